@@ -1,0 +1,47 @@
+/** One thing that is wrong: with an argument, with one row of it, or with the question as a whole. */
+export type Fault = {
+  readonly argument?: string;
+  /** Counted from the top of the range, the first row being 1. */
+  readonly row?: number;
+  /** After an argument a predicate (`is "abc"; write grams`), alone a whole sentence. */
+  readonly says: string;
+};
+
+/** The one error of the project: what a person reads when an answer is refused. */
+export class CellError extends Error {
+  readonly faults: readonly Fault[];
+  constructor(faults: readonly Fault[], name?: string) {
+    super((name === undefined ? "" : `${name}: `) + sentence(faults));
+    this.faults = faults;
+  }
+}
+
+/** Refuses for one reason. */
+export function refuse(says: string, argument?: string, row?: number): never {
+  throw new CellError([fault(says, argument, row)]);
+}
+
+export function fault(says: string, argument?: string, row?: number): Fault {
+  return { says, ...(argument === undefined ? {} : { argument }), ...(row === undefined ? {} : { row }) };
+}
+
+/** Refuses when there is anything to refuse; several faults are told together. */
+export function refuseAll(faults: readonly Fault[]): void {
+  if (faults.length > 0) throw new CellError(faults);
+}
+
+const TOLD_IN_FULL = 3;
+
+function sentence(faults: readonly Fault[]): string {
+  const told = faults.slice(0, TOLD_IN_FULL).map(clause).join("; ");
+  const rest = faults.slice(TOLD_IN_FULL);
+  if (rest.length === 0) return /[.?!]$/.test(told) ? told : `${told}.`;
+  const rows = rest.slice(0, 20).map((one) => (one.row === undefined ? (one.argument ?? "") : `row ${one.row}`));
+  const more = rest.length > 20 ? `, and ${rest.length - 20} others` : "";
+  return `${told}; and ${rest.length} more of the kind (${rows.join(", ")}${more}).`;
+}
+
+function clause({ argument, row, says }: Fault): string {
+  if (argument === undefined) return row === undefined ? says : `row ${row}: ${says}`;
+  return row === undefined ? `${argument} ${says}` : `${argument} row ${row} ${says}`;
+}

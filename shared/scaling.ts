@@ -1,0 +1,80 @@
+import { refuse } from "./refusal.ts";
+import { shown } from "./show.ts";
+import { type Ratio, type Weight, weight } from "./units.ts";
+
+type Weights = readonly (Weight | null)[];
+
+/** Counting up and comparing with a limit forgive what binary arithmetic adds: 2.1 ÷ 0.7 is 3. */
+const SLACK = 1e-9;
+export const atMost = (value: number, limit: number): boolean =>
+  value <= limit + SLACK * Math.max(Math.abs(value), Math.abs(limit));
+export const countUp = (value: number): number => Math.ceil(value - SLACK * Math.max(1, Math.abs(value)));
+export const countDown = (value: number): number => Math.floor(value + SLACK * Math.max(1, Math.abs(value)));
+
+/** Every row × target ÷ from. */
+export function rescaled(weights: Weights, target: Weight, from: number): (Weight | null)[] {
+  if (!(from > 0)) refuse("adds up to 0, and nothing can be scaled from 0", "from");
+  return weights.map((row) => (row === null ? null : weight((row * target) / from)));
+}
+
+/** With a single step of the scale its finer ones follow: a tenth, a hundredth, a thousandth. */
+const FINER = [1, 10, 100, 1000];
+
+/**
+ * Each weight on the coarsest of the scale's steps that moves it by no more than `shift` of itself; at worst one finest
+ * step. Half a step rounds away from 0.
+ */
+export function onSteps(weights: Weights, steps: readonly number[], shift: Ratio): (Weight | null)[] {
+  const only = steps.length === 1 ? steps[0] : undefined;
+  const sorted = only === undefined ? [...steps].sort((a, b) => b - a) : FINER.map((parts) => only / parts);
+  return weights.map((row) => (row === null ? null : weight(onStep(row, sorted, shift))));
+}
+
+function onStep(value: number, steps: readonly number[], shift: number): number {
+  if (value === 0) return 0;
+  for (const step of steps) {
+    const rounded = times(nearestWhole(value / step), step);
+    if (rounded > 0 && atMost(Math.abs(rounded - value), shift * value)) return rounded;
+  }
+  const finest = steps[steps.length - 1] ?? 1;
+  return times(Math.max(1, nearestWhole(value / finest)), finest);
+}
+
+const nearestWhole = (value: number): number => Math.floor(value + 0.5 + SLACK * Math.max(1, value));
+/** 3 × 0.1 is 0.3: a step has few digits, and so has its multiple. */
+const times = (count: number, step: number): number => Number((count * step).toPrecision(12));
+
+/** How many times the formula the stock allows, and the row that limits it (counted from 1). */
+export function stockLimit(weights: Weights, stock: readonly (number | null)[]): { factor: number; row: number } {
+  if (stock.every((row) => row === null))
+    refuse("is blank throughout; type what is in stock of at least one ingredient", "stock");
+  let limit: { factor: number; row: number } | undefined;
+  weights.forEach((needed, index) => {
+    const there = stock[index] ?? null;
+    if (there === null || needed === null || needed <= 0) return;
+    const factor = there / needed;
+    if (limit === undefined || factor < limit.factor * (1 - SLACK)) limit = { factor, row: index + 1 };
+  });
+  return limit ?? refuse("stands only beside rows that need nothing; put it beside the ingredients it is of", "stock");
+}
+
+/** Dough to mix for pieces of a weight; losses divide, one after the other. */
+export function doughFor(pieces: number, each: Weight, bakeLoss: Ratio, handlingLoss: Ratio): Weight {
+  return weight((pieces * each) / (1 - bakeLoss) / (1 - handlingLoss));
+}
+
+/** Equal mixes within the mixer's limits. */
+export function mixes(dough: Weight, limit: Weight, least: Weight): { mixes: number; each: Weight } {
+  if (least > limit) refuse(`is ${shown(least)}, above the limit of ${shown(limit)}`, "mixer_least");
+  if (dough === 0) return { mixes: 0, each: weight(0) };
+  const number = countUp(dough / limit);
+  const each = dough / number;
+  if (!atMost(least, each)) {
+    const fits = [(number - 1) * limit, number * least].filter((amount) => amount > 0).map((amount) => shown(amount));
+    refuse(
+      `is ${shown(dough)}: ${number === 1 ? "one mix" : `${number} equal mixes of ${shown(each)}`} would be below the least of ${shown(least)}; ${fits.join(" or ")} would fit`,
+      "dough",
+    );
+  }
+  return { mixes: number, each: weight(each) };
+}

@@ -1,0 +1,33 @@
+/** A number as a person reads it in a sentence: at most `digits` after the point, no trailing zeros. */
+export function shown(value: number, digits = 2): string {
+  if (value !== 0 && Math.abs(value) < 0.5 * 10 ** -digits) return String(Number(value.toPrecision(1)));
+  const text = Math.abs(value) < 1e15 ? value.toFixed(digits) : String(value);
+  const cut = text.includes(".") && !text.includes("e") ? text.replace(/0+$/, "").replace(/\.$/, "") : text;
+  return cut === "-0" ? "0" : cut;
+}
+
+/** A share as a percentage: 0.655 is "65.5 %". */
+export function shownShare(ratio: number, digits = 2): string {
+  return `${shown(ratio * 100, digits)} %`;
+}
+
+/** Text from a cell, quoted and cut to a length that still fits a sentence. */
+export function quoted(text: string): string {
+  const plain = text.replace(/\s+/g, " ").trim();
+  return `"${plain.length > 40 ? `${plain.slice(0, 37)}…` : plain}"`;
+}
+
+/** `"a", "b" or "c"`. */
+export function oneOf(words: readonly string[]): string {
+  const marked = words.map((word) => `"${word}"`);
+  const last = marked.pop() ?? "";
+  return marked.length === 0 ? last : `${marked.join(", ")} or ${last}`;
+}
+
+/** `row 2`, `rows 2 and 5`. */
+export function rowsNamed(rows: readonly number[]): string {
+  if (rows.length === 1) return `row ${rows[0]}`;
+  const told = rows.slice(0, 10).map(String);
+  const last = rows.length > 10 ? `${rows.length - 10} more` : (told.pop() ?? "");
+  return `rows ${told.join(", ")} and ${last}`;
+}

@@ -1,0 +1,51 @@
+/** Every kind of space a keyboard, a web page or a word processor may leave in a cell. */
+export const SPACES = /[\s\u00a0\u1680\u2000-\u200b\u202f\u205f\u2060\u3000\ufeff]+/g;
+
+/** Without case, accents, odd or doubled spaces. */
+export function folded(text: string): string {
+  return text
+    .normalize("NFD")
+    .replace(/[\u0300-\u036f]/g, "")
+    .toLowerCase()
+    .replace(SPACES, " ")
+    .trim();
+}
+
+/** The form two spellings of one name share: case, accents, odd or doubled spaces, hyphens and commas do not count. */
+export function plainName(text: string): string {
+  return folded(text)
+    .replace(/[-‐‑–,]/g, " ")
+    .replace(/ {2,}/g, " ")
+    .trim();
+}
+
+/** The plain name without a plural s on any word, so that "eggs" is "egg" and "molasses" stays one word for both. */
+export function singularName(text: string): string {
+  return plainName(text).replace(/([a-z]{2,})s(?= |$)/g, "$1");
+}
+
+/** The known words that are spelled most like this one, the nearest first. */
+export function nearest(word: string, known: readonly string[], count = 3): string[] {
+  const wanted = singularName(word);
+  const limit = Math.max(2, Math.ceil(wanted.length / 3));
+  return known
+    .map((name) => ({ name, away: distance(wanted, singularName(name)) }))
+    .filter(({ name, away }) => away <= limit || singularName(name).includes(wanted))
+    .sort((a, b) => a.away - b.away)
+    .slice(0, count)
+    .map(({ name }) => name);
+}
+
+/** Levenshtein's edit distance. */
+function distance(a: string, b: string): number {
+  let before = Array.from({ length: b.length + 1 }, (_, column) => column);
+  for (let row = 1; row <= a.length; row++) {
+    const now = [row];
+    for (let column = 1; column <= b.length; column++) {
+      const swap = (before[column - 1] ?? 0) + (a[row - 1] === b[column - 1] ? 0 : 1);
+      now.push(Math.min(swap, (before[column] ?? 0) + 1, (now[column - 1] ?? 0) + 1));
+    }
+    before = now;
+  }
+  return before[b.length] ?? 0;
+}

@@ -1,0 +1,45 @@
+import { cell, optional } from "../../../shared/cell.ts";
+import { count, share, someWeight } from "../../../shared/readers.ts";
+import { doughFor } from "../../../shared/scaling.ts";
+import { ratio, type Weight } from "../../../shared/units.ts";
+import { define, down } from "../../define.ts";
+
+export const DOUGHFOR = define({
+  name: "BAKE_DOUGHFOR",
+  family: "Dough and mixes",
+  summary: "Dough to mix for a number of pieces, with what is lost in the oven and on the bench.",
+  args: {
+    pieces: { is: cell(count<number>()), says: "How many pieces." },
+    weight: {
+      is: cell(someWeight<Weight>()),
+      says: "What each weighs when sold; without a bake loss, its scaling weight.",
+    },
+    bake_loss: {
+      is: optional(share(0.5), ratio(0)),
+      says: "(optional) Weight lost in oven and cooling, as a share of the dough.",
+    },
+    handling_loss: {
+      is: optional(share(0.3), ratio(0)),
+      says: "(optional) Dough lost in bowl and on the bench, as a share of the dough.",
+    },
+  },
+  returns: { shape: "cell", says: "The dough, in the weight's unit." },
+  rowwise: true,
+  examples: [
+    { call: [1, 400, 0.12], gives: 454.545, source: "derived: 400 ÷ 0.88, not 400 × 1.12", within: 5e-4 },
+    {
+      call: [down(17, 24), 500, 0, 150 / 8500],
+      gives: down(8652.7, 12215.6),
+      source: "The Fresh Loaf node/23963: 17 loaves of 500 g ended 150 g short; 24 likewise",
+      within: 0.05,
+    },
+  ],
+  refusals: [
+    { call: [17, 500, 12], because: "BAKE_DOUGHFOR: bake_loss is 12, which is 1200 %; write 12% or 0.12." },
+    {
+      call: [down(17, 24), down(500, "abc")],
+      because: 'BAKE_DOUGHFOR: weight row 2 is "abc", which is not a number; write a weight such as 350.',
+    },
+  ],
+  compute: ({ pieces, weight, bake_loss, handling_loss }) => doughFor(pieces, weight, bake_loss, handling_loss),
+});

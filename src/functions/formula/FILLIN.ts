@@ -1,0 +1,69 @@
+import { column, optional, optionalColumn, word } from "../../../shared/cell.ts";
+import { fillIn } from "../../../shared/fill-in.ts";
+import { kind, kindsOf } from "../../../shared/kinds.ts";
+import { percent } from "../../../shared/percents.ts";
+import { someWeight, weightAboveZero } from "../../../shared/readers.ts";
+import type { Weight } from "../../../shared/units.ts";
+import { define, down } from "../../define.ts";
+
+export const FILLIN = define({
+  name: "BAKE_FILLIN",
+  family: "Formula",
+  summary: "Share of all flour and weight of every row, from rows that have either a percentage or a weight.",
+  args: {
+    percents: { is: optionalColumn(percent()), says: "Percentages of the flour, where they are known." },
+    weights: { is: optionalColumn(someWeight<Weight>()), says: "Weights, where they are known, all in one unit." },
+    kinds: { is: column(kind()), says: "What each row is: flour, water, salt, yeast, levain 100% and so on." },
+    amount: {
+      is: optional(weightAboveZero<Weight>(), null),
+      says: "(optional) How much is wanted; everything is brought to it.",
+    },
+    of: {
+      is: optional(word({ dough: [], flour: [] }), "dough"),
+      says: '(optional) What the amount is of: "dough" (default) or "flour".',
+    },
+  },
+  returns: {
+    shape: "rows",
+    cells: ["share of all flour", "weight"],
+    says: "Two columns: share of all flour, and weight.",
+  },
+  examples: [
+    {
+      call: [down("", 0.65), down(1000, ""), down("flour", "water")],
+      gives: [
+        [1, 1000],
+        [0.65, 650],
+      ],
+      source: "derived: 65 % of 1000 is 650",
+    },
+    {
+      call: [down(1, 0.67, 0.02, 0.01), down("", "", "", ""), down("flour", "water", "salt", "yeast"), 28470],
+      gives: [
+        [1, 16747.0588],
+        [0.67, 11220.5294],
+        [0.02, 334.9412],
+        [0.01, 167.4706],
+      ],
+      source: "Baker's percentage worksheet, a school hand-out: 73 pieces of 390 g",
+      within: 1e-4,
+    },
+  ],
+  refusals: [
+    {
+      call: [down("", 0.65), down(1000, 700), down("flour", "water")],
+      because:
+        "BAKE_FILLIN: weights row 2 says two things: 65 % of 1000 is 650, and 700 is typed, 50 apart; clear one of the two.",
+    },
+    {
+      call: [down(1, 0.65), down("", ""), down("flour", "water")],
+      because:
+        "BAKE_FILLIN: percents give no anchor: type the weight of one row that has a percentage (the flour, say), or give an amount of dough or flour.",
+    },
+  ],
+  compute: ({ percents, weights, kinds, amount, of }) => {
+    const typed = percents.map((one, row) => one ?? weights[row] ?? null);
+    const filled = fillIn({ percents, weights, kinds: kindsOf(typed, kinds) }, amount, of);
+    return filled.shares.map((share, row) => [share, filled.weights[row] ?? null]);
+  },
+});

@@ -1,0 +1,39 @@
+import { cell, column, optionalList } from "../../../shared/cell.ts";
+import { sum } from "../../../shared/formula.ts";
+import { someWeight } from "../../../shared/readers.ts";
+import { rescaled } from "../../../shared/scaling.ts";
+import type { Weight } from "../../../shared/units.ts";
+import { define, down } from "../../define.ts";
+
+export const RESCALE = define({
+  name: "BAKE_RESCALE",
+  family: "Formula",
+  summary: "Every weight multiplied by target over from: a new batch, flour, tin, or the ingredient that is short.",
+  args: {
+    weights: { is: column(someWeight<Weight>()), says: "The weights, all in one unit." },
+    target: { is: cell(someWeight<Weight>()), says: "What it shall become, in the unit of from." },
+    from: {
+      is: optionalList(someWeight<Weight>()),
+      says: "(optional) What it is now: one cell, or cells that are added up; without it the sum of the weights.",
+    },
+  },
+  returns: { shape: "column", says: "One weight per row." },
+  examples: [
+    {
+      call: [down(10, 6, 2), 4, 2],
+      gives: down(20, 12, 4),
+      source: "derived: 4 kg of butter in stock where the formula takes 2",
+    },
+    {
+      call: [down(400, 300), 75, 48],
+      gives: down(625, 468.75),
+      source:
+        "cocoandme.com, cake pan sizes: 10 × 3 inches from 8 × 2, (25 × 3) ÷ (16 × 2) = 2.344 times; here 75 from 48",
+    },
+  ],
+  refusals: [
+    { call: [down(10, 6), 5, 0], because: "BAKE_RESCALE: from adds up to 0, and nothing can be scaled from 0." },
+    { call: [down(10, 6), ""], because: "BAKE_RESCALE: target is blank; write a weight such as 350." },
+  ],
+  compute: ({ weights, target, from }) => rescaled(weights, target, sum(from.length > 0 ? from : weights)),
+});

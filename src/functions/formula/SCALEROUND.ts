@@ -1,0 +1,48 @@
+import { column, list, optional } from "../../../shared/cell.ts";
+import { share, someWeight, weightAboveZero } from "../../../shared/readers.ts";
+import { refuse } from "../../../shared/refusal.ts";
+import { onSteps } from "../../../shared/scaling.ts";
+import { ratio, type Weight } from "../../../shared/units.ts";
+import { define, down } from "../../define.ts";
+
+export const SCALEROUND = define({
+  name: "BAKE_SCALEROUND",
+  family: "Formula",
+  summary: "Weights on the steps the shop's scales can show, each on the coarsest step that is near enough.",
+  args: {
+    weights: { is: column(someWeight<Weight>()), says: "The weights." },
+    step: {
+      is: list(weightAboveZero<number>()),
+      says: "The scale's step, or a column of the steps of several scales, such as 5; 1; 0.1.",
+    },
+    shift: {
+      is: optional(share(0.25), ratio(0.02)),
+      says: "(optional) How far a weight may move, as a share of itself; 2% when left out.",
+    },
+  },
+  returns: { shape: "column", says: "One rounded weight per row." },
+  examples: [
+    {
+      call: [down(167.47, 167.47), 5],
+      gives: down(165, 165),
+      source: "derived: 165 is 1.47 % off and within 2 %",
+    },
+    {
+      call: [down(167.47), down(5, 1), 0.01],
+      gives: 167,
+      source: "derived: 165 is 1.47 % off, 167 is 0.28 % off",
+    },
+  ],
+  refusals: [
+    { call: [down(167.47), 0], because: "BAKE_SCALEROUND: step row 1 is 0; it must be above 0." },
+    {
+      call: [down(167.47), 5, 2],
+      because: "BAKE_SCALEROUND: shift is 2, which is 200 %; write 2% or 0.02.",
+    },
+  ],
+  compute: ({ weights, step, shift }) => {
+    const steps = step.filter((one) => one !== null);
+    if (steps.length === 0) refuse("is blank; write the scale's step, such as 5", "step");
+    return onSteps(weights, steps, shift);
+  },
+});

@@ -1,0 +1,36 @@
+import { column } from "../../../shared/cell.ts";
+import { someWeight } from "../../../shared/readers.ts";
+import { stockLimit } from "../../../shared/scaling.ts";
+import type { Weight } from "../../../shared/units.ts";
+import { define, down } from "../../define.ts";
+
+export const STOCKLIMIT = define({
+  name: "BAKE_STOCKLIMIT",
+  family: "Formula",
+  summary: "How many times a formula the stock allows, and which row limits it.",
+  args: {
+    weights: { is: column(someWeight<Weight>()), says: "What the formula takes of each ingredient." },
+    stock: {
+      is: column(someWeight<Weight>()),
+      says: "What is there of each, in the same unit; a blank row does not limit.",
+    },
+  },
+  returns: {
+    shape: "row",
+    cells: ["factor", "limiting row"],
+    says: "Two cells: the factor, and the limiting row counted from the top.",
+  },
+  examples: [
+    { call: [down(10, 6, 2), down(25, "", 4)], gives: [[2, 3]], source: "derived: the lesser of 25 ÷ 10 and 4 ÷ 2" },
+  ],
+  refusals: [
+    {
+      call: [down(10, 6), down("", "")],
+      because: "BAKE_STOCKLIMIT: stock is blank throughout; type what is in stock of at least one ingredient.",
+    },
+  ],
+  compute: ({ weights, stock }) => {
+    const { factor, row } = stockLimit(weights, stock);
+    return [factor, row];
+  },
+});

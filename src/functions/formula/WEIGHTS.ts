@@ -1,0 +1,49 @@
+import { cell, column, optional, word } from "../../../shared/cell.ts";
+import { weightsFor } from "../../../shared/formula.ts";
+import { kind, kindsOf } from "../../../shared/kinds.ts";
+import { percent, readPercents } from "../../../shared/percents.ts";
+import { someWeight } from "../../../shared/readers.ts";
+import type { Weight } from "../../../shared/units.ts";
+import { define, down } from "../../define.ts";
+
+export const WEIGHTS = define({
+  name: "BAKE_WEIGHTS",
+  family: "Formula",
+  summary: "Weights for an amount of dough or flour, from percentages of the flour.",
+  args: {
+    percents: { is: column(percent()), says: "Percentages of the flour; the flours together make 100%." },
+    kinds: { is: column(kind()), says: "What each row is: flour, water, salt, yeast, levain 100% and so on." },
+    amount: { is: cell(someWeight<Weight>()), says: "How much, in the unit the weights shall have." },
+    of: {
+      is: optional(word({ dough: [], flour: [] }), "dough"),
+      says: '(optional) What the amount is of: "dough" (default) or "flour".',
+    },
+  },
+  returns: { shape: "column", says: "One weight per row, in the amount's unit." },
+  examples: [
+    {
+      call: [down(100, 67, 2, 1), down("flour", "water", "salt", "yeast"), 28470],
+      gives: down(16747.0588, 11220.5294, 334.9412, 167.4706),
+      source: "Baker's percentage worksheet, a school hand-out: 73 pieces of 390 g",
+      within: 1e-4,
+    },
+    {
+      call: [down(1, 0.65, 0.02, 0.002), down("flour", "water", "salt", "yeast"), 1000, "flour"],
+      gives: down(1000, 650, 20, 2),
+      source: "Microsoft KB 215203 (percent cells): 65% is stored as 0.65",
+    },
+  ],
+  refusals: [
+    {
+      call: [down(1, 65, 0.02), down("flour", "water", "salt"), 1000],
+      because:
+        "BAKE_WEIGHTS: percents row 2 is 65, which beside flour of 1 (100%) is 6500 %; write 65% (0.65), or type every row plain with the flour as 100.",
+    },
+    {
+      call: [down(95, 65, 2), down("flour", "water", "salt"), 1000],
+      because: "BAKE_WEIGHTS: percents have flour rows that add up to 95; all flours together make 100 (or 100%).",
+    },
+  ],
+  compute: ({ percents, kinds, amount, of }) =>
+    weightsFor(readPercents(percents, kindsOf(percents, kinds)), amount, of),
+});

@@ -1,0 +1,27 @@
+import { cell, list } from "../../../shared/cell.ts";
+import { degrees } from "../../../shared/readers.ts";
+import { frictionOf } from "../../../shared/temperature.ts";
+import type { AnyDegrees } from "../../../shared/units.ts";
+import { define, down } from "../../define.ts";
+
+export const FRICTION = define({
+  name: "BAKE_FRICTION",
+  family: "Temperature",
+  summary: "The friction factor a real mix had, to use for the next one.",
+  args: {
+    dough_reached: { is: cell(degrees<AnyDegrees>()), says: "The dough temperature after mixing." },
+    temps: {
+      is: list(degrees<AnyDegrees>()),
+      says: "The other temperatures of that mix: flour, room, and a preferment where there was one.",
+    },
+    water: { is: cell(degrees<AnyDegrees>()), says: "The water temperature of that mix." },
+  },
+  returns: { shape: "cell", says: "A factor in the same unit, for as many temperatures." },
+  examples: [
+    { call: [80, down(65, 75), 65], gives: 35, source: "from T. Lehmann, Pizza Today, June 2018 (°F), read backwards" },
+  ],
+  refusals: [
+    { call: [80, down(65, 75), ""], because: "BAKE_FRICTION: water is blank; write a temperature such as 24." },
+  ],
+  compute: ({ dough_reached, temps, water }) => frictionOf(dough_reached, temps, water),
+});

@@ -1,0 +1,37 @@
+import { cell, optional, word } from "../../../shared/cell.ts";
+import { minutesOf, temperatureUnit } from "../../../shared/readers.ts";
+import { frictionGuide, MIXINGS } from "../../../shared/temperature.ts";
+import { fromCelsiusDegrees, type Minutes } from "../../../shared/units.ts";
+import { define } from "../../define.ts";
+
+export const FRICTIONGUIDE = define({
+  name: "BAKE_FRICTIONGUIDE",
+  family: "Temperature",
+  summary:
+    "Low, usual and high friction factor of a way of mixing, for two other temperatures; a start only, measure your own.",
+  args: {
+    mixing: { is: cell(word(MIXINGS)), says: "hand, folds, stand, planetary, spiral or processor." },
+    minutes: {
+      is: optional(minutesOf<Minutes>(), null),
+      says: "(optional) Minutes of mixing; needed for stand, planetary and spiral.",
+    },
+    unit: { is: optional(temperatureUnit(), "C"), says: '(optional) "C" (default) or "F"; a factor is a difference.' },
+  },
+  returns: { shape: "row", cells: ["low", "usual", "high"], says: "Three factors for flour and room." },
+  examples: [
+    {
+      call: ["hand", "", "F"],
+      gives: [[0, 2.7, 5.4]],
+      source: "Cook's Illustrated how-to 5818: 5 °F by hand; Cooking Stack Exchange 107561: 0",
+    },
+    { call: ["spiral", 8], gives: [[4.8, 8, 12]], source: "duretz.net: 1 °C of factor per minute of second speed" },
+  ],
+  refusals: [
+    {
+      call: ["spiral", ""],
+      because:
+        "BAKE_FRICTIONGUIDE: minutes is blank; friction in a spiral mixer grows with the minutes, so write them, such as 8.",
+    },
+  ],
+  compute: ({ mixing, minutes, unit }) => frictionGuide(mixing, minutes).map((one) => fromCelsiusDegrees(one, unit)),
+});

@@ -1,0 +1,64 @@
+import { cell, optional } from "../../../shared/cell.ts";
+import { degrees, someWeight, temperatureUnit, workedOutDegrees } from "../../../shared/readers.ts";
+import { iceFor } from "../../../shared/temperature.ts";
+import { toCelsius, type Weight } from "../../../shared/units.ts";
+import { define } from "../../define.ts";
+
+export const ICE = define({
+  name: "BAKE_ICE",
+  family: "Temperature",
+  summary:
+    "Ice and tap water that together weigh the water and land on its temperature. Ice is food: clean water, clean scoop.",
+  args: {
+    water: { is: cell(someWeight<Weight>()), says: "All the water, the ice included, in any unit." },
+    tap: { is: cell(degrees<number>()), says: "Temperature of the tap's water." },
+    wanted: {
+      is: cell(workedOutDegrees<number>()),
+      says: "Temperature wanted; below freezing it counts as the cold it stands for.",
+    },
+    unit: { is: optional(temperatureUnit(), "C"), says: '(optional) "C" (default) or "F".' },
+    ice_temp: {
+      is: optional(degrees<number>(), null),
+      says: "(optional) Temperature of the ice; its melting point when left out.",
+    },
+  },
+  returns: { shape: "row", cells: ["ice", "water"], says: "Two cells: ice, and water from the tap." },
+  examples: [
+    {
+      call: [40, 20, 10],
+      gives: [[4.0127, 35.9873]],
+      source: "derived: 40 × 10 ÷ (20 + 333.55 ÷ 4.186); mixing back gives 10 °C",
+      within: 5e-5,
+    },
+    {
+      call: [16, 65, 58, "F"],
+      gives: [[0.63, 15.37]],
+      source: "from memory: Gisslen, Professional Baking: 16 lb, 65 to 58 °F, 10 oz",
+      within: 6e-3,
+    },
+  ],
+  refusals: [
+    {
+      call: [10, "warm", 4],
+      because: 'BAKE_ICE: tap is "warm", which is not a number; write a temperature such as 24.',
+    },
+    {
+      call: [10, 20, -95],
+      because:
+        "BAKE_ICE: wanted is too cold: 10 of water at the tap's temperature would need more than 10 of ice. Cool the flour, mix for less time, or accept a warmer dough.",
+    },
+    {
+      call: [10, 20, 5, "C", 4],
+      because: "BAKE_ICE: ice_temp is above freezing, and ice is not; leave it out or write 0 or less.",
+    },
+  ],
+  compute: ({ water, tap, wanted, unit, ice_temp }) => {
+    const { ice, tapWater } = iceFor(
+      water,
+      toCelsius(tap, unit),
+      toCelsius(wanted, unit),
+      ice_temp === null ? null : toCelsius(ice_temp, unit),
+    );
+    return [ice, tapWater];
+  },
+});

@@ -1,0 +1,49 @@
+import { cell, optional, word } from "../../../shared/cell.ts";
+import { degrees, temperatureUnit, workedOutDegrees } from "../../../shared/readers.ts";
+import { waterNote } from "../../../shared/temperature.ts";
+import { toCelsius } from "../../../shared/units.ts";
+import { define } from "../../define.ts";
+
+export const WATERNOTE = define({
+  name: "BAKE_WATERNOTE",
+  family: "Temperature",
+  summary: "What to do for the water temperature: as it is, ice, or too hot for the yeast. Hot water scalds.",
+  args: {
+    water_temp: {
+      is: cell(workedOutDegrees<number>()),
+      says: "The water temperature wanted.",
+    },
+    tap: { is: cell(degrees<number>()), says: "Temperature of the tap's water." },
+    yeast: {
+      is: optional(
+        word({
+          fresh: ["fresh yeast", "compressed"],
+          instant: ["instant yeast"],
+          "active dry": ["active dry yeast", "dry"],
+          none: ["no yeast", "levain", "starter"],
+        }),
+        "fresh",
+      ),
+      says: "(optional) fresh (default, the most cautious), instant, active dry or none.",
+    },
+    unit: { is: optional(temperatureUnit(), "C"), says: '(optional) "C" (default) or "F".' },
+  },
+  returns: { shape: "cell", says: "A sentence." },
+  examples: [
+    { call: [20.3, 20], gives: "Use the tap's water as it is (20 °C).", source: "within half a degree" },
+    {
+      call: [47, 15],
+      gives:
+        "Water of 47 °C is too hot for fresh yeast (38 °C at most): warm the flour or the room, or accept a cooler dough and a longer rise.",
+      source: "the factor method's 47 °C for flour at 5 °C; Exploratorium, yeast is fussy about temperature",
+    },
+  ],
+  refusals: [
+    {
+      call: ["warm", 15],
+      because: 'BAKE_WATERNOTE: water_temp is "warm", which is not a number; write a temperature such as 24.',
+    },
+  ],
+  compute: ({ water_temp, tap, yeast, unit }) =>
+    waterNote(toCelsius(water_temp, unit), toCelsius(tap, unit), yeast, unit),
+});

@@ -1,0 +1,40 @@
+import { cell, list } from "../../../shared/cell.ts";
+import { degrees, factor } from "../../../shared/readers.ts";
+import { waterTemperature } from "../../../shared/temperature.ts";
+import type { AnyDegrees } from "../../../shared/units.ts";
+import { define, down } from "../../define.ts";
+
+export const WATERTEMP = define({
+  name: "BAKE_WATERTEMP",
+  family: "Temperature",
+  summary:
+    "Water temperature for a dough temperature, by the factor method. Hot water scalds and kills yeast: read the water note too.",
+  args: {
+    dough_target: { is: cell(degrees<AnyDegrees>()), says: "The dough temperature wanted after mixing." },
+    temps: {
+      is: list(degrees<AnyDegrees>()),
+      says: "The other temperatures: flour, room, and a preferment or soaker where there is one.",
+    },
+    friction: {
+      is: cell(factor<AnyDegrees>()),
+      says: "The friction factor for as many temperatures, in the same unit.",
+    },
+  },
+  returns: { shape: "cell", says: "Water temperature in the unit of the others; below freezing it means ice." },
+  examples: [
+    { call: [80, down(65, 75), 35], gives: 65, source: "T. Lehmann, Pizza Today, June 2018 (°F)" },
+    {
+      call: [76, down(68, 70, 72), 24],
+      gives: 70,
+      source: "derived on the rule for four temperatures of a baking school's hand-out (°F)",
+    },
+  ],
+  refusals: [
+    {
+      call: [80, down(65), 35],
+      because:
+        "BAKE_WATERTEMP: temps hold one temperature alone; give two (flour, room) or three (flour, room, preferment).",
+    },
+  ],
+  compute: ({ dough_target, temps, friction }) => waterTemperature(dough_target, temps, friction),
+});

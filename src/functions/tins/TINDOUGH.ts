@@ -1,0 +1,49 @@
+import { cell, optional } from "../../../shared/cell.ts";
+import { capacityCell, count, weightUnit } from "../../../shared/readers.ts";
+import { fillCell, tinDough } from "../../../shared/tin-guide.ts";
+import { define } from "../../define.ts";
+
+export const TINDOUGH = define({
+  name: "BAKE_TINDOUGH",
+  family: "Tins",
+  summary: "Dough for a tin at a fill in g/cm³, or at the usual fill of a kind of dough.",
+  args: {
+    capacity: { is: cell(capacityCell()), says: "What the tin holds, in cm³." },
+    fill: {
+      is: cell(fillCell()),
+      says: "Dough per capacity in g/cm³, such as 0.34, or a kind of dough such as lidded white.",
+    },
+    tins: {
+      is: optional(count<number>("a number of tins such as 12"), 1),
+      says: "(optional) How many tins; 1 when left out.",
+    },
+    unit: { is: optional(weightUnit(), "g"), says: '(optional) Unit of the dough: "g" (default), "kg", "oz" or "lb".' },
+  },
+  returns: { shape: "cell", says: "The dough, in the unit." },
+  rowwise: true,
+  examples: [
+    {
+      call: [3408.5, "lidded white"],
+      gives: 1155,
+      source: "a King Arthur pain de mie quoted at yumarama.com/3919: 40.7 oz (1154 g) in a lidded 13 × 4 × 4 inch tin",
+      within: 5,
+    },
+    {
+      call: [3408.51, 0.58554, 1, "lb"],
+      gives: 4.4,
+      source: "The Fresh Loaf node/22023: 4.4 lb of dense rye in 13 × 4 × 4 inches",
+      within: 1e-3,
+    },
+  ],
+  refusals: [
+    {
+      call: [3408, 34],
+      because: "BAKE_TINDOUGH: fill is 34; it lies between 0.05 and 2 g of dough per cm³ of tin: write 0.34, say.",
+    },
+    {
+      call: [1900, ""],
+      because: "BAKE_TINDOUGH: fill is blank; write a fill in g/cm³ such as 0.34, or a kind of dough.",
+    },
+  ],
+  compute: ({ capacity, fill, tins, unit }) => tinDough(capacity, fill, tins, unit),
+});

@@ -1,0 +1,51 @@
+import { cell, optional, word } from "../../../shared/cell.ts";
+import { capacityCell, weightAboveZero, weightUnit } from "../../../shared/readers.ts";
+import { TIN_DOUGH_KINDS, tinNote } from "../../../shared/tin-guide.ts";
+import { toGrams } from "../../../shared/units.ts";
+import { define } from "../../define.ts";
+
+export const TINNOTE = define({
+  name: "BAKE_TINNOTE",
+  family: "Tins",
+  summary: "How a dough fits a tin: a sentence, and the dough that is low, usual and high.",
+  args: {
+    dough: { is: cell(weightAboveZero<number>()), says: "The dough in one tin." },
+    capacity: { is: cell(capacityCell()), says: "What the tin holds, in cm³." },
+    dough_kind: {
+      is: cell(word(TIN_DOUGH_KINDS)),
+      says: "A kind of dough such as lidded white, white, wholemeal, rye, enriched, layer cake.",
+    },
+    unit: { is: optional(weightUnit(), "g"), says: '(optional) Unit of the dough: "g" (default), "kg", "oz" or "lb".' },
+  },
+  returns: {
+    shape: "row",
+    cells: ["note", "low", "usual", "high"],
+    says: "Four cells: a sentence, and low, usual and high dough in the unit.",
+  },
+  rowwise: true,
+  examples: [
+    {
+      call: [1155, 3408.5, "lidded white"],
+      gives: [
+        [
+          "Fill 0.34 g/cm³, the usual one for lidded white (0.3 to 0.37); usual here is 1159 g (1023 g to 1261 g).",
+          1022.55,
+          1158.89,
+          1261.145,
+        ],
+      ],
+      source: "derived: 0.30, 0.34 and 0.37 g/cm³ of 3408.5 cm³",
+    },
+  ],
+  refusals: [
+    {
+      call: [1155, 3.4, "lidded white"],
+      because:
+        "BAKE_TINNOTE: dough makes a fill of 339.71 g/cm³; it lies between 0.05 and 2. Is the capacity in cm³ and the dough in g?",
+    },
+  ],
+  compute: ({ dough, capacity, dough_kind, unit }) => {
+    const note = tinNote(toGrams(dough, unit), capacity, dough_kind, unit);
+    return [note.sentence, note.low, note.usual, note.high];
+  },
+});
