@@ -2,15 +2,19 @@
 import type { SheetFunction } from "../define.ts";
 import { DOUGHFOR } from "./dough/DOUGHFOR.ts";
 import { MIXES } from "./dough/MIXES.ts";
+import { WEIGHTLIMITS } from "./dough/WEIGHTLIMITS.ts";
 import { FILLIN } from "./formula/FILLIN.ts";
 import { FLOURPCT } from "./formula/FLOURPCT.ts";
 import { RESCALE } from "./formula/RESCALE.ts";
 import { SCALEROUND } from "./formula/SCALEROUND.ts";
+import { STAGES } from "./formula/STAGES.ts";
 import { STOCKLIMIT } from "./formula/STOCKLIMIT.ts";
 import { TRUEPCT } from "./formula/TRUEPCT.ts";
 import { WEIGHTS } from "./formula/WEIGHTS.ts";
 import { FRICTION } from "./temperature/FRICTION.ts";
+import { FRICTIONFIT } from "./temperature/FRICTIONFIT.ts";
 import { FRICTIONGUIDE } from "./temperature/FRICTIONGUIDE.ts";
+import { HEATBALANCE } from "./temperature/HEATBALANCE.ts";
 import { ICE } from "./temperature/ICE.ts";
 import { WATERNOTE } from "./temperature/WATERNOTE.ts";
 import { WATERTEMP } from "./temperature/WATERTEMP.ts";
@@ -19,6 +23,10 @@ import { TINCAPACITY } from "./tins/TINCAPACITY.ts";
 import { TINDOUGH } from "./tins/TINDOUGH.ts";
 import { TINGUIDE } from "./tins/TINGUIDE.ts";
 import { TINNOTE } from "./tins/TINNOTE.ts";
+import { PREFERMENT } from "./yeast/PREFERMENT.ts";
+import { STARTERFEED } from "./yeast/STARTERFEED.ts";
+import { YEASTSWAP } from "./yeast/YEASTSWAP.ts";
+import { YEASTTIME } from "./yeast/YEASTTIME.ts";
 
 export const FUNCTIONS: readonly SheetFunction[] = [
   FLOURPCT,
@@ -28,8 +36,10 @@ export const FUNCTIONS: readonly SheetFunction[] = [
   RESCALE,
   SCALEROUND,
   STOCKLIMIT,
+  STAGES,
   DOUGHFOR,
   MIXES,
+  WEIGHTLIMITS,
   TINCAPACITY,
   TINAREA,
   TINGUIDE,
@@ -37,7 +47,13 @@ export const FUNCTIONS: readonly SheetFunction[] = [
   TINNOTE,
   WATERTEMP,
   FRICTION,
+  FRICTIONFIT,
   FRICTIONGUIDE,
+  HEATBALANCE,
   ICE,
   WATERNOTE,
+  YEASTSWAP,
+  YEASTTIME,
+  PREFERMENT,
+  STARTERFEED,
 ];

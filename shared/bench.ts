@@ -1,0 +1,115 @@
+// What the bench asks and what the add-on answers: JSON strings each way, checked at both ends.
+import type { Options, SheetModel, Value, Values } from "./model.ts";
+import { refuse } from "./refusal.ts";
+import { oneOf, quoted } from "./show.ts";
+
+export const VERSION = "0.1.0";
+
+export type Order = { readonly template: string; readonly options: Options; readonly values: Values };
+
+export type Questions = {
+  /** Is anybody there, as the right account? */
+  ping: { readonly ask: Record<string, never>; readonly answer: { readonly version: string } };
+  /** A formula sheet, please. */
+  build: { readonly ask: Order; readonly answer: { readonly sheet: string } };
+  /** The sheets of the invented shop, in an empty workbook. */
+  demo: { readonly ask: Record<string, never>; readonly answer: { readonly sheets: readonly string[] } };
+};
+export type Question = keyof Questions;
+
+export type Reply<Q extends Question> =
+  | { readonly ok: true; readonly answer: Questions[Q]["answer"] }
+  | { readonly ok: false; readonly message: string };
+
+const isRecord = (value: unknown): value is Record<string, unknown> =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+/** A question as it arrived: its name and the rest, or a refusal. */
+export function readQuestion(json: unknown): { name: string; rest: Record<string, unknown> } {
+  let read: unknown;
+  try {
+    read = JSON.parse(String(json));
+  } catch {
+    return refuse("The question from the bench could not be read. Close the bench and open it again.");
+  }
+  if (!isRecord(read) || typeof read.ask !== "string") {
+    return refuse("The question from the bench has no name. Close the bench and open it again.");
+  }
+  return { name: read.ask, rest: read };
+}
+
+const LONGEST_TEXT = 500;
+const MOST_ROWS = 1000;
+
+/** An order for a sheet, every part of it checked against the template it names. */
+export function readOrder(
+  rest: Record<string, unknown>,
+  templates: readonly SheetModel[],
+): Order & { model: SheetModel } {
+  const model = templates.find(({ name }) => name === rest.template);
+  if (model === undefined) {
+    return refuse(
+      `There is no template ${quoted(String(rest.template))}; there is ${oneOf(templates.map(({ name }) => name))}.`,
+    );
+  }
+  const options = readOptions(rest.options, model);
+  const values = readValues(rest.values, model);
+  return { template: model.name, options, values, model };
+}
+
+function readOptions(raw: unknown, model: SheetModel): Options {
+  const given = isRecord(raw) ? raw : {};
+  const parts = Array.isArray(given.parts)
+    ? given.parts.filter((part) => model.parts.includes(String(part))).map(String)
+    : model.parts;
+  return {
+    weight: choice(given.weight, ["g", "oz"] as const, "unit of weight"),
+    temperature: choice(given.temperature, ["C", "F"] as const, "unit of temperature"),
+    length: choice(given.length, ["cm", "in"] as const, "unit of length"),
+    parts,
+  };
+}
+
+function choice<T extends string>(raw: unknown, choices: readonly [T, ...T[]], what: string): T {
+  if (raw === undefined) return choices[0];
+  return (
+    choices.find((one) => one === raw) ?? refuse(`The ${what} is ${quoted(String(raw))}; it can be ${oneOf(choices)}.`)
+  );
+}
+
+/** Names a person may fill in a template: its input cells, its title, and the input columns of its tables. */
+export function inputNames(model: SheetModel): Set<string> {
+  const names = new Set<string>();
+  for (const item of model.bands.flat()) {
+    if ("table" in item) {
+      for (const { name, role } of item.columns) if (role === "input") names.add(name);
+    } else {
+      for (const cell of item.lines.flatMap(({ cells }) => cells)) {
+        if (cell.name !== undefined && cell.formula === undefined) names.add(cell.name);
+      }
+    }
+  }
+  return names;
+}
+
+function readValues(raw: unknown, model: SheetModel): Values {
+  if (raw === undefined) return {};
+  if (!isRecord(raw)) return refuse("The inputs from the bench could not be read. Close the bench and open it again.");
+  const known = inputNames(model);
+  const values = new Map<string, Value | Value[]>();
+  for (const [name, value] of Object.entries(raw)) {
+    if (!known.has(name)) refuse(`The template has no input ${quoted(name)}.`);
+    values.set(
+      name,
+      Array.isArray(value) ? value.slice(0, MOST_ROWS).map((one) => readValue(one, name)) : readValue(value, name),
+    );
+  }
+  return Object.fromEntries(values);
+}
+
+function readValue(raw: unknown, name: string): Value {
+  if (raw === null || raw === undefined || raw === "") return null;
+  if (typeof raw === "number" && Number.isFinite(raw)) return raw;
+  if (typeof raw === "string" && raw.length <= LONGEST_TEXT) return raw;
+  return refuse(`The input ${name} is neither a number nor a text of up to ${LONGEST_TEXT} characters.`);
+}

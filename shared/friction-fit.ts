@@ -1,0 +1,53 @@
+import { refuse } from "./refusal.ts";
+import { type AnyDegrees, anyDegrees, type Minutes } from "./units.ts";
+
+/** Fewer readings than this carry no line. */
+const LEAST_MIXES = 3;
+
+export type FrictionLine = {
+  readonly atZero: AnyDegrees;
+  readonly perMinute: AnyDegrees;
+  readonly miss: AnyDegrees;
+  readonly mixes: number;
+};
+
+/**
+ * Friction factor against minutes of mixing as a line, by Siegel's repeated medians (Biometrika 69, 1982): nearly half of
+ * the readings may be wild before the line is. Rows that lack either figure are skipped. `miss` is the median distance of a
+ * reading from the line.
+ */
+export function frictionLine(
+  minutes: readonly (Minutes | null)[],
+  frictions: readonly (AnyDegrees | null)[],
+): FrictionLine {
+  const read = minutes.flatMap((x, row) => {
+    const y = frictions[row] ?? null;
+    return x === null || y === null ? [] : [{ x, y }];
+  });
+  if (read.length < LEAST_MIXES) {
+    refuse(
+      `at least ${LEAST_MIXES} mixes with both minutes and friction are needed, and ${read.length === 1 ? "there is 1" : `there are ${read.length}`}`,
+    );
+  }
+  const slopes = read.flatMap((one) => {
+    const others = read.filter(({ x }) => x !== one.x);
+    return others.length === 0 ? [] : [median(others.map(({ x, y }) => (y - one.y) / (x - one.x)))];
+  });
+  const perMinute = slopes.length === 0 ? 0 : median(slopes);
+  const atZero = median(read.map(({ x, y }) => y - perMinute * x));
+  const miss = median(read.map(({ x, y }) => Math.abs(y - perMinute * x - atZero)));
+  return {
+    atZero: anyDegrees(atZero),
+    perMinute: anyDegrees(perMinute),
+    miss: anyDegrees(miss),
+    mixes: read.length,
+  };
+}
+
+/** The middle value; of an even number the mean of the middle two. Needs at least one. */
+function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  const half = Math.floor(sorted.length / 2);
+  const upper = sorted[half] ?? 0;
+  return sorted.length % 2 === 1 ? upper : ((sorted[half - 1] ?? 0) + upper) / 2;
+}

@@ -1,0 +1,108 @@
+import { absolute, type Zone, zoneA1 } from "./a1.ts";
+import type { Band, Block, CellModel, Condition, Formula, Line, Options, SheetModel, Table } from "./model.ts";
+
+export type PlacedCell = { readonly cell: CellModel; readonly row: number; readonly column: number };
+export type PlacedTable = { readonly table: Table; readonly row: number; readonly column: number };
+
+/** Where everything of a model stands once parts that are not built have been left out. */
+export type Layout = {
+  readonly cells: readonly PlacedCell[];
+  readonly tables: readonly PlacedTable[];
+  readonly heights: readonly { readonly row: number; readonly height: number }[];
+  readonly rows: number;
+  /** Cells and whole columns of tables, by name. */
+  readonly names: ReadonlyMap<string, Zone>;
+};
+
+export function holds(when: Condition | undefined, options: Options): boolean {
+  if (when === undefined) return true;
+  return when.split("&").every((one) => {
+    const wanted = one.replace(/^!/, "");
+    const there = options.parts.includes(wanted) || options.weight === wanted || options.length === wanted;
+    return one.startsWith("!") ? !there : there;
+  });
+}
+
+const GAP = 8;
+const EDGE = 16;
+
+/** A table is its heading, an edge row, its rows, and another edge row. */
+const tableHeight = (table: Table) => table.rows + 3;
+const isTable = (item: Block | Table): item is Table => "table" in item;
+
+export function layOut(model: SheetModel, options: Options): Layout {
+  const cells: PlacedCell[] = [];
+  const tables: PlacedTable[] = [];
+  const heights: { row: number; height: number }[] = [];
+  const names = new Map<string, Zone>();
+  let row = 0;
+  for (const band of model.bands.map((one) => present(one, options)).filter((one) => one.length > 0)) {
+    if (row > 0) heights.push({ row: row++, height: GAP });
+    let tallest = 0;
+    for (const item of band) {
+      if (isTable(item)) {
+        placeTable(item, row);
+        tallest = Math.max(tallest, tableHeight(item));
+      } else tallest = Math.max(tallest, placeBlock(item, row));
+    }
+    row += tallest;
+  }
+  return { cells, tables, heights, rows: row, names };
+
+  function placeTable(table: Table, top: number): void {
+    tables.push({ table, row: top, column: table.left });
+    heights.push({ row: top + 1, height: EDGE }, { row: top + tableHeight(table) - 1, height: EDGE });
+    table.columns.forEach(({ name }, index) => {
+      name_(name, { row: top + 1, column: table.left + index, rows: table.rows + 2, columns: 1 });
+    });
+  }
+
+  function placeBlock(block: Block, top: number): number {
+    const lines = block.lines.filter(({ when }) => holds(when, options));
+    lines.forEach((line, index) => {
+      placeLine(line, top + index, block.left);
+    });
+    return lines.length;
+  }
+
+  function placeLine(line: Line, at: number, left: number): void {
+    if (line.height !== undefined) heights.push({ row: at, height: line.height });
+    for (const cell of line.cells.filter(({ when }) => holds(when, options))) {
+      const column = left + cell.at;
+      cells.push({ cell, row: at, column });
+      [cell.name, ...(cell.spills ?? [])].forEach((name, index) => {
+        if (name) name_(name, { row: at, column: column + index, rows: 1, columns: 1 });
+      });
+    }
+  }
+
+  function name_(name: string, zone: Zone): void {
+    if (names.has(name)) throw new Error(`${model.name}: two cells are named ${name}`);
+    names.set(name, zone);
+  }
+}
+
+function present(band: Band, options: Options): (Block | Table)[] {
+  return band.filter(({ when }) => holds(when, options));
+}
+
+/** The formula of these options, names turned into references of its own sheet. */
+export function formulaText(formula: Formula, options: Options, names: Layout["names"]): string {
+  const chosen = typeof formula === "string" ? formula : formula.find(({ when }) => holds(when, options))?.formula;
+  if (chosen === undefined) throw new Error("no formula for these options");
+  return chosen
+    .replace(/\{(weight|temperature|length)\}/g, (_, unit: "weight" | "temperature" | "length") => options[unit])
+    .replace(/@([a-z_]+[a-z0-9_]*)/g, (_, name: string) => {
+      const zone = names.get(name);
+      if (zone === undefined) throw new Error(`the formula ${chosen} names @${name}, and no cell is called that`);
+      return absolute(zoneA1(zone));
+    });
+}
+
+/** A label with its unit in it: {temperature} is °C. */
+export function labelText(text: string, options: Options): string {
+  return text
+    .replace(/\{weight\}/g, options.weight)
+    .replace(/\{temperature\}/g, `°${options.temperature}`)
+    .replace(/\{length\}/g, options.length);
+}

@@ -1,0 +1,105 @@
+// What a sheet is made of, as data. A template is a literal of these types; plan.ts turns it into what is written.
+import type { LengthUnit, TemperatureUnit } from "./units.ts";
+
+/** What the sheet's owner chose when it was built. Formulas and labels may name them: {weight}, {temperature}, {length}. */
+export type Options = {
+  readonly weight: "g" | "oz";
+  readonly temperature: TemperatureUnit;
+  readonly length: Exclude<LengthUnit, "mm">;
+  /** Parts that a sheet may do without. */
+  readonly parts: readonly string[];
+};
+
+/** A part that must be there ("tin") or must not ("!tin"), or a unit ("oz"). */
+export type Condition = string;
+
+export type Unit =
+  | "text"
+  | "weight"
+  | "share"
+  | "percent"
+  | "temperature"
+  | "factor"
+  | "length"
+  | "count"
+  | "minutes"
+  | "capacity"
+  | "fill"
+  | "date"
+  | "plain";
+
+export type Role = "title" | "heading" | "label" | "input" | "computed" | "remark" | "caution";
+
+/** One formula, or the first whose condition holds. `@name` is a cell, or a table's whole column from edge row to edge row. */
+export type Formula = string | readonly { readonly when?: Condition; readonly formula: string }[];
+
+export type CellModel = {
+  /** Column, counted from the block's own left edge. */
+  readonly at: number;
+  readonly role: Role;
+  readonly text?: string;
+  readonly name?: string;
+  readonly unit?: Unit;
+  readonly value?: number | string;
+  readonly choices?: readonly string[];
+  /** Leaves out choices whose part is not built: { tins: "tin" }. */
+  readonly choicesNeed?: Readonly<Record<string, Condition>>;
+  readonly formula?: Formula;
+  /** Names of the cells the formula fills beside its own, to the right; "" where none is needed. */
+  readonly spills?: readonly string[];
+  readonly when?: Condition;
+};
+
+export type Line = { readonly cells: readonly CellModel[]; readonly when?: Condition; readonly height?: number };
+
+/** Lines below each other. */
+export type Block = {
+  readonly block: string;
+  /** Column of its left edge, A being 0. */
+  readonly left: number;
+  readonly when?: Condition;
+  readonly lines: readonly Line[];
+};
+
+export type ColumnModel = {
+  readonly name: string;
+  readonly head: string;
+  readonly unit: Unit;
+  readonly role: "input" | "computed" | "remark";
+  readonly choices?: readonly string[];
+  /** Stands in the edge row above the first row and fills the column. */
+  readonly formula?: Formula;
+  /** Names of the columns the formula fills beside its own. */
+  readonly spills?: readonly string[];
+};
+
+/** Rows of one kind between two edge rows, so that a row may be inserted first, in the middle or last. */
+export type Table = {
+  readonly table: string;
+  readonly left: number;
+  readonly when?: Condition;
+  readonly rows: number;
+  readonly columns: readonly ColumnModel[];
+};
+
+/** Blocks and tables side by side. */
+export type Band = readonly (Block | Table)[];
+
+export type Value = number | string | null;
+/** What was typed in the bench, by the name of the cell or of the table's column. */
+export type Values = Readonly<Record<string, Value | readonly Value[]>>;
+
+export type SheetModel = {
+  readonly name: string;
+  readonly title: string;
+  /** What a person finds in the list of templates. */
+  readonly says: string;
+  readonly widths: readonly number[];
+  readonly bands: readonly Band[];
+  /** Parts that are built unless told otherwise, and all there are. */
+  readonly parts: readonly string[];
+  /** Sample inputs in grams, °C and cm, in the invented shop. */
+  readonly sample: Values;
+  /** What the sample must compute to, by cell name or "column/row" of a table. */
+  readonly expects: Readonly<Record<string, number | string>>;
+};

@@ -1,0 +1,243 @@
+import { type Zone, zoneA1 } from "./a1.ts";
+import { formulaText, holds, type Layout, labelText, layOut } from "./layout.ts";
+import type { CellModel, ColumnModel, Options, SheetModel, Unit, Value, Values } from "./model.ts";
+import { LOOKS, type Look, numberFormat } from "./theme.ts";
+
+export type Validation =
+  | { readonly is: "list"; readonly values: readonly string[]; readonly help: string }
+  | { readonly is: "between"; readonly least: number; readonly most: number; readonly help: string };
+
+/** All that is written to a sheet; every grid has `rows` × `columns` cells. */
+export type SheetPlan = {
+  readonly rows: number;
+  readonly columns: number;
+  readonly widths: readonly number[];
+  readonly heights: readonly { readonly row: number; readonly height: number }[];
+  /** Texts and numbers as typed; "" where a cell is blank or holds a formula. */
+  readonly values: readonly (readonly (string | number)[])[];
+  readonly formats: readonly (readonly string[])[];
+  readonly looks: readonly (readonly Look[])[];
+  readonly aligned: readonly (readonly ("left" | "right" | "center")[])[];
+  readonly validations: readonly (readonly (Validation | null)[])[];
+  /** Columns of formulas, each one rectangle, in A1 dialect with ";" between arguments. */
+  readonly formulas: readonly { readonly row: number; readonly column: number; readonly cells: readonly string[] }[];
+  /** Headings of tables, which may need two lines. */
+  readonly wrapped: readonly string[];
+  readonly borders: Readonly<Record<"box" | "under", readonly string[]>>;
+  /** Everything but edge rows and single formulas: a warning is shown where somebody types there. */
+  readonly unprotected: readonly string[];
+  readonly names: Layout["names"];
+};
+
+type Draft = {
+  readonly values: (string | number)[][];
+  readonly formats: string[][];
+  readonly looks: Look[][];
+  readonly aligned: ("left" | "right" | "center")[][];
+  readonly validations: (Validation | null)[][];
+  readonly formulas: { row: number; column: number; formula: string }[];
+};
+
+const NUMBERS_ALIGN: ReadonlySet<Unit> = new Set<Unit>(["text", "date"]);
+const AS_TYPED = "General";
+
+/** The sheet of a model for these choices and inputs. Pure: it reads nothing and writes nothing. */
+export function plan(model: SheetModel, options: Options, typed: Values): SheetPlan {
+  const layout = layOut(model, options);
+  const columns = model.widths.length;
+  const grid = <T>(fill: T): T[][] => Array.from({ length: layout.rows }, () => Array<T>(columns).fill(fill));
+  const draft: Draft = {
+    values: grid<string | number>(""),
+    formats: grid("@"),
+    looks: grid(LOOKS.label),
+    aligned: grid("left"),
+    validations: grid<Validation | null>(null),
+    formulas: [],
+  };
+  const decimals = stepDecimals(typed);
+  const format = (unit: Unit) => numberFormat(unit, options, decimals);
+  for (const { cell, row, column } of layout.cells) {
+    drawCell(draft, cell, row, column, format, inputValue(typed[cell.name ?? ""], 0), options, layout.names);
+  }
+  for (const { table, row, column } of layout.tables) {
+    table.columns.forEach((one, index) => {
+      drawColumn(
+        draft,
+        one,
+        { row, column: column + index, rows: table.rows, columns: 1 },
+        format,
+        typed,
+        options,
+        layout.names,
+      );
+    });
+  }
+  return {
+    rows: layout.rows,
+    columns,
+    widths: model.widths,
+    heights: layout.heights,
+    ...draft,
+    formulas: asRectangles(draft.formulas),
+    wrapped: layout.tables.map(({ table, row, column }) =>
+      zoneA1({ row, column, rows: 1, columns: table.columns.length }),
+    ),
+    borders: { box: bordered(draft.looks, "box"), under: bordered(draft.looks, "under") },
+    unprotected: unprotected(layout, draft, columns),
+    names: layout.names,
+  };
+}
+
+function inputValue(typed: Values[string] | undefined, row: number): Value | undefined {
+  return typeof typed === "object" && typed !== null ? typed[row] : row === 0 ? typed : undefined;
+}
+
+type Formatter = (unit: Unit) => string;
+
+function drawCell(
+  draft: Draft,
+  cell: CellModel,
+  row: number,
+  column: number,
+  format: Formatter,
+  typed: Value | undefined,
+  options: Options,
+  names: Layout["names"],
+): void {
+  const { unit = "text", formula } = cell;
+  const computed = formula !== undefined;
+  const spilled = [column, ...(cell.spills ?? []).map((_, index) => column + index + 1)];
+  for (const at of spilled) {
+    set(draft.formats, row, at, computed && unit === "text" ? AS_TYPED : format(unit));
+    set(draft.looks, row, at, LOOKS[cell.role]);
+    set(draft.aligned, row, at, NUMBERS_ALIGN.has(unit) ? "left" : "right");
+  }
+  if (computed) draft.formulas.push({ row, column, formula: formulaText(formula, options, names) });
+  else if (cell.role === "input") {
+    set(draft.values, row, column, asCell(typed === undefined ? (cell.value ?? null) : typed, unit));
+    set(draft.validations, row, column, validation(unit, choicesOf(cell, options)));
+  } else set(draft.values, row, column, labelText(cell.text ?? "", options));
+}
+
+function choicesOf({ choices, choicesNeed }: CellModel, options: Options): readonly string[] | undefined {
+  return choices?.filter((choice) => holds(choicesNeed?.[choice], options));
+}
+
+function drawColumn(
+  draft: Draft,
+  one: ColumnModel,
+  { row, column, rows }: Zone,
+  format: Formatter,
+  typed: Values,
+  options: Options,
+  names: Layout["names"],
+): void {
+  const side = NUMBERS_ALIGN.has(one.unit) ? "left" : "right";
+  const computed = one.role !== "input";
+  set(draft.values, row, column, labelText(one.head, options));
+  set(draft.looks, row, column, LOOKS.head);
+  set(draft.aligned, row, column, side);
+  for (let at = row + 1; at <= row + rows + 2; at++) {
+    const edge = at === row + 1 || at === row + rows + 2;
+    set(draft.looks, at, column, edge ? LOOKS.edge : LOOKS[one.role]);
+    set(draft.formats, at, column, computed && one.unit === "text" ? AS_TYPED : format(one.unit));
+    set(draft.aligned, at, column, side);
+    if (edge || computed) continue;
+    set(draft.values, at, column, asCell(inputValue(typed[one.name], at - row - 2) ?? null, one.unit));
+    set(draft.validations, at, column, validation(one.unit, one.choices));
+  }
+  if (one.formula !== undefined) {
+    draft.formulas.push({ row: row + 1, column, formula: formulaText(one.formula, options, names) });
+  }
+}
+
+function set<T>(grid: T[][], row: number, column: number, value: T): void {
+  const cells = grid[row];
+  if (cells === undefined || column >= cells.length)
+    throw new Error(`the model reaches beyond the sheet at row ${row + 1}, column ${column + 1}`);
+  cells[column] = value;
+}
+
+/** A typed value as the cell takes it: text stays text, and a blank is "". */
+function asCell(value: Value, unit: Unit): string | number {
+  if (value === null || value === "") return "";
+  return unit === "text" ? String(value) : value;
+}
+
+function validation(unit: Unit, choices: readonly string[] | undefined): Validation | null {
+  if (choices) return { is: "list", values: choices, help: `Choose one: ${choices.join(", ")}.` };
+  switch (unit) {
+    case "text":
+    case "date":
+      return null;
+    case "percent":
+      return { is: "between", least: 0, most: 1000, help: "A percentage of the flour, such as 65%." };
+    case "share":
+      return { is: "between", least: 0, most: 0.5, help: "A share such as 12%; a bare 12 would be 1200 %." };
+    case "temperature":
+      return { is: "between", least: -40, most: 250, help: "A temperature as a number, such as 24." };
+    case "factor":
+      return { is: "between", least: -150, most: 150, help: "A friction factor as a number, such as 14." };
+    default:
+      return { is: "between", least: 0, most: 1e9, help: "A number, 0 or more." };
+  }
+}
+
+/** Digits after the point that the finest step of the scales needs. */
+function stepDecimals(typed: Values): number {
+  const steps = typed.scale_steps;
+  const list = Array.isArray(steps) ? steps : [steps];
+  const digits = list.map((step) =>
+    typeof step === "number" && step > 0 ? (String(step).split(".")[1] ?? "").length : 0,
+  );
+  return Math.min(4, Math.max(0, ...digits));
+}
+
+/** Formulas below each other are written together. */
+function asRectangles(formulas: Draft["formulas"]): SheetPlan["formulas"] {
+  const sorted = [...formulas].sort((a, b) => a.column - b.column || a.row - b.row);
+  const runs: { row: number; column: number; cells: string[] }[] = [];
+  for (const { row, column, formula } of sorted) {
+    const run = runs[runs.length - 1];
+    if (run && run.column === column && run.row + run.cells.length === row) run.cells.push(formula);
+    else runs.push({ row, column, cells: [formula] });
+  }
+  return runs;
+}
+
+/** Cells of one border below each other, as ranges. */
+function bordered(looks: readonly (readonly Look[])[], border: "box" | "under"): string[] {
+  return runsDown(looks.map((row) => row.map((look) => look.border === border)));
+}
+
+function runsDown(marked: readonly (readonly boolean[])[]): string[] {
+  const zones: Zone[] = [];
+  const width = marked[0]?.length ?? 0;
+  for (let column = 0; column < width; column++) {
+    let from = -1;
+    for (let row = 0; row <= marked.length; row++) {
+      const is = marked[row]?.[column] ?? false;
+      if (is && from < 0) from = row;
+      if (!is && from >= 0) {
+        const before = zones.find(
+          (one) => one.row === from && one.rows === row - from && one.column + one.columns === column,
+        );
+        if (before) zones[zones.indexOf(before)] = { ...before, columns: before.columns + 1 };
+        else zones.push({ row: from, column, rows: row - from, columns: 1 });
+        from = -1;
+      }
+    }
+  }
+  return zones.map(zoneA1);
+}
+
+function unprotected(layout: Layout, draft: Draft, columns: number): string[] {
+  const guarded = draft.values.map((row) => row.map(() => false));
+  for (const { row, column } of draft.formulas) set(guarded, row, column, true);
+  for (const { table, row, column } of layout.tables) {
+    for (const edge of [row + 1, row + table.rows + 2]) {
+      for (let at = column; at < Math.min(columns, column + table.columns.length); at++) set(guarded, edge, at, true);
+    }
+  }
+  return runsDown(guarded.map((row) => row.map((one) => !one)));
+}

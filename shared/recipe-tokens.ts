@@ -1,0 +1,82 @@
+import { readNumber } from "./number.ts";
+import { folded, SPACES } from "./words.ts";
+
+/** A recipe line in pieces. Numbers and signs such as ½ carry a value; words are kept as typed and folded. */
+export type Token =
+  | {
+      readonly is: "number";
+      readonly value: number;
+      readonly text: string;
+      /** A sign such as ½. */
+      readonly vulgar: boolean;
+      /** "1,250": thousands or decimals, as the unit will tell. */
+      readonly unclear: boolean;
+      readonly spaced: boolean;
+    }
+  | { readonly is: "word"; readonly text: string; readonly low: string; readonly spaced: boolean }
+  | { readonly is: "mark"; readonly text: string; readonly spaced: boolean };
+
+const VULGAR = /[¼-¾⅐-⅞]/;
+const DIGITS = /\d+(?:[.,]\d+)*/y;
+const POINT_FIRST = /\.\d+/y;
+const WORD = /\p{L}[\p{L}\p{M}\p{N}'’]*/uy;
+const ANY = /[^]/uy;
+
+/** Space-like characters that join thousands: "1 250 g" with a no-break or thin space is one number. */
+const THIN_THOUSANDS = /(\d)[\u00a0\u2009\u202f](?=\d{3}(?!\d))/g;
+
+/**
+ * The pieces of one line, in one pass over it. A number that no spelling allows ("1.2.3") comes back as a mark, which no
+ * amount contains.
+ */
+export function tokensOf(line: string): Token[] {
+  const text = line
+    .replace(THIN_THOUSANDS, "$1")
+    .replace(SPACES, " ")
+    .replace(/[‐‑‒–—−]/g, "-")
+    .replace(/[⁄∕]/g, "/")
+    .replace(/×/g, " x ")
+    .replace(/(\d) ?[x*] ?(?=\d)/gi, "$1 x ")
+    .normalize("NFC");
+  const tokens: Token[] = [];
+  let at = 0;
+  let spaced = true;
+  const take = (pattern: RegExp): string | undefined => {
+    pattern.lastIndex = at;
+    const found = pattern.exec(text)?.[0];
+    if (found !== undefined) at += found.length;
+    return found;
+  };
+  while (at < text.length) {
+    if (text[at] === " ") {
+      spaced = true;
+      at += 1;
+      continue;
+    }
+    const pointFirst = spaced || /[(/[-]/.test(text[at - 1] ?? "");
+    const digits = take(DIGITS) ?? (pointFirst ? take(POINT_FIRST) : undefined);
+    if (digits !== undefined) tokens.push(numberToken(digits, spaced));
+    else {
+      const word = take(WORD);
+      if (word !== undefined) tokens.push({ is: "word", text: word, low: folded(word).replace(/’/g, "'"), spaced });
+      else {
+        const sign = take(ANY) ?? "";
+        tokens.push(VULGAR.test(sign) ? numberToken(sign, spaced) : { is: "mark", text: sign, spaced });
+      }
+    }
+    spaced = false;
+  }
+  return tokens;
+}
+
+function numberToken(text: string, spaced: boolean): Token {
+  const strict = readNumber(text);
+  const loose = readNumber(text, { threeDecimals: true });
+  if ("problem" in loose) return { is: "mark", text, spaced };
+  return { is: "number", value: loose.value, text, vulgar: VULGAR.test(text), unclear: "problem" in strict, spaced };
+}
+
+export const isMark = (token: Token | undefined, ...marks: readonly string[]): boolean =>
+  token?.is === "mark" && marks.includes(token.text);
+export const isWord = (token: Token | undefined, ...words: readonly string[]): boolean =>
+  token?.is === "word" && words.includes(token.low);

@@ -1,0 +1,62 @@
+import type { Options, Role, Unit } from "./model.ts";
+
+/** The look: one accent, pale grounds, and nothing that dies on a black-and-white printer. */
+export type Look = {
+  readonly ground: string;
+  readonly ink: string;
+  readonly weight: "bold" | "normal";
+  readonly style: "italic" | "normal";
+  readonly size: number;
+  readonly border?: "box" | "under";
+};
+
+export const ACCENT = "#1f5f5b";
+const PAPER = "#ffffff";
+const INK = "#22211f";
+const SOFT_INK = "#55524c";
+
+const plain: Look = { ground: PAPER, ink: INK, weight: "normal", style: "normal", size: 10 };
+
+export const LOOKS: Readonly<Record<Role | "head" | "edge" | "spilled", Look>> = {
+  title: { ...plain, ink: ACCENT, weight: "bold", size: 16 },
+  heading: { ...plain, ink: ACCENT, weight: "bold", size: 11, border: "under" },
+  head: { ...plain, weight: "bold", size: 9, border: "under" },
+  label: { ...plain, ink: SOFT_INK },
+  input: { ...plain, ground: "#fbf5e6", border: "box" },
+  computed: plain,
+  spilled: plain,
+  remark: { ...plain, ink: SOFT_INK, style: "italic", size: 9 },
+  caution: { ...plain, ink: INK, size: 9 },
+  edge: { ...plain, ground: "#f1f0ec", size: 8 },
+};
+
+/** Number formats are always written the US way; the sheet shows them its own way. */
+export function numberFormat(unit: Unit, options: Options, stepDecimals: number): string {
+  switch (unit) {
+    case "text":
+      return "@";
+    case "weight": {
+      const decimals = options.weight === "g" ? Math.max(1, stepDecimals) : Math.max(2, stepDecimals);
+      return `#,##0.${"0".repeat(decimals)}`;
+    }
+    case "share":
+    case "percent":
+      return "0.00%";
+    case "temperature":
+    case "factor":
+      return "0.0";
+    case "length":
+      return "0.0#";
+    case "count":
+    case "capacity":
+      return "#,##0";
+    case "minutes":
+      return "0";
+    case "fill":
+      return "0.00";
+    case "date":
+      return "yyyy-mm-dd";
+    case "plain":
+      return "#,##0.####";
+  }
+}

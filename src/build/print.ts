@@ -1,0 +1,78 @@
+import type { Argument, CellValue, Example, SheetFunction } from "../define.ts";
+
+/** A call as a person types it in a sheet. */
+export function formulaText(name: string, args: readonly Argument[]): string {
+  return `=${name}(${args.map(literal).join("; ")})`;
+}
+
+function literal(arg: Argument): string {
+  if (arg === undefined) return "";
+  if (typeof arg === "object") return `{${arg.map((row) => row.map(value).join(", ")).join("; ")}}`;
+  return arg === "" ? "" : value(arg);
+}
+
+const value = (cell: CellValue): string => (typeof cell === "string" ? `"${cell}"` : String(cell).toUpperCase());
+
+/** `BAKE_MIXES(dough; mixer_limit; [mixer_least])`. */
+export function signature({ name, args }: SheetFunction): string {
+  const parts = Object.entries(args).map(([arg, { is }]) => (is.optional && is.shape !== "column" ? `[${arg}]` : arg));
+  return `${name}(${parts.join("; ")})`;
+}
+
+/** The top-level function that Apps Script sees, its help right above it. */
+export function stub(made: SheetFunction): string {
+  const args = Object.entries(made.args);
+  const lines = [
+    made.summary,
+    "",
+    ...args.map(([name, { is, says }]) => `@param {${typeOf(is.hint.of, is.shape, made.rowwise)}} ${name} ${says}`),
+    `@return ${made.returns.says}`,
+    "@customfunction",
+  ];
+  const names = args.map(([name]) => name).join(", ");
+  return [
+    "/**",
+    ...lines.map((line) => ` * ${line}`.trimEnd()),
+    " */",
+    `function ${made.name}(${names}) {`,
+    `  return Gramwright.call("${made.name}", arguments);`,
+    "}",
+  ].join("\n");
+}
+
+function typeOf(hint: string, shape: string, rowwise: boolean): string {
+  const one = hint === "number" || hint === "percent" ? "number" : "string";
+  if (shape === "cell") return rowwise ? `${one}|Array<Array<${one}>>` : one;
+  return `Array<Array<${one}>>`;
+}
+
+/** The function reference of the README. */
+export function reference(functions: readonly SheetFunction[]): string {
+  const families = [...new Set(functions.map(({ family }) => family))];
+  return families
+    .map((family) => [`### ${family}`, ...functions.filter((one) => one.family === family).map(entry)].join("\n\n"))
+    .join("\n\n");
+}
+
+function entry(made: SheetFunction): string {
+  const args = Object.entries(made.args).map(([name, { says }]) => `- \`${name}\` — ${says}`);
+  const [example] = made.examples;
+  const [refusal] = made.refusals;
+  return [
+    `#### \`${signature(made)}\``,
+    `${made.summary} ${made.returns.says}${made.rowwise ? " Every argument may be one cell or a column." : ""}`,
+    args.join("\n"),
+    [
+      example ? `\`${formulaText(made.name, example.call)}\` gives ${given(example)}.` : "",
+      refusal ? `\`${formulaText(made.name, refusal.call)}\` is refused: “${refusal.because}”` : "",
+    ].join("<br>\n"),
+  ].join("\n\n");
+}
+
+function given({ gives }: Example): string {
+  if (typeof gives !== "object") return `**${shownCell(gives)}**`;
+  return gives.map((row) => row.map((cell) => `**${shownCell(cell)}**`).join(" and ")).join("; ");
+}
+
+const shownCell = (cell: CellValue): string =>
+  typeof cell === "number" ? String(Math.round(cell * 1e4) / 1e4) : String(cell);

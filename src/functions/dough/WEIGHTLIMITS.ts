@@ -1,0 +1,49 @@
+import { cell, number } from "../../../shared/cell.ts";
+import type { Grams } from "../../../shared/units.ts";
+import { LEAST_NOMINAL, MOST_NOMINAL, weightLimits } from "../../../shared/weight-limits.ts";
+import { define, down } from "../../define.ts";
+
+export const WEIGHTLIMITS = define({
+  name: "BAKE_WEIGHTLIMITS",
+  family: "Dough and mixes",
+  summary:
+    "Average-weight rule: the average to hold, the tolerance limit and the absolute limit; check your local rule.",
+  args: {
+    weight: {
+      is: cell(number<Grams>("a weight in grams such as 400", { min: LEAST_NOMINAL, max: MOST_NOMINAL })),
+      says: "The weight on the label, in grams, from 5 to 10000.",
+    },
+  },
+  returns: {
+    shape: "row",
+    cells: ["average", "tolerance limit", "absolute limit"],
+    says: "Three cells in grams: the average, at most 1 in 40 below the second, none below the third.",
+  },
+  rowwise: true,
+  examples: [
+    {
+      call: [400],
+      gives: [[400, 388, 376]],
+      source: "nibusinessinfo, guide for bakers: a 400 g loaf has the limits 388 and 376 g",
+    },
+    {
+      call: [down(400, 800)],
+      gives: [
+        [400, 388, 376],
+        [800, 785, 770],
+      ],
+      source: "derived from Directive 76/211/EEC (from memory): 15 g from 500 to 1000 g",
+    },
+  ],
+  refusals: [
+    { call: [4], because: "BAKE_WEIGHTLIMITS: weight is 4; it cannot be below 5." },
+    {
+      call: [down(400, 12000)],
+      because: "BAKE_WEIGHTLIMITS: weight row 2 is 12000; it cannot be above 10000.",
+    },
+  ],
+  compute: ({ weight }) => {
+    const { average, tolerance, absolute } = weightLimits(weight);
+    return [average, tolerance, absolute];
+  },
+});

@@ -1,0 +1,74 @@
+import { cell, column, number, optional } from "../../../shared/cell.ts";
+import { balancedTemperature } from "../../../shared/heat-balance.ts";
+import { kind, kindsOf } from "../../../shared/kinds.ts";
+import { degrees, someWeight, temperatureUnit } from "../../../shared/readers.ts";
+import { fromCelsius, toCelsius, toCelsiusDegrees, type Weight } from "../../../shared/units.ts";
+import { define, down } from "../../define.ts";
+
+export const HEATBALANCE = define({
+  name: "BAKE_HEATBALANCE",
+  family: "Temperature",
+  summary:
+    "Temperature of the one blank row, from the weights and heat of all rows. Hot water scalds and kills yeast: read the water note too.",
+  args: {
+    dough_target: { is: cell(degrees<number>()), says: "The dough temperature wanted after mixing." },
+    weights: { is: column(someWeight<Weight>()), says: "The weights, all in one unit." },
+    temps: {
+      is: column(degrees<number>()),
+      says: "The temperature of each row; leave blank the row to be worked out (small blank rows take the flour's).",
+    },
+    kinds: { is: column(kind()), says: "What each row is: flour, water, salt, yeast, ice, levain 100% and so on." },
+    rise: {
+      is: optional(number<number>("a rise in degrees such as 6", { min: -150, max: 150 }), null),
+      says: "(optional) Degrees that mixing and hydration add; 0 for none, flour's heat of hydration alone when left out.",
+    },
+    unit: { is: optional(temperatureUnit(), "C"), says: '(optional) "C" (default) or "F".' },
+  },
+  returns: { shape: "cell", says: "Temperature of the blank row; water below freezing means ice." },
+  examples: [
+    {
+      call: [26, down(1, 0.65), down(20, ""), down("flour", "water"), 0],
+      gives: 29.887,
+      source: "derived: (4.477 × 26 − 1.76 × 20) ÷ 2.717",
+      within: 5e-4,
+    },
+    {
+      call: [15, down(2, 1), down(15, ""), down("flour", "water")],
+      gives: 15 - 30.2 / 4.18,
+      source: "Çengel & Boles, Thermodynamics, problem 5-157, with its heat of hydration taken per kg of flour (15.1)",
+    },
+    {
+      call: [78, down(1000, 650), down(72, ""), down("flour", "water"), 0, "F"],
+      gives: 82,
+      source: "Cooking Stack Exchange 107561, by heat balance; 1.8 kJ/kg·K for flour there",
+      within: 0.5,
+    },
+  ],
+  refusals: [
+    {
+      call: [26, down(1000, 650), down(20, 30), down("flour", "water")],
+      because:
+        "BAKE_HEATBALANCE: temps leave no row to be worked out; clear the temperature of one that has a weight, usually the water's.",
+    },
+    {
+      call: [26, down(1000, 600, 400), down(20, "", ""), down("flour", "water", "levain 100%")],
+      because:
+        "BAKE_HEATBALANCE: temps rows 2 and 3 are blank; leave blank only the one to be worked out and write the others.",
+    },
+    {
+      call: [40, down(1000, 150), down(5, ""), down("flour", "water")],
+      because:
+        "BAKE_HEATBALANCE: dough_target cannot be reached: row 2 (water) would have to be hotter than boiling water; warm the other rows, or accept a cooler dough.",
+    },
+  ],
+  compute: ({ dough_target, weights, temps, kinds, rise, unit }) => {
+    const solved = balancedTemperature(
+      toCelsius(dough_target, unit),
+      weights,
+      temps.map((temp) => (temp === null ? null : toCelsius(temp, unit))),
+      kindsOf(weights, kinds),
+      rise === null ? null : toCelsiusDegrees(rise, unit),
+    );
+    return fromCelsius(solved, unit);
+  },
+});

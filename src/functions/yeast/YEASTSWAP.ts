@@ -1,0 +1,53 @@
+import { cell, word } from "../../../shared/cell.ts";
+import { someWeight } from "../../../shared/readers.ts";
+import type { Weight } from "../../../shared/units.ts";
+import { swapped, YEASTS } from "../../../shared/yeast.ts";
+import { define, down } from "../../define.ts";
+
+export const YEASTSWAP = define({
+  name: "BAKE_YEASTSWAP",
+  family: "Yeast and preferments",
+  summary:
+    "One kind of yeast for another, 1 of fresh to 0.40 active dry or 0.33 instant, and the water that keeps the weight.",
+  args: {
+    weight: { is: cell(someWeight<Weight>()), says: "The yeast in the formula, in any unit." },
+    from: { is: cell(word(YEASTS)), says: 'What it is: "fresh", "active dry" or "instant".' },
+    to: { is: cell(word(YEASTS)), says: "What it shall be, in the same words." },
+  },
+  returns: {
+    shape: "row",
+    cells: ["yeast", "water to add"],
+    says: "Two cells: the other yeast, and water to add (below 0: to take off).",
+  },
+  rowwise: true,
+  examples: [
+    {
+      call: [20, "fresh", down("active dry", "instant")],
+      gives: [
+        [8, 12],
+        [6.6, 13.4],
+      ],
+      source: "ratios of Hamelman, Bread; water derived: the weight stays 20",
+    },
+    {
+      call: [30, "fresh", "instant"],
+      gives: [[10, 20]],
+      source: "ehow.com 8606674 with its slip mended: yeast and water together weigh 30",
+      within: 0.3,
+    },
+  ],
+  refusals: [
+    {
+      call: [20, "fresh", "dry"],
+      because: 'BAKE_YEASTSWAP: to is "dry"; write "fresh", "active dry" or "instant".',
+    },
+    {
+      call: [down(20, -5), "fresh", "instant"],
+      because: "BAKE_YEASTSWAP: weight row 2 is -5; it cannot be below 0.",
+    },
+  ],
+  compute: ({ weight, from, to }) => {
+    const { yeast, water } = swapped(weight, from, to);
+    return [yeast, water];
+  },
+});

@@ -1,0 +1,71 @@
+import { cell, number, optional } from "../../../shared/cell.ts";
+import { degrees, temperatureUnit } from "../../../shared/readers.ts";
+import { type Hours, toCelsius } from "../../../shared/units.ts";
+import { yeastForTime } from "../../../shared/yeast.ts";
+import { define } from "../../define.ts";
+
+const hoursCell = () => number<Hours>("hours such as 3", { above: 0, max: 1000 });
+
+export const YEASTTIME = define({
+  name: "BAKE_YEASTTIME",
+  family: "Yeast and preferments",
+  summary:
+    "Low, middle and high yeast for another fermentation time and, when both are given, another temperature: a start for a trial.",
+  args: {
+    yeast: {
+      is: cell(number<number>("an amount of yeast such as 10 or 1% (0.01)", { min: 0, max: 1e9 }, { percent: true })),
+      says: "The yeast now, as a weight or as a share of the flour.",
+    },
+    hours_now: { is: cell(hoursCell()), says: "Hours the dough takes now." },
+    hours_wanted: { is: cell(hoursCell()), says: "Hours it shall take, from a third of that to twice that." },
+    temp_now: {
+      is: optional(degrees<number>(), null),
+      says: "(optional) Dough temperature now, from 15 to 32 °C (59 to 89.6 °F).",
+    },
+    temp_wanted: {
+      is: optional(degrees<number>(), null),
+      says: "(optional) Dough temperature then; needed beside temp_now.",
+    },
+    unit: { is: optional(temperatureUnit(), "C"), says: '(optional) "C" (default) or "F".' },
+  },
+  returns: { shape: "row", cells: ["low", "middle", "high"], says: "Three amounts, as the yeast was given." },
+  examples: [
+    {
+      call: [2, 3, 1.5],
+      gives: [[4, 2 * 2 ** 1.3, 2 * 2 ** 1.7]],
+      source: "derived: low is the inverse rule, 2 % × 3 h ÷ 1.5 h",
+    },
+    {
+      call: [10, 2.5, 2.5, 24, 27],
+      gives: [[10 / 1.331, 10 / 1.08 ** 3, 10 / 1.07 ** 3]],
+      source: "bakemag.com 836: a tenth per °C, 1.331 times as fast 3 °C warmer",
+    },
+  ],
+  refusals: [
+    {
+      call: [6, 1.5, 12],
+      because:
+        "BAKE_YEASTTIME: hours_wanted is 8 times hours_now, and the rule holds up to twice; keep the yeast and retard the dough in the cold, or go in two steps with a trial between.",
+    },
+    {
+      call: [10, 8, 2],
+      because:
+        "BAKE_YEASTTIME: hours_wanted is hours_now divided by 4, and the rule holds down to a third; go in two steps with a trial between, or use a preferment.",
+    },
+    {
+      call: [10, 3, 3, 24],
+      because: "BAKE_YEASTTIME: temp_wanted is blank though temp_now is given; write both temperatures or neither.",
+    },
+    {
+      call: [10, 3, 3, 24, 5],
+      because:
+        "BAKE_YEASTTIME: temp_wanted is 5 °C, and the rule holds from 15 to 32 °C; find the time of a colder or hotter dough by trial.",
+    },
+  ],
+  compute: ({ yeast, hours_now, hours_wanted, temp_now, temp_wanted, unit }) =>
+    yeastForTime(yeast, hours_now, hours_wanted, {
+      now: temp_now === null ? null : toCelsius(temp_now, unit),
+      wanted: temp_wanted === null ? null : toCelsius(temp_wanted, unit),
+      unit,
+    }),
+});

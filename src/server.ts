@@ -1,0 +1,72 @@
+import { type Question, type Questions, readOrder, readQuestion, VERSION } from "../shared/bench.ts";
+import { plan } from "../shared/plan.ts";
+import { CellError, refuse } from "../shared/refusal.ts";
+import { oneOf, quoted } from "../shared/show.ts";
+import { TEMPLATES } from "../templates/index.ts";
+import { writeSheet } from "./write.ts";
+
+type Asked = Record<string, unknown>;
+const WAIT_MS = 20_000;
+
+/** Answers a question of the bench: a JSON string in, a JSON string out, never an exception. */
+export function benchAsk(json: unknown): string {
+  try {
+    const { name, rest } = readQuestion(json);
+    const answer = ANSWERS.get(name);
+    if (answer === undefined) return refuse(`The bench can ask ${oneOf([...ANSWERS.keys()])}, not ${quoted(name)}.`);
+    return JSON.stringify({ ok: true, answer: answer(rest) });
+  } catch (error) {
+    return JSON.stringify({ ok: false, message: told(error) });
+  }
+}
+
+/** What a person reads when a question fails; what was being built has been removed by then. */
+function told(error: unknown): string {
+  const message = error instanceof Error ? error.message : String(error);
+  return error instanceof CellError ? message : `The sheet could not be built, and nothing was changed: ${message}`;
+}
+
+function ping(): Questions["ping"]["answer"] {
+  return { version: VERSION };
+}
+
+function build(asked: Asked): Questions["build"]["answer"] {
+  const { model, options, values } = readOrder(asked, TEMPLATES);
+  const dated = { date: today(), ...values };
+  const made = plan(model, options, dated);
+  const title = typeof values.title === "string" ? values.title : model.title;
+  return { sheet: locked(() => writeSheet(SpreadsheetApp.getActiveSpreadsheet(), made, title)) };
+}
+
+function demo(): Questions["demo"]["answer"] {
+  const sheets = TEMPLATES.map((model) => {
+    const options = { weight: "g", temperature: "C", length: "cm", parts: model.parts } as const;
+    const made = plan(model, options, { ...model.sample, date: today() });
+    return locked(() =>
+      writeSheet(SpreadsheetApp.getActiveSpreadsheet(), made, String(model.sample.title ?? model.title)),
+    );
+  });
+  return { sheets };
+}
+
+const answers: { readonly [Q in Question]: (asked: Asked) => Questions[Q]["answer"] } = { ping, build, demo };
+const ANSWERS: ReadonlyMap<string, (asked: Asked) => unknown> = new Map(Object.entries(answers));
+
+/** Two builds at once would fight over a name. */
+function locked<T>(work: () => T): T {
+  const lock = LockService.getDocumentLock();
+  if (lock !== null && !lock.tryLock(WAIT_MS)) {
+    refuse("Another build is still running in this workbook; wait until it is done and build again.");
+  }
+  try {
+    return work();
+  } finally {
+    lock?.releaseLock();
+  }
+}
+
+/** Today as the day number a sheet counts in: 1 is 31 December 1899. */
+function today(): number {
+  const now = new Date();
+  return Math.round((Date.UTC(now.getFullYear(), now.getMonth(), now.getDate()) - Date.UTC(1899, 11, 30)) / 86_400_000);
+}

@@ -1,0 +1,121 @@
+import type { SheetPlan, Validation } from "../shared/plan.ts";
+import type { Look } from "../shared/theme.ts";
+
+type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+
+/** Blank rows and columns left around a sheet, so that rows can be added at its end. */
+const SPARE_ROWS = 12;
+const SPARE_COLUMNS = 1;
+
+/**
+ * Writes a plan to a new sheet: values, formats and validation first, formulas last, and no reading afterwards. Where
+ * anything fails, the half-made sheet is removed and the failure passed on. Returns the new sheet's name.
+ */
+export function writeSheet(workbook: Workbook, plan: SheetPlan, title: string): string {
+  const before = workbook.getActiveSheet();
+  const { sheet, name } = newSheet(workbook, title);
+  try {
+    fill(sheet, plan);
+  } catch (error) {
+    workbook.deleteSheet(sheet);
+    workbook.setActiveSheet(before);
+    throw error;
+  }
+  return name;
+}
+
+/** A name no sheet has yet; letters that sheets do not take become spaces. */
+function newSheet(workbook: Workbook, title: string): { sheet: Sheet; name: string } {
+  const wanted = sheetName(title);
+  for (let count = 1; count < 500; count++) {
+    const name = count === 1 ? wanted : `${wanted} (${count})`;
+    if (workbook.getSheetByName(name) === null) return { sheet: workbook.insertSheet(name), name };
+  }
+  throw new Error(`There are 500 sheets called "${wanted}" already; choose another name.`);
+}
+
+export function sheetName(title: string): string {
+  const plain = title
+    .replace(/[\\/?*[\]:\p{Cc}]/gu, " ")
+    .replace(/\s+/g, " ")
+    .replace(/^['\s]+|['\s]+$/g, "")
+    .slice(0, 80)
+    .trim();
+  return plain === "" || plain.toLowerCase() === "history" ? "Formula sheet" : plain;
+}
+
+function fill(sheet: Sheet, plan: SheetPlan): void {
+  const all = sheet.getRange(1, 1, plan.rows, plan.columns);
+  sheet.deleteRows(plan.rows + SPARE_ROWS + 1, sheet.getMaxRows() - plan.rows - SPARE_ROWS);
+  sheet.deleteColumns(plan.columns + SPARE_COLUMNS + 1, sheet.getMaxColumns() - plan.columns - SPARE_COLUMNS);
+  sheet.setHiddenGridlines(true);
+  for (const { from, count, width } of runs(plan.widths)) sheet.setColumnWidths(from + 1, count, width);
+  for (const { row, height } of plan.heights) sheet.setRowHeightsForced(row + 1, 1, height);
+  all.setNumberFormats(plan.formats as string[][]);
+  all.setBackgrounds(plan.looks.map((row) => row.map(({ ground }) => ground)));
+  all.setTextStyles(plan.looks.map((row) => row.map(textStyle)));
+  all.setHorizontalAlignments(plan.aligned as ("left" | "right" | "center")[][]);
+  for (const range of plan.wrapped) sheet.getRange(range).setWrap(true);
+  drawBorders(sheet, plan);
+  all.setDataValidations(plan.validations.map((row) => row.map((one) => (one === null ? null : validation(one)))));
+  protect(sheet, plan);
+  all.setValues(plan.values as (string | number)[][]);
+  for (const { row, column, cells } of plan.formulas) {
+    sheet.getRange(row + 1, column + 1, cells.length, 1).setFormulas(cells.map((formula) => [formula]));
+  }
+  SpreadsheetApp.flush();
+}
+
+function runs(widths: readonly number[]): { from: number; count: number; width: number }[] {
+  const found: { from: number; count: number; width: number }[] = [];
+  widths.forEach((width, column) => {
+    const last = found[found.length - 1];
+    if (last && last.width === width) last.count += 1;
+    else found.push({ from: column, count: 1, width });
+  });
+  return found;
+}
+
+const styles = new Map<Look, GoogleAppsScript.Spreadsheet.TextStyle>();
+
+function textStyle(look: Look): GoogleAppsScript.Spreadsheet.TextStyle {
+  const known = styles.get(look);
+  if (known) return known;
+  const made = SpreadsheetApp.newTextStyle()
+    .setForegroundColor(look.ink)
+    .setBold(look.weight === "bold")
+    .setItalic(look.style === "italic")
+    .setFontSize(look.size)
+    .build();
+  styles.set(look, made);
+  return made;
+}
+
+function drawBorders(sheet: Sheet, { borders }: SheetPlan): void {
+  const { SOLID } = SpreadsheetApp.BorderStyle;
+  if (borders.under.length > 0) {
+    sheet.getRangeList(borders.under as string[]).setBorder(false, false, true, false, false, false, "#1f5f5b", SOLID);
+  }
+  if (borders.box.length > 0) {
+    sheet.getRangeList(borders.box as string[]).setBorder(true, true, true, true, true, true, "#b9ad8e", SOLID);
+  }
+}
+
+function validation(one: Validation): GoogleAppsScript.Spreadsheet.DataValidation {
+  const rule = SpreadsheetApp.newDataValidation().setAllowInvalid(true).setHelpText(one.help);
+  const made =
+    one.is === "list"
+      ? rule.requireValueInList(one.values as string[], true)
+      : rule.requireNumberBetween(one.least, one.most);
+  return made.build();
+}
+
+/** Anyone may still type everywhere; on formulas and edge rows a warning comes first. */
+function protect(sheet: Sheet, plan: SheetPlan): void {
+  sheet
+    .protect()
+    .setDescription("Formulas and edge rows of the formula sheet")
+    .setWarningOnly(true)
+    .setUnprotectedRanges(plan.unprotected.map((range) => sheet.getRange(range)));
+}
