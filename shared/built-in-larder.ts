@@ -35,14 +35,19 @@ export type BuiltIn = Readonly<Record<Part, Ratio | null>> & {
 const SALT_PER_SODIUM = 2.5;
 
 const listed = (text: string, between: string) => (text === "" ? [] : text.split(between));
-const figure = (text: string, per: number) => (text === "" ? null : Number(text) / per);
-const shareOfHundred = (text: string): Ratio | null => figure(text, 100) as Ratio | null;
+const figure = (text: string) => (text === "" ? null : Number(text));
+/** Moves the point in the text, so that 76.15 of 100 is 0.7615 to the last digit. */
+const ofHundred = (text: string) => (text === "" ? null : Number(`${text}e-2`));
+const shareOfHundred = (text: string) => {
+  const share = ofHundred(text);
+  return share === null ? null : ratio(share);
+};
 
 function decode(line: string): BuiltIn {
   const [name = "", kind = "", ndb = "", ...rest] = line.split("\t");
   const [water = "", protein = "", fat = "", saturates = "", carbohydrate = "", sugar = "", fibre = ""] = rest;
   const [sodium = "", energy = "", ash = "", extra = "", measures = "", also = "", allergens = ""] = rest.slice(7);
-  const milligrams = figure(sodium, 1);
+  const milligrams = figure(sodium);
   const read = measures === "" ? null : readMeasures(measures);
   if (read !== null && "problem" in read) throw new Error(`built-in ${name}: measures ${read.problem}`);
   return {
@@ -58,8 +63,8 @@ function decode(line: string): BuiltIn {
     fibre: shareOfHundred(fibre),
     salt: milligrams === null ? null : ratio((milligrams * SALT_PER_SODIUM) / 100_000),
     ash: shareOfHundred(ash),
-    energy: figure(energy, 100),
-    extraWater: figure(extra.replace("~", ""), 1),
+    energy: ofHundred(energy),
+    extraWater: figure(extra.replace("~", "")),
     extraWaterRough: extra.startsWith("~"),
     measures: read,
     alsoCalled: listed(also, ";"),

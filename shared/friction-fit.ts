@@ -12,7 +12,7 @@ export type FrictionLine = {
 };
 
 /**
- * Friction factor against minutes of mixing as a line, by Siegel's repeated medians (Biometrika 69, 1982): nearly half of
+ * Friction factor against minutes of mixing as a line, by repeated medians (Siegel, Biometrika 69, 1982, from memory): nearly half of
  * the readings may be wild before the line is. Rows that lack either figure are skipped. `miss` is the median distance of a
  * reading from the line.
  */

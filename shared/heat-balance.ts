@@ -5,8 +5,8 @@ import { ICE_HEAT, MELTING } from "./temperature.ts";
 import { type Celsius, type CelsiusDegrees, celsius, type Weight } from "./units.ts";
 
 /**
- * Heat capacities, kJ/kg·K. Flour: Çengel & Boles, Thermodynamics, problem 5-157. Water: 4.18 at 20 °C (common tables). Dairy:
- * milk, isoperibol calorimetry in J. Food Eng. The others: common practice, no source. Ice counts as the water it becomes.
+ * Heat capacities, kJ/kg·K. Flour: Çengel & Boles, Thermodynamics, problem 5-157. Water: tables print 4.182 at 20 °C. Dairy:
+ * milk, 3.942 by isoperibol calorimetry. The others: common practice, no source. Ice counts as the water it becomes.
  */
 const HEAT_CAPACITY: Readonly<Record<KindWord, number>> = {
   flour: 1.76,

@@ -143,7 +143,7 @@ cider vinegar	other	02048	93.81	0	0	0	0.93	0.4	0	5	21	0.17		cup 239; tbsp 14.9; 
 vanilla extract	other	02050	52.58	0.06	0.06	0.01	12.65	12.65	0	9	288	0.26		cup 208; tbsp 13; tsp 4.2	vanilla;vanilla essence	
 brewed coffee	other	14209	99.39	0.12	0.02	0.002	0	0	0	2	1	0.35		cup 237	coffee;black coffee	
 sweetened coconut	other	12179	12.55	2.88	35.49	31.468	47.67	43.17	4.5	262	501	1.42		cup 93	shredded coconut;coconut;sweetened shredded coconut	
-water	water		100	0	0	0	0	0	0	0	0	0		cup 236.588; tbsp 14.787; tsp 4.929	tap water;cold water;warm water;hot water;lukewarm water;iced water;ice water;drinking water	
+water	water		100	0	0	0	0	0	0	0	0	0		cup 236.5882; tbsp 14.7868; tsp 4.92892	tap water;cold water;warm water;hot water;lukewarm water;iced water;ice water;drinking water	
 ice	ice		100	0	0	0	0	0	0	0	0	0			flake ice;crushed ice;ice cubes;ice flakes	
 instant yeast	yeast		5.08	40.44	7.61	1.001	41.22	0	26.9	51	325	5.65		tsp 3.1; sachet 7	IDY;instant dry yeast;instant dried yeast;fast-action yeast;fast-action dried yeast;rapid-rise yeast;quick yeast;easy-bake yeast;easy bake yeast;bread machine yeast;yeast instant	
 yeast	yeast													tsp 3.1; sachet 7	dry yeast;dried yeast	

@@ -122,8 +122,8 @@ function knownNames({ rows }: Larder): string[] {
 /** What is said of a name no table knows. */
 export function unknownName(larder: Larder, name: string): string {
   const near = nearest(name, knownNames(larder));
-  const perhaps = near.length > 0 ? `; perhaps ${oneOf(near)}?` : ";";
-  return `is ${quoted(name)}, which the larder does not know${perhaps} Write a name it knows, or give the larder a row for it`;
+  const perhaps = near.length > 0 ? `; perhaps ${oneOf(near)}? Write` : "; write";
+  return `is ${quoted(name)}, which the larder does not know${perhaps} a name it knows, or give the larder a row for it`;
 }
 
 /** Spelling takes time to compare, and only so many refusals are told in full. */

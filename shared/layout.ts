@@ -23,7 +23,6 @@ export function holds(when: Condition | undefined, options: Options): boolean {
   });
 }
 
-const GAP = 8;
 const EDGE = 16;
 
 /** A table is its heading, an edge row, its rows, and another edge row. */
@@ -37,7 +36,6 @@ export function layOut(model: SheetModel, options: Options): Layout {
   const names = new Map<string, Zone>();
   let row = 0;
   for (const band of model.bands.map((one) => present(one, options)).filter((one) => one.length > 0)) {
-    if (row > 0) heights.push({ row: row++, height: GAP });
     let tallest = 0;
     for (const item of band) {
       if (isTable(item)) {
@@ -51,7 +49,7 @@ export function layOut(model: SheetModel, options: Options): Layout {
 
   function placeTable(table: Table, top: number): void {
     tables.push({ table, row: top, column: table.left });
-    heights.push({ row: top + 1, height: EDGE }, { row: top + tableHeight(table) - 1, height: EDGE });
+    heights.push({ row: top + 1, height: EDGE });
     table.columns.forEach(({ name }, index) => {
       name_(name, { row: top + 1, column: table.left + index, rows: table.rows + 2, columns: 1 });
     });

@@ -31,7 +31,8 @@ export function measureWord(text: string): string {
   return SYNONYMS.get(word) ?? word;
 }
 
-const ENTRY = /^([^\d=:]*[^\d\s=:])\s*[=:]?\s*(\d[\d.,]*|[.,]\d+)(?:\s*(?:-|–|to)\s*(\d[\d.,]*))?\s*(?:g|gr|grams?)?$/i;
+const ENTRY =
+  /^(\p{L}(?:[^\d=:–-]|-(?=\p{L}))*?)\s*[=:]?\s*(\d[\d.,]*|[.,]\d+)(?:\s*(?:-|–|to)\s*(\d[\d.,]*))?\s*(?:g|gr|grams?)?$/iu;
 const EXAMPLE = 'write measures and their grams such as "cup 125; tbsp 8; piece 50"';
 
 /** Reads "cup 125; tbsp 8; piece 50"; a span is "tsp 2.8 to 5". A predicate comes back for what cannot be read. */

@@ -19,8 +19,12 @@ export type SheetPlan = {
   readonly looks: readonly (readonly Look[])[];
   readonly aligned: readonly (readonly ("left" | "right" | "center")[])[];
   readonly validations: readonly (readonly (Validation | null)[])[];
-  /** Columns of formulas, each one rectangle, in A1 dialect with ";" between arguments. */
-  readonly formulas: readonly { readonly row: number; readonly column: number; readonly cells: readonly string[] }[];
+  /** Rectangles of formulas, ";" between arguments. */
+  readonly formulas: readonly {
+    readonly row: number;
+    readonly column: number;
+    readonly cells: readonly (readonly string[])[];
+  }[];
   /** Headings of tables, which may need two lines. */
   readonly wrapped: readonly string[];
   readonly borders: Readonly<Record<"box" | "under", readonly string[]>>;
@@ -116,7 +120,10 @@ function drawCell(
   else if (cell.role === "input") {
     set(draft.values, row, column, asCell(typed === undefined ? (cell.value ?? null) : typed, unit));
     set(draft.validations, row, column, validation(unit, choicesOf(cell, options)));
-  } else set(draft.values, row, column, labelText(cell.text ?? "", options));
+  } else {
+    const said = typed === undefined || typed === null ? labelText(cell.text ?? "", options) : String(typed);
+    set(draft.values, row, column, said);
+  }
 }
 
 function choicesOf({ choices, choicesNeed }: CellModel, options: Options): readonly string[] | undefined {
@@ -185,24 +192,32 @@ function validation(unit: Unit, choices: readonly string[] | undefined): Validat
 
 /** Digits after the point that the finest step of the scales needs. */
 function stepDecimals(typed: Values): number {
-  const steps = typed.scale_steps;
-  const list = Array.isArray(steps) ? steps : [steps];
-  const digits = list.map((step) =>
+  const steps = [typed.step_coarse, typed.step_fine];
+  const digits = steps.map((step) =>
     typeof step === "number" && step > 0 ? (String(step).split(".")[1] ?? "").length : 0,
   );
   return Math.min(4, Math.max(0, ...digits));
 }
 
-/** Formulas below each other are written together. */
+/** Formulas that stand in one rectangle are written together. */
 function asRectangles(formulas: Draft["formulas"]): SheetPlan["formulas"] {
   const sorted = [...formulas].sort((a, b) => a.column - b.column || a.row - b.row);
-  const runs: { row: number; column: number; cells: string[] }[] = [];
+  const columns: { row: number; column: number; cells: string[][] }[] = [];
   for (const { row, column, formula } of sorted) {
-    const run = runs[runs.length - 1];
-    if (run && run.column === column && run.row + run.cells.length === row) run.cells.push(formula);
-    else runs.push({ row, column, cells: [formula] });
+    const last = columns[columns.length - 1];
+    if (last && last.column === column && last.row + last.cells.length === row) last.cells.push([formula]);
+    else columns.push({ row, column, cells: [[formula]] });
   }
-  return runs;
+  const merged: typeof columns = [];
+  for (const next of columns) {
+    const left = merged.find(
+      ({ row, column, cells }) =>
+        row === next.row && cells.length === next.cells.length && column + (cells[0]?.length ?? 0) === next.column,
+    );
+    if (left === undefined) merged.push(next);
+    else for (const [at, cells] of next.cells.entries()) left.cells[at]?.push(...cells);
+  }
+  return merged;
 }
 
 /** Cells of one border below each other, as ranges. */

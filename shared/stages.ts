@@ -29,7 +29,7 @@ export function stages(
   const flour = sum(moved.map((row, index) => (kinds[index]?.word === "flour" ? row : 0)));
   const water = flour * hydration;
   const waterRows = sum(weights.map((row, index) => (kinds[index]?.word === "water" ? row : 0)));
-  refuseWater(water, waterRows, kinds);
+  refuseWater(water, waterRows, hydration, kinds);
   const { flour: restFlour, water: restWater } = without(
     { flour: weight(flour), water: weight(water) },
     seed.weight,
@@ -84,7 +84,7 @@ function refuseRows(kinds: Kinds, share: Ratio | readonly (Ratio | null)[]): voi
 }
 
 /** Milk is not divided: its share of water is not known here, and it does not keep through a preferment's hours. */
-function refuseWater(needed: number, there: number, kinds: Kinds): void {
+function refuseWater(needed: number, there: number, hydration: Ratio, kinds: Kinds): void {
   if (atMost(needed, there)) return;
   if (there === 0 && kinds.some((kind) => kind?.word === "dairy")) {
     refuse(
@@ -94,7 +94,7 @@ function refuseWater(needed: number, there: number, kinds: Kinds): void {
   }
   if (there === 0) refuse("have no water row, and the preferment takes its water from there", "kinds");
   refuse(
-    `would take ${shown(needed)} of water where the water rows hold ${shown(there)}, and the final mix would be left below 0; preferment less flour, or at a lower hydration`,
+    `is ${shownShare(hydration)}, which takes ${shown(needed)} of water where the water rows hold ${shown(there)}, and the final mix would be left below 0; preferment less flour, or at a lower hydration`,
     "hydration",
   );
 }

@@ -19,7 +19,7 @@ const plain: Look = { ground: PAPER, ink: INK, weight: "normal", style: "normal"
 
 export const LOOKS: Readonly<Record<Role | "head" | "edge" | "spilled", Look>> = {
   title: { ...plain, ink: ACCENT, weight: "bold", size: 16 },
-  heading: { ...plain, ink: ACCENT, weight: "bold", size: 11, border: "under" },
+  heading: { ...plain, ink: ACCENT, weight: "bold", size: 12, border: "under" },
   head: { ...plain, weight: "bold", size: 9, border: "under" },
   label: { ...plain, ink: SOFT_INK },
   input: { ...plain, ground: "#fbf5e6", border: "box" },
@@ -57,6 +57,6 @@ export function numberFormat(unit: Unit, options: Options, stepDecimals: number)
     case "date":
       return "yyyy-mm-dd";
     case "plain":
-      return "#,##0.####";
+      return "General";
   }
 }

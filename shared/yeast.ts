@@ -11,7 +11,7 @@ export const YEASTS = {
 } as const;
 export type Yeast = keyof typeof YEASTS;
 
-/** Weight that does the work of one of fresh yeast: Hamelman, Bread, yeast conversion; other books print 0.5 and 0.4. */
+/** Weight that does the work of one of fresh yeast: a bread textbook on ckbk (brea32715), believed to be Hamelman, Bread. */
 const STRENGTH: Readonly<Record<Yeast, number>> = { fresh: 1, "active dry": 0.4, instant: 0.33 };
 
 /** Yeast of the other kind, and the water that keeps the dough's weight where fresh yeast, mostly water, comes or goes. */
@@ -22,9 +22,9 @@ export function swapped(amount: Weight, from: Yeast, to: Yeast): { yeast: Weight
 }
 
 /**
- * Yeast × (time now ÷ time wanted)^k. k = 1 is the inverse rule; process points of published formulas from 0.1 to 4.5 % lie
- * between it and 1.7 (King Arthur professional formulas, US Army cards D010 and D008, AACC 10-10): little yeast ripens
- * sooner than the inverse rule says, as its cells multiply.
+ * Yeast × (time now ÷ time wanted)^k. k = 1 is the inverse rule. Little yeast ripens sooner than that, as its cells multiply:
+ * published doughs at room temperature (King Arthur professional formulas; back-cafe-wedel), 0.1 to 2 % of fresh yeast, pair
+ * up at k from 1.1 to 1.5, whence the middle; 1.7 as the outer edge is common practice, no source.
  */
 const TIME_POWERS = [1, 1.3, 1.7];
 /** Yeast per °C colder: doubling per 10 °C (from memory), per 17 °F (artisanbreads123), and bakemag.com 836's tenth per °C. */
@@ -42,7 +42,7 @@ type DoughTemps = { readonly now: Celsius | null; readonly wanted: Celsius | nul
 /** Low, middle and high amount of yeast for another time, and another temperature where both are given. */
 export function yeastForTime(yeast: number, now: Hours, wanted: Hours, temps: DoughTemps): number[] {
   const change = now / wanted;
-  refuseChange(change);
+  refuseChange(change, wanted);
   const colder = degreesColder(temps);
   const byTime = sorted(TIME_POWERS.map((power) => change ** power));
   const byDegrees = sorted(PER_DEGREE.map((factor) => factor ** colder));
@@ -51,16 +51,16 @@ export function yeastForTime(yeast: number, now: Hours, wanted: Hours, temps: Do
 
 const sorted = (values: readonly number[]): number[] => [...values].sort((a, b) => a - b);
 
-function refuseChange(change: number): void {
+function refuseChange(change: number, wanted: Hours): void {
   if (!atMost(LEAST_CHANGE, change)) {
     refuse(
-      `is ${shown(1 / change)} times hours_now, and the rule holds up to twice; keep the yeast and retard the dough in the cold, or go in two steps with a trial between`,
+      `is ${shown(wanted)}, ${shown(1 / change)} times hours_now, and the rule holds up to twice; keep the yeast and retard the dough in the cold, or go in two steps with a trial between`,
       "hours_wanted",
     );
   }
   if (!atMost(change, MOST_CHANGE)) {
     refuse(
-      `is hours_now divided by ${shown(change)}, and the rule holds down to a third; go in two steps with a trial between, or use a preferment`,
+      `is ${shown(wanted)}, hours_now divided by ${shown(change)}, and the rule holds down to a third; go in two steps with a trial between, or use a preferment`,
       "hours_wanted",
     );
   }

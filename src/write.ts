@@ -1,5 +1,4 @@
 import type { SheetPlan, Validation } from "../shared/plan.ts";
-import type { Look } from "../shared/theme.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -54,15 +53,18 @@ function fill(sheet: Sheet, plan: SheetPlan): void {
   for (const { row, height } of plan.heights) sheet.setRowHeightsForced(row + 1, 1, height);
   all.setNumberFormats(plan.formats as string[][]);
   all.setBackgrounds(plan.looks.map((row) => row.map(({ ground }) => ground)));
-  all.setTextStyles(plan.looks.map((row) => row.map(textStyle)));
+  all.setFontColors(plan.looks.map((row) => row.map(({ ink }) => ink)));
+  all.setFontWeights(plan.looks.map((row) => row.map(({ weight }) => weight)));
+  all.setFontStyles(plan.looks.map((row) => row.map(({ style }) => style)));
+  all.setFontSizes(plan.looks.map((row) => row.map(({ size }) => size)));
   all.setHorizontalAlignments(plan.aligned as ("left" | "right" | "center")[][]);
-  for (const range of plan.wrapped) sheet.getRange(range).setWrap(true);
+  sheet.getRangeList(plan.wrapped as string[]).setWrap(true);
   drawBorders(sheet, plan);
   all.setDataValidations(plan.validations.map((row) => row.map((one) => (one === null ? null : validation(one)))));
   protect(sheet, plan);
   all.setValues(plan.values as (string | number)[][]);
   for (const { row, column, cells } of plan.formulas) {
-    sheet.getRange(row + 1, column + 1, cells.length, 1).setFormulas(cells.map((formula) => [formula]));
+    sheet.getRange(row + 1, column + 1, cells.length, cells[0]?.length ?? 1).setFormulas(cells as string[][]);
   }
   SpreadsheetApp.flush();
 }
@@ -75,21 +77,6 @@ function runs(widths: readonly number[]): { from: number; count: number; width: 
     else found.push({ from: column, count: 1, width });
   });
   return found;
-}
-
-const styles = new Map<Look, GoogleAppsScript.Spreadsheet.TextStyle>();
-
-function textStyle(look: Look): GoogleAppsScript.Spreadsheet.TextStyle {
-  const known = styles.get(look);
-  if (known) return known;
-  const made = SpreadsheetApp.newTextStyle()
-    .setForegroundColor(look.ink)
-    .setBold(look.weight === "bold")
-    .setItalic(look.style === "italic")
-    .setFontSize(look.size)
-    .build();
-  styles.set(look, made);
-  return made;
 }
 
 function drawBorders(sheet: Sheet, { borders }: SheetPlan): void {

@@ -84,29 +84,6 @@ export const panLoaf: SheetModel = {
           },
           {
             cells: [
-              { at: 0, role: "label", text: "Amount to make ({weight})" },
-              {
-                at: 1,
-                role: "computed",
-                name: "amount",
-                unit: "weight",
-                formula: [
-                  {
-                    when: "tin",
-                    formula:
-                      '=IF(@by="pieces";IF(SUM(@size_dough)>0;SUM(@size_dough);"");IF(@by="tins";@tins_dough;IF(@by="flour";IF(LEN(@flour_wanted)=0;"";@flour_wanted);IF(LEN(@dough_wanted)=0;"";@dough_wanted))))',
-                  },
-                  {
-                    formula:
-                      '=IF(@by="pieces";IF(SUM(@size_dough)>0;SUM(@size_dough);"");IF(@by="flour";IF(LEN(@flour_wanted)=0;"";@flour_wanted);IF(LEN(@dough_wanted)=0;"";@dough_wanted)))',
-                  },
-                ],
-              },
-              { at: 2, role: "computed", name: "of", unit: "text", formula: '=IF(@by="flour";"flour";"dough")' },
-            ],
-          },
-          {
-            cells: [
               { at: 0, role: "label", text: "Mixer takes at most ({weight})" },
               { at: 1, role: "input", name: "mixer_limit", unit: "weight" },
             ],
@@ -127,6 +104,29 @@ export const panLoaf: SheetModel = {
             cells: [
               { at: 0, role: "label", text: "Scale steps, fine ({weight})" },
               { at: 1, role: "input", name: "step_fine", unit: "plain" },
+            ],
+          },
+          {
+            cells: [
+              { at: 0, role: "label", text: "Amount to make ({weight})" },
+              {
+                at: 1,
+                role: "computed",
+                name: "amount",
+                unit: "weight",
+                formula: [
+                  {
+                    when: "tin",
+                    formula:
+                      '=IF(@by="pieces";IF(SUM(@size_dough)>0;SUM(@size_dough);"");IF(@by="tins";@tins_dough;IF(@by="flour";IF(LEN(@flour_wanted)=0;"";@flour_wanted);IF(LEN(@dough_wanted)=0;"";@dough_wanted))))',
+                  },
+                  {
+                    formula:
+                      '=IF(@by="pieces";IF(SUM(@size_dough)>0;SUM(@size_dough);"");IF(@by="flour";IF(LEN(@flour_wanted)=0;"";@flour_wanted);IF(LEN(@dough_wanted)=0;"";@dough_wanted)))',
+                  },
+                ],
+              },
+              { at: 2, role: "computed", name: "of", unit: "text", formula: '=IF(@by="flour";"flour";"dough")' },
             ],
           },
           {
@@ -244,6 +244,25 @@ export const panLoaf: SheetModel = {
           },
           {
             cells: [
+              { at: 0, role: "label", text: "Your own fill, g/cm³" },
+              { at: 1, role: "input", name: "tin_fill", unit: "fill" },
+            ],
+          },
+          {
+            when: "oz",
+            cells: [
+              { at: 0, role: "label", text: "Grams per ounce" },
+              { at: 1, role: "input", name: "grams_per_unit", unit: "plain", value: 28.349523125 },
+            ],
+          },
+          {
+            cells: [
+              { at: 0, role: "label", text: "Tins wanted" },
+              { at: 1, role: "input", name: "tins", unit: "count" },
+            ],
+          },
+          {
+            cells: [
               { at: 0, role: "label", text: "Guide, g/cm³ (low to high)" },
               {
                 at: 1,
@@ -257,12 +276,6 @@ export const panLoaf: SheetModel = {
           },
           {
             cells: [
-              { at: 0, role: "label", text: "Your own fill, g/cm³" },
-              { at: 1, role: "input", name: "tin_fill", unit: "fill" },
-            ],
-          },
-          {
-            cells: [
               { at: 0, role: "label", text: "Capacity (cm³)" },
               {
                 at: 1,
@@ -272,13 +285,6 @@ export const panLoaf: SheetModel = {
                 formula:
                   '=IF(COUNTIF(@tin_size_1:@tin_size_5;"<>")=0;"";BAKE_TINCAPACITY(@tin_shape;@tin_size_1:@tin_size_5;"{length}"))',
               },
-            ],
-          },
-          {
-            when: "oz",
-            cells: [
-              { at: 0, role: "label", text: "Grams per ounce" },
-              { at: 1, role: "input", name: "grams_per_unit", unit: "plain", value: 28.349523125 },
             ],
           },
           {
@@ -301,12 +307,6 @@ export const panLoaf: SheetModel = {
                   },
                 ],
               },
-            ],
-          },
-          {
-            cells: [
-              { at: 0, role: "label", text: "Tins wanted" },
-              { at: 1, role: "input", name: "tins", unit: "count" },
             ],
           },
           {
@@ -346,6 +346,20 @@ export const panLoaf: SheetModel = {
             ],
           },
           ...waterInput("Minutes of mixing", "minutes", "minutes"),
+          ...waterInput("Your own friction factor", "friction_own", "factor"),
+          {
+            cells: [
+              { at: 0, role: "label", text: "Yeast it touches" },
+              {
+                at: 2,
+                role: "input",
+                name: "yeast",
+                unit: "text",
+                value: "fresh",
+                choices: Object.keys(YEAST_LIMITS),
+              },
+            ],
+          },
           {
             cells: [
               { at: 0, role: "label", text: "Guide factor, low to high" },
@@ -359,7 +373,6 @@ export const panLoaf: SheetModel = {
               },
             ],
           },
-          ...waterInput("Your own friction factor", "friction_own", "factor"),
           {
             cells: [
               { at: 0, role: "label", text: "Factor used" },
@@ -370,19 +383,6 @@ export const panLoaf: SheetModel = {
                 unit: "factor",
                 formula:
                   '=IF(LEN(@friction_own)>0;@friction_own;IF(LEN(@friction_usual)=0;"";@friction_usual*IF(COUNT(@preferment_temp)=0;1;4/3)))',
-              },
-            ],
-          },
-          {
-            cells: [
-              { at: 0, role: "label", text: "Yeast it touches" },
-              {
-                at: 2,
-                role: "input",
-                name: "yeast",
-                unit: "text",
-                value: "fresh",
-                choices: Object.keys(YEAST_LIMITS),
               },
             ],
           },
@@ -619,7 +619,7 @@ export const panLoaf: SheetModel = {
     mixes: 2,
     mix_dough: 12093.872806,
     "mix/2": 4430,
-    "mix/4": 141,
+    "mix/4": 140,
     hydration: 0.63,
     tin_capacity: 1803,
     tin_dough: 786.516854,

@@ -1,4 +1,5 @@
 import { expect } from "vitest";
+import type { Options, SheetModel } from "../shared/model.ts";
 import { CellError } from "../shared/refusal.ts";
 import { call } from "../src/call.ts";
 import type { Argument, SheetFunction } from "../src/define.ts";
@@ -53,4 +54,17 @@ function literal(arg: Argument): string {
   if (arg === undefined || arg === "") return "";
   if (Array.isArray(arg)) return `{${arg.map((row) => row.map(literal).join(", ")).join("; ")}}`;
   return typeof arg === "string" ? `"${arg}"` : String(arg);
+}
+
+export const METRIC: Options = { weight: "g", temperature: "C", length: "cm", parts: [] };
+
+/** Every choice of units and parts of a template. */
+export function optionsOf(model: SheetModel): Options[] {
+  const parts = model.parts.reduce<string[][]>((sets, part) => sets.flatMap((set) => [set, [...set, part]]), [[]]);
+  return parts.flatMap((set) =>
+    (["g", "oz"] as const).flatMap((weight) => [
+      { ...METRIC, weight, parts: set },
+      { ...METRIC, weight, temperature: "F" as const, length: "in" as const, parts: set },
+    ]),
+  );
 }

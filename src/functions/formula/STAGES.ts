@@ -57,7 +57,7 @@ export const STAGES = define({
     {
       call: [down(1000, 450), down("flour", "water"), 0.4, 1.25],
       because:
-        "BAKE_STAGES: hydration would take 500 of water where the water rows hold 450, and the final mix would be left below 0; preferment less flour, or at a lower hydration.",
+        "BAKE_STAGES: hydration is 125 %, which takes 500 of water where the water rows hold 450, and the final mix would be left below 0; preferment less flour, or at a lower hydration.",
     },
     {
       call: [down(1000, 650), down("flour", "dairy"), 0.3, 1],

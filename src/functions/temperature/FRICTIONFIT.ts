@@ -10,7 +10,10 @@ export const FRICTIONFIT = define({
   summary:
     "Your mixer's friction from logged mixes, one bad reading forgiven; below five mixes it can still tip the line.",
   args: {
-    minutes: { is: column(minutesOf<Minutes>()), says: "Minutes of mixing, one row per mix." },
+    minutes: {
+      is: column(minutesOf<Minutes>()),
+      says: "Minutes of mixing, one row per mix; mixes of several different times make it sure.",
+    },
     frictions: {
       is: column(factor<AnyDegrees>()),
       says: "The friction factor each mix had; rows that lack a figure are skipped, three are needed.",

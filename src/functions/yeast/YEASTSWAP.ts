@@ -27,7 +27,7 @@ export const YEASTSWAP = define({
         [8, 12],
         [6.6, 13.4],
       ],
-      source: "ratios of Hamelman, Bread; water derived: the weight stays 20",
+      source: "ratios of a bread textbook on ckbk (brea32715); water derived: the weight stays 20",
     },
     {
       call: [30, "fresh", "instant"],

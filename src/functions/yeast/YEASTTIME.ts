@@ -45,12 +45,12 @@ export const YEASTTIME = define({
     {
       call: [6, 1.5, 12],
       because:
-        "BAKE_YEASTTIME: hours_wanted is 8 times hours_now, and the rule holds up to twice; keep the yeast and retard the dough in the cold, or go in two steps with a trial between.",
+        "BAKE_YEASTTIME: hours_wanted is 12, 8 times hours_now, and the rule holds up to twice; keep the yeast and retard the dough in the cold, or go in two steps with a trial between.",
     },
     {
       call: [10, 8, 2],
       because:
-        "BAKE_YEASTTIME: hours_wanted is hours_now divided by 4, and the rule holds down to a third; go in two steps with a trial between, or use a preferment.",
+        "BAKE_YEASTTIME: hours_wanted is 2, hours_now divided by 4, and the rule holds down to a third; go in two steps with a trial between, or use a preferment.",
     },
     {
       call: [10, 3, 3, 24],

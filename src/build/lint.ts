@@ -1,0 +1,208 @@
+// What a template's formulas may not do, so that they mean the same in every locale, in the local workbook and in LibreOffice.
+
+import { a1 } from "../../shared/a1.ts";
+import { layOut } from "../../shared/layout.ts";
+import type { Options, SheetModel } from "../../shared/model.ts";
+import { FUNCTIONS } from "../functions/index.ts";
+import { type Formulas, formulasOf, longestChain, type Named } from "./chains.ts";
+import { type Node, nodesOf, parseFormula } from "./formula-parser.ts";
+
+/** Take whole ranges; a blank text in them does no harm. */
+const TAKES_RANGES = new Set([
+  "SUM",
+  "COUNT",
+  "MAX",
+  "MIN",
+  "AVERAGE",
+  "SUMIF",
+  "SUMIFS",
+  "COUNTIF",
+  "COUNTIFS",
+  "SUMPRODUCT",
+  "INDEX",
+  "MATCH",
+  "VLOOKUP",
+  "ROWS",
+]);
+/** Do a sum with what they are given, like an operator. */
+const ARITHMETIC = new Set([
+  "ROUND",
+  "ROUNDUP",
+  "ROUNDDOWN",
+  "INT",
+  "ABS",
+  "MOD",
+  "CEILING",
+  "FLOOR",
+  "MROUND",
+  "SQRT",
+  "POWER",
+]);
+const OTHERS = new Set([
+  "IF",
+  "IFERROR",
+  "ISERROR",
+  "AND",
+  "OR",
+  "NOT",
+  "LEN",
+  "SWITCH",
+  "ARRAYFORMULA",
+  "CHAR",
+  "N",
+  "TRUE",
+  "FALSE",
+  "ISNUMBER",
+]);
+const NEVER: Readonly<Record<string, string>> = {
+  ISBLANK: 'a spilled "" is not blank: compare LEN() with 0',
+  COUNTA: 'a spilled "" counts: use COUNT or COUNTIF',
+  TEXT: "its patterns depend on the locale: use number formats",
+};
+
+/** The longest chain of calls reading calls that a formula sheet may have. */
+const LONGEST_CHAIN = 3;
+
+/** Everything a template's formulas do that they may not, each with the cell's name. */
+export function lint(model: SheetModel, options: Options, mostCalls = 18): string[] {
+  const formulas = formulasOf(model, options);
+  const faults: string[] = [];
+  let calls = 0;
+  for (const [name, { formula }] of formulas.cells) {
+    for (const fault of [...textFaults(formula), ...treeFaults(formula, formulas)]) faults.push(`${name}: ${fault}`);
+    const tree = parseFormula(formula);
+    if (typeof tree !== "string") for (const node of nodesOf(tree)) calls += isSheetFunction(node) ? 1 : 0;
+  }
+  if (calls > mostCalls) faults.push(`${model.name}: ${calls} calls of sheet functions, above ${mostCalls}`);
+  const chain = longestChain(formulas);
+  if ("circle" in chain) faults.push(`${model.name}: a circle: ${chain.circle.join(" → ")}`);
+  else if (chain.length > LONGEST_CHAIN)
+    faults.push(`${model.name}: a chain of ${chain.length} calls: ${chain.path.join(" → ")}`);
+  return [...faults, ...overlaps(model, options)];
+}
+
+/** Cells that two parts of a model claim: what a formula fills must find its cells empty. */
+function overlaps(model: SheetModel, options: Options): string[] {
+  const { cells, tables } = layOut(model, options);
+  const owners = new Map<string, string>();
+  const faults: string[] = [];
+  const claim = (row: number, column: number, owner: string) => {
+    const place = a1({ row, column });
+    const other = owners.get(place);
+    if (other !== undefined) faults.push(`${place}: both ${other} and ${owner} stand there`);
+    owners.set(place, owner);
+  };
+  for (const { cell, row, column } of cells) {
+    const width = 1 + (cell.spills?.length ?? 0);
+    for (let at = 0; at < width; at++) claim(row, column + at, cell.name ?? cell.text ?? cell.role);
+  }
+  for (const { table, row, column } of tables) {
+    for (let down = 0; down < table.rows + 3; down++) {
+      table.columns.forEach(({ name }, across) => {
+        claim(row + down, column + across, `${table.table}/${name}`);
+      });
+    }
+  }
+  return faults;
+}
+
+export const isSheetFunction = (node: Node): boolean => node.is === "call" && node.value.startsWith("BAKE_");
+
+function textFaults(formula: string): string[] {
+  const faults: string[] = [];
+  if (/""[^";)]|[^;(=&]""/.test(formula.replace(/""(?=[;)&]|$)/g, "''")))
+    faults.push("a doubled quote inside a text: use CHAR(34)");
+  const outside = formula.replace(/"[^"]*"/g, '""');
+  if (outside.includes(",")) faults.push("a comma: arguments are separated by ;");
+  if (/\d\.\d|\d\.(?!\d)|(?<![\w)])\.\d/.test(outside))
+    faults.push("a decimal literal: write a fraction such as 5/100");
+  if (/[{][^}]*[,\\]/.test(outside)) faults.push("a horizontal array: only {a;b} means the same everywhere");
+  if (/-\s*[@\w()]+\s*\^/.test(outside)) faults.push("a minus before a power: bracket it");
+  if (/\b(TRUE|FALSE)\b(?!\()/.test(outside)) faults.push("a bare TRUE or FALSE: write TRUE()");
+  if (/(?<![@\w])\$?[A-Z]{1,3}\$?\d+\b/.test(outside)) faults.push("a cell by its address: name it with @");
+  return faults;
+}
+
+type Context = { readonly array: boolean; readonly guarded: ReadonlySet<string> };
+
+function treeFaults(formula: string, formulas: Formulas): string[] {
+  const tree = parseFormula(formula);
+  if (typeof tree === "string") return [tree];
+  const faults: string[] = [];
+  visit(tree, { array: false, guarded: new Set() });
+  return faults;
+
+  function visit(node: Node, context: Context): void {
+    if (node.is === "name" && !formulas.names.has(node.value)) faults.push(`no cell is called @${node.value}`);
+    if (node.is === "operation") {
+      for (const part of node.parts) checkOperand(part, context, node.value === "&" ? "joined" : "reckoned with");
+      for (const part of node.parts) visit(part, context);
+    } else if (node.is === "range") {
+      visit(node.from, context);
+      visit(node.to, context);
+    } else if (node.is === "array") {
+      for (const row of node.rows) visit(row, context);
+    } else if (node.is === "call") visitCall(node.value, node.args, context);
+    else if (node.is === "word") faults.push(`an unquoted word ${node.value}`);
+  }
+
+  function visitCall(name: string, args: readonly Node[], context: Context): void {
+    checkFunction(name, args);
+    if (name === "IF") {
+      const [condition, then, otherwise] = args;
+      if (condition) {
+        checkOperand(condition, context, "tested", true);
+        visit(condition, context);
+      }
+      if (then) visit(then, { ...context, guarded: union(context.guarded, condition, ">") });
+      if (otherwise) visit(otherwise, { ...context, guarded: union(context.guarded, condition, "=") });
+      return;
+    }
+    const inner = name === "ARRAYFORMULA" ? { ...context, array: true } : context;
+    for (const arg of args) {
+      if (ARITHMETIC.has(name)) checkOperand(arg, inner, "reckoned with");
+      else if (!TAKES_RANGES.has(name) && !name.startsWith("BAKE_") && name !== "ARRAYFORMULA")
+        checkOperand(arg, inner, "taken one by one", true);
+      visit(arg, inner);
+    }
+  }
+
+  function checkOperand(node: Node, { array, guarded }: Context, how: string, onlyRanges = false): void {
+    if (node.is === "range" && !array) faults.push(`a range is ${how} outside ARRAYFORMULA`);
+    if (node.is !== "name") return;
+    const named: Named | undefined = formulas.names.get(node.value);
+    if (named?.isRange && !array) faults.push(`the range @${node.value} is ${how} outside ARRAYFORMULA`);
+    if (named?.isSpilled && !onlyRanges && !guarded.has(node.value)) {
+      faults.push(`@${node.value} is filled by a function and ${how}: put it after IF(LEN(@${node.value})=0;…)`);
+    }
+  }
+
+  function checkFunction(name: string, args: readonly Node[]): void {
+    const why = NEVER[name];
+    if (why !== undefined) faults.push(`${name}: ${why}`);
+    else if (name.startsWith("BAKE_")) {
+      const made = FUNCTIONS.find((one) => one.name === name);
+      const most = made === undefined ? 0 : Object.keys(made.args).length;
+      const least = made === undefined ? 0 : Object.values(made.args).filter(({ is }) => !is.optional).length;
+      if (made === undefined) faults.push(`${name} is no function`);
+      else if (args.length > most || args.length < least)
+        faults.push(`${name} takes ${least} to ${most} arguments, not ${args.length}`);
+    } else if (!TAKES_RANGES.has(name) && !ARITHMETIC.has(name) && !OTHERS.has(name)) {
+      faults.push(`${name} is not among the functions that work everywhere`);
+    }
+  }
+}
+
+/** Names that a condition has made sure of: LEN(@x)=0 for what comes otherwise, LEN(@x)>0 for what comes then. */
+function union(guarded: ReadonlySet<string>, condition: Node | undefined, sign: "=" | ">"): ReadonlySet<string> {
+  if (condition?.is !== "operation") return guarded;
+  const [left, right] = condition.parts;
+  const tests = condition.value === sign && right?.is === "number" && right.value === "0";
+  if (!tests || left === undefined) return guarded;
+  const names = [...nodesOf(left)].flatMap((node) =>
+    node.is === "call" && (node.value === "LEN" || node.value === "COUNT")
+      ? node.args.flatMap((arg) => (arg.is === "name" ? [arg.value] : []))
+      : [],
+  );
+  return new Set([...guarded, ...names]);
+}
