@@ -33,6 +33,7 @@ export function trouble(raw: unknown): Problem | undefined {
       problem: "is a date; if a fraction was typed, write 0 1/2 or '1/2 and set the cell's format back to number",
     };
   }
+  if (typeof raw === "number" && !Number.isFinite(raw)) return { problem: "is not a finite number" };
   if (typeof raw !== "string") return undefined;
   const text = raw.trim();
   if (/^#[A-Z0-9/]+[!?A]$/.test(text)) return { problem: `holds the error ${text}; mend that cell first` };
@@ -105,7 +106,13 @@ export function word<W extends string>(options: Readonly<Record<W, readonly stri
 export function text(): Reader<string> {
   return {
     hint: { of: "text" },
-    read: (raw) => trouble(raw) ?? (typeof raw === "object" ? { problem: "is not a text" } : String(raw).trim()),
+    read: (raw) =>
+      trouble(raw) ??
+      (typeof raw === "object"
+        ? { problem: "is not a text" }
+        : typeof raw === "number"
+          ? shown(raw, 6)
+          : String(raw).trim()),
   };
 }
 

@@ -111,11 +111,11 @@ function readMeasure(tokens: readonly Token[], at: number): AmountRead | undefin
   let next = found?.next ?? quantity.next;
   let problem: string | undefined;
   if ((unit.of === "weight" || unit.of === "volume") && unit.fine && unclear) {
-    problem = "has a number that could mean thousands or decimals; write it without the separator";
+    problem = "a number that could mean thousands or decimals; write it without the separator";
   }
   if (isMeasured(unit)) {
     const after = readPack(tokens, next);
-    if (after !== undefined && dashed) problem = 'may mean a range or a number of packs; write "2 x 8 oz" or "2 to 8 oz"';
+    if (after !== undefined && dashed) problem = 'a range, or a number of packs? Write "2 x 8 oz" or "2 to 8 oz"';
     next = after ?? next;
   }
   const amount = { low: [{ count: least, unit }], high: [{ count: most, unit }] };

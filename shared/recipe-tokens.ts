@@ -22,6 +22,9 @@ const POINT_FIRST = /\.\d+/y;
 const WORD = /\p{L}[\p{L}\p{M}\p{N}'’]*/uy;
 const ANY = /[^]/uy;
 
+/** The cream of that name is a word, no number. */
+const HALF_AND_HALF = "halfandhalf";
+
 /** Space-like characters that join thousands: "1 250 g" with a no-break or thin space is one number. */
 const THIN_THOUSANDS = /(\d)[\u00a0\u2009\u202f](?=\d{3}(?!\d))/g;
 
@@ -37,6 +40,7 @@ export function tokensOf(line: string): Token[] {
     .replace(/[⁄∕]/g, "/")
     .replace(/×/g, " x ")
     .replace(/(\d) ?[x*] ?(?=\d)/gi, "$1 x ")
+    .replace(/\bhalf[ -](?:and|&)[ -]half\b/gi, HALF_AND_HALF)
     .normalize("NFC");
   const tokens: Token[] = [];
   let at = 0;
@@ -58,7 +62,7 @@ export function tokensOf(line: string): Token[] {
     if (digits !== undefined) tokens.push(numberToken(digits, spaced));
     else {
       const word = take(WORD);
-      if (word !== undefined) tokens.push({ is: "word", text: word, low: folded(word).replace(/’/g, "'"), spaced });
+      if (word !== undefined) tokens.push(wordToken(word, spaced));
       else {
         const sign = take(ANY) ?? "";
         tokens.push(VULGAR.test(sign) ? numberToken(sign, spaced) : { is: "mark", text: sign, spaced });
@@ -67,6 +71,10 @@ export function tokensOf(line: string): Token[] {
     spaced = false;
   }
   return tokens;
+}
+
+function wordToken(word: string, spaced: boolean): Token {
+  return { is: "word", text: word === HALF_AND_HALF ? "half and half" : word, low: folded(word), spaced };
 }
 
 function numberToken(text: string, spaced: boolean): Token {

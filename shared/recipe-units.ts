@@ -110,6 +110,7 @@ const SYSTEMS: Readonly<Record<string, CupSystem>> = {
 export const LOOSE: ReadonlySet<string> = new Set(
   "heaped;heaping;rounded;scant;generous;good;barely;nearly;almost;short;overflowing;mounded".split(";"),
 );
+export const looseProblem = (word: string): string => `"${word}" leaves open how much; write a level measure or grams`;
 const EXACT = new Set(
   "level;flat;full;whole;packed;firmly;tightly;lightly;loosely;well;gestrichen;gestrichene".split(";"),
 );

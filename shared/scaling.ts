@@ -63,10 +63,18 @@ export function doughFor(pieces: number, each: Weight, bakeLoss: Ratio, handling
   return weight((pieces * each) / (1 - bakeLoss) / (1 - handlingLoss));
 }
 
+/** More mixes than this are a slip of unit. */
+const MOST_MIXES = 1e6;
+
 /** Equal mixes within the mixer's limits. */
 export function mixes(dough: Weight, limit: Weight, least: Weight): { mixes: number; each: Weight } {
   if (least > limit) refuse(`is ${shown(least)}, above the limit of ${shown(limit)}`, "mixer_least");
   if (dough === 0) return { mixes: 0, each: weight(0) };
+  if (dough / limit > MOST_MIXES)
+    refuse(
+      `is ${shown(limit)}, and ${shown(dough)} of dough would be over a million mixes; are both in one unit?`,
+      "mixer_limit",
+    );
   const number = countUp(dough / limit);
   const each = dough / number;
   if (!atMost(least, each)) {

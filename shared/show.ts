@@ -1,8 +1,9 @@
 /** A number as a person reads it in a sentence: at most `digits` after the point, no trailing zeros. */
 export function shown(value: number, digits = 2): string {
   if (value !== 0 && Math.abs(value) < 0.5 * 10 ** -digits) return String(Number(value.toPrecision(1)));
-  const text = Math.abs(value) < 1e15 ? value.toFixed(digits) : String(value);
-  const cut = text.includes(".") && !text.includes("e") ? text.replace(/0+$/, "").replace(/\.$/, "") : text;
+  if (Math.abs(value) >= 1e15) return String(Number(value.toPrecision(4)));
+  const text = value.toFixed(digits);
+  const cut = text.includes(".") ? text.replace(/0+$/, "").replace(/\.$/, "") : text;
   return cut === "-0" ? "0" : cut;
 }
 

@@ -38,7 +38,7 @@ export function sheetName(title: string): string {
   const plain = title
     .replace(/[\\/?*[\]:\p{Cc}]/gu, " ")
     .replace(/\s+/g, " ")
-    .replace(/^['\s]+|['\s]+$/g, "")
+    .replace(/'/g, "’")
     .slice(0, 80)
     .trim();
   return plain === "" || plain.toLowerCase() === "history" ? "Formula sheet" : plain;

@@ -32,6 +32,13 @@ describe("heat balance, which row", () => {
     const wanted = ((1.76 + 0.65 * 4.18 + 0.032) * 21.9 - 1.76 * 20 - 0.65 * 4.18 * 23) / 0.032;
     expectCells(balance([1000, 650, 10], [20, 23, ""], ["flour", "water", "yeast"], 21.9), wanted);
   });
+  test("6 % of the dough is large, a little less is small", () => {
+    const kinds = ["flour", "water", "fat"];
+    // 600 and 340 beside 60: the fat is 6 % and refused. With 341 it takes the flour's 20 °C.
+    const wanted = ((1.76 * 600 + 4.18 * 341 + 2.1 * 60) * 26 - (1.76 * 600 + 2.1 * 60) * 20) / (4.18 * 341);
+    expectCells(balance([600, 341, 60], [20, "", ""], kinds), wanted);
+    expect(refused([600, 340, 60], [20, "", ""], kinds)).toMatch(/rows 2 and 3 are blank/);
+  });
   test("every kind has its heat capacity", () => {
     const capacities = {
       dairy: 3.94,

@@ -193,6 +193,7 @@ describe("stages refused", () => {
       [1],
       /share row 2 is 20 % beside water; leave it blank/,
     ],
+    ["a share beside ice", [1000, 700, 50], [...pair, "ice"], down(0.2, "", 1), [1], /share row 3 is 100 % beside ice/],
     ["even a share of 0", [1000, 700], pair, down(0.2, 0), [1], /share row 2 is 0 % beside water/],
     [
       "a seed too large",

@@ -127,7 +127,7 @@ describe("yeast for another time", () => {
     [[1, 3, 3, "", 24], "temp_now is blank though temp_wanted is given"],
     [[1, 3, 3, 14.9, 24], "temp_now is 14.9 °C, and the rule holds from 15 to 32 °C"],
     [[1, 3, 3, 75, 41, "F"], "temp_wanted is 41 °F, and the rule holds from 59 to 89.6 °F"],
-    [[1, 3, 0], "hours_wanted is 0; it must be above 0"],
+    [[1, 3, 0], "hours_wanted is 0; it cannot be below 0.01"],
     [["", 3, 3], "yeast is blank; write an amount of yeast"],
     [[1, 3, 3, 24, 24, "K"], 'unit is "K"; write "C" or "F"'],
   ])("%j is refused", (args, because) => {

@@ -3,6 +3,14 @@ import type { SheetFunction } from "../define.ts";
 import { DOUGHFOR } from "./dough/DOUGHFOR.ts";
 import { MIXES } from "./dough/MIXES.ts";
 import { WEIGHTLIMITS } from "./dough/WEIGHTLIMITS.ts";
+import { CONTENT } from "./enrichment/CONTENT.ts";
+import { EXTRAWATER } from "./enrichment/EXTRAWATER.ts";
+import { FLOURBLEND } from "./enrichment/FLOURBLEND.ts";
+import { GLUTENADD } from "./enrichment/GLUTENADD.ts";
+import { HYDRATION } from "./enrichment/HYDRATION.ts";
+import { LABELPROTEIN } from "./enrichment/LABELPROTEIN.ts";
+import { PLAINWATER } from "./enrichment/PLAINWATER.ts";
+import { SWAP } from "./enrichment/SWAP.ts";
 import { FILLIN } from "./formula/FILLIN.ts";
 import { FLOURPCT } from "./formula/FLOURPCT.ts";
 import { RESCALE } from "./formula/RESCALE.ts";
@@ -56,4 +64,12 @@ export const FUNCTIONS: readonly SheetFunction[] = [
   YEASTTIME,
   PREFERMENT,
   STARTERFEED,
+  CONTENT,
+  HYDRATION,
+  PLAINWATER,
+  SWAP,
+  EXTRAWATER,
+  GLUTENADD,
+  FLOURBLEND,
+  LABELPROTEIN,
 ];

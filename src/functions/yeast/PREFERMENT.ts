@@ -7,13 +7,13 @@ import { define } from "../../define.ts";
 export const PREFERMENT = define({
   name: "BAKE_PREFERMENT",
   family: "Yeast and preferments",
-  summary: "Flour, water, seed and yeast of a preferment for a dough.",
+  summary: "Flour, water, seed and yeast of a preferment for a dough; basis says what its share is a share of.",
   args: {
     flour: {
       is: cell(someWeight<Weight>()),
       says: "All flour of the dough, the preferment's included, in any unit.",
     },
-    share: { is: cell(share(6)), says: "How much preferment, as a share; basis tells of what." },
+    share: { is: cell(share(6)), says: "How much preferment, as a share of what basis names." },
     hydration: { is: cell(hydration()), says: "Water over flour in the preferment." },
     basis: {
       is: optional(word(BASES), "prefermented flour"),

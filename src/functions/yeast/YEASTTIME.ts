@@ -4,7 +4,7 @@ import { type Hours, toCelsius } from "../../../shared/units.ts";
 import { yeastForTime } from "../../../shared/yeast.ts";
 import { define } from "../../define.ts";
 
-const hoursCell = () => number<Hours>("hours such as 3", { above: 0, max: 1000 });
+const hoursCell = () => number<Hours>("hours such as 3", { min: 0.01, max: 1000 });
 
 export const YEASTTIME = define({
   name: "BAKE_YEASTTIME",

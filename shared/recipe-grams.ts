@@ -1,0 +1,215 @@
+import type { Ingredient } from "./ingredient.ts";
+import { countWeight, volumeWeight } from "./ingredient-measures.ts";
+import { findIngredient, type Larder, unknownName } from "./larder.ts";
+import type { Measure } from "./measures.ts";
+import type { Amount, Term } from "./recipe-amount.ts";
+import { type Choice, type Entry, type RecipeLine, readRecipeLine } from "./recipe-line.ts";
+import { ingredientOf, namesNothing, phrasesOf } from "./recipe-name.ts";
+import { looseProblem, type Unit } from "./recipe-units.ts";
+import { quoted, shown } from "./show.ts";
+import { type Grams, grams } from "./units.ts";
+import { type CupSystem, volumeOf } from "./volumes.ts";
+import { SPACES } from "./words.ts";
+
+export type LineWeight =
+  /** No amount to weigh; `why` says what the line is. */
+  | { readonly is: "blank"; readonly why: string }
+  /** An amount that cannot be weighed for certain. */
+  | { readonly is: "unclear"; readonly why: string }
+  | {
+      readonly is: "weighed";
+      readonly least: Grams;
+      readonly most: Grams;
+      readonly remarks: readonly string[];
+      /** The ingredient itself weighs differently from brand to brand: a span, but no one weight. */
+      readonly unsure?: string;
+    };
+
+type Weight = { readonly least: number; readonly most: number; readonly unsure?: string };
+type Weighed = Weight | { readonly problem: string };
+type Asked = { readonly ingredient: () => Ingredient | string; readonly system: CupSystem };
+
+/** Amounts of one line that differ by more than this are remarked: a spoon and its rounded ounces often do. */
+const APART = 0.15;
+
+/** Spelling takes time to compare, and only so many refusals are told in full. */
+const COMPARED = 3;
+
+/**
+ * Grams of every line of a recipe, null for a blank one. A written weight wins over a volume or a count, one in the open over
+ * one in brackets. `named` holds the ingredients that the sheet names beside the lines.
+ */
+export function weighLines(
+  lines: readonly (string | null)[],
+  named: readonly (string | null)[],
+  system: CupSystem,
+  larder: Larder,
+): (LineWeight | null)[] {
+  let compared = 0;
+  const unknown = (name: string): string => {
+    compared += 1;
+    return compared > COMPARED ? `is ${quoted(name)}, which the larder does not know` : unknownName(larder, name);
+  };
+  return lines.map((line, row) => (line === null ? null : weighLine(line, named[row] ?? null, system, larder, unknown)));
+}
+
+function weighLine(
+  line: string,
+  named: string | null,
+  system: CupSystem,
+  larder: Larder,
+  unknown: (name: string) => string,
+): LineWeight {
+  const read = readRecipeLine(line);
+  if (read.is !== "read") return read;
+  const parts = partsOf(read);
+  const ingredient = once(() => {
+    const words = named === null ? (parts.main ?? []) : named.replace(SPACES, " ").split(" ");
+    const direct = named === null ? undefined : findIngredient(larder, named);
+    const name = named ?? phrasesOf(words).flat().join(" ");
+    if (name === "") return "no ingredient beside the amount";
+    return direct ?? ingredientOf(larder, words) ?? `its ingredient ${unknown(name)}`;
+  });
+  const remarks: string[] = [];
+  const second = parts.others.find((other) => namesAnother(larder, parts.main, other.words));
+  if (second && second.link !== "or") {
+    const [one, two] = [parts.main, second.words].map((words) => quoted(phrasesOf(words).flat().join(" ")));
+    return { is: "unclear", why: `two ingredients in one line, ${one} and ${two}; give each a line of its own` };
+  }
+  if (second) remarks.push(`${quoted(phrasesOf(second.words).flat().join(" "))} is the other choice and is not read`);
+  if (read.more) remarks.push("more than this is used besides");
+  const asked: Asked = { ingredient, system };
+  const sum = { least: 0, most: 0 };
+  let unsure: string | undefined;
+  for (const { choices } of read.entries) {
+    const usable = second ? choices.filter((choice) => !isFrom(second.choice, choice, choices)) : choices;
+    const weighed = chosen(usable, asked, remarks);
+    if ("problem" in weighed) return { is: "unclear", why: weighed.problem };
+    sum.least += weighed.least;
+    sum.most += weighed.most;
+    unsure = unsure ?? weighed.unsure;
+  }
+  if (!(sum.least >= 0) || sum.most < sum.least) return { is: "unclear", why: "more is taken off than there is" };
+  if (!Number.isFinite(sum.most)) return { is: "unclear", why: "a number with too many digits" };
+  const weight = { is: "weighed" as const, least: grams(sum.least), most: grams(sum.most), remarks };
+  return unsure === undefined ? weight : { ...weight, unsure };
+}
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    if (made === undefined) made = { value: make() };
+    return made.value;
+  };
+}
+
+type Part = { readonly link: Choice["link"]; readonly words: readonly string[]; readonly choice: Choice };
+
+/** The words that name the ingredient, and those that stand at further amounts and may name another. */
+function partsOf(read: Extract<RecipeLine, { is: "read" }>): { main: readonly string[]; others: readonly Part[] } {
+  let main: readonly string[] = read.before;
+  const others: Part[] = [];
+  const choices = read.entries.flatMap((entry: Entry) => entry.choices);
+  for (const choice of choices) {
+    const last = others[others.length - 1];
+    if (phrasesOf(main).length === 0) main = [...main, ",", ...choice.words];
+    else if (choice === choices[0]) main = [...main, ",", ...choice.words];
+    else if (!choice.bracketed) others.push({ link: choice.link, words: choice.words, choice });
+    else if (last === undefined) main = [...main, ",", ...choice.words];
+    else others.splice(-1, 1, { ...last, words: [...last.words, ",", ...choice.words] });
+  }
+  return { main, others };
+}
+
+function namesAnother(larder: Larder, main: readonly string[], other: readonly string[]): boolean {
+  const first = phrasesOf(other)[0];
+  if (first === undefined) return false;
+  const here = ingredientOf(larder, main);
+  if (namesNothing(first, here)) return false;
+  const there = ingredientOf(larder, first);
+  return there === undefined || here === undefined || there.name !== here.name;
+}
+
+/** A choice of another ingredient, and the brackets behind it. */
+function isFrom(other: Choice, choice: Choice, choices: readonly Choice[]): boolean {
+  const start = choices.indexOf(other);
+  return start >= 0 && choices.indexOf(choice) >= start;
+}
+
+/** The first written weight in the open, else in brackets; else the first amount that can be weighed. */
+function chosen(choices: readonly Choice[], asked: Asked, remarks: string[]): Weighed {
+  const inOrder = [...choices.filter(({ bracketed }) => !bracketed), ...choices.filter(({ bracketed }) => bracketed)];
+  const isWritten = ({ amount }: Choice) => amount.low.every(({ unit }) => unit.of === "weight");
+  const preferred = [...inOrder.filter(isWritten), ...inOrder.filter((choice) => !isWritten(choice))];
+  let problem: string | undefined;
+  for (const choice of preferred) {
+    const weighed = weightOf(choice.amount, asked);
+    if (!("problem" in weighed)) {
+      compare(choice, weighed, choices, asked, remarks);
+      return weighed;
+    }
+    // A number that may be read two ways is never passed over for the next.
+    if (isWritten(choice)) return weighed;
+    problem = problem ?? weighed.problem;
+  }
+  return { problem: problem ?? "no amount" };
+}
+
+function compare(taken: Choice, weight: Weight, choices: readonly Choice[], asked: Asked, remarks: string[]): void {
+  const middle = (one: Weight) => (one.least + one.most) / 2;
+  for (const choice of choices) {
+    const isMeasured = choice.amount.low.every(({ unit }) => unit.of === "weight" || unit.of === "volume");
+    const other = choice === taken || !isMeasured ? undefined : weightOf(choice.amount, asked);
+    if (other === undefined || "problem" in other) continue;
+    const apart = Math.max(middle(other), middle(weight)) / Math.min(middle(other), middle(weight)) - 1;
+    if (!(apart > APART)) continue;
+    const both = `${shown(middle(weight), 1)} g is taken, ${shown(middle(other), 1)} g is written beside it`;
+    remarks.push(`${both}, ${shown(apart * 100, 0)} % apart`);
+  }
+}
+
+function weightOf({ low, high, problem }: Amount, asked: Asked): Weighed {
+  if (problem !== undefined) return { problem };
+  let unsure: string | undefined;
+  const total = (terms: readonly Term[], end: "least" | "most"): number | string => {
+    let sum = 0;
+    for (const { count, unit } of terms) {
+      const one = unitWeight(unit, asked);
+      if (typeof one === "string") return one;
+      if (one.least < one.most) unsure = unsureOf(unit, one);
+      // What is taken off at most makes the least.
+      const isLow = (end === "least") === count >= 0;
+      sum += count * (isLow ? one.least : one.most);
+    }
+    return sum;
+  };
+  const [least, most] = [total(low, "least"), total(high, "most")];
+  if (typeof least === "string") return { problem: least };
+  if (typeof most === "string") return { problem: most };
+  return unsure === undefined ? { least, most } : { least, most, unsure };
+}
+
+const unitWord = (unit: Unit): string => (unit.of === "volume" ? unit.unit : unit.of === "count" ? unit.word : "");
+
+function unsureOf(unit: Unit, { least, most }: Measure): string {
+  const span = `${shown(least)} g to ${shown(most)} g`;
+  return `a ${unitWord(unit) || "piece"} of it weighs ${span} from one brand to the next; weigh it, or say which`;
+}
+
+/** Grams of one unit, or what stands in the way. */
+function unitWeight(unit: Unit, { ingredient, system }: Asked): Measure | string {
+  if (unit.of === "weight") return { least: grams(unit.grams), most: grams(unit.grams) };
+  if (unit.of === "vague") return `${quoted(unit.word)} has no weight; write grams, or a measure`;
+  if (unit.loose !== undefined) return looseProblem(unit.loose);
+  const here = unit.of === "volume" ? (unit.system ?? system) : system;
+  if (unit.of === "volume" && volumeOf(unit.unit, here) === undefined) {
+    return `a ${unit.unit} is no measure of the EU; say "US" or "UK" before it, or write millilitres`;
+  }
+  const of = ingredient();
+  if (typeof of === "string") return of;
+  const weight =
+    unit.of === "volume" ? volumeWeight(of, unit.unit, here) : countWeight(of, unit.word, unit.size, system);
+  if (weight !== undefined) return weight;
+  const asked = [unit.of === "count" ? unit.size : undefined, unitWord(unit) || "piece"].filter((word) => word).join(" ");
+  return `the larder has no weight for a ${asked} of ${quoted(of.name)}; write grams, or add the measure to the larder`;
+}

@@ -1,0 +1,59 @@
+import { cell, column, optionalColumn, text, word } from "../../../shared/cell.ts";
+import { ASKED, contents, kindsGiven } from "../../../shared/enrichment.ts";
+import { kind } from "../../../shared/kinds.ts";
+import { larder } from "../../../shared/larder.ts";
+import { someWeight } from "../../../shared/readers.ts";
+import type { Weight } from "../../../shared/units.ts";
+import { define, down } from "../../define.ts";
+
+export const CONTENT = define({
+  name: "BAKE_CONTENT",
+  family: "Enrichment and flour",
+  summary:
+    "What each row holds of water, fat, sugar, protein and so on: an estimate from typical figures, not a declaration.",
+  args: {
+    ingredients: { is: column(text()), says: "The ingredients' names." },
+    weights: { is: column(someWeight<Weight>()), says: "The weights; in grams where energy is asked for." },
+    part: {
+      is: cell(word(ASKED)),
+      says: '"water", "fat", "saturates", "carbohydrate", "sugar", "protein", "fibre", "salt" (sodium × 2.5) or "energy" (kcal).',
+    },
+    larder: { is: larder(true), says: "(optional) The shop's ingredient table; USDA SR28 figures stand in for it." },
+    kinds: {
+      is: optionalColumn(kind()),
+      says: "(optional) What each row is; then starters count by their flour, and flour the larder lacks as plain flour.",
+    },
+  },
+  returns: { shape: "column", says: "One weight per row in the unit of the weights, or the kilocalories." },
+  examples: [
+    {
+      call: [down("egg"), down(50), "water"],
+      gives: 38.075,
+      source: "USDA SR28 01123: one large egg of 50 g at 76.15 g per 100 g",
+    },
+    {
+      call: [down("flour", "whole egg", "unsalted butter"), down(1000, 500, 500), "fat"],
+      gives: down(9.8, 47.55, 405.55),
+      source: "USDA SR28 20081, 01123 and 01145: 0.98, 9.51 and 81.11 g per 100 g",
+    },
+    {
+      call: [down("levain", "salt"), down(200, 20), "protein", undefined, down("levain 100%", "salt")],
+      gives: down(10.33, 0),
+      source: "USDA SR28 20081: the levain's 100 g of flour hold 10.33 g",
+    },
+  ],
+  refusals: [
+    {
+      call: [down("semolina"), down(100), "sugar"],
+      because:
+        'BAKE_CONTENT: ingredients row 1 is "semolina", whose sugar is not known; give its larder row a figure under "sugar".',
+    },
+    {
+      call: [down("levain"), down(200), "water"],
+      because:
+        'BAKE_CONTENT: ingredients row 1 is "levain", which the larder does not know; write a name it knows, or give the larder a row for it.',
+    },
+  ],
+  compute: ({ ingredients, weights, part, larder, kinds }) =>
+    contents(ingredients, weights, part, larder, kindsGiven(weights, kinds, ingredients)),
+});

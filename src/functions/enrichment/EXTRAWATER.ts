@@ -1,0 +1,68 @@
+import { column, optionalColumn, text } from "../../../shared/cell.ts";
+import { kindsGiven } from "../../../shared/enrichment.ts";
+import { extraWaters } from "../../../shared/extra-water.ts";
+import { kind } from "../../../shared/kinds.ts";
+import { larder } from "../../../shared/larder.ts";
+import { someWeight } from "../../../shared/readers.ts";
+import type { Weight } from "../../../shared/units.ts";
+import { define, down } from "../../define.ts";
+
+export const EXTRAWATER = define({
+  name: "BAKE_EXTRAWATER",
+  family: "Enrichment and flour",
+  summary: "The extra water that dry additions such as milk powder, gluten or bran ask for, row by row.",
+  args: {
+    ingredients: { is: column(text()), says: "The ingredients' names." },
+    weights: { is: column(someWeight<Weight>()), says: "The weights, all in one unit." },
+    larder: {
+      is: larder(true),
+      says: '(optional) The shop\'s ingredient table; its column "extra water" (g per g) goes before the built-in figures.',
+    },
+    kinds: {
+      is: optionalColumn(kind()),
+      says: "(optional) What each row is; flour, water, salt, fat, sugar and starter rows then need no larder row.",
+    },
+  },
+  returns: {
+    shape: "rows",
+    cells: ["extra water", "remark"],
+    says: "Two columns: extra water, and a remark where the figure is rough or there is none.",
+  },
+  examples: [
+    {
+      call: [down("flour", "nonfat dry milk"), down(100, 6)],
+      gives: [
+        [0, ""],
+        [3.5, ""],
+      ],
+      source: "J. Dairy Sci. 34:1092 (1951): 3.5 parts of water for 6 of low-heat dry milk on 100 of flour",
+      within: 0.05,
+    },
+    {
+      call: [down("flour", "vital wheat gluten", "rolled oats"), down(1000, 20, 50)],
+      gives: [
+        [0, ""],
+        [30, ""],
+        ["", "no figure"],
+      ],
+      source: "a pizza trade forum's rule and the Baker's Dictionary: 1.5 times the gluten's weight",
+    },
+    {
+      call: [down("wheat bran"), down(100)],
+      gives: [[95, 'rough figure, 0.95 g per g: try it, and write your own under "extra water" in the larder']],
+      source: "from memory, low confidence: bran takes 0.7 to 1.2 times its weight beyond the flour's own",
+    },
+  ],
+  refusals: [
+    {
+      call: [down("flour", "milc powdr"), down(100, 6)],
+      because:
+        'BAKE_EXTRAWATER: ingredients row 2 is "milc powdr", which the larder does not know; perhaps "milk powder", "malt powder" or "powdered milk"? Write a name it knows, or give the larder a row for it.',
+    },
+  ],
+  compute: ({ ingredients, weights, larder, kinds }) =>
+    extraWaters(ingredients, weights, larder, kindsGiven(weights, kinds, ingredients)).map(({ water, remark }) => [
+      water,
+      remark,
+    ]),
+});

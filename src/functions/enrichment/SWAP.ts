@@ -1,0 +1,54 @@
+import { cell, text, word } from "../../../shared/cell.ts";
+import { KEPT, swap } from "../../../shared/enrichment.ts";
+import { larder } from "../../../shared/larder.ts";
+import { someWeight } from "../../../shared/readers.ts";
+import type { Weight } from "../../../shared/units.ts";
+import { define } from "../../define.ts";
+
+export const SWAP = define({
+  name: "BAKE_SWAP",
+  family: "Enrichment and flour",
+  summary:
+    "One ingredient for another with the same solids, water, fat or sugar. Check the allergens of what comes in.",
+  args: {
+    weight: { is: cell(someWeight<Weight>()), says: "The weight of what is taken out." },
+    from: { is: cell(text()), says: "What is taken out, such as skim milk." },
+    to: { is: cell(text()), says: "What goes in instead, such as nonfat dry milk." },
+    keep: { is: cell(word(KEPT)), says: 'What stays the same: "solids", "water", "fat" or "sugar".' },
+    larder: { is: larder(true), says: "(optional) The shop's ingredient table; USDA SR28 figures stand in for it." },
+  },
+  returns: {
+    shape: "row",
+    cells: ["weight", "water"],
+    says: "Two cells: the weight that goes in, and plain water to add (below 0: to take off).",
+  },
+  examples: [
+    {
+      call: [1000, "skim milk", "nonfat dry milk", "solids"],
+      gives: [[90, 910]],
+      source: "Gisslen, Professional Baking: 1 kg of skim milk is 910 g of water and 90 g of nonfat dry milk, rounded",
+      within: 5,
+    },
+    {
+      call: [100, "sugar", "honey", "sugar"],
+      gives: [[121.53, -20.76]],
+      source: "USDA SR28 19335 and 19296: 99.80 g of sugars over 82.12 per 100 g, and the honey's 17.10 g of water",
+      within: 5e-3,
+    },
+  ],
+  refusals: [
+    {
+      call: [100, "sugar", "butter", "sugar"],
+      because: 'BAKE_SWAP: to is "butter", which has 0.06 % sugar; keep something that both have.',
+    },
+    {
+      call: [100, "sugar", "hony", "sugar"],
+      because:
+        'BAKE_SWAP: to is "hony", which the larder does not know; perhaps "honey"? Write a name it knows, or give the larder a row for it.',
+    },
+  ],
+  compute: ({ weight, from, to, keep, larder }) => {
+    const swapped = swap(weight, from, to, keep, larder);
+    return [swapped.weight, swapped.water];
+  },
+});

@@ -1,0 +1,65 @@
+import { column, optional, optionalColumn, text, word } from "../../../shared/cell.ts";
+import { larder } from "../../../shared/larder.ts";
+import { weighLines } from "../../../shared/recipe-grams.ts";
+import { CUP_SYSTEMS } from "../../../shared/volumes.ts";
+import { define, down } from "../../define.ts";
+
+export const GRAMSPAN = define({
+  name: "BAKE_GRAMSPAN",
+  family: "Measures",
+  summary: "Least and most grams of every line of a recipe text, with a remark where a line is unclear or contradicts itself.",
+  args: {
+    lines: { is: column(text()), says: 'The lines of the recipe, such as "2 to 3 tbsp water".' },
+    ingredients: {
+      is: optionalColumn(text()),
+      says: "(optional) The ingredient of each line, where the line does not name it.",
+    },
+    cups: {
+      is: optional(word(CUP_SYSTEMS), "US"),
+      says: '(optional) Whose cups, spoons and eggs: "US" (default), "AU", "UK" or "EU".',
+    },
+    larder: { is: larder(true), says: "(optional) The larder, with the shop's own measures." },
+  },
+  returns: {
+    shape: "rows",
+    cells: ["least", "most", "remark"],
+    says: "Three columns: least and most grams, and a remark, blank where there is nothing to say.",
+  },
+  examples: [
+    {
+      call: [down("2 1/4 cups plus 2 tablespoons to 3 cups water", "1 tsp kosher salt", "salt to taste")],
+      gives: [
+        [561.9, 709.8, ""],
+        [2.8, 5, "A tsp of it weighs 2.8 g to 5 g from one brand to the next; weigh it, or say which."],
+        ["", "", "No amount."],
+      ],
+      source: "The Fresh Loaf node/3236; kosher salt 2.8 to 5 g a teaspoon, three agreeing cooking pages",
+      within: 0.1,
+    },
+    {
+      call: ["2 oz (2.33 tbsp) salt"],
+      gives: [[56.69904625, 56.69904625, "56.7 g is taken, 41.9 g is written beside it, 35 % apart."]],
+      source: "US Army recipe card with rounded weights: 2.33 tbsp of salt are 42 g by USDA SR28",
+    },
+  ],
+  refusals: [
+    {
+      call: ["2 cups flour", "", "cups"],
+      because: 'BAKE_GRAMSPAN: cups is "cups"; write "US", "AU", "UK" or "EU".',
+    },
+  ],
+  compute: ({ lines, ingredients, cups, larder }) =>
+    weighLines(lines, ingredients, cups, larder).map((one) => {
+      if (one === null) return [null, null, null];
+      if (one.is !== "weighed") return [null, null, sentence([one.why])];
+      const remarks = one.unsure === undefined ? one.remarks : [one.unsure, ...one.remarks];
+      return [one.least, one.most, sentence(remarks)];
+    }),
+});
+
+function sentence(clauses: readonly string[]): string | null {
+  if (clauses.length === 0) return null;
+  const told = clauses.join("; ");
+  const capital = told.charAt(0).toUpperCase() + told.slice(1);
+  return /[.?!]$/.test(capital) ? capital : `${capital}.`;
+}
