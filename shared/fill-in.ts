@@ -100,7 +100,14 @@ function flourForAmount(
       "amount",
     );
   }
-  return left / sum(shares.map((share, row) => (weights[row] === null ? share : null)));
+  const percent = sum(shares.map((share, row) => (weights[row] === null ? share : null)));
+  if (!(percent > 0)) {
+    return refuse(
+      "of the rows without a weight add up to 0; type a percentage above 0, or leave the amount out",
+      "percents",
+    );
+  }
+  return left / percent;
 }
 
 function contradictions({ weights }: Rows, shares: readonly (number | null)[], flour: number): Fault[] {

@@ -165,10 +165,10 @@ function set<T>(grid: T[][], row: number, column: number, value: T): void {
   cells[column] = value;
 }
 
-/** A typed value as the cell takes it: text stays text, and a blank is "". */
+/** A typed value as the cell takes it: text stays text without the apostrophe that marks it, and a blank is "". */
 function asCell(value: Value, unit: Unit): string | number {
   if (value === null || value === "") return "";
-  return unit === "text" ? String(value) : value;
+  return unit === "text" ? String(value).replace(/^'+/, "") : value;
 }
 
 function validation(unit: Unit, choices: readonly string[] | undefined): Validation | null {

@@ -67,7 +67,7 @@ function weighLine(
     const words = named === null ? (parts.main ?? []) : named.replace(SPACES, " ").split(" ");
     const direct = named === null ? undefined : findIngredient(larder, named);
     const name = named ?? phrasesOf(words).flat().join(" ");
-    if (name === "") return "no ingredient beside the amount";
+    if (name === "") return "an amount without an ingredient; name it, or write a weight such as \"500 g\"";
     return direct ?? ingredientOf(larder, words) ?? `its ingredient ${unknown(name)}`;
   });
   const remarks: string[] = [];
@@ -145,8 +145,8 @@ function chosen(choices: readonly Choice[], asked: Asked, remarks: string[]): We
   for (const choice of preferred) {
     const weighed = weightOf(choice.amount, asked);
     if (!("problem" in weighed)) {
-      compare(choice, weighed, choices, asked, remarks);
-      return weighed;
+      const contradiction = compare(choice, weighed, choices, asked, remarks);
+      return contradiction === undefined ? weighed : { problem: contradiction };
     }
     // A number that may be read two ways is never passed over for the next.
     if (isWritten(choice)) return weighed;
@@ -155,7 +155,14 @@ function chosen(choices: readonly Choice[], asked: Asked, remarks: string[]): We
   return { problem: problem ?? "no amount" };
 }
 
-function compare(taken: Choice, weight: Weight, choices: readonly Choice[], asked: Asked, remarks: string[]): void {
+/** Remarks amounts that disagree; two that nothing joins ("3 lb flour 2 oz") cannot be told apart and come back as a problem. */
+function compare(
+  taken: Choice,
+  weight: Weight,
+  choices: readonly Choice[],
+  asked: Asked,
+  remarks: string[],
+): string | undefined {
   const middle = (one: Weight) => (one.least + one.most) / 2;
   for (const choice of choices) {
     const isMeasured = choice.amount.low.every(({ unit }) => unit.of === "weight" || unit.of === "volume");
@@ -163,9 +170,14 @@ function compare(taken: Choice, weight: Weight, choices: readonly Choice[], aske
     if (other === undefined || "problem" in other) continue;
     const apart = Math.max(middle(other), middle(weight)) / Math.min(middle(other), middle(weight)) - 1;
     if (!(apart > APART)) continue;
+    const later = choices.indexOf(choice) > choices.indexOf(taken) ? choice : taken;
+    if (later.link === "unsaid" && !choice.bracketed && !taken.bracketed) {
+      return `two amounts that disagree, ${shown(middle(weight), 1)} g and ${shown(middle(other), 1)} g; keep one`;
+    }
     const both = `${shown(middle(weight), 1)} g is taken, ${shown(middle(other), 1)} g is written beside it`;
     remarks.push(`${both}, ${shown(apart * 100, 0)} % apart`);
   }
+  return undefined;
 }
 
 function weightOf({ low, high, problem }: Amount, asked: Asked): Weighed {
@@ -210,6 +222,9 @@ function unitWeight(unit: Unit, { ingredient, system }: Asked): Measure | string
   const weight =
     unit.of === "volume" ? volumeWeight(of, unit.unit, here) : countWeight(of, unit.word, unit.size, system);
   if (weight !== undefined) return weight;
+  if (unit.of === "count" && unit.word === "" && unit.size === undefined) {
+    return `a number without a unit, and the larder has no weight for a piece of ${quoted(of.name)}; write "500 g" or "2 cups"`;
+  }
   const asked = [unit.of === "count" ? unit.size : undefined, unitWord(unit) || "piece"].filter((word) => word).join(" ");
   return `the larder has no weight for a ${asked} of ${quoted(of.name)}; write grams, or add the measure to the larder`;
 }

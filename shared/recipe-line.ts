@@ -3,8 +3,8 @@ import { isNumberWord } from "./recipe-quantity.ts";
 import { isMark, isWord, type Token, tokensOf } from "./recipe-tokens.ts";
 import { LOOSE, looseProblem, readPack, readUnit } from "./recipe-units.ts";
 
-/** How an amount hangs on what stands before it: added, the same again, another to choose, or something taken along. */
-export type Link = "plus" | "same" | "or" | "with";
+/** How an amount hangs on what stands before it: added, said to be the same, another to choose, taken along, or unsaid. */
+export type Link = "plus" | "same" | "or" | "with" | "unsaid";
 /** One way the line says an amount, and the words that follow it. */
 export type Choice = {
   readonly amount: Amount;
@@ -153,6 +153,11 @@ function readAmountAt(state: State, tokens: readonly Token[], at: number): numbe
   // A bare number counts something only at the head, at the end after a name, or after "plus".
   const counts = atHead || state.link === "plus" || (state.entries.length === 0 && (closes || fresh));
   if (bare && !bare.sized && !counts) return undefined;
+  if (read.amount.low[0]?.unit.of === "vague" && state.entries.length > 0) {
+    // "plus a little more"
+    state.more = true;
+    return read.next;
+  }
   push(state, loosened(read.amount, state.loose), false);
   return !state.inBrackets && isEach(tokens[read.next]) ? applyEach(state, read.next) : read.next;
 }
@@ -179,7 +184,7 @@ function applyEach(state: State, at: number): number {
 }
 
 function push(state: State, amount: Amount, bracketed: boolean): void {
-  const link = state.link ?? "same";
+  const link = state.link ?? (bracketed ? "same" : "unsaid");
   const choice: Choice = { amount, bracketed, link, words: [] };
   const entry = lastEntry(state);
   if (entry === undefined || link === "plus") state.entries.push({ choices: [choice] });
@@ -192,7 +197,7 @@ function loosened(amount: Amount, word: string | undefined): Amount {
   return word === undefined ? amount : { ...amount, problem: looseProblem(word) };
 }
 
-const FILLERS = ["about", "approx", "approximately", "ca", "circa", "roughly", "around", "another", "additional", "extra"];
+const FILLERS = ["about", "approx", "approximately", "ca", "circa", "roughly", "around", "another", "additional", "between", "extra"];
 const BOUNDS = ["under", "over", "least", "up", "minimum", "maximum"];
 
 function readWord(state: State, tokens: readonly Token[], at: number): number {
@@ -215,11 +220,12 @@ function readWord(state: State, tokens: readonly Token[], at: number): number {
     words.push(token.text);
     if (token.low === "up" && isWord(tokens[at + 1], "to")) return at + 2;
   } else if (token?.is === "word") {
-    if (isWord(token, "more", "extra", "additional") && state.link === "plus") state.more = true;
+    const isMore = isWord(token, "more") && state.entries.length > 0;
+    if (isMore || (isWord(token, "extra", "additional") && state.link === "plus")) state.more = true;
     const isFiller = isWord(token, ...FILLERS);
     if (!isFiller) state.link = undefined;
     if (!isFiller && token.low !== "to") state.loose = undefined;
-    if (!isFiller || state.link === undefined) words.push(token.text);
+    if (!isFiller || (token.low === "extra" && state.link === undefined)) words.push(token.text);
   } else if (isMark(token, ",", ";", ":") || (isMark(token, "-") && token?.spaced === true)) words.push(",");
   return at + 1;
 }
@@ -232,6 +238,8 @@ function readBracket(state: State, tokens: readonly Token[], open: number, close
   const main = lastEntry(state)?.choices[0];
   const first = found[0];
   if (first === undefined) {
+    const loose = inside.find((token) => token.is === "word" && LOOSE.has(token.low));
+    if (main && loose) lastEntry(state)?.choices.splice(0, 1, { ...main, amount: loosened(main.amount, textOf(loose)) });
     // "(packed)", "(unsalted)": words like any other, in a phrase of their own.
     wordsOf(state).push(",", ...within.before, ",");
     return close + 1;

@@ -1,13 +1,13 @@
 import type { Ingredient } from "./ingredient.ts";
 import { findIngredient, type Larder } from "./larder.ts";
-import { folded, singularName } from "./words.ts";
+import { singularName } from "./words.ts";
 
 const words = (list: string): ReadonlySet<string> => new Set(list.split(" ").map(singularName));
 
 /** What follows says what it is for or how it is cut, not what it is. */
 const STOPS = words(
   "for at from to in into if or oder ou see cut until such about plus not per on as like preferably optional depending " +
-    "divided without including minus less with mit use your if i we you each roughly thinly finely coarsely up",
+    "more divided without including minus less with mit use your if i we you each roughly thinly finely coarsely up",
 );
 /** Words that leave an ingredient what it is. */
 const HARMLESS = words(
@@ -33,6 +33,12 @@ function isHarmless(word: string, { kind }: Ingredient): boolean {
   return /^[a-z]{3,}(?:ed|ly)$/.test(plain) && !PRODUCTS.has(plain) && !plain.endsWith("seed");
 }
 
+/** What "10 large whites" are. */
+const ALONE: ReadonlyMap<string, string> = new Map([
+  ["white", "egg white"],
+  ["yolk", "egg yolk"],
+]);
+
 /** A line names its ingredient in its first words. */
 const MOST_WORDS = 24;
 const LONGEST_NAME = 6;
@@ -47,7 +53,7 @@ export function phrasesOf(line: readonly string[]): string[][] {
       if (phrase.length > 0) phrases.push(phrase);
       phrase = [];
       passing = false;
-    } else if (!passing && STOPS.has(folded(word))) {
+    } else if (!passing && STOPS.has(singularName(word))) {
       // "for dusting: flour" names its ingredient after the phrase; "flour, cut in" before it.
       if (phrases.length > 0 || phrase.length > 0) break;
       passing = true;
@@ -70,6 +76,8 @@ export const namesNothing = (line: readonly string[], ingredient: Ingredient | u
 export function ingredientOf(larder: Larder, line: readonly string[]): Ingredient | undefined {
   const phrases = phrasesOf(line);
   const [first = [], ...others] = phrases;
+  const alone = first.length === 1 && others.length === 0 ? ALONE.get(singularName(first[0] ?? "")) : undefined;
+  if (alone !== undefined) return findIngredient(larder, alone);
   return longestName(larder, phrases.flat()) ?? longestName(larder, [...others.flat(), ...first]);
 }
 

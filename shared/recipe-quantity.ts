@@ -140,7 +140,8 @@ export function readQuantity(tokens: readonly Token[], at: number): Quantity | u
   if (one === undefined) return undefined;
   let { value: least, value: most, next, unclear } = one;
   let dashed = false;
-  if (isRangeMark(tokens[next])) {
+  const between = isWord(tokens[at - 1], "between") && isWord(tokens[next], "and");
+  if (between || isRangeMark(tokens[next])) {
     const two = isWord(tokens[next + 1], "a", "an") ? undefined : readOne(tokens, next + 1);
     if (two !== undefined) {
       // A range that runs backwards means something else.

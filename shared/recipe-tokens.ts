@@ -19,14 +19,15 @@ export type Token =
 const VULGAR = /[¼-¾⅐-⅞]/;
 const DIGITS = /\d+(?:[.,]\d+)*/y;
 const POINT_FIRST = /\.\d+/y;
-const WORD = /\p{L}[\p{L}\p{M}\p{N}'’]*/uy;
+/** Letters; a flour's type keeps its number ("T55"), a unit does not ("1lb4oz"). */
+const WORD = /\p{L}\d+(?![\p{L}\d])|\p{L}[\p{L}\p{M}'’]*/uy;
 const ANY = /[^]/uy;
 
 /** The cream of that name is a word, no number. */
 const HALF_AND_HALF = "halfandhalf";
 
-/** Space-like characters that join thousands: "1 250 g" with a no-break or thin space is one number. */
-const THIN_THOUSANDS = /(\d)[\u00a0\u2009\u202f](?=\d{3}(?!\d))/g;
+/** What joins thousands: "1 250 g" with a no-break or thin space is one number, and so is the Swiss "1'250 g". */
+const THIN_THOUSANDS = /(\d)[\u00a0\u2009\u202f'’](?=\d{3}(?!\d))/g;
 
 /**
  * The pieces of one line, in one pass over it. A number that no spelling allows ("1.2.3") comes back as a mark, which no

@@ -87,25 +87,23 @@ const BY_SPELLING: ReadonlyMap<string, Unit> = new Map<string, Unit>([
 ]);
 const LONGEST = 3;
 
-const SIZES: Readonly<Record<string, EggSize>> = {
-  small: "small",
-  s: "small",
-  medium: "medium",
-  m: "medium",
-  large: "large",
-  big: "large",
-  xl: "extra large",
-  jumbo: "jumbo",
-};
-const SYSTEMS: Readonly<Record<string, CupSystem>> = {
-  us: "US",
-  american: "US",
-  uk: "UK",
-  imperial: "UK",
-  british: "UK",
-  australian: "AU",
-  metric: "EU",
-};
+const SIZES: ReadonlyMap<string, EggSize> = new Map([
+  ["small", "small"],
+  ["medium", "medium"],
+  ["large", "large"],
+  ["big", "large"],
+  ["xl", "extra large"],
+  ["jumbo", "jumbo"],
+]);
+const SYSTEMS: ReadonlyMap<string, CupSystem> = new Map([
+  ["us", "US"],
+  ["american", "US"],
+  ["uk", "UK"],
+  ["imperial", "UK"],
+  ["british", "UK"],
+  ["australian", "AU"],
+  ["metric", "EU"],
+]);
 /** Words that leave open how much: no rule says what a heaped spoon holds. */
 export const LOOSE: ReadonlySet<string> = new Set(
   "heaped;heaping;rounded;scant;generous;good;barely;nearly;almost;short;overflowing;mounded".split(";"),
@@ -134,8 +132,8 @@ export function readUnit(tokens: readonly Token[], start: number): UnitRead | un
     if (isExtra) {
       at += isMark(tokens[at + 1], "-") ? 2 : 1;
       size = "extra large";
-    } else if (low in SIZES && matched(tokens, at) === undefined) size = SIZES[low];
-    else if (low in SYSTEMS) system = SYSTEMS[low];
+    } else if (SIZES.has(low)) size = SIZES.get(low);
+    else if (SYSTEMS.has(low)) system = SYSTEMS.get(low);
     else if (LOOSE.has(low)) loose = low;
     else if (!EXACT.has(low)) break;
   }

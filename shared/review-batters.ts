@@ -48,7 +48,7 @@ export const BATTERS = {
     fat: [40, 50, 55],
     egg: [50, 60, 70],
     milkSolids: [5, 10, 16],
-    source: `${GISSLEN}; ${ARMY} G007 and G025`,
+    source: `${GISSLEN}, ${ARMY} G007 and G025`,
   },
   "pound cake": {
     also: ["pound"],

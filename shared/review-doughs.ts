@@ -16,7 +16,7 @@ export const DOUGHS = {
     fat: [1, 3, 9],
     egg: 0,
     milkSolids: [0, 4, 8.5],
-    source: `${ARMY} D008 and D009; A Treatise on Baking`,
+    source: `${ARMY} D008 and D009, A Treatise on Baking`,
   },
   hearth: {
     also: [
@@ -36,7 +36,7 @@ export const DOUGHS = {
     fat: [0, 0, 2],
     egg: 0,
     milkSolids: 0,
-    source: `A Treatise on Baking; ${HAMELMAN}`,
+    source: `A Treatise on Baking, ${HAMELMAN}`,
   },
   baguette: {
     also: ["french stick"],
@@ -69,7 +69,7 @@ export const DOUGHS = {
     fat: [0, 2, 5],
     egg: 0,
     milkSolids: 0,
-    source: "mixer makers' rating doughs; culinary-school slides",
+    source: "mixer makers' rating doughs, culinary-school slides",
   },
   "whole wheat": {
     also: ["wholemeal", "wholewheat", "whole wheat bread", "wholemeal bread", "whole grain bread"],
@@ -91,7 +91,7 @@ export const DOUGHS = {
     fat: 0,
     egg: 0,
     milkSolids: 0,
-    source: `${HAMELMAN} (deli rye); The Fresh Loaf node/22023 (black rye)`,
+    source: `${HAMELMAN} (deli rye), The Fresh Loaf node/22023 (black rye)`,
   },
   bagel: {
     also: [],
@@ -102,7 +102,7 @@ export const DOUGHS = {
     fat: [0, 0, 2],
     egg: 0,
     milkSolids: 0,
-    source: "The Fresh Loaf, most-bookmarked bagel; mixer makers' rating doughs",
+    source: "The Fresh Loaf, most-bookmarked bagel, mixer makers' rating doughs",
   },
   bun: {
     also: ["bun soft roll", "soft roll", "soft bun", "roll", "dinner roll", "burger bun", "hamburger bun"],
@@ -126,7 +126,7 @@ export const DOUGHS = {
     fat: [10, 16, 25],
     egg: [5, 15, 25],
     milkSolids: [3, 5, 8],
-    source: `${ARMY} D036; a school food service's sweet rolls`,
+    source: `${ARMY} D036, a school food service's sweet rolls`,
   },
   brioche: {
     also: [],
@@ -137,7 +137,7 @@ export const DOUGHS = {
     fat: [35, 50, 80],
     egg: [45, 50, 65],
     milkSolids: [0, 2, 5],
-    source: `${GISSLEN}; a culinary school's formula`,
+    source: `${GISSLEN}, a culinary school's formula`,
   },
   laminated: {
     also: ["laminated dough", "croissant", "danish", "danish pastry"],
@@ -162,6 +162,6 @@ export const DOUGHS = {
     fat: [8, 12, 15],
     egg: [0, 10, 15],
     milkSolids: [4, 5, 8],
-    source: "culinary-school notes; mixer makers' rating doughs",
+    source: "culinary-school notes, mixer makers' rating doughs",
   },
 } as const satisfies Readonly<Record<string, Style>>;

@@ -14,11 +14,15 @@ import { SWAP } from "./enrichment/SWAP.ts";
 import { FILLIN } from "./formula/FILLIN.ts";
 import { FLOURPCT } from "./formula/FLOURPCT.ts";
 import { RESCALE } from "./formula/RESCALE.ts";
+import { REVIEW } from "./formula/REVIEW.ts";
 import { SCALEROUND } from "./formula/SCALEROUND.ts";
 import { STAGES } from "./formula/STAGES.ts";
 import { STOCKLIMIT } from "./formula/STOCKLIMIT.ts";
 import { TRUEPCT } from "./formula/TRUEPCT.ts";
 import { WEIGHTS } from "./formula/WEIGHTS.ts";
+import { GRAMS } from "./measures/GRAMS.ts";
+import { GRAMSPAN } from "./measures/GRAMSPAN.ts";
+import { SPOONS } from "./measures/SPOONS.ts";
 import { FRICTION } from "./temperature/FRICTION.ts";
 import { FRICTIONFIT } from "./temperature/FRICTIONFIT.ts";
 import { FRICTIONGUIDE } from "./temperature/FRICTIONGUIDE.ts";
@@ -45,6 +49,7 @@ export const FUNCTIONS: readonly SheetFunction[] = [
   SCALEROUND,
   STOCKLIMIT,
   STAGES,
+  REVIEW,
   DOUGHFOR,
   MIXES,
   WEIGHTLIMITS,
@@ -72,4 +77,7 @@ export const FUNCTIONS: readonly SheetFunction[] = [
   GLUTENADD,
   FLOURBLEND,
   LABELPROTEIN,
+  GRAMS,
+  GRAMSPAN,
+  SPOONS,
 ];

@@ -57,7 +57,7 @@ export const EXTRAWATER = define({
     {
       call: [down("flour", "milc powdr"), down(100, 6)],
       because:
-        'BAKE_EXTRAWATER: ingredients row 2 is "milc powdr", which the larder does not know; perhaps "milk powder", "malt powder" or "powdered milk"? Write a name it knows, or give the larder a row for it.',
+        'BAKE_EXTRAWATER: ingredients row 2 is "milc powdr", which the larder does not know; perhaps "milk powder" or "malt powder"? Write a name it knows, or give the larder a row for it.',
     },
   ],
   compute: ({ ingredients, weights, larder, kinds }) =>

@@ -37,7 +37,7 @@ export const HYDRATION = define({
     {
       call: [down("flour", "eg white powdr", "yeast"), down(1000, 20, 5), down("flour", "egg", "yeast")],
       because:
-        'BAKE_HYDRATION: ingredients row 2 is "eg white powdr", which the larder does not know; perhaps "egg white powder", "milk powder" or "dried egg white"? Write a name it knows, or give the larder a row for it.',
+        'BAKE_HYDRATION: ingredients row 2 is "eg white powdr", which the larder does not know; perhaps "egg white powder"? Write a name it knows, or give the larder a row for it.',
     },
     {
       call: [down("flour", "yeast"), down(1000, 5), down("flour", "yeast")],

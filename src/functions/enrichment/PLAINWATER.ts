@@ -54,9 +54,9 @@ export const PLAINWATER = define({
   ],
   refusals: [
     {
-      call: [down("flour", "whole egg"), down(1000, 900), down("flour", "egg"), 0.5],
+      call: [down("flour", "whole egg"), down(1000, 800), down("flour", "egg"), 0.5],
       because:
-        "BAKE_PLAINWATER: hydration is 50 %, and without plain water the dough has 68.54 % already: 185.35 too much; write a higher one, or take that much water out of the other rows.",
+        "BAKE_PLAINWATER: hydration is 50 %, and without plain water the dough has 60.92 % already: 109.2 too much; write a higher one, or take that much water out of the other rows.",
     },
     {
       call: [down("flour", "egg"), down(1000, 100), down("flour", "egg"), 65],

@@ -43,17 +43,17 @@ export const REVIEW = define({
       gives: down(
         "",
         "",
-        "Salt is 0.2 % of all flour, below the band for pan bread (1.5 to 2.4 %, usually 2 %); source: US Army master recipe cards D008 and D009; A Treatise on Baking.",
-        "Dry yeast is 3 % of all flour, above the band for pan bread (0.7 to 1.6 %, usually 1 %); source: US Army master recipe cards D008 and D009; A Treatise on Baking.",
+        "Salt is 0.2 % of all flour, below the band for pan bread (1.5 to 2.4 %, usually 2 %); source: US Army master recipe cards D008 and D009, A Treatise on Baking",
+        "Dry yeast is 3 % of all flour, above the band for pan bread (0.7 to 1.6 %, usually 1 %); source: US Army master recipe cards D008 and D009, A Treatise on Baking",
       ),
       source: "Wild Yeast blog, baker's percentage tutorial part 2: 0.2 % of salt is low, 3 % high for a dry yeast",
     },
   ],
   refusals: [
     {
-      call: [LEAN, LEAN_KINDS, down(100, 65, 2, 1), "baguete"],
+      call: [LEAN, LEAN_KINDS, down(100, 65, 2, 1), "chiffon"],
       because:
-        'BAKE_REVIEW: style is "baguete"; perhaps "baguette"? Known are "pan bread", "hearth", "baguette", "ciabatta", "pizza", "whole wheat", "rye", "bagel", "bun", "sweet dough", "brioche", "laminated", "yeast doughnut", "pie crust", "drop cookie", "muffin", "layer cake", "pound cake" or "sponge".',
+        'BAKE_REVIEW: style is "chiffon"; write "pan bread", "hearth", "baguette", "ciabatta", "pizza", "whole wheat", "rye", "bagel", "bun", "sweet dough", "brioche", "laminated", "yeast doughnut", "pie crust", "drop cookie", "muffin", "layer cake", "pound cake" or "sponge".',
     },
     {
       call: [LEAN, LEAN_KINDS, down(95, 65, 2, 1), "baguette"],
