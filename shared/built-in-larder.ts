@@ -88,4 +88,6 @@ function table() {
 export const builtInRows = (): readonly BuiltIn[] => table().rows;
 
 /** The built-in ingredient of this name, or of one of its other names. */
-export const builtInNamed = (name: string): BuiltIn | undefined => table().byName.get(nameKey(name));
+export const builtInNamed = (name: string): BuiltIn | undefined => builtInOf(nameKey(name));
+/** The same for a name whose key is known already. */
+export const builtInOf = (key: string): BuiltIn | undefined => table().byName.get(key);

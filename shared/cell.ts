@@ -87,13 +87,17 @@ function within(value: number, { min, max, above }: Bounds, style: NumberStyle, 
 /** One of a few words, or what else the trade calls them: `word({ dough: [], flour: [] })`. */
 export function word<W extends string>(options: Readonly<Record<W, readonly string[]>>): Reader<W> {
   const words = Object.keys(options) as W[];
+  let known: Map<string, W> | undefined;
   return {
     hint: { of: "word", words },
     read: (raw) => {
       const stuck = trouble(raw);
       if (stuck) return stuck;
-      const wanted = typeof raw === "string" ? singularName(raw) : undefined;
-      const match = words.find((option) => [option, ...options[option]].some((name) => singularName(name) === wanted));
+      // Made on first use: loading the script must stay cheap.
+      known ??= new Map(
+        words.flatMap((option) => [option, ...options[option]].map((name) => [singularName(name), option])),
+      );
+      const match = typeof raw === "string" ? (known.get(raw) ?? known.get(singularName(raw))) : undefined;
       if (match !== undefined) return match;
       const near = typeof raw === "string" && words.length > 8 ? nearest(raw, words) : [];
       const hint = near.length > 0 ? `perhaps ${oneOf(near)}? Known are ` : "write ";

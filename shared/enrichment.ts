@@ -58,10 +58,10 @@ export function contents(
   const spokenFor = (index: number) => {
     const kind = kinds[index] ?? null;
     const name = names[index] ?? null;
+    if (kind === null) return null;
     const inLarder = name === null ? undefined : findIngredient(larder, name);
-    if (kind?.word === "preferment") return inLarder === undefined || inLarder[asked] === null ? kind : null;
-    const plain = kind?.word === "water" || kind?.word === "ice" || kind?.word === "salt" || kind?.word === "flour";
-    return plain && inLarder === undefined ? kind : null;
+    if (kind.word === "preferment") return inLarder === undefined || inLarder[asked] === null ? kind : null;
+    return saysItsWater(kind) && inLarder === undefined ? kind : null;
   };
   const byKind = eachRow(weights, (row, index) => (row === null ? null : spokenFor(index)));
   const found = requireIngredients(larder, names, (index) => weights[index] !== null && byKind[index] === null);
@@ -140,7 +140,7 @@ const isPlainWater = (kind: Kind | null) => kind?.word === "water" || kind?.word
 export const KEPT = { solids: ["dry matter"], water: [], fat: [], sugar: [] } as const;
 export type Kept = keyof typeof KEPT;
 
-/** Below this share of its weight an ingredient has none of a part worth exchanging. */
+/** Below this share of its weight an ingredient has none of a part worth exchanging (common practice, no source). */
 const NONE = 0.01;
 
 /** The weight of another ingredient that keeps a part of this one, and the plain water that balances the two. */

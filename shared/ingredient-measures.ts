@@ -44,9 +44,12 @@ export function countWeight(
   if (measures === null) return undefined;
   if (word !== "" && word !== "piece") {
     const own = measures.get(measureWord(word));
+    // Yeast alone is dry by the spoon and the sachet, fresh by the cube.
+    const isFresh = (word === "cube" || word === "cake") && own === undefined && ingredient.name === "yeast";
+    const usual = isFresh ? builtInNamed("fresh yeast")?.measures?.get(word) : own;
     // A dry yeast's package is its sachet; only US shops sell a cake of yeast.
     if (word === "package") return own ?? (kind === "yeast" ? measures.get("sachet") : undefined);
-    return word === "cake" && system !== "US" && !ingredient.ownMeasures ? undefined : own;
+    return word === "cake" && system !== "US" && !ingredient.ownMeasures ? undefined : usual;
   }
   if (kind === "egg" && !ingredient.ownMeasures) return eggWeight(measures.get("large"), size ?? "large", system);
   return size === undefined ? (measures.get("piece") ?? measures.get("medium")) : measures.get(size);

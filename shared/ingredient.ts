@@ -1,4 +1,4 @@
-import { type BuiltIn, PARTS, type Part } from "./built-in-larder.ts";
+import type { BuiltIn, Part } from "./built-in-larder.ts";
 import { isBlank, isProblem, number, type Reader, text, trouble, word } from "./cell.ts";
 import { KIND_WORDS, type KindWord, PREFERMENT_WORDS } from "./kinds.ts";
 import { type Measures, readMeasures } from "./measures.ts";
@@ -92,6 +92,8 @@ export function ofBuiltIn(builtIn: BuiltIn): Ingredient {
 export type OwnRow = {
   readonly name: string;
   readonly alsoCalled: readonly string[];
+  /** The keys of its name and of its other names, worked out once: a larder may be long. */
+  readonly keys: readonly string[];
   readonly row: number;
   readonly cell: (column: Column) => unknown;
   readonly builtIn: BuiltIn | undefined;
@@ -104,12 +106,36 @@ export function ofRow({ name, alsoCalled, row, cell: raw, builtIn }: OwnRow): In
     return isProblem(value) ? refuse(`column "${column}" ${value.problem}`, "larder", row) : value;
   };
   const part = (column: Part) => read(column, shareOfWeight(), builtIn?.[column] ?? null);
-  const ingredient = {
+  return {
     name,
     row,
     alsoCalled,
     get kind() {
       return read("kind", kindCell, builtIn?.kind ?? null);
+    },
+    get water() {
+      return part("water");
+    },
+    get protein() {
+      return part("protein");
+    },
+    get fat() {
+      return part("fat");
+    },
+    get saturates() {
+      return part("saturates");
+    },
+    get carbohydrate() {
+      return part("carbohydrate");
+    },
+    get sugar() {
+      return part("sugar");
+    },
+    get fibre() {
+      return part("fibre");
+    },
+    get salt() {
+      return part("salt");
     },
     get energy() {
       return read("energy", energyCell(), builtIn?.energy ?? null);
@@ -145,7 +171,4 @@ export function ofRow({ name, alsoCalled, row, cell: raw, builtIn }: OwnRow): In
       return read("allergens", text(), null);
     },
   };
-  // Every part is defined here, which the type cannot see.
-  for (const one of PARTS) Object.defineProperty(ingredient, one, { enumerable: true, get: () => part(one) });
-  return ingredient as Ingredient;
 }

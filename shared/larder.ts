@@ -1,4 +1,4 @@
-import { type BuiltIn, builtInNamed, builtInRows, nameKey } from "./built-in-larder.ts";
+import { type BuiltIn, builtInOf, builtInRows, nameKey } from "./built-in-larder.ts";
 import { type Decoder, isBlank, isProblem, table, trouble, word } from "./cell.ts";
 import { COLUMNS, type Column, type Ingredient, type OwnRow, ofBuiltIn, ofRow } from "./ingredient.ts";
 import { CellError, type Fault, fault, refuse, refuseAll } from "./refusal.ts";
@@ -37,8 +37,9 @@ function readLarder(rows: readonly (readonly unknown[])[], argument: string, fau
     const name = String(raw).trim();
     const cell = (column: Column) => cells[columns.get(column) ?? -1];
     const alsoCalled = namesIn(cell("also called"), argument, faults, row);
-    const builtIn = [name, ...alsoCalled].map(builtInNamed).find((found) => found !== undefined);
-    return [{ name, alsoCalled, row, cell, builtIn }];
+    const keys = [name, ...alsoCalled].map(nameKey);
+    const builtIn = keys.map(builtInOf).find((found) => found !== undefined);
+    return [{ name, alsoCalled, keys, row, cell, builtIn }];
   });
   return { rows: own, byName: namesOf(own, argument, faults), byBuiltIn: groupedByBuiltIn(own) };
 }
@@ -69,14 +70,15 @@ function readHeader(header: readonly unknown[], argument: string, faults: Fault[
 function namesOf(own: readonly OwnRow[], argument: string, faults: Fault[]): Map<string, OwnRow> {
   const byName = new Map<string, OwnRow>();
   for (const one of own) {
-    for (const name of [one.name, ...one.alsoCalled]) {
-      const before = byName.get(nameKey(name));
-      if (before === undefined) byName.set(nameKey(name), one);
+    one.keys.forEach((key, at) => {
+      const before = byName.get(key);
+      const name = at === 0 ? one.name : (one.alsoCalled[at - 1] ?? "");
+      if (before === undefined) byName.set(key, one);
       else if (before !== one)
         faults.push(
           fault(`is called ${quoted(name)}, as is row ${before.row}; give one of them another name`, argument, one.row),
         );
-    }
+    });
   }
   return byName;
 }
@@ -97,12 +99,13 @@ function groupedByBuiltIn(own: readonly OwnRow[]): Map<BuiltIn, OwnRow[]> {
  * built-in row. Undefined when no table knows it; refuses when two rows of the shop's may be meant.
  */
 export function findIngredient(larder: Larder, name: string): Ingredient | undefined {
-  const exact = larder.byName.get(nameKey(name));
+  const key = nameKey(name);
+  const exact = larder.byName.get(key);
   if (exact !== undefined) return ofRow(exact);
-  const builtIn = builtInNamed(name);
+  const builtIn = builtInOf(key);
   if (builtIn === undefined) return undefined;
   const group = larder.byBuiltIn.get(builtIn) ?? [];
-  const canonical = group.find((one) => nameKey(one.name) === nameKey(builtIn.name));
+  const canonical = group.find((one) => one.keys[0] === nameKey(builtIn.name));
   const own = canonical ?? group[0];
   if (own === undefined) return ofBuiltIn(builtIn);
   if (canonical === undefined && group.length > 1) {
@@ -119,9 +122,12 @@ function knownNames({ rows }: Larder): string[] {
   return [...rows, ...builtInRows()].flatMap(({ name, alsoCalled }) => [name, ...alsoCalled]);
 }
 
+/** No ingredient is called by more; comparing whole paragraphs would take seconds. */
+const LONGEST_COMPARED = 80;
+
 /** What is said of a name no table knows. */
 export function unknownName(larder: Larder, name: string): string {
-  const near = nearest(name, knownNames(larder));
+  const near = nearest(name.slice(0, LONGEST_COMPARED), knownNames(larder));
   const perhaps = near.length > 0 ? `; perhaps ${oneOf(near)}? Write` : "; write";
   return `is ${quoted(name)}, which the larder does not know${perhaps} a name it knows, or give the larder a row for it`;
 }

@@ -16,6 +16,9 @@ const WATER_OF_GLUTEN = 1.5;
 /** What the flour taken out would have taken (common practice, no source: a bread flour of 60 % absorption). */
 const WATER_OF_FLOUR = 0.6;
 
+/** Shares that were worked out in cells differ by the dust of binary arithmetic. */
+const same = (a: number, b: number) => Math.abs(a - b) <= 1e-9 * Math.max(a, b);
+
 /** Gluten that brings flour from one protein to another by mass balance, the flour left, and the extra water. */
 export function glutenFor(
   flour: Weight,
@@ -24,8 +27,8 @@ export function glutenFor(
   gluten: Ratio,
   mode: GlutenMode,
 ): { gluten: Weight; flour: Weight; water: Weight } {
-  if (wanted === now) return { gluten: weight(0), flour, water: weight(0) };
-  if (wanted < now || wanted >= gluten) {
+  if (same(wanted, now)) return { gluten: weight(0), flour, water: weight(0) };
+  if (wanted < now || wanted >= gluten || same(wanted, gluten)) {
     refuse(
       `is ${shownShare(wanted)}; gluten can bring this flour to more than its ${shownShare(now)} and less than the gluten's own ${shownShare(gluten)}`,
       "protein_wanted",
@@ -42,9 +45,10 @@ export function glutenFor(
 
 /** Two flours that together weigh the total and have the protein wanted. */
 export function flourBlend(a: Ratio, b: Ratio, wanted: Ratio, total: Weight): { a: Weight; b: Weight } {
-  if (a === b)
+  if (same(a, b))
     refuse(`is ${shownShare(b)}, the same as the other flour; two flours of different protein are needed`, "protein_b");
-  const partA = (wanted - b) / (a - b);
+  const nearest = same(wanted, a) ? a : same(wanted, b) ? b : wanted;
+  const partA = (nearest - b) / (a - b);
   if (partA < 0 || partA > 1) {
     refuse(
       `is ${shownShare(wanted)}; a blend lies between its flours, ${shownShare(Math.min(a, b))} and ${shownShare(Math.max(a, b))}`,

@@ -14,7 +14,8 @@ const isMeasured = ({ of }: Unit): boolean => of === "weight" || of === "volume"
 
 /** An amount times a number or a range: "2 (8 oz)", "50 g each". */
 export function times(amount: Amount, least: number, most = least): Amount {
-  const by = (terms: readonly Term[], factor: number) => terms.map(({ count, unit }) => ({ count: count * factor, unit }));
+  const by = (terms: readonly Term[], factor: number) =>
+    terms.map(({ count, unit }) => ({ count: count * factor, unit }));
   return { ...amount, low: by(amount.low, least), high: by(amount.high, most) };
 }
 
@@ -35,7 +36,8 @@ export function readAmount(tokens: readonly Token[], at: number, atHead: boolean
   if (low === undefined || !isRangeMark(tokens[low.next])) return low;
   const high = readSum(tokens, low.next + 1, false);
   const [from, to] = [low.amount.high[0]?.unit, high?.amount.low[0]?.unit];
-  if (high === undefined || from === undefined || to === undefined || !isMeasured(from) || from.of !== to.of) return low;
+  if (high === undefined || from === undefined || to === undefined || !isMeasured(from) || from.of !== to.of)
+    return low;
   // "1 sachet or 2 tsp", "1 cup - 240 ml" give one amount twice; only "to" joins different units to a range.
   if (!isWord(tokens[low.next], "to", "bis") && !sameUnit(from, to)) return low;
   const problem = low.amount.problem ?? high.amount.problem;
@@ -62,7 +64,11 @@ function readSum(tokens: readonly Token[], at: number, atHead: boolean): AmountR
     const said = less || isMark(tokens[next], "+", "&") || isWord(tokens[next], "plus", "and", "und", "et");
     const half = said && !less ? readRest(tokens, next) : undefined;
     if (half !== undefined && readUnit(tokens, half.next) === undefined) {
-      amount = joined(amount, { low: [{ count: half.value, unit: last }], high: [{ count: half.value, unit: last }] }, 1);
+      amount = joined(
+        amount,
+        { low: [{ count: half.value, unit: last }], high: [{ count: half.value, unit: last }] },
+        1,
+      );
       next = isWord(tokens[half.next], "of") ? half.next + 1 : half.next;
       continue;
     }

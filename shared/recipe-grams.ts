@@ -1,14 +1,11 @@
-import type { Ingredient } from "./ingredient.ts";
-import { countWeight, volumeWeight } from "./ingredient-measures.ts";
 import { findIngredient, type Larder, unknownName } from "./larder.ts";
-import type { Measure } from "./measures.ts";
-import type { Amount, Term } from "./recipe-amount.ts";
-import { type Choice, type Entry, type RecipeLine, readRecipeLine } from "./recipe-line.ts";
+import { type RecipeLine, readRecipeLine } from "./recipe-line.ts";
 import { ingredientOf, namesNothing, phrasesOf } from "./recipe-name.ts";
-import { looseProblem, type Unit } from "./recipe-units.ts";
+import type { Choice, Entry } from "./recipe-pieces.ts";
+import { type Asked, type Weighed, type Weight, weightOf } from "./recipe-weight.ts";
 import { quoted, shown } from "./show.ts";
 import { type Grams, grams } from "./units.ts";
-import { type CupSystem, volumeOf } from "./volumes.ts";
+import type { CupSystem } from "./volumes.ts";
 import { SPACES } from "./words.ts";
 
 export type LineWeight =
@@ -25,12 +22,11 @@ export type LineWeight =
       readonly unsure?: string;
     };
 
-type Weight = { readonly least: number; readonly most: number; readonly unsure?: string };
-type Weighed = Weight | { readonly problem: string };
-type Asked = { readonly ingredient: () => Ingredient | string; readonly system: CupSystem };
-
 /** Amounts of one line that differ by more than this are remarked: a spoon and its rounded ounces often do. */
 const APART = 0.15;
+
+/** No ingredient's name is longer. */
+const LONGEST_NAME = 200;
 
 /** Spelling takes time to compare, and only so many refusals are told in full. */
 const COMPARED = 3;
@@ -50,7 +46,9 @@ export function weighLines(
     compared += 1;
     return compared > COMPARED ? `is ${quoted(name)}, which the larder does not know` : unknownName(larder, name);
   };
-  return lines.map((line, row) => (line === null ? null : weighLine(line, named[row] ?? null, system, larder, unknown)));
+  return lines.map((line, row) =>
+    line === null ? null : weighLine(line, named[row] ?? null, system, larder, unknown),
+  );
 }
 
 function weighLine(
@@ -64,19 +62,19 @@ function weighLine(
   if (read.is !== "read") return read;
   const parts = partsOf(read);
   const ingredient = once(() => {
-    const words = named === null ? (parts.main ?? []) : named.replace(SPACES, " ").split(" ");
+    const words = named === null ? parts.main : named.slice(0, LONGEST_NAME).replace(SPACES, " ").split(" ");
     const direct = named === null ? undefined : findIngredient(larder, named);
-    const name = named ?? phrasesOf(words).flat().join(" ");
-    if (name === "") return "an amount without an ingredient; name it, or write a weight such as \"500 g\"";
+    const name = named ?? told(words);
+    if (name === "") return 'an amount without an ingredient; name it, or write a weight such as "500 g"';
     return direct ?? ingredientOf(larder, words) ?? `its ingredient ${unknown(name)}`;
   });
   const remarks: string[] = [];
   const second = parts.others.find((other) => namesAnother(larder, parts.main, other.words));
   if (second && second.link !== "or") {
-    const [one, two] = [parts.main, second.words].map((words) => quoted(phrasesOf(words).flat().join(" ")));
+    const [one, two] = [parts.main, second.words].map((words) => quoted(told(words)));
     return { is: "unclear", why: `two ingredients in one line, ${one} and ${two}; give each a line of its own` };
   }
-  if (second) remarks.push(`${quoted(phrasesOf(second.words).flat().join(" "))} is the other choice and is not read`);
+  if (second) remarks.push(`${quoted(told(second.words))} is the other choice and is not read`);
   if (read.more) remarks.push("more than this is used besides");
   const asked: Asked = { ingredient, system };
   const sum = { least: 0, most: 0 };
@@ -94,6 +92,9 @@ function weighLine(
   const weight = { is: "weighed" as const, least: grams(sum.least), most: grams(sum.most), remarks };
   return unsure === undefined ? weight : { ...weight, unsure };
 }
+
+/** The words of a name as they are quoted. */
+const told = (words: readonly string[]): string => phrasesOf(words).flat().join(" ").replace(/ and$/, "");
 
 function once<T>(make: () => T): () => T {
   let made: { readonly value: T } | undefined;
@@ -178,53 +179,4 @@ function compare(
     remarks.push(`${both}, ${shown(apart * 100, 0)} % apart`);
   }
   return undefined;
-}
-
-function weightOf({ low, high, problem }: Amount, asked: Asked): Weighed {
-  if (problem !== undefined) return { problem };
-  let unsure: string | undefined;
-  const total = (terms: readonly Term[], end: "least" | "most"): number | string => {
-    let sum = 0;
-    for (const { count, unit } of terms) {
-      const one = unitWeight(unit, asked);
-      if (typeof one === "string") return one;
-      if (one.least < one.most) unsure = unsureOf(unit, one);
-      // What is taken off at most makes the least.
-      const isLow = (end === "least") === count >= 0;
-      sum += count * (isLow ? one.least : one.most);
-    }
-    return sum;
-  };
-  const [least, most] = [total(low, "least"), total(high, "most")];
-  if (typeof least === "string") return { problem: least };
-  if (typeof most === "string") return { problem: most };
-  return unsure === undefined ? { least, most } : { least, most, unsure };
-}
-
-const unitWord = (unit: Unit): string => (unit.of === "volume" ? unit.unit : unit.of === "count" ? unit.word : "");
-
-function unsureOf(unit: Unit, { least, most }: Measure): string {
-  const span = `${shown(least)} g to ${shown(most)} g`;
-  return `a ${unitWord(unit) || "piece"} of it weighs ${span} from one brand to the next; weigh it, or say which`;
-}
-
-/** Grams of one unit, or what stands in the way. */
-function unitWeight(unit: Unit, { ingredient, system }: Asked): Measure | string {
-  if (unit.of === "weight") return { least: grams(unit.grams), most: grams(unit.grams) };
-  if (unit.of === "vague") return `${quoted(unit.word)} has no weight; write grams, or a measure`;
-  if (unit.loose !== undefined) return looseProblem(unit.loose);
-  const here = unit.of === "volume" ? (unit.system ?? system) : system;
-  if (unit.of === "volume" && volumeOf(unit.unit, here) === undefined) {
-    return `a ${unit.unit} is no measure of the EU; say "US" or "UK" before it, or write millilitres`;
-  }
-  const of = ingredient();
-  if (typeof of === "string") return of;
-  const weight =
-    unit.of === "volume" ? volumeWeight(of, unit.unit, here) : countWeight(of, unit.word, unit.size, system);
-  if (weight !== undefined) return weight;
-  if (unit.of === "count" && unit.word === "" && unit.size === undefined) {
-    return `a number without a unit, and the larder has no weight for a piece of ${quoted(of.name)}; write "500 g" or "2 cups"`;
-  }
-  const asked = [unit.of === "count" ? unit.size : undefined, unitWord(unit) || "piece"].filter((word) => word).join(" ");
-  return `the larder has no weight for a ${asked} of ${quoted(of.name)}; write grams, or add the measure to the larder`;
 }

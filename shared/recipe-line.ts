@@ -1,25 +1,18 @@
-import { type Amount, bareCount, readAmount, times } from "./recipe-amount.ts";
-import { isNumberWord } from "./recipe-quantity.ts";
+import { type Entry, readPieces } from "./recipe-pieces.ts";
 import { isMark, isWord, type Token, tokensOf } from "./recipe-tokens.ts";
-import { LOOSE, looseProblem, readPack, readUnit } from "./recipe-units.ts";
+import { readUnit } from "./recipe-units.ts";
 
-/** How an amount hangs on what stands before it: added, said to be the same, another to choose, taken along, or unsaid. */
-export type Link = "plus" | "same" | "or" | "with" | "unsaid";
-/** One way the line says an amount, and the words that follow it. */
-export type Choice = {
-  readonly amount: Amount;
-  readonly bracketed: boolean;
-  readonly link: Link;
-  readonly words: string[];
-};
-/** Amounts that say the same thing; the entries of a line are added up. */
-export type Entry = { readonly choices: Choice[] };
 export type RecipeLine =
   /** Nothing to weigh: a heading, "salt to taste". */
   | { readonly is: "blank"; readonly why: string }
   | { readonly is: "unclear"; readonly why: string }
   /** `before` are the words in front of the first amount; words hold "," where a phrase ends. */
-  | { readonly is: "read"; readonly entries: readonly Entry[]; readonly before: readonly string[]; readonly more: boolean };
+  | {
+      readonly is: "read";
+      readonly entries: readonly Entry[];
+      readonly before: readonly string[];
+      readonly more: boolean;
+    };
 
 /** No line of a recipe is longer; a text that is holds something else. */
 const LONGEST = 1000;
@@ -28,27 +21,33 @@ const unclear = (why: string): RecipeLine => ({ is: "unclear", why });
 
 /** Reads one line of recipe text: its amounts and its words. Which ingredient the words name is not asked here. */
 export function readRecipeLine(line: string): RecipeLine {
-  if (line.length > LONGEST) return unclear(`${line.length} characters are no line; give each ingredient a cell of its own`);
+  if (line.length > LONGEST)
+    return unclear(`${line.length} characters are no line; give each ingredient a cell of its own`);
   if (/[\r\n]/.test(line.trim())) return unclear("several lines in one cell; give each a cell of its own");
   const tokens = juiceLast(withoutListMark(tokensOf(line)));
   const last = tokens[tokens.length - 1];
   const isHeading = isMark(last, ":");
   if (isHeading && isWord(tokens[0], "for", "to")) return { is: "blank", why: "a heading" };
-  if (isWord(tokens[0], "makes", "serves", "yield", "yields")) return { is: "blank", why: "says what the recipe makes" };
+  if (isWord(tokens[0], "makes", "serves", "yield", "yields"))
+    return { is: "blank", why: "says what the recipe makes" };
   const state = readPieces(tokens);
   if (state.problem !== undefined) return unclear(state.problem);
   if (state.entries.length > 0) {
     return { is: "read", entries: state.entries, before: state.before, more: state.more };
   }
   if (isHeading) return { is: "blank", why: "a heading" };
-  if (tokens.some((token) => token.is === "number")) return unclear('a number but no amount; write "500 g" or "2 cups"');
+  if (tokens.some(({ is, text }) => is !== "word" && /[\d¼-¾⅐-⅞]/.test(text)))
+    return unclear('a number but no amount; write "500 g" or "2 cups"');
+  // A fraction sign lost on the way leaves "tsp salt".
+  const unit = readUnit(tokens, 0)?.unit.of;
+  if (unit === "weight" || unit === "volume") return unclear("a unit without a number");
   return { is: "blank", why: "no amount" };
 }
 
 /** Bullets, boxes, "1." and "2)". */
 function withoutListMark(tokens: readonly Token[]): Token[] {
   let at = 0;
-  while (tokens[at]?.is === "mark" && !isMark(tokens[at], "(", "[", "~")) at += 1;
+  while (tokens[at]?.is === "mark" && !isMark(tokens[at], "(", "[", "~") && !/\d/.test(tokens[at]?.text ?? "")) at += 1;
   const [number, mark, after] = [tokens[at], tokens[at + 1], tokens[at + 2]];
   const isNumbered = number?.is === "number" && /^\d{1,2}$/.test(number.text) && after?.spaced === true;
   if (isNumbered && isMark(mark, ".", ")") && !mark?.spaced) at += 2;
@@ -63,198 +62,4 @@ function juiceLast(tokens: readonly Token[]): readonly Token[] {
   if (juice === undefined || !isWord(juice, "juice") || !isWord(tokens[start + 1], "of", "from")) return tokens;
   const fruit = tokens.findIndex((token) => isWord(token, "lemon", "lemons", "orange", "oranges"));
   return fruit < 0 ? tokens : [...tokens.slice(start + 2, fruit + 1), juice, ...tokens.slice(fruit + 1)];
-}
-
-type State = {
-  /** Inside brackets "each" speaks of what stands before them. */
-  readonly inBrackets: boolean;
-  readonly entries: Entry[];
-  readonly before: string[];
-  /** "plus more for dusting". */
-  more: boolean;
-  problem?: string;
-  /** What the next amount would hang on. */
-  link: Link | undefined;
-  /** A word such as "scant" directly before an amount. */
-  loose?: string | undefined;
-};
-
-function readPieces(tokens: readonly Token[], inBrackets = false): State {
-  const state: State = { inBrackets, entries: [], before: [], more: false, link: undefined };
-  const closings = closingBrackets(tokens);
-  for (let at = 0; at < tokens.length; ) {
-    const close = closings.get(at);
-    const passed = passNeutral(tokens, at);
-    if (close !== undefined) at = readBracket(state, tokens, at, close);
-    else if (passed !== undefined) {
-      if (isMark(tokens[at + 1], "%")) wordsOf(state).push(`${textOf(tokens[at])}%`);
-      at = passed;
-    } else at = readAmountAt(state, tokens, at) ?? readWord(state, tokens, at);
-  }
-  return state;
-}
-
-function closingBrackets(tokens: readonly Token[]): ReadonlyMap<number, number> {
-  const closings = new Map<number, number>();
-  let open: number | undefined;
-  tokens.forEach((token, at) => {
-    if (open === undefined && isMark(token, "(", "[")) open = at;
-    else if (open !== undefined && isMark(token, ")", "]")) {
-      closings.set(open, at);
-      open = undefined;
-    }
-  });
-  return closings;
-}
-
-const textOf = (token: Token | undefined): string => token?.text ?? "";
-const lastEntry = ({ entries }: State): Entry | undefined => entries[entries.length - 1];
-function wordsOf(state: State): string[] {
-  const choices = lastEntry(state)?.choices ?? [];
-  return choices[choices.length - 1]?.words ?? state.before;
-}
-
-const NOT_AMOUNTS = ["inch", "inches", "cm", "mm", "min", "mins", "minute", "minutes", "hour", "hours", "hr", "hrs"];
-const NOT_COUNTS = ["day", "days", "times", "people", "servings", "portions", "degrees", "degree", "f", "celsius"];
-const NUMBERED = ["type", "typ", "tipo", "no", "nr", "number", "size", "grade", "at", "step"];
-
-/** Numbers that are no amounts: temperatures, lengths, times, percentages, flour types. */
-function passNeutral(tokens: readonly Token[], at: number): number | undefined {
-  if (tokens[at]?.is !== "number") return undefined;
-  let end = at;
-  while (tokens[end]?.is === "number" || (isMark(tokens[end], "-", "/") && tokens[end + 1]?.is === "number")) end += 1;
-  const next = tokens[end];
-  if (isMark(next, "%", "°", "º", "℃", "℉", '"', "″")) {
-    const letter = isMark(next, "°", "º") && isWord(tokens[end + 1], "c", "f") ? 1 : 0;
-    return end + 1 + letter;
-  }
-  const word = isMark(next, "-") ? tokens[end + 1] : next;
-  if (isWord(word, ...NOT_AMOUNTS, ...NOT_COUNTS)) return isMark(next, "-") ? end + 2 : end + 1;
-  const before = tokens[isMark(tokens[at - 1], ".", "#") ? at - 2 : at - 1];
-  if (isWord(before, ...NUMBERED) && readUnit(tokens, end)?.unit.of !== "weight") {
-    return isWord(before, "at") && isWord(next, "c") ? end + 1 : end;
-  }
-  return undefined;
-}
-
-/** Reads an amount where one may stand; undefined where none does. */
-function readAmountAt(state: State, tokens: readonly Token[], at: number): number | undefined {
-  const token = tokens[at];
-  const atHead = state.before.length === 0 && state.entries.length === 0;
-  if (token?.is === "mark") return undefined;
-  const before = wordsOf(state).slice(-1)[0];
-  const fresh = atHead || before === "," || before === "of" || state.link !== undefined;
-  const numberless = atHead || (fresh && state.entries.length === 0);
-  if (token?.is === "word" && !numberless && !(isNumberWord(token) && (fresh || isMeasureAt(tokens, at)))) return undefined;
-  const read = readAmount(tokens, at, numberless);
-  if (read === undefined) return undefined;
-  const bare = bareCount(read.amount);
-  const closes = read.next >= tokens.length || isMark(tokens[read.next], "(", "[", ",", ".");
-  // A bare number counts something only at the head, at the end after a name, or after "plus".
-  const counts = atHead || state.link === "plus" || (state.entries.length === 0 && (closes || fresh));
-  if (bare && !bare.sized && !counts) return undefined;
-  if (read.amount.low[0]?.unit.of === "vague" && state.entries.length > 0) {
-    // "plus a little more"
-    state.more = true;
-    return read.next;
-  }
-  push(state, loosened(read.amount, state.loose), false);
-  return !state.inBrackets && isEach(tokens[read.next]) ? applyEach(state, read.next) : read.next;
-}
-
-function isMeasureAt(tokens: readonly Token[], at: number): boolean {
-  const amount = readAmount(tokens, at, false)?.amount;
-  return amount !== undefined && bareCount(amount) === undefined;
-}
-
-const isEach = (token: Token | undefined) => isWord(token, "each", "apiece", "per");
-
-/** "3 eggs, 50 g each": the amount just read belongs to each of those counted before it. */
-function applyEach(state: State, at: number): number {
-  const choices = lastEntry(state)?.choices ?? [];
-  const each = choices.pop();
-  const counted = choices[0]?.amount;
-  const [least, most] = [counted?.low[0], counted?.high[0]];
-  if (each === undefined || least === undefined || most === undefined || counted?.low.length !== 1) {
-    state.problem = '"each" without a number of them';
-    return at + 1;
-  }
-  choices.push({ ...each, amount: times(each.amount, least.count, most.count) });
-  return at + 1;
-}
-
-function push(state: State, amount: Amount, bracketed: boolean): void {
-  const link = state.link ?? (bracketed ? "same" : "unsaid");
-  const choice: Choice = { amount, bracketed, link, words: [] };
-  const entry = lastEntry(state);
-  if (entry === undefined || link === "plus") state.entries.push({ choices: [choice] });
-  else entry.choices.push(choice);
-  state.link = undefined;
-  state.loose = undefined;
-}
-
-function loosened(amount: Amount, word: string | undefined): Amount {
-  return word === undefined ? amount : { ...amount, problem: looseProblem(word) };
-}
-
-const FILLERS = ["about", "approx", "approximately", "ca", "circa", "roughly", "around", "another", "additional", "between", "extra"];
-const BOUNDS = ["under", "over", "least", "up", "minimum", "maximum"];
-
-function readWord(state: State, tokens: readonly Token[], at: number): number {
-  const token = tokens[at];
-  const words = wordsOf(state);
-  if (isWord(token, "plus", "and", "und", "et") || isMark(token, "+", "&")) {
-    state.link = "plus";
-    words.push(isWord(token, "and") || isMark(token, "&") ? "and" : "plus");
-  } else if (isWord(token, "or", "oder", "ou")) {
-    state.link = "or";
-    words.push("or");
-  } else if (isWord(token, "with", "mit")) {
-    state.link = "with";
-    words.push("with");
-  }
-  else if (isMark(token, "/", "=", "|")) state.link = "same";
-  else if (token?.is === "word" && (LOOSE.has(token.low) || BOUNDS.includes(token.low))) {
-    const boundary = token.low === "up" ? "up to" : token.low;
-    state.loose = boundary;
-    words.push(token.text);
-    if (token.low === "up" && isWord(tokens[at + 1], "to")) return at + 2;
-  } else if (token?.is === "word") {
-    const isMore = isWord(token, "more") && state.entries.length > 0;
-    if (isMore || (isWord(token, "extra", "additional") && state.link === "plus")) state.more = true;
-    const isFiller = isWord(token, ...FILLERS);
-    if (!isFiller) state.link = undefined;
-    if (!isFiller && token.low !== "to") state.loose = undefined;
-    if (!isFiller || (token.low === "extra" && state.link === undefined)) words.push(token.text);
-  } else if (isMark(token, ",", ";", ":") || (isMark(token, "-") && token?.spaced === true)) words.push(",");
-  return at + 1;
-}
-
-function readBracket(state: State, tokens: readonly Token[], open: number, close: number): number {
-  const inside = tokens.slice(open + 1, close);
-  const within = readPieces(inside, true);
-  if (within.problem !== undefined) state.problem = within.problem;
-  const found = within.entries.flatMap(({ choices }) => choices);
-  const main = lastEntry(state)?.choices[0];
-  const first = found[0];
-  if (first === undefined) {
-    const loose = inside.find((token) => token.is === "word" && LOOSE.has(token.low));
-    if (main && loose) lastEntry(state)?.choices.splice(0, 1, { ...main, amount: loosened(main.amount, textOf(loose)) });
-    // "(packed)", "(unsalted)": words like any other, in a phrase of their own.
-    wordsOf(state).push(",", ...within.before, ",");
-    return close + 1;
-  }
-  const counted = main && lastEntry(state)?.choices.length === 1 ? bareCount(main.amount) : undefined;
-  const adds = isWord(inside[0], "plus") || isMark(inside[0], "+");
-  if (counted && main && main.words.length === 0 && !adds) {
-    lastEntry(state)?.choices.splice(0, 1, { ...main, amount: times(first.amount, counted.least, counted.most) });
-    return readPack(tokens, close + 1) ?? close + 1;
-  }
-  if (adds) state.entries.push(...within.entries);
-  else {
-    const isOfEach = inside.some(isEach) || isEach(tokens[close + 1]);
-    for (const choice of found) push(state, choice.amount, true);
-    if (isOfEach && found.length === 1) applyEach(state, close);
-  }
-  return close + 1;
 }

@@ -21,7 +21,7 @@ const DIGITS = /\d+(?:[.,]\d+)*/y;
 const POINT_FIRST = /\.\d+/y;
 /** Letters; a flour's type keeps its number ("T55"), a unit does not ("1lb4oz"). */
 const WORD = /\p{L}\d+(?![\p{L}\d])|\p{L}[\p{L}\p{M}'’]*/uy;
-const ANY = /[^]/uy;
+const ANY = /[\s\S]/uy;
 
 /** The cream of that name is a word, no number. */
 const HALF_AND_HALF = "halfandhalf";

@@ -25,7 +25,9 @@ const EIGHTHS = [...QUARTERS, [1 / 8, "1/8"], [3 / 8, "3/8"], [5 / 8, "5/8"], [7
 /** The fillings just below and just above an amount. */
 function around(amount: number, parts: readonly (readonly [number, string])[]): Filling[] {
   const whole = Math.max(0, Math.floor(amount + 1e-9));
-  return [whole - 1, whole, whole + 1].filter((one) => one >= 0).flatMap((one) => parts.map((part) => filling(one, part)));
+  return [whole - 1, whole, whole + 1]
+    .filter((one) => one >= 0)
+    .flatMap((one) => parts.map((part) => filling(one, part)));
 }
 
 type Set = { readonly grams: number; readonly says: string; readonly fills: number };
@@ -35,14 +37,20 @@ type Set = { readonly grams: number; readonly says: string; readonly fills: numb
  * nearest with its error. Refuses an ingredient the larder does not weigh by volume, or weighs as a span.
  */
 export function inSpoons(weight: Grams, ingredient: Ingredient, system: CupSystem): string {
-  const [cup, tbsp, tsp] = (["cup", "tbsp", "tsp"] as const).map((unit) => {
+  const [tsp, tbsp, cup] = (["tsp", "tbsp", "cup"] as const).map((unit) => {
     const measure = volumeWeight(ingredient, unit, system);
     if (measure === undefined) {
-      return refuse(`is ${quoted(ingredient.name)}, which the larder has no cup or spoon of; give its row measures`, "ingredient");
+      return refuse(
+        `is ${quoted(ingredient.name)}, which the larder has no cup or spoon of; give its row measures`,
+        "ingredient",
+      );
     }
     if (measure.least < measure.most) {
       const span = `${shown(measure.least)} g to ${shown(measure.most)} g a ${unit}`;
-      return refuse(`is ${quoted(ingredient.name)}, which weighs ${span} from one brand to the next; weigh it`, "ingredient");
+      return refuse(
+        `is ${quoted(ingredient.name)}, which weighs ${span} from one brand to the next; weigh it`,
+        "ingredient",
+      );
     }
     return measure.least as number;
   }) as [number, number, number];
@@ -56,7 +64,8 @@ export function inSpoons(weight: Grams, ingredient: Ingredient, system: CupSyste
       small && small.value > 0 ? `${small.says} tsp` : "",
     ].filter((part) => part !== "");
     const held = (cups?.value ?? 0) * cup + spoons * tbsp + (small?.value ?? 0) * tsp;
-    if (parts.length > 0) sets.push({ grams: held, says: parts.join(" + "), fills: (cups?.fills ?? 0) + spoons + (small?.fills ?? 0) });
+    if (parts.length > 0)
+      sets.push({ grams: held, says: parts.join(" + "), fills: (cups?.fills ?? 0) + spoons + (small?.fills ?? 0) });
   };
   const none = filling(0, NONE);
   const perSpoon = Math.round(tbsp / tsp);
@@ -80,7 +89,9 @@ function told(sets: readonly Set[], weight: number): string {
   const miss = ({ grams }: Set) => Math.abs(grams / weight - 1);
   const near = sets.filter((one) => miss(one) <= NEAR);
   const better = (one: Set, other: Set) => one.fills - other.fills || miss(one) - miss(other);
-  const [best] = [...(near.length > 0 ? near : sets)].sort(near.length > 0 ? better : (one, other) => miss(one) - miss(other));
+  const [best] = [...(near.length > 0 ? near : sets)].sort(
+    near.length > 0 ? better : (one, other) => miss(one) - miss(other),
+  );
   if (best === undefined) return refuse("is too small for a spoon", "grams");
   if (near.length > 0) return best.says;
   const error = (best.grams / weight - 1) * 100;
@@ -96,7 +107,9 @@ export function inPoundsAndOunces(weight: Grams): string {
     const [whole, rest] = [Math.floor(ounces - pounds * 16), (ounces % 1) as number];
     const sign = EIGHTHS.find(([value]) => Math.abs(value - rest) < 1e-9) ?? NONE;
     const small = filling(whole, sign);
-    const says = [pounds > 0 ? `${pounds} lb` : "", small.value > 0 ? `${small.says} oz` : ""].filter((part) => part !== "");
+    const says = [pounds > 0 ? `${pounds} lb` : "", small.value > 0 ? `${small.says} oz` : ""].filter(
+      (part) => part !== "",
+    );
     return { grams: ounces * gramsIn("oz"), says: says.join(" "), fills: parts };
   });
   return told(sets, weight);

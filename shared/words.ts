@@ -21,7 +21,7 @@ export function plainName(text: string): string {
 
 /** The plain name without a plural s on any word, so that "eggs" is "egg" and "molasses" stays one word for both. */
 export function singularName(text: string): string {
-  return plainName(text).replace(/([a-z]{2,})s(?= |$)/g, "$1");
+  return plainName(text).replace(/(?<=[a-z]{2})s(?= |$)/g, "");
 }
 
 /** The known words that are spelled most like this one, the nearest first. */
@@ -29,7 +29,12 @@ export function nearest(word: string, known: readonly string[], count = 3): stri
   const wanted = singularName(word);
   const limit = Math.max(2, Math.ceil(wanted.length / 3));
   return known
-    .map((name) => ({ name, away: distance(wanted, singularName(name)) }))
+    .map((name) => {
+      const other = singularName(name);
+      // Spellings are at least as far apart as their lengths, so that a long text is not compared letter by letter.
+      const isFar = Math.abs(other.length - wanted.length) > limit;
+      return { name, away: isFar ? Number.POSITIVE_INFINITY : distance(wanted, other) };
+    })
     .filter(({ name, away }) => away <= limit || singularName(name).includes(wanted))
     .sort((a, b) => a.away - b.away)
     .slice(0, count)

@@ -1,8 +1,8 @@
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { spawnSync } from "node:child_process";
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { type AuthMode } from "../src/workbook/guard.ts";
+import type { AuthMode } from "../src/workbook/guard.ts";
 import { openWorkbook, type WorkbookHost } from "../src/workbook/host.ts";
 
 /** Custom functions that show what reaches them and return what they are told to. */
@@ -51,13 +51,15 @@ export const openProbes = (locale?: "en_US" | "de_DE"): WorkbookHost =>
 
 /** A workbook whose script has one function, \`go\`, with this body; \`sheet\` is the active sheet in it. */
 export function withScript(body: string): WorkbookHost & { go(mode?: AuthMode): unknown } {
-  const start = body.includes("sheet") ? "var book = SpreadsheetApp.getActive(); var sheet = book.getActiveSheet();" : "";
+  const start = body.includes("sheet")
+    ? "var book = SpreadsheetApp.getActive(); var sheet = book.getActiveSheet();"
+    : "";
   const book = openWorkbook({ codeJs: `function go() { ${start} ${body} }`, sidebarHtml: "" });
   return Object.assign(book, { go: (mode: AuthMode = "FULL") => book.script.run(mode, "go") });
 }
 
 /** The value of one formula, alone in a cell of an otherwise empty sheet. */
-export function valueOf(formula: string, cells: Readonly<Record<string, string>> = {}): unknown {
+export function formulaValue(formula: string, cells: Readonly<Record<string, string>> = {}): unknown {
   const book = openProbes();
   for (const [a1, text] of Object.entries(cells)) book.type("Sheet1", a1, text);
   book.type("Sheet1", "Z99", formula);
@@ -76,8 +78,20 @@ export function asOfficeReads(xlsx: Buffer): Record<string, string[][]> {
     writeFileSync(join(home, "book.xlsx"), xlsx);
     // Comma, quote, UTF-8, from line 1, not quoting numbers, values as they are rather than as shown, every sheet.
     const filter = "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,false,false,false,false,-1";
-    const args = [`-env:UserInstallation=file://${home}`, "--headless", "--convert-to", filter, "--outdir", home, join(home, "book.xlsx")];
-    const { status, stderr } = spawnSync(SOFFICE, args, { encoding: "utf8", env: { ...process.env, HOME: home }, timeout: 120_000 });
+    const args = [
+      `-env:UserInstallation=file://${home}`,
+      "--headless",
+      "--convert-to",
+      filter,
+      "--outdir",
+      home,
+      join(home, "book.xlsx"),
+    ];
+    const { status, stderr } = spawnSync(SOFFICE, args, {
+      encoding: "utf8",
+      env: { ...process.env, HOME: home },
+      timeout: 120_000,
+    });
     const files = readdirSync(home).filter((file) => file.endsWith(".csv"));
     if (status !== 0 || files.length === 0) throw new Error(`LibreOffice wrote nothing: ${stderr}`);
     return Object.fromEntries(

@@ -3,7 +3,9 @@ import * as esbuild from "esbuild";
 import { FUNCTIONS } from "../functions/index.ts";
 import { reference, stub } from "./print.ts";
 
-/** Examples and refusals are for the tests, the README and the bench; a formula cell never needs them. */
+const WORDS = /\b(says|summary):\s*(?:"(?:[^"\\\n]|\\.)*"|'(?:[^'\\\n]|\\.)*')/g;
+
+/** Help, examples and refusals are for the stubs, the README and the bench; a formula cell never needs them. */
 const withoutExamples: esbuild.Plugin = {
   name: "without-examples",
   setup(build) {
@@ -12,7 +14,8 @@ const withoutExamples: esbuild.Plugin = {
       const from = source.indexOf("\n  examples: [");
       const to = source.indexOf("\n  compute:");
       if (from < 0 || to < from) throw new Error(`${path}: examples and refusals must stand right before compute`);
-      return { contents: `${source.slice(0, from)}\n  examples: [], refusals: [],${source.slice(to)}`, loader: "ts" };
+      const head = source.slice(0, from).replace(WORDS, '$1: ""');
+      return { contents: `${head}\n  examples: [], refusals: [],${source.slice(to)}`, loader: "ts" };
     });
   },
 };

@@ -9,7 +9,8 @@ import { define, down } from "../../define.ts";
 export const GRAMS = define({
   name: "BAKE_GRAMS",
   family: "Measures",
-  summary: "Grams of every line of a recipe text: cups, spoons, ounces, eggs, sticks and sachets; a range gives its middle.",
+  summary:
+    "Grams of every line of a recipe text: cups, spoons, ounces, eggs, sticks and sachets; a range gives its middle.",
   args: {
     lines: { is: column(text()), says: 'The lines of the recipe, such as "2 1/4 cups flour" or "1 lb 4 oz butter".' },
     ingredients: {
@@ -25,7 +26,9 @@ export const GRAMS = define({
   returns: { shape: "column", says: "One column of grams; a line without an amount stays blank." },
   examples: [
     {
-      call: [down("2 cups all-purpose flour", "1 tsp salt", "salt to taste", "2 (8 oz) packages cream cheese, softened")],
+      call: [
+        down("2 cups all-purpose flour", "1 tsp salt", "salt to taste", "2 (8 oz) packages cream cheese, softened"),
+      ],
       gives: down(250, 6, "", 453.59237),
       source: "USDA SR28: flour 125 g a cup, salt 6 g a teaspoon; 16 oz (NIST SP 811)",
     },
@@ -39,8 +42,7 @@ export const GRAMS = define({
   refusals: [
     {
       call: [down("2 cups flour", "a handful of raisins")],
-      because:
-        'BAKE_GRAMS: lines row 2 is "a handful of raisins": "handful" has no weight; write grams, or a measure.',
+      because: 'BAKE_GRAMS: lines row 2 is "a handful of raisins": "handful" has no weight; write grams, or a measure.',
     },
     {
       call: ["1 tsp kosher salt"],

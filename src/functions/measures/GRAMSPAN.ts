@@ -7,7 +7,8 @@ import { define, down } from "../../define.ts";
 export const GRAMSPAN = define({
   name: "BAKE_GRAMSPAN",
   family: "Measures",
-  summary: "Least and most grams of every line of a recipe text, with a remark where a line is unclear or contradicts itself.",
+  summary:
+    "Least and most grams of every line of a recipe text, with a remark where a line is unclear or contradicts itself.",
   args: {
     lines: { is: column(text()), says: 'The lines of the recipe, such as "2 to 3 tbsp water".' },
     ingredients: {

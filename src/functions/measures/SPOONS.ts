@@ -4,14 +4,17 @@ import { CellError, type Fault, fault, refuseAll } from "../../../shared/refusal
 import { inPoundsAndOunces, inSpoons } from "../../../shared/spoons.ts";
 import type { Grams } from "../../../shared/units.ts";
 import { CUP_SYSTEMS } from "../../../shared/volumes.ts";
-import { define } from "../../define.ts";
+import { define, down } from "../../define.ts";
 
 export const SPOONS = define({
   name: "BAKE_SPOONS",
   family: "Measures",
   summary: "A weight in cups and spoons, or pounds and ounces: the fewest within 2 %, else the nearest with its error.",
   args: {
-    grams: { is: column(number<Grams>("grams such as 350", { min: 0, max: 1e6 })), says: "Grams: one cell or a column." },
+    grams: {
+      is: column(number<Grams>("grams such as 350", { min: 0, max: 1e6 })),
+      says: "Grams: one cell or a column.",
+    },
     ingredient: { is: either(text()), says: "The ingredient: one cell, or a column with each row's own." },
     cups: {
       is: optional(word({ ...CUP_SYSTEMS, "lb oz": ["pounds and ounces", "oz", "lb"] }), "US"),
@@ -22,13 +25,32 @@ export const SPOONS = define({
   returns: { shape: "column", says: 'Text such as "1 cup + 2 tbsp", one cell per weight.' },
   examples: [
     { call: [250, "all-purpose flour"], gives: "2 cups", source: "USDA SR28: 125 g a cup" },
-    { call: [15, "honey", "EU"], gives: "2 tsp + 1/2", source: "placeholder" },
+    {
+      call: [down(225.2, 20.7, 1), down("sugar", "baking powder", "salt")],
+      gives: down("1 cup + 2 tbsp", "1 tbsp + 1 1/2 tsp", "1/8 tsp (-25 %)"),
+      source:
+        "USDA SR28: sugar 200 g a cup and 4.2 g a teaspoon, baking powder 4.6 g, salt 6 g; 0.75 g is 25 % short of 1 g",
+    },
+    {
+      call: [
+        15,
+        "kosher salt",
+        "US",
+        [
+          ["ingredient", "measures"],
+          ["kosher salt", "tbsp 10"],
+        ],
+      ],
+      gives: "1 tbsp + 1 1/2 tsp",
+      source: "Friberg, The Professional Pastry Chef: 4 tablespoons of table salt are 60 g, of kosher salt 40 g",
+    },
+    { call: [566.99, "butter", "lb oz"], gives: "1 lb 4 oz", source: "20 oz of 28.3495 g (NIST SP 811)" },
   ],
   refusals: [
     {
       call: [10, "kosher salt"],
       because:
-        'BAKE_SPOONS: ingredient row 1 is "kosher salt", which weighs 233 g to 416 g a cup from one brand to the next; weigh it.',
+        'BAKE_SPOONS: ingredient is "kosher salt", which weighs 2.8 g to 5 g a tsp from one brand to the next; weigh it.',
     },
   ],
   compute: ({ grams, ingredient, cups, larder }) => {

@@ -1,0 +1,64 @@
+import type { Ingredient } from "./ingredient.ts";
+import { countWeight, volumeWeight } from "./ingredient-measures.ts";
+import type { Measure } from "./measures.ts";
+import type { Amount, Term } from "./recipe-amount.ts";
+import { looseProblem, type Unit } from "./recipe-units.ts";
+import { quoted, shown } from "./show.ts";
+import { grams } from "./units.ts";
+import { type CupSystem, volumeOf } from "./volumes.ts";
+
+export type Weight = { readonly least: number; readonly most: number; readonly unsure?: string };
+export type Weighed = Weight | { readonly problem: string };
+export type Asked = { readonly ingredient: () => Ingredient | string; readonly system: CupSystem };
+
+/** Grams of an amount, or what stands in the way. The ingredient is asked for only where a volume or a count needs it. */
+export function weightOf({ low, high, problem }: Amount, asked: Asked): Weighed {
+  if (problem !== undefined) return { problem };
+  let unsure: string | undefined;
+  const total = (terms: readonly Term[], end: "least" | "most"): number | string => {
+    let sum = 0;
+    for (const { count, unit } of terms) {
+      const one = unitWeight(unit, asked);
+      if (typeof one === "string") return one;
+      if (one.least < one.most) unsure = unsureOf(unit, one);
+      // What is taken off at most makes the least.
+      const isLow = (end === "least") === count >= 0;
+      sum += count * (isLow ? one.least : one.most);
+    }
+    return sum;
+  };
+  const [least, most] = [total(low, "least"), total(high, "most")];
+  if (typeof least === "string") return { problem: least };
+  if (typeof most === "string") return { problem: most };
+  return unsure === undefined ? { least, most } : { least, most, unsure };
+}
+
+const unitWord = (unit: Unit): string => (unit.of === "volume" ? unit.unit : unit.of === "count" ? unit.word : "");
+
+function unsureOf(unit: Unit, { least, most }: Measure): string {
+  const span = `${shown(least)} g to ${shown(most)} g`;
+  return `a ${unitWord(unit) || "piece"} of it weighs ${span} from one brand to the next; weigh it, or say which`;
+}
+
+/** Grams of one unit, or what stands in the way. */
+function unitWeight(unit: Unit, { ingredient, system }: Asked): Measure | string {
+  if (unit.of === "weight") return { least: grams(unit.grams), most: grams(unit.grams) };
+  if (unit.of === "vague") return `${quoted(unit.word)} has no weight; write grams, or a measure`;
+  if (unit.loose !== undefined) return looseProblem(unit.loose);
+  const here = unit.of === "volume" ? (unit.system ?? system) : system;
+  if (unit.of === "volume" && volumeOf(unit.unit, here) === undefined) {
+    return `a ${unit.unit} is no measure of the EU; say "US" or "UK" before it, or write millilitres`;
+  }
+  const of = ingredient();
+  if (typeof of === "string") return of;
+  const weight =
+    unit.of === "volume" ? volumeWeight(of, unit.unit, here) : countWeight(of, unit.word, unit.size, system);
+  if (weight !== undefined) return weight;
+  if (unit.of === "count" && unit.word === "" && unit.size === undefined) {
+    return `a number without a unit, and the larder has no weight for a piece of ${quoted(of.name)}; write "500 g" or "2 cups"`;
+  }
+  const asked = [unit.of === "count" ? unit.size : undefined, unitWord(unit) || "piece"]
+    .filter((word) => word)
+    .join(" ");
+  return `the larder has no weight for a ${asked} of ${quoted(of.name)}; write grams, or add the measure to the larder`;
+}

@@ -1,0 +1,110 @@
+import type { Engine } from "./engine.ts";
+import type { Position, Zone } from "./library.ts";
+import { engineName, zoneOf } from "./places.ts";
+import type { Session } from "./session.ts";
+
+/** Finds sheets by their names and cells by A1 notation. */
+export type Finder = ReturnType<typeof makeFinder>;
+
+export function makeFinder(session: Session) {
+  const sheetId = (name: string): string => {
+    const id = session
+      .get<readonly string[]>("getSheetIds")
+      .find((one) => session.get<string>("getSheetName", one) === engineName(name));
+    if (id === undefined) throw new Error(`There is no sheet "${name}"; there are ${sheetNames().join(", ")}`);
+    return id;
+  };
+  const sheetNames = () =>
+    session.get<readonly string[]>("getSheetIds").map((id) => session.get<string>("getSheetName", id));
+  const zone = (id: string, a1: string): Zone =>
+    zoneOf(a1, session.get("getNumberRows", id), session.get("getNumberCols", id));
+  const position = (sheet: string, a1: string): Position => {
+    const id = sheetId(sheet);
+    const { left, top } = zone(id, a1);
+    return { sheetId: id, col: left, row: top };
+  };
+  return { sheetId, sheetNames, zone, position };
+}
+
+/** What a person does to a workbook by hand. */
+export function makeHands(engine: Engine, session: Session, finder: Finder, checked: <T>(result: T) => T) {
+  const { sheetId, sheetNames, zone, position } = finder;
+  return {
+    /** Types into a cell as a person does: "65%", "12,5", "=SUM(A1:A3)". Refused input throws as a sheet's notice says. */
+    type(sheet: string, a1: string, text: string): void {
+      const at = position(sheet, a1);
+      const before = session.get<string>("getCellText", at, { showFormula: true });
+      engine.type(at, text);
+      const rule = session.get<{ isBlocking?: boolean } | undefined>("getValidationRuleForCell", at);
+      if (rule?.isBlocking && session.get<boolean>("isDataValidationInvalid", at)) {
+        engine.run("UPDATE_CELL", { ...at, content: before });
+        throw new Error(
+          `There was a problem: the data you entered in cell ${a1} violates the data validation rules set on this cell.`,
+        );
+      }
+      checked(undefined);
+    },
+    /** Puts empty rows in front of a row (counted from 1), as a person does. */
+    insertRows(sheet: string, beforeRow: number, many = 1): void {
+      engine.run("ADD_COLUMNS_ROWS", {
+        sheetId: sheetId(sheet),
+        sheetName: engineName(sheet),
+        dimension: "ROW",
+        position: "before",
+        base: beforeRow - 1,
+        quantity: many,
+      });
+      checked(undefined);
+    },
+    deleteRows(sheet: string, fromRow: number, many = 1): void {
+      const elements = Array.from({ length: many }, (_, index) => fromRow - 1 + index);
+      engine.run("REMOVE_COLUMNS_ROWS", {
+        sheetId: sheetId(sheet),
+        sheetName: engineName(sheet),
+        dimension: "ROW",
+        elements,
+      });
+      checked(undefined);
+    },
+    /** Sorts a range by one of its columns, given by its letter. */
+    sortRange(sheet: string, a1: string, column: string, ascending = true): void {
+      const id = sheetId(sheet);
+      const area = zone(id, a1);
+      const col = zone(id, `${column}1`).left;
+      if (col < area.left || col > area.right) throw new Error(`Column ${column} is not in ${a1}`);
+      const sortDirection = ascending ? "asc" : "desc";
+      engine.run("SORT_CELLS", {
+        sheetId: id,
+        zone: area,
+        col,
+        row: area.top,
+        sortDirection,
+        sortOptions: { sortHeaders: true },
+      });
+      checked(undefined);
+    },
+    /** Copies a sheet as the tab's menu does ("Copy of …"); named ranges stay with the first. */
+    duplicateSheet(sheet: string, name = `Copy of ${sheet}`): string {
+      const id = sheetId(sheet);
+      engine.run("DUPLICATE_SHEET", {
+        sheetId: id,
+        sheetIdTo: `copy-${id}-${sheetNames().length}`,
+        sheetNameTo: engineName(name),
+      });
+      return checked(name);
+    },
+    renameSheet(sheet: string, newName: string): void {
+      engine.run("RENAME_SHEET", { sheetId: sheetId(sheet), oldName: engineName(sheet), newName: engineName(newName) });
+      checked(undefined);
+    },
+    /** Selects a range, so that the script's getActiveRange finds it. */
+    select(sheet: string, a1: string): void {
+      const id = sheetId(sheet);
+      const from = session.get<string>("getActiveSheetId");
+      if (from !== id) engine.run("ACTIVATE_SHEET", { sheetIdFrom: from, sheetIdTo: id });
+      const area = zone(id, a1);
+      const { selection } = engine.model as unknown as { selection: { selectZone(anchor: object): void } };
+      selection.selectZone({ cell: { col: area.left, row: area.top }, zone: area });
+    },
+  };
+}

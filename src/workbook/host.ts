@@ -1,0 +1,158 @@
+import { cellValue } from "./custom.ts";
+import { type Engine, type LocaleCode, openEngine } from "./engine.ts";
+import { makeFinder, makeHands } from "./hands.ts";
+import type { Position, WorkbookData } from "./library.ts";
+import { loadLibrary } from "./library-node.ts";
+import { noteAt } from "./range.ts";
+import { openNodeRealm } from "./realm-node.ts";
+import { makeScript, type Script, servicesFor } from "./script.ts";
+import { type MenuItem, Session, type Shown } from "./session.ts";
+import { findStubs } from "./stubs.ts";
+
+export type HostCell = {
+  /** As a script reads it: "" for a blank cell, the text of an error, a Date for a date. */
+  readonly value: unknown;
+  readonly shown: string;
+  /** As a script wrote it, with `;`; undefined when the cell has none (also in a cell that a spill fills). */
+  readonly formula: string | undefined;
+  /** The sentence behind an error. */
+  readonly message: string | undefined;
+  readonly format: string;
+  readonly note: string;
+};
+
+export type BenchAnswer =
+  | { readonly ok: true; readonly answer: unknown }
+  | { readonly ok: false; readonly message: string };
+
+export type WorkbookHost = ReturnType<typeof openWorkbook>;
+
+/**
+ * Opens an empty workbook in Node with the built script in it. Everything is synchronous: after each call all formulas
+ * are calculated. Every call fails loudly when a custom function did what it never may (NaN, null, a ragged list, a
+ * TypeError).
+ *
+ *   const book = openWorkbook({ codeJs, sidebarHtml });
+ *   book.answer({ ask: "demo" });
+ *   book.type("Country loaf", "B7", "65%");
+ *   expect(book.cell("Country loaf", "C7").value).toBeCloseTo(650);
+ */
+export function openWorkbook(how: {
+  readonly codeJs: string;
+  /** Left out, the script has no page that it could show. */
+  readonly sidebarHtml?: string;
+  readonly locale?: LocaleCode;
+  readonly data?: WorkbookData;
+}) {
+  const engine = openEngine(loadLibrary(), {
+    ...(how.locale === undefined ? {} : { locale: how.locale }),
+    ...(how.data === undefined ? {} : { data: how.data }),
+  });
+  const session = new Session(engine, new Set(how.sidebarHtml === undefined ? [] : ["sidebar"]));
+  const script = makeScript(session, openNodeRealm(how.codeJs, servicesFor(session)));
+  engine.attach(script, findStubs(how.codeJs));
+  return makeHost(engine, session, script);
+}
+
+function makeHost(engine: Engine, session: Session, script: Script) {
+  const { guard, shown } = session;
+  const checked = <T>(result: T): T => {
+    if (engine.defects.length > 0)
+      throw new Error(`Defects in custom functions: ${[...new Set(engine.defects)].join("; ")}`);
+    return result;
+  };
+  const finder = makeFinder(session);
+  const { sheetId, sheetNames, zone, position } = finder;
+  const grid = <T>(sheet: string, a1: string, of: (at: Position) => T): T[][] => {
+    const id = sheetId(sheet);
+    const { left, top, right, bottom } = zone(id, a1);
+    return Array.from({ length: bottom - top + 1 }, (_, down) =>
+      Array.from({ length: right - left + 1 }, (_, across) => of({ sheetId: id, col: left + across, row: top + down })),
+    );
+  };
+  const valueAt = (at: Position) => cellValue(engine.library, session.Date, engine.evaluated(at));
+
+  const menu = (): readonly MenuItem[] => {
+    shown.menu = undefined;
+    script.run("NONE", "onOpen", [{ authMode: "NONE" }]);
+    const made = shown.menu as Shown["menu"];
+    if (made === undefined) throw new Error("onOpen made no menu");
+    return made.items;
+  };
+
+  const ask = (request: unknown): BenchAnswer => {
+    const json = script.serve("benchAsk", [JSON.stringify(request)]);
+    if (typeof json !== "string") throw new Error("benchAsk did not return a text");
+    const answer = JSON.parse(json) as BenchAnswer;
+    if (answer.ok !== true && typeof answer.message !== "string")
+      throw new Error(`benchAsk returned ${json.slice(0, 200)}`);
+    return checked(answer);
+  };
+
+  return {
+    engine,
+    session,
+    script,
+    /** What the script showed: menu, sidebar, messages (alerts, toasts, `log: …`). */
+    shown,
+    /** Asks the bench's server, JSON both ways, as the sidebar does. */
+    ask,
+    /** The answer itself; throws the sentence when the bench refuses. */
+    answer(request: unknown): unknown {
+      const reply = ask(request);
+      if (!reply.ok) throw new Error(reply.message);
+      return reply.answer;
+    },
+    /** Runs onOpen as for a person who installed the add-on but has not used it here (mode NONE). */
+    menu,
+    /** Clicks an item of the menu. */
+    runMenu(caption: string): unknown {
+      const items = menu();
+      const found = items.find((item) => item !== "separator" && item.caption === caption);
+      if (found === undefined || found === "separator") throw new Error(`The menu has no item "${caption}"`);
+      return checked(script.run("FULL", found.functionName));
+    },
+    cell(sheet: string, a1: string): HostCell {
+      const at = position(sheet, a1);
+      const { formattedValue, message, format } = engine.evaluated(at);
+      return checked({
+        value: valueAt(at),
+        shown: formattedValue,
+        formula: engine.formula(at),
+        message: message?.toString(),
+        format: format ?? "",
+        note: noteAt(session, at),
+      });
+    },
+    /** Values of a range, rows first, as a script reads them. */
+    values: (sheet: string, a1: string): unknown[][] => checked(grid(sheet, a1, valueAt)),
+    /** What a range shows, rows first. */
+    shownTexts: (sheet: string, a1: string): string[][] =>
+      checked(grid(sheet, a1, (at) => engine.evaluated(at).formattedValue)),
+    formulas: (sheet: string, a1: string): (string | undefined)[][] => grid(sheet, a1, (at) => engine.formula(at)),
+    /** The rectangle from A1 to the last filled cell, in A1 notation; "A1" for an empty sheet. */
+    usedRange(sheet: string): string {
+      const id = sheetId(sheet);
+      const filled = session
+        .get<readonly { col: number; row: number }[]>("getEvaluatedCellsPositions", id)
+        .filter(({ col, row }) => engine.evaluated({ sheetId: id, col, row }).type !== "empty");
+      const last = engine.library.helpers.toXC(
+        Math.max(0, ...filled.map(({ col }) => col)),
+        Math.max(0, ...filled.map(({ row }) => row)),
+      );
+      return last === "A1" ? "A1" : `A1:${last}`;
+    },
+    sheetNames,
+    ...makeHands(engine, session, finder, checked),
+    /** Calls of the script that read or wrote the document, since the workbook was opened. */
+    get serviceCalls(): number {
+      return guard.calls;
+    },
+    /** Their names in the latest run. */
+    get trail(): readonly string[] {
+      return [...guard.trail];
+    },
+    /** Makes the n-th service call from now fail once, as Google's service sometimes does; undefined takes it back. */
+    failAt: (call: number | undefined) => guard.failAt(call),
+  };
+}

@@ -1,0 +1,203 @@
+import { type Engine, openEngine } from "../engine.ts";
+import type { Library, Position } from "../library.ts";
+import { noteAt } from "../range.ts";
+import { makeScript, type Script, servicesFor } from "../script.ts";
+import { Session } from "../session.ts";
+import { findStubs } from "../stubs.ts";
+import { googleFor } from "./client-run.ts";
+import { openPageRealm } from "./realm.ts";
+
+type Owl = { App: new (component: unknown, how: object) => { mount(target: Element): Promise<unknown> } };
+declare global {
+  interface Window {
+    o_spreadsheet: Library;
+    owl: Owl;
+    gramwrightGoogle: (client: Window) => object;
+  }
+}
+
+const byId = <T extends HTMLElement>(id: string): T => {
+  const found = document.getElementById(id);
+  if (!found) throw new Error(`The page has no #${id}`);
+  return found as T;
+};
+
+function tell(text: string, isProblem = false): void {
+  const status = byId("status");
+  status.textContent = text;
+  status.title = text;
+  status.classList.toggle("problem", isProblem);
+}
+
+const sentence = (error: unknown): string =>
+  error instanceof Error || (error as Error)?.message ? (error as Error).message : String(error);
+
+async function text(path: string): Promise<string> {
+  const answer = await fetch(path);
+  if (!answer.ok) throw new Error(`${path} could not be loaded (${answer.status})`);
+  return answer.text();
+}
+
+async function open(): Promise<void> {
+  byId("address").textContent = `On this computer only: ${location.host} · F6 moves on`;
+  const [code, templates] = await Promise.all([text("/Code.js"), text("/engine/o_spreadsheet.xml")]);
+  const engine = openEngine(window.o_spreadsheet);
+  const session = new Session(engine, new Set(["sidebar"]));
+  const script = makeScript(session, openPageRealm(code, servicesFor(session)));
+  engine.attach(script, findStubs(code));
+  window.gramwrightGoogle = (client) => googleFor(client, script, closeBench);
+  await mountGrid(engine, templates);
+  byId("save").addEventListener("click", () => void save(engine));
+  byId("bench-close").addEventListener("click", closeBench);
+  showMenu(session, script);
+  openBench(session, script);
+  buildDemo(engine, script);
+  followSelection(engine, session);
+  movesByF6();
+}
+
+async function mountGrid(engine: Engine, templates: string): Promise<void> {
+  const props = {
+    model: engine.model,
+    notifyUser: ({ text: says }: { text: string }) => tell(says, true),
+    raiseError: (says: string, then?: () => void) => {
+      tell(says, true);
+      then?.();
+    },
+    askConfirmation: (says: string, yes: () => void, no?: () => void) => (window.confirm(says) ? yes() : no?.()),
+  };
+  await new window.owl.App(window.o_spreadsheet.Spreadsheet, { props, templates }).mount(byId("grid"));
+}
+
+function showMenu(session: Session, script: Script): void {
+  script.run("NONE", "onOpen", [{ authMode: "NONE" }]);
+  const items = session.shown.menu?.items ?? [];
+  const buttons = items.flatMap((item) => {
+    if (item === "separator") return [];
+    const button = document.createElement("button");
+    button.type = "button";
+    button.textContent = item.caption;
+    button.addEventListener("click", () => runMenuItem(session, script, item.functionName));
+    return [button];
+  });
+  byId("menu").replaceChildren(...buttons);
+}
+
+function runMenuItem(session: Session, script: Script, functionName: string): void {
+  session.shown.sidebar = undefined;
+  session.shown.messages = [];
+  try {
+    script.run("FULL", functionName);
+  } catch (error) {
+    tell(sentence(error), true);
+    return;
+  }
+  const said = session.shown.messages.filter((one) => !one.startsWith("log: ")).pop();
+  if (said !== undefined) tell(said);
+  if (session.shown.sidebar !== undefined) showBench(session);
+}
+
+function openBench(session: Session, script: Script): void {
+  script.run("FULL", "openBench");
+  showBench(session);
+}
+
+function showBench({ shown: { sidebar } }: Session): void {
+  byId("bench-title").textContent = sidebar?.title || "Bench";
+  const frame = byId<HTMLIFrameElement>("bench-frame");
+  frame.title = sidebar?.title || "Bench";
+  if (byId("bench").hidden) frame.src = `/bench/${sidebar?.file ?? "sidebar"}.html`;
+  byId("bench").hidden = false;
+  window.dispatchEvent(new Event("resize"));
+}
+
+function closeBench(): void {
+  byId("bench").hidden = true;
+  byId<HTMLIFrameElement>("bench-frame").src = "about:blank";
+  window.dispatchEvent(new Event("resize"));
+}
+
+/** The first sheets of an empty workbook: built by the script itself, through the bench's own path. */
+function buildDemo(engine: Engine, script: Script): void {
+  const sheetIds = engine.get<readonly string[]>("getSheetIds");
+  const isEmpty = sheetIds.every(
+    (id) => engine.get<readonly Position[]>("getEvaluatedCellsPositions", id).length === 0,
+  );
+  if (!isEmpty) return;
+  const reply = JSON.parse(String(script.serve("benchAsk", [JSON.stringify({ ask: "demo" })])));
+  if (reply.ok !== true) {
+    tell(String(reply.message), true);
+    return;
+  }
+  const names = (reply.answer?.sheets ?? []) as readonly string[];
+  const first = engine.get<string | undefined>("getSheetIdByName", names[0]);
+  const active = engine.get<string>("getActiveSheetId");
+  if (first !== undefined && first !== active) engine.run("ACTIVATE_SHEET", { sheetIdFrom: active, sheetIdTo: first });
+  if (first !== undefined)
+    for (const id of sheetIds) engine.run("DELETE_SHEET", { sheetId: id, sheetName: engine.get("getSheetName", id) });
+  tell(names.length === 0 ? "Ready." : `Built: ${names.join(", ")}.`);
+}
+
+/** In a grid the Tab key goes to the next cell; F6 goes on from menu to sheet to bench. */
+function movesByF6(): void {
+  const frame = byId<HTMLIFrameElement>("bench-frame");
+  const regions: readonly (() => HTMLElement | null)[] = [
+    () => document.querySelector("body > header button"),
+    () => document.querySelector("#grid .o-grid [tabindex], #grid .o-grid input, #grid .o-grid"),
+    () => (byId("bench").hidden ? null : frame),
+  ];
+  const next = (event: KeyboardEvent) => {
+    if (event.key !== "F6") return;
+    event.preventDefault();
+    const active = document.activeElement;
+    const at = active === frame ? 2 : byId("grid").contains(active) ? 1 : 0;
+    const steps = event.shiftKey ? [2, 1] : [1, 2];
+    const found = steps.map((step) => regions[(at + step) % 3]?.()).find((one) => one);
+    if (found === frame) frame.contentWindow?.focus();
+    found?.focus();
+  };
+  window.addEventListener("keydown", next, { capture: true });
+  frame.addEventListener("load", () => frame.contentWindow?.addEventListener("keydown", next));
+  frame.contentWindow?.addEventListener("keydown", next);
+}
+
+/** The status line says what belongs to the selected cell: its error's sentence, its note, its rule's help. */
+function followSelection(engine: Engine, session: Session): void {
+  let last = "";
+  engine.model.on("update", followSelection, () => {
+    if (engine.defects.length > 0) return tell(engine.defects[engine.defects.length - 1] ?? "", true);
+    const position = engine.get<Position>("getActivePosition");
+    const { message, type } = engine.evaluated(position);
+    const help = engine.get<{ help?: string } | undefined>("getValidationRuleForCell", position)?.help ?? "";
+    const says = type === "error" ? (message?.toString() ?? "") : noteAt(session, position) || help;
+    if (says === last) return;
+    last = says;
+    tell(says, type === "error");
+  });
+}
+
+async function save(engine: Engine): Promise<void> {
+  try {
+    const answer = await fetch("/save", {
+      method: "POST",
+      headers: { "content-type": "application/json" },
+      body: JSON.stringify(engine.data()),
+    });
+    if (!answer.ok) throw new Error(await answer.text());
+    const link = document.createElement("a");
+    link.href = URL.createObjectURL(await answer.blob());
+    link.download = "tern-quay-bakehouse.xlsx";
+    link.click();
+    URL.revokeObjectURL(link.href);
+    tell("Saved as tern-quay-bakehouse.xlsx. Cells of BAKE_ functions are kept as values.");
+  } catch (error) {
+    tell(`The workbook could not be saved: ${sentence(error)}`, true);
+  }
+}
+
+// The engine tells the time of every command there.
+console.debug = () => {};
+open().catch((error: unknown) => {
+  tell(`The workbook could not be opened: ${sentence(error)}`, true);
+  throw error;
+});

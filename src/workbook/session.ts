@@ -1,0 +1,71 @@
+import type { Engine } from "./engine.ts";
+import { Guard } from "./guard.ts";
+import type { Position } from "./library.ts";
+import type { Command } from "./plugins.ts";
+
+export type MenuItem = { readonly caption: string; readonly functionName: string } | "separator";
+export type Shown = {
+  menu: { readonly caption: string; readonly items: readonly MenuItem[] } | undefined;
+  sidebar: { readonly title: string; readonly file: string } | undefined;
+  messages: string[];
+};
+
+/**
+ * What the stand-in's objects share: the engine, the guard and the writes that wait. Writes are kept until something is
+ * read or the run ends, so that a script that writes well costs one calculation.
+ */
+export class Session {
+  readonly guard = new Guard();
+  readonly shown: Shown = { menu: undefined, sidebar: undefined, messages: [] };
+  /** The script's own Date, so that `instanceof Date` holds in the script. */
+  Date: DateConstructor = Date;
+  /** Set by a test: another person holds the document's lock. */
+  lockIsTaken = false;
+  private waiting: Command[] = [];
+  private formats = new Map<string, string>();
+  private ids = new Map<string, number>();
+
+  readonly engine: Engine;
+  readonly htmlFiles: ReadonlySet<string>;
+
+  constructor(engine: Engine, htmlFiles: ReadonlySet<string>) {
+    this.engine = engine;
+    this.htmlFiles = htmlFiles;
+  }
+
+  write(...commands: readonly Command[]): void {
+    this.waiting.push(...commands);
+  }
+
+  flush(): void {
+    const commands = this.waiting;
+    if (commands.length === 0) return;
+    this.waiting = [];
+    this.formats.clear();
+    this.engine.runAll(commands);
+  }
+
+  noteFormat({ sheetId, col, row }: Position, format: string): void {
+    this.formats.set(`${sheetId}!${col}!${row}`, format);
+  }
+
+  /** The number format of a cell, also one that waits. */
+  formatOf(position: Position): string {
+    const { sheetId, col, row } = position;
+    const waiting = this.formats.get(`${sheetId}!${col}!${row}`);
+    return waiting ?? this.get<{ format?: string } | undefined>("getCell", position)?.format ?? "";
+  }
+
+  /** The number by which scripts know a sheet. */
+  numberOf(sheetId: string): number {
+    const known = this.ids.get(sheetId);
+    if (known !== undefined) return known;
+    const made = this.ids.size === 0 ? 0 : 1000 + this.ids.size * 37;
+    this.ids.set(sheetId, made);
+    return made;
+  }
+
+  get<T>(getter: string, ...args: unknown[]): T {
+    return this.engine.get<T>(getter, ...args);
+  }
+}

@@ -1,0 +1,100 @@
+import { existsSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { dirname, join, resolve } from "node:path";
+import * as esbuild from "esbuild";
+import { build } from "../build/build.ts";
+import { openWorkbook, type WorkbookHost } from "./host.ts";
+import { serve } from "./server.ts";
+import { WORKBOOK_NAME } from "./sheets.ts";
+import { textTable } from "./table.ts";
+import { toXlsx } from "./xlsx.ts";
+
+type Wish = { readonly save: string } | { readonly port: number | undefined };
+
+const USAGE = "npm start -- [--port N | --save FILE.xlsx]";
+
+/** Opens the local workbook in a browser's reach, or writes it to a file. */
+export async function run(args: readonly string[]): Promise<void> {
+  try {
+    const wish = wishOf(args);
+    if ("save" in wish) await saveTo(wish.save);
+    else await openPage(wish.port);
+  } catch (error) {
+    console.error((error as Error).message);
+    process.exitCode = 1;
+  }
+}
+
+function wishOf(args: readonly string[]): Wish {
+  const [option, value, ...rest] = args;
+  if (option === undefined) return { port: undefined };
+  if (rest.length > 0) throw new Error(`Too many arguments: ${rest.join(" ")}. Usage: ${USAGE}`);
+  if (option === "--save") return { save: checkedPath(value) };
+  if (option !== "--port") throw new Error(`Unknown argument ${option}. Usage: ${USAGE}`);
+  const port = Number(value);
+  if (!/^\d+$/.test(value ?? "") || port < 1 || port > 65535)
+    throw new Error(`--port needs a number from 1 to 65535. Usage: ${USAGE}`);
+  return { port };
+}
+
+/** The file's whole path, seen from where the command was given. */
+function checkedPath(value: string | undefined): string {
+  if (value === undefined || value === "")
+    throw new Error(`--save needs a file name that ends in .xlsx. Usage: ${USAGE}`);
+  if (!/\.xlsx$/i.test(value)) throw new Error(`The file name must end in .xlsx: ${value}`);
+  const path = resolve(process.env.INIT_CWD ?? process.cwd(), value);
+  const folder = dirname(path);
+  if (!existsSync(folder) || !statSync(folder).isDirectory())
+    throw new Error(`There is no folder ${folder}; make it first, or choose another.`);
+  if (existsSync(path) && statSync(path).isDirectory()) throw new Error(`${path} is a folder; give a file name.`);
+  return path;
+}
+
+async function saveTo(path: string): Promise<void> {
+  await build();
+  const book = openWorkbook({
+    codeJs: readFileSync("dist/Code.js", "utf8"),
+    sidebarHtml: readFileSync("dist/sidebar.html", "utf8"),
+  });
+  const { sheets } = book.answer({ ask: "demo" }) as { sheets: readonly string[] };
+  writeWhole(path, await toXlsx(book.engine));
+  const [first] = sheets;
+  if (first !== undefined) console.log(`\n${first}\n\n${asText(book, first)}\n`);
+  console.log(`${WORKBOOK_NAME}: ${sheets.join(", ")} – saved to ${path}`);
+}
+
+/** Beside the file first, then in its place: a full disk or a broken run leaves the old file whole. */
+function writeWhole(path: string, bytes: Buffer): void {
+  const beside = join(dirname(path), `.${process.pid}-${Date.now()}.xlsx.part`);
+  try {
+    writeFileSync(beside, bytes, { flag: "wx" });
+    renameSync(beside, path);
+  } catch (error) {
+    rmSync(beside, { force: true });
+    throw new Error(`${path} could not be written: ${(error as Error).message}`);
+  }
+}
+
+function asText(book: WorkbookHost, sheet: string): string {
+  const range = book.usedRange(sheet);
+  const values = book.values(sheet, range);
+  return textTable(
+    book
+      .shownTexts(sheet, range)
+      .map((row, down) => row.map((text, across) => ({ text, isNumber: typeof values[down]?.[across] === "number" }))),
+  );
+}
+
+async function openPage(port: number | undefined): Promise<void> {
+  await build();
+  const bundled = await esbuild.build({
+    entryPoints: ["src/workbook/page/page.ts"],
+    bundle: true,
+    write: false,
+    format: "iife",
+    target: "es2022",
+    logLevel: "warning",
+  });
+  const pageJs = bundled.outputFiles[0]?.text ?? "";
+  const { address } = await serve({ root: process.cwd(), pageJs, ...(port === undefined ? {} : { port }) });
+  console.log(`${WORKBOOK_NAME} is open at ${address}\nStop it with Ctrl+C.`);
+}

@@ -1,0 +1,88 @@
+import { strict } from "./guard.ts";
+import type { MenuItem, Session } from "./session.ts";
+
+const htmlOutputs = new WeakMap<object, { readonly file: string; title: string }>();
+
+/** SpreadsheetApp.getUi(): what it is told to show is kept in the session for the page or a test. */
+export function makeUi(session: Session): object {
+  const { guard, shown } = session;
+  const say = (...parts: readonly unknown[]) => {
+    guard.show("Ui.alert");
+    shown.messages.push(parts.filter((part) => typeof part === "string" && part !== "").join(": "));
+    return "OK";
+  };
+  return strict("Ui", {
+    createMenu: (caption: string) => makeMenu(session, caption),
+    createAddonMenu: () => makeMenu(session, "Gramwright"),
+    alert: (...parts: readonly unknown[]) => say(...parts),
+    showSidebar: (output: object) => {
+      guard.show("Ui.showSidebar");
+      const html = htmlOutputs.get(output);
+      if (html === undefined) throw new Error("showSidebar takes what HtmlService made");
+      shown.sidebar = { title: html.title, file: html.file };
+    },
+    Button: strict("Ui.Button", { OK: "OK", CANCEL: "CANCEL", YES: "YES", NO: "NO", CLOSE: "CLOSE" }),
+    ButtonSet: strict("Ui.ButtonSet", { OK: "OK", OK_CANCEL: "OK_CANCEL", YES_NO: "YES_NO" }),
+  });
+}
+
+function makeMenu(session: Session, caption: string): object {
+  const items: MenuItem[] = [];
+  const menu: object = strict("Menu", {
+    addItem: (text: string, functionName: string) => {
+      items.push({ caption: String(text), functionName: String(functionName) });
+      return menu;
+    },
+    addSeparator: () => {
+      items.push("separator");
+      return menu;
+    },
+    addToUi: () => {
+      session.shown.menu = { caption, items: [...items] };
+    },
+  });
+  return menu;
+}
+
+/** HtmlService: only files that the project pushes. */
+export function makeHtmlService(session: Session): object {
+  return strict("HtmlService", {
+    createHtmlOutputFromFile: (name: string) => {
+      const file = name.replace(/\.html$/, "");
+      if (!session.htmlFiles.has(file)) throw new Error(`No HTML file named ${name} was found.`);
+      const kept = { file, title: "" };
+      const output: object = strict("HtmlOutput", {
+        setTitle: (title: string) => {
+          kept.title = String(title);
+          return output;
+        },
+        // Google gives every sidebar 300 pixels, whatever is asked for.
+        setWidth: () => output,
+      });
+      htmlOutputs.set(output, kept);
+      return output;
+    },
+  });
+}
+
+/** LockService: one document, one lock. */
+export function makeLockService(session: Session): object {
+  let held = false;
+  const take = () => {
+    if (session.lockIsTaken) return false;
+    held = true;
+    return true;
+  };
+  const lock = strict("Lock", {
+    tryLock: (_milliseconds: number) => take(),
+    waitLock: (_milliseconds: number) => {
+      if (!take()) throw new Error("Lock timeout: another process was holding the lock for too long.");
+    },
+    hasLock: () => held,
+    releaseLock: () => {
+      session.flush();
+      held = false;
+    },
+  });
+  return strict("LockService", { getDocumentLock: () => lock });
+}
