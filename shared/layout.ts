@@ -40,6 +40,8 @@ export function layOut(model: SheetModel, options: Options): Layout {
     for (const item of band) {
       if (isTable(item)) {
         placeTable(item, row);
+        // Beside a block the edge row keeps its height: the block's line stands in it too.
+        if (band.length === 1) heights.push({ row: row + 1, height: EDGE });
         tallest = Math.max(tallest, tableHeight(item));
       } else tallest = Math.max(tallest, placeBlock(item, row));
     }
@@ -49,7 +51,6 @@ export function layOut(model: SheetModel, options: Options): Layout {
 
   function placeTable(table: Table, top: number): void {
     tables.push({ table, row: top, column: table.left });
-    heights.push({ row: top + 1, height: EDGE });
     table.columns.forEach(({ name }, index) => {
       name_(name, { row: top + 1, column: table.left + index, rows: table.rows + 2, columns: 1 });
     });

@@ -109,7 +109,7 @@ function isPartOf(small: Unit, large: Unit): boolean {
 function readMeasure(tokens: readonly Token[], at: number): AmountRead | undefined {
   const quantity = readQuantity(tokens, at);
   if (quantity === undefined) return undefined;
-  const { least, most, unclear, dashed } = quantity;
+  const { least, most, unclear, timesPerhaps } = quantity;
   const found = readUnit(tokens, quantity.next);
   const pack = found === undefined ? readPackSize(tokens, quantity.next) : undefined;
   if (pack !== undefined) return { amount: times(pack.amount, least, most), next: pack.next };
@@ -121,7 +121,7 @@ function readMeasure(tokens: readonly Token[], at: number): AmountRead | undefin
   }
   if (isMeasured(unit)) {
     const after = readPack(tokens, next);
-    if (after !== undefined && dashed) problem = 'a range, or a number of packs? Write "2 x 8 oz" or "2 to 8 oz"';
+    if (after !== undefined && timesPerhaps) problem = 'one amount, or a number of packs? Write "2 x 8 oz" for packs';
     next = after ?? next;
   }
   const amount = { low: [{ count: least, unit }], high: [{ count: most, unit }] };

@@ -1,4 +1,5 @@
 import { type Entry, readPieces } from "./recipe-pieces.ts";
+import { isNumberWord } from "./recipe-quantity.ts";
 import { isMark, isWord, type Token, tokensOf } from "./recipe-tokens.ts";
 import { readUnit } from "./recipe-units.ts";
 
@@ -52,7 +53,10 @@ function withoutListMark(tokens: readonly Token[]): Token[] {
   const isNumbered = number?.is === "number" && /^\d{1,2}$/.test(number.text) && after?.spaced === true;
   if (isNumbered && isMark(mark, ".", ")") && !mark?.spaced) at += 2;
   while (isMark(tokens[at], "-", "•", "*")) at += 1;
-  return tokens.slice(at);
+  // "Two (2) cups" says its number twice.
+  const [word, open, again, close] = tokens.slice(at, at + 4);
+  const isTwice = isNumberWord(word) && isMark(open, "(") && again?.is === "number" && isMark(close, ")");
+  return isTwice ? [again, ...tokens.slice(at + 4)] : tokens.slice(at);
 }
 
 /** "juice of 1 lemon" is 1 lemon juice. */

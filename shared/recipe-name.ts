@@ -7,13 +7,13 @@ const words = (list: string): ReadonlySet<string> => new Set(list.split(" ").map
 /** What follows says what it is for or how it is cut, not what it is. */
 const STOPS = words(
   "for at from to in into if or oder ou see cut until such about plus not per on as like preferably optional depending " +
-    "more divided without including minus less with mit use your if i we you each roughly thinly finely coarsely up",
+    "more divided without including minus less with mit use your if i we you each up",
 );
 /** Words that leave an ingredient what it is. */
 const HARMLESS = words(
   "a the of and de small medium large extra big jumbo whole half cold warm hot cool lukewarm tepid ice boiling room " +
     "temperature temp soft frozen beaten broken plain pure organic natural good quality best fine free range strong " +
-    "stoneground golden runny clear mild seedless virgin level packet package pack can tin jar box boxes bag piece stick cube " +
+    "old fashioned grind neutral us uk stoneground golden runny clear mild seedless virgin level packet package pack can tin jar box boxes bag piece stick cube " +
     "block bar slice chunk bottle carton tub container sachet envelope tap filtered iced gently well very ripe overripe " +
     "cup frische frisch lauwarm",
 );

@@ -7,10 +7,10 @@ export type Quantity = {
   readonly next: number;
   /** A separator that could mean thousands or decimals. */
   readonly unclear: boolean;
-  /** A range written with a dash, which before a pack's size may mean "times". */
-  readonly dashed: boolean;
+  /** A range with a dash, or a mixed number with a space: before a pack's size either may mean "times". */
+  readonly timesPerhaps: boolean;
 };
-type One = { readonly value: number; readonly next: number; readonly unclear: boolean };
+type One = { readonly value: number; readonly next: number; readonly unclear: boolean; readonly mixed?: true };
 
 const CARDINALS = [
   "",
@@ -116,7 +116,11 @@ function readOne(tokens: readonly Token[], at: number): One | undefined {
       if (isThousands) return { value: token.value * 1000 + decimals, next: at + 2, unclear: false };
     }
     const rest = isWhole(token) ? readRest(tokens, at + 1) : undefined;
-    if (rest !== undefined) return { value: token.value + rest.value, next: rest.next, unclear: false };
+    if (rest !== undefined) {
+      const value = token.value + rest.value;
+      const mixed = next?.is === "number" && next.spaced;
+      return { value, next: rest.next, unclear: false, ...(mixed ? { mixed } : {}) };
+    }
     return { value: token.value, next: at + 1, unclear: token.unclear };
   }
   if (token?.is !== "word") return undefined;
@@ -126,7 +130,9 @@ function readOne(tokens: readonly Token[], at: number): One | undefined {
   const value = NUMBER_WORDS.get(token.low);
   if (value === undefined) return undefined;
   const couple = isWord(tokens[at + 1], "couple");
-  const rest = couple ? undefined : readRest(tokens, at + 1);
+  // "one 1/4-oz packet" is no mixed number; only a said "and" joins a fraction to a word.
+  const isJoined = isMark(tokens[at + 1], "&") || isWord(tokens[at + 1], "and", "und", "et");
+  const rest = isJoined && !couple ? readRest(tokens, at + 1) : undefined;
   if (rest !== undefined) return { value: value + rest.value, next: rest.next, unclear: false };
   return { value: couple ? 2 : value, next: couple ? at + 2 : at + 1, unclear: false };
 }
@@ -139,14 +145,14 @@ export function readQuantity(tokens: readonly Token[], at: number): Quantity | u
   const one = readOne(tokens, at);
   if (one === undefined) return undefined;
   let { value: least, value: most, next, unclear } = one;
-  let dashed = false;
+  let timesPerhaps = one.mixed === true;
   const between = isWord(tokens[at - 1], "between") && isWord(tokens[next], "and");
   if (between || isRangeMark(tokens[next])) {
     const two = isWord(tokens[next + 1], "a", "an") ? undefined : readOne(tokens, next + 1);
     if (two !== undefined) {
       // A range that runs backwards means something else.
       if (two.value < least) return undefined;
-      dashed = isMark(tokens[next], "-");
+      timesPerhaps = isMark(tokens[next], "-");
       most = two.value;
       next = two.next;
       unclear = unclear || two.unclear;
@@ -172,5 +178,5 @@ export function readQuantity(tokens: readonly Token[], at: number): Quantity | u
     next = Math.max(times.next, next + 1);
     unclear = unclear || times.unclear;
   }
-  return { least, most, next, unclear, dashed };
+  return { least, most, next, unclear, timesPerhaps };
 }

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { column, LAWS, number } from "./enrichment-support.ts";
+import { LAWS, number } from "./enrichment-support.ts";
 import { down, expectCells, refusal, run } from "./support.ts";
 
 describe("BAKE_HYDRATION", () => {

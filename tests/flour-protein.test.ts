@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { cells, column, LAWS, number } from "./enrichment-support.ts";
+import { cells, LAWS } from "./enrichment-support.ts";
 import { down, expectCells, refusal, run } from "./support.ts";
 
 describe("BAKE_GLUTENADD", () => {

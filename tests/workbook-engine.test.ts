@@ -249,3 +249,15 @@ describe("typing", () => {
     expect(book.cell("Sheet1", "A1").value).toBe(0.8);
   });
 });
+
+test("& joins a range cell by cell, and an error only where it stands", () => {
+  const book = openProbes();
+  for (const [at, text] of [
+    ["A1", "1"],
+    ["A2", "=1/0"],
+    ["A3", "rye"],
+  ] as const)
+    book.type("Sheet1", at, text);
+  book.type("Sheet1", "C1", '=ARRAYFORMULA(A1:A3&" %")');
+  expect(book.values("Sheet1", "C1:C3")).toEqual([["1 %"], ["#DIV/0!"], ["rye %"]]);
+});

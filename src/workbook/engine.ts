@@ -1,6 +1,7 @@
 import { attachCustom, type CustomScript } from "./custom.ts";
 import { fromTyped, toDialect } from "./dialect.ts";
 import { refuseEmptyText, renameErrors } from "./errors.ts";
+import { joinCellByCell } from "./joining.ts";
 import type { EvaluatedCell, FormulaArgument, Library, Locale, Model, Position, WorkbookData } from "./library.ts";
 import { addMissing } from "./missing.ts";
 import { addPlugins, BATCH, type Command, refusals } from "./plugins.ts";
@@ -56,6 +57,7 @@ export function prepare(library: Library): void {
   renameErrors(library);
   roundAsRead(library, toNumber);
   addMissing(library, toNumber);
+  joinCellByCell(library);
   refuseEmptyText(library);
   addPlugins(library);
 }
