@@ -36,6 +36,8 @@ export function layOut(model: SheetModel, options: Options): Layout {
   const names = new Map<string, Zone>();
   let row = 0;
   for (const band of model.bands.map((one) => present(one, options)).filter((one) => one.length > 0)) {
+    // A blank row between what belongs together.
+    if (row > 0) row += 1;
     let tallest = 0;
     for (const item of band) {
       if (isTable(item)) {

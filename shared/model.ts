@@ -40,6 +40,8 @@ export type CellModel = {
   readonly text?: string;
   readonly name?: string;
   readonly unit?: Unit;
+  /** Where a label stands over numbers. */
+  readonly align?: "right";
   readonly value?: number | string;
   readonly choices?: readonly string[];
   /** Leaves out choices whose part is not built: { tins: "tin" }. */

@@ -42,7 +42,7 @@ type Draft = {
   readonly formulas: { row: number; column: number; formula: string }[];
 };
 
-const NUMBERS_ALIGN: ReadonlySet<Unit> = new Set<Unit>(["text", "date"]);
+const LEFT_ALIGNED: ReadonlySet<Unit> = new Set<Unit>(["text", "date"]);
 const AS_TYPED = "General";
 
 /** The sheet of a model for these choices and inputs. Pure: it reads nothing and writes nothing. */
@@ -114,7 +114,7 @@ function drawCell(
   for (const at of spilled) {
     set(draft.formats, row, at, computed && unit === "text" ? AS_TYPED : format(unit));
     set(draft.looks, row, at, LOOKS[cell.role]);
-    set(draft.aligned, row, at, NUMBERS_ALIGN.has(unit) ? "left" : "right");
+    set(draft.aligned, row, at, cell.align ?? (LEFT_ALIGNED.has(unit) ? "left" : "right"));
   }
   if (computed) draft.formulas.push({ row, column, formula: formulaText(formula, options, names) });
   else if (cell.role === "input") {
@@ -139,7 +139,7 @@ function drawColumn(
   options: Options,
   names: Layout["names"],
 ): void {
-  const side = NUMBERS_ALIGN.has(one.unit) ? "left" : "right";
+  const side = LEFT_ALIGNED.has(one.unit) ? "left" : "right";
   const computed = one.role !== "input";
   set(draft.values, row, column, labelText(one.head, options));
   set(draft.looks, row, column, LOOKS.head);

@@ -2,6 +2,7 @@ import { findIngredient, type Larder, unknownName } from "./larder.ts";
 import { type RecipeLine, readRecipeLine } from "./recipe-line.ts";
 import { ingredientOf, namesNothing, phrasesOf } from "./recipe-name.ts";
 import type { Choice, Entry } from "./recipe-pieces.ts";
+import { sizeIn } from "./recipe-units.ts";
 import { type Asked, type Weighed, type Weight, weightOf } from "./recipe-weight.ts";
 import { quoted, shown } from "./show.ts";
 import { type Grams, grams } from "./units.ts";
@@ -76,7 +77,7 @@ function weighLine(
   }
   if (second) remarks.push(`${quoted(told(second.words))} is the other choice and is not read`);
   if (read.more) remarks.push("more than this is used besides");
-  const asked: Asked = { ingredient, system };
+  const asked: Asked = { ingredient, size: sizeIn(phrasesOf(parts.main).flat()), system };
   const sum = { least: 0, most: 0 };
   let unsure: string | undefined;
   for (const { choices } of read.entries) {

@@ -13,7 +13,7 @@ const STOPS = words(
 const HARMLESS = words(
   "a the of and de small medium large extra big jumbo whole half cold warm hot cool lukewarm tepid ice boiling room " +
     "temperature temp soft frozen beaten broken plain pure organic natural good quality best fine free range strong " +
-    "old fashioned grind neutral us uk stoneground golden runny clear mild seedless virgin level packet package pack can tin jar box boxes bag piece stick cube " +
+    "size s m l xl old fashioned grind neutral us uk stoneground golden runny clear mild seedless virgin level packet package pack can tin jar box boxes bag piece stick cube " +
     "block bar slice chunk bottle carton tub container sachet envelope tap filtered iced gently well very ripe overripe " +
     "cup frische frisch lauwarm",
 );

@@ -95,6 +95,20 @@ const SIZES: ReadonlyMap<string, EggSize> = new Map([
   ["xl", "extra large"],
   ["jumbo", "jumbo"],
 ]);
+const LETTERS: ReadonlyMap<string, EggSize> = new Map([
+  ["s", "small"],
+  ["m", "medium"],
+  ["l", "large"],
+]);
+
+/** The size that words behind a number name: "eggs (medium)", "eggs, size M". */
+export function sizeIn(words: readonly string[]): EggSize | undefined {
+  const low = words.map((word) => word.toLowerCase());
+  const at = low.findIndex((word, index) => SIZES.has(word) || (LETTERS.has(word) && low[index - 1] === "size"));
+  const word = low[at] ?? "";
+  return word === "large" && low[at - 1] === "extra" ? "extra large" : (SIZES.get(word) ?? LETTERS.get(word));
+}
+
 const SYSTEMS: ReadonlyMap<string, CupSystem> = new Map([
   ["us", "US"],
   ["american", "US"],
@@ -106,11 +120,13 @@ const SYSTEMS: ReadonlyMap<string, CupSystem> = new Map([
 ]);
 /** Words that leave open how much: no rule says what a heaped spoon holds. */
 export const LOOSE: ReadonlySet<string> = new Set(
-  "heaped;heaping;rounded;scant;generous;good;barely;nearly;almost;short;overflowing;mounded".split(";"),
+  "heaped;heaping;rounded;scant;generous;good;barely;nearly;almost;short;overflowing;mounded;gehauft;gehaufte;gehaufter".split(
+    ";",
+  ),
 );
 export const looseProblem = (word: string): string => `"${word}" leaves open how much; write a level measure or grams`;
 const EXACT = new Set(
-  "level;flat;full;whole;packed;firmly;tightly;lightly;loosely;well;gestrichen;gestrichene".split(";"),
+  "level;flat;full;whole;packed;firmly;tightly;lightly;loosely;well;gestrichen;gestrichene;gestrichener".split(";"),
 );
 
 export type UnitRead = { readonly unit: Unit; readonly next: number };

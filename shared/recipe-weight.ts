@@ -5,11 +5,17 @@ import type { Amount, Term } from "./recipe-amount.ts";
 import { looseProblem, type Unit } from "./recipe-units.ts";
 import { quoted, shown } from "./show.ts";
 import { grams } from "./units.ts";
-import { type CupSystem, volumeOf } from "./volumes.ts";
+import { type CupSystem, type EggSize, volumeOf } from "./volumes.ts";
 
 export type Weight = { readonly least: number; readonly most: number; readonly unsure?: string };
 export type Weighed = Weight | { readonly problem: string };
-export type Asked = { readonly ingredient: () => Ingredient | string; readonly system: CupSystem };
+export type Asked = {
+  /** The ingredient of the line, or why there is none. */
+  readonly ingredient: () => Ingredient | string;
+  /** The size that the line's words give: "eggs (medium)". */
+  readonly size: EggSize | undefined;
+  readonly system: CupSystem;
+};
 
 /** Grams of an amount, or what stands in the way. The ingredient is asked for only where a volume or a count needs it. */
 export function weightOf({ low, high, problem }: Amount, asked: Asked): Weighed {
@@ -41,7 +47,7 @@ function unsureOf(unit: Unit, { least, most }: Measure): string {
 }
 
 /** Grams of one unit, or what stands in the way. */
-function unitWeight(unit: Unit, { ingredient, system }: Asked): Measure | string {
+function unitWeight(unit: Unit, { ingredient, size, system }: Asked): Measure | string {
   if (unit.of === "weight") return { least: grams(unit.grams), most: grams(unit.grams) };
   if (unit.of === "vague") return `${quoted(unit.word)} has no weight; write grams, or a measure`;
   if (unit.loose !== undefined) return looseProblem(unit.loose);
@@ -52,12 +58,12 @@ function unitWeight(unit: Unit, { ingredient, system }: Asked): Measure | string
   const of = ingredient();
   if (typeof of === "string") return of;
   const weight =
-    unit.of === "volume" ? volumeWeight(of, unit.unit, here) : countWeight(of, unit.word, unit.size, system);
+    unit.of === "volume" ? volumeWeight(of, unit.unit, here) : countWeight(of, unit.word, unit.size ?? size, system);
   if (weight !== undefined) return weight;
-  if (unit.of === "count" && unit.word === "" && unit.size === undefined) {
+  if (unit.of === "count" && unit.word === "" && unit.size === undefined && size === undefined) {
     return `a number without a unit, and the larder has no weight for a piece of ${quoted(of.name)}; write "500 g" or "2 cups"`;
   }
-  const asked = [unit.of === "count" ? unit.size : undefined, unitWord(unit) || "piece"]
+  const asked = [unit.of === "count" ? (unit.size ?? size) : undefined, unitWord(unit) || "piece"]
     .filter((word) => word)
     .join(" ");
   return `the larder has no weight for a ${asked} of ${quoted(of.name)}; write grams, or add the measure to the larder`;

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { CASES } from "./recipe-text-cases.ts";
-import { RECIPES } from "./recipe-text-data.ts";
+import { RECIPES, STYLES } from "./recipe-text-data.ts";
 import { down, expectCells, refusal, run } from "./support.ts";
 
 const grams = (line: string, ...rest: unknown[]) => run("BAKE_GRAMS", line, ...rest);
@@ -35,6 +35,8 @@ describe.each(RECIPES)("$title", ({ cups, lines }) => {
     expect(answer.length).toBe(lines.length);
   });
 });
+
+test.each(STYLES)("%s is %s g", (line, weight) => expectCells(grams(line), weight, weight * 0.004));
 
 describe.each(CASES)("$source", ({ cups = "US", lines, sum }) => {
   test.each(lines)("%s", (line, weight, within) => expectCells(grams(line, "", cups), weight, within || undefined));

@@ -16,6 +16,7 @@ const OUNCES = { weight: "oz", temperature: "F", length: "in" } as const;
 function sampleDraft(): Draft {
   const draft = startFrom(model);
   draft.title = "Quay pan loaf";
+  draft.shop = " Tern Quay Bakehouse ";
   draft.sizes.splice(0, 1, { name: "large", pieces: "24", weight: "700", loss: "11" });
   draft.sizes.push({ name: "small", pieces: "12", weight: "350 g", loss: "13 %" });
   Object.assign(draft.fields, {
@@ -72,7 +73,8 @@ describe("the order", () => {
     const { order } = assess(sampleDraft(), model);
     const read = readOrder(JSON.parse(JSON.stringify({ ...order, ask: "build" })), TEMPLATES);
     const cells = plan(model, read.options, read.values).values.flat();
-    for (const value of [24, 700, 0.11, 0.63, 20000, 21, "spiral"]) expect(cells).toContain(value);
+    for (const value of ["Quay pan loaf", "Tern Quay Bakehouse", 24, 700, 0.11, 0.63, 20000, 21, "spiral"])
+      expect(cells).toContain(value);
   });
 
   test("parts that are off are not built, and their inputs are not sent", () => {
@@ -181,7 +183,7 @@ describe("what is in the way is said", () => {
     [
       "flours that are no 100",
       (d) => (d.rows[0] = { ingredient: "Flour", kind: "flour", percent: "90" }),
-      "rows: The percentages have flour rows that add up to 90; all flours together make 100 (or 100%).",
+      "percent/0: The percentages have flour rows that add up to 90; all flours together make 100 (or 100%).",
     ],
     [
       "a preferment without hydration",
