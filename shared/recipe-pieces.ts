@@ -155,8 +155,7 @@ function readWord(state: Pieces, tokens: readonly Token[], at: number): number {
     words.push("with");
   } else if (isMark(token, "/", "=", "|")) state.link = "same";
   else if (token?.is === "word" && (LOOSE.has(token.low) || BOUNDS.includes(token.low))) {
-    const boundary = token.low === "up" ? "up to" : token.low;
-    state.loose = boundary;
+    state.loose = token.low === "up" ? "up to" : token.low;
     words.push(token.text);
     if (token.low === "up" && isWord(tokens[at + 1], "to")) return at + 2;
   } else if (token?.is === "word") {
@@ -185,6 +184,8 @@ function readBracket(state: Pieces, tokens: readonly Token[], open: number, clos
     wordsOf(state).push(",", ...within.before, ",");
     return close + 1;
   }
+  // "flour (bread, 2 cups)": words in front of the amount name it too.
+  if (within.before.length > 0) wordsOf(state).push(",", ...within.before, ",");
   const counted = main && lastEntry(state)?.choices.length === 1 ? bareCount(main.amount) : undefined;
   const adds = isWord(inside[0], "plus") || isMark(inside[0], "+");
   if (counted && main && main.words.length === 0 && !adds) {

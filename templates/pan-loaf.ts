@@ -1,15 +1,9 @@
 import type { SheetModel } from "../shared/model.ts";
-import {
-  cautionsBlock,
-  formulaTable,
-  makeBlock,
-  nameBlock,
-  notesBlock,
-  sizesTable,
-  tinBlock,
-  totalsBlock,
-  waterBlock,
-} from "./blocks.ts";
+import { formulaTable, totalsBlock } from "./blocks/formula.ts";
+import { makeBlock, sizesTable } from "./blocks/make.ts";
+import { cautionsBlock, nameBlock } from "./blocks/name.ts";
+import { tinBlock } from "./blocks/tin.ts";
+import { notesBlock, waterBlock } from "./blocks/water.ts";
 
 /** A loaf in a tin: one dough in up to five sizes, by pieces, tins, dough or flour. */
 export const panLoaf: SheetModel = {

@@ -1,0 +1,153 @@
+import type { Block } from "../../shared/model.ts";
+import { MIXINGS, YEAST_LIMITS } from "../../shared/temperature.ts";
+
+/** Water temperature by the factor method, and the ice in it. */
+export const waterBlock: Block = {
+  block: "water",
+  left: 4,
+  when: "water",
+  lines: [
+    {
+      cells: [
+        { at: 0, role: "heading", text: "Water" },
+        ...[1, 2, 3, 4].map((at) => ({ at, role: "heading" as const })),
+      ],
+    },
+    ...waterInput("Dough wanted at ({temperature})", "dough_target", "temperature"),
+    ...waterInput("Flour is at ({temperature})", "flour_temp", "temperature"),
+    ...waterInput("Room is at ({temperature})", "room_temp", "temperature"),
+    ...waterInput("Preferment is at, if any", "preferment_temp", "temperature"),
+    ...waterInput("Tap water is at ({temperature})", "tap_temp", "temperature"),
+    {
+      cells: [
+        { at: 0, role: "label", text: "Mixing" },
+        { at: 2, role: "input", name: "mixing", unit: "text", choices: Object.keys(MIXINGS) },
+      ],
+    },
+    ...waterInput("Minutes of mixing", "minutes", "minutes"),
+    ...waterInput("Your own friction factor", "friction_own", "factor"),
+    {
+      cells: [
+        { at: 0, role: "label", text: "Yeast it touches" },
+        {
+          at: 2,
+          role: "input",
+          name: "yeast",
+          unit: "text",
+          value: "fresh",
+          choices: Object.keys(YEAST_LIMITS),
+        },
+      ],
+    },
+    {
+      cells: [
+        { at: 0, role: "label", text: "Guide factor, low to high" },
+        {
+          at: 2,
+          role: "computed",
+          name: "friction_low",
+          unit: "factor",
+          spills: ["friction_usual", "friction_high"],
+          formula: '=IF(LEN(@mixing)=0;"";BAKE_FRICTIONGUIDE(@mixing;@minutes;"{temperature}"))',
+        },
+      ],
+    },
+    {
+      cells: [
+        { at: 0, role: "label", text: "Factor used" },
+        {
+          at: 2,
+          role: "computed",
+          name: "friction",
+          unit: "factor",
+          formula:
+            '=IF(LEN(@friction_own)>0;@friction_own;IF(LEN(@friction_usual)=0;"";@friction_usual*IF(COUNT(@preferment_temp)=0;1;4/3)))',
+        },
+      ],
+    },
+    {
+      cells: [
+        { at: 0, role: "label", text: "Water at ({temperature})" },
+        {
+          at: 2,
+          role: "computed",
+          name: "water_temp",
+          unit: "temperature",
+          formula:
+            '=IF(LEN(@dough_target)*LEN(@flour_temp)*LEN(@room_temp)*LEN(@friction)=0;"";BAKE_WATERTEMP(@dough_target;@flour_temp:@preferment_temp;@friction))',
+        },
+      ],
+    },
+    {
+      cells: [
+        { at: 0, role: "label", text: "Water per mix ({weight})" },
+        {
+          at: 2,
+          role: "computed",
+          name: "water_mix",
+          unit: "weight",
+          formula: '=IF(COUNT(@mixes)=0;"";IF(@mixes=0;0;SUMIF(@kind;"water*";@grams)/@mixes))',
+        },
+      ],
+    },
+    {
+      cells: [
+        { at: 0, role: "label", text: "of it ice, and from the tap" },
+        {
+          at: 2,
+          role: "computed",
+          name: "ice",
+          unit: "weight",
+          spills: ["tap_water"],
+          formula:
+            '=IF(LEN(@water_temp)*LEN(@tap_temp)*LEN(@water_mix)=0;"";BAKE_ICE(@water_mix;@tap_temp;@water_temp;"{temperature}"))',
+        },
+      ],
+    },
+  ],
+};
+
+/** What tin and water mean, in sentences. */
+export const notesBlock: Block = {
+  block: "notes",
+  left: 0,
+  lines: [
+    {
+      when: "tin",
+      cells: [
+        {
+          at: 0,
+          role: "remark",
+          name: "tin_note",
+          unit: "text",
+          formula:
+            '=IF(LEN(@tin_dough)*LEN(@tin_capacity)*LEN(@tin_kind)=0;"";INDEX(BAKE_TINNOTE(@tin_dough;@tin_capacity;@tin_kind;"{weight}");1;1))',
+        },
+      ],
+    },
+    {
+      when: "water",
+      cells: [
+        {
+          at: 0,
+          role: "remark",
+          name: "water_note",
+          unit: "text",
+          formula:
+            '=IF(LEN(@water_temp)*LEN(@tap_temp)=0;"";BAKE_WATERNOTE(@water_temp;@tap_temp;@yeast;"{temperature}"))',
+        },
+      ],
+    },
+  ],
+};
+
+function waterInput(text: string, name: string, unit: "temperature" | "minutes" | "factor") {
+  return [
+    {
+      cells: [
+        { at: 0, role: "label" as const, text },
+        { at: 2, role: "input" as const, name, unit },
+      ],
+    },
+  ];
+}
