@@ -184,11 +184,12 @@ function readBracket(state: Pieces, tokens: readonly Token[], open: number, clos
     wordsOf(state).push(",", ...within.before, ",");
     return close + 1;
   }
+  const isNext = main?.words.length === 0;
   // "flour (bread, 2 cups)": words in front of the amount name it too.
   if (within.before.length > 0) wordsOf(state).push(",", ...within.before, ",");
   const counted = main && lastEntry(state)?.choices.length === 1 ? bareCount(main.amount) : undefined;
   const adds = isWord(inside[0], "plus") || isMark(inside[0], "+");
-  if (counted && main && main.words.length === 0 && !adds) {
+  if (counted && main && isNext && !adds) {
     lastEntry(state)?.choices.splice(0, 1, { ...main, amount: times(first.amount, counted.least, counted.most) });
     return readPack(tokens, close + 1) ?? close + 1;
   }

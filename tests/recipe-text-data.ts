@@ -181,6 +181,8 @@ export const STYLES: readonly (readonly [line: string, grams: number, how: strin
   ["1 cup half-and-half", 242, "as SR28"],
   ["2 cups 2% milk", 488, "2 × 244"],
   ["2 cups flour (bread)", 274, "2 × 137"],
+  ["flour (bread, 2 cups)", 274, "2 × 137"],
+  ["2 (about 8 oz) packages cream cheese", 453.59, "16 × 28.3495"],
   ["brown sugar, packed, 1 cup", 220, "as SR28"],
   ["2 UK pints milk", 1172.1, "1136.5/236.588 × 244"],
   ["1 metric cup flour", 132.09, "250/236.588 × 125"],
