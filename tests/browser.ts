@@ -1,24 +1,9 @@
 // A real browser for the tests that need one; the system's own, never downloaded.
-import { existsSync, mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { delimiter, join } from "node:path";
+import { join } from "node:path";
 import { type BrowserContext, chromium } from "playwright-core";
-
-const NAMES = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome.exe", "msedge.exe"];
-const PLACES = [
-  "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
-  "/Applications/Chromium.app/Contents/MacOS/Chromium",
-];
-
-/** The path of a Chromium on this computer, or undefined; GRAMWRIGHT_CHROMIUM names one that is elsewhere. */
-export function findChromium(): string | undefined {
-  const folders = (process.env.PATH ?? "").split(delimiter);
-  const paths = [
-    process.env.GRAMWRIGHT_CHROMIUM ?? "",
-    ...NAMES.flatMap((name) => folders.map((folder) => join(folder, name))),
-  ];
-  return [...paths, ...PLACES].find((path) => path !== "" && existsSync(path));
-}
+import { findChromium } from "../src/build/programs.ts";
 
 /** Whether browser tests are to be left out; says so in one line, and under CI it is a failure. */
 export function skipWithoutChromium(what: string): boolean {

@@ -1,13 +1,4 @@
-import {
-  existsSync,
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  rmSync,
-  symlinkSync,
-  writeFileSync,
-} from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { request } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -15,6 +6,7 @@ import * as esbuild from "esbuild";
 import exceljs from "exceljs";
 import { type BrowserContext, chromium, type Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, test, vi } from "vitest";
+import { findChromium } from "../src/build/programs.ts";
 import { openWorkbook } from "../src/workbook/host.ts";
 import { type LocalServer, serve } from "../src/workbook/server.ts";
 import { run } from "../src/workbook/start.ts";
@@ -196,11 +188,11 @@ describe("npm start", () => {
   });
 });
 
-const CHROMIUM = "/usr/bin/chromium";
+const CHROMIUM = findChromium();
 const FLAGS =
   "--headless --no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking --disable-component-update --disable-sync";
 
-describe.skipIf(!existsSync(CHROMIUM))("the page", () => {
+describe.skipIf(CHROMIUM === undefined)("the page", () => {
   let browser: BrowserContext;
   let page: Page;
   let profile = "";
@@ -224,7 +216,7 @@ describe.skipIf(!existsSync(CHROMIUM))("the page", () => {
   beforeAll(async () => {
     profile = mkdtempSync(join(tmpdir(), "gramwright-browser-"));
     browser = await chromium.launchPersistentContext(profile, {
-      executablePath: CHROMIUM,
+      executablePath: CHROMIUM ?? "",
       args: FLAGS.split(" "),
       viewport: { width: 1280, height: 800 },
     });

@@ -1,7 +1,8 @@
 import { spawnSync } from "node:child_process";
-import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { findOffice } from "../src/build/programs.ts";
 import type { AuthMode } from "../src/workbook/guard.ts";
 import { openWorkbook, type WorkbookHost } from "../src/workbook/host.ts";
 
@@ -66,8 +67,8 @@ export function formulaValue(formula: string, cells: Readonly<Record<string, str
   return book.cell("Sheet1", "Z99").value;
 }
 
-const SOFFICE = "/usr/bin/soffice";
-export const hasOffice = existsSync(SOFFICE);
+const SOFFICE = findOffice();
+export const hasOffice = SOFFICE !== undefined;
 
 /** An .xlsx as LibreOffice reads it, every formula calculated anew: sheet name → rows of texts. Numbers come unformatted. */
 export function asOfficeReads(xlsx: Buffer): Record<string, string[][]> {
@@ -87,7 +88,7 @@ export function asOfficeReads(xlsx: Buffer): Record<string, string[][]> {
       home,
       join(home, "book.xlsx"),
     ];
-    const { status, stderr } = spawnSync(SOFFICE, args, {
+    const { status, stderr } = spawnSync(SOFFICE ?? "soffice", args, {
       encoding: "utf8",
       env: { ...process.env, HOME: home },
       timeout: 120_000,

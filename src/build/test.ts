@@ -1,26 +1,13 @@
 import { spawn } from "node:child_process";
-import { existsSync } from "node:fs";
 import { build } from "./build.ts";
-
-const BROWSERS = [
-  "/usr/bin/chromium",
-  "/usr/bin/chromium-browser",
-  "/usr/bin/google-chrome",
-  process.env.CHROME_PATH ?? "",
-];
-const OFFICES = ["/usr/bin/soffice", "/usr/bin/libreoffice", process.env.SOFFICE_PATH ?? ""];
+import { leftOut } from "./programs.ts";
 
 /** Builds, runs every test, and ends with one line of counts. */
 export async function run(args: string[]): Promise<void> {
   await build();
-  const missing = [
-    ...(BROWSERS.some((path) => path && existsSync(path)) ? [] : ["Chromium (the pages)"]),
-    ...(OFFICES.some((path) => path && existsSync(path)) ? [] : ["LibreOffice (the saved .xlsx)"]),
-  ];
-  if (missing.length > 0) {
-    console.log(
-      `Left out for want of ${missing.join(" and ")}; on Debian or Ubuntu: sudo apt-get install chromium libreoffice-calc, elsewhere install Chrome or LibreOffice and set CHROME_PATH or SOFFICE_PATH.`,
-    );
+  const missing = leftOut();
+  if (missing !== undefined) {
+    console.log(missing);
     if (process.env.CI === "true") process.exit(1);
   }
   const output = await vitest(["run", ...args]);
