@@ -1,3 +1,4 @@
+import { builtInNamed } from "./built-in-larder.ts";
 import { isProblem, type Problem, type Reader, trouble } from "./cell.ts";
 import { readNumber } from "./number.ts";
 import { type Fault, fault, refuseAll } from "./refusal.ts";
@@ -78,8 +79,17 @@ function readKind(raw: unknown): Kind | Problem {
   if (named) return fromHydration(named[1] ?? "", (named[2] ?? "").trim(), raw);
   const bare = readNumber(raw, { percent: true });
   if (!("problem" in bare) && !bare.marked) return fromShare(bare.value);
-  const near = nearest(raw, [...KIND_WORDS, ...PREFERMENT_WORDS]);
-  return { problem: `is ${quoted(raw)}; ${near.length > 0 ? `perhaps ${oneOf(near)}? ` : ""}Write ${KINDS_IN_WORDS}` };
+  const near = meant(raw);
+  return { problem: `is ${quoted(raw)}; ${near.length > 0 ? `perhaps ${oneOf(near)}? Write` : "write"} ${KINDS_IN_WORDS}` };
+}
+
+/** The kinds someone may have had in mind: "fresh yeast" holds one, "butter" has one in the larder, "flower" is near one. */
+function meant(raw: string): readonly string[] {
+  const words = singularName(raw).split(" ");
+  const held = KIND_WORDS.filter((word) => words.includes(word));
+  if (held.length > 0) return held;
+  const builtIn = builtInNamed(raw);
+  return builtIn === undefined ? nearest(raw, [...KIND_WORDS, ...PREFERMENT_WORDS]) : [builtIn.kind];
 }
 
 const KINDS_IN_WORDS = `one of ${KIND_WORDS.join(", ")}, or a preferment with its hydration such as "levain 100%"`;

@@ -29,9 +29,19 @@ function newSheet(workbook: Workbook, title: string): { sheet: Sheet; name: stri
   const wanted = sheetName(title);
   for (let count = 1; count < 500; count++) {
     const name = count === 1 ? wanted : `${wanted} (${count})`;
-    if (workbook.getSheetByName(name) === null) return { sheet: workbook.insertSheet(name), name };
+    if (workbook.getSheetByName(name) !== null) continue;
+    try {
+      return { sheet: workbook.insertSheet(name), name };
+    } catch (error) {
+      if (!isTakenInOtherLetters(workbook, name)) throw error;
+    }
   }
   throw new Error(`There are 500 sheets called "${wanted}" already; choose another name.`);
+}
+
+/** A sheet is found by its exact name, but a name that differs in capitals alone is taken all the same. */
+function isTakenInOtherLetters(workbook: Workbook, name: string): boolean {
+  return workbook.getSheets().some((sheet) => sheet.getName().toLowerCase() === name.toLowerCase());
 }
 
 export function sheetName(title: string): string {
