@@ -1,1 +1,63 @@
-document.getElementById("bench")?.append("Gramwright");
+import { VERSION } from "../shared/bench.ts";
+import { element } from "./element.ts";
+import { newId } from "./form.ts";
+import { make } from "./make.ts";
+import type { Panel } from "./panel.ts";
+import { ask, told } from "./server.ts";
+
+/** In the order of their tabs. */
+const PANELS: readonly Panel[] = [make];
+
+/** A server that was not used for a while takes seconds to wake. */
+const PATIENCE_MS = 20_000;
+
+const notice = element("div", { class: "notice", role: "alert" });
+document.getElementById("bench")?.append(notice, ...(PANELS.length > 1 ? tabbed() : PANELS.map(shown)));
+void greet();
+
+function shown(panel: Panel): HTMLElement {
+  return element("div", { class: "panel" }, element("h1", {}, panel.heading), panel.open());
+}
+
+/** Tabs once there is more than one panel; a panel is opened when it is first wanted, and keeps what was typed. */
+function tabbed(): HTMLElement[] {
+  const bodies = PANELS.map(() => element("div", { id: newId(), hidden: true }));
+  const tabs = PANELS.map(({ name }, at) =>
+    element("button", { type: "button", "aria-controls": bodies[at]?.id ?? "", click: () => choose(at) }, name),
+  );
+  choose(0);
+  return [element("nav", { "aria-label": "Panels" }, ...tabs), ...bodies];
+
+  function choose(wanted: number): void {
+    PANELS.forEach((panel, at) => {
+      const body = bodies[at];
+      if (body === undefined) return;
+      if (at === wanted && body.childElementCount === 0) body.append(shown(panel));
+      body.hidden = at !== wanted;
+      tabs[at]?.setAttribute("aria-pressed", String(at === wanted));
+    });
+  }
+}
+
+/** Is the add-on there, and as the right account? Only a no is said. */
+async function greet(): Promise<void> {
+  notice.replaceChildren();
+  const outcome = await ask("ping", {}, PATIENCE_MS, (late) => {
+    if ("answer" in late) notice.replaceChildren();
+  });
+  if ("answer" in outcome) {
+    if (outcome.answer.version === VERSION) return;
+    notice.append(
+      element(
+        "p",
+        {},
+        `The bench is version ${VERSION}, the add-on ${outcome.answer.version}. Reload the spreadsheet.`,
+      ),
+    );
+    return;
+  }
+  notice.append(
+    element("p", {}, told(outcome)),
+    element("button", { type: "button", class: "quiet-button", click: () => void greet() }, "Ask again"),
+  );
+}

@@ -139,10 +139,10 @@ export function benchPages(): BenchPage {
     wait,
     fill: async () => {
       await field("Name of the formula").fill("Quay pan loaf");
-      await field("Size of size 1").fill("large");
-      await field("Pieces of size 1").fill("24");
-      await field("Sold at of size 1 g").fill("700");
-      await field("Loss of size 1 %").fill("11");
+      await field("Size, size 1").fill("large");
+      await field("Pieces, size 1").fill("24");
+      await field("Sold at g, size 1").fill("700");
+      await field("Loss %, size 1").fill("11");
       await field("Length cm").fill("21x11x9");
       await field("Width cm").focus();
     },

@@ -1,0 +1,143 @@
+// The foot of the panel: what will come of it, what is still in the way, and the Build button.
+import { shown } from "../../shared/show.ts";
+import { toGrams } from "../../shared/units.ts";
+import { element, say } from "../element.ts";
+import { goTo, showTroubles } from "../form.ts";
+import { ask, type Failure, ONE_ACCOUNT, told } from "../server.ts";
+import { inUnit } from "./figures.ts";
+import type { Assessed } from "./order.ts";
+import type { Bench } from "./sections.ts";
+import type { TinView } from "./tin.ts";
+import type { Trouble } from "./trouble.ts";
+
+/** A build takes seconds; a lock on the workbook may be waited for first. */
+const PATIENCE_MS = 90_000;
+/** Work that takes longer than this says that it goes on. */
+const SHOW_AFTER_MS = 400;
+/** A second click of the same hand is no second wish. */
+const SAME_CLICK_MS = 800;
+/** The foot must leave room for the fields. */
+const LISTED = 3;
+
+export type Foot = { readonly node: HTMLElement; readonly update: () => void };
+
+export function buildFoot({ draft, form, now }: Bench): Foot {
+  let wanted = false;
+  let busy = false;
+  let lastPressed = Number.NEGATIVE_INFINITY;
+  const figures = element("p", { class: "figures" });
+  const list = element("ul", { class: "list" });
+  const more = element("p", { class: "hint", hidden: true });
+  const lead = element("p", { class: "lead", role: "status" });
+  const status = element("p", { class: "status", role: "status", "aria-live": "polite" });
+  const bar = element("div", { class: "bar", hidden: true }, element("div", {}));
+  const button = element("button", { type: "button", class: "build", click: () => void pressed() }, "Build the sheet");
+  button.addEventListener("keydown", (event) => {
+    if (event.repeat) event.preventDefault();
+  });
+  const node = element("footer", {}, figures, lead, list, more, bar, status, button);
+  // A field that gets the focus must not come to stand behind the foot.
+  new ResizeObserver(() => {
+    document.documentElement.style.scrollPaddingBottom = `${node.offsetHeight + 8}px`;
+  }).observe(node);
+  return { node, update };
+
+  function update(): void {
+    const assessed = now();
+    if (assessed.troubles.length === 0) wanted = false;
+    showTroubles(form, assessed.troubles, wanted);
+    figures.replaceChildren(...figuresOf(assessed, draft.units.weight));
+    const { length } = wanted ? assessed.troubles : [];
+    const things = length === 1 ? "One thing" : `${length} things`;
+    say(lead, length === 0 ? "" : `${things} before it can be built:`);
+    showList(wanted ? assessed.troubles : []);
+  }
+
+  function showList(all: readonly Trouble[]): void {
+    const troubles = all.slice(0, LISTED);
+    more.hidden = all.length <= LISTED;
+    say(more, `and ${all.length - LISTED} more`);
+    if (
+      list.children.length === troubles.length &&
+      troubles.every(({ says }, at) => list.children[at]?.textContent === says)
+    )
+      return;
+    list.replaceChildren(
+      ...troubles.map(({ at, says }) =>
+        element("li", {}, element("button", { type: "button", class: "jump", click: () => goTo(form, at) }, says)),
+      ),
+    );
+  }
+
+  async function pressed(): Promise<void> {
+    const time = Date.now();
+    if (busy || time - lastPressed < SAME_CLICK_MS) return;
+    lastPressed = time;
+    const { troubles, order } = now();
+    const [first] = troubles;
+    say(status, "");
+    if (first !== undefined) {
+      wanted = true;
+      form.changed();
+      goTo(form, first.at);
+      return;
+    }
+    busy = true;
+    button.setAttribute("aria-disabled", "true");
+    const title = draft.title.trim();
+    const slow = setTimeout(() => {
+      bar.hidden = false;
+      say(status, `Building “${title}” …`);
+    }, SHOW_AFTER_MS);
+    const outcome = await ask("build", order, PATIENCE_MS, (late) => {
+      if ("answer" in late) say(status, `${built(late.answer.sheet, title)} It took longer than the bench waited.`);
+    });
+    clearTimeout(slow);
+    busy = false;
+    bar.hidden = true;
+    button.removeAttribute("aria-disabled");
+    status.classList.toggle("failed", !("answer" in outcome));
+    say(status, "answer" in outcome ? built(outcome.answer.sheet, title) : failed(outcome));
+  }
+}
+
+function built(sheet: string, title: string): string {
+  const other = sheet === title ? "" : " That was the nearest name free.";
+  return `Built “${sheet}”.${other} It is a sheet of its own; no other was touched.`;
+}
+
+function failed(failure: Failure): string {
+  if (failure.how === "silent") {
+    return `No answer for ${shown(PATIENCE_MS / 1000)} seconds. The sheet may still be on its way: look at the tabs under the grid before you build again. If nothing comes at all: ${ONE_ACCOUNT}`;
+  }
+  return `${told(failure)} What you typed is still here.`;
+}
+
+function figuresOf({ made, mixes, tin, troubles }: Assessed, unit: "g" | "oz"): Node[] {
+  if (made === null) {
+    const unread = troubles.find(({ missing }) => !missing);
+    const says =
+      unread === undefined ? "Dough, flour and mixes are told here as you type." : `Not clear yet: ${unread.says}`;
+    return [element("span", {}, says)];
+  }
+  const figure = (label: string, value: string) => element("span", {}, `${label} `, element("b", {}, value));
+  return [
+    figure("Dough", inUnit(made.dough, unit)),
+    figure("Flour", inUnit(made.flour, unit)),
+    ...(mixes === null ? [] : "note" in mixes ? [element("span", {}, mixes.note)] : [mixed(mixes, unit)]),
+    ...(tin?.dough == null
+      ? []
+      : [figure("Fill", `${shown(toGrams(tin.dough, unit) / tin.capacity, 2)} g/cm³${fits(tin)}`)]),
+  ];
+}
+
+function mixed({ mixes, each }: { mixes: number; each: number }, unit: "g" | "oz"): Node {
+  const words = mixes === 1 ? "in one mix" : `in ${mixes} mixes of `;
+  return element("span", {}, words, ...(mixes === 1 ? [] : [element("b", {}, inUnit(each, unit))]));
+}
+
+/** In words: colour says nothing here. */
+function fits({ dough, note }: TinView): string {
+  if (dough === null || note === null) return "";
+  return `, ${/(?:above|below) the guide/.exec(note.sentence)?.[0] ?? "within the guide"}`;
+}

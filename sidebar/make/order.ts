@@ -1,0 +1,104 @@
+// From what was typed to what is sent: the order, everything that is in its way, and the figures shown meanwhile.
+import { inputNames, type Order } from "../../shared/bench.ts";
+import { isProblem } from "../../shared/cell.ts";
+import type { SheetModel, Value } from "../../shared/model.ts";
+import { CellError } from "../../shared/refusal.ts";
+import { mixes } from "../../shared/scaling.ts";
+import { type Weight, weight } from "../../shared/units.ts";
+import { type Amount, readAmount } from "./amount.ts";
+import { type Draft, FIELDS, type FieldName, quantityOf } from "./draft.ts";
+import { readRows, type Weighed, weighed } from "./formula.ts";
+import { readQuantity } from "./quantity.ts";
+import { readTin, type TinView } from "./tin.ts";
+import { type Trouble, trouble } from "./trouble.ts";
+import { readWater } from "./water.ts";
+
+export type Assessed = {
+  readonly order: Order;
+  readonly troubles: readonly Trouble[];
+  readonly made: Weighed | null;
+  /** How many and how large, or what is wrong with them; null while they cannot be told. */
+  readonly mixes: { readonly mixes: number; readonly each: Weight } | { readonly note: string } | null;
+  readonly tin: TinView | null;
+  readonly water: string;
+};
+
+/** Reads one field that stands alone; what cannot be read is said, and counts as blank. */
+export type Take = (name: FieldName, missing?: string) => number | null;
+
+export function assess(draft: Draft, model: SheetModel): Assessed {
+  const troubles: Trouble[] = [];
+  const values = new Map<string, Value | readonly Value[]>();
+  const take: Take = (name, missing) => {
+    const read = readQuantity(draft.fields[name], quantityOf(name, draft), draft.units);
+    if (isProblem(read)) troubles.push(trouble(name, `${FIELDS[name].label} ${read.problem}.`));
+    else if (read === null && missing !== undefined) troubles.push(trouble(name, missing, true));
+    const value = isProblem(read) ? null : read;
+    values.set(name, value);
+    return value;
+  };
+  if (draft.title.trim() === "") {
+    troubles.push(trouble("title", "Give the formula a name; the new sheet is called after it.", true));
+  }
+  values.set("title", draft.title.trim());
+  values.set("shop", draft.shop.trim() || null);
+  const handling = handlingLoss(take, troubles);
+  const amount = readAmount(draft, take, values, troubles, handling);
+  const rows = readRows(draft.rows, troubles);
+  if (rows !== null) for (const name of ["ingredient", "kind", "percent"] as const) values.set(name, rows[name]);
+  const tin = readTin(draft, take, values, troubles, amount.scaled);
+  const whole = wholeAmount(amount, tin, handling);
+  const made = rows === null || whole === null ? null : weighed(rows, whole, amount.of);
+  const mixed = readMixes(take, troubles, made?.dough ?? null);
+  const water = draft.water ? readWater(draft, take, values, troubles) : "";
+  const known = inputNames(model);
+  return {
+    order: {
+      template: model.name,
+      options: { ...draft.units, parts: partsOf(draft, model) },
+      values: Object.fromEntries([...values].filter(([name]) => known.has(name))),
+    },
+    troubles,
+    made,
+    mixes: mixed,
+    tin,
+    water,
+  };
+}
+
+const partsOf = (draft: Draft, model: SheetModel): string[] =>
+  model.parts.filter((part) => (part === "tin" ? draft.choices.tin_shape !== "" : part !== "water" || draft.water));
+
+/** The sheet's own limit. */
+const MOST_HANDLING = 0.3;
+
+function handlingLoss(take: Take, troubles: Trouble[]): number {
+  const loss = take("handling_loss") ?? 0;
+  if (loss <= MOST_HANDLING) return loss;
+  troubles.push(trouble("handling_loss", `${FIELDS.handling_loss.label} is more than 30 %; is the bake loss meant?`));
+  return 0;
+}
+
+/** Tins are filled with what is left after handling; every other amount is told as it is mixed. */
+function wholeAmount(amount: Amount, tin: TinView | null, handling: number): Weight | null {
+  if (amount.tins === null) return amount.whole;
+  return tin?.dough == null ? null : weight((amount.tins * tin.dough) / (1 - handling));
+}
+
+function readMixes(take: Take, troubles: Trouble[], dough: Weight | null): Assessed["mixes"] {
+  const limit = take("mixer_limit");
+  const least = take("mixer_least");
+  take("step_coarse", "Write the step your scale shows, such as 5.");
+  take("step_fine");
+  if (limit !== null && least !== null && least > limit) {
+    troubles.push(trouble("mixer_least", "The mixer's least is above its most; swap the two."));
+    return null;
+  }
+  if (dough === null) return null;
+  try {
+    return mixes(dough, weight(limit ?? dough), weight(least ?? 0));
+  } catch (error) {
+    if (!(error instanceof CellError)) throw error;
+    return { note: `The dough ${error.faults[0]?.says ?? ""}.` };
+  }
+}
