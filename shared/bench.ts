@@ -1,19 +1,72 @@
 // What the bench asks and what the add-on answers: JSON strings each way, checked at both ends.
+
+import type { CardAsk } from "./card-data.ts";
+import type { InsertAnswer, InsertAsk } from "./insert.ts";
 import type { Options, SheetModel, Value, Values } from "./model.ts";
+import type { ReadAnswer, ReadAsk } from "./read-in.ts";
 import { refuse } from "./refusal.ts";
+import type { CheckAnswer, CheckStep } from "./self-check.ts";
 import { oneOf, quoted } from "./show.ts";
 
 export const VERSION = "0.1.0";
 
 export type Order = { readonly template: string; readonly options: Options; readonly values: Values };
 
+/** What the bench knows of a formula sheet; weights in its own unit, null where they are not told or not calculated yet. */
+export type FormulaSummary = {
+  readonly sheet: string;
+  readonly title: string;
+  readonly unit: "g" | "oz";
+  readonly dough: number | null;
+  readonly mixes: number | null;
+  readonly pieces: number | null;
+  readonly ingredients: readonly string[];
+};
+
+/** A formula sheet as read: remarks by row, figures in sentences, and what the water makes of it. */
+export type SheetReview = {
+  readonly sheet: string;
+  readonly title: string;
+  readonly style: string;
+  readonly styles: readonly string[];
+  readonly remarks: readonly { readonly cell: string; readonly name: string; readonly says: string }[];
+  readonly facts: readonly { readonly label: string; readonly says: string }[];
+  readonly meaning: string;
+};
+
 export type Questions = {
   /** Is anybody there, as the right account? */
   ping: { readonly ask: Record<string, never>; readonly answer: { readonly version: string } };
-  /** A formula sheet, please. */
-  build: { readonly ask: Order; readonly answer: { readonly sheet: string } };
-  /** The sheets of the invented shop, in an empty workbook. */
-  demo: { readonly ask: Record<string, never>; readonly answer: { readonly sheets: readonly string[] } };
+  /** A sheet, please; `note` says what a person should know of it. */
+  build: { readonly ask: Order; readonly answer: { readonly sheet: string; readonly note?: string } };
+  /** Recipe text as rows, each with what it leaves open. */
+  read: { readonly ask: ReadAsk; readonly answer: ReadAnswer };
+  /** One formula into the cell with the cursor. */
+  insert: { readonly ask: InsertAsk; readonly answer: InsertAnswer };
+  /** The formula sheets of the workbook, and the name of the sheet in front. */
+  formulas: {
+    readonly ask: Record<string, never>;
+    readonly answer: { readonly front: string; readonly sheets: readonly FormulaSummary[] };
+  };
+  /** A staff card from a formula sheet, please. */
+  card: { readonly ask: CardAsk; readonly answer: { readonly sheet: string } };
+  /** What can be said of the formula sheet in front, for a style ("" for the usual one). */
+  review: { readonly ask: { readonly style: string }; readonly answer: SheetReview };
+  /** A day sheet, please; `day` is such as 2026-01-31. */
+  day: {
+    readonly ask: {
+      readonly day: string;
+      readonly orders: readonly { readonly sheet: string; readonly pieces: number }[];
+    };
+    readonly answer: { readonly sheet: string; readonly note?: string };
+  };
+  /** Shows a cell of a sheet. */
+  goto: {
+    readonly ask: { readonly sheet: string; readonly cell: string };
+    readonly answer: { readonly sheet: string };
+  };
+  /** One step of the add-on's own check. */
+  check: { readonly ask: CheckStep; readonly answer: CheckAnswer };
 };
 export type Question = keyof Questions;
 

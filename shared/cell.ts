@@ -29,6 +29,9 @@ export const isBlank = (raw: unknown): boolean =>
 /** What stands in the way of reading any cell: a date, an error, a value still on its way. */
 export function trouble(raw: unknown): Problem | undefined {
   if (Object.prototype.toString.call(raw) === "[object Date]") {
+    // Sheets hands a time of day over as a moment of 30 December 1899.
+    if ((raw as Date).getFullYear() < 1900)
+      return { problem: "is a time of day; write a number, such as 1.5 for 1:30" };
     return {
       problem: "is a date; if a fraction was typed, write 0 1/2 or '1/2 and set the cell's format back to number",
     };
@@ -61,12 +64,25 @@ export function number<T extends number>(what: string, bounds: Bounds = {}, styl
       if (typeof raw === "number") value = raw;
       else if (typeof raw === "string") {
         const read = readNumber(raw, style);
-        if ("problem" in read) return { problem: `is ${quoted(raw)}, which ${read.problem}; write ${what}` };
+        if ("problem" in read) {
+          const unit = unitBeside(raw, style);
+          const says =
+            unit === undefined ? `${read.problem}; write ${what}` : `is not a number; write it without ${quoted(unit)}`;
+          return { problem: `is ${quoted(raw)}, which ${says}` };
+        }
         value = read.value;
       } else return { problem: `is ${found(raw)}, not a number; write ${what}` };
       return (within(value, bounds, style, what) ?? value) as T | Problem;
     },
   };
+}
+
+/** The unit in "500 g", "22°C" or "17 loaves". */
+function unitBeside(raw: string, style: NumberStyle): string | undefined {
+  if (raw.length > 60) return undefined;
+  const [, amount = "", unit] = /^(.*\d)\s*([a-z°][a-z°/³² ]*)\.?$/i.exec(raw.trim()) ?? [];
+  // "7oo" is a slip of the finger, not seven of anything.
+  return "problem" in readNumber(amount, style) || /^o+$/i.test(unit ?? "") ? undefined : unit;
 }
 
 function within(value: number, { min, max, above }: Bounds, style: NumberStyle, what: string): Problem | undefined {

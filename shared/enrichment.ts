@@ -3,7 +3,7 @@ import type { Ingredient } from "./ingredient.ts";
 import { type Kind, type KindCell, kindsOf } from "./kinds.ts";
 import { eachRow, findIngredient, type Larder, requireIngredient, requireIngredients } from "./larder.ts";
 import { refuse } from "./refusal.ts";
-import { quoted, shown, shownShare } from "./show.ts";
+import { quoted, shownShare, shownWeight } from "./show.ts";
 import { type Ratio, ratio, type Weight, weight } from "./units.ts";
 
 type Weights = readonly (Weight | null)[];
@@ -74,6 +74,18 @@ export function contents(
   });
 }
 
+/** What all rows hold together of each part, side by side; blank for a blank part, no row while nothing is weighed. */
+export function totals(
+  names: Names,
+  weights: Weights,
+  asked: readonly (Asked | null)[],
+  larder: Larder,
+  kinds: Kinds,
+): (number | null)[][] {
+  if (isUnweighed(weights)) return [];
+  return [eachRow(asked, (part) => (part === null ? null : total(contents(names, weights, part, larder, kinds))))];
+}
+
 function ofKind(kind: Kind, asked: Asked, larder: Larder, index: number): number {
   const of = (name: string) => known(requireIngredient(larder, name), asked, "ingredients", index + 1);
   if (kind.word === "salt") return of("salt");
@@ -128,7 +140,7 @@ export function plainWater(names: Names, weights: Weights, kinds: Kinds, wanted:
   const water = wanted * flour - brought;
   if (water < -DUST * flour) {
     refuse(
-      `is ${shownShare(wanted)}, and without plain water the dough has ${shownShare(brought / flour)} already: ${shown(-water)} too much; write a higher one, or take that much water out of the other rows`,
+      `is ${shownShare(wanted)}, and without plain water the dough has ${shownShare(brought / flour)} already: ${shownWeight(-water)} too much; write a higher one, or take that much water out of the other rows`,
       "hydration",
     );
   }

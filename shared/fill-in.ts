@@ -2,7 +2,7 @@ import { type AmountOf, flourOf, flourShares, sum } from "./formula.ts";
 import { isFlour, isPreferment, type Kind } from "./kinds.ts";
 import { type Frame, misfits, type PercentCell, readPercents, type Style, shareOf } from "./percents.ts";
 import { type Fault, fault, refuse, refuseAll } from "./refusal.ts";
-import { shown } from "./show.ts";
+import { shown, shownWeight } from "./show.ts";
 import { type Ratio, type Weight, weight } from "./units.ts";
 
 type Rows = {
@@ -96,7 +96,7 @@ function flourForAmount(
   const left = amount - sum(weights);
   if (left <= 0) {
     return refuse(
-      `is ${shown(amount)}, and the typed weights alone make ${shown(sum(weights))}; nothing is left for the rows in percent`,
+      `is ${shownWeight(amount)}, and the typed weights alone make ${shownWeight(sum(weights))}; nothing is left for the rows in percent`,
       "amount",
     );
   }
@@ -117,7 +117,7 @@ function contradictions({ weights }: Rows, shares: readonly (number | null)[], f
     const meant = share * flour;
     const gap = Math.abs(typed - meant);
     if (gap <= Math.max(FURTHEST_APART * meant, FURTHEST_APART_OF_FLOUR * flour) * (1 + 1e-9)) return [];
-    const says = `says two things: ${shown(share * 100, 3)} % of ${shown(flour)} is ${shown(meant)}, and ${shown(typed)} is typed, ${shown(gap)} apart; clear one of the two`;
+    const says = `says two things: ${shown(share * 100, 3)} % of ${shownWeight(flour)} is ${shownWeight(meant)}, and ${shownWeight(typed)} is typed, ${shownWeight(gap)} apart; clear one of the two`;
     return [fault(says, "weights", row + 1)];
   });
 }

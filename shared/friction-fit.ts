@@ -1,4 +1,5 @@
 import { refuse } from "./refusal.ts";
+import { median, repeatedMedianSlope } from "./repeated-median.ts";
 import { type AnyDegrees, anyDegrees, type Minutes } from "./units.ts";
 
 /** Fewer readings than this carry no line. */
@@ -29,11 +30,7 @@ export function frictionLine(
       `at least ${LEAST_MIXES} mixes with both minutes and friction are needed, and ${read.length === 1 ? "there is 1" : `there are ${read.length}`}`,
     );
   }
-  const slopes = read.flatMap((one) => {
-    const others = read.filter(({ x }) => x !== one.x);
-    return others.length === 0 ? [] : [median(others.map(({ x, y }) => (y - one.y) / (x - one.x)))];
-  });
-  const perMinute = slopes.length === 0 ? 0 : median(slopes);
+  const perMinute = repeatedMedianSlope(read);
   const atZero = median(read.map(({ x, y }) => y - perMinute * x));
   const miss = median(read.map(({ x, y }) => Math.abs(y - perMinute * x - atZero)));
   return {
@@ -42,12 +39,4 @@ export function frictionLine(
     miss: anyDegrees(miss),
     mixes: read.length,
   };
-}
-
-/** The middle value; of an even number the mean of the middle two. Needs at least one. */
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  const half = Math.floor(sorted.length / 2);
-  const upper = sorted[half] ?? 0;
-  return sorted.length % 2 === 1 ? upper : ((sorted[half - 1] ?? 0) + upper) / 2;
 }

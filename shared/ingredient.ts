@@ -2,6 +2,7 @@ import type { BuiltIn, Part } from "./built-in-larder.ts";
 import { isBlank, isProblem, number, type Reader, text, trouble, word } from "./cell.ts";
 import { KIND_WORDS, type KindWord, PREFERMENT_WORDS } from "./kinds.ts";
 import { type Measures, readMeasures } from "./measures.ts";
+import { priceCell } from "./readers.ts";
 import { refuse } from "./refusal.ts";
 import type { Ratio } from "./units.ts";
 import { folded, singularName } from "./words.ts";
@@ -63,7 +64,6 @@ const shareOfWeight = () =>
   number<Ratio>("a share of the weight such as 16% (0.16)", { min: 0, max: 1 }, { percent: true });
 const energyCell = () => number<number>("kcal per gram such as 3.64", { min: 0, max: 10 });
 const extraWaterCell = () => number<number>("grams of water per gram such as 1.5", { min: -5, max: 30 });
-const priceCell = () => number<number>("a price such as 4.90", { min: 0, max: 1e9 });
 const measuresCell: Reader<Measures> = { hint: { of: "text" }, read: readMeasures };
 const packCell: Reader<string | number> = {
   hint: { of: "any" },
@@ -83,9 +83,16 @@ const kindCell: Reader<KindWord | null> = {
   },
 };
 
+/** A column names the same few ingredients over and over. */
+const built = new Map<BuiltIn, Ingredient>();
+
 export function ofBuiltIn(builtIn: BuiltIn): Ingredient {
+  const before = built.get(builtIn);
+  if (before !== undefined) return before;
   const unknown = { price: null, pack: null, usable: null, labelName: null, madeOf: null, allergens: null, row: null };
-  return { ...builtIn, ...unknown, ownMeasures: false };
+  const made = { ...builtIn, ...unknown, ownMeasures: false };
+  built.set(builtIn, made);
+  return made;
 }
 
 /** A row of the shop's larder: its name, its place, and its cells by column, the built-in row behind it. */
@@ -99,11 +106,24 @@ export type OwnRow = {
   readonly builtIn: BuiltIn | undefined;
 };
 
-export function ofRow({ name, alsoCalled, row, cell: raw, builtIn }: OwnRow): Ingredient {
+const own = new WeakMap<OwnRow, Ingredient>();
+
+export function ofRow(row: OwnRow): Ingredient {
+  const before = own.get(row);
+  if (before !== undefined) return before;
+  const made = ingredientOfRow(row);
+  own.set(row, made);
+  return made;
+}
+
+function ingredientOfRow({ name, alsoCalled, row, cell: raw, builtIn }: OwnRow): Ingredient {
+  const known = new Map<Column, unknown>();
   const read = <T, D>(column: Column, reader: Reader<T>, otherwise: D): T | D => {
-    if (isBlank(raw(column))) return otherwise;
-    const value = reader.read(raw(column));
-    return isProblem(value) ? refuse(`column "${column}" ${value.problem}`, "larder", row) : value;
+    if (known.has(column)) return known.get(column) as T | D;
+    const value = isBlank(raw(column)) ? otherwise : reader.read(raw(column));
+    if (isProblem(value)) return refuse(`column "${column}" ${value.problem}`, "larder", row);
+    known.set(column, value);
+    return value;
   };
   const part = (column: Part) => read(column, shareOfWeight(), builtIn?.[column] ?? null);
   return {

@@ -80,7 +80,9 @@ function readKind(raw: unknown): Kind | Problem {
   const bare = readNumber(raw, { percent: true });
   if (!("problem" in bare) && !bare.marked) return fromShare(bare.value);
   const near = meant(raw);
-  return { problem: `is ${quoted(raw)}; ${near.length > 0 ? `perhaps ${oneOf(near)}? Write` : "write"} ${KINDS_IN_WORDS}` };
+  return {
+    problem: `is ${quoted(raw)}; ${near.length > 0 ? `perhaps ${oneOf(near)}? Write` : "write"} ${KINDS_IN_WORDS}`,
+  };
 }
 
 /** The kinds someone may have had in mind: "fresh yeast" holds one, "butter" has one in the larder, "flower" is near one. */

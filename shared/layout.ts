@@ -1,5 +1,5 @@
 import { absolute, type Zone, zoneA1 } from "./a1.ts";
-import type { Band, Block, CellModel, Condition, Formula, Line, Options, SheetModel, Table } from "./model.ts";
+import type { Band, Block, CellModel, Condition, Formula, Line, Links, Options, SheetModel, Table } from "./model.ts";
 
 export type PlacedCell = { readonly cell: CellModel; readonly row: number; readonly column: number };
 export type PlacedTable = { readonly table: Table; readonly row: number; readonly column: number };
@@ -14,11 +14,13 @@ export type Layout = {
   readonly names: ReadonlyMap<string, Zone>;
 };
 
+const UNIT_CHOICES = ["weight", "temperature", "length"] as const;
+
 export function holds(when: Condition | undefined, options: Options): boolean {
   if (when === undefined) return true;
   return when.split("&").every((one) => {
     const wanted = one.replace(/^!/, "");
-    const there = options.parts.includes(wanted) || options.weight === wanted || options.length === wanted;
+    const there = options.parts.includes(wanted) || UNIT_CHOICES.some((unit) => options[unit] === wanted);
     return one.startsWith("!") ? !there : there;
   });
 }
@@ -27,6 +29,7 @@ const EDGE = 16;
 
 /** A table is its heading, an edge row, its rows, and another edge row. */
 const tableHeight = (table: Table) => table.rows + 3;
+const downOf = (item: Block | Table) => ("down" in item ? (item.down ?? 0) : 0);
 const isTable = (item: Block | Table): item is Table => "table" in item;
 
 export function layOut(model: SheetModel, options: Options): Layout {
@@ -39,13 +42,17 @@ export function layOut(model: SheetModel, options: Options): Layout {
     // A blank row between what belongs together.
     if (row > 0) row += 1;
     let tallest = 0;
+    const highest = Math.min(...band.map(downOf));
     for (const item of band) {
       if (isTable(item)) {
         placeTable(item, row);
         // Beside a block the edge row keeps its height: the block's line stands in it too.
-        if (band.length === 1) heights.push({ row: row + 1, height: EDGE });
+        if (item === band[0] && band.every(isTable)) heights.push({ row: row + 1, height: EDGE });
         tallest = Math.max(tallest, tableHeight(item));
-      } else tallest = Math.max(tallest, placeBlock(item, row));
+      } else {
+        const down = downOf(item) - highest;
+        tallest = Math.max(tallest, down + placeBlock(item, row + down));
+      }
     }
     row += tallest;
   }
@@ -53,6 +60,13 @@ export function layOut(model: SheetModel, options: Options): Layout {
 
   function placeTable(table: Table, top: number): void {
     tables.push({ table, row: top, column: table.left });
+    // With its headings, as the larder argument takes it.
+    name_(`${table.table}_table`, {
+      row: top,
+      column: table.left,
+      rows: tableHeight(table),
+      columns: table.columns.length,
+    });
     table.columns.forEach(({ name }, index) => {
       name_(name, { row: top + 1, column: table.left + index, rows: table.rows + 2, columns: 1 });
     });
@@ -88,7 +102,7 @@ function present(band: Band, options: Options): (Block | Table)[] {
 }
 
 /** The formula of these options, names turned into references of its own sheet. */
-export function formulaText(formula: Formula, options: Options, names: Layout["names"]): string {
+export function formulaText(formula: Formula, options: Options, names: Layout["names"], links: Links = {}): string {
   const chosen = typeof formula === "string" ? formula : formula.find(({ when }) => holds(when, options))?.formula;
   if (chosen === undefined) throw new Error("no formula for these options");
   return chosen
@@ -97,13 +111,15 @@ export function formulaText(formula: Formula, options: Options, names: Layout["n
       const zone = names.get(name);
       if (zone === undefined) throw new Error(`the formula ${chosen} names @${name}, and no cell is called that`);
       return absolute(zoneA1(zone));
-    });
+    })
+    .replace(/\[([a-z_]+)\]/g, (_, name: string) => String(links[name] ?? ""));
 }
 
 /** A label with its unit in it: {temperature} is °C. */
 export function labelText(text: string, options: Options): string {
   return text
     .replace(/\{weight\}/g, options.weight)
+    .replace(/\{priced\}/g, options.weight === "g" ? "kg" : "lb")
     .replace(/\{temperature\}/g, `°${options.temperature}`)
     .replace(/\{length\}/g, options.length);
 }

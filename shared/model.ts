@@ -10,7 +10,7 @@ export type Options = {
   readonly parts: readonly string[];
 };
 
-/** A part that must be there ("tin") or must not ("!tin"), or a unit ("oz"). */
+/** A part that must be there ("tin") or must not ("!tin"), or a unit ("oz", "in", "F"); several joined by &. */
 export type Condition = string;
 
 export type Unit =
@@ -25,10 +25,17 @@ export type Unit =
   | "minutes"
   | "capacity"
   | "fill"
+  | "per area"
   | "date"
+  | "time"
+  | "day"
+  | "money"
+  | "unit_cost"
+  | "rate"
+  | "figure"
   | "plain";
 
-export type Role = "title" | "heading" | "label" | "input" | "computed" | "remark" | "caution";
+export type Role = "title" | "heading" | "label" | "input" | "computed" | "remark" | "caution" | "ruled" | "figure";
 
 /** One formula, or the first whose condition holds. `@name` is a cell, or a table's whole column from edge row to edge row. */
 export type Formula = string | readonly { readonly when?: Condition; readonly formula: string }[];
@@ -40,8 +47,8 @@ export type CellModel = {
   readonly text?: string;
   readonly name?: string;
   readonly unit?: Unit;
-  /** Where a label stands over numbers. */
-  readonly align?: "right";
+  /** Where a label stands over numbers, or numbers beside another block. */
+  readonly align?: "right" | "center";
   readonly value?: number | string;
   readonly choices?: readonly string[];
   /** Leaves out choices whose part is not built: { tins: "tin" }. */
@@ -59,6 +66,8 @@ export type Block = {
   readonly block: string;
   /** Column of its left edge, A being 0. */
   readonly left: number;
+  /** Lines it stands lower than the rest of its band, below a block of the same columns. */
+  readonly down?: number;
   readonly when?: Condition;
   readonly lines: readonly Line[];
 };
@@ -67,12 +76,15 @@ export type ColumnModel = {
   readonly name: string;
   readonly head: string;
   readonly unit: Unit;
-  readonly role: "input" | "computed" | "remark";
+  /** A linked column has a formula in every row, which points into another sheet. */
+  readonly role: "input" | "computed" | "remark" | "linked" | "ruled" | "figure";
   readonly choices?: readonly string[];
   /** Stands in the edge row above the first row and fills the column. */
   readonly formula?: Formula;
   /** Names of the columns the formula fills beside its own. */
   readonly spills?: readonly string[];
+  /** Long texts take several lines. */
+  readonly wraps?: true;
 };
 
 /** Rows of one kind between two edge rows, so that a row may be inserted first, in the middle or last. */
@@ -81,6 +93,8 @@ export type Table = {
   readonly left: number;
   readonly when?: Condition;
   readonly rows: number;
+  /** Where more rows are typed it is longer: as many as are typed, and these to spare. */
+  readonly spare?: number;
   readonly columns: readonly ColumnModel[];
 };
 
@@ -91,6 +105,16 @@ export type Value = number | string | null;
 /** What was typed in the bench, by the name of the cell or of the table's column. */
 export type Values = Readonly<Record<string, Value | readonly Value[]>>;
 
+/** References into other sheets, written where a formula says [name], or as the formulas of a linked column. */
+export type Links = Readonly<Record<string, string | readonly string[]>>;
+
+/** A name the whole workbook knows, for the tables from one to the last that is built. */
+export type Definition = { readonly name: string; readonly from: string; readonly to: string | readonly string[] };
+/** Where the shop's ingredient table stands; formulas of any sheet say it as it is. */
+export const LARDER_NAME = "gramwright_larder";
+/** Where the first mix log tells its line: factor at 0 min, more a minute, typical miss, mixes read, degrees. */
+export const MIXLOG_NAME = "gramwright_mixlog";
+
 export type SheetModel = {
   readonly name: string;
   readonly title: string;
@@ -98,8 +122,11 @@ export type SheetModel = {
   readonly says: string;
   readonly widths: readonly number[];
   readonly bands: readonly Band[];
+  /** How large everything is written, 1 being the size of a formula sheet. */
+  readonly type?: number;
   /** Parts that are built unless told otherwise, and all there are. */
   readonly parts: readonly string[];
+  readonly defines?: Definition;
   /** Sample inputs in grams, °C and cm, in the invented shop. */
   readonly sample: Values;
   /** What the sample must compute to, by cell name or "column/row" of a table. */

@@ -45,7 +45,10 @@ export type Percents = {
 /** Reads a whole column of percentages: the flour rows decide how it was written and which flour it refers to. */
 export function readPercents(cells: Cells, kinds: Kinds, argument = "percents"): Percents {
   if (!cells.some((cell, row) => cell !== null && isFlour(kinds[row] ?? null))) {
-    refuse("have no flour row; every percentage refers to the flour, so one row of kind flour is needed", argument);
+    refuse(
+      "have no flour row; every percentage refers to the flour, so a row of kind flour needs its percentage",
+      argument,
+    );
   }
   const fits = (["ratio", "plain"] as const).flatMap((style) => {
     const fit = frameOf(cells, kinds, style);
@@ -78,13 +81,17 @@ function frameOf(cells: Cells, kinds: Kinds, style: Style): { frame: Frame; sum:
   return gaps.added <= limit ? { frame: "added flour", sum: added } : undefined;
 }
 
+/** A larger sum of flour percentages is no slip of the pen. */
+const LARGEST_SUM = 200;
+
 function wrongSum(cells: Cells, kinds: Kinds): string {
   let sum = 0;
   cells.forEach((cell, row) => {
     if (cell !== null && isFlour(kinds[row] ?? null)) sum += cell.marked ? cell.value * 100 : cell.value;
   });
   const preferments = kinds.some(isPreferment) ? ", with or without the flour inside preferments" : "";
-  return `have flour rows that add up to ${shown(sum, 3)}; all flours together${preferments} make 100 (or 100%)`;
+  const weights = sum > LARGEST_SUM ? "; if these are weights, BAKE_FLOURPCT makes shares of them" : "";
+  return `have flour rows that add up to ${shown(sum, 3)}; all flours together${preferments} make 100 (or 100%)${weights}`;
 }
 
 /** The most a row of a ratio column may be before it reads as a percentage typed plain. */

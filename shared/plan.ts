@@ -1,7 +1,10 @@
 import { type Zone, zoneA1 } from "./a1.ts";
 import { formulaText, holds, type Layout, labelText, layOut } from "./layout.ts";
-import type { CellModel, ColumnModel, Options, SheetModel, Unit, Value, Values } from "./model.ts";
+import type { CellModel, ColumnModel, Links, Options, SheetModel, Unit, Value, Values } from "./model.ts";
+import { defined, linkedRows, longEnough, usedColumns } from "./placing.ts";
+import { type FormulaAt, type FormulaRectangle, rectangles } from "./rectangles.ts";
 import { LOOKS, type Look, numberFormat } from "./theme.ts";
+import { inType, wrappedRanges } from "./type-size.ts";
 
 export type Validation =
   | { readonly is: "list"; readonly values: readonly string[]; readonly help: string }
@@ -20,17 +23,15 @@ export type SheetPlan = {
   readonly aligned: readonly (readonly ("left" | "right" | "center")[])[];
   readonly validations: readonly (readonly (Validation | null)[])[];
   /** Rectangles of formulas, ";" between arguments. */
-  readonly formulas: readonly {
-    readonly row: number;
-    readonly column: number;
-    readonly cells: readonly (readonly string[])[];
-  }[];
+  readonly formulas: readonly FormulaRectangle[];
   /** Headings of tables, which may need two lines. */
   readonly wrapped: readonly string[];
-  readonly borders: Readonly<Record<"box" | "under", readonly string[]>>;
+  readonly borders: Readonly<Record<"box" | "under" | "rule", readonly string[]>>;
   /** Everything but edge rows and single formulas: a warning is shown where somebody types there. */
   readonly unprotected: readonly string[];
   readonly names: Layout["names"];
+  /** The name that the whole workbook shall know, and its range. */
+  readonly defines: readonly { readonly name: string; readonly range: string }[];
 };
 
 type Draft = {
@@ -39,16 +40,19 @@ type Draft = {
   readonly looks: Look[][];
   readonly aligned: ("left" | "right" | "center")[][];
   readonly validations: (Validation | null)[][];
-  readonly formulas: { row: number; column: number; formula: string }[];
+  readonly formulas: FormulaAt[];
 };
 
 const LEFT_ALIGNED: ReadonlySet<Unit> = new Set<Unit>(["text", "date"]);
+/** A day stands apart from the time before it. */
+const sideOf = (unit: Unit) => (LEFT_ALIGNED.has(unit) ? "left" : unit === "day" ? "center" : "right");
 const AS_TYPED = "General";
 
 /** The sheet of a model for these choices and inputs. Pure: it reads nothing and writes nothing. */
-export function plan(model: SheetModel, options: Options, typed: Values): SheetPlan {
-  const layout = layOut(model, options);
-  const columns = model.widths.length;
+export function plan(model: SheetModel, options: Options, typed: Values, links: Links = {}): SheetPlan {
+  const layout = layOut(longEnough(model, typed, links), options);
+  const widths = model.widths.slice(0, usedColumns(layout));
+  const columns = widths.length;
   const grid = <T>(fill: T): T[][] => Array.from({ length: layout.rows }, () => Array<T>(columns).fill(fill));
   const draft: Draft = {
     values: grid<string | number>(""),
@@ -61,7 +65,7 @@ export function plan(model: SheetModel, options: Options, typed: Values): SheetP
   const decimals = stepDecimals(typed);
   const format = (unit: Unit) => numberFormat(unit, options, decimals);
   for (const { cell, row, column } of layout.cells) {
-    drawCell(draft, cell, row, column, format, inputValue(typed[cell.name ?? ""], 0), options, layout.names);
+    drawCell(draft, cell, row, column, format, inputValue(typed[cell.name ?? ""], 0), options, layout.names, links);
   }
   for (const { table, row, column } of layout.tables) {
     table.columns.forEach((one, index) => {
@@ -73,22 +77,27 @@ export function plan(model: SheetModel, options: Options, typed: Values): SheetP
         typed,
         options,
         layout.names,
+        links,
       );
     });
   }
   return {
     rows: layout.rows,
     columns,
-    widths: model.widths,
+    widths,
     heights: layout.heights,
     ...draft,
-    formulas: asRectangles(draft.formulas),
-    wrapped: layout.tables.map(({ table, row, column }) =>
-      zoneA1({ row, column, rows: 1, columns: table.columns.length }),
-    ),
-    borders: { box: bordered(draft.looks, "box"), under: bordered(draft.looks, "under") },
+    looks: inType(draft.looks, model.type),
+    formulas: rectangles(draft.formulas, draft.values),
+    wrapped: layout.tables.flatMap(wrappedRanges),
+    borders: {
+      box: bordered(draft.looks, "box"),
+      under: bordered(draft.looks, "under"),
+      rule: bordered(draft.looks, "rule"),
+    },
     unprotected: unprotected(layout, draft, columns),
     names: layout.names,
+    defines: defined(model, layout.names),
   };
 }
 
@@ -107,6 +116,7 @@ function drawCell(
   typed: Value | undefined,
   options: Options,
   names: Layout["names"],
+  links: Links,
 ): void {
   const { unit = "text", formula } = cell;
   const computed = formula !== undefined;
@@ -114,19 +124,25 @@ function drawCell(
   for (const at of spilled) {
     set(draft.formats, row, at, computed && unit === "text" ? AS_TYPED : format(unit));
     set(draft.looks, row, at, LOOKS[cell.role]);
-    set(draft.aligned, row, at, cell.align ?? (LEFT_ALIGNED.has(unit) ? "left" : "right"));
+    set(draft.aligned, row, at, cell.align ?? sideOf(unit));
   }
-  if (computed) draft.formulas.push({ row, column, formula: formulaText(formula, options, names) });
+  if (computed) draft.formulas.push({ row, column, formula: formulaText(formula, options, names, links) });
   else if (cell.role === "input") {
     set(draft.values, row, column, asCell(typed === undefined ? (cell.value ?? null) : typed, unit));
-    set(draft.validations, row, column, validation(unit, choicesOf(cell, options)));
+    set(draft.validations, row, column, validation(unit, choicesOf(cell, options, links)));
   } else {
-    const said = typed === undefined || typed === null ? labelText(cell.text ?? "", options) : String(typed);
-    set(draft.values, row, column, said);
+    const isSaid = typed === undefined || typed === null;
+    set(draft.values, row, column, isSaid ? labelText(cell.text ?? "", options) : asCell(typed, unit));
   }
 }
 
-function choicesOf({ choices, choicesNeed }: CellModel, options: Options): readonly string[] | undefined {
+function choicesOf(
+  { name, choices, choicesNeed }: CellModel,
+  options: Options,
+  links: Links,
+): readonly string[] | undefined {
+  const found = links[`choices of ${name}`];
+  if (typeof found === "string" && found !== "") return found.split("\n");
   return choices?.filter((choice) => holds(choicesNeed?.[choice], options));
 }
 
@@ -138,23 +154,35 @@ function drawColumn(
   typed: Values,
   options: Options,
   names: Layout["names"],
+  links: Links,
 ): void {
-  const side = LEFT_ALIGNED.has(one.unit) ? "left" : "right";
+  const side = sideOf(one.unit);
   const computed = one.role !== "input";
+  // Written text such as 05:20 must stay text; what a formula fills must not be kept from being one.
+  const isSaid = one.role === "ruled" && one.formula === undefined;
   set(draft.values, row, column, labelText(one.head, options));
   set(draft.looks, row, column, LOOKS.head);
   set(draft.aligned, row, column, side);
   for (let at = row + 1; at <= row + rows + 2; at++) {
     const edge = at === row + 1 || at === row + rows + 2;
     set(draft.looks, at, column, edge ? LOOKS.edge : LOOKS[one.role]);
-    set(draft.formats, at, column, computed && one.unit === "text" ? AS_TYPED : format(one.unit));
+    set(draft.formats, at, column, computed && one.unit === "text" && !isSaid ? AS_TYPED : format(one.unit));
     set(draft.aligned, at, column, side);
-    if (edge || computed) continue;
+    if (edge) continue;
     set(draft.values, at, column, asCell(inputValue(typed[one.name], at - row - 2) ?? null, one.unit));
-    set(draft.validations, at, column, validation(one.unit, one.choices));
+    if (!computed) set(draft.validations, at, column, validation(one.unit, one.choices));
   }
-  if (one.formula !== undefined) {
-    draft.formulas.push({ row: row + 1, column, formula: formulaText(one.formula, options, names) });
+  if (one.role === "linked" && one.formula !== undefined) {
+    for (let at = 0; at < linkedRows(links); at++) {
+      const own = Object.entries(links).map(([name, link]) => [
+        name,
+        typeof link === "string" ? link : (link[at] ?? ""),
+      ]);
+      const formula = formulaText(one.formula, options, names, Object.fromEntries(own));
+      draft.formulas.push({ row: row + 2 + at, column, formula });
+    }
+  } else if (one.formula !== undefined) {
+    draft.formulas.push({ row: row + 1, column, formula: formulaText(one.formula, options, names, links) });
   }
 }
 
@@ -168,7 +196,9 @@ function set<T>(grid: T[][], row: number, column: number, value: T): void {
 /** A typed value as the cell takes it: text stays text without the apostrophe that marks it, and a blank is "". */
 function asCell(value: Value, unit: Unit): string | number {
   if (value === null || value === "") return "";
-  return unit === "text" ? String(value).replace(/^'+/, "") : value;
+  if (unit === "text") return String(value).replace(/^'+/, "");
+  // Text where a number belongs stays the text it is: no cell of numbers may make a formula of it.
+  return typeof value === "string" && /^[=+\-@'\s]/.test(value) ? `'${value.replace(/^['\s]+/, "")}` : value;
 }
 
 function validation(unit: Unit, choices: readonly string[] | undefined): Validation | null {
@@ -185,6 +215,10 @@ function validation(unit: Unit, choices: readonly string[] | undefined): Validat
       return { is: "between", least: -40, most: 250, help: "A temperature as a number, such as 24." };
     case "factor":
       return { is: "between", least: -150, most: 150, help: "A friction factor as a number, such as 14." };
+    case "time":
+      return { is: "between", least: 0, most: 1, help: "A time of day, such as 06:30." };
+    case "rate":
+      return { is: "between", least: 0, most: 10, help: "A share such as 30%." };
     default:
       return { is: "between", least: 0, most: 1e9, help: "A number, 0 or more." };
   }
@@ -199,29 +233,8 @@ function stepDecimals(typed: Values): number {
   return Math.min(4, Math.max(0, ...digits));
 }
 
-/** Formulas that stand in one rectangle are written together. */
-function asRectangles(formulas: Draft["formulas"]): SheetPlan["formulas"] {
-  const sorted = [...formulas].sort((a, b) => a.column - b.column || a.row - b.row);
-  const columns: { row: number; column: number; cells: string[][] }[] = [];
-  for (const { row, column, formula } of sorted) {
-    const last = columns[columns.length - 1];
-    if (last && last.column === column && last.row + last.cells.length === row) last.cells.push([formula]);
-    else columns.push({ row, column, cells: [[formula]] });
-  }
-  const merged: typeof columns = [];
-  for (const next of columns) {
-    const left = merged.find(
-      ({ row, column, cells }) =>
-        row === next.row && cells.length === next.cells.length && column + (cells[0]?.length ?? 0) === next.column,
-    );
-    if (left === undefined) merged.push(next);
-    else for (const [at, cells] of next.cells.entries()) left.cells[at]?.push(...cells);
-  }
-  return merged;
-}
-
 /** Cells of one border below each other, as ranges. */
-function bordered(looks: readonly (readonly Look[])[], border: "box" | "under"): string[] {
+function bordered(looks: readonly (readonly Look[])[], border: "box" | "under" | "rule"): string[] {
   return runsDown(looks.map((row) => row.map((look) => look.border === border)));
 }
 

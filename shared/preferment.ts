@@ -1,6 +1,6 @@
 import { refuse } from "./refusal.ts";
 import { atMost } from "./scaling.ts";
-import { shown, shownShare } from "./show.ts";
+import { shown, shownShare, shownWeight } from "./show.ts";
 import { type Ratio, type Weight, weight } from "./units.ts";
 
 /** Flour and water, the two parts of a preferment; hydration is water over flour. */
@@ -25,7 +25,7 @@ export function without(whole: FlourAndWater, starter: Weight, hydration: Ratio,
       ? ["water", brought.water, whole.water]
       : ["flour", brought.flour, whole.flour];
     refuse(
-      `is ${shown(starter)}, which brings ${shown(Number(has))} of ${what} where ${shown(Number(takes))} is wanted; at most ${shown(mostInside(whole, hydration))} fits`,
+      `is ${shownWeight(starter)}, which brings ${shownWeight(Number(has))} of ${what} where ${shownWeight(Number(takes))} is wanted; at most ${shownWeight(mostInside(whole, hydration), "at most")} fits`,
       argument,
     );
   }
@@ -66,6 +66,15 @@ export function prefermentedFlour(flour: Weight, share: Ratio, hydration: Ratio,
 /** A seed below this part of its preferment reads as a share that was typed: common practice, no source. */
 const LEAST_SEED = 0.005;
 
+export function refuseTinySeed(seed: Weight, total: number): void {
+  if (seed > 0 && !atMost(LEAST_SEED * total, seed)) {
+    refuse(
+      `is ${shown(seed, 4)}, below 0.5 % of the preferment's ${shownWeight(total)}; was it typed as a share? Write its weight`,
+      "seed",
+    );
+  }
+}
+
 export type Preferment = FlourAndWater & { readonly seed: Weight; readonly yeast: Weight };
 
 /** Flour and water to weigh in beside the seed, whose own flour and water count inside; yeast goes on all its flour. */
@@ -78,12 +87,7 @@ export function preferment(
   const flour = prefermentedFlour(all, share, hydration, basis);
   const whole = { flour, water: weight(flour * hydration) };
   const total = whole.flour + whole.water;
-  if (seed.weight > 0 && !atMost(LEAST_SEED * total, seed.weight)) {
-    refuse(
-      `is ${shown(seed.weight, 4)}, below 0.5 % of the preferment's ${shown(total)}; was it typed as a share? Write its weight`,
-      "seed",
-    );
-  }
+  refuseTinySeed(seed.weight, total);
   const rest = without(whole, seed.weight, seed.hydration, "seed");
   return { ...rest, seed: seed.weight, yeast: weight(yeast * flour) };
 }

@@ -89,6 +89,8 @@ const MAY_BE_NOTHING = 0.5;
 /** Gluten proteins make 80 to 85 % of a wheat flour's protein (from memory: Shewry; Wieser). */
 const GLUTEN_FORMING = { least: 0.8, most: 0.85 };
 const HUNDRED_GRAMS = 100;
+/** A flour with less protein than this makes no dough: common practice, no source. */
+const LEAST_OF_FLOUR = 0.0099;
 
 export type LabelProtein = {
   readonly low: Ratio;
@@ -101,6 +103,12 @@ export type LabelProtein = {
 export function labelProtein({ grams, decimals }: LabelFigure, serving: Grams | null, law: LabelLaw): LabelProtein {
   const per = servingOf(serving, law);
   if (grams > per) refuse(`is ${shown(grams)} g, more than the ${shown(per)} g it is said to be in`, "protein");
+  if (grams > 0 && grams < LEAST_OF_FLOUR * per && decimals > 0) {
+    refuse(
+      `is ${shown(grams, 4)} g in ${shown(per)} g; was it typed as a share? Write the grams the label prints`,
+      "protein",
+    );
+  }
   const shownTo = law !== "US" && grams < WHOLE_GRAMS_FROM ? Math.max(1, decimals) : decimals;
   const half = 0.5 * 10 ** -shownTo;
   const low = Math.max(0, grams - half) / per;

@@ -13,6 +13,10 @@ export const count = <T extends number>(what = "a number of pieces such as 48") 
 /** A share: 65 % arrives as 0.65; a bare 65 is refused where it is out of bounds. */
 export const share = (max: number, min = 0) =>
   number<Ratio>(`a share such as ${max >= 0.05 ? "5% (0.05)" : "1% (0.01)"}`, { min, max }, { percent: true });
+export const shareAboveZero = (max: number) =>
+  number<Ratio>("a share such as 85% (0.85)", { above: 0, max }, { percent: true });
+/** Money, in whatever currency the sheet uses. */
+export const priceCell = () => number<number>("a price such as 4.90", { min: 0, max: MOST });
 /** Water over flour: 65 % is 0.65. */
 export const hydration = () => number<Ratio>("a hydration such as 65% (0.65)", { min: 0, max: 5 }, { percent: true });
 

@@ -108,7 +108,10 @@ function once<T>(make: () => T): () => T {
 type Part = { readonly link: Choice["link"]; readonly words: readonly string[]; readonly choice: Choice };
 
 /** The words that name the ingredient, and those that stand at further amounts and may name another. */
-function partsOf(read: Extract<RecipeLine, { is: "read" }>): { main: readonly string[]; others: readonly Part[] } {
+export function partsOf(read: Extract<RecipeLine, { is: "read" }>): {
+  main: readonly string[];
+  others: readonly Part[];
+} {
   let main: readonly string[] = read.before;
   const others: Part[] = [];
   const choices = read.entries.flatMap((entry: Entry) => entry.choices);

@@ -15,7 +15,7 @@ const HARMLESS = words(
     "temperature temp soft frozen beaten broken plain pure organic natural good quality best fine free range strong " +
     "size s m l xl old fashioned grind neutral us uk stoneground golden runny clear mild seedless virgin level packet package pack can tin jar box boxes bag piece stick cube " +
     "block bar slice chunk bottle carton tub container sachet envelope tap filtered iced gently well very ripe overripe " +
-    "cup frische frisch lauwarm",
+    "cup frische frisch lauwarm once twice",
 );
 /** Participles that make another product: dried fruit is not fruit. */
 const PRODUCTS = words(

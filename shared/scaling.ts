@@ -1,5 +1,5 @@
 import { refuse } from "./refusal.ts";
-import { shown } from "./show.ts";
+import { shownWeight } from "./show.ts";
 import { type Ratio, type Weight, weight } from "./units.ts";
 
 type Weights = readonly (Weight | null)[];
@@ -12,8 +12,9 @@ export const countUp = (value: number): number => Math.ceil(value - SLACK * Math
 export const countDown = (value: number): number => Math.floor(value + SLACK * Math.max(1, Math.abs(value)));
 
 /** Every row × target ÷ from. */
-export function rescaled(weights: Weights, target: Weight, from: number): (Weight | null)[] {
-  if (!(from > 0)) refuse("adds up to 0, and nothing can be scaled from 0", "from");
+export function rescaled(weights: Weights, target: Weight, from: number, argument: string): (Weight | null)[] {
+  if (!(from > 0))
+    refuse(`${argument === "from" ? "adds" : "add"} up to 0, and nothing can be scaled from 0`, argument);
   return weights.map((row) => (row === null ? null : weight((row * target) / from)));
 }
 
@@ -68,19 +69,26 @@ const MOST_MIXES = 1e6;
 
 /** Equal mixes within the mixer's limits. */
 export function mixes(dough: Weight, limit: Weight, least: Weight): { mixes: number; each: Weight } {
-  if (least > limit) refuse(`is ${shown(least)}, above the limit of ${shown(limit)}`, "mixer_least");
+  if (least > limit)
+    refuse(
+      `is ${shownWeight(least)}, above the limit of ${shownWeight(limit)}; write the least dough the mixer takes, or leave it out`,
+      "mixer_least",
+    );
   if (dough === 0) return { mixes: 0, each: weight(0) };
   if (dough / limit > MOST_MIXES)
     refuse(
-      `is ${shown(limit)}, and ${shown(dough)} of dough would be over a million mixes; are both in one unit?`,
+      `is ${shownWeight(limit)}, and ${shownWeight(dough)} of dough would be over a million mixes; are both in one unit?`,
       "mixer_limit",
     );
   const number = countUp(dough / limit);
   const each = dough / number;
   if (!atMost(least, each)) {
-    const fits = [(number - 1) * limit, number * least].filter((amount) => amount > 0).map((amount) => shown(amount));
+    const fewer = (number - 1) * limit;
+    const fits = [fewer > 0 ? shownWeight(fewer, "at most") : "", shownWeight(number * least, "at least")].filter(
+      (one) => one !== "",
+    );
     refuse(
-      `is ${shown(dough)}: ${number === 1 ? "one mix" : `${number} equal mixes of ${shown(each)}`} would be below the least of ${shown(least)}; ${fits.join(" or ")} would fit`,
+      `is ${shownWeight(dough)}: ${number === 1 ? "one mix" : `${number} equal mixes of ${shownWeight(each)}`} would be below the least of ${shownWeight(least)}; ${fits.join(" or ")} would fit`,
       "dough",
     );
   }

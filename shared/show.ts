@@ -2,9 +2,29 @@
 export function shown(value: number, digits = 2): string {
   if (value !== 0 && Math.abs(value) < 0.5 * 10 ** -digits) return String(Number(value.toPrecision(1)));
   if (Math.abs(value) >= 1e15) return String(Number(value.toPrecision(4)));
-  const text = value.toFixed(digits);
+  const text = fixed(value, digits);
   const cut = text.includes(".") ? text.replace(/0+$/, "").replace(/\.$/, "") : text;
   return cut === "-0" ? "0" : cut;
+}
+
+/** Halves go away from 0 and the 15 digits count that a sheet knows: 1.005 is 1.01, as in the cell beside the sentence. */
+function fixed(value: number, digits: number): string {
+  const [size = "0", power = "0"] = Math.abs(value).toPrecision(15).split("e");
+  const whole = Math.floor(Number(`${size}e${Number(power) + digits}`) + 0.5);
+  return `${value < 0 ? "-" : ""}${(whole / 10 ** digits).toFixed(digits)}`;
+}
+
+/**
+ * A weight in whichever unit it is: in kilograms or pounds the third and fourth place count, too. A limit is rounded to the
+ * side on which it still holds, so that what the sentence says can be typed.
+ */
+export function shownWeight(value: number, limit?: "at most" | "at least"): string {
+  const size = Math.abs(value);
+  const digits = size < 1 ? 4 : size < 10 ? 3 : 2;
+  const scaled = value * 10 ** digits;
+  const dust = 1e-9 * Math.abs(scaled);
+  const whole = limit === "at most" ? Math.floor(scaled + dust) : Math.ceil(scaled - dust);
+  return shown(limit === undefined ? value : whole / 10 ** digits, digits);
 }
 
 /** A share as a percentage: 0.655 is "65.5 %". */

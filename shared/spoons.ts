@@ -76,8 +76,9 @@ export function inSpoons(weight: Grams, ingredient: Ingredient, system: CupSyste
     for (let spoons = 0; spoons <= Math.max(0, most); spoons++) {
       const left = afterCups - spoons * tbsp;
       const parts = cups.value === 0 && spoons === 0 ? EIGHTHS : QUARTERS;
-      for (const small of [none, ...around(left / tsp, parts)]) {
-        // Three teaspoons are a tablespoon, four in Australia.
+      // Three teaspoons are a tablespoon, four in Australia; of more than that none are near.
+      const smalls = left / tsp > perSpoon + 1 ? [] : around(left / tsp, parts);
+      for (const small of [none, ...smalls]) {
         if (small.value < perSpoon) add(cups, spoons, small);
       }
     }

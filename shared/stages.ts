@@ -1,9 +1,9 @@
 import { sum } from "./formula.ts";
 import { isFlour, type Kind } from "./kinds.ts";
-import { without } from "./preferment.ts";
+import { refuseTinySeed, without } from "./preferment.ts";
 import { type Fault, fault, refuse, refuseAll } from "./refusal.ts";
 import { atMost } from "./scaling.ts";
-import { shown, shownShare } from "./show.ts";
+import { shownShare, shownWeight } from "./show.ts";
 import { type Ratio, type Weight, weight } from "./units.ts";
 
 type Weights = readonly (Weight | null)[];
@@ -30,6 +30,7 @@ export function stages(
   const water = flour * hydration;
   const waterRows = sum(weights.map((row, index) => (kinds[index]?.word === "water" ? row : 0)));
   refuseWater(water, waterRows, hydration, kinds);
+  refuseTinySeed(seed.weight, flour + water);
   const { flour: restFlour, water: restWater } = without(
     { flour: weight(flour), water: weight(water) },
     seed.weight,
@@ -94,7 +95,7 @@ function refuseWater(needed: number, there: number, hydration: Ratio, kinds: Kin
   }
   if (there === 0) refuse("have no water row, and the preferment takes its water from there", "kinds");
   refuse(
-    `is ${shownShare(hydration)}, which takes ${shown(needed)} of water where the water rows hold ${shown(there)}, and the final mix would be left below 0; preferment less flour, or at a lower hydration`,
+    `is ${shownShare(hydration)}, which takes ${shownWeight(needed)} of water where the water rows hold ${shownWeight(there)}, and the final mix would be left below 0; preferment less flour, or at a lower hydration`,
     "hydration",
   );
 }

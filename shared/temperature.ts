@@ -1,6 +1,6 @@
 import { sum } from "./formula.ts";
 import { refuse } from "./refusal.ts";
-import { shown } from "./show.ts";
+import { shown, shownWeight } from "./show.ts";
 import {
   type AnyDegrees,
   anyDegrees,
@@ -106,7 +106,7 @@ export function iceFor(
   if (tap < 0) refuse("is below freezing; water from a tap is not", "tap");
   const share = iceShare(tap, wanted, iceTemp ?? celsius(0));
   if (share > 1) {
-    const w = shown(water);
+    const w = shownWeight(water);
     refuse(
       `is too cold: ${w} of water at the tap's temperature would need more than ${w} of ice. Cool the flour, mix for less time, or accept a warmer dough`,
       "wanted",
@@ -128,7 +128,6 @@ const MUCH_ICE = 0.5;
 export function waterNote(water: Celsius, tap: Celsius, yeast: WaterYeast, unit: TemperatureUnit): string {
   const at = (temp: number) => `${shown(fromCelsius(temp as Celsius, unit), 1)} °${unit}`;
   const scald = water >= SCALDS ? " Water this hot scalds: pour and carry it with care." : "";
-  if (Math.abs(water - tap) <= AS_IT_IS) return `Use the tap's water as it is (${at(tap)}).${scald}`;
   if (water > YEAST_LIMITS[yeast]) {
     const who =
       yeast === "none"
@@ -136,6 +135,7 @@ export function waterNote(water: Celsius, tap: Celsius, yeast: WaterYeast, unit:
         : `too hot for ${yeast} yeast (${at(YEAST_LIMITS[yeast])} at most)`;
     return `Water of ${at(water)} is ${who}: warm the flour or the room, or accept a cooler dough and a longer rise.${scald}`;
   }
+  if (Math.abs(water - tap) <= AS_IT_IS) return `Use the tap's water as it is (${at(tap)}).${scald}`;
   if (water > tap) return `Warm the water to ${at(water)}.${scald}`;
   const share = iceShare(tap, water, 0 as Celsius);
   if (share > 1)

@@ -7,7 +7,7 @@ export type Look = {
   readonly weight: "bold" | "normal";
   readonly style: "italic" | "normal";
   readonly size: number;
-  readonly border?: "box" | "under";
+  readonly border?: "box" | "under" | "rule";
 };
 
 export const ACCENT = "#1f5f5b";
@@ -17,16 +17,20 @@ const SOFT_INK = "#55524c";
 
 const plain: Look = { ground: PAPER, ink: INK, weight: "normal", style: "normal", size: 10 };
 
-export const LOOKS: Readonly<Record<Role | "head" | "edge" | "spilled", Look>> = {
+export const LOOKS: Readonly<Record<Role | "linked" | "head" | "edge" | "spilled", Look>> = {
   title: { ...plain, ink: ACCENT, weight: "bold", size: 16 },
   heading: { ...plain, ink: ACCENT, weight: "bold", size: 12, border: "under" },
   head: { ...plain, weight: "bold", size: 9, border: "under" },
   label: { ...plain, ink: SOFT_INK },
   input: { ...plain, ground: "#fbf5e6", border: "box" },
   computed: plain,
+  linked: plain,
   spilled: plain,
   remark: { ...plain, ink: SOFT_INK, style: "italic", size: 9 },
   caution: { ...plain, ink: INK, size: 9 },
+  /** Lines of a card, ruled so that the eye finds the figure of its name. */
+  ruled: { ...plain, border: "rule" },
+  figure: { ...plain, weight: "bold", border: "rule" },
   edge: { ...plain, ground: "#f1f0ec", size: 8 },
 };
 
@@ -51,11 +55,24 @@ export function numberFormat(unit: Unit, options: Options, stepDecimals: number)
     case "capacity":
       return "#,##0";
     case "minutes":
+    case "day":
       return "0";
     case "fill":
       return "0.00";
+    case "per area":
+      return options.weight === "g" ? "0.000" : "0.0000";
     case "date":
       return "yyyy-mm-dd";
+    case "time":
+      return "hh:mm";
+    case "money":
+      return "#,##0.00";
+    case "unit_cost":
+      return "#,##0.0000";
+    case "rate":
+      return "0.0%";
+    case "figure":
+      return "0.0";
     case "plain":
       return "General";
   }

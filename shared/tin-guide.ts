@@ -17,10 +17,13 @@ type DoughKind = { readonly guide: Guide; readonly also: readonly string[]; read
  */
 const GUIDE = {
   "lidded white": { guide: [0.3, 0.34, 0.37], also: ["white lidded", "sandwich", "lidded", "pain de mie"] },
-  white: { guide: [0.34, 0.43, 0.59], also: ["white open", "tin white", "pan bread"] },
+  white: { guide: [0.34, 0.43, 0.59], also: ["white open", "tin white", "white bread", "white loaf", "pan bread"] },
   "white wholesale": { guide: [0.26, 0.29, 0.32], also: ["wholesale white", "white plant"] },
   "half wholemeal": { guide: [0.37, 0.48, 0.59], also: ["half whole wheat", "half wholewheat"] },
-  wholemeal: { guide: [0.38, 0.56, 0.67], also: ["whole wheat", "wholewheat", "whole grain"] },
+  wholemeal: {
+    guide: [0.38, 0.56, 0.67],
+    also: ["whole wheat", "wholewheat", "whole grain", "wholemeal bread", "whole wheat bread"],
+  },
   "rye and wheat": { guide: [0.37, 0.48, 0.59], also: ["wheat and rye", "mixed rye", "rye wheat"] },
   rye: { guide: [0.5, 0.57, 0.67], also: ["dense rye", "whole rye"] },
   enriched: { guide: [0.33, 0.4, 0.45], also: ["brioche", "sweet", "sweet loaf", "rich"] },

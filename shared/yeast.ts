@@ -80,8 +80,10 @@ function degreesColder({ now, wanted, unit }: DoughTemps): number {
 function refuseTemperature(temp: Celsius, unit: TemperatureUnit, argument: string): void {
   if (atMost(COOLEST, temp) && atMost(temp, WARMEST)) return;
   const at = (one: Celsius) => shown(fromCelsius(one, unit), 1);
+  const fits = (limit: number) => fromCelsius(celsius(limit), "F");
+  const meant = unit === "C" && temp >= fits(COOLEST) && temp <= fits(WARMEST) ? '; for °F write "F" as the unit' : "";
   refuse(
-    `is ${at(temp)} °${unit}, and the rule holds from ${at(celsius(COOLEST))} to ${at(celsius(WARMEST))} °${unit}; find the time of a colder or hotter dough by trial`,
+    `is ${at(temp)} °${unit}, and the rule holds from ${at(celsius(COOLEST))} to ${at(celsius(WARMEST))} °${unit}; find the time of a colder or hotter dough by trial${meant}`,
     argument,
   );
 }

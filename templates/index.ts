@@ -1,5 +1,35 @@
 // Every template, in the order of the bench.
 import type { SheetModel } from "../shared/model.ts";
+import { bakeOffLog } from "./bake-off-log.ts";
+import { withCosting } from "./blocks/costed.ts";
+import { cake } from "./cake.ts";
+import { cookie } from "./cookie.ts";
+import { flatRound } from "./flat-round.ts";
+import { hearthLoaf } from "./hearth-loaf.ts";
+import { laminated } from "./laminated.ts";
+import { larderSheet } from "./larder-sheet.ts";
+import { levainLoaf } from "./levain-loaf.ts";
+import { mixLog } from "./mix-log.ts";
 import { panLoaf } from "./pan-loaf.ts";
+import { priceSheet } from "./price-sheet.ts";
+import { softBun } from "./soft-bun.ts";
 
-export const TEMPLATES: readonly SheetModel[] = [panLoaf];
+export const TEMPLATES: readonly SheetModel[] = [
+  panLoaf,
+  hearthLoaf,
+  levainLoaf,
+  softBun,
+  laminated,
+  flatRound,
+  cake,
+  cookie,
+].map(withCosting);
+
+/** All that can be built: the formula sheets, and the sheets around them. */
+// Marked as free of effects, so that the bench, which builds only templates, leaves the others out.
+export const SHEETS: readonly SheetModel[] = /* @__PURE__ */ TEMPLATES.concat([
+  larderSheet,
+  priceSheet,
+  mixLog,
+  bakeOffLog,
+]);

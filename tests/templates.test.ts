@@ -1,27 +1,38 @@
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { layOut } from "../shared/layout.ts";
-import { TEMPLATES } from "../templates/index.ts";
+import type { Options, SheetModel } from "../shared/model.ts";
+import { SHEETS, TEMPLATES } from "../templates/index.ts";
 import { buildSheet, HANDOUT, workbook } from "./sheet-support.ts";
+
+// Every test builds whole sheets.
+vi.setConfig({ testTimeout: 60_000 });
 
 const close = (actual: unknown, expected: number, within: number) => {
   expect(typeof actual, String(actual)).toBe("number");
   expect(Math.abs((actual as number) - expected), `${actual} against ${expected}`).toBeLessThanOrEqual(within);
 };
 
-describe.each(TEMPLATES)("$title", (model) => {
+const withParts = (parts: readonly string[]): Options => ({ weight: "g", temperature: "C", length: "cm", parts });
+/** Parts of the sheet itself; cost and label need a larder beside it. */
+const ownParts = ({ parts }: SheetModel) => parts.filter((part) => part !== "cost" && part !== "label");
+const subsets = (parts: readonly string[]) =>
+  parts.reduce<string[][]>((sets, part) => sets.flatMap((set) => [set, [...set, part]]), [[]]);
+
+describe.each(SHEETS)("$title", (model) => {
   test("computes from its sample inputs what was worked out by hand", async () => {
-    const { value } = await buildSheet(model.sample, { model });
+    const { book, sheet, at, value } = await buildSheet(model.sample, { model, options: withParts(ownParts(model)) });
     for (const [name, expected] of Object.entries(model.expects)) {
       const [cell = "", row] = name.split("/");
-      const found = value(cell, row === undefined ? undefined : Number(row));
-      if (typeof expected === "number") close(found, expected, 1e-5);
-      else expect(found).toBe(expected);
+      const place = row === undefined ? undefined : Number(row);
+      if (typeof expected === "number") close(value(cell, place), expected, 1e-5);
+      // Texts, and times of day, as they are shown.
+      else expect(book.cell(sheet, at(cell, place)).shown, name).toBe(expected);
     }
   });
 
   test("shows no error and no number with a tail in any choice of parts", async () => {
-    for (const parts of [[], ["tin"], ["water"], ["tin", "water"]]) {
-      const options = { weight: "g", temperature: "C", length: "cm", parts } as const;
+    for (const parts of subsets(ownParts(model))) {
+      const options = withParts(parts);
       const known = new Set(layOut(model, options).names.keys());
       const values = Object.fromEntries(
         Object.entries(model.sample).filter(([name]) => known.has(name) || name === "title"),
@@ -35,7 +46,7 @@ describe.each(TEMPLATES)("$title", (model) => {
 
   test("is written in at most 40 service calls that read or write", async () => {
     const book = await workbook();
-    await buildSheet(model.sample, { model, book });
+    await buildSheet(model.sample, { model, book, options: withParts(ownParts(model)) });
     expect(book.trail.length).toBeLessThanOrEqual(40);
   });
 });

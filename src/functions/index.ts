@@ -23,6 +23,13 @@ import { WEIGHTS } from "./formula/WEIGHTS.ts";
 import { GRAMS } from "./measures/GRAMS.ts";
 import { GRAMSPAN } from "./measures/GRAMSPAN.ts";
 import { SPOONS } from "./measures/SPOONS.ts";
+import { COSTS } from "./money/COSTS.ts";
+import { SELLPRICE } from "./money/SELLPRICE.ts";
+import { UNITCOST } from "./money/UNITCOST.ts";
+import { ALLERGENS } from "./planning/ALLERGENS.ts";
+import { LABELLIST } from "./planning/LABELLIST.ts";
+import { LABELSHARE } from "./planning/LABELSHARE.ts";
+import { RAWNEEDS } from "./planning/RAWNEEDS.ts";
 import { FRICTION } from "./temperature/FRICTION.ts";
 import { FRICTIONFIT } from "./temperature/FRICTIONFIT.ts";
 import { FRICTIONGUIDE } from "./temperature/FRICTIONGUIDE.ts";
@@ -80,4 +87,11 @@ export const FUNCTIONS: readonly SheetFunction[] = [
   GRAMS,
   GRAMSPAN,
   SPOONS,
+  UNITCOST,
+  COSTS,
+  SELLPRICE,
+  RAWNEEDS,
+  LABELLIST,
+  ALLERGENS,
+  LABELSHARE,
 ];

@@ -1,118 +1,160 @@
 import { KIND_WORDS } from "../../shared/kinds.ts";
-import type { Block, Table } from "../../shared/model.ts";
+import type { Block, ColumnModel, Formula, Table, Unit } from "../../shared/model.ts";
 
 const KINDS = [...KIND_WORDS, "levain 100%", "poolish 100%", "biga 55%"];
 
+/** One figure above the table, under its heading. */
+export type Total = { readonly head: string; readonly name: string; readonly unit: Unit; readonly formula: Formula };
+
+export const TOTALS = {
+  flour: total("All flour ({weight})", "flour", "weight", "SUM(@grams)/SUM(@share)"),
+  water: total(
+    "Water ({weight})",
+    "water",
+    "weight",
+    'SUMIF(@kind;"water*";@grams)+SUMIF(@kind;"ice*";@grams)+SUMIF(@kind;"*%";@grams)+SUMIF(@kind;"flour*";@grams)-SUM(@grams)/SUM(@share)',
+  ),
+  hydration: total("Hydration", "hydration", "share", "@water/@flour"),
+  salt: total("Salt", "salt", "share", 'SUMIF(@kind;"salt*";@share)'),
+  sugar: total("Sugar", "sugar", "share", 'SUMIF(@kind;"sugar*";@share)'),
+  fat: total("Fat", "fat", "share", 'SUMIF(@kind;"fat*";@share)'),
+  egg: total("Egg", "egg", "share", 'SUMIF(@kind;"egg*";@share)'),
+  dough: whole("Dough ({weight})"),
+  baseDough: whole("Base dough ({weight})"),
+  batter: whole("Batter ({weight})"),
+  pieces: pieces("@dough"),
+  /** Of a dough that is divided with something rolled into it. */
+  piecesOfAll: pieces("@dough_in_all"),
+  tins: {
+    head: "Tins",
+    name: "pieces",
+    unit: "count",
+    formula: [
+      {
+        when: "tin",
+        formula:
+          '=IF(COUNT(@dough;@tin_dough)<2;"";IF(@tin_dough=0;"";ROUNDDOWN(ROUND(@dough*(1-@handling_loss)/@tin_dough;6);0)))',
+      },
+      { formula: '=""' },
+    ],
+  },
+} as const satisfies Readonly<Record<string, Total>>;
+
 /** What the formula comes to, above its table. */
-export const totalsBlock: Block = {
-  block: "totals",
-  left: 0,
-  lines: [
-    {
-      cells: [
-        { at: 0, role: "heading", text: "Formula" },
-        {
-          at: 1,
-          role: "heading",
-          name: "check",
-          unit: "text",
-          formula:
-            '=IF(ISERROR(INDEX(@share;1;1));"Something in the table cannot be read: point at the red cell under Share of flour, and it says what to write.";"")',
-        },
-        ...[2, 3, 4, 5, 6, 7, 8].map((at) => ({ at, role: "heading" as const })),
-      ],
-    },
-    {
-      cells: [
-        { at: 0, role: "label", text: "All flour ({weight})", align: "right" },
-        { at: 1, role: "label", text: "Water ({weight})", align: "right" },
-        { at: 2, role: "label", text: "Hydration", align: "right" },
-        { at: 3, role: "label", text: "Salt", align: "right" },
-        { at: 4, role: "label", text: "Dough ({weight})", align: "right" },
-        { at: 5, role: "label", text: "Pieces", align: "right" },
-      ],
-    },
-    {
-      cells: [
-        total(0, "flour", "weight", "SUM(@grams)/SUM(@share)"),
-        total(
-          1,
-          "water",
-          "weight",
-          'SUMIF(@kind;"water*";@grams)+SUMIF(@kind;"ice*";@grams)+SUMIF(@kind;"*%";@grams)+SUMIF(@kind;"flour*";@grams)-SUM(@grams)/SUM(@share)',
-        ),
-        total(2, "hydration", "share", "@water/@flour"),
-        total(3, "salt", "share", 'SUMIF(@kind;"salt*";@share)'),
-        {
-          at: 4,
-          role: "computed",
-          name: "dough",
-          unit: "weight",
-          formula: '=IF(ISERROR(INDEX(@share;1;1));"";SUM(@grams))',
-        },
-        total(
-          5,
-          "pieces",
-          "count",
-          'IF(@by="pieces";SUM(@size_pieces);IF(SUM(INDEX(@size_scaled;2;1))=0;"";ROUNDDOWN(ROUND(@dough*(1-@handling_loss)/SUM(INDEX(@size_scaled;2;1));6);0)))',
-        ),
-      ],
-    },
-  ],
-};
+export function totalsOf(...totals: readonly Total[]): Block {
+  return {
+    block: "totals",
+    left: 0,
+    lines: [
+      {
+        cells: [
+          { at: 0, role: "heading", text: "Formula" },
+          {
+            at: 1,
+            role: "heading",
+            name: "check",
+            unit: "text",
+            formula:
+              '=IF(ISERROR(INDEX(@share;1;1));"Something in the table cannot be read: point at the red cell under Share of flour, and it says what to write.";"")',
+          },
+          ...[2, 3, 4, 5, 6, 7, 8].map((at) => ({ at, role: "heading" as const })),
+        ],
+      },
+      { cells: totals.map(({ head }, at) => ({ at, role: "label", text: head, align: "right" })) },
+      { cells: totals.map(({ name, unit, formula }, at) => ({ at, role: "computed", name, unit, formula })) },
+    ],
+  };
+}
+
+export const totalsBlock: Block = totalsOf(
+  TOTALS.flour,
+  TOTALS.water,
+  TOTALS.hydration,
+  TOTALS.salt,
+  TOTALS.dough,
+  TOTALS.pieces,
+);
+
+/** The columns that tables of ingredients are put together from. */
+export const COLUMNS = {
+  ingredient: { name: "ingredient", head: "Ingredient", unit: "text", role: "input" },
+  kind: { name: "kind", head: "Kind", unit: "text", role: "input", choices: KINDS },
+  percent: { name: "percent", head: "% of flour", unit: "percent", role: "input" },
+  weighed: { name: "weighed", head: "or weight ({weight})", unit: "weight", role: "input" },
+  share: {
+    name: "share",
+    head: "Share of flour",
+    unit: "share",
+    role: "computed",
+    formula: "=BAKE_FILLIN(@percent;@weighed;@kind;@amount;@of)",
+    spills: ["grams"],
+  },
+  grams: { name: "grams", head: "Weight ({weight})", unit: "weight", role: "computed" },
+  whole: {
+    name: "whole",
+    head: "Share of whole",
+    unit: "share",
+    role: "computed",
+    formula: '=ARRAYFORMULA(IF(LEN(@grams)=0;"";@grams/SUM(@grams)))',
+  },
+  mix: {
+    name: "mix",
+    head: "Per mix ({weight})",
+    unit: "weight",
+    role: "computed",
+    formula:
+      '=IF(COUNT(@mixes)=0;"";IF(@mixes=0;"";BAKE_SCALEROUND(ARRAYFORMULA(IF(LEN(@grams)=0;"";@grams/@mixes));@step_coarse:@step_fine)))',
+  },
+  remark: {
+    name: "remark",
+    head: "Remark",
+    unit: "text",
+    role: "remark",
+    formula:
+      '=ARRAYFORMULA(IF(LEN(@share)=0;"";IF((@kind="water")*(@share<2/100)=1;ROUND(100*@share;2)&" %: "&ROUND(10000*@share;2)&" % meant?";"")))',
+  },
+} as const satisfies Readonly<Record<string, ColumnModel>>;
 
 /** The ingredients: a percentage or a weight each, and what follows from it. */
-export const formulaTable: Table = {
-  table: "formula",
-  left: 0,
-  rows: 24,
-  columns: [
-    { name: "ingredient", head: "Ingredient", unit: "text", role: "input" },
-    { name: "kind", head: "Kind", unit: "text", role: "input", choices: KINDS },
-    { name: "percent", head: "% of flour", unit: "percent", role: "input" },
-    { name: "weighed", head: "or weight ({weight})", unit: "weight", role: "input" },
-    {
-      name: "share",
-      head: "Share of flour",
-      unit: "share",
-      role: "computed",
-      formula: "=BAKE_FILLIN(@percent;@weighed;@kind;@amount;@of)",
-      spills: ["grams"],
-    },
-    { name: "grams", head: "Weight ({weight})", unit: "weight", role: "computed" },
-    {
-      name: "whole",
-      head: "Share of whole",
-      unit: "share",
-      role: "computed",
-      formula: '=ARRAYFORMULA(IF(LEN(@grams)=0;"";@grams/SUM(@grams)))',
-    },
-    {
-      name: "mix",
-      head: "Per mix ({weight})",
-      unit: "weight",
-      role: "computed",
-      formula:
-        '=IF(COUNT(@mixes)=0;"";IF(@mixes=0;"";BAKE_SCALEROUND(ARRAYFORMULA(IF(LEN(@grams)=0;"";@grams/@mixes));@step_coarse:@step_fine)))',
-    },
-    {
-      name: "remark",
-      head: "Remark",
-      unit: "text",
-      role: "remark",
-      formula:
-        '=ARRAYFORMULA(IF(LEN(@share)=0;"";IF((@kind="water")*(@share<2/100)=1;ROUND(100*@share;2)&" %: "&ROUND(10000*@share;2)&" % meant?";"")))',
-    },
-  ],
-};
+export function ingredientTable(rows: number, ...columns: readonly ColumnModel[]): Table {
+  return { table: "formula", left: 0, rows, columns };
+}
 
-/** A figure above the table; blank while the table cannot be read. */
-function total(at: number, name: string, unit: "weight" | "share" | "count", formula: string) {
+const { ingredient, kind, percent, weighed, share, grams, whole: wholeShare, mix, remark } = COLUMNS;
+export const formulaTable: Table = ingredientTable(
+  24,
+  ingredient,
+  kind,
+  percent,
+  weighed,
+  share,
+  grams,
+  wholeShare,
+  mix,
+  remark,
+);
+/** The same on fewer rows, for sheets that have steps below it. */
+export const shortTable: Table = { ...formulaTable, rows: 16 };
+
+/** Blank while the table cannot be read. */
+function total(head: string, name: string, unit: Unit, formula: string): Total {
   return {
-    at,
-    role: "computed" as const,
+    head,
     name,
     unit,
     formula: `=IF(ISERROR(INDEX(@share;1;1));"";IF(SUM(@share)=0;"";${formula}))`,
   };
+}
+
+function whole(head: string): Total {
+  return { head, name: "dough", unit: "weight", formula: '=IF(ISERROR(INDEX(@share;1;1));"";SUM(@grams))' };
+}
+
+function pieces(divided: string): Total {
+  return total(
+    "Pieces",
+    "pieces",
+    "count",
+    `IF(@by="pieces";SUM(@size_pieces);IF(SUM(INDEX(@size_scaled;2;1))=0;"";ROUNDDOWN(ROUND(${divided}*(1-@handling_loss)/SUM(INDEX(@size_scaled;2;1));6);0)))`,
+  );
 }

@@ -1,129 +1,138 @@
-import type { Block, Table } from "../../shared/model.ts";
+import type { Block, Line, Table, Unit } from "../../shared/model.ts";
+
+export type MakeSpec = {
+  /** What comes out of the mixer. */
+  readonly what: "dough" | "batter";
+  /** What there is to choose from beside the dough and the flour. */
+  readonly by: readonly ("pieces" | "tins" | "trays")[];
+  /** The part that a count of tins or trays needs, and the cell that says what dough they take. */
+  readonly counted?: { readonly by: "tins" | "trays"; readonly needs: string; readonly dough: string };
+  /** What the dough wanted is divided by for what is mixed, where something is rolled in later. */
+  readonly mixed?: string;
+};
 
 /** How much is made: by pieces, tins, dough or flour, in mixes that the mixer takes. */
-export const makeBlock: Block = {
-  block: "make",
-  left: 0,
-  lines: [
-    {
-      cells: [
-        { at: 0, role: "heading", text: "Make" },
-        { at: 1, role: "heading" },
-      ],
-    },
-    {
-      cells: [
-        { at: 0, role: "label", text: "Make by" },
-        {
-          at: 1,
-          role: "input",
-          name: "by",
-          unit: "text",
-          value: "pieces",
-          choices: ["pieces", "tins", "dough", "flour"],
-          choicesNeed: { tins: "tin" },
-        },
-      ],
-    },
-    {
-      cells: [
-        { at: 0, role: "label", text: "Dough wanted ({weight})" },
-        { at: 1, role: "input", name: "dough_wanted", unit: "weight" },
-      ],
-    },
-    {
-      cells: [
-        { at: 0, role: "label", text: "Flour wanted ({weight})" },
-        { at: 1, role: "input", name: "flour_wanted", unit: "weight" },
-      ],
-    },
-    {
-      cells: [
-        { at: 0, role: "label", text: "Lost in bowl and on bench" },
-        { at: 1, role: "input", name: "handling_loss", unit: "share" },
-      ],
-    },
-    {
-      cells: [
-        { at: 0, role: "label", text: "Mixer takes at most ({weight})" },
-        { at: 1, role: "input", name: "mixer_limit", unit: "weight" },
-      ],
-    },
-    {
-      cells: [
-        { at: 0, role: "label", text: "Mixer needs at least ({weight})" },
-        { at: 1, role: "input", name: "mixer_least", unit: "weight" },
-      ],
-    },
-    {
-      cells: [
-        { at: 0, role: "label", text: "Scale steps, coarse ({weight})" },
-        { at: 1, role: "input", name: "step_coarse", unit: "plain", value: 5 },
-      ],
-    },
-    {
-      cells: [
-        { at: 0, role: "label", text: "Scale steps, fine ({weight})" },
-        { at: 1, role: "input", name: "step_fine", unit: "plain" },
-      ],
-    },
-    {
-      cells: [
-        { at: 0, role: "label", text: "Amount to make ({weight})" },
-        {
-          at: 1,
-          role: "computed",
-          name: "amount",
-          unit: "weight",
-          formula: [
-            {
-              when: "tin",
-              formula:
-                '=IF(@by="pieces";IF(SUM(@size_dough)>0;SUM(@size_dough);"");IF(@by="tins";@tins_dough;IF(@by="flour";IF(LEN(@flour_wanted)=0;"";@flour_wanted);IF(LEN(@dough_wanted)=0;"";@dough_wanted))))',
-            },
-            {
-              formula:
-                '=IF(@by="pieces";IF(SUM(@size_dough)>0;SUM(@size_dough);"");IF(@by="flour";IF(LEN(@flour_wanted)=0;"";@flour_wanted);IF(LEN(@dough_wanted)=0;"";@dough_wanted)))',
-            },
-          ],
-        },
-        { at: 2, role: "computed", name: "of", unit: "text", formula: '=IF(@by="flour";"flour";"dough")' },
-      ],
-    },
-    {
-      cells: [
-        { at: 0, role: "label", text: "Mixes" },
-        {
-          at: 1,
-          role: "computed",
-          name: "mixes",
-          unit: "count",
-          formula:
-            '=IF(COUNT(@dough)=0;"";IF(LEN(@mixer_limit)=0;1;IF(@dough=0;0;ROUNDUP(ROUND(@dough/@mixer_limit;9);0))))',
-        },
-        {
-          at: 2,
-          role: "remark",
-          name: "mixes_note",
-          unit: "text",
-          formula: '=IF(COUNT(@mix_dough;@mixer_least)<2;"";IF(@mix_dough<@mixer_least;"below the least";""))',
-        },
-      ],
-    },
-    {
-      cells: [
-        { at: 0, role: "label", text: "Dough per mix ({weight})" },
-        {
-          at: 1,
-          role: "computed",
-          name: "mix_dough",
-          unit: "weight",
-          formula: '=IF(COUNT(@mixes)=0;"";IF(@mixes=0;0;@dough/@mixes))',
-        },
-      ],
-    },
-  ],
-};
+export function makeBlockOf({ what, by, counted, mixed = "" }: MakeSpec): Block {
+  const made = what === "dough" ? "Dough" : "Batter";
+  const otherwise = `IF(@by="flour";IF(LEN(@flour_wanted)=0;"";@flour_wanted);IF(LEN(@dough_wanted)=0;"";@dough_wanted${mixed}))`;
+  const amount = (rest: string) =>
+    by.includes("pieces") ? `=IF(@by="pieces";IF(SUM(@size_dough)>0;SUM(@size_dough)${mixed};"");${rest})` : `=${rest}`;
+  return {
+    block: "make",
+    left: 0,
+    lines: [
+      {
+        cells: [
+          { at: 0, role: "heading", text: "Make" },
+          { at: 1, role: "heading" },
+        ],
+      },
+      {
+        cells: [
+          { at: 0, role: "label", text: "Make by" },
+          {
+            at: 1,
+            role: "input",
+            name: "by",
+            unit: "text",
+            value: by[0] === counted?.by ? what : (by[0] ?? what),
+            choices: [...by, what, "flour"],
+            ...(counted === undefined ? {} : { choicesNeed: { [counted.by]: counted.needs } }),
+          },
+        ],
+      },
+      makeInput(
+        mixed === "" ? `${made} wanted ({weight})` : `${made} with fat wanted ({weight})`,
+        "dough_wanted",
+        "weight",
+      ),
+      makeInput("Flour wanted ({weight})", "flour_wanted", "weight"),
+      makeInput("Lost in bowl and on bench", "handling_loss", "share"),
+      makeInput("Mixer takes at most ({weight})", "mixer_limit", "weight"),
+      makeInput("Mixer needs at least ({weight})", "mixer_least", "weight"),
+      makeInput("Scale steps, coarse ({weight})", "step_coarse", "plain", 5),
+      makeInput("Scale steps, fine ({weight})", "step_fine", "plain"),
+      {
+        cells: [
+          { at: 0, role: "label", text: "Amount to make ({weight})" },
+          {
+            at: 1,
+            role: "computed",
+            name: "amount",
+            unit: "weight",
+            formula: [
+              ...(counted === undefined
+                ? []
+                : [
+                    {
+                      when: counted.needs,
+                      formula: amount(`IF(@by="${counted.by}";${counted.dough};${otherwise})`),
+                    },
+                  ]),
+              { formula: amount(otherwise) },
+            ],
+          },
+          { at: 2, role: "computed", name: "of", unit: "text", formula: '=IF(@by="flour";"flour";"dough")' },
+        ],
+      },
+      {
+        cells: [
+          { at: 0, role: "label", text: "Mixes" },
+          {
+            at: 1,
+            role: "computed",
+            name: "mixes",
+            unit: "count",
+            formula:
+              '=IF(COUNT(@dough)=0;"";IF(LEN(@mixer_limit)=0;1;IF(@dough=0;0;ROUNDUP(ROUND(@dough/@mixer_limit;9);0))))',
+          },
+          {
+            at: 2,
+            role: "remark",
+            name: "mixes_note",
+            unit: "text",
+            formula: '=IF(COUNT(@mix_dough;@mixer_least)<2;"";IF(@mix_dough<@mixer_least;"below the least";""))',
+          },
+        ],
+      },
+      {
+        cells: [
+          { at: 0, role: "label", text: `${made} per mix ({weight})` },
+          {
+            at: 1,
+            role: "computed",
+            name: "mix_dough",
+            unit: "weight",
+            formula: '=IF(COUNT(@mixes)=0;"";IF(@mixes=0;0;@dough/@mixes))',
+          },
+          {
+            at: 2,
+            role: "remark",
+            name: "mixer_full",
+            unit: "text",
+            formula:
+              '=IF(COUNT(@mix_dough;@mixer_limit)<2;"";IF(@mixer_limit=0;"";ROUND(100*@mix_dough/@mixer_limit;0)&" % full"))',
+          },
+        ],
+      },
+    ],
+  };
+}
+
+function makeInput(text: string, name: string, unit: Unit, value?: number): Line {
+  return {
+    cells: [
+      { at: 0, role: "label", text },
+      { at: 1, role: "input", name, unit, ...(value === undefined ? {} : { value }) },
+    ],
+  };
+}
+
+export const makeBlock: Block = makeBlockOf({
+  what: "dough",
+  by: ["pieces", "tins"],
+  counted: { by: "tins", needs: "tin", dough: "@tins_dough" },
+});
 
 /** Up to five sizes from one dough, by what a piece is sold at. */
 export const sizesTable: Table = {
@@ -151,3 +160,16 @@ export const sizesTable: Table = {
     },
   ],
 };
+
+/** The same in the sheet's own sums, where calls of stages already wait for each other. */
+export const plainSizesTable: Table = withColumn(sizesTable, "size_dough", {
+  formula:
+    '=ARRAYFORMULA(IF(LEN(@size_pieces)*LEN(@size_weight)=0;"";@size_pieces*@size_weight/(1-@size_loss)/(1-@handling_loss)))',
+});
+
+/** Of a dough that has something rolled in before it is divided. */
+export const rolledSizesTable: Table = withColumn(sizesTable, "size_dough", { head: "Dough with fat ({weight})" });
+
+function withColumn(table: Table, name: string, other: Partial<Table["columns"][number]>): Table {
+  return { ...table, columns: table.columns.map((one) => (one.name === name ? { ...one, ...other } : one)) };
+}

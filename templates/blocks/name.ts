@@ -1,11 +1,11 @@
 import type { Block } from "../../shared/model.ts";
 
 /** Name, shop, version, date and the last two changes. */
-export const nameBlock: Block = {
+export const nameBlockOf = (title: string): Block => ({
   block: "name",
   left: 0,
   lines: [
-    { cells: [{ at: 0, role: "title", name: "title", text: "Pan loaf" }] },
+    { cells: [{ at: 0, role: "title", name: "title", text: title }] },
     {
       cells: [
         { at: 0, role: "remark", name: "shop", text: "" },
@@ -23,14 +23,24 @@ export const nameBlock: Block = {
     },
     { cells: [{ at: 1, role: "input", name: "change_2", unit: "text" }] },
   ],
-};
+});
+
+export const nameBlock: Block = nameBlockOf("Pan loaf");
+
+export const CAUTIONS = {
+  raw: "Raw flour, raw egg and raw dough are not for tasting. Keep hands and tools out of a running mixer. Hot water scalds; ice in dough is food.",
+  guides:
+    "Fill and friction figures are guides from published tins and mixers: measure your own. Sold weights and allergens follow your local rules and your suppliers' labels.",
+  /** FDA, Key temperatures for egg safety in food service operations: cold holding at 5 °C (41 °F) or below. */
+  egg: "Egg, milk and cream, and doughs and batters with them, stay at 5 °C (41 °F) or below until they are used, and are baked through. Your food code comes first.",
+  oven: "Hot tins, trays and fat burn: dry cloths, and a clear way from the oven to the rack.",
+} as const;
 
 /** Cautions, where the work can hurt somebody. */
-export const cautionsBlock: Block = {
+export const cautionsOf = (...texts: readonly string[]): Block => ({
   block: "cautions",
   left: 0,
-  lines: [
-    "Raw flour, raw egg and raw dough are not for tasting. Keep hands and tools out of a running mixer. Hot water scalds; ice in dough is food.",
-    "Fill and friction figures are guides from published tins and mixers: measure your own. Sold weights and allergens follow your local rules and your suppliers' labels.",
-  ].map((text) => ({ cells: [{ at: 0, role: "caution" as const, text }] })),
-};
+  lines: texts.map((text) => ({ cells: [{ at: 0, role: "caution" as const, text }] })),
+});
+
+export const cautionsBlock: Block = cautionsOf(CAUTIONS.raw, CAUTIONS.guides);

@@ -2,8 +2,15 @@ import type { Block } from "../../shared/model.ts";
 import { TIN_SHAPES } from "../../shared/tin.ts";
 import { TIN_DOUGH_KINDS } from "../../shared/tin-guide.ts";
 
+export type TinSpec = {
+  readonly what: "dough" | "batter";
+  readonly kind: string;
+  /** The dough of a tin is a piece's when making by pieces; without sizes, it is always the fill's. */
+  readonly sizes: boolean;
+};
+
 /** Shape and inside sizes of a tin, its guide, and the dough it takes. */
-export const tinBlock: Block = {
+export const tinBlockOf = ({ what, kind, sizes }: TinSpec): Block => ({
   block: "tin",
   left: 0,
   when: "tin",
@@ -44,13 +51,13 @@ export const tinBlock: Block = {
     ...tinSize(5, '"box";"base width";"oval";"base width";"ring";"tube diameter at the base";""'),
     {
       cells: [
-        { at: 0, role: "label", text: "Kind of dough" },
+        { at: 0, role: "label", text: `Kind of ${what}` },
         {
           at: 1,
           role: "input",
           name: "tin_kind",
           unit: "text",
-          value: "white",
+          value: kind,
           choices: Object.keys(TIN_DOUGH_KINDS),
         },
       ],
@@ -102,7 +109,7 @@ export const tinBlock: Block = {
     },
     {
       cells: [
-        { at: 0, role: "label", text: "Dough in one tin ({weight})" },
+        { at: 0, role: "label", text: `${made(what)} in one tin ({weight})` },
         {
           at: 1,
           role: "computed",
@@ -111,12 +118,16 @@ export const tinBlock: Block = {
           formula: [
             {
               when: "oz",
-              formula:
-                '=IF(@by="pieces";INDEX(@size_scaled;2;1);IF(LEN(@tin_capacity)=0;"";IF(LEN(@tin_fill)>0;@tin_capacity*@tin_fill/@grams_per_unit;IF(LEN(@guide_usual)=0;"";@tin_capacity*@guide_usual/@grams_per_unit))))',
+              formula: orPiece(
+                sizes,
+                'IF(LEN(@tin_capacity)=0;"";IF(LEN(@tin_fill)>0;@tin_capacity*@tin_fill/@grams_per_unit;IF(LEN(@guide_usual)=0;"";@tin_capacity*@guide_usual/@grams_per_unit)))',
+              ),
             },
             {
-              formula:
-                '=IF(@by="pieces";INDEX(@size_scaled;2;1);IF(LEN(@tin_capacity)=0;"";IF(LEN(@tin_fill)>0;@tin_capacity*@tin_fill;IF(LEN(@guide_usual)=0;"";@tin_capacity*@guide_usual))))',
+              formula: orPiece(
+                sizes,
+                'IF(LEN(@tin_capacity)=0;"";IF(LEN(@tin_fill)>0;@tin_capacity*@tin_fill;IF(LEN(@guide_usual)=0;"";@tin_capacity*@guide_usual)))',
+              ),
             },
           ],
         },
@@ -124,7 +135,7 @@ export const tinBlock: Block = {
     },
     {
       cells: [
-        { at: 0, role: "label", text: "Dough for those tins ({weight})" },
+        { at: 0, role: "label", text: `${made(what)} for those tins ({weight})` },
         {
           at: 1,
           role: "computed",
@@ -135,7 +146,13 @@ export const tinBlock: Block = {
       ],
     },
   ],
-};
+});
+
+const made = (what: TinSpec["what"]) => (what === "dough" ? "Dough" : "Batter");
+const orPiece = (sizes: boolean, filled: string) =>
+  sizes ? `=IF(@by="pieces";INDEX(@size_scaled;2;1);${filled})` : `=${filled}`;
+
+export const tinBlock: Block = tinBlockOf({ what: "dough", kind: "white", sizes: true });
 
 function tinSize(place: number, labels: string) {
   return [

@@ -1,8 +1,12 @@
 import type { Block } from "../../shared/model.ts";
 import { MIXINGS, YEAST_LIMITS } from "../../shared/temperature.ts";
 
-/** Water temperature by the factor method, and the ice in it. */
-export const waterBlock: Block = {
+/** A factor is told for three temperatures; a preferment's is the fourth. */
+const FACTORS = "IF(COUNT(@preferment_temp)=0;1;4/3)";
+const GUIDE = `IF(LEN(@friction_usual)=0;"";@friction_usual*${FACTORS})`;
+
+/** Water temperature by the factor method, and the ice in it; `water` is what goes into the mixes as such. */
+export const waterBlockOf = (said: string, water: string): Block => ({
   block: "water",
   left: 4,
   when: "water",
@@ -60,8 +64,14 @@ export const waterBlock: Block = {
           role: "computed",
           name: "friction",
           unit: "factor",
-          formula:
-            '=IF(LEN(@friction_own)>0;@friction_own;IF(LEN(@friction_usual)=0;"";@friction_usual*IF(COUNT(@preferment_temp)=0;1;4/3)))',
+          formula: [
+            // The log's line may be in other degrees; with too few mixes it is blank, and the guide stands in.
+            {
+              when: "mixlog",
+              formula: `=IF(LEN(@friction_own)>0;@friction_own;IF(LEN(@minutes)*(COUNT(gramwright_mixlog)>3)>0;(INDEX(gramwright_mixlog;1;1)+INDEX(gramwright_mixlog;1;2)*@minutes)*IF(INDEX(gramwright_mixlog;1;5)="{temperature}";1;IF("{temperature}"="C";5/9;9/5))*${FACTORS};${GUIDE}))`,
+            },
+            { formula: `=IF(LEN(@friction_own)>0;@friction_own;${GUIDE})` },
+          ],
         },
       ],
     },
@@ -80,13 +90,13 @@ export const waterBlock: Block = {
     },
     {
       cells: [
-        { at: 0, role: "label", text: "Water per mix ({weight})" },
+        { at: 0, role: "label", text: said },
         {
           at: 2,
           role: "computed",
           name: "water_mix",
           unit: "weight",
-          formula: '=IF(COUNT(@mixes)=0;"";IF(@mixes=0;0;SUMIF(@kind;"water*";@grams)/@mixes))',
+          formula: `=IF(COUNT(@mixes)=0;"";IF(@mixes=0;0;(${water})/@mixes))`,
         },
       ],
     },
@@ -105,7 +115,15 @@ export const waterBlock: Block = {
       ],
     },
   ],
-};
+});
+
+const ALL_WATER = 'SUMIF(@kind;"water*";@grams)';
+export const waterBlock: Block = waterBlockOf("Water per mix ({weight})", ALL_WATER);
+/** Where a preferment has taken its part already. */
+export const finalWaterBlock: Block = waterBlockOf(
+  "Water, final mix ({weight})",
+  `${ALL_WATER}-IF(COUNT(@pre_water)=0;0;@pre_water)`,
+);
 
 /** What tin and water mean, in sentences. */
 export const notesBlock: Block = {

@@ -12,15 +12,15 @@ export const DOUGHFOR = define({
     pieces: { is: cell(count<number>()), says: "How many pieces." },
     weight: {
       is: cell(someWeight<Weight>()),
-      says: "What each weighs when sold; without a bake loss, its scaling weight.",
+      says: "What each weighs when sold, in any unit; without a bake loss, its scaling weight.",
     },
     bake_loss: {
       is: optional(share(0.5), ratio(0)),
-      says: "(optional) Weight lost in oven and cooling, as a share of the dough.",
+      says: "(optional) Weight lost in oven and cooling, as a share of the dough, such as 12%.",
     },
     handling_loss: {
       is: optional(share(0.3), ratio(0)),
-      says: "(optional) Dough lost in bowl and on the bench, as a share of the dough.",
+      says: "(optional) Dough lost in bowl and on the bench, as a share of the dough, such as 2%.",
     },
   },
   returns: { shape: "cell", says: "The dough, in the weight's unit." },

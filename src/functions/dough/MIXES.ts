@@ -9,12 +9,15 @@ export const MIXES = define({
   family: "Dough and mixes",
   summary: "The number of equal mixes a dough is made in, and the dough in each.",
   args: {
-    dough: { is: cell(someWeight<Weight>()), says: "All the dough." },
+    dough: { is: cell(someWeight<Weight>()), says: "All the dough, in any unit." },
     mixer_limit: {
       is: cell(weightAboveZero<Weight>()),
       says: "The most dough the mixer takes, in the same unit; see its maker's table for stiff doughs.",
     },
-    mixer_least: { is: optional(someWeight<Weight>(), weight(0)), says: "(optional) The least dough it mixes well." },
+    mixer_least: {
+      is: optional(someWeight<Weight>(), weight(0)),
+      says: "(optional) The least dough it mixes well, in the same unit.",
+    },
   },
   returns: { shape: "row", cells: ["mixes", "dough in each"], says: "Two cells: mixes, and dough in each." },
   rowwise: true,

@@ -1,10 +1,22 @@
-import { cell, column, optionalColumn, text, word } from "../../../shared/cell.ts";
-import { ASKED, contents, kindsGiven } from "../../../shared/enrichment.ts";
+import { cell, column, type Decoder, isBlank, list, optionalColumn, text, toGrid, word } from "../../../shared/cell.ts";
+import { ASKED, type Asked, contents, kindsGiven, totals } from "../../../shared/enrichment.ts";
 import { kind } from "../../../shared/kinds.ts";
 import { larder } from "../../../shared/larder.ts";
 import { someWeight } from "../../../shared/readers.ts";
 import type { Weight } from "../../../shared/units.ts";
 import { define, down } from "../../define.ts";
+
+const onePart = cell(word(ASKED));
+const severalParts = list(word(ASKED));
+/** One word, or a range or list of words. */
+const parts: Decoder<Asked | readonly (Asked | null)[]> = {
+  ...onePart,
+  decode: (raw, argument, faults, row) => {
+    const words = toGrid(raw).flat();
+    if (words.length > 1 && !words.every(isBlank)) return severalParts.decode(raw, argument, faults, row);
+    return onePart.decode(words.length > 1 ? "" : raw, argument, faults, row);
+  },
+};
 
 export const CONTENT = define({
   name: "BAKE_CONTENT",
@@ -15,8 +27,8 @@ export const CONTENT = define({
     ingredients: { is: column(text()), says: "The ingredients' names." },
     weights: { is: column(someWeight<Weight>()), says: "The weights; in grams where energy is asked for." },
     part: {
-      is: cell(word(ASKED)),
-      says: '"water", "fat", "saturates", "carbohydrate", "sugar", "protein", "fibre", "salt" (sodium × 2.5) or "energy" (kcal).',
+      is: parts,
+      says: '"water", "fat", "saturates", "carbohydrate" (fibre with it), "sugar", "protein", "fibre", "salt" (sodium × 2.5) or "energy" (kcal); or several, such as {"fat";"sugar"}.',
     },
     larder: { is: larder(true), says: "(optional) The shop's ingredient table; USDA SR28 figures stand in for it." },
     kinds: {
@@ -24,7 +36,11 @@ export const CONTENT = define({
       says: "(optional) What each row is; then starters count by their flour, and flour the larder lacks as plain flour.",
     },
   },
-  returns: { shape: "column", says: "One weight per row in the unit of the weights, or the kilocalories." },
+  returns: {
+    shape: "rows",
+    cells: ["weight"],
+    says: "One weight per row in the unit of the weights, or the kilocalories; of several parts what all rows hold together, side by side.",
+  },
   examples: [
     {
       call: [down("egg"), down(50), "water"],
@@ -41,6 +57,11 @@ export const CONTENT = define({
       gives: down(10.33, 0),
       source: "USDA SR28 20081: the levain's 100 g of flour hold 10.33 g",
     },
+    {
+      call: [down("flour", "whole egg", "unsalted butter"), down(1000, 500, 500), down("fat", "energy")],
+      gives: [[462.9, 7940]],
+      source: "USDA SR28 20081, 01123 and 01145: 9.8 + 47.55 + 405.55 g of fat; 364, 143 and 717 kcal per 100 g",
+    },
   ],
   refusals: [
     {
@@ -55,5 +76,7 @@ export const CONTENT = define({
     },
   ],
   compute: ({ ingredients, weights, part, larder, kinds }) =>
-    contents(ingredients, weights, part, larder, kindsGiven(weights, kinds, ingredients)),
+    typeof part === "string"
+      ? contents(ingredients, weights, part, larder, kindsGiven(weights, kinds, ingredients)).map((one) => [one])
+      : totals(ingredients, weights, part, larder, kindsGiven(weights, kinds, ingredients)),
 });

@@ -12,7 +12,7 @@ export const FLOURBLEND = define({
     protein_a: { is: cell(share(1)), says: "Protein of the first flour, such as 13%." },
     protein_b: { is: cell(share(1)), says: "Protein of the second flour, on the same moisture." },
     wanted: { is: cell(share(1)), says: "Protein of the blend, between the two." },
-    total: { is: cell(someWeight<Weight>()), says: "The weight of the blend." },
+    total: { is: cell(someWeight<Weight>()), says: "The weight of the blend, in any unit." },
   },
   returns: { shape: "row", cells: ["first flour", "second flour"], says: "Two cells: the first and the second flour." },
   examples: [

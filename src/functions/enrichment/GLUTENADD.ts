@@ -10,7 +10,7 @@ export const GLUTENADD = define({
   summary:
     "Vital wheat gluten that brings a flour to a protein, with the water it asks for. Gluten is wheat: an allergen.",
   args: {
-    flour: { is: cell(someWeight<Weight>()), says: "The flour; with replace, flour and gluten together." },
+    flour: { is: cell(someWeight<Weight>()), says: "The flour, in any unit; with replace, flour and gluten together." },
     protein_now: { is: cell(share(1)), says: "The flour's protein, such as 10.3%." },
     protein_wanted: { is: cell(share(1)), says: "The protein wanted, on the same moisture." },
     gluten_protein: {

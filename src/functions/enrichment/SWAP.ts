@@ -11,7 +11,7 @@ export const SWAP = define({
   summary:
     "One ingredient for another with the same solids, water, fat or sugar. Check the allergens of what comes in.",
   args: {
-    weight: { is: cell(someWeight<Weight>()), says: "The weight of what is taken out." },
+    weight: { is: cell(someWeight<Weight>()), says: "The weight of what is taken out, in any unit." },
     from: { is: cell(text()), says: "What is taken out, such as skim milk." },
     to: { is: cell(text()), says: "What goes in instead, such as nonfat dry milk." },
     keep: { is: cell(word(KEPT)), says: 'What stays the same: "solids", "water", "fat" or "sugar".' },

@@ -16,7 +16,7 @@ export const FILLIN = define({
     kinds: { is: column(kind()), says: "What each row is: flour, water, salt, yeast, levain 100% and so on." },
     amount: {
       is: optional(weightAboveZero<Weight>(), null),
-      says: "(optional) How much is wanted; everything is brought to it.",
+      says: "(optional) How much dough (or flour) is wanted, in the unit of the weights; everything is brought to it.",
     },
     of: {
       is: optional(word({ dough: [], flour: [] }), "dough"),

@@ -11,7 +11,10 @@ export const RESCALE = define({
   summary: "Every weight multiplied by target over from: a new batch, flour, tin, or the ingredient that is short.",
   args: {
     weights: { is: column(someWeight<Weight>()), says: "The weights, all in one unit." },
-    target: { is: cell(someWeight<Weight>()), says: "What it shall become, in the unit of from." },
+    target: {
+      is: cell(someWeight<Weight>()),
+      says: "What it shall become: a new sum of the weights, or a new figure of what from holds.",
+    },
     from: {
       is: optionalList(someWeight<Weight>()),
       says: "(optional) What it is now: one cell, or cells that are added up; without it the sum of the weights.",
@@ -35,5 +38,6 @@ export const RESCALE = define({
     { call: [down(10, 6), 5, 0], because: "BAKE_RESCALE: from adds up to 0, and nothing can be scaled from 0." },
     { call: [down(10, 6), ""], because: "BAKE_RESCALE: target is blank; write a weight such as 350." },
   ],
-  compute: ({ weights, target, from }) => rescaled(weights, target, sum(from.length > 0 ? from : weights)),
+  compute: ({ weights, target, from }) =>
+    from.length > 0 ? rescaled(weights, target, sum(from), "from") : rescaled(weights, target, sum(weights), "weights"),
 });

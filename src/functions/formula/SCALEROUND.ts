@@ -1,5 +1,5 @@
-import { column, list, optional } from "../../../shared/cell.ts";
-import { share, someWeight, weightAboveZero } from "../../../shared/readers.ts";
+import { column, list, number, optional } from "../../../shared/cell.ts";
+import { share, someWeight } from "../../../shared/readers.ts";
 import { refuse } from "../../../shared/refusal.ts";
 import { onSteps } from "../../../shared/scaling.ts";
 import { ratio, type Weight } from "../../../shared/units.ts";
@@ -10,10 +10,10 @@ export const SCALEROUND = define({
   family: "Formula",
   summary: "Weights on the steps the shop's scales can show, each on the coarsest step that is near enough.",
   args: {
-    weights: { is: column(someWeight<Weight>()), says: "The weights." },
+    weights: { is: column(someWeight<Weight>()), says: "The weights, all in one unit." },
     step: {
-      is: list(weightAboveZero<number>()),
-      says: "The scale's step, or a column of the steps of several scales, such as 5; 1; 0.1.",
+      is: list(number<number>("a step such as 5", { above: 0, max: 1e6 })),
+      says: "The scale's step in the same unit, or a column of several scales' steps, such as 5; 1; 0.1.",
     },
     shift: {
       is: optional(share(0.25), ratio(0.02)),
@@ -31,6 +31,11 @@ export const SCALEROUND = define({
       call: [down(167.47), down(5, 1), 0.01],
       gives: 167,
       source: "derived: 165 is 1.47 % off, 167 is 0.28 % off",
+    },
+    {
+      call: [down(794.7), down(100, 10, 1)],
+      gives: 800,
+      source: "Gisslen, Professional Baking: 794.7 g of flour for 3000 g of batter is weighed as 800 g",
     },
   ],
   refusals: [

@@ -16,12 +16,12 @@ export const STAGES = define({
     kinds: { is: column(kind()), says: "What each row is: flour, water, salt, yeast and so on, no starter." },
     share: {
       is: either(share(1)),
-      says: "The part of all flour that is prefermented, or a column with each row's own part, blank beside water.",
+      says: "The part of all flour that is prefermented, such as 30%, or a column with each row's own part, blank beside water.",
     },
-    hydration: { is: cell(hydration()), says: "Water over flour in the preferment, its seed included." },
+    hydration: { is: cell(hydration()), says: "Water over flour in the preferment, its seed included, such as 100%." },
     seed: {
       is: optional(someWeight<Weight>(), weight(0)),
-      says: "(optional) Weight of ripe starter that goes in; its flour and water are inside the weights.",
+      says: "(optional) Weight of ripe starter that goes in, in the unit of the weights; its flour and water are inside the weights.",
     },
     seed_hydration: {
       is: optional(hydration(), null),

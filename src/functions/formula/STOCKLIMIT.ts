@@ -9,7 +9,7 @@ export const STOCKLIMIT = define({
   family: "Formula",
   summary: "How many times a formula the stock allows, and which row limits it.",
   args: {
-    weights: { is: column(someWeight<Weight>()), says: "What the formula takes of each ingredient." },
+    weights: { is: column(someWeight<Weight>()), says: "What the formula takes of each ingredient, all in one unit." },
     stock: {
       is: column(someWeight<Weight>()),
       says: "What is there of each, in the same unit; a blank row does not limit.",

@@ -13,7 +13,7 @@ export const WEIGHTS = define({
   args: {
     percents: { is: column(percent()), says: "Percentages of the flour; the flours together make 100%." },
     kinds: { is: column(kind()), says: "What each row is: flour, water, salt, yeast, levain 100% and so on." },
-    amount: { is: cell(someWeight<Weight>()), says: "How much, in the unit the weights shall have." },
+    amount: { is: cell(someWeight<Weight>()), says: "How much dough (or flour), in the unit the weights shall have." },
     of: {
       is: optional(word({ dough: [], flour: [] }), "dough"),
       says: '(optional) What the amount is of: "dough" (default) or "flour".',

@@ -9,7 +9,10 @@ export const FRICTION = define({
   family: "Temperature",
   summary: "The friction factor a real mix had, to use for the next one.",
   args: {
-    dough_reached: { is: cell(degrees<AnyDegrees>()), says: "The dough temperature after mixing." },
+    dough_reached: {
+      is: cell(degrees<AnyDegrees>()),
+      says: "The dough temperature after mixing; all in °C, or all in °F.",
+    },
     temps: {
       is: list(degrees<AnyDegrees>()),
       says: "The other temperatures of that mix: flour, room, and a preferment where there was one.",

@@ -9,9 +9,12 @@ export const HEATBALANCE = define({
   name: "BAKE_HEATBALANCE",
   family: "Temperature",
   summary:
-    "Temperature of the one blank row, from the weights and heat of all rows. Hot water scalds and kills yeast: read the water note too.",
+    "Temperature of the one blank row, from the weights and heat of all. Hot water scalds and kills yeast: see BAKE_WATERNOTE.",
   args: {
-    dough_target: { is: cell(degrees<number>()), says: "The dough temperature wanted after mixing." },
+    dough_target: {
+      is: cell(degrees<number>()),
+      says: "The dough temperature wanted after mixing, in the unit below.",
+    },
     weights: { is: column(someWeight<Weight>()), says: "The weights, all in one unit." },
     temps: {
       is: column(degrees<number>()),

@@ -11,7 +11,7 @@ export const ICE = define({
     "Ice and tap water that together weigh the water and land on its temperature. Ice is food: clean water, clean scoop.",
   args: {
     water: { is: cell(someWeight<Weight>()), says: "All the water, the ice included, in any unit." },
-    tap: { is: cell(degrees<number>()), says: "Temperature of the tap's water." },
+    tap: { is: cell(degrees<number>()), says: "Temperature of the tap's water, in the unit below." },
     wanted: {
       is: cell(workedOutDegrees<number>()),
       says: "Temperature wanted; below freezing it counts as the cold it stands for.",

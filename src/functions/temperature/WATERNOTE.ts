@@ -2,6 +2,7 @@ import { cell, optional, word } from "../../../shared/cell.ts";
 import { degrees, temperatureUnit, workedOutDegrees } from "../../../shared/readers.ts";
 import { waterNote } from "../../../shared/temperature.ts";
 import { toCelsius } from "../../../shared/units.ts";
+import { YEASTS } from "../../../shared/yeast.ts";
 import { define } from "../../define.ts";
 
 export const WATERNOTE = define({
@@ -11,19 +12,11 @@ export const WATERNOTE = define({
   args: {
     water_temp: {
       is: cell(workedOutDegrees<number>()),
-      says: "The water temperature wanted.",
+      says: "The water temperature wanted, in the unit below.",
     },
     tap: { is: cell(degrees<number>()), says: "Temperature of the tap's water." },
     yeast: {
-      is: optional(
-        word({
-          fresh: ["fresh yeast", "compressed"],
-          instant: ["instant yeast"],
-          "active dry": ["active dry yeast", "dry"],
-          none: ["no yeast", "levain", "starter"],
-        }),
-        "fresh",
-      ),
+      is: optional(word({ ...YEASTS, none: ["no yeast", "levain", "starter", "sourdough"] }), "fresh"),
       says: "(optional) fresh (default, the most cautious), instant, active dry or none.",
     },
     unit: { is: optional(temperatureUnit(), "C"), says: '(optional) "C" (default) or "F".' },

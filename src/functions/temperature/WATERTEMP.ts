@@ -8,9 +8,12 @@ export const WATERTEMP = define({
   name: "BAKE_WATERTEMP",
   family: "Temperature",
   summary:
-    "Water temperature for a dough temperature, by the factor method. Hot water scalds and kills yeast: read the water note too.",
+    "Water temperature for a dough temperature, by the factor method. Hot water scalds and kills yeast: see BAKE_WATERNOTE.",
   args: {
-    dough_target: { is: cell(degrees<AnyDegrees>()), says: "The dough temperature wanted after mixing." },
+    dough_target: {
+      is: cell(degrees<AnyDegrees>()),
+      says: "The dough temperature wanted after mixing; all in °C, or all in °F.",
+    },
     temps: {
       is: list(degrees<AnyDegrees>()),
       says: "The other temperatures: flour, room, and a preferment or soaker where there is one.",

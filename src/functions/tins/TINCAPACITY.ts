@@ -18,7 +18,7 @@ export const TINCAPACITY = define({
     },
     unit: { is: optional(lengthUnit(), "cm"), says: '(optional) Unit of the sizes: "cm" (default), "mm" or "in".' },
   },
-  returns: { shape: "cell", says: "Capacity in cm³ (millilitres)." },
+  returns: { shape: "cell", says: "Capacity to the brim in cm³ (millilitres)." },
   examples: [
     {
       call: ["box", down(13, 4, 4), "in"],

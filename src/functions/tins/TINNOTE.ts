@@ -9,7 +9,7 @@ export const TINNOTE = define({
   family: "Tins",
   summary: "How a dough fits a tin: a sentence, and the dough that is low, usual and high.",
   args: {
-    dough: { is: cell(weightAboveZero<number>()), says: "The dough in one tin." },
+    dough: { is: cell(weightAboveZero<number>()), says: "The dough in one tin, in the unit below." },
     capacity: { is: cell(capacityCell()), says: "What the tin holds, in cm³." },
     dough_kind: {
       is: cell(word(TIN_DOUGH_KINDS)),

@@ -13,15 +13,15 @@ export const PREFERMENT = define({
       is: cell(someWeight<Weight>()),
       says: "All flour of the dough, the preferment's included, in any unit.",
     },
-    share: { is: cell(share(6)), says: "How much preferment, as a share of what basis names." },
-    hydration: { is: cell(hydration()), says: "Water over flour in the preferment." },
+    share: { is: cell(share(6)), says: "How much preferment, as a share of what basis names, such as 20%." },
+    hydration: { is: cell(hydration()), says: "Water over flour in the preferment, such as 100%." },
     basis: {
       is: optional(word(BASES), "prefermented flour"),
       says: '(optional) "prefermented flour" (default), "weight of all flour" or "weight of added flour".',
     },
     seed: {
       is: optional(someWeight<Weight>(), weight(0)),
-      says: "(optional) Weight of ripe starter that goes in; it counts inside the preferment.",
+      says: "(optional) Weight of ripe starter that goes in, in the flour's unit; it counts inside the preferment.",
     },
     seed_hydration: {
       is: optional(hydration(), null),
@@ -29,7 +29,7 @@ export const PREFERMENT = define({
     },
     yeast: {
       is: optional(share(0.25), ratio(0)),
-      says: "(optional) Yeast as a share of the preferment's flour.",
+      says: "(optional) Yeast as a share of the preferment's flour, such as 0.1%.",
     },
   },
   returns: {

@@ -10,11 +10,11 @@ export const STARTERFEED = define({
   summary: "Starter, flour and water that give a wanted weight of starter at a wanted hydration.",
   args: {
     wanted: { is: cell(someWeight<Weight>()), says: "Weight wanted after feeding, in any unit." },
-    hydration_wanted: { is: cell(hydration()), says: "Water over flour wanted." },
+    hydration_wanted: { is: cell(hydration()), says: "Water over flour wanted, such as 100%." },
     hydration_now: { is: cell(hydration()), says: "Water over flour of the starter at hand." },
     starter: {
       is: optional(someWeight<Weight>(), null),
-      says: "(optional) Starter to use; as much as fits when left out.",
+      says: "(optional) Starter to use, in the same unit; as much as fits when left out.",
     },
   },
   returns: {

@@ -1,0 +1,151 @@
+// A living card: the sheet's own sums from one open cell, right where nobody has the add-on.
+
+import type { CardAmount, CardData } from "./card-data.ts";
+import { block, type Drawn, eggsSay, head, type Into, named, text, tidy, weightColumn } from "./card-parts.ts";
+import type { CellModel, ColumnModel, Line, Value } from "./model.ts";
+import { countUp } from "./scaling.ts";
+
+/** Digits of what a living card reckons from: far below any scale. */
+const EXACT = 4;
+
+export function livingCard(data: CardData, amount: CardAmount, values: Into): Drawn {
+  const put = (name: string, value: Value): string => {
+    values.set(name, value);
+    return name;
+  };
+  const number = (name: string, value: number | null, at = 2): CellModel => ({
+    at,
+    role: "ruled",
+    name: put(name, value === null ? null : tidy(value, EXACT)),
+    unit: "plain",
+    align: "right",
+  });
+  const computed = (says: string, name: string, formula: string, at = 2, tick = false): Line => ({
+    cells: [
+      ...named(says, tick),
+      { at, role: "figure", name, unit: "plain", formula: `=IF(COUNT(@open)=0;"";${formula})` },
+      ...(data.unit === "oz" && /^(?:all|each|added)/.test(name)
+        ? [
+            {
+              at: at + 1,
+              role: "ruled" as const,
+              unit: "text" as const,
+              formula: `=IF(LEN(@${name})=0;"";${alsoFormula(`@${name}`)})`,
+            },
+          ]
+        : []),
+    ],
+  });
+  const up = (value: string) => `ROUNDUP(ROUND((${value})/@step_${data.steps.length};6);0)*@step_${data.steps.length}`;
+  values.set("open", amount.wanted);
+  const mixes =
+    amount.by === "mixes"
+      ? "ROUNDUP(ROUND(@open;9);0)"
+      : "IF(COUNT(@limit)=0;1;IF(@limit=0;1;ROUNDUP(ROUND(@base_dough*@times/@limit;9);0)))";
+  const make = block("make", [
+    {
+      cells: [
+        ...named(amount.says, false),
+        { at: 2, role: "input", name: "open", unit: "plain" },
+        { at: 3, role: "remark", text: "← type here" },
+      ],
+    },
+    computed("Times the formula", "times", "@open/@base_open"),
+    ...(data.pieces === null || amount.by === "pieces"
+      ? []
+      : [computed("Pieces", "pieces", "ROUNDDOWN(ROUND(@base_pieces*@times;6);0)")]),
+    computed(head(data, "Dough in all"), "all_dough", up("@base_dough*@times")),
+    computed("Mixes", "mixes", mixes),
+    computed(head(data, "Dough in each mix"), "each_dough", up("IF(@mixes=0;0;@base_dough*@times/@mixes)")),
+  ]);
+  const columns = [
+    ...data.stages.flatMap(({ head: says }, stage): ColumnModel[] => [
+      {
+        name: `weight_${stage}`,
+        head: head(data, says),
+        unit: "plain",
+        role: "figure",
+        formula: `=IF(COUNT(@open)=0;"";IF(@mixes=0;"";ARRAYFORMULA(IF(LEN(@base_${stage})=0;"";${rounded(`(@base_${stage}*@times/@mixes)`, data.steps)}))))`,
+      },
+      ...(data.unit === "oz"
+        ? [
+            {
+              name: `also_${stage}`,
+              head: "as lb and oz",
+              unit: "text",
+              role: "ruled",
+              formula: `=ARRAYFORMULA(IF(LEN(@weight_${stage})=0;"";${alsoFormula(`@weight_${stage}`)}))`,
+            } as const,
+          ]
+        : []),
+    ]),
+    ...data.stages.map(({ head: says, weights }, stage): ColumnModel => {
+      values.set(
+        `base_${stage}`,
+        weights.map((one) => (one === null ? null : tidy(one, EXACT))),
+      );
+      return {
+        name: `base_${stage}`,
+        head: data.stages.length === 1 ? "Formula" : `Formula, ${says}`,
+        unit: "plain",
+        role: "ruled",
+      };
+    }),
+  ];
+  const below: Line[] = [];
+  data.added.forEach(({ says, base, fixed: kept = 0, perMix, stage }, at) => {
+    const all = `${kept === 0 ? "" : `@kept_${at}+`}@base_added_${at}*@times`;
+    const line = computed(
+      head(data, says),
+      `added_${at}`,
+      rounded(perMix ? `((${all})/@mixes)` : `(${all})`, data.steps),
+      weightColumn(data, stage),
+      true,
+    );
+    below.push({
+      cells: [
+        ...line.cells,
+        number(`base_added_${at}`, base, baseAt(data)),
+        ...(kept === 0 ? [] : [number(`kept_${at}`, kept, baseAt(data) + 1)]),
+      ],
+    });
+  });
+  if (data.eggs !== null) {
+    const line = computed(eggsSay(data), "eggs", "ROUND(@base_eggs*@times/@mixes;1)");
+    below.push({ cells: [...line.cells, number("base_eggs", data.eggs.weight / data.eggs.each, baseAt(data))] });
+  }
+  data.sizes.forEach(({ name, weight: each }, at) => {
+    const step = data.steps[data.steps.length - 1] ?? 1;
+    const said = head(data, name === "" ? "Divide at" : `Divide: ${name}`);
+    below.push({ cells: [...named(said, false), number(`size_${at}`, tidy(countUp(each / step) * step))] });
+  });
+  below.push(text("What the card reckons from", "label"));
+  below.push({ cells: [...named(`${amount.says}, on the formula sheet`, false), number("base_open", amount.base)] });
+  below.push({ cells: [...named(head(data, "Dough, on the formula sheet"), false), number("base_dough", data.dough)] });
+  if (data.pieces !== null && amount.by !== "pieces")
+    below.push({ cells: [...named("Pieces, on the formula sheet", false), number("base_pieces", data.pieces)] });
+  if (amount.by !== "mixes")
+    below.push({ cells: [...named(head(data, "Mixer takes at most"), false), number("limit", data.mixerLimit)] });
+  data.steps.forEach((step, at) => {
+    const says = at === 0 ? head(data, "Scale steps, the coarsest first") : "";
+    below.push({ cells: [...named(says, false), number(`step_${at + 1}`, step)] });
+  });
+  return { make, columns, below };
+}
+
+const baseAt = (data: CardData): number => weightColumn(data, data.stages.length);
+
+/** The coarsest step that moves the weight by at most 2 %, and never none: BAKE_SCALEROUND in the sheet's own words. */
+function rounded(value: string, steps: readonly number[]): string {
+  const near = steps.map((_, at) => `ROUND(${value}/@step_${at + 1};0)*@step_${at + 1}`);
+  const last = steps.length;
+  const finest = `IF(ROUND(${value}/@step_${last};0)<1;@step_${last};${near[last - 1]})`;
+  const tried = near
+    .slice(0, -1)
+    .reduceRight((other, one) => `IF(ABS(${one}-${value})<=${value}*(2/100+1/1000000000);${one};${other})`, finest);
+  return `IF(${value}=0;0;${tried})`;
+}
+
+/** 16 oz are a pound (NIST SP 811, appendix B). */
+const alsoFormula = (value: string): string =>
+  `INT(ROUND(${value};2)/16)&" lb "&ROUND(ROUND(${value};2)-16*INT(ROUND(${value};2)/16);2)&" oz"`;

@@ -1,0 +1,79 @@
+// A card of values: every number worked out here, on the scale's steps.
+
+import type { CardAmount, CardData } from "./card-data.ts";
+import { block, type Drawn, eggsSay, head, type Into, named, tidy, weightColumn } from "./card-parts.ts";
+import type { ColumnModel, Line } from "./model.ts";
+import { countUp, onSteps } from "./scaling.ts";
+import { ratio, weight } from "./units.ts";
+
+const MOST_SHIFT = ratio(0.02);
+
+export function valuesCard(data: CardData, amount: CardAmount, values: Into): Drawn {
+  const times = amount.wanted / amount.base;
+  const dough = data.dough * times;
+  const mixes =
+    amount.by === "mixes"
+      ? countUp(amount.wanted)
+      : data.mixerLimit === null || data.mixerLimit <= 0
+        ? 1
+        : Math.max(1, countUp(dough / data.mixerLimit));
+  const step = data.steps[data.steps.length - 1] ?? 1;
+  const whole = (value: number) => tidy(countUp(value / step) * step);
+  const onScale = (value: number | null) =>
+    onSteps([value === null ? null : weight(value)], data.steps, MOST_SHIFT)[0] ?? null;
+  const figure = (says: string, name: string, value: number | null, at = 2, tick = false): Line[] => {
+    if (value === null) return [];
+    values.set(name, value);
+    const also =
+      data.unit === "oz" && /^(?:all|each|added|size)/.test(name)
+        ? [{ at: at + 1, role: "ruled" as const, text: poundsAndOunces(value) }]
+        : [];
+    return [{ cells: [...named(says, tick), { at, role: "figure", name, unit: "plain" }, ...also] }];
+  };
+  const pieces = data.pieces === null ? null : Math.floor(data.pieces * times + 1e-6);
+  const make = block("make", [
+    ...figure("Pieces", "pieces", pieces),
+    ...figure(head(data, "Dough in all"), "all_dough", whole(dough)),
+    ...figure("Mixes", "mixes", mixes),
+    ...figure(head(data, "Dough in each mix"), "each_dough", whole(dough / mixes)),
+  ]);
+  const columns = data.stages.flatMap(({ head: says, weights }, stage): ColumnModel[] => {
+    const each = weights.map((base) => (base === null ? null : onScale((base * times) / mixes)));
+    values.set(`weight_${stage}`, each);
+    values.set(
+      `also_${stage}`,
+      each.map((one) => (one === null ? null : poundsAndOunces(one))),
+    );
+    return [
+      { name: `weight_${stage}`, head: head(data, says), unit: "plain", role: "figure" },
+      ...(data.unit === "oz"
+        ? [{ name: `also_${stage}`, head: "as lb and oz", unit: "text", role: "ruled" } as const]
+        : []),
+    ];
+  });
+  const below = [
+    ...data.added.flatMap(({ says, base, fixed: kept = 0, perMix, stage }, at) =>
+      figure(
+        head(data, says),
+        `added_${at}`,
+        onScale((base * times + kept) / (perMix ? mixes : 1)),
+        weightColumn(data, stage),
+        true,
+      ),
+    ),
+    ...(data.eggs === null
+      ? []
+      : figure(eggsSay(data), "eggs", tidy((data.eggs.weight * times) / mixes / data.eggs.each, 1))),
+    ...data.sizes.flatMap(({ name, weight: each }, at) =>
+      figure(head(data, name === "" ? "Divide at" : `Divide: ${name}`), `size_${at}`, whole(each)),
+    ),
+  ];
+  return { make, columns, below };
+}
+
+/** 16 oz are a pound (NIST SP 811, appendix B). */
+export function poundsAndOunces(ounces: number): string {
+  const all = tidy(ounces, 2);
+  const pounds = Math.floor(all / 16);
+  return `${pounds} lb ${tidy(all - 16 * pounds, 2)} oz`;
+}

@@ -1,0 +1,136 @@
+// Where the named cells of a built sheet stand now, found by the words that were written beside them.
+import type { Zone } from "./a1.ts";
+import { type Layout, labelText, layOut, type PlacedCell } from "./layout.ts";
+import type { Options, SheetModel } from "./model.ts";
+
+export type Located = {
+  readonly model: SheetModel;
+  /** The units it was built with; its parts are those of the model, whether built or not. */
+  readonly options: Options;
+  /** Cells, and columns of tables from edge row to edge row, as far as they are there. */
+  readonly zones: ReadonlyMap<string, Zone>;
+};
+
+type Grid = readonly (readonly unknown[])[];
+type Found = { readonly placed: PlacedCell; readonly row: number; readonly column: number };
+
+const WEIGHTS = ["g", "oz"] as const;
+const TEMPERATURES = ["C", "F"] as const;
+const LENGTHS = ["cm", "in"] as const;
+
+/** A word that is missing counts this much of a word that is there: parts may have been left out. */
+const MISSING = 0.25;
+
+/**
+ * The model and the units whose words a sheet shows best, and its cells by their names; null where its table is not there.
+ * Rows may have been inserted, deleted or sorted, and columns inserted beside the table.
+ */
+export function locate(grid: Grid, models: readonly SheetModel[], table = "formula"): Located | null {
+  const texts = new Set(grid.flatMap((row) => row.map(said)));
+  let best: { score: number; model: SheetModel; options: Options; layout: Layout } | undefined;
+  for (const model of models) {
+    for (const options of optionsOf(model)) {
+      const layout = layOut(model, options);
+      const words = wordsOf(layout, options);
+      const found = words.filter((word) => texts.has(word)).length;
+      const score = found - MISSING * (words.length - found);
+      if (best === undefined || score > best.score) best = { score, model, options, layout };
+    }
+  }
+  if (best === undefined) return null;
+  const zones = zonesOf(grid, best.layout, best.options);
+  const columns = best.layout.tables.find(({ table: { table: name } }) => name === table)?.table.columns ?? [];
+  if (columns.length === 0 || !columns.every(({ name, role }) => role !== "computed" || zones.has(name))) return null;
+  return { model: best.model, options: best.options, zones };
+}
+
+function optionsOf(model: SheetModel): Options[] {
+  return WEIGHTS.flatMap((weight) =>
+    TEMPERATURES.flatMap((temperature) =>
+      LENGTHS.map((length): Options => ({ weight, temperature, length, parts: model.parts })),
+    ),
+  );
+}
+
+const said = (cell: unknown): string => (typeof cell === "string" ? cell.trim() : "");
+/** What is always written as it is: no name of a cell, so nothing typed. */
+const isFixed = ({ cell }: PlacedCell): boolean =>
+  cell.name === undefined && (cell.text ?? "") !== "" && cell.formula === undefined;
+
+function wordsOf({ cells, tables }: Layout, options: Options): string[] {
+  const heads = tables.flatMap(({ table }) => table.columns.map(({ head }) => labelText(head, options)));
+  return [...heads, ...cells.filter(isFixed).map(({ cell }) => labelText(cell.text ?? "", options))];
+}
+
+function zonesOf(grid: Grid, layout: Layout, options: Options): Map<string, Zone> {
+  const zones = new Map<string, Zone>();
+  const fixed = fixedCells(grid, layout, options);
+  for (const placed of layout.cells) {
+    const { name, spills = [] } = placed.cell;
+    if (name === undefined && spills.length === 0) continue;
+    const place = placeOf(placed, fixed);
+    if (place === undefined || grid[place.row] === undefined) continue;
+    [name, ...spills].forEach((one, at) => {
+      if (one) zones.set(one, { row: place.row, column: place.column + at, rows: 1, columns: 1 });
+    });
+  }
+  for (const { table, column } of layout.tables) {
+    const heads = table.columns.map(({ head }) => labelText(head, options));
+    const row = headingRow(grid, heads);
+    if (row === undefined) continue;
+    const columns = heads.map((head) => (grid[row] ?? []).findIndex((cell) => said(cell) === head));
+    const wide = Math.max(...columns, column + heads.length - 1);
+    const below = fixed
+      .filter((one) => one.row > row && one.column >= column && one.column <= wide)
+      .map((one) => one.row);
+    const end = Math.min(grid.length, ...below);
+    table.columns.forEach(({ name }, at) => {
+      const found = columns[at] ?? -1;
+      if (found >= 0 && end > row + 1)
+        zones.set(name, { row: row + 1, column: found, rows: end - row - 1, columns: 1 });
+    });
+  }
+  return zones;
+}
+
+/** The fixed words that are there, the first of two in a column being the first in the model, too. */
+function fixedCells(grid: Grid, { cells }: Layout, options: Options): Found[] {
+  const taken = new Map<string, number>();
+  return cells.filter(isFixed).flatMap((placed): Found[] => {
+    const text = labelText(placed.cell.text ?? "", options);
+    const key = `${placed.column} ${text}`;
+    const from = taken.get(key) ?? 0;
+    const row = grid.findIndex((line, index) => index >= from && said(line[placed.column]) === text);
+    if (row < 0) return [];
+    taken.set(key, row + 1);
+    return [{ placed, row, column: placed.column }];
+  });
+}
+
+/** A block has no more lines in a row whose words are computed. */
+const FARTHEST = 6;
+
+/** By the words in its own line, to the left before to the right; otherwise by the nearest above, and for a title below. */
+function placeOf({ row, column }: PlacedCell, fixed: readonly Found[]): { row: number; column: number } | undefined {
+  const rank = ({ placed }: Found): number => {
+    const [down, left] = [row - placed.row, column - placed.column];
+    if (down > FARTHEST || down < -2) return Number.POSITIVE_INFINITY;
+    const side = left < 0 ? 50 - left : left;
+    return down === 0 ? side : down > 0 ? (left < 0 ? 900 : 100) + 10 * down + side / 10 : 1000 - 10 * down + side / 10;
+  };
+  let best: Found | undefined;
+  for (const one of fixed) if (rank(one) < (best === undefined ? Number.POSITIVE_INFINITY : rank(best))) best = one;
+  if (best === undefined) return undefined;
+  return { row: best.row + row - best.placed.row, column: best.column + column - best.placed.column };
+}
+
+/** The row with most of a table's headings, at least two thirds of them. */
+function headingRow(grid: Grid, heads: readonly string[]): number | undefined {
+  let best: { row: number; hits: number } | undefined;
+  grid.forEach((line, row) => {
+    const texts = new Set(line.map(said));
+    const hits = heads.filter((head) => texts.has(head)).length;
+    if (hits * 3 >= heads.length * 2 && hits > (best?.hits ?? 0)) best = { row, hits };
+  });
+  return best?.row;
+}

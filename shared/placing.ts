@@ -1,0 +1,43 @@
+import { zoneA1 } from "./a1.ts";
+import type { Layout } from "./layout.ts";
+import type { Links, SheetModel, Table, Values } from "./model.ts";
+import type { SheetPlan } from "./plan.ts";
+
+const lengthOf = (value: unknown): number => (Array.isArray(value) ? value.length : 0);
+/** Rows that have links of their own. */
+export const linkedRows = (links: Links): number => Math.max(0, ...Object.values(links).map(lengthOf));
+
+/** The model with tables that hold all that is typed into them. */
+export function longEnough(model: SheetModel, typed: Values, links: Links): SheetModel {
+  const rowsOf = ({ rows, spare, columns }: Table) => {
+    if (spare === undefined) return rows;
+    const filled = columns.map(({ name, role }) => (role === "linked" ? linkedRows(links) : lengthOf(typed[name])));
+    return Math.max(rows, Math.max(...filled) + spare);
+  };
+  return {
+    ...model,
+    bands: model.bands.map((band) => {
+      // Tables side by side are equally long.
+      const longest = Math.max(0, ...band.map((item) => ("table" in item ? rowsOf(item) : 0)));
+      return band.map((item) => ("table" in item && item.spare !== undefined ? { ...item, rows: longest } : item));
+    }),
+  };
+}
+
+/** Columns up to the last that these options fill. */
+export function usedColumns({ cells, tables }: Layout): number {
+  return Math.max(
+    ...cells.map(({ cell, column }) => column + 1 + (cell.spills?.length ?? 0)),
+    ...tables.map(({ table, column }) => column + table.columns.length),
+  );
+}
+
+export function defined({ defines }: SheetModel, names: Layout["names"]): SheetPlan["defines"] {
+  const from = names.get(defines?.from ?? "");
+  const to = [defines?.to ?? ""]
+    .flat()
+    .flatMap((table) => names.get(table) ?? [])
+    .pop();
+  if (defines === undefined || from === undefined || to === undefined) return [];
+  return [{ name: defines.name, range: zoneA1({ ...from, columns: to.column + to.columns - from.column }) }];
+}

@@ -1,0 +1,17 @@
+import { type Zone, zoneA1 } from "./a1.ts";
+import type { Table } from "./model.ts";
+import type { Look } from "./theme.ts";
+
+/** Headings, and columns of long texts. */
+export function wrappedRanges({ table, row, column }: { table: Table } & Pick<Zone, "row" | "column">): string[] {
+  const texts = table.columns.flatMap(({ wraps }, at) =>
+    wraps ? [zoneA1({ row: row + 1, column: column + at, rows: table.rows + 2, columns: 1 })] : [],
+  );
+  return [zoneA1({ row, column, rows: 1, columns: table.columns.length }), ...texts];
+}
+
+/** Looks in a larger type; 1 is the size of a formula sheet. */
+export function inType(looks: readonly (readonly Look[])[], type = 1): readonly (readonly Look[])[] {
+  if (type === 1) return looks;
+  return looks.map((row) => row.map((look) => ({ ...look, size: Math.round(look.size * type) })));
+}

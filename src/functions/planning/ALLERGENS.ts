@@ -1,0 +1,75 @@
+import { declared } from "../../../shared/allergens.ts";
+import { cell, column, text, word } from "../../../shared/cell.ts";
+import { larder } from "../../../shared/larder.ts";
+import { LABEL_LAWS } from "../../../shared/protein.ts";
+import { define, down } from "../../define.ts";
+
+export const ALLERGENS = define({
+  name: "BAKE_ALLERGENS",
+  family: "Planning and label",
+  summary: "Allergens by the larder, without cross-contact. Check against your supplier's specification and local law.",
+  args: {
+    ingredients: { is: column(text()), says: "The ingredients' names." },
+    larder: {
+      is: larder(false),
+      says: 'The larder; its column allergens names species ("wheat; milk"), with none where it was checked.',
+    },
+    law: { is: cell(word(LABEL_LAWS)), says: '"EU" or "UK" (14 groups), or "US" (9).' },
+  },
+  returns: { shape: "cell", says: 'The groups in the law\'s order, species in brackets, or "none".' },
+  examples: [
+    {
+      call: [
+        down("almond paste", "rye flour", "flour"),
+        [
+          ["ingredient", "allergens"],
+          ["flour", "wheat"],
+          ["rye flour", "rye"],
+          ["almond paste", "almonds; milk"],
+        ],
+        "EU",
+      ],
+      gives: "cereals containing gluten (wheat, rye), milk, nuts (almonds)",
+      source: "Regulation (EU) 1169/2011, annex II",
+    },
+    {
+      call: [
+        down("raisins"),
+        [
+          ["ingredient", "allergens"],
+          ["raisins", "sulphites 10.0 mg/kg"],
+        ],
+        "EU",
+      ],
+      gives: "none",
+      source: "Regulation (EU) 1169/2011, annex II, 12: more than 10 mg/kg",
+    },
+  ],
+  refusals: [
+    {
+      call: [
+        down("flour"),
+        [
+          ["ingredient", "allergens"],
+          ["flour", "gluten"],
+        ],
+        "US",
+      ],
+      because:
+        'BAKE_ALLERGENS: larder row 2 column "allergens" holds "gluten"; name the cereal: "wheat", "rye", "barley" or "oats".',
+    },
+    {
+      call: [
+        down("egg"),
+        [
+          ["ingredient", "allergens"],
+          ["egg", ""],
+        ],
+        "UK",
+      ],
+      because:
+        'BAKE_ALLERGENS: ingredients row 1 is "egg", whose allergens are not known; fill "allergens" in its larder row, "none" where checked.',
+    },
+  ],
+  compute: ({ ingredients, larder, law }) => declared(ingredients, larder, law),
+});

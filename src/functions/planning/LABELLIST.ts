@@ -1,0 +1,73 @@
+import { cell, column, optional, text, word } from "../../../shared/cell.ts";
+import { labelList } from "../../../shared/label.ts";
+import { larder } from "../../../shared/larder.ts";
+import { LABEL_LAWS } from "../../../shared/protein.ts";
+import { someWeight, weightAboveZero } from "../../../shared/readers.ts";
+import type { Weight } from "../../../shared/units.ts";
+import { define, down } from "../../define.ts";
+
+export const LABELLIST = define({
+  name: "BAKE_LABELLIST",
+  family: "Planning and label",
+  summary:
+    "Ingredient list by weight, allergens in capitals: a draft. Check against your supplier's specification and local law.",
+  args: {
+    ingredients: { is: column(text()), says: "The ingredients' names." },
+    weights: { is: column(someWeight<Weight>()), says: "The weights as they go in, in any one unit." },
+    larder: { is: larder(false), says: 'The larder, with the columns allergens, "label name" and "made of".' },
+    law: { is: cell(word(LABEL_LAWS)), says: '"EU", "UK" or "US".' },
+    finished_weight: {
+      is: optional(weightAboveZero<Weight>(), null),
+      says: "(optional) What the product weighs when finished; EU and UK need it where water goes in.",
+    },
+  },
+  returns: { shape: "cell", says: "The list as one text." },
+  examples: [
+    {
+      call: [
+        down("flour", "water", "salt", "yeast"),
+        down(1000, 600, 20, 10),
+        [
+          ["ingredient", "label name", "allergens"],
+          ["flour", "wheat flour", "wheat"],
+          ["salt", "", "none"],
+          ["yeast", "", "none"],
+        ],
+        "EU",
+        1430,
+      ],
+      gives: "WHEAT flour, water, salt, yeast",
+      source: "Regulation (EU) 1169/2011, annex VII A.1: 400 of 1430 g are water",
+    },
+  ],
+  refusals: [
+    {
+      call: [
+        down("flour", "butter"),
+        down(1000, 600),
+        [
+          ["ingredient", "allergens"],
+          ["flour", "wheat"],
+        ],
+        "US",
+      ],
+      because:
+        'BAKE_LABELLIST: ingredients row 2 is "unsalted butter", whose allergens are not known; give it a larder row with them, "none" where checked.',
+    },
+    {
+      call: [
+        down("flour", "water"),
+        down(1000, 600),
+        [
+          ["ingredient", "allergens"],
+          ["flour", "wheat"],
+        ],
+        "UK",
+      ],
+      because:
+        "BAKE_LABELLIST: finished_weight is blank; where water goes in, UK lists need the weight of the finished product.",
+    },
+  ],
+  compute: ({ ingredients, weights, larder, law, finished_weight }) =>
+    labelList(ingredients, weights, larder, law, finished_weight),
+});

@@ -1,0 +1,66 @@
+import type { Band, Block, Condition, SheetModel, Table } from "../../shared/model.ts";
+import { costBlock, costColumns, sizeCosts } from "./cost.ts";
+import { labelBlock, labelCautions, nutritionBlock } from "./label.ts";
+
+/** What cost and label need to know of a formula sheet. */
+export type Costed = {
+  /** All the dough or batter there is to divide. */
+  readonly whole: string;
+  /** Raw weights of a piece, a size a row, and the sizes' names. */
+  readonly each: string;
+  readonly names: string;
+  /** One sort of piece in one cell, and the part without which there is none; sizes are a table. */
+  readonly needs?: Condition;
+  /** Whether the sizes say what a piece weighs when it is sold. */
+  readonly sold: boolean;
+  /** An ingredient that is not in the table. */
+  readonly extra?: { readonly name: string; readonly weight: string; readonly kind: string };
+};
+
+const EXTRA = { name: "@roll_in_name", weight: "@roll_in", kind: "fat" } as const;
+/** Beside the widest table of a formula sheet. */
+const LEFT = 9;
+const WIDTHS = [84, 84, 84];
+
+/** A formula sheet with the parts that a larder makes possible: what it costs and what its label says. */
+export function withCosting(model: SheetModel): SheetModel {
+  const known = namesOf(model);
+  const extra = known.has("roll_in") ? EXTRA : undefined;
+  const whole = extra === undefined ? "@dough" : "@dough_in_all";
+  const costed: Costed = {
+    whole,
+    sold: known.has("size_weight"),
+    ...(extra === undefined ? {} : { extra }),
+    ...(known.has("size_scaled")
+      ? { each: "@size_scaled", names: "@size_name" }
+      : { each: "@tin_dough", names: '"one tin"', needs: "tin" }),
+  };
+  const bands = model.bands.map((band): Band => {
+    const table = band.find((item): item is Table => "table" in item && item.table === "formula");
+    return table === undefined ? band : [...band, costColumns(LEFT, table.rows)];
+  });
+  return {
+    ...model,
+    widths: [...model.widths, ...WIDTHS],
+    parts: [...model.parts, "cost", "label"],
+    bands: [
+      ...bands.slice(0, -1),
+      [costBlock(costed), sizeCosts(costed)],
+      [labelBlock(costed)],
+      [nutritionBlock(costed)],
+      ...bands
+        .slice(-1)
+        .map((band) =>
+          band.map((item) => ("lines" in item ? { ...item, lines: [...item.lines, ...labelCautions] } : item)),
+        ),
+    ],
+  };
+}
+
+function namesOf({ bands }: SheetModel): Set<string> {
+  const cells = (item: Block | Table) =>
+    "table" in item
+      ? item.columns.map(({ name }) => name)
+      : item.lines.flatMap((line) => line.cells.map(({ name }) => name ?? ""));
+  return new Set(bands.flat().flatMap(cells));
+}

@@ -1,0 +1,47 @@
+import type { Block, ColumnModel } from "../../shared/model.ts";
+import { COLUMNS, ingredientTable } from "./formula.ts";
+import { computedLine, headingLine, inputLine } from "./line.ts";
+
+/** The water a dough has from everything, and what of it is left for the tap. */
+export const liquidBlock: Block = {
+  block: "liquid",
+  left: 0,
+  lines: [
+    headingLine("Water from everything", 3),
+    inputLine("Effective hydration wanted", "effective_wanted", "percent"),
+    inputLine("One egg shelled ({weight})", "egg_weight", "weight"),
+    computedLine(
+      "Plain water for it, of flour",
+      "plain_water",
+      "share",
+      '=IF(LEN(@effective_wanted)*COUNT(@percent)=0;"";BAKE_PLAINWATER(@ingredient;@percent;@kind;@effective_wanted))',
+    ),
+    computedLine(
+      "Effective hydration reached",
+      "effective",
+      "share",
+      '=IF(COUNT(@dough)=0;"";IF(@dough=0;"";BAKE_HYDRATION(@ingredient;@grams;@kind)))',
+    ),
+    computedLine(
+      "Eggs in one mix",
+      "eggs",
+      "figure",
+      '=IF(COUNT(@mixes;@egg_weight)<2;"";IF(@mixes*@egg_weight=0;"";SUMIF(@kind;"egg*";@grams)/@mixes/@egg_weight))',
+    ),
+  ],
+};
+
+/** What was typed, and in a water row left blank the plain water of the typed rows: it never reads itself. */
+const used: ColumnModel = {
+  name: "used",
+  head: "% used",
+  unit: "percent",
+  role: "computed",
+  formula:
+    '=ARRAYFORMULA(IF(LEN(@percent)>0;@percent;IF((@kind="water")*(COUNT(@plain_water)>0)=1;(@plain_water-SUMIF(@kind;"water*";@percent))/SUM((@kind="water")*(LEN(@percent)=0));"")))',
+};
+const share: ColumnModel = { ...COLUMNS.share, formula: '=BAKE_FILLIN(@used;"";@kind;@amount;@of)' };
+
+const { ingredient, kind, percent, grams, whole, mix, remark } = COLUMNS;
+/** Percentages only: plain water can be told from weights no sooner than the flour is known. */
+export const usedTable = ingredientTable(16, ingredient, kind, percent, used, share, grams, whole, mix, remark);

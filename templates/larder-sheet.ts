@@ -1,0 +1,176 @@
+import { KIND_WORDS } from "../shared/kinds.ts";
+import { type Block, type ColumnModel, LARDER_NAME, type Line, type SheetModel, type Values } from "../shared/model.ts";
+
+const note = (text: string): Line => ({ cells: [{ at: 0, role: "remark", text }] });
+const caution = (text: string): Line => ({ cells: [{ at: 0, role: "caution", text }] });
+
+const top: Block = {
+  block: "name",
+  left: 0,
+  lines: [
+    { cells: [{ at: 0, role: "title", name: "title", text: "Larder" }] },
+    { cells: [{ at: 0, role: "remark", name: "shop", text: "" }] },
+    { cells: [{ at: 0, role: "label", name: "known_as", text: "" }] },
+    note(
+      "A row for each ingredient you buy. A blank share of water, fat and so on is taken from typical figures (USDA SR28).",
+    ),
+    note(
+      "Pack as it is bought: 25 kg, 12 x 750 ml, 15 dozen, 5 lb. Usable is what is left after peeling and trimming.",
+    ),
+    note(
+      "Other names with ; between them. Measures where you count or spoon: piece 50; cup 125. Energy in kcal per gram.",
+    ),
+    note("Made of, where it is made of several things: sugar 54%, cocoa mass 45%."),
+    { ...note("Carbohydrate counts the fibre in: where a label leaves it out, add it."), when: "composition" },
+    caution(
+      "Allergens come from your supplier's specification for this very product: wheat, milk; none where you checked. Cross-contact is not computed.",
+    ),
+    {
+      cells: [
+        { at: 0, role: "label", text: "Without a price" },
+        { at: 1, role: "computed", name: "unpriced", unit: "count", formula: blanks("price") },
+        { at: 4, role: "label", text: "Allergens not known", align: "right" },
+        { at: 5, role: "computed", name: "unchecked", unit: "count", formula: blanks("allergens") },
+      ],
+    },
+  ],
+};
+
+/** Rows with a name and nothing in this column. */
+function blanks(column: string): string {
+  return `=ARRAYFORMULA(SUM((LEN(@ingredient)>0)*(LEN(@${column})=0)))`;
+}
+
+const text = (name: string, head: string): ColumnModel => ({ name, head, unit: "text", role: "input" });
+const share = (name: string, head: string): ColumnModel => ({ name, head, unit: "rate", role: "input" });
+
+/** The price of a kilogram reads these columns alone, so that it does not wait for itself. */
+const bought: readonly ColumnModel[] = [
+  text("ingredient", "Ingredient"),
+  { ...text("kind", "Kind"), choices: KIND_WORDS },
+  { name: "price", head: "Price", unit: "money", role: "input" },
+  text("pack", "Pack"),
+  share("usable", "Usable"),
+  text("also_called", "Also called"),
+  text("measures", "Measures"),
+];
+
+const perKilogram: readonly ColumnModel[] = [
+  {
+    name: "price_each",
+    head: "Price per {priced}",
+    unit: "money",
+    role: "computed",
+    formula: [{ when: "oz", formula: priced(16, "oz") }, { formula: priced(1000, "g") }],
+    spills: ["price_remark"],
+  },
+  { name: "price_remark", head: "", unit: "text", role: "remark" },
+];
+
+function priced(weight: number, unit: string): string {
+  return `=BAKE_COSTS(@ingredient;ARRAYFORMULA(IF(LEN(@ingredient)=0;"";${weight}));@bought_table;"${unit}")`;
+}
+
+const declared: readonly ColumnModel[] = [
+  text("label_name", "Label name"),
+  text("made_of", "Made of"),
+  text("allergens", "Allergens"),
+  { name: "usual", head: "By its nature", unit: "text", role: "remark" },
+];
+
+/** Shares of weight; a blank falls back to the built-in table. */
+const composition: readonly ColumnModel[] = [
+  share("water", "Water"),
+  share("protein", "Protein"),
+  share("fat", "Fat"),
+  share("saturates", "Saturates"),
+  share("carbohydrate", "Carbohydrate"),
+  share("sugar", "Sugar"),
+  share("fibre", "Fibre"),
+  share("salt", "Salt"),
+  { name: "energy", head: "Energy", unit: "plain", role: "input" },
+  { name: "extra_water", head: "Extra water", unit: "plain", role: "input" },
+];
+
+/** Lines of ingredient, price, pack, usable, other names, label name, made of, allergens. */
+function columnsOf(table: string): Values {
+  const rows = table.split("\n").map((row) => row.split("|"));
+  const column = (at: number) => rows.map((row) => row[at] || null);
+  const figures = (at: number) => column(at).map((text) => (text === null ? null : Number(text)));
+  return {
+    ingredient: column(0),
+    price: figures(1),
+    pack: column(2),
+    usable: figures(3),
+    also_called: column(4),
+    label_name: column(5),
+    made_of: column(6),
+    allergens: column(7),
+  };
+}
+
+const ROWS = 30;
+const SPARE = 15;
+
+/** The shop's own ingredients: prices, packs, label names and allergens, which every other sheet reads. */
+export const larderSheet: SheetModel = {
+  name: "larder",
+  title: "Larder",
+  says: "What you buy: prices and packs, label names and allergens. Every formula sheet built afterwards shows cost and label.",
+  widths: [
+    150,
+    ...Array<number>(4).fill(72),
+    ...Array<number>(2).fill(120),
+    72,
+    72,
+    ...Array<number>(4).fill(140),
+    ...Array<number>(10).fill(72),
+  ],
+  parts: ["composition"],
+  defines: { name: LARDER_NAME, from: "bought_table", to: ["declared_table", "composition_table"] },
+  bands: [
+    [top],
+    [
+      { table: "bought", left: 0, rows: ROWS, spare: SPARE, columns: bought },
+      { table: "per_kilogram", left: 7, rows: ROWS, spare: SPARE, columns: perKilogram },
+      { table: "declared", left: 9, rows: ROWS, spare: SPARE, columns: declared },
+      { table: "composition", left: 13, when: "composition", rows: ROWS, spare: SPARE, columns: composition },
+    ],
+  ],
+  sample: {
+    title: "Larder",
+    shop: "Tern Quay Bakehouse",
+    ...columnsOf(`Strong white flour|21.25|25 kg|||wheat flour||wheat
+Plain flour|18.5|25 kg|||wheat flour||wheat
+Wholemeal wheat flour|23|25 kg||whole wheat flour|wholemeal wheat flour||wheat
+Rye flour|24.5|25 kg|||rye flour||rye
+Sea salt|9|10 kg|||salt||none
+Salt|4.5|10 kg|||salt||none
+Fresh yeast|3.6|1 kg|||yeast||none
+Instant yeast|4.25|500 g|||yeast||none
+Unsalted butter|86|10 kg||Butter; Sheet butter|butter||milk
+Whole milk|12|12 x 1 l|||whole milk||milk
+Whole egg|36|15 dozen|||eggs||eggs
+Sugar|24|25 kg|||sugar||none
+Brown sugar|15|10 kg|||brown sugar||none
+Olive oil|42|5 l|||olive oil||none
+Baking powder|11|2 kg|||raising agents||none
+Baking soda|6|2 kg|||raising agent (sodium bicarbonate)||none
+Dark chocolate|68|5 kg|||dark chocolate|cocoa mass 54%, sugar 45%, emulsifier soy lecithin 1%|soybeans
+Apple|18|12 kg|0.75||apples||none
+Walnuts|||||walnuts||`),
+  },
+  // By hand: 21.25 ÷ 25; 3.60 a kilogram; 180 eggs of 50 g (USDA SR28 01123) weigh 9 kg; 18 ÷ 12 ÷ 0.75; no price for walnuts.
+  expects: {
+    "price_each/1": 0.85,
+    "price_each/7": 3.6,
+    "price_each/11": 4,
+    "price_each/18": 2,
+    "price_each/19": "",
+    "price_remark/19": "no price",
+    "kind/1": "flour",
+    "usual/11": "eggs",
+    unpriced: 1,
+    unchecked: 1,
+  },
+};
