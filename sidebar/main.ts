@@ -1,18 +1,29 @@
 import { VERSION } from "../shared/bench.ts";
+import { check } from "./check.ts";
+import { day } from "./day.ts";
 import { element } from "./element.ts";
 import { newId } from "./form.ts";
+import { functions } from "./functions.ts";
+import { handOut } from "./hand-out.ts";
 import { make } from "./make.ts";
 import type { Panel } from "./panel.ts";
+import { readIn } from "./read-in.ts";
+import { selfCheck } from "./self-check.ts";
 import { ask, told } from "./server.ts";
 
 /** In the order of their tabs. */
-const PANELS: readonly Panel[] = [make];
+const PANELS: readonly Panel[] = [make, readIn, check, day, handOut, functions];
 
 /** A server that was not used for a while takes seconds to wake. */
 const PATIENCE_MS = 20_000;
 
 const notice = element("div", { class: "notice", role: "alert" });
 document.getElementById("bench")?.append(notice, ...(PANELS.length > 1 ? tabbed() : PANELS.map(shown)));
+// The menu's "Check this add-on" opens this page with a mark at its end, which is there once all of it is read.
+document.addEventListener("DOMContentLoaded", () => {
+  if (document.getElementById("check-now") !== null)
+    document.getElementById("bench")?.replaceChildren(notice, shown(selfCheck));
+});
 void greet();
 
 function shown(panel: Panel): HTMLElement {

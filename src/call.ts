@@ -1,5 +1,6 @@
 import { isBlank, toGrid } from "../shared/cell.ts";
 import { CellError, type Fault, fault, refuseAll } from "../shared/refusal.ts";
+import { quoted } from "../shared/show.ts";
 import type { Answer, SheetFunction } from "./define.ts";
 
 type Value = number | string;
@@ -16,13 +17,42 @@ export function call(made: SheetFunction, raw: ArrayLike<unknown>): Value | Valu
   try {
     const names = Object.keys(made.args);
     if (raw.length > names.length) {
-      refuseAll([fault(`takes ${names.length} arguments (${names.join("; ")}), and ${raw.length} are given`)]);
+      refuseAll([
+        fault(
+          `takes ${names.length === 1 ? "1 argument" : `${names.length} arguments`} (${names.join("; ")}), and ${raw.length} are given`,
+        ),
+      ]);
     }
+    refuseAll(misplaced(made, raw));
     const rows = made.rowwise ? callRows(made, raw) : callWhole(made, raw);
     return finish(made, rows);
   } catch (error) {
     throw error instanceof CellError ? new CellError(error.faults, made.name) : error;
   }
+}
+
+/** An argument left out without its `;` lets the next one slip into its place: "F" where a rise is meant. */
+function misplaced(made: SheetFunction, raw: ArrayLike<unknown>): Fault[] {
+  const entries = Object.entries(made.args);
+  return entries.flatMap(([name, { is }], index) => {
+    const cell = raw[index];
+    if (!is.optional || typeof cell !== "string" || isBlank(cell) || takes(is, cell)) return [];
+    const after = entries.slice(index + 1).findIndex(([, later]) => takes(later.is, cell));
+    if (after < 0) return [];
+    const blank = entries.slice(index, index + 1 + after).map(([skipped]) => skipped);
+    const meant = entries[index + 1 + after]?.[0];
+    return [
+      fault(`is ${quoted(cell)}, which is meant for ${meant}; leave ${blank.join(" and ")} blank before it`, name),
+    ];
+  });
+}
+
+/** Whether an option of these words is asked for, and this is one. */
+function takes({ hint, decode }: SheetFunction["args"][string]["is"], cell: string): boolean {
+  if (hint.of !== "word") return false;
+  const faults: Fault[] = [];
+  decode(cell, "", faults);
+  return faults.length === 0;
 }
 
 function callWhole(made: SheetFunction, raw: ArrayLike<unknown>): Rows {
@@ -36,7 +66,7 @@ function callWhole(made: SheetFunction, raw: ArrayLike<unknown>): Rows {
   entries.forEach(([name, { is }], index) => {
     const cells = raw[index];
     if (cells === undefined && is.shape !== "cell" && !is.optional)
-      missing.push(fault("is missing; give a range", name));
+      missing.push(fault(`is missing; give ${is.shape === "column" ? "a range" : "a cell or a range"}`, name));
     if (holdsAmounts(is)) {
       tables += 1;
       if (!toGrid(cells).every((row) => row.every(isBlank))) filled += 1;
@@ -69,7 +99,9 @@ function callRows(made: SheetFunction, raw: ArrayLike<unknown>): Rows {
   const columns = Object.entries(made.args).map(([name, { is }], index) => ({
     name,
     is,
-    ...asColumn(raw[index], name, faults),
+    // A table is one for all rows.
+    table: is.shape === "table" ? { value: is.decode(raw[index], name, faults) } : undefined,
+    ...(is.shape === "table" ? { cells: [], isColumn: false } : asColumn(raw[index], name, faults)),
   }));
   refuseAll(faults);
   const rows = Math.max(1, ...columns.filter(({ isColumn }) => isColumn).map(({ cells }) => cells.length));
@@ -84,8 +116,10 @@ function callRows(made: SheetFunction, raw: ArrayLike<unknown>): Rows {
       continue;
     }
     const before = faults.length;
-    for (const { name, is, isColumn, cells } of columns) {
-      args[name] = is.decode(isColumn ? (cells[row] ?? "") : cells[0], name, faults, many ? row + 1 : undefined);
+    for (const { name, is, isColumn, cells, table } of columns) {
+      args[name] = table
+        ? table.value
+        : is.decode(isColumn ? (cells[row] ?? "") : cells[0], name, faults, many ? row + 1 : undefined);
     }
     if (faults.length > before) continue;
     answers.push(...rowOf(made, args, many ? row + 1 : undefined, faults));

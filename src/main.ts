@@ -2,6 +2,7 @@
 import { call as callFunction } from "./call.ts";
 import { FUNCTIONS } from "./functions/index.ts";
 
+export { probe } from "./self-check.ts";
 export { benchAsk } from "./server.ts";
 
 /** A formula cell: the function's name and the arguments as the sheet passed them. */
@@ -13,9 +14,20 @@ export function call(name: string, args: ArrayLike<unknown>): unknown {
 
 /** The menu; the only thing that is allowed before anybody used the add-on in a file. */
 export function onOpen(): void {
-  SpreadsheetApp.getUi().createAddonMenu().addItem("Open the bench", "openBench").addToUi();
+  SpreadsheetApp.getUi()
+    .createAddonMenu()
+    .addItem("Open the bench", "openBench")
+    .addItem("Check this add-on", "checkAddOn")
+    .addToUi();
 }
 
 export function openBench(): void {
-  SpreadsheetApp.getUi().showSidebar(HtmlService.createHtmlOutputFromFile("sidebar").setTitle("Gramwright bench"));
+  SpreadsheetApp.getUi().showSidebar(page().setTitle("Gramwright bench"));
 }
+
+/** The same page; what is put at its end makes it show the check in place of the bench. */
+export function checkAddOn(): void {
+  SpreadsheetApp.getUi().showSidebar(page().setTitle("Check this add-on").append('<i id="check-now" hidden></i>'));
+}
+
+const page = () => HtmlService.createHtmlOutputFromFile("sidebar");

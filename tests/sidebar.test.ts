@@ -9,7 +9,7 @@ describe("the built file", () => {
   const script = /<script>([\s\S]*)<\/script>/.exec(html)?.[1] ?? "";
 
   test("is one file of a fair size that asks for nothing", () => {
-    expect(html.length).toBeLessThan(120_000);
+    expect(html.length).toBeLessThan(160_000);
     expect(/https?:\/\/|src=|@import|url\(|<link/.exec(html)).toBeNull();
     expect(/\bfetch\(|XMLHttpRequest|localStorage|sessionStorage|innerHTML|document\.write/.exec(script)).toBeNull();
   });
@@ -58,7 +58,7 @@ describe.skipIf(skip)("the bench at 300 px", () => {
     expect(orders).toHaveLength(1);
     expect(orders[0]).toMatchObject({
       template: "pan-loaf",
-      options: { weight: "g", temperature: "C", length: "cm", parts: ["tin", "water"] },
+      options: { weight: "g", temperature: "C", length: "cm", parts: ["tin", "water", "cost", "label"] },
       values: {
         title: "Quay pan loaf",
         by: "pieces",
@@ -187,6 +187,6 @@ describe.skipIf(skip)("the bench at 300 px", () => {
     await bench.wait(100);
     const [order] = await bench.builds();
     expect(order?.values).toMatchObject({ by: "flour", flour_wanted: 12500 });
-    expect(order?.options.parts).toEqual(["water"]);
+    expect(order?.options.parts).toEqual(["water", "cost", "label"]);
   });
 });

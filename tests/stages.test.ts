@@ -138,6 +138,8 @@ describe("stages, laws", () => {
           const there = wet.reduce((total, one) => total + one, 0);
           fc.pre(flour * h <= there);
           const seed = some * Math.min(flour, (flour * h) / seedH) * (1 + seedH);
+          // A smaller seed reads as a share that was typed, and is refused.
+          fc.pre(seed >= 0.006 * flour * (1 + h));
           const [seedFlour, seedWater] = [seed / (1 + seedH), (seed * seedH) / (1 + seedH)];
           const rows = split(
             [...dry.map(([weight]) => weight), ...wet, salt],
@@ -207,6 +209,14 @@ describe("stages refused", () => {
     ["milk as the only liquid", [1000, 650], ["flour", "dairy"], 0.3, [1], /milk is only partly water/],
     ["no liquid at all", [1000, 650], ["flour", "egg"], 0.3, [1], /kinds have no water row/],
     ["no flour", [700, 20], ["water", "salt"], 0.3, [1], /kinds have no flour row/],
+    [
+      "a seed typed as a share",
+      [1000, 700],
+      pair,
+      0.2,
+      [1, 0.05],
+      /seed is 0\.05, below 0\.5 % of the preferment's 400/,
+    ],
     ["a share typed plain", [1000, 700], pair, 20, [1], /share is 20, which is 2000 %; write 20% or 0.2/],
     ["a share in the column typed plain", [1000, 700], pair, down(20, ""), [1], /share row 1 is 20, which is 2000 %/],
     ["a hydration typed plain", [1000, 700], pair, 0.2, [100], /hydration is 100, which is 10000 %; write 100% or 1/],

@@ -72,7 +72,7 @@ describe("grids", () => {
     ],
     ["sheet.getRange('A1:B1').setBackgrounds([['#ffffff']])", /number of columns/],
     ["sheet.getRange('A1').setValues([1])", /A row of a grid is a list/],
-    ["sheet.getRange('A1:A2').setFormulas([['=1+1'], ['']])", /A2 has no formula/],
+    ["sheet.getRange('A2').setValue(5); sheet.getRange('A1:A2').setFormulas([['=1+1'], ['']])", /A2 has no formula/],
     ["sheet.getRange(0, 1)", /starting row or column of the range is too small/],
     ["sheet.getRange(1, 27)", /outside the dimensions of the sheet/],
     ["sheet.getRange('A1001')", /outside the dimensions of the sheet/],

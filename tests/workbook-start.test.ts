@@ -18,13 +18,14 @@ function openBench() { SpreadsheetApp.getUi().showSidebar(HtmlService.createHtml
 function stumble() { throw new Error("the oven is cold"); }
 function benchAsk(json) {
   try {
-    if (JSON.parse(json).ask !== "demo") throw new Error("say demo");
+    if (JSON.parse(json).ask !== "build") throw new Error("say build");
+    if (SpreadsheetApp.getActive().getSheetByName("Rye") !== null) return JSON.stringify({ ok: true, answer: { sheet: "Rye" } });
     var sheet = SpreadsheetApp.getActive().insertSheet("Rye");
     sheet.getRange("A1:A2").setNumberFormat("0.0%").setValues([[0.5], [0.25]]);
     sheet.getRange("B1").setNote("told in the status line");
     sheet.getRange("B2").setFormula("=SUM(A1:A2)");
     sheet.getRange("C1").setFormula("=PROBE_SHOW(A1:A2)");
-    return JSON.stringify({ ok: true, answer: { sheets: ["Rye"] } });
+    return JSON.stringify({ ok: true, answer: { sheet: "Rye" } });
   } catch (error) { return JSON.stringify({ ok: false, message: error.message }); }
 }`;
 const BENCH = `<!doctype html><html lang="en"><head><title>b</title></head><body><button id="go">Ask</button><p id="said"></p><script>
@@ -123,7 +124,7 @@ describe("the server", () => {
 
   test("the workbook's data come back as a file", async () => {
     const book = openWorkbook({ codeJs: CODE, sidebarHtml: BENCH });
-    book.answer({ ask: "demo" });
+    book.answer({ ask: "build" });
     book.type("Rye", "A1", "75%");
     const { status, type, body } = await ask("/save", { method: "POST", body: JSON.stringify(book.engine.data()) });
     expect([status, type]).toEqual([200, "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"]);
@@ -273,7 +274,7 @@ describe.skipIf(CHROMIUM === undefined)("the page", () => {
   test("the bench asks the script, and a refusal comes back", async () => {
     const bench = page.frameLocator("#bench-frame");
     await bench.locator("#go").click();
-    await bench.locator("#said:has-text('say demo')").waitFor({ timeout: 5000 });
+    await bench.locator("#said:has-text('say build')").waitFor({ timeout: 5000 });
   });
 
   test("a failing menu item says why, and the bench closes and opens", async () => {

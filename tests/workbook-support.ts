@@ -70,15 +70,18 @@ export function formulaValue(formula: string, cells: Readonly<Record<string, str
 const SOFFICE = findOffice();
 export const hasOffice = SOFFICE !== undefined;
 
-/** An .xlsx as LibreOffice reads it, every formula calculated anew: sheet name → rows of texts. Numbers come unformatted. */
-export function asOfficeReads(xlsx: Buffer): Record<string, string[][]> {
+/**
+ * An .xlsx as LibreOffice reads it, every formula calculated anew: sheet name → rows of texts. Numbers come unformatted
+ * unless they are wanted as they are shown.
+ */
+export function asOfficeReads(xlsx: Buffer, asShown = false): Record<string, string[][]> {
   const home = mkdtempSync(join(tmpdir(), "gramwright-office-"));
   try {
     mkdirSync(join(home, "user"));
     writeFileSync(join(home, "user", "registrymodifications.xcu"), RECALCULATE);
     writeFileSync(join(home, "book.xlsx"), xlsx);
-    // Comma, quote, UTF-8, from line 1, not quoting numbers, values as they are rather than as shown, every sheet.
-    const filter = "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,false,false,false,false,-1";
+    // Comma, quote, UTF-8, from line 1, not quoting numbers, values as they are or as shown, every sheet.
+    const filter = `csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,false,${asShown},false,false,-1`;
     const args = [
       `-env:UserInstallation=file://${home}`,
       "--headless",

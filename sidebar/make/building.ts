@@ -1,8 +1,9 @@
-// The foot of the panel: what will come of it, what is still in the way, and the Build button.
+// The foot of a panel that builds: what will come of it, what is still in the way, and the Build button.
+import type { Order } from "../../shared/bench.ts";
 import { shown } from "../../shared/show.ts";
 import { toGrams } from "../../shared/units.ts";
 import { element, say } from "../element.ts";
-import { goTo, showTroubles } from "../form.ts";
+import { type Form, goTo, showTroubles } from "../form.ts";
 import { ask, type Failure, ONE_ACCOUNT, told } from "../server.ts";
 import { inUnit } from "./figures.ts";
 import type { Assessed } from "./order.ts";
@@ -21,7 +22,18 @@ const LISTED = 3;
 
 export type Foot = { readonly node: HTMLElement; readonly update: () => void };
 
-export function buildFoot({ draft, form, now }: Bench): Foot {
+/** What a foot asks of its panel. */
+type Building = {
+  readonly form: Form;
+  readonly title: () => string;
+  readonly now: () => { readonly troubles: readonly Trouble[]; readonly order: Order };
+  readonly figures: () => Node[];
+};
+
+export const buildFoot = ({ draft, form, now }: Bench): Foot =>
+  footOf({ form, now, title: () => draft.title.trim(), figures: () => figuresOf(now(), draft.units.weight) });
+
+export function footOf({ form, title: titleNow, now, figures: figuresNow }: Building): Foot {
   let wanted = false;
   let busy = false;
   let lastPressed = Number.NEGATIVE_INFINITY;
@@ -38,7 +50,8 @@ export function buildFoot({ draft, form, now }: Bench): Foot {
   const node = element("footer", {}, figures, lead, list, more, bar, status, button);
   // A field that gets the focus must not come to stand behind the foot.
   new ResizeObserver(() => {
-    document.documentElement.style.scrollPaddingBottom = `${node.offsetHeight + 8}px`;
+    // That of a panel that is not shown has no height and no say.
+    if (node.offsetHeight > 0) document.documentElement.style.scrollPaddingBottom = `${node.offsetHeight + 8}px`;
   }).observe(node);
   return { node, update };
 
@@ -46,7 +59,7 @@ export function buildFoot({ draft, form, now }: Bench): Foot {
     const assessed = now();
     if (assessed.troubles.length === 0) wanted = false;
     showTroubles(form, assessed.troubles, wanted);
-    figures.replaceChildren(...figuresOf(assessed, draft.units.weight));
+    figures.replaceChildren(...figuresNow());
     const { length } = wanted ? assessed.troubles : [];
     const things = length === 1 ? "One thing" : `${length} things`;
     say(lead, length === 0 ? "" : `${things} before it can be built:`);
@@ -84,7 +97,7 @@ export function buildFoot({ draft, form, now }: Bench): Foot {
     }
     busy = true;
     button.setAttribute("aria-disabled", "true");
-    const title = draft.title.trim();
+    const title = titleNow();
     const slow = setTimeout(() => {
       bar.hidden = false;
       say(status, `Building “${title}” …`);

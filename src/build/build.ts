@@ -1,6 +1,10 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import * as esbuild from "esbuild";
+import type { CheckExample } from "../../shared/self-check.ts";
+import { TEMPLATES } from "../../templates/index.ts";
 import { FUNCTIONS } from "../functions/index.ts";
+import { cardsModule } from "./cards.ts";
+import { functionHelp, packed } from "./help.ts";
 import { reference, stub } from "./print.ts";
 
 const WORDS = /\b(says|summary):\s*(?:"(?:[^"\\\n]|\\.)*"|'(?:[^'\\\n]|\\.)*')/g;
@@ -20,6 +24,43 @@ const withoutExamples: esbuild.Plugin = {
   },
 };
 
+/** A template's sample inputs and what they must come to are for the bench, the demo and the tests. */
+const withoutSamples: esbuild.Plugin = {
+  name: "without-samples",
+  setup(build) {
+    build.onLoad({ filter: /templates[\\/][a-z-]+\.ts$/ }, ({ path }) => {
+      const source = readFileSync(path, "utf8");
+      const from = source.indexOf("\n  sample: {");
+      const to = source.indexOf("\n};", from);
+      if (from < 0) return { contents: source, loader: "ts" };
+      return { contents: `${source.slice(0, from)}\n  sample: {}, expects: {},${source.slice(to)}`, loader: "ts" };
+    });
+  },
+};
+
+/** The bench asks the server about ingredients; of the larder's table it gets one row, so that what refers to it still works. */
+const withoutLarder: esbuild.Plugin = {
+  name: "without-larder",
+  setup(build) {
+    build.onLoad({ filter: /shared[\\/]larder-rows\.ts$/ }, ({ path }) => {
+      const row = /LARDER_ROWS = `([^\n`]*)/.exec(readFileSync(path, "utf8"))?.[1];
+      if (row === undefined) throw new Error(`${path}: the larder's table is not where it was`);
+      return { contents: `export const LARDER_ROWS = ${JSON.stringify(row)};`, loader: "ts" };
+    });
+  },
+};
+
+/** Of the templates the bench gets what it asks about; the server computes. */
+const withCards: esbuild.Plugin = {
+  name: "with-cards",
+  setup(build) {
+    build.onLoad({ filter: /templates[\\/]index\.ts$/ }, () => ({
+      contents: cardsModule(TEMPLATES),
+      loader: "ts",
+    }));
+  },
+};
+
 const GLOBALS = `
 function onOpen(e) {
   Gramwright.onOpen(e);
@@ -30,8 +71,14 @@ function onInstall(e) {
 function openBench() {
   Gramwright.openBench();
 }
+function checkAddOn() {
+  Gramwright.checkAddOn();
+}
 function benchAsk(question) {
   return Gramwright.benchAsk(question);
+}
+function GRAMWRIGHT_PROBE(first, second, third) {
+  return Gramwright.probe(arguments);
 }
 `;
 
@@ -47,13 +94,23 @@ export async function codeJs(): Promise<string> {
     minify: true,
     charset: "utf8",
     legalComments: "none",
-    plugins: [withoutExamples],
-    // Without "use strict" or a footer that a reader of global declarations could stumble over.
+    plugins: [withoutExamples, withoutSamples],
     logLevel: "warning",
   });
   const body = bundled.outputFiles[0]?.text ?? "";
   return `/** @OnlyCurrentDoc */\n${body}${GLOBALS}\n${FUNCTIONS.map(stub).join("\n\n")}\n`;
 }
+
+/** What the add-on's own check calculates again in a sheet; a formula cell never needs it, so it is not in Code.js. */
+export const checkExamples = (): CheckExample[] =>
+  FUNCTIONS.flatMap(({ name, examples }) =>
+    examples.map(({ call, gives, within }) => ({
+      name,
+      call: call.map((arg) => arg ?? null),
+      gives,
+      ...(within === undefined ? {} : { within }),
+    })),
+  );
 
 /** sidebar.html: page, look and script in one file; nothing in it that HtmlService would cut as a comment. */
 export async function sidebarHtml(): Promise<string> {
@@ -67,7 +124,11 @@ export async function sidebarHtml(): Promise<string> {
     charset: "utf8",
     legalComments: "none",
     supported: { "template-literal": false },
-    plugins: [withoutExamples],
+    define: {
+      CHECK_EXAMPLES: JSON.stringify(packed(JSON.stringify(checkExamples()))),
+      FUNCTION_HELP: JSON.stringify(packed(JSON.stringify(functionHelp()))),
+    },
+    plugins: [withoutExamples, withoutLarder, withCards],
     logLevel: "warning",
   });
   const style = await esbuild.transform(readFileSync("sidebar/style.css", "utf8"), { loader: "css", minify: true });

@@ -19,7 +19,8 @@ export type Formulas = {
 function chosen(formula: Formula, options: Options): string {
   const one = typeof formula === "string" ? formula : formula.find(({ when }) => holds(when, options))?.formula;
   if (one === undefined) throw new Error("no formula for these options");
-  return one;
+  // What stands for cells of other sheets, found when the sheet is built.
+  return one.replace(/\[[a-z_]+\]/g, "{1;2}");
 }
 
 /** The formulas of a model for these options, and what each name stands for. */
@@ -35,6 +36,7 @@ export function formulasOf(model: SheetModel, options: Options): Formulas {
     for (const one of spills) if (one) names.set(one, { anchor: name, isRange: false, isSpilled: true });
   }
   for (const { table } of layout.tables) {
+    names.set(`${table.table}_table`, { anchor: `${table.table}_table`, isRange: true, isSpilled: false });
     for (const { name, formula, spills = [], role } of table.columns) {
       if (formula !== undefined) cells.set(name, { formula: chosen(formula, options) });
       const known = names.get(name);

@@ -53,12 +53,22 @@ const OTHERS = new Set([
   "TRUE",
   "FALSE",
   "ISNUMBER",
+  "SEARCH",
+  "FIND",
+  "LEFT",
+  "MID",
+  "MMULT",
+  "ROW",
+  "TRANSPOSE",
 ]);
 const NEVER: Readonly<Record<string, string>> = {
   ISBLANK: 'a spilled "" is not blank: compare LEN() with 0',
   COUNTA: 'a spilled "" counts: use COUNT or COUNTIF',
   TEXT: "its patterns depend on the locale: use number formats",
 };
+
+/** Names that the whole workbook knows. */
+const WORKBOOK_NAMES = new Set(["gramwright_larder", "gramwright_mixlog", "gramwright_shop"]);
 
 /** The longest chain of calls reading calls that a formula sheet may have. */
 const LONGEST_CHAIN = 3;
@@ -143,7 +153,7 @@ function treeFaults(formula: string, formulas: Formulas): string[] {
     } else if (node.is === "array") {
       for (const row of node.rows) visit(row, context);
     } else if (node.is === "call") visitCall(node.value, node.args, context);
-    else if (node.is === "word") faults.push(`an unquoted word ${node.value}`);
+    else if (node.is === "word" && !WORKBOOK_NAMES.has(node.value)) faults.push(`an unquoted word ${node.value}`);
   }
 
   function visitCall(name: string, args: readonly Node[], context: Context): void {

@@ -1,4 +1,4 @@
-import { existsSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { build } from "./build.ts";
 import { runTool } from "./shell.ts";
 
@@ -6,6 +6,10 @@ import { runTool } from "./shell.ts";
 export async function run(): Promise<void> {
   if (!existsSync(".clasp.json")) {
     console.error("There is no .clasp.json: the README's section on installing says how to make the script first.");
+    process.exit(1);
+  }
+  if (!/"(rootDir|srcDir)"\s*:\s*"(\.\/)?dist\/?"/.test(readFileSync(".clasp.json", "utf8"))) {
+    console.error('.clasp.json must say "rootDir": "dist", the folder of the three files.');
     process.exit(1);
   }
   await build();

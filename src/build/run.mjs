@@ -23,6 +23,7 @@ const tasks = {
   build: "src/build/build.ts",
   bench: "src/build/bench.ts",
   push: "src/build/push.ts",
+  pack: "src/build/pack.ts",
 };
 const [task = "", ...rest] = process.argv.slice(2);
 const entry = tasks[task];

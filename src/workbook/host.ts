@@ -7,7 +7,7 @@ import { noteAt } from "./range.ts";
 import { openNodeRealm } from "./realm-node.ts";
 import { makeScript, type Script, servicesFor } from "./script.ts";
 import { type MenuItem, Session, type Shown } from "./session.ts";
-import { findStubs } from "./stubs.ts";
+import { findCallable } from "./stubs.ts";
 
 export type HostCell = {
   /** As a script reads it: "" for a blank cell, the text of an error, a Date for a date. */
@@ -33,7 +33,7 @@ export type WorkbookHost = ReturnType<typeof openWorkbook>;
  * TypeError).
  *
  *   const book = openWorkbook({ codeJs, sidebarHtml });
- *   book.answer({ ask: "demo" });
+ *   book.answer({ ask: "build", template: "pan-loaf", values: { title: "Country loaf" } });
  *   book.type("Country loaf", "B7", "65%");
  *   expect(book.cell("Country loaf", "C7").value).toBeCloseTo(650);
  */
@@ -50,7 +50,7 @@ export function openWorkbook(how: {
   });
   const session = new Session(engine, new Set(how.sidebarHtml === undefined ? [] : ["sidebar"]));
   const script = makeScript(session, openNodeRealm(how.codeJs, servicesFor(session)));
-  engine.attach(script, findStubs(how.codeJs));
+  engine.attach(script, findCallable(how.codeJs));
   return makeHost(engine, session, script);
 }
 

@@ -165,10 +165,13 @@ function writeValues(session: Session, grid: Grid, at: At): void {
 
 function writeFormulas(session: Session, grid: Grid, by: string, at: At): void {
   const { engine, guard } = session;
+  session.flush();
   const commands = grid((position) => position).flatMap((row, down) =>
-    row.map((position, across) => {
+    row.flatMap((position, across) => {
       const formula = at(down, across);
       const where = engine.library.helpers.toXC(position.col, position.row);
+      // A blank among formulas empties its cell: a slip, unless the cell is blank already.
+      if (formula === "" && !session.get<{ content?: string } | undefined>("getCell", position)?.content) return [];
       if (typeof formula !== "string" || formula === "")
         throw new Error(`${by}: ${where} has no formula; write it alone`);
       if (session.formatOf(position) === "@")

@@ -2,6 +2,7 @@ import { readFile } from "node:fs/promises";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import { extname, join, normalize } from "node:path";
 import { openWorkbook } from "./host.ts";
+import type { Keeper } from "./keep.ts";
 import type { WorkbookData } from "./library.ts";
 import { toXlsx } from "./xlsx.ts";
 
@@ -44,9 +45,11 @@ export async function serve(how: {
   readonly root: string;
   readonly pageJs: string;
   readonly port?: number;
+  /** Where what is typed is kept; without it nothing is. */
+  readonly keeper?: Keeper;
 }): Promise<LocalServer> {
   const server = createServer((request, response) => {
-    answer(how.root, how.pageJs, request, response).catch((error: Error) => {
+    answer(how, request, response).catch((error: Error) => {
       if (!response.headersSent) response.writeHead(500, { "content-type": "text/plain; charset=utf-8" });
       response.end(error.message);
     });
@@ -86,7 +89,13 @@ function opened(server: Server, port: number): LocalServer {
   return { address: `http://${ADDRESS}:${port}/`, close };
 }
 
-async function answer(root: string, pageJs: string, request: IncomingMessage, response: ServerResponse): Promise<void> {
+type How = { readonly root: string; readonly pageJs: string; readonly keeper?: Keeper };
+
+async function answer(
+  { root, pageJs, keeper }: How,
+  request: IncomingMessage,
+  response: ServerResponse,
+): Promise<void> {
   const send = (status: number, type: string, body: string | Buffer, more: Record<string, string> = {}) => {
     response.writeHead(status, {
       "content-type": type,
@@ -101,13 +110,13 @@ async function answer(root: string, pageJs: string, request: IncomingMessage, re
   // Another site open in the browser must not reach this server by a name that leads here.
   const host = request.headers.host ?? "";
   if (!/^(127\.0\.0\.1|localhost):\d+$/.test(host)) return refuse(403, "This address is served to this computer only.");
+  const { origin } = request.headers;
+  if (request.method === "POST" && origin !== undefined && origin !== `http://${host}`)
+    return refuse(403, "Saving is for the workbook's own page.");
   const path = normalize(decodeURIComponent((request.url ?? "/").split("?")[0] ?? "/")).replace(/\\/g, "/");
 
   if (path === "/save") {
     if (request.method !== "POST") return refuse(405, "Save by POST.");
-    const origin = request.headers.origin;
-    if (origin !== undefined && origin !== `http://${host}`)
-      return refuse(403, "Saving is for the workbook's own page.");
     const data = JSON.parse(await bodyOf(request)) as WorkbookData;
     const codeJs = await readFile(join(root, "dist", "Code.js"), "utf8");
     const book = openWorkbook({ codeJs, sidebarHtml: "", data });
@@ -116,7 +125,14 @@ async function answer(root: string, pageJs: string, request: IncomingMessage, re
       "content-disposition": 'attachment; filename="tern-quay-bakehouse.xlsx"',
     });
   }
+  if (path === "/workbook" && request.method === "POST") {
+    if (keeper === undefined) return refuse(404, "Nothing is kept here.");
+    const data = JSON.parse(await bodyOf(request)) as WorkbookData;
+    const saved = keeper.save(data, String(request.headers["x-revision"] ?? ""));
+    return "stale" in saved ? refuse(409, saved.stale) : send(200, "application/json", JSON.stringify(saved));
+  }
   if (request.method !== "GET" && request.method !== "HEAD") return refuse(405, "Only reading is possible here.");
+  if (path === "/workbook") return send(200, "application/json", JSON.stringify(keeper?.load() ?? {}));
   if (path === "/page.js") return send(200, TYPES[".js"] ?? "", pageJs);
   if (path === "/bench/sidebar.html") {
     const html = await readFile(join(root, "dist", "sidebar.html"), "utf8");

@@ -6,7 +6,8 @@ import type { Command } from "./plugins.ts";
 export type MenuItem = { readonly caption: string; readonly functionName: string } | "separator";
 export type Shown = {
   menu: { readonly caption: string; readonly items: readonly MenuItem[] } | undefined;
-  sidebar: { readonly title: string; readonly file: string } | undefined;
+  /** `added` is HTML that the script put at the page's end. */
+  sidebar: { readonly title: string; readonly file: string; readonly added?: string } | undefined;
   messages: string[];
 };
 

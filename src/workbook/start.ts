@@ -1,23 +1,27 @@
 import { existsSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import * as esbuild from "esbuild";
+import { DEMO } from "../../templates/demo.ts";
 import { build } from "../build/build.ts";
 import { openWorkbook, type WorkbookHost } from "./host.ts";
+import { openKeeper } from "./keep.ts";
 import { serve } from "./server.ts";
 import { WORKBOOK_NAME } from "./sheets.ts";
 import { textTable } from "./table.ts";
 import { toXlsx } from "./xlsx.ts";
 
-type Wish = { readonly save: string } | { readonly port: number | undefined };
+type Wish = { readonly save: string } | { readonly port: number | undefined; readonly file: string };
 
-const USAGE = "npm start -- [--port N | --save FILE.xlsx]";
+const USAGE = "npm start -- [--port N] [--file FILE.json] | --save FILE.xlsx";
+/** Where what is typed is kept, unless told otherwise; not part of what is published. */
+const KEPT = join(".gramwright", "workbook.json");
 
 /** Opens the local workbook in a browser's reach, or writes it to a file. */
 export async function run(args: readonly string[]): Promise<void> {
   try {
     const wish = wishOf(args);
     if ("save" in wish) await saveTo(wish.save);
-    else await openPage(wish.port);
+    else await openPage(wish.port, wish.file);
   } catch (error) {
     console.error((error as Error).message);
     process.exitCode = 1;
@@ -25,22 +29,33 @@ export async function run(args: readonly string[]): Promise<void> {
 }
 
 function wishOf(args: readonly string[]): Wish {
-  const [option, value, ...rest] = args;
-  if (option === undefined) return { port: undefined };
-  if (rest.length > 0) throw new Error(`Too many arguments: ${rest.join(" ")}. Usage: ${USAGE}`);
-  if (option === "--save") return { save: checkedPath(value) };
-  if (option !== "--port") throw new Error(`Unknown argument ${option}. Usage: ${USAGE}`);
+  if (args[0] === "--save") {
+    if (args.length > 2) throw new Error(`Too many arguments: ${args.slice(2).join(" ")}. Usage: ${USAGE}`);
+    return { save: checkedPath("--save", args[1], ".xlsx") };
+  }
+  let port: number | undefined;
+  let file = resolve(KEPT);
+  for (let at = 0; at < args.length; at += 2) {
+    const [option, value] = [args[at], args[at + 1]];
+    if (option === "--port") port = checkedPort(value);
+    else if (option === "--file") file = checkedPath("--file", value, ".json");
+    else throw new Error(`Unknown argument ${option}. Usage: ${USAGE}`);
+  }
+  return { port, file };
+}
+
+function checkedPort(value: string | undefined): number {
   const port = Number(value);
   if (!/^\d+$/.test(value ?? "") || port < 1 || port > 65535)
     throw new Error(`--port needs a number from 1 to 65535. Usage: ${USAGE}`);
-  return { port };
+  return port;
 }
 
 /** The file's whole path, seen from where the command was given. */
-function checkedPath(value: string | undefined): string {
+function checkedPath(option: string, value: string | undefined, ending: ".xlsx" | ".json"): string {
   if (value === undefined || value === "")
-    throw new Error(`--save needs a file name that ends in .xlsx. Usage: ${USAGE}`);
-  if (!/\.xlsx$/i.test(value)) throw new Error(`The file name must end in .xlsx: ${value}`);
+    throw new Error(`${option} needs a file name that ends in ${ending}. Usage: ${USAGE}`);
+  if (!value.toLowerCase().endsWith(ending)) throw new Error(`The file name must end in ${ending}: ${value}`);
   const path = resolve(process.env.INIT_CWD ?? process.cwd(), value);
   const folder = dirname(path);
   if (!existsSync(folder) || !statSync(folder).isDirectory())
@@ -55,7 +70,7 @@ async function saveTo(path: string): Promise<void> {
     codeJs: readFileSync("dist/Code.js", "utf8"),
     sidebarHtml: readFileSync("dist/sidebar.html", "utf8"),
   });
-  const { sheets } = book.answer({ ask: "demo" }) as { sheets: readonly string[] };
+  const sheets = DEMO.map((order) => (book.answer({ ask: "build", ...order }) as { sheet: string }).sheet);
   writeWhole(path, await toXlsx(book.engine));
   const [first] = sheets;
   if (first !== undefined) console.log(`\n${first}\n\n${asText(book, first)}\n`);
@@ -84,8 +99,11 @@ function asText(book: WorkbookHost, sheet: string): string {
   );
 }
 
-async function openPage(port: number | undefined): Promise<void> {
+async function openPage(port: number | undefined, file: string): Promise<void> {
   await build();
+  const codeJs = readFileSync("dist/Code.js", "utf8");
+  const keeper = openKeeper(file, (data) => void openWorkbook({ codeJs, data }));
+  const { data, says } = keeper.load();
   const bundled = await esbuild.build({
     entryPoints: ["src/workbook/page/page.ts"],
     bundle: true,
@@ -95,6 +113,9 @@ async function openPage(port: number | undefined): Promise<void> {
     logLevel: "warning",
   });
   const pageJs = bundled.outputFiles[0]?.text ?? "";
-  const { address } = await serve({ root: process.cwd(), pageJs, ...(port === undefined ? {} : { port }) });
+  const { address } = await serve({ root: process.cwd(), pageJs, keeper, ...(port === undefined ? {} : { port }) });
+  if (says !== undefined) console.log(says);
   console.log(`${WORKBOOK_NAME} is open at ${address}\nStop it with Ctrl+C.`);
+  const kept = data === undefined ? "What you type is kept" : "As it was left, and what you type is kept,";
+  console.log(`${kept} in ${file}; delete that file to begin anew.`);
 }

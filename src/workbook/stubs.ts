@@ -7,11 +7,25 @@ export type Stub = {
 
 const DECLARED = /\/\*\*((?:[^*]|\*(?!\/))*)\*\/\s*function\s+([A-Za-z_$][\w$]*)\s*\(([^)]*)\)/g;
 
+/** Without a comment a function works when it is typed, though the helper does not list it (googleworkspace/apps-script-samples #181). */
+const UNLISTED = /^function ([A-Z][A-Z0-9_]*[A-Z0-9])\(([^)]*)\)/gm;
+
 /** The custom functions of a script: top-level declarations with `@customfunction` in the comment right above. */
 export function findStubs(code: string): Stub[] {
   return Array.from(code.matchAll(DECLARED), ([, comment = "", name = "", names = ""]) => ({ comment, name, names }))
     .filter(({ comment }) => /@customfunction\b/.test(comment))
     .map(({ comment, name, names }) => ({ name: name.toUpperCase(), ...described(comment, names) }));
+}
+
+/** Those, and what else a formula finds: here only names in capitals, which no other function of a script has. */
+export function findCallable(code: string): Stub[] {
+  const listed = findStubs(code);
+  const known = new Set(listed.map(({ name }) => name));
+  const unlisted = Array.from(code.matchAll(UNLISTED), ([, name = "", names = ""]) => ({
+    name,
+    ...described("", names),
+  }));
+  return [...listed, ...unlisted.filter(({ name }) => !known.has(name))];
 }
 
 function described(comment: string, names: string): Omit<Stub, "name"> {

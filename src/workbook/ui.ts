@@ -1,7 +1,7 @@
 import { strict } from "./guard.ts";
 import type { MenuItem, Session } from "./session.ts";
 
-const htmlOutputs = new WeakMap<object, { readonly file: string; title: string }>();
+const htmlOutputs = new WeakMap<object, { readonly file: string; title: string; added: string }>();
 
 /** SpreadsheetApp.getUi(): what it is told to show is kept in the session for the page or a test. */
 export function makeUi(session: Session): object {
@@ -19,7 +19,7 @@ export function makeUi(session: Session): object {
       guard.show("Ui.showSidebar");
       const html = htmlOutputs.get(output);
       if (html === undefined) throw new Error("showSidebar takes what HtmlService made");
-      shown.sidebar = { title: html.title, file: html.file };
+      shown.sidebar = { title: html.title, file: html.file, ...(html.added === "" ? {} : { added: html.added }) };
     },
     Button: strict("Ui.Button", { OK: "OK", CANCEL: "CANCEL", YES: "YES", NO: "NO", CLOSE: "CLOSE" }),
     ButtonSet: strict("Ui.ButtonSet", { OK: "OK", OK_CANCEL: "OK_CANCEL", YES_NO: "YES_NO" }),
@@ -50,10 +50,14 @@ export function makeHtmlService(session: Session): object {
     createHtmlOutputFromFile: (name: string) => {
       const file = name.replace(/\.html$/, "");
       if (!session.htmlFiles.has(file)) throw new Error(`No HTML file named ${name} was found.`);
-      const kept = { file, title: "" };
+      const kept = { file, title: "", added: "" };
       const output: object = strict("HtmlOutput", {
         setTitle: (title: string) => {
           kept.title = String(title);
+          return output;
+        },
+        append: (html: string) => {
+          kept.added += String(html);
           return output;
         },
         // Google gives every sidebar 300 pixels, whatever is asked for.

@@ -1,10 +1,12 @@
+import { DEMO } from "../../../templates/demo.ts";
 import { type Engine, openEngine } from "../engine.ts";
 import type { Library, Position } from "../library.ts";
 import { noteAt } from "../range.ts";
 import { makeScript, type Script, servicesFor } from "../script.ts";
 import { Session } from "../session.ts";
-import { findStubs } from "../stubs.ts";
+import { findCallable } from "../stubs.ts";
 import { googleFor } from "./client-run.ts";
+import { keepEverything, lastTime } from "./keeping.ts";
 import { openPageRealm } from "./realm.ts";
 
 type Owl = { App: new (component: unknown, how: object) => { mount(target: Element): Promise<unknown> } };
@@ -40,18 +42,26 @@ async function text(path: string): Promise<string> {
 
 async function open(): Promise<void> {
   byId("address").textContent = `On this computer only: ${location.host} · F6 moves on`;
-  const [code, templates] = await Promise.all([text("/Code.js"), text("/engine/o_spreadsheet.xml")]);
-  const engine = openEngine(window.o_spreadsheet);
+  const [code, templates, kept] = await Promise.all([text("/Code.js"), text("/engine/o_spreadsheet.xml"), lastTime()]);
+  const engine = openEngine(window.o_spreadsheet, kept.data === undefined ? {} : { data: kept.data });
   const session = new Session(engine, new Set(["sidebar"]));
   const script = makeScript(session, openPageRealm(code, servicesFor(session)));
-  engine.attach(script, findStubs(code));
-  window.gramwrightGoogle = (client) => googleFor(client, script, closeBench);
+  engine.attach(script, findCallable(code));
+  window.gramwrightGoogle = (client) => {
+    const added = session.shown.sidebar?.added ?? "";
+    client.document.addEventListener("DOMContentLoaded", () =>
+      client.document.body.insertAdjacentHTML("beforeend", added),
+    );
+    return googleFor(client, script, closeBench);
+  };
   await mountGrid(engine, templates);
   byId("save").addEventListener("click", () => void save(engine));
   byId("bench-close").addEventListener("click", closeBench);
   showMenu(session, script);
   openBench(session, script);
   buildDemo(engine, script);
+  keepEverything(engine, kept, (says) => tell(says, true));
+  if (kept.says !== undefined) tell(kept.says, true);
   followSelection(engine, session);
   movesByF6();
 }
@@ -106,7 +116,10 @@ function showBench({ shown: { sidebar } }: Session): void {
   byId("bench-title").textContent = sidebar?.title || "Bench";
   const frame = byId<HTMLIFrameElement>("bench-frame");
   frame.title = sidebar?.title || "Bench";
-  if (byId("bench").hidden) frame.src = `/bench/${sidebar?.file ?? "sidebar"}.html`;
+  const added = sidebar?.added ?? "";
+  // Google opens a sidebar anew each time; here what was typed in it stays, unless another page is asked for.
+  if (byId("bench").hidden || frame.dataset.added !== added) frame.src = `/bench/${sidebar?.file ?? "sidebar"}.html`;
+  frame.dataset.added = added;
   byId("bench").hidden = false;
   window.dispatchEvent(new Event("resize"));
 }
@@ -123,14 +136,20 @@ function buildDemo(engine: Engine, script: Script): void {
   const isEmpty = sheetIds.every(
     (id) => engine.get<readonly Position[]>("getEvaluatedCellsPositions", id).length === 0,
   );
-  if (!isEmpty) return;
-  const reply = JSON.parse(String(script.serve("benchAsk", [JSON.stringify({ ask: "demo" })])));
-  if (reply.ok !== true) {
-    tell(String(reply.message), true);
+  if (!isEmpty) {
+    tell("As it was left.");
     return;
   }
-  const names = (reply.answer?.sheets ?? []) as readonly string[];
-  const first = engine.get<string | undefined>("getSheetIdByName", names[0]);
+  const names: string[] = [];
+  for (const order of DEMO) {
+    const reply = JSON.parse(String(script.serve("benchAsk", [JSON.stringify({ ask: "build", ...order })])));
+    if (reply.ok !== true) {
+      tell(String(reply.message), true);
+      return;
+    }
+    names.push(String(reply.answer.sheet));
+  }
+  const first = engine.get<string | undefined>("getSheetIdByName", names[0] ?? "");
   const active = engine.get<string>("getActiveSheetId");
   if (first !== undefined && first !== active) engine.run("ACTIVATE_SHEET", { sheetIdFrom: active, sheetIdTo: first });
   if (first !== undefined)

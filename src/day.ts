@@ -1,0 +1,126 @@
+// A day sheet from the formula sheets of the workbook.
+import type { Links, Value } from "../shared/model.ts";
+import { plan } from "../shared/plan.ts";
+import { refuse } from "../shared/refusal.ts";
+import { quoted } from "../shared/show.ts";
+import { daySheet } from "../templates/day-sheet.ts";
+import { type FormulaSheet, formulaSheets } from "./formula-sheet.ts";
+import { writeSheet } from "./write.ts";
+
+type Wanted = { readonly sheet: string; readonly pieces: number };
+
+/** Builds a day sheet for the pieces of each formula sheet; all that reads is done before anything is written. */
+export function buildDay(asked: Readonly<Record<string, unknown>>): { sheet: string; note?: string } {
+  const wanted = readWanted(asked.orders);
+  const day = typeof asked.day === "string" && /^\d{4}-\d\d-\d\d$/.test(asked.day) ? asked.day : null;
+  const found = formulaSheets().sheets;
+  const all = found.filter((sheet) => sheet.rows.some(({ weight }) => weight !== null));
+  const ordered = wanted.map(({ sheet }) => {
+    const one = all.find(({ name }) => name === sheet);
+    if (one !== undefined) return one;
+    return refuse(`There is no formula sheet ${quoted(sheet)} with weights any more. Look again, and choose anew.`);
+  });
+  const { weight } = (ordered[0] as FormulaSheet).options;
+  const other = ordered.find(({ options }) => options.weight !== weight);
+  if (other !== undefined) {
+    refuse(
+      `${quoted(other.name)} counts in ${other.options.weight}, the others in ${weight}; make a day sheet for each unit.`,
+    );
+  }
+  const alike = all.filter(({ options }) => options.weight === weight);
+  const rows = alike.reduce((sum, sheet) => sum + stackOf(sheet).length, 0) + SPARE_ROWS;
+  const values = {
+    title: day === null ? "Day sheet" : `Day ${day}`,
+    day: day === null ? null : serial(day),
+    day_pieces: wanted.map(({ pieces }) => pieces),
+    stock_name: namesOf(alike),
+    stack_row: Array.from({ length: rows }, (_, at) => at + 1),
+    ...levainOf(ordered),
+  };
+  const made = plan(daySheet, { weight, temperature: "C", length: "cm", parts: [] }, values, linksOf(ordered, alike));
+  const left = found.filter((sheet) => !alike.includes(sheet)).map(({ name }) => name);
+  const note = left.length === 0 ? {} : { note: `Not in it, because they show no weights: ${left.join(", ")}.` };
+  return { sheet: writeSheet(SpreadsheetApp.getActiveSpreadsheet(), made, values.title), ...note };
+}
+
+const MOST_ORDERS = 60;
+const SPARE_ROWS = 40;
+
+function readWanted(raw: unknown): readonly Wanted[] {
+  const orders = (Array.isArray(raw) ? raw : []).slice(0, MOST_ORDERS).flatMap((one): Wanted[] => {
+    const { sheet, pieces } = (one ?? {}) as Record<string, unknown>;
+    if (typeof sheet !== "string") return [];
+    if (typeof pieces === "number" && Number.isFinite(pieces) && pieces > 0 && pieces < 1e7) return [{ sheet, pieces }];
+    return refuse(`The pieces of ${quoted(sheet)} are no number above 0.`);
+  });
+  return orders.length > 0 ? orders : refuse("Write how many pieces of at least one product you want.");
+}
+
+const text = (words: string): string => `"${words.replace(/"/g, '""')}"`;
+const cell = (sheet: FormulaSheet, name: string): string => sheet.reference(name) ?? '""';
+
+/** The ingredients of a sheet, and what is rolled into its dough. */
+function stackOf(sheet: FormulaSheet): { names: string; weights: string; rows: string; length: number } {
+  const [names, weights] = [cell(sheet, "ingredient"), cell(sheet, "grams")];
+  const length = sheet.zone("ingredient")?.rows ?? 0;
+  const [name, weight] = [sheet.reference("roll_in_name"), sheet.reference("roll_in")];
+  if (name === undefined || weight === undefined || sheet.number("roll_in") === null)
+    return { names, weights, rows: `ROWS(${names})`, length };
+  return { names: `${names};${name}`, weights: `${weights};${weight}`, rows: `ROWS(${names})+1`, length: length + 1 };
+}
+
+/** A product's name stands in its first row, which is the blank edge row of its table. */
+function linksOf(ordered: readonly FormulaSheet[], all: readonly FormulaSheet[]): Links {
+  const stacks = all.map(stackOf);
+  const products = all.map((sheet, at) => {
+    const rows = cell(sheet, "ingredient");
+    const rest = stacks[at]?.rows === `ROWS(${rows})` ? "" : ';""';
+    return `IF(ROW(${rows})=MIN(ROW(${rows}));${text(sheet.name)};"")${rest}`;
+  });
+  return {
+    name: ordered.map(({ name }) => text(name)),
+    pieces: ordered.map((sheet) => cell(sheet, "pieces")),
+    dough: ordered.map((sheet) => cell(sheet, "dough")),
+    whole: ordered.map((sheet) =>
+      sheet.number("dough_in_all") === null ? cell(sheet, "dough") : cell(sheet, "dough_in_all"),
+    ),
+    levain: ordered.map((sheet) => (sheet.zone("levain") === undefined ? '""' : cell(sheet, "pre_weight"))),
+    limit: ordered.map((sheet) => cell(sheet, "mixer_limit")),
+    least: ordered.map((sheet) => cell(sheet, "mixer_least")),
+    products: `ARRAYFORMULA({${products.join(";")}})`,
+    names: stacked(stacks.map(({ names }) => names)),
+    weights: stacked(stacks.map(({ weights }) => weights)),
+  };
+}
+
+/** Ranges below each other in one column; a blank cell would come over as 0. */
+const stacked = (ranges: readonly string[]): string =>
+  `ARRAYFORMULA({${ranges
+    .flatMap((range) => range.split(";"))
+    .map((range) => `IF(LEN(${range})=0;"";${range})`)
+    .join(";")}})`;
+
+/** Every ingredient once, to type its stock beside. */
+function namesOf(sheets: readonly FormulaSheet[]): string[] {
+  const known = new Map<string, string>();
+  for (const { rows } of sheets) {
+    for (const { name, weight } of rows) if (name !== "" && weight !== null) known.set(name.toLowerCase(), name);
+  }
+  return [...known.values()].sort();
+}
+
+/** How the first levain among the products is kept. */
+function levainOf(ordered: readonly FormulaSheet[]): Record<string, Value> {
+  const sheet = ordered.find((one) => one.zone("levain") !== undefined && one.number("levain") !== null);
+  return {
+    levain_keep: sheet?.number("keep") ?? null,
+    levain_hydration: sheet?.number("pre_hydration") ?? null,
+    seed_hydration: sheet?.number("seed_hydration") ?? null,
+    seed_share: sheet?.number("seed_share") ?? null,
+    levain_hours: sheet?.number("pre_hours") ?? null,
+  };
+}
+
+/** A date as the day number a sheet counts in. */
+const serial = (day: string): number =>
+  Math.round((Date.parse(`${day}T00:00:00Z`) - Date.UTC(1899, 11, 30)) / 86_400_000);

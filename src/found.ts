@@ -1,0 +1,153 @@
+import { absolute } from "../shared/a1.ts";
+import type { Order } from "../shared/bench.ts";
+import { startingLarder } from "../shared/larder-start.ts";
+import { LARDER_NAME, type Links, MIXLOG_NAME, type SheetModel } from "../shared/model.ts";
+import { plan, type SheetPlan } from "../shared/plan.ts";
+import { type FormulaSheet, formulaSheets } from "./formula-sheet.ts";
+
+type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
+export type Prepared = { readonly made: SheetPlan; readonly note?: string };
+
+/** Parts that the workbook decides on: a larder makes them possible. */
+const NEED_LARDER = ["cost", "label"];
+
+/** The plan of an order for this workbook: all reading is done here, before anything is written. */
+export function prepare(
+  workbook: Workbook,
+  { model, options, values }: Order & { readonly model: SheetModel },
+): Prepared {
+  // All names in one call of the service.
+  const named = workbook.getNamedRanges();
+  const rangeOf = (name: string) => named.find((one) => one.getName() === name)?.getRange() ?? null;
+  const larder = rangeOf(LARDER_NAME);
+  const mixLog = rangeOf(MIXLOG_NAME);
+  if (model.defines?.name === MIXLOG_NAME) return mixLogPlan(model, options, values, mixLog !== null);
+  if (model.defines !== undefined) return larderPlan(model, options, values, larder !== null);
+  if (model.parts.includes("products")) return pricePlan(model, options, values, larder);
+  const parts = [
+    ...options.parts.filter((part) => !NEED_LARDER.includes(part)),
+    ...(larder === null ? [] : NEED_LARDER.filter((part) => model.parts.includes(part))),
+    ...(mixLog === null ? [] : ["mixlog"]),
+  ];
+  return { made: plan(model, { ...options, parts }, values) };
+}
+
+/** Formula sheets read one mix log: the first. */
+function mixLogPlan(
+  model: SheetModel,
+  options: Order["options"],
+  values: Order["values"],
+  isSecond: boolean,
+): Prepared {
+  const note = isSecond
+    ? `This workbook has a mix log already, and formula sheets go on reading that one (${MIXLOG_NAME}).`
+    : `Formula sheets built from now on read their friction factor here; its name is ${MIXLOG_NAME}.`;
+  const made = plan(model, options, { ...values, known_as: note });
+  return isSecond ? { made: { ...made, defines: [] }, note } : { made };
+}
+
+/** Formulas read one larder: the first. Another one says so. */
+function larderPlan(
+  model: SheetModel,
+  options: Order["options"],
+  values: Order["values"],
+  isSecond: boolean,
+): Prepared {
+  const note = isSecond
+    ? `This workbook has a larder already, and formulas go on reading that one (${LARDER_NAME}).`
+    : `Every formula of this workbook reads this larder; its name is ${LARDER_NAME}.`;
+  const made = plan(model, options, { ...startingLarder(values), known_as: note });
+  return isSecond ? { made: { ...made, defines: [] }, note } : { made };
+}
+
+const MOST_CHOICES = 500;
+
+/** Every formula sheet with a cost, its cells told by their references, so that the table follows them. */
+function pricePlan(
+  model: SheetModel,
+  options: Order["options"],
+  values: Order["values"],
+  larder: GoogleAppsScript.Spreadsheet.Range | null,
+): Prepared {
+  const all = formulaSheets().sheets;
+  const costed = larder === null ? [] : all.filter(({ reference }) => reference("cost_ingredients") !== undefined);
+  const [header = [], ...rows] = larder?.getValues() ?? [];
+  const at = header.findIndex((head) => String(head).trim().toLowerCase() === "ingredient");
+  const names = rows.map((row) => String(row[at] ?? "").trim()).filter((name) => name !== "");
+  const without = all.length - costed.length;
+  const note =
+    without === 0
+      ? {}
+      : {
+          note: `Not in it, because they show no cost: ${named(all, costed)}. Build them again now that there is a larder.`,
+        };
+  if (costed.length === 0) return { made: plan(model, { ...options, parts: [] }, values), ...note };
+  const stacks = costed.map((sheet) => stackOf(sheet));
+  const links: Links = {
+    ...productLinks(costed, stacks),
+    names: stacked(stacks.map(({ names }) => names)),
+    weights: stacked(stacks.map(({ weights }) => weights)),
+    all: stacks.map(({ rows }) => rows).join("+"),
+    "choices of tried": names.slice(0, MOST_CHOICES).join("\n"),
+  };
+  // The larder's copy and the stack of rows stand side by side, with room for rows inserted later.
+  const long =
+    Math.max(
+      larder?.getNumRows() ?? 0,
+      stacks.reduce((sum, { length }) => sum + length, 0),
+    ) + SPARE_ROWS;
+  const number = Array.from({ length: long }, (_, index) => index + 1);
+  return { made: plan(model, { ...options, parts: ["products"] }, { ...values, number }, links), ...note };
+}
+
+const SPARE_ROWS = 40;
+const named = (all: readonly FormulaSheet[], costed: readonly FormulaSheet[]) =>
+  all.flatMap((sheet) => (costed.includes(sheet) ? [] : [sheet.name])).join(", ");
+
+type Stack = { readonly names: string; readonly weights: string; readonly rows: string; readonly length: number };
+
+/** The ingredients of a sheet, and what is rolled into its dough, as parts of one long column. */
+function stackOf(sheet: FormulaSheet): Stack {
+  const names = reference(sheet, "ingredient");
+  const weights = reference(sheet, "grams");
+  const length = sheet.zone("ingredient")?.rows ?? 0;
+  const [name, weight] = [sheet.reference("roll_in_name"), sheet.reference("roll_in")];
+  if (name === undefined || weight === undefined) return { names, weights, rows: `ROWS(${names})`, length };
+  return { names: `${names};${name}`, weights: `${weights};${weight}`, rows: `ROWS(${names})+1`, length: length + 1 };
+}
+
+const stacked = (parts: readonly string[]) => `ARRAYFORMULA(IFERROR({${parts.join(";")}};""))`;
+const reference = (sheet: FormulaSheet, name: string) => sheet.reference(name) ?? '""';
+
+/** A row for every size that is made; a sheet without sizes yet has one row all the same. */
+function productLinks(sheets: readonly FormulaSheet[], stacks: readonly Stack[]): Links {
+  const products = sheets.flatMap((sheet, index) => {
+    const before = stacks
+      .slice(0, index)
+      .map(({ rows }) => rows)
+      .join("+");
+    const rows = sheet.zone("size_cost")?.rows ?? 0;
+    const made = Array.from({ length: rows }, (_, at) => at).filter((at) => sheet.number("size_cost", at) !== null);
+    return (made.length > 0 ? made : [Math.min(1, rows - 1)]).map((at) => {
+      const cell = (name: string) => {
+        const place = sheet.at(name, at);
+        return place === undefined ? '""' : `'${sheet.name.replace(/'/g, "''")}'!${absolute(place)}`;
+      };
+      return {
+        title: reference(sheet, "title"),
+        size: cell("cost_of"),
+        ingredients: cell("size_ingredients"),
+        cost: cell("size_cost"),
+        price: cell("size_price"),
+        margin: cell("size_margin"),
+        total: reference(sheet, "cost_ingredients"),
+        before: before === "" ? "0" : before,
+        rows: stacks[index]?.rows ?? "0",
+        // All weights go into one call as grams; what an ounce sheet counts is so many times as much.
+        factor: sheet.options.weight === "oz" ? "28349523125/1000000000" : "1",
+      };
+    });
+  });
+  const keys = Object.keys(products[0] ?? {}) as (keyof (typeof products)[number])[];
+  return Object.fromEntries(keys.map((key) => [key, products.map((product) => product[key])]));
+}

@@ -1,0 +1,83 @@
+// The bench's questions about formula sheets that are there, and the card made from one.
+
+import type { FormulaSummary } from "../shared/bench.ts";
+import { CARD_AMOUNTS, CARD_KINDS, type CardAsk } from "../shared/card-data.ts";
+import { plan } from "../shared/plan.ts";
+import { refuse } from "../shared/refusal.ts";
+import { oneOf, quoted } from "../shared/show.ts";
+import { staffCard } from "../shared/staff-card.ts";
+import { cardAmount, cardData } from "./card.ts";
+import { type FormulaSheet, formulaSheets, readFormulaSheet } from "./formula-sheet.ts";
+import { writeSheet } from "./write.ts";
+
+type Asked = Readonly<Record<string, unknown>>;
+
+/** The formula sheets of the workbook, and which of its sheets is in front. */
+export function formulas(): { front: string; sheets: FormulaSummary[] } {
+  const { front, sheets } = formulaSheets();
+  return { front, sheets: sheets.map(summary) };
+}
+
+function summary(sheet: FormulaSheet): FormulaSummary {
+  return {
+    sheet: sheet.name,
+    title: sheet.title,
+    unit: sheet.options.weight,
+    dough: sheet.number("dough"),
+    mixes: sheet.number("mixes"),
+    pieces: sheet.number("pieces"),
+    ingredients: sheet.rows.filter(({ weight }) => weight !== null).map(({ name, kind }) => name || kind),
+  };
+}
+
+/** A new sheet with the card; the formula sheet is only read. */
+export function handOut(asked: Asked): { sheet: string } {
+  const ask = readCardAsk(asked);
+  const data = cardData(readFormulaSheet(ask.sheet), isoDate(new Date()));
+  const { model, values } = staffCard(data, cardAmount(data, ask), ask.kind);
+  const made = plan(model, { weight: data.unit, temperature: "C", length: "cm", parts: [] }, values);
+  return { sheet: writeSheet(SpreadsheetApp.getActiveSpreadsheet(), made, model.title) };
+}
+
+function readCardAsk(asked: Asked): CardAsk {
+  const amount = asked.amount ?? null;
+  if (amount !== null && !(typeof amount === "number" && Number.isFinite(amount) && amount > 0 && amount < 1e9)) {
+    refuse("The amount of the card is no number above 0; write one such as 60.");
+  }
+  return {
+    sheet: textOf(asked.sheet),
+    kind: chosen(asked.kind, CARD_KINDS, "kind of card"),
+    by: chosen(asked.by, CARD_AMOUNTS, "amount of the card"),
+    amount: amount as number | null,
+    ingredient: textOf(asked.ingredient),
+  };
+}
+
+const LONGEST = 200;
+const textOf = (raw: unknown): string => (typeof raw === "string" ? raw.slice(0, LONGEST) : "");
+
+function chosen<T extends string>(raw: unknown, choices: readonly [T, ...T[]], what: string): T {
+  if (raw === undefined || raw === null) return choices[0];
+  return (
+    choices.find((one) => one === raw) ?? refuse(`The ${what} is ${quoted(String(raw))}; it can be ${oneOf(choices)}.`)
+  );
+}
+
+const isoDate = (day: Date): string =>
+  [day.getFullYear(), day.getMonth() + 1, day.getDate()].map((part) => String(part).padStart(2, "0")).join("-");
+
+const CELL = /^[A-Z]{1,3}[1-9]\d{0,6}$/;
+
+/** Shows a cell of a sheet. */
+export function goTo(asked: Asked): { sheet: string } {
+  const [name, cell] = [textOf(asked.sheet), textOf(asked.cell)];
+  const sheet = SpreadsheetApp.getActiveSpreadsheet().getSheetByName(name);
+  if (sheet === null) {
+    return refuse(
+      `There is no sheet ${quoted(name)} any more; it was renamed or deleted. Read the sheet in front again.`,
+    );
+  }
+  if (!CELL.test(cell)) refuse("The cell to go to could not be read. Close the bench and open it again.");
+  sheet.getRange(cell).activate();
+  return { sheet: name };
+}

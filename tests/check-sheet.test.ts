@@ -1,0 +1,153 @@
+import { mkdirSync } from "node:fs";
+import { beforeEach, describe, expect, test, vi } from "vitest";
+import type { SheetReview } from "../shared/bench.ts";
+import type { SheetModel } from "../shared/model.ts";
+import type { WorkbookHost } from "../src/workbook/host.ts";
+import { TEMPLATES } from "../templates/index.ts";
+import { skipWithoutChromium } from "./browser.ts";
+import { buildSheet, HANDOUT, workbook } from "./sheet-support.ts";
+import { benchPages, type Way } from "./sidebar-page.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
+const PICTURES = process.env.PICTURES;
+const review = (book: WorkbookHost, style = "") => book.answer({ ask: "review", style }) as SheetReview;
+const fact = ({ facts }: SheetReview, label: string) => facts.find((one) => one.label === label)?.says;
+
+describe("the sheet in front is read", () => {
+  test.each(TEMPLATES)(
+    "$title: remarks and figures are those of the functions in its cells",
+    async (model: SheetModel) => {
+      const parts = model.parts.filter((part) => part !== "cost" && part !== "label");
+      const built = await buildSheet(model.sample, {
+        model,
+        options: { weight: "g", temperature: "C", length: "cm", parts },
+      });
+      const { book, sheet, at, value } = built;
+      const read = review(book);
+      expect(read.sheet).toBe(sheet);
+      const range = (name: string) => `${at(name, 1)}:${at(name, 12)}`;
+      book.type(
+        "Sheet1",
+        "A1",
+        `=BAKE_REVIEW('${sheet}'!${range("ingredient")};'${sheet}'!${range("kind")};'${sheet}'!${range("share")};"${read.style}")`,
+      );
+      book.type(
+        "Sheet1",
+        "C1",
+        `=BAKE_HYDRATION('${sheet}'!${range("ingredient")};'${sheet}'!${range("grams")};'${sheet}'!${range("kind")})`,
+      );
+      const cells = book.values("Sheet1", "A1:A12").flat();
+      cells.forEach((says, row) => {
+        const mine = read.remarks.find(({ cell }) => cell === at("percent", row + 1));
+        expect(mine?.says.replace(/\.$/, "").toLowerCase() ?? "").toBe(String(says).replace(/\.$/, "").toLowerCase());
+      });
+      const hydration = book.cell("Sheet1", "C1").value;
+      expect(hydration).toBeTypeOf("number");
+      expect(fact(read, "Effective hydration")).toContain(`${Math.round((hydration as number) * 1000) / 10} %`);
+      expect(read.meaning).toMatch(/^(As wet as|Drier than|Wetter than) usual for /);
+      if (parts.includes("tin")) expect(fact(read, "Fill")).toBe(value("tin_note"));
+      if (parts.includes("water")) expect(fact(read, "Water")).toBe(value("water_note"));
+    },
+  );
+
+  test("5 % of salt and a third of the water are remarked beside their cells, and the meaning follows the style", async () => {
+    const { book, at } = await buildSheet({
+      ...HANDOUT,
+      ingredient: ["Flour", "Water", "Salt", "Fresh yeast"],
+      percent: [1, 0.4, 0.05, 0.01],
+    });
+    const { remarks, meaning, styles } = review(book, "hearth");
+    expect(styles).toHaveLength(19);
+    expect(remarks.find(({ name }) => name === "Salt")).toMatchObject({
+      cell: at("percent", 3),
+      says: expect.stringMatching(/5 %/),
+    });
+    expect(meaning).toMatch(/^Drier than usual for hearth .* a firm dough/);
+    expect(review(book, "layer cake").meaning).toMatch(/a stiff batter/);
+  });
+
+  test.each([
+    ["a sheet that is none of ours", "Sheet1", "", /"Sheet1" is no formula sheet of the bench/],
+    ["an unknown style", "", "toast", /style is "toast"; it can be "pan bread"/],
+  ])("refuses %s", async (_, front, style, sentence) => {
+    const { book } = await buildSheet(HANDOUT);
+    if (front !== "") book.answer({ ask: "goto", sheet: front, cell: "A1" });
+    const reply = book.ask({ ask: "review", style });
+    expect(reply.ok ? "" : reply.message).toMatch(sentence);
+  });
+
+  test.each([
+    ["A1", "Gone", /no sheet "Gone" any more/],
+    ["A1:B2", "Sheet1", /cell to go to could not be read/],
+  ])("does not go to %s of %s", async (cell, sheet, sentence) => {
+    const book = await workbook();
+    const reply = book.ask({ ask: "goto", sheet, cell });
+    expect(reply.ok ? "" : reply.message).toMatch(sentence);
+  });
+});
+
+describe.skipIf(skipWithoutChromium("checking from the bench in a browser"))("the panel", () => {
+  let book: WorkbookHost;
+  const bench = benchPages((json) => JSON.stringify(book.ask(JSON.parse(json))));
+  beforeEach(async () => {
+    book = await workbook();
+  });
+  const open = async () => {
+    await bench.open();
+    await bench.page.getByRole("button", { name: "Check", exact: true }).click();
+    await bench.wait(100);
+  };
+  const says = (sentence: RegExp) =>
+    expect
+      .poll(async () => (await bench.page.locator(".panel:visible .status").textContent())?.trim())
+      .toMatch(sentence);
+  const looked = async (state: string) => {
+    await bench.checked(state);
+    if (PICTURES === undefined) return;
+    mkdirSync(PICTURES, { recursive: true });
+    await bench.page.screenshot({ path: `${PICTURES}/check-${state}.png`, fullPage: true });
+  };
+
+  test("reads what is in front, follows the style, and goes to the cell", async () => {
+    const { at } = await buildSheet({ ...HANDOUT, percent: [1, 0.4, 0.05, 0.01] }, { book });
+    await open();
+    await says(/^Read “Hand-out”: .* for pan bread\.$/);
+    await looked("filled");
+    await bench.field("Checked as").selectOption("bagel");
+    await bench.wait(100);
+    await says(/for bagel\.$/);
+    await expect.poll(() => bench.focused()).toBe("Checked as");
+    await bench.page.getByRole("button", { name: `Salt, ${at("percent", 3)}` }).click();
+    await expect
+      .poll(async () => (await bench.sent()).filter(({ ask }) => ask === "goto"))
+      .toMatchObject([{ sheet: "Hand-out", cell: at("percent", 3) }]);
+    const { left, top } = book.session.get<{ left: number; top: number }>("getSelectedZone");
+    expect(`${"ABCDEFGH"[left]}${top + 1}`).toBe(at("percent", 3));
+  });
+
+  test("a sheet that is none of ours is told, and read again once another is in front", async () => {
+    await open();
+    await says(/is no formula sheet of the bench/);
+    await looked("empty");
+    await buildSheet(HANDOUT, { book });
+    await bench.wait(1000);
+    await bench.page.getByRole("button", { name: "Read the sheet in front" }).click();
+    await says(/^Read “Hand-out”/);
+  });
+
+  test.each<[Way, number, RegExp]>([
+    ["slow", 2000, /^Reading the sheet …$/],
+    ["fails", 100, /could not answer \(Service unavailable\)/],
+    ["silent", 91_000, /^No answer for 90 seconds\. Wait until the sheet is calculated/],
+  ])("a server that is %s", async (way, ms, sentence) => {
+    await buildSheet(HANDOUT, { book });
+    await open();
+    await says(/^Read/);
+    await bench.turn(way);
+    await bench.wait(1000);
+    await bench.page.getByRole("button", { name: "Read the sheet in front" }).click();
+    await bench.wait(ms);
+    await says(sentence);
+    if (way === "slow") await looked("busy");
+  });
+});

@@ -1,0 +1,92 @@
+import { mkdirSync } from "node:fs";
+import { beforeEach, describe, expect, test } from "vitest";
+import type { WorkbookHost } from "../src/workbook/host.ts";
+import { skipWithoutChromium } from "./browser.ts";
+import { buildSheet, HANDOUT, workbook } from "./sheet-support.ts";
+import { benchPages, type Way } from "./sidebar-page.ts";
+
+const PICTURES = process.env.PICTURES;
+
+describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"))("planning a day", () => {
+  let book: WorkbookHost;
+  const bench = benchPages((json) => JSON.stringify(book.ask(JSON.parse(json))));
+  beforeEach(async () => {
+    book = await workbook();
+  });
+  const open = async () => {
+    await bench.open();
+    await bench.page.getByRole("button", { name: "Day", exact: true }).click();
+    await bench.wait(100);
+  };
+  const make = () => bench.page.getByRole("button", { name: "Make the day sheet" });
+  const says = (sentence: RegExp) =>
+    expect
+      .poll(async () => (await bench.page.locator(".panel:visible .status").allTextContents()).join(" ").trim())
+      .toMatch(sentence);
+  const looked = async (state: string) => {
+    await bench.checked(state);
+    if (PICTURES === undefined) return;
+    mkdirSync(PICTURES, { recursive: true });
+    await bench.page.screenshot({ path: `${PICTURES}/day-${state}.png`, fullPage: true });
+  };
+
+  test("pieces of two products become one day sheet, built once", async () => {
+    await buildSheet(HANDOUT, { book });
+    await buildSheet({ ...HANDOUT, title: "Rolls" }, { book });
+    await open();
+    await make().waitFor();
+    await make().click();
+    expect(await bench.troubles()).toEqual(["Write how many pieces of at least one product you want."]);
+    await looked("error");
+    await bench.page.clock.runFor(1000);
+    await bench.field("Day").fill("2026-01-31");
+    await bench.field("Hand-out").fill("100");
+    await bench.field("Rolls").fill("2,5e");
+    await make().click();
+    expect((await bench.troubles()).join(" ")).toMatch(/^The number of pieces is "2,5e"/);
+    await bench.page.clock.runFor(1000);
+    await bench.field("Rolls").fill("40 pieces");
+    await make().dblclick();
+    await says(/^Made “Day 2026-01-31”, a sheet of its own\. Type there what is in stock/);
+    expect((await bench.sent()).filter(({ ask }) => ask === "day")).toMatchObject([
+      {
+        day: "2026-01-31",
+        orders: [
+          { sheet: "Hand-out", pieces: 100 },
+          { sheet: "Rolls", pieces: 40 },
+        ],
+      },
+    ]);
+    expect(book.values("Day 2026-01-31", "A7:B8")).toEqual([
+      [100, "Hand-out"],
+      [40, "Rolls"],
+    ]);
+    await looked("filled");
+  });
+
+  test("an empty workbook says what to do, and still builds the logs", async () => {
+    await open();
+    await says(/no formula sheet that makes pieces in this workbook yet\. Build one under Make/);
+    await looked("empty");
+    await bench.page.getByRole("button", { name: "Build a mix log" }).click();
+    await says(/Built “Mix log”, a sheet of its own\./);
+    await bench.page.getByRole("button", { name: "Build a bake-off log" }).click();
+    await says(/Built “Bake-off log”, a sheet of its own\./);
+  });
+
+  test.each<[Way, number, RegExp]>([
+    ["slow", 2000, /^Making the day sheet …$/],
+    ["fails", 100, /could not answer \(Service unavailable\)/],
+    ["silent", 91_000, /^No answer for 90 seconds\. The sheet may still be on its way/],
+  ])("a server that is %s", async (way, ms, sentence) => {
+    await buildSheet(HANDOUT, { book });
+    await open();
+    await make().waitFor();
+    await bench.field("Hand-out").fill("10");
+    await bench.turn(way);
+    await make().click();
+    await bench.wait(ms);
+    await says(sentence);
+    if (way === "slow") await looked("busy");
+  });
+});
