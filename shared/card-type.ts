@@ -1,5 +1,7 @@
 // How large a card may be written so that it stands on one A4 page, upright.
 import type { CardData } from "./card-data.ts";
+import type { SheetModel } from "./model.ts";
+import type { SheetPlan } from "./plan.ts";
 
 export type Fitted = {
   readonly widths: readonly number[];
@@ -19,6 +21,10 @@ const ROW = 1.75;
 const LETTER = 0.64;
 const BASE_POINTS = 10;
 const CAUTION_POINTS = 9;
+const TITLE_POINTS = 16;
+
+/** Over the column of ingredients. */
+export const HEADING = "For each mix";
 
 /** The largest type in which all of it fits the page. */
 export function fitted(data: CardData, isLiving: boolean): Fitted {
@@ -72,4 +78,23 @@ export function folded(text: string, letters: number): string[] {
     else lines.push(word);
   }
   return lines;
+}
+
+/** Heights of a card's rows, in pixels: not every program makes rows high enough for their type. */
+export function cardHeights({ rows, values }: SheetPlan, { type = 1, widths }: SheetModel): SheetPlan["heights"] {
+  const points = BASE_POINTS * type;
+  const height = Math.round(ROW * points);
+  const letters = (widths[1] ?? 0) / (LETTER * points);
+  const long = values.flatMap((line, row) => {
+    const lines = Math.ceil(String(line[1] ?? "").length / letters);
+    return lines > 1 && line[0] !== "" ? [{ row, height: height * lines }] : [];
+  });
+  // Headings of weights may take two lines.
+  const heading = values.findIndex((line) => line[1] === HEADING);
+  return [
+    { row: 0, rows, height },
+    { row: 0, height: Math.round(ROW * TITLE_POINTS * type) },
+    ...(heading < 0 ? [] : [{ row: heading, height: Math.round(height * 1.6) }]),
+    ...long,
+  ];
 }

@@ -15,7 +15,7 @@ export type SheetPlan = {
   readonly rows: number;
   readonly columns: number;
   readonly widths: readonly number[];
-  readonly heights: readonly { readonly row: number; readonly height: number }[];
+  readonly heights: readonly { readonly row: number; readonly rows?: number; readonly height: number }[];
   /** Texts and numbers as typed; "" where a cell is blank or holds a formula. */
   readonly values: readonly (readonly (string | number)[])[];
   readonly formats: readonly (readonly string[])[];

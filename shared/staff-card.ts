@@ -2,7 +2,7 @@
 import type { CardAmount, CardData, CardKind } from "./card-data.ts";
 import { livingCard } from "./card-living.ts";
 import { block, type Into, TICK, text } from "./card-parts.ts";
-import { type Fitted, fitted, folded } from "./card-type.ts";
+import { type Fitted, fitted, folded, HEADING } from "./card-type.ts";
 import { valuesCard } from "./card-values.ts";
 import type { Block, ColumnModel, SheetModel, Table, Value, Values } from "./model.ts";
 
@@ -47,7 +47,7 @@ function table(data: CardData, columns: readonly ColumnModel[], values: Into): T
     rows: data.ingredients.length,
     columns: [
       { name: "tick", head: blankHead, unit: "text", role: "ruled" },
-      { name: "item", head: "For each mix", unit: "text", role: "ruled", wraps: true },
+      { name: "item", head: HEADING, unit: "text", role: "ruled", wraps: true },
       ...columns,
     ],
   };

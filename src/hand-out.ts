@@ -2,6 +2,7 @@
 
 import type { FormulaSummary } from "../shared/bench.ts";
 import { CARD_AMOUNTS, CARD_KINDS, type CardAsk } from "../shared/card-data.ts";
+import { cardHeights } from "../shared/card-type.ts";
 import { plan } from "../shared/plan.ts";
 import { refuse } from "../shared/refusal.ts";
 import { oneOf, quoted } from "../shared/show.ts";
@@ -36,7 +37,8 @@ export function handOut(asked: Asked): { sheet: string } {
   const data = cardData(readFormulaSheet(ask.sheet), isoDate(new Date()));
   const { model, values } = staffCard(data, cardAmount(data, ask), ask.kind);
   const made = plan(model, { weight: data.unit, temperature: "C", length: "cm", parts: [] }, values);
-  return { sheet: writeSheet(SpreadsheetApp.getActiveSpreadsheet(), made, model.title) };
+  const heights = cardHeights(made, model);
+  return { sheet: writeSheet(SpreadsheetApp.getActiveSpreadsheet(), { ...made, heights }, model.title) };
 }
 
 function readCardAsk(asked: Asked): CardAsk {

@@ -66,7 +66,7 @@ function fill(sheet: Sheet, plan: SheetPlan): void {
   for (const { from, count, width } of runs(plan.widths)) {
     if (width !== usual) sheet.setColumnWidths(from + 1, count, width);
   }
-  for (const { row, height } of plan.heights) sheet.setRowHeightsForced(row + 1, 1, height);
+  for (const { row, rows = 1, height } of plan.heights) sheet.setRowHeightsForced(row + 1, rows, height);
   all.setNumberFormats(plan.formats as string[][]);
   all.setBackgrounds(plan.looks.map((row) => row.map(({ ground }) => ground)));
   all.setTextStyles(textStyles(plan));

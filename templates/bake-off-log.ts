@@ -18,7 +18,7 @@ const computed = (name: string, head: string, unit: ColumnModel["unit"], formula
 const lost = (name: string, head: string, left: string, of: string) =>
   computed(name, head, "share", `=ARRAYFORMULA(IF(LEN(${left})*LEN(${of})=0;"";IF(${of}=0;"";1-${left}/${of})))`);
 const both = (name: string, head: string, of: string, other: string) =>
-  computed(name, head, "plain", `=ARRAYFORMULA(IF(LEN(${of})*LEN(${other})=0;0;${of}))`);
+  computed(name, head, "plain", `=ARRAYFORMULA(IF(LEN(${of})*LEN(${other})=0;"";${of}))`);
 /** The loss of one product over all its rows. */
 const learned = (name: string, head: string, left: string, of: string) =>
   computed(

@@ -108,7 +108,7 @@ export const mixLog: SheetModel = {
             head: "Counts",
             unit: "count",
             role: "computed",
-            formula: `=ARRAYFORMULA((${COMPLETE}>0)*1)`,
+            formula: `=ARRAYFORMULA(IF(${COMPLETE}=0;"";1))`,
           },
         ],
       },

@@ -1,5 +1,6 @@
 import { describe, expect, test, vi } from "vitest";
 import type { SheetModel, Values } from "../shared/model.ts";
+import { lint } from "../src/build/lint.ts";
 import { toXlsx } from "../src/workbook/xlsx.ts";
 import { bakeOffLog } from "../templates/bake-off-log.ts";
 import { mixLog } from "../templates/mix-log.ts";
@@ -104,6 +105,10 @@ describe("the mix log", () => {
     celsius.type("friction_own", "");
     celsius.type("preferment_temp", "");
     expect(celsius.value("friction")).toBeCloseTo(8, 9);
+  });
+
+  test("formula sheets that read it have formulas that mean the same everywhere", () => {
+    expect(lint(panLoaf, { ...METRIC, parts: ["water", "mixlog"] })).toEqual([]);
   });
 
   test("a second log says so and leaves the first one's name", async () => {

@@ -24,6 +24,7 @@ export function portable(library: Library, canonical: string): Portable {
   const names = functionsIn(root);
   const foreign = names.find((name) => name !== "ARRAYFORMULA" && !SAME.has(name) && !NEWER.has(name));
   if (foreign !== undefined) return { kind: "value", because: foreign };
+  if (hasStack(root)) return { kind: "value", because: "a stack of ranges" };
   if (hasOpenRange(root)) return { kind: "value", because: "a range without an end" };
   const text = withoutWrapper(library, canonical);
   return { kind: names.includes("ARRAYFORMULA") ? "array" : "formula", text };
@@ -55,6 +56,13 @@ function withoutWrapper(library: Library, canonical: string): string {
 export function functionsIn(node: FormulaNode): string[] {
   const own = node.type === "FUNCALL" ? [String(node.value).toUpperCase()] : [];
   return [...own, ...partsOf(node).flatMap(functionsIn)];
+}
+
+/** Braces of the file format hold constants alone. */
+function hasStack(node: FormulaNode): boolean {
+  const constants = new Set(["NUMBER", "STRING", "BOOLEAN", "UNARY_OPERATION"]);
+  const rows = node.type === "ARRAY" && Array.isArray(node.value) ? (node.value as FormulaNode[][]).flat() : [];
+  return rows.some(({ type }) => !constants.has(type)) || partsOf(node).some(hasStack);
 }
 
 function hasOpenRange(node: FormulaNode): boolean {
