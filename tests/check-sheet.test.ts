@@ -121,8 +121,12 @@ describe.skipIf(skipWithoutChromium("checking from the bench in a browser"))("th
     await expect
       .poll(async () => (await bench.sent()).filter(({ ask }) => ask === "goto"))
       .toMatchObject([{ sheet: "Hand-out", cell: at("percent", 3) }]);
-    const { left, top } = book.session.get<{ left: number; top: number }>("getSelectedZone");
-    expect(`${"ABCDEFGH"[left]}${top + 1}`).toBe(at("percent", 3));
+    await bench.wait(1000);
+    const selected = () => {
+      const { left, top } = book.session.get<{ left: number; top: number }>("getSelectedZone");
+      return `${"ABCDEFGH"[left]}${top + 1}`;
+    };
+    await expect.poll(selected).toBe(at("percent", 3));
   });
 
   test("a sheet that is none of ours is told, and read again once another is in front", async () => {
