@@ -32,7 +32,7 @@ export const day: Panel = {
       "quiet-button",
     );
     void reading.run();
-    return element("div", {}, ...reading.nodes, body, logs());
+    return element("div", {}, ...reading.nodes, body, logs(), money());
   },
 };
 
@@ -105,29 +105,54 @@ function read(sheets: readonly FormulaSummary[], typed: readonly string[]) {
   return { orders, troubles };
 }
 
-const LOGS = [
+type Beside = {
+  readonly template: string;
+  readonly label: string;
+  readonly says: string;
+  readonly parts?: readonly string[];
+};
+
+const LOGS: readonly Beside[] = [
   {
     template: "mix-log",
     label: "Build a mix log",
     says: "Mixes and their temperatures: your mixer’s own friction factor.",
   },
   { template: "bake-off-log", label: "Build a bake-off log", says: "Scaled, baked, sold: each product’s own losses." },
-] as const;
+];
 
-function logs(): HTMLElement {
+const MONEY: readonly Beside[] = [
+  {
+    template: "larder",
+    label: "Build a larder",
+    says: "What you buy, with packs, prices, label names and allergens. Formula sheets built afterwards show cost and label.",
+  },
+  {
+    template: "prices",
+    label: "Build a price sheet",
+    says: "Every formula sheet with its cost and price in one table, and what one ingredient’s price does to all of them.",
+    parts: ["products"],
+  },
+];
+
+const logs = (): HTMLElement => sheetsBeside("Logs", "They are built in grams and °C, and filled in by hand.", LOGS);
+const money = (): HTMLElement =>
+  sheetsBeside("Larder and prices", "The larder first, then the formula sheets, then the prices.", MONEY);
+
+function sheetsBeside(heading: string, hint: string, sheets: readonly Beside[]): HTMLElement {
   return section(
-    "Logs",
-    element("p", { class: "hint" }, "They are built in grams and °C, and filled in by hand."),
-    ...LOGS.flatMap(({ template, label, says }) => [
+    heading,
+    element("p", { class: "hint" }, hint),
+    ...sheets.flatMap(({ template, label, says, parts = [] }) => [
       element("p", {}, says),
       ...acting(
         {
           question: "build",
           label,
-          asked: () => ({ template, options: { ...UNITS, parts: [] }, values: {} }),
-          busy: () => "Building the log …",
+          asked: () => ({ template, options: { ...UNITS, parts }, values: {} }),
+          busy: () => "Building the sheet …",
           done: ({ sheet, note }) => `Built “${sheet}”, a sheet of its own.${note === undefined ? "" : ` ${note}`}`,
-          silent: "The log may still be on its way: look at the tabs under the grid.",
+          silent: "The sheet may still be on its way: look at the tabs under the grid.",
         },
         "quiet-button",
       ).nodes,

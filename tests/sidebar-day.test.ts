@@ -5,6 +5,7 @@ import { skipWithoutChromium } from "./browser.ts";
 import { buildSheet, HANDOUT, workbook } from "./sheet-support.ts";
 import { benchPages, type Way } from "./sidebar-page.ts";
 
+const GRAMS = { weight: "g", temperature: "C", length: "cm" } as const;
 const PICTURES = process.env.PICTURES;
 
 describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"))("planning a day", () => {
@@ -72,6 +73,18 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
     await says(/Built “Mix log”, a sheet of its own\./);
     await bench.page.getByRole("button", { name: "Build a bake-off log" }).click();
     await says(/Built “Bake-off log”, a sheet of its own\./);
+  });
+
+  test("a larder, then a formula sheet with its cost, then the prices of all", async () => {
+    await open();
+    await says(/no formula sheet that makes pieces/);
+    await bench.page.getByRole("button", { name: "Build a larder" }).click();
+    await says(/Built “Larder”, a sheet of its own\./);
+    await buildSheet(HANDOUT, { book, options: { ...GRAMS, parts: [] } });
+    expect(book.shownTexts("Hand-out", book.usedRange("Hand-out")).flat()).toContain("Cost and price");
+    await bench.page.getByRole("button", { name: "Build a price sheet" }).click();
+    await says(/Built “Prices”, a sheet of its own\./);
+    expect(book.shownTexts("Prices", book.usedRange("Prices")).flat()).toContain("Hand-out");
   });
 
   test.each<[Way, number, RegExp]>([
