@@ -1,5 +1,6 @@
 import { type BuiltIn, builtInOf, builtInRows, nameKey } from "./built-in-larder.ts";
-import { type Decoder, isBlank, isProblem, table, trouble, word } from "./cell.ts";
+import { isBlank, isProblem, trouble, word } from "./cell.ts";
+import { type Decoder, table } from "./decoder.ts";
 import { COLUMNS, type Column, type Ingredient, type OwnRow, ofBuiltIn, ofRow } from "./ingredient.ts";
 import { CellError, type Fault, fault, refuse, refuseAll } from "./refusal.ts";
 import { oneOf, quoted, rowsNamed } from "./show.ts";

@@ -1,5 +1,6 @@
 import { nameKey } from "./built-in-larder.ts";
-import { type Decoder, isBlank, isProblem, table, text, trouble } from "./cell.ts";
+import { isBlank, isProblem, text, trouble } from "./cell.ts";
+import { type Decoder, table } from "./decoder.ts";
 import { someWeight } from "./readers.ts";
 import { type Fault, fault, refuse, refuseAll } from "./refusal.ts";
 import { atMost } from "./scaling.ts";

@@ -1,4 +1,5 @@
-import { isBlank, toGrid } from "../shared/cell.ts";
+import { isBlank } from "../shared/cell.ts";
+import { toGrid } from "../shared/decoder.ts";
 import { CellError, type Fault, fault, refuseAll } from "../shared/refusal.ts";
 import { quoted } from "../shared/show.ts";
 import type { Answer, SheetFunction } from "./define.ts";

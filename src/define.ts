@@ -1,4 +1,4 @@
-import type { Decoder } from "../shared/cell.ts";
+import type { Decoder } from "../shared/decoder.ts";
 
 /** What a cell may hold, as a sheet passes it and as it takes it back. */
 export type CellValue = number | string | boolean;

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { Decoder, Hint } from "../shared/cell.ts";
+import type { Hint } from "../shared/cell.ts";
+import type { Decoder } from "../shared/decoder.ts";
 import { KIND_WORDS } from "../shared/kinds.ts";
 import { CellError } from "../shared/refusal.ts";
 import { call } from "../src/call.ts";

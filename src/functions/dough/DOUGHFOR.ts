@@ -1,4 +1,4 @@
-import { cell, optional } from "../../../shared/cell.ts";
+import { cell, optional } from "../../../shared/decoder.ts";
 import { count, share, someWeight } from "../../../shared/readers.ts";
 import { doughFor } from "../../../shared/scaling.ts";
 import { ratio, type Weight } from "../../../shared/units.ts";

@@ -1,4 +1,4 @@
-import { cell, optional } from "../../../shared/cell.ts";
+import { cell, optional } from "../../../shared/decoder.ts";
 import { someWeight, weightAboveZero } from "../../../shared/readers.ts";
 import { mixes } from "../../../shared/scaling.ts";
 import { type Weight, weight } from "../../../shared/units.ts";

@@ -1,4 +1,5 @@
-import { cell, number } from "../../../shared/cell.ts";
+import { number } from "../../../shared/cell.ts";
+import { cell } from "../../../shared/decoder.ts";
 import type { Grams } from "../../../shared/units.ts";
 import { LEAST_NOMINAL, MOST_NOMINAL, weightLimits } from "../../../shared/weight-limits.ts";
 import { define, down } from "../../define.ts";

@@ -1,4 +1,5 @@
-import { cell, column, type Decoder, isBlank, list, optionalColumn, text, toGrid, word } from "../../../shared/cell.ts";
+import { isBlank, text, word } from "../../../shared/cell.ts";
+import { cell, column, type Decoder, list, optionalColumn, toGrid } from "../../../shared/decoder.ts";
 import { ASKED, type Asked, contents, kindsGiven, totals } from "../../../shared/enrichment.ts";
 import { kind } from "../../../shared/kinds.ts";
 import { larder } from "../../../shared/larder.ts";

@@ -1,4 +1,5 @@
-import { column, optionalColumn, text } from "../../../shared/cell.ts";
+import { text } from "../../../shared/cell.ts";
+import { column, optionalColumn } from "../../../shared/decoder.ts";
 import { kindsGiven } from "../../../shared/enrichment.ts";
 import { extraWaters } from "../../../shared/extra-water.ts";
 import { kind } from "../../../shared/kinds.ts";

@@ -1,4 +1,4 @@
-import { cell } from "../../../shared/cell.ts";
+import { cell } from "../../../shared/decoder.ts";
 import { flourBlend } from "../../../shared/protein.ts";
 import { share, someWeight } from "../../../shared/readers.ts";
 import type { Weight } from "../../../shared/units.ts";

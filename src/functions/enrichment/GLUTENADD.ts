@@ -1,4 +1,5 @@
-import { cell, optional, word } from "../../../shared/cell.ts";
+import { word } from "../../../shared/cell.ts";
+import { cell, optional } from "../../../shared/decoder.ts";
 import { GLUTEN_MODES, GLUTEN_PROTEIN, glutenFor } from "../../../shared/protein.ts";
 import { share, someWeight } from "../../../shared/readers.ts";
 import type { Weight } from "../../../shared/units.ts";

@@ -1,4 +1,5 @@
-import { column, text } from "../../../shared/cell.ts";
+import { text } from "../../../shared/cell.ts";
+import { column } from "../../../shared/decoder.ts";
 import { hydrationOf, isUnweighed } from "../../../shared/enrichment.ts";
 import { kind, kindsOf } from "../../../shared/kinds.ts";
 import { larder } from "../../../shared/larder.ts";

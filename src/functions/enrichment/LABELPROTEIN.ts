@@ -1,4 +1,5 @@
-import { cell, number, optional, word } from "../../../shared/cell.ts";
+import { number, word } from "../../../shared/cell.ts";
+import { cell, optional } from "../../../shared/decoder.ts";
 import { LABEL_LAWS, labelFigure, labelProtein } from "../../../shared/protein.ts";
 import type { Grams } from "../../../shared/units.ts";
 import { define } from "../../define.ts";

@@ -1,4 +1,5 @@
-import { cell, column, text } from "../../../shared/cell.ts";
+import { text } from "../../../shared/cell.ts";
+import { cell, column } from "../../../shared/decoder.ts";
 import { isUnweighed, plainWater } from "../../../shared/enrichment.ts";
 import { kind, kindsOf } from "../../../shared/kinds.ts";
 import { larder } from "../../../shared/larder.ts";

@@ -1,4 +1,5 @@
-import { cell, text, word } from "../../../shared/cell.ts";
+import { text, word } from "../../../shared/cell.ts";
+import { cell } from "../../../shared/decoder.ts";
 import { KEPT, swap } from "../../../shared/enrichment.ts";
 import { larder } from "../../../shared/larder.ts";
 import { someWeight } from "../../../shared/readers.ts";

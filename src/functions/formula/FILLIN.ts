@@ -1,4 +1,5 @@
-import { column, optional, optionalColumn, word } from "../../../shared/cell.ts";
+import { word } from "../../../shared/cell.ts";
+import { column, optional, optionalColumn } from "../../../shared/decoder.ts";
 import { fillIn } from "../../../shared/fill-in.ts";
 import { kind, kindsOf } from "../../../shared/kinds.ts";
 import { percent } from "../../../shared/percents.ts";

@@ -1,4 +1,4 @@
-import { column } from "../../../shared/cell.ts";
+import { column } from "../../../shared/decoder.ts";
 import { flourShares } from "../../../shared/formula.ts";
 import { kind, kindsOf } from "../../../shared/kinds.ts";
 import { someWeight } from "../../../shared/readers.ts";

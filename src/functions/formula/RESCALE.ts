@@ -1,4 +1,4 @@
-import { cell, column, optionalList } from "../../../shared/cell.ts";
+import { cell, column, optionalList } from "../../../shared/decoder.ts";
 import { sum } from "../../../shared/formula.ts";
 import { someWeight } from "../../../shared/readers.ts";
 import { rescaled } from "../../../shared/scaling.ts";

@@ -1,4 +1,5 @@
-import { cell, column, text, word } from "../../../shared/cell.ts";
+import { text, word } from "../../../shared/cell.ts";
+import { cell, column } from "../../../shared/decoder.ts";
 import { flourShares } from "../../../shared/formula.ts";
 import { kind, kindsOf } from "../../../shared/kinds.ts";
 import { larder } from "../../../shared/larder.ts";

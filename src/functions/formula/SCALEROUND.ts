@@ -1,4 +1,5 @@
-import { column, list, number, optional } from "../../../shared/cell.ts";
+import { number } from "../../../shared/cell.ts";
+import { column, list, optional } from "../../../shared/decoder.ts";
 import { share, someWeight } from "../../../shared/readers.ts";
 import { refuse } from "../../../shared/refusal.ts";
 import { onSteps } from "../../../shared/scaling.ts";

@@ -1,4 +1,4 @@
-import { cell, column, either, optional } from "../../../shared/cell.ts";
+import { cell, column, either, optional } from "../../../shared/decoder.ts";
 import { kind, kindsOf } from "../../../shared/kinds.ts";
 import { hydration, share, someWeight } from "../../../shared/readers.ts";
 import { stages } from "../../../shared/stages.ts";

@@ -1,4 +1,4 @@
-import { column } from "../../../shared/cell.ts";
+import { column } from "../../../shared/decoder.ts";
 import { someWeight } from "../../../shared/readers.ts";
 import { stockLimit } from "../../../shared/scaling.ts";
 import type { Weight } from "../../../shared/units.ts";

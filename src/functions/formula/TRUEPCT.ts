@@ -1,4 +1,4 @@
-import { column } from "../../../shared/cell.ts";
+import { column } from "../../../shared/decoder.ts";
 import { wholeShares } from "../../../shared/formula.ts";
 import { someWeight } from "../../../shared/readers.ts";
 import type { Weight } from "../../../shared/units.ts";

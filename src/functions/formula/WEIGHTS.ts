@@ -1,4 +1,5 @@
-import { cell, column, optional, word } from "../../../shared/cell.ts";
+import { word } from "../../../shared/cell.ts";
+import { cell, column, optional } from "../../../shared/decoder.ts";
 import { weightsFor } from "../../../shared/formula.ts";
 import { kind, kindsOf } from "../../../shared/kinds.ts";
 import { percent, readPercents } from "../../../shared/percents.ts";

@@ -1,4 +1,5 @@
-import { column, optional, optionalColumn, text, word } from "../../../shared/cell.ts";
+import { text, word } from "../../../shared/cell.ts";
+import { column, optional, optionalColumn } from "../../../shared/decoder.ts";
 import { larder } from "../../../shared/larder.ts";
 import { weighLines } from "../../../shared/recipe-grams.ts";
 import { type Fault, fault, refuseAll } from "../../../shared/refusal.ts";

@@ -1,4 +1,5 @@
-import { column, either, number, optional, text, word } from "../../../shared/cell.ts";
+import { number, text, word } from "../../../shared/cell.ts";
+import { column, either, optional } from "../../../shared/decoder.ts";
 import { larder, requireIngredient } from "../../../shared/larder.ts";
 import { CellError, type Fault, fault, refuseAll } from "../../../shared/refusal.ts";
 import { inPoundsAndOunces, inSpoons } from "../../../shared/spoons.ts";

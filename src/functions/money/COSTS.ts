@@ -1,5 +1,6 @@
-import { column, optional, text, word } from "../../../shared/cell.ts";
+import { text, word } from "../../../shared/cell.ts";
 import { costs } from "../../../shared/cost.ts";
+import { column, optional } from "../../../shared/decoder.ts";
 import { larder } from "../../../shared/larder.ts";
 import { someWeight } from "../../../shared/readers.ts";
 import { WEIGHT_UNITS, type Weight } from "../../../shared/units.ts";

@@ -1,4 +1,5 @@
-import { cell, number, optional, word } from "../../../shared/cell.ts";
+import { number, word } from "../../../shared/cell.ts";
+import { cell, optional } from "../../../shared/decoder.ts";
 import { MEANINGS, sellingPrice } from "../../../shared/price.ts";
 import { priceCell, share } from "../../../shared/readers.ts";
 import { ratio } from "../../../shared/units.ts";

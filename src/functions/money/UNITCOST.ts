@@ -1,5 +1,6 @@
-import { cell, isProblem, optional, text, word } from "../../../shared/cell.ts";
+import { isProblem, text, word } from "../../../shared/cell.ts";
 import { unitCost } from "../../../shared/cost.ts";
+import { cell, optional } from "../../../shared/decoder.ts";
 import { larder } from "../../../shared/larder.ts";
 import { packCell, packWeight } from "../../../shared/pack.ts";
 import { priceCell, shareAboveZero } from "../../../shared/readers.ts";

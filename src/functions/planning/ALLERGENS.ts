@@ -1,5 +1,6 @@
 import { declared } from "../../../shared/allergens.ts";
-import { cell, column, text, word } from "../../../shared/cell.ts";
+import { text, word } from "../../../shared/cell.ts";
+import { cell, column } from "../../../shared/decoder.ts";
 import { larder } from "../../../shared/larder.ts";
 import { LABEL_LAWS } from "../../../shared/protein.ts";
 import { define, down } from "../../define.ts";

@@ -1,4 +1,5 @@
-import { cell, column, optional, text, word } from "../../../shared/cell.ts";
+import { text, word } from "../../../shared/cell.ts";
+import { cell, column, optional } from "../../../shared/decoder.ts";
 import { labelList } from "../../../shared/label.ts";
 import { larder } from "../../../shared/larder.ts";
 import { LABEL_LAWS } from "../../../shared/protein.ts";

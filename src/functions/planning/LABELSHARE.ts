@@ -1,4 +1,5 @@
-import { cell, column, optional, text } from "../../../shared/cell.ts";
+import { text } from "../../../shared/cell.ts";
+import { cell, column, optional } from "../../../shared/decoder.ts";
 import { labelShare } from "../../../shared/label.ts";
 import { someWeight, weightAboveZero } from "../../../shared/readers.ts";
 import type { Weight } from "../../../shared/units.ts";

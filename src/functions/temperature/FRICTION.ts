@@ -1,4 +1,4 @@
-import { cell, list } from "../../../shared/cell.ts";
+import { cell, list } from "../../../shared/decoder.ts";
 import { degrees } from "../../../shared/readers.ts";
 import { frictionOf } from "../../../shared/temperature.ts";
 import type { AnyDegrees } from "../../../shared/units.ts";

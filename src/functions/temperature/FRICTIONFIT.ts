@@ -1,4 +1,4 @@
-import { column } from "../../../shared/cell.ts";
+import { column } from "../../../shared/decoder.ts";
 import { frictionLine } from "../../../shared/friction-fit.ts";
 import { factor, minutesOf } from "../../../shared/readers.ts";
 import type { AnyDegrees, Minutes } from "../../../shared/units.ts";

@@ -1,4 +1,5 @@
-import { cell, optional, word } from "../../../shared/cell.ts";
+import { word } from "../../../shared/cell.ts";
+import { cell, optional } from "../../../shared/decoder.ts";
 import { minutesOf, temperatureUnit } from "../../../shared/readers.ts";
 import { frictionGuide, MIXINGS } from "../../../shared/temperature.ts";
 import { fromCelsiusDegrees, type Minutes } from "../../../shared/units.ts";

@@ -1,4 +1,5 @@
-import { cell, column, number, optional } from "../../../shared/cell.ts";
+import { number } from "../../../shared/cell.ts";
+import { cell, column, optional } from "../../../shared/decoder.ts";
 import { balancedTemperature } from "../../../shared/heat-balance.ts";
 import { kind, kindsOf } from "../../../shared/kinds.ts";
 import { degrees, someWeight, temperatureUnit } from "../../../shared/readers.ts";

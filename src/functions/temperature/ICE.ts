@@ -1,4 +1,4 @@
-import { cell, optional } from "../../../shared/cell.ts";
+import { cell, optional } from "../../../shared/decoder.ts";
 import { degrees, someWeight, temperatureUnit, workedOutDegrees } from "../../../shared/readers.ts";
 import { iceFor } from "../../../shared/temperature.ts";
 import { toCelsius, type Weight } from "../../../shared/units.ts";

@@ -1,4 +1,5 @@
-import { cell, optional, word } from "../../../shared/cell.ts";
+import { word } from "../../../shared/cell.ts";
+import { cell, optional } from "../../../shared/decoder.ts";
 import { degrees, temperatureUnit, workedOutDegrees } from "../../../shared/readers.ts";
 import { waterNote } from "../../../shared/temperature.ts";
 import { toCelsius } from "../../../shared/units.ts";

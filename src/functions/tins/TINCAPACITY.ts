@@ -1,4 +1,5 @@
-import { cell, list, number, optional, word } from "../../../shared/cell.ts";
+import { number, word } from "../../../shared/cell.ts";
+import { cell, list, optional } from "../../../shared/decoder.ts";
 import { lengthUnit } from "../../../shared/readers.ts";
 import { TIN_SHAPES, tinCapacity, tinSizes } from "../../../shared/tin.ts";
 import { define, down } from "../../define.ts";

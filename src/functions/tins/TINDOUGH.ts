@@ -1,4 +1,4 @@
-import { cell, optional } from "../../../shared/cell.ts";
+import { cell, optional } from "../../../shared/decoder.ts";
 import { capacityCell, count, weightUnit } from "../../../shared/readers.ts";
 import { fillCell, tinDough } from "../../../shared/tin-guide.ts";
 import { define } from "../../define.ts";

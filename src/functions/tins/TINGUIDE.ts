@@ -1,4 +1,5 @@
-import { cell, word } from "../../../shared/cell.ts";
+import { word } from "../../../shared/cell.ts";
+import { cell } from "../../../shared/decoder.ts";
 import { TIN_DOUGH_KINDS, tinGuide } from "../../../shared/tin-guide.ts";
 import { define } from "../../define.ts";
 

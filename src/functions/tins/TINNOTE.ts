@@ -1,4 +1,5 @@
-import { cell, optional, word } from "../../../shared/cell.ts";
+import { word } from "../../../shared/cell.ts";
+import { cell, optional } from "../../../shared/decoder.ts";
 import { capacityCell, weightAboveZero, weightUnit } from "../../../shared/readers.ts";
 import { TIN_DOUGH_KINDS, tinNote } from "../../../shared/tin-guide.ts";
 import { toGrams } from "../../../shared/units.ts";

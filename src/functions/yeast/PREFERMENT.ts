@@ -1,4 +1,5 @@
-import { cell, optional, word } from "../../../shared/cell.ts";
+import { word } from "../../../shared/cell.ts";
+import { cell, optional } from "../../../shared/decoder.ts";
 import { BASES, preferment } from "../../../shared/preferment.ts";
 import { hydration, share, someWeight } from "../../../shared/readers.ts";
 import { ratio, type Weight, weight } from "../../../shared/units.ts";

@@ -1,4 +1,4 @@
-import { cell, optional } from "../../../shared/cell.ts";
+import { cell, optional } from "../../../shared/decoder.ts";
 import { starterFeed } from "../../../shared/preferment.ts";
 import { hydration, someWeight } from "../../../shared/readers.ts";
 import type { Weight } from "../../../shared/units.ts";

@@ -1,4 +1,5 @@
-import { cell, word } from "../../../shared/cell.ts";
+import { word } from "../../../shared/cell.ts";
+import { cell } from "../../../shared/decoder.ts";
 import { someWeight } from "../../../shared/readers.ts";
 import type { Weight } from "../../../shared/units.ts";
 import { swapped, YEASTS } from "../../../shared/yeast.ts";

@@ -1,4 +1,5 @@
-import { cell, number, optional } from "../../../shared/cell.ts";
+import { number } from "../../../shared/cell.ts";
+import { cell, optional } from "../../../shared/decoder.ts";
 import { degrees, temperatureUnit } from "../../../shared/readers.ts";
 import { type Hours, toCelsius } from "../../../shared/units.ts";
 import { yeastForTime } from "../../../shared/yeast.ts";
