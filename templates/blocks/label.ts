@@ -25,7 +25,7 @@ const bySizes = (formula: string) =>
 /** Letters that fit between the label and the sheet's edge. */
 const LINE_LETTERS = 96;
 const upTo = (text: string) =>
-  `IF(LEN(${text})<=${LINE_LETTERS + 12};${text};LEFT(${text};FIND(" ";${text}&" ";${LINE_LETTERS})))`;
+  `IF(LEN(${text})<=${LINE_LETTERS + 12};MID(${text};1;2000);LEFT(${text};FIND(" ";${text}&" ";${LINE_LETTERS})))`;
 const from = (...lines: string[]) => `MID(@list;${lines.map((line) => `LEN(${line})+`).join("")}1;2000)`;
 
 /** What a label is made from: ingredient list, allergens, and the quantity to declare. */

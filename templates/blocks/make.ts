@@ -53,6 +53,13 @@ export function makeBlockOf({ what, by, counted, mixed = "" }: MakeSpec): Block 
       makeInput("Scale steps, coarse ({weight})", "step_coarse", "plain", 5),
       makeInput("Scale steps, fine ({weight})", "step_fine", "plain"),
       {
+        when: "oz",
+        cells: [
+          { at: 0, role: "label", text: "Grams per ounce" },
+          { at: 1, role: "input", name: "grams_per_unit", unit: "plain", value: 28.349523125 },
+        ],
+      },
+      {
         cells: [
           { at: 0, role: "label", text: "Amount to make ({weight})" },
           {

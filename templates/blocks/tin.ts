@@ -69,13 +69,6 @@ export const tinBlockOf = ({ what, kind, sizes }: TinSpec): Block => ({
       ],
     },
     {
-      when: "oz",
-      cells: [
-        { at: 0, role: "label", text: "Grams per ounce" },
-        { at: 1, role: "input", name: "grams_per_unit", unit: "plain", value: 28.349523125 },
-      ],
-    },
-    {
       cells: [
         { at: 0, role: "label", text: "Tins wanted" },
         { at: 1, role: "input", name: "tins", unit: "count" },
