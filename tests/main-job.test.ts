@@ -107,6 +107,19 @@ async function typeInCell(address: string, text: string): Promise<void> {
   await page.waitForTimeout(300);
 }
 
+/** Chooses from the menu of a row's number, as a person does with the right mouse button. */
+async function inRowMenu(row: number, item: string): Promise<void> {
+  const box = page.locator(".o-named-range-selector-container input");
+  await box.fill(`A${row}`);
+  await box.press("Enter");
+  await page.waitForTimeout(150);
+  const corner = await page.locator(".o-autofill").first().boundingBox();
+  if (corner === null) throw new Error(`row ${row} is not in sight`);
+  await page.mouse.click(20, corner.y - 4, { button: "right" });
+  await page.locator(".o-menu .o-menu-item", { hasText: item }).click();
+  await page.waitForTimeout(150);
+}
+
 /** The saved .xlsx, as the button gives it. */
 async function saved(): Promise<{ book: exceljs.Workbook; bytes: Buffer }> {
   const [download] = await Promise.all([page.waitForEvent("download"), page.click("#save")]);
@@ -166,6 +179,28 @@ describe.skipIf(WITHOUT)("the main job", () => {
     expect(numberIn(book, "Hand-out", at(PIECES, "grams", 1))).toBeCloseTo(28470 / 1.73, 6);
     expect(numberIn(book, "Hand-out", at(PIECES, "grams", 2))).toBeCloseTo((28470 / 1.73) * 0.7, 6);
     expect(numberIn(book, "Hand-out", at(PIECES, "hydration"))).toBeCloseTo(0.7, 9);
+  });
+
+  test("rows put in first, in the middle and last, and the first taken out, by mouse: every total follows", async () => {
+    const rowOf = (row: number) => Number(at(PIECES, "percent", row).replace(/\D/g, ""));
+    const fill = async (line: number, name: string, percent: string) => {
+      await typeInCell(`A${line}`, name);
+      await typeInCell(`B${line}`, "fat");
+      await typeInCell(`C${line}`, percent);
+    };
+    const total = async () => numberIn((await saved()).book, "Hand-out", at(PIECES, "flour"));
+    await inRowMenu(rowOf(1), "Insert row above");
+    await fill(rowOf(1), "Oil", "3%");
+    expect(await total()).toBeCloseTo(28470 / 1.76, 6);
+    await inRowMenu(rowOf(4), "Insert row above");
+    await fill(rowOf(4), "Butter", "2%");
+    expect(await total()).toBeCloseTo(28470 / 1.78, 6);
+    // Below the last of what are now 26 rows stands the edge row.
+    await inRowMenu(rowOf(27), "Insert row above");
+    await fill(rowOf(27), "Lard", "1%");
+    expect(await total()).toBeCloseTo(28470 / 1.79, 6);
+    await inRowMenu(rowOf(1), "Delete row");
+    expect(await total()).toBeCloseTo(28470 / 1.76, 6);
   });
 
   test("then by tins: 13 × 4 × 4 inches, lidded white, 3 408 cm³ and about 1 155 g each — yumarama.com/3919", async () => {
