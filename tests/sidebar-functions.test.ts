@@ -48,13 +48,13 @@ describe("a function is found by what somebody wants to know", () => {
 });
 
 const skip = skipWithoutChromium("finding a function in a browser");
-const SHOTS = process.env.SHOTS === "1";
+const SHOTS = process.env.SHOTS;
 
 describe.skipIf(skip)("the Functions panel", () => {
   let host: WorkbookHost;
   const bench = benchPages((json) => String(host.script.serve("benchAsk", [json])));
   const shot = async (name: string) => {
-    if (SHOTS) await bench.page.screenshot({ path: `/tmp/functions-${name}.png`, fullPage: true });
+    if (SHOTS !== undefined) await bench.page.screenshot({ path: `${SHOTS}/functions-${name}.png`, fullPage: true });
   };
   const status = () => bench.page.locator("details[open] .status").textContent();
   const insert = () => bench.page.getByRole("button", { name: "Insert at the cursor" });

@@ -24,14 +24,14 @@ For the dough:
 • all of the poolish
 Method
 1. Mix everything for 8 minutes.`;
-const SHOTS = process.env.SHOTS === "1";
+const SHOTS = process.env.SHOTS;
 
 describe.skipIf(skip)("the Read in panel", () => {
   let host: WorkbookHost;
   const bench = benchPages((json) => String(host.script.serve("benchAsk", [json])));
   const field = (label: string) => bench.field(label).filter({ visible: true });
   const shot = async (name: string) => {
-    if (SHOTS) await bench.page.screenshot({ path: `/tmp/readin-${name}.png`, fullPage: true });
+    if (SHOTS !== undefined) await bench.page.screenshot({ path: `${SHOTS}/readin-${name}.png`, fullPage: true });
   };
   const status = () => bench.page.locator(".panel section .status").first().textContent();
   const foot = () => bench.page.locator("footer:visible .status").textContent();
