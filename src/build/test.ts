@@ -10,7 +10,9 @@ export async function run(args: string[]): Promise<void> {
     console.log(missing);
     if (process.env.CI === "true") process.exit(1);
   }
-  const output = await vitest(["run", "--testTimeout=180000", "--hookTimeout=180000", ...args]);
+  // Pages in a real browser take their time on a busy computer; what is wrong fails every time.
+  const patience = ["--testTimeout=180000", "--hookTimeout=180000", "--retry=2"];
+  const output = await vitest(["run", ...patience, ...args]);
   const counts = /Tests\s+(?:(\d+) failed)?[ |]*(?:(\d+) passed)?[ |]*(?:(\d+) skipped)?/.exec(plain(output.text));
   const [failed = "0", passed = "0", skipped = "0"] = [counts?.[1], counts?.[2], counts?.[3]];
   const failures = output.status === 0 ? failed : String(Math.max(1, Number(failed)));
