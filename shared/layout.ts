@@ -46,8 +46,9 @@ export function layOut(model: SheetModel, options: Options): Layout {
     for (const item of band) {
       if (isTable(item)) {
         placeTable(item, row);
-        // Beside a block the edge row keeps its height: the block's line stands in it too.
-        if (item === band[0] && band.every(isTable)) heights.push({ row: row + 1, height: EDGE });
+        // Beside a block or a list the edge row keeps its height: a line stands in it too.
+        if (item === band[0] && band.every((one) => isTable(one) && one.list !== true))
+          heights.push({ row: row + 1, height: EDGE });
         tallest = Math.max(tallest, tableHeight(item));
       } else {
         const down = downOf(item) - highest;

@@ -95,6 +95,8 @@ export type Table = {
   readonly rows: number;
   /** Where more rows are typed it is longer: as many as are typed, and these to spare. */
   readonly spare?: number;
+  /** Its formula makes a list that begins in the upper edge row, not a figure for every row: that row looks like the others. */
+  readonly list?: true;
   readonly columns: readonly ColumnModel[];
 };
 
@@ -114,6 +116,9 @@ export type Definition = { readonly name: string; readonly from: string; readonl
 export const LARDER_NAME = "gramwright_larder";
 /** Where the first mix log tells its line: factor at 0 min, more a minute, typical miss, mixes read, degrees. */
 export const MIXLOG_NAME = "gramwright_mixlog";
+
+/** Begins what a sheet only needs to work with: rows from here down, or columns from here on, are not on its pages. */
+export const WORKED_OUT = "Worked out here";
 
 export type SheetModel = {
   readonly name: string;

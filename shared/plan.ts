@@ -78,6 +78,7 @@ export function plan(model: SheetModel, options: Options, typed: Values, links: 
         options,
         layout.names,
         links,
+        table.list === true,
       );
     });
   }
@@ -155,6 +156,7 @@ function drawColumn(
   options: Options,
   names: Layout["names"],
   links: Links,
+  isList: boolean,
 ): void {
   const side = sideOf(one.unit);
   const computed = one.role !== "input";
@@ -165,7 +167,7 @@ function drawColumn(
   set(draft.aligned, row, column, side);
   for (let at = row + 1; at <= row + rows + 2; at++) {
     const edge = at === row + 1 || at === row + rows + 2;
-    set(draft.looks, at, column, edge ? LOOKS.edge : LOOKS[one.role]);
+    set(draft.looks, at, column, edge && !(isList && at === row + 1) ? LOOKS.edge : LOOKS[one.role]);
     set(draft.formats, at, column, computed && one.unit === "text" && !isSaid ? AS_TYPED : format(one.unit));
     set(draft.aligned, at, column, side);
     if (edge) continue;

@@ -1,4 +1,4 @@
-import type { Block, ColumnModel, Formula, SheetModel, Unit } from "../shared/model.ts";
+import { type Block, type ColumnModel, type Formula, type SheetModel, type Unit, WORKED_OUT } from "../shared/model.ts";
 import { computedLine, headingLine, inputLine, label } from "./blocks/line.ts";
 import { CAUTIONS, cautionsOf } from "./blocks/name.ts";
 
@@ -143,7 +143,7 @@ export const daySheet: SheetModel = {
     ],
     [levain],
     [
-      { table: "needs", left: 1, rows: 40, spare: 0, columns: needs },
+      { table: "needs", left: 1, rows: 40, spare: 0, list: true, columns: needs },
       {
         table: "stock",
         left: 5,
@@ -164,7 +164,7 @@ export const daySheet: SheetModel = {
         rows: 40,
         spare: 0,
         columns: [
-          computed("stack_product", "Formulas", "text", "=[products]"),
+          computed("stack_product", WORKED_OUT, "text", "=[products]"),
           computed("stack_name", "Ingredient", "text", "=[names]"),
           computed("stack_weight", "Weight ({weight})", "weight", "=[weights]"),
         ],

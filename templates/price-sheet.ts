@@ -1,4 +1,4 @@
-import type { Block, ColumnModel, Formula, SheetModel, Unit } from "../shared/model.ts";
+import { type Block, type ColumnModel, type Formula, type SheetModel, type Unit, WORKED_OUT } from "../shared/model.ts";
 import { computedLine, headingLine, inputLine } from "./blocks/line.ts";
 
 /** A column of the larder, wherever it stands there. */
@@ -153,7 +153,7 @@ export const priceSheet: SheetModel = {
         block: "working_heading",
         left: 0,
         when: "products",
-        lines: [headingLine("Worked out here: nothing to type, nothing to print", 9)],
+        lines: [headingLine(`${WORKED_OUT}: nothing to type, nothing to print`, 9)],
       },
     ],
     [

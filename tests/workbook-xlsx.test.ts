@@ -176,4 +176,25 @@ describe("the file", () => {
     expect(sheet?.getCell("C1").value).toBe(4);
     expect(sheet?.getCell("D1").value).toEqual({ error: "#VALUE!" });
   });
+
+  test("a long sheet takes several readable pages, and what it only works with stays off them", async () => {
+    const book = openProbes();
+    for (let row = 1; row <= 120; row++) book.type("Sheet1", `A${row}`, `row ${row}`);
+    book.type("Sheet1", "A90", "Worked out here: nothing to type");
+    const { pageSetup } = await firstSheetOf(book);
+    expect(pageSetup).toMatchObject({ fitToWidth: 1, fitToHeight: 0, orientation: "portrait" });
+    expect(pageSetup.printArea).toBe("A1:A89");
+  });
+
+  test("columns to work with stay off the page as well", async () => {
+    const book = openProbes();
+    book.type("Sheet1", "A1", "To get");
+    book.type("Sheet1", "C1", "Worked out here");
+    book.type("Sheet1", "D9", "flour");
+    const { pageSetup } = await firstSheetOf(book);
+    expect(pageSetup).toMatchObject({ fitToHeight: 1, printArea: "A1:B9" });
+  });
 });
+
+const firstSheetOf = async (book: WorkbookHost): Promise<exceljs.Worksheet> =>
+  (await reread(book)).worksheets[0] as exceljs.Worksheet;

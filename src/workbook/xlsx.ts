@@ -6,13 +6,12 @@ import type { PlacedMark } from "./plugins.ts";
 import { WORKBOOK_NAME } from "./sheets.ts";
 import { portable } from "./xlsx-formula.ts";
 import { argb, cellStyle, columnWidth, type Lines, type Look, rowHeight } from "./xlsx-looks.ts";
+import { pageOf, printed } from "./xlsx-page.ts";
 import { writeConditionals, writeValidations } from "./xlsx-rules.ts";
 
 type NamedRange = { readonly name: string; readonly range: { readonly sheetId: string; readonly zone: Zone } };
 type Value = number | string | boolean | null | CellErrorValue;
 
-const A4 = 9;
-const MARGINS = { left: 0.4, right: 0.4, top: 0.5, bottom: 0.5, header: 0.2, footer: 0.2 };
 const KNOWN_ERRORS = ["#N/A", "#REF!", "#NAME?", "#DIV/0!", "#NULL!", "#VALUE!", "#NUM!"] as const;
 
 /**
@@ -51,16 +50,6 @@ function writeShape(engine: Engine, sheet: Worksheet, sheetId: string): void {
   sheet.views = [frozen ? { state: "frozen", xSplit, ySplit, showGridLines } : { state: "normal", showGridLines }];
   const { color } = engine.get<{ color?: string }>("getSheet", sheetId);
   if (color) sheet.properties.tabColor = argb(color);
-  sheet.pageSetup = {
-    ...sheet.pageSetup,
-    paperSize: A4,
-    orientation: "portrait",
-    fitToPage: true,
-    fitToWidth: 1,
-    fitToHeight: 1,
-    horizontalCentered: true,
-    margins: MARGINS,
-  };
   const { right, bottom } = usedZone(engine.get<readonly { id: number }[]>("getCells", sheetId), (id) =>
     engine.get<Position>("getCellPosition", id),
   );
@@ -69,6 +58,20 @@ function writeShape(engine: Engine, sheet: Worksheet, sheetId: string): void {
   for (let row = 0; row <= bottom; row++) {
     const size = engine.get<number | undefined>("getUserRowSize", sheetId, row);
     if (size !== undefined) sheet.getRow(row + 1).height = rowHeight(size);
+  }
+  const { columns, rows } = printed(right + 1, bottom + 1, (col, row) => {
+    const { value } = engine.evaluated({ sheetId, col, row });
+    return typeof value === "string" ? value : "";
+  });
+  const sum = (count: number, size: (at: number) => number) =>
+    Array.from({ length: count }, (_, at) => size(at)).reduce((all, one) => all + one, 0);
+  const width = sum(columns, (col) => engine.get<number>("getColSize", sheetId, col));
+  const height = sum(rows, (row) => engine.get<number>("getRowSize", sheetId, row));
+  sheet.pageSetup = { ...sheet.pageSetup, ...pageOf(width, height) };
+  if (columns <= right || rows <= bottom) {
+    const area = a1Of(engine.library, { left: 0, top: 0, right: columns - 1, bottom: rows - 1 });
+    // exceljs puts a $ before the columns itself.
+    sheet.pageSetup.printArea = area.replace(/([A-Z]+)(\d+)/g, "$1$$$2");
   }
 }
 
