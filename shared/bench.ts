@@ -23,6 +23,8 @@ export type FormulaSummary = {
   readonly ingredients: readonly string[];
 };
 
+export type StartIngredient = { readonly name: string; readonly kind: string };
+
 /** A formula sheet as read: remarks by row, figures in sentences, and what the water makes of it. */
 export type SheetReview = {
   readonly sheet: string;
@@ -47,6 +49,11 @@ export type Questions = {
   formulas: {
     readonly ask: Record<string, never>;
     readonly answer: { readonly front: string; readonly sheets: readonly FormulaSummary[] };
+  };
+  /** The ingredients that a larder can start with. */
+  ingredients: {
+    readonly ask: Record<string, never>;
+    readonly answer: { readonly ingredients: readonly StartIngredient[] };
   };
   /** A staff card from a formula sheet, please. */
   card: { readonly ask: CardAsk; readonly answer: { readonly sheet: string } };

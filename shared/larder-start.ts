@@ -1,6 +1,10 @@
 import { builtInNamed, builtInRows, nameKey } from "./built-in-larder.ts";
 import type { Value, Values } from "./model.ts";
 
+/** What a larder can start with: the built-in table without water and ice, which nobody buys by the sack. */
+export const startIngredients = (): { name: string; kind: string }[] =>
+  builtInRows().flatMap(({ name, kind }) => (kind === "water" || kind === "ice" ? [] : [{ name, kind }]));
+
 /**
  * What a larder sheet starts with: the ingredients that were picked, or all of the built-in table, each once, with their
  * kinds. Compositions stay blank, because a blank falls back to the same table; allergens an ingredient has by its nature
@@ -8,8 +12,7 @@ import type { Value, Values } from "./model.ts";
  */
 export function startingLarder(typed: Values): Values {
   const picked = typed.ingredient;
-  const all = builtInRows().flatMap(({ name, kind }) => (kind === "water" || kind === "ice" ? [] : [name]));
-  const names = Array.isArray(picked) ? (picked as readonly Value[]) : all;
+  const names = Array.isArray(picked) ? (picked as readonly Value[]) : startIngredients().map(({ name }) => name);
   const seen = new Set<string>();
   const kept = names.flatMap((name, at) => {
     const key = nameKey(String(name ?? ""));

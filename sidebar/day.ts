@@ -1,6 +1,7 @@
 import type { FormulaSummary } from "../shared/bench.ts";
 import { isProblem } from "../shared/cell.ts";
 import { acting } from "./act.ts";
+import { pickedLarder } from "./day/larder.ts";
 import { element } from "./element.ts";
 import { type Form, goTo, newId, showTroubles, textField } from "./form.ts";
 import { readQuantity } from "./make/quantity.ts";
@@ -110,6 +111,8 @@ type Beside = {
   readonly label: string;
   readonly says: string;
   readonly parts?: readonly string[];
+  /** Another way to the same sheet. */
+  readonly or?: () => Node[];
 };
 
 const LOGS: readonly Beside[] = [
@@ -126,6 +129,7 @@ const MONEY: readonly Beside[] = [
     template: "larder",
     label: "Build a larder",
     says: "What you buy, with packs, prices, label names and allergens. Formula sheets built afterwards show cost and label.",
+    or: pickedLarder,
   },
   {
     template: "prices",
@@ -143,7 +147,7 @@ function sheetsBeside(heading: string, hint: string, sheets: readonly Beside[]):
   return section(
     heading,
     element("p", { class: "hint" }, hint),
-    ...sheets.flatMap(({ template, label, says, parts = [] }) => [
+    ...sheets.flatMap(({ template, label, says, parts = [], or = () => [] }) => [
       element("p", {}, says),
       ...acting(
         {
@@ -156,6 +160,7 @@ function sheetsBeside(heading: string, hint: string, sheets: readonly Beside[]):
         },
         "quiet-button",
       ).nodes,
+      ...or(),
     ]),
   );
 }

@@ -1,4 +1,5 @@
 import { type Question, type Questions, readOrder, readQuestion, VERSION } from "../shared/bench.ts";
+import { startIngredients } from "../shared/larder-start.ts";
 import { LARDER_NAME } from "../shared/model.ts";
 import { CellError, refuse } from "../shared/refusal.ts";
 import { oneOf, quoted } from "../shared/show.ts";
@@ -52,6 +53,7 @@ const answers: { readonly [Q in Question]: (asked: Asked) => Questions[Q]["answe
   ping,
   build,
   formulas,
+  ingredients: () => ({ ingredients: startIngredients() }),
   card: (asked) => locked(() => handOut(asked)),
   review: reviewSheet,
   day: (asked) => locked(() => buildDay(asked)),

@@ -87,6 +87,48 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
     expect(book.shownTexts("Prices", book.usedRange("Prices")).flat()).toContain("Hand-out");
   });
 
+  test("a larder of what the shop picks, found by name and kind", async () => {
+    await open();
+    await says(/no formula sheet that makes pieces/);
+    await bench.page.getByRole("button", { name: "Choose its ingredients" }).click();
+    const build = bench.page.getByRole("button", { name: "Build it with these" });
+    await build.waitFor();
+    const search = bench.page.getByLabel("Find an ingredient");
+    const counts = (sentence: RegExp) =>
+      expect.poll(() => bench.page.locator('.panel:visible .hint[role="status"]').textContent()).toMatch(sentence);
+    const shown = () => bench.page.locator(".ticks label:visible").allTextContents();
+    expect((await shown()).length).toBeGreaterThan(100);
+    await build.click();
+    expect(await bench.troubles()).toEqual(["Tick at least one ingredient. Rows of your own are typed on the sheet."]);
+    expect(await bench.focused()).toBe("Find an ingredient");
+    await bench.page.clock.runFor(1000);
+    await search.fill("Rye");
+    expect((await shown()).every((name) => /rye/i.test(name))).toBe(true);
+    await bench.page.getByLabel("medium rye flour", { exact: true }).check();
+    await search.fill("zzz");
+    await counts(/^None fits; try a shorter word, 1 ticked\.$/);
+    await search.fill("butter");
+    // With the keyboard alone: the box is the next stop after the search.
+    await bench.page.getByLabel("unsalted butter", { exact: true }).focus();
+    await bench.page.keyboard.press("Space");
+    await counts(/^\d+ shown, 2 ticked\.$/);
+    await looked("picking");
+    await build.dblclick();
+    await says(/Built “Larder”, a sheet of its own\./);
+    const { names, kinds } = larderOf(book);
+    expect(names).toEqual(["medium rye flour", "unsalted butter"]);
+    expect(kinds).toEqual(["fat", "flour"]);
+  });
+
+  test("ingredients that cannot be read are said, with another way", async () => {
+    await open();
+    await says(/no formula sheet that makes pieces/);
+    await bench.turn("fails");
+    await bench.page.getByRole("button", { name: "Choose its ingredients" }).click();
+    await bench.wait(100);
+    await says(/could not answer \(Service unavailable\)/);
+  });
+
   test.each<[Way, number, RegExp]>([
     ["slow", 2000, /^Making the day sheet …$/],
     ["fails", 100, /could not answer \(Service unavailable\)/],
@@ -103,3 +145,11 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
     if (way === "slow") await looked("busy");
   });
 });
+
+/** The larder's rows as every formula reads them. */
+function larderOf(book: WorkbookHost) {
+  const rows = book.values("Larder", book.usedRange("Larder"));
+  const head = rows.findIndex((row) => row[0] === "Ingredient");
+  const filled = rows.slice(head + 1).filter((row) => row[0] !== "");
+  return { names: filled.map((row) => row[0]).sort(), kinds: filled.map((row) => row[1]).sort() };
+}

@@ -1,0 +1,94 @@
+import type { StartIngredient } from "../../shared/bench.ts";
+import { acting } from "../act.ts";
+import { element, say } from "../element.ts";
+import { newId } from "../form.ts";
+
+/** A larder of the ingredients that are ticked, out of all that come with their figures. */
+export function pickedLarder(): Node[] {
+  const picker = element("div", { hidden: true });
+  const opening = acting(
+    {
+      question: "ingredients",
+      label: "Choose its ingredients",
+      asked: () => ({}),
+      busy: () => "Reading the ingredients …",
+      done: ({ ingredients }) => {
+        picker.replaceChildren(...pick(ingredients));
+        picker.hidden = false;
+        return "";
+      },
+      silent: "Try once more, or build a larder of all and delete the rows that you do not need.",
+    },
+    "quiet-button",
+  );
+  return [...opening.nodes, picker];
+}
+
+function pick(ingredients: readonly StartIngredient[]): Node[] {
+  const [id, hint] = [newId(), newId()];
+  const ticked = new Set<string>();
+  const count = element("p", { class: "hint", role: "status" });
+  const missing = element("p", { class: "trouble", hidden: true });
+  const boxes = ingredients.map(({ name, kind }) => {
+    const box = element("input", {
+      type: "checkbox",
+      change: () => {
+        if (box.checked) ticked.add(name);
+        else ticked.delete(name);
+        missing.hidden = true;
+        tell();
+      },
+    });
+    return { name, words: `${name} ${kind}`.toLowerCase(), box, line: element("label", { class: "tick" }, box, name) };
+  });
+  const search = element("input", {
+    id,
+    type: "search",
+    autocomplete: "off",
+    maxlength: 100,
+    "aria-describedby": hint,
+    input: tell,
+  });
+  const building = acting(
+    {
+      question: "build",
+      label: "Build it with these",
+      asked: () => {
+        missing.hidden = ticked.size > 0;
+        say(missing, missing.hidden ? "" : "Tick at least one ingredient. Rows of your own are typed on the sheet.");
+        if (!missing.hidden) {
+          search.focus();
+          return null;
+        }
+        const ingredient = ingredients.flatMap(({ name }) => (ticked.has(name) ? [name] : []));
+        const options = { weight: "g", temperature: "C", length: "cm", parts: [] } as const;
+        return { template: "larder", options, values: { ingredient } };
+      },
+      busy: () => "Building the sheet …",
+      done: ({ sheet, note }) => `Built “${sheet}”, a sheet of its own.${note === undefined ? "" : ` ${note}`}`,
+      silent: "The sheet may still be on its way: look at the tabs under the grid.",
+    },
+    "quiet-button",
+  );
+  tell();
+  return [
+    element("label", { class: "label", for: id }, "Find an ingredient"),
+    search,
+    element("p", { class: "hint", id: hint }, "Its name or its kind, such as rye, sugar, dairy."),
+    count,
+    element("div", { class: "ticks", role: "group", "aria-label": "Ingredients" }, ...boxes.map(({ line }) => line)),
+    missing,
+    ...building.nodes,
+  ];
+
+  function tell(): void {
+    const asked = search.value.trim().toLowerCase();
+    let shown = 0;
+    for (const { words, line } of boxes) {
+      line.hidden = !words.includes(asked);
+      shown += line.hidden ? 0 : 1;
+    }
+    const picked = ticked.size === 1 ? "1 ticked" : `${ticked.size} ticked`;
+    say(count, `${shown === 0 ? "None fits; try a shorter word" : `${shown} shown`}, ${picked}.`);
+  }
+}
