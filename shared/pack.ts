@@ -10,8 +10,17 @@ import { SPACES } from "./words.ts";
 /** A pack as it is typed: a number of grams, or text such as "5 lb". */
 export const packCell = (): Reader<number | string> => ({
   hint: { of: "any" },
-  read: (raw) => (typeof raw === "number" ? (trouble(raw) ?? raw) : text().read(raw)),
+  read: (raw) => {
+    if (typeof raw === "number") return trouble(raw) ?? raw;
+    const read = text().read(raw);
+    return typeof read === "string" && read.length > LONGEST_PACK
+      ? { problem: `has ${read.length} characters: write only the pack, such as "12 x 750 ml"` }
+      : read;
+  },
 });
+
+/** What one pack is never longer than; a whole page in a cell is a slip. */
+const LONGEST_PACK = 200;
 
 const bareGrams = number<Grams>('a pack such as 25000 (grams) or "5 lb"', { above: 0, max: 1e9 });
 

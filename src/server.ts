@@ -18,21 +18,36 @@ const WAIT_MS = 20_000;
 
 /** Answers a question of the bench: a JSON string in, a JSON string out, never an exception. */
 export function benchAsk(json: unknown): string {
+  let asked = "";
   try {
     const { name, rest } = readQuestion(json);
+    asked = name;
     const answer = ANSWERS.get(name);
     if (answer === undefined) return refuse(`The bench can ask ${oneOf([...ANSWERS.keys()])}, not ${quoted(name)}.`);
     return JSON.stringify({ ok: true, answer: answer(rest) });
   } catch (error) {
-    return JSON.stringify({ ok: false, message: told(error) });
+    return JSON.stringify({ ok: false, message: told(error, asked) });
   }
 }
 
 /** What a person reads when a question fails; what was being built has been removed by then. */
-function told(error: unknown): string {
+function told(error: unknown, asked: string): string {
   const message = error instanceof Error ? error.message : String(error);
-  return error instanceof CellError ? message : `The sheet could not be built, and nothing was changed: ${message}`;
+  return error instanceof CellError ? message : `${UNDONE.get(asked) ?? "That could not be done"}: ${message}`;
 }
+
+const NOT_BUILT = "The sheet could not be built, and nothing was changed";
+const NOT_READ = "The workbook could not be read";
+const UNDONE: ReadonlyMap<string, string> = new Map([
+  ["build", NOT_BUILT],
+  ["card", NOT_BUILT],
+  ["day", NOT_BUILT],
+  ["formulas", NOT_READ],
+  ["review", NOT_READ],
+  ["read", "The recipe could not be read"],
+  ["insert", "The formula could not be inserted"],
+  ["goto", "The cell could not be shown"],
+]);
 
 function ping(): Questions["ping"]["answer"] {
   return { version: VERSION };

@@ -158,3 +158,17 @@ describe("writing at the cursor", () => {
     expect(book.cell(sheet, (reply as { answer: { cell: string } }).answer.cell).value).toBe(6);
   });
 });
+
+describe("a service that fails is told by what was asked", () => {
+  test.each([
+    [{ ask: "insert", name: "BAKE_DOUGHFOR", args: ["2", "3"] }, /^The formula could not be inserted: /],
+    [{ ask: "formulas" }, /^The workbook could not be read: /],
+    [{ ask: "review", style: "" }, /^The workbook could not be read: /],
+    [{ ask: "read", text: "500 g flour" }, /^The recipe could not be read: /],
+    [{ ask: "build", template: "pan-loaf" }, /^The sheet could not be built, and nothing was changed: /],
+  ])("%j", (question, sentence) => {
+    const own = openWorkbook(built);
+    own.failAt(1);
+    expect(own.ask(question)).toEqual(refused(sentence));
+  });
+});

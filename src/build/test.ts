@@ -10,8 +10,8 @@ export async function run(args: string[]): Promise<void> {
     console.log(missing);
     if (process.env.CI === "true") process.exit(1);
   }
-  // Pages in a real browser take their time on a busy computer; what is wrong fails every time.
-  const patience = ["--testTimeout=180000", "--hookTimeout=180000", "--retry=2"];
+  // A busy computer takes its time.
+  const patience = ["--testTimeout=180000", "--hookTimeout=180000"];
   const output = await vitest(["run", ...patience, ...args]);
   const counts = /Tests\s+(?:(\d+) failed)?[ |]*(?:(\d+) passed)?[ |]*(?:(\d+) skipped)?/.exec(plain(output.text));
   const [failed = "0", passed = "0", skipped = "0"] = [counts?.[1], counts?.[2], counts?.[3]];

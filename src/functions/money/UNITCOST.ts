@@ -45,6 +45,10 @@ export const UNITCOST = define({
   ],
   refusals: [
     {
+      call: [5, `5 lb ${"or so ".repeat(40)}`],
+      because: 'BAKE_UNITCOST: pack has 244 characters: write only the pack, such as "12 x 750 ml".',
+    },
+    {
       call: [0.89, 12, undefined, "egg"],
       because: 'BAKE_UNITCOST: pack is 12, grams or pieces? Write "12 g" or "12 pieces".',
     },
