@@ -1,5 +1,9 @@
 import { builtInNamed, builtInRows, nameKey } from "./built-in-larder.ts";
 import type { Value, Values } from "./model.ts";
+import { refuse } from "./refusal.ts";
+
+/** A new sheet has 1000 rows, and a larder needs some of them for its head; no shop buys half as many things. */
+const MOST_INGREDIENTS = 500;
 
 /** What a larder can start with: the built-in table without water and ice, which nobody buys by the sack. */
 export const startIngredients = (): { name: string; kind: string }[] =>
@@ -12,7 +16,15 @@ export const startIngredients = (): { name: string; kind: string }[] =>
  */
 export function startingLarder(typed: Values): Values {
   const picked = typed.ingredient;
+  if (picked !== undefined && !Array.isArray(picked)) {
+    refuse("The ingredients of a larder are a list of names. Close the bench, open it again and pick them anew.");
+  }
   const names = Array.isArray(picked) ? (picked as readonly Value[]) : startIngredients().map(({ name }) => name);
+  if (names.length > MOST_INGREDIENTS) {
+    refuse(
+      `A larder starts with up to ${MOST_INGREDIENTS} ingredients; build it with those and paste the others into it.`,
+    );
+  }
   const seen = new Set<string>();
   const kept = names.flatMap((name, at) => {
     const key = nameKey(String(name ?? ""));

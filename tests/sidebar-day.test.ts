@@ -112,6 +112,11 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
     await bench.page.getByLabel("unsalted butter", { exact: true }).focus();
     await bench.page.keyboard.press("Space");
     await counts(/^\d+ shown, 2 ticked\.$/);
+    // Asked for again, the list forgets no tick.
+    await bench.page.getByRole("button", { name: "Choose its ingredients" }).click();
+    await bench.wait(1000);
+    await counts(/^\d+ shown, 2 ticked\.$/);
+    await search.fill("flour");
     await looked("picking");
     await build.dblclick();
     await says(/Built “Larder”, a sheet of its own\./);

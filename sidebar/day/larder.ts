@@ -13,7 +13,8 @@ export function pickedLarder(): Node[] {
       asked: () => ({}),
       busy: () => "Reading the ingredients …",
       done: ({ ingredients }) => {
-        picker.replaceChildren(...pick(ingredients));
+        // Pressed again, it forgets no tick.
+        if (picker.hidden) picker.replaceChildren(...pick(ingredients));
         picker.hidden = false;
         return "";
       },
@@ -28,7 +29,7 @@ function pick(ingredients: readonly StartIngredient[]): Node[] {
   const [id, hint] = [newId(), newId()];
   const ticked = new Set<string>();
   const count = element("p", { class: "hint", role: "status" });
-  const missing = element("p", { class: "trouble", hidden: true });
+  const missing = element("p", { class: "trouble", id: newId(), hidden: true });
   const boxes = ingredients.map(({ name, kind }) => {
     const box = element("input", {
       type: "checkbox",
@@ -46,7 +47,7 @@ function pick(ingredients: readonly StartIngredient[]): Node[] {
     type: "search",
     autocomplete: "off",
     maxlength: 100,
-    "aria-describedby": hint,
+    "aria-describedby": `${hint} ${missing.id}`,
     input: tell,
   });
   const building = acting(
