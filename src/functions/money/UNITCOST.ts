@@ -45,16 +45,16 @@ export const UNITCOST = define({
   ],
   refusals: [
     {
-      call: [5, `5 lb ${"or so ".repeat(40)}`],
-      because: 'BAKE_UNITCOST: pack has 244 characters: write only the pack, such as "12 x 750 ml".',
-    },
-    {
       call: [0.89, 12, undefined, "egg"],
       because: 'BAKE_UNITCOST: pack is 12, grams or pieces? Write "12 g" or "12 pieces".',
     },
     {
       call: [down(4, 9), down("4 UK pints", "4 pints"), undefined, "milk"],
       because: 'BAKE_UNITCOST: pack row 2 is "4 pints": say "US" or "UK" before pint.',
+    },
+    {
+      call: [5, `5 lb ${"or so ".repeat(40)}`],
+      because: 'BAKE_UNITCOST: pack has 244 characters: write only the pack, such as "12 x 750 ml".',
     },
   ],
   compute: ({ price, pack, usable, ingredient, larder, unit }) => {
