@@ -1,0 +1,54 @@
+import { layOut } from "../../../shared/layout.ts";
+import type { Options, SheetModel } from "../../../shared/model.ts";
+import { plan } from "../../../shared/plan.ts";
+import { TEMPLATES } from "../../../templates/index.ts";
+import { openWorkbook } from "../../workbook/host.ts";
+import { codeJs, sidebarHtml } from "../build.ts";
+import { formulasOf, longestChain } from "../chains.ts";
+import { nodesOf, parseFormula } from "../formula-parser.ts";
+import { isSheetFunction } from "../lint.ts";
+
+const METRIC = { weight: "g", temperature: "C", length: "cm" } as const;
+
+export async function calls(): Promise<void> {
+  const code = await codeJs();
+  const sidebar = await sidebarHtml();
+  for (const model of TEMPLATES) callsOf(model, code, sidebar);
+}
+
+/** The model with another number of rows in its formula table. */
+function withRows(model: SheetModel, rows: number): SheetModel {
+  const bands = model.bands.map((band) =>
+    band.map((item) => ("table" in item && item.table === "formula" ? { ...item, rows } : item)),
+  );
+  return { ...model, bands };
+}
+
+function callsOf(model: SheetModel, codeText: string, sidebarText: string): void {
+  const options: Options = { ...METRIC, parts: model.parts };
+  for (const rows of [6, 24, 60]) {
+    const sized = withRows(model, rows);
+    const formulas = formulasOf(sized, options);
+    let calls = 0;
+    for (const { formula } of formulas.cells.values()) {
+      const tree = parseFormula(formula);
+      if (typeof tree !== "string") for (const node of nodesOf(tree)) calls += isSheetFunction(node) ? 1 : 0;
+    }
+    const chain = longestChain(formulas);
+    const columns = sized.bands
+      .flat()
+      .flatMap((item) => ("table" in item && item.table === "formula" ? item.columns : []));
+    const perCell = calls - 2 + rows * columns.filter(({ role }) => role === "computed").length;
+    const made = plan(sized, options, sized.sample);
+    const writes = made.formulas.length;
+    console.log(
+      `${model.name}, ${rows} rows: ${calls} calls, longest chain ${"length" in chain ? chain.length : "circle"}, ${writes} rectangles of formulas; one formula a cell would be ${perCell} calls (${(perCell / calls).toFixed(1)} ×)`,
+    );
+  }
+  const book = openWorkbook({ codeJs: codeText, sidebarHtml: sidebarText });
+  book.answer({ ask: "build", template: model.name, options: { ...METRIC, parts: model.parts }, values: model.sample });
+  console.log(
+    `${model.name}: ${book.trail.length} service calls that read or write (24 rows; the number does not depend on the rows)`,
+  );
+  console.log(`${model.name}: ${layOut(model, options).rows} rows in the sheet`);
+}
