@@ -17,6 +17,7 @@ export function growth(): void {
     }
     const ratio = timeOf(() => call(made, many), 11) / 10 / timeOf(() => call(made, few), 31);
     (ratio <= MOST ? passed : missed).push(`${made.name} ${ratio.toFixed(2)}`);
+    if (ratio > MOST) console.log(`${made.name}: ${ratio.toFixed(2)} ×`);
   }
   console.log(`within ${MOST} ×: ${passed.join(", ")}`);
   console.log(`above ${MOST} ×: ${missed.join(", ") || "none"}`);

@@ -1,22 +1,25 @@
 // Times as medians; what is printed are ratios, which hold on any machine, near enough.
-import { performance } from "node:perf_hooks";
 import { call } from "../../call.ts";
 import type { SheetFunction } from "../../define.ts";
 
 export const median = (values: readonly number[]): number =>
   [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
 
-/** Milliseconds of one run, the median of `rounds` after three that warm up. */
+/** Milliseconds of one run, the median of `rounds` after three that warm up; of fewer where they would take seconds. */
 export function timeOf(work: () => unknown, rounds = 15): number {
-  for (let warm = 0; warm < 3; warm++) work();
-  return median(Array.from({ length: rounds }, () => once(work)));
+  const warm = median(Array.from({ length: 3 }, () => once(work)));
+  const most = Math.max(3, Math.floor(PATIENCE / warm));
+  return median(Array.from({ length: Math.min(rounds, most) }, () => once(work)));
 }
 
-/** Milliseconds of one run. */
+const PATIENCE = 300;
+
+/** Milliseconds of processor time of one run, which other work on the computer sways least. */
 export function once(work: () => unknown): number {
-  const from = performance.now();
+  const from = process.cpuUsage();
   work();
-  return performance.now() - from;
+  const { user, system } = process.cpuUsage(from);
+  return (user + system) / 1000;
 }
 
 /** The first example with its columns repeated to so many rows, where that still makes sense. */

@@ -9,16 +9,16 @@ import { codeJs } from "../build.ts";
 import { longer, timeOf } from "./measure.ts";
 
 export async function work(): Promise<void> {
+  recipes();
+  against();
+  const code = await codeJs();
+  for (const sum of SUMS) native(code, sum);
   const bare = timeOf(() => bareLoop(10_000));
   const each = FUNCTIONS.flatMap((made) => {
     const args = longer(made, 10_000);
     return args === undefined ? [] : [`${made.name} ${(timeOf(() => call(made, args)) / bare).toFixed(0)}`];
   });
   console.log(`10 000 rows, × a plain loop that multiplies and adds: ${each.join(", ")}`);
-  against();
-  recipes();
-  const code = await codeJs();
-  for (const sum of SUMS) native(code, sum);
 }
 
 function bareLoop(rows: number): number {
@@ -49,6 +49,8 @@ const RECIPE = [
   "1/2 cup sugar",
 ];
 
+const OTHER = ["g flour", "cups sugar", "oz butter", "tsp salt", "kg water"];
+
 function recipes(): void {
   const told = (lines: readonly (readonly [string])[]) => {
     const grams = timeOf(() => call(GRAMS, [lines]), 7);
@@ -57,7 +59,7 @@ function recipes(): void {
   };
   const lineAt = (at: number) => RECIPE[at % RECIPE.length] ?? "";
   const repeated = Array.from({ length: 10_000 }, (_, at) => [lineAt(at)] as const);
-  const different = Array.from({ length: 10_000 }, (_, at) => [`${lineAt(at)}, lot ${at}`] as const);
+  const different = Array.from({ length: 10_000 }, (_, at) => [`${at + 1} ${OTHER[at % OTHER.length]}`] as const);
   console.log(
     `BAKE_GRAMS, 10 000 recipe lines: ${told(repeated)} × splitting them on spaces (target 30 ×); ${told(different)} × where no line comes twice`,
   );
