@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import { down, expectCells, refusal, run } from "./support.ts";
 
 const LB = 453.59237;
@@ -77,6 +77,26 @@ describe("BAKE_UNITCOST", () => {
     ["2 sachets", "instant yeast", 14],
   ])("reads a pack of %s %s as %d g", (pack, ingredient, weight) => {
     expectCells(run("BAKE_UNITCOST", 1, pack, "", ingredient), 1 / weight, 1e-6 / weight);
+  });
+  test("a text too long for a pack is refused, with its row, after a glance at it", () => {
+    expect(refusal("BAKE_UNITCOST", down(4, 9), down("5 lb", "a".repeat(50_000)))).toBe(
+      'BAKE_UNITCOST: pack row 2 has 50000 characters: write only the pack, such as "12 x 750 ml".',
+    );
+    // A glance: a few patterns that see the whole text, whatever its length; reading one tries tens of thousands on 50 000 characters.
+    const lengths: number[] = [];
+    const exec = RegExp.prototype.exec;
+    const watched = vi.spyOn(RegExp.prototype, "exec").mockImplementation(function (this: RegExp, text) {
+      lengths.push(text.length);
+      return exec.call(this, text);
+    });
+    try {
+      for (const text of ["1 ".repeat(25_000), "9".repeat(201)]) refusal("BAKE_UNITCOST", 1, text);
+    } finally {
+      watched.mockRestore();
+    }
+    expect(lengths.filter((length) => length > 200).length, "patterns tried on a long text").toBeLessThanOrEqual(4);
+    expectCells(run("BAKE_UNITCOST", 1, `5 kg${" (of the mill)".padEnd(196)}`), 1 / 5000);
+    expect(refusal("BAKE_UNITCOST", 1, "a".repeat(200))).toMatch(/no size/);
   });
   test("a shop's own measure weighs its pieces", () => {
     const larder = [
