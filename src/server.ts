@@ -47,6 +47,7 @@ const UNDONE: ReadonlyMap<string, string> = new Map([
   ["read", "The recipe could not be read"],
   ["insert", "The formula could not be inserted"],
   ["goto", "The cell could not be shown"],
+  ["check", "The check could not be finished"],
 ]);
 
 function ping(): Questions["ping"]["answer"] {

@@ -162,6 +162,11 @@ describe("writing at the cursor", () => {
 describe("a service that fails is told by what was asked", () => {
   test.each([
     [{ ask: "insert", name: "BAKE_DOUGHFOR", args: ["2", "3"] }, /^The formula could not be inserted: /],
+    [{ ask: "goto", sheet: "Sheet1", cell: "A1" }, /^The cell could not be shown: /],
+    [
+      { ask: "check", step: "write", sheet: "", cells: [["1"]], formats: [["0"]], formulas: [] },
+      /^The check could not be finished: /,
+    ],
     [{ ask: "formulas" }, /^The workbook could not be read: /],
     [{ ask: "review", style: "" }, /^The workbook could not be read: /],
     [{ ask: "read", text: "500 g flour" }, /^The recipe could not be read: /],
