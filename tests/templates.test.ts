@@ -18,6 +18,20 @@ const ownParts = ({ parts }: SheetModel) => parts.filter((part) => part !== "cos
 const subsets = (parts: readonly string[]) =>
   parts.reduce<string[][]>((sets, part) => sets.flatMap((set) => [set, [...set, part]]), [[]]);
 
+describe.each(TEMPLATES)("$title made by dough, before a size is typed", (model) => {
+  test.each(["dough", "flour"])("by %s: nothing shows an error", async (by) => {
+    const options = withParts([]);
+    const known = layOut(model, options).names;
+    const unsized = Object.entries(model.sample).filter(([name]) => known.has(name) && !name.startsWith("size_"));
+    const values = { ...Object.fromEntries(unsized), title: "Quay dough", by, dough_wanted: 5000, flour_wanted: 3000 };
+    const { book, sheet } = await buildSheet(
+      Object.fromEntries(Object.entries(values).filter(([name]) => known.has(name) || name === "title")),
+      { model, options },
+    );
+    for (const text of book.shownTexts(sheet, book.usedRange(sheet)).flat()) expect(text).not.toMatch(/^#/);
+  });
+});
+
 describe.each(SHEETS)("$title", (model) => {
   test("computes from its sample inputs what was worked out by hand", async () => {
     const { book, sheet, at, value } = await buildSheet(model.sample, { model, options: withParts(ownParts(model)) });

@@ -12,7 +12,7 @@ export async function run(args: string[]): Promise<void> {
   }
   // A busy computer takes its time.
   const patience = ["--testTimeout=180000", "--hookTimeout=180000"];
-  const output = await vitest(["run", ...patience, ...args]);
+  const output = await vitest(["run", "--config=src/build/vitest.config.ts", ...patience, ...args]);
   const counts = /Tests\s+(?:(\d+) failed)?[ |]*(?:(\d+) passed)?[ |]*(?:(\d+) skipped)?/.exec(plain(output.text));
   const [failed = "0", passed = "0", skipped = "0"] = [counts?.[1], counts?.[2], counts?.[3]];
   const failures = output.status === 0 ? failed : String(Math.max(1, Number(failed)));

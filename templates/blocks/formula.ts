@@ -151,10 +151,11 @@ function whole(head: string): Total {
 }
 
 function pieces(divided: string): Total {
+  const first = "INDEX(@size_scaled;2;1)";
   return total(
     "Pieces",
     "pieces",
     "count",
-    `IF(@by="pieces";SUM(@size_pieces);IF(SUM(INDEX(@size_scaled;2;1))=0;"";ROUNDDOWN(ROUND(${divided}*(1-@handling_loss)/SUM(INDEX(@size_scaled;2;1));6);0)))`,
+    `IF(@by="pieces";SUM(@size_pieces);IF(LEN(${first})=0;"";IF(${first}=0;"";ROUNDDOWN(ROUND(${divided}*(1-@handling_loss)/${first};6);0))))`,
   );
 }
