@@ -124,7 +124,8 @@ function readMeasure(tokens: readonly Token[], at: number): AmountRead | undefin
     if (after !== undefined && timesPerhaps) problem = 'one amount, or a number of packs? Write "2 x 8 oz" for packs';
     next = after ?? next;
   }
-  const amount = { low: [{ count: least, unit }], high: [{ count: most, unit }] };
+  const low = [{ count: least, unit }];
+  const amount = { low, high: most === least ? low : [{ count: most, unit }] };
   return { amount: problem === undefined ? amount : { ...amount, problem }, next };
 }
 

@@ -1,7 +1,7 @@
 import { findIngredient, type Larder, unknownName } from "./larder.ts";
 import { type RecipeLine, readRecipeLine } from "./recipe-line.ts";
 import { ingredientOf, namesNothing, phrasesOf } from "./recipe-name.ts";
-import type { Choice, Entry } from "./recipe-pieces.ts";
+import type { Choice } from "./recipe-pieces.ts";
 import { sizeIn } from "./recipe-units.ts";
 import { type Asked, type Weighed, type Weight, weightOf } from "./recipe-weight.ts";
 import { quoted, shown } from "./show.ts";
@@ -47,9 +47,15 @@ export function weighLines(
     compared += 1;
     return compared > COMPARED ? `is ${quoted(name)}, which the larder does not know` : unknownName(larder, name);
   };
-  return lines.map((line, row) =>
-    line === null ? null : weighLine(line, named[row] ?? null, system, larder, unknown),
-  );
+  const before = new Map<string, LineWeight>();
+  return lines.map((line, row) => {
+    if (line === null) return null;
+    const name = named[row] ?? null;
+    const known = name === null ? before.get(line) : undefined;
+    const weight = known ?? weighLine(line, name, system, larder, unknown);
+    if (name === null) before.set(line, weight);
+    return weight;
+  });
 }
 
 function weighLine(
@@ -64,10 +70,11 @@ function weighLine(
   const parts = partsOf(read);
   const ingredient = once(() => {
     const words = named === null ? parts.main : named.slice(0, LONGEST_NAME).replace(SPACES, " ").split(" ");
-    const direct = named === null ? undefined : findIngredient(larder, named);
+    const found = (named === null ? undefined : findIngredient(larder, named)) ?? ingredientOf(larder, words);
+    if (found !== undefined) return found;
     const name = named ?? told(words);
     if (name === "") return 'an amount without an ingredient; name it, or write a weight such as "500 g"';
-    return direct ?? ingredientOf(larder, words) ?? `its ingredient ${unknown(name)}`;
+    return `its ingredient ${unknown(name)}`;
   });
   const remarks: string[] = [];
   const second = parts.others.find((other) => namesAnother(larder, parts.main, other.words));
@@ -77,7 +84,7 @@ function weighLine(
   }
   if (second) remarks.push(`${quoted(told(second.words))} is the other choice and is not read`);
   if (read.more) remarks.push("more than this is used besides");
-  const asked: Asked = { ingredient, size: sizeIn(phrasesOf(parts.main).flat()), system };
+  const asked: Asked = { ingredient, size: () => sizeIn(phrasesOf(parts.main).flat()), system };
   const sum = { least: 0, most: 0 };
   let unsure: string | undefined;
   for (const { choices } of read.entries) {
@@ -114,11 +121,12 @@ export function partsOf(read: Extract<RecipeLine, { is: "read" }>): {
 } {
   let main: readonly string[] = read.before;
   const others: Part[] = [];
-  const choices = read.entries.flatMap((entry: Entry) => entry.choices);
+  const [only] = read.entries;
+  const choices = only && read.entries.length === 1 ? only.choices : read.entries.flatMap((entry) => entry.choices);
   for (const choice of choices) {
     const last = others[others.length - 1];
-    if (phrasesOf(main).length === 0) main = [...main, ",", ...choice.words];
-    else if (choice === choices[0]) main = [...main, ",", ...choice.words];
+    if (main.length === 0) main = choice.words;
+    else if (choice === choices[0] || phrasesOf(main).length === 0) main = [...main, ",", ...choice.words];
     else if (!choice.bracketed) others.push({ link: choice.link, words: choice.words, choice });
     else if (last === undefined) main = [...main, ",", ...choice.words];
     else others.splice(-1, 1, { ...last, words: [...last.words, ",", ...choice.words] });
@@ -143,6 +151,8 @@ function isFrom(other: Choice, choice: Choice, choices: readonly Choice[]): bool
 
 /** The first written weight in the open, else in brackets; else the first amount that can be weighed. */
 function chosen(choices: readonly Choice[], asked: Asked, remarks: string[]): Weighed {
+  const [only] = choices;
+  if (only !== undefined && choices.length === 1) return weightOf(only.amount, asked);
   const inOrder = [...choices.filter(({ bracketed }) => !bracketed), ...choices.filter(({ bracketed }) => bracketed)];
   const isWritten = ({ amount }: Choice) => amount.low.every(({ unit }) => unit.of === "weight");
   const preferred = [...inOrder.filter(isWritten), ...inOrder.filter((choice) => !isWritten(choice))];

@@ -46,7 +46,7 @@ export function readRecipeLine(line: string): RecipeLine {
 }
 
 /** Bullets, boxes, "1." and "2)". */
-function withoutListMark(tokens: readonly Token[]): Token[] {
+function withoutListMark(tokens: readonly Token[]): readonly Token[] {
   let at = 0;
   while (tokens[at]?.is === "mark" && !isMark(tokens[at], "(", "[", "~") && !/\d/.test(tokens[at]?.text ?? "")) at += 1;
   const [number, mark, after] = [tokens[at], tokens[at + 1], tokens[at + 2]];
@@ -54,9 +54,10 @@ function withoutListMark(tokens: readonly Token[]): Token[] {
   if (isNumbered && isMark(mark, ".", ")") && !mark?.spaced) at += 2;
   while (isMark(tokens[at], "-", "•", "*")) at += 1;
   // "Two (2) cups" says its number twice.
-  const [word, open, again, close] = tokens.slice(at, at + 4);
-  const isTwice = isNumberWord(word) && isMark(open, "(") && again?.is === "number" && isMark(close, ")");
-  return isTwice ? [again, ...tokens.slice(at + 4)] : tokens.slice(at);
+  const again = tokens[at + 2];
+  const isTwice = isNumberWord(tokens[at]) && isMark(tokens[at + 1], "(") && isMark(tokens[at + 3], ")");
+  if (isTwice && again?.is === "number") return [again, ...tokens.slice(at + 4)];
+  return at === 0 ? tokens : tokens.slice(at);
 }
 
 /** "juice of 1 lemon" is 1 lemon juice. */

@@ -1,8 +1,10 @@
 import { isMark, isWord, type Token } from "./recipe-tokens.ts";
 import { readUnit } from "./recipe-units.ts";
 
-const NOT_AMOUNTS = ["inch", "inches", "cm", "mm", "min", "mins", "minute", "minutes", "hour", "hours", "hr", "hrs"];
-const NOT_COUNTS = ["day", "days", "times", "people", "servings", "portions", "degrees", "degree", "f", "celsius"];
+const NOT_AMOUNTS: ReadonlySet<string> = new Set([
+  ...["inch", "inches", "cm", "mm", "min", "mins", "minute", "minutes", "hour", "hours", "hr", "hrs"],
+  ...["day", "days", "times", "people", "servings", "portions", "degrees", "degree", "f", "celsius"],
+]);
 const NUMBERED = ["type", "typ", "tipo", "no", "nr", "number", "size", "grade", "at", "step"];
 
 /** Numbers that are no amounts: temperatures, lengths, times, percentages, flour types. */
@@ -16,7 +18,7 @@ export function passNeutral(tokens: readonly Token[], at: number): number | unde
     return end + 1 + letter;
   }
   const word = isMark(next, "-") ? tokens[end + 1] : next;
-  if (isWord(word, ...NOT_AMOUNTS, ...NOT_COUNTS)) return isMark(next, "-") ? end + 2 : end + 1;
+  if (word?.is === "word" && NOT_AMOUNTS.has(word.low)) return isMark(next, "-") ? end + 2 : end + 1;
   const before = tokens[isMark(tokens[at - 1], ".", "#") ? at - 2 : at - 1];
   if (isWord(before, ...NUMBERED) && readUnit(tokens, end)?.unit.of !== "weight") {
     return isWord(before, "at") && isWord(next, "c") ? end + 1 : end;

@@ -70,7 +70,8 @@ function readAmountAt(state: Pieces, tokens: readonly Token[], at: number): numb
   const token = tokens[at];
   const atHead = state.before.length === 0 && state.entries.length === 0;
   if (token?.is === "mark") return undefined;
-  const before = wordsOf(state).slice(-1)[0];
+  const words = wordsOf(state);
+  const before = words[words.length - 1];
   const fresh = atHead || before === "," || before === "of" || state.link !== undefined;
   const numberless = atHead || (fresh && state.entries.length === 0);
   if (token?.is === "word" && !numberless && !(isNumberWord(token) && (fresh || isMeasureAt(tokens, at))))

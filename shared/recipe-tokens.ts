@@ -29,12 +29,12 @@ const HALF_AND_HALF = "halfandhalf";
 /** What joins thousands: "1 250 g" with a no-break or thin space is one number, and so is the Swiss "1'250 g". */
 const THIN_THOUSANDS = /(\d)[\u00a0\u2009\u202f'’](?=\d{3}(?!\d))/g;
 
-/**
- * The pieces of one line, in one pass over it. A number that no spelling allows ("1.2.3") comes back as a mark, which no
- * amount contains.
- */
-export function tokensOf(line: string): Token[] {
-  const text = line
+/** What most lines do not have, and what they would be made plainer for. */
+const ODD = /[^ -~]|['*]| {2}|\d ?x|half/i;
+
+/** One sign for each kind of space, dash and "times". */
+const spelledPlainly = (line: string): string =>
+  line
     .replace(THIN_THOUSANDS, "$1")
     .replace(SPACES, " ")
     .replace(/[‐‑‒–—−]/g, "-")
@@ -43,6 +43,13 @@ export function tokensOf(line: string): Token[] {
     .replace(/(\d) ?[x*] ?(?=\d)/gi, "$1 x ")
     .replace(/\bhalf[ -](?:and|&)[ -]half\b/gi, HALF_AND_HALF)
     .normalize("NFC");
+
+/**
+ * The pieces of one line, in one pass over it. A number that no spelling allows ("1.2.3") comes back as a mark, which no
+ * amount contains.
+ */
+export function tokensOf(line: string): Token[] {
+  const text = ODD.test(line) ? spelledPlainly(line) : line;
   const tokens: Token[] = [];
   let at = 0;
   let spaced = true;
@@ -78,7 +85,10 @@ function wordToken(word: string, spaced: boolean): Token {
   return { is: "word", text: word === HALF_AND_HALF ? "half and half" : word, low: folded(word), spaced };
 }
 
+const FIGURES = /^\d{1,15}$/;
+
 function numberToken(text: string, spaced: boolean): Token {
+  if (FIGURES.test(text)) return { is: "number", value: Number(text), text, vulgar: false, unclear: false, spaced };
   const strict = readNumber(text);
   const loose = readNumber(text, { threeDecimals: true });
   if ("problem" in loose) return { is: "mark", text, spaced };

@@ -13,7 +13,7 @@ export type Asked = {
   /** The ingredient of the line, or why there is none. */
   readonly ingredient: () => Ingredient | string;
   /** The size that the line's words give: "eggs (medium)". */
-  readonly size: EggSize | undefined;
+  readonly size: () => EggSize | undefined;
   readonly system: CupSystem;
 };
 
@@ -33,8 +33,10 @@ export function weightOf({ low, high, problem }: Amount, asked: Asked): Weighed 
     }
     return sum;
   };
-  const [least, most] = [total(low, "least"), total(high, "most")];
+  const least = total(low, "least");
   if (typeof least === "string") return { problem: least };
+  if (high === low && unsure === undefined) return { least, most: least };
+  const most = total(high, "most");
   if (typeof most === "string") return { problem: most };
   return unsure === undefined ? { least, most } : { least, most, unsure };
 }
@@ -57,14 +59,17 @@ function unitWeight(unit: Unit, { ingredient, size, system }: Asked): Measure | 
   }
   const of = ingredient();
   if (typeof of === "string") return of;
-  const weight =
-    unit.of === "volume" ? volumeWeight(of, unit.unit, here) : countWeight(of, unit.word, unit.size ?? size, system);
+  if (unit.of === "volume") {
+    return volumeWeight(of, unit.unit, here) ?? missing(unit.unit, of);
+  }
+  const sized = unit.size ?? size();
+  const weight = countWeight(of, unit.word, sized, system);
   if (weight !== undefined) return weight;
-  if (unit.of === "count" && unit.word === "" && unit.size === undefined && size === undefined) {
+  if (unit.word === "" && sized === undefined) {
     return `a number without a unit, and the larder has no weight for a piece of ${quoted(of.name)}; write "500 g" or "2 cups"`;
   }
-  const asked = [unit.of === "count" ? (unit.size ?? size) : undefined, unitWord(unit) || "piece"]
-    .filter((word) => word)
-    .join(" ");
-  return `the larder has no weight for a ${asked} of ${quoted(of.name)}; write grams, or add the measure to the larder`;
+  return missing([sized, unit.word || "piece"].filter((word) => word).join(" "), of);
 }
+
+const missing = (measure: string, of: Ingredient): string =>
+  `the larder has no weight for a ${measure} of ${quoted(of.name)}; write grams, or add the measure to the larder`;

@@ -1,8 +1,12 @@
 /** Every kind of space a keyboard, a web page or a word processor may leave in a cell. */
 export const SPACES = /[\s\u00a0\u1680\u2000-\u200b\u202f\u205f\u2060\u3000\ufeff]+/g;
 
+/** Plain letters and signs in single spaces, which have nothing to fold but their case. */
+const PLAIN = /^[!-~]+(?: [!-~]+)*$/;
+
 /** Without case, accents, odd or doubled spaces. */
 export function folded(text: string): string {
+  if (PLAIN.test(text)) return text.toLowerCase();
   return text
     .normalize("NFD")
     .replace(/[\u0300-\u036f]/g, "")
@@ -21,8 +25,17 @@ export function plainName(text: string): string {
 
 /** The plain name without a plural s on any word, so that "eggs" is "egg" and "molasses" stays one word for both. */
 export function singularName(text: string): string {
-  return plainName(text).replace(/(?<=[a-z]{2})s(?= |$)/g, "");
+  const known = SINGULAR.get(text);
+  if (known !== undefined) return known;
+  const made = plainName(text).replace(/(?<=[a-z]{2})s(?= |$)/g, "");
+  if (SINGULAR.size < MOST_KEPT && text.length < LONGEST_KEPT) SINGULAR.set(text, made);
+  return made;
 }
+
+/** Recipes repeat their few words over and over; so many of them, and none of odd length, are kept. */
+const SINGULAR = new Map<string, string>();
+const MOST_KEPT = 4000;
+const LONGEST_KEPT = 40;
 
 /** The known words that are spelled most like this one, the nearest first. */
 export function nearest(word: string, known: readonly string[], count = 3): string[] {

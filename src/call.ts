@@ -168,7 +168,11 @@ function shaped(made: SheetFunction, answer: ReturnType<SheetFunction["compute"]
 /** The last gate: a rectangle of finite numbers, texts and "" for blank. */
 function finish(made: SheetFunction, rows: Rows): Value | Value[][] {
   const width = rows.reduce((most, row) => Math.max(most, row.length), 1);
-  const cells = rows.map((row) => Array.from({ length: width }, (_, at) => finishCell(row[at] ?? null)));
+  const cells = rows.map((row) => {
+    const done = row.map(finishCell);
+    while (done.length < width) done.push("");
+    return done;
+  });
   const first = cells[0]?.[0];
   if (first === undefined) return "";
   return cells.length === 1 && (width === 1 || made.returns.shape === "cell") ? first : cells;
