@@ -90,7 +90,8 @@ export function tinNote(dough: Grams, capacity: CubicCentimetres, kind: TinDough
   const place = `Fill ${shown(fill, 2)} g/cm³`;
   const range = `${shown(low, 2)} to ${shown(high, 2)}`;
   return {
-    sentence: `${place}${judged(fill, [low, usual, high], kind, range)}; ${usualWeight}.`,
+    // One text, not a tree of its parts: a column of them is held until the last row is done.
+    sentence: [place, judged(fill, [low, usual, high], kind, range), "; ", usualWeight, "."].join(""),
     low: inUnit(low),
     usual: inUnit(usual),
     high: inUnit(high),
