@@ -1,9 +1,24 @@
 // A living card: the sheet's own sums from one open cell, right where nobody has the add-on.
 
 import type { CardAmount, CardData } from "./card-data.ts";
-import { block, type Drawn, eggsSay, head, type Into, named, text, tidy, weightColumn } from "./card-parts.ts";
+import {
+  block,
+  type Drawn,
+  eggsSay,
+  FINE,
+  head,
+  type Into,
+  loadsSay,
+  named,
+  piecesSay,
+  sizeSays,
+  text,
+  tidy,
+  traysSay,
+  weightColumn,
+} from "./card-parts.ts";
+import { upOnSteps } from "./card-values.ts";
 import type { CellModel, ColumnModel, Line, Value } from "./model.ts";
-import { countUp } from "./scaling.ts";
 
 /** Digits of what a living card reckons from: far below any scale. */
 const EXACT = 4;
@@ -30,13 +45,17 @@ export function livingCard(data: CardData, amount: CardAmount, values: Into): Dr
               at: at + 1,
               role: "ruled" as const,
               unit: "text" as const,
+              align: "right" as const,
               formula: `=IF(LEN(@${name})=0;"";${alsoFormula(`@${name}`)})`,
             },
           ]
         : []),
     ],
   });
-  const up = (value: string) => `ROUNDUP(ROUND((${value})/@step_${data.steps.length};6);0)*@step_${data.steps.length}`;
+  const up = (value: string) =>
+    data.steps
+      .map((_, at) => `ROUNDUP(ROUND((${value})/@step_${at + 1};9);0)*@step_${at + 1}`)
+      .reduceRight((finer, one, at) => `IF(${value}>=${FINE}*@step_${at + 1};${one};${finer})`);
   values.set("open", amount.wanted);
   const mixes =
     amount.by === "mixes"
@@ -74,7 +93,8 @@ export function livingCard(data: CardData, amount: CardAmount, values: Into): Dr
               head: "as lb and oz",
               unit: "text",
               role: "ruled",
-              formula: `=ARRAYFORMULA(IF(LEN(@weight_${stage})=0;"";${alsoFormula(`@weight_${stage}`)}))`,
+              align: "right",
+              formula: `=ARRAYFORMULA(IF(LEN(@weight_${stage})=0;"";${alsoFormula(`IF(LEN(@weight_${stage})=0;0;@weight_${stage})`)}))`,
             } as const,
           ]
         : []),
@@ -114,10 +134,24 @@ export function livingCard(data: CardData, amount: CardAmount, values: Into): Dr
     const line = computed(eggsSay(data), "eggs", "ROUND(@base_eggs*@times/@mixes;1)");
     below.push({ cells: [...line.cells, number("base_eggs", data.eggs.weight / data.eggs.each, baseAt(data))] });
   }
+  const based = (line: Line, name: string, value: number): void => {
+    below.push({ cells: [...line.cells, number(name, value, baseAt(data))] });
+  };
+  data.sizes.forEach(({ name, pieces }, at) => {
+    if (pieces === null) return;
+    const some = `ROUNDDOWN(ROUND(@base_pieces_${at}*@times;6);0)`;
+    based(computed(piecesSay(name), `pieces_${at}`, some), `base_pieces_${at}`, pieces);
+  });
+  const { oven } = data;
+  if (oven !== null && data.pieces !== null) {
+    const pieces = amount.by === "pieces" ? "@open" : "@pieces";
+    const holders = `ROUNDUP(ROUND(${pieces}/@holds;9);0)`;
+    if (oven.on === "trays") based(computed(traysSay(oven), "trays", holders), "holds", oven.holds);
+    const loads = `ROUNDUP(ROUND(${oven.on === "trays" ? holders : pieces}/@takes;9);0)`;
+    if (oven.takes !== null) based(computed(loadsSay(oven, oven.takes), "loads", loads), "takes", oven.takes);
+  }
   data.sizes.forEach(({ name, weight: each }, at) => {
-    const step = data.steps[data.steps.length - 1] ?? 1;
-    const said = head(data, name === "" ? "Divide at" : `Divide: ${name}`);
-    below.push({ cells: [...named(said, false), number(`size_${at}`, tidy(countUp(each / step) * step))] });
+    below.push({ cells: [...named(sizeSays(data, name), false), number(`size_${at}`, upOnSteps(each, data.steps))] });
   });
   below.push(text("What the card reckons from", "label"));
   below.push({ cells: [...named(`${amount.says}, on the formula sheet`, false), number("base_open", amount.base)] });
@@ -146,6 +180,9 @@ function rounded(value: string, steps: readonly number[]): string {
   return `IF(${value}=0;0;${tried})`;
 }
 
-/** 16 oz are a pound (NIST SP 811, appendix B). */
+/**
+ * 16 oz are a pound (NIST SP 811, appendix B). In a column of them no blank may come in: LibreOffice takes the error it makes
+ * for that of another row.
+ */
 const alsoFormula = (value: string): string =>
   `INT(ROUND(${value};2)/16)&" lb "&ROUND(ROUND(${value};2)-16*INT(ROUND(${value};2)/16);2)&" oz"`;

@@ -28,4 +28,16 @@ export const named = (says: string, tick: boolean): CellModel[] => [
 export const eggsSay = ({ eggs, unit }: CardData): string =>
   `Eggs in each mix, of ${tidy(eggs?.each ?? 0, 2)} ${unit} without shell`;
 
+/** A piece's or a dough's weight is told in the coarsest step that is so small a part of it, upwards. */
+export const FINE = 150;
+
+/** Words for the sizes, in both kinds of card. */
+export const sizeSays = (data: CardData, name: string): string =>
+  head(data, name === "" ? "Divide at" : `Divide: ${name}`);
+export const piecesSay = (name: string): string => `Pieces: ${name}`;
+export const traysSay = ({ holds }: NonNullable<CardData["oven"]>): string =>
+  `Trays, ${tidy(holds, 2)} ${holds === 1 ? "piece" : "pieces"} on each`;
+export const loadsSay = ({ on }: NonNullable<CardData["oven"]>, takes: number): string =>
+  `Oven loads, ${tidy(takes, 2)} ${on} in each`;
+
 export const tidy = (value: number, digits = 9): number => Number(value.toFixed(digits));

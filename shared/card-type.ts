@@ -15,7 +15,7 @@ export type Fitted = {
 const PAGE_WIDTH = 718;
 const PAGE_HEIGHT = 1024;
 
-const TYPES = [2.2, 2, 1.8, 1.6, 1.4, 1.25, 1.1, 1] as const;
+export const TYPES = [2.2, 2, 1.8, 1.6, 1.5, 1.4, 1.3, 1.2, 1.1, 1] as const;
 /** Pixels of a row and of a letter, by points of its type: measured on sheets and on their pages. */
 const ROW = 1.75;
 const LETTER = 0.64;
@@ -26,13 +26,8 @@ const TITLE_POINTS = 16;
 /** Over the column of ingredients. */
 export const HEADING = "For each mix";
 
-/** The largest type in which all of it fits the page. */
-export function fitted(data: CardData, isLiving: boolean): Fitted {
-  const all = TYPES.map((type) => withType(data, isLiving, type));
-  return (all.find(({ height }) => height <= PAGE_HEIGHT) ?? all[all.length - 1] ?? withType(data, isLiving, 1)).fitted;
-}
-
-function withType(data: CardData, isLiving: boolean, type: number): { fitted: Fitted; height: number } {
+/** The columns in one size of type, and how many letters a line takes. */
+export function fitted(data: CardData, isLiving: boolean, type: number): Fitted {
   const points = BASE_POINTS * type;
   const number = Math.round(points * 6.2);
   const also = data.unit === "oz" ? [Math.round(points * 8)] : [];
@@ -41,32 +36,26 @@ function withType(data: CardData, isLiving: boolean, type: number): { fitted: Fi
     ...data.stages.flatMap(() => [number, ...also]),
     ...(isLiving ? data.stages.map(() => Math.round(points * 5.4)) : []),
   ];
-  // A step's start and day stand from the fourth column on.
-  const beside = figures.slice(1).reduce((sum, width) => sum + width, 0);
-  const start = data.timed.length === 0 && !isLiving ? 0 : Math.round(points * 11);
-  if (beside < start) figures.push(start - beside);
+  // A step's start stands in the fourth column, with its day where it is another one.
+  const starts = Math.max(0, ...data.timed.map(({ start, day }) => `${day}, ${start}`.length));
+  const start = Math.round(points * Math.max(starts * LETTER, isLiving || data.timed.length > 0 ? 6.2 : 0));
+  if ((figures[1] ?? 0) < start) figures[1] = start;
   const taken = figures.reduce((sum, width) => sum + width, tick);
   const name = Math.max(120, Math.min(PAGE_WIDTH - taken, Math.round(points * 30)));
   const width = taken + name;
   const letters = Math.floor(width / (LETTER * points));
   const smallLetters = Math.floor(width / (LETTER * CAUTION_POINTS * type));
-  const linesOf = (text: string) => Math.max(1, Math.ceil(text.length / (name / (LETTER * points))));
-  const wrappedLines = [...data.ingredients, ...data.timed.map(({ step }) => step)].reduce(
-    (sum, one) => sum + linesOf(one),
-    0,
-  );
-  const plainLines =
-    wrappedLines +
-    data.added.length +
-    data.sizes.length +
-    (data.eggs === null ? 0 : 1) +
-    data.facts.reduce((sum, fact) => sum + folded(fact, letters).length, 0) +
-    // Title, from, what is made, headings, and the blank rows and edge rows between.
-    18 +
-    (isLiving ? 8 : 0);
-  const cautionLines = data.cautions.reduce((sum, one) => sum + folded(one, smallLetters).length, 0);
-  const height = plainLines * ROW * points + cautionLines * ROW * CAUTION_POINTS * type;
-  return { fitted: { widths: [tick, name, ...figures], type, letters, smallLetters }, height };
+  return { widths: [tick, name, ...figures], type, letters, smallLetters };
+}
+
+/** Whether a card stands on one page. */
+export function fits(made: SheetPlan, model: SheetModel): boolean {
+  const heights = new Map<number, number>();
+  for (const { row, rows = 1, height } of cardHeights(made, model)) {
+    for (let at = row; at < row + rows; at++) heights.set(at, height);
+  }
+  const width = made.widths.reduce((sum, one) => sum + one, 0);
+  return width <= PAGE_WIDTH && [...heights.values()].reduce((sum, one) => sum + one, 0) <= PAGE_HEIGHT;
 }
 
 /** A text as lines of at most so many letters, parted between words. */
@@ -81,7 +70,10 @@ export function folded(text: string, letters: number): string[] {
 }
 
 /** Heights of a card's rows, in pixels: not every program makes rows high enough for their type. */
-export function cardHeights({ rows, values }: SheetPlan, { type = 1, widths }: SheetModel): SheetPlan["heights"] {
+export function cardHeights(
+  { rows, values, heights }: SheetPlan,
+  { type = 1, widths, bands }: SheetModel,
+): SheetPlan["heights"] {
   const points = BASE_POINTS * type;
   const height = Math.round(ROW * points);
   const letters = (widths[1] ?? 0) / (LETTER * points);
@@ -89,6 +81,11 @@ export function cardHeights({ rows, values }: SheetPlan, { type = 1, widths }: S
     const lines = Math.ceil(String(line[1] ?? "").length / letters);
     return lines > 1 && line[0] !== "" ? [{ row, height: height * lines }] : [];
   });
+  const tables = bands.flat().filter((item) => "table" in item);
+  const edges = heights.flatMap(({ row, height: edge }, at) => [
+    { row, height: edge },
+    { row: row + (tables[at]?.rows ?? 0) + 1, height: edge },
+  ]);
   // Headings of weights may take two lines.
   const heading = values.findIndex((line) => line[1] === HEADING);
   return [
@@ -96,5 +93,6 @@ export function cardHeights({ rows, values }: SheetPlan, { type = 1, widths }: S
     { row: 0, height: Math.round(ROW * TITLE_POINTS * type) },
     ...(heading < 0 ? [] : [{ row: heading, height: Math.round(height * 1.6) }]),
     ...long,
+    ...edges,
   ];
 }

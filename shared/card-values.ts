@@ -1,7 +1,21 @@
 // A card of values: every number worked out here, on the scale's steps.
 
 import type { CardAmount, CardData } from "./card-data.ts";
-import { block, type Drawn, eggsSay, head, type Into, named, tidy, weightColumn } from "./card-parts.ts";
+import {
+  block,
+  type Drawn,
+  eggsSay,
+  FINE,
+  head,
+  type Into,
+  loadsSay,
+  named,
+  piecesSay,
+  sizeSays,
+  tidy,
+  traysSay,
+  weightColumn,
+} from "./card-parts.ts";
 import type { ColumnModel, Line } from "./model.ts";
 import { countUp, onSteps } from "./scaling.ts";
 import { ratio, weight } from "./units.ts";
@@ -17,8 +31,7 @@ export function valuesCard(data: CardData, amount: CardAmount, values: Into): Dr
       : data.mixerLimit === null || data.mixerLimit <= 0
         ? 1
         : Math.max(1, countUp(dough / data.mixerLimit));
-  const step = data.steps[data.steps.length - 1] ?? 1;
-  const whole = (value: number) => tidy(countUp(value / step) * step);
+  const whole = (value: number) => upOnSteps(value, data.steps);
   const onScale = (value: number | null) =>
     onSteps([value === null ? null : weight(value)], data.steps, MOST_SHIFT)[0] ?? null;
   const figure = (says: string, name: string, value: number | null, at = 2, tick = false): Line[] => {
@@ -26,11 +39,11 @@ export function valuesCard(data: CardData, amount: CardAmount, values: Into): Dr
     values.set(name, value);
     const also =
       data.unit === "oz" && /^(?:all|each|added|size)/.test(name)
-        ? [{ at: at + 1, role: "ruled" as const, text: poundsAndOunces(value) }]
+        ? [{ at: at + 1, role: "ruled" as const, text: poundsAndOunces(value), align: "right" as const }]
         : [];
     return [{ cells: [...named(says, tick), { at, role: "figure", name, unit: "plain" }, ...also] }];
   };
-  const pieces = data.pieces === null ? null : Math.floor(data.pieces * times + 1e-6);
+  const pieces = data.pieces === null ? null : wholePieces(data.pieces * times);
   const make = block("make", [
     ...figure("Pieces", "pieces", pieces),
     ...figure(head(data, "Dough in all"), "all_dough", whole(dough)),
@@ -47,7 +60,7 @@ export function valuesCard(data: CardData, amount: CardAmount, values: Into): Dr
     return [
       { name: `weight_${stage}`, head: head(data, says), unit: "plain", role: "figure" },
       ...(data.unit === "oz"
-        ? [{ name: `also_${stage}`, head: "as lb and oz", unit: "text", role: "ruled" } as const]
+        ? [{ name: `also_${stage}`, head: "as lb and oz", unit: "text", role: "ruled", align: "right" } as const]
         : []),
     ];
   });
@@ -64,11 +77,35 @@ export function valuesCard(data: CardData, amount: CardAmount, values: Into): Dr
     ...(data.eggs === null
       ? []
       : figure(eggsSay(data), "eggs", tidy((data.eggs.weight * times) / mixes / data.eggs.each, 1))),
-    ...data.sizes.flatMap(({ name, weight: each }, at) =>
-      figure(head(data, name === "" ? "Divide at" : `Divide: ${name}`), `size_${at}`, whole(each)),
+    ...data.sizes.flatMap(({ name, pieces: some }, at) =>
+      some === null ? [] : figure(piecesSay(name), `pieces_${at}`, wholePieces(some * times)),
     ),
+    ...ovenLines(data, pieces, figure),
+    ...data.sizes.flatMap(({ name, weight: each }, at) => figure(sizeSays(data, name), `size_${at}`, whole(each))),
   ];
   return { make, columns, below };
+}
+
+const wholePieces = (pieces: number): number => Math.floor(pieces + 1e-6);
+
+/** The next weight upwards that the scale shows. */
+export function upOnSteps(value: number, steps: readonly number[]): number {
+  const step = steps.find((one) => value >= FINE * one) ?? steps[steps.length - 1] ?? 1;
+  return tidy(countUp(value / step) * step);
+}
+
+/** Trays, and how often the oven is filled. */
+function ovenLines(
+  { oven }: CardData,
+  pieces: number | null,
+  figure: (says: string, name: string, value: number | null) => Line[],
+): Line[] {
+  if (oven === null || pieces === null) return [];
+  const holders = countUp(pieces / oven.holds);
+  return [
+    ...(oven.on === "trays" ? figure(traysSay(oven), "trays", holders) : []),
+    ...(oven.takes === null ? [] : figure(loadsSay(oven, oven.takes), "loads", countUp(holders / oven.takes))),
+  ];
 }
 
 /** 16 oz are a pound (NIST SP 811, appendix B). */

@@ -85,6 +85,8 @@ export type ColumnModel = {
   readonly spills?: readonly string[];
   /** Long texts take several lines. */
   readonly wraps?: true;
+  /** Where texts stand beside numbers. */
+  readonly align?: "right";
 };
 
 /** Rows of one kind between two edge rows, so that a row may be inserted first, in the middle or last. */

@@ -158,7 +158,7 @@ function drawColumn(
   links: Links,
   isList: boolean,
 ): void {
-  const side = sideOf(one.unit);
+  const side = one.align ?? sideOf(one.unit);
   const computed = one.role !== "input";
   // Written text such as 05:20 must stay text; what a formula fills must not be kept from being one.
   const isSaid = one.role === "ruled" && one.formula === undefined;

@@ -2,17 +2,29 @@
 import type { CardAmount, CardData, CardKind } from "./card-data.ts";
 import { livingCard } from "./card-living.ts";
 import { block, type Into, TICK, text } from "./card-parts.ts";
-import { type Fitted, fitted, folded, HEADING } from "./card-type.ts";
+import { type Fitted, fits, fitted, folded, HEADING, TYPES } from "./card-type.ts";
 import { valuesCard } from "./card-values.ts";
 import type { Block, ColumnModel, SheetModel, Table, Value, Values } from "./model.ts";
+import { plan } from "./plan.ts";
 
 export type Card = { readonly model: SheetModel; readonly values: Values };
 
 const blankHead = "";
 
+/** In the largest type in which all of it stands on one page. */
 export function staffCard(data: CardData, amount: CardAmount, kind: CardKind): Card {
+  let card = drawn(data, amount, kind, 1);
+  for (const type of TYPES) {
+    card = drawn(data, amount, kind, type);
+    const options = { weight: data.unit, temperature: "C", length: "cm", parts: [] } as const;
+    if (fits(plan(card.model, options, card.values), card.model)) break;
+  }
+  return card;
+}
+
+function drawn(data: CardData, amount: CardAmount, kind: CardKind, type: number): Card {
   const values = new Map<string, Value | readonly Value[]>();
-  const size = fitted(data, kind === "living");
+  const size = fitted(data, kind === "living", type);
   const draw = kind === "living" ? livingCard(data, amount, values) : valuesCard(data, amount, values);
   const model: SheetModel = {
     name: "staff-card",
@@ -71,7 +83,7 @@ function aside(data: CardData, size: Fitted, values: Into): (Block | Table)[][] 
   );
   values.set(
     "start",
-    data.timed.map(({ start, day }) => `  ${[start, day].filter((one) => one !== "").join(", ")}`),
+    data.timed.map(({ start, day }) => [day, start].filter((one) => one !== "").join(", ")),
   );
   const steps: Table = {
     table: "timed",
@@ -81,7 +93,7 @@ function aside(data: CardData, size: Fitted, values: Into): (Block | Table)[][] 
       { name: "done", head: blankHead, unit: "text", role: "ruled" },
       { name: "step", head: "Step", unit: "text", role: "ruled", wraps: true },
       { name: "minutes", head: "Minutes", unit: "plain", role: "figure" },
-      { name: "start", head: "Starts at", unit: "text", role: "ruled" },
+      { name: "start", head: "Starts at", unit: "text", role: "ruled", align: "right" },
     ],
   };
   return [

@@ -39,11 +39,16 @@ export function stagesOf(sheet: FormulaSheet, rows: Rows): CardData["stages"] {
     hydration: ratio(sheet.number("seed_hydration") ?? hydration),
   };
   const split = stages(weights, kinds, parts, ratio(hydration), seed);
-  const called = sheet.text("pre_kind") || (sheet.zone("levain") === undefined ? "preferment" : "levain");
   return [
-    { head: called.slice(0, 1).toUpperCase() + called.slice(1), weights: split.map((one) => one?.preferment || null) },
+    { head: called(sheet), weights: split.map((one) => one?.preferment || null) },
     { head: "Final mix", weights: split.map((one) => one?.finalMix || null) },
   ];
+}
+
+/** What the sheet's preferment is: Poolish, Biga, Levain. */
+function called(sheet: FormulaSheet): string {
+  const name = sheet.text("pre_kind") || (sheet.zone("levain") === undefined ? "preferment" : "levain");
+  return name.slice(0, 1).toUpperCase() + name.slice(1);
 }
 
 export const same = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
@@ -67,13 +72,15 @@ export function addedWeights(sheet: FormulaSheet, mixes: number): CardWeight[] {
     ...(isStaged && (sheet.number("seed_dough") ?? 0) > 0
       ? [{ says: "Seed in the levain", base: sheet.number("seed_dough") ?? 0, perMix: true, stage: 0 }]
       : []),
-    ...(isStaged ? [{ says: "of it in each mix", base: sheet.number("pre_weight") ?? 0, perMix: true, stage: 1 }] : []),
+    ...(isStaged
+      ? [{ says: `${called(sheet)} in each mix`, base: sheet.number("pre_weight") ?? 0, perMix: true, stage: 1 }]
+      : []),
     ...(ice > 0
       ? [
           ...each("ice", "Of the water, ice", last),
           ...each(
             "tap_water",
-            `and tap water${water === null ? "" : `, together ${shown(water, 1)} ${degrees}`}`,
+            `And tap water${water === null ? "" : `, together ${shown(water, 1)} ${degrees}`}`,
             last,
           ),
         ]
@@ -99,9 +106,9 @@ function feed(sheet: FormulaSheet): CardWeight[] {
       : [{ says, base: (value / levain) * inDough, fixed: (value / levain) * kept, perMix: false, stage: 0 }];
   };
   return [
-    ...part("feed_seed", "Build all levain: seed"),
-    ...part("feed_flour", "flour"),
-    ...part("feed_water", "water"),
-    ...(kept > 0 ? [{ says: "and keep back as seed", base: 0, fixed: kept, perMix: false, stage: 0 }] : []),
+    ...part("feed_seed", "Levain to build for all: seed"),
+    ...part("feed_flour", "Levain to build for all: flour"),
+    ...part("feed_water", "Levain to build for all: water"),
+    ...(kept > 0 ? [{ says: "Keep back of it as seed", base: 0, fixed: kept, perMix: false, stage: 0 }] : []),
   ];
 }

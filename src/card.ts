@@ -1,6 +1,7 @@
 // From a formula sheet to a staff card: what is on the sheet now, for the amount that was asked for.
 
 import type { CardAmount, CardAsk, CardData } from "../shared/card-data.ts";
+import { upOnSteps } from "../shared/card-values.ts";
 import { refuse } from "../shared/refusal.ts";
 import { quoted, shown } from "../shared/show.ts";
 import { fromGrams, grams } from "../shared/units.ts";
@@ -40,6 +41,7 @@ export function cardData(sheet: FormulaSheet, dated: string): CardData {
     added: addedWeights(sheet, mixes),
     eggs: eggsOf(sheet, rows),
     sizes: sizesOf(sheet),
+    oven: ovenOf(sheet),
     facts: factsOf(sheet),
     timed: timedSteps(sheet),
     cautions: cautionsOf(sheet),
@@ -66,9 +68,22 @@ function sizesOf(sheet: FormulaSheet): CardData["sizes"] {
   const found = Array.from({ length: sheet.zone("size_scaled")?.rows ?? 0 }, (_, at) => ({
     name: sheet.text("size_name", at),
     weight: sheet.number("size_scaled", at) ?? 0,
+    pieces: sheet.number("size_pieces", at),
   })).filter(({ weight: one }) => one > 0);
   const inTin = sheet.number("tin_dough");
-  return found.length === 0 && inTin !== null ? [{ name: "into each tin", weight: inTin }] : found;
+  if (found.length === 0) return inTin === null ? [] : [{ name: "into each tin", weight: inTin, pieces: null }];
+  // Of one size all are, and made by weight the sheet does not say how many of each.
+  const each = found.length > 1 && sheet.text("by") === "pieces";
+  return found.map((size) => (each ? size : { ...size, pieces: null }));
+}
+
+function ovenOf(sheet: FormulaSheet): CardData["oven"] {
+  const [holds, takes] = [sheet.number("tray_pieces"), sheet.number("oven_takes")];
+  if (sheet.zone("tray_pieces") === undefined)
+    return takes === null || takes <= 0 ? null : { on: "tins", holds: 1, takes };
+  return holds === null || holds <= 0
+    ? null
+    : { on: "trays", holds, takes: takes !== null && takes > 0 ? takes : null };
 }
 
 function factsOf(sheet: FormulaSheet): string[] {
@@ -77,14 +92,15 @@ function factsOf(sheet: FormulaSheet): string[] {
   const shape = sheet.text("tin_shape");
   const water = sheet.number("water_temp");
   const tin = sheet.number("tin_dough");
+  // Where a size is the tin's, the card says its weight already.
+  const isSaid = tin === null || sizesOf(sheet).some((size) => Math.abs(size.weight - tin) < 1e-6 * tin);
+  const inTin = isSaid ? "" : `, ${shown(upOnSteps(tin, scaleSteps(sheet)))} ${unit} in each`;
   const allergens = sheet.text("allergens");
   return [
     ...(water === null ? [] : [`Water at ${shown(water, 1)} °${temperature}.`]),
     ...(sizes.length === 0 || shape === ""
       ? []
-      : [
-          `Tin: ${shape}, ${tinSizes(sizes)} ${shape === "water" ? "g of water" : length}${tin === null ? "" : `, ${shown(tin, unit === "g" ? 0 : 2)} ${unit} in each`}.`,
-        ]),
+      : [`Tin: ${shape}, ${tinSizes(sizes)} ${shape === "water" ? "g of water" : length}${inTin}.`]),
     allergens === "" || allergens.startsWith("#")
       ? "Allergens: not on the formula sheet; read the suppliers' labels."
       : `Allergens: ${allergens}. Cross-contact is not in it.`,

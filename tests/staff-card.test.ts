@@ -132,13 +132,35 @@ test("in ounces every weight stands in pounds and ounces, too", async () => {
     { ...HANDOUT, size_weight: [14], step_coarse: 0.25, step_fine: 0.05 },
     { options: { weight: "oz", temperature: "F", length: "in", parts: [] } },
   );
+  // 14 oz is less than 150 steps of a quarter, 1022 oz is more.
   // 73 × 14 = 1022 oz ÷ 1.7 = 601.18 oz of flour, on quarter ounces 601.25: 37 lb 9.25 oz
   for (const kind of ["values", "living"] as const) {
     const made = card(book, { sheet, kind });
     expect(made.figure("Flour"), kind).toBeCloseTo(601.25, 6);
     expect(made.figure("Flour", 3), kind).toBe("37 lb 9.25 oz");
+    expect(made.figure("Dough in all (oz)"), kind).toBe(1022);
+    if (!hasOffice) continue;
+    const theirs = asOfficeReads(await toXlsx(book.engine))[made.sheet] ?? [];
+    for (const [at, row] of made.rows().entries()) {
+      if (String(row[3] ?? "").includes(" lb ")) expect(theirs[at]?.[3], `${kind} row ${at + 1}`).toBe(row[3]);
+    }
   }
 });
+
+// 600 + 140 pieces on trays of 24 are 30.8 trays, 7.8 loads of four; half of them 15.4 trays, 3.9 loads.
+test.each(["values", "living"] as const)(
+  "pieces of each size, trays and oven loads follow the amount, %s",
+  async (kind) => {
+    const model = TEMPLATES.find((one) => one.name === "soft-bun") as SheetModel;
+    const { book, sheet } = await formulaSheet(model, { ...model.sample, size_pieces: [600, 140] });
+    const made = card(book, { sheet, kind, by: "pieces", amount: 370 });
+    expect([made.figure("Pieces: bun"), made.figure("Pieces: roll")]).toEqual([300, 70]);
+    expect(made.figure("Trays, 24 pieces on each")).toBe(16);
+    expect(made.figure("Oven loads, 4 trays in each")).toBe(4);
+    // 70 g ÷ 0.9 is 77.78 g, less than 150 of the 1 g steps; a fine scale shows 78 g.
+    expect(made.figure("Divide: bun (g)")).toBe(78);
+  },
+);
 
 test("a living card calculates the same in LibreOffice, where nobody has the add-on", async () => {
   if (!hasOffice) return;
