@@ -30,11 +30,11 @@ export const HEADING = "For each mix";
 export function fitted(data: CardData, isLiving: boolean, type: number): Fitted {
   const points = BASE_POINTS * type;
   const number = Math.round(points * 6.2);
-  const also = data.unit === "oz" ? [Math.round(points * 8)] : [];
+  const also = data.unit === "oz" ? [Math.round(points * 9)] : [];
   const tick = Math.round(points * 2.4);
   const figures = [
     ...data.stages.flatMap(() => [number, ...also]),
-    ...(isLiving ? data.stages.map(() => Math.round(points * 5.4)) : []),
+    ...(isLiving ? data.stages.map(() => Math.round(points * 6.4)) : []),
   ];
   // A step's start stands in the fourth column, with its day where it is another one.
   const starts = Math.max(0, ...data.timed.map(({ start, day }) => `${day}, ${start}`.length));

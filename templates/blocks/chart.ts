@@ -33,7 +33,7 @@ export const chartBlockOf = (down: number): Block => ({
     {
       cells: [
         // A formula, so that both axes and the table are one rectangle.
-        { at: 0, role: "label", name: "chart_corner", unit: "text", align: "right", formula: '="flour ↓, room →"' },
+        { at: 0, role: "label", name: "chart_corner", unit: "text", align: "right", formula: '="flour \\ room"' },
         ...ROOMS.map((room) => ({ ...axis(`chart_room_${room}`, room), at: room })),
       ],
     },
