@@ -278,8 +278,10 @@ describe("scaling", () => {
     [40.5, 22, 2, 20.25],
     [40.5, 19.8, 3, 13.5],
     [0, 40, 0, 0],
+    // A dough of 144 lb every 90 minutes, seven in a shift: a field bakery's manual of 1916.
+    [1008, 144, 7, 144],
   ])(
-    "mixes of %f in a mixer for %f: %f of %f — a mixer maker's chart, 60 % absorption",
+    "mixes of %f in a mixer for %f: %f of %f — a mixer maker's chart, 60 % absorption; a field bakery",
     (dough, limit, mixes, each) => {
       expectCells(run("BAKE_MIXES", dough, limit), [[mixes, each]], 1e-9);
     },
