@@ -24,7 +24,7 @@ const withoutExamples: esbuild.Plugin = {
   },
 };
 
-/** A template's sample inputs and what they must come to are for the bench, the demo and the tests. */
+/** A template's summary, its sample inputs and what they must come to are for the bench, the demo and the tests. */
 const withoutSamples: esbuild.Plugin = {
   name: "without-samples",
   setup(build) {
@@ -33,7 +33,10 @@ const withoutSamples: esbuild.Plugin = {
       const from = source.indexOf("\n  sample: {");
       const to = source.indexOf("\n};", from);
       if (from < 0) return { contents: source, loader: "ts" };
-      return { contents: `${source.slice(0, from)}\n  sample: {}, expects: {},${source.slice(to)}`, loader: "ts" };
+      return {
+        contents: `${source.slice(0, from).replace(WORDS, '$1: ""')}\n  sample: {}, expects: {},${source.slice(to)}`,
+        loader: "ts",
+      };
     });
   },
 };
