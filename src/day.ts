@@ -84,13 +84,23 @@ function linksOf(ordered: readonly FormulaSheet[], all: readonly FormulaSheet[])
     whole: ordered.map((sheet) =>
       sheet.number("dough_in_all") === null ? cell(sheet, "dough") : cell(sheet, "dough_in_all"),
     ),
-    levain: ordered.map((sheet) => (sheet.zone("levain") === undefined ? '""' : cell(sheet, "pre_weight"))),
+    levain: ordered.map(levainIn),
     limit: ordered.map((sheet) => cell(sheet, "mixer_limit")),
     least: ordered.map((sheet) => cell(sheet, "mixer_least")),
     products: `ARRAYFORMULA({${products.join(";")}})`,
     names: stacked(stacks.map(({ names }) => names)),
     weights: stacked(stacks.map(({ weights }) => weights)),
   };
+}
+
+/** Levain that a sheet builds itself, and rows whose kind is levain: both come out of the day's one build. */
+function levainIn(sheet: FormulaSheet): string {
+  const built = sheet.zone("levain") === undefined ? [] : [cell(sheet, "pre_weight")];
+  const hasRows = sheet.rows.some(({ kind }) => /^levain/i.test(kind));
+  const rows = hasRows ? [`SUMIF(${cell(sheet, "kind")};"levain*";${cell(sheet, "grams")})`] : [];
+  const parts = [...built, ...rows];
+  if (parts.length < 2) return parts[0] ?? '""';
+  return `IF(COUNT(${parts.join(";")})<2;"";${parts.join("+")})`;
 }
 
 /** Ranges below each other in one column; a blank cell would come over as 0. */

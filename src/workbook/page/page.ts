@@ -1,4 +1,4 @@
-import { DEMO } from "../../../templates/demo.ts";
+import { DEMO, DEMO_FRONT } from "../../../templates/demo/shop.ts";
 import { type Engine, openEngine } from "../engine.ts";
 import type { Library, Position } from "../library.ts";
 import { noteAt } from "../range.ts";
@@ -141,20 +141,23 @@ function buildDemo(engine: Engine, script: Script): void {
     return;
   }
   const names: string[] = [];
-  for (const order of DEMO) {
-    const reply = JSON.parse(String(script.serve("benchAsk", [JSON.stringify({ ask: "build", ...order })])));
+  for (const asked of DEMO) {
+    const reply = JSON.parse(String(script.serve("benchAsk", [JSON.stringify(asked)])));
     if (reply.ok !== true) {
       tell(String(reply.message), true);
       return;
     }
     names.push(String(reply.answer.sheet));
   }
-  const first = engine.get<string | undefined>("getSheetIdByName", names[0] ?? "");
+  const first = engine.get<string | undefined>(
+    "getSheetIdByName",
+    names.find((name) => name === DEMO_FRONT) ?? names[0] ?? "",
+  );
   const active = engine.get<string>("getActiveSheetId");
   if (first !== undefined && first !== active) engine.run("ACTIVATE_SHEET", { sheetIdFrom: active, sheetIdTo: first });
   if (first !== undefined)
     for (const id of sheetIds) engine.run("DELETE_SHEET", { sheetId: id, sheetName: engine.get("getSheetName", id) });
-  tell(names.length === 0 ? "Ready." : `Built: ${names.join(", ")}.`);
+  tell(names.length === 0 ? "Ready." : `Built: ${[...new Set(names)].join(", ")}.`);
 }
 
 /** In a grid the Tab key goes to the next cell; F6 goes on from menu to sheet to bench. */

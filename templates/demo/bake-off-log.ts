@@ -1,0 +1,75 @@
+// A month of bakes: what went into the bowl, over the bench, out of the oven and over the counter.
+import type { Asked } from "./asked.ts";
+
+export const bakeOffLogAsked: Asked = {
+  ask: "build",
+  template: "bake-off-log",
+  options: { weight: "g", temperature: "C", length: "cm", parts: [] },
+  values: {
+    title: "Bake-off log",
+    shop: "Tern Quay Bakehouse",
+    product: ["Quay pan loaf", "Harbour levain loaf", "Ferry bun", "Quay hearth loaf", "Lantern rye tin"],
+    product_sold_at: [700, 800, 65, 650, 750],
+    product_wanted: [36, 34, 180, 50, 20],
+    off_date: [
+      45962, 45963, 45964, 45965, 45966, 45967, 45968, 45969, 45970, 45971, 45972, 45973, 45974, 45975, 45976, 45977,
+      45978, 45979, 45980, 45981, 45982, 45983, 45984, 45985, 45986, 45987, 45988, 45989, 45990, 45991,
+    ],
+    off_product: [
+      "Quay pan loaf",
+      "Ferry bun",
+      "Lantern rye tin",
+      "Harbour levain loaf",
+      "Quay hearth loaf",
+      "Quay pan loaf",
+      "Ferry bun",
+      "Lantern rye tin",
+      "Harbour levain loaf",
+      "Quay hearth loaf",
+      "Quay pan loaf",
+      "Ferry bun",
+      "Lantern rye tin",
+      "Harbour levain loaf",
+      "Quay hearth loaf",
+      "Quay pan loaf",
+      "Ferry bun",
+      "Lantern rye tin",
+      "Harbour levain loaf",
+      "Quay hearth loaf",
+      "Quay pan loaf",
+      "Ferry bun",
+      "Lantern rye tin",
+      "Harbour levain loaf",
+      "Quay hearth loaf",
+      "Quay pan loaf",
+      "Ferry bun",
+      "Lantern rye tin",
+      "Harbour levain loaf",
+      "Quay hearth loaf",
+    ],
+    off_mixed: [
+      24000, 12900, 18400, 25200, 34200, 19200, 12900, 18400, 25200, 38000, 24000, 12900, 20500, 22400, 30400, 21600,
+      12900, 18400, 25200, 34200, 19200, 11600, 20500, 28000, 38000, 19200, 11600, 20500, 22400, 38000,
+    ],
+    off_divided: [
+      23650, 12700, 17990, 24630, 33400, 18800, 12650, 17840, 24760, 37220, 23510, 12690, 20010, 21820, 29970, 21060,
+      12560, 17960, 24590, 33450, 18640, 11400, 19980, 27570, 37390, 18910, 11410, 19950, 21950, 37000,
+    ],
+    off_raw: [
+      7895, 700, 8260, 9080, 7440, 7880, 705, 8345, 8950, 7330, 7970, 695, 8320, 9055, 7435, 7835, 695, 8315, 8995,
+      7330, 7890, 700, 8240, 9055, 7345, 7915, 695, 8295, 9050, 7460,
+    ],
+    off_baked: [
+      7010, 630, 7295, 7715, 6305, 6980, 630, 7285, 7525, 6310, 7165, 625, 7355, 7705, 6350, 7000, 625, 7315, 7600,
+      6295, 7005, 630, 7305, 7650, 6235, 6985, 630, 7245, 7735, 6385,
+    ],
+    off_made: [
+      30, 180, 21, 27, 45, 24, 180, 21, 27, 50, 30, 180, 24, 24, 40, 27, 180, 21, 27, 45, 24, 161, 24, 30, 50, 24, 161,
+      24, 24, 50,
+    ],
+    off_sold: [
+      30, 180, 18, 26, 44, 24, 176, 21, 25, 49, 29, 180, 22, 24, 39, 24, 180, 20, 26, 42, 24, 153, 21, 28, 50, 24, 161,
+      24, 22, 49,
+    ],
+  },
+};
