@@ -53,7 +53,9 @@ beforeAll(async () => {
   });
   await page.goto(server.address);
   await page.waitForSelector(".o-grid canvas");
-  await page.waitForFunction(() => document.getElementById("status")?.textContent?.startsWith("Built"));
+  await page.waitForFunction(() => document.getElementById("status")?.textContent?.startsWith("Built"), null, {
+    timeout: 110_000,
+  });
   bench = page.frameLocator("#bench-frame");
 });
 

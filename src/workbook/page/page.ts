@@ -59,7 +59,7 @@ async function open(): Promise<void> {
   byId("bench-close").addEventListener("click", closeBench);
   showMenu(session, script);
   openBench(session, script);
-  buildDemo(engine, script);
+  await buildDemo(engine, script);
   keepEverything(engine, kept, (says) => tell(says, true));
   if (kept.says !== undefined) tell(kept.says, true);
   followSelection(engine, session);
@@ -131,7 +131,7 @@ function closeBench(): void {
 }
 
 /** The first sheets of an empty workbook: built by the script itself, through the bench's own path. */
-function buildDemo(engine: Engine, script: Script): void {
+async function buildDemo(engine: Engine, script: Script): Promise<void> {
   const sheetIds = engine.get<readonly string[]>("getSheetIds");
   const isEmpty = sheetIds.every(
     (id) => engine.get<readonly Position[]>("getEvaluatedCellsPositions", id).length === 0,
@@ -141,7 +141,10 @@ function buildDemo(engine: Engine, script: Script): void {
     return;
   }
   const names: string[] = [];
-  for (const asked of DEMO) {
+  for (const [index, asked] of DEMO.entries()) {
+    tell(`Building the demo shop, sheet ${index + 1} of ${DEMO.length} …`);
+    // A moment for the page to show itself: a whole shop takes some seconds.
+    await new Promise((resolve) => setTimeout(resolve));
     const reply = JSON.parse(String(script.serve("benchAsk", [JSON.stringify(asked)])));
     if (reply.ok !== true) {
       tell(String(reply.message), true);
