@@ -2,11 +2,13 @@
 import { beforeAll, describe, expect, test, vi } from "vitest";
 import { asFormulaSheet, type FormulaSheet } from "../src/formula-sheet.ts";
 import type { WorkbookHost } from "../src/workbook/host.ts";
-import { DEMO, DEMO_FRONT } from "../templates/demo/shop.ts";
+import { serialOf } from "../templates/demo/days.ts";
+import { DEMO_FRONT, demoShop } from "../templates/demo/shop.ts";
 import { workbook } from "./sheet-support.ts";
 
 vi.setConfig({ testTimeout: 300_000, hookTimeout: 300_000 });
 
+const DEMO = demoShop(serialOf(2025, 11, 30));
 const LEVAIN = "Quay levain";
 const DAY = "Day 2025-12-01";
 let book: WorkbookHost;

@@ -1,8 +1,9 @@
 import { existsSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import * as esbuild from "esbuild";
-import { DEMO, DEMO_FRONT } from "../../templates/demo/shop.ts";
+import { DEMO_FRONT } from "../../templates/demo/shop.ts";
 import { build } from "../build/build.ts";
+import { demoToday } from "./demo.ts";
 import { openWorkbook, type WorkbookHost } from "./host.ts";
 import { openKeeper } from "./keep.ts";
 import { serve } from "./server.ts";
@@ -70,7 +71,7 @@ async function saveTo(path: string): Promise<void> {
     codeJs: readFileSync("dist/Code.js", "utf8"),
     sidebarHtml: readFileSync("dist/sidebar.html", "utf8"),
   });
-  const sheets = DEMO.map((asked) => (book.answer(asked) as { sheet: string }).sheet);
+  const sheets = demoToday().map((asked) => (book.answer(asked) as { sheet: string }).sheet);
   writeWhole(path, await toXlsx(book.engine));
   const first = sheets.find((sheet) => sheet === DEMO_FRONT);
   if (first !== undefined) console.log(`\n${first}\n\n${asText(book, first)}\n`);

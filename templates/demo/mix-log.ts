@@ -1,17 +1,15 @@
-// A month of mixes in the shop's one spiral mixer; the eighteenth is a misread thermometer, as happens.
+// The last month's mixes in the shop's one spiral mixer; the eighteenth is a misread thermometer, as happens.
 import type { Asked } from "./asked.ts";
+import { daysBefore } from "./days.ts";
 
-export const mixLogAsked: Asked = {
+export const mixLogAsked = (today: number): Asked => ({
   ask: "build",
   template: "mix-log",
   options: { weight: "g", temperature: "C", length: "cm", parts: [] },
   values: {
     title: "Mix log",
     shop: "Tern Quay Bakehouse",
-    log_date: [
-      45962, 45963, 45964, 45965, 45966, 45967, 45968, 45969, 45970, 45971, 45972, 45973, 45974, 45975, 45976, 45977,
-      45978, 45979, 45980, 45981, 45982, 45983, 45984, 45985, 45986, 45987, 45988, 45989, 45990, 45991,
-    ],
+    log_date: daysBefore(today, 30),
     log_product: [
       "Quay pan loaf",
       "Harbour levain loaf",
@@ -94,4 +92,4 @@ export const mixLogAsked: Asked = {
       27.2, 26.3, 25.0, 26.0, 24.1, 26.7, 26.0, 25.0, 26.1, 24.0, 27.1,
     ],
   },
-};
+});

@@ -2,6 +2,7 @@
 import type { Asked } from "./asked.ts";
 import { bakeOffLogAsked } from "./bake-off-log.ts";
 import { bunAsked } from "./bun.ts";
+import { isoOf } from "./days.ts";
 import { hearthLoafAsked, levainLoafAsked } from "./hearth.ts";
 import { larderAsked } from "./larder.ts";
 import { mixLogAsked } from "./mix-log.ts";
@@ -10,17 +11,20 @@ import { levainAsked, panLoafAsked, ryeTinAsked } from "./tins.ts";
 /** The sheet that is in front when the workbook opens. */
 export const DEMO_FRONT = "Quay pan loaf";
 
-/** Larder and mix log come first, because formula sheets read what is there when they are built. */
-export const DEMO: readonly Asked[] = [
+/**
+ * The shop on a given day: a month is logged before it, orders are for the day after. Larder and mix log come first,
+ * because formula sheets read what is there when they are built.
+ */
+export const demoShop = (today: number): readonly Asked[] => [
   larderAsked,
-  mixLogAsked,
+  mixLogAsked(today),
   panLoafAsked,
   hearthLoafAsked,
   levainLoafAsked,
   bunAsked,
   ryeTinAsked,
   levainAsked,
-  bakeOffLogAsked,
+  bakeOffLogAsked(today),
   {
     ask: "build",
     template: "prices",
@@ -29,7 +33,7 @@ export const DEMO: readonly Asked[] = [
   },
   {
     ask: "day",
-    day: "2025-12-01",
+    day: isoOf(today + 1),
     orders: [
       { sheet: "Quay pan loaf", pieces: 36 },
       { sheet: "Quay hearth loaf", pieces: 40 },

@@ -1,4 +1,5 @@
-import { DEMO, DEMO_FRONT } from "../../../templates/demo/shop.ts";
+import { DEMO_FRONT } from "../../../templates/demo/shop.ts";
+import { demoToday } from "../demo.ts";
 import { type Engine, openEngine } from "../engine.ts";
 import type { Library, Position } from "../library.ts";
 import { noteAt } from "../range.ts";
@@ -141,10 +142,10 @@ async function buildDemo(engine: Engine, script: Script): Promise<void> {
     return;
   }
   const names: string[] = [];
-  for (const [index, asked] of DEMO.entries()) {
-    tell(`Building the demo shop, sheet ${index + 1} of ${DEMO.length} …`);
-    // A moment for the page to show itself: a whole shop takes some seconds.
-    await new Promise((resolve) => setTimeout(resolve));
+  const demo = demoToday();
+  for (const [index, asked] of demo.entries()) {
+    tell(`Building the demo shop, sheet ${index + 1} of ${demo.length} …`);
+    await shown();
     const reply = JSON.parse(String(script.serve("benchAsk", [JSON.stringify(asked)])));
     if (reply.ok !== true) {
       tell(String(reply.message), true);
@@ -162,6 +163,13 @@ async function buildDemo(engine: Engine, script: Script): Promise<void> {
     for (const id of sheetIds) engine.run("DELETE_SHEET", { sheetId: id, sheetName: engine.get("getSheetName", id) });
   tell(names.length === 0 ? "Ready." : `Built: ${[...new Set(names)].join(", ")}.`);
 }
+
+/** Until the page has been drawn and has done what was clicked; a page that nobody sees is not drawn, and goes on all the same. */
+const shown = (): Promise<void> =>
+  new Promise((resolve) => {
+    requestAnimationFrame(() => setTimeout(resolve));
+    setTimeout(resolve, 200);
+  });
 
 /** In a grid the Tab key goes to the next cell; F6 goes on from menu to sheet to bench. */
 function movesByF6(): void {
