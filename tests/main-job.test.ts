@@ -51,11 +51,11 @@ beforeAll(async () => {
     if (new URL(one.url()).hostname !== "127.0.0.1" && one.url().startsWith("http"))
       mishaps.push(`asked for ${one.url()}`);
   });
+  // While the demo shop is built the page has little time for anybody else.
+  page.setDefaultTimeout(110_000);
   await page.goto(server.address);
   await page.waitForSelector(".o-grid canvas");
-  await page.waitForFunction(() => document.getElementById("status")?.textContent?.startsWith("Built"), null, {
-    timeout: 110_000,
-  });
+  await page.waitForFunction(() => document.getElementById("status")?.textContent?.startsWith("Built"));
   bench = page.frameLocator("#bench-frame");
 });
 

@@ -227,6 +227,8 @@ describe.skipIf(CHROMIUM === undefined)("the page", () => {
     page = await browser.newPage();
     page.on("pageerror", (error) => problems.push(error.message));
     page.on("request", (one) => hosts.add(new URL(one.url()).hostname));
+    // While the demo shop is built the page has little time for anybody else.
+    page.setDefaultTimeout(110_000);
     await page.goto(server.address);
     await page.waitForSelector(".o-grid canvas");
     await page.waitForFunction(() => document.getElementById("status")?.textContent?.startsWith("Built"));
