@@ -176,7 +176,10 @@ describe.skipIf(skipWithoutChromium("keeping in the page"))("the page", () => {
   test("opens with what was typed before the reload, and builds no second demo", async () => {
     const { page, mishaps } = local;
     await local.type(FREE, "kept rye");
-    await quiet();
+    await vi.waitFor(() => expect(readFileSync(path(), "utf8")).toContain("kept rye"), {
+      timeout: 60_000,
+      interval: 200,
+    });
     const tabs = await page.locator(".o-sheet-name").allTextContents();
     await page.reload();
     await page.waitForFunction(() => document.getElementById("status")?.textContent === "As it was left.");
