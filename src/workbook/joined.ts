@@ -18,9 +18,9 @@ export function joined(commands: readonly Command[], styleOf: (position: Positio
   const beside: Command[] = [];
   const change = (position: Position, { style, ...more }: Look & { content?: string }) => {
     const key = `${position.sheetId}!${position.col}!${position.row}`;
-    const { style: earlier, ...known } = cells.get(key) ?? position;
+    const { style: earlier, ...known }: CellCommand = cells.get(key) ?? position;
     const looks = style === undefined ? earlier : { ...(earlier ?? styleOf(position)), ...style };
-    cells.set(key, { ...(known as Position), ...more, ...(looks === undefined ? {} : { style: looks }) });
+    cells.set(key, { ...known, ...more, ...(looks === undefined ? {} : { style: looks }) });
   };
   for (const command of commands) {
     if (command.type === "UPDATE_CELL") {

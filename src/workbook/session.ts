@@ -59,7 +59,12 @@ export class Session {
     this.formats.clear();
     this.contents.clear();
     this.isEmptying = false;
-    this.engine.runAll(joined(commands, (at) => this.get<{ style?: object } | undefined>("getCell", at)?.style));
+    this.engine.runAll(
+      joined(
+        commands,
+        (at) => this.get<{ style?: Readonly<Record<string, unknown>> } | undefined>("getCell", at)?.style,
+      ),
+    );
   }
 
   noteFormat(position: Position, format: string): void {

@@ -1,5 +1,3 @@
-import { DEMO_FRONT } from "../../../templates/demo/shop.ts";
-import { demoToday } from "../demo.ts";
 import { type Engine, openEngine } from "../engine.ts";
 import type { Library, Position } from "../library.ts";
 import { noteAt } from "../range.ts";
@@ -7,6 +5,7 @@ import { makeScript, type Script, servicesFor } from "../script.ts";
 import { Session } from "../session.ts";
 import { findCallable } from "../stubs.ts";
 import { googleFor } from "./client-run.ts";
+import { buildDemo } from "./demo.ts";
 import { keepEverything, lastTime } from "./keeping.ts";
 import { openPageRealm } from "./realm.ts";
 
@@ -60,7 +59,7 @@ async function open(): Promise<void> {
   byId("bench-close").addEventListener("click", closeBench);
   showMenu(session, script);
   openBench(session, script);
-  await buildDemo(engine, script);
+  await buildDemo(engine, script, tell);
   keepEverything(engine, kept, (says) => tell(says, true));
   if (kept.says !== undefined) tell(kept.says, true);
   followSelection(engine, session);
@@ -130,46 +129,6 @@ function closeBench(): void {
   byId<HTMLIFrameElement>("bench-frame").src = "about:blank";
   window.dispatchEvent(new Event("resize"));
 }
-
-/** The first sheets of an empty workbook: built by the script itself, through the bench's own path. */
-async function buildDemo(engine: Engine, script: Script): Promise<void> {
-  const sheetIds = engine.get<readonly string[]>("getSheetIds");
-  const isEmpty = sheetIds.every(
-    (id) => engine.get<readonly Position[]>("getEvaluatedCellsPositions", id).length === 0,
-  );
-  if (!isEmpty) {
-    tell("As it was left.");
-    return;
-  }
-  const names: string[] = [];
-  const demo = demoToday();
-  for (const [index, asked] of demo.entries()) {
-    tell(`Building the demo shop, sheet ${index + 1} of ${demo.length} …`);
-    await shown();
-    const reply = JSON.parse(String(script.serve("benchAsk", [JSON.stringify(asked)])));
-    if (reply.ok !== true) {
-      tell(String(reply.message), true);
-      return;
-    }
-    names.push(String(reply.answer.sheet));
-  }
-  const first = engine.get<string | undefined>(
-    "getSheetIdByName",
-    names.find((name) => name === DEMO_FRONT) ?? names[0] ?? "",
-  );
-  const active = engine.get<string>("getActiveSheetId");
-  if (first !== undefined && first !== active) engine.run("ACTIVATE_SHEET", { sheetIdFrom: active, sheetIdTo: first });
-  if (first !== undefined)
-    for (const id of sheetIds) engine.run("DELETE_SHEET", { sheetId: id, sheetName: engine.get("getSheetName", id) });
-  tell(names.length === 0 ? "Ready." : `Built: ${[...new Set(names)].join(", ")}.`);
-}
-
-/** Until the page has been drawn and has done what was clicked; a page that nobody sees is not drawn, and goes on all the same. */
-const shown = (): Promise<void> =>
-  new Promise((resolve) => {
-    requestAnimationFrame(() => setTimeout(resolve));
-    setTimeout(resolve, 200);
-  });
 
 /** In a grid the Tab key goes to the next cell; F6 goes on from menu to sheet to bench. */
 function movesByF6(): void {
