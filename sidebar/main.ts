@@ -18,19 +18,16 @@ const PANELS: readonly Panel[] = [make, readIn, check, day, handOut, functions];
 const PATIENCE_MS = 20_000;
 
 const notice = element("div", { class: "notice", role: "alert" });
-document.getElementById("bench")?.append(notice, ...(PANELS.length > 1 ? tabbed() : PANELS.map(shown)));
-// The menu's "Check this add-on" opens this page with a mark at its end, which is there once all of it is read.
-document.addEventListener("DOMContentLoaded", () => {
-  if (document.getElementById("check-now") !== null)
-    document.getElementById("bench")?.replaceChildren(notice, shown(selfCheck));
-});
+// The menu's "Check this add-on" opens this page with a mark at its end.
+const isCheck = document.getElementById("check-now") !== null;
+document.getElementById("bench")?.append(notice, ...(isCheck ? [shown(selfCheck)] : tabbed()));
 void greet();
 
 function shown(panel: Panel): HTMLElement {
   return element("div", { class: "panel" }, element("h1", {}, panel.heading), panel.open());
 }
 
-/** Tabs once there is more than one panel; a panel is opened when it is first wanted, and keeps what was typed. */
+/** A panel is opened when it is first wanted, and keeps what was typed. */
 function tabbed(): HTMLElement[] {
   const bodies = PANELS.map(() => element("div", { id: newId(), hidden: true }));
   const tabs = PANELS.map(({ name }, at) =>

@@ -29,6 +29,7 @@ describe.skipIf(skip)("building from the bench", () => {
     expect(await bench.builds()).toHaveLength(1);
     await bench.wait(1000);
     await bench.build().click();
+    await bench.wait(50);
     expect(await bench.builds()).toHaveLength(2);
     await bench.wait(600);
     await bench.checked("busy");

@@ -1,10 +1,11 @@
+import { answerAtOnce, type Served } from "../../../sidebar/plan/at-once.ts";
 import { DEMO_FRONT } from "../../../templates/demo/shop.ts";
 import { demoToday } from "../demo.ts";
 import type { Engine } from "../engine.ts";
 import type { Position } from "../library.ts";
 import type { Script } from "../script.ts";
 
-/** The first sheets of an empty workbook: built by the script itself, through the bench's own path. */
+/** The first sheets of an empty workbook: planned and built on the bench's own path. */
 export async function buildDemo(
   engine: Engine,
   script: Script,
@@ -18,17 +19,18 @@ export async function buildDemo(
     tell("As it was left.");
     return;
   }
+  const serve = (json: string) => JSON.parse(String(script.serve("benchAsk", [json]))) as Served;
   const names: string[] = [];
   const demo = demoToday();
   for (const [index, asked] of demo.entries()) {
     tell(`Building the demo shop, sheet ${index + 1} of ${demo.length} …`);
     await shown();
-    const reply = JSON.parse(String(script.serve("benchAsk", [JSON.stringify(asked)])));
-    if (reply.ok !== true) {
-      tell(String(reply.message), true);
+    const reply = answerAtOnce(asked, serve);
+    if (!reply.ok) {
+      tell(reply.message, true);
       return;
     }
-    names.push(String(reply.answer.sheet));
+    names.push((reply.answer as { sheet: string }).sheet);
   }
   const first = engine.get<string | undefined>(
     "getSheetIdByName",
