@@ -1,7 +1,7 @@
-// All of the bench but its look travels packed, because a page of a spreadsheet's script is to be small. This unpacks and starts it.
-import { canUnpack, unpacked } from "./packed.ts";
+// The bench travels packed, because a page of a spreadsheet's script is to be small. This unpacks and starts it.
+import { canUnpack, PARTED, unpacked } from "./packed.ts";
 
-/** The bench's script; the build puts it here. */
+/** The bench's look and its script; the build puts them here. */
 declare const PACKED: string;
 
 const TOO_OLD =
@@ -20,17 +20,22 @@ async function start(): Promise<void> {
   if (!canUnpack()) return say(TOO_OLD);
   try {
     const [text] = await Promise.all([unpacked(PACKED), isRead]);
-    const script = document.createElement("script");
-    script.textContent = text;
-    document.body.append(script);
+    const [style = "", script = ""] = text.split(PARTED);
+    document.head.append(holding("style", style));
+    document.body.append(holding("script", script));
   } catch {
     say(BROKEN);
   }
 }
 
+function holding(name: string, text: string): HTMLElement {
+  const node = document.createElement(name);
+  node.textContent = text;
+  return node;
+}
+
 function say(sentence: string): void {
-  const notice = document.createElement("p");
+  const notice = holding("p", sentence);
   notice.setAttribute("role", "alert");
-  notice.textContent = sentence;
   document.getElementById("bench")?.replaceChildren(notice);
 }

@@ -20,6 +20,9 @@ export function bytesOf(letters: string): Uint8Array<ArrayBuffer> {
   return bytes;
 }
 
+/** Stands between the parts of what is packed, and in none of them. */
+export const PARTED = "\u0000";
+
 export const canUnpack = (): boolean => typeof DecompressionStream !== "undefined";
 
 /** Deflated text in letters, as it was. */

@@ -1,6 +1,6 @@
 // The demo shop as `npm start` opens it: what its sheets show, against sums made here from what is typed in them.
 import { beforeAll, describe, expect, test, vi } from "vitest";
-import { asFormulaSheet, type FormulaSheet } from "../src/formula-sheet.ts";
+import { asFormulaSheet, type FormulaSheet } from "../sidebar/plan/formula-sheet.ts";
 import type { WorkbookHost } from "../src/workbook/host.ts";
 import { serialOf } from "../templates/demo/days.ts";
 import { DEMO_FRONT, demoShop } from "../templates/demo/shop.ts";

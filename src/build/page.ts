@@ -1,9 +1,9 @@
-// sidebar.html: page, look and script in one file, the script packed.
+// sidebar.html: page, look and script in one file, look and script packed.
 import { readFileSync } from "node:fs";
 import { deflateSync, inflateSync } from "node:zlib";
 import * as esbuild from "esbuild";
 import type { CheckExample } from "../../shared/self-check.ts";
-import { bytesOf, LETTERS } from "../../sidebar/packed.ts";
+import { bytesOf, LETTERS, PARTED } from "../../sidebar/packed.ts";
 import { FUNCTIONS } from "../functions/index.ts";
 import { functionHelp } from "./help.ts";
 import { withoutExpectations, withoutLarder } from "./plugins.ts";
@@ -48,14 +48,14 @@ export const benchScript = () =>
 
 /** Nothing in it that HtmlService would cut as a comment. */
 export async function sidebarHtml(): Promise<string> {
-  const { text } = await benchScript();
-  const packed = lettersOf(deflateSync(text, { level: 9, memLevel: 9 }));
+  const [{ code: style }, { text: script }] = await Promise.all([
+    esbuild.transform(readFileSync("sidebar/style.css", "utf8"), { loader: "css", minify: true }),
+    benchScript(),
+  ]);
+  const packed = lettersOf(deflateSync(style + PARTED + script, { level: 9, memLevel: 9 }));
   const plain = { "template-literal": false };
   const loader = await bundled("sidebar/loader.ts", { PACKED: JSON.stringify(packed) }, plain);
-  const style = await esbuild.transform(readFileSync("sidebar/style.css", "utf8"), { loader: "css", minify: true });
-  return readFileSync("sidebar/index.html", "utf8")
-    .replace("<!-- style -->", () => `<style>${style.code}</style>`)
-    .replace("<!-- script -->", () => `<script>${loader.text}</script>`);
+  return readFileSync("sidebar/index.html", "utf8").replace("<!-- script -->", () => `<script>${loader.text}</script>`);
 }
 
 function lettersOf(bytes: Uint8Array): string {
@@ -76,5 +76,5 @@ export function packedScript(html: string): string {
     (most, [, text = ""]) => (text.length > most.length ? text : most),
     "",
   );
-  return inflateSync(bytesOf(longest)).toString("utf8");
+  return inflateSync(bytesOf(longest)).toString("utf8").split(PARTED)[1] ?? "";
 }
