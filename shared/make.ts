@@ -14,12 +14,15 @@ type Packed = { readonly [K in (typeof PALETTES)[number]]: Palette<SheetPlan[K][
 
 export type MakeAsk = Omit<Writable, (typeof PALETTES)[number]> & Packed & { readonly title: string };
 
+/** A sheet's name takes less. */
+const LONGEST_TITLE = 500;
+
 /** A plan as it travels. */
 export function makeAsk({ names: _, ...plan }: SheetPlan, title: string): MakeAsk {
   const { formats, looks, aligned, validations } = plan;
   return {
     ...plan,
-    title,
+    title: title.slice(0, LONGEST_TITLE),
     formats: palette(formats),
     looks: palette(looks),
     aligned: palette(aligned),
@@ -48,7 +51,6 @@ const MOST_CELLS = 500_000;
 const MOST_PIXELS = 2000;
 /** What a cell takes. */
 const LONGEST_TEXT = 50_000;
-const LONGEST_TITLE = 500;
 const MOST_CHOICES = 500;
 const A1 = /^[A-Z]{1,3}[1-9]\d{0,4}(?::[A-Z]{1,3}[1-9]\d{0,4})?$/;
 const FORMAT = /^(?:@|General|yyyy-mm-dd|hh:mm|[#,]*0(?:\.[0#]{1,6})?%?)$/;

@@ -58,8 +58,10 @@ export function sheetName(title: string): string {
 }
 
 function fill(sheet: Sheet, plan: Writable): void {
+  const [wanted, there] = [plan.rows + SPARE_ROWS, sheet.getMaxRows()];
+  if (wanted > there) sheet.insertRowsAfter(there, wanted - there);
+  if (wanted < there) sheet.deleteRows(wanted + 1, there - wanted);
   const all = sheet.getRange(1, 1, plan.rows, plan.columns);
-  sheet.deleteRows(plan.rows + SPARE_ROWS + 1, sheet.getMaxRows() - plan.rows - SPARE_ROWS);
   sheet.deleteColumns(plan.columns + SPARE_COLUMNS + 1, sheet.getMaxColumns() - plan.columns - SPARE_COLUMNS);
   sheet.setHiddenGridlines(true);
   const usual = commonest(plan.widths);

@@ -91,6 +91,14 @@ describe.skipIf(skip)("building from the bench", () => {
     );
   });
 
+  test("a browser that cannot unpack the bench says so, and the bench is not there", async () => {
+    await bench.page.addInitScript(() => Object.assign(window, { DecompressionStream: undefined }));
+    await bench.openAlone();
+    const says = "This browser is too old for the bench; use the newest Chrome, Edge, Firefox or Safari.";
+    expect(await bench.page.getByRole("alert").textContent()).toContain(says);
+    expect(await bench.page.locator(".panel").count()).toBe(0);
+  });
+
   test("no field is cut off at 300 px, at twice the text size, or without a keyboard", async () => {
     await bench.open();
     await bench.fill();

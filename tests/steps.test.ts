@@ -175,6 +175,14 @@ describe("a plan is written as it is, or not at all", () => {
     expect(book.sheetNames()).toEqual(["Sheet1"]);
   });
 
+  test("a plan of more rows than a new sheet has gets them", async () => {
+    const book = await workbook();
+    const values = { off_product: Array.from({ length: 1000 }, (_, at) => `bake ${at + 1}`) };
+    const { sheet } = book.answer({ ask: "build", template: "bake-off-log", values }) as { sheet: string };
+    const texts = book.values(sheet, book.usedRange(sheet)).flat();
+    expect(["bake 1", "bake 1000"].map((text) => texts.includes(text))).toEqual([true, true]);
+  });
+
   test("whatever of it is replaced by whatever: written or refused in a sentence, and no other sheet is touched", async () => {
     const book = await workbook();
     book.type("Sheet1", "A1", "rye");
