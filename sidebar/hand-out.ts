@@ -5,9 +5,10 @@ import { type Acting, acting } from "./act.ts";
 import { element } from "./element.ts";
 import { choiceField, type Form, goTo, newId, radioField, showTroubles, textField } from "./form.ts";
 import { inUnit } from "./make/figures.ts";
-import { type Quantity, readQuantity, type Units, unitSign } from "./make/quantity.ts";
+import { type Quantity, readQuantity, type Units } from "./make/quantity.ts";
 import { section } from "./make/sections.ts";
 import { type Trouble, trouble } from "./make/trouble.ts";
+import { unitSign } from "./make/unit-change.ts";
 import type { Panel } from "./panel.ts";
 
 /** Makes a staff card from a formula sheet. */

@@ -1,4 +1,5 @@
-import type { SheetPlan, Validation } from "../shared/plan.ts";
+import type { SheetPlan } from "../shared/plan.ts";
+import type { Validation } from "../shared/validation.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;

@@ -126,11 +126,15 @@ function failed(failure: Failure): string {
   return `${told(failure)} What you typed is still here.`;
 }
 
-function figuresOf({ made, mixes, tin, troubles }: Assessed, unit: "g" | "oz"): Node[] {
+function figuresOf({ made, mixes, tin, troubles, isOpen }: Assessed, unit: "g" | "oz"): Node[] {
   if (made === null) {
     const unread = troubles.find(({ missing }) => !missing);
     const says =
-      unread === undefined ? "Dough, flour and mixes are told here as you type." : `Not clear yet: ${unread.says}`;
+      unread !== undefined
+        ? `Not clear yet: ${unread.says}`
+        : isOpen
+          ? "The sheet works out the water row, and tells dough, flour and mixes."
+          : "Dough, flour and mixes are told here as you type.";
     return [element("span", {}, says)];
   }
   const figure = (label: string, value: string) => element("span", {}, `${label} `, element("b", {}, value));

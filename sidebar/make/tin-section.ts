@@ -2,11 +2,12 @@ import { TIN_SHAPES, TIN_SIZES, type TinShape } from "../../shared/tin.ts";
 import { TIN_DOUGH_KINDS, type TinDoughKind, tinGuide } from "../../shared/tin-guide.ts";
 import { element, say } from "../element.ts";
 import { choiceField, messageLine, textField } from "../form.ts";
-import { sizeQuantity, splitSizes, TIN_SIZE_FIELDS } from "./draft.ts";
+import { sizeQuantity, TIN_SIZE_FIELDS } from "./draft.ts";
 import { tinPicture } from "./picture.ts";
-import { unitSign } from "./quantity.ts";
 import { type Bench, choice, numberField, same, section } from "./sections.ts";
+import { splitSizes } from "./split.ts";
 import { sizeNames } from "./tin.ts";
+import { unitSign } from "./unit-change.ts";
 
 export function tinSection(bench: Bench): HTMLElement {
   const { draft, form, now } = bench;

@@ -7,7 +7,8 @@ import type { SheetModel, Value } from "../../shared/model.ts";
 import { CellError } from "../../shared/refusal.ts";
 import { quoted } from "../../shared/show.ts";
 import { fromGrams, type Grams, grams, type Weight, weight } from "../../shared/units.ts";
-import { readQuantity, tidy, type Units } from "../make/quantity.ts";
+import { readQuantity, type Units } from "../make/quantity.ts";
+import { tidy } from "../make/shares.ts";
 import { type Trouble, trouble } from "../make/trouble.ts";
 import type { Line } from "./lines.ts";
 

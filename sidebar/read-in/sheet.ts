@@ -5,7 +5,7 @@ import { TEMPLATES } from "../../templates/index.ts";
 import { element, say } from "../element.ts";
 import { choiceField, type Form, radioField, textField } from "../form.ts";
 import { inUnit } from "../make/figures.ts";
-import { unitSign } from "../make/quantity.ts";
+import { unitSign } from "../make/unit-change.ts";
 import { LABELS, type ReadDraft, type ReadState, takesPieces } from "./order.ts";
 
 type Sheet = { readonly draft: ReadDraft; readonly form: Form; readonly model: () => SheetModel | undefined };
