@@ -41,7 +41,12 @@ export function countedBack(steps: readonly Step[], ready: Minutes, oven: Oven):
 }
 
 /** What ripens or rests for some hours until a step begins. */
-export function before(timed: readonly TimedStep[], step: string, name: string, hours: number): TimedStep | null {
+export function ripeningBefore(
+  timed: readonly TimedStep[],
+  step: string,
+  name: string,
+  hours: number,
+): TimedStep | null {
   const found = timed.find((one) => same(one.name, step));
   if (found === undefined) return null;
   const long = Math.round(hours * 60);

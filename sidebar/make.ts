@@ -8,6 +8,7 @@ import { buildFoot } from "./make/building.ts";
 import type { Draft } from "./make/draft.ts";
 import { type Assessed, assess } from "./make/order.ts";
 import { ownFields, ownSection } from "./make/own-section.ts";
+import { formulaBar, stepsLine } from "./make/pictures.ts";
 import { ingredientTable } from "./make/rows.ts";
 import { type Bench, mixerSection, section, unitChoices, waterSection } from "./make/sections.ts";
 import { startFrom } from "./make/start.ts";
@@ -51,13 +52,14 @@ function sheetForm(model: SheetModel, show: (model: SheetModel) => void): Node[]
   const isAmount = ({ inputs }: InputGroup) => inputs.some(({ unit }) => unit === "per area");
   const under = groups.filter(({ heading }) => heading === "");
   const ofParts = groups.filter((group) => group.heading !== "" && !isAmount(group));
+  const hasSteps = ({ tables }: InputGroup) => tables.some(({ table }) => table === "steps");
   const nodes = [
     nameSection(bench, model, show),
     amountSection(bench),
     ...groups.filter(isAmount).map((group) => ownSection(bench, group)),
-    section("Formula", ingredientTable(bench), ...under.flatMap((group) => ownFields(bench, group))),
-    ...ofParts.map((group) => ownSection(bench, group)),
+    section("Formula", ingredientTable(bench), ...under.flatMap((group) => ownFields(bench, group)), formulaBar(bench)),
     ...(model.parts.includes("tin") ? [tinSection(bench)] : []),
+    ...ofParts.map((group) => ownSection(bench, group, ...(hasSteps(group) ? [stepsLine(bench)] : []))),
     ...(model.parts.includes("water") ? [waterSection(bench)] : []),
     mixerSection(bench),
     element("section", { class: "cautions" }, ...cautions(model).map((text) => element("p", {}, text))),

@@ -126,7 +126,7 @@ function failed(failure: Failure): string {
   return `${told(failure)} What you typed is still here.`;
 }
 
-function figuresOf({ made, mixes, tin, troubles, isOpen }: Assessed, unit: "g" | "oz"): Node[] {
+function figuresOf({ made, what, mixes, tin, troubles, isOpen }: Assessed, unit: "g" | "oz"): Node[] {
   if (made === null) {
     const unread = troubles.find(({ missing }) => !missing);
     const says =
@@ -139,7 +139,7 @@ function figuresOf({ made, mixes, tin, troubles, isOpen }: Assessed, unit: "g" |
   }
   const figure = (label: string, value: string) => element("span", {}, `${label} `, element("b", {}, value));
   return [
-    figure("Dough", inUnit(made.dough, unit)),
+    figure(what, inUnit(made.dough, unit)),
     figure("Flour", inUnit(made.flour, unit)),
     ...(mixes === null ? [] : "note" in mixes ? [element("span", {}, mixes.note)] : [mixed(mixes, unit)]),
     ...(tin?.dough == null

@@ -27,6 +27,8 @@ export type Assessed = {
   readonly water: string;
   /** When each step begins; null where nothing says when it must be ready. */
   readonly times: readonly TimedStep[] | null;
+  /** What `made` is called: a dough that has something rolled in later is mixed without it. */
+  readonly what: "Dough" | "Base dough" | "Batter";
   /** A row is left to the sheet, so that dough and flour are told there. */
   readonly isOpen: boolean;
 };
@@ -77,9 +79,12 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
     tin,
     water,
     times,
+    what: own.number("roll_in_share") !== null ? "Base dough" : makesBatter(model) ? "Batter" : "Dough",
     isOpen: rows?.isOpen ?? false,
   };
 }
+
+const makesBatter = (model: SheetModel): boolean => inputCell(model, "by")?.choices?.includes("batter") ?? false;
 
 /** Which of the template's columns and inputs decide what a row may leave open. */
 function rulesOf(draft: Draft, model: SheetModel, own: Own): RowRules {

@@ -11,8 +11,8 @@ import { unitSign } from "./unit-change.ts";
 /** Asked with the amount. */
 const ELSEWHERE: ReadonlySet<string> = new Set(["trays_wanted"]);
 
-export function ownSection(bench: Bench, group: InputGroup): HTMLElement {
-  return section(group.heading, ...ownFields(bench, group));
+export function ownSection(bench: Bench, group: InputGroup, ...pictures: HTMLElement[]): HTMLElement {
+  return section(group.heading, ...ownFields(bench, group), ...pictures);
 }
 
 export function ownFields(bench: Bench, { inputs, tables }: InputGroup): Node[] {

@@ -26,7 +26,7 @@ export function sizeTable({ draft, form, model }: Bench): HTMLElement {
     rows: draft.sizes,
     most: mostRows(model, "sizes"),
     empty: () => emptySize(model),
-    looks: "sizes",
+    looks: columns.some(({ name }) => name === "size_diameter") ? "sizes rounds" : "sizes",
     what: "size",
     columns: columns.map(({ name, label, unit }): Column<TableRow> => {
       const sign = unit === "text" ? "" : quantityOfUnit(unit);

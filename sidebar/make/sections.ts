@@ -3,7 +3,7 @@
 import type { SheetModel } from "../../shared/model.ts";
 import { MIXINGS, YEAST_LIMITS } from "../../shared/temperature.ts";
 import { element, say } from "../element.ts";
-import { choiceField, textField } from "../form.ts";
+import { choiceField, type Form, textField } from "../form.ts";
 import { changeUnits, type Draft, FIELDS, type FieldName, quantityOf, type Typed } from "./draft.ts";
 import type { Assessed } from "./order.ts";
 import type { Units } from "./quantity.ts";
@@ -91,7 +91,7 @@ export function waterSection(bench: Bench): HTMLElement {
     choiceField(
       form,
       { at: () => "mixing", label: () => "Mixing", inline: true },
-      [{ value: "", text: "not chosen yet" }, ...same(Object.keys(MIXINGS))],
+      [{ value: "", text: "not yet" }, ...same(Object.keys(MIXINGS))],
       choice(draft, "mixing"),
     ),
     numberField(bench, "minutes"),

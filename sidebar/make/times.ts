@@ -1,7 +1,7 @@
 // When each step begins, as far as the panel can tell it.
 import { MINUTES_A_DAY } from "../../shared/clock.ts";
 import type { SheetModel } from "../../shared/model.ts";
-import { before, countedBack, piecesFrom, type TimedStep, traysFor } from "../../shared/steps.ts";
+import { countedBack, piecesFrom, ripeningBefore, type TimedStep, traysFor } from "../../shared/steps.ts";
 import { inputCell } from "../../shared/template-inputs.ts";
 import { minutes } from "../../shared/units.ts";
 import type { Amount } from "./amount.ts";
@@ -33,7 +33,7 @@ export function readTimes(made: Made): readonly TimedStep[] | null {
   });
   const [hours, share] = [own.number("pre_hours"), own.number("pre_share")];
   if (hours === null || share === null) return timed;
-  const ripens = before(timed, own.text("pre_step"), `${preferment(own)} ripens`, hours);
+  const ripens = ripeningBefore(timed, own.text("pre_step"), `${preferment(own)} ripens`, hours);
   return ripens === null ? timed : [ripens, ...timed];
 }
 
