@@ -23,7 +23,8 @@ export type FormulaSummary = {
   readonly ingredients: readonly string[];
 };
 
-export type StartIngredient = { readonly name: string; readonly kind: string };
+/** `also` is what else it is called. */
+export type StartIngredient = { readonly name: string; readonly kind: string; readonly also: readonly string[] };
 
 /** A formula sheet as read: remarks by row, figures in sentences, and what the water makes of it. */
 export type SheetReview = {

@@ -1,3 +1,4 @@
+import type { StartIngredient } from "./bench.ts";
 import { builtInNamed, builtInRows, nameKey } from "./built-in-larder.ts";
 import type { Value, Values } from "./model.ts";
 import { refuse } from "./refusal.ts";
@@ -6,8 +7,10 @@ import { refuse } from "./refusal.ts";
 const MOST_INGREDIENTS = 500;
 
 /** What a larder can start with: the built-in table without water and ice, which nobody buys by the sack. */
-export const startIngredients = (): { name: string; kind: string }[] =>
-  builtInRows().flatMap(({ name, kind }) => (kind === "water" || kind === "ice" ? [] : [{ name, kind }]));
+export const startIngredients = (): StartIngredient[] =>
+  builtInRows().flatMap(({ name, kind, alsoCalled }) =>
+    kind === "water" || kind === "ice" ? [] : [{ name, kind, also: alsoCalled }],
+  );
 
 /**
  * What a larder sheet starts with: the ingredients that were picked, or all of the built-in table, each once, with their
