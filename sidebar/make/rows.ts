@@ -107,6 +107,7 @@ export function ingredientTable({ draft, form, model }: Bench): HTMLElement {
 
 function weightTick({ draft, form }: Pick<Bench, "draft" | "form">): HTMLElement {
   const box = element("input", {
+    id: newId(),
     type: "checkbox",
     change: () => {
       draft.weighed = box.checked;

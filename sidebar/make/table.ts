@@ -144,6 +144,7 @@ export function table<R extends Record<string, string>>({ form, rows, columns, m
         const to: Record<string, string> | undefined = rows[from.row + down];
         line.split("\t").forEach((cell, across) => {
           const column = columns[from.column + across];
+          if (column?.hidden?.() === true) return;
           if (to !== undefined && column !== undefined) to[column.name] = cell.trim();
         });
       });
