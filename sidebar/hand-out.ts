@@ -6,7 +6,7 @@ import { amountFields, type CardDraft, readCard } from "./hand-out/amount.ts";
 import { inUnit } from "./make/figures.ts";
 import type { Units } from "./make/quantity.ts";
 import { section } from "./make/sections.ts";
-import type { Panel } from "./panel.ts";
+import { type Panel, SHOWN_AGAIN } from "./panel.ts";
 
 /** Makes a staff card from a formula sheet. */
 export const handOut: Panel = {
@@ -14,6 +14,7 @@ export const handOut: Panel = {
   heading: "Hand out a staff card",
   open: () => {
     const body = element("div", {});
+    let shownFor = "";
     const reading: Acting = acting(
       {
         question: "formulas",
@@ -21,7 +22,10 @@ export const handOut: Panel = {
         asked: () => ({}),
         busy: () => "Reading the workbook …",
         done: ({ front, sheets }) => {
-          body.replaceChildren(...(sheets.length === 0 ? [] : cardForm(sheets, front)));
+          // The same workbook as before: what was typed stays.
+          const read = JSON.stringify([front, sheets]);
+          if (read !== shownFor) body.replaceChildren(...(sheets.length === 0 ? [] : cardForm(sheets, front)));
+          shownFor = read;
           return sheets.length === 0
             ? "There is no formula sheet in this workbook yet. Build one under Make, then look again."
             : "";
@@ -31,7 +35,7 @@ export const handOut: Panel = {
       "quiet-button",
     );
     void reading.run();
-    return element("div", {}, ...reading.nodes, body);
+    return element("div", { [SHOWN_AGAIN]: () => void reading.run() }, ...reading.nodes, body);
   },
 };
 
@@ -55,7 +59,7 @@ function cardForm(sheets: readonly FormulaSummary[], front: string): Node[] {
     const told = [
       ...(dough === null ? [] : [["Dough", inUnit(dough, unit)]]),
       ...(mixes === null ? [] : [["Mixes", String(mixes)]]),
-      ...(pieces === null ? [] : [["Pieces", String(pieces)]]),
+      ...(pieces === null || pieces === 0 ? [] : [["Pieces", String(pieces)]]),
     ];
     figures.replaceChildren(
       ...(told.length === 0

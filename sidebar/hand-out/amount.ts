@@ -94,8 +94,9 @@ export function readCard(
   };
   if (draft.by === "sheet") return { ask, troubles: [] };
   const { label, quantity, missing } = ASKED[draft.by];
-  if (draft.by === "pieces" && sheet !== undefined && sheet.pieces === null) {
-    const says = "This formula sheet does not say how many pieces it makes; choose mixes or dough.";
+  if (draft.by === "pieces" && sheet !== undefined && !((sheet.pieces ?? 0) > 0)) {
+    const says =
+      "This formula sheet does not say how many pieces it makes: type pieces and their weight on it and look again, or choose mixes or dough.";
     return { ask, troubles: [trouble("by", says)] };
   }
   const amount = readQuantity(draft.amount, quantity, units);
