@@ -123,6 +123,7 @@ function open(): HTMLElement {
     button.setAttribute("aria-disabled", "true");
     isTold = false;
     say(status, "");
+    status.classList.remove("failed");
     const slow = setTimeout(() => {
       bar.hidden = false;
       say(status, "Reading …");

@@ -91,6 +91,7 @@ export function footOf({ form, title: titleNow, now, figures: figuresNow }: Buil
     const { troubles, order } = now();
     const [first] = troubles;
     say(status, "");
+    status.classList.remove("failed");
     next.hidden = true;
     if (first !== undefined) {
       wanted = true;
