@@ -3,12 +3,13 @@ import { kindParts } from "../../shared/kind-bar.ts";
 import { stepBars } from "../../shared/step-bars.ts";
 import { element } from "../element.ts";
 import { formulaPicture } from "../pictures/formula.ts";
+import { picturePlace } from "../pictures/place.ts";
 import { LINE_WIDTH, timeLine } from "../pictures/time-line.ts";
 import type { Bench } from "./sections.ts";
 
 /** What the dough is made of, once it is known how much it is. */
 export function formulaBar({ draft, form, now }: Bench): HTMLElement {
-  return redrawn(form, () => {
+  return redrawn("The formula as a bar", form, () => {
     const { made } = now();
     const parts = made === null ? [] : kindParts(made.weights, made.kinds);
     const { weight } = draft.units;
@@ -18,7 +19,7 @@ export function formulaBar({ draft, form, now }: Bench): HTMLElement {
 
 /** When each step begins, counted back from when it must be ready. */
 export function stepsLine({ form, now }: Bench): HTMLElement {
-  return redrawn(form, () => {
+  return redrawn("The steps by time", form, () => {
     const { times } = now();
     const line = times === null ? null : stepBars(times, LINE_WIDTH);
     const hint = () => element("p", { class: "hint" }, "With a time to be ready the steps are drawn here.");
@@ -28,8 +29,8 @@ export function stepsLine({ form, now }: Bench): HTMLElement {
 
 type Drawing = { readonly of: unknown; readonly draw: () => Element | null };
 
-function redrawn(form: Bench["form"], drawing: () => Drawing): HTMLElement {
-  const place = element("div", { class: "picture" });
+function redrawn(label: string, form: Bench["form"], drawing: () => Drawing): HTMLElement {
+  const place = picturePlace(label);
   let drawnFor = "";
   form.onChange(() => {
     const { of, draw } = drawing();

@@ -2,6 +2,7 @@ import { TIN_SHAPES, TIN_SIZES, type TinShape } from "../../shared/tin.ts";
 import { TIN_DOUGH_KINDS, type TinDoughKind, tinGuide } from "../../shared/tin-guide.ts";
 import { element, say } from "../element.ts";
 import { choiceField, messageLine, textField } from "../form.ts";
+import { picturePlace } from "../pictures/place.ts";
 import { tinPicture } from "../pictures/tin.ts";
 import { sizeQuantity, TIN_SIZE_FIELDS } from "./draft.ts";
 import { type Bench, choice, numberField, same, section } from "./sections.ts";
@@ -17,7 +18,7 @@ export function tinSection(bench: Bench): HTMLElement {
   const message = messageLine();
   const how = element("p", { class: "hint" });
   const extras = element("p", { class: "hint" });
-  const picture = element("div", { class: "picture" });
+  const picture = picturePlace("The tin");
   const fields = element(
     "div",
     {},

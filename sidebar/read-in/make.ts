@@ -15,6 +15,8 @@ export const LABELS = {
   loss: "Bake loss",
 } as const;
 
+const SUBJECTS = { ...LABELS, recipe: "What the recipe makes" } as const;
+
 export const takesPieces = (model: SheetModel): boolean =>
   ["size_pieces", "size_weight"].every((name) => inputNames(model).has(name));
 
@@ -29,7 +31,7 @@ export function makeValues(draft: ReadDraft, model: SheetModel, dough: Grams | n
   const before = troubles.length;
   const take = (name: keyof ReadDraft["make"], quantity: "count" | "weight" | "share") => {
     const read = readQuantity(draft.make[name], quantity, draft.units);
-    if (isProblem(read)) troubles.push(trouble(`make/${name}`, `${LABELS[name]} ${read.problem}.`));
+    if (isProblem(read)) troubles.push(trouble(`make/${name}`, `${SUBJECTS[name]} ${read.problem}.`));
     return isProblem(read) ? null : read;
   };
   const recipe = take("recipe", "count");
