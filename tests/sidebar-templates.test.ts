@@ -1,63 +1,18 @@
 import { describe, expect, test, vi } from "vitest";
 import { dayOf, shownTime } from "../shared/clock.ts";
-import type { SheetModel, Value } from "../shared/model.ts";
 import { inputGroups } from "../shared/template-inputs.ts";
 import { minutes } from "../shared/units.ts";
-import { changeUnits, type Draft, FIELD_NAMES, quantityOf } from "../sidebar/make/draft.ts";
+import { changeUnits } from "../sidebar/make/draft.ts";
 import { assess } from "../sidebar/make/order.ts";
-import { sizeColumns, sizeKey, startFrom } from "../sidebar/make/start.ts";
-import { asTyped } from "../sidebar/make/unit-change.ts";
+import { startFrom } from "../sidebar/make/start.ts";
 import { card } from "../src/build/cards.ts";
 import { TEMPLATES } from "../templates/index.ts";
 import { buildSheet } from "./sheet-support.ts";
 import { OUNCES } from "./sidebar-drafts.ts";
+import { listOf, sampleOf, templateOf } from "./sidebar-samples.ts";
 
 // Building eight sheets takes its time on a busy computer.
 vi.setConfig({ testTimeout: 60_000 });
-
-const templateOf = (name: string): SheetModel => {
-  const found = TEMPLATES.find((one) => one.name === name);
-  if (found === undefined) throw new Error(`no template ${name}`);
-  return found;
-};
-const listOf = (value: Value | readonly Value[] | undefined): readonly Value[] =>
-  Array.isArray(value) ? (value as readonly Value[]) : [];
-
-/** A template's whole sample, typed field by field as a person types it. */
-function sampleOf(model: SheetModel): Draft {
-  const { sample } = model;
-  const draft = startFrom(model);
-  draft.title = String(sample.title);
-  draft.shop = String(sample.shop);
-  for (const name of FIELD_NAMES) {
-    const value = sample[name];
-    if (typeof value === "number") draft.fields[name] = asTyped(value, quantityOf(name, draft));
-  }
-  for (const name of ["mixing", "yeast"] as const) draft.choices[name] = String(sample[name] ?? draft.choices[name]);
-  for (const [name, quantity] of Object.entries(draft.quantities)) {
-    const value = sample[name];
-    if (typeof value === "number") draft.inputs[name] = asTyped(value, quantity);
-  }
-  for (const name of Object.keys(draft.inputs)) {
-    const value = sample[name];
-    if (typeof value === "string") draft.inputs[name] = value;
-  }
-  const rows = Math.max(...sizeColumns(model).map(({ name }) => listOf(sample[name]).length));
-  draft.sizes.splice(
-    0,
-    1,
-    ...Array.from({ length: rows }, (_, row) =>
-      Object.fromEntries(
-        sizeColumns(model).map(({ name }) => {
-          const value = listOf(sample[name])[row] ?? "";
-          const quantity = draft.quantities[name];
-          return [sizeKey(name), typeof value === "number" && quantity ? asTyped(value, quantity) : String(value)];
-        }),
-      ),
-    ),
-  );
-  return draft;
-}
 
 describe.each(TEMPLATES.map((model) => [model.name, model] as const))("%s in the Make panel", (name, model) => {
   test("what is typed for its sample is its sample, every input of it", () => {
