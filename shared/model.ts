@@ -57,6 +57,12 @@ export type CellModel = {
   /** Names of the cells the formula fills beside its own, to the right; "" where none is needed. */
   readonly spills?: readonly string[];
   readonly when?: Condition;
+  /** What a form calls it, where the line's label is about several inputs. */
+  readonly asks?: string;
+  /** What a form says below it; otherwise the remark that stands in its line. */
+  readonly hint?: string;
+  /** The column whose entries it may name. */
+  readonly among?: string;
 };
 
 export type Line = { readonly cells: readonly CellModel[]; readonly when?: Condition; readonly height?: number };

@@ -6,7 +6,7 @@ import { newId } from "./form.ts";
 import { functions } from "./functions.ts";
 import { handOut } from "./hand-out.ts";
 import { make } from "./make.ts";
-import type { Panel } from "./panel.ts";
+import { onPanelWanted, type Panel, SHOWN_AGAIN } from "./panel.ts";
 import { readIn } from "./read-in.ts";
 import { selfCheck } from "./self-check.ts";
 import { ask, told } from "./server.ts";
@@ -34,6 +34,12 @@ function tabbed(): HTMLElement[] {
     element("button", { type: "button", "aria-controls": bodies[at]?.id ?? "", click: () => choose(at) }, name),
   );
   choose(0);
+  onPanelWanted((name) => {
+    const at = PANELS.findIndex((panel) => panel.name === name);
+    choose(at);
+    tabs[at]?.focus();
+    tabs[at]?.scrollIntoView({ block: "nearest" });
+  });
   return [element("nav", { "aria-label": "Panels" }, ...tabs), ...bodies];
 
   function choose(wanted: number): void {
@@ -41,6 +47,7 @@ function tabbed(): HTMLElement[] {
       const body = bodies[at];
       if (body === undefined) return;
       if (at === wanted && body.childElementCount === 0) body.append(shown(panel));
+      else if (at === wanted && body.hidden) body.querySelector(".panel > div")?.dispatchEvent(new Event(SHOWN_AGAIN));
       body.hidden = at !== wanted;
       tabs[at]?.setAttribute("aria-pressed", String(at === wanted));
     });

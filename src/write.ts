@@ -1,5 +1,5 @@
 import type { Writable } from "../shared/make.ts";
-import type { Validation } from "../shared/plan.ts";
+import type { Validation } from "../shared/validation.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;

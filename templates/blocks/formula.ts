@@ -1,7 +1,5 @@
-import { KIND_WORDS } from "../../shared/kinds.ts";
+import { KIND_CHOICES } from "../../shared/kinds.ts";
 import type { Block, ColumnModel, Formula, Table, Unit } from "../../shared/model.ts";
-
-const KINDS = [...KIND_WORDS, "levain 100%", "poolish 100%", "biga 55%"];
 
 /** One figure above the table, under its heading. */
 export type Total = { readonly head: string; readonly name: string; readonly unit: Unit; readonly formula: Formula };
@@ -78,7 +76,7 @@ export const totalsBlock: Block = totalsOf(
 /** The columns that tables of ingredients are put together from. */
 export const COLUMNS = {
   ingredient: { name: "ingredient", head: "Ingredient", unit: "text", role: "input" },
-  kind: { name: "kind", head: "Kind", unit: "text", role: "input", choices: KINDS },
+  kind: { name: "kind", head: "Kind", unit: "text", role: "input", choices: KIND_CHOICES },
   percent: { name: "percent", head: "% of flour", unit: "percent", role: "input" },
   weighed: { name: "weighed", head: "or weight ({weight})", unit: "weight", role: "input" },
   share: {

@@ -10,7 +10,7 @@ const hydrationLine = inputLine("Its hydration", "pre_hydration", "percent");
 const fromLine: Line = {
   cells: [
     label("One flour only (its name)"),
-    { at: 1, role: "input", name: "pre_from", unit: "text" },
+    { at: 1, role: "input", name: "pre_from", unit: "text", among: "ingredient", hint: "Blank: of every flour." },
     {
       at: 2,
       role: "remark",
@@ -25,8 +25,17 @@ const fromLine: Line = {
 const timeLine: Line = {
   cells: [
     label("Hours it ripens, for step"),
-    { at: 1, role: "input", name: "pre_hours", unit: "plain" },
-    { at: 2, role: "input", name: "pre_step", unit: "text", value: "Mix", when: "steps" },
+    { at: 1, role: "input", name: "pre_hours", unit: "plain", asks: "Hours it ripens" },
+    {
+      at: 2,
+      role: "input",
+      name: "pre_step",
+      unit: "text",
+      value: "Mix",
+      when: "steps",
+      asks: "It must be ripe for the step",
+      among: "step",
+    },
   ],
 };
 const flourLine = computedLine("Flour in it ({weight})", "pre_flour", "weight", `=IF(${BOTH};"";@flour*@pre_share)`);
@@ -117,8 +126,8 @@ export const levainBlock: Block = {
     {
       cells: [
         label("Seed, of flour fed; or weight"),
-        { at: 1, role: "input", name: "seed_share", unit: "percent" },
-        { at: 2, role: "input", name: "seed_weight", unit: "weight" },
+        { at: 1, role: "input", name: "seed_share", unit: "percent", asks: "Seed, of the flour fed" },
+        { at: 2, role: "input", name: "seed_weight", unit: "weight", asks: "or the seed's weight" },
       ],
     },
     inputLine("Kept back as seed ({weight})", "keep", "weight"),
