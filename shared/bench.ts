@@ -127,6 +127,7 @@ function readOptions(raw: unknown, model: SheetModel): Options {
     temperature: choice(given.temperature, ["C", "F"] as const, "unit of temperature"),
     length: choice(given.length, ["cm", "in"] as const, "unit of length"),
     parts,
+    ...(choice(given.form, ["add-on", "plain"] as const, "form of the formulas") === "plain" ? { form: "plain" } : {}),
   };
 }
 

@@ -12,6 +12,7 @@ const TAKES_RANGES = new Set([
   "SUM",
   "COUNT",
   "MAX",
+  "MAXIFS",
   "MIN",
   "AVERAGE",
   "SUMIF",
@@ -37,6 +38,7 @@ const ARITHMETIC = new Set([
   "MROUND",
   "SQRT",
   "POWER",
+  "TAN",
 ]);
 const OTHERS = new Set([
   "IF",
@@ -57,6 +59,12 @@ const OTHERS = new Set([
   "FIND",
   "LEFT",
   "MID",
+  "RIGHT",
+  "LOWER",
+  "TRIM",
+  "SUBSTITUTE",
+  "VALUE",
+  "PI",
   "MMULT",
   "ROW",
   "TRANSPOSE",

@@ -141,6 +141,10 @@ export const makeBlock: Block = makeBlockOf({
   counted: { by: "tins", needs: "tin", dough: "@tins_dough" },
 });
 
+/** Losses divide, one after the other. */
+const PLAIN_SIZE_DOUGH =
+  '=ARRAYFORMULA(IF(LEN(@size_pieces)*LEN(@size_weight)=0;"";@size_pieces*@size_weight/(1-@size_loss)/(1-@handling_loss)))';
+
 /** Up to five sizes from one dough, by what a piece is sold at. */
 export const sizesTable: Table = {
   table: "sizes",
@@ -164,15 +168,13 @@ export const sizesTable: Table = {
       unit: "weight",
       role: "computed",
       formula: "=BAKE_DOUGHFOR(@size_pieces;@size_weight;@size_loss;@handling_loss)",
+      plain: [PLAIN_SIZE_DOUGH],
     },
   ],
 };
 
 /** The same in the sheet's own sums, where calls of stages already wait for each other. */
-export const plainSizesTable: Table = withColumn(sizesTable, "size_dough", {
-  formula:
-    '=ARRAYFORMULA(IF(LEN(@size_pieces)*LEN(@size_weight)=0;"";@size_pieces*@size_weight/(1-@size_loss)/(1-@handling_loss)))',
-});
+export const plainSizesTable: Table = withColumn(sizesTable, "size_dough", { formula: PLAIN_SIZE_DOUGH });
 
 /** Of a dough that has something rolled in before it is divided. */
 export const rolledSizesTable: Table = withColumn(sizesTable, "size_dough", { head: "Dough with fat ({weight})" });

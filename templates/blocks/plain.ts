@@ -1,0 +1,81 @@
+import type { Band, Block, ColumnModel, SheetModel, Table } from "../../shared/model.ts";
+import { WORKED_OUT } from "../../shared/model.ts";
+import { headingLine } from "./line.ts";
+import { type Figure, rowColumns, rowFigures, type Told } from "./plain-rows.ts";
+import { FEED_FIGURE, stageColumns, stageFigures } from "./plain-stages.ts";
+import { TIN_FIGURES } from "./plain-tin.ts";
+import { WATER_FIGURES } from "./plain-water.ts";
+
+// The plain form of a formula sheet: its cells carry a second formula each, and this is what those formulas lean on.
+
+/** Right of the table, and of what it costs where there is a larder; a column stays free between. */
+const LEFT = 10;
+const LEFT_OF_COSTS = 13;
+
+const MIX_EXACT: ColumnModel = {
+  name: "mix_exact",
+  head: "Mix, exact",
+  unit: "weight",
+  role: "computed",
+  formula: '=ARRAYFORMULA(IF(LEN(@grams)*COUNTIF(@mixes;">0")=0;0;@grams/@mixes))',
+};
+
+/** A formula sheet that can be built in the sheet's own formulas, for people without the add-on. */
+export function withPlain(model: SheetModel): SheetModel {
+  const tableOf = (band: Band) => band.find((item): item is Table => "table" in item && item.table === "formula");
+  const formula = model.bands.map(tableOf).find((table) => table !== undefined);
+  if (formula === undefined) return model;
+  const told: Told = formula.columns.some(({ name }) => name === "used")
+    ? { percent: "@used" }
+    : { percent: "@percent", weighed: "@weighed" };
+  const staged = formula.columns.some(({ name }) => name === "pre");
+  const seed = model.bands
+    .flat()
+    .some((item) => "block" in item && item.lines.some(({ cells }) => cells.some(({ name }) => name === "seed_used")));
+  const figures = [
+    ...rowFigures(told),
+    ...(staged ? stageFigures(seed) : []),
+    ...(seed ? [FEED_FIGURE] : []),
+    ...(model.parts.includes("tin") ? TIN_FIGURES : []),
+    ...(model.parts.includes("water") ? WATER_FIGURES : []),
+  ];
+  const columns = [...rowColumns(told), MIX_EXACT, ...(staged ? stageColumns(seed) : [])];
+  const width = LEFT_OF_COSTS + columns.length;
+  return {
+    ...model,
+    widths: [...model.widths, ...Array<number>(width - model.widths.length).fill(84)],
+    bands: model.bands.map((band): Band => {
+      if (tableOf(band) !== undefined) return [...band, ...placed((left) => workedTable(left, formula.rows, columns))];
+      if (!band.some((item) => "block" in item && item.block === "make")) return band;
+      return [...band, ...placed((left) => workedBlock(left, figures))];
+    }),
+  };
+}
+
+type Placed = (Block | Table) & { readonly when?: string };
+const placed = (at: (left: number) => Placed): Placed[] => [
+  { ...at(LEFT_OF_COSTS), when: "plain&cost" },
+  { ...at(LEFT), when: "plain&!cost" },
+];
+
+const workedTable = (left: number, rows: number, columns: readonly ColumnModel[]): Table => ({
+  table: "worked",
+  left,
+  rows,
+  columns,
+});
+
+const workedBlock = (left: number, figures: readonly Figure[]): Block => ({
+  block: "worked",
+  left,
+  lines: [
+    headingLine(`${WORKED_OUT}: nothing to type`, 4),
+    ...figures.map(({ says, when, ...cell }) => ({
+      ...(when === undefined ? {} : { when }),
+      cells: [
+        { at: 0, role: "label" as const, text: says },
+        { role: "computed" as const, unit: "plain" as const, ...cell, at: 3 },
+      ],
+    })),
+  ],
+});
