@@ -4,7 +4,12 @@ import type { CellModel, ColumnModel, Formula } from "../../shared/model.ts";
 // Share of flour and weight of every row in the sheet's own sums, as fillIn() of shared/fill-in.ts works them out.
 
 /** What the rows of a table are told by: the column of percentages, and that of weights where there is one. */
-export type Told = { readonly percent: string; readonly weighed?: string };
+export type Told = {
+  readonly percent: string;
+  readonly weighed?: string;
+  /** Above 0 where a row has an amount, or will have. */
+  readonly there: string;
+};
 
 /** A figure that is worked out on the side. */
 export type Figure = { readonly says: string; readonly name: string; readonly formula: Formula } & Partial<CellModel>;
@@ -21,7 +26,7 @@ const KIND_READ = '=ARRAYFORMULA(IF(LEN(@kind)=0;"";LOWER(TRIM(SUBSTITUTE(@kind&
 
 /** The hydration behind a starter's name, 1 for "levain 100%"; below 0 where none can be read. */
 const HYDRATION_READ =
-  '=ARRAYFORMULA(IF(RIGHT(@kind_read;1)="%";IFERROR(VALUE("0"&MID(@kind_read;FIND(" ";@kind_read&" ")+1;20));-1);-1))';
+  '=ARRAYFORMULA(IF(LEN(@kind_read)=0;-1;IF(RIGHT(@kind_read;1)="%";IFERROR(VALUE("0"&MID(@kind_read;FIND(" ";@kind_read&" ")+1;20));-1);-1)))';
 
 /** Flour as a share of the row's weight: "levain 100%" is half flour. Blank where the kind is not known. */
 function flourIn(hasAmount: string): string {
@@ -42,9 +47,9 @@ const MOST =
 /** What is wrong with a row, in few words; the remark beside the row shows it. */
 function rowSays(told: Told): string {
   const { percent, weighed } = told;
-  const isNumber = `ISNUMBER(${percent})${weighed === undefined ? "" : `+ISNUMBER(${weighed})`}`;
-  const isFilled = `(LEN(${percent})>0)${weighed === undefined ? "" : `+(LEN(${weighed})>0)`}`;
-  const isBelow = `(${percent}<0)${weighed === undefined ? "" : `+(${weighed}<0)`}`;
+  const isNumber = `ISNUMBER(${percent})*1${weighed === undefined ? "" : `+ISNUMBER(${weighed})`}`;
+  const isFilled = `(LEN(${percent})>0)*1${weighed === undefined ? "" : `+(LEN(${weighed})>0)`}`;
+  const isBelow = `(${percent}<0)*1${weighed === undefined ? "" : `+(${weighed}<0)`}`;
   const gap =
     weighed === undefined
       ? '""'
@@ -193,7 +198,7 @@ export function rowColumns(told: Told): ColumnModel[] {
   return [
     column("kind_read", "Kind read", "text", KIND_READ),
     column("hydration_read", "Hydration read", "figure", HYDRATION_READ),
-    column("flour_in", "Flour in it", "rate", flourIn(lengthOf(told))),
+    column("flour_in", "Flour in it", "rate", flourIn(told.there)),
     column(
       "typed_share",
       "Share typed",

@@ -1,6 +1,7 @@
 import type { Band, Block, ColumnModel, SheetModel, Table } from "../../shared/model.ts";
 import { WORKED_OUT } from "../../shared/model.ts";
 import { headingLine } from "./line.ts";
+import { LIQUID_COLUMNS, LIQUID_FIGURES } from "./plain-liquid.ts";
 import { type Figure, rowColumns, rowFigures, type Told } from "./plain-rows.ts";
 import { FEED_FIGURE, stageColumns, stageFigures } from "./plain-stages.ts";
 import { TIN_FIGURES } from "./plain-tin.ts";
@@ -26,20 +27,27 @@ export function withPlain(model: SheetModel): SheetModel {
   const formula = model.bands.map(tableOf).find((table) => table !== undefined);
   if (formula === undefined) return model;
   const told: Told = formula.columns.some(({ name }) => name === "used")
-    ? { percent: "@used" }
-    : { percent: "@percent", weighed: "@weighed" };
+    ? { percent: "@used", there: 'LEN(@percent)+(@kind="water")' }
+    : { percent: "@percent", weighed: "@weighed", there: "LEN(@percent)+LEN(@weighed)" };
   const staged = formula.columns.some(({ name }) => name === "pre");
   const seed = model.bands
     .flat()
     .some((item) => "block" in item && item.lines.some(({ cells }) => cells.some(({ name }) => name === "seed_used")));
+  const wet = formula.columns.some(({ name }) => name === "used");
   const figures = [
     ...rowFigures(told),
     ...(staged ? stageFigures(seed) : []),
     ...(seed ? [FEED_FIGURE] : []),
+    ...(wet ? LIQUID_FIGURES : []),
     ...(model.parts.includes("tin") ? TIN_FIGURES : []),
     ...(model.parts.includes("water") ? WATER_FIGURES : []),
   ];
-  const columns = [...rowColumns(told), MIX_EXACT, ...(staged ? stageColumns(seed) : [])];
+  const columns = [
+    ...rowColumns(told),
+    MIX_EXACT,
+    ...(staged ? stageColumns(seed) : []),
+    ...(wet ? LIQUID_COLUMNS : []),
+  ];
   const width = LEFT_OF_COSTS + columns.length;
   return {
     ...model,
