@@ -4,6 +4,7 @@ import type { Options, SheetModel, Values } from "../shared/model.ts";
 import type { WorkbookHost } from "../src/workbook/host.ts";
 import { TEMPLATES } from "../templates/index.ts";
 import { type Built, buildSheet, workbook } from "./sheet-support.ts";
+import { asValue } from "./workbook-support.ts";
 
 export const templateNamed = (name: string): SheetModel => {
   const found = TEMPLATES.find((one) => one.name === name);
@@ -76,4 +77,31 @@ export function expectSame({ added, plain, names }: Pair, less: readonly string[
 export function callsOn({ book, sheet }: Pick<Built, "book" | "sheet">): string[] {
   const formulas = book.formulas(sheet, book.usedRange(sheet)).flat();
   return formulas.flatMap((formula) => formula?.match(/BAKE_[A-Z]+(?=\()/g) ?? []);
+}
+
+type Office = Readonly<Record<string, readonly (readonly string[])[]>>;
+
+/** What LibreOffice shows otherwise in the plain sheet of an .xlsx than the other form computes, and how many figures agree. */
+export function officeDifferences({ added, plain, names }: Pair, office: Office): { differ: string[]; same: number } {
+  const textIn = ({ sheet, at }: Built, name: string, row: number): string => {
+    const [, letters = "", line = ""] = /^([A-Z]+)(\d+)$/.exec(at(name, row)) ?? [];
+    const column = [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+    return office[sheet]?.[Number(line) - 1]?.[column] ?? "";
+  };
+  const differ: string[] = [];
+  let same = 0;
+  for (const { name, rows } of names) {
+    for (let row = 0; row < rows; row++) {
+      const own = added.value(name, row);
+      const text = textIn(plain, name, row);
+      const read = asValue(text);
+      const agrees =
+        typeof own === "number"
+          ? typeof read === "number" && Math.abs(read - own) <= 1e-9 * Math.max(1, Math.abs(own))
+          : !(own instanceof Date) || text === textIn(added, name, row);
+      if (!agrees) differ.push(`${plain.sheet}!${plain.at(name, row)} ${name}/${row}: ${own} against ${text}`);
+      else if (typeof own !== "string") same += 1;
+    }
+  }
+  return { differ, same };
 }

@@ -1,6 +1,6 @@
 import { KIND_WORDS } from "../../shared/kinds.ts";
 import type { Block, ColumnModel, Formula, Table, Unit } from "../../shared/model.ts";
-import { PLAIN_CHECK, PLAIN_DOUGH, PLAIN_GRAMS, PLAIN_SHARE, plainRemark, plainSteps } from "./plain-rows.ts";
+import { BY_WEIGHT_TOO, PLAIN_CHECK, PLAIN_DOUGH, plainRemark, plainRows } from "./plain-rows.ts";
 
 const KINDS = [...KIND_WORDS, "levain 100%", "poolish 100%", "biga 55%"];
 
@@ -87,6 +87,8 @@ export const totalsBlock: Block = totalsOf(
 const DRY =
   'IF(LEN(@share)=0;"";IF((@kind="water")*(@share<2/100)=1;ROUND(100*@share;2)&" %: "&ROUND(10000*@share;2)&" % meant?";""))';
 
+const PLAIN_ROWS = plainRows(BY_WEIGHT_TOO);
+
 /** The columns that tables of ingredients are put together from. */
 export const COLUMNS = {
   ingredient: { name: "ingredient", head: "Ingredient", unit: "text", role: "input" },
@@ -100,7 +102,7 @@ export const COLUMNS = {
     role: "computed",
     formula: "=BAKE_FILLIN(@percent;@weighed;@kind;@amount;@of)",
     spills: ["grams"],
-    plain: [PLAIN_SHARE, PLAIN_GRAMS],
+    plain: PLAIN_ROWS.share,
   },
   grams: { name: "grams", head: "Weight ({weight})", unit: "weight", role: "computed" },
   whole: {
@@ -117,7 +119,7 @@ export const COLUMNS = {
     role: "computed",
     formula:
       '=IF(COUNT(@mixes)=0;"";IF(@mixes=0;"";BAKE_SCALEROUND(ARRAYFORMULA(IF(LEN(@grams)=0;"";@grams/@mixes));@step_coarse:@step_fine)))',
-    plain: [plainSteps("@mix_exact")],
+    plain: PLAIN_ROWS.mix,
   },
   remark: {
     name: "remark",

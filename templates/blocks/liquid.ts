@@ -2,6 +2,7 @@ import type { Block, ColumnModel } from "../../shared/model.ts";
 import { COLUMNS, ingredientTable } from "./formula.ts";
 import { computedLine, headingLine, inputLine, label } from "./line.ts";
 import { LIQUID_NOTE, PLAIN_EFFECTIVE, PLAIN_PLAIN_WATER } from "./plain-liquid.ts";
+import { BY_PERCENT, plainRows } from "./plain-rows.ts";
 
 /** The water a dough has from everything, and what of it is left for the tap. */
 export const liquidBlock: Block = {
@@ -51,8 +52,14 @@ const used: ColumnModel = {
   formula:
     '=ARRAYFORMULA(IF(LEN(@percent)>0;@percent;IF((@kind="water")*(COUNT(@plain_water)>0)=1;(@plain_water-SUMIF(@kind;"water*";@percent))/SUM((@kind="water")*(LEN(@percent)=0));"")))',
 };
-const share: ColumnModel = { ...COLUMNS.share, formula: '=BAKE_FILLIN(@used;"";@kind;@amount;@of)' };
+const plain = plainRows(BY_PERCENT);
+const share: ColumnModel = {
+  ...COLUMNS.share,
+  formula: '=BAKE_FILLIN(@used;"";@kind;@amount;@of)',
+  plain: plain.share,
+};
+const mix: ColumnModel = { ...COLUMNS.mix, plain: plain.mix };
 
-const { ingredient, kind, percent, grams, whole, mix, remark } = COLUMNS;
+const { ingredient, kind, percent, grams, whole, remark } = COLUMNS;
 /** Percentages only: plain water can be told from weights no sooner than the flour is known. */
 export const usedTable = ingredientTable(16, ingredient, kind, percent, used, share, grams, whole, mix, remark);

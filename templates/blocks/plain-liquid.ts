@@ -1,5 +1,5 @@
 import type { ColumnModel, Formula, Table } from "../../shared/model.ts";
-import type { Figure } from "./plain-rows.ts";
+import { type Figure, isKind } from "./plain-rows.ts";
 
 // Effective hydration in the sheet's own sums, as shared/enrichment.ts has it: what water is in an ingredient stands in a list.
 
@@ -23,26 +23,20 @@ export const LIQUID_COLUMNS: readonly ColumnModel[] = [
     role: "computed",
     formula: '=ARRAYFORMULA(IF(LEN(@ingredient)=0;"";IFERROR(VLOOKUP(@ingredient;@moist_table;2;FALSE());"")))',
   },
-  {
-    name: "water_share",
-    head: "Water in it",
-    unit: "share",
-    role: "computed",
-    formula:
-      '=ARRAYFORMULA(IF(LEN(@kind_read)*LEN(@flour_in)=0;0;IF((@kind_read="flour")+(@kind_read="salt")>0;0;IF((@kind_read="water")+(@kind_read="ice")>0;1;IF(@flour_in>0;1-@flour_in;IF(LEN(@water_found)=0;0;@water_found))))))',
-  },
 ];
 
-const BROUGHT =
-  '(SUMPRODUCT(@percent;@water_share)-SUMIF(@kind_read;"water";@percent)-SUMIF(@kind_read;"ice";@percent))';
+const TAP = isKind("water") + '+(@kind="ice")';
+/** Water in a row as a share of it: told by the kind, or by the list. */
+const SHARE = `IF(@flour_in>0;IF(@flour_in<1;1-@flour_in;0);IF(${isKind("salt")}>0;0;IF(LEN(@water_found)=0;0;@water_found)))`;
+const BROUGHT = `ARRAYFORMULA(SUM(IF(LEN(@flour_in)*LEN(@percent)=0;0;IF(${TAP}>0;0;@percent*${SHARE}))))`;
+const IN_ALL = `ARRAYFORMULA(SUM(IF(LEN(@flour_in)*LEN(@grams)=0;0;IF(${TAP}>0;@grams;@grams*${SHARE}))))`;
 const FLOUR = "SUMPRODUCT(@percent;@flour_in)";
 
 export const LIQUID_FIGURES: readonly Figure[] = [
   {
     says: "Rows without their water",
     name: "water_missing",
-    formula:
-      '=ARRAYFORMULA(SUM(IF(LEN(@kind_read)*LEN(@flour_in)*LEN(@percent)=0;0;(LEN(@water_found)=0)*(@flour_in=0)*(@kind_read<>"salt")*(@kind_read<>"water")*(@kind_read<>"ice"))))',
+    formula: `=ARRAYFORMULA(SUM(IF(LEN(@flour_in)*LEN(@percent)=0;0;(LEN(@water_found)=0)*(@flour_in=0)*(${isKind("salt")}+${TAP}=0))))`,
   },
   {
     says: "Water left for the tap, as typed",
@@ -58,6 +52,6 @@ export const PLAIN_PLAIN_WATER: readonly Formula[] = [
   `=IF(COUNT(@water_left)=0;"";IF(@water_missing>0;"";IF(${TOO_WET};"";MAX(0;@water_left))))`,
 ];
 export const PLAIN_EFFECTIVE: readonly Formula[] = [
-  '=IF(COUNT(@dough;@all_flour)<2;"";IF(@water_missing>0;"";SUMPRODUCT(@grams;@water_share)/@all_flour))',
+  `=IF(COUNT(@times)=0;"";IF(@water_missing>0;"";IF(@flour_before*@times=0;"";${IN_ALL}/(@flour_before*@times))))`,
 ];
 export const LIQUID_NOTE = `=IF(@water_missing>0;"not in the list of water: "&@water_missing;IF(COUNT(@water_left)=0;"";IF(${TOO_WET};"too wet without plain water";"")))`;

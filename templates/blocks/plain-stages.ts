@@ -1,47 +1,41 @@
 import type { ColumnModel, Formula } from "../../shared/model.ts";
-import { type Figure, plainSteps } from "./plain-rows.ts";
+import { DUST, type Figure, isKind, plainSteps } from "./plain-rows.ts";
 
 // Preferment and final mix of one mix in the sheet's own sums, as shared/stages.ts divides them.
 
-const DUST = "(1+1/1000000000)";
-const FLOUR = '(@kind="flour")+(@kind="flours")>0';
-const WATER = '(@kind="water")+(@kind="waters")>0';
+const FLOUR = `${isKind("flour")}>0`;
+const WATER = `${isKind("water")}>0`;
 
-/** Each row's part that goes into the preferment; water follows from the hydration. */
-function part(seed: boolean): string {
-  const yeast = seed ? "0" : 'IF(@kind="yeast";@pre_yeast_part;0)';
-  const ofOne = "IF(@ingredient=@pre_from;ROUND(@pre_flour/SUMIF(@ingredient;@pre_from;@grams);9);0)";
-  return `=ARRAYFORMULA(IF(LEN(@grams)*COUNT(@pre_flour)=0;0;IF(${FLOUR};IF(LEN(@pre_from)=0;@pre_share;${ofOne});${yeast})))`;
+/** What goes from each row into the preferment; water follows from the hydration. */
+function own(seed: boolean): string {
+  const yeast = seed ? "0" : 'IF(@kind="yeast";N(@pre_yeast_part);0)';
+  const ofOne = "IF(@ingredient=@pre_from;ROUND(N(@pre_flour)/SUMIF(@ingredient;@pre_from;@grams);9);0)";
+  const part = `IF(${FLOUR};IF(LEN(@pre_from)=0;N(@pre_share);${ofOne});${yeast})`;
+  return `=ARRAYFORMULA(IF(LEN(@grams)*COUNT(@pre_flour)*COUNTIF(@mixes;">0")=0;0;@grams/@mixes*${part}))`;
 }
 
 /** What is weighed into the preferment beside the seed, and what is left for the final mix; flour and water lend the seed theirs. */
 function exact(stage: "pre" | "final"): string {
+  const mix = "@grams/@mixes";
   const guarded = (formula: string) =>
-    `=ARRAYFORMULA(IF(LEN(@pre_own)*LEN(@mix_exact)=0;0;IF(COUNT(@pre_flour)=0;@mix_exact;${formula})))`;
+    `=ARRAYFORMULA(IF(LEN(@grams)*LEN(@pre_own)*COUNTIF(@mixes;">0")=0;0;IF(COUNT(@pre_flour)=0;${mix};${formula})))`;
   if (stage === "pre")
-    return guarded(`IF(${FLOUR};@pre_own*N(@pre_flour_kept);IF(${WATER};@mix_exact*N(@pre_water_kept);@pre_own))`);
-  const less = (taken: string) => `IF(@mix_exact<=${taken}*${DUST};0;@mix_exact-${taken})`;
-  return guarded(`IF(${WATER};${less("@mix_exact*N(@pre_water_part)")};${less("@pre_own")})`);
+    return guarded(`IF(${FLOUR};@pre_own*N(@pre_flour_kept);IF(${WATER};${mix}*N(@pre_water_kept);@pre_own))`);
+  const taken = `IF(${WATER};${mix}*N(@pre_water_part);@pre_own)`;
+  return guarded(`(${mix}-${taken})*(${mix}-${taken}>${mix}/1000000000)`);
 }
 
 export const stageColumns = (seed: boolean): ColumnModel[] => [
-  { name: "pre_part", head: "Part in preferment", unit: "share", role: "computed", formula: part(seed) },
-  {
-    name: "pre_own",
-    head: "Preferment's own",
-    unit: "weight",
-    role: "computed",
-    formula: "=ARRAYFORMULA(IF(LEN(@mix_exact)*LEN(@pre_part)=0;0;@mix_exact*@pre_part))",
-  },
+  { name: "pre_own", head: "Preferment's own", unit: "weight", role: "computed", formula: own(seed) },
   { name: "pre_exact", head: "Preferment, exact", unit: "weight", role: "computed", formula: exact("pre") },
   { name: "final_exact", head: "Final, exact", unit: "weight", role: "computed", formula: exact("final") },
 ];
 
-const BLANK = "LEN(@grams)*(LEN(@pre_says)=0)";
+const FILLED = 'LEN(@grams)*(LEN(@pre_says)=0)*COUNTIF(@mixes;">0")';
 /** Without a preferment everything goes into the final mix. */
 export const PLAIN_STAGES = {
-  pre: [plainSteps("@pre_exact", `${BLANK}*COUNT(@pre_flour)=0`)],
-  final: [plainSteps("@final_exact", `${BLANK}=0`)],
+  pre: [plainSteps("@pre_exact", `${FILLED}*LEN(@pre_exact)*COUNT(@pre_flour)`)],
+  final: [plainSteps("@final_exact", `${FILLED}*LEN(@final_exact)`)],
 } as const;
 
 /** What the seed brings into one mix; nothing without one. */
@@ -67,7 +61,7 @@ export function stageFigures(seed: boolean): Figure[] {
     {
       says: "Water rows of a mix",
       name: "pre_waters",
-      formula: ready('SUMIF(@kind;"water";@mix_exact)+SUMIF(@kind;"waters";@mix_exact)'),
+      formula: ready('(SUMIF(@kind;"water";@grams)+SUMIF(@kind;"waters";@grams))/@mixes'),
     },
     {
       says: "Its water, of the water rows",
@@ -97,7 +91,7 @@ function says(seed: boolean): Formula {
   return [
     '=IF(COUNT(@pre_flour;@mixes)<2;"";IF(@mixes=0;"";IF(COUNTIF(@kind;"*%")>0;"a starter is no row of the table here";',
     `IF(@pre_water_mix>@pre_waters*${DUST};IF(@pre_waters=0;"no water row to take from";"takes more water than there is");`,
-    `IF(COUNTIF(@pre_part;">1")>0;"takes more flour than there is";${ofSeed})))))`,
+    `IF(SUM(@pre_own)>@mix_dough;"takes more flour than there is";${ofSeed})))))`,
   ].join("");
 }
 

@@ -2,7 +2,7 @@ import type { Band, Block, ColumnModel, SheetModel, Table } from "../../shared/m
 import { WORKED_OUT } from "../../shared/model.ts";
 import { headingLine } from "./line.ts";
 import { LIQUID_COLUMNS, LIQUID_FIGURES } from "./plain-liquid.ts";
-import { type Figure, rowColumns, rowFigures, type Told } from "./plain-rows.ts";
+import { BY_PERCENT, BY_WEIGHT_TOO, type Figure, rowColumns, rowFigures } from "./plain-rows.ts";
 import { FEED_FIGURE, stageColumns, stageFigures } from "./plain-stages.ts";
 import { TIN_FIGURES } from "./plain-tin.ts";
 import { WATER_FIGURES } from "./plain-water.ts";
@@ -12,28 +12,19 @@ import { WATER_FIGURES } from "./plain-water.ts";
 /** Right of the table, and of what it costs where there is a larder; a column stays free between. */
 const LEFT = 10;
 const LEFT_OF_COSTS = 13;
-
-const MIX_EXACT: ColumnModel = {
-  name: "mix_exact",
-  head: "Mix, exact",
-  unit: "weight",
-  role: "computed",
-  formula: '=ARRAYFORMULA(IF(LEN(@grams)*COUNTIF(@mixes;">0")=0;0;@grams/@mixes))',
-};
+const WORKED_WIDTH = 4;
 
 /** A formula sheet that can be built in the sheet's own formulas, for people without the add-on. */
 export function withPlain(model: SheetModel): SheetModel {
   const tableOf = (band: Band) => band.find((item): item is Table => "table" in item && item.table === "formula");
   const formula = model.bands.map(tableOf).find((table) => table !== undefined);
   if (formula === undefined) return model;
-  const told: Told = formula.columns.some(({ name }) => name === "used")
-    ? { percent: "@used", there: 'LEN(@percent)+(@kind="water")' }
-    : { percent: "@percent", weighed: "@weighed", there: "LEN(@percent)+LEN(@weighed)" };
+  const wet = formula.columns.some(({ name }) => name === "used");
+  const told = wet ? BY_PERCENT : BY_WEIGHT_TOO;
   const staged = formula.columns.some(({ name }) => name === "pre");
   const seed = model.bands
     .flat()
     .some((item) => "block" in item && item.lines.some(({ cells }) => cells.some(({ name }) => name === "seed_used")));
-  const wet = formula.columns.some(({ name }) => name === "used");
   const figures = [
     ...rowFigures(told),
     ...(staged ? stageFigures(seed) : []),
@@ -42,13 +33,8 @@ export function withPlain(model: SheetModel): SheetModel {
     ...(model.parts.includes("tin") ? TIN_FIGURES : []),
     ...(model.parts.includes("water") ? WATER_FIGURES : []),
   ];
-  const columns = [
-    ...rowColumns(told),
-    MIX_EXACT,
-    ...(staged ? stageColumns(seed) : []),
-    ...(wet ? LIQUID_COLUMNS : []),
-  ];
-  const width = LEFT_OF_COSTS + columns.length;
+  const columns = [...rowColumns(told), ...(staged ? stageColumns(seed) : []), ...(wet ? LIQUID_COLUMNS : [])];
+  const width = LEFT_OF_COSTS + Math.max(WORKED_WIDTH, columns.length);
   return {
     ...model,
     widths: [...model.widths, ...Array<number>(width - model.widths.length).fill(84)],
@@ -77,12 +63,12 @@ const workedBlock = (left: number, figures: readonly Figure[]): Block => ({
   block: "worked",
   left,
   lines: [
-    headingLine(`${WORKED_OUT}: nothing to type`, 4),
+    headingLine(`${WORKED_OUT}: nothing to type`, WORKED_WIDTH),
     ...figures.map(({ says, when, ...cell }) => ({
       ...(when === undefined ? {} : { when }),
       cells: [
         { at: 0, role: "label" as const, text: says },
-        { role: "computed" as const, unit: "plain" as const, ...cell, at: 3 },
+        { role: "computed" as const, unit: "plain" as const, ...cell, at: WORKED_WIDTH - 1 },
       ],
     })),
   ],
