@@ -46,6 +46,8 @@ export type Draft = {
   readonly choices: Record<ChoiceName, string>;
   water: boolean;
   units: Units;
+  /** The sheet's own formulas wherever they can do the sum. */
+  plain: boolean;
   readonly sizes: SizeDraft[];
   readonly rows: RowDraft[];
 };
@@ -76,6 +78,7 @@ export function startFrom(model: SheetModel): Draft {
     },
     water: model.parts.includes("water"),
     units: { weight: "g", temperature: "C", length: "cm" },
+    plain: false,
     sizes: [emptySize()],
     rows: sampleRows(model.sample),
   };

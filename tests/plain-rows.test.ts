@@ -1,0 +1,313 @@
+import fc from "fast-check";
+import { describe, expect, test, vi } from "vitest";
+import { expectSame, type Pair, pairOf, templateNamed, typeBoth } from "./plain-support.ts";
+
+vi.setConfig({ testTimeout: 400_000 });
+
+const panLoaf = templateNamed("pan-loaf");
+const softBun = templateNamed("soft-bun");
+/** Rows 1 to 6 of the table and how much is made, all typed anew. */
+type Typed = {
+  readonly by: string;
+  readonly amount: string;
+  readonly rows: readonly (readonly [kind: string, percent: string, weight: string])[];
+};
+
+function typeRows(pair: Pair, { by, amount, rows }: Typed): string {
+  const { book, added, plain } = pair;
+  for (const { sheet, at } of [added, plain]) {
+    for (let row = 1; row <= 6; row++) {
+      const [kind, percent, weight] = rows[row - 1] ?? ["", "", ""];
+      book.type(sheet, at("kind", row), kind);
+      book.type(sheet, at("percent", row), percent);
+      book.type(sheet, at("weighed", row), weight);
+    }
+  }
+  typeBoth(pair, "by", by);
+  typeBoth(pair, by === "flour" ? "flour_wanted" : "dough_wanted", amount);
+  return JSON.stringify({ by, amount, rows });
+}
+
+/** Every case types all six rows anew. */
+let made: Promise<Pair> | undefined;
+const shared = () => {
+  made ??= pairOf(panLoaf, START, { parts: [] });
+  return made;
+};
+
+const START = { title: "Rows", by: "dough", step_coarse: 5, step_fine: 1 };
+
+describe("rows told in every way", () => {
+  test.each<Typed>([
+    {
+      by: "dough",
+      amount: "5000",
+      rows: [
+        ["flour", "100", ""],
+        ["water", "65", ""],
+        ["salt", "2", ""],
+      ],
+    },
+    {
+      by: "flour",
+      amount: "1000",
+      rows: [
+        ["flour", "80%", ""],
+        ["levain 100%", "40%", ""],
+        ["water", "50%", ""],
+      ],
+    },
+    {
+      by: "dough",
+      amount: "900",
+      rows: [
+        ["flours", "100%", ""],
+        ["starter 60%", "32%", ""],
+        ["water", "50%", ""],
+      ],
+    },
+    {
+      by: "dough",
+      amount: "",
+      rows: [
+        ["flour", "", "1000"],
+        ["water", "65%", ""],
+        ["salt", "", "20"],
+      ],
+    },
+    {
+      by: "dough",
+      amount: "5000",
+      rows: [
+        ["flour", "", "1000"],
+        ["water", "65%", ""],
+        ["salt", "", "20"],
+      ],
+    },
+    {
+      by: "flour",
+      amount: "700",
+      rows: [
+        ["flour", "", "600"],
+        ["flour", "40%", ""],
+        ["water", "70%", ""],
+      ],
+    },
+    {
+      by: "dough",
+      amount: "",
+      rows: [
+        ["flour", "100%", ""],
+        ["water", "65%", "700"],
+        ["salt", "2%", ""],
+      ],
+    },
+    {
+      by: "dough",
+      amount: "2000",
+      rows: [
+        ["flour", "100%", ""],
+        ["water", "65%", ""],
+        ["salt", "", "20"],
+      ],
+    },
+    {
+      by: "flour",
+      amount: "2000",
+      rows: [
+        ["flour", "70", ""],
+        ["poolish 100%", "60", ""],
+        ["water", "40", ""],
+      ],
+    },
+    {
+      by: "dough",
+      amount: "",
+      rows: [
+        ["levain 80%", "", "500"],
+        ["water", "", "100"],
+      ],
+    },
+    // Refused by the add-on, each with its sentence.
+    {
+      by: "dough",
+      amount: "5000",
+      rows: [
+        ["flour", "90%", ""],
+        ["water", "65%", ""],
+      ],
+    },
+    {
+      by: "dough",
+      amount: "5000",
+      rows: [
+        ["flour", "1", ""],
+        ["water", "65", ""],
+      ],
+    },
+    {
+      by: "dough",
+      amount: "5000",
+      rows: [
+        ["flour", "100", ""],
+        ["water", "0.65", ""],
+        ["salt", "0.02", ""],
+      ],
+    },
+    {
+      by: "dough",
+      amount: "5000",
+      rows: [
+        ["", "100%", ""],
+        ["water", "65%", ""],
+      ],
+    },
+    {
+      by: "dough",
+      amount: "5000",
+      rows: [
+        ["flour", "100%", ""],
+        ["wetter", "65%", ""],
+      ],
+    },
+    {
+      by: "dough",
+      amount: "5000",
+      rows: [
+        ["flour", "100%", ""],
+        ["levain", "65%", ""],
+      ],
+    },
+    {
+      by: "dough",
+      amount: "5000",
+      rows: [
+        ["flour", "100%", ""],
+        ["water", "a lot", ""],
+      ],
+    },
+    {
+      by: "dough",
+      amount: "5000",
+      rows: [
+        ["flour", "100%", ""],
+        ["water", "", "a cup"],
+      ],
+    },
+    {
+      by: "dough",
+      amount: "5000",
+      rows: [
+        ["flour", "100%", ""],
+        ["water", "-65%", ""],
+      ],
+    },
+    {
+      by: "dough",
+      amount: "",
+      rows: [
+        ["flour", "100%", ""],
+        ["water", "65%", ""],
+      ],
+    },
+    {
+      by: "dough",
+      amount: "",
+      rows: [
+        ["flour", "100%", "1000"],
+        ["water", "65%", "700"],
+      ],
+    },
+    {
+      by: "dough",
+      amount: "900",
+      rows: [
+        ["flour", "100%", ""],
+        ["water", "", "950"],
+      ],
+    },
+    {
+      by: "dough",
+      amount: "900",
+      rows: [
+        ["water", "65%", ""],
+        ["salt", "", "20"],
+      ],
+    },
+    {
+      by: "dough",
+      amount: "0",
+      rows: [
+        ["flour", "100%", ""],
+        ["water", "65%", ""],
+      ],
+    },
+  ])("$by $amount $rows", async (typed) => {
+    const pair = await shared();
+    const told = typeRows(pair, typed);
+    expectSame(pair, [], told);
+    // What the add-on refuses is not weighed out by the plain form.
+    if (pair.added.value("check") !== "") expect(pair.plain.value("grams", 1)).toBe("");
+  });
+
+  test("as chance has them", async () => {
+    const pair = await shared();
+    const kind = fc.constantFrom(
+      "flour",
+      "flour",
+      "water",
+      "salt",
+      "yeast",
+      "sugar",
+      "levain 100%",
+      "biga 55%",
+      "other",
+    );
+    const amounts = fc.constantFrom("", "800", "5000");
+    const weight = fc.constantFrom("", "", "", "250", "12.5");
+    const percent = fc.constantFrom("", "2%", "30%", "50%", "50%", "65%", "100%");
+    let told = 0;
+    fc.assert(
+      fc.property(
+        fc.record({
+          by: fc.constantFrom("dough", "flour"),
+          amount: amounts,
+          rows: fc.array(fc.tuple(kind, percent, weight), { minLength: 1, maxLength: 5 }),
+          lead: fc.constantFrom(["100%", ""], ["100%", "1000"], ["", "1000"], ["60%", ""]),
+        }),
+        ({ by, amount, rows, lead: [percent = "", weight = ""] }) => {
+          const says = typeRows(pair, { by, amount, rows: [["flour", percent, weight], ...rows] });
+          if (expectSame(pair, [], says) > 12) told += 1;
+          if (pair.added.value("check") !== "") expect(pair.plain.value("grams", 1), says).toBe("");
+        },
+      ),
+      { numRuns: 60, seed: 7 },
+    );
+    expect(told).toBeGreaterThan(15);
+  });
+});
+
+describe("the list of water", () => {
+  test("a name that is not in it is told, and a row of its own mends it", async () => {
+    const pair = await pairOf(softBun, softBun.sample);
+    const { plain } = pair;
+    for (const { type } of [pair.added, plain]) {
+      type("ingredient", "Sour cream", 9);
+      type("kind", "dairy", 9);
+      type("percent", "5%", 9);
+    }
+    expect(plain.value("plain_water")).toBe("");
+    expect(plain.value("liquid_says")).toBe("not in the list of water: 1");
+    plain.type("moist_name", "Sour cream", 6);
+    // USDA SR28 01056, sour cream: 73.07 g of water in 100 g.
+    plain.type("moist_water", "73.07%", 6);
+    expectSame(pair);
+  });
+
+  test("more water than wanted is told", async () => {
+    const pair = await pairOf(softBun, softBun.sample);
+    typeBoth(pair, "effective_wanted", "20%");
+    expect(pair.plain.value("liquid_says")).toBe("too wet without plain water");
+    expect(pair.plain.value("plain_water")).toBe("");
+  });
+});
