@@ -253,19 +253,20 @@ describe("rows told in every way", () => {
   test("as chance has them", async () => {
     const pair = await shared();
     const kind = fc.constantFrom(
-      "flour",
-      "flour",
       "water",
-      "salt",
-      "yeast",
+      "water",
       "sugar",
+      "fat",
+      "other",
+      "egg",
       "levain 100%",
       "biga 55%",
-      "other",
+      "salt",
+      "flour",
     );
-    const amounts = fc.constantFrom("", "800", "5000");
+    const amounts = fc.constantFrom("", "3000", "5000", "5000");
     const weight = fc.constantFrom("", "", "", "250", "12.5");
-    const percent = fc.constantFrom("", "2%", "30%", "50%", "50%", "65%", "100%");
+    const percent = fc.constantFrom("2%", "4.5%", "10%", "30%", "50%", "65%", "");
     let told = 0;
     fc.assert(
       fc.property(
@@ -281,7 +282,7 @@ describe("rows told in every way", () => {
           if (pair.added.value("check") !== "") expect(pair.plain.value("grams", 1), says).toBe("");
         },
       ),
-      { numRuns: 60, seed: 7 },
+      { numRuns: 50, seed: 7 },
     );
     expect(told).toBeGreaterThan(15);
   });
