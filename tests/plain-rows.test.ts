@@ -252,20 +252,9 @@ describe("rows told in every way", () => {
 
   test("as chance has them", async () => {
     const pair = await shared();
-    const kind = fc.constantFrom(
-      "water",
-      "water",
-      "sugar",
-      "fat",
-      "other",
-      "egg",
-      "levain 100%",
-      "biga 55%",
-      "salt",
-      "flour",
-    );
+    const kind = fc.constantFrom("water", "water", "sugar", "fat", "other", "egg", "levain 100%", "biga 55%");
     const amounts = fc.constantFrom("", "3000", "5000", "5000");
-    const weight = fc.constantFrom("", "", "", "250", "12.5");
+    const weight = fc.constantFrom("", "", "", "", "", "250");
     const percent = fc.constantFrom("2%", "4.5%", "10%", "30%", "50%", "65%", "");
     let told = 0;
     fc.assert(
@@ -274,7 +263,7 @@ describe("rows told in every way", () => {
           by: fc.constantFrom("dough", "flour"),
           amount: amounts,
           rows: fc.array(fc.tuple(kind, percent, weight), { minLength: 1, maxLength: 5 }),
-          lead: fc.constantFrom(["100%", ""], ["100%", "1000"], ["", "1000"], ["60%", ""]),
+          lead: fc.constantFrom(["100%", ""], ["100%", ""], ["100%", "1000"], ["", "1000"], ["60%", ""]),
         }),
         ({ by, amount, rows, lead: [percent = "", weight = ""] }) => {
           const says = typeRows(pair, { by, amount, rows: [["flour", percent, weight], ...rows] });

@@ -1,4 +1,4 @@
-import type { Band, Block, ColumnModel, SheetModel, Table } from "../../shared/model.ts";
+import type { Band, Block, CellModel, ColumnModel, SheetModel, Table } from "../../shared/model.ts";
 import { WORKED_OUT } from "../../shared/model.ts";
 import { headingLine } from "./line.ts";
 import { LIQUID_COLUMNS, LIQUID_FIGURES } from "./plain-liquid.ts";
@@ -12,7 +12,10 @@ import { WATER_FIGURES } from "./plain-water.ts";
 /** Right of the table, and of what it costs where there is a larder; a column stays free between. */
 const LEFT = 10;
 const LEFT_OF_COSTS = 13;
-const WORKED_WIDTH = 4;
+/** The block of what is made has one line more. */
+const LINES = 11;
+/** A label over two columns, and its figure. */
+const FIGURE_WIDTH = 3;
 
 /** A formula sheet that can be built in the sheet's own formulas, for people without the add-on. */
 export function withPlain(model: SheetModel): SheetModel {
@@ -34,7 +37,7 @@ export function withPlain(model: SheetModel): SheetModel {
     ...(model.parts.includes("water") ? WATER_FIGURES : []),
   ];
   const columns = [...rowColumns(told), ...(staged ? stageColumns(seed) : []), ...(wet ? LIQUID_COLUMNS : [])];
-  const width = LEFT_OF_COSTS + Math.max(WORKED_WIDTH, columns.length);
+  const width = LEFT_OF_COSTS + Math.max(widthOf(figures), columns.length);
   return {
     ...model,
     widths: [...model.widths, ...Array<number>(width - model.widths.length).fill(84)],
@@ -59,17 +62,25 @@ const workedTable = (left: number, rows: number, columns: readonly ColumnModel[]
   columns,
 });
 
+/** As high as the block beside it, so that the sheet is no longer for it. */
 const workedBlock = (left: number, figures: readonly Figure[]): Block => ({
   block: "worked",
   left,
   lines: [
-    headingLine(`${WORKED_OUT}: nothing to type`, WORKED_WIDTH),
-    ...figures.map(({ says, when, ...cell }) => ({
-      ...(when === undefined ? {} : { when }),
-      cells: [
-        { at: 0, role: "label" as const, text: says },
-        { role: "computed" as const, unit: "plain" as const, ...cell, at: WORKED_WIDTH - 1 },
-      ],
+    headingLine(`${WORKED_OUT}: nothing to type`, widthOf(figures)),
+    ...Array.from({ length: LINES }, (_, line) => ({
+      cells: figures.flatMap((figure, place) => (place % LINES === line ? figureCells(figure, place) : [])),
     })),
   ],
 });
+
+function figureCells({ says, ...cell }: Figure, place: number): CellModel[] {
+  const at = FIGURE_WIDTH * Math.floor(place / LINES);
+  const when = cell.when === undefined ? {} : { when: cell.when };
+  return [
+    { at, role: "label", text: says, ...when },
+    { role: "computed", unit: "plain", ...cell, at: at + FIGURE_WIDTH - 1 },
+  ];
+}
+
+const widthOf = (figures: readonly Figure[]) => FIGURE_WIDTH * Math.ceil(figures.length / LINES);
