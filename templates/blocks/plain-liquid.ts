@@ -25,7 +25,7 @@ export const LIQUID_COLUMNS: readonly ColumnModel[] = [
   },
 ];
 
-const TAP = isKind("water") + '+(@kind="ice")';
+const TAP = `${isKind("water")}+(@kind="ice")`;
 /** Water in a row as a share of it: told by the kind, or by the list. */
 const SHARE = `IF(@flour_in>0;IF(@flour_in<1;1-@flour_in;0);IF(${isKind("salt")}>0;0;IF(LEN(@water_found)=0;0;@water_found)))`;
 const BROUGHT = `ARRAYFORMULA(SUM(IF(LEN(@flour_in)*LEN(@percent)=0;0;IF(${TAP}>0;0;@percent*${SHARE}))))`;
