@@ -183,10 +183,12 @@ describe.skipIf(skip)("the bench at 300 px", () => {
     expect(await bench.field("Pieces, size 1").isVisible()).toBe(false);
     await bench.field("Flour to use g").fill("12,5 kg");
     await bench.field("Shape").selectOption("");
+    await bench.field("Formulas").selectOption("plain");
     await bench.build().click();
     await bench.wait(100);
     const [order] = await bench.builds();
     expect(order?.values).toMatchObject({ by: "flour", flour_wanted: 12500 });
+    expect(order?.options.form).toBe("plain");
     expect(order?.options.parts).toEqual(["water", "cost", "label"]);
   });
 });
