@@ -69,7 +69,7 @@ export type BenchPage = {
 };
 type Sent = {
   readonly ask: string;
-  readonly options: { readonly parts: string[] };
+  readonly options: { readonly parts: string[]; readonly form?: string };
   readonly values: Record<string, unknown>;
 };
 
