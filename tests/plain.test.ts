@@ -147,3 +147,26 @@ function insertRow({ book, added, plain }: Pair, row: number, name: string): voi
 function deleteRow({ book, added, plain }: Pair, row: number): void {
   for (const { sheet, at } of [added, plain]) book.deleteRows(sheet, Number(at("percent", row).replace(/\D/g, "")));
 }
+
+test.each([["pan-loaf"], ["levain-loaf"], ["soft-bun"]])(
+  "the bench reads a plain %s like the other form",
+  async (name) => {
+    const model = TEMPLATES.find((one) => one.name === name);
+    if (model === undefined) throw new Error(name);
+    const { book, added, plain } = await pairOf(model, model.sample);
+    const { sheets } = book.answer({ ask: "formulas" }) as { sheets: { sheet: string; dough: number }[] };
+    const [own, other] = [added, plain].map(({ sheet }) => sheets.find((one) => one.sheet === sheet));
+    expect(other).toEqual({ ...own, sheet: plain.sheet, dough: other?.dough });
+    expect(other?.dough).toBeCloseTo(own?.dough ?? 0, 6);
+    const reviewed = [added, plain].map(({ sheet, at }) => {
+      book.answer({ ask: "goto", sheet, cell: at("by") });
+      return book.answer({ ask: "review", style: "" });
+    });
+    expect(reviewed[1]).toMatchObject({ sheet: plain.sheet });
+    const findings = (review: unknown) => {
+      const { remarks, facts, meaning } = review as { remarks: { says: string }[]; facts: unknown; meaning: string };
+      return { says: remarks.map(({ says }) => says), facts, meaning };
+    };
+    expect(findings(reviewed[1])).toEqual(findings(reviewed[0]));
+  },
+);

@@ -1,5 +1,6 @@
 import type { ColumnModel, Formula, Table } from "../../shared/model.ts";
-import { type Figure, isKind } from "./plain-rows.ts";
+import { isKind } from "./plain-rows.ts";
+import type { Figure } from "./plain-steps.ts";
 
 // Effective hydration in the sheet's own sums, as shared/enrichment.ts has it: what water is in an ingredient stands in a list.
 

@@ -1,5 +1,6 @@
 import { KIND_WORDS, PREFERMENT_WORDS } from "../../shared/kinds.ts";
-import type { CellModel, ColumnModel, Formula } from "../../shared/model.ts";
+import type { ColumnModel } from "../../shared/model.ts";
+import { DUST, type Figure, plainSteps, STEP_FIGURES } from "./plain-steps.ts";
 
 // Share of flour and weight of every row in the sheet's own sums, as fillIn() of shared/fill-in.ts works them out. What is
 // worked out on the side is mostly single figures: of columns that wait for columns a spreadsheet calculates only so many.
@@ -12,15 +13,10 @@ export type Told = {
   readonly there: string;
 };
 
-/** A figure that is worked out on the side. */
-export type Figure = { readonly says: string; readonly name: string; readonly formula: Formula } & Partial<CellModel>;
-
 const quotedList = (words: readonly string[]) => `{${words.map((word) => `"${word}"`).join(";")}}`;
 /** A plural s is read past, as singularName() of shared/words.ts does. */
 const withPlurals = (words: readonly string[]) => quotedList(words.flatMap((word) => [word, `${word}s`]));
 
-/** A binary number's dust: 1e-9, as everywhere. */
-export const DUST = "(1+1/1000000000)";
 /** Flour rows may miss 100 % by half a point; see shared/percents.ts. */
 const NEAR = `5/1000*${DUST}`;
 
@@ -129,17 +125,6 @@ function tableSays(told: Told): string {
   ].join("");
 }
 
-/** Two steps as typed; of one alone a tenth, a hundredth and a thousandth follow. */
-const steps = [1, 2, 3, 4].map((place): Figure => {
-  const both = place === 1 ? "MAX(@step_coarse;@step_fine)" : "MIN(@step_coarse;@step_fine)";
-  const finer = place === 1 ? both : `@step_1/${10 ** (place - 1)}`;
-  return {
-    says: `Step ${place}`,
-    name: `step_${place}`,
-    formula: `=IF(COUNT(@step_coarse;@step_fine)=0;"";IF(MIN(@step_coarse;@step_fine)<=0;"";IF(COUNT(@step_coarse;@step_fine)=2;${both};${finer})))`,
-  };
-});
-
 export function rowFigures(told: Told): Figure[] {
   const { percent } = told;
   const some = (formula: string) => `=IF(${countOf(told)}=0;0;${formula})`;
@@ -195,7 +180,7 @@ export function rowFigures(told: Told): Figure[] {
       formula:
         '=IF(COUNT(@per_percent)*(LEN(@table_says)=0)=0;"";IF(COUNT(@anchor)*COUNT(@amount)=0;1;IF(@amount_before>0;@amount/@amount_before;"")))',
     },
-    ...steps,
+    ...STEP_FIGURES,
     { says: "What the table says", name: "table_says", formula: tableSays(told), unit: "text", align: "right" },
   ];
 }
@@ -219,15 +204,6 @@ export function plainRows(told: Told) {
     share: [column(`${before(told)}/@flour_before`), column(`${before(told)}*@times`)],
     mix: [plainSteps(`(${before(told)}*N(@times)/@mixes)`, `${filledRows(told)}*COUNTIF(@mixes;">0")`)],
   };
-}
-
-/** A column's weights on the scale's steps: the coarsest that moves a weight by no more than 2 %, at worst one finest step. */
-export function plainSteps(exact: string, filled: string): string {
-  const rounded = (place: number) => `ROUND(ROUND(${exact}/@step_${place};9);0)*@step_${place}`;
-  const step = (place: number, finer: string) =>
-    `IF((${rounded(place)}>0)*(ABS(${rounded(place)}-${exact})<=${exact}/50*${DUST})=1;${rounded(place)};${finer})`;
-  const last = `IF(ROUND(${exact}/@step_4;9)<1;@step_4;${rounded(4)})`;
-  return `=ARRAYFORMULA(IF(${filled}*COUNT(@step_1)=0;"";IF(${exact}=0;0;${step(1, step(2, step(3, last)))})))`;
 }
 
 export const BY_WEIGHT_TOO: Told = {

@@ -1,5 +1,6 @@
 import type { ColumnModel, Formula } from "../../shared/model.ts";
-import { DUST, type Figure, isKind, plainSteps } from "./plain-rows.ts";
+import { isKind } from "./plain-rows.ts";
+import { DUST, type Figure, plainSteps } from "./plain-steps.ts";
 
 // Preferment and final mix of one mix in the sheet's own sums, as shared/stages.ts divides them.
 

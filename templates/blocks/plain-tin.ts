@@ -1,6 +1,6 @@
 import type { Formula } from "../../shared/model.ts";
 import { TIN_DOUGH_KINDS, type TinDoughKind, tinGuide } from "../../shared/tin-guide.ts";
-import type { Figure } from "./plain-rows.ts";
+import type { Figure } from "./plain-steps.ts";
 
 // The tin in the sheet's own sums, as shared/tin.ts and shared/tin-guide.ts have it.
 

@@ -1,7 +1,7 @@
 import type { Formula } from "../../shared/model.ts";
 import { frictionGuide, MELTING, MIXINGS, type Mixing, WATER_HEAT, YEAST_LIMITS } from "../../shared/temperature.ts";
 import { minutes } from "../../shared/units.ts";
-import type { Figure } from "./plain-rows.ts";
+import type { Figure } from "./plain-steps.ts";
 
 // Water and ice in the sheet's own sums, as shared/temperature.ts has them.
 

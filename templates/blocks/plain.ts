@@ -2,8 +2,9 @@ import type { Band, Block, CellModel, ColumnModel, SheetModel, Table } from "../
 import { WORKED_OUT } from "../../shared/model.ts";
 import { headingLine } from "./line.ts";
 import { LIQUID_COLUMNS, LIQUID_FIGURES } from "./plain-liquid.ts";
-import { BY_PERCENT, BY_WEIGHT_TOO, type Figure, rowColumns, rowFigures } from "./plain-rows.ts";
+import { BY_PERCENT, BY_WEIGHT_TOO, rowColumns, rowFigures } from "./plain-rows.ts";
 import { FEED_FIGURE, stageColumns, stageFigures } from "./plain-stages.ts";
+import type { Figure } from "./plain-steps.ts";
 import { TIN_FIGURES } from "./plain-tin.ts";
 import { WATER_FIGURES } from "./plain-water.ts";
 
