@@ -32,6 +32,8 @@ export type StartIngredient = {
   readonly kind: string;
   readonly also: readonly string[];
   readonly usual: string;
+  /** Its share of water, where the table has it. */
+  readonly water: number | null;
 };
 
 /** A formula sheet as read: remarks by row, figures in sentences, and what the water makes of it. */
@@ -153,6 +155,7 @@ function readOptions(raw: unknown, model: SheetModel): Options {
     temperature: choice(given.temperature, ["C", "F"] as const, "unit of temperature"),
     length: choice(given.length, ["cm", "in"] as const, "unit of length"),
     parts,
+    ...(choice(given.form, ["add-on", "plain"] as const, "form of the formulas") === "plain" ? { form: "plain" } : {}),
   };
 }
 

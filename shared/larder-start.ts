@@ -8,15 +8,18 @@ const MOST_INGREDIENTS = 500;
 
 /** What a larder can start with: the built-in table without water and ice, which nobody buys by the sack. */
 export const startIngredients = (): StartIngredient[] =>
-  builtInRows().flatMap(({ name, kind, alsoCalled, allergensByNature }) =>
-    kind === "water" || kind === "ice" ? [] : [{ name, kind, also: alsoCalled, usual: allergensByNature.join(", ") }],
+  builtInRows().flatMap(({ name, kind, alsoCalled, allergensByNature, water }) =>
+    kind === "water" || kind === "ice"
+      ? []
+      : [{ name, kind, also: alsoCalled, usual: allergensByNature.join(", "), water }],
   );
 
 /** Start ingredients as they arrived at the bench; refuses what are none. */
 export function readIngredients(raw: unknown): readonly StartIngredient[] {
   const { ingredients } = (raw ?? {}) as Record<string, unknown>;
   const fits = (one: unknown): boolean => {
-    const { name, kind, also, usual } = (one ?? {}) as Record<string, unknown>;
+    const { name, kind, also, usual, water } = (one ?? {}) as Record<string, unknown>;
+    if (water !== null && !Number.isFinite(water)) return false;
     return [name, kind, usual].every((text) => typeof text === "string") && Array.isArray(also);
   };
   if (Array.isArray(ingredients) && ingredients.every(fits)) return ingredients as StartIngredient[];

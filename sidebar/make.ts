@@ -96,6 +96,20 @@ function nameSection(bench: Bench, model: SheetModel, show: (model: SheetModel) 
       words(bench.draft, "shop"),
     ),
     unitChoices(bench),
+    choiceField(
+      bench.form,
+      { at: () => "form", label: () => "Formulas" },
+      [
+        { value: "", text: "the add-on's" },
+        { value: "plain", text: "plain, for people without the add-on" },
+      ],
+      {
+        get: () => (bench.draft.plain ? "plain" : ""),
+        set: (form) => {
+          bench.draft.plain = form === "plain";
+        },
+      },
+    ),
   );
 }
 

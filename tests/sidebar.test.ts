@@ -180,6 +180,7 @@ describe.skipIf(skip)("the bench at 300 px", () => {
     expect(await bench.field("Pieces, size 1").isVisible()).toBe(false);
     await bench.field("Flour to use g").fill("12,5 kg");
     await bench.field("Shape").selectOption("");
+    await bench.field("Formulas").selectOption("plain");
     await bench.build().click();
     await bench.wait(100);
     const [sheet] = await bench.builds();

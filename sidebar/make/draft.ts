@@ -45,6 +45,8 @@ export type Draft = {
   readonly choices: Record<ChoiceName, string>;
   water: boolean;
   units: Units;
+  /** The sheet's own formulas wherever they can do the sum. */
+  plain: boolean;
   readonly sizes: TableRow[];
   readonly rows: RowDraft[];
   /** Weights stand beside the percentages. */

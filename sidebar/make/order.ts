@@ -70,7 +70,7 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
   return {
     order: {
       template: model.name,
-      options: { ...draft.units, parts: partsOf(draft, model) },
+      options: { ...draft.units, parts: partsOf(draft, model), ...(draft.plain ? { form: "plain" } : {}) },
       values: Object.fromEntries([...values].filter(([name]) => known.has(name))),
     },
     troubles,

@@ -37,6 +37,7 @@ export function startFrom(model: SheetModel): Draft {
     },
     water: parts.includes("water"),
     units: { weight: "g", temperature: "C", length: "cm" },
+    plain: false,
     sizes: [emptySize(model)],
     rows: sampleRows(sample),
     weighed: false,

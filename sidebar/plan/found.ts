@@ -1,7 +1,8 @@
 import { absolute } from "../../shared/a1.ts";
-import type { Order } from "../../shared/bench.ts";
+import { inputNames, type Order } from "../../shared/bench.ts";
 import { startingLarder } from "../../shared/larder-start.ts";
 import { LARDER_NAME, type Links, MIXLOG_NAME, type SheetModel } from "../../shared/model.ts";
+import { withMoisture } from "../../shared/moisture.ts";
 import { plan, type SheetPlan } from "../../shared/plan.ts";
 import { type FormulaSheet, formulaSheets } from "./formula-sheet.ts";
 import { ingredients, look, type Steps } from "./steps.ts";
@@ -23,7 +24,8 @@ export function* prepare({ model, options, values }: Order & { readonly model: S
     ...(!hasLarder ? [] : NEED_LARDER.filter((part) => model.parts.includes(part))),
     ...(!hasMixLog ? [] : ["mixlog"]),
   ];
-  return { made: plan(model, { ...options, parts }, values) };
+  const inputs = options.form === "plain" && inputNames(model).has("moist_name") ? withMoisture(values, yield* ingredients()) : values;
+  return { made: plan(model, { ...options, parts }, inputs) };
 }
 
 /** Formula sheets read one mix log: the first. */

@@ -1,4 +1,5 @@
 import { attachCustom, type CustomScript } from "./custom.ts";
+import { separateDependents } from "./dependents.ts";
 import { fromTyped, toDialect } from "./dialect.ts";
 import { refuseEmptyText, renameErrors } from "./errors.ts";
 import { joinCellByCell } from "./joining.ts";
@@ -68,6 +69,7 @@ export function prepare(library: Library): void {
   addPlugins(library);
   calculateLater(library);
   clearOnlyCells(library);
+  quietly(() => separateDependents(library));
 }
 
 export function openEngine(library: Library, how: { locale?: LocaleCode; data?: WorkbookData } = {}): Engine {
