@@ -1,10 +1,13 @@
 // What the bench asks and what the add-on answers: JSON strings each way, checked at both ends.
 
+import type { CalculateAnswer, CalculateAsk } from "./calculate.ts";
 import type { CardAsk } from "./card-data.ts";
 import type { InsertAnswer, InsertAsk } from "./insert.ts";
+import type { LookAsk, Snapshot } from "./look.ts";
+import type { MakeAsk } from "./make.ts";
 import type { Options, SheetModel, Value, Values } from "./model.ts";
 import type { ReadAnswer, ReadAsk } from "./read-in.ts";
-import { refuse } from "./refusal.ts";
+import { refuse, refuseUnread } from "./refusal.ts";
 import type { CheckAnswer, CheckStep } from "./self-check.ts";
 import { oneOf, quoted } from "./show.ts";
 
@@ -23,7 +26,15 @@ export type FormulaSummary = {
   readonly ingredients: readonly string[];
 };
 
-export type StartIngredient = { readonly name: string; readonly kind: string };
+/** What a larder can start with: other names it goes by, and the allergens that it has by its nature. */
+export type StartIngredient = {
+  readonly name: string;
+  readonly kind: string;
+  readonly also: readonly string[];
+  readonly usual: string;
+  /** Its share of water, where the table has it. */
+  readonly water: number | null;
+};
 
 /** A formula sheet as read: remarks by row, figures in sentences, and what the water makes of it. */
 export type SheetReview = {
@@ -36,24 +47,42 @@ export type SheetReview = {
   readonly meaning: string;
 };
 
-export type Questions = {
+/** What the add-on answers itself. */
+export type ServerQuestions = {
   /** Is anybody there, as the right account? */
   ping: { readonly ask: Record<string, never>; readonly answer: { readonly version: string } };
-  /** A sheet, please; `note` says what a person should know of it. */
-  build: { readonly ask: Order; readonly answer: { readonly sheet: string; readonly note?: string } };
   /** Recipe text as rows, each with what it leaves open. */
   read: { readonly ask: ReadAsk; readonly answer: ReadAnswer };
   /** One formula into the cell with the cursor. */
   insert: { readonly ask: InsertAsk; readonly answer: InsertAnswer };
-  /** The formula sheets of the workbook, and the name of the sheet in front. */
-  formulas: {
-    readonly ask: Record<string, never>;
-    readonly answer: { readonly front: string; readonly sheets: readonly FormulaSummary[] };
-  };
   /** The ingredients that a larder can start with. */
   ingredients: {
     readonly ask: Record<string, never>;
     readonly answer: { readonly ingredients: readonly StartIngredient[] };
+  };
+  /** Shows a cell of a sheet. */
+  goto: {
+    readonly ask: { readonly sheet: string; readonly cell: string };
+    readonly answer: { readonly sheet: string };
+  };
+  /** One step of the add-on's own check. */
+  check: { readonly ask: CheckStep; readonly answer: CheckAnswer };
+  /** What stands in the workbook. */
+  look: { readonly ask: LookAsk; readonly answer: Snapshot };
+  /** A planned sheet, written. */
+  make: { readonly ask: MakeAsk; readonly answer: { readonly sheet: string } };
+  /** What sheet functions give. */
+  calculate: { readonly ask: CalculateAsk; readonly answer: CalculateAnswer };
+};
+
+/** What the bench works out itself from looks and calculations of the add-on, which then makes the sheet. */
+export type PlannedQuestions = {
+  /** A sheet, please; `note` says what a person should know of it. */
+  build: { readonly ask: Order; readonly answer: { readonly sheet: string; readonly note?: string } };
+  /** The formula sheets of the workbook, and the name of the sheet in front. */
+  formulas: {
+    readonly ask: Record<string, never>;
+    readonly answer: { readonly front: string; readonly sheets: readonly FormulaSummary[] };
   };
   /** A staff card from a formula sheet, please. */
   card: { readonly ask: CardAsk; readonly answer: { readonly sheet: string } };
@@ -67,19 +96,18 @@ export type Questions = {
     };
     readonly answer: { readonly sheet: string; readonly note?: string };
   };
-  /** Shows a cell of a sheet. */
-  goto: {
-    readonly ask: { readonly sheet: string; readonly cell: string };
-    readonly answer: { readonly sheet: string };
-  };
-  /** One step of the add-on's own check. */
-  check: { readonly ask: CheckStep; readonly answer: CheckAnswer };
 };
+
+/** All that a panel may ask. */
+export type Questions = ServerQuestions & PlannedQuestions;
+export type ServerQuestion = keyof ServerQuestions;
+export type PlannedQuestion = keyof PlannedQuestions;
 export type Question = keyof Questions;
 
+/** `because` is what failed, where it was no refusal: the sentence of a planned question is made by who asked it. */
 export type Reply<Q extends Question> =
   | { readonly ok: true; readonly answer: Questions[Q]["answer"] }
-  | { readonly ok: false; readonly message: string };
+  | { readonly ok: false; readonly message: string; readonly because?: string };
 
 const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === "object" && value !== null && !Array.isArray(value);
@@ -90,7 +118,7 @@ export function readQuestion(json: unknown): { name: string; rest: Record<string
   try {
     read = JSON.parse(String(json));
   } catch {
-    return refuse("The question from the bench could not be read. Close the bench and open it again.");
+    return refuseUnread("The question from the bench");
   }
   if (!isRecord(read) || typeof read.ask !== "string") {
     return refuse("The question from the bench has no name. Close the bench and open it again.");
@@ -127,6 +155,7 @@ function readOptions(raw: unknown, model: SheetModel): Options {
     temperature: choice(given.temperature, ["C", "F"] as const, "unit of temperature"),
     length: choice(given.length, ["cm", "in"] as const, "unit of length"),
     parts,
+    ...(choice(given.form, ["add-on", "plain"] as const, "form of the formulas") === "plain" ? { form: "plain" } : {}),
   };
 }
 
@@ -154,7 +183,7 @@ export function inputNames(model: SheetModel): Set<string> {
 
 function readValues(raw: unknown, model: SheetModel): Values {
   if (raw === undefined) return {};
-  if (!isRecord(raw)) return refuse("The inputs from the bench could not be read. Close the bench and open it again.");
+  if (!isRecord(raw)) return refuseUnread("The inputs from the bench");
   const known = inputNames(model);
   const values = new Map<string, Value | Value[]>();
   for (const [name, value] of Object.entries(raw)) {

@@ -1,5 +1,5 @@
 import type { KindWord } from "./kinds.ts";
-import { LARDER_ROWS } from "./larder-rows.ts";
+import { larderLines } from "./larder-rows.ts";
 import { type Measures, readMeasures } from "./measures.ts";
 import { type Ratio, ratio } from "./units.ts";
 import { singularName } from "./words.ts";
@@ -77,7 +77,7 @@ let decoded: { rows: readonly BuiltIn[]; byName: ReadonlyMap<string, BuiltIn> } 
 /** The table is decoded when it is first asked for, so that a formula that needs none of it does not wait. */
 function table() {
   if (decoded === undefined) {
-    const rows = LARDER_ROWS.split("\n").map(decode);
+    const rows = larderLines().map(decode);
     const byName = new Map<string, BuiltIn>();
     for (const row of rows) for (const name of [row.name, ...row.alsoCalled]) byName.set(nameKey(name), row);
     decoded = { rows, byName };

@@ -18,7 +18,7 @@ import {
   weightColumn,
 } from "./card-parts.ts";
 import { upOnSteps } from "./card-values.ts";
-import type { CellModel, ColumnModel, Line, Value } from "./model.ts";
+import type { CellModel, ColumnModel, Line, Unit, Value } from "./model.ts";
 
 /** Digits of what a living card reckons from: far below any scale. */
 const EXACT = 4;
@@ -28,17 +28,17 @@ export function livingCard(data: CardData, amount: CardAmount, values: Into): Dr
     values.set(name, value);
     return name;
   };
-  const number = (name: string, value: number | null, at = 2): CellModel => ({
+  const number = (name: string, value: number | null, at = 2, unit: Unit = "plain"): CellModel => ({
     at,
     role: "ruled",
     name: put(name, value === null ? null : tidy(value, EXACT)),
-    unit: "plain",
+    unit,
     align: "right",
   });
-  const computed = (says: string, name: string, formula: string, at = 2, tick = false): Line => ({
+  const computed = (says: string, name: string, unit: Unit, formula: string, at = 2, tick = false): Line => ({
     cells: [
       ...named(says, tick),
-      { at, role: "figure", name, unit: "plain", formula: `=IF(COUNT(@open)=0;"";${formula})` },
+      { at, role: "figure", name, unit, formula: `=IF(COUNT(@open)=0;"";${formula})` },
       ...(data.unit === "oz" && /^(?:all|each|added)/.test(name)
         ? [
             {
@@ -52,6 +52,8 @@ export function livingCard(data: CardData, amount: CardAmount, values: Into): Dr
         : []),
     ],
   });
+  // A cell without a format would take over that of what it reads.
+  const weighed: Unit = data.unit === "g" && data.steps.every(Number.isInteger) ? "count" : "weight";
   const up = (value: string) =>
     data.steps
       .map((_, at) => `ROUNDUP(ROUND((${value})/@step_${at + 1};9);0)*@step_${at + 1}`)
@@ -69,20 +71,20 @@ export function livingCard(data: CardData, amount: CardAmount, values: Into): Dr
         { at: 3, role: "remark", text: "← type here" },
       ],
     },
-    computed("Times the formula", "times", "@open/@base_open"),
+    computed("Times the formula", "times", "fill", "@open/@base_open"),
     ...(data.pieces === null || amount.by === "pieces"
       ? []
-      : [computed("Pieces", "pieces", "ROUNDDOWN(ROUND(@base_pieces*@times;6);0)")]),
-    computed(head(data, "Dough in all"), "all_dough", up("@base_dough*@times")),
-    computed("Mixes", "mixes", mixes),
-    computed(head(data, "Dough in each mix"), "each_dough", up("IF(@mixes=0;0;@base_dough*@times/@mixes)")),
+      : [computed("Pieces", "pieces", "count", "ROUNDDOWN(ROUND(@base_pieces*@times;6);0)")]),
+    computed(head(data, "Dough in all"), "all_dough", weighed, up("@base_dough*@times")),
+    computed("Mixes", "mixes", "count", mixes),
+    computed(head(data, "Dough in each mix"), "each_dough", weighed, up("IF(@mixes=0;0;@base_dough*@times/@mixes)")),
   ]);
   const columns = [
     ...data.stages.flatMap(({ head: says }, stage): ColumnModel[] => [
       {
         name: `weight_${stage}`,
         head: head(data, says),
-        unit: "plain",
+        unit: weighed,
         role: "figure",
         formula: `=IF(COUNT(@open)=0;"";IF(@mixes=0;"";ARRAYFORMULA(IF(LEN(@base_${stage})=0;"";${rounded(`(@base_${stage}*@times/@mixes)`, data.steps)}))))`,
       },
@@ -107,7 +109,7 @@ export function livingCard(data: CardData, amount: CardAmount, values: Into): Dr
       return {
         name: `base_${stage}`,
         head: data.stages.length === 1 ? "Formula" : `Formula, ${says}`,
-        unit: "plain",
+        unit: "weight",
         role: "ruled",
       };
     }),
@@ -118,6 +120,7 @@ export function livingCard(data: CardData, amount: CardAmount, values: Into): Dr
     const line = computed(
       head(data, says),
       `added_${at}`,
+      weighed,
       rounded(perMix ? `((${all})/@mixes)` : `(${all})`, data.steps),
       weightColumn(data, stage),
       true,
@@ -125,14 +128,16 @@ export function livingCard(data: CardData, amount: CardAmount, values: Into): Dr
     below.push({
       cells: [
         ...line.cells,
-        number(`base_added_${at}`, base, baseAt(data)),
+        number(`base_added_${at}`, base, baseAt(data), "weight"),
         ...(kept === 0 ? [] : [number(`kept_${at}`, kept, baseAt(data) + 1)]),
       ],
     });
   });
   if (data.eggs !== null) {
-    const line = computed(eggsSay(data), "eggs", "ROUND(@base_eggs*@times/@mixes;1)");
-    below.push({ cells: [...line.cells, number("base_eggs", data.eggs.weight / data.eggs.each, baseAt(data))] });
+    const line = computed(eggsSay(data), "eggs", "figure", "ROUND(@base_eggs*@times/@mixes;1)");
+    below.push({
+      cells: [...line.cells, number("base_eggs", data.eggs.weight / data.eggs.each, baseAt(data), "figure")],
+    });
   }
   const based = (line: Line, name: string, value: number): void => {
     below.push({ cells: [...line.cells, number(name, value, baseAt(data))] });
@@ -140,22 +145,24 @@ export function livingCard(data: CardData, amount: CardAmount, values: Into): Dr
   data.sizes.forEach(({ name, pieces }, at) => {
     if (pieces === null) return;
     const some = `ROUNDDOWN(ROUND(@base_pieces_${at}*@times;6);0)`;
-    based(computed(piecesSay(name), `pieces_${at}`, some), `base_pieces_${at}`, pieces);
+    based(computed(piecesSay(name), `pieces_${at}`, "count", some), `base_pieces_${at}`, pieces);
   });
   const { oven } = data;
   if (oven !== null && data.pieces !== null) {
     const pieces = amount.by === "pieces" ? "@open" : "@pieces";
     const holders = `ROUNDUP(ROUND(${pieces}/@holds;9);0)`;
-    if (oven.on === "trays") based(computed(traysSay(oven), "trays", holders), "holds", oven.holds);
+    if (oven.on === "trays") based(computed(traysSay(oven), "trays", "count", holders), "holds", oven.holds);
     const loads = `ROUNDUP(ROUND(${oven.on === "trays" ? holders : pieces}/@takes;9);0)`;
-    if (oven.takes !== null) based(computed(loadsSay(oven, oven.takes), "loads", loads), "takes", oven.takes);
+    if (oven.takes !== null) based(computed(loadsSay(oven, oven.takes), "loads", "count", loads), "takes", oven.takes);
   }
   data.sizes.forEach(({ name, weight: each }, at) => {
     below.push({ cells: [...named(sizeSays(data, name), false), number(`size_${at}`, upOnSteps(each, data.steps))] });
   });
   below.push(text("What the card reckons from", "label"));
   below.push({ cells: [...named(`${amount.says}, on the formula sheet`, false), number("base_open", amount.base)] });
-  below.push({ cells: [...named(head(data, "Dough, on the formula sheet"), false), number("base_dough", data.dough)] });
+  below.push({
+    cells: [...named(head(data, "Dough, on the formula sheet"), false), number("base_dough", data.dough, 2, "weight")],
+  });
   if (data.pieces !== null && amount.by !== "pieces")
     below.push({ cells: [...named("Pieces, on the formula sheet", false), number("base_pieces", data.pieces)] });
   if (amount.by !== "mixes")

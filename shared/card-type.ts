@@ -91,7 +91,7 @@ export function cardHeights(
   return [
     { row: 0, rows, height },
     { row: 0, height: Math.round(ROW * TITLE_POINTS * type) },
-    ...(heading < 0 ? [] : [{ row: heading, height: Math.round(height * 1.9) }]),
+    ...(heading < 0 ? [] : [{ row: heading, height: Math.round(height * 2) }]),
     ...long,
     ...edges,
   ];

@@ -1,9 +1,9 @@
 import { type AmountOf, flourOf, flourShares, sum } from "./formula.ts";
 import { isFlour, isPreferment, type Kind } from "./kinds.ts";
-import { type Frame, misfits, type PercentCell, readPercents, type Style, shareOf } from "./percents.ts";
+import { type Frame, misfits, type PercentCell, type Percents, readPercents, type Style, shareOf } from "./percents.ts";
 import { type Fault, fault, refuse, refuseAll } from "./refusal.ts";
 import { shown, shownWeight } from "./show.ts";
-import { type Ratio, type Weight, weight } from "./units.ts";
+import { type Ratio, ratio, type Weight, weight } from "./units.ts";
 
 type Rows = {
   readonly percents: readonly (PercentCell | null)[];
@@ -25,7 +25,7 @@ export function fillIn(
   of: AmountOf,
 ): { shares: (Ratio | null)[]; weights: (Weight | null)[] } {
   const { kinds } = rows;
-  const { shares, frame } = sharesOf(rows);
+  const { shares, frame } = typedShares(rows);
   const anchor = anchorOf(rows, shares);
   const flour = anchor ?? flourForAmount(rows, shares, amount, of);
   refuseAll(contradictions(rows, shares, flour));
@@ -34,7 +34,8 @@ export function fillIn(
   return { shares: flourShares(weights, kinds), weights };
 }
 
-function sharesOf({ percents, weights, kinds }: Rows): { shares: readonly (number | null)[]; frame: Frame } {
+/** The typed percentages as shares, of the flour that they refer to, and how they were written. */
+export function typedShares({ percents, weights, kinds }: Rows): Percents {
   const flourRows = kinds.map((kind, row) => (isFlour(kind) ? row : -1)).filter((row) => row >= 0);
   const typed = flourRows.filter((row) => percents[row] !== null);
   const weighedOnly = flourRows.filter((row) => percents[row] === null && weights[row] !== null);
@@ -49,7 +50,8 @@ function sharesOf({ percents, weights, kinds }: Rows): { shares: readonly (numbe
   }
   const style = typed.length === 0 ? "ratio" : styleOfPart(sum(typed.map((row) => percents[row]?.value ?? 0)));
   refuseAll(misfits(percents, kinds, style, "percents"));
-  return { shares: percents.map((cell) => (cell === null ? null : shareOf(cell, style))), frame: "added flour" };
+  const shares = percents.map((cell) => (cell === null ? null : ratio(shareOf(cell, style))));
+  return { shares, frame: "added flour", style };
 }
 
 /** Where one flour has only a weight, the other flours' percentages are a part of 1 or of 100. */

@@ -33,6 +33,9 @@ export const PREFERMENT_WORDS = [
   "preferment",
 ] as const;
 
+/** Kinds that a person is offered: the plain ones, and preferments at usual hydrations. */
+export const KIND_CHOICES: readonly string[] = [...KIND_WORDS, "levain 100%", "poolish 100%", "biga 55%"];
+
 /** What a row of a formula is: one of the plain kinds, or a preferment with the flour and water it is made of. */
 export type Kind = {
   readonly word: KindWord | "preferment";

@@ -156,3 +156,5 @@ double cream	dairy		47.5	1.6	48	30	2.5	2.5	0	25	449	0.4		tbsp 15	cream double	mi
 single cream	dairy		75.3	2.9	18	11.3	3.3	3.3	0	40	187	0.5		tbsp 15	light cream;cream single	milk
 cream of tartar	other		1.7	0	0	0	61.5	0	0.2	52	258	36.8		tsp 3	tartar;potassium bitartrate	
 psyllium	other												4.5		psyllium husk;psyllium husks;psyllium powder;psyllium husk powder;ground psyllium;psyllium seed husk	`;
+
+export const larderLines = (): string[] => LARDER_ROWS.split("\n");

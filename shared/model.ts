@@ -6,11 +6,13 @@ export type Options = {
   readonly weight: "g" | "oz";
   readonly temperature: TemperatureUnit;
   readonly length: Exclude<LengthUnit, "mm">;
+  /** "plain": the sheet's own formulas wherever they can do the sum, for people without the add-on. */
+  readonly form?: "plain";
   /** Parts that a sheet may do without. */
   readonly parts: readonly string[];
 };
 
-/** A part that must be there ("tin") or must not ("!tin"), or a unit ("oz", "in", "F"); several joined by &. */
+/** A part that must be there ("tin") or must not ("!tin"), a unit ("oz", "in", "F"), or the form ("plain"); several joined by &. */
 export type Condition = string;
 
 export type Unit =
@@ -56,7 +58,15 @@ export type CellModel = {
   readonly formula?: Formula;
   /** Names of the cells the formula fills beside its own, to the right; "" where none is needed. */
   readonly spills?: readonly string[];
+  /** The same results in the sheet's own sums: a formula for its own cell, and one for each that `formula` fills. */
+  readonly plain?: readonly Formula[];
   readonly when?: Condition;
+  /** What a form calls it, where the line's label is about several inputs. */
+  readonly asks?: string;
+  /** What a form says below it; otherwise the remark that stands in its line. */
+  readonly hint?: string;
+  /** The column whose entries it may name. */
+  readonly among?: string;
 };
 
 export type Line = { readonly cells: readonly CellModel[]; readonly when?: Condition; readonly height?: number };
@@ -83,6 +93,8 @@ export type ColumnModel = {
   readonly formula?: Formula;
   /** Names of the columns the formula fills beside its own. */
   readonly spills?: readonly string[];
+  /** The same results in the sheet's own sums: a formula for its own column, and one for each that `formula` fills. */
+  readonly plain?: readonly Formula[];
   /** Long texts take several lines. */
   readonly wraps?: true;
   /** Where texts stand beside numbers. */

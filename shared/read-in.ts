@@ -1,5 +1,5 @@
 // The question that turns pasted recipe text into rows, checked at both ends.
-import { refuse } from "./refusal.ts";
+import { refuse, refuseUnread } from "./refusal.ts";
 import type { CupSystem } from "./volumes.ts";
 
 /** One line as it stands now; `name` is what a person wrote for its ingredient, "" where the line says it. */
@@ -41,7 +41,7 @@ const isText = (value: unknown): value is string => typeof value === "string" &&
 export function readAsk({ cups, lines }: Readonly<Record<string, unknown>>): ReadAsk {
   const system = CUP_CHOICES.find((one) => one === cups);
   if (system === undefined || !Array.isArray(lines)) {
-    return refuse("The lines from the bench could not be read. Close the bench and open it again.");
+    return refuseUnread("The lines from the bench");
   }
   if (lines.length > MOST_LINES) {
     return refuse(`That is ${lines.length} lines; paste one recipe at a time, ${MOST_LINES} lines at most.`);

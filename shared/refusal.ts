@@ -21,6 +21,10 @@ export function refuse(says: string, argument?: string, row?: number): never {
   throw new CellError([fault(says, argument, row)]);
 }
 
+/** Refuses what only a broken or an outdated page asks. */
+export const refuseUnread = (what: string): never =>
+  refuse(`${what} could not be read. Close the bench and open it again.`);
+
 export function fault(says: string, argument?: string, row?: number): Fault {
   return { says, ...(argument === undefined ? {} : { argument }), ...(row === undefined ? {} : { row }) };
 }

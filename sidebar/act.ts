@@ -46,6 +46,7 @@ export function acting<Q extends Question>(act: Act<Q>, look = "build"): Acting 
   async function run(): Promise<void> {
     if (busy) return;
     say(status, "");
+    status.classList.remove("failed");
     const asked = act.asked();
     if (asked === null) return;
     busy = true;

@@ -3,7 +3,7 @@ import { acting } from "./act.ts";
 import { element, say } from "./element.ts";
 import { newId } from "./form.ts";
 import { section } from "./make/sections.ts";
-import type { Panel } from "./panel.ts";
+import { type Panel, SHOWN_AGAIN } from "./panel.ts";
 import { ask, told } from "./server.ts";
 
 /** Reads the formula sheet in front: what is unusual, and what its numbers mean. */
@@ -42,7 +42,7 @@ export const check: Panel = {
       "build",
     );
     void reading.run();
-    return element("div", {}, ...reading.nodes, body);
+    return element("div", { [SHOWN_AGAIN]: () => void reading.run() }, ...reading.nodes, body);
   },
 };
 

@@ -7,7 +7,7 @@ import { type Form, goTo, newId, showTroubles, textField } from "./form.ts";
 import { readQuantity } from "./make/quantity.ts";
 import { section } from "./make/sections.ts";
 import { type Trouble, trouble } from "./make/trouble.ts";
-import type { Panel } from "./panel.ts";
+import { type Panel, SHOWN_AGAIN } from "./panel.ts";
 
 /** Orders of a day to a day sheet, and the two logs that teach a shop its own figures. */
 export const day: Panel = {
@@ -15,6 +15,8 @@ export const day: Panel = {
   heading: "Plan a day",
   open: () => {
     const body = element("div", {});
+    const typed: Typed = { day: "", pieces: new Map() };
+    let shownFor = "";
     const reading = acting(
       {
         question: "formulas",
@@ -22,8 +24,10 @@ export const day: Panel = {
         asked: () => ({}),
         busy: () => "Reading the workbook …",
         done: ({ sheets }) => {
-          const ready = sheets.filter(({ pieces, dough }) => pieces !== null && dough !== null);
-          body.replaceChildren(...(ready.length === 0 ? [] : orderForm(ready)));
+          const ready = sheets.filter(({ pieces, dough }) => (pieces ?? 0) > 0 && dough !== null);
+          const read = JSON.stringify(ready);
+          if (read !== shownFor) body.replaceChildren(...(ready.length === 0 ? [] : orderForm(ready, typed)));
+          shownFor = read;
           return ready.length === 0
             ? "There is no formula sheet that makes pieces in this workbook yet. Build one under Make, then look again."
             : "";
@@ -33,12 +37,14 @@ export const day: Panel = {
       "quiet-button",
     );
     void reading.run();
-    return element("div", {}, ...reading.nodes, body, logs(), money());
+    return element("div", { [SHOWN_AGAIN]: () => void reading.run() }, ...reading.nodes, body, logs(), money());
   },
 };
 
-function orderForm(sheets: readonly FormulaSummary[]): Node[] {
-  const typed = sheets.map(() => "");
+/** What was typed, by formula sheet; it outlives another look at the workbook. */
+type Typed = { day: string; readonly pieces: Map<string, string> };
+
+function orderForm(sheets: readonly FormulaSummary[], typed: Typed): Node[] {
   const updates: (() => void)[] = [];
   let wanted = false;
   const form: Form = {
@@ -49,7 +55,14 @@ function orderForm(sheets: readonly FormulaSummary[]): Node[] {
     places: new Set(),
   };
   const id = newId();
-  const date = element("input", { id, type: "date" });
+  const date = element("input", {
+    id,
+    type: "date",
+    input: () => {
+      typed.day = date.value;
+    },
+  });
+  date.value = typed.day;
   form.onChange(() => showTroubles(form, read(sheets, typed).troubles, wanted));
   const act = acting({
     question: "day",
@@ -78,9 +91,9 @@ function orderForm(sheets: readonly FormulaSummary[]): Node[] {
           form,
           { at: () => `pieces/${at}`, label: () => sheet, numeric: true, inline: true },
           {
-            get: () => typed[at] ?? "",
+            get: () => typed.pieces.get(sheet) ?? "",
             set: (text) => {
-              typed[at] = text;
+              typed.pieces.set(sheet, text);
             },
           },
         ),
@@ -94,10 +107,10 @@ function orderForm(sheets: readonly FormulaSummary[]): Node[] {
 
 const UNITS = { weight: "g", temperature: "C", length: "cm" } as const;
 
-function read(sheets: readonly FormulaSummary[], typed: readonly string[]) {
+function read(sheets: readonly FormulaSummary[], typed: Typed) {
   const troubles: Trouble[] = [];
   const orders = sheets.flatMap(({ sheet }, at) => {
-    const pieces = readQuantity(typed[at] ?? "", "count", UNITS);
+    const pieces = readQuantity(typed.pieces.get(sheet) ?? "", "count", UNITS);
     if (isProblem(pieces)) troubles.push(trouble(`pieces/${at}`, `The number of pieces ${pieces.problem}.`));
     return pieces === null || isProblem(pieces) ? [] : [{ sheet, pieces }];
   });

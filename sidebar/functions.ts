@@ -9,21 +9,7 @@ import type { Panel } from "./panel.ts";
 export const functions: Panel = {
   name: "Functions",
   heading: "Find a function",
-  open: () => {
-    const panel = element("div", {}, element("p", { class: "hint" }, "Unpacking …"));
-    functionHelp().then(
-      (all) => panel.replaceChildren(...search(all)),
-      () =>
-        panel.replaceChildren(
-          element(
-            "p",
-            { class: "note" },
-            "This browser is too old to unpack the list. Type =BAKE into a cell: the spreadsheet lists the functions with their help.",
-          ),
-        ),
-    );
-    return panel;
-  },
+  open: () => element("div", {}, ...search(functionHelp())),
 };
 
 /** A list is read as far as this; better words find better. */

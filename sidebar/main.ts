@@ -6,7 +6,7 @@ import { newId } from "./form.ts";
 import { functions } from "./functions.ts";
 import { handOut } from "./hand-out.ts";
 import { make } from "./make.ts";
-import type { Panel } from "./panel.ts";
+import { onPanelWanted, type Panel, SHOWN_AGAIN } from "./panel.ts";
 import { readIn } from "./read-in.ts";
 import { selfCheck } from "./self-check.ts";
 import { ask, told } from "./server.ts";
@@ -18,25 +18,28 @@ const PANELS: readonly Panel[] = [make, readIn, check, day, handOut, functions];
 const PATIENCE_MS = 20_000;
 
 const notice = element("div", { class: "notice", role: "alert" });
-document.getElementById("bench")?.append(notice, ...(PANELS.length > 1 ? tabbed() : PANELS.map(shown)));
-// The menu's "Check this add-on" opens this page with a mark at its end, which is there once all of it is read.
-document.addEventListener("DOMContentLoaded", () => {
-  if (document.getElementById("check-now") !== null)
-    document.getElementById("bench")?.replaceChildren(notice, shown(selfCheck));
-});
+// The menu's "Check this add-on" opens this page with a mark at its end.
+const isCheck = document.getElementById("check-now") !== null;
+document.getElementById("bench")?.append(notice, ...(isCheck ? [shown(selfCheck)] : tabbed()));
 void greet();
 
 function shown(panel: Panel): HTMLElement {
   return element("div", { class: "panel" }, element("h1", {}, panel.heading), panel.open());
 }
 
-/** Tabs once there is more than one panel; a panel is opened when it is first wanted, and keeps what was typed. */
+/** A panel is opened when it is first wanted, and keeps what was typed. */
 function tabbed(): HTMLElement[] {
   const bodies = PANELS.map(() => element("div", { id: newId(), hidden: true }));
   const tabs = PANELS.map(({ name }, at) =>
     element("button", { type: "button", "aria-controls": bodies[at]?.id ?? "", click: () => choose(at) }, name),
   );
   choose(0);
+  onPanelWanted((name) => {
+    const at = PANELS.findIndex((panel) => panel.name === name);
+    choose(at);
+    tabs[at]?.focus();
+    tabs[at]?.scrollIntoView({ block: "nearest" });
+  });
   return [element("nav", { "aria-label": "Panels" }, ...tabs), ...bodies];
 
   function choose(wanted: number): void {
@@ -44,6 +47,7 @@ function tabbed(): HTMLElement[] {
       const body = bodies[at];
       if (body === undefined) return;
       if (at === wanted && body.childElementCount === 0) body.append(shown(panel));
+      else if (at === wanted && body.hidden) body.querySelector(".panel > div")?.dispatchEvent(new Event(SHOWN_AGAIN));
       body.hidden = at !== wanted;
       tabs[at]?.setAttribute("aria-pressed", String(at === wanted));
     });

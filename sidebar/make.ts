@@ -1,12 +1,17 @@
 import type { SheetModel } from "../shared/model.ts";
+import { type InputGroup, inputGroups } from "../shared/template-inputs.ts";
 import { TEMPLATES } from "../templates/index.ts";
 import { element, say } from "./element.ts";
 import { choiceField, type Form, textField } from "./form.ts";
+import { amountSection } from "./make/amount-section.ts";
 import { buildFoot } from "./make/building.ts";
-import { type Draft, startFrom } from "./make/draft.ts";
+import type { Draft } from "./make/draft.ts";
 import { type Assessed, assess } from "./make/order.ts";
+import { ownFields, ownSection } from "./make/own-section.ts";
+import { formulaBar, stepsLine } from "./make/pictures.ts";
 import { ingredientTable } from "./make/rows.ts";
-import { amountSection, type Bench, mixerSection, section, unitChoices, waterSection } from "./make/sections.ts";
+import { type Bench, mixerSection, section, unitChoices, waterSection } from "./make/sections.ts";
+import { startFrom } from "./make/start.ts";
 import { tinSection } from "./make/tin-section.ts";
 import type { Panel } from "./panel.ts";
 
@@ -41,12 +46,20 @@ function sheetForm(model: SheetModel, show: (model: SheetModel) => void): Node[]
     onChange: (update) => updates.push(update),
     places: new Set(),
   };
-  const bench: Bench = { draft, form, now: () => current };
+  const bench: Bench = { draft, form, model, now: () => current };
+  const groups = inputGroups(model);
+  // How thick it is says how much it is; what has no heading stands under the table on the sheet, too.
+  const isAmount = ({ inputs }: InputGroup) => inputs.some(({ unit }) => unit === "per area");
+  const under = groups.filter(({ heading }) => heading === "");
+  const ofParts = groups.filter((group) => group.heading !== "" && !isAmount(group));
+  const hasSteps = ({ tables }: InputGroup) => tables.some(({ table }) => table === "steps");
   const nodes = [
     nameSection(bench, model, show),
     amountSection(bench),
-    section("Formula", ingredientTable(bench)),
+    ...groups.filter(isAmount).map((group) => ownSection(bench, group)),
+    section("Formula", ingredientTable(bench), ...under.flatMap((group) => ownFields(bench, group)), formulaBar(bench)),
     ...(model.parts.includes("tin") ? [tinSection(bench)] : []),
+    ...ofParts.map((group) => ownSection(bench, group, ...(hasSteps(group) ? [stepsLine(bench)] : []))),
     ...(model.parts.includes("water") ? [waterSection(bench)] : []),
     mixerSection(bench),
     element("section", { class: "cautions" }, ...cautions(model).map((text) => element("p", {}, text))),
@@ -83,6 +96,20 @@ function nameSection(bench: Bench, model: SheetModel, show: (model: SheetModel) 
       words(bench.draft, "shop"),
     ),
     unitChoices(bench),
+    choiceField(
+      bench.form,
+      { at: () => "form", label: () => "Formulas" },
+      [
+        { value: "", text: "the add-on's" },
+        { value: "plain", text: "plain, for people without the add-on" },
+      ],
+      {
+        get: () => (bench.draft.plain ? "plain" : ""),
+        set: (form) => {
+          bench.draft.plain = form === "plain";
+        },
+      },
+    ),
   );
 }
 

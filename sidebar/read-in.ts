@@ -1,4 +1,5 @@
 import { CUP_CHOICES, type ReadAnswer, readAnswer } from "../shared/read-in.ts";
+import { recipeYield } from "../shared/recipe-yield.ts";
 import type { CupSystem } from "../shared/volumes.ts";
 import { TEMPLATES } from "../templates/index.ts";
 import { element, say } from "./element.ts";
@@ -26,7 +27,7 @@ function open(): HTMLElement {
     columns: "weighed",
     units: { weight: "g", temperature: "C", length: "cm" },
     cups: "US",
-    make: { pieces: "", weight: "", loss: "" },
+    make: { recipe: "", pieces: "", weight: "", loss: "" },
     lines: [],
   };
   const updates: (() => void)[] = [];
@@ -110,6 +111,8 @@ function open(): HTMLElement {
     pasted.say(trouble);
     if (trouble !== "") return;
     draft.title = "";
+    const makes = recipeYield(lines);
+    draft.make.recipe = makes === null ? "" : String(makes);
     if (!(await readAll(lines.map((text) => lineOf({ ...BLANK, text }))))) return;
     heading.focus();
   }
@@ -120,6 +123,7 @@ function open(): HTMLElement {
     button.setAttribute("aria-disabled", "true");
     isTold = false;
     say(status, "");
+    status.classList.remove("failed");
     const slow = setTimeout(() => {
       bar.hidden = false;
       say(status, "Reading …");

@@ -9,12 +9,11 @@ import {
 } from "../shared/self-check.ts";
 import { ANCHOR_ROW, anchorAnswer, answersOf, PROBES, TYPED_CELL, typedAnswer } from "../shared/self-check-probes.ts";
 import { element, say } from "./element.ts";
-import { unpacked } from "./packed.ts";
 import type { Panel } from "./panel.ts";
 import { ask, told } from "./server.ts";
 
-/** Every function's examples as packed JSON; the build puts them here. */
-declare const CHECK_EXAMPLES: string;
+/** Every function's examples; the build puts them here. */
+declare const CHECK_EXAMPLES: readonly CheckExample[];
 
 const PATIENCE_MS = 120_000;
 /** Formulas of a script take a while to answer; they are read again until none is waiting. */
@@ -75,7 +74,7 @@ export const selfCheck: Panel = {
 
     async function run(): Promise<void> {
       report.hidden = typing.hidden = true;
-      const examples = (await unpacked(CHECK_EXAMPLES)) as CheckExample[];
+      const examples = CHECK_EXAMPLES;
       const wrong: string[] = [];
       let done = 0;
       const from = Date.now();

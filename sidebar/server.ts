@@ -1,7 +1,14 @@
-import type { Question, Questions, Reply } from "../shared/bench.ts";
+// The bench's questions to the add-on. What is planned here asks the add-on several times, and the panel does not notice.
+import type { PlannedQuestion, Question, Questions, Reply } from "../shared/bench.ts";
+import { isPlanned, stepsFor, undone } from "./plan/planners.ts";
 
 /** `refused` comes from the add-on and says what to mend; `silent` is a time-out; `failed` is everything in between. */
-export type Failure = { readonly how: "refused" | "failed" | "silent" | "nowhere"; readonly message: string };
+export type Failure = {
+  readonly how: "refused" | "failed" | "silent" | "nowhere";
+  readonly message: string;
+  /** What failed in the add-on, where it was no refusal. */
+  readonly because?: string;
+};
 export type Outcome<Q extends Question> = { readonly answer: Questions[Q]["answer"] } | Failure;
 
 /** Asks the add-on; always answers, never throws. Whatever comes after the time-out goes to `late`. */
@@ -21,22 +28,56 @@ export function ask<Q extends Question>(
       clearTimeout(timer);
       resolve(outcome);
     };
+    void (isPlanned(question) ? planned(question, asked) : send({ ...asked, ask: question })).then((outcome) =>
+      end(outcome as Outcome<Q>),
+    );
+  });
+}
+
+type Sent = { readonly answer: unknown } | Failure;
+
+/** Step by step, each sent when the one before is answered. */
+async function planned(question: PlannedQuestion, asked: object): Promise<Sent> {
+  try {
+    const steps = stepsFor(question, { ...asked }, new Date());
+    let next = steps.next();
+    while (next.done !== true) {
+      const outcome = await send(next.value);
+      if (!("answer" in outcome)) {
+        const { because } = outcome;
+        return because === undefined ? outcome : { how: "refused", message: undone(question, because) };
+      }
+      next = steps.next(outcome.answer);
+    }
+    return { answer: next.value };
+  } catch (error) {
+    return { how: "refused", message: undone(question, error) };
+  }
+}
+
+function send(question: object): Promise<Sent> {
+  return new Promise((resolve) => {
+    const failed = (error: unknown) => resolve({ how: "failed", message: messageOf(error) });
     try {
+      if (typeof google === "undefined") return resolve({ how: "nowhere", message: "" });
       google.script.run
-        .withSuccessHandler((reply) => end(read(reply)))
-        .withFailureHandler((error) => end({ how: "failed", message: messageOf(error) }))
-        .benchAsk(JSON.stringify({ ...asked, ask: question }));
+        .withSuccessHandler((reply) => resolve(read(reply)))
+        .withFailureHandler(failed)
+        .benchAsk(JSON.stringify(question));
     } catch (error) {
-      end({ how: "failed", message: messageOf(error) });
+      failed(error);
     }
   });
 }
 
-function read<Q extends Question>(reply: unknown): Outcome<Q> {
+function read(reply: unknown): Sent {
   try {
-    const told = JSON.parse(String(reply)) as Reply<Q>;
+    const told = JSON.parse(String(reply)) as Reply<Question>;
     if (told.ok === true) return { answer: told.answer };
-    if (told.ok === false && typeof told.message === "string") return { how: "refused", message: told.message };
+    if (told.ok === false && typeof told.message === "string") {
+      const { message, because } = told;
+      return { how: "refused", message, ...(typeof because === "string" ? { because } : {}) };
+    }
   } catch {
     // Not JSON: told below, with what can be done about it.
   }

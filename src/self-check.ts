@@ -1,4 +1,4 @@
-import { refuse } from "../shared/refusal.ts";
+import { refuse, refuseUnread } from "../shared/refusal.ts";
 import type { CheckAnswer } from "../shared/self-check.ts";
 import { newSheet } from "./write.ts";
 
@@ -98,7 +98,7 @@ const list = (raw: unknown, most: number): unknown[] =>
 const whole = (raw: unknown, most: number): number =>
   typeof raw === "number" && Number.isInteger(raw) && raw >= 0 && raw < most ? raw : unclear();
 
-const unclear = (): never => refuse("The step of the check could not be read. Close the bench and open it again.");
+const unclear = (): never => refuseUnread("The step of the check");
 
 /** What reached a custom function, as text. */
 export const probe = (args: ArrayLike<unknown>): string => `${args.length}: ${Array.from(args, told).join(" ; ")}`;

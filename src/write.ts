@@ -1,4 +1,5 @@
-import type { SheetPlan, Validation } from "../shared/plan.ts";
+import type { Writable } from "../shared/make.ts";
+import type { Validation } from "../shared/validation.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -11,7 +12,7 @@ const SPARE_COLUMNS = 1;
  * Writes a plan to a new sheet: values, formats and validation first, formulas last, and no reading afterwards. Where
  * anything fails, the half-made sheet is removed and the failure passed on. Returns the new sheet's name.
  */
-export function writeSheet(workbook: Workbook, plan: SheetPlan, title: string): string {
+export function writeSheet(workbook: Workbook, plan: Writable, title: string): string {
   const before = workbook.getActiveSheet();
   const { sheet, name } = newSheet(workbook, title);
   try {
@@ -56,9 +57,11 @@ export function sheetName(title: string): string {
   return plain === "" || plain.toLowerCase() === "history" ? "Formula sheet" : plain;
 }
 
-function fill(sheet: Sheet, plan: SheetPlan): void {
+function fill(sheet: Sheet, plan: Writable): void {
+  const [wanted, there] = [plan.rows + SPARE_ROWS, sheet.getMaxRows()];
+  if (wanted > there) sheet.insertRowsAfter(there, wanted - there);
+  if (wanted < there) sheet.deleteRows(wanted + 1, there - wanted);
   const all = sheet.getRange(1, 1, plan.rows, plan.columns);
-  sheet.deleteRows(plan.rows + SPARE_ROWS + 1, sheet.getMaxRows() - plan.rows - SPARE_ROWS);
   sheet.deleteColumns(plan.columns + SPARE_COLUMNS + 1, sheet.getMaxColumns() - plan.columns - SPARE_COLUMNS);
   sheet.setHiddenGridlines(true);
   const usual = commonest(plan.widths);
@@ -82,7 +85,7 @@ function fill(sheet: Sheet, plan: SheetPlan): void {
 }
 
 /** Colour, weight, slant and size at once: one call in the place of four. */
-function textStyles({ looks }: SheetPlan): GoogleAppsScript.Spreadsheet.TextStyle[][] {
+function textStyles({ looks }: Writable): GoogleAppsScript.Spreadsheet.TextStyle[][] {
   const made = new Map<string, GoogleAppsScript.Spreadsheet.TextStyle>();
   return looks.map((row) =>
     row.map(({ ink, weight, style, size }) => {
@@ -116,7 +119,7 @@ function runs(widths: readonly number[]): { from: number; count: number; width: 
   return found;
 }
 
-function drawBorders(sheet: Sheet, { borders }: SheetPlan): void {
+function drawBorders(sheet: Sheet, { borders }: Writable): void {
   const { SOLID } = SpreadsheetApp.BorderStyle;
   if (borders.under.length > 0) {
     sheet.getRangeList(borders.under as string[]).setBorder(false, false, true, false, false, false, "#1f5f5b", SOLID);
@@ -139,7 +142,7 @@ function validation(one: Validation): GoogleAppsScript.Spreadsheet.DataValidatio
 }
 
 /** Anyone may still type everywhere; on formulas and edge rows a warning comes first. */
-function protect(sheet: Sheet, plan: SheetPlan): void {
+function protect(sheet: Sheet, plan: Writable): void {
   sheet
     .protect()
     .setDescription("Formulas and edge rows of the formula sheet")

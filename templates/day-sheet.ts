@@ -109,7 +109,7 @@ export const daySheet: SheetModel = {
   name: "day-sheet",
   title: "Day sheet",
   says: "A day's orders: dough and mixes, the levain to feed, and the raw ingredients to get, less what is in stock.",
-  widths: [92, 166, ...Array<number>(11).fill(84)],
+  widths: [92, 166, 84, 84, 84, 132, 84, 84, 84, 132, 132, 84, 84],
   parts: [],
   bands: [
     [

@@ -2,6 +2,7 @@
 import type { SheetModel } from "../shared/model.ts";
 import { bakeOffLog } from "./bake-off-log.ts";
 import { withCosting } from "./blocks/costed.ts";
+import { withPlain } from "./blocks/plain.ts";
 import { cake } from "./cake.ts";
 import { cookie } from "./cookie.ts";
 import { flatRound } from "./flat-round.ts";
@@ -23,7 +24,7 @@ export const TEMPLATES: readonly SheetModel[] = [
   flatRound,
   cake,
   cookie,
-].map(withCosting);
+].map((model) => withPlain(withCosting(model)));
 
 /** All that can be built: the formula sheets, and the sheets around them. */
 // Marked as free of effects, so that the bench, which builds only templates, leaves the others out.

@@ -45,7 +45,7 @@ export const mixLog: SheetModel = {
           {
             cells: [
               label("Factor at 0 min", 2),
-              label("more a minute", 3),
+              label("per minute", 3),
               label("typical miss", 4),
               label("mixes read", 5),
               label("degrees", 6),

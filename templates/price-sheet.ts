@@ -142,7 +142,7 @@ export const priceSheet: SheetModel = {
   name: "prices",
   title: "Prices",
   says: "Every formula sheet in one table: cost, price and margin, and what one ingredient's price does to all of them.",
-  widths: [166, ...Array<number>(8).fill(92)],
+  widths: [166, 144, ...Array<number>(7).fill(92)],
   parts: ["products"],
   bands: [
     [top],

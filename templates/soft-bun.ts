@@ -4,6 +4,7 @@ import { totalsBlock } from "./blocks/formula.ts";
 import { liquidBlock, usedTable } from "./blocks/liquid.ts";
 import { makeBlockOf, sizesTable } from "./blocks/make.ts";
 import { CAUTIONS, cautionsOf, nameBlockOf } from "./blocks/name.ts";
+import { moistTable } from "./blocks/plain-liquid.ts";
 import { ovenBlockOf, stepsTable } from "./blocks/steps.ts";
 import { underTable } from "./blocks/under-table.ts";
 import { notesBlock, waterBlock } from "./blocks/water.ts";
@@ -23,6 +24,7 @@ export const softBun: SheetModel = {
     [totalsBlock],
     [usedTable],
     [underTable({ held: true })],
+    [moistTable],
     [stepsTable, ovenBlockOf({ on: "trays" }), chartBlockOf(10)],
     [cautionsOf(CAUTIONS.raw, CAUTIONS.egg, CAUTIONS.guides, CAUTIONS.oven)],
   ],

@@ -2,7 +2,8 @@ import { readFileSync } from "node:fs";
 import vm from "node:vm";
 import * as esbuild from "esbuild";
 import { beforeAll, describe, expect, test } from "vitest";
-import { codeJs, readmeWithReference, sidebarHtml } from "../src/build/build.ts";
+import { codeBundle, codeJs, readmeWithReference } from "../src/build/build.ts";
+import { benchScript, packedScript, sidebarHtml } from "../src/build/page.ts";
 import { FUNCTIONS } from "../src/functions/index.ts";
 import { expectCells, typed } from "./support.ts";
 
@@ -94,8 +95,15 @@ describe("Code.js in a bare context", () => {
   test("carries no examples, and stays small: every formula cell loads it", () => {
     for (const { examples } of FUNCTIONS) for (const { source } of examples) expect(code).not.toContain(source);
     const body = Buffer.byteLength(code.slice(0, code.indexOf("\nfunction onOpen")));
-    expect(body).toBeLessThan(260_000);
-    expect(Buffer.byteLength(code)).toBeLessThan(300_000);
+    expect(body).toBeLessThan(150 * 1024);
+    expect(Buffer.byteLength(code)).toBeLessThan(190 * 1024);
+  });
+
+  test("holds no template and nothing that plans a sheet", async () => {
+    const { sources } = await codeBundle();
+    expect(
+      Object.keys(sources).filter((source) => /^(templates|sidebar)|shared\/(plan|layout)\.ts$/.test(source)),
+    ).toEqual([]);
   });
 
   test("touches no service while it is loaded or while a formula is computed", () => {
@@ -116,9 +124,16 @@ describe("Code.js in a bare context", () => {
 
 describe("sidebar.html", () => {
   test("is one file that asks nothing of anywhere", () => {
-    expect(Buffer.byteLength(sidebar)).toBeLessThan(160_000);
-    expect(sidebar).not.toMatch(/<script[^>]+src|<link|@import|url\(|https?:\/\//i);
+    expect(Buffer.byteLength(sidebar)).toBeLessThan(120 * 1024);
+    for (const text of [sidebar, packedScript(sidebar)])
+      expect(text).not.toMatch(/<script[^>]+src|<link|@import|url\(|https?:\/\//i);
     expect(sidebar).not.toContain("<?");
+  });
+
+  test("holds the bench's script as it was bundled, and of the functions no more than their help", async () => {
+    const { text, sources } = await benchScript();
+    expect(packedScript(sidebar)).toBe(text);
+    expect(Object.keys(sources).filter((source) => source.startsWith("src/"))).toEqual([]);
   });
 
   test("holds nothing that HtmlService would cut as a comment", () => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { layOut } from "../shared/layout.ts";
 import type { SheetModel } from "../shared/model.ts";
-import { asFormulaSheet } from "../src/formula-sheet.ts";
+import { asFormulaSheet } from "../sidebar/plan/formula-sheet.ts";
 import type { WorkbookHost } from "../src/workbook/host.ts";
 import { TEMPLATES } from "../templates/index.ts";
 import { buildSheet } from "./sheet-support.ts";

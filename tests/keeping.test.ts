@@ -169,17 +169,22 @@ describe.skipIf(skipWithoutChromium("keeping in the page"))("the page", () => {
     await local.goTo(a1);
     return local.page.locator(".o-topbar-composer").textContent();
   };
+  // Cells of the sheet in front that hold nothing: the rows kept free below its last one.
+  const [FREE, BELOW] = ["C116", "C117"];
   const quiet = () => local.page.waitForTimeout(1500);
 
   test("opens with what was typed before the reload, and builds no second demo", async () => {
     const { page, mishaps } = local;
-    await local.type("H60", "kept rye");
-    await quiet();
+    await local.type(FREE, "kept rye");
+    await vi.waitFor(() => expect(readFileSync(path(), "utf8")).toContain("kept rye"), {
+      timeout: 60_000,
+      interval: 200,
+    });
     const tabs = await page.locator(".o-sheet-name").allTextContents();
     await page.reload();
     await page.waitForFunction(() => document.getElementById("status")?.textContent === "As it was left.");
     expect(await page.locator(".o-sheet-name").allTextContents()).toEqual(tabs);
-    expect(await cellText("H60")).toBe("kept rye");
+    expect(await cellText(FREE)).toBe("kept rye");
     expect(existsSync(path())).toBe(true);
     expect(mishaps).toEqual([]);
   });
@@ -188,7 +193,7 @@ describe.skipIf(skipWithoutChromium("keeping in the page"))("the page", () => {
     const { page } = local;
     const text = JSON.parse(readFileSync(path(), "utf8"));
     writeFileSync(path(), JSON.stringify({ ...text, other: 1 }));
-    await local.type("H61", "too late");
+    await local.type(BELOW, "too late");
     await page.waitForFunction(() =>
       document.getElementById("status")?.textContent?.startsWith("Not kept: The workbook was changed"),
     );

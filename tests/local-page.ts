@@ -56,9 +56,14 @@ export async function openLocalPage(
     if (one.url().startsWith("http") && new URL(one.url()).hostname !== "127.0.0.1")
       mishaps.push(`asked for ${one.url()}`);
   });
+  // While the demo shop is built the page has little time for anybody else.
+  page.setDefaultTimeout(110_000);
   await page.goto(server.address);
   await page.waitForSelector(".o-grid canvas");
-  await page.waitForFunction(() => (document.getElementById("status")?.textContent ?? "") !== "");
+  // The demo shop takes some seconds; what is said afterwards depends on the test.
+  await page.waitForFunction(
+    () => !/^(|Opening .*|Building .*)$/.test(document.getElementById("status")?.textContent ?? ""),
+  );
   const goTo = async (a1: string) => {
     const box = page.locator(".o-named-range-selector-container input");
     await box.click();

@@ -51,6 +51,8 @@ beforeAll(async () => {
     if (new URL(one.url()).hostname !== "127.0.0.1" && one.url().startsWith("http"))
       mishaps.push(`asked for ${one.url()}`);
   });
+  // While the demo shop is built the page has little time for anybody else.
+  page.setDefaultTimeout(110_000);
   await page.goto(server.address);
   await page.waitForSelector(".o-grid canvas");
   await page.waitForFunction(() => document.getElementById("status")?.textContent?.startsWith("Built"));
@@ -144,17 +146,20 @@ function numberIn(book: exceljs.Workbook, sheet: string, address: string): numbe
 }
 
 const PIECES: Options = { weight: "g", temperature: "C", length: "cm", parts: [] };
+let tries = 0;
 const TINS: Options = { weight: "g", temperature: "C", length: "in", parts: ["tin"] };
 
 describe.skipIf(WITHOUT)("the main job", () => {
   test("what is missing is said in the bench, and nothing is built", async () => {
+    const names = async () => (await saved()).book.worksheets.map(({ name }) => name);
+    const before = await names();
+    expect(before).toContain("Quay pan loaf");
     await bench.getByRole("button", { name: "Build the sheet" }).click();
     await bench
       .getByText(/Write how many pieces/)
       .first()
       .waitFor();
-    const { book } = await saved();
-    expect(book.worksheets.map(({ name }) => name)).toEqual(["Quay pan loaf"]);
+    expect(await names()).toEqual(before);
   });
 
   test("73 pieces of 390 g from 100/67/2/1: 16 747, 11 220.5, 334.9 and 167.5 g — a school's hand-out", async () => {
@@ -211,12 +216,14 @@ describe.skipIf(WITHOUT)("the main job", () => {
     await field("Width in").focus();
     await field("Kind of dough").selectOption("lidded white");
     await bench.getByRole("textbox", { name: "Tins", exact: true }).fill("12");
-    await put("Name of the formula", "Hand-out in tins");
-    await build("Hand-out in tins");
+    // Tried again, the test finds the sheet of its first try.
+    const name = `Hand-out in tins${"!".repeat(tries++)}`;
+    await put("Name of the formula", name);
+    await build(name);
     const { book, bytes } = await saved();
-    expect(numberIn(book, "Hand-out in tins", at(TINS, "tin_capacity"))).toBeCloseTo(3408.509, 2);
-    expect(Math.abs(numberIn(book, "Hand-out in tins", at(TINS, "tin_dough")) - 1155)).toBeLessThan(5);
-    expect(Math.abs(numberIn(book, "Hand-out in tins", at(TINS, "dough")) - 12 * 1155)).toBeLessThan(60);
+    expect(numberIn(book, name, at(TINS, "tin_capacity"))).toBeCloseTo(3408.509, 2);
+    expect(Math.abs(numberIn(book, name, at(TINS, "tin_dough")) - 1155)).toBeLessThan(5);
+    expect(Math.abs(numberIn(book, name, at(TINS, "dough")) - 12 * 1155)).toBeLessThan(60);
     expect(numberIn(book, "Hand-out", at(PIECES, "hydration"))).toBeCloseTo(0.7, 9);
     if (!hasOffice) return;
     for (const [sheet, cells] of Object.entries(asOfficeReads(bytes))) {
@@ -235,7 +242,8 @@ describe.skipIf(WITHOUT)("the main job", () => {
           compared += 1;
         });
       });
-      expect(compared, sheet).toBeGreaterThan(20);
+      // A staff card has a weight for each ingredient and little more.
+      expect(compared, sheet).toBeGreaterThan(sheet.endsWith("card") ? 10 : 20);
     }
   });
 

@@ -1,7 +1,7 @@
 // The add-on's own check as a person runs it: the menu, the panel, one cell typed, the report.
 import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import { TYPED_CELL } from "../shared/self-check-probes.ts";
-import { checkExamples } from "../src/build/build.ts";
+import { checkExamples } from "../src/build/page.ts";
 import { skipWithoutChromium } from "./browser.ts";
 import { type LocalPage, openLocalPage } from "./local-page.ts";
 

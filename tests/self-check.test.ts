@@ -10,7 +10,7 @@ import {
   isWaiting,
 } from "../shared/self-check.ts";
 import { ANCHOR_ROW, anchorAnswer, answersOf, PROBES, TYPED_CELL, typedAnswer } from "../shared/self-check-probes.ts";
-import { checkExamples } from "../src/build/build.ts";
+import { checkExamples } from "../src/build/page.ts";
 import { openWorkbook, type WorkbookHost } from "../src/workbook/host.ts";
 import { buildSheet, files, HANDOUT, workbook } from "./sheet-support.ts";
 

@@ -1,7 +1,8 @@
 import { a1 } from "../shared/a1.ts";
 import { layOut } from "../shared/layout.ts";
 import type { Options, SheetModel, Values } from "../shared/model.ts";
-import { codeJs, sidebarHtml } from "../src/build/build.ts";
+import { codeJs } from "../src/build/build.ts";
+import { sidebarHtml } from "../src/build/page.ts";
 import { openWorkbook, type WorkbookHost } from "../src/workbook/host.ts";
 import { panLoaf } from "../templates/pan-loaf.ts";
 

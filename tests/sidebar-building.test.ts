@@ -29,6 +29,7 @@ describe.skipIf(skip)("building from the bench", () => {
     expect(await bench.builds()).toHaveLength(1);
     await bench.wait(1000);
     await bench.build().click();
+    await bench.wait(50);
     expect(await bench.builds()).toHaveLength(2);
     await bench.wait(600);
     await bench.checked("busy");
@@ -88,6 +89,14 @@ describe.skipIf(skip)("building from the bench", () => {
     expect(await bench.page.getByRole("alert").locator("p").textContent()).toMatch(
       /^This page works beside a spreadsheet/,
     );
+  });
+
+  test("a browser that cannot unpack the bench says so, and the bench is not there", async () => {
+    await bench.page.addInitScript(() => Object.assign(window, { DecompressionStream: undefined }));
+    await bench.openAlone();
+    const says = "This browser is too old for the bench; use the newest Chrome, Edge, Firefox or Safari.";
+    expect(await bench.page.getByRole("alert").textContent()).toContain(says);
+    expect(await bench.page.locator(".panel").count()).toBe(0);
   });
 
   test("no field is cut off at 300 px, at twice the text size, or without a keyboard", async () => {

@@ -1,5 +1,6 @@
 import type { SheetModel } from "../shared/model.ts";
-import { type Draft, startFrom } from "../sidebar/make/draft.ts";
+import type { Draft } from "../sidebar/make/draft.ts";
+import { startFrom } from "../sidebar/make/start.ts";
 import { TEMPLATES } from "../templates/index.ts";
 
 export const model = TEMPLATES.find(({ name }) => name === "pan-loaf") as SheetModel;

@@ -48,6 +48,19 @@ describe("the order", () => {
     expect(Object.keys(order.values).filter((name) => /tin|temp|yeast|mixing|friction/.test(name))).toEqual([]);
   });
 
+  test("the form of the formulas reaches the add-on, which knows two", () => {
+    const draft = sampleDraft();
+    expect(assess(draft, model).order.options.form).toBeUndefined();
+    draft.plain = true;
+    const { order } = assess(draft, model);
+    const sent = (form: unknown) => ({ ...order, options: { ...order.options, form } });
+    expect(readOrder(sent("plain"), TEMPLATES).options.form).toBe("plain");
+    expect(readOrder(sent("add-on"), TEMPLATES).options.form).toBeUndefined();
+    expect(() => readOrder(sent("fancy"), TEMPLATES)).toThrow(
+      /form of the formulas is "fancy"; it can be "add-on" or "plain"/,
+    );
+  });
+
   test.each([
     ["tins", "tins", "12", { by: "tins", tins: 12 }],
     ["dough", "dough_wanted", "24 kg", { by: "dough", dough_wanted: 24000 }],
@@ -79,7 +92,7 @@ describe("the order", () => {
       draft.rows.splice(
         0,
         draft.rows.length,
-        ...percents.map((percent, row) => ({ ingredient: `i${row}`, kind: kinds[row] ?? "", percent })),
+        ...percents.map((percent, row) => ({ ingredient: `i${row}`, kind: kinds[row] ?? "", percent, weighed: "" })),
       );
       const { order, troubles } = assess(draft, model);
       expect(troubles).toEqual([]);
@@ -99,11 +112,11 @@ describe("the order", () => {
     draft.rows.splice(
       0,
       draft.rows.length,
-      ...rows.map(([ingredient = "", kind = "", percent = ""]) => ({ ingredient, kind, percent })),
+      ...rows.map(([ingredient = "", kind = "", percent = ""]) => ({ ingredient, kind, percent, weighed: "" })),
     );
     draft.choices.by = "flour";
     draft.fields.flour_wanted = "1000";
     // 900 g and the 100 g in 200 g of levain; 900 + 200 + 570 + 20 of dough
-    expect(assess(draft, model).made).toEqual({ dough: 1690, flour: 1000 });
+    expect(assess(draft, model).made).toMatchObject({ dough: 1690, flour: 1000 });
   });
 });

@@ -6,7 +6,9 @@ import type { AddressInfo } from "node:net";
 import type { Locator, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, vi } from "vitest";
 import { VERSION } from "../shared/bench.ts";
-import { sidebarHtml } from "../src/build/build.ts";
+import { readMake } from "../shared/make.ts";
+import { asFormulaSheet, type FormulaSheet } from "../sidebar/plan/formula-sheet.ts";
+import { sidebarHtml } from "../src/build/page.ts";
 import { type Browser, openBrowser } from "./browser.ts";
 
 export type Way = "answers" | "slow" | "silent" | "fails" | "refuses" | "late" | "other account" | "other version";
@@ -15,10 +17,11 @@ export type Way = "answers" | "slow" | "silent" | "fails" | "refuses" | "late" |
 function fakeServer({ way, version }: { way: Way; version: string }): void {
   const state = { way, sent: [] as string[] };
   const { askHost } = window as unknown as { askHost?: (json: string) => Promise<string> };
-  const answerTo = (question: { ask: string; values: { title: string } }) =>
-    question.ask === "ping"
-      ? { version: state.way === "other version" ? "9.9.9" : version }
-      : { sheet: state.way === "slow" ? `${question.values.title} (2)` : question.values.title };
+  const answerTo = (question: { ask: string; title: string }) => {
+    if (question.ask === "ping") return { version: state.way === "other version" ? "9.9.9" : version };
+    if (question.ask === "look") return { front: "Sheet1", sheets: [], names: [] };
+    return { sheet: state.way === "slow" ? `${question.title} (2)` : question.title };
+  };
   type Handlers = { success?: (answer: string) => void; failure?: (error: Error) => void };
   const runner = (handlers: Handlers): object => ({
     withSuccessHandler: (success: (answer: string) => void) => runner({ ...handlers, success }),
@@ -27,6 +30,8 @@ function fakeServer({ way, version }: { way: Way; version: string }): void {
       state.sent.push(json);
       const question = JSON.parse(json);
       const ping = question.ask === "ping";
+      // What is slow is the work that is wanted, not the look before it.
+      const quick = ping || question.ask === "look";
       if (state.way === "silent") return;
       const { way } = state;
       setTimeout(
@@ -38,7 +43,7 @@ function fakeServer({ way, version }: { way: Way; version: string }): void {
           else if (askHost !== undefined && !ping) void askHost(json).then(handlers.success);
           else handlers.success?.(JSON.stringify({ ok: true, answer: answerTo(question) }));
         },
-        ping ? 20 : way === "slow" ? 20_000 : way === "late" ? 100_000 : 20,
+        quick ? 20 : way === "slow" ? 20_000 : way === "late" ? 100_000 : 20,
       );
     },
   });
@@ -54,7 +59,8 @@ export type BenchPage = {
   readonly open: (way?: Way) => Promise<void>;
   readonly turn: (way: Way) => Promise<void>;
   readonly sent: () => Promise<Sent[]>;
-  readonly builds: () => Promise<Sent[]>;
+  /** Sheets that were to be written, as the formula sheets they are. */
+  readonly builds: () => Promise<FormulaSheet[]>;
   readonly field: (label: string) => Locator;
   readonly build: () => Locator;
   readonly status: () => Promise<string | null>;
@@ -67,11 +73,7 @@ export type BenchPage = {
   /** axe finds nothing, and nothing reaches beyond the side. */
   readonly checked: (state: string) => Promise<void>;
 };
-type Sent = {
-  readonly ask: string;
-  readonly options: { readonly parts: string[] };
-  readonly values: Record<string, unknown>;
-};
+type Sent = Readonly<Record<string, unknown>> & { readonly ask: string };
 
 /**
  * Hooks that give each test of the surrounding describe a page of its own. With `host` the add-on itself answers, as it
@@ -128,6 +130,7 @@ export function benchPages(host?: (json: string) => string): BenchPage {
       await page.clock.install();
       await page.addInitScript(fakeServer, { way, version: VERSION });
       await openAlone();
+      await page.waitForSelector("#bench .panel");
       await wait(50);
     },
     turn: (way) =>
@@ -135,7 +138,12 @@ export function benchPages(host?: (json: string) => string): BenchPage {
         (window as unknown as { fake: { way: string } }).fake.way = to;
       }, way),
     sent,
-    builds: async () => (await sent()).filter(({ ask }) => ask === "build"),
+    builds: async () =>
+      (await sent()).flatMap((one) => {
+        if (one.ask !== "make") return [];
+        const { title, plan } = readMake(one);
+        return asFormulaSheet(title, plan.values) ?? [];
+      }),
     field,
     build: () => page.getByRole("button", { name: "Build the sheet" }),
     status: () => page.locator(".status").textContent(),

@@ -25,8 +25,8 @@ const inOunces = (): Draft => {
 
 const withLevain = (): Draft => {
   const draft = empty();
-  draft.rows.splice(1, 1, { ingredient: "Levain", kind: "levain 100%", percent: "20" });
-  draft.rows.push({ ingredient: "Water", kind: "water", percent: "57" });
+  draft.rows.splice(1, 1, { ingredient: "Levain", kind: "levain 100%", percent: "20", weighed: "" });
+  draft.rows.push({ ingredient: "Water", kind: "water", percent: "57", weighed: "" });
   return draft;
 };
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { type Draft, startFrom } from "../sidebar/make/draft.ts";
+import type { Draft } from "../sidebar/make/draft.ts";
 import { assess } from "../sidebar/make/order.ts";
+import { startFrom } from "../sidebar/make/start.ts";
 import { told } from "../sidebar/server.ts";
 import { empty, model, OUNCES } from "./sidebar-drafts.ts";
 
@@ -43,22 +44,22 @@ describe("what is in the way is said", () => {
     ],
     [
       "flours that are no 100",
-      (d) => (d.rows[0] = { ingredient: "Flour", kind: "flour", percent: "90" }),
+      (d) => (d.rows[0] = { ingredient: "Flour", kind: "flour", percent: "90", weighed: "" }),
       "percent/0: The percentages have flour rows that add up to 90; all flours together make 100 (or 100%).",
     ],
     [
       "a preferment without hydration",
-      (d) => (d.rows[5] = { ingredient: "Levain", kind: "levain", percent: "20" }),
+      (d) => (d.rows[5] = { ingredient: "Levain", kind: "levain", percent: "20", weighed: "" }),
       'kind/5: The kind of row 6 is "levain" without its hydration; write the water over the flour with it, such as "levain 100%".',
     ],
     [
       "a kind nobody knows",
-      (d) => (d.rows[5] = { ingredient: "Sugar", kind: "suger", percent: "2" }),
+      (d) => (d.rows[5] = { ingredient: "Sugar", kind: "suger", percent: "2", weighed: "" }),
       'kind/5: The kind of row 6 is "suger"; perhaps "sugar"?',
     ],
     [
       "salt that is a share in a plain column",
-      (d) => (d.rows[2] = { ingredient: "Salt", kind: "salt", percent: "0.02" }),
+      (d) => (d.rows[2] = { ingredient: "Salt", kind: "salt", percent: "0.02", weighed: "" }),
       "percent/2: The percentage of row 3 is 0.02, which beside flour of 100 is 0.02 %; write 2, or every row as a share with the flour as 100% (1).",
     ],
     [
@@ -110,8 +111,8 @@ describe("what is in the way is said", () => {
 
   test("a blank row between ingredients is passed over, and rows keep their number", () => {
     const draft = empty();
-    draft.rows.splice(1, 0, { ingredient: "", kind: "", percent: "" });
-    draft.rows[2] = { ingredient: "Water", kind: "", percent: "67" };
+    draft.rows.splice(1, 0, { ingredient: "", kind: "", percent: "", weighed: "" });
+    draft.rows[2] = { ingredient: "Water", kind: "", percent: "67", weighed: "" };
     expect(says(draft)).toEqual(["kind/2: Say what kind row 3 is: flour, water, salt, yeast …"]);
   });
 

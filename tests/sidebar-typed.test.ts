@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { changeUnits, splitPercents, splitSizes, type Typed } from "../sidebar/make/draft.ts";
+import { changeUnits, type Typed } from "../sidebar/make/draft.ts";
 import { readQuantity } from "../sidebar/make/quantity.ts";
+import { splitPercents, splitSizes } from "../sidebar/make/split.ts";
 import { GRAMS, OUNCES, sampleDraft } from "./sidebar-drafts.ts";
 
 describe("numbers as people type them", () => {

@@ -1,4 +1,5 @@
 import type { StartIngredient } from "../../shared/bench.ts";
+import { foundAs } from "../../shared/word-search.ts";
 import { acting } from "../act.ts";
 import { element, say } from "../element.ts";
 import { newId } from "../form.ts";
@@ -30,9 +31,12 @@ function pick(ingredients: readonly StartIngredient[]): Node[] {
   const ticked = new Set<string>();
   const count = element("p", { class: "hint", role: "status" });
   const missing = element("p", { class: "trouble", id: newId(), hidden: true });
-  const boxes = ingredients.map(({ name, kind }) => {
+  const boxes = ingredients.map((ingredient) => {
+    const { name } = ingredient;
+    const also = element("span", { class: "hint", id: newId() });
     const box = element("input", {
       type: "checkbox",
+      "aria-describedby": also.id,
       change: () => {
         if (box.checked) ticked.add(name);
         else ticked.delete(name);
@@ -40,15 +44,19 @@ function pick(ingredients: readonly StartIngredient[]): Node[] {
         tell();
       },
     });
-    return { name, words: `${name} ${kind}`.toLowerCase(), box, line: element("label", { class: "tick" }, box, name) };
+    const line = element("div", { class: "pick" }, element("label", { class: "tick" }, box, name), also);
+    return { ingredient, box, line, also };
   });
+  const results = element("div", { class: "ticks", role: "group", "aria-label": "Ingredients" });
+  const others = element("div", { class: "ticks", role: "group", "aria-label": "Ticked before" });
+  const rest = element("div", {}, element("p", { class: "hint" }, "Ticked before:"), others);
   const search = element("input", {
     id,
     type: "search",
     autocomplete: "off",
     maxlength: 100,
     "aria-describedby": `${hint} ${missing.id}`,
-    input: tell,
+    input: place,
   });
   const building = acting(
     {
@@ -71,24 +79,38 @@ function pick(ingredients: readonly StartIngredient[]): Node[] {
     },
     "quiet-button",
   );
-  tell();
+  place();
   return [
     element("label", { class: "label", for: id }, "Find an ingredient"),
     search,
-    element("p", { class: "hint", id: hint }, "Its name or its kind, such as rye, sugar, dairy."),
+    element(
+      "p",
+      { class: "hint", id: hint },
+      "Any words of its name, its other names or its kind, such as rye, caster, dairy.",
+    ),
     count,
-    element("div", { class: "ticks", role: "group", "aria-label": "Ingredients" }, ...boxes.map(({ line }) => line)),
+    results,
+    rest,
     missing,
     ...building.nodes,
   ];
 
+  /** What fits, and below it what was ticked and does not. Only a search moves a box: it stays under the hand that ticks it. */
+  function place(): void {
+    const asked = search.value.trim();
+    const found = boxes.map((one) => ({ ...one, as: foundAs(one.ingredient, asked) }));
+    const fitting = found.filter(({ as }) => as !== null);
+    const kept = found.filter(({ as, ingredient }) => as === null && ticked.has(ingredient.name));
+    for (const { as, also } of found) say(also, as === null || as === "" ? "" : `also ${as}`);
+    results.replaceChildren(...fitting.map(({ line }) => line));
+    others.replaceChildren(...kept.map(({ line }) => line));
+    results.hidden = fitting.length === 0;
+    rest.hidden = kept.length === 0;
+    tell();
+  }
+
   function tell(): void {
-    const asked = search.value.trim().toLowerCase();
-    let shown = 0;
-    for (const { words, line } of boxes) {
-      line.hidden = !words.includes(asked);
-      shown += line.hidden ? 0 : 1;
-    }
+    const shown = results.childElementCount;
     const picked = ticked.size === 1 ? "1 ticked" : `${ticked.size} ticked`;
     say(count, `${shown === 0 ? "None fits; try a shorter word" : `${shown} shown`}, ${picked}.`);
   }

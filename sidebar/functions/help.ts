@@ -1,14 +1,11 @@
-// What every function is, unpacked when it is first looked at, and found by what somebody wants to know.
+// What every function is, found by what somebody wants to know.
 import type { FunctionHelp } from "../../shared/function-help.ts";
 import { folded, singularName } from "../../shared/words.ts";
-import { unpacked } from "../packed.ts";
 
-/** JSON, deflated and in letters; the build puts it here. */
-declare const FUNCTION_HELP: string;
+/** The build puts it here. */
+declare const FUNCTION_HELP: readonly FunctionHelp[];
 
-/** Throws where the browser cannot unpack. */
-export const functionHelp = async (): Promise<readonly FunctionHelp[]> =>
-  (await unpacked(FUNCTION_HELP)) as readonly FunctionHelp[];
+export const functionHelp = (): readonly FunctionHelp[] => FUNCTION_HELP;
 
 /** Words of a question that say nothing about the sum. */
 const EMPTY = new Set(

@@ -4,6 +4,7 @@ import { shown } from "../../shared/show.ts";
 import { toGrams } from "../../shared/units.ts";
 import { element, say } from "../element.ts";
 import { type Form, goTo, showTroubles } from "../form.ts";
+import { goToPanel } from "../panel.ts";
 import { ask, type Failure, ONE_ACCOUNT, told } from "../server.ts";
 import { inUnit } from "./figures.ts";
 import type { Assessed } from "./order.ts";
@@ -44,10 +45,11 @@ export function footOf({ form, title: titleNow, now, figures: figuresNow }: Buil
   const status = element("p", { class: "status", role: "status", "aria-live": "polite" });
   const bar = element("div", { class: "bar", hidden: true }, element("div", {}));
   const button = element("button", { type: "button", class: "build", click: () => void pressed() }, "Build the sheet");
+  const next = nextSteps();
   button.addEventListener("keydown", (event) => {
     if (event.repeat) event.preventDefault();
   });
-  const node = element("footer", {}, figures, lead, list, more, bar, status, button);
+  const node = element("footer", {}, figures, lead, list, more, bar, status, next, button);
   // A field that gets the focus must not come to stand behind the foot.
   new ResizeObserver(() => {
     // That of a panel that is not shown has no height and no say.
@@ -89,6 +91,8 @@ export function footOf({ form, title: titleNow, now, figures: figuresNow }: Buil
     const { troubles, order } = now();
     const [first] = troubles;
     say(status, "");
+    status.classList.remove("failed");
+    next.hidden = true;
     if (first !== undefined) {
       wanted = true;
       form.changed();
@@ -109,9 +113,18 @@ export function footOf({ form, title: titleNow, now, figures: figuresNow }: Buil
     busy = false;
     bar.hidden = true;
     button.removeAttribute("aria-disabled");
+    next.hidden = !("answer" in outcome);
     status.classList.toggle("failed", !("answer" in outcome));
     say(status, "answer" in outcome ? built(outcome.answer.sheet, title) : failed(outcome));
   }
+}
+
+/** What a new sheet is usually built for. */
+function nextSteps(): HTMLElement {
+  const to = (name: string, label: string) =>
+    element("button", { type: "button", class: "quiet-button", click: () => goToPanel(node, name) }, label);
+  const node = element("div", { hidden: true }, to("Check", "Check it"), to("Hand out", "Make a staff card"));
+  return node;
 }
 
 function built(sheet: string, title: string): string {
@@ -126,16 +139,20 @@ function failed(failure: Failure): string {
   return `${told(failure)} What you typed is still here.`;
 }
 
-function figuresOf({ made, mixes, tin, troubles }: Assessed, unit: "g" | "oz"): Node[] {
+function figuresOf({ made, what, mixes, tin, troubles, isOpen }: Assessed, unit: "g" | "oz"): Node[] {
   if (made === null) {
     const unread = troubles.find(({ missing }) => !missing);
     const says =
-      unread === undefined ? "Dough, flour and mixes are told here as you type." : `Not clear yet: ${unread.says}`;
+      unread !== undefined
+        ? `Not clear yet: ${unread.says}`
+        : isOpen
+          ? "The sheet works out the water row, and tells dough, flour and mixes."
+          : "Dough, flour and mixes are told here as you type.";
     return [element("span", {}, says)];
   }
   const figure = (label: string, value: string) => element("span", {}, `${label} `, element("b", {}, value));
   return [
-    figure("Dough", inUnit(made.dough, unit)),
+    figure(what, inUnit(made.dough, unit)),
     figure("Flour", inUnit(made.flour, unit)),
     ...(mixes === null ? [] : "note" in mixes ? [element("span", {}, mixes.note)] : [mixed(mixes, unit)]),
     ...(tin?.dough == null

@@ -1,7 +1,6 @@
 // What stands in the Make panel's fields, as typed.
-import type { SheetModel, Value, Values } from "../../shared/model.ts";
-import { shown } from "../../shared/show.ts";
-import { inOtherUnits, type Quantity, type Units } from "./quantity.ts";
+import type { Quantity, Units } from "./quantity.ts";
+import { inOtherUnits } from "./unit-change.ts";
 
 /** The fields that stand alone, with what they hold; a template has them under the same names. */
 export const FIELDS = {
@@ -34,9 +33,9 @@ export const TIN_SIZE_FIELDS = ["tin_size_1", "tin_size_2", "tin_size_3", "tin_s
 export const CHOICES = ["by", "tin_shape", "tin_kind", "mixing", "yeast"] as const;
 export type ChoiceName = (typeof CHOICES)[number];
 
-export type SizeDraft = { name: string; pieces: string; weight: string; loss: string };
-export type RowDraft = { ingredient: string; kind: string; percent: string };
-export const SIZE_QUANTITIES = { pieces: "count", weight: "weight", loss: "share" } as const;
+/** A row of a table, by the names of its columns; those of sizes without their "size_". */
+export type TableRow = Record<string, string>;
+export type RowDraft = { ingredient: string; kind: string; percent: string; weighed: string };
 
 export type Draft = {
   title: string;
@@ -46,56 +45,25 @@ export type Draft = {
   readonly choices: Record<ChoiceName, string>;
   water: boolean;
   units: Units;
-  readonly sizes: SizeDraft[];
+  /** The sheet's own formulas wherever they can do the sum. */
+  plain: boolean;
+  readonly sizes: TableRow[];
   readonly rows: RowDraft[];
+  /** Weights stand beside the percentages. */
+  weighed: boolean;
+  /** What the template has of its own, by the name of the input. */
+  readonly inputs: Record<string, string>;
+  /** The rows of tables of its own, by the name of the table. */
+  readonly tables: Record<string, TableRow[]>;
+  /** What its own inputs and the columns of its tables hold, by their names; texts are not among them. */
+  readonly quantities: Readonly<Record<string, Quantity>>;
 };
 
 /** Steps that scales commonly show (common practice, no source). */
-const USUAL_STEPS: Readonly<Record<Units["weight"], Readonly<Partial<Record<FieldName, string>>>>> = {
+export const USUAL_STEPS: Readonly<Record<Units["weight"], Readonly<Partial<Record<FieldName, string>>>>> = {
   g: { step_coarse: "5", step_fine: "1" },
   oz: { step_coarse: "0.1", step_fine: "0.05" },
 };
-
-export const emptySize = (): SizeDraft => ({ name: "", pieces: "", weight: "", loss: "" });
-export const emptyRow = (): RowDraft => ({ ingredient: "", kind: "", percent: "" });
-
-/** A new sheet: the template's ingredients, its tin's shape, and blanks where the shop's own figures go. */
-export function startFrom(model: SheetModel): Draft {
-  const blank = Object.fromEntries(FIELD_NAMES.map((name) => [name, ""])) as Record<FieldName, string>;
-  const chosen = (name: ChoiceName, otherwise: string) => String(model.sample[name] ?? otherwise);
-  return {
-    title: model.title,
-    shop: "",
-    fields: { ...blank, ...USUAL_STEPS.g },
-    choices: {
-      by: "pieces",
-      tin_shape: model.parts.includes("tin") ? chosen("tin_shape", "box") : "",
-      tin_kind: chosen("tin_kind", "white"),
-      mixing: "",
-      yeast: chosen("yeast", "fresh"),
-    },
-    water: model.parts.includes("water"),
-    units: { weight: "g", temperature: "C", length: "cm" },
-    sizes: [emptySize()],
-    rows: sampleRows(model.sample),
-  };
-}
-
-function sampleRows(sample: Values): RowDraft[] {
-  const columnOf = (name: string): readonly Value[] => {
-    const column = sample[name];
-    return Array.isArray(column) ? column : [];
-  };
-  const [kinds, percents] = [columnOf("kind"), columnOf("percent")];
-  return columnOf("ingredient").map((ingredient, row) => {
-    const percent = percents[row];
-    return {
-      ingredient: String(ingredient ?? ""),
-      kind: String(kinds[row] ?? ""),
-      percent: typeof percent === "number" ? shown(percent * 100, 3) : "",
-    };
-  });
-}
 
 /** What a tin's size holds: grams for "water", a number of sides for a polygon, a length otherwise. */
 export function sizeQuantity(shape: string, place: number): Quantity {
@@ -121,10 +89,22 @@ export function changeUnits(draft: Draft, to: Units, memory: Typed): void {
       ? (USUAL_STEPS[to.weight][name] ?? "")
       : convert(name, draft.fields[name], quantityOf(name, draft));
   }
-  draft.sizes.forEach((size, index) => {
-    size.weight = convert(`size_weight/${index}`, size.weight, "weight");
+  draft.rows.forEach((row, index) => {
+    row.weighed = convert(`weighed/${index}`, row.weighed, "weight");
   });
+  convertRow(draft.inputs, "", "");
+  for (const [index, row] of draft.sizes.entries()) convertRow(row, `/${index}`, "size_");
+  for (const rows of Object.values(draft.tables)) {
+    for (const [index, row] of rows.entries()) convertRow(row, `/${index}`, "");
+  }
   draft.units = to;
+
+  function convertRow(row: TableRow, place: string, before: string): void {
+    for (const [name, text] of Object.entries(row)) {
+      const quantity = draft.quantities[`${before}${name}`];
+      if (quantity !== undefined) row[name] = convert(`${before}${name}${place}`, text, quantity);
+    }
+  }
 
   function convert(key: string, text: string, quantity: Quantity): string {
     const known = memory.get(key);
@@ -134,21 +114,4 @@ export function changeUnits(draft: Draft, to: Units, memory: Typed): void {
     memory.set(key, { typed: source.typed, units: source.units, became: kept });
     return kept;
   }
-}
-
-/** "9x5x2.75", "9 by 5 in": the sizes one after the other, each with the unit that stood at the end; null for one size. */
-export function splitSizes(text: string): string[] | null {
-  const parts = text
-    .trim()
-    .split(/\s*(?:[x×*]|\bby\b)\s*/i)
-    .map((part) => part.trim());
-  if (parts.length < 2 || parts.some((part) => !/^[\d½⅓⅔¼¾⅛⅜⅝⅞]/.test(part))) return null;
-  const unit = /[\d½⅓⅔¼¾⅛⅜⅝⅞]\s*([a-z"″]+\.?)$/i.exec(parts[parts.length - 1] ?? "")?.[1] ?? "";
-  return parts.map((part) => (unit !== "" && /[\d½⅓⅔¼¾⅛⅜⅝⅞]$/.test(part) ? `${part} ${unit}` : part));
-}
-
-/** "100/67/2/1": percentages one below the other; null for a single one (two could be a fraction). */
-export function splitPercents(text: string): string[] | null {
-  const parts = text.split("/").map((part) => part.trim());
-  return parts.length >= 3 && parts.every((part) => /^\d/.test(part)) ? parts : null;
 }

@@ -4,11 +4,15 @@ import { isProblem } from "../../shared/cell.ts";
 import type { SheetModel, Value } from "../../shared/model.ts";
 import { CellError } from "../../shared/refusal.ts";
 import { mixes } from "../../shared/scaling.ts";
+import type { TimedStep } from "../../shared/steps.ts";
+import { inputCell } from "../../shared/template-inputs.ts";
 import { type Weight, weight } from "../../shared/units.ts";
 import { type Amount, readAmount } from "./amount.ts";
 import { type Draft, FIELDS, type FieldName, quantityOf } from "./draft.ts";
-import { readRows, type Weighed, weighed } from "./formula.ts";
+import { type RowRules, readRows, type Weighed, weighed } from "./formula.ts";
+import { type Own, readOwn } from "./own.ts";
 import { readQuantity } from "./quantity.ts";
+import { readTimes } from "./times.ts";
 import { readTin, type TinView } from "./tin.ts";
 import { type Trouble, trouble } from "./trouble.ts";
 import { readWater } from "./water.ts";
@@ -21,6 +25,12 @@ export type Assessed = {
   readonly mixes: { readonly mixes: number; readonly each: Weight } | { readonly note: string } | null;
   readonly tin: TinView | null;
   readonly water: string;
+  /** When each step begins; null where nothing says when it must be ready. */
+  readonly times: readonly TimedStep[] | null;
+  /** What `made` is called: a dough that has something rolled in later is mixed without it. */
+  readonly what: "Dough" | "Base dough" | "Batter";
+  /** A row is left to the sheet, so that dough and flour are told there. */
+  readonly isOpen: boolean;
 };
 
 /** Reads one field that stands alone; what cannot be read is said, and counts as blank. */
@@ -42,20 +52,25 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
   }
   values.set("title", draft.title.trim());
   values.set("shop", draft.shop.trim() || null);
+  const own = readOwn(draft, model, values, troubles);
   const handling = handlingLoss(take, troubles);
-  const amount = readAmount(draft, take, values, troubles, handling);
-  const rows = readRows(draft.rows, troubles);
+  const rows = readRows(draft.rows, rulesOf(draft, model, own), troubles);
   if (rows !== null) for (const name of ["ingredient", "kind", "percent"] as const) values.set(name, rows[name]);
+  if (rows !== null && draft.weighed) values.set("weighed", rows.weighed);
+  const needed = !draft.weighed || !draft.rows.some(({ weighed }) => weighed.trim() !== "");
+  const amount = readAmount({ draft, model, take, own, values, troubles, handling, needed });
   const tin = readTin(draft, take, values, troubles, amount.scaled);
   const whole = wholeAmount(amount, tin, handling);
-  const made = rows === null || whole === null ? null : weighed(rows, whole, amount.of);
+  const isTold = whole !== null || (!needed && amount.tins === null);
+  const made = rows === null || !isTold ? null : weighed(rows, whole, amount.of, troubles);
   const mixed = readMixes(take, troubles, made?.dough ?? null);
   const water = draft.water ? readWater(draft, take, values, troubles) : "";
+  const times = readTimes({ model, own, amount, tin, dough: made?.dough ?? null, handling });
   const known = inputNames(model);
   return {
     order: {
       template: model.name,
-      options: { ...draft.units, parts: partsOf(draft, model) },
+      options: { ...draft.units, parts: partsOf(draft, model), ...(draft.plain ? { form: "plain" } : {}) },
       values: Object.fromEntries([...values].filter(([name]) => known.has(name))),
     },
     troubles,
@@ -63,7 +78,19 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
     mixes: mixed,
     tin,
     water,
+    times,
+    what: own.number("roll_in_share") !== null ? "Base dough" : makesBatter(model) ? "Batter" : "Dough",
+    isOpen: rows?.isOpen ?? false,
   };
+}
+
+const makesBatter = (model: SheetModel): boolean => inputCell(model, "by")?.choices?.includes("batter") ?? false;
+
+/** Which of the template's columns and inputs decide what a row may leave open. */
+function rulesOf(draft: Draft, model: SheetModel, own: Own): RowRules {
+  const follows = inputCell(model, "effective_wanted") !== undefined;
+  const blankWater = !follows ? "no" : own.number("effective_wanted") === null ? "with hydration" : "yes";
+  return { units: draft.units, weighed: draft.weighed, blankWater };
 }
 
 const partsOf = (draft: Draft, model: SheetModel): string[] =>

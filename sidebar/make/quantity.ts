@@ -1,7 +1,7 @@
 // What a person typed into a field, as a number in the unit the sheet will have.
 import { isProblem, number, type Problem, type Reader } from "../../shared/cell.ts";
-import { readNumber } from "../../shared/number.ts";
-import { quoted, shown } from "../../shared/show.ts";
+import { MINUTES_A_DAY, readDuration, readTime } from "../../shared/clock.ts";
+import type { Unit } from "../../shared/model.ts";
 import {
   fromCelsius,
   fromCelsiusDegrees,
@@ -18,6 +18,7 @@ import {
   WEIGHT_UNITS,
   type WeightUnit,
 } from "../../shared/units.ts";
+import { readProportion, readShare, tidy } from "./shares.ts";
 
 export type Units = {
   readonly weight: "g" | "oz";
@@ -35,9 +36,42 @@ export type Quantity =
   | "percent"
   | "count"
   | "minutes"
-  | "fill";
+  | "fill"
+  /** Of the flour, and often more than all of it: a hydration. */
+  | "proportion"
+  | "per area"
+  | "duration"
+  | "time"
+  | "number";
 
-const READERS: Readonly<Record<Exclude<Quantity, "share" | "percent">, Reader<number>>> = {
+/** How a cell of a template is typed into a form. */
+const OF_UNIT: Readonly<Partial<Record<Unit, Quantity>>> = {
+  weight: "weight",
+  share: "share",
+  percent: "proportion",
+  temperature: "temperature",
+  factor: "factor",
+  length: "length",
+  count: "count",
+  minutes: "duration",
+  fill: "fill",
+  "per area": "per area",
+  time: "time",
+};
+export const quantityOfUnit = (unit: Unit): Quantity => OF_UNIT[unit] ?? "number";
+
+type Plain =
+  | "weight"
+  | "grams"
+  | "length"
+  | "temperature"
+  | "factor"
+  | "count"
+  | "minutes"
+  | "fill"
+  | "per area"
+  | "number";
+const READERS: Readonly<Record<Plain, Reader<number>>> = {
   weight: number("a weight such as 700", { above: 0, max: 1e9 }),
   grams: number("a weight in grams such as 1520", { above: 0, max: 1e9 }),
   length: number("a size such as 21", { above: 0, max: 1e5 }),
@@ -46,8 +80,9 @@ const READERS: Readonly<Record<Exclude<Quantity, "share" | "percent">, Reader<nu
   count: number("a number such as 24", { above: 0, max: 1e6 }),
   minutes: number("minutes such as 8", { above: 0, max: 120 }),
   fill: number("a fill in g/cm³ such as 0.43", { min: 0.05, max: 2 }),
+  "per area": number("a weight per area such as 0.40", { above: 0, max: 1000 }, { threeDecimals: true }),
+  number: number("a number such as 14", { min: 0, max: 1e6 }),
 };
-const MOST_SHARE = 0.5;
 const THREE_DECIMALS = number("a weight such as 1.250 kg", { above: 0, max: 1e9 }, { threeDecimals: true });
 
 /** A number, null for a blank field, or what is wrong as a predicate: `is "abc", which …`. */
@@ -88,26 +123,35 @@ export function readQuantity(text: string, quantity: Quantity, units: Units): nu
     case "fill":
       return READERS.fill.read(text.replace(/\s*g\s*\/\s*(cm³|cm3|ml)$/i, ""));
     case "count":
-      return READERS.count.read(text.replace(/\s*(pcs|pieces?|tins?)\.?$/i, ""));
+      return READERS.count.read(text.replace(/\s*(pcs|pieces?|tins?|trays?|mixes)\.?$/i, ""));
+    case "proportion":
+      return readProportion(text);
+    case "per area":
+      return readPerArea(text, units);
+    case "duration":
+      return readDuration(text);
+    case "time": {
+      const read = readTime(text);
+      return isProblem(read) ? read : read / MINUTES_A_DAY;
+    }
+    case "number":
+      return READERS.number.read(text.replace(/\s*h(ours?)?\.?$/i, ""));
   }
 }
 
-/** Under a heading with a % sign a bare 11 is 11 %; a bare 0.11 could be either, and is asked about. */
-function readShare(text: string): number | Problem {
-  const read = readNumber(text, { percent: true, threeDecimals: true });
-  if ("problem" in read) return { problem: `is ${quoted(text)}, which ${read.problem}; write a share such as 11 %` };
-  if (!read.marked && read.value > 0 && read.value < 1) {
-    return {
-      problem: `is ${shown(read.value, 4)}, which could be ${shown(read.value, 4)} % or ${shown(read.value * 100, 2)} %; write it with its % sign`,
-    };
-  }
-  const share = read.marked ? read.value : tidy(read.value / 100);
-  if (share >= 0 && share <= MOST_SHARE) return tidy(share);
-  return { problem: `is ${shown(share * 100)} %; it lies between 0 % and ${MOST_SHARE * 100} %` };
-}
+const PER_AREA = /^(.*?[\d½⅓⅔¼¾⅛⅜⅝⅞])\s*(g|oz)\s*\/\s*(cm|in)(?:²|2)\.?$/i;
 
-/** 2.1 ÷ 100 is 0.021, whatever binary arithmetic adds. */
-export const tidy = (value: number): number => Number(value.toPrecision(12));
+function readPerArea(text: string, units: Units): number | Problem {
+  const [, bare = text, of = "", over = ""] = PER_AREA.exec(text.trim()) ?? [];
+  const read = READERS["per area"].read(bare);
+  if (isProblem(read) || of === "") return read;
+  const from = {
+    ...units,
+    weight: of.toLowerCase() === "g" ? "g" : "oz",
+    length: over.toLowerCase() === "cm" ? "cm" : "in",
+  };
+  return tidy(perAreaIn(read, from as Units, units));
+}
 
 /** "1.5 kg" is "1.5" and "kg"; a text without a unit stays whole. */
 function parted<U extends string>(
@@ -130,55 +174,8 @@ function converted<U extends string>(
   return isProblem(read) || unit === undefined ? read : tidy(convert(read, unit));
 }
 
-const DIGITS: Readonly<Record<"weight" | "length" | "temperature" | "factor", number>> = {
-  weight: 2,
-  length: 2,
-  temperature: 1,
-  factor: 1,
-};
-
-/** A typed text in other units; null where it does not depend on them or cannot be read. */
-export function inOtherUnits(text: string, quantity: Quantity, from: Units, to: Units): string | null {
-  const read = readQuantity(text, quantity, from);
-  if (read === null || isProblem(read)) return null;
-  switch (quantity) {
-    case "weight":
-      return from.weight === to.weight ? null : shown(fromGrams(toGrams(read, from.weight), to.weight), DIGITS.weight);
-    case "length":
-      return from.length === to.length
-        ? null
-        : shown(fromCentimetres(toCentimetres(read, from.length), to.length), DIGITS.length);
-    case "temperature":
-      return from.temperature === to.temperature
-        ? null
-        : shown(fromCelsius(toCelsius(read, from.temperature), to.temperature), DIGITS.temperature);
-    case "factor":
-      return from.temperature === to.temperature
-        ? null
-        : shown(fromCelsiusDegrees(toCelsiusDegrees(read, from.temperature), to.temperature), DIGITS.factor);
-    default:
-      return null;
-  }
+/** A length stands in it twice, under the line. */
+export function perAreaIn(value: number, from: Units, to: Units): number {
+  const one = fromCentimetres(toCentimetres(1, from.length), to.length);
+  return fromGrams(toGrams(value, from.weight), to.weight) / one ** 2;
 }
-
-export const unitSign = (quantity: Quantity, units: Units): string => {
-  switch (quantity) {
-    case "weight":
-      return units.weight;
-    case "grams":
-      return "g";
-    case "length":
-      return units.length;
-    case "temperature":
-      return `°${units.temperature}`;
-    case "share":
-    case "percent":
-      return "%";
-    case "minutes":
-      return "min";
-    case "fill":
-      return "g/cm³";
-    default:
-      return "";
-  }
-};

@@ -1,183 +1,72 @@
-// The two tables of the panel: sizes, and ingredients. A row is made once and kept as long as it is there.
-import { KIND_WORDS } from "../../shared/kinds.ts";
+// The tables of the panel: sizes, ingredients, and what a template has of its own.
+import { KIND_CHOICES } from "../../shared/kinds.ts";
+import type { SheetModel } from "../../shared/model.ts";
+import { type InputTable, inputTable } from "../../shared/template-inputs.ts";
 import { element } from "../element.ts";
-import { type Form, forget, messageLine, newId, textField } from "../form.ts";
-import { emptyRow, emptySize, type RowDraft, type SizeDraft, splitPercents } from "./draft.ts";
+import { newId } from "../form.ts";
+import type { RowDraft, TableRow } from "./draft.ts";
+import { quantityOfUnit } from "./quantity.ts";
 import type { Bench } from "./sections.ts";
+import { splitPercents } from "./split.ts";
+import { emptyOf, emptyRow, emptySize, sizeKey } from "./start.ts";
+import { type Column, table } from "./table.ts";
+import { unitSign } from "./unit-change.ts";
 
-type Column<R> = {
-  readonly name: keyof R & string;
-  readonly at: string;
-  readonly head: string;
-  readonly unit?: () => string;
-  readonly numeric?: boolean;
-  readonly list?: string;
-  readonly done?: (row: R) => void;
+/** One that grows with what is typed takes as many as a sheet has rows to spare for. */
+const MOST_THAT_GROW = 60;
+const mostRows = (model: SheetModel, name: string): number => {
+  const found = inputTable(model, name);
+  return found === undefined ? 1 : found.grows ? MOST_THAT_GROW : found.rows;
 };
 
-type Table<R> = {
-  readonly form: Form;
-  readonly rows: R[];
-  readonly columns: readonly Column<R>[];
-  readonly most: number;
-  readonly empty: () => R;
-  readonly looks: string;
-  /** "size", "ingredient". */
-  readonly what: string;
-};
-
-function table<R extends Record<string, string>>({ form, rows, columns, most, empty, looks, what }: Table<R>) {
-  const body = element("div", { class: `rows ${looks}` });
-  const made = new Map<R, HTMLElement>();
-  const add = element(
-    "button",
-    { type: "button", class: "quiet-button", click: () => addRow() },
-    `Add ${article(what)}`,
-  );
-  form.onChange(() => {
-    for (const [row, node] of made) {
-      if (rows.includes(row)) continue;
-      node.remove();
-      forget(form, node);
-      made.delete(row);
-    }
-    rows.forEach((row, index) => {
-      const node = made.get(row) ?? makeRow(row);
-      if (body.children[index + 1] !== node) body.insertBefore(node, body.children[index + 1] ?? null);
-    });
-    add.hidden = rows.length >= most;
-  });
-  body.append(heads());
-  return element("div", {}, body, add);
-
-  function heads(): HTMLElement {
-    const cells = columns.map(({ head, unit, numeric }) => {
-      const sign = element("span", { class: "unit" });
-      form.onChange(() => sign.replaceChildren(unit?.() ?? ""));
-      return element("span", { class: numeric === true ? "head number" : "head" }, head, " ", sign);
-    });
-    return element("div", { class: "row heads", "aria-hidden": "true" }, ...cells, element("span", {}));
-  }
-
-  function makeRow(row: R): HTMLElement {
-    const message = messageLine();
-    const place = () => rows.indexOf(row) + 1;
-    const cells = columns.map(({ name, at, head, unit, numeric, list, done }) => {
-      const cell = textField(
-        form,
-        {
-          at: () => `${at}/${rows.indexOf(row)}`,
-          label: () => `${head}${unit === undefined ? "" : ` ${unit()}`}, ${what} ${place()}`,
-          quiet: true,
-          message,
-          ...(numeric === undefined ? {} : { numeric }),
-          ...(done === undefined ? {} : { done: () => done(row) }),
-        },
-        {
-          get: () => row[name] ?? "",
-          set: (text) => {
-            (row as Record<string, string>)[name] = text;
-          },
-        },
-      );
-      const input = cell.querySelector("input");
-      if (list !== undefined) input?.setAttribute("list", list);
-      input?.addEventListener("keydown", (event) => move(event, row, name, input));
-      input?.addEventListener("paste", (event) => paste(event, row, name));
-      return cell;
-    });
-    const remove = element("button", { type: "button", class: "remove", click: () => removeRow(row) }, "×");
-    form.onChange(() => remove.setAttribute("aria-label", `Take out ${what} ${place()}`));
-    const node = element("div", { class: "row" }, ...cells, remove, message);
-    made.set(row, node);
-    return node;
-  }
-
-  function addRow(): void {
-    rows.push(empty());
-    form.changed();
-    focus(rows.length - 1, 0);
-  }
-
-  function removeRow(row: R): void {
-    const at = rows.indexOf(row);
-    rows.splice(at, 1);
-    if (rows.length === 0) rows.push(empty());
-    form.changed();
-    focus(Math.min(at, rows.length - 1), 0);
-  }
-
-  /** Enter and the arrows go down and up a column, so that figures can be typed one below the other. */
-  function move(event: KeyboardEvent, row: R, name: string, input: HTMLInputElement): void {
-    const down = event.key === "Enter" || (event.key === "ArrowDown" && !input.hasAttribute("list"));
-    const up = event.key === "ArrowUp" && !input.hasAttribute("list");
-    if ((!down && !up) || event.isComposing) return;
-    event.preventDefault();
-    const to = rows.indexOf(row) + (down ? 1 : -1);
-    if (event.key === "Enter" && to === rows.length && rows.length < most) {
-      rows.push(empty());
-      form.changed();
-    }
-    focus(
-      to,
-      columns.findIndex((column) => column.name === name),
-    );
-  }
-
-  /** Cells copied from a sheet fill the table from here on. */
-  function paste(event: ClipboardEvent, row: R, name: string): void {
-    const text = event.clipboardData?.getData("text/plain") ?? "";
-    if (!/[\t\n\r]/.test(text.trim())) return;
-    event.preventDefault();
-    const from = { row: rows.indexOf(row), column: columns.findIndex((column) => column.name === name) };
-    text
-      .replace(/[\r\n]+$/, "")
-      .split(/\r\n?|\n/)
-      .forEach((line, down) => {
-        if (rows.length === from.row + down && rows.length < most) rows.push(empty());
-        const to: Record<string, string> | undefined = rows[from.row + down];
-        line.split("\t").forEach((cell, across) => {
-          const column = columns[from.column + across];
-          if (to !== undefined && column !== undefined) to[column.name] = cell.trim();
-        });
-      });
-    form.changed();
-  }
-
-  function focus(index: number, column: number): void {
-    const row = rows[index];
-    const input = row === undefined ? undefined : made.get(row)?.querySelectorAll("input")[column];
-    input?.focus();
-    input?.select();
-  }
-}
-
-const article = (what: string) => (/^[aeiou]/.test(what) ? `an ${what}` : `a ${what}`);
-
-const MOST_SIZES = 5;
-const MOST_ROWS = 24;
-
-export function sizeTable({ draft, form }: Bench): HTMLElement {
-  return table<SizeDraft>({
+export function sizeTable({ draft, form, model }: Bench): HTMLElement {
+  const columns = inputTable(model, "sizes")?.columns ?? [];
+  return table<TableRow>({
     form,
     rows: draft.sizes,
-    most: MOST_SIZES,
-    empty: emptySize,
-    looks: "sizes",
+    most: mostRows(model, "sizes"),
+    empty: () => emptySize(model),
+    looks: columns.some(({ name }) => name === "size_diameter") ? "sizes rounds" : "sizes",
     what: "size",
-    columns: [
-      { name: "name", at: "size_name", head: "Size" },
-      { name: "pieces", at: "size_pieces", head: "Pieces", numeric: true },
-      { name: "weight", at: "size_weight", head: "Sold at", unit: () => draft.units.weight, numeric: true },
-      { name: "loss", at: "size_loss", head: "Loss", unit: () => "%", numeric: true },
-    ],
+    columns: columns.map(({ name, label, unit }): Column<TableRow> => {
+      const sign = unit === "text" ? "" : quantityOfUnit(unit);
+      return {
+        name: sizeKey(name),
+        at: name,
+        // Four columns side by side leave no room for the whole of it.
+        head: label === "Bake loss" ? "Loss" : label,
+        ...(sign === "" || sign === "count" ? {} : { unit: () => unitSign(sign, draft.units) }),
+        ...(sign === "" ? {} : { numeric: true }),
+        ...(name === "size_pieces" ? { hidden: () => draft.choices.by === "trays" } : {}),
+      };
+    }),
   });
 }
 
-const KINDS = [...KIND_WORDS, "levain 100%", "poolish 100%", "biga 55%"];
+export function ownTable(
+  { draft, form }: Bench,
+  { table: name, rows, columns }: InputTable,
+  what: string,
+): HTMLElement {
+  const own = draft.tables[name] ?? [];
+  return table<TableRow>({
+    form,
+    rows: own,
+    most: rows,
+    empty: () => emptyOf(columns),
+    looks: "own",
+    what,
+    columns: columns.map(({ name, label, unit }): Column<TableRow> => {
+      const quantity = unit === "text" ? null : quantityOfUnit(unit);
+      return { name, at: name, head: label, ...(quantity === null ? {} : { numeric: true }) };
+    }),
+  });
+}
 
-export function ingredientTable({ draft, form }: Bench): HTMLElement {
+export function ingredientTable({ draft, form, model }: Bench): HTMLElement {
   const list = newId();
+  const most = mostRows(model, "formula");
+  const takesWeights = inputTable(model, "formula")?.columns.some(({ name }) => name === "weighed") ?? false;
   const spread = (row: RowDraft) => {
     const parts = splitPercents(row.percent);
     if (parts === null) return;
@@ -185,14 +74,14 @@ export function ingredientTable({ draft, form }: Bench): HTMLElement {
     parts.forEach((part, index) => {
       const there = draft.rows[from + index];
       if (there !== undefined) there.percent = part;
-      else if (draft.rows.length < MOST_ROWS) draft.rows.push({ ...emptyRow(), percent: part });
+      else if (draft.rows.length < most) draft.rows.push({ ...emptyRow(), percent: part });
     });
     form.changed();
   };
   const rows = table<RowDraft>({
     form,
     rows: draft.rows,
-    most: MOST_ROWS,
+    most,
     empty: emptyRow,
     looks: "ingredients",
     what: "ingredient",
@@ -200,8 +89,33 @@ export function ingredientTable({ draft, form }: Bench): HTMLElement {
       { name: "ingredient", at: "ingredient", head: "Name" },
       { name: "kind", at: "kind", head: "Kind", list },
       { name: "percent", at: "percent", head: "% flour", numeric: true, done: spread },
+      {
+        name: "weighed",
+        at: "weighed",
+        head: "or weight",
+        unit: () => draft.units.weight,
+        numeric: true,
+        hidden: () => !draft.weighed,
+      },
     ],
   });
-  rows.append(element("datalist", { id: list }, ...KINDS.map((kind) => element("option", { value: kind }))));
+  form.onChange(() => rows.classList.toggle("weighed", draft.weighed));
+  rows.append(element("datalist", { id: list }, ...KIND_CHOICES.map((kind) => element("option", { value: kind }))));
+  if (takesWeights) rows.prepend(weightTick({ draft, form }));
   return rows;
+}
+
+function weightTick({ draft, form }: Pick<Bench, "draft" | "form">): HTMLElement {
+  const box = element("input", {
+    id: newId(),
+    type: "checkbox",
+    change: () => {
+      draft.weighed = box.checked;
+      form.changed();
+    },
+  });
+  form.onChange(() => {
+    box.checked = draft.weighed;
+  });
+  return element("label", { class: "tick" }, box, "A column for weights");
 }

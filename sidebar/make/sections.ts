@@ -1,19 +1,26 @@
 // The parts of the Make panel that are fields and nothing else.
+
+import type { SheetModel } from "../../shared/model.ts";
 import { MIXINGS, YEAST_LIMITS } from "../../shared/temperature.ts";
 import { element, say } from "../element.ts";
-import { choiceField, type Form, radioField, textField } from "../form.ts";
+import { choiceField, type Form, textField } from "../form.ts";
 import { changeUnits, type Draft, FIELDS, type FieldName, quantityOf, type Typed } from "./draft.ts";
 import type { Assessed } from "./order.ts";
-import { type Units, unitSign } from "./quantity.ts";
-import { sizeTable } from "./rows.ts";
+import type { Units } from "./quantity.ts";
+import { unitSign } from "./unit-change.ts";
 
 /** What every part of the panel works on. */
-export type Bench = { readonly draft: Draft; readonly form: Form; readonly now: () => Assessed };
+export type Bench = {
+  readonly draft: Draft;
+  readonly form: Form;
+  readonly model: SheetModel;
+  readonly now: () => Assessed;
+};
 
 export const section = (title: string, ...children: (Node | string)[]) =>
   element("section", {}, element("h2", {}, title), ...children);
 
-const folded = (title: string, ...children: Node[]) =>
+export const folded = (title: string, ...children: Node[]) =>
   element("details", {}, element("summary", {}, element("h2", {}, title)), element("div", {}, ...children));
 
 export function numberField({ draft, form }: Bench, name: FieldName, hint?: string, label?: () => string): HTMLElement {
@@ -64,38 +71,6 @@ export function unitChoices({ draft, form }: Bench): HTMLElement {
   );
 }
 
-const WAYS = [
-  { value: "pieces", text: "Pieces" },
-  { value: "tins", text: "Tins" },
-  { value: "dough", text: "Dough" },
-  { value: "flour", text: "Flour" },
-];
-
-export function amountSection(bench: Bench): HTMLElement {
-  const { draft, form } = bench;
-  const way = (value: string, ...children: Node[]) => {
-    const part = element("div", {}, ...children);
-    form.onChange(() => {
-      part.hidden = draft.choices.by !== value;
-    });
-    return part;
-  };
-  return section(
-    "How much",
-    radioField(form, "Make by", WAYS, {
-      get: () => draft.choices.by,
-      set: (value) => {
-        draft.choices.by = value;
-      },
-    }),
-    way("pieces", sizeTable(bench)),
-    way("tins", numberField(bench, "tins", "Filled as the tin further down says.")),
-    way("dough", numberField(bench, "dough_wanted", "As mixed, before anything is lost.")),
-    way("flour", numberField(bench, "flour_wanted")),
-    numberField(bench, "handling_loss"),
-  );
-}
-
 export function waterSection(bench: Bench): HTMLElement {
   const { draft, form, now } = bench;
   const box = element("input", {
@@ -116,7 +91,7 @@ export function waterSection(bench: Bench): HTMLElement {
     choiceField(
       form,
       { at: () => "mixing", label: () => "Mixing", inline: true },
-      [{ value: "", text: "not chosen yet" }, ...same(Object.keys(MIXINGS))],
+      [{ value: "", text: "not yet" }, ...same(Object.keys(MIXINGS))],
       choice(draft, "mixing"),
     ),
     numberField(bench, "minutes"),

@@ -2,11 +2,13 @@ import { TIN_SHAPES, TIN_SIZES, type TinShape } from "../../shared/tin.ts";
 import { TIN_DOUGH_KINDS, type TinDoughKind, tinGuide } from "../../shared/tin-guide.ts";
 import { element, say } from "../element.ts";
 import { choiceField, messageLine, textField } from "../form.ts";
-import { sizeQuantity, splitSizes, TIN_SIZE_FIELDS } from "./draft.ts";
-import { tinPicture } from "./picture.ts";
-import { unitSign } from "./quantity.ts";
+import { picturePlace } from "../pictures/place.ts";
+import { tinPicture } from "../pictures/tin.ts";
+import { sizeQuantity, TIN_SIZE_FIELDS } from "./draft.ts";
 import { type Bench, choice, numberField, same, section } from "./sections.ts";
+import { splitSizes } from "./split.ts";
 import { sizeNames } from "./tin.ts";
+import { unitSign } from "./unit-change.ts";
 
 export function tinSection(bench: Bench): HTMLElement {
   const { draft, form, now } = bench;
@@ -16,7 +18,7 @@ export function tinSection(bench: Bench): HTMLElement {
   const message = messageLine();
   const how = element("p", { class: "hint" });
   const extras = element("p", { class: "hint" });
-  const picture = element("div", { class: "picture" });
+  const picture = picturePlace("The tin");
   const fields = element(
     "div",
     {},

@@ -1,5 +1,5 @@
 // The lines that were read, each with fields to correct it. A line is made once and kept as long as it is what it is.
-import { KIND_WORDS } from "../../shared/kinds.ts";
+import { KIND_CHOICES } from "../../shared/kinds.ts";
 import { shown } from "../../shared/show.ts";
 import { element, say } from "../element.ts";
 import { type Form, forget, messageLine, newId, textField } from "../form.ts";
@@ -13,8 +13,6 @@ export type Reading = {
   /** Reads a line again, after its text or name was changed. */
   readonly again: (line: Line) => void;
 };
-
-const KINDS = [...KIND_WORDS, "levain 100%", "poolish 100%", "biga 55%"];
 
 type Field = "text" | "name" | "kind" | "grams";
 const LABELS: Readonly<Record<Field, string>> = {
@@ -53,7 +51,7 @@ export function lineList(reading: Reading): HTMLElement {
       ...["Name", "Kind", "Grams", "%", ""].map((head) => element("span", { class: "head" }, head)),
     ),
     list,
-    element("datalist", { id: kinds }, ...KINDS.map((one) => element("option", { value: one }))),
+    element("datalist", { id: kinds }, ...KIND_CHOICES.map((one) => element("option", { value: one }))),
   );
 
   function makeLine(line: Line): HTMLElement {

@@ -3,13 +3,15 @@ import { inputNames, type Order } from "../../shared/bench.ts";
 import { isProblem, number } from "../../shared/cell.ts";
 import { flourShares, sum } from "../../shared/formula.ts";
 import { type Kind, kind } from "../../shared/kinds.ts";
-import type { SheetModel, Value } from "../../shared/model.ts";
+import type { SheetModel } from "../../shared/model.ts";
 import { CellError } from "../../shared/refusal.ts";
 import { quoted } from "../../shared/show.ts";
 import { fromGrams, type Grams, grams, type Weight, weight } from "../../shared/units.ts";
-import { readQuantity, tidy, type Units } from "../make/quantity.ts";
+import type { Units } from "../make/quantity.ts";
+import { tidy } from "../make/shares.ts";
 import { type Trouble, trouble } from "../make/trouble.ts";
 import type { Line } from "./lines.ts";
+import { makeValues } from "./make.ts";
 
 export type ReadDraft = {
   title: string;
@@ -17,8 +19,8 @@ export type ReadDraft = {
   columns: "weighed" | "percent";
   units: Units;
   cups: string;
-  /** What the sheet is to make; all blank, it keeps the recipe's own amounts. */
-  readonly make: { pieces: string; weight: string; loss: string };
+  /** Pieces that the recipe itself makes, and what the sheet is to make; where that is blank, as much as the recipe. */
+  readonly make: { recipe: string; pieces: string; weight: string; loss: string };
   lines: Line[];
 };
 
@@ -46,9 +48,9 @@ export function assessLines(draft: ReadDraft, model: SheetModel): ReadState {
     troubles.push(trouble("template", `This template has ${most} rows, and these are ${rows.length} ingredients.`));
   const known = rows.map((row) => (row.kind === null ? null : row.grams));
   const shares = sharesOf(rows, known, troubles);
-  const { values, isWhole } = makeValues(draft, model, troubles);
   const isRead = rows.length > 0 && known.every((one) => one !== null);
   const whole = isRead ? sum(known) : null;
+  const { values, isWhole } = makeValues(draft, model, whole === null ? null : grams(whole), troubles);
   const inUnit = (value: number) => tidy(fromGrams(grams(value), draft.units.weight));
   values.set("title", draft.title.trim());
   values.set(
@@ -151,28 +153,6 @@ function sharesOf(
     return nothing;
   }
 }
-
-/** How much is made, where somebody says so. */
-function makeValues(draft: ReadDraft, model: SheetModel, troubles: Trouble[]) {
-  const values = new Map<string, Value | readonly Value[]>();
-  const typed = Object.values(draft.make).some((text) => text.trim() !== "");
-  if (!typed || !takesPieces(model)) return { values, isWhole: true };
-  const take = (name: keyof ReadDraft["make"], quantity: "count" | "weight" | "share", missing: string) => {
-    const read = readQuantity(draft.make[name], quantity, draft.units);
-    if (isProblem(read)) troubles.push(trouble(`make/${name}`, `${LABELS[name]} ${read.problem}.`));
-    else if (read === null && missing !== "") troubles.push(trouble(`make/${name}`, missing, true));
-    return isProblem(read) ? null : read;
-  };
-  values.set("by", "pieces");
-  values.set("size_pieces", [take("pieces", "count", "Write how many pieces.")]);
-  values.set("size_weight", [take("weight", "weight", "Write what one piece weighs when it is sold.")]);
-  values.set("size_loss", [take("loss", "share", "")]);
-  return { values, isWhole: false };
-}
-
-export const LABELS = { pieces: "Pieces", weight: "Sold at", loss: "Bake loss" } as const;
-
-export const takesPieces = (model: SheetModel): boolean => inputNames(model).has("size_pieces");
 
 /** What the sheet calls making by the whole of it. */
 function wholeChoice(model: SheetModel): string {

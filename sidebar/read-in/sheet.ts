@@ -5,8 +5,9 @@ import { TEMPLATES } from "../../templates/index.ts";
 import { element, say } from "../element.ts";
 import { choiceField, type Form, radioField, textField } from "../form.ts";
 import { inUnit } from "../make/figures.ts";
-import { unitSign } from "../make/quantity.ts";
-import { LABELS, type ReadDraft, type ReadState, takesPieces } from "./order.ts";
+import { unitSign } from "../make/unit-change.ts";
+import { LABELS, takesPieces } from "./make.ts";
+import type { ReadDraft, ReadState } from "./order.ts";
 
 type Sheet = { readonly draft: ReadDraft; readonly form: Form; readonly model: () => SheetModel | undefined };
 
@@ -20,7 +21,12 @@ export function sheetSection({ draft, form, model }: Sheet): HTMLElement {
   const amounts = element(
     "div",
     {},
-    element("p", { class: "hint" }, "How much to make; left blank, the sheet keeps the recipe's own amounts."),
+    makeField("recipe", "count", true),
+    element(
+      "p",
+      { class: "hint" },
+      "How much to make; left blank, as much as the recipe, and pieces as large as its own.",
+    ),
     element(
       "div",
       { class: "three" },
@@ -91,7 +97,11 @@ export function sheetSection({ draft, form, model }: Sheet): HTMLElement {
     amounts,
   );
 
-  function makeField(name: keyof ReadDraft["make"], quantity: "count" | "weight" | "share"): HTMLElement {
+  function makeField(
+    name: keyof ReadDraft["make"],
+    quantity: "count" | "weight" | "share",
+    inline = false,
+  ): HTMLElement {
     return textField(
       form,
       {
@@ -99,6 +109,7 @@ export function sheetSection({ draft, form, model }: Sheet): HTMLElement {
         label: () => LABELS[name],
         unit: () => unitSign(quantity, draft.units),
         numeric: true,
+        inline,
       },
       {
         get: () => draft.make[name],

@@ -1,5 +1,4 @@
-// What the bench's Functions panel shows: every function's words and one example, packed to a quarter of its size.
-import { deflateRawSync } from "node:zlib";
+// What the bench's Functions panel shows: every function's words and one example.
 import type { FunctionHelp } from "../../shared/function-help.ts";
 import type { Argument, CellValue, Example, SheetFunction } from "../define.ts";
 import { FUNCTIONS } from "../functions/index.ts";
@@ -46,6 +45,3 @@ function given({ gives }: Example): string {
   if (typeof gives !== "object") return shown(gives);
   return gives.map((row) => row.map(shown).join(", ")).join("; ");
 }
-
-/** A text for the page, in letters that hold no slash: two of them would be cut as a comment. */
-export const packed = (text: string): string => deflateRawSync(text, { level: 9 }).toString("base64url");

@@ -3,64 +3,14 @@
 import { a1 } from "../../shared/a1.ts";
 import { layOut } from "../../shared/layout.ts";
 import type { Options, SheetModel } from "../../shared/model.ts";
+import { ARITHMETIC_CALLS, OTHER_CALLS, RANGE_CALLS } from "../../shared/sheet-calls.ts";
 import { FUNCTIONS } from "../functions/index.ts";
 import { type Formulas, formulasOf, longestChain, type Named } from "./chains.ts";
 import { type Node, nodesOf, parseFormula } from "./formula-parser.ts";
 
-/** Take whole ranges; a blank text in them does no harm. */
-const TAKES_RANGES = new Set([
-  "SUM",
-  "COUNT",
-  "MAX",
-  "MIN",
-  "AVERAGE",
-  "SUMIF",
-  "SUMIFS",
-  "COUNTIF",
-  "COUNTIFS",
-  "SUMPRODUCT",
-  "INDEX",
-  "MATCH",
-  "VLOOKUP",
-  "ROWS",
-]);
-/** Do a sum with what they are given, like an operator. */
-const ARITHMETIC = new Set([
-  "ROUND",
-  "ROUNDUP",
-  "ROUNDDOWN",
-  "INT",
-  "ABS",
-  "MOD",
-  "CEILING",
-  "FLOOR",
-  "MROUND",
-  "SQRT",
-  "POWER",
-]);
-const OTHERS = new Set([
-  "IF",
-  "IFERROR",
-  "ISERROR",
-  "AND",
-  "OR",
-  "NOT",
-  "LEN",
-  "SWITCH",
-  "ARRAYFORMULA",
-  "CHAR",
-  "N",
-  "TRUE",
-  "FALSE",
-  "ISNUMBER",
-  "SEARCH",
-  "FIND",
-  "LEFT",
-  "MID",
-  "MMULT",
-  "ROW",
-  "TRANSPOSE",
-]);
+const TAKES_RANGES = new Set(RANGE_CALLS);
+const ARITHMETIC = new Set(ARITHMETIC_CALLS);
+const OTHERS = new Set(OTHER_CALLS);
 const NEVER: Readonly<Record<string, string>> = {
   ISBLANK: 'a spilled "" is not blank: compare LEN() with 0',
   COUNTA: 'a spilled "" counts: use COUNT or COUNTIF',

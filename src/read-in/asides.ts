@@ -18,7 +18,10 @@ const HEADING = new RegExp(`^(?:the )?(?:${PARTS.replace(/s\b/g, "s?")}|${PREFER
 
 /** A step begins with what to do. */
 const STEP =
-  /^(?:mix|add|stir|knead|bake|preheat|combine|fold|let|leave|shape|place|cover|whisk|beat|sift|pour|roll|divide|dissolve|turn|transfer|remove|bring|heat|allow|pre-heat|in a|on a|when|once|after|meanwhile|next)\b/;
+  /^(?:mix|add|stir|knead|bake|preheat|combine|fold|let|leave|shape|place|cover|whisk|beat|sift|pour|roll|divide|dissolve|turn|transfer|remove|bring|heat|allow|pre-heat|in a|on a|when|once|after|meanwhile|next|melt|grease|dust|brush|sprinkle|weigh|scale|proof|prove|refrigerate|spoon|spread|punch|knock|tip|put|set|work|blend|gently|slowly|gradually)\b/;
+/** Words that are ingredients as well ("warm water", "cream cheese") until one of these follows. */
+const STEP_WITH =
+  /^(?:warm|cool|chill|cream|rest|cut|line|boil|soak|toast|scald|steam|score|cook)\s+(?:the|your|it|them|together|up|on|in|into|for|gently|slowly|until|each|both|all)\b/;
 const FEWEST_LETTERS_OF_A_STEP = 24;
 const BESIDE =
   /\b(?:dusting|greasing|brushing|sprinkling|rolling out|to serve|for serving|for the (?:tin|pan|tray|bowl|bench|counter))\b/;
@@ -28,7 +31,7 @@ type About = readonly ["heading" | "aside", string];
 /** What a line is, if it is no ingredient; `hasAmount` where an amount was read in it. */
 export function aboutLine(text: string, hasAmount: boolean): About | undefined {
   const plain = bare(text);
-  if (STEP.test(plain) && plain.length >= FEWEST_LETTERS_OF_A_STEP) {
+  if ((STEP.test(plain) || STEP_WITH.test(plain)) && plain.length >= FEWEST_LETTERS_OF_A_STEP) {
     return ["aside", hasAmount ? "Read as a step, though it names an amount." : "Read as a step of the method."];
   }
   if (hasAmount) return undefined;

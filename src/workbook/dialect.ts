@@ -18,6 +18,8 @@ const GIVES_ARRAY = new Set([
   "HSTACK",
   "SPLIT",
 ]);
+/** Take a range for every criterion, which the engine says of the first alone. */
+const TAKES_RANGES = new Set(["SUMIFS", "COUNTIFS", "AVERAGEIFS", "MAXIFS", "MINIFS"]);
 const TAKES_ONE_VALUE = new Set(["IF", "IFS", "IFERROR", "IFNA", "SWITCH"]);
 
 /** A formula as a script gives it, checked, in the engine's form. Throws with the reason when a sheet would not take it. */
@@ -95,6 +97,7 @@ function checkNode(library: Library, node: FormulaNode, inArray: boolean, refuse
   if (name !== "" && !registry.contains(name)) refuse(`${name} is not a function of the workbook`);
   const known = name === "" ? [] : registry.get(name).args;
   node.args?.forEach((argument, index) => {
+    if (TAKES_RANGES.has(name)) return;
     const takes = known[Math.min(index, known.length - 1)];
     if (spread(argument) && (TAKES_ONE_VALUE.has(name) || takes?.acceptMatrix !== true)) refuse(SEVERAL);
   });

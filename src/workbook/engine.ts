@@ -1,9 +1,11 @@
 import { attachCustom, type CustomScript } from "./custom.ts";
+import { separateDependents } from "./dependents.ts";
 import { fromTyped, toDialect } from "./dialect.ts";
 import { refuseEmptyText, renameErrors } from "./errors.ts";
 import { joinCellByCell } from "./joining.ts";
 import type { EvaluatedCell, FormulaArgument, Library, Locale, Model, Position, WorkbookData } from "./library.ts";
 import { addMissing } from "./missing.ts";
+import { calculateLater, clearOnlyCells, pacer } from "./pace.ts";
 import { addPlugins, BATCH, type Command, refusals } from "./plugins.ts";
 import { roundAsRead } from "./rounding.ts";
 import type { Stub } from "./stubs.ts";
@@ -36,6 +38,8 @@ export type Engine = {
   run(type: string, payload?: object): void;
   /** Runs all commands with one calculation and as one undo step. */
   runAll(commands: readonly Command[]): void;
+  /** Runs work that changes the workbook; cells calculate once at its end, or when it reads a value in between. */
+  together<T>(work: () => T): T;
   evaluated(position: Position): EvaluatedCell;
   /** The cell's formula in the dialect of scripts; `undefined` when it has none. */
   formula(position: Position): string | undefined;
@@ -45,6 +49,9 @@ export type Engine = {
   /** The whole workbook as plain data, which `data` of openEngine takes back. */
   data(): WorkbookData;
 };
+
+/** Getters that tell what was calculated. */
+const CALCULATED = /Evaluated|Spread|Spill|isEmpty|Visible/;
 
 const prepared = new WeakSet<object>();
 
@@ -60,6 +67,9 @@ export function prepare(library: Library): void {
   joinCellByCell(library);
   refuseEmptyText(library);
   addPlugins(library);
+  calculateLater(library);
+  clearOnlyCells(library);
+  quietly(() => separateDependents(library));
 }
 
 export function openEngine(library: Library, how: { locale?: LocaleCode; data?: WorkbookData } = {}): Engine {
@@ -75,15 +85,18 @@ export function openEngine(library: Library, how: { locale?: LocaleCode; data?: 
   const dispatch = model.dispatch;
   model.dispatch = (type, payload) => dispatch(type, withoutDoubledPercent(type, payload));
 
+  const pace = pacer(model.getters, () => run("EVALUATE_CELLS", { cellIds: [] }));
   const defects: string[] = [];
   const run = (type: string, payload: object = {}) => {
     const { isSuccessful, reasons } = quietly(() => model.dispatch(type, payload));
+    pace.note();
     const real = reasons.filter((reason) => reason !== "NoChanges");
     if (!isSuccessful && real.length > 0) throw new Error(`The workbook refused ${type}: ${real.join(", ")}`);
   };
   const get = <T>(getter: string, ...args: readonly unknown[]): T => {
     const found = model.getters[getter];
     if (found === undefined) throw new Error(`The engine has no ${getter}`);
+    if (CALCULATED.test(getter)) pace.settle();
     return found(...args) as T;
   };
   return {
@@ -99,6 +112,7 @@ export function openEngine(library: Library, how: { locale?: LocaleCode; data?: 
       const real = refusals.filter((refusal) => !refusal.endsWith("NoChanges"));
       if (real.length > 0) throw new Error(`The workbook refused ${real.join("; ")}`);
     },
+    together: pace.together,
     evaluated: (position) => get<EvaluatedCell>("getEvaluatedCell", position),
     formula(position) {
       const cell = get<FormulaCell | undefined>("getCell", position);

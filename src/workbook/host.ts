@@ -1,3 +1,4 @@
+import { answerAtOnce, type Served } from "../../sidebar/plan/at-once.ts";
 import { cellValue } from "./custom.ts";
 import { type Engine, type LocaleCode, openEngine } from "./engine.ts";
 import { makeFinder, makeHands } from "./hands.ts";
@@ -21,9 +22,7 @@ export type HostCell = {
   readonly note: string;
 };
 
-export type BenchAnswer =
-  | { readonly ok: true; readonly answer: unknown }
-  | { readonly ok: false; readonly message: string };
+export type BenchAnswer = Served;
 
 export type WorkbookHost = ReturnType<typeof openWorkbook>;
 
@@ -80,13 +79,22 @@ function makeHost(engine: Engine, session: Session, script: Script) {
     return made.items;
   };
 
-  const ask = (request: unknown): BenchAnswer => {
-    const json = script.serve("benchAsk", [JSON.stringify(request)]);
-    if (typeof json !== "string") throw new Error("benchAsk did not return a text");
-    const answer = JSON.parse(json) as BenchAnswer;
+  // The calls of all steps of a question; whatever runs afterwards begins a trail of its own.
+  let trail: string[] = [];
+  let latest = guard.trail;
+  const serve = (json: string): Served => {
+    const reply = script.serve("benchAsk", [json]);
+    latest = guard.trail;
+    trail.push(...latest);
+    if (typeof reply !== "string") throw new Error("benchAsk did not return a text");
+    const answer = JSON.parse(reply) as Served;
     if (answer.ok !== true && typeof answer.message !== "string")
-      throw new Error(`benchAsk returned ${json.slice(0, 200)}`);
+      throw new Error(`benchAsk returned ${reply.slice(0, 200)}`);
     return checked(answer);
+  };
+  const ask = (request: unknown): BenchAnswer => {
+    trail = [];
+    return answerAtOnce(request, serve);
   };
 
   return {
@@ -95,7 +103,7 @@ function makeHost(engine: Engine, session: Session, script: Script) {
     script,
     /** What the script showed: menu, sidebar, messages (alerts, toasts, `log: …`). */
     shown,
-    /** Asks the bench's server, JSON both ways, as the sidebar does. */
+    /** Asks as a panel of the bench does: what the bench plans is planned here, JSON both ways at each step. */
     ask,
     /** The answer itself; throws the sentence when the bench refuses. */
     answer(request: unknown): unknown {
@@ -148,9 +156,9 @@ function makeHost(engine: Engine, session: Session, script: Script) {
     get serviceCalls(): number {
       return guard.calls;
     },
-    /** Their names in the latest run. */
+    /** Their names in the latest question, all its steps together. */
     get trail(): readonly string[] {
-      return [...guard.trail];
+      return [...(guard.trail === latest ? trail : guard.trail)];
     },
     /** Makes the n-th service call from now fail once, as Google's service sometimes does; undefined takes it back. */
     failAt: (call: number | undefined) => guard.failAt(call),

@@ -91,6 +91,7 @@ export type Library = {
     readonly functionRegistry: Registry<FunctionDescription>;
     readonly featurePluginRegistry: Registry<unknown>;
     readonly corePluginRegistry: Registry<unknown>;
+    readonly coreViewsPluginRegistry: Registry<unknown>;
     readonly errorTypes: Set<string>;
   };
   tokenize(formula: string, locale?: Locale): Token[];

@@ -153,11 +153,12 @@ function forEach(grid: Grid, use: (position: Position, down: number, across: num
 
 function writeValues(session: Session, grid: Grid, at: At): void {
   const commands = grid((position) => position).flatMap((row, down) =>
-    row.map((position, across) => {
+    row.flatMap((position, across) => {
       const content = contentFor(session, at(down, across), position);
+      if (content === "" && session.contentOf(position) === "") return [];
       // In a cell of text the engine would still calculate what begins with "=": keep it by the escape instead.
       const kept = content.startsWith("=") ? { content: `'${content}`, format: "" } : { content };
-      return { type: "UPDATE_CELL", payload: { ...position, ...kept } };
+      return [{ type: "UPDATE_CELL", payload: { ...position, ...kept } }];
     }),
   );
   session.write(...commands);
@@ -165,13 +166,12 @@ function writeValues(session: Session, grid: Grid, at: At): void {
 
 function writeFormulas(session: Session, grid: Grid, by: string, at: At): void {
   const { engine, guard } = session;
-  session.flush();
   const commands = grid((position) => position).flatMap((row, down) =>
     row.flatMap((position, across) => {
       const formula = at(down, across);
       const where = engine.library.helpers.toXC(position.col, position.row);
       // A blank among formulas empties its cell: a slip, unless the cell is blank already.
-      if (formula === "" && !session.get<{ content?: string } | undefined>("getCell", position)?.content) return [];
+      if (formula === "" && session.contentOf(position) === "") return [];
       if (typeof formula !== "string" || formula === "")
         throw new Error(`${by}: ${where} has no formula; write it alone`);
       if (session.formatOf(position) === "@")

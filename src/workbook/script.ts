@@ -48,11 +48,13 @@ export function makeScript(session: Session, realm: Realm): Script {
     const found = realm.find(name);
     if (found === undefined) throw new Error(`Script function not found: ${name}`);
     guard.begin();
-    try {
-      return inMode(mode, () => found(...args));
-    } finally {
-      session.flush();
-    }
+    return session.engine.together(() => {
+      try {
+        return inMode(mode, () => found(...args));
+      } finally {
+        session.flush();
+      }
+    });
   };
   return {
     Date: realm.Date,

@@ -1,5 +1,6 @@
 import type { Engine } from "./engine.ts";
 import { Guard } from "./guard.ts";
+import { joined } from "./joined.ts";
 import type { Position } from "./library.ts";
 import type { Command } from "./plugins.ts";
 
@@ -10,6 +11,11 @@ export type Shown = {
   sidebar: { readonly title: string; readonly file: string; readonly added?: string } | undefined;
   messages: string[];
 };
+
+/** Commands that empty cells, whichever hold something. */
+const EMPTYING: ReadonlySet<string> = new Set(["CLEAR_CELLS", "DELETE_CONTENT"]);
+
+const key = ({ sheetId, col, row }: Position): string => `${sheetId}!${col}!${row}`;
 
 /**
  * What the stand-in's objects share: the engine, the guard and the writes that wait. Writes are kept until something is
@@ -23,7 +29,9 @@ export class Session {
   /** Set by a test: another person holds the document's lock. */
   lockIsTaken = false;
   private waiting: Command[] = [];
+  private isEmptying = false;
   private formats = new Map<string, string>();
+  private contents = new Map<string, string>();
   private ids = new Map<string, number>();
 
   readonly engine: Engine;
@@ -35,7 +43,13 @@ export class Session {
   }
 
   write(...commands: readonly Command[]): void {
-    this.waiting.push(...commands);
+    for (const command of commands) {
+      if (command.type === "UPDATE_CELL") {
+        const { content, ...position } = command.payload as Position & { content: string };
+        this.contents.set(key(position), content);
+      } else if (EMPTYING.has(command.type)) this.isEmptying = true;
+      this.waiting.push(command);
+    }
   }
 
   flush(): void {
@@ -43,17 +57,30 @@ export class Session {
     if (commands.length === 0) return;
     this.waiting = [];
     this.formats.clear();
-    this.engine.runAll(commands);
+    this.contents.clear();
+    this.isEmptying = false;
+    this.engine.runAll(
+      joined(
+        commands,
+        (at) => this.get<{ style?: Readonly<Record<string, unknown>> } | undefined>("getCell", at)?.style,
+      ),
+    );
   }
 
-  noteFormat({ sheetId, col, row }: Position, format: string): void {
-    this.formats.set(`${sheetId}!${col}!${row}`, format);
+  noteFormat(position: Position, format: string): void {
+    this.formats.set(key(position), format);
+  }
+
+  /** What a cell holds, also what waits: "" for nothing. */
+  contentOf(position: Position): string {
+    if (this.isEmptying) this.flush();
+    const waiting = this.contents.get(key(position));
+    return waiting ?? this.get<{ content?: string } | undefined>("getCell", position)?.content ?? "";
   }
 
   /** The number format of a cell, also one that waits. */
   formatOf(position: Position): string {
-    const { sheetId, col, row } = position;
-    const waiting = this.formats.get(`${sheetId}!${col}!${row}`);
+    const waiting = this.formats.get(key(position));
     return waiting ?? this.get<{ format?: string } | undefined>("getCell", position)?.format ?? "";
   }
 

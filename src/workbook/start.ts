@@ -1,8 +1,9 @@
 import { existsSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import * as esbuild from "esbuild";
-import { DEMO } from "../../templates/demo.ts";
+import { DEMO_FRONT } from "../../templates/demo/shop.ts";
 import { build } from "../build/build.ts";
+import { demoToday } from "./demo.ts";
 import { openWorkbook, type WorkbookHost } from "./host.ts";
 import { openKeeper } from "./keep.ts";
 import { serve } from "./server.ts";
@@ -70,9 +71,9 @@ async function saveTo(path: string): Promise<void> {
     codeJs: readFileSync("dist/Code.js", "utf8"),
     sidebarHtml: readFileSync("dist/sidebar.html", "utf8"),
   });
-  const sheets = DEMO.map((order) => (book.answer({ ask: "build", ...order }) as { sheet: string }).sheet);
+  const sheets = demoToday().map((asked) => (book.answer(asked) as { sheet: string }).sheet);
   writeWhole(path, await toXlsx(book.engine));
-  const [first] = sheets;
+  const first = sheets.find((sheet) => sheet === DEMO_FRONT);
   if (first !== undefined) console.log(`\n${first}\n\n${asText(book, first)}\n`);
   console.log(`${WORKBOOK_NAME}: ${sheets.join(", ")} – saved to ${path}`);
 }

@@ -135,27 +135,37 @@ export function sizeCosts(costed: Costed): Table | Block {
         })),
       },
       {
-        cells: columns.map(({ name, unit, formula = "" }, at) => ({
+        cells: columns.map(({ name, unit, formula = "", plain }, at) => ({
           at,
           role: "computed" as const,
           name,
           unit,
           formula,
+          ...(plain === undefined ? {} : { plain }),
         })),
       },
     ],
   };
 }
 
+/** Selling price in the sheet's own sums, as shared/price.ts has it; blank where the share cannot be meant. */
+const PLAIN_PRICE = (() => {
+  const cost = 'IF(@price_from="ingredients";@size_ingredients;@size_cost)';
+  const price = `${cost}*SWITCH(@price_by;"cost share";1/@price_share;"margin";1/(1-@price_share);1+@price_share)*(1+@price_tax)`;
+  const fits =
+    'SWITCH(@price_by;"cost share";(@price_share>0)*(@price_share<=1);"margin";@price_share<1;"markup";@price_share>=0;0)*1';
+  return `=ARRAYFORMULA(IF(LEN(@price_by)*COUNT(@price_share)*LEN(@size_cost)*LEN(@size_ingredients)=0;"";IF(${fits}=0;"";IF(N(@price_step)>0;ROUNDUP(ROUND(${price}/@price_step;9);0)*@price_step;${price}))))`;
+})();
+
 function columnsOf({ each, names, whole }: Costed): ColumnModel[] {
   const perPiece = (cost: string) => `${each}/(1-@handling_loss)/(1-@unsold)*${cost}/${whole}`;
-  const column = (name: string, head: string, unit: ColumnModel["unit"], formula: string): ColumnModel => ({
-    name,
-    head,
-    unit,
-    role: "computed",
-    formula,
-  });
+  const column = (
+    name: string,
+    head: string,
+    unit: ColumnModel["unit"],
+    formula: string,
+    ...plain: string[]
+  ): ColumnModel => ({ name, head, unit, role: "computed", formula, ...(plain.length === 0 ? {} : { plain }) });
   return [
     column("cost_of", "One piece", "text", `=ARRAYFORMULA(IF(LEN(${each})=0;"";${names}&""))`),
     column(
@@ -175,6 +185,7 @@ function columnsOf({ each, names, whole }: Costed): ColumnModel[] {
       "Sells at",
       "money",
       '=IF(LEN(@price_by)*LEN(@price_share)*COUNT(@size_cost)=0;"";BAKE_SELLPRICE(ARRAYFORMULA(IF(@price_from="ingredients";@size_ingredients;@size_cost));@price_share;@price_by;@price_tax;@price_step))',
+      PLAIN_PRICE,
     ),
     column(
       "size_untaxed",

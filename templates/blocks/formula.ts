@@ -1,10 +1,15 @@
-import { KIND_WORDS } from "../../shared/kinds.ts";
+import { KIND_CHOICES } from "../../shared/kinds.ts";
 import type { Block, ColumnModel, Formula, Table, Unit } from "../../shared/model.ts";
-
-const KINDS = [...KIND_WORDS, "levain 100%", "poolish 100%", "biga 55%"];
+import { BY_WEIGHT_TOO, PLAIN_CHECK, PLAIN_DOUGH, plainRemark, plainRows } from "./plain-rows.ts";
 
 /** One figure above the table, under its heading. */
-export type Total = { readonly head: string; readonly name: string; readonly unit: Unit; readonly formula: Formula };
+export type Total = {
+  readonly head: string;
+  readonly name: string;
+  readonly unit: Unit;
+  readonly formula: Formula;
+  readonly plain?: readonly Formula[];
+};
 
 export const TOTALS = {
   flour: total("All flour ({weight})", "flour", "weight", "SUM(@grams)/SUM(@share)"),
@@ -56,12 +61,13 @@ export function totalsOf(...totals: readonly Total[]): Block {
             unit: "text",
             formula:
               '=IF(ISERROR(INDEX(@share;1;1));"Something in the table cannot be read: point at the red cell under Share of flour, and it says what to write.";"")',
+            plain: [PLAIN_CHECK],
           },
           ...[2, 3, 4, 5, 6, 7, 8].map((at) => ({ at, role: "heading" as const })),
         ],
       },
       { cells: totals.map(({ head }, at) => ({ at, role: "label", text: head, align: "right" })) },
-      { cells: totals.map(({ name, unit, formula }, at) => ({ at, role: "computed", name, unit, formula })) },
+      { cells: totals.map(({ head: _, ...total }, at) => ({ at, role: "computed", ...total })) },
     ],
   };
 }
@@ -75,10 +81,16 @@ export const totalsBlock: Block = totalsOf(
   TOTALS.pieces,
 );
 
+/** A water row that was typed as a share of a share. */
+const DRY =
+  'IF(LEN(@share)=0;"";IF((@kind="water")*(@share<2/100)=1;ROUND(100*@share;2)&" %: "&ROUND(10000*@share;2)&" % meant?";""))';
+
+const PLAIN_ROWS = plainRows(BY_WEIGHT_TOO);
+
 /** The columns that tables of ingredients are put together from. */
 export const COLUMNS = {
   ingredient: { name: "ingredient", head: "Ingredient", unit: "text", role: "input" },
-  kind: { name: "kind", head: "Kind", unit: "text", role: "input", choices: KINDS },
+  kind: { name: "kind", head: "Kind", unit: "text", role: "input", choices: KIND_CHOICES },
   percent: { name: "percent", head: "% of flour", unit: "percent", role: "input" },
   weighed: { name: "weighed", head: "or weight ({weight})", unit: "weight", role: "input" },
   share: {
@@ -88,6 +100,7 @@ export const COLUMNS = {
     role: "computed",
     formula: "=BAKE_FILLIN(@percent;@weighed;@kind;@amount;@of)",
     spills: ["grams"],
+    plain: PLAIN_ROWS.share,
   },
   grams: { name: "grams", head: "Weight ({weight})", unit: "weight", role: "computed" },
   whole: {
@@ -104,14 +117,15 @@ export const COLUMNS = {
     role: "computed",
     formula:
       '=IF(COUNT(@mixes)=0;"";IF(@mixes=0;"";BAKE_SCALEROUND(ARRAYFORMULA(IF(LEN(@grams)=0;"";@grams/@mixes));@step_coarse:@step_fine)))',
+    plain: PLAIN_ROWS.mix,
   },
   remark: {
     name: "remark",
     head: "Remark",
     unit: "text",
     role: "remark",
-    formula:
-      '=ARRAYFORMULA(IF(LEN(@share)=0;"";IF((@kind="water")*(@share<2/100)=1;ROUND(100*@share;2)&" %: "&ROUND(10000*@share;2)&" % meant?";"")))',
+    formula: `=ARRAYFORMULA(${DRY})`,
+    plain: [plainRemark(DRY)],
   },
 } as const satisfies Readonly<Record<string, ColumnModel>>;
 
@@ -147,7 +161,13 @@ function total(head: string, name: string, unit: Unit, formula: string): Total {
 }
 
 function whole(head: string): Total {
-  return { head, name: "dough", unit: "weight", formula: '=IF(ISERROR(INDEX(@share;1;1));"";SUM(@grams))' };
+  return {
+    head,
+    name: "dough",
+    unit: "weight",
+    formula: '=IF(ISERROR(INDEX(@share;1;1));"";SUM(@grams))',
+    plain: [PLAIN_DOUGH],
+  };
 }
 
 function pieces(divided: string): Total {

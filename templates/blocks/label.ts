@@ -90,9 +90,17 @@ export function labelBlock(costed: Costed): Block {
         "declared",
         "share",
         `=IF(LEN(@declare)*COUNT(@baked)=0;"";BAKE_LABELSHARE(@declare;${names};${weights};@baked))`,
+        { plain: [plainShare(costed)] },
       ),
     ],
   };
+}
+
+/** Blank where no ingredient has the name. */
+function plainShare({ extra }: Costed): string {
+  const named = extra === undefined ? "" : `+(${extra.name}=@declare)`;
+  const also = extra === undefined ? "" : `+IF(${extra.name}=@declare;N(${extra.weight});0)`;
+  return `=IF(LEN(@declare)*COUNT(@baked)=0;"";IF(COUNTIF(@ingredient;@declare)${named}=0;"no such row";(SUMIF(@ingredient;@declare;@grams)${also})/@baked))`;
 }
 
 const said = (text: string, name: string, formula: string): Line => computedLine(text, name, "text", formula);

@@ -1,6 +1,8 @@
 import type { Block, ColumnModel } from "../../shared/model.ts";
 import { COLUMNS, ingredientTable } from "./formula.ts";
-import { computedLine, headingLine, inputLine } from "./line.ts";
+import { computedLine, headingLine, inputLine, label } from "./line.ts";
+import { LIQUID_NOTE, PLAIN_EFFECTIVE, PLAIN_PLAIN_WATER } from "./plain-liquid.ts";
+import { BY_PERCENT, plainRows } from "./plain-rows.ts";
 
 /** The water a dough has from everything, and what of it is left for the tap. */
 export const liquidBlock: Block = {
@@ -10,17 +12,27 @@ export const liquidBlock: Block = {
     headingLine("Water from everything", 3),
     inputLine("Effective hydration wanted", "effective_wanted", "percent"),
     inputLine("One egg shelled ({weight})", "egg_weight", "weight"),
-    computedLine(
-      "Plain water for it, of flour",
-      "plain_water",
-      "share",
-      '=IF(LEN(@effective_wanted)*COUNT(@percent)=0;"";BAKE_PLAINWATER(@ingredient;@percent;@kind;@effective_wanted))',
-    ),
+    {
+      cells: [
+        label("Plain water for it, of flour"),
+        {
+          at: 1,
+          role: "computed",
+          name: "plain_water",
+          unit: "share",
+          formula:
+            '=IF(LEN(@effective_wanted)*COUNT(@percent)=0;"";BAKE_PLAINWATER(@ingredient;@percent;@kind;@effective_wanted))',
+          plain: PLAIN_PLAIN_WATER,
+        },
+        { at: 2, role: "remark", name: "liquid_says", unit: "text", formula: LIQUID_NOTE, when: "plain" },
+      ],
+    },
     computedLine(
       "Effective hydration reached",
       "effective",
       "share",
       '=IF(COUNT(@dough)=0;"";IF(@dough=0;"";BAKE_HYDRATION(@ingredient;@grams;@kind)))',
+      { plain: PLAIN_EFFECTIVE },
     ),
     computedLine(
       "Eggs in one mix",
@@ -40,8 +52,14 @@ const used: ColumnModel = {
   formula:
     '=ARRAYFORMULA(IF(LEN(@percent)>0;@percent;IF((@kind="water")*(COUNT(@plain_water)>0)=1;(@plain_water-SUMIF(@kind;"water*";@percent))/SUM((@kind="water")*(LEN(@percent)=0));"")))',
 };
-const share: ColumnModel = { ...COLUMNS.share, formula: '=BAKE_FILLIN(@used;"";@kind;@amount;@of)' };
+const plain = plainRows(BY_PERCENT);
+const share: ColumnModel = {
+  ...COLUMNS.share,
+  formula: '=BAKE_FILLIN(@used;"";@kind;@amount;@of)',
+  plain: plain.share,
+};
+const mix: ColumnModel = { ...COLUMNS.mix, plain: plain.mix };
 
-const { ingredient, kind, percent, grams, whole, mix, remark } = COLUMNS;
+const { ingredient, kind, percent, grams, whole, remark } = COLUMNS;
 /** Percentages only: plain water can be told from weights no sooner than the flour is known. */
 export const usedTable = ingredientTable(16, ingredient, kind, percent, used, share, grams, whole, mix, remark);

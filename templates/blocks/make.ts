@@ -1,5 +1,8 @@
 import type { Block, Line, Table, Unit } from "../../shared/model.ts";
 
+/** Pieces that are not counted for want of a weight; without it there is no amount. */
+const NO_WEIGHT = "no weight";
+
 export type MakeSpec = {
   /** What comes out of the mixer. */
   readonly what: "dough" | "batter";
@@ -15,8 +18,15 @@ export type MakeSpec = {
 export function makeBlockOf({ what, by, counted, mixed = "" }: MakeSpec): Block {
   const made = what === "dough" ? "Dough" : "Batter";
   const otherwise = `IF(@by="flour";IF(LEN(@flour_wanted)=0;"";@flour_wanted);IF(LEN(@dough_wanted)=0;"";@dough_wanted${mixed}))`;
-  const amount = (rest: string) =>
-    by.includes("pieces") ? `=IF(@by="pieces";IF(SUM(@size_dough)>0;SUM(@size_dough)${mixed};"");${rest})` : `=${rest}`;
+  const sized = `IF(SUM(@size_dough)>0;SUM(@size_dough)${mixed};"")`;
+  const amount = (rest: string, ofSizes = sized) =>
+    by.includes("pieces") ? `=IF(@by="pieces";${ofSizes};${rest})` : `=${rest}`;
+  const amounts = (ofSizes?: string) => [
+    ...(counted === undefined
+      ? []
+      : [{ when: counted.needs, formula: amount(`IF(@by="${counted.by}";${counted.dough};${otherwise})`, ofSizes) }]),
+    { formula: amount(otherwise, ofSizes) },
+  ];
   return {
     block: "make",
     left: 0,
@@ -67,17 +77,8 @@ export function makeBlockOf({ what, by, counted, mixed = "" }: MakeSpec): Block 
             role: "computed",
             name: "amount",
             unit: "weight",
-            formula: [
-              ...(counted === undefined
-                ? []
-                : [
-                    {
-                      when: counted.needs,
-                      formula: amount(`IF(@by="${counted.by}";${counted.dough};${otherwise})`),
-                    },
-                  ]),
-              { formula: amount(otherwise) },
-            ],
+            formula: amounts(),
+            plain: [amounts(`IF(COUNTIF(@size_dough;"${NO_WEIGHT}")>0;"";${sized})`)],
           },
           { at: 2, role: "computed", name: "of", unit: "text", formula: '=IF(@by="flour";"flour";"dough")' },
         ],
@@ -141,6 +142,10 @@ export const makeBlock: Block = makeBlockOf({
   counted: { by: "tins", needs: "tin", dough: "@tins_dough" },
 });
 
+/** Losses divide, one after the other. */
+const DOUGH_OF_SIZE =
+  'IF(LEN(@size_pieces)*LEN(@size_weight)=0;"";@size_pieces*@size_weight/(1-@size_loss)/(1-@handling_loss))';
+
 /** Up to five sizes from one dough, by what a piece is sold at. */
 export const sizesTable: Table = {
   table: "sizes",
@@ -164,14 +169,15 @@ export const sizesTable: Table = {
       unit: "weight",
       role: "computed",
       formula: "=BAKE_DOUGHFOR(@size_pieces;@size_weight;@size_loss;@handling_loss)",
+      plain: [`=ARRAYFORMULA(IF((LEN(@size_pieces)>0)*(LEN(@size_weight)=0)=1;"${NO_WEIGHT}";${DOUGH_OF_SIZE}))`],
     },
   ],
 };
 
 /** The same in the sheet's own sums, where calls of stages already wait for each other. */
 export const plainSizesTable: Table = withColumn(sizesTable, "size_dough", {
-  formula:
-    '=ARRAYFORMULA(IF(LEN(@size_pieces)*LEN(@size_weight)=0;"";@size_pieces*@size_weight/(1-@size_loss)/(1-@handling_loss)))',
+  formula: `=ARRAYFORMULA(${DOUGH_OF_SIZE})`,
+  plain: [`=ARRAYFORMULA(${DOUGH_OF_SIZE})`],
 });
 
 /** Of a dough that has something rolled in before it is divided. */

@@ -22,6 +22,16 @@ export const nameBlockOf = (title: string): Block => ({
       ],
     },
     { cells: [{ at: 1, role: "input", name: "change_2", unit: "text" }] },
+    ...[
+      [
+        "plain",
+        "In the sheet's own formulas: a copy works where the add-on is missing. Kinds, shapes and the like are chosen from their lists.",
+      ],
+      [
+        "plain&cost",
+        "Only these cells still need the add-on: prices per {priced}, Ingredient list, Allergens, and In all of it under Nutrition. Where it is missing, delete their formulas and type.",
+      ],
+    ].map(([condition = "", text = ""]) => ({ when: condition, cells: [{ at: 0, role: "remark" as const, text }] })),
   ],
 });
 

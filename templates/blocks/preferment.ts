@@ -1,16 +1,17 @@
 import type { Block, ColumnModel, Line } from "../../shared/model.ts";
 import { COLUMNS, ingredientTable } from "./formula.ts";
 import { computedLine, headingLine, inputLine, label, when } from "./line.ts";
+import { PLAIN_FEED, PLAIN_STAGES, plainFromNote } from "./plain-stages.ts";
 import { hoursBefore } from "./steps.ts";
 
 const BOTH = "COUNT(@flour;@pre_share;@pre_hydration)<3";
 
 const shareLine = inputLine("Share of all flour in it", "pre_share", "share");
 const hydrationLine = inputLine("Its hydration", "pre_hydration", "percent");
-const fromLine: Line = {
+const fromLineOf = (seed: boolean): Line => ({
   cells: [
     label("One flour only (its name)"),
-    { at: 1, role: "input", name: "pre_from", unit: "text" },
+    { at: 1, role: "input", name: "pre_from", unit: "text", among: "ingredient", hint: "Blank: of every flour." },
     {
       at: 2,
       role: "remark",
@@ -18,15 +19,25 @@ const fromLine: Line = {
       unit: "text",
       formula:
         '=IF(IF(LEN(@pre_from)=0;1;COUNTIF(@ingredient;@pre_from))=0;"no row of this name";IF(ISERROR(INDEX(@pre;1;1));"does not fit: see its red cell";""))',
+      plain: plainFromNote(seed),
     },
   ],
-};
+});
 /** Hours, and the step of the day it must be ripe for. */
 const timeLine: Line = {
   cells: [
     label("Hours it ripens, for step"),
-    { at: 1, role: "input", name: "pre_hours", unit: "plain" },
-    { at: 2, role: "input", name: "pre_step", unit: "text", value: "Mix", when: "steps" },
+    { at: 1, role: "input", name: "pre_hours", unit: "plain", asks: "Hours it ripens" },
+    {
+      at: 2,
+      role: "input",
+      name: "pre_step",
+      unit: "text",
+      value: "Mix",
+      when: "steps",
+      asks: "It must be ripe for the step",
+      among: "step",
+    },
   ],
 };
 const flourLine = computedLine("Flour in it ({weight})", "pre_flour", "weight", `=IF(${BOTH};"";@flour*@pre_share)`);
@@ -78,7 +89,7 @@ export const prefermentBlock: Block = {
     },
     inputLine("Its yeast, of its flour", "pre_yeast", "share"),
     timeLine,
-    fromLine,
+    fromLineOf(false),
     startLine("Set it at, on day"),
     flourLine,
     waterLine,
@@ -117,13 +128,13 @@ export const levainBlock: Block = {
     {
       cells: [
         label("Seed, of flour fed; or weight"),
-        { at: 1, role: "input", name: "seed_share", unit: "percent" },
-        { at: 2, role: "input", name: "seed_weight", unit: "weight" },
+        { at: 1, role: "input", name: "seed_share", unit: "percent", asks: "Seed, of the flour fed" },
+        { at: 2, role: "input", name: "seed_weight", unit: "weight", asks: "or the seed's weight" },
       ],
     },
     inputLine("Kept back as seed ({weight})", "keep", "weight"),
     timeLine,
-    fromLine,
+    fromLineOf(true),
     startLine("Feed it at, on day"),
     {
       cells: [
@@ -166,6 +177,7 @@ export const levainBlock: Block = {
           spills: ["feed_flour", "feed_water"],
           formula:
             '=IF(COUNT(@seed_used;@seed_hydration;@levain)<3;"";BAKE_STARTERFEED(@levain;@pre_hydration;@seed_hydration;@seed_used))',
+          plain: PLAIN_FEED,
         },
       ],
     },
@@ -194,6 +206,7 @@ function stageColumn(name: "pre" | "final", head: string, seed: boolean): Column
     unit: "weight",
     role: "computed",
     formula: `=IF(COUNT(@mixes)=0;"";IF(@mixes=0;"";${formula}))`,
+    plain: PLAIN_STAGES[name],
   };
 }
 

@@ -28,6 +28,7 @@ export const rollInBlock: Block = {
           name,
           unit: "count" as const,
           align: "center" as const,
+          asks: `Fold ${at + 1} (3 single, 4 double)`,
         })),
       ],
     },

@@ -42,7 +42,9 @@ export const thicknessBlock: Block = {
     inputLine("Weight per area ({weight}/{length}²)", "per_area", "per area"),
     inputLine("or a round: weight ({weight})", "known_weight", "weight"),
     inputLine("and its diameter ({length})", "known_diameter", "length"),
-    computedLine("Circle over its square", "circle", "per area", '=BAKE_TINAREA("round";1;"cm")'),
+    computedLine("Circle over its square", "circle", "per area", '=BAKE_TINAREA("round";1;"cm")', {
+      plain: ["=PI()/4"],
+    }),
     computedLine(
       "Weight per area used",
       "per_area_used",

@@ -60,11 +60,11 @@ export function ovenBlockOf({ on, left = 4, wanted = false }: OvenSpec): Block {
       {
         cells: [
           label("Ready at"),
-          { at: 2, role: "input", name: "ready", unit: "time" },
+          { at: 2, role: "input", name: "ready", unit: "time", hint: "Every step's start is counted back from it." },
           { at: 3, role: "remark", text: "on day 0; -1 is the day before" },
         ],
       },
-      inputLine("Step in the oven", "oven_step", "text", { value: "Bake" }, 2),
+      inputLine("Step in the oven", "oven_step", "text", { value: "Bake", among: "step" }, 2),
       ...(trays ? [inputLine("Pieces on a tray", "tray_pieces", "count", {}, 2)] : []),
       inputLine(trays ? "Trays in an oven load" : "Tins in an oven load", "oven_takes", "count", {}, 2),
       inputLine("Minutes to reload", "oven_reload", "minutes", {}, 2),

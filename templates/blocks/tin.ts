@@ -1,6 +1,7 @@
 import type { Block } from "../../shared/model.ts";
 import { TIN_SHAPES } from "../../shared/tin.ts";
 import { TIN_DOUGH_KINDS } from "../../shared/tin-guide.ts";
+import { PLAIN_CAPACITY, PLAIN_CAPACITY_NOTE, PLAIN_GUIDE } from "./plain-tin.ts";
 
 export type TinSpec = {
   readonly what: "dough" | "batter";
@@ -84,6 +85,7 @@ export const tinBlockOf = ({ what, kind, sizes }: TinSpec): Block => ({
           unit: "fill",
           spills: ["guide_usual", "guide_high"],
           formula: '=IF(LEN(@tin_kind)=0;"";BAKE_TINGUIDE(@tin_kind))',
+          plain: PLAIN_GUIDE,
         },
       ],
     },
@@ -97,7 +99,9 @@ export const tinBlockOf = ({ what, kind, sizes }: TinSpec): Block => ({
           unit: "capacity",
           formula:
             '=IF(COUNTIF(@tin_size_1:@tin_size_5;"<>")=0;"";BAKE_TINCAPACITY(@tin_shape;@tin_size_1:@tin_size_5;"{length}"))',
+          plain: PLAIN_CAPACITY,
         },
+        { at: 2, role: "remark", name: "tin_says", unit: "text", formula: PLAIN_CAPACITY_NOTE, when: "plain" },
       ],
     },
     {

@@ -1,5 +1,7 @@
 import type { Block } from "../../shared/model.ts";
 import { MIXINGS, YEAST_LIMITS } from "../../shared/temperature.ts";
+import { PLAIN_TIN_NOTE } from "./plain-tin.ts";
+import { PLAIN_FRICTION_GUIDE, PLAIN_ICE, PLAIN_WATER_NOTE, PLAIN_WATER_TEMP } from "./plain-water.ts";
 
 /** A factor is told for three temperatures; a preferment's is the fourth. */
 const FACTORS = "IF(COUNT(@preferment_temp)=0;1;4/3)";
@@ -53,6 +55,7 @@ export const waterBlockOf = (said: string, water: string): Block => ({
           unit: "factor",
           spills: ["friction_usual", "friction_high"],
           formula: '=IF(LEN(@mixing)=0;"";BAKE_FRICTIONGUIDE(@mixing;@minutes;"{temperature}"))',
+          plain: PLAIN_FRICTION_GUIDE,
         },
       ],
     },
@@ -85,6 +88,7 @@ export const waterBlockOf = (said: string, water: string): Block => ({
           unit: "temperature",
           formula:
             '=IF(LEN(@dough_target)*LEN(@flour_temp)*LEN(@room_temp)*LEN(@friction)=0;"";BAKE_WATERTEMP(@dough_target;@flour_temp:@preferment_temp;@friction))',
+          plain: PLAIN_WATER_TEMP,
         },
       ],
     },
@@ -111,6 +115,7 @@ export const waterBlockOf = (said: string, water: string): Block => ({
           spills: ["tap_water"],
           formula:
             '=IF(LEN(@water_temp)*LEN(@tap_temp)*LEN(@water_mix)=0;"";BAKE_ICE(@water_mix;@tap_temp;@water_temp;"{temperature}"))',
+          plain: PLAIN_ICE,
         },
       ],
     },
@@ -140,6 +145,7 @@ export const notesBlock: Block = {
           unit: "text",
           formula:
             '=IF(LEN(@tin_dough)*LEN(@tin_capacity)*LEN(@tin_kind)=0;"";INDEX(BAKE_TINNOTE(@tin_dough;@tin_capacity;@tin_kind;"{weight}");1;1))',
+          plain: PLAIN_TIN_NOTE,
         },
       ],
     },
@@ -153,6 +159,7 @@ export const notesBlock: Block = {
           unit: "text",
           formula:
             '=IF(LEN(@water_temp)*LEN(@tap_temp)=0;"";BAKE_WATERNOTE(@water_temp;@tap_temp;@yeast;"{temperature}"))',
+          plain: PLAIN_WATER_NOTE,
         },
       ],
     },

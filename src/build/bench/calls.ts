@@ -3,10 +3,11 @@ import type { Options, SheetModel } from "../../../shared/model.ts";
 import { plan } from "../../../shared/plan.ts";
 import { TEMPLATES } from "../../../templates/index.ts";
 import { openWorkbook } from "../../workbook/host.ts";
-import { codeJs, sidebarHtml } from "../build.ts";
+import { codeJs } from "../build.ts";
 import { formulasOf, longestChain } from "../chains.ts";
 import { nodesOf, parseFormula } from "../formula-parser.ts";
 import { isSheetFunction } from "../lint.ts";
+import { sidebarHtml } from "../page.ts";
 
 const METRIC = { weight: "g", temperature: "C", length: "cm" } as const;
 

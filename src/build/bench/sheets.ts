@@ -3,7 +3,8 @@ import { layOut } from "../../../shared/layout.ts";
 import type { Options } from "../../../shared/model.ts";
 import { SHEETS, TEMPLATES } from "../../../templates/index.ts";
 import { openWorkbook, type WorkbookHost } from "../../workbook/host.ts";
-import { codeJs, sidebarHtml } from "../build.ts";
+import { codeJs } from "../build.ts";
+import { sidebarHtml } from "../page.ts";
 import { median, once } from "./measure.ts";
 
 const OPTIONS: Options = { weight: "g", temperature: "C", length: "cm", parts: [] };

@@ -1,4 +1,3 @@
-import { DEMO } from "../../../templates/demo.ts";
 import { type Engine, openEngine } from "../engine.ts";
 import type { Library, Position } from "../library.ts";
 import { noteAt } from "../range.ts";
@@ -6,6 +5,7 @@ import { makeScript, type Script, servicesFor } from "../script.ts";
 import { Session } from "../session.ts";
 import { findCallable } from "../stubs.ts";
 import { googleFor } from "./client-run.ts";
+import { buildDemo } from "./demo.ts";
 import { keepEverything, lastTime } from "./keeping.ts";
 import { openPageRealm } from "./realm.ts";
 
@@ -59,7 +59,7 @@ async function open(): Promise<void> {
   byId("bench-close").addEventListener("click", closeBench);
   showMenu(session, script);
   openBench(session, script);
-  buildDemo(engine, script);
+  await buildDemo(engine, script, tell);
   keepEverything(engine, kept, (says) => tell(says, true));
   if (kept.says !== undefined) tell(kept.says, true);
   followSelection(engine, session);
@@ -128,33 +128,6 @@ function closeBench(): void {
   byId("bench").hidden = true;
   byId<HTMLIFrameElement>("bench-frame").src = "about:blank";
   window.dispatchEvent(new Event("resize"));
-}
-
-/** The first sheets of an empty workbook: built by the script itself, through the bench's own path. */
-function buildDemo(engine: Engine, script: Script): void {
-  const sheetIds = engine.get<readonly string[]>("getSheetIds");
-  const isEmpty = sheetIds.every(
-    (id) => engine.get<readonly Position[]>("getEvaluatedCellsPositions", id).length === 0,
-  );
-  if (!isEmpty) {
-    tell("As it was left.");
-    return;
-  }
-  const names: string[] = [];
-  for (const order of DEMO) {
-    const reply = JSON.parse(String(script.serve("benchAsk", [JSON.stringify({ ask: "build", ...order })])));
-    if (reply.ok !== true) {
-      tell(String(reply.message), true);
-      return;
-    }
-    names.push(String(reply.answer.sheet));
-  }
-  const first = engine.get<string | undefined>("getSheetIdByName", names[0] ?? "");
-  const active = engine.get<string>("getActiveSheetId");
-  if (first !== undefined && first !== active) engine.run("ACTIVATE_SHEET", { sheetIdFrom: active, sheetIdTo: first });
-  if (first !== undefined)
-    for (const id of sheetIds) engine.run("DELETE_SHEET", { sheetId: id, sheetName: engine.get("getSheetName", id) });
-  tell(names.length === 0 ? "Ready." : `Built: ${names.join(", ")}.`);
 }
 
 /** In a grid the Tab key goes to the next cell; F6 goes on from menu to sheet to bench. */

@@ -1,15 +1,12 @@
 // What can be said of the formula sheet in front: BAKE_REVIEW's remarks, and its figures in sentences.
-import type { SheetReview } from "../shared/bench.ts";
-import { LARDER_NAME } from "../shared/model.ts";
-import { CellError, refuse } from "../shared/refusal.ts";
-import { hydrationBand, STYLE_NAMES, type StyleName, styleNamed } from "../shared/review-bands.ts";
-import { oneOf, quoted, shown, shownShare } from "../shared/show.ts";
-import { call } from "./call.ts";
+import type { SheetReview } from "../../shared/bench.ts";
+import type { Calculated, Call } from "../../shared/calculate.ts";
+import { LARDER_NAME } from "../../shared/model.ts";
+import { refuse } from "../../shared/refusal.ts";
+import { hydrationBand, STYLE_NAMES, type StyleName, styleNamed } from "../../shared/review-bands.ts";
+import { oneOf, quoted, shown, shownShare } from "../../shared/show.ts";
 import { type FormulaSheet, readFormulaSheet } from "./formula-sheet.ts";
-import { HYDRATION } from "./functions/enrichment/HYDRATION.ts";
-import { REVIEW } from "./functions/formula/REVIEW.ts";
-import { WATERNOTE } from "./functions/temperature/WATERNOTE.ts";
-import { TINNOTE } from "./functions/tins/TINNOTE.ts";
+import { calculate, type Steps } from "./steps.ts";
 
 const STYLES = Object.keys(STYLE_NAMES) as StyleName[];
 
@@ -25,19 +22,23 @@ const USUAL: Readonly<Record<string, StyleName>> = {
   cookie: "drop cookie",
 };
 
-type Answer = ReturnType<typeof call>;
-
 /** Reviews the sheet in front for a style; "" takes the usual one of its template. Only reads. */
-export function reviewSheet(asked: Readonly<Record<string, unknown>>): SheetReview {
-  const larder = SpreadsheetApp.getActiveSpreadsheet().getRangeByName(LARDER_NAME)?.getValues();
-  const sheet = readFormulaSheet("");
+export function* reviewSheet(asked: Readonly<Record<string, unknown>>): Steps<SheetReview> {
+  const sheet = yield* readFormulaSheet("");
   const style = styleOf(asked.style, sheet);
   const rows = sheet.rows.filter(({ share }) => share !== null);
-  const column = (cell: (row: (typeof rows)[number]) => unknown) => rows.map((row) => [cell(row)]);
+  const column = <T>(cell: (row: (typeof rows)[number]) => T) => rows.map((row) => [cell(row)]);
   const [names, kinds] = [column(({ name }) => name), column(({ kind }) => kind)];
-  const given = larder === undefined ? [] : [larder];
-  const review = told(() => call(REVIEW, [names, kinds, column(({ share }) => share), style, ...given]));
-  const hydration = told(() => call(HYDRATION, [names, column(({ weight }) => weight), kinds, ...given]));
+  const larder = { cells: LARDER_NAME } as const;
+  const tin = tinCall(sheet);
+  const water = waterCall(sheet);
+  const told = (yield* calculate([
+    { name: "BAKE_REVIEW", args: [names, kinds, column(({ share }) => share), style, larder] },
+    { name: "BAKE_HYDRATION", args: [names, column(({ weight }) => weight), kinds, larder] },
+    ...tin,
+    ...water,
+  ])).map(answerOf);
+  const [review = UNKNOWN, hydration = UNKNOWN] = told;
   const remarks = Array.isArray(review.answer)
     ? review.answer.map((row) => String(row[0] ?? ""))
     : [String(review.answer ?? "")];
@@ -54,8 +55,8 @@ export function reviewSheet(asked: Readonly<Record<string, unknown>>): SheetRevi
     facts: [
       ...(review.trouble === "" ? [] : [{ label: "Remarks", says: review.trouble }]),
       hydrationFact(hydration),
-      ...tinFact(sheet),
-      ...waterFact(sheet),
+      ...tin.map(() => tinFact(told[2] ?? UNKNOWN)),
+      ...waterFact(sheet, told[2 + tin.length]),
     ],
     meaning: typeof hydration.answer === "number" ? meaning(hydration.answer, style) : "",
   };
@@ -69,19 +70,14 @@ function styleOf(raw: unknown, sheet: FormulaSheet): StyleName {
   );
 }
 
+type Told = { readonly answer: Extract<Calculated, { gives: unknown }>["gives"]; readonly trouble: string };
+const UNKNOWN: Told = { answer: null, trouble: "" };
+
 /** An answer, or the sentence of the refusal without the function's name. */
-function told(ask: () => Answer): { readonly answer: Answer | null; readonly trouble: string } {
-  try {
-    return { answer: ask(), trouble: "" };
-  } catch (error) {
-    if (!(error instanceof CellError)) throw error;
-    return {
-      answer: null,
-      trouble: sentence(
-        error.message.replace(/^BAKE_[A-Z]+: /, "").replace(/^[a-z]+ row (\d+)/, "row $1 of the formula"),
-      ),
-    };
-  }
+function answerOf(calculated: Calculated): Told {
+  if ("gives" in calculated) return { answer: calculated.gives, trouble: "" };
+  const says = calculated.says.replace(/^BAKE_[A-Z]+: /, "").replace(/^[a-z]+ row (\d+)/, "row $1 of the formula");
+  return { answer: null, trouble: sentence(says) };
 }
 
 const sentence = (says: string): string => {
@@ -89,27 +85,33 @@ const sentence = (says: string): string => {
   return /[.?!]$/.test(text) ? text : `${text}.`;
 };
 
-function hydrationFact({ answer, trouble }: ReturnType<typeof told>): SheetReview["facts"][number] {
+function hydrationFact({ answer, trouble }: Told): SheetReview["facts"][number] {
   const label = "Effective hydration";
   if (typeof answer !== "number") return { label, says: trouble || "Not known yet." };
   return { label, says: `${shownShare(answer, 1)} of the flour: the water of everything, not only of the tap.` };
 }
 
-function tinFact(sheet: FormulaSheet): SheetReview["facts"] {
+function tinCall(sheet: FormulaSheet): Call[] {
   const [dough, capacity, kind] = [sheet.number("tin_dough"), sheet.number("tin_capacity"), sheet.text("tin_kind")];
   if (dough === null || capacity === null || kind === "") return [];
-  const { answer, trouble } = told(() => call(TINNOTE, [dough, capacity, kind, sheet.options.weight]));
-  const says = Array.isArray(answer) ? String(answer[0]?.[0] ?? "") : trouble;
-  return [{ label: "Fill", says: sentence(says) }];
+  return [{ name: "BAKE_TINNOTE", args: [dough, capacity, kind, sheet.options.weight] }];
 }
 
-function waterFact(sheet: FormulaSheet): SheetReview["facts"] {
+function tinFact({ answer, trouble }: Told): SheetReview["facts"][number] {
+  return { label: "Fill", says: sentence(Array.isArray(answer) ? String(answer[0]?.[0] ?? "") : trouble) };
+}
+
+function waterCall(sheet: FormulaSheet): Call[] {
   const [water, tap] = [sheet.number("water_temp"), sheet.number("tap_temp")];
-  const unit = sheet.options.temperature;
+  if (water === null || tap === null) return [];
+  return [{ name: "BAKE_WATERNOTE", args: [water, tap, sheet.text("yeast") || "fresh", sheet.options.temperature] }];
+}
+
+function waterFact(sheet: FormulaSheet, note: Told | undefined): SheetReview["facts"] {
+  const water = sheet.number("water_temp");
   if (water === null) return [];
-  if (tap === null) return [{ label: "Water", says: `At ${shown(water, 1)} °${unit}.` }];
-  const { answer, trouble } = told(() => call(WATERNOTE, [water, tap, sheet.text("yeast") || "fresh", unit]));
-  return [{ label: "Water", says: sentence(trouble || String(answer)) }];
+  if (note === undefined) return [{ label: "Water", says: `At ${shown(water, 1)} °${sheet.options.temperature}.` }];
+  return [{ label: "Water", says: sentence(note.trouble || String(note.answer)) }];
 }
 
 const BATTERS: readonly StyleName[] = ["muffin", "layer cake", "pound cake", "sponge"];

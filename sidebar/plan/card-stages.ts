@@ -1,11 +1,11 @@
 // The weights of a formula sheet's preferment and final mix, and what goes in or is made beside them, for the whole amount.
 
-import type { CardData, CardWeight } from "../shared/card-data.ts";
-import { isProblem } from "../shared/cell.ts";
-import { kind as kindReader, kindsOf } from "../shared/kinds.ts";
-import { shown } from "../shared/show.ts";
-import { stages } from "../shared/stages.ts";
-import { type Ratio, ratio, weight } from "../shared/units.ts";
+import type { CardData, CardWeight } from "../../shared/card-data.ts";
+import { isProblem } from "../../shared/cell.ts";
+import { kind as kindReader, kindsOf } from "../../shared/kinds.ts";
+import { shown } from "../../shared/show.ts";
+import { stages } from "../../shared/stages.ts";
+import { type Ratio, ratio, weight } from "../../shared/units.ts";
 import type { FormulaSheet } from "./formula-sheet.ts";
 
 type Rows = FormulaSheet["rows"];

@@ -1,10 +1,13 @@
 // Reads a formula sheet as it is now. Nothing else knows where its cells stand.
-import { a1, columnLetters, type Zone } from "../shared/a1.ts";
-import { locate } from "../shared/locate.ts";
-import type { Options, SheetModel } from "../shared/model.ts";
-import { refuse } from "../shared/refusal.ts";
-import { quoted } from "../shared/show.ts";
-import { TEMPLATES } from "../templates/index.ts";
+import { a1, columnLetters, type Zone } from "../../shared/a1.ts";
+import { labelText } from "../../shared/layout.ts";
+import { locate } from "../../shared/locate.ts";
+import type { LookAsk, SeenSheet } from "../../shared/look.ts";
+import type { Options, SheetModel } from "../../shared/model.ts";
+import { refuse } from "../../shared/refusal.ts";
+import { quoted } from "../../shared/show.ts";
+import { TEMPLATES } from "../../templates/index.ts";
+import { look, type Steps } from "./steps.ts";
 
 /** One row of the formula's table that holds an ingredient. */
 export type FormulaRow = {
@@ -105,31 +108,49 @@ export function asFormulaSheet(
   };
 }
 
-/** The sheet of this name, or the one in front; refuses what is gone, is no formula sheet, or is not calculated yet. */
-export function readFormulaSheet(name: string): FormulaSheet {
-  const workbook = SpreadsheetApp.getActiveSpreadsheet();
-  const sheet = name === "" ? workbook.getActiveSheet() : workbook.getSheetByName(name);
-  if (sheet === null) {
+/** The sheet of this name, or the one in front (""); refuses what is gone, is no formula sheet, or is not calculated yet. */
+export function* readFormulaSheet(name: string, shown = false): Steps<FormulaSheet> {
+  const [sheet] = (yield* look({ sheet: name, shown })).sheets;
+  if (sheet === undefined) {
     return refuse(`There is no sheet ${quoted(name)} any more; it was renamed or deleted. Choose again from the list.`);
   }
-  const all = sheet.getDataRange();
-  const found = asFormulaSheet(sheet.getName(), all.getValues(), all.getDisplayValues());
+  const found = seenAs(sheet);
   if (found === null) {
     return refuse(
-      `The sheet ${quoted(name || sheet.getName())} is no formula sheet of the bench: its table of ingredients was not found. Choose another, or build one under Make.`,
+      `The sheet ${quoted(sheet.name)} is no formula sheet of the bench: its table of ingredients was not found. Choose another, or build one under Make.`,
     );
   }
   return checked(found);
 }
 
-/** Every formula sheet of the workbook, those that cannot be read now among them. */
-export function formulaSheets(): { readonly front: string; readonly sheets: readonly FormulaSheet[] } {
-  const workbook = SpreadsheetApp.getActiveSpreadsheet();
-  const front = workbook.getActiveSheet().getName();
-  const sheets = workbook
-    .getSheets()
-    .flatMap((sheet) => asFormulaSheet(sheet.getName(), sheet.getDataRange().getValues()) ?? []);
-  return { front, sheets };
+const seenAs = ({ name, values, shown }: SeenSheet): FormulaSheet | null => asFormulaSheet(name, values, shown);
+
+type FormulaSheets = {
+  readonly front: string;
+  readonly sheets: readonly FormulaSheet[];
+  readonly names: ReadonlyMap<string, readonly (readonly unknown[])[]>;
+};
+
+/** Every formula sheet of the workbook, those that cannot be read now among them, and what else is asked for with them. */
+export function* formulaSheets(also: Pick<LookAsk, "names" | "cells"> = {}): Steps<FormulaSheets> {
+  const { front, sheets, names } = yield* look({ ...also, words: headings() });
+  return {
+    front,
+    sheets: sheets.flatMap((sheet) => seenAs(sheet) ?? []),
+    names: new Map(names.map(({ name, values }) => [name, values])),
+  };
+}
+
+/** What can stand over the columns of a formula's table: a sheet that shows none of it holds no such table. */
+function headings(): string[] {
+  const heads = TEMPLATES.flatMap(({ bands }) => bands.flat()).flatMap((item) =>
+    "table" in item && item.table === "formula" ? item.columns.map(({ head }) => head) : [],
+  );
+  const units = [
+    { weight: "g", temperature: "C", length: "cm", parts: [] },
+    { weight: "oz", temperature: "F", length: "in", parts: [] },
+  ] as const;
+  return [...new Set(heads.flatMap((head) => units.map((one) => labelText(head, one))))];
 }
 
 /** Refuses a sheet whose table shows an error or is still being calculated. */

@@ -1,10 +1,10 @@
 // From a formula sheet to a staff card: what is on the sheet now, for the amount that was asked for.
 
-import type { CardAmount, CardAsk, CardData } from "../shared/card-data.ts";
-import { upOnSteps } from "../shared/card-values.ts";
-import { refuse } from "../shared/refusal.ts";
-import { quoted, shown } from "../shared/show.ts";
-import { fromGrams, grams } from "../shared/units.ts";
+import type { CardAmount, CardAsk, CardData } from "../../shared/card-data.ts";
+import { upOnSteps } from "../../shared/card-values.ts";
+import { refuse } from "../../shared/refusal.ts";
+import { quoted, shown } from "../../shared/show.ts";
+import { fromGrams, grams } from "../../shared/units.ts";
 import { addedWeights, same, stagesOf } from "./card-stages.ts";
 import type { FormulaSheet } from "./formula-sheet.ts";
 

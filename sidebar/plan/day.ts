@@ -1,19 +1,19 @@
 // A day sheet from the formula sheets of the workbook.
-import type { Links, Value } from "../shared/model.ts";
-import { plan } from "../shared/plan.ts";
-import { refuse } from "../shared/refusal.ts";
-import { quoted } from "../shared/show.ts";
-import { daySheet } from "../templates/day-sheet.ts";
+import type { Links, Value } from "../../shared/model.ts";
+import { plan } from "../../shared/plan.ts";
+import { refuse } from "../../shared/refusal.ts";
+import { quoted } from "../../shared/show.ts";
+import { daySheet } from "../../templates/day-sheet.ts";
 import { type FormulaSheet, formulaSheets } from "./formula-sheet.ts";
-import { writeSheet } from "./write.ts";
+import { make, type Steps } from "./steps.ts";
 
 type Wanted = { readonly sheet: string; readonly pieces: number };
 
-/** Builds a day sheet for the pieces of each formula sheet; all that reads is done before anything is written. */
-export function buildDay(asked: Readonly<Record<string, unknown>>): { sheet: string; note?: string } {
+/** Builds a day sheet for the pieces of each formula sheet; all looking is done before anything is written. */
+export function* buildDay(asked: Readonly<Record<string, unknown>>): Steps<{ sheet: string; note?: string }> {
   const wanted = readWanted(asked.orders);
   const day = typeof asked.day === "string" && /^\d{4}-\d\d-\d\d$/.test(asked.day) ? asked.day : null;
-  const found = formulaSheets().sheets;
+  const found = (yield* formulaSheets()).sheets;
   const all = found.filter((sheet) => sheet.rows.some(({ weight }) => weight !== null));
   const ordered = wanted.map(({ sheet }) => {
     const one = all.find(({ name }) => name === sheet);
@@ -40,7 +40,7 @@ export function buildDay(asked: Readonly<Record<string, unknown>>): { sheet: str
   const made = plan(daySheet, { weight, temperature: "C", length: "cm", parts: [] }, values, linksOf(ordered, alike));
   const left = found.filter((sheet) => !alike.includes(sheet)).map(({ name }) => name);
   const note = left.length === 0 ? {} : { note: `Not in it, because they show no weights: ${left.join(", ")}.` };
-  return { sheet: writeSheet(SpreadsheetApp.getActiveSpreadsheet(), made, values.title), ...note };
+  return { sheet: yield* make(made, values.title), ...note };
 }
 
 const MOST_ORDERS = 60;
@@ -84,13 +84,23 @@ function linksOf(ordered: readonly FormulaSheet[], all: readonly FormulaSheet[])
     whole: ordered.map((sheet) =>
       sheet.number("dough_in_all") === null ? cell(sheet, "dough") : cell(sheet, "dough_in_all"),
     ),
-    levain: ordered.map((sheet) => (sheet.zone("levain") === undefined ? '""' : cell(sheet, "pre_weight"))),
+    levain: ordered.map(levainIn),
     limit: ordered.map((sheet) => cell(sheet, "mixer_limit")),
     least: ordered.map((sheet) => cell(sheet, "mixer_least")),
     products: `ARRAYFORMULA({${products.join(";")}})`,
     names: stacked(stacks.map(({ names }) => names)),
     weights: stacked(stacks.map(({ weights }) => weights)),
   };
+}
+
+/** Levain that a sheet builds itself, and rows whose kind is levain: both come out of the day's one build. */
+function levainIn(sheet: FormulaSheet): string {
+  const built = sheet.zone("levain") === undefined ? [] : [cell(sheet, "pre_weight")];
+  const hasRows = sheet.rows.some(({ kind }) => /^levain/i.test(kind));
+  const rows = hasRows ? [`SUMIF(${cell(sheet, "kind")};"levain*";${cell(sheet, "grams")})`] : [];
+  const parts = [...built, ...rows];
+  if (parts.length < 2) return parts[0] ?? '""';
+  return `IF(COUNT(${parts.join(";")})<2;"";${parts.join("+")})`;
 }
 
 /** Ranges below each other in one column; a blank cell would come over as 0. */

@@ -4,9 +4,9 @@ import { tinDough } from "../../shared/tin-guide.ts";
 import { centimetres, cubicCentimetres, fromCentimetres, toGrams } from "../../shared/units.ts";
 import { drawn } from "../element.ts";
 import { newId } from "../form.ts";
-import { inUnit } from "./figures.ts";
-import type { Units } from "./quantity.ts";
-import type { TinView } from "./tin.ts";
+import { inUnit } from "../make/figures.ts";
+import type { Units } from "../make/quantity.ts";
+import type { TinView } from "../make/tin.ts";
 
 const WIDTH = 262;
 const LEFT = 6;

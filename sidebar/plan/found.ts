@@ -1,35 +1,34 @@
-import { absolute } from "../shared/a1.ts";
-import type { Order } from "../shared/bench.ts";
-import { startingLarder } from "../shared/larder-start.ts";
-import { LARDER_NAME, type Links, MIXLOG_NAME, type SheetModel } from "../shared/model.ts";
-import { plan, type SheetPlan } from "../shared/plan.ts";
+import { absolute } from "../../shared/a1.ts";
+import { inputNames, type Order } from "../../shared/bench.ts";
+import { startingLarder } from "../../shared/larder-start.ts";
+import { LARDER_NAME, type Links, MIXLOG_NAME, type SheetModel } from "../../shared/model.ts";
+import { withMoisture } from "../../shared/moisture.ts";
+import { plan, type SheetPlan } from "../../shared/plan.ts";
 import { type FormulaSheet, formulaSheets } from "./formula-sheet.ts";
+import { ingredients, look, type Steps } from "./steps.ts";
 
-type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 export type Prepared = { readonly made: SheetPlan; readonly note?: string };
 
 /** Parts that the workbook decides on: a larder makes them possible. */
 const NEED_LARDER = ["cost", "label"];
 
-/** The plan of an order for this workbook: all reading is done here, before anything is written. */
-export function prepare(
-  workbook: Workbook,
-  { model, options, values }: Order & { readonly model: SheetModel },
-): Prepared {
-  // All names in one call of the service.
-  const named = workbook.getNamedRanges();
-  const rangeOf = (name: string) => named.find((one) => one.getName() === name)?.getRange() ?? null;
-  const larder = rangeOf(LARDER_NAME);
-  const mixLog = rangeOf(MIXLOG_NAME);
-  if (model.defines?.name === MIXLOG_NAME) return mixLogPlan(model, options, values, mixLog !== null);
-  if (model.defines !== undefined) return larderPlan(model, options, values, larder !== null);
-  if (model.parts.includes("products")) return pricePlan(model, options, values, larder);
+/** The plan of an order for this workbook: all looking is done here, before anything is written. */
+export function* prepare({ model, options, values }: Order & { readonly model: SheetModel }): Steps<Prepared> {
+  if (model.parts.includes("products")) return yield* pricePlan(model, options, values);
+  const there = (yield* look({ names: [LARDER_NAME, MIXLOG_NAME] })).names.map(({ name }) => name);
+  const [hasLarder, hasMixLog] = [there.includes(LARDER_NAME), there.includes(MIXLOG_NAME)];
+  if (model.defines?.name === MIXLOG_NAME) return mixLogPlan(model, options, values, hasMixLog);
+  if (model.defines !== undefined) return yield* larderPlan(model, options, values, hasLarder);
   const parts = [
     ...options.parts.filter((part) => !NEED_LARDER.includes(part)),
-    ...(larder === null ? [] : NEED_LARDER.filter((part) => model.parts.includes(part))),
-    ...(mixLog === null ? [] : ["mixlog"]),
+    ...(!hasLarder ? [] : NEED_LARDER.filter((part) => model.parts.includes(part))),
+    ...(!hasMixLog ? [] : ["mixlog"]),
   ];
-  return { made: plan(model, { ...options, parts }, values) };
+  const inputs =
+    options.form === "plain" && inputNames(model).has("moist_name")
+      ? withMoisture(values, yield* ingredients())
+      : values;
+  return { made: plan(model, { ...options, parts }, inputs) };
 }
 
 /** Formula sheets read one mix log: the first. */
@@ -47,31 +46,28 @@ function mixLogPlan(
 }
 
 /** Formulas read one larder: the first. Another one says so. */
-function larderPlan(
+function* larderPlan(
   model: SheetModel,
   options: Order["options"],
   values: Order["values"],
   isSecond: boolean,
-): Prepared {
+): Steps<Prepared> {
+  const start = startingLarder(values, yield* ingredients());
   const note = isSecond
     ? `This workbook has a larder already, and formulas go on reading that one (${LARDER_NAME}).`
     : `Every formula of this workbook reads this larder; its name is ${LARDER_NAME}.`;
-  const made = plan(model, options, { ...startingLarder(values), known_as: note });
+  const made = plan(model, options, { ...start, known_as: note });
   return isSecond ? { made: { ...made, defines: [] }, note } : { made };
 }
 
 const MOST_CHOICES = 500;
 
 /** Every formula sheet with a cost, its cells told by their references, so that the table follows them. */
-function pricePlan(
-  model: SheetModel,
-  options: Order["options"],
-  values: Order["values"],
-  larder: GoogleAppsScript.Spreadsheet.Range | null,
-): Prepared {
-  const all = formulaSheets().sheets;
-  const costed = larder === null ? [] : all.filter(({ reference }) => reference("cost_ingredients") !== undefined);
-  const [header = [], ...rows] = larder?.getValues() ?? [];
+function* pricePlan(model: SheetModel, options: Order["options"], values: Order["values"]): Steps<Prepared> {
+  const { sheets: all, names: known } = yield* formulaSheets({ cells: [LARDER_NAME] });
+  const larder = known.get(LARDER_NAME);
+  const costed = larder === undefined ? [] : all.filter(({ reference }) => reference("cost_ingredients") !== undefined);
+  const [header = [], ...rows] = larder ?? [];
   const at = header.findIndex((head) => String(head).trim().toLowerCase() === "ingredient");
   const names = rows.map((row) => String(row[at] ?? "").trim()).filter((name) => name !== "");
   const without = all.length - costed.length;
@@ -93,7 +89,7 @@ function pricePlan(
   // The larder's copy and the stack of rows stand side by side, with room for rows inserted later.
   const long =
     Math.max(
-      larder?.getNumRows() ?? 0,
+      larder?.length ?? 0,
       stacks.reduce((sum, { length }) => sum + length, 0),
     ) + SPARE_ROWS;
   const number = Array.from({ length: long }, (_, index) => index + 1);

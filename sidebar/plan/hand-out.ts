@@ -1,21 +1,21 @@
 // The bench's questions about formula sheets that are there, and the card made from one.
 
-import type { FormulaSummary } from "../shared/bench.ts";
-import { CARD_AMOUNTS, CARD_KINDS, type CardAsk } from "../shared/card-data.ts";
-import { cardHeights } from "../shared/card-type.ts";
-import { plan } from "../shared/plan.ts";
-import { refuse } from "../shared/refusal.ts";
-import { oneOf, quoted } from "../shared/show.ts";
-import { staffCard } from "../shared/staff-card.ts";
+import type { FormulaSummary } from "../../shared/bench.ts";
+import { CARD_AMOUNTS, CARD_KINDS, type CardAsk } from "../../shared/card-data.ts";
+import { cardHeights } from "../../shared/card-type.ts";
+import { plan } from "../../shared/plan.ts";
+import { refuse } from "../../shared/refusal.ts";
+import { oneOf, quoted } from "../../shared/show.ts";
+import { staffCard } from "../../shared/staff-card.ts";
 import { cardAmount, cardData } from "./card.ts";
 import { type FormulaSheet, formulaSheets, readFormulaSheet } from "./formula-sheet.ts";
-import { writeSheet } from "./write.ts";
+import { make, type Steps } from "./steps.ts";
 
 type Asked = Readonly<Record<string, unknown>>;
 
 /** The formula sheets of the workbook, and which of its sheets is in front. */
-export function formulas(): { front: string; sheets: FormulaSummary[] } {
-  const { front, sheets } = formulaSheets();
+export function* formulas(): Steps<{ front: string; sheets: FormulaSummary[] }> {
+  const { front, sheets } = yield* formulaSheets();
   return { front, sheets: sheets.map(summary) };
 }
 
@@ -31,14 +31,14 @@ function summary(sheet: FormulaSheet): FormulaSummary {
   };
 }
 
-/** A new sheet with the card; the formula sheet is only read. */
-export function handOut(asked: Asked): { sheet: string } {
+/** A new sheet with the card, dated today; the formula sheet is only read. */
+export function* handOut(asked: Asked, now: Date): Steps<{ sheet: string }> {
   const ask = readCardAsk(asked);
-  const data = cardData(readFormulaSheet(ask.sheet), isoDate(new Date()));
+  const data = cardData(yield* readFormulaSheet(ask.sheet, true), isoDate(now));
   const { model, values } = staffCard(data, cardAmount(data, ask), ask.kind);
   const made = plan(model, { weight: data.unit, temperature: "C", length: "cm", parts: [] }, values);
   const heights = cardHeights(made, model);
-  return { sheet: writeSheet(SpreadsheetApp.getActiveSpreadsheet(), { ...made, heights }, model.title) };
+  return { sheet: yield* make({ ...made, heights }, model.title) };
 }
 
 function readCardAsk(asked: Asked): CardAsk {
@@ -67,19 +67,3 @@ function chosen<T extends string>(raw: unknown, choices: readonly [T, ...T[]], w
 
 const isoDate = (day: Date): string =>
   [day.getFullYear(), day.getMonth() + 1, day.getDate()].map((part) => String(part).padStart(2, "0")).join("-");
-
-const CELL = /^[A-Z]{1,3}[1-9]\d{0,6}$/;
-
-/** Shows a cell of a sheet. */
-export function goTo(asked: Asked): { sheet: string } {
-  const [name, cell] = [textOf(asked.sheet), textOf(asked.cell)];
-  const sheet = SpreadsheetApp.getActiveSpreadsheet().getSheetByName(name);
-  if (sheet === null) {
-    return refuse(
-      `There is no sheet ${quoted(name)} any more; it was renamed or deleted. Read the sheet in front again.`,
-    );
-  }
-  if (!CELL.test(cell)) refuse("The cell to go to could not be read. Close the bench and open it again.");
-  sheet.getRange(cell).activate();
-  return { sheet: name };
-}

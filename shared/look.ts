@@ -1,0 +1,88 @@
+// The question that only looks: what stands in the workbook, so that the bench can work out what to build. Checked at both ends.
+import { refuse, refuseUnread } from "./refusal.ts";
+
+/** What a cell holds as far as planning needs it; null for a date, which only its display tells. */
+export type Seen = string | number | boolean | null;
+
+export type LookAsk = {
+  /** The sheet in front (""), one by its name, or every sheet that shows one of `words`. */
+  readonly sheet?: string;
+  readonly words?: readonly string[];
+  /** With what the cells display. */
+  readonly shown?: boolean;
+  /** Names of the workbook: whether they are there, and of `cells` what stands there, too. */
+  readonly names?: readonly string[];
+  readonly cells?: readonly string[];
+};
+
+export type SeenSheet = {
+  readonly name: string;
+  /** Rows from A1; a row ends with its last filled cell. */
+  readonly values: readonly (readonly Seen[])[];
+  readonly shown?: readonly (readonly string[])[];
+};
+export type SeenName = { readonly name: string; readonly values: readonly (readonly Seen[])[] };
+
+export type Snapshot = {
+  /** The sheet in front; "" where it was not asked for. */
+  readonly front: string;
+  readonly sheets: readonly SeenSheet[];
+  readonly names: readonly SeenName[];
+};
+
+const LONGEST_NAME = 200;
+const MOST_WORDS = 200;
+const NAME = /^gramwright_[a-z]{1,20}$/;
+
+/** A look as it arrived at the add-on; refuses what is none. */
+export function lookAsk({ sheet, words, shown, names, cells }: Readonly<Record<string, unknown>>): LookAsk {
+  if (sheet !== undefined && (typeof sheet !== "string" || sheet.length > LONGEST_NAME)) return unclear();
+  return {
+    ...(sheet === undefined ? {} : { sheet }),
+    ...(words === undefined ? {} : { words: texts(words, MOST_WORDS, () => true) }),
+    shown: shown === true,
+    names: texts(names ?? [], 10, (name) => NAME.test(name)),
+    cells: texts(cells ?? [], 10, (name) => NAME.test(name)),
+  };
+}
+
+function texts(raw: unknown, most: number, fits: (text: string) => boolean): string[] {
+  const isList = Array.isArray(raw) && raw.length <= most;
+  if (!isList || !raw.every((one) => typeof one === "string" && one.length <= LONGEST_NAME && fits(one)))
+    return unclear();
+  return raw as string[];
+}
+
+const unclear = (): never => refuseUnread("The bench's look at the workbook");
+
+/** A snapshot as it arrived at the bench; refuses what is none. */
+export function readSnapshot(raw: unknown): Snapshot {
+  const { front, sheets, names } = (raw ?? {}) as Record<string, unknown>;
+  if (typeof front !== "string" || !Array.isArray(sheets) || !Array.isArray(names)) return unreadable();
+  return {
+    front,
+    sheets: sheets.map((one) => {
+      const { name, values, shown } = (one ?? {}) as Record<string, unknown>;
+      const read = { name: text(name), values: grid(values, isSeen) as Seen[][] };
+      return shown === undefined
+        ? read
+        : { ...read, shown: grid(shown, (cell) => typeof cell === "string") as string[][] };
+    }),
+    names: names.map((one) => {
+      const { name, values } = (one ?? {}) as Record<string, unknown>;
+      return { name: text(name), values: grid(values, isSeen) as Seen[][] };
+    }),
+  };
+}
+
+const isSeen = (cell: unknown): boolean =>
+  cell === null || ["string", "boolean"].includes(typeof cell) || Number.isFinite(cell);
+const text = (raw: unknown): string => (typeof raw === "string" ? raw : unreadable());
+
+function grid(raw: unknown, fits: (cell: unknown) => boolean): unknown[][] {
+  if (!Array.isArray(raw) || !raw.every((row) => Array.isArray(row) && row.every(fits))) return unreadable();
+  return raw as unknown[][];
+}
+
+export const unreadable = (): never =>
+  refuse("What the add-on saw of the workbook could not be read. Reload the spreadsheet and open the bench again.");

@@ -1,0 +1,51 @@
+import type { StepBars } from "../../shared/step-bars.ts";
+import { drawn } from "../element.ts";
+import { newId } from "../form.ts";
+
+export const LINE_WIDTH = 256;
+const LEFT = 3;
+const ROW = 25;
+const HEADING = 17;
+const FOOT = 18;
+/** A longer name would run into the duration; the whole of it is in the field and in the title. */
+const LONGEST = 27;
+
+/** The steps below each other, each with its bar on one line of time; midnight is a dashed line. */
+export function timeLine({ bars, midnights, ready, says }: StepBars): Element {
+  const id = newId();
+  const nodes: Element[] = [];
+  let [down, day] = [0, ""];
+  const heading = (text: string) => {
+    nodes.push(drawn("text", { class: "strong", x: LEFT, y: down + 12 }, text));
+    down += HEADING;
+  };
+  for (const bar of bars) {
+    if (bar.day !== day) heading(bar.day === "" ? "the day it is ready" : bar.day);
+    day = bar.day;
+    const right = LEFT + LINE_WIDTH;
+    nodes.push(
+      drawn("text", { x: LEFT, y: down + 12 }, `${bar.time} ${cut(bar.name)}`),
+      drawn("text", { x: right, y: down + 12, "text-anchor": "end" }, bar.takes),
+      drawn("path", { class: "track", d: `M${LEFT} ${down + 19}H${right}` }),
+      drawn("rect", { class: "step", x: round(LEFT + bar.left), y: down + 16, width: round(bar.width), height: 6 }),
+    );
+    down += ROW;
+  }
+  const lines = midnights.map((at) =>
+    drawn("path", { class: "guide edge", d: `M${round(LEFT + at)} 0V${down}` }, drawn("title", {}, "midnight")),
+  );
+  nodes.push(drawn("text", { class: "strong", x: LEFT, y: down + 13 }, `ready at ${ready}`));
+  if (midnights.length > 0) {
+    nodes.push(drawn("text", { x: LEFT + LINE_WIDTH, y: down + 13, "text-anchor": "end" }, "dashed: midnight"));
+  }
+  return drawn(
+    "svg",
+    { viewBox: `0 0 ${LINE_WIDTH + 2 * LEFT} ${down + FOOT}`, role: "img", "aria-labelledby": id },
+    drawn("title", { id }, `Steps by time. ${says}`),
+    ...lines,
+    ...nodes,
+  );
+}
+
+const cut = (name: string): string => (name.length > LONGEST ? `${name.slice(0, LONGEST - 1).trimEnd()}…` : name);
+const round = (value: number): number => Math.round(value * 100) / 100;

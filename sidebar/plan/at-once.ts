@@ -1,0 +1,30 @@
+// The bench's questions without a page: the steps of a planned one follow each other at once.
+import { isPlanned, stepsFor, undone } from "./planners.ts";
+
+export type Served =
+  | { readonly ok: true; readonly answer: unknown }
+  | { readonly ok: false; readonly message: string; readonly because?: string };
+
+/** `serve` is the add-on: a question's JSON in, its reply read. */
+export function answerAtOnce(request: unknown, serve: (json: string) => Served): Served {
+  const asked = (typeof request === "object" && request !== null ? request : {}) as Record<string, unknown>;
+  const question = asked.ask;
+  if (typeof question !== "string" || !isPlanned(question)) {
+    const reply = serve(JSON.stringify(request));
+    return reply.ok ? reply : { ok: false, message: reply.message };
+  }
+  try {
+    const steps = stepsFor(question, asked, new Date());
+    let next = steps.next();
+    while (next.done !== true) {
+      const reply = serve(JSON.stringify(next.value));
+      if (!reply.ok) {
+        return { ok: false, message: reply.because === undefined ? reply.message : undone(question, reply.because) };
+      }
+      next = steps.next(reply.answer);
+    }
+    return { ok: true, answer: next.value };
+  } catch (error) {
+    return { ok: false, message: undone(question, error) };
+  }
+}

@@ -1,0 +1,59 @@
+// The questions that the bench answers itself: it asks the add-on what is there, works out what to build, and has it written.
+import { type PlannedQuestion, type Questions, readOrder } from "../../shared/bench.ts";
+import { CellError } from "../../shared/refusal.ts";
+import { SHEETS } from "../../templates/index.ts";
+import { reviewSheet } from "./check-sheet.ts";
+import { buildDay } from "./day.ts";
+import { prepare } from "./found.ts";
+import { formulas, handOut } from "./hand-out.ts";
+import { make, type Steps } from "./steps.ts";
+
+type Asked = Readonly<Record<string, unknown>>;
+/** `now` is the clock of whoever asks: the day of a sheet is that of the person, not that of a server. */
+type Planner<Q extends PlannedQuestion> = (asked: Asked, now: Date) => Steps<Questions[Q]["answer"]>;
+
+const PLANNERS: { readonly [Q in PlannedQuestion]: Planner<Q> } = {
+  build,
+  formulas,
+  card: handOut,
+  review: reviewSheet,
+  day: buildDay,
+};
+
+const PLANNED: ReadonlySet<string> = new Set(Object.keys(PLANNERS));
+export const isPlanned = (question: string): question is PlannedQuestion => PLANNED.has(question);
+
+/** The steps that answer a question. */
+export const stepsFor = <Q extends PlannedQuestion>(
+  question: Q,
+  asked: Asked,
+  now: Date,
+): Steps<Questions[Q]["answer"]> => PLANNERS[question](asked, now);
+
+function* build(asked: Asked, now: Date): Steps<Questions["build"]["answer"]> {
+  const order = readOrder(asked, SHEETS);
+  const { title } = order.values;
+  const { made, note } = yield* prepare({ ...order, values: { date: dayNumber(now), ...order.values } });
+  const sheet = yield* make(made, typeof title === "string" ? title : order.model.title);
+  return note === undefined ? { sheet } : { sheet, note };
+}
+
+/** The day as the number a sheet counts in: 1 is 31 December 1899. */
+const dayNumber = (now: Date): number =>
+  Math.round((Date.UTC(now.getFullYear(), now.getMonth(), now.getDate()) - Date.UTC(1899, 11, 30)) / 86_400_000);
+
+const NOT_BUILT = "The sheet could not be built, and nothing was changed";
+const NOT_READ = "The workbook could not be read";
+const UNDONE: { readonly [Q in PlannedQuestion]: string } = {
+  build: NOT_BUILT,
+  card: NOT_BUILT,
+  day: NOT_BUILT,
+  formulas: NOT_READ,
+  review: NOT_READ,
+};
+
+/** What a person reads when a planned question fails; what was being built has been removed by then. */
+export function undone(question: PlannedQuestion, error: unknown): string {
+  const message = error instanceof Error ? error.message : String(error);
+  return error instanceof CellError ? message : `${UNDONE[question]}: ${message}`;
+}

@@ -1,0 +1,34 @@
+// What a planner asks of the add-on, step by step. A planner is a generator, so that the page waits between its steps and a test does not.
+
+import type { StartIngredient } from "../../shared/bench.ts";
+import { type Calculated, type Call, readCalculated } from "../../shared/calculate.ts";
+import { readIngredients } from "../../shared/larder-start.ts";
+import { type LookAsk, readSnapshot, type Snapshot } from "../../shared/look.ts";
+import { makeAsk } from "../../shared/make.ts";
+import type { SheetPlan } from "../../shared/plan.ts";
+import { refuse } from "../../shared/refusal.ts";
+
+/** A question for the add-on, as it is sent. */
+export type Step = Readonly<Record<string, unknown>> & { readonly ask: "look" | "make" | "calculate" | "ingredients" };
+/** Yields steps, takes their answers as they arrived, ends with its own answer; refuses with a CellError. */
+export type Steps<T> = Generator<Step, T, unknown>;
+
+export function* look(asked: LookAsk): Steps<Snapshot> {
+  return readSnapshot(yield { ...asked, ask: "look" });
+}
+
+/** The name of the new sheet. */
+export function* make(plan: SheetPlan, title: string): Steps<string> {
+  const { sheet } = ((yield { ...makeAsk(plan, title), ask: "make" }) ?? {}) as { sheet?: unknown };
+  if (typeof sheet === "string") return sheet;
+  return refuse("The sheet is there, but its name could not be read. Look at the tabs before you build it again.");
+}
+
+export function* calculate(calls: readonly Call[]): Steps<readonly Calculated[]> {
+  return readCalculated(yield { calls, ask: "calculate" }, calls.length);
+}
+
+/** What a larder can start with. */
+export function* ingredients(): Steps<readonly StartIngredient[]> {
+  return readIngredients(yield { ask: "ingredients" });
+}

@@ -1,0 +1,51 @@
+import { answerAtOnce, type Served } from "../../../sidebar/plan/at-once.ts";
+import { DEMO_FRONT } from "../../../templates/demo/shop.ts";
+import { demoToday } from "../demo.ts";
+import type { Engine } from "../engine.ts";
+import type { Position } from "../library.ts";
+import type { Script } from "../script.ts";
+
+/** The first sheets of an empty workbook: planned and built on the bench's own path. */
+export async function buildDemo(
+  engine: Engine,
+  script: Script,
+  tell: (says: string, isProblem?: boolean) => void,
+): Promise<void> {
+  const sheetIds = engine.get<readonly string[]>("getSheetIds");
+  const isEmpty = sheetIds.every(
+    (id) => engine.get<readonly Position[]>("getEvaluatedCellsPositions", id).length === 0,
+  );
+  if (!isEmpty) {
+    tell("As it was left.");
+    return;
+  }
+  const serve = (json: string) => JSON.parse(String(script.serve("benchAsk", [json]))) as Served;
+  const names: string[] = [];
+  const demo = demoToday();
+  for (const [index, asked] of demo.entries()) {
+    tell(`Building the demo shop, sheet ${index + 1} of ${demo.length} …`);
+    await shown();
+    const reply = answerAtOnce(asked, serve);
+    if (!reply.ok) {
+      tell(reply.message, true);
+      return;
+    }
+    names.push((reply.answer as { sheet: string }).sheet);
+  }
+  const first = engine.get<string | undefined>(
+    "getSheetIdByName",
+    names.find((name) => name === DEMO_FRONT) ?? names[0] ?? "",
+  );
+  const active = engine.get<string>("getActiveSheetId");
+  if (first !== undefined && first !== active) engine.run("ACTIVATE_SHEET", { sheetIdFrom: active, sheetIdTo: first });
+  if (first !== undefined)
+    for (const id of sheetIds) engine.run("DELETE_SHEET", { sheetId: id, sheetName: engine.get("getSheetName", id) });
+  tell(names.length === 0 ? "Ready." : `Built: ${[...new Set(names)].join(", ")}.`);
+}
+
+/** Until the page has been drawn and has done what was clicked; a page that nobody sees is not drawn, and goes on all the same. */
+const shown = (): Promise<void> =>
+  new Promise((resolve) => {
+    requestAnimationFrame(() => setTimeout(resolve));
+    setTimeout(resolve, 200);
+  });

@@ -1,0 +1,47 @@
+// What an empty local workbook opens with: the Tern Quay Bakehouse, our invented shop, question by question as the bench asks.
+import type { Asked } from "./asked.ts";
+import { bakeOffLogAsked } from "./bake-off-log.ts";
+import { bunAsked } from "./bun.ts";
+import { isoOf } from "./days.ts";
+import { hearthLoafAsked, levainLoafAsked } from "./hearth.ts";
+import { larderAsked } from "./larder.ts";
+import { mixLogAsked } from "./mix-log.ts";
+import { levainAsked, panLoafAsked, ryeTinAsked } from "./tins.ts";
+
+/** The sheet that is in front when the workbook opens. */
+export const DEMO_FRONT = "Quay pan loaf";
+
+/**
+ * The shop on a given day: a month is logged before it, orders are for the day after. Larder and mix log come first,
+ * because formula sheets read what is there when they are built.
+ */
+export const demoShop = (today: number): readonly Asked[] => [
+  larderAsked,
+  mixLogAsked(today),
+  panLoafAsked,
+  hearthLoafAsked,
+  levainLoafAsked,
+  bunAsked,
+  ryeTinAsked,
+  levainAsked,
+  bakeOffLogAsked(today),
+  {
+    ask: "build",
+    template: "prices",
+    options: { weight: "g", temperature: "C", length: "cm", parts: ["products"] },
+    values: { title: "Prices", shop: "Tern Quay Bakehouse", tried: "Strong white flour", tried_price: 24 },
+  },
+  {
+    ask: "day",
+    day: isoOf(today + 1),
+    orders: [
+      { sheet: "Quay pan loaf", pieces: 36 },
+      { sheet: "Quay hearth loaf", pieces: 40 },
+      { sheet: "Harbour levain loaf", pieces: 34 },
+      { sheet: "Ferry bun", pieces: 150 },
+      { sheet: "Lantern rye tin", pieces: 24 },
+    ],
+  },
+  { ask: "card", sheet: "Quay pan loaf", kind: "values", by: "pieces", amount: 48, ingredient: "" },
+  { ask: "card", sheet: "Ferry bun", kind: "living", by: "pieces", amount: 150, ingredient: "" },
+];
