@@ -40,6 +40,8 @@ export type Engine = {
   runAll(commands: readonly Command[]): void;
   /** Runs work that changes the workbook; cells calculate once at its end, or when it reads a value in between. */
   together<T>(work: () => T): T;
+  /** Calculates what waits. */
+  settle(): void;
   evaluated(position: Position): EvaluatedCell;
   /** The cell's formula in the dialect of scripts; `undefined` when it has none. */
   formula(position: Position): string | undefined;
@@ -113,6 +115,7 @@ export function openEngine(library: Library, how: { locale?: LocaleCode; data?: 
       if (real.length > 0) throw new Error(`The workbook refused ${real.join("; ")}`);
     },
     together: pace.together,
+    settle: pace.settle,
     evaluated: (position) => get<EvaluatedCell>("getEvaluatedCell", position),
     formula(position) {
       const cell = get<FormulaCell | undefined>("getCell", position);

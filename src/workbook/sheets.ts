@@ -49,6 +49,7 @@ export function makeSpreadsheetApp(session: Session): object {
     flush: () => {
       guard.open("SpreadsheetApp.flush");
       session.flush();
+      session.engine.settle();
     },
     newDataValidation: () => newValidation(session),
     newConditionalFormatRule: () => newConditional(session),
