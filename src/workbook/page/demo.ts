@@ -5,6 +5,8 @@ import type { Engine } from "../engine.ts";
 import type { Position } from "../library.ts";
 import type { Script } from "../script.ts";
 
+const FRONT = "sheet in front";
+
 /** The first sheets of an empty workbook: planned and built on the bench's own path. */
 export async function buildDemo(
   engine: Engine,
@@ -16,6 +18,7 @@ export async function buildDemo(
     (id) => engine.get<readonly Position[]>("getEvaluatedCellsPositions", id).length === 0,
   );
   if (!isEmpty) {
+    bringForward(engine, localStorage.getItem(FRONT) ?? DEMO_FRONT);
     tell("As it was left.");
     return;
   }
@@ -32,15 +35,24 @@ export async function buildDemo(
     }
     names.push((reply.answer as { sheet: string }).sheet);
   }
-  const first = engine.get<string | undefined>(
-    "getSheetIdByName",
-    names.find((name) => name === DEMO_FRONT) ?? names[0] ?? "",
-  );
-  const active = engine.get<string>("getActiveSheetId");
-  if (first !== undefined && first !== active) engine.run("ACTIVATE_SHEET", { sheetIdFrom: active, sheetIdTo: first });
-  if (first !== undefined)
+  if (names.length > 0) {
+    bringForward(engine, names.includes(DEMO_FRONT) ? DEMO_FRONT : (names[0] ?? ""));
     for (const id of sheetIds) engine.run("DELETE_SHEET", { sheetId: id, sheetName: engine.get("getSheetName", id) });
+  }
   tell(names.length === 0 ? "Ready." : `Built: ${[...new Set(names)].join(", ")}.`);
+}
+
+/** The file of the workbook does not say which sheet is in front; the browser remembers it. */
+export function rememberFront(engine: Engine): void {
+  engine.model.on("update", rememberFront, () =>
+    localStorage.setItem(FRONT, engine.get<string>("getSheetName", engine.get("getActiveSheetId"))),
+  );
+}
+
+function bringForward(engine: Engine, name: string): void {
+  const sheetIdTo = engine.get<string | undefined>("getSheetIdByName", name);
+  const sheetIdFrom = engine.get<string>("getActiveSheetId");
+  if (sheetIdTo !== undefined && sheetIdTo !== sheetIdFrom) engine.run("ACTIVATE_SHEET", { sheetIdFrom, sheetIdTo });
 }
 
 /** Until the page has been drawn and has done what was clicked; a page that nobody sees is not drawn, and goes on all the same. */

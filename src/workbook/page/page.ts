@@ -5,7 +5,7 @@ import { makeScript, type Script, servicesFor } from "../script.ts";
 import { Session } from "../session.ts";
 import { findCallable } from "../stubs.ts";
 import { googleFor } from "./client-run.ts";
-import { buildDemo } from "./demo.ts";
+import { buildDemo, rememberFront } from "./demo.ts";
 import { keepEverything, lastTime } from "./keeping.ts";
 import { openPageRealm } from "./realm.ts";
 
@@ -62,6 +62,7 @@ async function open(): Promise<void> {
   await buildDemo(engine, script, tell);
   keepEverything(engine, kept, (says) => tell(says, true));
   if (kept.says !== undefined) tell(kept.says, true);
+  rememberFront(engine);
   followSelection(engine, session);
   movesByF6();
 }
