@@ -1,17 +1,20 @@
 import type { SheetModel } from "../shared/model.ts";
+import { chartBlockOf } from "./blocks/chart.ts";
 import { formulaTable, totalsBlock } from "./blocks/formula.ts";
 import { makeBlock, sizesTable } from "./blocks/make.ts";
-import { cautionsBlock, nameBlock } from "./blocks/name.ts";
+import { CAUTIONS, cautionsOf, nameBlock } from "./blocks/name.ts";
+import { ovenBlockOf, stepsTable } from "./blocks/steps.ts";
 import { tinBlock } from "./blocks/tin.ts";
+import { underTable } from "./blocks/under-table.ts";
 import { notesBlock, waterBlock } from "./blocks/water.ts";
 
 /** A loaf in a tin: one dough in up to five sizes, by pieces, tins, dough or flour. */
 export const panLoaf: SheetModel = {
   name: "pan-loaf",
   title: "Pan loaf",
-  says: "A loaf in a tin: one dough in up to five sizes, with tin fill and water temperature.",
+  says: "A loaf in a tin: one dough in up to five sizes, with tin fill, water temperature and steps counted back.",
   widths: [166, 84, 84, 84, 84, 84, 84, 84, 166],
-  parts: ["tin", "water"],
+  parts: ["tin", "water", "steps", "chart"],
   bands: [
     [nameBlock],
     [makeBlock, sizesTable],
@@ -19,7 +22,9 @@ export const panLoaf: SheetModel = {
     [notesBlock],
     [totalsBlock],
     [formulaTable],
-    [cautionsBlock],
+    [underTable({ held: true })],
+    [stepsTable, ovenBlockOf({ on: "tins" }), chartBlockOf(8)],
+    [cautionsOf(CAUTIONS.raw, CAUTIONS.guides, CAUTIONS.oven)],
   ],
   sample: {
     title: "Quay pan loaf",
@@ -53,9 +58,17 @@ export const panLoaf: SheetModel = {
     ingredient: ["Strong white flour", "Water", "Sea salt", "Fresh yeast", "Butter", "Sugar"],
     kind: ["flour", "water", "salt", "yeast", "fat", "sugar"],
     percent: [1, 0.63, 0.02, 0.02, 0.03, 0.02],
+    held_share: 0.04,
+    step: ["Mix", "First rise", "Divide and shape", "Final proof", "Bake", "Cool"],
+    step_minutes: [15, 60, 30, 60, 35, 60],
+    ready: 7 / 24,
+    oven_step: "Bake",
+    oven_takes: 18,
+    oven_reload: 10,
   },
   // Worked out by hand: (24 × 700 ÷ 0.89 + 12 × 350 ÷ 0.87) ÷ 0.98 = 24 187.746 g of dough over 1.72 is 14 062.643 g of flour;
-  // 9 ÷ 6 × (21 × 11 + 19 × 9 + 40 × 20) = 1803 cm³; 3 × 26 − 21 − 23 − 8 = 26 °C.
+  // 9 ÷ 6 × (21 × 11 + 19 × 9 + 40 × 20) = 1803 cm³; 3 × 26 − 21 − 23 − 8 = 26 °C. 4 % of 8859.465 g of water in two mixes is
+  // 177.2 g, 175 on steps of 5; 36 tins in loads of 18 take 35 + 10 + 35 minutes, so the first step starts 305 minutes before 07:00.
   expects: {
     dough: 24187.745612,
     flour: 14062.642798,
@@ -71,5 +84,12 @@ export const panLoaf: SheetModel = {
     water_temp: 26,
     ice: 0,
     pieces: 36,
+    held: 175,
+    oven_loads: 2,
+    oven_minutes: 80,
+    "step_start/1": "01:55",
+    "step_day/1": 0,
+    first_in: "04:40",
+    last_out: "06:00",
   },
 };

@@ -52,5 +52,3 @@ export const cautionsOf = (...texts: readonly string[]): Block => ({
   left: 0,
   lines: texts.map((text) => ({ cells: [{ at: 0, role: "caution" as const, text }] })),
 });
-
-export const cautionsBlock: Block = cautionsOf(CAUTIONS.raw, CAUTIONS.guides);
