@@ -54,6 +54,10 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
       [100, "Hand-out"],
       [40, "Rolls"],
     ]);
+    expect(book.shownTexts("Day 2026-01-31", "A13:C14")).toEqual([
+      ["2026-01-31", "Hand-out", "100"],
+      ["2026-01-31", "Rolls", "40"],
+    ]);
     await looked("filled");
   });
 
