@@ -1,4 +1,5 @@
 import type { Writable } from "../shared/make.ts";
+import { sheetName } from "../shared/sheet-name.ts";
 import type { Validation } from "../shared/validation.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
@@ -27,16 +28,16 @@ export function writeSheet(workbook: Workbook, plan: Writable, title: string): s
   return name;
 }
 
-/** A name no sheet has yet; letters that sheets do not take become spaces. */
+/** With a name no sheet has yet: most often the first is free, so that nothing is read before it is tried. */
 export function newSheet(workbook: Workbook, title: string): { sheet: Sheet; name: string } {
   const wanted = sheetName(title);
   for (let count = 1; count < 500; count++) {
     const name = count === 1 ? wanted : `${wanted} (${count})`;
-    if (workbook.getSheetByName(name) !== null) continue;
+    if (count > 1 && workbook.getSheetByName(name) !== null) continue;
     try {
       return { sheet: workbook.insertSheet(name), name };
     } catch (error) {
-      if (!isTakenInOtherLetters(workbook, name)) throw error;
+      if (workbook.getSheetByName(name) === null && !isTakenInOtherLetters(workbook, name)) throw error;
     }
   }
   throw new Error(`There are 500 sheets called "${wanted}" already; choose another name.`);
@@ -45,16 +46,6 @@ export function newSheet(workbook: Workbook, title: string): { sheet: Sheet; nam
 /** A sheet is found by its exact name, but a name that differs in capitals alone is taken all the same. */
 function isTakenInOtherLetters(workbook: Workbook, name: string): boolean {
   return workbook.getSheets().some((sheet) => sheet.getName().toLowerCase() === name.toLowerCase());
-}
-
-export function sheetName(title: string): string {
-  const plain = title
-    .replace(/[\\/?*[\]:\p{Cc}]/gu, " ")
-    .replace(/\s+/g, " ")
-    .replace(/'/g, "’")
-    .slice(0, 80)
-    .trim();
-  return plain === "" || plain.toLowerCase() === "history" ? "Formula sheet" : plain;
 }
 
 function fill(sheet: Sheet, plan: Writable): void {
@@ -145,7 +136,6 @@ function validation(one: Validation): GoogleAppsScript.Spreadsheet.DataValidatio
 function protect(sheet: Sheet, plan: Writable): void {
   sheet
     .protect()
-    .setDescription("Formulas and edge rows of the formula sheet")
     .setWarningOnly(true)
     .setUnprotectedRanges(plan.unprotected.map((range) => sheet.getRange(range)));
 }

@@ -14,7 +14,8 @@ export const daySheet: SheetModel = {
   name: "day-sheet",
   title: "Day sheet",
   says: "Orders by day: dough and mixes, the levain to feed and when, and the raw ingredients to get, less what is in stock.",
-  widths: [84, 166, 84, 84, 84, 166, 84, 166, ...Array<number>(9).fill(84)],
+  // Columns of one width that stand together are one call.
+  widths: [84, 166, 84, 84, 84, 139, 139, 139, ...Array<number>(9).fill(84)],
   parts: ["larder"],
   bands: [
     [

@@ -60,7 +60,7 @@ describe("a day sheet", () => {
       { sheet: "Harbour levain loaf", pieces: 68 },
       { sheet: "Slipway croissant", pieces: 72 },
     ]);
-    expect(book.trail.length).toBeLessThanOrEqual(45);
+    expect(book.trail.length).toBeLessThanOrEqual(40);
     expect(
       book
         .sheetNames()

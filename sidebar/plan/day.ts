@@ -4,7 +4,8 @@ import { plan } from "../../shared/plan.ts";
 import { refuse } from "../../shared/refusal.ts";
 import { quoted } from "../../shared/show.ts";
 import { daySheet } from "../../templates/day-sheet.ts";
-import { type FormulaSheet, formulaSheets } from "./formula-sheet.ts";
+import { type FormulaSheets, overAllSheets } from "./all-sheets.ts";
+import type { FormulaSheet } from "./formula-sheet.ts";
 import { make, type Steps } from "./steps.ts";
 
 type Wanted = { readonly sheet: string; readonly pieces: number; readonly day: number | null };
@@ -13,7 +14,16 @@ type Wanted = { readonly sheet: string; readonly pieces: number; readonly day: n
 export function* buildDay(asked: Readonly<Record<string, unknown>>): Steps<{ sheet: string; note?: string }> {
   const day = readDay(asked.day);
   const wanted = readWanted(asked.orders, day);
-  const { sheets: found, names: known } = yield* formulaSheets({ cells: [LARDER_NAME] });
+  const title = day === null ? "Day sheet" : `Day ${asked.day}`;
+  return yield* overAllSheets({ names: [LARDER_NAME] }, (found) => dayOver(found, day, wanted, title));
+}
+
+function* dayOver(
+  { sheets: found, tabs, names: known }: FormulaSheets,
+  day: number | null,
+  wanted: readonly Wanted[],
+  title: string,
+): Steps<{ sheet: string; note?: string }> {
   const all = found.filter((sheet) => sheet.rows.some(({ weight }) => weight !== null));
   const ordered = [...new Set(wanted.map(({ sheet }) => sheet))].map((name) => {
     const one = all.find((sheet) => sheet.name === name);
@@ -33,7 +43,7 @@ export function* buildDay(asked: Readonly<Record<string, unknown>>): Steps<{ she
     ...ordered,
     ...alike.filter((sheet) => !ordered.includes(sheet) && sheet.number("pieces") !== null),
   ];
-  const larder = known.get(LARDER_NAME)?.length ?? 0;
+  const larder = known.get(LARDER_NAME)?.rows ?? 0;
   const stacked = alike.reduce((sum, sheet) => sum + stackOf(sheet).length, 0);
   const values = {
     day,
@@ -46,10 +56,9 @@ export function* buildDay(asked: Readonly<Record<string, unknown>>): Steps<{ she
   };
   const parts = larder > 0 ? ["larder"] : [];
   const made = plan(daySheet, { weight, temperature: "C", length: "cm", parts }, values, linksOf(products, alike));
-  const title = day === null ? "Day sheet" : `Day ${asked.day}`;
   const left = found.filter((sheet) => !alike.includes(sheet)).map(({ name }) => name);
   const note = left.length === 0 ? {} : { note: `Not in it, because they show no weights: ${left.join(", ")}.` };
-  return { sheet: yield* make(made, title), ...note };
+  return { sheet: yield* make(made, title, tabs), ...note };
 }
 
 const MOST_ORDERS = 300;

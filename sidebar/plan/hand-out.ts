@@ -7,8 +7,9 @@ import { plan } from "../../shared/plan.ts";
 import { refuse } from "../../shared/refusal.ts";
 import { oneOf, quoted } from "../../shared/show.ts";
 import { staffCard } from "../../shared/staff-card.ts";
+import { formulaSheets } from "./all-sheets.ts";
 import { cardAmount, cardData } from "./card.ts";
-import { type FormulaSheet, formulaSheets, readFormulaSheet } from "./formula-sheet.ts";
+import { type FormulaSheet, readFormulaSheet } from "./formula-sheet.ts";
 import { make, type Steps } from "./steps.ts";
 
 type Asked = Readonly<Record<string, unknown>>;

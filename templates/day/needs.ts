@@ -105,6 +105,7 @@ export const workingBand: readonly Table[] = [
     left: 0,
     rows: ROWS,
     spare: 0,
+    list: true,
     columns: [
       computed("stack_product", "Product", "text", "=[products]"),
       computed("stack_name", "Ingredient", "text", "=[names]"),
