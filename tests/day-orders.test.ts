@@ -30,6 +30,28 @@ describe("orders on a day sheet", () => {
     expect([pieces("Hand-out"), pieces("Rolls")]).toEqual([20, ""]);
   });
 
+  test.each([
+    ["one day", "2026-01-31", ["2026-01-31", undefined], "Day 2026-01-31"],
+    ["two days of a month", "2026-01-30", ["2026-01-31", undefined], "Day 2026-01-30 – 01-31"],
+    [
+      "days of two years, typed in another order",
+      "2027-01-02",
+      ["2026-12-31", "2027-01-01"],
+      "Day 2026-12-31 – 2027-01-02",
+    ],
+    ["days of the orders alone", "", ["2026-02-02", "2026-02-01"], "Day 2026-02-01 – 02-02"],
+  ])("is named by the days that are ordered for: %s", async (_, day, days, name) => {
+    const { book } = await buildSheet(HANDOUT);
+    const orders = days.map((one, at) => ({
+      sheet: "Hand-out",
+      pieces: at + 1,
+      ...(one === undefined ? {} : { day: one }),
+    }));
+    expect(book.answer({ ask: "day", day, orders })).toMatchObject({ sheet: name });
+    const [first] = [day, ...days].flatMap((one) => one || []).sort();
+    expect(book.shownTexts(name, "B2:B2")).toEqual([[day || first]]);
+  });
+
   test("what is not made of an order is said beside it", async () => {
     const book = await workbook();
     await buildSheet(HANDOUT, { book });

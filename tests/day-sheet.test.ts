@@ -148,12 +148,36 @@ describe("a day sheet", () => {
     expect(book.sheetNames()).toEqual(names);
   });
 
-  test("a formula sheet without weights is named", async () => {
+  test("a formula sheet without weights, one without pieces and one of another unit: each is named, and why", async () => {
     const { book } = await buildSheet(HANDOUT);
     await buildSheet({ ...HANDOUT, title: "Custard", percent: [] }, { book });
-    expect(book.answer({ ask: "day", day: "", orders: [{ sheet: "Hand-out", pieces: 1 }] })).toEqual({
+    const orders = [{ sheet: "Hand-out", pieces: 1 }];
+    expect(book.answer({ ask: "day", day: "", orders })).toEqual({
       sheet: "Day sheet",
-      note: "Not in it, because they show no weights: Custard.",
+      note: "“Custard” is left out: it shows no weights. Type on it how much to make, and its percentages.",
+    });
+    await buildSheet(
+      {
+        ...HANDOUT,
+        title: "Starter",
+        by: "dough",
+        dough_wanted: 5000,
+        size_name: [],
+        size_pieces: [],
+        size_weight: [],
+      },
+      { book },
+    );
+    await buildSheet(
+      { ...HANDOUT, title: "Ounces" },
+      { book, options: { weight: "oz", temperature: "F", length: "in", parts: [] } },
+    );
+    expect(book.answer({ ask: "day", day: "", orders })).toMatchObject({
+      note: [
+        "“Custard” is left out: it shows no weights. Type on it how much to make, and its percentages.",
+        "“Starter” cannot be ordered: it shows no pieces. If it is sold, type on it what a piece weighs.",
+        "“Ounces” is left out: it counts in oz. Make a day sheet of its own for it.",
+      ].join(" "),
     });
   });
 

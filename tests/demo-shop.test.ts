@@ -10,7 +10,7 @@ vi.setConfig({ testTimeout: 300_000, hookTimeout: 300_000 });
 
 const DEMO = demoShop(serialOf(2025, 11, 30));
 const LEVAIN = "Quay levain";
-const DAY = "Day 2025-12-01";
+const DAY = "Day 2025-12-01 – 12-02";
 let book: WorkbookHost;
 let sheets: string[] = [];
 const build = () => DEMO.map((asked) => (book.answer(asked) as { sheet: string }).sheet);

@@ -5,24 +5,26 @@ import { refuse } from "../../shared/refusal.ts";
 import { quoted } from "../../shared/show.ts";
 import { daySheet } from "../../templates/day-sheet.ts";
 import { type FormulaSheets, overAllSheets } from "./all-sheets.ts";
-import type { FormulaSheet } from "./formula-sheet.ts";
+import { type FormulaSheet, summary } from "./formula-sheet.ts";
+import { leftOut } from "./left-out.ts";
 import { make, type Steps } from "./steps.ts";
 
 type Wanted = { readonly sheet: string; readonly pieces: number; readonly day: number | null };
 
 /** Builds a day sheet for the pieces of each formula sheet; all looking is done before anything is written. */
 export function* buildDay(asked: Readonly<Record<string, unknown>>): Steps<{ sheet: string; note?: string }> {
-  const day = readDay(asked.day);
-  const wanted = readWanted(asked.orders, day);
-  const title = day === null ? "Day sheet" : `Day ${asked.day}`;
-  return yield* overAllSheets({ names: [LARDER_NAME] }, (found) => dayOver(found, day, wanted, title));
+  const chosen = readDay(asked.day);
+  const wanted = readWanted(asked.orders, chosen);
+  // The sheet shows the first day that is ordered for; typing another over it shows that one.
+  const [first = null] = wanted.flatMap((order) => order.day ?? []).sort((a, b) => a - b);
+  const day = chosen ?? first;
+  return yield* overAllSheets({ names: [LARDER_NAME] }, (found) => dayOver(found, day, wanted));
 }
 
 function* dayOver(
   { sheets: found, tabs, names: known }: FormulaSheets,
   day: number | null,
   wanted: readonly Wanted[],
-  title: string,
 ): Steps<{ sheet: string; note?: string }> {
   const all = found.filter((sheet) => sheet.rows.some(({ weight }) => weight !== null));
   const ordered = [...new Set(wanted.map(({ sheet }) => sheet))].map((name) => {
@@ -56,9 +58,22 @@ function* dayOver(
   };
   const parts = larder > 0 ? ["larder"] : [];
   const made = plan(daySheet, { weight, temperature: "C", length: "cm", parts }, values, linksOf(products, alike));
-  const left = found.filter((sheet) => !alike.includes(sheet)).map(({ name }) => name);
-  const note = left.length === 0 ? {} : { note: `Not in it, because they show no weights: ${left.join(", ")}.` };
-  return { sheet: yield* make(made, title, tabs), ...note };
+  const without = found.flatMap((sheet) =>
+    alike.includes(sheet) || !all.includes(sheet)
+      ? (leftOut(summary(sheet)) ?? [])
+      : `“${sheet.name}” is left out: it counts in ${sheet.options.weight}. Make a day sheet of its own for it.`,
+  );
+  const note = without.length === 0 ? {} : { note: without.join(" ") };
+  return { sheet: yield* make(made, titled(day, wanted), tabs), ...note };
+}
+
+/** Named by its day, or by the first and the last that is ordered for; the same year is said once. */
+function titled(day: number | null, wanted: readonly Wanted[]): string {
+  const days = [day, ...wanted.map((order) => order.day)].flatMap((one) => one ?? []);
+  if (days.length === 0) return "Day sheet";
+  const [first, last] = [isoOf(Math.min(...days)), isoOf(Math.max(...days))];
+  if (first === last) return `Day ${first}`;
+  return `Day ${first} – ${first.slice(0, 5) === last.slice(0, 5) ? last.slice(5) : last}`;
 }
 
 const MOST_ORDERS = 300;
@@ -168,5 +183,8 @@ function levainOf(ordered: readonly FormulaSheet[]): Record<string, Value> {
 function readDay(raw: unknown): number | null {
   if (typeof raw !== "string" || !/^\d{4}-\d\d-\d\d$/.test(raw)) return null;
   const time = Date.parse(`${raw}T00:00:00Z`);
-  return Number.isNaN(time) ? null : Math.round((time - Date.UTC(1899, 11, 30)) / 86_400_000);
+  return Number.isNaN(time) ? null : Math.round((time - DAY_0) / DAY);
 }
+
+const [DAY_0, DAY] = [Date.UTC(1899, 11, 30), 86_400_000];
+const isoOf = (serial: number): string => new Date(DAY_0 + serial * DAY).toISOString().slice(0, 10);

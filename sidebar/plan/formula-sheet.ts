@@ -1,5 +1,6 @@
 // Reads a formula sheet as it is now. Nothing else knows where its cells stand.
 import { a1, columnLetters, type Zone } from "../../shared/a1.ts";
+import type { FormulaSummary } from "../../shared/bench.ts";
 import { locate } from "../../shared/locate.ts";
 import type { SeenSheet } from "../../shared/look.ts";
 import type { Options, SheetModel } from "../../shared/model.ts";
@@ -104,6 +105,19 @@ export function asFormulaSheet(
       const zone = zones.get(cell);
       return zone === undefined || index >= zone.rows ? "" : (shown[zone.row + index]?.[zone.column] ?? "");
     },
+  };
+}
+
+/** What the bench shows of it in a list. */
+export function summary(sheet: FormulaSheet): FormulaSummary {
+  return {
+    sheet: sheet.name,
+    title: sheet.title,
+    unit: sheet.options.weight,
+    dough: sheet.number("dough"),
+    mixes: sheet.number("mixes"),
+    pieces: sheet.number("pieces"),
+    ingredients: sheet.rows.filter(({ weight }) => weight !== null).map(({ name, kind }) => name || kind),
   };
 }
 
