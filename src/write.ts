@@ -28,16 +28,16 @@ export function writeSheet(workbook: Workbook, plan: Writable, title: string): s
   return name;
 }
 
-/** With a name no sheet has yet: most often the first is free, so that nothing is read before it is tried. */
+/** With a name no sheet has yet. */
 export function newSheet(workbook: Workbook, title: string): { sheet: Sheet; name: string } {
   const wanted = sheetName(title);
   for (let count = 1; count < 500; count++) {
     const name = count === 1 ? wanted : `${wanted} (${count})`;
-    if (count > 1 && workbook.getSheetByName(name) !== null) continue;
+    if (workbook.getSheetByName(name) !== null) continue;
     try {
       return { sheet: workbook.insertSheet(name), name };
     } catch (error) {
-      if (workbook.getSheetByName(name) === null && !isTakenInOtherLetters(workbook, name)) throw error;
+      if (!isTakenInOtherLetters(workbook, name)) throw error;
     }
   }
   throw new Error(`There are 500 sheets called "${wanted}" already; choose another name.`);

@@ -47,7 +47,8 @@ export const daySheet: SheetModel = {
       { table: "pieces", left: 0, rows: 1, spare: 0, columns: pieces },
       { table: "wanted", left: 1, rows: 1, spare: 0, columns: wanted },
       { table: "doughs", left: 3, rows: 1, spare: 0, columns: doughs },
-      { table: "sheet_figures", left: 8, rows: 1, spare: 0, columns: sheetFigures },
+      // A list, so that the edge row keeps its height: a height of its own is a call more.
+      { table: "sheet_figures", left: 8, rows: 1, spare: 0, list: true, columns: sheetFigures },
     ],
     [
       { table: "orders", left: 0, rows: SPARE_ORDERS, spare: SPARE_ORDERS, columns: orders },

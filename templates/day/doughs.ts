@@ -8,7 +8,15 @@ const forPieces = (each: string) => `=ARRAYFORMULA(IF(LEN(@day_pieces)*LEN(${eac
 
 /** Blank where nothing is ordered, so that what is made stands out. */
 export const pieces: readonly ColumnModel[] = [
-  computed("day_pieces", "Pieces", "count", `=ARRAYFORMULA(IF(LEN(@day_product)=0;"";IF(${ORDERED}=0;"";${ORDERED})))`),
+  {
+    ...computed(
+      "day_pieces",
+      "Pieces",
+      "count",
+      `=ARRAYFORMULA(IF(LEN(@day_product)=0;"";IF(${ORDERED}=0;"";${ORDERED})))`,
+    ),
+    align: "center",
+  },
 ];
 
 /** A call takes a table of products and weights and nothing more, so it is a table of its own. */

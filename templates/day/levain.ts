@@ -40,6 +40,7 @@ const moment = (text: string, name: string, minutes: string): Line => {
         role: "computed",
         name: `${name}_day`,
         unit: "text",
+        align: "center",
         formula: `=IF(LEN(@${minutes})=0;"";${words})`,
       },
     ],
@@ -69,6 +70,7 @@ export const levain: Block = {
       role: "input",
       name: "levain_mix_day",
       unit: "text",
+      align: "center",
       choices: DAYS,
       value: DAYS[0],
     }),
@@ -81,6 +83,7 @@ export const levain: Block = {
         role: "remark",
         name: "feed_note",
         unit: "text",
+        align: "center",
         formula:
           '=IF(ISERROR(@fed_seed);"see the red cell beside";IF(LEN(@fed_seed)*LEN(@levain_keep)=0;"";IF(@levain_keep<@fed_seed;"more than is kept as seed";"")))',
       },

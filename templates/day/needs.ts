@@ -33,6 +33,7 @@ const needs: readonly ColumnModel[] = [
       { when: "larder", formula: packs(unreadable) },
       { formula: packs('""') },
     ]),
+    align: "center",
   },
 ];
 

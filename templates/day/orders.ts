@@ -25,7 +25,7 @@ const NOTE = [
 export const orders: readonly ColumnModel[] = [
   input("order_date", "Ordered for", "date"),
   input("order_product", "Product ordered", "text"),
-  input("order_pieces", "Pieces ordered", "count"),
+  { ...input("order_pieces", "Pieces ordered", "count"), align: "center" },
   remark("order_note", "Remark", `=ARRAYFORMULA(${NOTE}${")".repeat(9)})`),
 ];
 
