@@ -11,7 +11,7 @@ export type Foretold = {
 export const CERTAIN = 65536;
 
 /** Runs of last bytes that what comes next is looked for by; besides, by the word so far, and by the last signs. */
-const RUNS = [1, 2, 3, 5];
+const RUNS = [1, 2, 4];
 const KINDS = RUNS.length + 2;
 /** Room for what was seen after all contexts, 8 MB; half of it makes the page 5 KB longer. A power of 2. */
 const ROOM = 1 << 21;
