@@ -1,7 +1,7 @@
+import { ICE_HEAT, MELTING } from "./ice.ts";
 import type { Kind, KindWord } from "./kinds.ts";
 import { type Fault, fault, refuse, refuseAll } from "./refusal.ts";
 import { rowsNamed } from "./show.ts";
-import { ICE_HEAT, MELTING } from "./temperature.ts";
 import { type Celsius, type CelsiusDegrees, celsius, type Weight } from "./units.ts";
 
 /**

@@ -1,5 +1,6 @@
 import type { Block } from "../../shared/model.ts";
-import { MIXINGS, YEAST_LIMITS } from "../../shared/temperature.ts";
+import { MIXINGS } from "../../shared/temperature.ts";
+import { YEAST_LIMITS } from "../../shared/water-note.ts";
 
 /** A factor is told for three temperatures; a preferment's is the fourth. */
 const FACTORS = "IF(COUNT(@preferment_temp)=0;1;4/3)";

@@ -1,0 +1,85 @@
+// Mutation testing: the sources are changed in a thousand small ways, and the tests must notice. `-- tin ice` for some topics.
+import { spawnSync } from "node:child_process";
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { type MutantReport, summary, survivors } from "./mutate/report.ts";
+import { TOPICS } from "./mutate/topics.ts";
+
+const VERSION = "9.6.1";
+const FOLDER = join(".gramwright", "mutate");
+const CORE = join(FOLDER, "node_modules", "@stryker-mutator", "core");
+
+/** Runs the topics that are named, the first seven without a name; `--changed` takes over what neither file nor test changed. */
+export async function run(args: readonly string[]): Promise<void> {
+  const onlyChanged = args.includes("--changed");
+  const names = args.filter((arg) => !arg.startsWith("--"));
+  const unknown = names.find((name) => !(name in TOPICS));
+  if (unknown !== undefined)
+    throw new Error(`There is no topic "${unknown}"; there are ${Object.keys(TOPICS).join(", ")}.`);
+  fetchTool();
+  const chosen = names.length > 0 ? names : Object.keys(TOPICS).filter((name) => TOPICS[name]?.first);
+  let failed = false;
+  const tables = chosen.map((name) => {
+    const report = mutate(name, onlyChanged);
+    if (report === undefined) failed = true;
+    return report === undefined ? `${name}: the run failed, see above` : `${name}\n${summary(report)}`;
+  });
+  console.log(`\n${tables.join("\n\n")}`);
+  console.log(`\nWhat survived stands in ${join(FOLDER, "TOPIC-survivors.txt")}, a line each.`);
+  if (failed) process.exitCode = 1;
+}
+
+/** A folder of its own: nothing else in the project needs these packages, and its lockfile stays without them. */
+function fetchTool(): void {
+  const there = join(CORE, "package.json");
+  if (existsSync(there) && JSON.parse(readFileSync(there, "utf8")).version === VERSION) return;
+  console.log(`Fetching Stryker ${VERSION} into ${FOLDER} …`);
+  mkdirSync(FOLDER, { recursive: true });
+  writeFileSync(join(FOLDER, "package.json"), '{ "private": true }\n');
+  // Vitest, which the runner asks for, is the project's own.
+  const wanted = ["core", "vitest-runner"].map((name) => `@stryker-mutator/${name}@${VERSION}`);
+  const quiet = ["--no-save", "--no-package-lock", "--legacy-peer-deps", "--no-audit", "--no-fund", "--loglevel=error"];
+  const npm = spawnSync("npm", ["install", ...quiet, ...wanted], {
+    cwd: FOLDER,
+    stdio: ["ignore", "ignore", "inherit"],
+    shell: process.platform === "win32",
+  });
+  if (npm.status !== 0) throw new Error("npm could not fetch them; check the network, and run the command again.");
+}
+
+function mutate(name: string, onlyChanged: boolean): MutantReport | undefined {
+  const topic = TOPICS[name] ?? { files: [], tests: [] };
+  const at = (ending: string) => join(FOLDER, `${name}-${ending}`);
+  const tests = topic.tests.map((test) => `tests/${test}.test.ts`);
+  writeFileSync(at("vitest.mjs"), `export default ${JSON.stringify({ test: { include: tests } })};\n`);
+  const config = {
+    mutate: topic.files,
+    testRunner: "vitest",
+    vitest: { configFile: join(process.cwd(), at("vitest.mjs")) },
+    coverageAnalysis: "perTest",
+    ignorePatterns: [".gramwright", "dist", "*.png"],
+    tempDirName: join(FOLDER, "sandbox"),
+    concurrency: 1,
+    timeoutMS: 20_000,
+    reporters: ["progress-append-only", "json"],
+    jsonReporter: { fileName: at("report.json") },
+    incremental: onlyChanged,
+    incrementalFile: at("incremental.json"),
+    checkers: [],
+    disableTypeChecks: false,
+    // There is none by that name: the tool would rewrite tsconfig.json by an interface that TypeScript 7 has no more.
+    tsconfigFile: "no-tsconfig",
+  };
+  writeFileSync(at("config.json"), JSON.stringify(config, null, 2));
+  rmSync(at("report.json"), { force: true });
+  console.log(`\n${name}: ${topic.files.join(", ")}`);
+  spawnSync(process.execPath, [join(CORE, "bin", "stryker.js"), "run", at("config.json")], {
+    stdio: "inherit",
+    // Fewer random calls than in a test run: each is made again for every change of the source.
+    env: { CALLS: "20000", ...process.env },
+  });
+  if (!existsSync(at("report.json"))) return undefined;
+  const report = JSON.parse(readFileSync(at("report.json"), "utf8")) as MutantReport;
+  writeFileSync(at("survivors.txt"), survivors(report));
+  return report;
+}

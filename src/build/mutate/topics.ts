@@ -1,0 +1,38 @@
+/** What belongs together: sources, and the fast tests that exercise them (names in tests/ without their ending). */
+type Topic = { readonly files: readonly string[]; readonly tests: readonly string[]; readonly first?: true };
+
+const shared = (...names: readonly string[]) => names.map((name) => `shared/${name}.ts`);
+
+/** Examples, refusals, random calls, the cases of the trade. */
+const EVERY = ["functions", "properties", "field-cases", "field-cases-cells", "field-cases-kitchen", "wrong-calls"];
+
+export const TOPICS: Readonly<Record<string, Topic>> = {
+  cell: { first: true, files: shared("cell", "decoder", "number"), tests: [...EVERY] },
+  call: { first: true, files: ["src/call.ts"], tests: [...EVERY] },
+  formula: {
+    first: true,
+    files: shared("formula", "percents", "scaling"),
+    tests: [...EVERY, "formula", "laws", "two-ways"],
+  },
+  review: {
+    first: true,
+    files: shared(
+      "review",
+      "review-bands",
+      "review-batters",
+      "review-doughs",
+      "review-remark",
+      "review-water",
+      "review-yeast",
+    ),
+    tests: ["functions", "properties", "review", "review-bands", "review-formulas", "laws-water"],
+  },
+  tin: { first: true, files: shared("tin", "tin-guide"), tests: [...EVERY, "tins", "laws", "two-ways"] },
+  temperature: {
+    first: true,
+    files: shared("temperature", "heat-balance", "friction-fit", "repeated-median"),
+    tests: [...EVERY, "temperature", "heat-balance", "friction-log", "laws-water"],
+  },
+  ice: { first: true, files: shared("ice", "water-note"), tests: [...EVERY, "temperature", "laws-water"] },
+  yeast: { first: true, files: shared("yeast", "preferment"), tests: [...EVERY, "yeast", "preferment", "two-ways"] },
+};
