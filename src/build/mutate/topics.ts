@@ -6,9 +6,12 @@ const shared = (...names: readonly string[]) => names.map((name) => `shared/${na
 /** Examples, refusals, random calls, the cases of the trade. */
 const EVERY = ["functions", "properties", "field-cases", "field-cases-cells", "field-cases-kitchen", "wrong-calls"];
 
+/** Every example of every function passes the boundary; what tries the boundary itself says the same in a tenth of the time. */
+const BOUNDARY = ["field-cases-cells", "wrong-calls", "cells", "numbers", "calls", "calls-tables"];
+
 export const TOPICS: Readonly<Record<string, Topic>> = {
-  cell: { first: true, files: shared("cell", "decoder", "number"), tests: [...EVERY] },
-  call: { first: true, files: ["src/call.ts"], tests: [...EVERY] },
+  cell: { first: true, files: shared("cell", "decoder", "number"), tests: BOUNDARY },
+  call: { first: true, files: ["src/call.ts"], tests: BOUNDARY },
   formula: {
     first: true,
     files: shared("formula", "percents", "scaling"),
