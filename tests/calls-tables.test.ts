@@ -32,6 +32,9 @@ describe("columns of one table", () => {
     expect(given(echo, down(1), down("flour"), down(7, 8, 9), down(5, 6), down(4, 5))).toBe(
       "[[1,null,null],3,[7,8,9],[5,6,null],[4,5],0]",
     );
+    expect(given(echo, down(1, 2, 3), down("flour"), down(7, 8), undefined, down(3, 4, 5, 6))).toBe(
+      "[[1,2,3],3,[7,8,null],[null,null,null],[3,4,5,6],0]",
+    );
     expect(given(echo, down(1), down("flour", "water", "salt"), 2, "", down(4), [["a"], ["b"]])).toBe(
       "[[1,null,null],3,2,[null,null,null],[4],2]",
     );
@@ -48,6 +51,7 @@ describe("columns of one table", () => {
     expect(given(echo, down("", ""), down("flour"), "x", "", down(""))).toBe("");
     // A single filled amount, wherever it stands, makes it a formula.
     expect(given(echo, down("", ""), down("flour"), 7, down("", 3), down(""))).toBe("[[null,null],2,7,[null,3],[],0]");
+    expect(given(echo, [["", 3]], down("", "flour"), 7, "", "")).toBe("[[null,3],2,7,[null,null],[],0]");
     expect(given(echo, down(""), down("flour"), 7, "", down(4))).toBe("[[null],1,7,[null],[4],0]");
     expect(refused(echo, down("x"), down("flour"), 7, "", down(""))).toBe(
       'BAKE_ECHO: weights row 1 is "x", which is not a number; write a weight such as 350.',
@@ -62,6 +66,21 @@ describe("columns of one table", () => {
       compute: ({ rows }): Answer => rows,
     });
     expect(given(none)).toBe(0);
+  });
+  test("a table that must be given is an amount, one that may be left out is none", () => {
+    const day = define({
+      ...made,
+      name: "BAKE_DAY",
+      args: {
+        orders: { is: table({ of: "any" }, false, (cells) => cells.length), says },
+        larder: { is: table({ of: "any" }, true, (cells) => cells.length), says },
+      },
+      returns: { shape: "cell", says },
+      compute: ({ orders, larder }): Answer => `${orders} ${larder}`,
+    });
+    expect(given(day, [["bun", 3]], [["flour"]])).toBe("1 1");
+    expect(given(day, [["", ""]], [["flour"]])).toBe("");
+    expect(refused(day)).toBe("BAKE_DAY: orders is missing; give a cell or a range.");
   });
 });
 
@@ -79,7 +98,8 @@ describe("a row back for every row", () => {
     returns: { shape: "row", cells: ["part", "rest", "unit"], says },
     compute: ({ whole, by, unit, names }) => {
       if (by === 0) refuse("is 0, and nothing is parted by 0", "by");
-      if (by === 13) throw new TypeError("broken");
+      if (by === 13) throw new RangeError("broken");
+      if (by === 7) refuse("is not known", "names", 2);
       return [whole / by, names, unit];
     },
   });
@@ -96,12 +116,26 @@ describe("a row back for every row", () => {
       [3, 0, "oz"],
     ]);
     expect(given(parts, "", 2)).toEqual([["", "", ""]]);
-    expect(given(parts, down("", ""), 2)).toEqual([["", "", ""]]);
+    expect(given(parts, down("", "", ""), 2)).toEqual([["", "", ""]]);
+    // The table is one for all rows, whatever its size.
+    const larder = [
+      ["a", 1],
+      ["b", 2],
+      ["c", 3],
+    ];
+    expect(given(parts, 10, 2, "", larder)).toEqual([[5, 3, "g"]]);
+    expect(given(parts, down(10, 20), 2, "", larder)).toEqual([
+      [5, 3, "g"],
+      [10, 3, "g"],
+    ]);
     expect(given(parts, down(10), down(2))).toEqual([[5, 0, "g"]]);
   });
   test.each([
     [[undefined, 2], "BAKE_PARTS: whole is missing; write a weight such as 350."],
     [[10, 0], "BAKE_PARTS: by is 0, and nothing is parted by 0."],
+    // Of a single question the row is the table's own, of several that of the question.
+    [[10, 7], "BAKE_PARTS: names row 2 is not known."],
+    [[down(10, 20, 30), down(2, 2, 7)], "BAKE_PARTS: names row 3 is not known."],
     [
       [down(10, 20), down(0, 0)],
       "BAKE_PARTS: by row 1 is 0, and nothing is parted by 0; by row 2 is 0, and nothing is parted by 0.",
@@ -125,7 +159,7 @@ describe("a row back for every row", () => {
     ],
   ])("%j", (raw, because) => expect(refused(parts, ...raw)).toBe(because ?? 'answered [[5,0,"g"],[10,0,"g"]]'));
   test("a defect stays a defect", () => {
-    expect(() => given(parts, 10, 13)).toThrow(TypeError);
-    expect(() => given(parts, down(10, 20), 13)).toThrow(TypeError);
+    expect(() => given(parts, 10, 13)).toThrow(RangeError);
+    expect(() => given(parts, down(10, 20), 13)).toThrow(RangeError);
   });
 });

@@ -26,6 +26,11 @@ describe("blank", () => {
   test.each([0, false, "0", "x", [], {}])("%j is not", (raw) => expect(isBlank(raw)).toBe(false));
 });
 
+test("what was read may be anything, and is a problem only where one is told", () => {
+  expect([null, undefined, "problem", 0, {}].some(isProblem)).toBe(false);
+  expect(isProblem({ problem: "is blank" })).toBe(true);
+});
+
 describe("a cell where a word is wanted", () => {
   const unit = word({ cm: ["centimetre"], mm: [], in: ["inch", '"'] });
   test.each([

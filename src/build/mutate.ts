@@ -7,6 +7,8 @@ import { TOPICS } from "./mutate/topics.ts";
 
 const VERSION = "9.6.1";
 const FOLDER = join(".gramwright", "mutate");
+/** A busy computer takes its time; what never ends is noticed by how often it comes by. */
+const PATIENCE = 180_000;
 const CORE = join(FOLDER, "node_modules", "@stryker-mutator", "core");
 
 /** Runs the topics that are named, the first seven without a name; `--changed` takes over what neither file nor test changed. */
@@ -52,7 +54,7 @@ function mutate(name: string, onlyChanged: boolean): MutantReport | undefined {
   const at = (ending: string) => join(FOLDER, `${name}-${ending}`);
   const tests = topic.tests.map((test) => `tests/${test}.test.ts`);
   // One after the other in one place: nothing here leaves a trace, and sources are read once instead of once a file.
-  const settings = { test: { include: tests, isolate: false } };
+  const settings = { test: { include: tests, isolate: false, testTimeout: PATIENCE } };
   writeFileSync(at("vitest.mjs"), `export default ${JSON.stringify(settings)};\n`);
   const config = {
     mutate: topic.files,
@@ -62,7 +64,7 @@ function mutate(name: string, onlyChanged: boolean): MutantReport | undefined {
     ignorePatterns: [".gramwright", "dist", "*.png"],
     tempDirName: join(FOLDER, "sandbox"),
     concurrency: 1,
-    timeoutMS: 20_000,
+    timeoutMS: PATIENCE,
     reporters: ["progress-append-only", "json"],
     jsonReporter: { fileName: at("report.json") },
     incremental: onlyChanged,
@@ -77,8 +79,6 @@ function mutate(name: string, onlyChanged: boolean): MutantReport | undefined {
   console.log(`\n${name}: ${topic.files.join(", ")}`);
   spawnSync(process.execPath, [join(CORE, "bin", "stryker.js"), "run", at("config.json")], {
     stdio: "inherit",
-    // Fewer random calls than in a test run: each is made again for every change of the source.
-    env: { CALLS: "20000", ...process.env },
   });
   if (!existsSync(at("report.json"))) return undefined;
   const report = JSON.parse(readFileSync(at("report.json"), "utf8")) as MutantReport;
