@@ -55,7 +55,7 @@ function checked(shape: TinShape, sizes: Given, depthNeeded: boolean): number[] 
   });
   const given = extra.filter((_, place) => (sizes[needed.length + place] ?? null) !== null);
   if (given.length > 0 && given.length < extra.length) {
-    refuse(`have the ${given.join("")} without the rest; a ${shape} tin takes ${order}`, "sizes");
+    refuse(`have the ${given[0]} without the rest; a ${shape} tin takes ${order}`, "sizes");
   }
   sizes.forEach((size, place) => {
     if (size === null) return;

@@ -63,7 +63,7 @@ function mutate(name: string, onlyChanged: boolean): MutantReport | undefined {
     coverageAnalysis: "perTest",
     ignorePatterns: [".gramwright", "dist", "*.png"],
     tempDirName: join(FOLDER, "sandbox"),
-    concurrency: 1,
+    concurrency: Number(process.env.CONCURRENCY ?? 1),
     timeoutMS: PATIENCE,
     reporters: ["progress-append-only", "json"],
     jsonReporter: { fileName: at("report.json") },

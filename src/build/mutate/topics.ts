@@ -18,7 +18,7 @@ export const TOPICS: Readonly<Record<string, Topic>> = {
   formula: {
     first: true,
     files: shared("formula", "percents", "scaling"),
-    tests: [...EVERY, "formula", "laws", "two-ways"],
+    tests: [...EVERY, "formula", "percents", "scaling", "laws", "two-ways"],
   },
   review: {
     first: true,
@@ -33,7 +33,7 @@ export const TOPICS: Readonly<Record<string, Topic>> = {
     ),
     tests: ["functions", "review", "review-bands", "review-formulas", "laws-water"],
   },
-  tin: { first: true, files: shared("tin", "tin-guide"), tests: [...EVERY, "tins", "laws", "two-ways"] },
+  tin: { first: true, files: shared("tin", "tin-guide"), tests: [...EVERY, "tins", "tin-edges", "laws", "two-ways"] },
   temperature: {
     first: true,
     files: shared("temperature", "heat-balance", "friction-fit"),
@@ -41,4 +41,35 @@ export const TOPICS: Readonly<Record<string, Topic>> = {
   },
   ice: { first: true, files: shared("ice", "water-note"), tests: [...EVERY, "temperature", "laws-water"] },
   yeast: { first: true, files: shared("yeast", "preferment"), tests: [...EVERY, "yeast", "preferment", "two-ways"] },
+  stages: { files: shared("stages", "fill-in"), tests: [...EVERY, "stages", "formula", "laws", "published-slips"] },
+  median: { files: shared("repeated-median"), tests: ["functions", "temperature", "friction-log"] },
+  enrichment: {
+    files: shared("enrichment", "extra-water", "protein"),
+    tests: [...EVERY, "enrichment", "enrichment-content", "flour-protein", "laws-water"],
+  },
+  measures: {
+    files: shared(
+      ...["amount", "grams", "line", "name", "neutral", "pieces", "quantity", "tokens", "units", "weight"].map(
+        (part) => `recipe-${part}`,
+      ),
+      "ingredient-measures",
+      "measures",
+      "volumes",
+      "spoons",
+    ),
+    tests: [...EVERY, "recipe-text", "recipe-laws", "recipe-hostile", "two-ways"],
+  },
+  money: { files: shared("cost", "price", "pack"), tests: [...EVERY, "money", "unit-cost", "sell-price", "laws"] },
+  planning: {
+    files: shared("needs", "label", "allergens", "weight-limits"),
+    tests: [...EVERY, "needs", "needs-laws", "label", "allergens", "weight-limits"],
+  },
+  larder: {
+    files: shared("larder", "larder-rows", "built-in-larder", "ingredient", "kinds", "words"),
+    tests: [...EVERY, "larder", "larder-data", "label", "money", "numbers", "cells"],
+  },
+  words: {
+    files: shared("show", "refusal", "units", "readers"),
+    tests: [...EVERY, "cells", "numbers", "calls", "two-ways"],
+  },
 };
