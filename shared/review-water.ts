@@ -8,7 +8,7 @@ const LIQUID = 0.5;
 
 /** Water of a row as the style's band counts it; null where the larder does not tell. */
 function waterOf({ kind, share, ingredient }: Row, style: Style): number | null {
-  if (saysItsWater(kind)) return kind.word === "flour" ? 0 : share * kind.water;
+  if (saysItsWater(kind)) return share * kind.water;
   const water = ingredient?.water ?? null;
   if (water === null) return null;
   return style.liquidDairyByWeight && kind.word === "dairy" && water >= LIQUID ? share : share * water;

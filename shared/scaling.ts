@@ -31,7 +31,6 @@ export function onSteps(weights: Weights, steps: readonly number[], shift: Ratio
 }
 
 function onStep(value: number, steps: readonly number[], shift: number): number {
-  if (value === 0) return 0;
   for (const step of steps) {
     const rounded = times(nearestWhole(value / step), step);
     if (atMost(Math.abs(rounded - value), shift * value)) return rounded;

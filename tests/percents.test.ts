@@ -106,9 +106,10 @@ describe("a row that was typed the other way", () => {
     expectCells(flour(["water", "sugar"], 100, 65, 0.05), [1000, 650, 0.5]);
   });
   test("beside flour of 100 not all the others are below 1, unless yeast is all there is", () => {
-    expect(refused(["water", "fat", "salt"], 100, 0.65, 0, 0.2)).toMatch(
-      /percents row 2 is 0\.65, .*; percents row 4 is 0\.2, [^;]*; write 20, or every row as a share with the flour as 100% \(1\)\.$/,
+    expect(refused(["water", "fat", "salt"], 100, 0.65, 0, 0.2)).toBe(
+      "BAKE_WEIGHTS: percents row 2 is 0.65, which beside flour of 100 is 0.65 %; write 65, or every row as a share with the flour as 100% (1); percents row 4 is 0.2, which beside flour of 100 is 0.2 %; write 20, or every row as a share with the flour as 100% (1).",
     );
+    expectCells(flour(["fat", "yeast"], 100, 0, 0.5), [1000, 0, 5]);
     expect(refused(["fat", "yeast"], 100, 0.5, 0.5)).toMatch(/row 2 is 0\.5.*row 3 is 0\.5/);
     expectCells(flour(["yeast"], 100, 0.5), [1000, 5]);
     expectCells(flour(["fat"], 100, 1), [1000, 10]);

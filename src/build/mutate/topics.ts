@@ -31,7 +31,7 @@ export const TOPICS: Readonly<Record<string, Topic>> = {
       "review-water",
       "review-yeast",
     ),
-    tests: ["functions", "review", "review-bands", "review-formulas", "laws-water"],
+    tests: ["functions", "review", "review-edges", "review-bands", "review-formulas", "laws-water"],
   },
   tin: { first: true, files: shared("tin", "tin-guide"), tests: [...EVERY, "tins", "tin-edges", "laws", "two-ways"] },
   temperature: {
