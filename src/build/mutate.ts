@@ -2,8 +2,9 @@
 import { spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { tryHere } from "./mutate/quick.ts";
 import { type MutantReport, summary, survivors } from "./mutate/report.ts";
-import { TOPICS } from "./mutate/topics.ts";
+import { TOPICS, type Topic } from "./mutate/topics.ts";
 
 const VERSION = "9.6.1";
 const FOLDER = join(".gramwright", "mutate");
@@ -11,24 +12,28 @@ const FOLDER = join(".gramwright", "mutate");
 const PATIENCE = 180_000;
 const CORE = join(FOLDER, "node_modules", "@stryker-mutator", "core");
 
-/** Runs the topics that are named, the first seven without a name; `--changed` takes over what neither file nor test changed. */
+/**
+ * Runs the topics that are named, the first ones without a name. `--quick` runs the tests in this process instead of in Vitest;
+ * `--changed` takes over what neither file nor test changed since the last run.
+ */
 export async function run(args: readonly string[]): Promise<void> {
-  const onlyChanged = args.includes("--changed");
   const names = args.filter((arg) => !arg.startsWith("--"));
   const unknown = names.find((name) => !(name in TOPICS));
   if (unknown !== undefined)
     throw new Error(`There is no topic "${unknown}"; there are ${Object.keys(TOPICS).join(", ")}.`);
   fetchTool();
-  const chosen = names.length > 0 ? names : Object.keys(TOPICS).filter((name) => TOPICS[name]?.first);
-  let failed = false;
-  const tables = chosen.map((name) => {
-    const report = mutate(name, onlyChanged);
-    if (report === undefined) failed = true;
-    return report === undefined ? `${name}: the run failed, see above` : `${name}\n${summary(report)}`;
-  });
-  console.log(`\n${tables.join("\n\n")}`);
+  const chosen = Object.entries(TOPICS).filter(([name, { first }]) =>
+    names.length > 0 ? names.includes(name) : first,
+  );
+  for (const [name, topic] of chosen) {
+    const tests = topic.tests.map((test) => `tests/${test}.test.ts`);
+    const report = args.includes("--quick")
+      ? await tryHere(CORE, topic.files, tests)
+      : withVitest(name, topic, tests, args.includes("--changed"));
+    writeFileSync(join(FOLDER, `${name}-survivors.txt`), survivors(report));
+    console.log(`\n${name}\n${summary(report)}`);
+  }
   console.log(`\nWhat survived stands in ${join(FOLDER, "TOPIC-survivors.txt")}, a line each.`);
-  if (failed) process.exitCode = 1;
 }
 
 /** A folder of its own: nothing else in the project needs these packages, and its lockfile stays without them. */
@@ -49,10 +54,8 @@ function fetchTool(): void {
   if (npm.status !== 0) throw new Error("npm could not fetch them; check the network, and run the command again.");
 }
 
-function mutate(name: string, onlyChanged: boolean): MutantReport | undefined {
-  const topic = TOPICS[name] ?? { files: [], tests: [] };
+function withVitest(name: string, topic: Topic, tests: readonly string[], onlyChanged: boolean): MutantReport {
   const at = (ending: string) => join(FOLDER, `${name}-${ending}`);
-  const tests = topic.tests.map((test) => `tests/${test}.test.ts`);
   // One after the other in one place: nothing here leaves a trace, and sources are read once instead of once a file.
   const settings = { test: { include: tests, isolate: false, testTimeout: PATIENCE } };
   writeFileSync(at("vitest.mjs"), `export default ${JSON.stringify(settings)};\n`);
@@ -80,8 +83,6 @@ function mutate(name: string, onlyChanged: boolean): MutantReport | undefined {
   spawnSync(process.execPath, [join(CORE, "bin", "stryker.js"), "run", at("config.json")], {
     stdio: "inherit",
   });
-  if (!existsSync(at("report.json"))) return undefined;
-  const report = JSON.parse(readFileSync(at("report.json"), "utf8")) as MutantReport;
-  writeFileSync(at("survivors.txt"), survivors(report));
-  return report;
+  if (!existsSync(at("report.json"))) throw new Error(`The run of ${name} failed, see above.`);
+  return JSON.parse(readFileSync(at("report.json"), "utf8")) as MutantReport;
 }

@@ -1,5 +1,5 @@
 /** What belongs together: sources, and the fast tests that exercise them (names in tests/ without their ending). */
-type Topic = { readonly files: readonly string[]; readonly tests: readonly string[]; readonly first?: true };
+export type Topic = { readonly files: readonly string[]; readonly tests: readonly string[]; readonly first?: true };
 
 const shared = (...names: readonly string[]) => names.map((name) => `shared/${name}.ts`);
 
