@@ -2,6 +2,7 @@ import { isProblem, number, type Reader } from "./cell.ts";
 import { isFlour, isPreferment, type Kind } from "./kinds.ts";
 import { readNumber } from "./number.ts";
 import { CellError, type Fault, fault, refuse } from "./refusal.ts";
+import { atMost } from "./scaling.ts";
 import { shown } from "./show.ts";
 import { type Ratio, ratio } from "./units.ts";
 
@@ -15,7 +16,7 @@ export const percent = (): Reader<PercentCell> => {
     read: (raw) => {
       const value = plain.read(raw);
       if (isProblem(value)) return value;
-      const text = typeof raw === "string" ? readNumber(raw, { percent: true, threeDecimals: true }) : undefined;
+      const text = typeof raw === "string" ? readNumber(raw, { percent: true }) : undefined;
       return { value, marked: text !== undefined && !("problem" in text) && text.marked };
     },
   };
@@ -75,9 +76,8 @@ function frameOf(cells: Cells, kinds: Kinds, style: Style): { frame: Frame; sum:
     else inside += shareOf(cell, style) * kind.flour;
   });
   const gaps = { added: Math.abs(added - 1), all: Math.abs(added + inside - 1) };
-  const limit = TOLERANCE * (1 + 1e-9);
-  if (gaps.added <= limit && gaps.added <= gaps.all) return { frame: "added flour", sum: added };
-  return gaps.all <= limit ? { frame: "all flour", sum: added + inside } : undefined;
+  if (atMost(gaps.added, TOLERANCE) && gaps.added <= gaps.all) return { frame: "added flour", sum: added };
+  return atMost(gaps.all, TOLERANCE) ? { frame: "all flour", sum: added + inside } : undefined;
 }
 
 /** A larger sum of flour percentages is no slip of the pen. */

@@ -1,4 +1,5 @@
 import { refuse } from "./refusal.ts";
+import { atMost } from "./scaling.ts";
 import { oneOf, shown } from "./show.ts";
 import {
   type Centimetres,
@@ -97,7 +98,7 @@ function capacity(shape: TinShape, many: number, a: number, b: number, c: number
     case "dome": {
       const rim = a / 2;
       const depth = many > 1 ? b : rim;
-      if (depth > rim * (1 + 1e-9)) {
+      if (!atMost(depth, rim)) {
         refuse(
           `have a depth of ${shown(depth)} above half the diameter of ${shown(a)}; weigh such a tin with "water"`,
           "sizes",

@@ -66,7 +66,7 @@ describe("what counts as water", () => {
       "Water, dairy's counted, is 1.9 %",
     );
     expect(remarks("muffin", [FLOUR, ["water", "water", 50], ["whole egg", "egg", 30]])[0]).toContain(
-      "Effective hydration is 72.85 % of all flour, below the band for muffin (76.4 to ",
+      "Effective hydration is 72.85 % of all flour, below the band for muffin (76.4 to 147 %, usually 97.24 %)",
     );
   });
   test("dairy's and starters' together", () => {
