@@ -26,10 +26,12 @@ type Switch = {
   hitLimit?: number;
   mutantCoverage?: { static: Record<string, number>; perTest: Record<string, Record<string, number>> } | undefined;
 };
+type Shared = typeof globalThis & { __stryker__?: Switch; __test__?: (() => unknown) | undefined };
 type Load = () => readonly (() => unknown)[];
 
-/** Come by so much oftener than unchanged, a change never ends. */
+/** Come by so much oftener than unchanged, a change never ends; nor does a test that takes so much longer, ms. */
 const PATIENCE = 100;
+const LONGEST = 30_000;
 
 export async function tryHere(tool: string, files: readonly string[], tests: readonly string[]): Promise<MutantReport> {
   const changed = await changeAll(tool, files);
@@ -102,7 +104,7 @@ type Reach = {
 };
 
 const state = (): Switch => {
-  const all = globalThis as { __stryker__?: Switch };
+  const all = globalThis as Shared;
   all.__stryker__ ??= {};
   return all.__stryker__;
 };
@@ -132,6 +134,13 @@ async function reached(load: Load): Promise<Reach> {
   };
 }
 
+/** What a change sets running without end stands outside the changed files now and then, so that nothing counts. */
+const timed = new Script("__test__()");
+function inTime(test: (() => unknown) | undefined): unknown {
+  (globalThis as Shared).__test__ = test;
+  return timed.runInThisContext({ timeout: LONGEST });
+}
+
 async function tried(id: string, load: Load, { tests, hits }: Reach): Promise<string> {
   const chosen = tests.get(id);
   if (chosen === undefined) return "NoCoverage";
@@ -139,7 +148,7 @@ async function tried(id: string, load: Load, { tests, hits }: Reach): Promise<st
   Object.assign(now, { activeMutant: id, hitCount: 0, hitLimit: PATIENCE * (hits.get(id) ?? 0) });
   try {
     const loaded = load();
-    for (const at of chosen) await loaded[at]?.();
+    for (const at of chosen) await inTime(loaded[at]);
     return "Survived";
   } catch {
     return "Killed";
