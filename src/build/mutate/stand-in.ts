@@ -1,4 +1,4 @@
-import { expect } from "vitest";
+import { expect, vi } from "vitest";
 
 // What the tests import from Vitest, where they run without it: they are collected, and whoever loads them runs them.
 
@@ -25,6 +25,7 @@ export function standIn(): { readonly module: object; readonly tests: readonly B
   const describe: Declare = (_, ...rest) => bodyOf(rest)?.();
   const module = {
     expect,
+    vi,
     test: Object.assign(test, { each: each(test) }),
     describe: Object.assign(describe, { each: each(describe) }),
   };
