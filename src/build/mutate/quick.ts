@@ -1,0 +1,158 @@
+// The changes that Stryker makes, tried in this one process: minutes where a Vitest of its own for each takes an hour.
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { join, relative } from "node:path";
+import { pathToFileURL } from "node:url";
+import { Script } from "node:vm";
+import { build } from "esbuild";
+import type { Mutant, MutantReport } from "./report.ts";
+import { standIn } from "./stand-in.ts";
+
+type Place = { readonly line: number; readonly column: number };
+type Change = {
+  readonly id: string;
+  readonly fileName: string;
+  readonly mutatorName: string;
+  readonly replacement: string;
+  readonly location: { readonly start: Place; readonly end: Place };
+};
+type Sources = readonly { readonly name: string; readonly content: string }[];
+type Changed = { readonly files: Sources; readonly mutants: readonly Change[] };
+/** What changed sources look at (Stryker's instrumenter 9.6): which change is on, and how often each was come by. */
+type Switch = {
+  activeMutant?: string | undefined;
+  currentTestId?: string | undefined;
+  hitCount?: number | undefined;
+  hitLimit?: number;
+  mutantCoverage?: { static: Record<string, number>; perTest: Record<string, Record<string, number>> } | undefined;
+};
+type Shared = typeof globalThis & { __stryker__?: Switch; __test__?: (() => unknown) | undefined };
+type Load = () => readonly (() => unknown)[];
+
+/** Come by so much oftener than unchanged, a change never ends; nor does a test that takes so much longer, ms. */
+const PATIENCE = 100;
+const LONGEST = 30_000;
+
+export async function tryHere(tool: string, files: readonly string[], tests: readonly string[]): Promise<MutantReport> {
+  const changed = await changeAll(tool, files);
+  const load = await bundled(changed.files, tests);
+  const reach = await reached(load);
+  const results: Record<string, Mutant[]> = Object.fromEntries(files.map((file) => [file, []]));
+  for (const change of changed.mutants) {
+    const status = await tried(change.id, load, reach);
+    const { start, end } = change.location;
+    const location = { start: fromOne(start), end: fromOne(end) };
+    const { mutatorName, replacement } = change;
+    results[relative(process.cwd(), change.fileName)]?.push({ mutatorName, replacement, location, status });
+  }
+  const report = Object.entries(results).map(([file, mutants]) => {
+    return [file, { source: readFileSync(file, "utf8"), mutants }] as const;
+  });
+  return { files: Object.fromEntries(report) };
+}
+
+const fromOne = ({ line, column }: Place): Place => ({ line: line + 1, column: column + 1 });
+
+async function changeAll(tool: string, files: readonly string[]): Promise<Changed> {
+  const path = join(tool, "..", "instrumenter", "dist", "src", "index.js");
+  const { Instrumenter } = await import(pathToFileURL(path).href);
+  const silent = { debug() {}, info() {}, warn: console.warn, isDebugEnabled: () => false };
+  const sources = files.map((file) => ({
+    name: join(process.cwd(), file),
+    mutate: true,
+    content: readFileSync(file, "utf8"),
+  }));
+  return new Instrumenter(silent).instrument(sources, { excludedMutations: [], ignorers: [], plugins: null });
+}
+
+/** Loads changed sources and tests anew at every call, so that nothing kept in a module outlives a change. */
+async function bundled(sources: Sources, tests: readonly string[]): Promise<Load> {
+  const changed = new Map(sources.map(({ name, content }) => [name, content]));
+  const { outputFiles } = await build({
+    stdin: { contents: tests.map((test) => `import "./${test}";`).join("\n"), resolveDir: process.cwd(), loader: "ts" },
+    bundle: true,
+    write: false,
+    format: "cjs",
+    platform: "node",
+    target: "node20",
+    packages: "external",
+    plugins: [
+      {
+        name: "changed",
+        setup: (made) =>
+          made.onLoad({ filter: /\.ts$/ }, ({ path }) => {
+            const contents = changed.get(path);
+            return contents === undefined ? undefined : { contents, loader: "ts" };
+          }),
+      },
+    ],
+  });
+  const script = new Script(`(require, module, exports) => {${outputFiles[0]?.text ?? ""}\n}`);
+  const require = createRequire(join(process.cwd(), "tests", "any.ts"));
+  return () => {
+    const vitest = standIn();
+    const fetched = (name: string) => (name === "vitest" ? vitest.module : require(name));
+    script.runInThisContext()(fetched, { exports: {} }, {});
+    return vitest.tests;
+  };
+}
+
+type Reach = {
+  /** The tests that come by a change, the quickest first. */
+  readonly tests: ReadonlyMap<string, readonly number[]>;
+  readonly hits: ReadonlyMap<string, number>;
+};
+
+const state = (): Switch => {
+  const all = globalThis as Shared;
+  all.__stryker__ ??= {};
+  return all.__stryker__;
+};
+
+/** Runs everything unchanged once; a test that fails then is told. */
+async function reached(load: Load): Promise<Reach> {
+  const now = state();
+  const tests = load();
+  const took: number[] = [];
+  for (const [at, test] of tests.entries()) {
+    now.currentTestId = String(at);
+    const started = performance.now();
+    await test();
+    took[at] = performance.now() - started;
+    now.currentTestId = undefined;
+  }
+  const { static: early = {}, perTest = {} } = now.mutantCoverage ?? {};
+  now.mutantCoverage = undefined;
+  const all = tests.map((_, at) => at).sort((a, b) => (took[a] ?? 0) - (took[b] ?? 0));
+  const ids = new Set([early, ...Object.values(perTest)].flatMap((one) => Object.keys(one)));
+  const comeBy = (id: string) => all.filter((at) => (perTest[at]?.[id] ?? 0) > 0);
+  const hits = (id: string) => all.reduce((sum, at) => sum + (perTest[at]?.[id] ?? 0), early[id] ?? 0);
+  return {
+    // What is come by while loading may tell on any test.
+    tests: new Map([...ids].map((id) => [id, id in early ? all : comeBy(id)])),
+    hits: new Map([...ids].map((id) => [id, hits(id)])),
+  };
+}
+
+/** What a change sets running without end stands outside the changed files now and then, so that nothing counts. */
+const timed = new Script("__test__()");
+function inTime(test: (() => unknown) | undefined): unknown {
+  (globalThis as Shared).__test__ = test;
+  return timed.runInThisContext({ timeout: LONGEST });
+}
+
+async function tried(id: string, load: Load, { tests, hits }: Reach): Promise<string> {
+  const chosen = tests.get(id);
+  if (chosen === undefined) return "NoCoverage";
+  const now = state();
+  Object.assign(now, { activeMutant: id, hitCount: 0, hitLimit: PATIENCE * (hits.get(id) ?? 0) });
+  try {
+    const loaded = load();
+    for (const at of chosen) await inTime(loaded[at]);
+    return "Survived";
+  } catch {
+    return "Killed";
+  } finally {
+    Object.assign(now, { activeMutant: undefined, hitCount: undefined });
+  }
+}
