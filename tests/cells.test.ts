@@ -172,6 +172,7 @@ describe("one value or a column", () => {
     expect(decoded(both, down(5, "x"))).toEqual([[5, undefined], `row 2 ${BAD}`]);
     expect(decoded(both, "x")).toEqual([undefined, BAD]);
     expect(decoded(both, "")).toEqual([undefined, "is blank; write a weight such as 350"]);
+    expect(decoded(both, [])).toEqual([undefined, "is a range; give one cell"]);
     expect([both.shape, both.optional, both.hint]).toEqual(["either", false, weight.hint]);
   });
 });

@@ -20,6 +20,13 @@ describe("a percent cell", () => {
     expectCells(flour(["water", "water"], 1, "62,125%", "0,125"), [1000, 621.25, 125]);
     expect(percent().hint).toEqual({ of: "percent" });
   });
+  test("says whether it carries its own sign", () => {
+    expect(["62,125", "62,125%", 62.125].map(percent().read)).toEqual([
+      { value: 62.125, marked: false },
+      { value: 0.62125, marked: true },
+      { value: 62.125, marked: false },
+    ]);
+  });
   test("a blank one stays blank", () => expect(flour(["water", "salt"], 100, "", 2)).toEqual([1000, "", 20]));
 });
 

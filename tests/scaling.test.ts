@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { atMost, countUp } from "../shared/scaling.ts";
+import { atMost, countDown, countUp } from "../shared/scaling.ts";
 import { cells, column } from "./enrichment-support.ts";
 import { down, expectCells, refusal, run } from "./support.ts";
 
@@ -13,6 +13,12 @@ describe("a billionth is forgiven", () => {
     expect(countUp(1e6 * (1 + 1e-8))).toBe(1e6 + 1);
     // A little of something is one of it.
     expect(countUp(1e-12)).toBe(1);
+  });
+  test("counting down: 0.3 ÷ 0.1 is 3, however large the count", () => {
+    expect(countDown(0.3 / 0.1)).toBe(3);
+    expect([0, 1, 1.9, 1_000_000].map(countDown)).toEqual([0, 1, 1, 1_000_000]);
+    expect(countDown(1e6 * (1 - 1e-10))).toBe(1e6);
+    expect(countDown(1e6 * (1 - 1e-8))).toBe(1e6 - 1);
   });
   test("comparing: a limit is met by what equals it", () => {
     expect(atMost(0, 0)).toBe(true);

@@ -3,11 +3,13 @@ import { spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { tryHere } from "./mutate/quick.ts";
-import { type MutantReport, summary, survivors } from "./mutate/report.ts";
+import { explainedIn, type MutantReport, summary, survivors } from "./mutate/report.ts";
 import { TOPICS, type Topic } from "./mutate/topics.ts";
 
 const VERSION = "9.6.1";
 const FOLDER = join(".gramwright", "mutate");
+/** Survivors that were read, and why no test can or should notice them. */
+const EXPLAINED = join("src", "build", "mutate", "explained.txt");
 /** A busy computer takes its time; what never ends is noticed by how often it comes by. */
 const PATIENCE = 180_000;
 const CORE = join(FOLDER, "node_modules", "@stryker-mutator", "core");
@@ -25,15 +27,16 @@ export async function run(args: readonly string[]): Promise<void> {
   const chosen = Object.entries(TOPICS).filter(([name, { first }]) =>
     names.length > 0 ? names.includes(name) : first,
   );
+  const explained = explainedIn(readFileSync(EXPLAINED, "utf8"));
   for (const [name, topic] of chosen) {
     const tests = topic.tests.map((test) => `tests/${test}.test.ts`);
     const report = args.includes("--quick")
       ? await tryHere(CORE, topic.files, tests)
       : withVitest(name, topic, tests, args.includes("--changed"));
-    writeFileSync(join(FOLDER, `${name}-survivors.txt`), survivors(report));
-    console.log(`\n${name}\n${summary(report)}`);
+    writeFileSync(join(FOLDER, `${name}-survivors.txt`), survivors(report, explained));
+    console.log(`\n${name}\n${summary(report, explained)}`);
   }
-  console.log(`\nWhat survived stands in ${join(FOLDER, "TOPIC-survivors.txt")}, a line each.`);
+  console.log(`\nWhat survived without an explanation stands in ${join(FOLDER, "TOPIC-survivors.txt")}.`);
 }
 
 /** A folder of its own: nothing else in the project needs these packages, and its lockfile stays without them. */

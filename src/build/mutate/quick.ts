@@ -45,6 +45,8 @@ export async function tryHere(tool: string, files: readonly string[], tests: rea
     const { mutatorName, replacement } = change;
     results[relative(process.cwd(), change.fileName)]?.push({ mutatorName, replacement, location, status });
   }
+  // A change that left a trace behind would have failed the tests of those after it.
+  await reached(load);
   const report = Object.entries(results).map(([file, mutants]) => {
     return [file, { source: readFileSync(file, "utf8"), mutants }] as const;
   });
@@ -97,10 +99,13 @@ async function bundled(sources: Sources, tests: readonly string[]): Promise<Load
   };
 }
 
+type Test = (() => unknown) | undefined;
 type Reach = {
-  /** The tests that come by a change, the quickest first. */
+  /** Places of the tests that come by a change, the quickest first; all of them if it is come by while loading. */
   readonly tests: ReadonlyMap<string, readonly number[]>;
+  readonly early: ReadonlySet<string>;
   readonly hits: ReadonlyMap<string, number>;
+  readonly longest: number;
 };
 
 const state = (): Switch => {
@@ -112,6 +117,7 @@ const state = (): Switch => {
 /** Runs everything unchanged once; a test that fails then is told. */
 async function reached(load: Load): Promise<Reach> {
   const now = state();
+  Object.assign(now, { mutantCoverage: undefined });
   const tests = load();
   const took: number[] = [];
   for (const [at, test] of tests.entries()) {
@@ -122,37 +128,46 @@ async function reached(load: Load): Promise<Reach> {
     now.currentTestId = undefined;
   }
   const { static: early = {}, perTest = {} } = now.mutantCoverage ?? {};
-  now.mutantCoverage = undefined;
   const all = tests.map((_, at) => at).sort((a, b) => (took[a] ?? 0) - (took[b] ?? 0));
   const ids = new Set([early, ...Object.values(perTest)].flatMap((one) => Object.keys(one)));
   const comeBy = (id: string) => all.filter((at) => (perTest[at]?.[id] ?? 0) > 0);
   const hits = (id: string) => all.reduce((sum, at) => sum + (perTest[at]?.[id] ?? 0), early[id] ?? 0);
   return {
-    // What is come by while loading may tell on any test.
     tests: new Map([...ids].map((id) => [id, id in early ? all : comeBy(id)])),
+    early: new Set(Object.keys(early)),
     hits: new Map([...ids].map((id) => [id, hits(id)])),
+    longest: Math.max(LONGEST, PATIENCE * Math.max(0, ...took)),
   };
 }
 
 /** What a change sets running without end stands outside the changed files now and then, so that nothing counts. */
 const timed = new Script("__test__()");
-function inTime(test: (() => unknown) | undefined): unknown {
-  (globalThis as Shared).__test__ = test;
-  return timed.runInThisContext({ timeout: LONGEST });
+function inTime<T>(work: () => T, timeout: number): T {
+  (globalThis as Shared).__test__ = work;
+  return timed.runInThisContext({ timeout: Math.ceil(timeout) });
 }
 
-async function tried(id: string, load: Load, { tests, hits }: Reach): Promise<string> {
+/**
+ * "Killed" is a test that fails, or a file of tests that cannot even be loaded, which fails in Vitest as well. A change that is
+ * come by while loading may alter which tests there are: those that are left must fail, a missing one tells nothing.
+ */
+async function tried(id: string, load: Load, { tests, early, hits, longest }: Reach): Promise<string> {
   const chosen = tests.get(id);
   if (chosen === undefined) return "NoCoverage";
   const now = state();
   Object.assign(now, { activeMutant: id, hitCount: 0, hitLimit: PATIENCE * (hits.get(id) ?? 0) });
   try {
-    const loaded = load();
-    for (const at of chosen) await inTime(loaded[at]);
+    const loaded = inTime(load, longest);
+    const known = chosen.map((at): Test => loaded[at]);
+    const run = early.has(id) ? [...known, ...loaded.slice(chosen.length)] : known;
+    for (const test of run) if (test !== undefined) await inTime(test, longest);
     return "Survived";
-  } catch {
-    return "Killed";
+  } catch (error) {
+    return neverEnds(error, now) ? "Timeout" : "Killed";
   } finally {
     Object.assign(now, { activeMutant: undefined, hitCount: undefined });
   }
 }
+
+const neverEnds = (error: unknown, { hitCount = 0, hitLimit = 0 }: Switch): boolean =>
+  hitCount > hitLimit || (error as { code?: unknown } | undefined)?.code === "ERR_SCRIPT_EXECUTION_TIMEOUT";

@@ -14,21 +14,28 @@ export type Mutant = {
 
 /** A test failed, or never ended; without a test that reaches it a change survives as well. */
 const KILLED = ["Killed", "Timeout"];
+const ENDLESS = ["Timeout"];
 const SURVIVED = ["Survived", "NoCoverage"];
 
-const count = (mutants: readonly Mutant[], of: readonly string[]) =>
-  mutants.filter(({ status }) => of.includes(status)).length;
+/** The changes of explained.txt: its indented lines; what stands at the margin is why. */
+export const explainedIn = (text: string): ReadonlySet<string> =>
+  new Set(text.split("\n").flatMap((line) => (/^ +\S/.test(line) ? [line.trim()] : [])));
 
-/** File, mutants, killed, survived, share killed; all files together in the last line. */
-export function summary({ files }: MutantReport): string {
-  const rows = Object.entries(files).map(([name, { mutants }]) => ({ name, mutants }));
-  const all = { name: "together", mutants: rows.flatMap(({ mutants }) => mutants) };
-  const lines = (rows.length > 1 ? [...rows, all] : rows).map(({ name, mutants }) => {
-    const [killed, survived] = [count(mutants, KILLED), count(mutants, SURVIVED)];
-    const share = killed + survived === 0 ? 100 : (100 * killed) / (killed + survived);
-    return [name, String(killed + survived), String(killed), String(survived), `${share.toFixed(1)} %`];
+/** File, mutants, killed, those of them that never ended, survived, explained, share killed; together in the last line. */
+export function summary({ files }: MutantReport, explained: ReadonlySet<string>): string {
+  const rows = Object.entries(files).map(([name, { source, mutants }]) => {
+    const of = (statuses: readonly string[]) => mutants.filter(({ status }) => statuses.includes(status));
+    const known = of(SURVIVED).filter((mutant) => explained.has(told(name, source, mutant)));
+    return { name, counts: [of(KILLED), of(ENDLESS), of(SURVIVED), known].map((some) => some.length) };
   });
-  return aligned([["file", "mutants", "killed", "survived", "killed"], ...lines]);
+  const together = [0, 1, 2, 3].map((at) => rows.reduce((sum, { counts }) => sum + (counts[at] ?? 0), 0));
+  const all = rows.length > 1 ? [...rows, { name: "together", counts: together }] : rows;
+  const lines = all.map(({ name, counts }) => {
+    const [killed = 0, , survived = 0] = counts;
+    const share = killed + survived === 0 ? 100 : (100 * killed) / (killed + survived);
+    return [name, String(killed + survived), ...counts.map(String), `${share.toFixed(1)} %`];
+  });
+  return aligned([["file", "mutants", "killed", "endless", "survived", "explained", "killed"], ...lines]);
 }
 
 function aligned(rows: readonly (readonly string[])[]): string {
@@ -38,22 +45,29 @@ function aligned(rows: readonly (readonly string[])[]): string {
     .join("\n");
 }
 
-/** A line for every change that no test noticed: where it is, what stood there, what was tried. */
-export function survivors({ files }: MutantReport): string {
-  const lines = Object.entries(files).flatMap(([name, { source, mutants }]) =>
-    mutants
-      .filter(({ status }) => SURVIVED.includes(status))
-      .sort((a, b) => a.location.start.line - b.location.start.line)
-      .map(({ location, mutatorName, replacement = "", status }) => {
-        const reached = status === "NoCoverage" ? " (no test comes here)" : "";
-        const { line, column } = location.start;
-        return `${name}:${line}:${column} ${mutatorName}${reached}: ${flat(textAt(source, location))} → ${flat(replacement)}`;
-      }),
-  );
-  return lines.map((line) => `${line}\n`).join("");
+/** Every change that no test noticed and explained.txt does not hold: its place, and under it the line for explained.txt. */
+export function survivors({ files }: MutantReport, explained: ReadonlySet<string>): string {
+  return Object.entries(files)
+    .flatMap(([name, { source, mutants }]) =>
+      mutants
+        .filter((mutant) => SURVIVED.includes(mutant.status) && !explained.has(told(name, source, mutant)))
+        .sort((a, b) => a.location.start.line - b.location.start.line)
+        .map((mutant) => {
+          const { line, column } = mutant.location.start;
+          const reached = mutant.status === "NoCoverage" ? " (no test comes here)" : "";
+          return `${name}:${line}:${column} ${mutant.mutatorName}${reached}\n  ${told(name, source, mutant)}\n`;
+        }),
+    )
+    .join("");
 }
 
-const flat = (code: string) => code.replace(/\s+/g, " ");
+/** Places move, so that a change is known by its file, the line that it begins in, what is replaced there, and what by. */
+function told(name: string, source: string, { location, replacement = "" }: Mutant): string {
+  const line = source.split("\n")[location.start.line - 1] ?? "";
+  return `${name} ‹${line.trim()}› ${flat(textAt(source, location))} → ${flat(replacement)}`;
+}
+
+const flat = (code: string) => code.replace(/\s+/g, " ").trim();
 
 function textAt(source: string, { start, end }: Mutant["location"]): string {
   const lines = source.split("\n").slice(start.line - 1, end.line);

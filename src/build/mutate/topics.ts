@@ -41,11 +41,14 @@ export const TOPICS: Readonly<Record<string, Topic>> = {
   },
   ice: { first: true, files: shared("ice", "water-note"), tests: [...EVERY, "temperature", "laws-water"] },
   yeast: { first: true, files: shared("yeast", "preferment"), tests: [...EVERY, "yeast", "preferment", "two-ways"] },
-  stages: { files: shared("stages", "fill-in"), tests: [...EVERY, "stages", "formula", "laws", "published-slips"] },
+  stages: {
+    files: shared("stages", "fill-in"),
+    tests: [...EVERY, "stages", "fill-in", "formula", "laws", "published-slips"],
+  },
   median: { files: shared("repeated-median"), tests: ["functions", "temperature", "friction-log"] },
   enrichment: {
     files: shared("enrichment", "extra-water", "protein"),
-    tests: [...EVERY, "enrichment", "enrichment-content", "flour-protein", "laws-water"],
+    tests: [...EVERY, "enrichment", "enrichment-content", "enrichment-edges", "flour-protein", "laws-water"],
   },
   measures: {
     files: shared(
