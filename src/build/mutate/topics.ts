@@ -62,7 +62,10 @@ export const TOPICS: Readonly<Record<string, Topic>> = {
     ),
     tests: [...EVERY, "recipe-text", "recipe-laws", "recipe-hostile", "two-ways"],
   },
-  money: { files: shared("cost", "price", "pack"), tests: [...EVERY, "money", "unit-cost", "sell-price", "laws"] },
+  money: {
+    files: shared("cost", "price", "pack"),
+    tests: [...EVERY, "money", "unit-cost", "pack-edges", "sell-price", "laws"],
+  },
   planning: {
     files: shared("needs", "label", "allergens", "weight-limits"),
     tests: [...EVERY, "needs", "needs-laws", "label", "allergens", "weight-limits"],
