@@ -3,6 +3,7 @@
 import type { CalculateAnswer, CalculateAsk } from "./calculate.ts";
 import type { CardAsk } from "./card-data.ts";
 import type { InsertAnswer, InsertAsk } from "./insert.ts";
+import type { KindPart } from "./kind-bar.ts";
 import type { LookAsk, Snapshot } from "./look.ts";
 import type { MakeAsk } from "./make.ts";
 import type { Options, SheetModel, Value, Values } from "./model.ts";
@@ -10,6 +11,8 @@ import type { ReadAnswer, ReadAsk } from "./read-in.ts";
 import { refuse, refuseUnread } from "./refusal.ts";
 import type { CheckAnswer, CheckStep } from "./self-check.ts";
 import { oneOf, quoted } from "./show.ts";
+import type { TimedStep } from "./steps.ts";
+import type { TinView } from "./tin-view.ts";
 
 export const VERSION = "0.1.0";
 
@@ -36,6 +39,15 @@ export type StartIngredient = {
   readonly water: number | null;
 };
 
+/** What can be drawn of a formula sheet: nothing of what is not there. */
+export type SheetPictures = {
+  readonly unit: "g" | "oz";
+  readonly length: "cm" | "in";
+  readonly parts: readonly KindPart[];
+  readonly steps: readonly TimedStep[];
+  readonly tin: TinView | null;
+};
+
 /** A formula sheet as read: remarks by row, figures in sentences, and what the water makes of it. */
 export type SheetReview = {
   readonly sheet: string;
@@ -45,6 +57,7 @@ export type SheetReview = {
   readonly remarks: readonly { readonly cell: string; readonly name: string; readonly says: string }[];
   readonly facts: readonly { readonly label: string; readonly says: string }[];
   readonly meaning: string;
+  readonly pictures: SheetPictures;
 };
 
 /** What the add-on answers itself. */

@@ -16,7 +16,8 @@ export type Oven = {
   readonly reload: Minutes;
 };
 
-const same = (one: string, other: string): boolean =>
+/** Whether two names mean the same step; a blank one means none. */
+export const sameStep = (one: string, other: string): boolean =>
   one.trim().toLowerCase() === other.trim().toLowerCase() && one.trim() !== "";
 
 /** One load after the other, with the time to change them between. */
@@ -28,12 +29,12 @@ export function ovenMinutes(baking: Minutes, { count, takes, reload }: Oven): Mi
 
 /** Each step with its start; the oven's step lasts as long as all its loads. */
 export function countedBack(steps: readonly Step[], ready: Minutes, oven: Oven): TimedStep[] {
-  const baking = steps.reduce((sum, step) => sum + (same(step.name, oven.step) ? step.minutes : 0), 0);
+  const baking = steps.reduce((sum, step) => sum + (sameStep(step.name, oven.step) ? step.minutes : 0), 0);
   const inOven = ovenMinutes(minutes(baking), oven);
   let left = 0;
   const timed: TimedStep[] = [];
   for (const step of [...steps].reverse()) {
-    const long = same(step.name, oven.step) ? inOven : step.minutes;
+    const long = sameStep(step.name, oven.step) ? inOven : step.minutes;
     left += long;
     timed.unshift({ name: step.name, minutes: minutes(long), start: minutes(Math.round(ready) - Math.round(left)) });
   }
@@ -47,7 +48,7 @@ export function ripeningBefore(
   name: string,
   hours: number,
 ): TimedStep | null {
-  const found = timed.find((one) => same(one.name, step));
+  const found = timed.find((one) => sameStep(one.name, step));
   if (found === undefined) return null;
   const long = Math.round(hours * 60);
   return { name, minutes: minutes(long), start: minutes(found.start - long) };

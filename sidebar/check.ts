@@ -1,9 +1,14 @@
 import type { SheetReview } from "../shared/bench.ts";
+import { stepBars } from "../shared/step-bars.ts";
 import { acting } from "./act.ts";
 import { element, say } from "./element.ts";
 import { newId } from "./form.ts";
 import { section } from "./make/sections.ts";
 import { type Panel, SHOWN_AGAIN } from "./panel.ts";
+import { formulaPicture } from "./pictures/formula.ts";
+import { picturePlace } from "./pictures/place.ts";
+import { LINE_WIDTH, timeLine } from "./pictures/time-line.ts";
+import { tinPicture } from "./pictures/tin.ts";
 import { ask, told } from "./server.ts";
 
 /** Reads the formula sheet in front: what is unusual, and what its numbers mean. */
@@ -85,6 +90,7 @@ function shownReview(review: SheetReview, choose: (style: string) => void): Node
           ]),
       trouble,
     ),
+    ...drawn(review.pictures),
     section(
       "Figures",
       ...review.facts.flatMap(({ label, says }) => [element("h3", {}, label), element("p", {}, says)]),
@@ -95,6 +101,22 @@ function shownReview(review: SheetReview, choose: (style: string) => void): Node
       ),
     ),
   ];
+}
+
+/** What can be drawn of the sheet, each picture with its heading. */
+function drawn({ unit, length, parts, steps, tin }: SheetReview["pictures"]): Node[] {
+  const line = stepBars(steps, LINE_WIDTH);
+  const pictures: readonly [string, string, Element | null][] = [
+    ["What the dough is made of", "The formula as a bar", parts.length === 0 ? null : formulaPicture(parts, unit)],
+    ["Tin", "The tin", tin === null ? null : tinPicture(tin, { weight: unit, length })],
+    ["Steps", "The steps by time", line === null ? null : timeLine(line)],
+  ];
+  return pictures.flatMap(([heading, label, picture]) => {
+    if (picture === null) return [];
+    const place = picturePlace(label);
+    place.append(picture);
+    return [section(heading, place)];
+  });
 }
 
 const PATIENCE_MS = 20_000;

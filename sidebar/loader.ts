@@ -1,5 +1,5 @@
 // The bench travels packed, because a page of a spreadsheet's script is to be small. This unpacks and starts it.
-import { canUnpack, PARTED, unpacked } from "./packed.ts";
+import { PARTED, unpacked } from "./packed.ts";
 
 /** The bench's look and its script; the build puts them here. */
 declare const PACKED: string;
@@ -8,24 +8,26 @@ const TOO_OLD =
   "This browser is too old for the bench; use the newest Chrome, Edge, Firefox or Safari. The functions in the cells work without it.";
 const BROKEN = "The bench could not be unpacked. Close it and open it again.";
 
-/** What the add-on appends to the page is there once it is read to its end. */
-const isRead = new Promise<void>((done) => {
-  if (document.readyState === "complete") done();
-  else document.addEventListener("DOMContentLoaded", () => done());
-});
+const bench = document.getElementById("bench");
 
-void start();
+// What the add-on appends to the page is there once it is read to its end.
+if (document.readyState === "complete") start();
+else document.addEventListener("DOMContentLoaded", start);
 
-async function start(): Promise<void> {
-  if (!canUnpack()) return say(TOO_OLD);
+function start(): void {
   try {
-    const [text] = await Promise.all([unpacked(PACKED), isRead]);
-    const [style = "", script = ""] = text.split(PARTED);
-    document.head.append(holding("style", style));
-    document.body.append(holding("script", script));
+    open(unpacked(PACKED));
   } catch {
     say(BROKEN);
   }
+}
+
+function open(text: string): void {
+  const [style = "", script = ""] = text.split(PARTED);
+  document.head.appendChild(holding("style", style));
+  document.body.appendChild(holding("script", script));
+  // A script with words that a browser does not know does nothing at all there.
+  if (bench?.childElementCount === 0) say(TOO_OLD);
 }
 
 function holding(name: string, text: string): HTMLElement {
@@ -37,5 +39,5 @@ function holding(name: string, text: string): HTMLElement {
 function say(sentence: string): void {
   const notice = holding("p", sentence);
   notice.setAttribute("role", "alert");
-  document.getElementById("bench")?.replaceChildren(notice);
+  bench?.appendChild(notice);
 }

@@ -1,5 +1,5 @@
 import type { SheetModel } from "../shared/model.ts";
-import { shortTable, TOTALS, totalsOf } from "./blocks/formula.ts";
+import { formulaTable, TOTALS, totalsOf } from "./blocks/formula.ts";
 import { makeBlockOf } from "./blocks/make.ts";
 import { CAUTIONS, cautionsOf, nameBlockOf } from "./blocks/name.ts";
 import { ovenBlockOf, stepsTable } from "./blocks/steps.ts";
@@ -27,7 +27,7 @@ export const cake: SheetModel = {
     [tinBlockOf({ what: "batter", kind: "layer cake", sizes: false })],
     [notesBlock],
     [totalsOf(TOTALS.flour, TOTALS.sugar, TOTALS.fat, TOTALS.egg, TOTALS.batter, TOTALS.tins)],
-    [shortTable],
+    [formulaTable],
     [underTable({ held: false })],
     [stepsTable],
     [cautionsOf(CAUTIONS.raw, CAUTIONS.egg, CAUTIONS.guides, CAUTIONS.oven)],

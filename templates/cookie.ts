@@ -1,5 +1,5 @@
 import type { SheetModel } from "../shared/model.ts";
-import { shortTable, TOTALS, totalsOf } from "./blocks/formula.ts";
+import { formulaTable, TOTALS, totalsOf } from "./blocks/formula.ts";
 import { makeBlockOf, sizesTable } from "./blocks/make.ts";
 import { CAUTIONS, cautionsOf, nameBlockOf } from "./blocks/name.ts";
 import { ovenBlockOf, stepsTable } from "./blocks/steps.ts";
@@ -23,7 +23,7 @@ export const cookie: SheetModel = {
       sizesTable,
     ],
     [totalsOf(TOTALS.flour, TOTALS.sugar, TOTALS.fat, TOTALS.egg, TOTALS.dough, TOTALS.pieces)],
-    [shortTable],
+    [formulaTable],
     [underTable({ held: false })],
     [stepsTable, ovenBlockOf({ on: "trays", wanted: true })],
     [cautionsOf(CAUTIONS.raw, CAUTIONS.egg, CAUTIONS.guides, CAUTIONS.oven)],

@@ -1,6 +1,6 @@
 import type { SheetModel } from "../shared/model.ts";
 import { chartBlockOf } from "./blocks/chart.ts";
-import { shortTable, totalsBlock } from "./blocks/formula.ts";
+import { formulaTable, totalsBlock } from "./blocks/formula.ts";
 import { makeBlockOf } from "./blocks/make.ts";
 import { CAUTIONS, cautionsOf, nameBlockOf } from "./blocks/name.ts";
 import { roundsTable, thicknessBlock } from "./blocks/round.ts";
@@ -21,7 +21,7 @@ export const flatRound: SheetModel = {
     [thicknessBlock, waterBlock],
     [notesBlock],
     [totalsBlock],
-    [shortTable],
+    [formulaTable],
     [underTable({ held: true })],
     [stepsTable, ovenBlockOf({ on: "trays" }), chartBlockOf(10)],
     [cautionsOf(CAUTIONS.raw, CAUTIONS.guides, CAUTIONS.oven)],

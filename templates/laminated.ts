@@ -1,6 +1,6 @@
 import type { SheetModel } from "../shared/model.ts";
 import { chartBlockOf } from "./blocks/chart.ts";
-import { shortTable, TOTALS, totalsOf } from "./blocks/formula.ts";
+import { formulaTable, TOTALS, totalsOf } from "./blocks/formula.ts";
 import { makeBlockOf, rolledSizesTable } from "./blocks/make.ts";
 import { CAUTIONS, cautionsOf, nameBlockOf } from "./blocks/name.ts";
 import { rollInBlock } from "./blocks/roll-in.ts";
@@ -21,7 +21,7 @@ export const laminated: SheetModel = {
     [rollInBlock, waterBlock],
     [notesBlock],
     [totalsOf(TOTALS.flour, TOTALS.water, TOTALS.hydration, TOTALS.salt, TOTALS.baseDough, TOTALS.piecesOfAll)],
-    [shortTable],
+    [formulaTable],
     [underTable({ held: true })],
     [stepsTable, ovenBlockOf({ on: "trays" }), chartBlockOf(10)],
     [cautionsOf(CAUTIONS.raw, CAUTIONS.egg, CAUTIONS.guides, CAUTIONS.oven)],

@@ -7,6 +7,7 @@ import { TEMPLATES } from "../templates/index.ts";
 import { skipWithoutChromium } from "./browser.ts";
 import { buildSheet, HANDOUT, workbook } from "./sheet-support.ts";
 import { benchPages, type Way } from "./sidebar-page.ts";
+import { templateOf } from "./sidebar-samples.ts";
 
 vi.setConfig({ testTimeout: 60_000 });
 const PICTURES = process.env.PICTURES;
@@ -49,6 +50,46 @@ describe("the sheet in front is read", () => {
       if (parts.includes("water")) expect(fact(read, "Water")).toBe(value("water_note"));
     },
   );
+
+  test("a pan loaf's pictures show its kinds, its tin and its steps as the sheet has them", async () => {
+    const model = templateOf("pan-loaf");
+    const { book } = await buildSheet(model.sample, {
+      model,
+      options: { weight: "g", temperature: "C", length: "cm", parts: model.parts },
+    });
+    const { parts, steps, tin, unit } = review(book).pictures;
+    expect(unit).toBe("g");
+    // The sample's percentages over their sum, 172.
+    expect(parts.map(({ word }) => word)).toEqual(["flour", "water", "sugar", "fat", "salt", "yeast"]);
+    parts.forEach(({ share }, at) => {
+      expect(share).toBeCloseTo(([100, 63, 2, 3, 2, 2][at] ?? 0) / 172, 9);
+    });
+    // 21 × 11 at the rim, 19 × 9 at the base, 9 cm deep: 9 ÷ 6 × (231 + 171 + 800) cm³.
+    expect(tin?.capacity).toBeCloseTo(1803, 9);
+    expect(tin?.dough).toBeCloseTo(700 / 0.89, 6);
+    // Counted back from 07:00: 60 to cool, 35 + 10 + 35 to bake in two loads.
+    expect(steps.map(({ name, start, minutes: long }) => [name, start, long])).toEqual([
+      ["Mix", 115, 15],
+      ["First rise", 130, 60],
+      ["Divide and shape", 190, 30],
+      ["Final proof", 220, 60],
+      ["Bake", 280, 80],
+      ["Cool", 360, 60],
+    ]);
+  });
+
+  test("a poolish ripens on the line of time, on the day before", async () => {
+    const model = templateOf("hearth-loaf");
+    const { book } = await buildSheet(model.sample, {
+      model,
+      options: { weight: "oz", temperature: "F", length: "in", parts: model.parts },
+    });
+    const [first, mix] = review(book).pictures.steps;
+    // 14 hours before ten past midnight.
+    expect(first).toMatchObject({ name: "Poolish ripens", minutes: 840, start: 10 - 840 });
+    expect(mix).toMatchObject({ name: "Mix", start: 10 });
+    expect(review(book).pictures.tin).toBeNull();
+  });
 
   test("5 % of salt and a third of the water are remarked beside their cells, and the meaning follows the style", async () => {
     const { book, at } = await buildSheet({
@@ -127,6 +168,22 @@ describe.skipIf(skipWithoutChromium("checking from the bench in a browser"))("th
       return `${"ABCDEFGH"[left]}${top + 1}`;
     };
     await expect.poll(selected).toBe(at("percent", 3));
+  });
+
+  test("draws the dough, the tin and the steps, each told in words too", async () => {
+    const model = templateOf("pan-loaf");
+    await buildSheet(model.sample, {
+      book,
+      model,
+      options: { weight: "g", temperature: "C", length: "cm", parts: model.parts },
+    });
+    await open();
+    await says(/^Read “Quay pan loaf”/);
+    const picture = (says: RegExp) => bench.page.getByRole("img", { name: says });
+    await picture(/^Of the whole dough: flour 58\.1 %/).waitFor();
+    await picture(/^Side view of the tin\. Fill 0\.44 g/).waitFor();
+    await picture(/^Steps by time\. 01:55 Mix, 15 min; 02:10 First rise, 1 h;/).waitFor();
+    await looked("pictures");
   });
 
   test("a sheet that is none of ours is told, and read again once another is in front", async () => {

@@ -170,7 +170,7 @@ describe.skipIf(skipWithoutChromium("keeping in the page"))("the page", () => {
     return local.page.locator(".o-topbar-composer").textContent();
   };
   // Cells of the sheet in front that hold nothing: the rows kept free below its last one.
-  const [FREE, BELOW] = ["C116", "C117"];
+  const [FREE, BELOW] = ["C123", "C124"];
   const quiet = () => local.page.waitForTimeout(1500);
 
   test("opens with what was typed before the reload, and builds no second demo", async () => {

@@ -91,11 +91,24 @@ describe.skipIf(skip)("building from the bench", () => {
     );
   });
 
-  test("a browser that cannot unpack the bench says so, and the bench is not there", async () => {
-    await bench.page.addInitScript(() => Object.assign(window, { DecompressionStream: undefined }));
+  test("a browser in which the bench does not start says so, and the bench is not there", async () => {
+    await bench.page.addInitScript(() => {
+      Object.assign(Array.prototype, { flatMap: undefined });
+      window.addEventListener("error", (event) => event.preventDefault());
+    });
     await bench.openAlone();
     const says = "This browser is too old for the bench; use the newest Chrome, Edge, Firefox or Safari.";
     expect(await bench.page.getByRole("alert").textContent()).toContain(says);
+    expect(await bench.page.locator(".panel").count()).toBe(0);
+  });
+
+  test("a page that lost a letter on its way says so", async () => {
+    await bench.page.route("**/", async (route) => {
+      const page = await route.fetch();
+      await route.fulfill({ response: page, body: (await page.text()).replace(/("[^"]{5000})[^"]/, "$1") });
+    });
+    await bench.openAlone();
+    expect(await bench.page.getByRole("alert").textContent()).toMatch(/^The bench could not be unpacked\./);
     expect(await bench.page.locator(".panel").count()).toBe(0);
   });
 

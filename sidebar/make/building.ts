@@ -1,6 +1,8 @@
 // The foot of a panel that builds: what will come of it, what is still in the way, and the Build button.
+
 import type { Order } from "../../shared/bench.ts";
 import { shown } from "../../shared/show.ts";
+import type { TinView } from "../../shared/tin-view.ts";
 import { toGrams } from "../../shared/units.ts";
 import { element, say } from "../element.ts";
 import { type Form, goTo, showTroubles } from "../form.ts";
@@ -9,7 +11,6 @@ import { ask, type Failure, ONE_ACCOUNT, told } from "../server.ts";
 import { inUnit } from "./figures.ts";
 import type { Assessed } from "./order.ts";
 import type { Bench } from "./sections.ts";
-import type { TinView } from "./tin.ts";
 import type { Trouble } from "./trouble.ts";
 
 /** A build takes seconds; a lock on the workbook may be waited for first. */

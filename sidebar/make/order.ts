@@ -1,4 +1,5 @@
 // From what was typed to what is sent: the order, everything that is in its way, and the figures shown meanwhile.
+
 import { inputNames, type Order } from "../../shared/bench.ts";
 import { isProblem } from "../../shared/cell.ts";
 import type { SheetModel, Value } from "../../shared/model.ts";
@@ -6,6 +7,7 @@ import { CellError } from "../../shared/refusal.ts";
 import { mixes } from "../../shared/scaling.ts";
 import type { TimedStep } from "../../shared/steps.ts";
 import { inputCell } from "../../shared/template-inputs.ts";
+import type { TinView } from "../../shared/tin-view.ts";
 import { type Weight, weight } from "../../shared/units.ts";
 import { type Amount, readAmount } from "./amount.ts";
 import { type Draft, FIELDS, type FieldName, quantityOf } from "./draft.ts";
@@ -13,7 +15,7 @@ import { type RowRules, readRows, type Weighed, weighed } from "./formula.ts";
 import { type Own, readOwn } from "./own.ts";
 import { readQuantity } from "./quantity.ts";
 import { readTimes } from "./times.ts";
-import { readTin, type TinView } from "./tin.ts";
+import { readTin } from "./tin.ts";
 import { type Trouble, trouble } from "./trouble.ts";
 import { readWater } from "./water.ts";
 

@@ -1,12 +1,13 @@
 // When each step begins, as far as the panel can tell it.
+
 import { MINUTES_A_DAY } from "../../shared/clock.ts";
 import type { SheetModel } from "../../shared/model.ts";
 import { countedBack, piecesFrom, ripeningBefore, type TimedStep, traysFor } from "../../shared/steps.ts";
 import { inputCell } from "../../shared/template-inputs.ts";
+import type { TinView } from "../../shared/tin-view.ts";
 import { minutes } from "../../shared/units.ts";
 import type { Amount } from "./amount.ts";
 import type { Own } from "./own.ts";
-import type { TinView } from "./tin.ts";
 
 type Made = {
   readonly model: SheetModel;

@@ -1,33 +1,11 @@
 import { CellError } from "../../shared/refusal.ts";
 import { TIN_SIZES, type TinShape, tinCapacity, tinSizes } from "../../shared/tin.ts";
-import {
-  type Guide,
-  TIN_DOUGH_KINDS,
-  type TinDoughKind,
-  type TinNote,
-  tinDough,
-  tinGuide,
-  tinNote,
-} from "../../shared/tin-guide.ts";
-import type { Centimetres, CubicCentimetres, Weight } from "../../shared/units.ts";
-import { toGrams, weight } from "../../shared/units.ts";
+import { TIN_DOUGH_KINDS, type TinDoughKind, tinDough, tinGuide } from "../../shared/tin-guide.ts";
+import { type TinView, tinView } from "../../shared/tin-view.ts";
+import { type Centimetres, type Weight, weight } from "../../shared/units.ts";
 import { type Draft, TIN_SIZE_FIELDS } from "./draft.ts";
 import type { Take } from "./order.ts";
 import { type Trouble, trouble } from "./trouble.ts";
-
-/** A tin whose sizes are known, with what goes into it. */
-export type TinView = {
-  readonly shape: TinShape;
-  readonly sizes: readonly (Centimetres | null)[];
-  readonly capacity: CubicCentimetres;
-  readonly kind: TinDoughKind;
-  readonly guide: Guide;
-  /** Dough in one tin, in the sheet's unit of weight; null while it cannot be told. */
-  readonly dough: Weight | null;
-  readonly note: TinNote | null;
-  /** Why there is no note. */
-  readonly refused: string;
-};
 
 type Values = Map<string, string | number | null | readonly (string | number | null)[]>;
 
@@ -53,20 +31,10 @@ export function readTin(
   const typed = readSizes(shape, draft, take, troubles);
   if (typed === null) return null;
   const kind = (draft.choices.tin_kind in TIN_DOUGH_KINDS ? draft.choices.tin_kind : "white") as TinDoughKind;
-  const guide = tinGuide(kind);
   const sizes = tinSizes(shape, typed, draft.units.length);
-  const capacity = tinCapacity(shape, sizes);
   const unit = draft.units.weight;
-  const byFill = weight(tinDough(capacity, fill ?? guide[1], 1, unit));
-  const dough = draft.choices.by === "pieces" ? scaled : byFill;
-  const view = { shape, sizes, capacity, kind, guide, dough };
-  if (dough === null) return { ...view, note: null, refused: "" };
-  try {
-    return { ...view, note: tinNote(toGrams(dough, unit), capacity, kind, unit), refused: "" };
-  } catch (error) {
-    if (!(error instanceof CellError)) throw error;
-    return { ...view, note: null, refused: `This dough ${error.faults[0]?.says ?? ""}` };
-  }
+  const byFill = weight(tinDough(tinCapacity(shape, sizes), fill ?? tinGuide(kind)[1], 1, unit));
+  return tinView({ shape, sizes, kind, dough: draft.choices.by === "pieces" ? scaled : byFill }, unit);
 }
 
 /** The sizes as typed, in order; null where one is missing or they make no tin. */

@@ -1,12 +1,15 @@
 import { shown } from "../../shared/show.ts";
 import { apart, below, levelOf, type Point, tinSection } from "../../shared/tin-drawing.ts";
 import { tinDough } from "../../shared/tin-guide.ts";
+import type { TinView } from "../../shared/tin-view.ts";
 import { centimetres, cubicCentimetres, fromCentimetres, toGrams } from "../../shared/units.ts";
 import { drawn } from "../element.ts";
 import { newId } from "../form.ts";
 import { inUnit } from "../make/figures.ts";
 import type { Units } from "../make/quantity.ts";
-import type { TinView } from "../make/tin.ts";
+
+/** The units that a tin and its dough are told in. */
+export type TinUnits = Pick<Units, "weight" | "length">;
 
 const WIDTH = 262;
 const LEFT = 6;
@@ -19,7 +22,7 @@ const LABEL_GAP = 14;
  * The tin to scale, its dough and the guide's doughs as levels. A gram of dough is drawn as a cubic centimetre, the guide's
  * grams as well, so that all levels compare.
  */
-export function tinPicture(tin: TinView, units: Units): Element {
+export function tinPicture(tin: TinView, units: TinUnits): Element {
   const { shape, sizes, capacity, guide, dough, note } = tin;
   const section = tinSection(shape, sizes);
   const scale = Math.min(MOST_WIDE / section.width, MOST_DEEP / section.depth);
@@ -104,13 +107,13 @@ function surface(hollow: readonly Point[], filled: number, path: (list: readonly
   return drawn("path", { class: "surface", d: path(ends) });
 }
 
-function caption({ shape, capacity }: TinView, width: number, depth: number, { length }: Units): string {
+function caption({ shape, capacity }: TinView, width: number, depth: number, { length }: TinUnits): string {
   const size = (cm: number) => shown(fromCentimetres(centimetres(cm), length), length === "cm" ? 1 : 2);
   const holds = `${shown(capacity, 0)} cm³`;
   return shape === "water" ? `holds ${holds}` : `${size(width)} × ${size(depth)} ${length}, ${holds}`;
 }
 
-function guideWeights({ guide, capacity }: TinView, { weight }: Units) {
+function guideWeights({ guide, capacity }: TinView, { weight }: TinUnits) {
   const [low, usual, high] = guide;
   const of = (fill: number) => tinDough(capacity, fill, 1, weight);
   return { low: of(low), usual: of(usual), high: of(high) };

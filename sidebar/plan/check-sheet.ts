@@ -5,6 +5,7 @@ import { LARDER_NAME } from "../../shared/model.ts";
 import { refuse } from "../../shared/refusal.ts";
 import { hydrationBand, STYLE_NAMES, type StyleName, styleNamed } from "../../shared/review-bands.ts";
 import { oneOf, quoted, shown, shownShare } from "../../shared/show.ts";
+import { sheetPictures } from "./check-pictures.ts";
 import { type FormulaSheet, readFormulaSheet } from "./formula-sheet.ts";
 import { calculate, type Steps } from "./steps.ts";
 
@@ -24,7 +25,7 @@ const USUAL: Readonly<Record<string, StyleName>> = {
 
 /** Reviews the sheet in front for a style; "" takes the usual one of its template. Only reads. */
 export function* reviewSheet(asked: Readonly<Record<string, unknown>>): Steps<SheetReview> {
-  const sheet = yield* readFormulaSheet("");
+  const sheet = yield* readFormulaSheet("", true);
   const style = styleOf(asked.style, sheet);
   const rows = sheet.rows.filter(({ share }) => share !== null);
   const column = <T>(cell: (row: (typeof rows)[number]) => T) => rows.map((row) => [cell(row)]);
@@ -59,6 +60,7 @@ export function* reviewSheet(asked: Readonly<Record<string, unknown>>): Steps<Sh
       ...waterFact(sheet, told[2 + tin.length]),
     ],
     meaning: typeof hydration.answer === "number" ? meaning(hydration.answer, style) : "",
+    pictures: sheetPictures(sheet),
   };
 }
 

@@ -136,7 +136,7 @@ export function ingredientTable(rows: number, ...columns: readonly ColumnModel[]
 
 const { ingredient, kind, percent, weighed, share, grams, whole: wholeShare, mix, remark } = COLUMNS;
 export const formulaTable: Table = ingredientTable(
-  24,
+  16,
   ingredient,
   kind,
   percent,
@@ -147,9 +147,6 @@ export const formulaTable: Table = ingredientTable(
   mix,
   remark,
 );
-/** The same on fewer rows, for sheets that have steps below it. */
-export const shortTable: Table = { ...formulaTable, rows: 16 };
-
 /** Blank while the table cannot be read. */
 function total(head: string, name: string, unit: Unit, formula: string): Total {
   return {
