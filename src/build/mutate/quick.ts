@@ -29,9 +29,10 @@ type Switch = {
 type Shared = typeof globalThis & { __stryker__?: Switch; __test__?: (() => unknown) | undefined };
 type Load = () => readonly (() => unknown)[];
 
-/** Come by so much oftener than unchanged, a change never ends; nor does a test that takes so much longer, ms. */
+/** Come by so much oftener than unchanged, a change never ends; nor does a test that takes so long, ms, and so much longer. */
 const PATIENCE = 100;
-const LONGEST = 30_000;
+const LONG = 30_000;
+const LONGER = 10;
 
 export async function tryHere(tool: string, files: readonly string[], tests: readonly string[]): Promise<MutantReport> {
   const changed = await changeAll(tool, files);
@@ -102,13 +103,12 @@ async function bundled(sources: Sources, tests: readonly string[]): Promise<Load
   };
 }
 
-type Test = (() => unknown) | undefined;
 type Reach = {
   /** Places of the tests that come by a change, the quickest first; all of them if it is come by while loading. */
   readonly tests: ReadonlyMap<string, readonly number[]>;
   readonly early: ReadonlySet<string>;
   readonly hits: ReadonlyMap<string, number>;
-  readonly longest: number;
+  readonly took: readonly number[];
 };
 
 const state = (): Switch => {
@@ -139,31 +139,33 @@ async function reached(load: Load): Promise<Reach> {
     tests: new Map([...ids].map((id) => [id, id in early ? all : comeBy(id)])),
     early: new Set(Object.keys(early)),
     hits: new Map([...ids].map((id) => [id, hits(id)])),
-    longest: Math.max(LONGEST, PATIENCE * Math.max(0, ...took)),
+    took,
   };
 }
 
 /** What a change sets running without end stands outside the changed files now and then, so that nothing counts. */
 const timed = new Script("__test__()");
-function inTime<T>(work: () => T, timeout: number): T {
+function inTime<T>(work: () => T, usual = 0): T {
   (globalThis as Shared).__test__ = work;
-  return timed.runInThisContext({ timeout: Math.ceil(timeout) });
+  return timed.runInThisContext({ timeout: Math.ceil(Math.max(LONG, LONGER * usual)) });
 }
 
 /**
  * "Killed" is a test that fails, or a file of tests that cannot even be loaded, which fails in Vitest as well. A change that is
  * come by while loading may alter which tests there are: those that are left must fail, a missing one tells nothing.
  */
-async function tried(id: string, load: Load, { tests, early, hits, longest }: Reach): Promise<string> {
+async function tried(id: string, load: Load, { tests, early, hits, took }: Reach): Promise<string> {
   const chosen = tests.get(id);
   if (chosen === undefined) return "NoCoverage";
   const now = state();
   Object.assign(now, { activeMutant: id, hitCount: 0, hitLimit: PATIENCE * (hits.get(id) ?? 0) });
   try {
-    const loaded = inTime(load, longest);
-    const known = chosen.map((at): Test => loaded[at]);
-    const run = early.has(id) ? [...known, ...loaded.slice(chosen.length)] : known;
-    for (const test of run) if (test !== undefined) await inTime(test, longest);
+    const loaded = inTime(load);
+    const added = early.has(id) ? [...loaded.keys()].slice(took.length) : [];
+    for (const at of [...chosen, ...added]) {
+      const test = loaded[at];
+      if (test !== undefined) await inTime(test, took[at]);
+    }
     return "Survived";
   } catch (error) {
     return neverEnds(error, now) ? "Timeout" : "Killed";
