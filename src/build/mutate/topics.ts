@@ -72,7 +72,10 @@ export const TOPICS: Readonly<Record<string, Topic>> = {
   },
   larder: {
     files: shared("larder", "larder-rows", "built-in-larder", "ingredient", "kinds", "words"),
-    tests: [...EVERY, "larder", "larder-data", "label", "money", "numbers", "cells"],
+    tests: [
+      ...[...EVERY, "larder", "larder-data", "label", "allergens", "money", "unit-cost", "numbers", "cells"],
+      ...["kinds", "formula", "stages", "enrichment", "enrichment-content", "enrichment-edges", "recipe-text"],
+    ],
   },
   words: {
     files: shared("show", "refusal", "units", "readers"),
