@@ -116,7 +116,7 @@ function readAllergens(text: string): readonly Allergen[] | string {
             ? [head, ...within]
             : [item];
     if (sulphites !== undefined) {
-      const read = readNumber(amount, { threeDecimals: true });
+      const read = readNumber(amount);
       if ("problem" in read) return `holds ${quoted(item)}, whose amount ${read.problem}`;
       if (read.value <= SULPHITES_UP_TO) continue;
     }

@@ -84,12 +84,12 @@ function unitBeside(raw: string, style: NumberStyle): string | undefined {
   return "problem" in readNumber(amount, style) || /^o+$/i.test(unit ?? "") ? undefined : unit;
 }
 
-function within(value: number, { min, max, above }: Bounds, style: NumberStyle, what: string): Problem | undefined {
+function within(value: number, bounds: Bounds, style: NumberStyle, what: string): Problem | undefined {
+  const { min = -Infinity, above = -Infinity, max = Infinity } = bounds;
   if (!Number.isFinite(value)) return { problem: `is not a finite number; write ${what}` };
-  if (min !== undefined && value < min) return { problem: `is ${shown(value, 4)}; it cannot be below ${shown(min)}` };
-  if (above !== undefined && value <= above)
-    return { problem: `is ${shown(value, 4)}; it must be above ${shown(above)}` };
-  if (max === undefined || value <= max) return undefined;
+  if (value < min) return { problem: `is ${shown(value, 4)}; it cannot be below ${shown(min)}` };
+  if (value <= above) return { problem: `is ${shown(value, 4)}; it must be above ${shown(above)}` };
+  if (value <= max) return undefined;
   if (style.percent && value / 100 <= max) {
     return {
       problem: `is ${shown(value, 4)}, which is ${shown(value * 100)} %; write ${shown(value, 4)}% or ${shown(value / 100, 6)}`,

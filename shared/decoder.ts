@@ -32,7 +32,6 @@ export function toGrid(raw: unknown): readonly (readonly unknown[])[] {
 }
 
 function single(raw: unknown, argument: string, faults: Fault[]): unknown {
-  if (!Array.isArray(raw)) return raw;
   const grid = toGrid(raw);
   if (grid.length === 1 && grid[0]?.length === 1) return grid[0][0];
   faults.push(fault("is a range; give one cell", argument));
@@ -149,7 +148,7 @@ export function table<T>(
     hint,
     decode: (raw, argument, faults) => {
       const rows = isBlank(raw) ? [] : [...toGrid(raw)];
-      while (rows.length > 0 && rows[rows.length - 1]?.every(isBlank)) rows.pop();
+      while (rows[rows.length - 1]?.every(isBlank)) rows.pop();
       return read(rows, argument, faults);
     },
   };

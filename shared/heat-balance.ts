@@ -1,7 +1,8 @@
+import { ICE_HEAT, MELTING } from "./ice.ts";
 import type { Kind, KindWord } from "./kinds.ts";
 import { type Fault, fault, refuse, refuseAll } from "./refusal.ts";
+import { atMost } from "./scaling.ts";
 import { rowsNamed } from "./show.ts";
-import { ICE_HEAT, MELTING } from "./temperature.ts";
 import { type Celsius, type CelsiusDegrees, celsius, type Weight } from "./units.ts";
 
 /**
@@ -93,8 +94,8 @@ function rowToSolve(parts: readonly Part[]): Part {
     ),
   );
   const blank = parts.filter(({ temp, kind }) => temp === null && kind.word !== "ice");
-  const limit = SMALL_PART * (1 - 1e-9) * total(parts, ({ weight }) => weight);
-  const large = blank.filter(({ weight }) => weight >= limit);
+  const limit = SMALL_PART * total(parts, ({ weight }) => weight);
+  const large = blank.filter(({ weight }) => atMost(limit, weight));
   const water = blank.filter(({ kind }) => kind.word === "water");
   if (blank.length === 0) {
     refuse(
@@ -117,7 +118,7 @@ function refuseSeveral(parts: readonly Part[]): never {
 
 function refuseBeyond(wanted: number, { row, kind }: Part): void {
   const what = `row ${row} (${kind.word})`;
-  if (wanted > BOILING * (1 + 1e-9)) {
+  if (!atMost(wanted, BOILING)) {
     refuse(
       `cannot be reached: ${what} would have to be hotter than boiling water; warm the other rows, or accept a cooler dough`,
       "dough_target",

@@ -66,7 +66,7 @@ function readSize(text: string, threeDecimals: boolean): number | string {
     const unclear = after.length === 3 && before.length >= 1 && before.length <= 3 && before !== "0";
     if (unclear && !threeDecimals)
       return `could be ${before}${after} or ${before}.${after}; write it without the separator`;
-    return Number(`${before || "0"}.${after}`);
+    return Number(`${before}.${after}`);
   }
   if (SPACED.test(text)) return Number(text.replace(/ /g, "").replace(",", "."));
   if (POINTS_THEN_COMMA.test(text)) return Number(text.replace(/\./g, "").replace(",", "."));

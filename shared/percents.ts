@@ -2,6 +2,7 @@ import { isProblem, number, type Reader } from "./cell.ts";
 import { isFlour, isPreferment, type Kind } from "./kinds.ts";
 import { readNumber } from "./number.ts";
 import { CellError, type Fault, fault, refuse } from "./refusal.ts";
+import { atMost } from "./scaling.ts";
 import { shown } from "./show.ts";
 import { type Ratio, ratio } from "./units.ts";
 
@@ -15,7 +16,7 @@ export const percent = (): Reader<PercentCell> => {
     read: (raw) => {
       const value = plain.read(raw);
       if (isProblem(value)) return value;
-      const text = typeof raw === "string" ? readNumber(raw, { percent: true, threeDecimals: true }) : undefined;
+      const text = typeof raw === "string" ? readNumber(raw, { percent: true }) : undefined;
       return { value, marked: text !== undefined && !("problem" in text) && text.marked };
     },
   };
@@ -75,10 +76,8 @@ function frameOf(cells: Cells, kinds: Kinds, style: Style): { frame: Frame; sum:
     else inside += shareOf(cell, style) * kind.flour;
   });
   const gaps = { added: Math.abs(added - 1), all: Math.abs(added + inside - 1) };
-  const limit = TOLERANCE * (1 + 1e-9);
-  if (gaps.added <= limit && gaps.added <= gaps.all) return { frame: "added flour", sum: added };
-  if (gaps.all <= limit) return { frame: "all flour", sum: added + inside };
-  return gaps.added <= limit ? { frame: "added flour", sum: added } : undefined;
+  if (atMost(gaps.added, TOLERANCE) && gaps.added <= gaps.all) return { frame: "added flour", sum: added };
+  return atMost(gaps.all, TOLERANCE) ? { frame: "all flour", sum: added + inside } : undefined;
 }
 
 /** A larger sum of flour percentages is no slip of the pen. */
@@ -121,10 +120,7 @@ export function misfits(cells: Cells, kinds: Kinds, style: Style, argument: stri
       : rows.filter(({ value, kind }) => kind.word === "salt" && value > 0 && value < LEAST_SALT_TYPED_PLAIN);
   const small = rows.filter(({ value }) => value > 0);
   const allSmall =
-    style === "plain" &&
-    small.length > 0 &&
-    small.every(({ value }) => value < 1) &&
-    small.some(({ kind }) => kind.word !== "yeast");
+    style === "plain" && small.every(({ value }) => value < 1) && small.some(({ kind }) => kind.word !== "yeast");
   return (allSmall ? small : wrong).map(({ value, row }) => fault(bothWays(value, style), argument, row));
 }
 

@@ -47,9 +47,8 @@ export type Basis = keyof typeof BASES;
 export function prefermentedFlour(flour: Weight, share: Ratio, hydration: Ratio, basis: Basis): Weight {
   const most = basis === "prefermented flour" ? 1 : 1 + hydration;
   if (!atMost(share, most)) {
-    const typed = share > 1 ? `; write ${shown(share, 4)}% or ${shown(share / 100, 6)} if that was meant` : "";
     refuse(
-      `is ${shown(share, 4)}, which is ${shownShare(share)}; all the flour as preferment would be ${shownShare(most)}${typed}`,
+      `is ${shown(share, 4)}, which is ${shownShare(share)}; all the flour as preferment would be ${shownShare(most)}; write ${shown(share, 4)}% or ${shown(share / 100, 6)} if that was meant`,
       "share",
     );
   }

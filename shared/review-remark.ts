@@ -1,6 +1,7 @@
 import type { Ingredient } from "./ingredient.ts";
 import type { Kind, KindWord } from "./kinds.ts";
 import type { Band, Style, StyleName } from "./review-bands.ts";
+import { atMost } from "./scaling.ts";
 import { shown, shownShare } from "./show.ts";
 
 /** A row under review; its share is of all flour. */
@@ -26,10 +27,9 @@ export const sumOf = (rows: readonly Row[]) => rows.reduce((sum, { share }) => s
 export const ofKind = (rows: readonly Row[], ...words: readonly KindWord[]) =>
   rows.filter(({ kind }) => words.some((word) => word === kind.word));
 
-export const SLACK = 1 + 1e-9;
 export function sideOf(value: number, { low, high }: Band): Side {
-  if (value > high * SLACK) return "above";
-  return value * SLACK < low ? "below" : null;
+  if (!atMost(value, high)) return "above";
+  return atMost(low, value) ? null : "below";
 }
 
 export function sentence(what: string, value: number, side: Side, band: Band, { styleName, style }: Told): string {

@@ -1,14 +1,15 @@
 import { saysItsWater } from "./enrichment.ts";
 import { isPreferment } from "./kinds.ts";
 import { bandOf, hydrationBand, type Style } from "./review-bands.ts";
-import { ofKind, type Row, type Side, SLACK, sentence, sideOf, type Told } from "./review-remark.ts";
+import { ofKind, type Row, type Side, sentence, sideOf, type Told } from "./review-remark.ts";
+import { atMost } from "./scaling.ts";
 
 /** Liquid dairy has more water than this. */
 const LIQUID = 0.5;
 
 /** Water of a row as the style's band counts it; null where the larder does not tell. */
 function waterOf({ kind, share, ingredient }: Row, style: Style): number | null {
-  if (saysItsWater(kind)) return kind.word === "flour" ? 0 : share * kind.water;
+  if (saysItsWater(kind)) return share * kind.water;
   const water = ingredient?.water ?? null;
   if (water === null) return null;
   return style.liquidDairyByWeight && kind.word === "dairy" && water >= LIQUID ? share : share * water;
@@ -41,7 +42,7 @@ export function reviewWater(rows: readonly Row[], told: Told): void {
   const all = sum(wet);
   const band = hydrationBand(style);
   const wholeSide = sideOf(all, band);
-  const sameFigure = pouringTold && all <= poured * SLACK;
+  const sameFigure = pouringTold && atMost(all, poured);
   if (wholeSide !== null && !sameFigure && sure(wet, wholeSide)) {
     remark(whole, sentence("Effective hydration", all, wholeSide, band, told));
   }

@@ -8,8 +8,8 @@ type Weights = readonly (Weight | null)[];
 const SLACK = 1e-9;
 export const atMost = (value: number, limit: number): boolean =>
   value <= limit + SLACK * Math.max(Math.abs(value), Math.abs(limit));
-export const countUp = (value: number): number => Math.ceil(value - SLACK * Math.max(1, Math.abs(value)));
-export const countDown = (value: number): number => Math.floor(value + SLACK * Math.max(1, Math.abs(value)));
+export const countUp = (value: number): number => Math.ceil(value * (1 - SLACK));
+export const countDown = (value: number): number => Math.floor(value * (1 + SLACK));
 
 /** Every row × target ÷ from. */
 export function rescaled(weights: Weights, target: Weight, from: number, argument: string): (Weight | null)[] {
@@ -32,16 +32,15 @@ export function onSteps(weights: Weights, steps: readonly number[], shift: Ratio
 }
 
 function onStep(value: number, steps: readonly number[], shift: number): number {
-  if (value === 0) return 0;
   for (const step of steps) {
     const rounded = times(nearestWhole(value / step), step);
-    if (rounded > 0 && atMost(Math.abs(rounded - value), shift * value)) return rounded;
+    if (atMost(Math.abs(rounded - value), shift * value)) return rounded;
   }
   const finest = steps[steps.length - 1] ?? 1;
   return times(Math.max(1, nearestWhole(value / finest)), finest);
 }
 
-const nearestWhole = (value: number): number => Math.floor(value + 0.5 + SLACK * Math.max(1, value));
+const nearestWhole = (value: number): number => Math.floor(value * (1 + SLACK) + 0.5);
 /** 3 × 0.1 is 0.3: a step has few digits, and so has its multiple. */
 const times = (count: number, step: number): number => Number((count * step).toPrecision(12));
 

@@ -3,8 +3,7 @@ export function shown(value: number, digits = 2): string {
   if (value !== 0 && Math.abs(value) < 0.5 * 10 ** -digits) return String(Number(value.toPrecision(1)));
   if (Math.abs(value) >= 1e15) return String(Number(value.toPrecision(4)));
   const text = fixed(value, digits);
-  const cut = text.includes(".") ? text.replace(/0+$/, "").replace(/\.$/, "") : text;
-  return cut === "-0" ? "0" : cut;
+  return text.includes(".") ? text.replace(/0+$/, "").replace(/\.$/, "") : text;
 }
 
 /** Halves go away from 0 and the 15 digits count that a sheet knows: 1.005 is 1.01, as in the cell beside the sentence. */

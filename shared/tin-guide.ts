@@ -1,5 +1,6 @@
 import { isProblem, number, type Reader, word } from "./cell.ts";
 import { refuse } from "./refusal.ts";
+import { atMost } from "./scaling.ts";
 import { shown } from "./show.ts";
 import type { CubicCentimetres, Grams } from "./units.ts";
 import { fromGrams, grams, type WeightUnit } from "./units.ts";
@@ -45,6 +46,7 @@ export const tinGuide = (kind: TinDoughKind): Guide => GUIDE[kind].guide;
 
 /** Fills beyond these are slips of unit: g per ml is meant, and dough is not denser than brine. */
 const FILL_BOUNDS = { min: 0.05, max: 2 };
+const isFill = (value: number) => value >= FILL_BOUNDS.min && value <= FILL_BOUNDS.max;
 
 /** A fill as a number of g/cm³, or the usual one of a kind of dough. */
 export const fillCell = (): Reader<number> => {
@@ -55,9 +57,8 @@ export const fillCell = (): Reader<number> => {
       const named = typeof raw === "string" && !/\d/.test(raw) ? kinds.read(raw) : undefined;
       if (named !== undefined) return isProblem(named) ? named : tinGuide(named)[1];
       const fill = number<number>("a fill in g/cm³ such as 0.34, or a kind of dough such as lidded white").read(raw);
-      if (isProblem(fill) || (fill >= FILL_BOUNDS.min && fill <= FILL_BOUNDS.max)) return fill;
-      const meant =
-        fill > FILL_BOUNDS.max && fill / 100 <= FILL_BOUNDS.max ? `: write ${shown(fill / 100, 4)}, say` : "";
+      if (isProblem(fill) || isFill(fill)) return fill;
+      const meant = isFill(fill / 100) ? `: write ${shown(fill / 100, 4)}, say` : "";
       return { problem: `is ${shown(fill, 4)}; it lies between 0.05 and 2 g of dough per cm³ of tin${meant}` };
     },
   };
@@ -79,7 +80,7 @@ export type TinNote = {
 export function tinNote(dough: Grams, capacity: CubicCentimetres, kind: TinDoughKind, unit: WeightUnit): TinNote {
   const [low, usual, high] = tinGuide(kind);
   const fill = dough / capacity;
-  if (fill < FILL_BOUNDS.min || fill > FILL_BOUNDS.max) {
+  if (!isFill(fill)) {
     refuse(
       `makes a fill of ${shown(fill)} g/cm³; it lies between 0.05 and 2. Is the capacity in cm³ and the dough in ${unit}?`,
       "dough",
@@ -103,15 +104,15 @@ const GUIDE_STEP = 0.005;
 
 function judged(fill: number, [low, usual, high]: Guide, kind: TinDoughKind, range: string): string {
   const batter = "batter" in GUIDE[kind];
-  if (fill > high + GUIDE_STEP) {
+  if (!atMost(fill, high + GUIDE_STEP)) {
     const risk = batter
       ? "it may run over the rim and sink"
       : "expect a dense, under-proofed loaf, or dough over the rim";
     return `, above the guide for ${kind} (${range}): ${risk}`;
   }
-  if (fill < low - GUIDE_STEP)
+  if (!atMost(low - GUIDE_STEP, fill))
     return `, below the guide for ${kind} (${range}): expect a low ${batter ? "cake that dries out" : "loaf that does not fill the tin"}`;
-  if (Math.abs(fill - usual) <= GUIDE_STEP) return `, the usual one for ${kind} (${range})`;
+  if (atMost(Math.abs(fill - usual), GUIDE_STEP)) return `, the usual one for ${kind} (${range})`;
   return `, within the guide for ${kind} (${range}), ${fill > usual ? "on the full side" : "on the light side"}`;
 }
 

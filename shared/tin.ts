@@ -1,4 +1,5 @@
 import { refuse } from "./refusal.ts";
+import { atMost } from "./scaling.ts";
 import { oneOf, shown } from "./show.ts";
 import {
   type Centimetres,
@@ -55,7 +56,7 @@ function checked(shape: TinShape, sizes: Given, depthNeeded: boolean): number[] 
   });
   const given = extra.filter((_, place) => (sizes[needed.length + place] ?? null) !== null);
   if (given.length > 0 && given.length < extra.length) {
-    refuse(`have the ${given.join("")} without the rest; a ${shape} tin takes ${order}`, "sizes");
+    refuse(`have the ${given[0]} without the rest; a ${shape} tin takes ${order}`, "sizes");
   }
   sizes.forEach((size, place) => {
     if (size === null) return;
@@ -97,7 +98,7 @@ function capacity(shape: TinShape, many: number, a: number, b: number, c: number
     case "dome": {
       const rim = a / 2;
       const depth = many > 1 ? b : rim;
-      if (depth > rim * (1 + 1e-9)) {
+      if (!atMost(depth, rim)) {
         refuse(
           `have a depth of ${shown(depth)} above half the diameter of ${shown(a)}; weigh such a tin with "water"`,
           "sizes",

@@ -26,7 +26,7 @@ export function call(made: SheetFunction, raw: ArrayLike<unknown>): Value | Valu
     }
     refuseAll(misplaced(made, raw));
     const rows = made.rowwise ? callRows(made, raw) : callWhole(made, raw);
-    return finish(made, rows);
+    return finish(rows);
   } catch (error) {
     throw error instanceof CellError ? new CellError(error.faults, made.name) : error;
   }
@@ -60,25 +60,21 @@ function callWhole(made: SheetFunction, raw: ArrayLike<unknown>): Rows {
   const faults: Fault[] = [];
   const missing: Fault[] = [];
   const args: Record<string, unknown> = {};
-  let tables = 0;
-  let filled = 0;
+  const filled: boolean[] = [];
   let longest = 0;
   const entries = Object.entries(made.args);
   entries.forEach(([name, { is }], index) => {
     const cells = raw[index];
     if (cells === undefined && is.shape !== "cell" && !is.optional)
       missing.push(fault(`is missing; give ${is.shape === "column" ? "a range" : "a cell or a range"}`, name));
-    if (holdsAmounts(is)) {
-      tables += 1;
-      if (!toGrid(cells).every((row) => row.every(isBlank))) filled += 1;
-    }
+    if (holdsAmounts(is)) filled.push(!toGrid(cells).every((row) => row.every(isBlank)));
     const value = is.decode(cells, name, faults);
     args[name] = value;
     if ((is.shape === "column" || is.shape === "either") && Array.isArray(value))
       longest = Math.max(longest, value.length);
   });
   refuseAll(missing);
-  if (tables > 0 && filled === 0) return [[null]];
+  if (filled.length > 0 && !filled.includes(true)) return [];
   refuseAll(faults);
   for (const [name, { is }] of entries) {
     const value = args[name];
@@ -105,7 +101,7 @@ function callRows(made: SheetFunction, raw: ArrayLike<unknown>): Rows {
     ...(is.shape === "table" ? { cells: [], isColumn: false } : asColumn(raw[index], name, faults)),
   }));
   refuseAll(faults);
-  const rows = Math.max(1, ...columns.filter(({ isColumn }) => isColumn).map(({ cells }) => cells.length));
+  const rows = Math.max(1, ...columns.map(({ cells }) => cells.length));
   const many = columns.some(({ isColumn }) => isColumn);
   const answers: (readonly Answer[])[] = [];
   for (let row = 0; row < rows; row++) {
@@ -166,7 +162,7 @@ function shaped(made: SheetFunction, answer: ReturnType<SheetFunction["compute"]
 }
 
 /** The last gate: a rectangle of finite numbers, texts and "" for blank. */
-function finish(made: SheetFunction, rows: Rows): Value | Value[][] {
+function finish(rows: Rows): Value | Value[][] {
   const width = rows.reduce((most, row) => Math.max(most, row.length), 1);
   const cells = rows.map((row) => {
     const done = row.map(finishCell);
@@ -175,7 +171,7 @@ function finish(made: SheetFunction, rows: Rows): Value | Value[][] {
   });
   const first = cells[0]?.[0];
   if (first === undefined) return "";
-  return cells.length === 1 && (width === 1 || made.returns.shape === "cell") ? first : cells;
+  return cells.length === 1 && width === 1 ? first : cells;
 }
 
 function finishCell(answer: Answer): Value {

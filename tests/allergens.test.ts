@@ -73,12 +73,17 @@ describe("BAKE_ALLERGENS", () => {
       "milk, tree nuts (hazelnuts), peanuts, wheat, soybeans",
     );
     expect(of("UK", "fish (Turbot); nuts: almonds, pecan nuts")).toBe("fish (turbot), nuts (almonds, pecans)");
+    expect(of("EU", "sesame seeds", "molluscs (whelk)")).toBe("sesame, molluscs (whelk)");
+    expect(of("US", "crustaceans (krill)")).toBe("crustacean shellfish (krill)");
     expect(of("UK", "wheat (rye)")).toBe("cereals containing gluten (wheat, rye)");
     expect(of("UK", "fish (turbot, brill)", "cod")).toBe("fish (cod, brill, turbot)");
   });
   test.each([
     ["sulphites 10.0 mg/kg", "none"],
     ["sulphites 10.1 mg/kg", "sulphites"],
+    ["sulphites 2000 mg/kg", "sulphites"],
+    ["sulphite 2000ppm", "sulphites"],
+    ["sulfur dioxide: 9.9 ppm; milk", "milk"],
     ["sulphites 10,5 mg/kg", "sulphites"],
     ["Sulfites (12 ppm)", "sulphites"],
     ["SO2 9 mg/l; milk", "milk"],
@@ -114,6 +119,9 @@ describe("BAKE_ALLERGENS", () => {
     ["shellfish", 'holds "shellfish"; name the crustacean or mollusc.'],
     ["contains milk", 'holds "contains milk"; write species'],
     ["none; milk", 'holds "none"; write species'],
+    // Dried apricots may hold 2000 mg/kg (Regulation (EC) 1333/2008, from memory); 2 mg/kg would not be declared.
+    ["sulphites 2,000 mg/kg", 'holds "sulphites 2,000 mg/kg", whose amount could be 2000 or 2.000; write it without'],
+    ["sulphites 2.000 mg/kg", 'holds "sulphites 2.000 mg/kg", whose amount could be 2000 or 2.000; write it without'],
     ["sulphites 1,2,3 mg/kg", 'holds "sulphites 1,2,3 mg/kg", whose amount is not a number'],
     ["-", 'holds "-"; write species'],
     ["fish (milk)", 'holds "milk"; write species'],

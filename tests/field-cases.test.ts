@@ -61,21 +61,21 @@ describe('T7: "2 lb" loaf tins — The Fresh Loaf node/42795; breadpages.org.uk 
 });
 
 describe("T8: dough for a lidded 13 × 4 × 4 inch tin — toolntricks.com, cookingexpertise.com", () => {
-  const capacity = box([13, 4, 4], "in");
+  const capacity = () => box([13, 4, 4], "in");
   test("5 to 6 g per cubic inch, 1144 g in the middle, flour 702 g of it at 60 % (percents supplied)", () => {
-    const at = (perInch: number) => number("BAKE_TINDOUGH", capacity, perInch / 16.387064);
+    const at = (perInch: number) => number("BAKE_TINDOUGH", capacity(), perInch / 16.387064);
     expectCells([at(5), at(5.5), at(6)], [1040, 1144, 1248], 5);
     const [flour] = column(
       "BAKE_WEIGHTS",
       down(100, 60, 2, 1),
       down("flour", "water", "salt", "yeast"),
-      number("BAKE_TINDOUGH", capacity, 0.336),
+      number("BAKE_TINDOUGH", capacity(), 0.336),
     );
     expectCells(flour, 702, 5);
     expectCells(number("BAKE_TINDOUGH", box([9, 4, 4], "in"), 5 / 16.387064), 720, 5);
   });
   test("1144 g lies in the guide's lidded band; as flour it would not, and the open band is another", () => {
-    const note = (dough: number) => (run("BAKE_TINNOTE", dough, capacity, "lidded white") as string[][])[0]?.[0];
+    const note = (dough: number) => (run("BAKE_TINNOTE", dough, capacity(), "lidded white") as string[][])[0]?.[0];
     expect(note(1144)).toMatch(/^Fill 0\.34 g\/cm³, the usual one for lidded white/);
     expect(note(1144 * 1.63)).toMatch(/^Fill 0\.55 g\/cm³, above the guide for lidded white/);
     expect(cells("BAKE_TINGUIDE", "white")[1]).toBeGreaterThan(cells("BAKE_TINGUIDE", "lidded white")[2] ?? 0);

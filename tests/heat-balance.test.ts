@@ -13,6 +13,10 @@ describe("heat balance, which row", () => {
     const filled = balance([900, 100, 650, 20, 10], [20, 10, "", 19, 19], kinds);
     expectCells(balance([900, 100, 650, 20, 10], [20, 10, "", "", ""], kinds), filled);
   });
+  test("a small flour row without a temperature takes the other flours'", () => {
+    const kinds = ["flour", "flour", "water"];
+    expectCells(balance([900, 50, 650], [20, "", ""], kinds), balance([900, 50, 650], [20, 20, ""], kinds));
+  });
   test("of several water rows the blank one", () => {
     // By hand: (1.76 + 0.65 × 4.18) × 26 = 116.402; less 35.2 of flour and 0.15 × 4.18 × 60 = 37.62, over 2.09.
     expectCells(balance([1000, 150, 500], [20, 60, ""], ["flour", "water", "water"]), (116.402 - 35.2 - 37.62) / 2.09);
@@ -70,6 +74,14 @@ describe("heat balance, which row", () => {
   test.each([
     ["two blank water rows", [1000, 600, 40], [20, "", ""], ["flour", "water", "water"], /rows 2 and 3 are blank/],
     ["water and a large row", [1000, 600, 300], [20, "", ""], ["flour", "water", "egg"], /rows 2 and 3 are blank/],
+    ["a large row and water below it", [1000, 300, 600], [20, "", ""], ["flour", "egg", "water"], /rows 2 and 3 are/],
+    [
+      "two large rows and a small one",
+      [1000, 600, 300, 300, 20],
+      [20, 20, "", "", ""],
+      ["flour", "water", "egg", "fat", "salt"],
+      /temps rows 3 and 4 are blank/,
+    ],
     ["two large rows", [1000, 600, 300, 300], [20, 20, "", ""], ["flour", "water", "egg", "fat"], /rows 3 and 4 are/],
     ["two small rows", [1000, 600, 20, 10], [20, 20, "", ""], ["flour", "water", "salt", "yeast"], /rows 3 and 4 are/],
     ["no blank row", [1000, 600], [20, 20], ["flour", "water"], /temps leave no row/],
@@ -91,7 +103,9 @@ describe("heat balance, which row", () => {
     expect(refused([1, 1], [68, ""], ["flour", "water"], hottest * 1.8 + 32.1, 0, "F")).toMatch(/hotter than boiling/);
   });
   test("water colder than ice can stand for is refused", () => {
-    expect(refused([1000, 50], [40, ""], ["flour", "water"], 5, 0)).toMatch(/colder than any ice/);
+    expect(refused([1000, 50], [40, ""], ["flour", "water"], 5, 0)).toBe(
+      "BAKE_HEATBALANCE: dough_target cannot be reached: row 2 (water) would have to be colder than any ice makes it; cool the other rows, or accept a warmer dough.",
+    );
   });
 });
 

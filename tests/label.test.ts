@@ -72,6 +72,15 @@ describe("BAKE_LABELLIST", () => {
     expect(run("BAKE_LABELLIST", down("mix"), down(90), shop, "US")).toBe("seed mix (linseed, rolled WHEAT, malt)");
   });
   test.each([
+    ["oil 10%, 60% sugar, salt 0,5%", "sugar, oil, salt"],
+    ["palm oil 10 %; 60 % sugar; sea salt 5.5 %", "sugar, palm oil, sea salt"],
+    ["oil 10%, sugar, salt 30%", "oil, sugar, salt"],
+    ["oil, sugar 60%", "oil, sugar"],
+    ["vitamin B12, oil", "vitamin B12, oil"],
+  ])("parts %j stand by falling share where each has one, else as they were typed: %s", (madeOf, parts) => {
+    expect(run("BAKE_LABELLIST", "spread", 10, larder(["spread", "none", "", madeOf]), "EU")).toBe(`spread (${parts})`);
+  });
+  test.each([
     ["butter", "milk", "", "butter (MILK)"],
     ["buttermilk", "milk", "", "buttermilk (MILK)"],
     ["spelt flour", "spelt", "", "spelt flour (WHEAT)"],
@@ -83,6 +92,11 @@ describe("BAKE_LABELLIST", () => {
     ["anchovy paste", "anchovies", "", "ANCHOVY paste (FISH)"],
     ["brill (skinned)", "fish: brill", "", "BRILL (skinned) (FISH)"],
     ["odd", "fish: a+b[c*", "", "odd (FISH, A+B[C*)"],
+    ["shrimp paste", "shrimps", "", "SHRIMP paste (CRUSTACEANS)"],
+    ["bisque", "lobster", "crustacean bisque", "CRUSTACEAN bisque (LOBSTER)"],
+    ["oyster sauce", "oysters", "", "OYSTER sauce (MOLLUSCS)"],
+    ["ink", "squid", "", "ink (MOLLUSCS, SQUID)"],
+    ["fumet", "crustaceans; molluscs", "", "fumet (CRUSTACEANS, MOLLUSCS)"],
     ["raisins", "sulphites 12 mg/kg", "", "raisins (SULPHITES)"],
     ["raisins", "sulphites 9,5 mg/kg", "", "raisins"],
     ["oat flakes", "oats; may contain", "", ""],

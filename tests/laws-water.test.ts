@@ -6,8 +6,10 @@ import { down, expectCells, refusal, run } from "./support.ts";
 
 // Laws of water, ice and warmth, with the worked examples of ice.
 
+/** What melting takes up, in degrees of water: 333.55 kJ/kg (CRC Handbook, from memory) over 4.186. */
+const MELT = 333.55 / 4.186;
+
 describe("ice", () => {
-  const L = 333.55;
   test.each([
     ["from memory: Gisslen, 16 lb from 65 to 58 °F, 10 oz", [16, 65, 58, "F"], 0.6348, 5e-4],
     ["derived: 50 lb from 70 to 45 °F", [50, 70, 45, "F"], 6.89, 5e-3],
@@ -24,7 +26,7 @@ describe("ice", () => {
         const [ice = 0, water = 0] = cells("BAKE_ICE", 1000, tap, wanted, "C", frozen);
         expectCells(ice + water, 1000, 1e-9);
         const given = water * 4.186 * (tap - wanted);
-        expectCells(ice * (2.1 * -frozen + L + 4.186 * wanted), given, 1e-6 * Math.max(1, given));
+        expectCells(ice * (2.1 * -frozen + 4.186 * MELT + 4.186 * wanted), given, 1e-6 * Math.max(1, given));
       }),
       LAWS,
     );
@@ -33,10 +35,45 @@ describe("ice", () => {
   test("all of it ice is the most; colder is refused", () => {
     expectCells(cells("BAKE_ICE", 10, 20, -79.6)[0], 10, 0.02);
     expect(refusal("BAKE_ICE", 10, 20, -80)).toMatch(/too cold/);
+    // From a tap at freezing, water as cold as melting takes up is ice and nothing else.
+    expect(run("BAKE_ICE", 10, 0, -MELT)).toEqual([[10, 0]]);
+    expectCells(cells("BAKE_ICE", 10, 0, -MELT / 4)[0], 2.5);
+  });
+
+  test("water below freezing comes from no tap", () => {
+    expect(refusal("BAKE_ICE", 10, -1, -2)).toBe("BAKE_ICE: tap is below freezing; water from a tap is not.");
   });
 });
 
 describe("what to do for a water temperature", () => {
+  const note = (...args: unknown[]) => run("BAKE_WATERNOTE", ...args) as string;
+  const instead = "warm the flour or the room, or accept a cooler dough and a longer rise.";
+  const scalds = " Water this hot scalds: pour and carry it with care.";
+  const food = "Ice is food: clean water, clean scoop.";
+
+  // Yeast's limits and the scald: common practice, no source; the ice by its heat of melting, MELT.
+  test.each([
+    [[38, 20, "fresh"], "Warm the water to 38 °C."],
+    [[38.1, 20], `Water of 38.1 °C is too hot for fresh yeast (38 °C at most): ${instead}`],
+    [[49, 20, "none"], `Warm the water to 49 °C.${scalds}`],
+    [[60, 20, "none"], `Water of 60 °C is hotter than a dough should meet: ${instead}${scalds}`],
+    [[20.5, 20], "Use the tap's water as it is (20 °C)."],
+    [[19.5, 20], "Use the tap's water as it is (20 °C)."],
+    [[10, 20], `Cool the tap's water to 10 °C: about 10 % of it as ice, weighed as part of the water. ${food}`],
+    [
+      [-MELT / 2, 0],
+      `Cool the tap's water to -39.8 °C: about 50 % of it as ice, weighed as part of the water. ${food}`,
+    ],
+  ])("%j", (args, says) => expect(note(...args)).toBe(says));
+
+  test("more ice than half is warned of, and no more than all of it helps", () => {
+    expect(note(-MELT * 0.51, 0)).toMatch(/about 51 % of it as ice\. That is more than half: chill flour and water/);
+    expect(note(-MELT, 0)).toMatch(/about 100 % of it as ice\. That is more than half/);
+    expect(note(-MELT - 1, 0)).toBe(
+      "Water of -80.7 °C is colder than ice alone can make it: cool the flour, mix for less time, or accept a warmer dough.",
+    );
+  });
+
   const temp = fc.double({ min: -70, max: 95, noNaN: true });
   const tap = fc.double({ min: 1, max: 60, noNaN: true });
   const LIMITS = { fresh: 38, instant: 40, "active dry": 43, none: 55 };
@@ -51,7 +88,7 @@ describe("what to do for a water temperature", () => {
         const isNear = Math.abs(water - there) <= 0.5;
         if (!tooHot) expect(/as it is/.test(said), said).toBe(isNear);
         if (!tooHot && !isNear) expect(/^(Warm|Cool|Water of .* colder)/.test(said), said).toBe(true);
-        const share = (there - water) / (there + 333.55 / 4.186);
+        const share = (there - water) / (there + MELT);
         if (!tooHot && !isNear && water < there && share < 0.995)
           expect(said).toContain(`about ${Math.round(share * 100)} % of it as ice`);
         if (share > 0.51 && share < 1 && !tooHot) expect(said).toContain("more than half");

@@ -117,6 +117,8 @@ describe("starter feed", () => {
   test.each([
     [[550, 1, 1], "starter is blank, and at equal hydrations all of it would be starter"],
     [[167, 1, 0.5, 167], "starter is 167, which brings 111.33 of flour where 83.5 is wanted; at most 125.25 fits"],
+    // Without any water in it, flour alone says how much fits.
+    [[100, 0, 0, 150], "starter is 150, which brings 150 of flour where 100 is wanted; at most 100 fits"],
     [[300, 0.5, 1, 250], "starter is 250, which brings 125 of water where 100 is wanted; at most 200 fits"],
     [[550, 1, 100, 50], "hydration_now is 100, which is 10000 %; write 100% or 1"],
     [["lots", 1, 1, 50], 'wanted is "lots"'],

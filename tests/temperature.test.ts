@@ -24,6 +24,29 @@ describe("factor method", () => {
     expectCells(run("BAKE_FRICTION", dough, down(...temps), water), friction, 1e-8);
   });
 
+  test("blanks are skipped, one temperature alone and more than three are refused", () => {
+    expectCells(run("BAKE_WATERTEMP", 25, down(20, "", 22), 14), 19);
+    const fits = "give two (flour, room) or three (flour, room, preferment).";
+    expect(refusal("BAKE_WATERTEMP", 25, down(20, ""), 14)).toBe(
+      `BAKE_WATERTEMP: temps hold one temperature alone; ${fits}`,
+    );
+    expect(refusal("BAKE_FRICTION", 25, down(20, 22, 24, 26), 14)).toBe(
+      `BAKE_FRICTION: temps hold 4 temperatures; ${fits}`,
+    );
+  });
+
+  // Per minute: duretz.net, The Fresh Loaf node/7145, planetary from memory; by hand and processor: Cook's Illustrated how-to 5818.
+  test.each([
+    ["hand", [0, 1.5, 3]],
+    ["folds", [0, 1.5, 3]],
+    ["processor", [11, 14, 20]],
+    ["stand", [4, 11, 17]],
+    ["planetary", [8, 14, 19]],
+    ["spiral", [6, 10, 15]],
+  ])("ten minutes by %s: low, usual and high factor", (mixing, factors) => {
+    expectCells(run("BAKE_FRICTIONGUIDE", mixing, 10), [factors]);
+  });
+
   test("3 degrees more in the water give 1 in the dough (duretz.net)", () => {
     const water = (dough: number) => run("BAKE_WATERTEMP", dough, down(20, 21), 8) as number;
     expect(water(25) - water(24)).toBe(3);

@@ -28,6 +28,10 @@ describe("yeast swap", () => {
   test("equal solids agree with the ratio of instant yeast (USDA SR28: 69.0 % and 5.08 % water)", () => {
     expect(cells("BAKE_YEASTSWAP", 1, "fresh", "instant")[0]).toBeCloseTo(31 / 94.92, 2);
   });
+  test("of the same kind it stays as it is, to the last digit", () => {
+    for (const kind of KINDS)
+      for (let grams = 1; grams <= 60; grams++) expect(run("BAKE_YEASTSWAP", grams, kind, kind)).toEqual([[grams, 0]]);
+  });
   test("the trade's other words, in columns of their own", () => {
     const answer = run(
       "BAKE_YEASTSWAP",
@@ -127,6 +131,12 @@ describe("yeast for another time", () => {
     [[1, 3, 3, "", 24], "temp_now is blank though temp_wanted is given"],
     [[1, 3, 3, 14.9, 24], "temp_now is 14.9 °C, and the rule holds from 15 to 32 °C"],
     [[1, 3, 3, 75, 41, "F"], "temp_wanted is 41 °F, and the rule holds from 59 to 89.6 °F"],
+    // Only what would be a dough in °F is taken for one: 15 to 32 °C are 59 to 89.6 °F.
+    [[1, 3, 3, 59, 24], 'hotter dough by trial; for °F write "F" as the unit.'],
+    [[1, 3, 3, 24, 89.6], 'hotter dough by trial; for °F write "F" as the unit.'],
+    [[1, 3, 3, 58.9, 24], "hotter dough by trial."],
+    [[1, 3, 3, 24, 89.7], "hotter dough by trial."],
+    [[1, 3, 3, 160, 75, "F"], "hotter dough by trial."],
     [[1, 3, 0], "hours_wanted is 0; it cannot be below 0.01"],
     [["", 3, 3], "yeast is blank; write an amount of yeast"],
     [[1, 3, 3, 24, 24, "K"], 'unit is "K"; write "C" or "F"'],

@@ -1,7 +1,8 @@
 // The parts of the Make panel that are fields and nothing else.
 
 import type { SheetModel } from "../../shared/model.ts";
-import { MIXINGS, YEAST_LIMITS } from "../../shared/temperature.ts";
+import { MIXINGS } from "../../shared/temperature.ts";
+import { YEAST_LIMITS } from "../../shared/water-note.ts";
 import { element, say } from "../element.ts";
 import { choiceField, type Form, textField } from "../form.ts";
 import { changeUnits, type Draft, FIELDS, type FieldName, quantityOf, type Typed } from "./draft.ts";

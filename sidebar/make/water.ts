@@ -1,7 +1,8 @@
 import { CellError } from "../../shared/refusal.ts";
 import { shown } from "../../shared/show.ts";
-import { frictionGuide, type Mixing, type WaterYeast, waterNote, waterTemperature } from "../../shared/temperature.ts";
+import { frictionGuide, type Mixing, waterTemperature } from "../../shared/temperature.ts";
 import { type AnyDegrees, anyDegrees, fromCelsiusDegrees, minutes, toCelsius } from "../../shared/units.ts";
+import { type WaterYeast, waterNote } from "../../shared/water-note.ts";
 import type { Draft } from "./draft.ts";
 import type { Take } from "./order.ts";
 import { type Trouble, trouble } from "./trouble.ts";

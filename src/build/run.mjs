@@ -24,6 +24,7 @@ const tasks = {
   bench: "src/build/bench.ts",
   push: "src/build/push.ts",
   pack: "src/build/pack.ts",
+  mutate: "src/build/mutate.ts",
 };
 const [task = "", ...rest] = process.argv.slice(2);
 const entry = tasks[task];

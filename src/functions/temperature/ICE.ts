@@ -1,6 +1,6 @@
 import { cell, optional } from "../../../shared/decoder.ts";
+import { iceFor } from "../../../shared/ice.ts";
 import { degrees, someWeight, temperatureUnit, workedOutDegrees } from "../../../shared/readers.ts";
-import { iceFor } from "../../../shared/temperature.ts";
 import { toCelsius, type Weight } from "../../../shared/units.ts";
 import { define } from "../../define.ts";
 

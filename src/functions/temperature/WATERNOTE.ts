@@ -1,8 +1,8 @@
 import { word } from "../../../shared/cell.ts";
 import { cell, optional } from "../../../shared/decoder.ts";
 import { degrees, temperatureUnit, workedOutDegrees } from "../../../shared/readers.ts";
-import { waterNote } from "../../../shared/temperature.ts";
 import { toCelsius } from "../../../shared/units.ts";
+import { waterNote } from "../../../shared/water-note.ts";
 import { YEASTS } from "../../../shared/yeast.ts";
 import { define } from "../../define.ts";
 
