@@ -101,11 +101,11 @@ export type PlannedQuestions = {
   card: { readonly ask: CardAsk; readonly answer: { readonly sheet: string } };
   /** What can be said of the formula sheet in front, for a style ("" for the usual one). */
   review: { readonly ask: { readonly style: string }; readonly answer: SheetReview };
-  /** A day sheet, please; `day` is such as 2026-01-31. */
+  /** A day sheet, please; `day` is such as 2026-01-31, and so is that of an order for another day. */
   day: {
     readonly ask: {
       readonly day: string;
-      readonly orders: readonly { readonly sheet: string; readonly pieces: number }[];
+      readonly orders: readonly { readonly sheet: string; readonly pieces: number; readonly day?: string }[];
     };
     readonly answer: { readonly sheet: string; readonly note?: string };
   };

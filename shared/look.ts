@@ -8,6 +8,8 @@ export type LookAsk = {
   /** The sheet in front (""), one by its name, or every sheet that shows one of `words`. */
   readonly sheet?: string;
   readonly words?: readonly string[];
+  /** Leaves out the names of the sheets with `words`, and which is in front: each is a call of the service. */
+  readonly unnamed?: boolean;
   /** With what the cells display. */
   readonly shown?: boolean;
   /** Names of the workbook: whether they are there, and of `cells` what stands there, too. */
@@ -16,12 +18,19 @@ export type LookAsk = {
 };
 
 export type SeenSheet = {
+  readonly id: number;
+  /** "" where it was left out. */
   readonly name: string;
   /** Rows from A1; a row ends with its last filled cell. */
   readonly values: readonly (readonly Seen[])[];
   readonly shown?: readonly (readonly string[])[];
 };
-export type SeenName = { readonly name: string; readonly values: readonly (readonly Seen[])[] };
+/** `rows` is how many its range has; its values only where they were asked for. */
+export type SeenName = {
+  readonly name: string;
+  readonly rows: number;
+  readonly values: readonly (readonly Seen[])[];
+};
 
 export type Snapshot = {
   /** The sheet in front; "" where it was not asked for. */
@@ -31,15 +40,18 @@ export type Snapshot = {
 };
 
 const LONGEST_NAME = 200;
-const MOST_WORDS = 200;
+/** Each is a call of the service. */
+const MOST_WORDS = 5;
 const NAME = /^gramwright_[a-z]{1,20}$/;
 
 /** A look as it arrived at the add-on; refuses what is none. */
-export function lookAsk({ sheet, words, shown, names, cells }: Readonly<Record<string, unknown>>): LookAsk {
+export function lookAsk(asked: Readonly<Record<string, unknown>>): LookAsk {
+  const { sheet, words, unnamed, shown, names, cells } = asked;
   if (sheet !== undefined && (typeof sheet !== "string" || sheet.length > LONGEST_NAME)) return unclear();
   return {
     ...(sheet === undefined ? {} : { sheet }),
-    ...(words === undefined ? {} : { words: texts(words, MOST_WORDS, () => true) }),
+    ...(words === undefined ? {} : { words: texts(words, MOST_WORDS, (word) => word !== "") }),
+    unnamed: unnamed === true,
     shown: shown === true,
     names: texts(names ?? [], 10, (name) => NAME.test(name)),
     cells: texts(cells ?? [], 10, (name) => NAME.test(name)),
@@ -62,15 +74,15 @@ export function readSnapshot(raw: unknown): Snapshot {
   return {
     front,
     sheets: sheets.map((one) => {
-      const { name, values, shown } = (one ?? {}) as Record<string, unknown>;
-      const read = { name: text(name), values: grid(values, isSeen) as Seen[][] };
+      const { id, name, values, shown } = (one ?? {}) as Record<string, unknown>;
+      const read = { id: whole(id), name: text(name), values: grid(values, isSeen) as Seen[][] };
       return shown === undefined
         ? read
         : { ...read, shown: grid(shown, (cell) => typeof cell === "string") as string[][] };
     }),
     names: names.map((one) => {
-      const { name, values } = (one ?? {}) as Record<string, unknown>;
-      return { name: text(name), values: grid(values, isSeen) as Seen[][] };
+      const { name, rows, values } = (one ?? {}) as Record<string, unknown>;
+      return { name: text(name), rows: whole(rows), values: grid(values, isSeen) as Seen[][] };
     }),
   };
 }
@@ -78,6 +90,7 @@ export function readSnapshot(raw: unknown): Snapshot {
 const isSeen = (cell: unknown): boolean =>
   cell === null || ["string", "boolean"].includes(typeof cell) || Number.isFinite(cell);
 const text = (raw: unknown): string => (typeof raw === "string" ? raw : unreadable());
+const whole = (raw: unknown): number => (Number.isInteger(raw) ? (raw as number) : unreadable());
 
 function grid(raw: unknown, fits: (cell: unknown) => boolean): unknown[][] {
   if (!Array.isArray(raw) || !raw.every((row) => Array.isArray(row) && row.every(fits))) return unreadable();

@@ -13,17 +13,25 @@ type Palette<T> = { readonly kinds: readonly T[]; readonly cells: readonly (read
 const PALETTES = ["formats", "looks", "aligned", "validations"] as const;
 type Packed = { readonly [K in (typeof PALETTES)[number]]: Palette<SheetPlan[K][number][number]> };
 
-export type MakeAsk = Omit<Writable, (typeof PALETTES)[number]> & Packed & { readonly title: string };
+/** A sheet as the formulas name it. */
+export type Tab = { readonly name: string; readonly id: number };
+export type MakeAsk = Omit<Writable, (typeof PALETTES)[number]> &
+  Packed & {
+    readonly title: string;
+    /** Sheets that the formulas read, by the names they should have. */
+    readonly tabs: readonly Tab[];
+  };
 
 /** A sheet's name takes less. */
 const LONGEST_TITLE = 500;
 
 /** A plan as it travels. */
-export function makeAsk({ names: _, ...plan }: SheetPlan, title: string): MakeAsk {
+export function makeAsk({ names: _, ...plan }: SheetPlan, title: string, tabs: readonly Tab[] = []): MakeAsk {
   const { formats, looks, aligned, validations } = plan;
   return {
     ...plan,
     title: title.slice(0, LONGEST_TITLE),
+    tabs,
     formats: palette(formats),
     looks: palette(looks),
     aligned: palette(aligned),
@@ -50,6 +58,7 @@ const MOST_ROWS = 20_000;
 const MOST_COLUMNS = 100;
 const MOST_CELLS = 500_000;
 const MOST_PIXELS = 2000;
+const MOST_TABS = 300;
 /** What a cell takes. */
 const LONGEST_TEXT = 50_000;
 const MOST_CHOICES = 500;
@@ -61,7 +70,7 @@ const DEFINED = /^gramwright_[a-z]{1,20}$/;
 type Raw = Readonly<Record<string, unknown>>;
 
 /** A plan as it arrived at the add-on, every part of it checked; refuses what is none. */
-export function readMake(raw: Raw): { readonly title: string; readonly plan: Writable } {
+export function readMake(raw: Raw): { readonly title: string; readonly tabs: readonly Tab[]; readonly plan: Writable } {
   const { title } = raw;
   if (typeof title !== "string" || title.length > LONGEST_TITLE) return unclear();
   const [rows, columns] = [whole(raw.rows, 1, MOST_ROWS), whole(raw.columns, 1, MOST_COLUMNS)];
@@ -83,6 +92,10 @@ export function readMake(raw: Raw): { readonly title: string; readonly plan: Wri
   const ranges = (names: unknown) => list(names, MOST_CELLS, (name) => matching(name, A1));
   return {
     title,
+    tabs: list(raw.tabs, MOST_TABS, (tab) => {
+      const { name, id } = record(tab);
+      return { name: words(name), id: whole(id, 0, Number.MAX_SAFE_INTEGER) };
+    }),
     plan: {
       rows,
       columns,

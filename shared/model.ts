@@ -97,8 +97,8 @@ export type ColumnModel = {
   readonly plain?: readonly Formula[];
   /** Long texts take several lines. */
   readonly wraps?: true;
-  /** Where texts stand beside numbers. */
-  readonly align?: "right";
+  /** Where texts stand beside numbers, or few digits before a text. */
+  readonly align?: "right" | "center";
 };
 
 /** Rows of one kind between two edge rows, so that a row may be inserted first, in the middle or last. */

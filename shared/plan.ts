@@ -135,7 +135,7 @@ function drawCell(
 }
 
 function choicesOf(
-  { name, choices, choicesNeed }: CellModel,
+  { name, choices, choicesNeed }: Pick<CellModel, "name" | "choices" | "choicesNeed">,
   options: Options,
   links: Links,
 ): readonly string[] | undefined {
@@ -162,6 +162,7 @@ function drawColumn(
   set(draft.values, row, column, labelText(one.head, options));
   set(draft.looks, row, column, LOOKS.head);
   set(draft.aligned, row, column, side);
+  const choices = choicesOf(one, options, links);
   for (let at = row + 1; at <= row + rows + 2; at++) {
     const edge = at === row + 1 || at === row + rows + 2;
     set(draft.looks, at, column, edge && !(isList && at === row + 1) ? LOOKS.edge : LOOKS[one.role]);
@@ -169,7 +170,7 @@ function drawColumn(
     set(draft.aligned, at, column, side);
     if (edge) continue;
     set(draft.values, at, column, asCell(inputValue(typed[one.name], at - row - 2) ?? null, one.unit));
-    if (!computed) set(draft.validations, at, column, validation(one.unit, one.choices));
+    if (!computed) set(draft.validations, at, column, validation(one.unit, choices));
   }
   if (one.role === "linked" && one.formula !== undefined) {
     for (let at = 0; at < linkedRows(links); at++) {

@@ -1,13 +1,10 @@
-import type { FormulaSummary } from "../shared/bench.ts";
-import { isProblem } from "../shared/cell.ts";
 import { acting } from "./act.ts";
 import { pickedLarder } from "./day/larder.ts";
+import { nothingTyped, orderForm } from "./day/orders.ts";
 import { element } from "./element.ts";
-import { type Form, goTo, newId, showTroubles, textField } from "./form.ts";
-import { readQuantity } from "./make/quantity.ts";
 import { section } from "./make/sections.ts";
-import { type Trouble, trouble } from "./make/trouble.ts";
 import { type Panel, SHOWN_AGAIN } from "./panel.ts";
+import { leftOut } from "./plan/left-out.ts";
 
 /** Orders of a day to a day sheet, and the two logs that teach a shop its own figures. */
 export const day: Panel = {
@@ -15,7 +12,7 @@ export const day: Panel = {
   heading: "Plan a day",
   open: () => {
     const body = element("div", {});
-    const typed: Typed = { day: "", pieces: new Map() };
+    const typed = nothingTyped();
     let shownFor = "";
     const reading = acting(
       {
@@ -24,13 +21,14 @@ export const day: Panel = {
         asked: () => ({}),
         busy: () => "Reading the workbook …",
         done: ({ sheets }) => {
-          const ready = sheets.filter(({ pieces, dough }) => (pieces ?? 0) > 0 && dough !== null);
-          const read = JSON.stringify(ready);
-          if (read !== shownFor) body.replaceChildren(...(ready.length === 0 ? [] : orderForm(ready, typed)));
+          const ready = sheets.filter((one) => leftOut(one) === null);
+          const others = sheets.flatMap((one) => leftOut(one) ?? []);
+          const read = JSON.stringify([ready, others]);
+          if (read !== shownFor) body.replaceChildren(...(ready.length === 0 ? [] : orderForm(ready, others, typed)));
           shownFor = read;
-          return ready.length === 0
-            ? "There is no formula sheet that makes pieces in this workbook yet. Build one under Make, then look again."
-            : "";
+          const none =
+            "There is no formula sheet that makes pieces in this workbook yet. Build one under Make, then look again.";
+          return ready.length === 0 ? [none, ...others].join(" ") : "";
         },
         silent: "Wait until the sheets are calculated, then look again.",
       },
@@ -41,83 +39,7 @@ export const day: Panel = {
   },
 };
 
-/** What was typed, by formula sheet; it outlives another look at the workbook. */
-type Typed = { day: string; readonly pieces: Map<string, string> };
-
-function orderForm(sheets: readonly FormulaSummary[], typed: Typed): Node[] {
-  const updates: (() => void)[] = [];
-  let wanted = false;
-  const form: Form = {
-    changed: () => {
-      for (const update of updates) update();
-    },
-    onChange: (update) => updates.push(update),
-    places: new Set(),
-  };
-  const id = newId();
-  const date = element("input", {
-    id,
-    type: "date",
-    input: () => {
-      typed.day = date.value;
-    },
-  });
-  date.value = typed.day;
-  form.onChange(() => showTroubles(form, read(sheets, typed).troubles, wanted));
-  const act = acting({
-    question: "day",
-    label: "Make the day sheet",
-    asked: () => {
-      const { orders, troubles } = read(sheets, typed);
-      const [first] = troubles;
-      wanted = first !== undefined;
-      form.changed();
-      if (first === undefined) return { day: date.value, orders };
-      goTo(form, first.at);
-      return null;
-    },
-    busy: () => "Making the day sheet …",
-    done: ({ sheet, note }) =>
-      `Made “${sheet}”, a sheet of its own.${note === undefined ? "" : ` ${note}`} Type there what is in stock and what a pack holds.`,
-    silent: "The sheet may still be on its way: look at the tabs under the grid before you ask again.",
-  });
-  const nodes = [
-    section(
-      "Orders",
-      element("div", { class: "field inline" }, element("label", { class: "label", for: id }, "Day"), date),
-      element("p", { class: "hint" }, "Pieces of each product; leave blank what is not made."),
-      ...sheets.map(({ sheet }, at) =>
-        textField(
-          form,
-          { at: () => `pieces/${at}`, label: () => sheet, numeric: true, inline: true },
-          {
-            get: () => typed.pieces.get(sheet) ?? "",
-            set: (text) => {
-              typed.pieces.set(sheet, text);
-            },
-          },
-        ),
-      ),
-      ...act.nodes,
-    ),
-  ];
-  form.changed();
-  return nodes;
-}
-
 const UNITS = { weight: "g", temperature: "C", length: "cm" } as const;
-
-function read(sheets: readonly FormulaSummary[], typed: Typed) {
-  const troubles: Trouble[] = [];
-  const orders = sheets.flatMap(({ sheet }, at) => {
-    const pieces = readQuantity(typed.pieces.get(sheet) ?? "", "count", UNITS);
-    if (isProblem(pieces)) troubles.push(trouble(`pieces/${at}`, `The number of pieces ${pieces.problem}.`));
-    return pieces === null || isProblem(pieces) ? [] : [{ sheet, pieces }];
-  });
-  if (orders.length === 0 && troubles.length === 0)
-    troubles.push(trouble("pieces/0", "Write how many pieces of at least one product you want.", true));
-  return { orders, troubles };
-}
 
 type Beside = {
   readonly template: string;

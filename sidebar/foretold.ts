@@ -11,15 +11,15 @@ export type Foretold = {
 export const CERTAIN = 65536;
 
 /** Runs of last bytes that what comes next is looked for by; besides, by the word so far, and by the last signs. */
-const RUNS = [1, 2, 3, 5];
+const RUNS = [1, 2, 4];
 const KINDS = RUNS.length + 2;
 /** Room for what was seen after all contexts, 8 MB; half of it makes the page 5 KB longer. A power of 2. */
 const ROOM = 1 << 21;
 /** Each half byte after a context has a place there: which one it is, then 15 bits as they may come. */
 const PLACE = 16;
-/** Of a bit: in 22 bits how often it was a 1, in 10 how often it was seen. */
-const UNKNOWN = 1 << 31;
+/** Of a bit: in 22 bits by how much it is rather a 1 than a 0, in 10 how often it was seen. */
 const SEEN = 1023;
+const SURE = 1 << 21;
 /** The oftener a bit was seen, the less the next time changes: tuned, as what follows, by the length of the page. */
 const SETTLED = 25;
 const CHANGES = Float32Array.from({ length: SETTLED + 1 }, (_, seen) => 1 / (seen + 1.1));
@@ -76,7 +76,7 @@ function contextsOf(): { readonly now: Int32Array; readonly add: (code: number) 
 
 export function foretold(): Foretold {
   const contexts = contextsOf();
-  const known = new Int32Array(ROOM).fill(UNKNOWN);
+  const known = new Int32Array(ROOM);
   const weights = new Float32Array(KINDS * 256).fill(FIRST_WEIGHT);
   const places = new Int32Array(KINDS);
   const inputs = new Float32Array(KINDS);
@@ -92,7 +92,7 @@ export function foretold(): Foretold {
       const check = Math.imul(key, 0x1e3779b1);
       places[kind] = place;
       if (known[place] === check) continue;
-      known.fill(UNKNOWN, place, place + PLACE);
+      known.fill(0, place, place + PLACE);
       known[place] = check;
     }
   };
@@ -103,7 +103,7 @@ export function foretold(): Foretold {
       const first = byte * KINDS;
       let sum = 0;
       for (let kind = 0; kind < KINDS; kind++) {
-        const input = LOGITS[(known[(places[kind] ?? 0) + half] ?? 0) >>> 20] ?? 0;
+        const input = LOGITS[((known[(places[kind] ?? 0) + half] ?? 0) >> 20) + LOGITS.length / 2] ?? 0;
         inputs[kind] = input;
         sum += input * (weights[first + kind] ?? 0);
       }
@@ -113,14 +113,14 @@ export function foretold(): Foretold {
     learn(bit) {
       const first = byte * KINDS;
       const wrong = (bit - share) * LEARNING;
-      const wanted = (bit << 22) - bit;
+      const wanted = bit === 1 ? SURE - 1 : -SURE;
       for (let kind = 0; kind < KINDS; kind++) {
         weights[first + kind] = (weights[first + kind] ?? 0) + wrong * (inputs[kind] ?? 0);
         const at = (places[kind] ?? 0) + half;
         const was = known[at] ?? 0;
         const seen = was & SEEN;
-        const ones = was >>> 10;
-        const nearer = ones + Math.trunc((wanted - ones) * (CHANGES[seen] ?? 0));
+        const rather = was >> 10;
+        const nearer = rather + Math.trunc((wanted - rather) * (CHANGES[seen] ?? 0));
         known[at] = (nearer << 10) | (seen < SETTLED ? seen + 1 : seen);
       }
       byte = byte * 2 + bit;

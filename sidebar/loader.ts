@@ -11,8 +11,13 @@ const BROKEN = "The bench could not be unpacked. Close it and open it again.";
 const bench = document.getElementById("bench");
 
 // What the add-on appends to the page is there once it is read to its end.
-if (document.readyState === "complete") start();
-else document.addEventListener("DOMContentLoaded", start);
+if (document.readyState === "complete") soon();
+else document.addEventListener("DOMContentLoaded", soon);
+
+/** Unpacking takes a moment in which nothing else happens, so that what is there is drawn first. */
+function soon(): void {
+  setTimeout(start, 30);
+}
 
 function start(): void {
   try {
@@ -23,6 +28,7 @@ function start(): void {
 }
 
 function open(text: string): void {
+  empty();
   const [style = "", script = ""] = text.split(PARTED);
   document.head.appendChild(holding("style", style));
   document.body.appendChild(holding("script", script));
@@ -36,7 +42,12 @@ function holding(name: string, text: string): HTMLElement {
   return node;
 }
 
+function empty(): void {
+  if (bench !== null) bench.textContent = "";
+}
+
 function say(sentence: string): void {
+  empty();
   const notice = holding("p", sentence);
   notice.setAttribute("role", "alert");
   bench?.appendChild(notice);

@@ -6,6 +6,7 @@ import { choiceField, type Form, textField } from "./form.ts";
 import { amountSection } from "./make/amount-section.ts";
 import { buildFoot } from "./make/building.ts";
 import type { Draft } from "./make/draft.ts";
+import { formChoice } from "./make/form-choice.ts";
 import { type Assessed, assess } from "./make/order.ts";
 import { ownFields, ownSection } from "./make/own-section.ts";
 import { formulaBar, stepsLine } from "./make/pictures.ts";
@@ -96,20 +97,7 @@ function nameSection(bench: Bench, model: SheetModel, show: (model: SheetModel) 
       words(bench.draft, "shop"),
     ),
     unitChoices(bench),
-    choiceField(
-      bench.form,
-      { at: () => "form", label: () => "Formulas" },
-      [
-        { value: "", text: "the add-on's" },
-        { value: "plain", text: "plain, for people without the add-on" },
-      ],
-      {
-        get: () => (bench.draft.plain ? "plain" : ""),
-        set: (form) => {
-          bench.draft.plain = form === "plain";
-        },
-      },
-    ),
+    formChoice(bench.form, bench.draft),
   );
 }
 

@@ -27,6 +27,7 @@ function open(): HTMLElement {
     columns: "weighed",
     units: { weight: "g", temperature: "C", length: "cm" },
     cups: "US",
+    plain: false,
     make: { recipe: "", pieces: "", weight: "", loss: "" },
     lines: [],
   };

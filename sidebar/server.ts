@@ -1,6 +1,7 @@
 // The bench's questions to the add-on. What is planned here asks the add-on several times, and the panel does not notice.
 import type { PlannedQuestion, Question, Questions, Reply } from "../shared/bench.ts";
 import { isPlanned, stepsFor, undone } from "./plan/planners.ts";
+import { refused } from "./plan/steps.ts";
 
 /** `refused` comes from the add-on and says what to mend; `silent` is a time-out; `failed` is everything in between. */
 export type Failure = {
@@ -43,11 +44,9 @@ async function planned(question: PlannedQuestion, asked: object): Promise<Sent> 
     let next = steps.next();
     while (next.done !== true) {
       const outcome = await send(next.value);
-      if (!("answer" in outcome)) {
-        const { because } = outcome;
-        return because === undefined ? outcome : { how: "refused", message: undone(question, because) };
-      }
-      next = steps.next(outcome.answer);
+      if ("answer" in outcome) next = steps.next(outcome.answer);
+      else if (outcome.how === "refused") next = steps.throw(refused(outcome.message, outcome.because));
+      else return outcome;
     }
     return { answer: next.value };
   } catch (error) {

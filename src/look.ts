@@ -2,7 +2,6 @@
 import { lookAsk, type Seen, type SeenSheet, type Snapshot } from "../shared/look.ts";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
-type Range = GoogleAppsScript.Spreadsheet.Range;
 
 /** No sheet of ours is larger; what stands beyond does not travel. */
 const MOST_ROWS = 1500;
@@ -11,40 +10,42 @@ const MOST_SHEETS = 300;
 const LONGEST_TEXT = 2000;
 
 export function look(asked: Readonly<Record<string, unknown>>): Snapshot {
-  const { sheet, words, shown = false, names = [], cells = [] } = lookAsk(asked);
+  const { sheet, words, unnamed, shown, names = [], cells = [] } = lookAsk(asked);
   const workbook = SpreadsheetApp.getActiveSpreadsheet();
   // All names in one call of the service.
   const known = names.length + cells.length === 0 ? [] : workbook.getNamedRanges();
   const found = [...new Set([...names, ...cells])].flatMap((name) => {
     const range = known.find((one) => one.getName() === name)?.getRange();
-    return range ? [{ name, values: cells.includes(name) ? range.getValues().map(seenRow) : [] }] : [];
+    if (!range) return [];
+    return [{ name, rows: range.getNumRows(), values: cells.includes(name) ? range.getValues().map(seenRow) : [] }];
   });
   if (words !== undefined) {
-    const front = workbook.getActiveSheet().getName();
-    const wanted = new Set(words);
-    const sheets = workbook.getSheets().slice(0, MOST_SHEETS);
-    return { front, sheets: sheets.flatMap((one) => seenWith(one, wanted) ?? []), names: found };
+    // One call for a word, however many sheets there are.
+    const ranges = words.flatMap((word) => workbook.createTextFinder(word).findAll());
+    const showing = new Map(ranges.map((range) => [range.getSheet().getSheetId(), range.getSheet()]));
+    const front = unnamed ? "" : workbook.getActiveSheet().getName();
+    const sheets = [...showing.values()].slice(0, MOST_SHEETS).map((one) => seenSheet(one, unnamed));
+    return { front, sheets, names: found };
   }
   const one = sheet === undefined ? null : sheet === "" ? workbook.getActiveSheet() : workbook.getSheetByName(sheet);
   if (one === null) return { front: "", sheets: [], names: found };
-  const all = within(one.getDataRange());
-  const read = { name: one.getName(), values: all.getValues().map(seenRow) };
-  const sheets = [shown ? { ...read, shown: all.getDisplayValues() } : read];
+  const read = seenSheet(one);
+  const texts = shown ? cellsOf(one).getDisplayValues() : [];
+  const sheets = [
+    shown ? { ...read, shown: read.values.map((row, at) => texts[at]?.slice(0, row.length) ?? []) } : read,
+  ];
   return { front: sheet === "" ? read.name : "", sheets, names: found };
 }
 
-/** A sheet that shows one of the words; its name is asked for only then. */
-function seenWith(sheet: Sheet, words: ReadonlySet<string>): SeenSheet | undefined {
-  const values = within(sheet.getDataRange()).getValues();
-  const isWanted = values.some((row) => row.some((cell) => typeof cell === "string" && words.has(cell.trim())));
-  return isWanted ? { name: sheet.getName(), values: values.map(seenRow) } : undefined;
+function seenSheet(sheet: Sheet, unnamed?: boolean): SeenSheet {
+  const values = cellsOf(sheet).getValues().map(seenRow);
+  while (values[values.length - 1]?.length === 0) values.pop();
+  return { id: sheet.getSheetId(), name: unnamed ? "" : sheet.getName(), values };
 }
 
-function within(range: Range): Range {
-  const [rows, columns] = [range.getNumRows(), range.getNumColumns()];
-  if (rows <= MOST_ROWS && columns <= MOST_COLUMNS) return range;
-  return range.offset(0, 0, Math.min(rows, MOST_ROWS), Math.min(columns, MOST_COLUMNS));
-}
+/** All of them: to ask which hold something is a call more. */
+const cellsOf = (sheet: Sheet) =>
+  sheet.getRange(1, 1, Math.min(sheet.getMaxRows(), MOST_ROWS), Math.min(sheet.getMaxColumns(), MOST_COLUMNS));
 
 /** Without the blanks at its end; what is no text, number or tick, such as a date, only as there. */
 function seenRow(row: readonly unknown[]): Seen[] {

@@ -1,4 +1,5 @@
 import type { Writable } from "../shared/make.ts";
+import { sheetName } from "../shared/sheet-name.ts";
 import type { Validation } from "../shared/validation.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
@@ -27,7 +28,7 @@ export function writeSheet(workbook: Workbook, plan: Writable, title: string): s
   return name;
 }
 
-/** A name no sheet has yet; letters that sheets do not take become spaces. */
+/** With a name no sheet has yet. */
 export function newSheet(workbook: Workbook, title: string): { sheet: Sheet; name: string } {
   const wanted = sheetName(title);
   for (let count = 1; count < 500; count++) {
@@ -45,16 +46,6 @@ export function newSheet(workbook: Workbook, title: string): { sheet: Sheet; nam
 /** A sheet is found by its exact name, but a name that differs in capitals alone is taken all the same. */
 function isTakenInOtherLetters(workbook: Workbook, name: string): boolean {
   return workbook.getSheets().some((sheet) => sheet.getName().toLowerCase() === name.toLowerCase());
-}
-
-export function sheetName(title: string): string {
-  const plain = title
-    .replace(/[\\/?*[\]:\p{Cc}]/gu, " ")
-    .replace(/\s+/g, " ")
-    .replace(/'/g, "’")
-    .slice(0, 80)
-    .trim();
-  return plain === "" || plain.toLowerCase() === "history" ? "Formula sheet" : plain;
 }
 
 function fill(sheet: Sheet, plan: Writable): void {
@@ -145,7 +136,6 @@ function validation(one: Validation): GoogleAppsScript.Spreadsheet.DataValidatio
 function protect(sheet: Sheet, plan: Writable): void {
   sheet
     .protect()
-    .setDescription("Formulas and edge rows of the formula sheet")
     .setWarningOnly(true)
     .setUnprotectedRanges(plan.unprotected.map((range) => sheet.getRange(range)));
 }

@@ -59,9 +59,11 @@ export const mixLog: SheetModel = {
                 role: "computed",
                 name: "fit_zero",
                 unit: "figure",
-                spills: ["fit_minute", "fit_miss", "fit_mixes"],
+                spills: ["fit_minute", "fit_miss"],
                 formula: '=IF(SUM(@log_counts)<3;"";BAKE_FRICTIONFIT(@log_minutes;@log_friction))',
               },
+              // Filled as those before it, but a count and not a temperature.
+              { at: 5, role: "computed", name: "fit_mixes", unit: "count" },
               { at: 6, role: "computed", name: "fit_unit", unit: "text", formula: '="{temperature}"' },
             ],
           },

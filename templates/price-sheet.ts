@@ -142,7 +142,7 @@ export const priceSheet: SheetModel = {
   name: "prices",
   title: "Prices",
   says: "Every formula sheet in one table: cost, price and margin, and what one ingredient's price does to all of them.",
-  widths: [166, 144, ...Array<number>(7).fill(92)],
+  widths: [166, 166, ...Array<number>(7).fill(92)],
   parts: ["products"],
   bands: [
     [top],
@@ -158,7 +158,7 @@ export const priceSheet: SheetModel = {
     ],
     [
       { table: "working", left: 0, when: "products", rows: 20, spare: 0, columns: working },
-      { table: "trial", left: 3, when: "products", rows: 20, spare: 0, columns: larderThen },
+      { table: "trial", left: 3, when: "products", rows: 20, spare: 0, list: true, columns: larderThen },
     ],
   ],
   sample: { title: "Prices", shop: "Tern Quay Bakehouse" },

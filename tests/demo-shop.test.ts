@@ -10,7 +10,7 @@ vi.setConfig({ testTimeout: 300_000, hookTimeout: 300_000 });
 
 const DEMO = demoShop(serialOf(2025, 11, 30));
 const LEVAIN = "Quay levain";
-const DAY = "Day 2025-12-01";
+const DAY = "Day 2025-12-01 – 12-02";
 let book: WorkbookHost;
 let sheets: string[] = [];
 const build = () => DEMO.map((asked) => (book.answer(asked) as { sheet: string }).sheet);
@@ -25,7 +25,6 @@ const formulaSheet = (name: string): FormulaSheet => {
   if (found === null) throw new Error(`${name} is no formula sheet`);
   return found;
 };
-const isNumber = (value: unknown): value is number => typeof value === "number";
 const sum = (numbers: readonly number[]) => numbers.reduce((all, one) => all + one, 0);
 const close = (value: unknown, expected: number, what: string) =>
   expect(Math.abs(Number(value) / expected - 1), `${what}: ${value}, not ${expected}`).toBeLessThan(1e-9);
@@ -41,7 +40,10 @@ function below(sheet: string, head: string, columns: number): unknown[][] {
   return rows.slice(first, length < 0 ? undefined : first + length);
 }
 
-const ordered = DEMO.flatMap((asked) => (asked.ask === "day" ? asked.orders : []));
+const allOrders = DEMO.flatMap((asked) => (asked.ask === "day" ? asked.orders : []));
+/** Orders of the day that the sheet is built for; the others are for the day after. */
+const ordered = allOrders.filter(({ day }) => day === undefined);
+const NEXT = "2025-12-02";
 
 /** One product worked out from its typed cells alone: its dough a piece, and the grams of each row in it. */
 function product(name: string) {
@@ -59,13 +61,13 @@ function product(name: string) {
 }
 
 /** Raw grams of the day's orders; a levain row is half flour and half water, as the levain's own sheet has it. */
-function dayNeeds(): Map<string, number> {
+function dayNeeds(orders = ordered): Map<string, number> {
   const needs = new Map<string, number>();
   const add = (name: string, grams: number) => needs.set(name, (needs.get(name) ?? 0) + grams);
   const levain = formulaSheet(LEVAIN);
   const parts = levain.rows.map(({ index, name }) => ({ name, percent: levain.number("percent", index) ?? 0 }));
   const whole = sum(parts.map(({ percent }) => percent));
-  for (const order of ordered) {
+  for (const order of orders) {
     const { rows, pieces } = product(order.sheet);
     for (const { name, grams } of rows) {
       const wanted = (grams * order.pieces) / pieces;
@@ -135,8 +137,8 @@ describe("the demo shop", () => {
       return ((named ?? own) * order.pieces) / pieces;
     });
     expect(each.every((grams) => grams > 100)).toBe(true);
-    const line = cells(DAY).find(([label]) => label === "In the doughs (g)");
-    close(line?.find(isNumber), sum(each), "levain in the doughs");
+    const line = cells(DAY).find((row) => row.includes("In the doughs (g)")) ?? [];
+    close(line[line.indexOf("In the doughs (g)") + 1], sum(each), "levain in the doughs");
   });
 
   test("needs → costs: what is bought costs what the formula sheets and the price sheet say", () => {
@@ -203,6 +205,28 @@ describe("the demo shop", () => {
       close(bake, 1 - total(5) / total(4), `${name}, bake`);
       close(unsold, 1 - total(7) / total(6), `${name}, unsold`);
     }
+  });
+
+  test("the next day's orders show in the same sheet once its day is typed over, and the first day's come back", () => {
+    const next = allOrders.filter(({ day }) => day === NEXT);
+    expect([next.length, next.length + ordered.length]).toEqual([3, allOrders.length]);
+    const needs = () => new Map(below(DAY, "To get", 2).map(([name, grams]) => [String(name), grams]));
+    const before = [...needs()];
+    book.type(DAY, "B2", NEXT);
+    const expected = dayNeeds(next);
+    expect([...needs().keys()].sort()).toEqual([...expected.keys()].sort());
+    for (const [name, grams] of needs()) close(grams, expected.get(name) ?? 0, name);
+    const doughs = below(DAY, "Product", 5);
+    for (const [name, dough, , , remark] of doughs) {
+      const pieces = next.find(({ sheet }) => sheet === name)?.pieces;
+      const made = product(String(name));
+      if (pieces === undefined) expect(dough, String(name)).toBe("");
+      else close(dough, (made.dough * pieces) / made.pieces, String(name));
+      // 40 buns are less dough than the mixer's least of 4 kg.
+      expect(remark).toMatch(name === "Ferry bun" ? /^below the mixer’s least: 2\.8\d kg of 4 kg;/ : /^$/);
+    }
+    book.type(DAY, "B2", "2025-12-01");
+    expect([...needs()]).toEqual(before);
   });
 
   test("built a second time, nothing is overwritten", () => {

@@ -6,12 +6,12 @@ import fc from "fast-check";
 import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import { inputNames } from "../shared/bench.ts";
 import { CellError } from "../shared/refusal.ts";
+import { sheetName } from "../shared/sheet-name.ts";
 import { isPlanned } from "../sidebar/plan/planners.ts";
 import { call } from "../src/call.ts";
 import { FUNCTIONS } from "../src/functions/index.ts";
 import type { WorkbookHost } from "../src/workbook/host.ts";
 import { toXlsx } from "../src/workbook/xlsx.ts";
-import { sheetName } from "../src/write.ts";
 import { TEMPLATES } from "../templates/index.ts";
 import { skipWithoutChromium } from "./browser.ts";
 import { type LocalPage, openLocalPage } from "./local-page.ts";
@@ -72,7 +72,8 @@ describe.each(TEMPLATES)("$title with hostile text in every input", (model) => {
   test("has the formulas it always has, and no other, also in the saved file", async () => {
     const options = { ...METRIC, parts: model.parts };
     const texts = [...inputNames(model)].map((name, at) => [name, NASTY[at % NASTY.length] ?? ""] as const);
-    const plain = Object.fromEntries(texts.map(([name]) => [name, "x"]));
+    // As many rows as the hostile ones: a table is as long as what is typed.
+    const plain = { ...Object.fromEntries(texts.map(([name]) => [name, "x"])), ingredient: NASTY.map(() => "x") };
     const hostile = { ...Object.fromEntries(texts), title: '=IMPORTXML("a";"b") [x]: *?', ingredient: NASTY };
     const book = await workbook();
     const [one, other] = [

@@ -10,9 +10,9 @@ describe("a packed text", () => {
     const texts = fc.string({ unit: "binary", maxLength: 300 }).filter((text) => !text.includes("\u0000"));
     fc.assert(
       fc.property(texts, (text) => unpacked(packed(text)) === text),
-      { numRuns: 15 },
+      { numRuns: 10 },
     );
-  });
+  }, 60_000);
 
   test("has letters alone that neither a page nor a script takes for anything else", () => {
     expect(packed(TEXT)).toMatch(/^[!#$%()*+,.0-9:;=?@A-Z[\]^_a-z{|}~]+$/);

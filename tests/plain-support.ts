@@ -1,6 +1,7 @@
 import { expect } from "vitest";
 import { layOut } from "../shared/layout.ts";
 import type { Options, SheetModel, Values } from "../shared/model.ts";
+import { longEnough } from "../shared/placing.ts";
 import type { WorkbookHost } from "../src/workbook/host.ts";
 import { TEMPLATES } from "../templates/index.ts";
 import { type Built, buildSheet, workbook } from "./sheet-support.ts";
@@ -34,7 +35,7 @@ export async function pairOf(
   const options: Options = { weight: "g", temperature: "C", length: "cm", parts: ownParts(model), ...units };
   const added = await buildSheet(values, { model, book: open, options });
   const plain = await buildSheet(values, { model, book: open, options: { ...options, form: "plain" } });
-  return { book: open, added, plain, names: computedNames(model, options) };
+  return { book: open, added, plain, names: computedNames(longEnough(model, values, {}), options) };
 }
 
 function computedNames(model: SheetModel, options: Options): Computed[] {

@@ -24,5 +24,5 @@ export function demoSheetsSeen(): SeenSheet[] {
   ] as const)
     put(name, 0, value);
   const ordered = demoToday().flatMap((asked) => (asked.ask === "day" ? asked.orders : []));
-  return ordered.map(({ sheet }) => ({ name: sheet, values: shown }));
+  return ordered.map(({ sheet }, id) => ({ id, name: sheet, values: shown }));
 }

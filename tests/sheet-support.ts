@@ -1,6 +1,7 @@
 import { a1 } from "../shared/a1.ts";
 import { layOut } from "../shared/layout.ts";
 import type { Options, SheetModel, Values } from "../shared/model.ts";
+import { longEnough } from "../shared/placing.ts";
 import { codeJs } from "../src/build/build.ts";
 import { sidebarHtml } from "../src/build/page.ts";
 import { openWorkbook, type WorkbookHost } from "../src/workbook/host.ts";
@@ -39,7 +40,7 @@ export async function buildSheet(
 ): Promise<Built> {
   const open = book ?? (await workbook());
   const { sheet } = open.answer({ ask: "build", template: model.name, options, values }) as { sheet: string };
-  const { names } = layOut(model, options);
+  const { names } = layOut(longEnough(model, values, {}), options);
   const at = (name: string, row?: number) => {
     const zone = names.get(name);
     if (zone === undefined) throw new Error(`no cell is called ${name}`);

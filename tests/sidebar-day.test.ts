@@ -54,7 +54,52 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
       [100, "Hand-out"],
       [40, "Rolls"],
     ]);
+    expect(book.shownTexts("Day 2026-01-31", "A13:C14")).toEqual([
+      ["2026-01-31", "Hand-out", "100"],
+      ["2026-01-31", "Rolls", "40"],
+    ]);
     await looked("filled");
+  });
+
+  test("orders for several days are one sheet of all of them, and each sheet that is not asked for says why", async () => {
+    await buildSheet(HANDOUT, { book });
+    await buildSheet({ ...HANDOUT, title: "Rolls" }, { book });
+    await buildSheet({ ...HANDOUT, title: "Custard", percent: [] }, { book });
+    await open();
+    const on = (at: number) => bench.page.getByRole("group", { name: `Day ${at}` });
+    await on(1).getByLabel("Hand-out").fill("100");
+    const another = bench.page.getByRole("button", { name: "Orders for another day" });
+    await another.click();
+    await on(2).getByLabel("Rolls").fill("40");
+    await bench.page.clock.runFor(1000);
+    await make().click();
+    expect(await bench.troubles()).toEqual(["Choose the day of these orders.", "Choose the day of these orders."]);
+    expect(await bench.focused()).toBe("Day");
+    await on(1).getByLabel("Day").fill("2026-12-31");
+    await on(2).getByLabel("Day").fill("2027-01-02");
+    await another.click();
+    // The next day is what a third one most often is, and nothing is ordered for it.
+    await expect.poll(() => on(3).getByLabel("Day").inputValue()).toBe("2027-01-03");
+    await on(3).getByLabel("Rolls").fill("7");
+    await looked("several");
+    await on(3).getByRole("button", { name: "Without this day" }).click();
+    expect(await bench.page.locator(".panel:visible .hint").allTextContents()).toContain(
+      "“Custard” is left out: it shows no weights. Type on it how much to make, and its percentages.",
+    );
+    // Another look keeps what is typed.
+    await bench.page.getByRole("button", { name: "Look again" }).click();
+    await bench.page.clock.runFor(1000);
+    expect(await on(2).getByLabel("Rolls").inputValue()).toBe("40");
+    await make().click();
+    await says(
+      /^Made “Day 2026-12-31 – 2027-01-02”, a sheet of its own\. “Custard” is left out: it shows no weights\./,
+    );
+    expect(book.shownTexts("Day 2026-12-31 – 2027-01-02", "A6:C16").filter((row) => /^202/.test(row[0] ?? ""))).toEqual(
+      [
+        ["2026-12-31", "Hand-out", "100"],
+        ["2027-01-02", "Rolls", "40"],
+      ],
+    );
   });
 
   test("an empty workbook says what to do, and still builds the logs", async () => {

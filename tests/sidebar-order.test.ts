@@ -11,7 +11,7 @@ describe("the order", () => {
     expect(troubles).toEqual([]);
     expect(order).toMatchObject({
       template: "pan-loaf",
-      options: { ...GRAMS, parts: ["tin", "water", "cost", "label"] },
+      options: { ...GRAMS, parts: ["tin", "water", "steps", "chart", "cost", "label"] },
     });
     for (const [name, value] of Object.entries(order.values)) {
       const sample = model.sample[name] ?? null;
@@ -44,7 +44,7 @@ describe("the order", () => {
     draft.water = false;
     const { order } = assess(draft, model);
     // The server leaves cost and label out where there is no larder.
-    expect(order.options.parts).toEqual(["cost", "label"]);
+    expect(order.options.parts).toEqual(["steps", "chart", "cost", "label"]);
     expect(Object.keys(order.values).filter((name) => /tin|temp|yeast|mixing|friction/.test(name))).toEqual([]);
   });
 

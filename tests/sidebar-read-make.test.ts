@@ -13,6 +13,7 @@ const draftOf = (make: Partial<ReadDraft["make"]>): ReadDraft => ({
   columns: "weighed",
   units: GRAMS,
   cups: "US",
+  plain: false,
   make: { recipe: "", pieces: "", weight: "", loss: "", ...make },
   lines: [
     line("Flour", "flour", 500),
@@ -61,4 +62,17 @@ test("what is missing is said once, and nothing typed makes the recipe as a whol
     size_loss: undefined,
     says: [],
   });
+});
+
+test("the sheet is in plain formulas where that is asked for", () => {
+  expect(assessLines(draftOf({}), model).order.options.form).toBeUndefined();
+  expect(assessLines({ ...draftOf({}), plain: true }, model).order.options.form).toBe("plain");
+});
+
+test("a recipe with more ingredients than a sheet begins with is taken whole", () => {
+  const draft = draftOf({});
+  draft.lines.push(...Array.from({ length: 20 }, () => line("Sugar", "sugar", 5)));
+  const { order, troubles } = assessLines(draft, model);
+  expect(troubles).toEqual([]);
+  expect(order.values.ingredient).toHaveLength(24);
 });

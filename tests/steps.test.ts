@@ -36,9 +36,11 @@ describe("a look", () => {
     book.type("Sheet1", "C2", "=1+1");
     book.type("Sheet1", "B3", "2026-01-31");
     expect(typeof book.cell("Sheet1", "B3").value).toBe("object");
-    const sheets = [{ name: "Sheet1", values: [["Ingredient"], ["", "", 2], ["", null]] }];
+    const sheets = [{ id: expect.any(Number), name: "Sheet1", values: [["Ingredient"], ["", "", 2], ["", null]] }];
     expect(look(book, { words: ["ingredient", "Ingredient"] })).toEqual({ front: "Sheet1", sheets, names: [] });
     expect(look(book, { words: ["Ingredients"] })).toEqual({ front: "Sheet1", sheets: [], names: [] });
+    const { front, sheets: unnamed } = look(book, { words: ["Ingredient"], unnamed: true });
+    expect([front, unnamed]).toEqual(["", [{ ...sheets[0], name: "" }]]);
     expect(look(book, { sheet: "Gone" }).sheets).toEqual([]);
     const [shown] = look(book, { sheet: "", shown: true }).sheets;
     expect(shown?.shown?.[1]).toEqual(["", "", "2"]);
@@ -49,8 +51,11 @@ describe("a look", () => {
     const names = ["gramwright_larder", "gramwright_mixlog"];
     expect(look(book, { names }).names).toEqual([]);
     book.answer({ ask: "build", template: "larder", values: { ingredient: ["rye flour"] } });
-    expect(look(book, { names }).names).toEqual([{ name: "gramwright_larder", values: [] }]);
-    expect(look(book, { cells: names }).names[0]?.values[0]?.[0]).toBe("Ingredient");
+    expect(look(book, { names }).names).toMatchObject([{ name: "gramwright_larder", values: [] }]);
+    const [larder] = look(book, { cells: names }).names;
+    expect(larder?.values[0]?.[0]).toBe("Ingredient");
+    // What stands there and the blank rows below it, as far as the name reaches.
+    expect(larder?.rows).toBe(larder?.values.length);
   });
 
   test.each([
@@ -58,6 +63,7 @@ describe("a look", () => {
     [{ sheet: "x".repeat(300) }],
     [{ words: "Ingredient" }],
     [{ words: [5] }],
+    [{ words: [""] }],
     [{ words: Array(500).fill("a") }],
     [{ names: ["Private"] }],
     [{ cells: ["gramwright_larder!A1"] }],

@@ -312,6 +312,19 @@ describe("counting and failing", () => {
     expect(book.trail).toEqual(["setValue", "setValues", "setFrozenRows"]);
   });
 
+  test("a text finder looks through every sheet in one call, at what cells show and whatever the capitals", () => {
+    const book =
+      withScript(`var other = book.insertSheet("Other"); sheet.getRange("B3").setValue("Share of flour"); other.getRange("A2").setValue(12);
+      other.getRange("C1").setValue("the share of FLOUR, ground");
+      return book.createTextFinder("share of flour").findAll().map(function (one) { return [one.getSheet().getSheetId() === sheet.getSheetId(), one.getA1Notation()]; })`);
+    expect(book.go()).toEqual([
+      [true, "B3"],
+      [false, "C1"],
+    ]);
+    expect(book.trail.filter((name) => name === "findAll")).toHaveLength(1);
+    refuses(`SpreadsheetApp.getActive().createTextFinder(""); sheet`, /text to find/);
+  });
+
   test("the n-th call fails once, and what was written before it stays", () => {
     const book = withScript(WRITES);
     book.failAt(2);

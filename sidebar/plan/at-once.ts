@@ -1,5 +1,6 @@
 // The bench's questions without a page: the steps of a planned one follow each other at once.
 import { isPlanned, stepsFor, undone } from "./planners.ts";
+import { refused } from "./steps.ts";
 
 export type Served =
   | { readonly ok: true; readonly answer: unknown }
@@ -18,10 +19,7 @@ export function answerAtOnce(request: unknown, serve: (json: string) => Served):
     let next = steps.next();
     while (next.done !== true) {
       const reply = serve(JSON.stringify(next.value));
-      if (!reply.ok) {
-        return { ok: false, message: reply.because === undefined ? reply.message : undone(question, reply.because) };
-      }
-      next = steps.next(reply.answer);
+      next = reply.ok ? steps.next(reply.answer) : steps.throw(refused(reply.message, reply.because));
     }
     return { ok: true, answer: next.value };
   } catch (error) {

@@ -1,24 +1,36 @@
 // A day sheet from the formula sheets of the workbook.
-import type { Links, Value } from "../../shared/model.ts";
+import { LARDER_NAME, type Links, type Value } from "../../shared/model.ts";
 import { plan } from "../../shared/plan.ts";
 import { refuse } from "../../shared/refusal.ts";
 import { quoted } from "../../shared/show.ts";
 import { daySheet } from "../../templates/day-sheet.ts";
-import { type FormulaSheet, formulaSheets } from "./formula-sheet.ts";
+import { type FormulaSheets, overAllSheets } from "./all-sheets.ts";
+import { type FormulaSheet, summary } from "./formula-sheet.ts";
+import { leftOut } from "./left-out.ts";
 import { make, type Steps } from "./steps.ts";
 
-type Wanted = { readonly sheet: string; readonly pieces: number };
+type Wanted = { readonly sheet: string; readonly pieces: number; readonly day: number | null };
 
 /** Builds a day sheet for the pieces of each formula sheet; all looking is done before anything is written. */
 export function* buildDay(asked: Readonly<Record<string, unknown>>): Steps<{ sheet: string; note?: string }> {
-  const wanted = readWanted(asked.orders);
-  const day = typeof asked.day === "string" && /^\d{4}-\d\d-\d\d$/.test(asked.day) ? asked.day : null;
-  const found = (yield* formulaSheets()).sheets;
+  const chosen = readDay(asked.day);
+  const wanted = readWanted(asked.orders, chosen);
+  // The sheet shows the first day that is ordered for; typing another over it shows that one.
+  const [first = null] = wanted.flatMap((order) => order.day ?? []).sort((a, b) => a - b);
+  const day = chosen ?? first;
+  return yield* overAllSheets({ names: [LARDER_NAME] }, (found) => dayOver(found, day, wanted));
+}
+
+function* dayOver(
+  { sheets: found, tabs, names: known }: FormulaSheets,
+  day: number | null,
+  wanted: readonly Wanted[],
+): Steps<{ sheet: string; note?: string }> {
   const all = found.filter((sheet) => sheet.rows.some(({ weight }) => weight !== null));
-  const ordered = wanted.map(({ sheet }) => {
-    const one = all.find(({ name }) => name === sheet);
+  const ordered = [...new Set(wanted.map(({ sheet }) => sheet))].map((name) => {
+    const one = all.find((sheet) => sheet.name === name);
     if (one !== undefined) return one;
-    return refuse(`There is no formula sheet ${quoted(sheet)} with weights any more. Look again, and choose anew.`);
+    return refuse(`There is no formula sheet ${quoted(name)} with weights any more. Look again, and choose anew.`);
   });
   const { weight } = (ordered[0] as FormulaSheet).options;
   const other = ordered.find(({ options }) => options.weight !== weight);
@@ -28,29 +40,53 @@ export function* buildDay(asked: Readonly<Record<string, unknown>>): Steps<{ she
     );
   }
   const alike = all.filter(({ options }) => options.weight === weight);
-  const rows = alike.reduce((sum, sheet) => sum + stackOf(sheet).length, 0) + SPARE_ROWS;
+  // What is not ordered yet may be ordered on the sheet.
+  const products = [
+    ...ordered,
+    ...alike.filter((sheet) => !ordered.includes(sheet) && sheet.number("pieces") !== null),
+  ];
+  const larder = known.get(LARDER_NAME)?.rows ?? 0;
+  const stacked = alike.reduce((sum, sheet) => sum + stackOf(sheet).length, 0);
   const values = {
-    title: day === null ? "Day sheet" : `Day ${day}`,
-    day: day === null ? null : serial(day),
-    day_pieces: wanted.map(({ pieces }) => pieces),
+    day,
+    order_date: wanted.map((order) => order.day),
+    order_product: wanted.map(({ sheet }) => sheet),
+    order_pieces: wanted.map(({ pieces }) => pieces),
     stock_name: namesOf(alike),
-    stack_row: Array.from({ length: rows }, (_, at) => at + 1),
+    stack_row: Array.from({ length: Math.max(stacked, larder) + SPARE_ROWS }, (_, at) => at + 1),
     ...levainOf(ordered),
   };
-  const made = plan(daySheet, { weight, temperature: "C", length: "cm", parts: [] }, values, linksOf(ordered, alike));
-  const left = found.filter((sheet) => !alike.includes(sheet)).map(({ name }) => name);
-  const note = left.length === 0 ? {} : { note: `Not in it, because they show no weights: ${left.join(", ")}.` };
-  return { sheet: yield* make(made, values.title), ...note };
+  const parts = larder > 0 ? ["larder"] : [];
+  const made = plan(daySheet, { weight, temperature: "C", length: "cm", parts }, values, linksOf(products, alike));
+  const without = found.flatMap((sheet) =>
+    alike.includes(sheet) || !all.includes(sheet)
+      ? (leftOut(summary(sheet)) ?? [])
+      : `“${sheet.name}” is left out: it counts in ${sheet.options.weight}. Make a day sheet of its own for it.`,
+  );
+  const note = without.length === 0 ? {} : { note: without.join(" ") };
+  return { sheet: yield* make(made, titled(day, wanted), tabs), ...note };
 }
 
-const MOST_ORDERS = 60;
+/** Named by its day, or by the first and the last that is ordered for; the same year is said once. */
+function titled(day: number | null, wanted: readonly Wanted[]): string {
+  const days = [day, ...wanted.map((order) => order.day)].flatMap((one) => one ?? []);
+  if (days.length === 0) return "Day sheet";
+  const [first, last] = [isoOf(Math.min(...days)), isoOf(Math.max(...days))];
+  if (first === last) return `Day ${first}`;
+  return `Day ${first} – ${first.slice(0, 5) === last.slice(0, 5) ? last.slice(5) : last}`;
+}
+
+const MOST_ORDERS = 300;
 const SPARE_ROWS = 40;
 
-function readWanted(raw: unknown): readonly Wanted[] {
-  const orders = (Array.isArray(raw) ? raw : []).slice(0, MOST_ORDERS).flatMap((one): Wanted[] => {
-    const { sheet, pieces } = (one ?? {}) as Record<string, unknown>;
+function readWanted(raw: unknown, usual: number | null): readonly Wanted[] {
+  const all = Array.isArray(raw) ? raw : [];
+  if (all.length > MOST_ORDERS) refuse(`A day sheet begins with up to ${MOST_ORDERS} orders; type the others into it.`);
+  const orders = all.flatMap((one): Wanted[] => {
+    const { sheet, pieces, day } = (one ?? {}) as Record<string, unknown>;
     if (typeof sheet !== "string") return [];
-    if (typeof pieces === "number" && Number.isFinite(pieces) && pieces > 0 && pieces < 1e7) return [{ sheet, pieces }];
+    if (typeof pieces === "number" && Number.isFinite(pieces) && pieces > 0 && pieces < 1e7)
+      return [{ sheet, pieces, day: readDay(day) ?? usual }];
     return refuse(`The pieces of ${quoted(sheet)} are no number above 0.`);
   });
   return orders.length > 0 ? orders : refuse("Write how many pieces of at least one product you want.");
@@ -79,6 +115,7 @@ function linksOf(ordered: readonly FormulaSheet[], all: readonly FormulaSheet[])
   });
   return {
     name: ordered.map(({ name }) => text(name)),
+    "choices of order_product": ordered.map(({ name }) => name).join("\n"),
     pieces: ordered.map((sheet) => cell(sheet, "pieces")),
     dough: ordered.map((sheet) => cell(sheet, "dough")),
     whole: ordered.map((sheet) =>
@@ -87,6 +124,7 @@ function linksOf(ordered: readonly FormulaSheet[], all: readonly FormulaSheet[])
     levain: ordered.map(levainIn),
     limit: ordered.map((sheet) => cell(sheet, "mixer_limit")),
     least: ordered.map((sheet) => cell(sheet, "mixer_least")),
+    mixed_at: ordered.map(mixedAt),
     products: `ARRAYFORMULA({${products.join(";")}})`,
     names: stacked(stacks.map(({ names }) => names)),
     weights: stacked(stacks.map(({ weights }) => weights)),
@@ -101,6 +139,14 @@ function levainIn(sheet: FormulaSheet): string {
   const parts = [...built, ...rows];
   if (parts.length < 2) return parts[0] ?? '""';
   return `IF(COUNT(${parts.join(";")})<2;"";${parts.join("+")})`;
+}
+
+/** When it is mixed, in days from the midnight before it is ready: the start of the step its preferment is for. */
+function mixedAt(sheet: FormulaSheet): string {
+  const [step, start, day] = ["step", "step_start", "step_day"].map((name) => sheet.reference(name));
+  if (step === undefined || start === undefined || day === undefined) return '""';
+  const place = `MATCH(${sheet.reference("pre_step") ?? text("Mix")};${step};0)`;
+  return `IFERROR(INDEX(${day};${place};1)+INDEX(${start};${place};1);"")`;
 }
 
 /** Ranges below each other in one column; a blank cell would come over as 0. */
@@ -119,11 +165,13 @@ function namesOf(sheets: readonly FormulaSheet[]): string[] {
   return [...known.values()].sort();
 }
 
-/** How the first levain among the products is kept. */
+/** How the first levain among the products is kept; each sheet keeps back the seed for its own. */
 function levainOf(ordered: readonly FormulaSheet[]): Record<string, Value> {
-  const sheet = ordered.find((one) => one.zone("levain") !== undefined && one.number("levain") !== null);
+  const built = ordered.filter((one) => one.zone("levain") !== undefined && one.number("levain") !== null);
+  const kept = built.flatMap((sheet) => sheet.number("keep") ?? []);
+  const [sheet] = built;
   return {
-    levain_keep: sheet?.number("keep") ?? null,
+    levain_keep: kept.length === 0 ? null : kept.reduce((sum, one) => sum + one, 0),
     levain_hydration: sheet?.number("pre_hydration") ?? null,
     seed_hydration: sheet?.number("seed_hydration") ?? null,
     seed_share: sheet?.number("seed_share") ?? null,
@@ -131,6 +179,12 @@ function levainOf(ordered: readonly FormulaSheet[]): Record<string, Value> {
   };
 }
 
-/** A date as the day number a sheet counts in. */
-const serial = (day: string): number =>
-  Math.round((Date.parse(`${day}T00:00:00Z`) - Date.UTC(1899, 11, 30)) / 86_400_000);
+/** A date such as 2026-01-31 as the day number a sheet counts in; null where it is none. */
+function readDay(raw: unknown): number | null {
+  if (typeof raw !== "string" || !/^\d{4}-\d\d-\d\d$/.test(raw)) return null;
+  const time = Date.parse(`${raw}T00:00:00Z`);
+  return Number.isNaN(time) ? null : Math.round((time - DAY_0) / DAY);
+}
+
+const [DAY_0, DAY] = [Date.UTC(1899, 11, 30), 86_400_000];
+const isoOf = (serial: number): string => new Date(DAY_0 + serial * DAY).toISOString().slice(0, 10);

@@ -1,8 +1,8 @@
 // Reads a formula sheet as it is now. Nothing else knows where its cells stand.
 import { a1, columnLetters, type Zone } from "../../shared/a1.ts";
-import { labelText } from "../../shared/layout.ts";
+import type { FormulaSummary } from "../../shared/bench.ts";
 import { locate } from "../../shared/locate.ts";
-import type { LookAsk, SeenSheet } from "../../shared/look.ts";
+import type { SeenSheet } from "../../shared/look.ts";
 import type { Options, SheetModel } from "../../shared/model.ts";
 import { refuse } from "../../shared/refusal.ts";
 import { quoted } from "../../shared/show.ts";
@@ -108,6 +108,19 @@ export function asFormulaSheet(
   };
 }
 
+/** What the bench shows of it in a list. */
+export function summary(sheet: FormulaSheet): FormulaSummary {
+  return {
+    sheet: sheet.name,
+    title: sheet.title,
+    unit: sheet.options.weight,
+    dough: sheet.number("dough"),
+    mixes: sheet.number("mixes"),
+    pieces: sheet.number("pieces"),
+    ingredients: sheet.rows.filter(({ weight }) => weight !== null).map(({ name, kind }) => name || kind),
+  };
+}
+
 /** The sheet of this name, or the one in front (""); refuses what is gone, is no formula sheet, or is not calculated yet. */
 export function* readFormulaSheet(name: string, shown = false): Steps<FormulaSheet> {
   const [sheet] = (yield* look({ sheet: name, shown })).sheets;
@@ -123,35 +136,7 @@ export function* readFormulaSheet(name: string, shown = false): Steps<FormulaShe
   return checked(found);
 }
 
-const seenAs = ({ name, values, shown }: SeenSheet): FormulaSheet | null => asFormulaSheet(name, values, shown);
-
-type FormulaSheets = {
-  readonly front: string;
-  readonly sheets: readonly FormulaSheet[];
-  readonly names: ReadonlyMap<string, readonly (readonly unknown[])[]>;
-};
-
-/** Every formula sheet of the workbook, those that cannot be read now among them, and what else is asked for with them. */
-export function* formulaSheets(also: Pick<LookAsk, "names" | "cells"> = {}): Steps<FormulaSheets> {
-  const { front, sheets, names } = yield* look({ ...also, words: headings() });
-  return {
-    front,
-    sheets: sheets.flatMap((sheet) => seenAs(sheet) ?? []),
-    names: new Map(names.map(({ name, values }) => [name, values])),
-  };
-}
-
-/** What can stand over the columns of a formula's table: a sheet that shows none of it holds no such table. */
-function headings(): string[] {
-  const heads = TEMPLATES.flatMap(({ bands }) => bands.flat()).flatMap((item) =>
-    "table" in item && item.table === "formula" ? item.columns.map(({ head }) => head) : [],
-  );
-  const units = [
-    { weight: "g", temperature: "C", length: "cm", parts: [] },
-    { weight: "oz", temperature: "F", length: "in", parts: [] },
-  ] as const;
-  return [...new Set(heads.flatMap((head) => units.map((one) => labelText(head, one))))];
-}
+export const seenAs = ({ name, values, shown }: SeenSheet): FormulaSheet | null => asFormulaSheet(name, values, shown);
 
 /** Refuses a sheet whose table shows an error or is still being calculated. */
 export function checked(sheet: FormulaSheet): FormulaSheet {

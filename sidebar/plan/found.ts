@@ -4,17 +4,18 @@ import { startingLarder } from "../../shared/larder-start.ts";
 import { LARDER_NAME, type Links, MIXLOG_NAME, type SheetModel } from "../../shared/model.ts";
 import { withMoisture } from "../../shared/moisture.ts";
 import { plan, type SheetPlan } from "../../shared/plan.ts";
-import { type FormulaSheet, formulaSheets } from "./formula-sheet.ts";
+import type { FormulaSheets } from "./all-sheets.ts";
+import type { FormulaSheet } from "./formula-sheet.ts";
 import { ingredients, look, type Steps } from "./steps.ts";
 
+type Ordered = Order & { readonly model: SheetModel };
 export type Prepared = { readonly made: SheetPlan; readonly note?: string };
 
 /** Parts that the workbook decides on: a larder makes them possible. */
 const NEED_LARDER = ["cost", "label"];
 
 /** The plan of an order for this workbook: all looking is done here, before anything is written. */
-export function* prepare({ model, options, values }: Order & { readonly model: SheetModel }): Steps<Prepared> {
-  if (model.parts.includes("products")) return yield* pricePlan(model, options, values);
+export function* prepare({ model, options, values }: Ordered): Steps<Prepared> {
   const there = (yield* look({ names: [LARDER_NAME, MIXLOG_NAME] })).names.map(({ name }) => name);
   const [hasLarder, hasMixLog] = [there.includes(LARDER_NAME), there.includes(MIXLOG_NAME)];
   if (model.defines?.name === MIXLOG_NAME) return mixLogPlan(model, options, values, hasMixLog);
@@ -63,9 +64,8 @@ function* larderPlan(
 const MOST_CHOICES = 500;
 
 /** Every formula sheet with a cost, its cells told by their references, so that the table follows them. */
-function* pricePlan(model: SheetModel, options: Order["options"], values: Order["values"]): Steps<Prepared> {
-  const { sheets: all, names: known } = yield* formulaSheets({ cells: [LARDER_NAME] });
-  const larder = known.get(LARDER_NAME);
+export function pricePlan({ model, options, values }: Ordered, { sheets: all, names: known }: FormulaSheets): Prepared {
+  const larder = known.get(LARDER_NAME)?.values;
   const costed = larder === undefined ? [] : all.filter(({ reference }) => reference("cost_ingredients") !== undefined);
   const [header = [], ...rows] = larder ?? [];
   const at = header.findIndex((head) => String(head).trim().toLowerCase() === "ingredient");

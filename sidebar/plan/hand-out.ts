@@ -7,8 +7,9 @@ import { plan } from "../../shared/plan.ts";
 import { refuse } from "../../shared/refusal.ts";
 import { oneOf, quoted } from "../../shared/show.ts";
 import { staffCard } from "../../shared/staff-card.ts";
+import { formulaSheets } from "./all-sheets.ts";
 import { cardAmount, cardData } from "./card.ts";
-import { type FormulaSheet, formulaSheets, readFormulaSheet } from "./formula-sheet.ts";
+import { readFormulaSheet, summary } from "./formula-sheet.ts";
 import { make, type Steps } from "./steps.ts";
 
 type Asked = Readonly<Record<string, unknown>>;
@@ -17,18 +18,6 @@ type Asked = Readonly<Record<string, unknown>>;
 export function* formulas(): Steps<{ front: string; sheets: FormulaSummary[] }> {
   const { front, sheets } = yield* formulaSheets();
   return { front, sheets: sheets.map(summary) };
-}
-
-function summary(sheet: FormulaSheet): FormulaSummary {
-  return {
-    sheet: sheet.name,
-    title: sheet.title,
-    unit: sheet.options.weight,
-    dough: sheet.number("dough"),
-    mixes: sheet.number("mixes"),
-    pieces: sheet.number("pieces"),
-    ingredients: sheet.rows.filter(({ weight }) => weight !== null).map(({ name, kind }) => name || kind),
-  };
 }
 
 /** A new sheet with the card, dated today; the formula sheet is only read. */

@@ -1,10 +1,13 @@
 // The questions that the bench answers itself: it asks the add-on what is there, works out what to build, and has it written.
 import { type PlannedQuestion, type Questions, readOrder } from "../../shared/bench.ts";
+import type { Tab } from "../../shared/make.ts";
+import { LARDER_NAME } from "../../shared/model.ts";
 import { CellError } from "../../shared/refusal.ts";
 import { SHEETS } from "../../templates/index.ts";
+import { overAllSheets } from "./all-sheets.ts";
 import { reviewSheet } from "./check-sheet.ts";
 import { buildDay } from "./day.ts";
-import { prepare } from "./found.ts";
+import { type Prepared, prepare, pricePlan } from "./found.ts";
 import { formulas, handOut } from "./hand-out.ts";
 import { make, type Steps } from "./steps.ts";
 
@@ -32,9 +35,18 @@ export const stepsFor = <Q extends PlannedQuestion>(
 
 function* build(asked: Asked, now: Date): Steps<Questions["build"]["answer"]> {
   const order = readOrder(asked, SHEETS);
-  const { title } = order.values;
-  const { made, note } = yield* prepare({ ...order, values: { date: dayNumber(now), ...order.values } });
-  const sheet = yield* make(made, typeof title === "string" ? title : order.model.title);
+  const dated = { ...order, values: { date: dayNumber(now), ...order.values } };
+  const title = typeof order.values.title === "string" ? order.values.title : order.model.title;
+  if (!order.model.parts.includes("products")) return yield* built(yield* prepare(dated), title);
+  return yield* overAllSheets({ cells: [LARDER_NAME] }, (found) => built(pricePlan(dated, found), title, found.tabs));
+}
+
+function* built(
+  { made, note }: Prepared,
+  title: string,
+  tabs: readonly Tab[] = [],
+): Steps<Questions["build"]["answer"]> {
+  const sheet = yield* make(made, title, tabs);
   return note === undefined ? { sheet } : { sheet, note };
 }
 

@@ -4,22 +4,22 @@ import type { StartIngredient } from "../../shared/bench.ts";
 import { type Calculated, type Call, readCalculated } from "../../shared/calculate.ts";
 import { readIngredients } from "../../shared/larder-start.ts";
 import { type LookAsk, readSnapshot, type Snapshot } from "../../shared/look.ts";
-import { makeAsk } from "../../shared/make.ts";
+import { makeAsk, type Tab } from "../../shared/make.ts";
 import type { SheetPlan } from "../../shared/plan.ts";
-import { refuse } from "../../shared/refusal.ts";
+import { CellError, refuse } from "../../shared/refusal.ts";
 
 /** A question for the add-on, as it is sent. */
 export type Step = Readonly<Record<string, unknown>> & { readonly ask: "look" | "make" | "calculate" | "ingredients" };
-/** Yields steps, takes their answers as they arrived, ends with its own answer; refuses with a CellError. */
+/** Yields steps, takes their answers as they arrived or throws what the add-on refused, ends with its own answer; refuses with a CellError. */
 export type Steps<T> = Generator<Step, T, unknown>;
 
 export function* look(asked: LookAsk): Steps<Snapshot> {
   return readSnapshot(yield { ...asked, ask: "look" });
 }
 
-/** The name of the new sheet. */
-export function* make(plan: SheetPlan, title: string): Steps<string> {
-  const { sheet } = ((yield { ...makeAsk(plan, title), ask: "make" }) ?? {}) as { sheet?: unknown };
+/** The name of the new sheet; refused where a sheet that its formulas read is not called as in `tabs`. */
+export function* make(plan: SheetPlan, title: string, tabs: readonly Tab[] = []): Steps<string> {
+  const { sheet } = ((yield { ...makeAsk(plan, title, tabs), ask: "make" }) ?? {}) as { sheet?: unknown };
   if (typeof sheet === "string") return sheet;
   return refuse("The sheet is there, but its name could not be read. Look at the tabs before you build it again.");
 }
@@ -32,3 +32,7 @@ export function* calculate(calls: readonly Call[]): Steps<readonly Calculated[]>
 export function* ingredients(): Steps<readonly StartIngredient[]> {
   return readIngredients(yield { ask: "ingredients" });
 }
+
+/** What the add-on refused, or what failed in it, for the steps to throw. */
+export const refused = (message: string, because?: string): Error =>
+  because === undefined ? new CellError([{ says: message }]) : new Error(because);

@@ -19,6 +19,7 @@ export type ReadDraft = {
   columns: "weighed" | "percent";
   units: Units;
   cups: string;
+  plain: boolean;
   /** Pieces that the recipe itself makes, and what the sheet is to make; where that is blank, as much as the recipe. */
   readonly make: { recipe: string; pieces: string; weight: string; loss: string };
   lines: Line[];
@@ -84,7 +85,11 @@ export function assessLines(draft: ReadDraft, model: SheetModel): ReadState {
     order: {
       template: model.name,
       // A tin's sizes are no part of a recipe text; the sheet does without one.
-      options: { ...draft.units, parts: model.parts.filter((part) => part !== "tin") },
+      options: {
+        ...draft.units,
+        parts: model.parts.filter((part) => part !== "tin"),
+        ...(draft.plain ? { form: "plain" } : {}),
+      },
       values: Object.fromEntries([...values].filter(([name]) => inputs.has(name))),
     },
     troubles,

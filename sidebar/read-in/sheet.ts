@@ -5,6 +5,7 @@ import { TEMPLATES } from "../../templates/index.ts";
 import { element, say } from "../element.ts";
 import { choiceField, type Form, radioField, textField } from "../form.ts";
 import { inUnit } from "../make/figures.ts";
+import { formChoice } from "../make/form-choice.ts";
 import { unitSign } from "../make/unit-change.ts";
 import { LABELS, takesPieces } from "./make.ts";
 import type { ReadDraft, ReadState } from "./order.ts";
@@ -94,6 +95,7 @@ export function sheetSection({ draft, form, model }: Sheet): HTMLElement {
         },
       },
     ),
+    formChoice(form, draft),
     amounts,
   );
 

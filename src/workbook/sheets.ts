@@ -6,6 +6,7 @@ import { activate, makeRange } from "./range.ts";
 import { newConditional, newValidation } from "./rules.ts";
 import type { Session } from "./session.ts";
 import { checkSheetName, makeSheet } from "./sheet.ts";
+import { makeTextFinder } from "./text-finder.ts";
 import { newTextStyle } from "./text-style.ts";
 import { makeUi } from "./ui.ts";
 
@@ -89,6 +90,10 @@ function makeSpreadsheet(session: Session, sheetOf: (sheetId: string) => object)
       getSpreadsheetTimeZone: () => "Etc/UTC",
       getActiveSheet: () => sheetOf(session.get("getActiveSheetId")),
       getActiveRange: () => activeRange(session, sheetOf),
+      createTextFinder: (text: unknown) =>
+        makeTextFinder(session, text, (sheetId, left, top) =>
+          makeRange(session, { sheetId, zone: { left, top, right: left, bottom: top } }, sheetOf),
+        ),
       setActiveSheet: (sheet: object) => {
         activateSheet(placeOf(sheet).sheetId);
         return sheet;

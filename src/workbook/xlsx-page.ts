@@ -23,17 +23,19 @@ export function pageOf(width: number, height: number): Partial<Worksheet["pageSe
   };
 }
 
-/** How many columns and rows are for paper: those before what the sheet only works with. */
+/** How many columns and rows are for paper: those before what the sheet only works with, beside or below. */
 export function printed(
   columns: number,
   rows: number,
   textAt: (column: number, row: number) => string,
 ): { readonly columns: number; readonly rows: number } {
+  let most = columns;
   for (let row = 0; row < rows; row++) {
-    for (let column = 0; column < columns; column++) {
+    for (let column = 0; column < most; column++) {
       if (!textAt(column, row).startsWith(WORKED_OUT)) continue;
-      return column === 0 ? { columns, rows: row } : { columns: column, rows };
+      if (column === 0) return { columns: most, rows: row };
+      most = column;
     }
   }
-  return { columns, rows };
+  return { columns: most, rows };
 }

@@ -22,6 +22,7 @@ export const costColumns = (left: number, rows: number): Table => ({
   left,
   when: "cost",
   rows,
+  spare: 0,
   columns: [
     {
       name: "price_each",

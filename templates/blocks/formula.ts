@@ -129,14 +129,13 @@ export const COLUMNS = {
   },
 } as const satisfies Readonly<Record<string, ColumnModel>>;
 
-/** The ingredients: a percentage or a weight each, and what follows from it. */
-export function ingredientTable(rows: number, ...columns: readonly ColumnModel[]): Table {
-  return { table: "formula", left: 0, rows, columns };
+/** The ingredients: a percentage or a weight each, and what follows from it. A longer recipe gets its rows, and some to spare. */
+export function ingredientTable(...columns: readonly ColumnModel[]): Table {
+  return { table: "formula", left: 0, rows: 16, spare: 4, columns };
 }
 
 const { ingredient, kind, percent, weighed, share, grams, whole: wholeShare, mix, remark } = COLUMNS;
 export const formulaTable: Table = ingredientTable(
-  16,
   ingredient,
   kind,
   percent,

@@ -62,4 +62,4 @@ const mix: ColumnModel = { ...COLUMNS.mix, plain: plain.mix };
 
 const { ingredient, kind, percent, grams, whole, remark } = COLUMNS;
 /** Percentages only: plain water can be told from weights no sooner than the flour is known. */
-export const usedTable = ingredientTable(16, ingredient, kind, percent, used, share, grams, whole, mix, remark);
+export const usedTable = ingredientTable(ingredient, kind, percent, used, share, grams, whole, mix, remark);

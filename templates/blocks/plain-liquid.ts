@@ -10,6 +10,7 @@ export const moistTable: Table = {
   left: 0,
   when: "plain",
   rows: 12,
+  spare: 4,
   columns: [
     { name: "moist_name", head: "Water in (USDA SR28)", unit: "text", role: "input" },
     { name: "moist_water", head: "of its weight", unit: "share", role: "input" },

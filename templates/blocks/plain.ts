@@ -60,6 +60,7 @@ const workedTable = (left: number, rows: number, columns: readonly ColumnModel[]
   table: "worked",
   left,
   rows,
+  spare: 0,
   columns,
 });
 

@@ -213,7 +213,6 @@ function stageColumn(name: "pre" | "final", head: string, seed: boolean): Column
 const { ingredient, kind, percent, weighed, share, grams, remark } = COLUMNS;
 const stagedTable = (pre: string, seed: boolean) =>
   ingredientTable(
-    16,
     ingredient,
     kind,
     percent,

@@ -1,9 +1,9 @@
-// The shop's loaves from the oven's floor: one with the levain as a row, one that builds the same levain itself.
+// The shop's loaves from the oven's floor: both build the shop's levain, one of them is raised by nothing else.
 import type { Asked } from "./asked.ts";
 
 export const hearthLoafAsked: Asked = {
   ask: "build",
-  template: "hearth-loaf",
+  template: "levain-loaf",
   options: { weight: "g", temperature: "C", length: "cm", parts: ["water", "steps", "chart"] },
   values: {
     title: "Quay hearth loaf",
@@ -20,7 +20,13 @@ export const hearthLoafAsked: Asked = {
     size_pieces: [30, 20],
     size_weight: [800, 400],
     size_loss: [0.14, 0.16],
-    pre_kind: null,
+    pre_share: 0.1,
+    pre_hydration: 1,
+    seed_hydration: 1,
+    seed_share: 0.2,
+    pre_from: "Strong white flour",
+    pre_hours: 9,
+    pre_step: "Mix",
     dough_target: 24,
     flour_temp: 20,
     room_temp: 22,
@@ -29,9 +35,9 @@ export const hearthLoafAsked: Asked = {
     mixing: "spiral",
     minutes: 9,
     yeast: "fresh",
-    ingredient: ["Strong white flour", "Wholemeal wheat flour", "Water", "Sea salt", "Fresh yeast", "Quay levain"],
-    kind: ["flour", "flour", "water", "salt", "yeast", "levain 100%"],
-    percent: [0.8, 0.1, 0.6, 0.02, 0.006, 0.2],
+    ingredient: ["Strong white flour", "Wholemeal wheat flour", "Water", "Sea salt", "Fresh yeast"],
+    kind: ["flour", "flour", "water", "salt", "yeast"],
+    percent: [0.9, 0.1, 0.7, 0.02, 0.006],
     held_share: 0.04,
     law: "EU",
     step: ["Mix", "First rise", "Divide and rest", "Shape", "Final proof", "Bake", "Cool"],
@@ -76,7 +82,7 @@ export const levainLoafAsked: Asked = {
     seed_hydration: 1,
     seed_share: 0.2,
     pre_from: "Strong white flour",
-    keep: 500,
+    keep: 1600,
     pre_hours: 9,
     pre_step: "Mix",
     dough_target: 25,

@@ -12,7 +12,7 @@ import { levainAsked, panLoafAsked, ryeTinAsked } from "./tins.ts";
 export const DEMO_FRONT = "Quay pan loaf";
 
 /**
- * The shop on a given day: a month is logged before it, orders are for the day after. Larder and mix log come first,
+ * The shop on a given day: a month is logged before it, orders are for the two days after. Larder and mix log come first,
  * because formula sheets read what is there when they are built.
  */
 export const demoShop = (today: number): readonly Asked[] => [
@@ -40,6 +40,10 @@ export const demoShop = (today: number): readonly Asked[] => [
       { sheet: "Harbour levain loaf", pieces: 34 },
       { sheet: "Ferry bun", pieces: 150 },
       { sheet: "Lantern rye tin", pieces: 24 },
+      { sheet: "Quay pan loaf", pieces: 24, day: isoOf(today + 2) },
+      { sheet: "Harbour levain loaf", pieces: 51, day: isoOf(today + 2) },
+      // Less dough than the mixer's least.
+      { sheet: "Ferry bun", pieces: 40, day: isoOf(today + 2) },
     ],
   },
   { ask: "card", sheet: "Quay pan loaf", kind: "values", by: "pieces", amount: 48, ingredient: "" },

@@ -20,7 +20,7 @@ export async function calls(): Promise<void> {
 /** The model with another number of rows in its formula table. */
 function withRows(model: SheetModel, rows: number): SheetModel {
   const bands = model.bands.map((band) =>
-    band.map((item) => ("table" in item && item.table === "formula" ? { ...item, rows } : item)),
+    band.map((item) => ("table" in item && item.table === "formula" ? { ...item, rows, spare: 0 } : item)),
   );
   return { ...model, bands };
 }
@@ -49,7 +49,7 @@ function callsOf(model: SheetModel, codeText: string, sidebarText: string): void
   const book = openWorkbook({ codeJs: codeText, sidebarHtml: sidebarText });
   book.answer({ ask: "build", template: model.name, options: { ...METRIC, parts: model.parts }, values: model.sample });
   console.log(
-    `${model.name}: ${book.trail.length} service calls that read or write (24 rows; the number does not depend on the rows)`,
+    `${model.name}: ${book.trail.length} service calls that read or write (16 rows; the number does not depend on the rows)`,
   );
   console.log(`${model.name}: ${layOut(model, options).rows} rows in the sheet`);
 }
