@@ -101,6 +101,11 @@ export type PlannedQuestions = {
   card: { readonly ask: CardAsk; readonly answer: { readonly sheet: string } };
   /** What can be said of the formula sheet in front, for a style ("" for the usual one). */
   review: { readonly ask: { readonly style: string }; readonly answer: SheetReview };
+  /** The shop's settings as they stand in their sheet, a name and a text each; null without such a sheet. */
+  settings: {
+    readonly ask: Record<string, never>;
+    readonly answer: { readonly rows: readonly (readonly [name: string, value: string])[] | null };
+  };
   /** A day sheet, please; `day` is such as 2026-01-31, and so is that of an order for another day. */
   day: {
     readonly ask: {

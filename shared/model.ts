@@ -129,6 +129,8 @@ export type Definition = { readonly name: string; readonly from: string; readonl
 /** Where the shop's ingredient table stands; formulas of any sheet say it as it is. */
 export const LARDER_NAME = "gramwright_larder";
 /** Where the first mix log tells its line: factor at 0 min, more a minute, typical miss, mixes read, degrees. */
+/** Where the shop's settings stand; the bench begins new formulas with them. */
+export const SETTINGS_NAME = "gramwright_settings";
 export const MIXLOG_NAME = "gramwright_mixlog";
 
 /** Begins what a sheet only needs to work with: rows from here down, or columns from here on, are not on its pages. */

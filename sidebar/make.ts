@@ -12,30 +12,62 @@ import { ownFields, ownSection } from "./make/own-section.ts";
 import { formulaBar, stepsLine } from "./make/pictures.ts";
 import { ingredientTable } from "./make/rows.ts";
 import { type Bench, mixerSection, section, unitChoices, waterSection } from "./make/sections.ts";
+import { beginWith, readShop } from "./make/shop.ts";
+import { type KnownShop, shopSection } from "./make/shop-section.ts";
 import { startFrom } from "./make/start.ts";
 import { tinSection } from "./make/tin-section.ts";
-import type { Panel } from "./panel.ts";
+import { type Panel, SHOWN_AGAIN } from "./panel.ts";
+import { ask } from "./server.ts";
 
 /** Builds a formula sheet from a template and what is typed here. */
 export const make: Panel = {
   name: "Make",
   heading: "Make a formula sheet",
   open: () => {
-    const panel = element("div", {});
-    const [first] = TEMPLATES;
-    if (first !== undefined) panel.append(...sheetForm(first, show));
+    let model = TEMPLATES[0];
+    let isTouched = false;
+    const touch = () => {
+      isTouched = true;
+    };
+    const panel = element("div", { input: touch, change: touch, [SHOWN_AGAIN]: () => void look() });
+    const known: KnownShop = { shop: undefined, begun: false, begin: () => show(model), kept: () => void look(true) };
+    put();
+    void look();
     return panel;
 
-    function show(model: SheetModel): void {
-      panel.replaceChildren(...sheetForm(model, show));
+    function show(chosen: SheetModel | undefined): void {
+      model = chosen;
+      put();
       panel.querySelector("select")?.focus();
+    }
+
+    function put(): void {
+      isTouched = false;
+      known.begun = known.shop !== undefined && known.shop !== null;
+      if (model !== undefined) panel.replaceChildren(...sheetForm(model, show, known));
+    }
+
+    /** Settings that come while somebody is at work wait for the next formula. */
+    async function look(isOwn = false): Promise<void> {
+      const outcome = await ask("settings", {}, PATIENCE_MS);
+      if (!("answer" in outcome)) return;
+      const { rows } = outcome.answer;
+      const found = rows === null ? null : readShop(rows);
+      if (JSON.stringify(found) === JSON.stringify(known.shop)) return;
+      known.shop = found;
+      if (isOwn) return;
+      if (found !== null && !isTouched && !panel.contains(document.activeElement)) put();
+      else known.redraw?.();
     }
   },
 };
 
+const PATIENCE_MS = 30_000;
+
 /** A change of template starts anew: other templates have other ingredients. */
-function sheetForm(model: SheetModel, show: (model: SheetModel) => void): Node[] {
+function sheetForm(model: SheetModel, show: (model: SheetModel) => void, known: KnownShop): Node[] {
   const draft = startFrom(model);
+  if (known.shop) beginWith(draft, known.shop);
   const updates: (() => void)[] = [];
   let current: Assessed = assess(draft, model);
   const form: Form = {
@@ -63,6 +95,7 @@ function sheetForm(model: SheetModel, show: (model: SheetModel) => void): Node[]
     ...ofParts.map((group) => ownSection(bench, group, ...(hasSteps(group) ? [stepsLine(bench)] : []))),
     ...(model.parts.includes("water") ? [waterSection(bench)] : []),
     mixerSection(bench),
+    shopSection(bench, known),
     element("section", { class: "cautions" }, ...cautions(model).map((text) => element("p", {}, text))),
   ];
   const foot = buildFoot(bench);

@@ -5,7 +5,8 @@ import { TEMPLATES } from "../templates/index.ts";
 import { element, say } from "./element.ts";
 import { choiceField, type Form } from "./form.ts";
 import { footOf } from "./make/building.ts";
-import type { Panel } from "./panel.ts";
+import { readShop } from "./make/shop.ts";
+import { type Panel, SHOWN_AGAIN } from "./panel.ts";
 import { askedOf, type Line, lineOf, merged } from "./read-in/lines.ts";
 import { lineList } from "./read-in/list.ts";
 import { assessLines, type ReadDraft, type ReadState } from "./read-in/order.ts";
@@ -28,6 +29,7 @@ function open(): HTMLElement {
     units: { weight: "g", temperature: "C", length: "cm" },
     cups: "US",
     plain: false,
+    shop: null,
     make: { recipe: "", pieces: "", weight: "", loss: "" },
     lines: [],
   };
@@ -86,7 +88,19 @@ function open(): HTMLElement {
     if (isTold) say(status, summary(draft.lines, current));
   });
   form.changed();
-  return element("div", {}, element("section", {}, pasted.node, cups, button, bar, status), result);
+  void look();
+  const paste = element("section", {}, pasted.node, cups, button, bar, status);
+  return element("div", { [SHOWN_AGAIN]: () => void look() }, paste, result);
+
+  /** The units, scales and kitchen of the shop, as long as nothing is read. */
+  async function look(): Promise<void> {
+    const outcome = await ask("settings", {}, PATIENCE_MS);
+    if (!("answer" in outcome) || draft.lines.length > 0) return;
+    const { rows } = outcome.answer;
+    draft.shop = rows === null ? null : readShop(rows);
+    if (draft.shop !== null) draft.units = draft.shop.units;
+    form.changed();
+  }
 
   function cupsField(): HTMLElement {
     const words: Readonly<Record<CupSystem, string>> = { US: "US", AU: "Australia", UK: "UK", EU: "Europe" };

@@ -13,6 +13,7 @@ import { levainLoaf } from "./levain-loaf.ts";
 import { mixLog } from "./mix-log.ts";
 import { panLoaf } from "./pan-loaf.ts";
 import { priceSheet } from "./price-sheet.ts";
+import { settings } from "./settings.ts";
 import { softBun } from "./soft-bun.ts";
 
 export const TEMPLATES: readonly SheetModel[] = [
@@ -33,4 +34,5 @@ export const SHEETS: readonly SheetModel[] = /* @__PURE__ */ TEMPLATES.concat([
   priceSheet,
   mixLog,
   bakeOffLog,
+  settings,
 ]);

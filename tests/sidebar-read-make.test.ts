@@ -14,6 +14,7 @@ const draftOf = (make: Partial<ReadDraft["make"]>): ReadDraft => ({
   units: GRAMS,
   cups: "US",
   plain: false,
+  shop: null,
   make: { recipe: "", pieces: "", weight: "", loss: "", ...make },
   lines: [
     line("Flour", "flour", 500),

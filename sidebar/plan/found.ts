@@ -1,7 +1,7 @@
 import { absolute } from "../../shared/a1.ts";
 import { inputNames, type Order } from "../../shared/bench.ts";
 import { startingLarder } from "../../shared/larder-start.ts";
-import { LARDER_NAME, type Links, MIXLOG_NAME, type SheetModel } from "../../shared/model.ts";
+import { LARDER_NAME, type Links, MIXLOG_NAME, SETTINGS_NAME, type SheetModel } from "../../shared/model.ts";
 import { withMoisture } from "../../shared/moisture.ts";
 import { plan, type SheetPlan } from "../../shared/plan.ts";
 import type { FormulaSheets } from "./all-sheets.ts";
@@ -19,6 +19,7 @@ export function* prepare({ model, options, values }: Ordered): Steps<Prepared> {
   const there = (yield* look({ names: [LARDER_NAME, MIXLOG_NAME] })).names.map(({ name }) => name);
   const [hasLarder, hasMixLog] = [there.includes(LARDER_NAME), there.includes(MIXLOG_NAME)];
   if (model.defines?.name === MIXLOG_NAME) return mixLogPlan(model, options, values, hasMixLog);
+  if (model.defines?.name === SETTINGS_NAME) return yield* settingsPlan(model, options, values);
   if (model.defines !== undefined) return yield* larderPlan(model, options, values, hasLarder);
   const parts = [
     ...options.parts.filter((part) => !NEED_LARDER.includes(part)),
@@ -44,6 +45,15 @@ function mixLogPlan(
     : `Formula sheets built from now on read their friction factor here; its name is ${MIXLOG_NAME}.`;
   const made = plan(model, options, { ...values, known_as: note });
   return isSecond ? { made: { ...made, defines: [] }, note } : { made };
+}
+
+/** New formulas begin with one sheet of settings: the first. */
+function* settingsPlan(model: SheetModel, options: Order["options"], values: Order["values"]): Steps<Prepared> {
+  const made = plan(model, options, values);
+  const isSecond = (yield* look({ names: [SETTINGS_NAME] })).names.length > 0;
+  if (!isSecond) return { made };
+  const note = `This workbook has settings already, and new formulas go on beginning with those (${SETTINGS_NAME}).`;
+  return { made: { ...made, defines: [] }, note };
 }
 
 /** Formulas read one larder: the first. Another one says so. */

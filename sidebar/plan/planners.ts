@@ -9,6 +9,7 @@ import { reviewSheet } from "./check-sheet.ts";
 import { buildDay } from "./day.ts";
 import { type Prepared, prepare, pricePlan } from "./found.ts";
 import { formulas, handOut } from "./hand-out.ts";
+import { readSettings } from "./settings.ts";
 import { make, type Steps } from "./steps.ts";
 
 type Asked = Readonly<Record<string, unknown>>;
@@ -21,6 +22,7 @@ const PLANNERS: { readonly [Q in PlannedQuestion]: Planner<Q> } = {
   card: handOut,
   review: reviewSheet,
   day: buildDay,
+  settings: readSettings,
 };
 
 const PLANNED: ReadonlySet<string> = new Set(Object.keys(PLANNERS));
@@ -62,6 +64,7 @@ const UNDONE: { readonly [Q in PlannedQuestion]: string } = {
   day: NOT_BUILT,
   formulas: NOT_READ,
   review: NOT_READ,
+  settings: NOT_READ,
 };
 
 /** What a person reads when a planned question fails; what was being built has been removed by then. */

@@ -9,6 +9,7 @@ import { quoted } from "../../shared/show.ts";
 import { fromGrams, type Grams, grams, type Weight, weight } from "../../shared/units.ts";
 import type { Units } from "../make/quantity.ts";
 import { tidy } from "../make/shares.ts";
+import { type Shop, shopValues } from "../make/shop.ts";
 import { type Trouble, trouble } from "../make/trouble.ts";
 import type { Line } from "./lines.ts";
 import { makeValues } from "./make.ts";
@@ -20,6 +21,8 @@ export type ReadDraft = {
   units: Units;
   cups: string;
   plain: boolean;
+  /** The shop's settings, where the workbook has them; its units are those of the draft to begin with. */
+  shop: Shop | null;
   /** Pieces that the recipe itself makes, and what the sheet is to make; where that is blank, as much as the recipe. */
   readonly make: { recipe: string; pieces: string; weight: string; loss: string };
   lines: Line[];
@@ -80,6 +83,9 @@ export function assessLines(draft: ReadDraft, model: SheetModel): ReadState {
     }
   }
   values.set("change_1", sectionsOf(draft));
+  if (draft.shop !== null) {
+    for (const [name, value] of shopValues({ ...draft.shop, units: draft.units })) values.set(name, value);
+  }
   const inputs = inputNames(model);
   return {
     order: {

@@ -1,0 +1,51 @@
+import { SETTINGS_NAME, type SheetModel } from "../shared/model.ts";
+import { CAUTIONS, cautionsOf } from "./blocks/name.ts";
+
+/** How one shop weighs, mixes and bakes: what every new formula begins with, to be read and changed in its cells. */
+export const settings: SheetModel = {
+  name: "settings",
+  title: "Shop settings",
+  says: "Units, mixer, scales and kitchen of the shop: what every new formula of the bench begins with.",
+  widths: [220, 150, 320],
+  parts: [],
+  defines: { name: SETTINGS_NAME, from: "setting", to: "setting_value" },
+  bands: [
+    [
+      {
+        block: "name",
+        left: 0,
+        lines: [
+          { cells: [{ at: 0, role: "title", name: "title", text: "Shop settings" }] },
+          {
+            cells: [
+              {
+                at: 0,
+                role: "remark",
+                text: "Every new formula of the bench begins with these. Type over a value; a blank one is left to each formula.",
+              },
+            ],
+          },
+          { cells: [{ at: 0, role: "remark", text: "Sheets that are built already stay as they are." }] },
+        ],
+      },
+    ],
+    [
+      {
+        table: "settings",
+        left: 0,
+        rows: 16,
+        columns: [
+          { name: "setting", head: "Setting", unit: "text", role: "input" },
+          { name: "setting_value", head: "Value", unit: "text", role: "input" },
+        ],
+      },
+    ],
+    [cautionsOf(CAUTIONS.raw)],
+  ],
+  sample: {
+    title: "Shop settings",
+    setting: ["Weights in", "Temperatures in", "Lengths in", "Shop", "Mixer takes at most", "Flour is at"],
+    setting_value: ["grams", "°C", "cm", "Tern Quay Bakehouse", "20 kg", "21 °C"],
+  },
+  expects: { "setting_value/5": "20 kg" },
+};
