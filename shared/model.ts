@@ -141,6 +141,8 @@ export type SheetModel = {
   readonly title: string;
   /** What a person finds in the list of templates. */
   readonly says: string;
+  /** Under which heading it stands there. */
+  readonly group?: string;
   readonly widths: readonly number[];
   readonly bands: readonly Band[];
   /** How large everything is written, 1 being the size of a formula sheet. */

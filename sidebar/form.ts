@@ -81,7 +81,17 @@ export function textField(form: Form, shape: Shape, { get, set }: Binding): HTML
   return element("div", { class: looks }, label(form, shape, id), input, ...hint, ...below);
 }
 
-type Option = { readonly value: string; readonly text: string };
+/** Choices with a group stand under its name, where a list shows names. */
+type Option = { readonly value: string; readonly text: string; readonly group?: string | undefined };
+
+function listed(options: readonly Option[]): HTMLElement[] {
+  const groups = [...new Set(options.map(({ group }) => group))];
+  return groups.flatMap((group) => {
+    const mine = options.filter((one) => one.group === group);
+    const nodes = mine.map(({ value, text }) => element("option", { value }, text));
+    return group === undefined ? nodes : [element("optgroup", { label: group }, ...nodes)];
+  });
+}
 
 export function choiceField(form: Form, shape: Shape, options: readonly Option[], { get, set }: Binding): HTMLElement {
   const id = newId();
@@ -96,7 +106,7 @@ export function choiceField(form: Form, shape: Shape, options: readonly Option[]
         form.changed();
       },
     },
-    ...options.map(({ value, text }) => element("option", { value }, text)),
+    ...listed(options),
   );
   form.onChange(() => {
     if (select.value !== get()) select.value = get();

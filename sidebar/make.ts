@@ -113,7 +113,7 @@ function nameSection(bench: Bench, model: SheetModel, show: (model: SheetModel) 
     choiceField(
       bench.form,
       { at: () => "template", label: () => "Template" },
-      TEMPLATES.map(({ name, title }) => ({ value: name, text: title })),
+      TEMPLATES.map(({ name, title, group }) => ({ value: name, text: title, group })),
       {
         get: () => model.name,
         set: (name) => {

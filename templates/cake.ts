@@ -12,6 +12,7 @@ export const cake: SheetModel = {
   name: "cake",
   title: "Cake batter",
   says: "A cake batter by tins and their fill, in batches that the bowl takes.",
+  group: "Cake and cookies",
   widths: [166, 84, 84, 84, 84, 84, 84, 84, 166],
   parts: ["tin", "steps"],
   bands: [

@@ -10,6 +10,7 @@ export const cookie: SheetModel = {
   name: "cookie",
   title: "Cookie",
   says: "Cookies by the piece or by the tray: dough, trays and oven loads.",
+  group: "Cake and cookies",
   widths: [166, 84, 84, 84, 84, 84, 84, 84, 166],
   parts: ["steps"],
   bands: [

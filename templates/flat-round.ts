@@ -13,6 +13,7 @@ export const flatRound: SheetModel = {
   name: "flat-round",
   title: "Flat round",
   says: "Flat rounds by diameter: one weight per area for every size.",
+  group: "Bread",
   widths: [166, 84, 84, 84, 84, 84, 84, 84, 166],
   parts: ["water", "steps", "chart"],
   bands: [

@@ -13,6 +13,7 @@ export const hearthLoaf: SheetModel = {
   name: "hearth-loaf",
   title: "Hearth loaf",
   says: "A loaf on the oven's floor with a poolish or biga: what goes into preferment and final mix, and when.",
+  group: "Bread",
   widths: [166, 84, 84, 84, 84, 84, 84, 84, 166],
   parts: ["water", "steps", "chart"],
   bands: [

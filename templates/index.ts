@@ -20,9 +20,9 @@ export const TEMPLATES: readonly SheetModel[] = [
   panLoaf,
   hearthLoaf,
   levainLoaf,
+  flatRound,
   softBun,
   laminated,
-  flatRound,
   cake,
   cookie,
 ].map((model) => withPlain(withCosting(model)));

@@ -13,6 +13,7 @@ export const laminated: SheetModel = {
   name: "laminated",
   title: "Laminated dough",
   says: "A dough folded with fat: base dough, roll-in fat by block, layers and pieces.",
+  group: "Buns and layered dough",
   widths: [166, 84, 84, 84, 84, 84, 84, 84, 166],
   parts: ["water", "steps", "chart"],
   bands: [

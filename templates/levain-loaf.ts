@@ -13,6 +13,7 @@ export const levainLoaf: SheetModel = {
   name: "levain-loaf",
   title: "Levain loaf",
   says: "A loaf raised by a levain: its feeding from a seed, what goes into levain and final mix, and when.",
+  group: "Bread",
   // A flour's name fits the second column, and with its cost the sheet still stands upright on a page.
   widths: [166, 116, 84, 84, 84, 84, 84, 84, 156],
   parts: ["water", "steps", "chart"],

@@ -13,6 +13,7 @@ export const panLoaf: SheetModel = {
   name: "pan-loaf",
   title: "Pan loaf",
   says: "A loaf in a tin: one dough in up to five sizes, with tin fill, water temperature and steps counted back.",
+  group: "Bread",
   widths: [166, 84, 84, 84, 84, 84, 84, 84, 166],
   parts: ["tin", "water", "steps", "chart"],
   bands: [

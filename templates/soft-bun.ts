@@ -14,6 +14,7 @@ export const softBun: SheetModel = {
   name: "soft-bun",
   title: "Soft bun",
   says: "A bun with eggs, milk and butter: plain water from the effective hydration wanted.",
+  group: "Buns and layered dough",
   widths: [166, 84, 84, 84, 84, 84, 84, 84, 166],
   parts: ["water", "steps", "chart"],
   bands: [

@@ -147,6 +147,17 @@ describe.skipIf(skipWithoutChromium("the shop's settings in a browser"))("the Ma
     await bench.checked("begun");
   });
 
+  test("lists the templates in groups", async () => {
+    await bench.open();
+    const groups = bench.field("Template").locator("optgroup");
+    expect(await groups.evaluateAll((all) => all.map((one) => one.getAttribute("label")))).toEqual([
+      "Bread",
+      "Buns and layered dough",
+      "Cake and cookies",
+    ]);
+    expect(await groups.locator("option").count()).toBe(8);
+  });
+
   test("leaves what is being typed alone, and offers to begin anew", async () => {
     await bench.open();
     await settled();

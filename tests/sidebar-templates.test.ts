@@ -21,6 +21,10 @@ describe.each(TEMPLATES.map((model) => [model.name, model] as const))("%s in the
     for (const [name, value] of Object.entries(rest)) expect(sent[name] ?? null, name).toEqual(value);
   });
 
+  test("stands in a group of the list", () => {
+    expect(model.group).toMatch(/^(?:Bread|Buns and layered dough|Cake and cookies)$/);
+  });
+
   test("what is told before is what its sheet must compute", () => {
     const { made, mixes, times, isOpen } = assess(sampleOf(model), model);
     const { expects } = model;

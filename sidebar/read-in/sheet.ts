@@ -58,7 +58,7 @@ export function sheetSection({ draft, form, model }: Sheet): HTMLElement {
     choiceField(
       form,
       { at: () => "template", label: () => "Template" },
-      TEMPLATES.filter(takesRows).map(({ name, title }) => ({ value: name, text: title })),
+      TEMPLATES.filter(takesRows).map(({ name, title, group }) => ({ value: name, text: title, group })),
       {
         get: () => draft.template,
         set: (name) => {
