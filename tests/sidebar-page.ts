@@ -146,7 +146,7 @@ export function benchPages(host?: (json: string) => string): BenchPage {
       }),
     field,
     build: () => page.getByRole("button", { name: "Build the sheet" }),
-    status: () => page.locator(".status").textContent(),
+    status: () => page.locator("footer .status").textContent(),
     troubles: () => page.locator(".trouble:visible").allTextContents(),
     focused: () =>
       page.evaluate(() => (document.activeElement as HTMLInputElement | null)?.labels?.[0]?.textContent?.trim()),
