@@ -144,6 +144,18 @@ function LIST_PLAIN() {}
   });
 });
 
+describe("a workbook of the last time", () => {
+  test("calculates with the script's functions, though no workbook of this process has called them yet", () => {
+    const codeJs = "/** @customfunction */ function KEPT_TWICE(x) { return 2 * x; }";
+    const sheet = { id: "s", name: "Sheet1", colNumber: 5, rowNumber: 9 };
+    const cells = { A1: "21", A2: "=KEPT_TWICE(A1)", A3: '=IF(A2>40,KEPT_TWICE(A2),"")' };
+    const book = openWorkbook({ codeJs, data: { sheets: [{ ...sheet, cells }] } as never });
+    expect(book.values("Sheet1", "A2:A3")).toEqual([[42], [84]]);
+    book.type("Sheet1", "A1", "30");
+    expect(book.values("Sheet1", "A2:A3")).toEqual([[60], [120]]);
+  });
+});
+
 describe("a sheet as text", () => {
   test("columns stand in line, numbers to the right, the last text runs on", () => {
     const text = (value: string) => ({ text: value, isNumber: false });
