@@ -156,6 +156,23 @@ describe("a workbook of the last time", () => {
   });
 });
 
+describe("undoing what a script did", () => {
+  test("the workbook takes what is typed after notes and protections were undone", () => {
+    const book = withScript(`sheet.getRange("A2").setNote("the flour"); sheet.protect().setWarningOnly(true);`);
+    book.type("Sheet1", "B2", "1000");
+    book.go();
+    const model = book.engine.model as unknown as { dispatch(type: string): unknown };
+    for (let step = 0; step < 10 && book.cell("Sheet1", "A2").note !== ""; step++) model.dispatch("REQUEST_UNDO");
+    expect(book.cell("Sheet1", "A2").note).toBe("");
+    book.type("Sheet1", "A2", "rye");
+    book.type("Sheet1", "B3", "=B2*2");
+    expect(book.values("Sheet1", "A2:B3")).toEqual([
+      ["rye", 1000],
+      ["", 2000],
+    ]);
+  });
+});
+
 describe("a sheet as text", () => {
   test("columns stand in line, numbers to the right, the last text runs on", () => {
     const text = (value: string) => ({ text: value, isNumber: false });
