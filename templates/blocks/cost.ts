@@ -130,7 +130,7 @@ export function sizeCosts(costed: Costed): Table | Block {
       {
         cells: columns.map(({ head, unit }, at) => ({
           at,
-          role: "heading" as const,
+          role: "label" as const,
           text: head,
           ...(unit === "text" ? {} : { align: "right" as const }),
         })),
