@@ -29,6 +29,29 @@ describe("price sheet", () => {
   };
 
   test(
+    "a cost that lacks a price says so, here too: of a row, and of what is rolled in",
+    async () => {
+      const book = await workbook();
+      await larderOf(book);
+      const croissant = modelNamed("laminated");
+      const rolled = await costed(book, { ...croissant.sample, roll_in_name: "Quay lard" }, croissant);
+      const pan = await costed(book, { ...panLoaf.sample, title: "Quay loaf" });
+      const prices = await pricesOf(book);
+      const remarks = () =>
+        [1, 2, 3, 4].map((row) => [prices.value("product", row), prices.value("remark", row)]).sort();
+      const croissants = ["Slipway croissant", "1 without a price"];
+      expect(rolled.value("unpriced")).toBe("1 without");
+      expect(remarks()).toEqual([["Quay loaf", ""], ["Quay loaf", ""], croissants, croissants]);
+      pan.type("ingredient", "Quay malt", 1);
+      const loaf = ["Quay loaf", "1 without a price"];
+      expect(remarks()).toEqual([loaf, loaf, croissants, croissants]);
+      rolled.type("ingredient", "Quay malt", 1);
+      expect(rolled.value("unpriced")).toBe("2 without");
+    },
+    SLOW,
+  );
+
+  test(
     "every product with its cost, and one changed price in all of them",
     async () => {
       const { book, larder, pan, rolled } = await shop();

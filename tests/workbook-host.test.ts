@@ -144,6 +144,35 @@ function LIST_PLAIN() {}
   });
 });
 
+describe("a workbook of the last time", () => {
+  test("calculates with the script's functions, though no workbook of this process has called them yet", () => {
+    const codeJs = "/** @customfunction */ function KEPT_TWICE(x) { return 2 * x; }";
+    const sheet = { id: "s", name: "Sheet1", colNumber: 5, rowNumber: 9 };
+    const cells = { A1: "21", A2: "=KEPT_TWICE(A1)", A3: '=IF(A2>40,KEPT_TWICE(A2),"")' };
+    const book = openWorkbook({ codeJs, data: { sheets: [{ ...sheet, cells }] } as never });
+    expect(book.values("Sheet1", "A2:A3")).toEqual([[42], [84]]);
+    book.type("Sheet1", "A1", "30");
+    expect(book.values("Sheet1", "A2:A3")).toEqual([[60], [120]]);
+  });
+});
+
+describe("undoing what a script did", () => {
+  test("the workbook takes what is typed after notes and protections were undone", () => {
+    const book = withScript(`sheet.getRange("A2").setNote("the flour"); sheet.protect().setWarningOnly(true);`);
+    book.type("Sheet1", "B2", "1000");
+    book.go();
+    const model = book.engine.model as unknown as { dispatch(type: string): unknown };
+    for (let step = 0; step < 10 && book.cell("Sheet1", "A2").note !== ""; step++) model.dispatch("REQUEST_UNDO");
+    expect(book.cell("Sheet1", "A2").note).toBe("");
+    book.type("Sheet1", "A2", "rye");
+    book.type("Sheet1", "B3", "=B2*2");
+    expect(book.values("Sheet1", "A2:B3")).toEqual([
+      ["rye", 1000],
+      ["", 2000],
+    ]);
+  });
+});
+
 describe("a sheet as text", () => {
   test("columns stand in line, numbers to the right, the last text runs on", () => {
     const text = (value: string) => ({ text: value, isNumber: false });

@@ -147,6 +147,7 @@ function productLinks(sheets: readonly FormulaSheet[], stacks: readonly Stack[])
         price: cell("size_price"),
         margin: cell("size_margin"),
         total: reference(sheet, "cost_ingredients"),
+        unpriced: reference(sheet, "unpriced"),
         before: before === "" ? "0" : before,
         rows: stacks[index]?.rows ?? "0",
         // All weights go into one call as grams; what an ounce sheet counts is so many times as much.

@@ -17,9 +17,13 @@ const homes = new WeakMap<object, Home>();
 const LONGEST_TEXT = 50_000;
 const DEFECT_NAMES = /^(TypeError|ReferenceError|RangeError|SyntaxError|EvalError|URIError|InternalError)$/;
 
-/** Makes the script's custom functions known to the workbook whose getters are given, with their help. */
-export function attachCustom(library: Library, getters: Getters, home: Home, stubs: readonly Stub[]): void {
+/** Lets the workbook whose getters are given call its own script. */
+export function attachCustom(getters: Getters, home: Home): void {
   homes.set(getters, home);
+}
+
+/** Makes custom functions known by name, with their help: a formula read before its function is known stays unreadable for good. */
+export function knowCustom(library: Library, stubs: readonly Stub[]): void {
   const registry = library.registries.functionRegistry;
   for (const { name, summary, parameters } of stubs) {
     const args = parameters.map((one) => library.helpers.arg(`${one.name} (any, range<any>, optional)`, one.says));

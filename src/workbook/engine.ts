@@ -1,4 +1,4 @@
-import { attachCustom, type CustomScript } from "./custom.ts";
+import { attachCustom, type CustomScript, knowCustom } from "./custom.ts";
 import { separateDependents } from "./dependents.ts";
 import { fromTyped, toDialect } from "./dialect.ts";
 import { refuseEmptyText, renameErrors } from "./errors.ts";
@@ -47,7 +47,7 @@ export type Engine = {
   formula(position: Position): string | undefined;
   /** Writes what a person types: the locale decides what is a number. */
   type(position: Position, text: string): void;
-  attach(script: CustomScript, stubs: readonly Stub[]): void;
+  attach(script: CustomScript): void;
   /** The whole workbook as plain data, which `data` of openEngine takes back. */
   data(): WorkbookData;
 };
@@ -74,8 +74,12 @@ export function prepare(library: Library): void {
   quietly(() => separateDependents(library));
 }
 
-export function openEngine(library: Library, how: { locale?: LocaleCode; data?: WorkbookData } = {}): Engine {
+export function openEngine(
+  library: Library,
+  how: { locale?: LocaleCode; data?: WorkbookData; stubs?: readonly Stub[] } = {},
+): Engine {
   prepare(library);
+  knowCustom(library, how.stubs ?? []);
   const locale = LOCALES[how.locale ?? "en_US"];
   const empty = { sheets: [{ id: "sheet-1", name: "Sheet1", colNumber: 26, rowNumber: 1000 }], settings: { locale } };
   const model = quietly(() => new library.Model(how.data ?? empty));
@@ -126,8 +130,8 @@ export function openEngine(library: Library, how: { locale?: LocaleCode; data?: 
       const content = plus.startsWith("=") ? fromTyped(library, locale, plus) : canonicalNumber(library, locale, plus);
       run("UPDATE_CELL", { ...position, content });
     },
-    attach(script, stubs) {
-      attachCustom(library, model.getters, { script, report: (defect) => defects.push(defect) }, stubs);
+    attach(script) {
+      attachCustom(model.getters, { script, report: (defect) => defects.push(defect) });
       run("EVALUATE_CELLS");
     },
     // The engine's own exportData() packs cells too, and fails on running sums.

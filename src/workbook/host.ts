@@ -44,12 +44,13 @@ export function openWorkbook(how: {
   readonly data?: WorkbookData;
 }) {
   const engine = openEngine(loadLibrary(), {
+    stubs: findCallable(how.codeJs),
     ...(how.locale === undefined ? {} : { locale: how.locale }),
     ...(how.data === undefined ? {} : { data: how.data }),
   });
   const session = new Session(engine, new Set(how.sidebarHtml === undefined ? [] : ["sidebar"]));
   const script = makeScript(session, openNodeRealm(how.codeJs, servicesFor(session)));
-  engine.attach(script, findCallable(how.codeJs));
+  engine.attach(script);
   return makeHost(engine, session, script);
 }
 

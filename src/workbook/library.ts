@@ -92,6 +92,8 @@ export type Library = {
     readonly featurePluginRegistry: Registry<unknown>;
     readonly corePluginRegistry: Registry<unknown>;
     readonly coreViewsPluginRegistry: Registry<unknown>;
+    /** What takes a command back; asked for whenever something is done after an undo. */
+    readonly inverseCommandRegistry: Registry<(command: object) => readonly object[]>;
     readonly errorTypes: Set<string>;
   };
   tokenize(formula: string, locale?: Locale): Token[];

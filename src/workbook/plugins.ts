@@ -32,8 +32,11 @@ export const refusals: string[] = [];
 export function addPlugins(library: Library): void {
   library.registries.featurePluginRegistry.add("gramwright_batch", batchPlugin(library));
   library.registries.corePluginRegistry.add("gramwright_marks", marksPlugin(library));
-  library.coreTypes.add(ADD_MARK);
-  library.coreTypes.add(REMOVE_MARK);
+  for (const type of [ADD_MARK, REMOVE_MARK]) {
+    library.coreTypes.add(type);
+    // Without it whatever is done after such a command was undone fails half-way, and the workbook takes nothing any more.
+    library.registries.inverseCommandRegistry.add(type, (command) => [command]);
+  }
 }
 
 function batchPlugin(library: Library): unknown {

@@ -48,6 +48,8 @@ export const costColumns = (left: number, rows: number): Table => ({
 
 /** What an amount costs, and how its price is worked out. */
 export function costBlock({ extra }: Costed): Block {
+  const unpriced = '(LEN(@price_note)>0)*(LEFT(@kind;5)<>"water")';
+  const missing = `SUM(${unpriced}${extra === undefined ? "" : ";LEN(@extra_note)>0"})`;
   return {
     block: "cost",
     left: 0,
@@ -90,8 +92,7 @@ export function costBlock({ extra }: Costed): Block {
             role: "remark",
             name: "unpriced",
             unit: "text",
-            formula:
-              '=IF(ISERROR(INDEX(@price_each;1;1));"see the red cell";ARRAYFORMULA(IF(SUM((LEN(@price_note)>0)*(LEFT(@kind;5)<>"water"))=0;"";SUM((LEN(@price_note)>0)*(LEFT(@kind;5)<>"water"))&" without")))',
+            formula: `=IF(ISERROR(INDEX(@price_each;1;1));"see the red cell";ARRAYFORMULA(IF(${missing}=0;"";${missing}&" without")))`,
           },
         ],
       },
@@ -130,7 +131,7 @@ export function sizeCosts(costed: Costed): Table | Block {
       {
         cells: columns.map(({ head, unit }, at) => ({
           at,
-          role: "heading" as const,
+          role: "label" as const,
           text: head,
           ...(unit === "text" ? {} : { align: "right" as const }),
         })),

@@ -25,7 +25,7 @@ export const TOTALS = {
   fat: total("Fat", "fat", "share", 'SUMIF(@kind;"fat*";@share)'),
   egg: total("Egg", "egg", "share", 'SUMIF(@kind;"egg*";@share)'),
   dough: whole("Dough ({weight})"),
-  baseDough: whole("Base dough ({weight})"),
+  baseDough: whole("Base ({weight})"),
   batter: whole("Batter ({weight})"),
   pieces: pieces("@dough"),
   /** Of a dough that is divided with something rolled into it. */

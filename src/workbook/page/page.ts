@@ -43,10 +43,13 @@ async function text(path: string): Promise<string> {
 async function open(): Promise<void> {
   byId("address").textContent = `On this computer only: ${location.host} · F6 moves on`;
   const [code, templates, kept] = await Promise.all([text("/Code.js"), text("/engine/o_spreadsheet.xml"), lastTime()]);
-  const engine = openEngine(window.o_spreadsheet, kept.data === undefined ? {} : { data: kept.data });
+  const engine = openEngine(window.o_spreadsheet, {
+    stubs: findCallable(code),
+    ...(kept.data === undefined ? {} : { data: kept.data }),
+  });
   const session = new Session(engine, new Set(["sidebar"]));
   const script = makeScript(session, openPageRealm(code, servicesFor(session)));
-  engine.attach(script, findCallable(code));
+  engine.attach(script);
   window.gramwrightGoogle = (client) => {
     const added = session.shown.sidebar?.added ?? "";
     client.document.addEventListener("DOMContentLoaded", () =>
