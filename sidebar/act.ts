@@ -21,6 +21,8 @@ export type Act<Q extends Question> = {
   readonly done: (answer: Questions[Q]["answer"]) => string;
   /** Said when nothing came in time: where to look before asking again. */
   readonly silent: string;
+  /** What was shown before is no longer what the add-on says. */
+  readonly failed?: () => void;
 };
 
 export type Acting = { readonly nodes: readonly HTMLElement[]; readonly run: () => Promise<void> };
@@ -63,6 +65,7 @@ export function acting<Q extends Question>(act: Act<Q>, look = "build"): Acting 
     bar.hidden = true;
     button.removeAttribute("aria-disabled");
     status.classList.toggle("failed", !("answer" in outcome));
+    if (!("answer" in outcome)) act.failed?.();
     say(status, "answer" in outcome ? act.done(outcome.answer) : failed(outcome));
   }
 

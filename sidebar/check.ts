@@ -43,6 +43,7 @@ export const check: Panel = {
           return `Read “${review.sheet}”: ${length === 0 ? "nothing unusual" : length === 1 ? "one remark" : `${length} remarks`} for ${review.style}.`;
         },
         silent: "Wait until the sheet is calculated, then read it again.",
+        failed: () => body.replaceChildren(),
       },
       "build",
     );

@@ -1,6 +1,6 @@
 import type { SheetModel } from "../shared/model.ts";
 import { chartBlockOf } from "./blocks/chart.ts";
-import { formulaTable, totalsBlock } from "./blocks/formula.ts";
+import { formulaTable, tinTotalsBlock } from "./blocks/formula.ts";
 import { makeBlock, sizesTable } from "./blocks/make.ts";
 import { CAUTIONS, cautionsOf, nameBlock } from "./blocks/name.ts";
 import { ovenBlockOf, stepsTable } from "./blocks/steps.ts";
@@ -21,7 +21,7 @@ export const panLoaf: SheetModel = {
     [makeBlock, sizesTable],
     [tinBlock, waterBlock],
     [notesBlock],
-    [totalsBlock],
+    [tinTotalsBlock],
     [formulaTable],
     [underTable({ held: true })],
     [stepsTable, ovenBlockOf({ on: "tins" }), chartBlockOf(8)],

@@ -107,6 +107,18 @@ describe("the sheet in front is read", () => {
     expect(review(book, "layer cake").meaning).toMatch(/a stiff batter/);
   });
 
+  test("a remark on a weight leads to the weight", async () => {
+    const { book, at } = await buildSheet({
+      ...HANDOUT,
+      ingredient: ["Flour", "Water", "Salt"],
+      kind: ["flour", "water", "salt"],
+      percent: [null, null, null],
+      weighed: [1000, 650, 50],
+    });
+    const { remarks } = review(book, "hearth");
+    expect(remarks.find(({ name }) => name === "Salt")?.cell).toBe(at("weighed", 3));
+  });
+
   test.each([
     ["a sheet that is none of ours", "Sheet1", "", /"Sheet1" is no formula sheet of the bench/],
     ["an unknown style", "", "toast", /style is "toast"; it can be "pan bread"/],
@@ -194,6 +206,12 @@ describe.skipIf(skipWithoutChromium("checking from the bench in a browser"))("th
     await bench.wait(1000);
     await bench.page.getByRole("button", { name: "Read the sheet in front" }).click();
     await says(/^Read “Hand-out”/);
+    // What was read of one sheet does not stand below the sentence about another.
+    book.answer({ ask: "goto", sheet: "Sheet1", cell: "A1" });
+    await bench.wait(1000);
+    await bench.page.getByRole("button", { name: "Read the sheet in front" }).click();
+    await says(/is no formula sheet of the bench/);
+    await expect.poll(() => bench.page.getByRole("heading", { name: "Remarks by row" }).count()).toBe(0);
   });
 
   test.each<[Way, number, RegExp]>([

@@ -33,7 +33,7 @@ describe.skipIf(skip)("the Read in panel", () => {
   const shot = async (name: string) => {
     if (SHOTS !== undefined) await bench.page.screenshot({ path: `${SHOTS}/readin-${name}.png`, fullPage: true });
   };
-  const status = () => bench.page.locator(".panel section .status").first().textContent();
+  const status = () => bench.page.locator(".panel:visible section .status").first().textContent();
   const foot = () => bench.page.locator("footer:visible .status").textContent();
   const paste = (text: string) => field("The recipe, as you found it").fill(text);
   const readButton = () => bench.page.getByRole("button", { name: "Read it" });

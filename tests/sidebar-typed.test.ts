@@ -32,6 +32,12 @@ describe("numbers as people type them", () => {
   });
 
   test.each([
+    ["12,5", "is 12.5; write a whole number such as 13"],
+    ["2 1/2 tins", "is 2.5; write a whole number such as 3"],
+    ["0.2", "is 0.2; write a whole number such as 1"],
+  ])("%s is no count", (text, problem) => expect(readQuantity(text, "count", GRAMS)).toEqual({ problem }));
+
+  test.each([
     ["9x5x2.75", ["9", "5", "2.75"]],
     ["9 × 5 × 2 3/4 in", ["9 in", "5 in", "2 3/4 in"]],
     ["21 by 11 by 9 cm", ["21 cm", "11 cm", "9 cm"]],

@@ -2,6 +2,7 @@
 import { isProblem, number, type Problem, type Reader } from "../../shared/cell.ts";
 import { MINUTES_A_DAY, readDuration, readTime } from "../../shared/clock.ts";
 import type { Unit } from "../../shared/model.ts";
+import { shown } from "../../shared/show.ts";
 import {
   fromCelsius,
   fromCelsiusDegrees,
@@ -85,6 +86,13 @@ const READERS: Readonly<Record<Plain, Reader<number>>> = {
 };
 const THREE_DECIMALS = number("a weight such as 1.250 kg", { above: 0, max: 1e9 }, { threeDecimals: true });
 
+/** Nobody bakes a part of a piece; a sheet would show the next whole one and reckon with the part. */
+function wholeCount(text: string): number | Problem {
+  const read = READERS.count.read(text);
+  if (isProblem(read) || Number.isInteger(read)) return read;
+  return { problem: `is ${shown(read, 3)}; write a whole number such as ${Math.max(1, Math.round(read))}` };
+}
+
 /** A number, null for a blank field, or what is wrong as a predicate: `is "abc", which …`. */
 export function readQuantity(text: string, quantity: Quantity, units: Units): number | null | Problem {
   if (text.trim() === "") return null;
@@ -123,7 +131,7 @@ export function readQuantity(text: string, quantity: Quantity, units: Units): nu
     case "fill":
       return READERS.fill.read(text.replace(/\s*g\s*\/\s*(cm³|cm3|ml)$/i, ""));
     case "count":
-      return READERS.count.read(text.replace(/\s*(pcs|pieces?|tins?|trays?|mixes)\.?$/i, ""));
+      return wholeCount(text.replace(/\s*(pcs|pieces?|tins?|trays?|mixes)\.?$/i, ""));
     case "proportion":
       return readProportion(text);
     case "per area":

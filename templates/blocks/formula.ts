@@ -11,6 +11,9 @@ export type Total = {
   readonly plain?: readonly Formula[];
 };
 
+const TINS_OF_IT =
+  'IF(COUNT(@dough;@tin_dough)<2;"";IF(@tin_dough=0;"";ROUNDDOWN(ROUND(@dough*(1-@handling_loss)/@tin_dough;6);0)))';
+
 export const TOTALS = {
   flour: total("All flour ({weight})", "flour", "weight", "SUM(@grams)/SUM(@share)"),
   water: total(
@@ -28,6 +31,16 @@ export const TOTALS = {
   baseDough: whole("Base ({weight})"),
   batter: whole("Batter ({weight})"),
   pieces: pieces("@dough"),
+  /** Made by tins it is the tins that are counted. */
+  piecesOrTins: {
+    head: "Pieces",
+    name: "pieces",
+    unit: "count",
+    formula: [
+      { when: "tin", formula: `=IF(@by="tins";${TINS_OF_IT};${piecesOf("@dough").slice(1)})` },
+      { formula: piecesOf("@dough") },
+    ],
+  },
   /** Of a dough that is divided with something rolled into it. */
   piecesOfAll: pieces("@dough_in_all"),
   tins: {
@@ -37,8 +50,7 @@ export const TOTALS = {
     formula: [
       {
         when: "tin",
-        formula:
-          '=IF(COUNT(@dough;@tin_dough)<2;"";IF(@tin_dough=0;"";ROUNDDOWN(ROUND(@dough*(1-@handling_loss)/@tin_dough;6);0)))',
+        formula: `=${TINS_OF_IT}`,
       },
       { formula: '=""' },
     ],
@@ -72,14 +84,9 @@ export function totalsOf(...totals: readonly Total[]): Block {
   };
 }
 
-export const totalsBlock: Block = totalsOf(
-  TOTALS.flour,
-  TOTALS.water,
-  TOTALS.hydration,
-  TOTALS.salt,
-  TOTALS.dough,
-  TOTALS.pieces,
-);
+const USUAL = [TOTALS.flour, TOTALS.water, TOTALS.hydration, TOTALS.salt, TOTALS.dough] as const;
+export const totalsBlock: Block = totalsOf(...USUAL, TOTALS.pieces);
+export const tinTotalsBlock: Block = totalsOf(...USUAL, TOTALS.piecesOrTins);
 
 /** A water row that was typed as a share of a share. */
 const DRY =
@@ -147,13 +154,12 @@ export const formulaTable: Table = ingredientTable(
   remark,
 );
 /** Blank while the table cannot be read. */
+function readable(formula: string): string {
+  return `=IF(ISERROR(INDEX(@share;1;1));"";IF(SUM(@share)=0;"";${formula}))`;
+}
+
 function total(head: string, name: string, unit: Unit, formula: string): Total {
-  return {
-    head,
-    name,
-    unit,
-    formula: `=IF(ISERROR(INDEX(@share;1;1));"";IF(SUM(@share)=0;"";${formula}))`,
-  };
+  return { head, name, unit, formula: readable(formula) };
 }
 
 function whole(head: string): Total {
@@ -167,11 +173,12 @@ function whole(head: string): Total {
 }
 
 function pieces(divided: string): Total {
+  return { head: "Pieces", name: "pieces", unit: "count", formula: piecesOf(divided) };
+}
+
+function piecesOf(divided: string): string {
   const first = "INDEX(@size_scaled;2;1)";
-  return total(
-    "Pieces",
-    "pieces",
-    "count",
+  return readable(
     `IF(@by="pieces";SUM(@size_pieces);IF(LEN(${first})=0;"";IF(${first}=0;"";ROUNDDOWN(ROUND(${divided}*(1-@handling_loss)/${first};6);0))))`,
   );
 }

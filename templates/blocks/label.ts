@@ -41,7 +41,7 @@ export function labelBlock(costed: Costed): Block {
       headingLine("Label", 9),
       inputLine("Sold under the rules of", "law", "text", { choices: ["EU", "UK", "US"] }),
       ...(costed.needs === undefined
-        ? [inputLine("Size of the piece, by number", "piece_size", "count", { value: 1 })]
+        ? [inputLine("Which size, by its number", "piece_size", "count", { value: 1 })]
         : []),
       ...(costed.sold ? [] : [inputLine("Lost in baking", "label_loss", "share")]),
       inputLine("Allergens of the last version", "allergens_last", "text"),
