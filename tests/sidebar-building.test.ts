@@ -16,7 +16,7 @@ describe.skipIf(skip)("building from the bench", () => {
     expect(await bench.status()).toBe("");
     await bench.wait(300);
     expect(await bench.status()).toBe("Building “Quay pan loaf” …");
-    expect(await bench.page.locator(".bar").isVisible()).toBe(true);
+    expect(await bench.page.locator("footer .bar").isVisible()).toBe(true);
     expect(await bench.build().getAttribute("aria-disabled")).toBe("true");
     await bench.wait(1000);
     // A person can click what only says that it is busy.
