@@ -103,7 +103,7 @@ const products: readonly ColumnModel[] = [
     "rate",
     '=ARRAYFORMULA(IF(LEN(@new_cost)*LEN(@margin)*LEN(@full_cost)=0;"";IF(@full_cost=0;"";1-(1-@margin)*@new_cost/@full_cost)))',
   ),
-  linked("remark", "Remark", "text", '=SUBSTITUTE([unpriced];"without";"without a price")'),
+  linked("remark", "Remark", "text", '=SUBSTITUTE([unpriced];"without";"unpriced")'),
 ];
 
 const copied = (name: string, head: string): ColumnModel =>
@@ -143,7 +143,7 @@ export const priceSheet: SheetModel = {
   name: "prices",
   title: "Prices",
   says: "Every formula sheet in one table: cost, price and margin, and what one ingredient's price does to all of them.",
-  widths: [166, 166, ...Array<number>(7).fill(92), 166],
+  widths: [166, 166, ...Array<number>(8).fill(92)],
   parts: ["products"],
   bands: [
     [top],

@@ -39,11 +39,11 @@ describe("price sheet", () => {
       const prices = await pricesOf(book);
       const remarks = () =>
         [1, 2, 3, 4].map((row) => [prices.value("product", row), prices.value("remark", row)]).sort();
-      const croissants = ["Slipway croissant", "1 without a price"];
+      const croissants = ["Slipway croissant", "1 unpriced"];
       expect(rolled.value("unpriced")).toBe("1 without");
       expect(remarks()).toEqual([["Quay loaf", ""], ["Quay loaf", ""], croissants, croissants]);
       pan.type("ingredient", "Quay malt", 1);
-      const loaf = ["Quay loaf", "1 without a price"];
+      const loaf = ["Quay loaf", "1 unpriced"];
       expect(remarks()).toEqual([loaf, loaf, croissants, croissants]);
       rolled.type("ingredient", "Quay malt", 1);
       expect(rolled.value("unpriced")).toBe("2 without");
