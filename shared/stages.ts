@@ -59,27 +59,20 @@ function partOf(kind: Kind | null, share: Ratio | readonly (Ratio | null)[], ind
 }
 
 function refuseRows(kinds: Kinds, share: Ratio | readonly (Ratio | null)[]): void {
-  const faults = kinds.flatMap((kind, index): Fault[] => {
-    if (kind === null) return [];
-    if (kind.word === "preferment") {
-      return [
-        fault(
-          "is a preferment, and the split needs its flour and water in rows of their own; write them so, and a ripe starter as the seed",
-          "kinds",
-          index + 1,
-        ),
-      ];
-    }
+  const faults: Fault[] = [];
+  // A loop, not a list of lists: ten thousand rows without a fault make nothing.
+  for (const [index, kind] of kinds.entries()) {
+    if (kind === null) continue;
     const own = typeof share === "number" ? null : (share[index] ?? null);
-    if (own === null || (kind.word !== "water" && kind.word !== "ice")) return [];
-    return [
-      fault(
-        `is ${shownShare(own)} beside ${kind.word}; leave it blank, the water follows from the hydration`,
-        "share",
-        index + 1,
-      ),
-    ];
-  });
+    if (kind.word === "preferment") {
+      const says =
+        "is a preferment, and the split needs its flour and water in rows of their own; write them so, and a ripe starter as the seed";
+      faults.push(fault(says, "kinds", index + 1));
+    } else if (own !== null && (kind.word === "water" || kind.word === "ice")) {
+      const says = `is ${shownShare(own)} beside ${kind.word}; leave it blank, the water follows from the hydration`;
+      faults.push(fault(says, "share", index + 1));
+    }
+  }
   refuseAll(faults);
   if (!kinds.some(isFlour)) refuse("have no flour row, and a preferment begins with flour", "kinds");
 }

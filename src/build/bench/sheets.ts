@@ -9,7 +9,7 @@ import { median, once } from "./measure.ts";
 
 const OPTIONS: Options = { weight: "g", temperature: "C", length: "cm", parts: [] };
 /** 200 sheets are tried only while what was measured says that they are built in this time. */
-const PATIENCE = 120_000;
+const PATIENCE = 900_000;
 
 /** A workbook of so many formula sheets with a price sheet and a day sheet over them. */
 export async function sheets(): Promise<void> {
