@@ -78,3 +78,29 @@ test("a blank among values empties its cell, also one that was written or emptie
     ["", ""],
   ]);
 });
+
+test("a new sheet calculates nothing of the sheets that are there", () => {
+  const book = openWorkbook({
+    codeJs: `${COUNTING}\nfunction again() { SpreadsheetApp.getActive().insertSheet("Oats").deleteRows(101, 900); }`,
+  });
+  book.script.run("FULL", "go");
+  const before = book.script.run("FULL", "told");
+  book.script.run("FULL", "again");
+  expect(book.script.run("FULL", "told")).toBe(before);
+  book.type("Oats", "A1", "=Rye!C1*2");
+  expect(book.cell("Oats", "A1").value).toBe(12);
+});
+
+test("what is blocked stays known when a sheet is added, and when one of two new sheets goes again", () => {
+  const book = withScript(
+    'var book = SpreadsheetApp.getActive(); var one = book.insertSheet("One"); book.insertSheet("Two").getRange("A1").setValue(1); book.deleteSheet(one);',
+  );
+  book.type("Sheet1", "B2", "in the way");
+  book.type("Sheet1", "B1", "=TRANSPOSE(D1:F1)");
+  expect(String(book.cell("Sheet1", "B1").value)).toMatch(/^#/);
+  book.go();
+  expect(book.sheetNames()).toEqual(["Sheet1", "Two"]);
+  book.type("Sheet1", "D1", "7");
+  book.type("Sheet1", "B2", "");
+  expect(book.cell("Sheet1", "B1").value).toBe(7);
+});

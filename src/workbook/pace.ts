@@ -1,24 +1,56 @@
 import type { Getters, Library, Position, Zone } from "./library.ts";
 
 type Cut = { getters: Getters; dispatch(type: string, payload: object): void };
-type Evaluation = new (...args: never[]) => { readonly getters: Getters; finalize(): void };
+type Change = { readonly type: string; readonly sheetId?: string };
+type Evaluation = new (
+  ...args: never[]
+) => { readonly getters: Getters; readonly evaluator: Evaluator; beforeHandle(change: Change): void; finalize(): void };
+type Positions = Iterable<Position> & { add(position: Position): void };
+/** It keeps where filled formulas are blocked, in a table with room for the sheets that it knew. */
+type Evaluator = { blockedArrayFormulas: Positions; createEmptyPositionSet(): Positions };
 
 /** Workbooks whose cells wait with calculating, by their getters. */
 const waiting = new WeakSet<object>();
 
-/** While a workbook waits, commands change its cells and calculate nothing; what they changed is calculated afterwards. */
+/** Rows and columns of a sheet that has no cells yet are nobody's concern. */
+const SIZING = new Set(["ADD_COLUMNS_ROWS", "REMOVE_COLUMNS_ROWS"]);
+
+/**
+ * While a workbook waits, commands change its cells and calculate nothing; what they changed is calculated afterwards. A new sheet
+ * changes nothing that is there: without a word here the engine would calculate the whole workbook anew.
+ */
 export function calculateLater(library: Library): void {
   const registry = library.registries.coreViewsPluginRegistry;
   const Evaluation = registry.get("evaluation") as Evaluation;
   registry.replace(
     "evaluation",
     class extends Evaluation {
+      private readonly added = new Set<string>();
+      override beforeHandle(change: Change) {
+        const { type, sheetId = "" } = change;
+        if (type === "CREATE_SHEET") this.added.add(sheetId);
+        else if (!SIZING.has(type) || !this.added.has(sheetId) || hasCells(this.getters, sheetId))
+          super.beforeHandle(change);
+      }
       override finalize() {
-        if (!waiting.has(this.getters)) super.finalize();
+        if (waiting.has(this.getters)) return;
+        if (this.added.size > 0) this.makeRoom();
+        this.added.clear();
+        super.finalize();
+      }
+      private makeRoom() {
+        const { blockedArrayFormulas: known } = this.evaluator;
+        this.evaluator.blockedArrayFormulas = this.evaluator.createEmptyPositionSet();
+        const there = new Set(this.getters.getSheetIds?.() as readonly string[]);
+        for (const position of known)
+          if (there.has(position.sheetId)) this.evaluator.blockedArrayFormulas.add(position);
       }
     },
   );
 }
+
+const hasCells = (getters: Getters, sheetId: string): boolean =>
+  (getters.getCells?.(sheetId) as readonly object[]).length > 0;
 
 /** Stops and starts the calculating of one workbook. */
 export function pacer(getters: Getters, calculate: () => void) {
