@@ -50,7 +50,7 @@ export function calculateLater(library: Library): void {
 }
 
 const hasCells = (getters: Getters, sheetId: string): boolean =>
-  (getters.getCells?.(sheetId) as readonly object[]).length > 0;
+  ((getters.getCells?.(sheetId) ?? []) as readonly object[]).length > 0;
 
 /** Stops and starts the calculating of one workbook. */
 export function pacer(getters: Getters, calculate: () => void) {
