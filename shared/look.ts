@@ -8,6 +8,10 @@ export type LookAsk = {
   /** The sheet in front (""), one by its name, or every sheet that shows one of `words`. */
   readonly sheet?: string;
   readonly words?: readonly string[];
+  /** With the list of formula sheets where there is one; of sheets that it has only the number is told. */
+  readonly list?: boolean;
+  /** Of sheets with `words` only the number is told. */
+  readonly counted?: boolean;
   /** Leaves out the names of the sheets with `words`, and which is in front: each is a call of the service. */
   readonly unnamed?: boolean;
   /** With what the cells display. */
@@ -32,11 +36,18 @@ export type SeenName = {
   readonly values: readonly (readonly Seen[])[];
 };
 
+/** Rows of the list of formula sheets as they are written and as they show, each up to its last filled cell. */
+export type SeenList = {
+  readonly formulas: readonly (readonly Seen[])[];
+  readonly values: readonly (readonly Seen[])[];
+};
+
 export type Snapshot = {
   /** The sheet in front; "" where it was not asked for. */
   readonly front: string;
   readonly sheets: readonly SeenSheet[];
   readonly names: readonly SeenName[];
+  readonly list?: SeenList;
 };
 
 const LONGEST_NAME = 200;
@@ -46,11 +57,13 @@ const NAME = /^gramwright_[a-z]{1,20}$/;
 
 /** A look as it arrived at the add-on; refuses what is none. */
 export function lookAsk(asked: Readonly<Record<string, unknown>>): LookAsk {
-  const { sheet, words, unnamed, shown, names, cells } = asked;
+  const { sheet, words, list, counted, unnamed, shown, names, cells } = asked;
   if (sheet !== undefined && (typeof sheet !== "string" || sheet.length > LONGEST_NAME)) return unclear();
   return {
     ...(sheet === undefined ? {} : { sheet }),
     ...(words === undefined ? {} : { words: texts(words, MOST_WORDS, (word) => word !== "") }),
+    list: list === true,
+    counted: counted === true,
     unnamed: unnamed === true,
     shown: shown === true,
     names: texts(names ?? [], 10, (name) => NAME.test(name)),
@@ -69,7 +82,7 @@ const unclear = (): never => refuseUnread("The bench's look at the workbook");
 
 /** A snapshot as it arrived at the bench; refuses what is none. */
 export function readSnapshot(raw: unknown): Snapshot {
-  const { front, sheets, names } = (raw ?? {}) as Record<string, unknown>;
+  const { front, sheets, names, list } = (raw ?? {}) as Record<string, unknown>;
   if (typeof front !== "string" || !Array.isArray(sheets) || !Array.isArray(names)) return unreadable();
   return {
     front,
@@ -84,7 +97,13 @@ export function readSnapshot(raw: unknown): Snapshot {
       const { name, rows, values } = (one ?? {}) as Record<string, unknown>;
       return { name: text(name), rows: whole(rows), values: grid(values, isSeen) as Seen[][] };
     }),
+    ...(list === undefined ? {} : { list: seenList(list) }),
   };
+}
+
+function seenList(raw: unknown): SeenList {
+  const { formulas, values } = (raw ?? {}) as Record<string, unknown>;
+  return { formulas: grid(formulas, isSeen) as Seen[][], values: grid(values, isSeen) as Seen[][] };
 }
 
 const isSeen = (cell: unknown): boolean =>

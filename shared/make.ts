@@ -3,6 +3,7 @@ import { badFormula } from "./make-formulas.ts";
 import type { SheetPlan } from "./plan.ts";
 import type { FormulaRectangle } from "./rectangles.ts";
 import { refuseUnread } from "./refusal.ts";
+import type { Tab } from "./tab.ts";
 import type { Look } from "./theme.ts";
 import type { Validation } from "./validation.ts";
 
@@ -13,23 +14,34 @@ type Palette<T> = { readonly kinds: readonly T[]; readonly cells: readonly (read
 const PALETTES = ["formats", "looks", "aligned", "validations"] as const;
 type Packed = { readonly [K in (typeof PALETTES)[number]]: Palette<SheetPlan[K][number][number]> };
 
-/** A sheet as the formulas name it. */
-export type Tab = { readonly name: string; readonly id: number };
+/** What is done beside writing the sheet. */
+export type Beside = {
+  /** Its row in the list of formula sheets, if there is one. */
+  readonly row?: readonly string[];
+  /** The sheet that was in front stays there. */
+  readonly behind?: boolean;
+};
 export type MakeAsk = Omit<Writable, (typeof PALETTES)[number]> &
   Packed & {
     readonly title: string;
     /** Sheets that the formulas read, by the names they should have. */
     readonly tabs: readonly Tab[];
-  };
+  } & Beside;
 
 /** A sheet's name takes less. */
 const LONGEST_TITLE = 500;
 
 /** A plan as it travels. */
-export function makeAsk({ names: _, ...plan }: SheetPlan, title: string, tabs: readonly Tab[] = []): MakeAsk {
+export function makeAsk(
+  { names: _, ...plan }: SheetPlan,
+  title: string,
+  tabs: readonly Tab[] = [],
+  beside: Beside = {},
+): MakeAsk {
   const { formats, looks, aligned, validations } = plan;
   return {
     ...plan,
+    ...beside,
     title: title.slice(0, LONGEST_TITLE),
     tabs,
     formats: palette(formats),
@@ -70,7 +82,9 @@ const DEFINED = /^gramwright_[a-z]{1,20}$/;
 type Raw = Readonly<Record<string, unknown>>;
 
 /** A plan as it arrived at the add-on, every part of it checked; refuses what is none. */
-export function readMake(raw: Raw): { readonly title: string; readonly tabs: readonly Tab[]; readonly plan: Writable } {
+export function readMake(
+  raw: Raw,
+): { readonly title: string; readonly tabs: readonly Tab[]; readonly plan: Writable } & Required<Beside> {
   const { title } = raw;
   if (typeof title !== "string" || title.length > LONGEST_TITLE) return unclear();
   const [rows, columns] = [whole(raw.rows, 1, MOST_ROWS), whole(raw.columns, 1, MOST_COLUMNS)];
@@ -96,6 +110,8 @@ export function readMake(raw: Raw): { readonly title: string; readonly tabs: rea
       const { name, id } = record(tab);
       return { name: words(name), id: whole(id, 0, Number.MAX_SAFE_INTEGER) };
     }),
+    row: list(raw.row ?? [], MOST_COLUMNS, (text) => (badFormula(words(text)) ? unclear() : words(text))),
+    behind: raw.behind === true,
     plan: {
       rows,
       columns,

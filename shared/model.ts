@@ -128,9 +128,11 @@ export type Links = Readonly<Record<string, string | readonly string[]>>;
 export type Definition = { readonly name: string; readonly from: string; readonly to: string | readonly string[] };
 /** Where the shop's ingredient table stands; formulas of any sheet say it as it is. */
 export const LARDER_NAME = "gramwright_larder";
-/** Where the first mix log tells its line: factor at 0 min, more a minute, typical miss, mixes read, degrees. */
+/** Where every formula sheet has a row, so that all of them are read at once. */
+export const LIST_NAME = "gramwright_formulas";
 /** Where the shop's settings stand; the bench begins new formulas with them. */
 export const SETTINGS_NAME = "gramwright_settings";
+/** Where the first mix log tells its line: factor at 0 min, more a minute, typical miss, mixes read, degrees. */
 export const MIXLOG_NAME = "gramwright_mixlog";
 
 /** Begins what a sheet only needs to work with: rows from here down, or columns from here on, are not on its pages. */

@@ -72,6 +72,11 @@ const MONEY: readonly Beside[] = [
     says: "Every formula sheet with its cost and price in one table, and what one ingredient’s price does to all of them.",
     parts: ["products"],
   },
+  {
+    template: "formulas",
+    label: "List all formulas",
+    says: "Every formula sheet with what it makes now, in one table. With the sixth formula the bench builds it by itself, and adds a row for each new one; build it again for copies made by hand.",
+  },
 ];
 
 const logs = (): HTMLElement => sheetsBeside("Logs", "They are built in grams and °C, and filled in by hand.", LOGS);

@@ -1,5 +1,8 @@
 // What stands in the workbook, for the bench to work with. Reads only, in as few calls of the service as there are.
 import { lookAsk, type Seen, type SeenSheet, type Snapshot } from "../shared/look.ts";
+import { LIST_NAME } from "../shared/model.ts";
+import { tabOf } from "../shared/tab.ts";
+import { namedRanges } from "./named.ts";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
@@ -10,22 +13,26 @@ const MOST_SHEETS = 300;
 const LONGEST_TEXT = 2000;
 
 export function look(asked: Readonly<Record<string, unknown>>): Snapshot {
-  const { sheet, words, unnamed, shown, names = [], cells = [] } = lookAsk(asked);
+  const { sheet, words, list: wantsList, counted, unnamed, shown, names = [], cells = [] } = lookAsk(asked);
   const workbook = SpreadsheetApp.getActiveSpreadsheet();
-  // All names in one call of the service.
-  const known = names.length + cells.length === 0 ? [] : workbook.getNamedRanges();
+  const known = names.length + cells.length === 0 && !wantsList ? undefined : namedRanges(workbook);
   const found = [...new Set([...names, ...cells])].flatMap((name) => {
-    const range = known.find((one) => one.getName() === name)?.getRange();
+    const range = known?.get(name);
     if (!range) return [];
     return [{ name, rows: range.getNumRows(), values: cells.includes(name) ? range.getValues().map(seenRow) : [] }];
   });
   if (words !== undefined) {
+    const rows = wantsList && known?.get(LIST_NAME);
+    const list = rows && { formulas: rows.getFormulas().map(seenRow), values: rows.getValues().map(seenRow) };
+    const listed = list ? list.formulas.flat().map((formula) => tabOf(formula)?.id) : [];
     // One call for a word, however many sheets there are.
     const ranges = words.flatMap((word) => workbook.createTextFinder(word).findAll());
     const showing = new Map(ranges.map((range) => [range.getSheet().getSheetId(), range.getSheet()]));
     const front = unnamed ? "" : workbook.getActiveSheet().getName();
-    const sheets = [...showing.values()].slice(0, MOST_SHEETS).map((one) => seenSheet(one, unnamed));
-    return { front, sheets, names: found };
+    const sheets = [...showing].slice(0, MOST_SHEETS).map(([id, one]): SeenSheet => {
+      return counted || listed.includes(id) ? { id, name: "", values: [] } : seenSheet(one, unnamed);
+    });
+    return { front, sheets, names: found, ...(list && { list }) };
   }
   const one = sheet === undefined ? null : sheet === "" ? workbook.getActiveSheet() : workbook.getSheetByName(sheet);
   if (one === null) return { front: "", sheets: [], names: found };

@@ -1,33 +1,56 @@
 // Writes a sheet that the bench planned, if the workbook still is what it was planned for.
-import { readMake, type Tab, type Writable } from "../shared/make.ts";
+import { readMake } from "../shared/make.ts";
 import { neededBy } from "../shared/make-formulas.ts";
+import { LIST_NAME } from "../shared/model.ts";
 import { refuse } from "../shared/refusal.ts";
 import { quoted } from "../shared/show.ts";
+import { aboutTab, type Tab, tabOf } from "../shared/tab.ts";
+import { namedRanges } from "./named.ts";
 import { writeSheet } from "./write.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
+type Range = GoogleAppsScript.Spreadsheet.Range;
 
 export function make(asked: Readonly<Record<string, unknown>>): { sheet: string } {
-  const { title, tabs, plan } = readMake(asked);
+  const { title, tabs, plan, row, behind } = readMake(asked);
   const workbook = SpreadsheetApp.getActiveSpreadsheet();
-  mustStillBe(workbook, tabs, plan);
-  return { sheet: writeSheet(workbook, plan, title) };
+  const { sheets, names } = neededBy(plan.formulas.flatMap(({ cells }) => cells.flat()));
+  const own = plan.defines.map(({ name }) => name);
+  const needed = sheets.length + names.length + own.length + row.length;
+  const known: ReadonlyMap<string, Range> = needed === 0 ? new Map() : namedRanges(workbook);
+  const list = known.get(LIST_NAME);
+  const listed =
+    sheets.length === 0 || !list
+      ? []
+      : list
+          .getFormulas()
+          .flat()
+          .flatMap((one) => tabOf(one) ?? []);
+  mustStillBe(workbook, sheets, tabs, listed);
+  const lost = names.find((name) => !own.includes(name) && !known.has(name));
+  if (lost !== undefined) refuse(`The name ${lost} was taken out of the workbook meanwhile${AGAIN}`);
+  // A new list takes the place of an older one.
+  const taken = own.find((name) => known.has(name) && name !== LIST_NAME);
+  if (taken !== undefined) refuse(`Another sheet took the name ${taken} meanwhile${AGAIN}`);
+  const before = workbook.getActiveSheet();
+  const sheet = writeSheet(workbook, plan, title, (made, name) => {
+    const tab = { name, id: made.getSheetId() };
+    if (row.length > 0) list?.getSheet().appendRow(row.map((formula) => aboutTab(formula, tab)));
+  });
+  if (behind) workbook.setActiveSheet(before);
+  return { sheet };
 }
 
 /** Between the look and the making somebody may have renamed or deleted what the formulas read. */
-function mustStillBe(workbook: Workbook, tabs: readonly Tab[], { formulas, defines }: Writable): void {
-  const { sheets, names } = neededBy(formulas.flatMap(({ cells }) => cells.flat()));
-  const gone = sheets.find((name) => {
+function mustStillBe(workbook: Workbook, names: readonly string[], tabs: readonly Tab[], listed: readonly Tab[]): void {
+  const gone = names.find((name) => {
+    const is = (id: number) => tabs.every((tab) => tab.name !== name || tab.id === id);
+    // The list follows the names; a sheet that it has not is looked up, which is a call of the service.
+    if (listed.some((tab) => tab.name === name && is(tab.id))) return false;
     const sheet = workbook.getSheetByName(name);
-    return sheet === null || tabs.some((tab) => tab.name === name && tab.id !== sheet.getSheetId());
+    return sheet === null || !is(sheet.getSheetId());
   });
   if (gone !== undefined) refuse(`The sheet ${quoted(gone)} was renamed or deleted meanwhile${AGAIN}`);
-  const own = defines.map(({ name }) => name);
-  const there = names.length + own.length === 0 ? [] : workbook.getNamedRanges().map((one) => one.getName());
-  const lost = names.find((name) => !own.includes(name) && !there.includes(name));
-  if (lost !== undefined) refuse(`The name ${lost} was taken out of the workbook meanwhile${AGAIN}`);
-  const taken = own.find((name) => there.includes(name));
-  if (taken !== undefined) refuse(`Another sheet took the name ${taken} meanwhile${AGAIN}`);
 }
 
 const AGAIN = ", and nothing was built. Press the button again.";

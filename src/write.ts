@@ -11,15 +11,21 @@ const SPARE_COLUMNS = 1;
 
 /**
  * Writes a plan to a new sheet: values, formats and validation first, formulas last, and no reading afterwards. Where
- * anything fails, the half-made sheet is removed and the failure passed on. Returns the new sheet's name.
+ * anything fails, the half-made sheet is removed and the failure passed on; so it is where `last` fails. Returns the new sheet's name.
  */
-export function writeSheet(workbook: Workbook, plan: Writable, title: string): string {
+export function writeSheet(
+  workbook: Workbook,
+  plan: Writable,
+  title: string,
+  last: (sheet: Sheet, name: string) => void,
+): string {
   const before = workbook.getActiveSheet();
   const { sheet, name } = newSheet(workbook, title);
   try {
     fill(sheet, plan);
     for (const { name: known, range } of plan.defines) workbook.setNamedRange(known, sheet.getRange(range));
     SpreadsheetApp.flush();
+    last(sheet, name);
   } catch (error) {
     workbook.deleteSheet(sheet);
     workbook.setActiveSheet(before);
@@ -52,8 +58,10 @@ function fill(sheet: Sheet, plan: Writable): void {
   const [wanted, there] = [plan.rows + SPARE_ROWS, sheet.getMaxRows()];
   if (wanted > there) sheet.insertRowsAfter(there, wanted - there);
   if (wanted < there) sheet.deleteRows(wanted + 1, there - wanted);
+  const [wide, across] = [plan.columns + SPARE_COLUMNS, sheet.getMaxColumns()];
+  if (wide > across) sheet.insertColumnsAfter(across, wide - across);
+  if (wide < across) sheet.deleteColumns(wide + 1, across - wide);
   const all = sheet.getRange(1, 1, plan.rows, plan.columns);
-  sheet.deleteColumns(plan.columns + SPARE_COLUMNS + 1, sheet.getMaxColumns() - plan.columns - SPARE_COLUMNS);
   sheet.setHiddenGridlines(true);
   const usual = commonest(plan.widths);
   sheet.setColumnWidths(1, plan.columns, usual);

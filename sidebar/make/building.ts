@@ -1,6 +1,6 @@
 // The foot of a panel that builds: what will come of it, what is still in the way, and the Build button.
 
-import type { Order } from "../../shared/bench.ts";
+import type { Order, Questions } from "../../shared/bench.ts";
 import { shown } from "../../shared/show.ts";
 import type { TinView } from "../../shared/tin-view.ts";
 import { toGrams } from "../../shared/units.ts";
@@ -108,7 +108,7 @@ export function footOf({ form, title: titleNow, now, figures: figuresNow }: Buil
       say(status, `Building “${title}” …`);
     }, SHOW_AFTER_MS);
     const outcome = await ask("build", order, PATIENCE_MS, (late) => {
-      if ("answer" in late) say(status, `${built(late.answer.sheet, title)} It took longer than the bench waited.`);
+      if ("answer" in late) say(status, `${built(late.answer, title)} It took longer than the bench waited.`);
     });
     clearTimeout(slow);
     busy = false;
@@ -116,7 +116,7 @@ export function footOf({ form, title: titleNow, now, figures: figuresNow }: Buil
     button.removeAttribute("aria-disabled");
     next.hidden = !("answer" in outcome);
     status.classList.toggle("failed", !("answer" in outcome));
-    say(status, "answer" in outcome ? built(outcome.answer.sheet, title) : failed(outcome));
+    say(status, "answer" in outcome ? built(outcome.answer, title) : failed(outcome));
   }
 }
 
@@ -128,9 +128,9 @@ function nextSteps(): HTMLElement {
   return node;
 }
 
-function built(sheet: string, title: string): string {
+function built({ sheet, note }: Questions["build"]["answer"], title: string): string {
   const other = sheet === title ? "" : " That was the nearest name free.";
-  return `Built “${sheet}”.${other} It is a sheet of its own; no other was touched.`;
+  return `Built “${sheet}”.${other} It is a sheet of its own; no other was touched.${note === undefined ? "" : ` ${note}`}`;
 }
 
 function failed(failure: Failure): string {

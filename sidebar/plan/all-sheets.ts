@@ -1,33 +1,47 @@
 // All formula sheets of the workbook, and what is built over them.
-import type { LookAsk, SeenName, Snapshot } from "../../shared/look.ts";
-import type { Tab } from "../../shared/make.ts";
+import type { LookAsk, SeenName, SeenSheet, Snapshot } from "../../shared/look.ts";
+
 import { sheetName } from "../../shared/sheet-name.ts";
+import type { Tab } from "../../shared/tab.ts";
 import { TEMPLATES } from "../../templates/index.ts";
-import { type FormulaSheet, seenAs } from "./formula-sheet.ts";
+import { seenAs } from "./formula-sheet.ts";
+import { type ListedSheet, listedSheets } from "./listed.ts";
+import { type Overview, overviewOf } from "./overview.ts";
 import { look, type Steps } from "./steps.ts";
 
 export type FormulaSheets = {
   readonly front: string;
-  readonly sheets: readonly FormulaSheet[];
+  readonly sheets: readonly Overview[];
   /** The names and ids of those. */
   readonly tabs: readonly Tab[];
   readonly names: ReadonlyMap<string, SeenName>;
 };
 type Also = Pick<LookAsk, "names" | "cells">;
+type Looked = { readonly seen: Snapshot; readonly listed: ReadonlyMap<number, ListedSheet> };
 
 /** Every formula sheet of the workbook, those that cannot be read now among them, and what else is asked for with them. */
 export function* formulaSheets(also: Also = {}): Steps<FormulaSheets> {
-  return asFormulaSheets(yield* look({ ...also, words: heading() }));
+  return asFormulaSheets(yield* lookOver(also));
+}
+
+/** The same, each read by itself. */
+export function* unlistedSheets(also: Also): Steps<FormulaSheets> {
+  return asFormulaSheets({ seen: yield* look({ ...also, words: heading() }), listed: new Map() });
+}
+
+/** How many there are: one call of the service. */
+export function* formulaSheetCount(): Steps<number> {
+  return (yield* look({ words: heading(), unnamed: true, counted: true })).sheets.length;
 }
 
 /**
- * What `build` makes of all formula sheets. A name is a call of the service for each of them, and the add-on looks at the names
- * anyway before it writes; so they are first taken to be called as their titles. Where that is not so it refuses, and then all
- * is read with the names, and built once more.
+ * What `build` makes of all formula sheets. A name is a call of the service for each that is not in the list, and the add-on
+ * looks at the names anyway before it writes; so they are first taken to be called as their titles. Where that is not so it
+ * refuses, and then all is read with the names, and built once more.
  */
 export function* overAllSheets<T>(also: Also, build: (found: FormulaSheets) => Steps<T>): Steps<T> {
-  const seen = yield* look({ ...also, words: heading(), unnamed: true });
-  const supposed = asFormulaSheets({ ...seen, sheets: titled(seen.sheets) });
+  const { seen, listed } = yield* lookOver(also, { unnamed: true });
+  const supposed = asFormulaSheets({ seen: { ...seen, sheets: titled(seen.sheets) }, listed });
   try {
     return yield* build(supposed);
   } catch (error) {
@@ -38,11 +52,17 @@ export function* overAllSheets<T>(also: Also, build: (found: FormulaSheets) => S
   }
 }
 
-function asFormulaSheets({ front, sheets, names }: Snapshot): FormulaSheets {
-  const found = sheets.flatMap((seen) => {
-    const sheet = seenAs(seen);
-    return sheet === null ? [] : [{ sheet, tab: { name: sheet.name, id: seen.id } }];
-  });
+/** By the list where there is one. Where somebody changed rows of it, every sheet is read. */
+function* lookOver(also: Also, how: Pick<LookAsk, "unnamed"> = {}): Steps<Looked> {
+  const asked = { ...also, ...how, words: heading() };
+  const seen = yield* look({ ...asked, list: true });
+  const listed = listedSheets(seen.list);
+  if (seen.sheets.every(({ id, values }) => values.length > 0 || listed.has(id))) return { seen, listed };
+  return { seen: yield* look(asked), listed: new Map() };
+}
+
+function asFormulaSheets({ seen: { front, sheets, names }, listed }: Looked): FormulaSheets {
+  const found = sheets.flatMap((one) => listed.get(one.id) ?? read(one) ?? []);
   return {
     front,
     sheets: found.map(({ sheet }) => sheet),
@@ -51,10 +71,16 @@ function asFormulaSheets({ front, sheets, names }: Snapshot): FormulaSheets {
   };
 }
 
+function read(seen: SeenSheet): ListedSheet | null {
+  const sheet = seenAs(seen);
+  return sheet === null ? null : { sheet: overviewOf(sheet), tab: { name: sheet.name, id: seen.id } };
+}
+
 /** Named as they were when they were built: by their titles, and a second one with its number. */
 function titled(sheets: Snapshot["sheets"]): Snapshot["sheets"] {
   const times = new Map<string, number>();
   return sheets.map((one) => {
+    if (one.values.length === 0) return one;
     const name = sheetName(seenAs(one)?.title ?? "");
     const time = (times.get(name) ?? 0) + 1;
     times.set(name, time);

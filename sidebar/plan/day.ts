@@ -5,8 +5,8 @@ import { refuse } from "../../shared/refusal.ts";
 import { quoted } from "../../shared/show.ts";
 import { daySheet } from "../../templates/day-sheet.ts";
 import { type FormulaSheets, overAllSheets } from "./all-sheets.ts";
-import { type FormulaSheet, summary } from "./formula-sheet.ts";
 import { leftOut } from "./left-out.ts";
+import { type Overview, summary } from "./overview.ts";
 import { make, type Steps } from "./steps.ts";
 
 type Wanted = { readonly sheet: string; readonly pieces: number; readonly day: number | null };
@@ -26,20 +26,18 @@ function* dayOver(
   day: number | null,
   wanted: readonly Wanted[],
 ): Steps<{ sheet: string; note?: string }> {
-  const all = found.filter((sheet) => sheet.rows.some(({ weight }) => weight !== null));
+  const all = found.filter(({ parts }) => parts.length > 0);
   const ordered = [...new Set(wanted.map(({ sheet }) => sheet))].map((name) => {
     const one = all.find((sheet) => sheet.name === name);
     if (one !== undefined) return one;
     return refuse(`There is no formula sheet ${quoted(name)} with weights any more. Look again, and choose anew.`);
   });
-  const { weight } = (ordered[0] as FormulaSheet).options;
-  const other = ordered.find(({ options }) => options.weight !== weight);
+  const { unit: weight } = ordered[0] as Overview;
+  const other = ordered.find(({ unit }) => unit !== weight);
   if (other !== undefined) {
-    refuse(
-      `${quoted(other.name)} counts in ${other.options.weight}, the others in ${weight}; make a day sheet for each unit.`,
-    );
+    refuse(`${quoted(other.name)} counts in ${other.unit}, the others in ${weight}; make a day sheet for each unit.`);
   }
-  const alike = all.filter(({ options }) => options.weight === weight);
+  const alike = all.filter(({ unit }) => unit === weight);
   // What is not ordered yet may be ordered on the sheet.
   const products = [
     ...ordered,
@@ -61,7 +59,7 @@ function* dayOver(
   const without = found.flatMap((sheet) =>
     alike.includes(sheet) || !all.includes(sheet)
       ? (leftOut(summary(sheet)) ?? [])
-      : `“${sheet.name}” is left out: it counts in ${sheet.options.weight}. Make a day sheet of its own for it.`,
+      : `“${sheet.name}” is left out: it counts in ${sheet.unit}. Make a day sheet of its own for it.`,
   );
   const note = without.length === 0 ? {} : { note: without.join(" ") };
   return { sheet: yield* make(made, titled(day, wanted), tabs), ...note };
@@ -93,10 +91,10 @@ function readWanted(raw: unknown, usual: number | null): readonly Wanted[] {
 }
 
 const text = (words: string): string => `"${words.replace(/"/g, '""')}"`;
-const cell = (sheet: FormulaSheet, name: string): string => sheet.reference(name) ?? '""';
+const cell = (sheet: Overview, name: string): string => sheet.reference(name) ?? '""';
 
 /** The ingredients of a sheet, and what is rolled into its dough. */
-function stackOf(sheet: FormulaSheet): { names: string; weights: string; rows: string; length: number } {
+function stackOf(sheet: Overview): { names: string; weights: string; rows: string; length: number } {
   const [names, weights] = [cell(sheet, "ingredient"), cell(sheet, "grams")];
   const length = sheet.zone("ingredient")?.rows ?? 0;
   const [name, weight] = [sheet.reference("roll_in_name"), sheet.reference("roll_in")];
@@ -106,7 +104,7 @@ function stackOf(sheet: FormulaSheet): { names: string; weights: string; rows: s
 }
 
 /** A product's name stands in its first row, which is the blank edge row of its table. */
-function linksOf(ordered: readonly FormulaSheet[], all: readonly FormulaSheet[]): Links {
+function linksOf(ordered: readonly Overview[], all: readonly Overview[]): Links {
   const stacks = all.map(stackOf);
   const products = all.map((sheet, at) => {
     const rows = cell(sheet, "ingredient");
@@ -132,9 +130,9 @@ function linksOf(ordered: readonly FormulaSheet[], all: readonly FormulaSheet[])
 }
 
 /** Levain that a sheet builds itself, and rows whose kind is levain: both come out of the day's one build. */
-function levainIn(sheet: FormulaSheet): string {
+function levainIn(sheet: Overview): string {
   const built = sheet.zone("levain") === undefined ? [] : [cell(sheet, "pre_weight")];
-  const hasRows = sheet.rows.some(({ kind }) => /^levain/i.test(kind));
+  const hasRows = sheet.parts.some(({ kind }) => /^levain/i.test(kind));
   const rows = hasRows ? [`SUMIF(${cell(sheet, "kind")};"levain*";${cell(sheet, "grams")})`] : [];
   const parts = [...built, ...rows];
   if (parts.length < 2) return parts[0] ?? '""';
@@ -142,7 +140,7 @@ function levainIn(sheet: FormulaSheet): string {
 }
 
 /** When it is mixed, in days from the midnight before it is ready: the start of the step its preferment is for. */
-function mixedAt(sheet: FormulaSheet): string {
+function mixedAt(sheet: Overview): string {
   const [step, start, day] = ["step", "step_start", "step_day"].map((name) => sheet.reference(name));
   if (step === undefined || start === undefined || day === undefined) return '""';
   const place = `MATCH(${sheet.reference("pre_step") ?? text("Mix")};${step};0)`;
@@ -157,16 +155,14 @@ const stacked = (ranges: readonly string[]): string =>
     .join(";")}})`;
 
 /** Every ingredient once, to type its stock beside. */
-function namesOf(sheets: readonly FormulaSheet[]): string[] {
+function namesOf(sheets: readonly Overview[]): string[] {
   const known = new Map<string, string>();
-  for (const { rows } of sheets) {
-    for (const { name, weight } of rows) if (name !== "" && weight !== null) known.set(name.toLowerCase(), name);
-  }
+  for (const { name } of sheets.flatMap(({ parts }) => parts)) if (name !== "") known.set(name.toLowerCase(), name);
   return [...known.values()].sort();
 }
 
 /** How the first levain among the products is kept; each sheet keeps back the seed for its own. */
-function levainOf(ordered: readonly FormulaSheet[]): Record<string, Value> {
+function levainOf(ordered: readonly Overview[]): Record<string, Value> {
   const built = ordered.filter((one) => one.zone("levain") !== undefined && one.number("levain") !== null);
   const kept = built.flatMap((sheet) => sheet.number("keep") ?? []);
   const [sheet] = built;

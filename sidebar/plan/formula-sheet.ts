@@ -1,6 +1,5 @@
 // Reads a formula sheet as it is now. Nothing else knows where its cells stand.
-import { a1, columnLetters, type Zone } from "../../shared/a1.ts";
-import type { FormulaSummary } from "../../shared/bench.ts";
+import { a1, type Zone } from "../../shared/a1.ts";
 import { locate } from "../../shared/locate.ts";
 import type { SeenSheet } from "../../shared/look.ts";
 import type { Options, SheetModel } from "../../shared/model.ts";
@@ -30,8 +29,6 @@ export type FormulaSheet = {
   readonly zone: (name: string) => Zone | undefined;
   /** Address of a cell, or of one row of a column (0 is the upper edge row); with $ and the sheet's name where asked. */
   readonly at: (name: string, index?: number) => string | undefined;
-  /** Address of a whole column or cell as formulas of other sheets write it. */
-  readonly reference: (name: string) => string | undefined;
   /** What a cell holds as a number; null where it is blank, a text or not there. */
   readonly number: (name: string, index?: number) => number | null;
   readonly text: (name: string, index?: number) => string;
@@ -90,14 +87,6 @@ export function asFormulaSheet(
     rows,
     zone: (cell) => zones.get(cell),
     at,
-    reference: (cell) => {
-      const zone = zones.get(cell);
-      if (zone === undefined) return undefined;
-      const column = columnLetters(zone.column);
-      const first = `$${column}$${zone.row + 1}`;
-      const range = zone.rows === 1 ? first : `${first}:$${column}$${zone.row + zone.rows}`;
-      return `'${name.replace(/'/g, "''")}'!${range}`;
-    },
     number,
     text,
     says: (words) => values.some((line) => line.includes(words)),
@@ -105,19 +94,6 @@ export function asFormulaSheet(
       const zone = zones.get(cell);
       return zone === undefined || index >= zone.rows ? "" : (shown[zone.row + index]?.[zone.column] ?? "");
     },
-  };
-}
-
-/** What the bench shows of it in a list. */
-export function summary(sheet: FormulaSheet): FormulaSummary {
-  return {
-    sheet: sheet.name,
-    title: sheet.title,
-    unit: sheet.options.weight,
-    dough: sheet.number("dough"),
-    mixes: sheet.number("mixes"),
-    pieces: sheet.number("pieces"),
-    ingredients: sheet.rows.filter(({ weight }) => weight !== null).map(({ name, kind }) => name || kind),
   };
 }
 

@@ -1,22 +1,29 @@
-import { absolute } from "../../shared/a1.ts";
 import { inputNames, type Order } from "../../shared/bench.ts";
 import { startingLarder } from "../../shared/larder-start.ts";
-import { LARDER_NAME, type Links, MIXLOG_NAME, SETTINGS_NAME, type SheetModel } from "../../shared/model.ts";
+import { LARDER_NAME, LIST_NAME, type Links, MIXLOG_NAME, SETTINGS_NAME, type SheetModel } from "../../shared/model.ts";
 import { withMoisture } from "../../shared/moisture.ts";
 import { plan, type SheetPlan } from "../../shared/plan.ts";
+import { TEMPLATES } from "../../templates/index.ts";
 import type { FormulaSheets } from "./all-sheets.ts";
-import type { FormulaSheet } from "./formula-sheet.ts";
+import { listRow } from "./listed.ts";
+import type { Overview } from "./overview.ts";
 import { ingredients, look, type Steps } from "./steps.ts";
 
 type Ordered = Order & { readonly model: SheetModel };
-export type Prepared = { readonly made: SheetPlan; readonly note?: string };
+/** `row` is that of the list of formula sheets, `unlisted` says that this is one and there is no list. */
+export type Prepared = {
+  readonly made: SheetPlan;
+  readonly note?: string;
+  readonly row?: readonly string[];
+  readonly unlisted?: boolean;
+};
 
 /** Parts that the workbook decides on: a larder makes them possible. */
 const NEED_LARDER = ["cost", "label"];
 
 /** The plan of an order for this workbook: all looking is done here, before anything is written. */
 export function* prepare({ model, options, values }: Ordered): Steps<Prepared> {
-  const there = (yield* look({ names: [LARDER_NAME, MIXLOG_NAME] })).names.map(({ name }) => name);
+  const there = (yield* look({ names: [LARDER_NAME, MIXLOG_NAME, LIST_NAME] })).names.map(({ name }) => name);
   const [hasLarder, hasMixLog] = [there.includes(LARDER_NAME), there.includes(MIXLOG_NAME)];
   if (model.defines?.name === MIXLOG_NAME) return mixLogPlan(model, options, values, hasMixLog);
   if (model.defines?.name === SETTINGS_NAME) return yield* settingsPlan(model, options, values);
@@ -30,7 +37,11 @@ export function* prepare({ model, options, values }: Ordered): Steps<Prepared> {
     options.form === "plain" && inputNames(model).has("moist_name")
       ? withMoisture(values, yield* ingredients())
       : values;
-  return { made: plan(model, { ...options, parts }, inputs) };
+  const made = plan(model, { ...options, parts }, inputs);
+  if (!TEMPLATES.includes(model)) return { made };
+  return there.includes(LIST_NAME)
+    ? { made, row: listRow((name) => made.names.get(name), options.weight) }
+    : { made, unlisted: true };
 }
 
 /** Formula sheets read one mix log: the first. */
@@ -107,13 +118,13 @@ export function pricePlan({ model, options, values }: Ordered, { sheets: all, na
 }
 
 const SPARE_ROWS = 40;
-const named = (all: readonly FormulaSheet[], costed: readonly FormulaSheet[]) =>
+const named = (all: readonly Overview[], costed: readonly Overview[]) =>
   all.flatMap((sheet) => (costed.includes(sheet) ? [] : [sheet.name])).join(", ");
 
 type Stack = { readonly names: string; readonly weights: string; readonly rows: string; readonly length: number };
 
 /** The ingredients of a sheet, and what is rolled into its dough, as parts of one long column. */
-function stackOf(sheet: FormulaSheet): Stack {
+function stackOf(sheet: Overview): Stack {
   const names = reference(sheet, "ingredient");
   const weights = reference(sheet, "grams");
   const length = sheet.zone("ingredient")?.rows ?? 0;
@@ -123,22 +134,19 @@ function stackOf(sheet: FormulaSheet): Stack {
 }
 
 const stacked = (parts: readonly string[]) => `ARRAYFORMULA(IFERROR({${parts.join(";")}};""))`;
-const reference = (sheet: FormulaSheet, name: string) => sheet.reference(name) ?? '""';
+const reference = (sheet: Overview, name: string) => sheet.reference(name) ?? '""';
 
 /** A row for every size that is made; a sheet without sizes yet has one row all the same. */
-function productLinks(sheets: readonly FormulaSheet[], stacks: readonly Stack[]): Links {
+function productLinks(sheets: readonly Overview[], stacks: readonly Stack[]): Links {
   const products = sheets.flatMap((sheet, index) => {
     const before = stacks
       .slice(0, index)
       .map(({ rows }) => rows)
       .join("+");
     const rows = sheet.zone("size_cost")?.rows ?? 0;
-    const made = Array.from({ length: rows }, (_, at) => at).filter((at) => sheet.number("size_cost", at) !== null);
+    const made = sheet.numbered("size_cost");
     return (made.length > 0 ? made : [Math.min(1, rows - 1)]).map((at) => {
-      const cell = (name: string) => {
-        const place = sheet.at(name, at);
-        return place === undefined ? '""' : `'${sheet.name.replace(/'/g, "''")}'!${absolute(place)}`;
-      };
+      const cell = (name: string) => sheet.row(name, at) ?? '""';
       return {
         title: reference(sheet, "title"),
         size: cell("cost_of"),
@@ -151,7 +159,7 @@ function productLinks(sheets: readonly FormulaSheet[], stacks: readonly Stack[])
         before: before === "" ? "0" : before,
         rows: stacks[index]?.rows ?? "0",
         // All weights go into one call as grams; what an ounce sheet counts is so many times as much.
-        factor: sheet.options.weight === "oz" ? "28349523125/1000000000" : "1",
+        factor: sheet.unit === "oz" ? "28349523125/1000000000" : "1",
       };
     });
   });

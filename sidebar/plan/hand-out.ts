@@ -9,7 +9,8 @@ import { oneOf, quoted } from "../../shared/show.ts";
 import { staffCard } from "../../shared/staff-card.ts";
 import { formulaSheets } from "./all-sheets.ts";
 import { cardAmount, cardData } from "./card.ts";
-import { readFormulaSheet, summary } from "./formula-sheet.ts";
+import { readFormulaSheet } from "./formula-sheet.ts";
+import { summary } from "./overview.ts";
 import { make, type Steps } from "./steps.ts";
 
 type Asked = Readonly<Record<string, unknown>>;

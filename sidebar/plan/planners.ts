@@ -1,14 +1,16 @@
 // The questions that the bench answers itself: it asks the add-on what is there, works out what to build, and has it written.
 import { type PlannedQuestion, type Questions, readOrder } from "../../shared/bench.ts";
-import type { Tab } from "../../shared/make.ts";
 import { LARDER_NAME } from "../../shared/model.ts";
 import { CellError } from "../../shared/refusal.ts";
+import type { Tab } from "../../shared/tab.ts";
+import { formulaList } from "../../templates/formula-list.ts";
 import { SHEETS } from "../../templates/index.ts";
 import { overAllSheets } from "./all-sheets.ts";
 import { reviewSheet } from "./check-sheet.ts";
 import { buildDay } from "./day.ts";
 import { type Prepared, prepare, pricePlan } from "./found.ts";
 import { formulas, handOut } from "./hand-out.ts";
+import { listAll, listed } from "./list-all.ts";
 import { readSettings } from "./settings.ts";
 import { make, type Steps } from "./steps.ts";
 
@@ -39,16 +41,20 @@ function* build(asked: Asked, now: Date): Steps<Questions["build"]["answer"]> {
   const order = readOrder(asked, SHEETS);
   const dated = { ...order, values: { date: dayNumber(now), ...order.values } };
   const title = typeof order.values.title === "string" ? order.values.title : order.model.title;
-  if (!order.model.parts.includes("products")) return yield* built(yield* prepare(dated), title);
-  return yield* overAllSheets({ cells: [LARDER_NAME] }, (found) => built(pricePlan(dated, found), title, found.tabs));
+  if (order.model === formulaList) return yield* listAll(dated);
+  if (order.model.parts.includes("products"))
+    return yield* overAllSheets({ cells: [LARDER_NAME] }, (found) => built(pricePlan(dated, found), title, found.tabs));
+  const prepared = yield* prepare(dated);
+  const answer = yield* built(prepared, title);
+  return prepared.unlisted ? { ...answer, ...(yield* listed()) } : answer;
 }
 
 function* built(
-  { made, note }: Prepared,
+  { made, note, row }: Prepared,
   title: string,
   tabs: readonly Tab[] = [],
 ): Steps<Questions["build"]["answer"]> {
-  const sheet = yield* make(made, title, tabs);
+  const sheet = yield* make(made, title, tabs, row === undefined ? {} : { row });
   return note === undefined ? { sheet } : { sheet, note };
 }
 

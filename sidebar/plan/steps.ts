@@ -4,9 +4,10 @@ import type { StartIngredient } from "../../shared/bench.ts";
 import { type Calculated, type Call, readCalculated } from "../../shared/calculate.ts";
 import { readIngredients } from "../../shared/larder-start.ts";
 import { type LookAsk, readSnapshot, type Snapshot } from "../../shared/look.ts";
-import { makeAsk, type Tab } from "../../shared/make.ts";
+import { type Beside, makeAsk } from "../../shared/make.ts";
 import type { SheetPlan } from "../../shared/plan.ts";
 import { CellError, refuse } from "../../shared/refusal.ts";
+import type { Tab } from "../../shared/tab.ts";
 
 /** A question for the add-on, as it is sent. */
 export type Step = Readonly<Record<string, unknown>> & { readonly ask: "look" | "make" | "calculate" | "ingredients" };
@@ -18,8 +19,8 @@ export function* look(asked: LookAsk): Steps<Snapshot> {
 }
 
 /** The name of the new sheet; refused where a sheet that its formulas read is not called as in `tabs`. */
-export function* make(plan: SheetPlan, title: string, tabs: readonly Tab[] = []): Steps<string> {
-  const { sheet } = ((yield { ...makeAsk(plan, title, tabs), ask: "make" }) ?? {}) as { sheet?: unknown };
+export function* make(plan: SheetPlan, title: string, tabs: readonly Tab[] = [], beside: Beside = {}): Steps<string> {
+  const { sheet } = ((yield { ...makeAsk(plan, title, tabs, beside), ask: "make" }) ?? {}) as { sheet?: unknown };
   if (typeof sheet === "string") return sheet;
   return refuse("The sheet is there, but its name could not be read. Look at the tabs before you build it again.");
 }

@@ -97,6 +97,10 @@ export function makeHands(engine: Engine, session: Session, finder: Finder, chec
       engine.run("RENAME_SHEET", { sheetId: sheetId(sheet), oldName: engineName(sheet), newName: engineName(newName) });
       checked(undefined);
     },
+    deleteSheet(sheet: string): void {
+      engine.run("DELETE_SHEET", { sheetId: sheetId(sheet), sheetName: engineName(sheet) });
+      checked(undefined);
+    },
     /** Selects a range, so that the script's getActiveRange finds it. */
     select(sheet: string, a1: string): void {
       const id = sheetId(sheet);

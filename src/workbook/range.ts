@@ -186,6 +186,16 @@ function writeFormulas(session: Session, grid: Grid, by: string, at: At): void {
   guard.noteFormula(by);
 }
 
+/** What a script appends below everything; only formulas, because a text would be read as if it were typed. */
+export function writeRow(session: Session, { sheetId, zone }: Place, contents: readonly unknown[]): void {
+  if (contents.some((one) => typeof one !== "string" || !one.startsWith("=")))
+    throw new Error("appendRow: anything but a formula is read as if it were typed; append formulas only");
+  const columns = session.get<number>("getNumberCols", sheetId);
+  if (columnsOf(zone) > columns) throw new Error(`appendRow: ${columnsOf(zone)} cells for ${columns} columns`);
+  const grid: Grid = (of) => [contents.map((_, across) => of({ sheetId, col: zone.left + across, row: zone.top }))];
+  writeFormulas(session, grid, "appendRow", (_down, across) => contents[across]);
+}
+
 function writeNotes(session: Session, grid: Grid, at: At): void {
   forEach(grid, ({ sheetId, col, row }, down, across) => {
     const text = at(down, across);

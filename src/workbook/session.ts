@@ -15,6 +15,10 @@ export type Shown = {
 /** Commands that empty cells, whichever hold something. */
 const EMPTYING: ReadonlySet<string> = new Set(["CLEAR_CELLS", "DELETE_CONTENT"]);
 
+/** FNV-1a, 31 bits. */
+const hash = (text: string): number =>
+  [...text].reduce((sum, sign) => Math.imul(sum ^ sign.charCodeAt(0), 16777619), 2166136261) >>> 1;
+
 const key = ({ sheetId, col, row }: Position): string => `${sheetId}!${col}!${row}`;
 
 /**
@@ -84,11 +88,13 @@ export class Session {
     return waiting ?? this.get<{ format?: string } | undefined>("getCell", position)?.format ?? "";
   }
 
-  /** The number by which scripts know a sheet. */
+  /** The number by which scripts know a sheet; the same whenever the workbook is opened, as it is in a spreadsheet. */
   numberOf(sheetId: string): number {
     const known = this.ids.get(sheetId);
     if (known !== undefined) return known;
-    const made = this.ids.size === 0 ? 0 : 1000 + this.ids.size * 37;
+    const taken = new Set(this.ids.values());
+    let made = hash(sheetId);
+    while (taken.has(made)) made += 1;
     this.ids.set(sheetId, made);
     return made;
   }

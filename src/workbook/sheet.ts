@@ -2,7 +2,7 @@ import type { Zone } from "./library.ts";
 import { engineName, inside, keepPlace, type Place, zoneOf } from "./places.ts";
 import type { PlacedMark } from "./plugins.ts";
 import { makeProtection } from "./protection.ts";
-import { activate, makeRange, makeRangeList } from "./range.ts";
+import { activate, makeRange, makeRangeList, writeRow } from "./range.ts";
 import { addConditional, colour, conditionalOf } from "./rules.ts";
 import type { Session } from "./session.ts";
 
@@ -136,6 +136,12 @@ export function makeSheet(session: Session, sheetId: string, sheetOf: (sheetId: 
       setFrozenRows: (many: number) => freeze("ROWS", many),
       setFrozenColumns: (many: number) => freeze("COLUMNS", many),
       setHiddenGridlines: (hide: boolean) => set("SET_GRID_LINES_VISIBILITY", { areGridLinesVisible: !hide }),
+      appendRow: (contents: readonly unknown[]) => {
+        const [row, wide] = [used().bottom + 1, contents.length];
+        if (row >= rows()) insert("ROW", "after", rows(), 1);
+        writeRow(session, { sheetId, zone: { left: 0, top: row, right: wide - 1, bottom: row } }, contents);
+        return sheet;
+      },
       setTabColor: (value: string | null) => set("COLOR_SHEET", { color: colour(value, "setTabColor") }),
       setConditionalFormatRules: (rules: readonly object[]) => {
         session.flush();

@@ -1,0 +1,93 @@
+import { type ColumnModel, LIST_NAME, type SheetModel, type Unit, WORKED_OUT } from "../shared/model.ts";
+
+/** How a row of the list tells a cell or a column of its formula sheet: what stands there, or only where it is. */
+export type Told = "cell" | "texts" | "numbers" | "place";
+
+type Listed = { readonly of: string; readonly is: Told; readonly head: string; readonly unit: Unit };
+
+const seen = (of: string, head: string, unit: Unit): Listed => ({ of, is: "cell", head, unit });
+const aside = (is: Told, ...names: readonly string[]): Listed[] =>
+  names.map((of) => ({ of, is, head: of.replace(/_/g, " "), unit: "plain" }));
+
+/** What sheets over all formula sheets use of each; `of` is its name in the templates. */
+export const LISTED: readonly Listed[] = [
+  seen("title", "Formula", "text"),
+  seen("dough", "Makes", "figure"),
+  seen("pieces", "Pieces", "count"),
+  seen("mixes", "Mixes", "count"),
+  seen("cost_ingredients", "Ingredients cost", "money"),
+  ...aside("texts", "ingredient", "kind"),
+  ...aside("numbers", "grams", "size_cost"),
+  ...aside("place", "cost_of", "size_ingredients", "size_price", "size_margin", "step", "step_start", "step_day"),
+  ...aside("cell", "unpriced", "dough_in_all", "mixer_limit", "mixer_least", "roll_in_name", "roll_in", "pre_step"),
+  ...aside("cell", "pre_weight", "pre_hydration", "pre_hours", "levain", "keep", "seed_hydration", "seed_share"),
+];
+
+/** A row's own unit, and the formula that says which tab it is about. */
+export const LIST_UNIT = "list_unit";
+export const LIST_TAB = "list_tab";
+export const listColumn = (of: string): string => `list_${of}`;
+
+const column = (name: string, head: string, unit: Unit): ColumnModel => ({
+  name,
+  head,
+  unit,
+  role: "linked",
+  formula: `[${name}]`,
+});
+const [title, makes, ...others] = LISTED.map(({ of, head, unit }) => column(listColumn(of), head, unit));
+
+/** The columns of a row, in their order. */
+export const LIST_COLUMNS: readonly ColumnModel[] = [
+  title as ColumnModel,
+  makes as ColumnModel,
+  { ...column(LIST_UNIT, "in", "text"), align: "center" },
+  ...others.slice(0, 3),
+  column(LIST_TAB, `${WORKED_OUT}: tab`, "plain"),
+  ...others.slice(3),
+];
+
+/** As many as the bench reads. */
+const ROWS = 300;
+
+/** One row for each formula sheet, so that sheets over all of them read one sheet instead of each. */
+export const formulaList: SheetModel = {
+  name: "formulas",
+  title: "All formulas",
+  says: "Every formula sheet of the workbook in one table, with what it makes now.",
+  widths: [230, 92, 48, 84, 84, 110, ...Array<number>(LIST_COLUMNS.length - 6).fill(92)],
+  parts: [],
+  defines: { name: LIST_NAME, from: "list_table", to: "list_table" },
+  bands: [
+    [
+      {
+        block: "name",
+        left: 0,
+        lines: [
+          { cells: [{ at: 0, role: "title", name: "title", text: "All formulas" }] },
+          {
+            cells: [
+              {
+                at: 0,
+                role: "remark",
+                text: "One row for each formula sheet, as it stands there now. Nothing to type here: change the formula sheet.",
+              },
+            ],
+          },
+          {
+            cells: [
+              {
+                at: 0,
+                role: "remark",
+                text: "The bench adds a row with each sheet it builds, and reads its formulas here. Hide the sheet if it is in the way.",
+              },
+            ],
+          },
+        ],
+      },
+    ],
+    [{ table: "list", left: 0, rows: ROWS, list: true, columns: LIST_COLUMNS }],
+  ],
+  sample: { title: "All formulas" },
+  expects: { title: "All formulas" },
+};

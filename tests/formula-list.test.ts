@@ -1,0 +1,242 @@
+// The list of formula sheets says the same of each as the sheet itself, whatever happens to the sheets.
+import { beforeAll, describe, expect, test, vi } from "vitest";
+import { aboutTab, TAB_FORMULA, tabOf } from "../shared/tab.ts";
+import type { WorkbookHost } from "../src/workbook/host.ts";
+import { TEMPLATES } from "../templates/index.ts";
+import { buildSheet, HANDOUT, workbook } from "./sheet-support.ts";
+
+vi.setConfig({ testTimeout: 300_000, hookTimeout: 300_000 });
+
+const LIST = "All formulas";
+const UNITS = { weight: "g", temperature: "C", length: "cm" } as const;
+const LARDER = {
+  ask: "build",
+  template: "larder",
+  values: {
+    ingredient: ["Flour", "Water", "Salt", "Butter"],
+    price: [20, 0, 3, 9],
+    pack: ["25 kg", "1 kg", "1 kg", "1 kg"],
+  },
+};
+const PRICES = { ask: "build", template: "prices", options: { parts: ["products"] }, values: {} };
+
+const cells = (book: WorkbookHost, sheet: string) => ({
+  formulas: book.formulas(sheet, book.usedRange(sheet)),
+  shown: book.shownTexts(sheet, book.usedRange(sheet)),
+});
+const formulasOf = (book: WorkbookHost) =>
+  (book.answer({ ask: "formulas" }) as { sheets: { sheet: string; pieces: number | null }[] }).sheets;
+const build = (book: WorkbookHost, asked: object) => (book.answer(asked) as { sheet: string }).sheet;
+const rowsOf = (book: WorkbookHost) => book.shownTexts(LIST, "A7:F20").filter((row) => row[0] !== "");
+
+/** What the bench makes of all formula sheets: their summaries, a price sheet and a day sheet, which are taken away again. */
+function overAll(book: WorkbookHost) {
+  const sheets = formulasOf(book);
+  const orders = sheets.filter(({ pieces }) => pieces !== null).map(({ sheet }) => ({ sheet, pieces: 10 }));
+  const made = [build(book, PRICES), build(book, { ask: "day", day: "2026-01-31", orders })];
+  const seen = made.map((sheet) => cells(book, sheet));
+  for (const sheet of made) book.deleteSheet(sheet);
+  return { sheets, seen };
+}
+
+describe.each([
+  ["of the add-on's functions, in g", { weight: "g" }],
+  ["of the sheet's own sums, in g", { weight: "g", form: "plain" }],
+  ["of the add-on's functions, in oz", { weight: "oz" }],
+] as const)("every template as a formula sheet %s", (_, options) => {
+  let book: WorkbookHost;
+  beforeAll(async () => {
+    book = await workbook();
+    book.answer(LARDER);
+    for (const { name, sample, parts } of TEMPLATES)
+      book.answer({ ask: "build", template: name, options: { ...UNITS, ...options, parts }, values: sample });
+  });
+
+  test("a list built over them makes the very formulas that reading each of them makes", () => {
+    book.deleteSheet(LIST);
+    const each = overAll(book);
+    expect(build(book, { ask: "build", template: "formulas", values: {} })).toBe(LIST);
+    const byList = overAll(book);
+    expect(byList.sheets).toEqual(each.sheets);
+    expect(byList.seen).toEqual(each.seen);
+    expect(rowsOf(book).map(([title]) => title)).toEqual(TEMPLATES.map(({ sample }) => sample.title));
+  });
+
+  test("rows added one by one show the same results", () => {
+    book.deleteSheet(LIST);
+    const each = overAll(book);
+    book.answer({ ask: "build", template: "formulas", values: {} });
+    // The first is made anew: its row comes last, by the places that the bench gave its cells.
+    const [first] = TEMPLATES;
+    if (first === undefined) throw new Error("no templates");
+    const { sample, parts } = first;
+    const title = String(sample.title);
+    book.deleteSheet(title);
+    book.answer({ ask: "build", template: first.name, options: { ...UNITS, ...options, parts }, values: sample });
+    expect(rowsOf(book).map(([one]) => one)).toEqual([
+      "this sheet is gone: delete the row",
+      ...TEMPLATES.slice(1).map((model) => model.sample.title),
+      title,
+    ]);
+    const byList = overAll(book);
+    const byName = (all: typeof each.sheets) => [...all].sort((a, b) => a.sheet.localeCompare(b.sheet));
+    expect(byName(byList.sheets)).toEqual(byName(each.sheets));
+    const figures = (seen: (typeof each.seen)[number] | undefined) =>
+      seen?.shown.map((row) => row.slice(0, 7).join("|")).filter((row) => row.startsWith(title));
+    expect(figures(byList.seen[0])).toEqual(figures(each.seen[0]));
+    expect(figures(byList.seen[0])?.length).toBeGreaterThan(0);
+  });
+});
+
+describe("a list of six hand-outs", () => {
+  let book: WorkbookHost;
+  const day = (...names: string[]) => ({
+    ask: "day",
+    day: "2026-01-31",
+    orders: names.map((sheet) => ({ sheet, pieces: 10 })),
+  });
+  beforeAll(async () => {
+    book = await workbook();
+    book.answer(LARDER);
+    for (let at = 1; at <= 6; at++) {
+      expect(book.sheetNames()).not.toContain(LIST);
+      await buildSheet({ ...HANDOUT, title: `Loaf ${at}` }, { book });
+    }
+  });
+
+  test("comes with the sixth, behind it, and says what each makes", () => {
+    expect(book.sheetNames()).toContain(LIST);
+    expect(book.session.get("getSheetName", book.session.get("getActiveSheetId"))).toBe("Loaf 6");
+    // 73 loaves of 390 g (a school's published hand-out: 28 470 g of dough).
+    expect(rowsOf(book)).toEqual(
+      [1, 2, 3, 4, 5, 6].map((at) => [`Loaf ${at}`, "28470.0", "g", "73", "1", expect.stringMatching(/^\d/)]),
+    );
+  });
+
+  test("follows a tab's new name, rows put into a table and another amount", () => {
+    book.renameSheet("Loaf 2", "Baker’s best, 2nd");
+    const first = book.values("Loaf 3", "A1:A60").findIndex(([name]) => name === "Flour") + 1;
+    book.insertRows("Loaf 3", first);
+    book.type("Loaf 3", `A${first}`, "Rye");
+    book.type("Loaf 3", `B${first}`, "flour");
+    book.type("Loaf 3", `C${first}`, "0");
+    const names = formulasOf(book).map(({ sheet }) => sheet);
+    expect(names).toEqual(["Loaf 1", "Baker’s best, 2nd", "Loaf 3", "Loaf 4", "Loaf 5", "Loaf 6"]);
+    expect((formulasOf(book)[2] as unknown as { ingredients: string[] }).ingredients).toContain("Rye");
+    const sheet = build(book, day("Baker’s best, 2nd", "Loaf 3"));
+    const { formulas, shown } = cells(book, sheet);
+    expect(formulas.flat().join(" ")).toContain("'Baker’s best, 2nd'!");
+    expect(shown.flat().filter((text) => text.startsWith("#"))).toEqual([]);
+    expect(shown.flat()).toContain("Rye");
+    book.deleteSheet(sheet);
+  });
+
+  test("tabs that took each other's names keep their own rows", () => {
+    for (const [from, to] of [
+      ["Loaf 4", "between"],
+      ["Loaf 5", "Loaf 4"],
+      ["between", "Loaf 5"],
+    ] as const)
+      book.renameSheet(from, to);
+    const [four] = formulasOf(book).filter(({ sheet }) => sheet === "Loaf 4") as unknown as { title: string }[];
+    expect(four?.title).toBe("Loaf 5");
+  });
+
+  test("a copy made by hand is not in it and is read by itself; a sheet that was deleted is nowhere", () => {
+    const copy = book.duplicateSheet("Loaf 6");
+    book.deleteSheet("Loaf 1");
+    const names = formulasOf(book).map(({ sheet }) => sheet);
+    expect(names).toContain(copy);
+    expect(names).not.toContain("Loaf 1");
+    const sheet = build(book, day(copy, "Loaf 6"));
+    expect(cells(book, sheet).formulas.flat().join(" ")).toContain(`'${copy}'!`);
+    book.deleteSheet(sheet);
+    book.deleteSheet(copy);
+  });
+
+  test("a row that somebody changed, or a name with its mark in it, has the sheets read one by one", () => {
+    const before = formulasOf(book);
+    const calls = book.trail.filter((name) => name === "getValues").length;
+    expect(calls).toBe(1);
+    const salt = book.values("Loaf 6", "A1:A60").findIndex(([name]) => name === "Salt") + 1;
+    book.type("Loaf 6", `A${salt}`, "Salt | fine");
+    const ingredients = formulasOf(book).flatMap((one) => (one as unknown as { ingredients: string[] }).ingredients);
+    expect(ingredients).toContain("Salt | fine");
+    expect(book.trail.filter((name) => name === "getValues").length).toBeGreaterThan(calls);
+    book.type("Loaf 6", `A${salt}`, "Salt");
+    book.type(LIST, "C9", "stone");
+    expect(formulasOf(book)).toEqual(before);
+  });
+
+  test("a second list takes its place", () => {
+    const { sheet, note } = book.answer({ ask: "build", template: "formulas", values: {} }) as Record<string, string>;
+    expect(sheet).toBe(`${LIST} (2)`);
+    expect(note).toBe("The bench keeps this list from now on: delete the older one.");
+    book.deleteSheet(LIST);
+    expect(formulasOf(book).length).toBe(5);
+    expect(book.trail.filter((name) => name === "getValues")).toEqual(["getValues"]);
+  });
+});
+
+describe("where a call of the service fails", () => {
+  test("a formula sheet and its row are both there or both not, and a list that fails leaves the sheet that was asked for", async () => {
+    const book = await workbook();
+    const loaf = (at: number) => ({
+      ask: "build",
+      template: "pan-loaf",
+      options: { ...UNITS, parts: ["water"] },
+      values: { ...HANDOUT, title: `Loaf ${at}` },
+    });
+    for (let at = 1; at <= 5; at++) book.answer(loaf(at));
+    const names = () => [...book.sheetNames()].sort();
+    const before = names();
+    let fails = 1;
+    let said: unknown[] = [];
+    for (; fails < 200; fails++) {
+      book.failAt(fails);
+      const reply = book.ask(loaf(6));
+      book.failAt(undefined);
+      const hasSheet = book.sheetNames().includes("Loaf 6");
+      expect(reply.ok).toBe(hasSheet);
+      if (reply.ok) {
+        said = [...said, (reply.answer as { note: string }).note.slice(0, 40)];
+        book.deleteSheet("Loaf 6");
+        if (book.sheetNames().includes(LIST)) break;
+      }
+      expect(names()).toEqual(before);
+    }
+    expect(said.length).toBeGreaterThan(20);
+    expect(new Set(said.slice(0, -1))).toEqual(
+      new Set(["The list of all formulas could not be bui"].map((text) => text.slice(0, 40))),
+    );
+    // Now there is a list, with a row of the sheet that is gone.
+    const listed = book.shownTexts(LIST, book.usedRange(LIST));
+    for (fails = 1; fails < 200; fails++) {
+      book.failAt(fails);
+      const reply = book.ask(loaf(6));
+      book.failAt(undefined);
+      if (reply.ok) break;
+      expect(names()).toEqual([...before, LIST].sort());
+      expect(book.shownTexts(LIST, book.usedRange(LIST))).toEqual(listed);
+    }
+    expect(fails).toBeGreaterThan(25);
+    expect(rowsOf(book).map(([title]) => title)).toContain("Loaf 6");
+  });
+});
+
+test.each([
+  ["='Loaf'!$A$1", null],
+  ["=ROWS('Loaf 1'!$A$1)*12", { name: "Loaf 1", id: 12 }],
+  ["=ROWS(Loaf!$A$1)*0", { name: "Loaf", id: 0 }],
+  ["=ROWS('Baker''s!'!$A$1)*7", { name: "Baker's!", id: 7 }],
+  ["=ROWS(#REF!)*7", null],
+  ["", null],
+  [undefined, null],
+])("%s is about %o", (formula, tab) => {
+  expect(tabOf(formula)).toEqual(tab);
+});
+
+test.each(["Loaf", "Baker's", "it''s", "$A$1", "a!b"])("a row about %s tells its name and number again", (name) => {
+  const formula = aboutTab(TAB_FORMULA, { name, id: 4 });
+  expect(tabOf(formula)).toEqual({ name, id: 4 });
+});
