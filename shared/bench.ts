@@ -90,8 +90,16 @@ export type ServerQuestions = {
 
 /** What the bench works out itself from looks and calculations of the add-on, which then makes the sheet. */
 export type PlannedQuestions = {
-  /** A sheet, please; `note` says what a person should know of it. */
-  build: { readonly ask: Order; readonly answer: { readonly sheet: string; readonly note?: string } };
+  /** A sheet, please; `note` says what a person should know of it, `listDue` that a list of all formulas is to be built next. */
+  build: {
+    readonly ask: Order;
+    readonly answer: { readonly sheet: string; readonly note?: string; readonly listDue?: boolean };
+  };
+  /** A list of all formula sheets, please; the sheet in front stays there. */
+  list: {
+    readonly ask: Record<string, never>;
+    readonly answer: { readonly sheet: string; readonly note?: string };
+  };
   /** The formula sheets of the workbook, and the name of the sheet in front. */
   formulas: {
     readonly ask: Record<string, never>;

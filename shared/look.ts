@@ -10,7 +10,7 @@ export type LookAsk = {
   readonly words?: readonly string[];
   /** With the list of formula sheets where there is one; of sheets that it has only the number is told. */
   readonly list?: boolean;
-  /** Of sheets with `words` only the number is told. */
+  /** Of sheets with `words` only their numbers are told, and none where there is a list. */
   readonly counted?: boolean;
   /** Leaves out the names of the sheets with `words`, and which is in front: each is a call of the service. */
   readonly unnamed?: boolean;

@@ -35,7 +35,7 @@ export const day: Panel = {
       "quiet-button",
     );
     void reading.run();
-    return element("div", { [SHOWN_AGAIN]: () => void reading.run() }, ...reading.nodes, body, logs(), money());
+    return element("div", { [SHOWN_AGAIN]: () => void reading.run() }, ...reading.nodes, body, logs(), money(), all());
   },
 };
 
@@ -72,16 +72,32 @@ const MONEY: readonly Beside[] = [
     says: "Every formula sheet with its cost and price in one table, and what one ingredient’s price does to all of them.",
     parts: ["products"],
   },
-  {
-    template: "formulas",
-    label: "List all formulas",
-    says: "Every formula sheet with what it makes now, in one table. With the sixth formula the bench builds it by itself, and adds a row for each new one; build it again for copies made by hand.",
-  },
 ];
 
 const logs = (): HTMLElement => sheetsBeside("Logs", "They are built in grams and °C, and filled in by hand.", LOGS);
 const money = (): HTMLElement =>
   sheetsBeside("Larder and prices", "The larder first, then the formula sheets, then the prices.", MONEY);
+
+const all = (): HTMLElement =>
+  section(
+    "All formulas",
+    element(
+      "p",
+      {},
+      "Every formula sheet with what it makes now, in one table. With the sixth formula the bench builds it by itself and adds each new one; a copy made by hand comes in when it is built again.",
+    ),
+    ...acting(
+      {
+        question: "list",
+        label: "List all formulas",
+        asked: () => ({}),
+        busy: () => "Building the sheet …",
+        done: ({ sheet, note }) => `Built “${sheet}”.${note === undefined ? "" : ` ${note}`}`,
+        silent: "The sheet may still be on its way: look at the tabs under the grid.",
+      },
+      "quiet-button",
+    ).nodes,
+  );
 
 function sheetsBeside(heading: string, hint: string, sheets: readonly Beside[]): HTMLElement {
   return section(

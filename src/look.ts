@@ -26,7 +26,9 @@ export function look(asked: Readonly<Record<string, unknown>>): Snapshot {
     const list = rows && { formulas: rows.getFormulas().map(seenRow), values: rows.getValues().map(seenRow) };
     const listed = list ? list.formulas.flat().map((formula) => tabOf(formula)?.id) : [];
     // One call for a word, however many sheets there are.
-    const ranges = words.flatMap((word) => workbook.createTextFinder(word).findAll());
+    const ranges = (counted && known?.has(LIST_NAME) ? [] : words).flatMap((word) =>
+      workbook.createTextFinder(word).findAll(),
+    );
     const showing = new Map(ranges.map((range) => [range.getSheet().getSheetId(), range.getSheet()]));
     const front = unnamed ? "" : workbook.getActiveSheet().getName();
     const sheets = [...showing].slice(0, MOST_SHEETS).map(([id, one]): SeenSheet => {

@@ -33,7 +33,7 @@ const column = (name: string, head: string, unit: Unit): ColumnModel => ({
   head,
   unit,
   role: "linked",
-  formula: `[${name}]`,
+  formula: `=[${name}]`,
 });
 const [title, makes, ...others] = LISTED.map(({ of, head, unit }) => column(listColumn(of), head, unit));
 

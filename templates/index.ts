@@ -6,7 +6,6 @@ import { withPlain } from "./blocks/plain.ts";
 import { cake } from "./cake.ts";
 import { cookie } from "./cookie.ts";
 import { flatRound } from "./flat-round.ts";
-import { formulaList } from "./formula-list.ts";
 import { hearthLoaf } from "./hearth-loaf.ts";
 import { laminated } from "./laminated.ts";
 import { larderSheet } from "./larder-sheet.ts";
@@ -36,5 +35,4 @@ export const SHEETS: readonly SheetModel[] = /* @__PURE__ */ TEMPLATES.concat([
   mixLog,
   bakeOffLog,
   settings,
-  formulaList,
 ]);

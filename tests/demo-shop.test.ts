@@ -235,7 +235,12 @@ describe("the demo shop", () => {
     const second = build();
     expect(second.filter((name) => sheets.includes(name))).toEqual([]);
     expect(new Set(second).size).toBe(DEMO.length);
-    expect(look()).toEqual(before);
+    // The list of all formulas has got a row for each new one below those it had.
+    const after = look().map(({ sheet, shown }) => ({
+      sheet,
+      shown: sheet === "All formulas" ? shown.slice(0, before.find((one) => one.sheet === sheet)?.shown.length) : shown,
+    }));
+    expect(after).toEqual(before);
   });
 });
 

@@ -1,12 +1,13 @@
 import { describe, expect, test } from "vitest";
 import type { Options, SheetModel } from "../shared/model.ts";
 import { lint } from "../src/build/lint.ts";
+import { formulaList } from "../templates/formula-list.ts";
 import { SHEETS } from "../templates/index.ts";
 import { optionsOf } from "./support.ts";
 
 const PLAIN: Options = { weight: "g", temperature: "C", length: "cm", parts: [] };
 
-describe.each(SHEETS)("$title", (model) => {
+describe.each([...SHEETS, formulaList])("$title", (model) => {
   test.each(optionsOf(model))("has no formula that means different things: %j", (options) => {
     expect(
       lint(

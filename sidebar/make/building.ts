@@ -117,6 +117,20 @@ export function footOf({ form, title: titleNow, now, figures: figuresNow }: Buil
     next.hidden = !("answer" in outcome);
     status.classList.toggle("failed", !("answer" in outcome));
     say(status, "answer" in outcome ? built(outcome.answer, title) : failed(outcome));
+    if ("answer" in outcome && outcome.answer.listDue) void listThem();
+  }
+
+  /** With so many formulas a list of them, which the person did not ask for: nothing waits for it. */
+  async function listThem(): Promise<void> {
+    const before = status.textContent ?? "";
+    const outcome = await ask("list", {}, PATIENCE_MS);
+    // Something else was done meanwhile.
+    if (status.textContent !== before) return;
+    const says =
+      "answer" in outcome
+        ? `There are six formulas or more now: the sheet “${outcome.answer.sheet}” lists them, and the bench keeps it.`
+        : "The list of all formulas could not be built; it is tried again with the next formula.";
+    say(status, `${before} ${says}`);
   }
 }
 

@@ -1,6 +1,6 @@
 // All formula sheets of the workbook, and what is built over them.
 import type { LookAsk, SeenName, SeenSheet, Snapshot } from "../../shared/look.ts";
-
+import { LIST_NAME } from "../../shared/model.ts";
 import { sheetName } from "../../shared/sheet-name.ts";
 import type { Tab } from "../../shared/tab.ts";
 import { TEMPLATES } from "../../templates/index.ts";
@@ -21,17 +21,15 @@ type Looked = { readonly seen: Snapshot; readonly listed: ReadonlyMap<number, Li
 
 /** Every formula sheet of the workbook, those that cannot be read now among them, and what else is asked for with them. */
 export function* formulaSheets(also: Also = {}): Steps<FormulaSheets> {
-  return asFormulaSheets(yield* lookOver(also));
+  return asFormulaSheets(yield* lookOver(also, { list: true }));
 }
 
-/** The same, each read by itself. */
-export function* unlistedSheets(also: Also): Steps<FormulaSheets> {
-  return asFormulaSheets({ seen: yield* look({ ...also, words: heading() }), listed: new Map() });
-}
-
-/** How many there are: one call of the service. */
-export function* formulaSheetCount(): Steps<number> {
-  return (yield* look({ words: heading(), unnamed: true, counted: true })).sheets.length;
+/** What is asked for, and how many formula sheets there are: null where there is a list of them. */
+export function* formulaSheetCount(also: Also): Steps<{ seen: Snapshot; count: number | null }> {
+  const { names = [] } = also;
+  const asked = { ...also, names: [...names, LIST_NAME], words: heading(), unnamed: true, counted: true };
+  const seen = yield* look(asked);
+  return { seen, count: seen.names.some(({ name }) => name === LIST_NAME) ? null : seen.sheets.length };
 }
 
 /**
@@ -39,13 +37,17 @@ export function* formulaSheetCount(): Steps<number> {
  * looks at the names anyway before it writes; so they are first taken to be called as their titles. Where that is not so it
  * refuses, and then all is read with the names, and built once more.
  */
-export function* overAllSheets<T>(also: Also, build: (found: FormulaSheets) => Steps<T>): Steps<T> {
-  const { seen, listed } = yield* lookOver(also, { unnamed: true });
+export function* overAllSheets<T>(
+  also: Also,
+  build: (found: FormulaSheets) => Steps<T>,
+  { list = true }: { readonly list?: boolean } = {},
+): Steps<T> {
+  const { seen, listed } = yield* lookOver(also, { unnamed: true, list });
   const supposed = asFormulaSheets({ seen: { ...seen, sheets: titled(seen.sheets) }, listed });
   try {
     return yield* build(supposed);
   } catch (error) {
-    const named = yield* formulaSheets(also);
+    const named = asFormulaSheets(yield* lookOver(also, { list }));
     const isSame = JSON.stringify(named.tabs) === JSON.stringify(supposed.tabs);
     if (isSame) throw error;
     return yield* build(named);
@@ -53,12 +55,12 @@ export function* overAllSheets<T>(also: Also, build: (found: FormulaSheets) => S
 }
 
 /** By the list where there is one. Where somebody changed rows of it, every sheet is read. */
-function* lookOver(also: Also, how: Pick<LookAsk, "unnamed"> = {}): Steps<Looked> {
+function* lookOver(also: Also, how: Pick<LookAsk, "unnamed" | "list">): Steps<Looked> {
   const asked = { ...also, ...how, words: heading() };
-  const seen = yield* look({ ...asked, list: true });
+  const seen = yield* look(asked);
   const listed = listedSheets(seen.list);
   if (seen.sheets.every(({ id, values }) => values.length > 0 || listed.has(id))) return { seen, listed };
-  return { seen: yield* look(asked), listed: new Map() };
+  return { seen: yield* look({ ...asked, list: false }), listed: new Map() };
 }
 
 function asFormulaSheets({ seen: { front, sheets, names }, listed }: Looked): FormulaSheets {

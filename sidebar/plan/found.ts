@@ -1,21 +1,21 @@
 import { inputNames, type Order } from "../../shared/bench.ts";
 import { startingLarder } from "../../shared/larder-start.ts";
-import { LARDER_NAME, LIST_NAME, type Links, MIXLOG_NAME, SETTINGS_NAME, type SheetModel } from "../../shared/model.ts";
+import { LARDER_NAME, type Links, MIXLOG_NAME, SETTINGS_NAME, type SheetModel } from "../../shared/model.ts";
 import { withMoisture } from "../../shared/moisture.ts";
 import { plan, type SheetPlan } from "../../shared/plan.ts";
 import { TEMPLATES } from "../../templates/index.ts";
-import type { FormulaSheets } from "./all-sheets.ts";
+import { type FormulaSheets, formulaSheetCount } from "./all-sheets.ts";
 import { listRow } from "./listed.ts";
 import type { Overview } from "./overview.ts";
 import { ingredients, look, type Steps } from "./steps.ts";
 
 type Ordered = Order & { readonly model: SheetModel };
-/** `row` is that of the list of formula sheets, `unlisted` says that this is one and there is no list. */
+/** `row` is that of the list of formula sheets; `listDue` says that with this one there are enough for a list. */
 export type Prepared = {
   readonly made: SheetPlan;
   readonly note?: string;
   readonly row?: readonly string[];
-  readonly unlisted?: boolean;
+  readonly listDue?: boolean;
 };
 
 /** Parts that the workbook decides on: a larder makes them possible. */
@@ -23,7 +23,10 @@ const NEED_LARDER = ["cost", "label"];
 
 /** The plan of an order for this workbook: all looking is done here, before anything is written. */
 export function* prepare({ model, options, values }: Ordered): Steps<Prepared> {
-  const there = (yield* look({ names: [LARDER_NAME, MIXLOG_NAME, LIST_NAME] })).names.map(({ name }) => name);
+  const isFormula = TEMPLATES.includes(model);
+  const asked = { names: [LARDER_NAME, MIXLOG_NAME] };
+  const { seen, count } = isFormula ? yield* formulaSheetCount(asked) : { seen: yield* look(asked), count: null };
+  const there = seen.names.map(({ name }) => name);
   const [hasLarder, hasMixLog] = [there.includes(LARDER_NAME), there.includes(MIXLOG_NAME)];
   if (model.defines?.name === MIXLOG_NAME) return mixLogPlan(model, options, values, hasMixLog);
   if (model.defines?.name === SETTINGS_NAME) return yield* settingsPlan(model, options, values);
@@ -38,11 +41,13 @@ export function* prepare({ model, options, values }: Ordered): Steps<Prepared> {
       ? withMoisture(values, yield* ingredients())
       : values;
   const made = plan(model, { ...options, parts }, inputs);
-  if (!TEMPLATES.includes(model)) return { made };
-  return there.includes(LIST_NAME)
-    ? { made, row: listRow((name) => made.names.get(name), options.weight) }
-    : { made, unlisted: true };
+  if (!isFormula) return { made };
+  if (count === null) return { made, row: listRow((name) => made.names.get(name), options.weight) };
+  return { made, listDue: count + 1 >= MANY };
 }
+
+/** Fewer are read one by one in as few calls of the service as a sheet may take. */
+const MANY = 6;
 
 /** Formula sheets read one mix log: the first. */
 function mixLogPlan(

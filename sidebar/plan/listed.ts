@@ -34,8 +34,11 @@ export function listRow(zone: (name: string) => Zone | undefined, unit: "g" | "o
 
 /** The rows of sheets that are there, a column each. */
 export function listLinks(sheets: readonly ListedSheet[]): Record<string, string[]> {
-  const rows = sheets.map(({ sheet, tab }) => listRow(sheet.zone, sheet.unit).map((formula) => aboutTab(formula, tab)));
-  return Object.fromEntries(LIST_COLUMNS.map(({ name }, at) => [name, rows.map((row) => row[at] ?? NOT_THERE)]));
+  // As parts of the column's formulas, which have the = already.
+  const rows = sheets.map(({ sheet, tab }) =>
+    listRow(sheet.zone, sheet.unit).map((formula) => aboutTab(formula, tab).slice(1)),
+  );
+  return Object.fromEntries(LIST_COLUMNS.map(({ name }, at) => [name, rows.map((row) => row[at] ?? "")]));
 }
 
 /** The sheets of the list by the number of their tab, without rows that somebody changed. */

@@ -3,14 +3,13 @@ import { type PlannedQuestion, type Questions, readOrder } from "../../shared/be
 import { LARDER_NAME } from "../../shared/model.ts";
 import { CellError } from "../../shared/refusal.ts";
 import type { Tab } from "../../shared/tab.ts";
-import { formulaList } from "../../templates/formula-list.ts";
 import { SHEETS } from "../../templates/index.ts";
 import { overAllSheets } from "./all-sheets.ts";
 import { reviewSheet } from "./check-sheet.ts";
 import { buildDay } from "./day.ts";
 import { type Prepared, prepare, pricePlan } from "./found.ts";
 import { formulas, handOut } from "./hand-out.ts";
-import { listAll, listed } from "./list-all.ts";
+import { listAll } from "./list-all.ts";
 import { readSettings } from "./settings.ts";
 import { make, type Steps } from "./steps.ts";
 
@@ -24,6 +23,7 @@ const PLANNERS: { readonly [Q in PlannedQuestion]: Planner<Q> } = {
   card: handOut,
   review: reviewSheet,
   day: buildDay,
+  list: listAll,
   settings: readSettings,
 };
 
@@ -41,12 +41,11 @@ function* build(asked: Asked, now: Date): Steps<Questions["build"]["answer"]> {
   const order = readOrder(asked, SHEETS);
   const dated = { ...order, values: { date: dayNumber(now), ...order.values } };
   const title = typeof order.values.title === "string" ? order.values.title : order.model.title;
-  if (order.model === formulaList) return yield* listAll(dated);
   if (order.model.parts.includes("products"))
     return yield* overAllSheets({ cells: [LARDER_NAME] }, (found) => built(pricePlan(dated, found), title, found.tabs));
   const prepared = yield* prepare(dated);
   const answer = yield* built(prepared, title);
-  return prepared.unlisted ? { ...answer, ...(yield* listed()) } : answer;
+  return prepared.listDue === true ? { ...answer, listDue: true } : answer;
 }
 
 function* built(
@@ -68,6 +67,7 @@ const UNDONE: { readonly [Q in PlannedQuestion]: string } = {
   build: NOT_BUILT,
   card: NOT_BUILT,
   day: NOT_BUILT,
+  list: NOT_BUILT,
   formulas: NOT_READ,
   review: NOT_READ,
   settings: NOT_READ,

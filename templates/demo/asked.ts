@@ -2,4 +2,6 @@ import type { Questions } from "../../shared/bench.ts";
 
 type Kinds = "build" | "day" | "card";
 /** One question of the bench that makes a sheet, as the demo shop asks it. */
-export type Asked = { readonly [Q in Kinds]: { readonly ask: Q } & Questions[Q]["ask"] }[Kinds];
+export type Asked =
+  | { readonly [Q in Kinds]: { readonly ask: Q } & Questions[Q]["ask"] }[Kinds]
+  | { readonly ask: "list" };

@@ -24,6 +24,7 @@ export const demoShop = (today: number): readonly Asked[] => [
   bunAsked,
   ryeTinAsked,
   levainAsked,
+  { ask: "list" },
   bakeOffLogAsked(today),
   {
     ask: "build",
