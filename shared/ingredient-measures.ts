@@ -27,7 +27,8 @@ export function volumeWeight(ingredient: Ingredient, unit: VolumeUnit, system: C
     const weight = ingredient.measures?.get(one);
     const held = volumeOf(one, measured);
     if (weight === undefined || held === undefined) continue;
-    const away = one === unit ? 0 : Math.abs(Math.log(volume / held)) + 1e-9;
+    if (one === unit) return by(weight, volume / held);
+    const away = Math.abs(Math.log(volume / held));
     if (nearest === undefined || away < nearest.away) nearest = { away, weight: by(weight, volume / held) };
   }
   return nearest?.weight;

@@ -1,6 +1,6 @@
 import { isProblem, number, type Problem, type Reader, text, trouble } from "./cell.ts";
 import { findIngredient, type Larder, unknownName } from "./larder.ts";
-import { weighLines } from "./recipe-grams.ts";
+import { lineWeigher } from "./recipe-grams.ts";
 import { type Token, tokensOf } from "./recipe-tokens.ts";
 import { readUnit } from "./recipe-units.ts";
 import { quoted, shown } from "./show.ts";
@@ -58,12 +58,12 @@ export function packWeight(pack: number | string, name: string | null, larder: L
   // "2 x 5 lb 4 oz": the packs multiply the whole of it.
   const [packs = ""] = /^(?:\d+ ?[x×*] ?)*(?=[\d½¼¾])/i.exec(order) ?? [];
   const count = (packs.match(/\d+/g) ?? []).reduce((all, one) => all * Number(one), 1);
-  const weigh = (text: string) => weighLines([text], [name], country?.[1] === undefined ? "US" : "UK", larder)[0];
-  const each = weigh(order.slice(packs.length));
+  const weigh = lineWeigher(country?.[1] === undefined ? "US" : "UK", larder);
+  const each = weigh(order.slice(packs.length), name);
   // "6 x 500 g (3 kg)" tells the whole in its brackets.
-  const isWhole = packs !== "" && each?.is === "weighed" && each.remarks.length > 0;
-  const [weighed, times] = isWhole ? [weigh(order), 1] : [each, count];
-  if (weighed?.is !== "weighed") return problem(weighed?.why ?? "no pack");
+  const isWhole = packs !== "" && each.is === "weighed" && each.remarks.length > 0;
+  const [weighed, times] = isWhole ? [weigh(order, name), 1] : [each, count];
+  if (weighed.is !== "weighed") return problem(weighed.why);
   const why = weighed.unsure ?? weighed.remarks[0] ?? (weighed.least < weighed.most ? "a range; write one size" : "");
   if (why !== "") return problem(why);
   return weighed.least * times > 0 ? grams(weighed.least * times) : problem("a pack weighs more than 0 g");

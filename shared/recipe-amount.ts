@@ -1,5 +1,5 @@
 import { isRangeMark, readQuantity, readRest } from "./recipe-quantity.ts";
-import { isMark, isWord, type Token } from "./recipe-tokens.ts";
+import { isMark, isWord, lastOf, type Token } from "./recipe-tokens.ts";
 import { readPack, readUnit, type Unit } from "./recipe-units.ts";
 import { volumeOf } from "./volumes.ts";
 
@@ -58,10 +58,10 @@ function readSum(tokens: readonly Token[], at: number, atHead: boolean): AmountR
   if (first === undefined) return undefined;
   let { amount, next } = first;
   for (;;) {
-    const last = amount.low[amount.low.length - 1]?.unit;
+    const last = lastOf(amount.low)?.unit;
     if (last === undefined || last.of === "vague" || last === BARE) break;
     const less = isWord(tokens[next], "minus", "less");
-    const said = less || isMark(tokens[next], "+", "&") || isWord(tokens[next], "plus", "and", "und", "et");
+    const said = less || isMark(tokens[next], "+&") || isWord(tokens[next], "plus", "and", "und", "et");
     const half = said && !less ? readRest(tokens, next) : undefined;
     if (half !== undefined && readUnit(tokens, half.next) === undefined) {
       amount = joined(

@@ -2,6 +2,7 @@ import { findIngredient, type Larder, unknownName } from "./larder.ts";
 import { type RecipeLine, readRecipeLine } from "./recipe-line.ts";
 import { ingredientOf, namesNothing, phrasesOf } from "./recipe-name.ts";
 import type { Choice } from "./recipe-pieces.ts";
+import { lastOf } from "./recipe-tokens.ts";
 import { sizeIn } from "./recipe-units.ts";
 import { type Asked, type Weighed, type Weight, weightOf } from "./recipe-weight.ts";
 import { quoted, shown } from "./show.ts";
@@ -32,30 +33,28 @@ const LONGEST_NAME = 200;
 /** Spelling takes time to compare, and only so many refusals are told in full. */
 const COMPARED = 3;
 
+/** Recipes say the same line again and again; so many different ones are remembered. */
+const REMEMBERED = 1000;
+
 /**
- * Grams of every line of a recipe, null for a blank one. A written weight wins over a volume or a count, one in the open over
- * one in brackets. `named` holds the ingredients that the sheet names beside the lines.
+ * Weighs the lines of a recipe one by one, in grams. A written weight wins over a volume or a count, one in the open over one in
+ * brackets. `named` is the ingredient that the sheet names beside the line.
  */
-export function weighLines(
-  lines: readonly (string | null)[],
-  named: readonly (string | null)[],
-  system: CupSystem,
-  larder: Larder,
-): (LineWeight | null)[] {
+export function lineWeigher(system: CupSystem, larder: Larder): (line: string, named: string | null) => LineWeight {
   let compared = 0;
   const unknown = (name: string): string => {
     compared += 1;
     return compared > COMPARED ? `is ${quoted(name)}, which the larder does not know` : unknownName(larder, name);
   };
   const before = new Map<string, LineWeight>();
-  return lines.map((line, row) => {
-    if (line === null) return null;
-    const name = named[row] ?? null;
-    const known = name === null ? before.get(line) : undefined;
-    const weight = known ?? weighLine(line, name, system, larder, unknown);
-    if (name === null) before.set(line, weight);
+  return (line, named) => {
+    const known = named === null ? before.get(line) : undefined;
+    if (known !== undefined) return known;
+    const weight = weighLine(line, named, system, larder, unknown);
+    // The same line is refused in the same words, however many there are.
+    if (named === null && (before.size < REMEMBERED || weight.is === "unclear")) before.set(line, weight);
     return weight;
-  });
+  };
 }
 
 function weighLine(
@@ -85,19 +84,20 @@ function weighLine(
   if (second) remarks.push(`${quoted(told(second.words))} is the other choice and is not read`);
   if (read.more) remarks.push("more than this is used besides");
   const asked: Asked = { ingredient, size: () => sizeIn(phrasesOf(parts.main).flat()), system };
-  const sum = { least: 0, most: 0 };
+  let least = 0;
+  let most = 0;
   let unsure: string | undefined;
   for (const { choices } of read.entries) {
     const usable = second ? choices.filter((choice) => !isFrom(second.choice, choice, choices)) : choices;
     const weighed = chosen(usable, asked, remarks);
     if ("problem" in weighed) return { is: "unclear", why: weighed.problem };
-    sum.least += weighed.least;
-    sum.most += weighed.most;
+    least += weighed.least;
+    most += weighed.most;
     unsure = unsure ?? weighed.unsure;
   }
-  if (!(sum.least >= 0) || sum.most < sum.least) return { is: "unclear", why: "more is taken off than there is" };
-  if (!Number.isFinite(sum.most)) return { is: "unclear", why: "a number with too many digits" };
-  const weight = { is: "weighed" as const, least: grams(sum.least), most: grams(sum.most), remarks };
+  if (!(least >= 0) || most < least) return { is: "unclear", why: "more is taken off than there is" };
+  if (!Number.isFinite(most)) return { is: "unclear", why: "a number with too many digits" };
+  const weight = { is: "weighed" as const, least: grams(least), most: grams(most), remarks };
   return unsure === undefined ? weight : { ...weight, unsure };
 }
 
@@ -124,7 +124,7 @@ export function partsOf(read: Extract<RecipeLine, { is: "read" }>): {
   const [only] = read.entries;
   const choices = only && read.entries.length === 1 ? only.choices : read.entries.flatMap((entry) => entry.choices);
   for (const choice of choices) {
-    const last = others[others.length - 1];
+    const last = lastOf(others);
     if (main.length === 0) main = choice.words;
     else if (choice === choices[0] || phrasesOf(main).length === 0) main = [...main, ",", ...choice.words];
     else if (!choice.bracketed) others.push({ link: choice.link, words: choice.words, choice });

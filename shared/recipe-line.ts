@@ -1,6 +1,6 @@
 import { type Entry, readPieces } from "./recipe-pieces.ts";
 import { isNumberWord } from "./recipe-quantity.ts";
-import { isMark, isWord, type Token, tokensOf } from "./recipe-tokens.ts";
+import { isMark, isWord, lastOf, type Token, tokensOf } from "./recipe-tokens.ts";
 import { readUnit } from "./recipe-units.ts";
 
 export type RecipeLine =
@@ -26,7 +26,7 @@ export function readRecipeLine(line: string): RecipeLine {
     return unclear(`${line.length} characters are no line; give each ingredient a cell of its own`);
   if (/[\r\n]/.test(line.trim())) return unclear("several lines in one cell; give each a cell of its own");
   const tokens = juiceLast(withoutListMark(tokensOf(line)));
-  const last = tokens[tokens.length - 1];
+  const last = lastOf(tokens);
   const isHeading = isMark(last, ":");
   if (isHeading && isWord(tokens[0], "for", "to")) return { is: "blank", why: "a heading" };
   if (isWord(tokens[0], "makes", "serves", "yield", "yields"))
@@ -48,11 +48,11 @@ export function readRecipeLine(line: string): RecipeLine {
 /** Bullets, boxes, "1." and "2)". */
 function withoutListMark(tokens: readonly Token[]): readonly Token[] {
   let at = 0;
-  while (tokens[at]?.is === "mark" && !isMark(tokens[at], "(", "[", "~") && !/\d/.test(tokens[at]?.text ?? "")) at += 1;
+  while (tokens[at]?.is === "mark" && !isMark(tokens[at], "([~") && !/\d/.test(tokens[at]?.text ?? "")) at += 1;
   const [number, mark, after] = [tokens[at], tokens[at + 1], tokens[at + 2]];
   const isNumbered = number?.is === "number" && /^\d{1,2}$/.test(number.text) && after?.spaced === true;
-  if (isNumbered && isMark(mark, ".", ")") && !mark?.spaced) at += 2;
-  while (isMark(tokens[at], "-", "•", "*")) at += 1;
+  if (isNumbered && isMark(mark, ".)") && !mark?.spaced) at += 2;
+  while (isMark(tokens[at], "-•*")) at += 1;
   // "Two (2) cups" says its number twice.
   const again = tokens[at + 2];
   const isTwice = isNumberWord(tokens[at]) && isMark(tokens[at + 1], "(") && isMark(tokens[at + 3], ")");

@@ -1,7 +1,7 @@
 import { type Amount, bareCount, readAmount, times } from "./recipe-amount.ts";
 import { passNeutral } from "./recipe-neutral.ts";
 import { isNumberWord } from "./recipe-quantity.ts";
-import { isMark, isWord, type Token } from "./recipe-tokens.ts";
+import { isMark, isWord, lastOf, type Token } from "./recipe-tokens.ts";
 import { LOOSE, looseProblem, readPack } from "./recipe-units.ts";
 
 /** How an amount hangs on what stands before it: added, said to be the same, another to choose, taken along, or unsaid. */
@@ -32,11 +32,10 @@ export type Pieces = {
 /** The amounts and the words of a line, in one walk over its pieces. */
 export function readPieces(tokens: readonly Token[], inBrackets = false): Pieces {
   const state: Pieces = { inBrackets, entries: [], before: [], more: false, link: undefined };
-  const closings = closingBrackets(tokens);
   for (let at = 0; at < tokens.length; ) {
-    const close = closings.get(at);
+    const close = isMark(tokens[at], "([") ? closingOf(tokens, at) : -1;
     const passed = passNeutral(tokens, at);
-    if (close !== undefined) at = readBracket(state, tokens, at, close);
+    if (close > 0) at = readBracket(state, tokens, at, close);
     else if (passed !== undefined) {
       if (isMark(tokens[at + 1], "%")) wordsOf(state).push(`${textOf(tokens[at])}%`);
       at = passed;
@@ -45,25 +44,13 @@ export function readPieces(tokens: readonly Token[], inBrackets = false): Pieces
   return state;
 }
 
-function closingBrackets(tokens: readonly Token[]): ReadonlyMap<number, number> {
-  const closings = new Map<number, number>();
-  let open: number | undefined;
-  tokens.forEach((token, at) => {
-    if (open === undefined && isMark(token, "(", "[")) open = at;
-    else if (open !== undefined && isMark(token, ")", "]")) {
-      closings.set(open, at);
-      open = undefined;
-    }
-  });
-  return closings;
-}
+/** Brackets do not nest: the first closing one closes all. */
+const closingOf = (tokens: readonly Token[], open: number): number =>
+  tokens.findIndex((token, at) => at > open && isMark(token, ")]"));
 
 const textOf = (token: Token | undefined): string => token?.text ?? "";
-const lastEntry = ({ entries }: Pieces): Entry | undefined => entries[entries.length - 1];
-function wordsOf(state: Pieces): string[] {
-  const choices = lastEntry(state)?.choices ?? [];
-  return choices[choices.length - 1]?.words ?? state.before;
-}
+const wordsOf = ({ entries, before }: Pieces): string[] => lastOf(lastOf(entries)?.choices ?? NONE)?.words ?? before;
+const NONE: readonly Choice[] = [];
 
 /** Reads an amount where one may stand; undefined where none does. */
 function readAmountAt(state: Pieces, tokens: readonly Token[], at: number): number | undefined {
@@ -71,7 +58,7 @@ function readAmountAt(state: Pieces, tokens: readonly Token[], at: number): numb
   const atHead = state.before.length === 0 && state.entries.length === 0;
   if (token?.is === "mark") return undefined;
   const words = wordsOf(state);
-  const before = words[words.length - 1];
+  const before = lastOf(words);
   const fresh = atHead || before === "," || before === "of" || state.link !== undefined;
   const numberless = atHead || (fresh && state.entries.length === 0);
   if (token?.is === "word" && !numberless && !(isNumberWord(token) && (fresh || isMeasureAt(tokens, at))))
@@ -79,7 +66,7 @@ function readAmountAt(state: Pieces, tokens: readonly Token[], at: number): numb
   const read = readAmount(tokens, at, numberless);
   if (read === undefined) return undefined;
   const bare = bareCount(read.amount);
-  const closes = read.next >= tokens.length || isMark(tokens[read.next], "(", "[", ",", ".");
+  const closes = read.next >= tokens.length || isMark(tokens[read.next], "([,.");
   // A bare number counts something only at the head, at the end after a name, or after "plus".
   const counts = atHead || state.link === "plus" || (state.entries.length === 0 && (closes || fresh));
   if (bare && !bare.sized && !counts) return undefined;
@@ -101,7 +88,7 @@ const isEach = (token: Token | undefined) => isWord(token, "each", "apiece", "pe
 
 /** "3 eggs, 50 g each": the amount just read belongs to each of those counted before it. */
 function applyEach(state: Pieces, at: number): number {
-  const choices = lastEntry(state)?.choices ?? [];
+  const choices = lastOf(state.entries)?.choices ?? [];
   const each = choices.pop();
   const counted = choices[0]?.amount;
   const [least, most] = [counted?.low[0], counted?.high[0]];
@@ -116,7 +103,7 @@ function applyEach(state: Pieces, at: number): number {
 function push(state: Pieces, amount: Amount, bracketed: boolean): void {
   const link = state.link ?? (bracketed ? "same" : "unsaid");
   const choice: Choice = { amount, bracketed, link, words: [] };
-  const entry = lastEntry(state);
+  const entry = lastOf(state.entries);
   if (entry === undefined || link === "plus") state.entries.push({ choices: [choice] });
   else entry.choices.push(choice);
   state.link = undefined;
@@ -127,46 +114,39 @@ function loosened(amount: Amount, word: string | undefined): Amount {
   return word === undefined ? amount : { ...amount, problem: looseProblem(word) };
 }
 
-const FILLERS = [
-  "about",
-  "approx",
-  "approximately",
-  "ca",
-  "circa",
-  "roughly",
-  "around",
-  "another",
-  "additional",
-  "between",
-  "extra",
-];
-const BOUNDS = ["under", "over", "least", "up", "minimum", "maximum"];
+/** What joins two amounts, as it is kept among the words; "same" is not. */
+const JOINTS: ReadonlyMap<string, Link | "and"> = new Map(
+  Object.entries({
+    ...{ plus: "plus", und: "plus", et: "plus", "+": "plus", and: "and", "&": "and" },
+    ...{ or: "or", oder: "or", ou: "or", with: "with", mit: "with", "/": "same", "=": "same", "|": "same" },
+  } as const),
+);
+const FILLERS = new Set(
+  "about approx approximately ca circa roughly around another additional between extra".split(" "),
+);
+const BOUNDS = new Set(["under", "over", "least", "up", "minimum", "maximum"]);
 
 function readWord(state: Pieces, tokens: readonly Token[], at: number): number {
   const token = tokens[at];
+  if (token === undefined) return at + 1;
   const words = wordsOf(state);
-  if (isWord(token, "plus", "and", "und", "et") || isMark(token, "+", "&")) {
-    state.link = "plus";
-    words.push(isWord(token, "and") || isMark(token, "&") ? "and" : "plus");
-  } else if (isWord(token, "or", "oder", "ou")) {
-    state.link = "or";
-    words.push("or");
-  } else if (isWord(token, "with", "mit")) {
-    state.link = "with";
-    words.push("with");
-  } else if (isMark(token, "/", "=", "|")) state.link = "same";
-  else if (token?.is === "word" && (LOOSE.has(token.low) || BOUNDS.includes(token.low))) {
-    state.loose = token.low === "up" ? "up to" : token.low;
+  const low = token.is === "word" ? token.low : "";
+  const joint = JOINTS.get(low || token.text);
+  if (joint !== undefined) {
+    state.link = joint === "and" ? "plus" : joint;
+    if (joint !== "same") words.push(joint);
+  } else if (LOOSE.has(low) || BOUNDS.has(low)) {
+    state.loose = low === "up" ? "up to" : low;
     words.push(token.text);
-    if (token.low === "up" && isWord(tokens[at + 1], "to")) return at + 2;
-  } else if (token?.is === "word") {
-    const isMore = isWord(token, "more") && state.entries.length > 0;
-    if (isMore || (isWord(token, "extra", "additional") && state.link === "plus")) state.more = true;
-    const isFiller = isWord(token, ...FILLERS);
+    if (low === "up" && isWord(tokens[at + 1], "to")) return at + 2;
+  } else if (token.is === "word") {
+    const isMore = low === "more" && state.entries.length > 0;
+    if (isMore || ((low === "extra" || low === "additional") && state.link === "plus")) state.more = true;
+    const isFiller = FILLERS.has(low);
     if (!isFiller) state.link = undefined;
-    if (!isFiller && token.low !== "to") state.loose = undefined;
-    if (!isFiller || (token.low === "extra" && state.link === undefined)) words.push(token.text);
-  } else if (isMark(token, ",", ";", ":") || (isMark(token, "-") && token?.spaced === true)) words.push(",");
+    if (!isFiller && low !== "to") state.loose = undefined;
+    if (!isFiller || (low === "extra" && state.link === undefined)) words.push(token.text);
+  } else if (isMark(token, ",;:") || (isMark(token, "-") && token.spaced)) words.push(",");
   return at + 1;
 }
 
@@ -175,12 +155,12 @@ function readBracket(state: Pieces, tokens: readonly Token[], open: number, clos
   const within = readPieces(inside, true);
   if (within.problem !== undefined) state.problem = within.problem;
   const found = within.entries.flatMap(({ choices }) => choices);
-  const main = lastEntry(state)?.choices[0];
+  const main = lastOf(state.entries)?.choices[0];
   const first = found[0];
   if (first === undefined) {
     const loose = inside.find((token) => token.is === "word" && LOOSE.has(token.low));
     if (main && loose)
-      lastEntry(state)?.choices.splice(0, 1, { ...main, amount: loosened(main.amount, textOf(loose)) });
+      lastOf(state.entries)?.choices.splice(0, 1, { ...main, amount: loosened(main.amount, textOf(loose)) });
     // "(packed)", "(unsalted)": words like any other, in a phrase of their own.
     wordsOf(state).push(",", ...within.before, ",");
     return close + 1;
@@ -188,10 +168,10 @@ function readBracket(state: Pieces, tokens: readonly Token[], open: number, clos
   const isNext = main?.words.length === 0;
   // "flour (bread, 2 cups)": words in front of the amount name it too.
   if (within.before.length > 0) wordsOf(state).push(",", ...within.before, ",");
-  const counted = main && lastEntry(state)?.choices.length === 1 ? bareCount(main.amount) : undefined;
+  const counted = main && lastOf(state.entries)?.choices.length === 1 ? bareCount(main.amount) : undefined;
   const adds = isWord(inside[0], "plus") || isMark(inside[0], "+");
   if (counted && main && isNext && !adds) {
-    lastEntry(state)?.choices.splice(0, 1, { ...main, amount: times(first.amount, counted.least, counted.most) });
+    lastOf(state.entries)?.choices.splice(0, 1, { ...main, amount: times(first.amount, counted.least, counted.most) });
     return readPack(tokens, close + 1) ?? close + 1;
   }
   if (adds) state.entries.push(...within.entries);

@@ -71,13 +71,13 @@ const isWhole = (token: Token | undefined): token is Extract<Token, { is: "numbe
 function readFraction(tokens: readonly Token[], at: number): One | undefined {
   const [over, slash, under] = [tokens[at], tokens[at + 1], tokens[at + 2]];
   if (over?.is === "number" && over.vulgar) return { value: over.value, next: at + 1, unclear: false };
-  if (!isWhole(over) || !isMark(slash, "/") || !isWhole(under) || under.value < 2 || under.value > 64) return undefined;
+  if (!isMark(slash, "/") || !isWhole(over) || !isWhole(under) || under.value < 2 || under.value > 64) return undefined;
   return { value: over.value / under.value, next: at + 3, unclear: false };
 }
 
 /** The fraction that follows a whole number: " 1/2", "½", "-1/2", " and a half". */
 export function readRest(tokens: readonly Token[], at: number): One | undefined {
-  const joined = isMark(tokens[at], "-", "&", "+") || isWord(tokens[at], "and", "und", "et");
+  const joined = isMark(tokens[at], "-&+") || isWord(tokens[at], "and", "und", "et");
   const start = joined ? at + 1 : at;
   const figures = readFraction(tokens, start);
   if (figures !== undefined && figures.value < 1) return figures;
@@ -95,13 +95,12 @@ function readFractionWords(tokens: readonly Token[], at: number): One | undefine
   const alone = FRACTION_WORDS.get(word(at));
   if (alone !== undefined) return { value: alone, next: at + 1, unclear: false };
   const many = NUMBER_WORDS.get(word(at));
+  if (many === undefined) return undefined;
   const after = isMark(tokens[at + 1], "-") ? at + 2 : at + 1;
   const part = FRACTION_WORDS.get(word(after));
-  if (many === undefined || part === undefined) return undefined;
+  if (part === undefined) return undefined;
   return { value: many * part, next: after + 1, unclear: false };
 }
-
-const FINE_UNITS = ["g", "gr", "gram", "grams", "ml"];
 
 function readOne(tokens: readonly Token[], at: number): One | undefined {
   const token = tokens[at];
@@ -111,7 +110,7 @@ function readOne(tokens: readonly Token[], at: number): One | undefined {
     const next = tokens[at + 1];
     // "1 250 g" with an ordinary space.
     if (isWhole(token) && token.text.length <= 2 && next?.is === "number" && /^\d{3}(?:[.,]\d+)?$/.test(next.text)) {
-      const isThousands = isWord(tokens[at + 2], ...FINE_UNITS) && Number.isInteger(token.value);
+      const isThousands = isWord(tokens[at + 2], "g", "gr", "gram", "grams", "ml") && Number.isInteger(token.value);
       const decimals = Number(next.text.replace(",", "."));
       if (isThousands) return { value: token.value * 1000 + decimals, next: at + 2, unclear: false };
     }
@@ -138,7 +137,7 @@ function readOne(tokens: readonly Token[], at: number): One | undefined {
 }
 
 export const isRangeMark = (token: Token | undefined): boolean =>
-  isMark(token, "-", "~") || isWord(token, "to", "or", "bis");
+  isMark(token, "-~") || isWord(token, "to", "or", "bis");
 
 /** The number at a place of the line: "1 1/2", "2 to 3", "1/3 of 1/8", "4 x 100", "half a dozen". */
 export function readQuantity(tokens: readonly Token[], at: number): Quantity | undefined {
@@ -146,7 +145,7 @@ export function readQuantity(tokens: readonly Token[], at: number): Quantity | u
   if (one === undefined) return undefined;
   let { value: least, value: most, next, unclear } = one;
   let timesPerhaps = one.mixed === true;
-  const between = isWord(tokens[at - 1], "between") && isWord(tokens[next], "and");
+  const between = at > 0 && isWord(tokens[at - 1], "between") && isWord(tokens[next], "and");
   if (between || isRangeMark(tokens[next])) {
     const two = isWord(tokens[next + 1], "a", "an") ? undefined : readOne(tokens, next + 1);
     if (two !== undefined) {

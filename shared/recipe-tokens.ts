@@ -95,7 +95,11 @@ function numberToken(text: string, spaced: boolean): Token {
   return { is: "number", value: loose.value, text, vulgar: VULGAR.test(text), unclear: "problem" in strict, spaced };
 }
 
-export const isMark = (token: Token | undefined, ...marks: readonly string[]): boolean =>
-  token?.is === "mark" && marks.includes(token.text);
+/** Whether one of these signs stands here. */
+export const isMark = (token: Token | undefined, signs: string): boolean =>
+  token?.is === "mark" && signs.includes(token.text);
+/** The last of a list; an index of -1 is many times slower than asking first. */
+export const lastOf = <T>(list: readonly T[]): T | undefined => (list.length === 0 ? undefined : list[list.length - 1]);
+
 export const isWord = (token: Token | undefined, ...words: readonly string[]): boolean =>
   token?.is === "word" && words.includes(token.low);

@@ -85,7 +85,10 @@ const BY_SPELLING: ReadonlyMap<string, Unit> = new Map<string, Unit>([
   ),
   ...spelled(VAGUE).map((one): [string, Unit] => [one, { of: "vague", word: one }]),
 ]);
-const LONGEST = 3;
+/** What longer spellings begin with: "fl" of "fl oz". */
+const BEGINNINGS: ReadonlySet<string> = new Set(
+  [...BY_SPELLING.keys()].flatMap((one) => [...one.matchAll(/ /g)].map(({ index }) => one.slice(0, index))),
+);
 
 const SIZES: ReadonlyMap<string, EggSize> = new Map([
   ["small", "small"],
@@ -179,13 +182,12 @@ function matched(tokens: readonly Token[], at: number): { unit: Unit; next: numb
   let found: { unit: Unit; next: number } | undefined;
   let spelling = "";
   let next = at;
-  for (let words = 0; words < LONGEST; words++) {
-    const token = tokens[next];
-    if (token?.is !== "word") break;
-    spelling = words === 0 ? token.low : `${spelling} ${token.low}`;
+  for (let token: Token | undefined = first; token?.is === "word"; token = tokens[next]) {
+    spelling = spelling === "" ? singularName(token.low) : `${spelling} ${singularName(token.low)}`;
     next = passDot(tokens, next + 1);
-    const unit = BY_SPELLING.get(singularName(spelling));
+    const unit = BY_SPELLING.get(spelling);
     if (unit !== undefined) found = { unit, next };
+    if (!BEGINNINGS.has(spelling)) break;
   }
   return found;
 }

@@ -3,7 +3,7 @@ import { isBlank } from "../shared/cell.ts";
 import type { Ingredient } from "../shared/ingredient.ts";
 import { findIngredient, type Larder, larder } from "../shared/larder.ts";
 import { type LineAsked, type ReadAnswer, type ReadLine, readAsk } from "../shared/read-in.ts";
-import { type LineWeight, partsOf, weighLines } from "../shared/recipe-grams.ts";
+import { type LineWeight, lineWeigher, partsOf } from "../shared/recipe-grams.ts";
 import { readRecipeLine } from "../shared/recipe-line.ts";
 import { ingredientOf, phrasesOf } from "../shared/recipe-name.ts";
 import { readPieces } from "../shared/recipe-pieces.ts";
@@ -98,7 +98,7 @@ function readLine(text: string, named: string, kitchen: Kitchen): Read[] {
 
 function weighed(text: string, named: string, { cups, larder }: Kitchen): LineWeight {
   try {
-    return weighLines([text], [named === "" ? null : named], cups, larder)[0] ?? { is: "blank", why: "no amount" };
+    return lineWeigher(cups, larder)(text, named === "" ? null : named);
   } catch (error) {
     // Two rows of the shop's larder that may be meant, or one that cannot be read.
     if (error instanceof CellError) return { is: "unclear", why: error.message };

@@ -1,7 +1,7 @@
 import { text, word } from "../../../shared/cell.ts";
 import { column, optional, optionalColumn } from "../../../shared/decoder.ts";
 import { larder } from "../../../shared/larder.ts";
-import { weighLines } from "../../../shared/recipe-grams.ts";
+import { lineWeigher } from "../../../shared/recipe-grams.ts";
 import { type Fault, fault, refuseAll } from "../../../shared/refusal.ts";
 import { quoted } from "../../../shared/show.ts";
 import { CUP_SYSTEMS } from "../../../shared/volumes.ts";
@@ -53,10 +53,13 @@ export const GRAMS = define({
   ],
   compute: ({ lines, ingredients, cups, larder }) => {
     const faults: Fault[] = [];
-    const weights = weighLines(lines, ingredients, cups, larder).map((one, row) => {
-      if (one === null || one.is === "blank") return null;
+    const weigh = lineWeigher(cups, larder);
+    const weights = lines.map((line, row) => {
+      if (line === null) return null;
+      const one = weigh(line, ingredients[row] ?? null);
+      if (one.is === "blank") return null;
       const problem = one.is === "unclear" ? one.why : one.unsure;
-      if (problem !== undefined) faults.push(fault(`is ${quoted(lines[row] ?? "")}: ${problem}`, "lines", row + 1));
+      if (problem !== undefined) faults.push(fault(`is ${quoted(line)}: ${problem}`, "lines", row + 1));
       return one.is === "unclear" ? null : (one.least + one.most) / 2;
     });
     refuseAll(faults);

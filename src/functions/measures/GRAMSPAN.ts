@@ -1,7 +1,7 @@
 import { text, word } from "../../../shared/cell.ts";
 import { column, optional, optionalColumn } from "../../../shared/decoder.ts";
 import { larder } from "../../../shared/larder.ts";
-import { weighLines } from "../../../shared/recipe-grams.ts";
+import { lineWeigher } from "../../../shared/recipe-grams.ts";
 import { CUP_SYSTEMS } from "../../../shared/volumes.ts";
 import { define, down } from "../../define.ts";
 
@@ -50,13 +50,16 @@ export const GRAMSPAN = define({
       because: 'BAKE_GRAMSPAN: cups is "cups"; write "US", "AU", "UK" or "EU".',
     },
   ],
-  compute: ({ lines, ingredients, cups, larder }) =>
-    weighLines(lines, ingredients, cups, larder).map((one) => {
-      if (one === null) return [null, null, null];
+  compute: ({ lines, ingredients, cups, larder }) => {
+    const weigh = lineWeigher(cups, larder);
+    return lines.map((line, row) => {
+      if (line === null) return [null, null, null];
+      const one = weigh(line, ingredients[row] ?? null);
       if (one.is !== "weighed") return [null, null, sentence([one.why])];
       const remarks = one.unsure === undefined ? one.remarks : [one.unsure, ...one.remarks];
       return [one.least, one.most, sentence(remarks)];
-    }),
+    });
+  },
 });
 
 function sentence(clauses: readonly string[]): string | null {
