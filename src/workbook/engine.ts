@@ -4,6 +4,7 @@ import { fromTyped, toDialect } from "./dialect.ts";
 import { refuseEmptyText, renameErrors } from "./errors.ts";
 import { joinCellByCell } from "./joining.ts";
 import type { EvaluatedCell, FormulaArgument, Library, Locale, Model, Position, WorkbookData } from "./library.ts";
+import { adaptNothingToNewSheets, gatherColoursWhenAsked, placeWhatIsSeen } from "./many-sheets.ts";
 import { addMissing } from "./missing.ts";
 import { calculateLater, clearOnlyCells, pacer } from "./pace.ts";
 import { addPlugins, BATCH, type Command, refusals } from "./plugins.ts";
@@ -71,6 +72,8 @@ export function prepare(library: Library): void {
   addPlugins(library);
   calculateLater(library);
   clearOnlyCells(library);
+  gatherColoursWhenAsked(library);
+  placeWhatIsSeen(library);
   quietly(() => separateDependents(library));
 }
 
@@ -88,6 +91,7 @@ export function openEngine(
     squish: (commands: unknown) => commands,
     unsquish: (commands: unknown) => commands,
   };
+  adaptNothingToNewSheets(model);
   const dispatch = model.dispatch;
   model.dispatch = (type, payload) => dispatch(type, withoutDoubledPercent(type, payload));
 

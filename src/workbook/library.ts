@@ -92,6 +92,7 @@ export type Library = {
     readonly featurePluginRegistry: Registry<unknown>;
     readonly corePluginRegistry: Registry<unknown>;
     readonly coreViewsPluginRegistry: Registry<unknown>;
+    readonly statefulUIPluginRegistry: Registry<unknown>;
     /** What takes a command back; asked for whenever something is done after an undo. */
     readonly inverseCommandRegistry: Registry<(command: object) => readonly object[]>;
     readonly errorTypes: Set<string>;
