@@ -1,10 +1,12 @@
 import { isMark, isWord, type Token } from "./recipe-tokens.ts";
 import { readUnit } from "./recipe-units.ts";
 
-const NOT_AMOUNTS: ReadonlySet<string> = new Set([
-  ...["inch", "inches", "cm", "mm", "min", "mins", "minute", "minutes", "hour", "hours", "hr", "hrs"],
-  ...["day", "days", "times", "people", "servings", "portions", "degrees", "degree", "f", "celsius"],
-]);
+const NOT_AMOUNTS: ReadonlySet<string> = new Set(
+  (
+    "inch inches cm mm min mins minute minutes hour hours hr hrs day days times people servings portions " +
+    "degrees degree f celsius"
+  ).split(" "),
+);
 const NUMBERED = new Set(["type", "typ", "tipo", "no", "nr", "number", "size", "grade", "at", "step"]);
 
 /** Numbers that are no amounts: temperatures, lengths, times, percentages, flour types. */

@@ -12,53 +12,28 @@ export type Quantity = {
 };
 type One = { readonly value: number; readonly next: number; readonly unclear: boolean; readonly mixed?: true };
 
-const CARDINALS = [
-  "",
-  "one",
-  "two",
-  "three",
-  "four",
-  "five",
-  "six",
-  "seven",
-  "eight",
-  "nine",
-  "ten",
-  "eleven",
-  "twelve",
-];
-const NUMBER_WORDS: ReadonlyMap<string, number> = new Map([
-  ...CARDINALS.map((word, value): [string, number] => [word, value]).slice(1),
-  ["fifteen", 15],
-  ["sixteen", 16],
-  ["eighteen", 18],
-  ["twenty", 20],
-  ["a", 1],
-  ["an", 1],
-  ["ein", 1],
-  ["eine", 1],
-  ["einen", 1],
-  ["un", 1],
-  ["une", 1],
-  ["zwei", 2],
-  ["drei", 3],
-]);
-const FRACTION_WORDS: ReadonlyMap<string, number> = new Map([
-  ["half", 1 / 2],
-  ["halves", 1 / 2],
-  ["halbe", 1 / 2],
-  ["halber", 1 / 2],
-  ["halben", 1 / 2],
-  ["demi", 1 / 2],
-  ["third", 1 / 3],
-  ["thirds", 1 / 3],
-  ["quarter", 1 / 4],
-  ["quarters", 1 / 4],
-  ["fourth", 1 / 4],
-  ["fourths", 1 / 4],
-  ["eighth", 1 / 8],
-  ["eighths", 1 / 8],
-]);
+const NUMBER_WORDS: ReadonlyMap<string, number> = new Map(
+  Object.entries({
+    ...{ one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, eleven: 11 },
+    ...{ twelve: 12, fifteen: 15, sixteen: 16, eighteen: 18, twenty: 20, a: 1, an: 1 },
+    ...{ ein: 1, eine: 1, einen: 1, un: 1, une: 1, zwei: 2, drei: 3 },
+  }),
+);
+const FRACTION_WORDS: ReadonlyMap<string, number> = new Map(
+  Object.entries({
+    ...{
+      half: 1 / 2,
+      halves: 1 / 2,
+      halbe: 1 / 2,
+      halber: 1 / 2,
+      halben: 1 / 2,
+      demi: 1 / 2,
+      third: 1 / 3,
+      thirds: 1 / 3,
+    },
+    ...{ quarter: 1 / 4, quarters: 1 / 4, fourth: 1 / 4, fourths: 1 / 4, eighth: 1 / 8, eighths: 1 / 8 },
+  }),
+);
 
 /** A word that begins a number: "two", "half", "a". */
 export const isNumberWord = (token: Token | undefined): boolean =>

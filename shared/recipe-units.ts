@@ -90,19 +90,12 @@ const BEGINNINGS: ReadonlySet<string> = new Set(
   [...BY_SPELLING.keys()].flatMap((one) => [...one.matchAll(/ /g)].map(({ index }) => one.slice(0, index))),
 );
 
-const SIZES: ReadonlyMap<string, EggSize> = new Map([
-  ["small", "small"],
-  ["medium", "medium"],
-  ["large", "large"],
-  ["big", "large"],
-  ["xl", "extra large"],
-  ["jumbo", "jumbo"],
-]);
-const LETTERS: ReadonlyMap<string, EggSize> = new Map([
-  ["s", "small"],
-  ["m", "medium"],
-  ["l", "large"],
-]);
+const SIZES: ReadonlyMap<string, EggSize> = new Map(
+  Object.entries({
+    ...{ small: "small", medium: "medium", large: "large", big: "large", xl: "extra large", jumbo: "jumbo" },
+  } as const),
+);
+const LETTERS: ReadonlyMap<string, EggSize> = new Map(Object.entries({ s: "small", m: "medium", l: "large" } as const));
 
 /** The size that words behind a number name: "eggs (medium)", "eggs, size M". */
 export function sizeIn(words: readonly string[]): EggSize | undefined {
@@ -112,15 +105,11 @@ export function sizeIn(words: readonly string[]): EggSize | undefined {
   return word === "large" && low[at - 1] === "extra" ? "extra large" : (SIZES.get(word) ?? LETTERS.get(word));
 }
 
-const SYSTEMS: ReadonlyMap<string, CupSystem> = new Map([
-  ["us", "US"],
-  ["american", "US"],
-  ["uk", "UK"],
-  ["imperial", "UK"],
-  ["british", "UK"],
-  ["australian", "AU"],
-  ["metric", "EU"],
-]);
+const SYSTEMS: ReadonlyMap<string, CupSystem> = new Map(
+  Object.entries({
+    ...{ us: "US", american: "US", uk: "UK", imperial: "UK", british: "UK", australian: "AU", metric: "EU" },
+  } as const),
+);
 /** Words that leave open how much: no rule says what a heaped spoon holds. */
 export const LOOSE: ReadonlySet<string> = new Set(
   "heaped;heaping;rounded;scant;generous;good;barely;nearly;almost;short;overflowing;mounded;gehauft;gehaufte;gehaufter".split(
