@@ -34,7 +34,12 @@ export const PREFERMENT_WORDS = [
 ] as const;
 
 /** Kinds that a person is offered: the plain ones, and preferments at usual hydrations. */
-export const KIND_CHOICES: readonly string[] = [...KIND_WORDS, "levain 100%", "poolish 100%", "biga 55%"];
+// Marked as free of effects, so that Code.js, which offers no choices, leaves it out.
+export const KIND_CHOICES: readonly string[] = /* @__PURE__ */ (KIND_WORDS as readonly string[]).concat(
+  "levain 100%",
+  "poolish 100%",
+  "biga 55%",
+);
 
 /** What a row of a formula is: one of the plain kinds, or a preferment with the flour and water it is made of. */
 export type Kind = {

@@ -10,7 +10,7 @@ const FIGURE = /[#-[]*[\]-~]/g;
 
 /** Signs that stand for an entry where the letters of `signs` are used up: two bytes each, and none that another way of writing changes. */
 const MORE_SIGNS = 0x250;
-export const MOST_SIGNS = 0x2ff - MORE_SIGNS;
+export const MOST_SIGNS = 0x2ff - 0x250;
 export const signOf = (at: number, signs: string): string =>
   signs[at] ?? String.fromCharCode(MORE_SIGNS + at - signs.length);
 export const BETWEEN = "|";

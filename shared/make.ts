@@ -110,7 +110,7 @@ export function readMake(
       const { name, id } = record(tab);
       return { name: words(name), id: whole(id, 0, Number.MAX_SAFE_INTEGER) };
     }),
-    row: list(raw.row ?? [], MOST_COLUMNS, (text) => (badFormula(words(text)) ? unclear() : words(text))),
+    row: list(raw.row ?? [], MOST_COLUMNS, (text) => (badFormula(words(text)) ? unclear() : (text as string))),
     behind: raw.behind === true,
     plan: {
       rows,

@@ -5,16 +5,17 @@ export type Tab = { readonly name: string; readonly id: number };
 
 /** Stands in a formula for a sheet whose name and number are not known yet; no sheet can be called so. */
 export const THIS_SHEET = "'?'!";
-const THIS_NUMBER = "*?";
+export const THIS_NUMBER = "*?";
 
 export const quotedTab = (name: string): string => `'${name.replace(/'/g, "''")}'!`;
-
-/** In the row of a sheet that is still to be made. */
-export const TAB_FORMULA = `=ROWS(${THIS_SHEET}$A$1)${THIS_NUMBER}`;
 
 /** A formula about a sheet that is made now. */
 export const aboutTab = (formula: string, { name, id }: Tab): string =>
   formula.split(THIS_SHEET).join(quotedTab(name)).replace(THIS_NUMBER, `*${id}`);
+
+/** Those that the formulas of a list are about. */
+export const tabsOf = (formulas: readonly (readonly unknown[])[]): Tab[] =>
+  formulas.flat().flatMap((formula) => tabOf(formula) ?? []);
 
 /** Which tab it is about, and what it is called now; null for any other formula, as for one whose tab was deleted. */
 export function tabOf(formula: unknown): Tab | null {

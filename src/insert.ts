@@ -5,6 +5,7 @@ import { type Entry, entryFormula, readEntry } from "../shared/entry.ts";
 import { type InsertAnswer, insertAsk } from "../shared/insert.ts";
 import { CellError, refuse } from "../shared/refusal.ts";
 import { quoted } from "../shared/show.ts";
+import { activeWorkbook } from "./active.ts";
 import { call } from "./call.ts";
 import type { SheetFunction } from "./define.ts";
 import { FUNCTIONS } from "./functions/index.ts";
@@ -18,7 +19,7 @@ export function insert(asked: Readonly<Record<string, unknown>>): InsertAnswer {
   const { name, args } = insertAsk(asked);
   const made = FUNCTIONS.find((one) => one.name === name);
   if (made === undefined) return refuse(`There is no function ${quoted(name)}.`);
-  const workbook = SpreadsheetApp.getActiveSpreadsheet();
+  const workbook = activeWorkbook();
   const active = workbook.getActiveRange();
   if (active === null) return refuse("No cell has the cursor: click the cell the formula is to stand in, then insert.");
   const sheet = workbook.getActiveSheet();

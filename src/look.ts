@@ -1,7 +1,8 @@
 // What stands in the workbook, for the bench to work with. Reads only, in as few calls of the service as there are.
 import { lookAsk, type Seen, type SeenSheet, type Snapshot } from "../shared/look.ts";
 import { LIST_NAME } from "../shared/model.ts";
-import { tabOf } from "../shared/tab.ts";
+import { tabsOf } from "../shared/tab.ts";
+import { activeWorkbook } from "./active.ts";
 import { namedRanges } from "./named.ts";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -14,7 +15,7 @@ const LONGEST_TEXT = 2000;
 
 export function look(asked: Readonly<Record<string, unknown>>): Snapshot {
   const { sheet, words, list: wantsList, counted, unnamed, shown, names = [], cells = [] } = lookAsk(asked);
-  const workbook = SpreadsheetApp.getActiveSpreadsheet();
+  const workbook = activeWorkbook();
   const known = names.length + cells.length === 0 && !wantsList ? undefined : namedRanges(workbook);
   const found = [...new Set([...names, ...cells])].flatMap((name) => {
     const range = known?.get(name);
@@ -24,7 +25,7 @@ export function look(asked: Readonly<Record<string, unknown>>): Snapshot {
   if (words !== undefined) {
     const rows = wantsList && known?.get(LIST_NAME);
     const list = rows && { formulas: rows.getFormulas().map(seenRow), values: rows.getValues().map(seenRow) };
-    const listed = list ? list.formulas.flat().map((formula) => tabOf(formula)?.id) : [];
+    const listed = list ? tabsOf(list.formulas).map(({ id }) => id) : [];
     // One call for a word, however many sheets there are.
     const ranges = (counted && known?.has(LIST_NAME) ? [] : words).flatMap((word) =>
       workbook.createTextFinder(word).findAll(),

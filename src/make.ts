@@ -4,28 +4,21 @@ import { neededBy } from "../shared/make-formulas.ts";
 import { LIST_NAME } from "../shared/model.ts";
 import { refuse } from "../shared/refusal.ts";
 import { quoted } from "../shared/show.ts";
-import { aboutTab, type Tab, tabOf } from "../shared/tab.ts";
+import { aboutTab, type Tab, tabsOf } from "../shared/tab.ts";
+import { activeWorkbook } from "./active.ts";
 import { namedRanges } from "./named.ts";
 import { writeSheet } from "./write.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
-type Range = GoogleAppsScript.Spreadsheet.Range;
 
 export function make(asked: Readonly<Record<string, unknown>>): { sheet: string } {
   const { title, tabs, plan, row, behind } = readMake(asked);
-  const workbook = SpreadsheetApp.getActiveSpreadsheet();
+  const workbook = activeWorkbook();
   const { sheets, names } = neededBy(plan.formulas.flatMap(({ cells }) => cells.flat()));
   const own = plan.defines.map(({ name }) => name);
-  const needed = sheets.length + names.length + own.length + row.length;
-  const known: ReadonlyMap<string, Range> = needed === 0 ? new Map() : namedRanges(workbook);
+  const known = namedRanges(workbook);
   const list = known.get(LIST_NAME);
-  const listed =
-    sheets.length === 0 || !list
-      ? []
-      : list
-          .getFormulas()
-          .flat()
-          .flatMap((one) => tabOf(one) ?? []);
+  const listed = list && sheets.length > 0 ? tabsOf(list.getFormulas()) : [];
   mustStillBe(workbook, sheets, tabs, listed);
   const lost = names.find((name) => !own.includes(name) && !known.has(name));
   if (lost !== undefined) refuse(`The name ${lost} was taken out of the workbook meanwhile${AGAIN}`);

@@ -1,5 +1,6 @@
 import { refuse, refuseUnread } from "../shared/refusal.ts";
 import type { CheckAnswer } from "../shared/self-check.ts";
+import { activeWorkbook } from "./active.ts";
 import { newSheet } from "./write.ts";
 
 const NAME = "Gramwright check";
@@ -16,7 +17,7 @@ type Asked = Readonly<Record<string, unknown>>;
 
 /** One step of the check. */
 export function check(asked: Asked): CheckAnswer {
-  const workbook = SpreadsheetApp.getActiveSpreadsheet();
+  const workbook = activeWorkbook();
   const name = String(asked.sheet ?? "");
   const sheet = asked.step === "write" && name === "" ? null : ownSheet(name);
   const answer = { sheet: name, locale: workbook.getSpreadsheetLocale(), values: [], formulas: [] };
@@ -47,7 +48,7 @@ export function check(asked: Asked): CheckAnswer {
 }
 
 function ownSheet(name: string): Sheet {
-  const found = name.startsWith(NAME) ? SpreadsheetApp.getActiveSpreadsheet().getSheetByName(name) : null;
+  const found = name.startsWith(NAME) ? activeWorkbook().getSheetByName(name) : null;
   if (found === null || found.getRange(1, 1).getValue() !== MARK) {
     return refuse("The sheet of the check is gone; start the check again.");
   }

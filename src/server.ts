@@ -3,6 +3,7 @@ import { startIngredients } from "../shared/larder-start.ts";
 import { LARDER_NAME } from "../shared/model.ts";
 import { CellError, refuse } from "../shared/refusal.ts";
 import { oneOf, quoted } from "../shared/show.ts";
+import { activeWorkbook } from "./active.ts";
 import { calculate } from "./calculate.ts";
 import { goTo } from "./go-to.ts";
 import { insert } from "./insert.ts";
@@ -58,8 +59,7 @@ const answers: { readonly [Q in ServerQuestion]: (asked: Asked) => ServerQuestio
 const ANSWERS: ReadonlyMap<string, (asked: Asked) => unknown> = new Map(Object.entries(answers));
 
 /** The shop's ingredient table with its headings, where the workbook has one. */
-const larderCells = (): unknown[][] | undefined =>
-  SpreadsheetApp.getActiveSpreadsheet().getRangeByName(LARDER_NAME)?.getValues();
+const larderCells = (): unknown[][] | undefined => activeWorkbook().getRangeByName(LARDER_NAME)?.getValues();
 
 /** Two builds at once would fight over a name. */
 function locked<T>(work: () => T): T {

@@ -1,6 +1,7 @@
 // The list of formula sheets says the same of each as the sheet itself, whatever happens to the sheets.
 import { beforeAll, describe, expect, test, vi } from "vitest";
-import { aboutTab, TAB_FORMULA, tabOf } from "../shared/tab.ts";
+import { aboutTab, tabOf } from "../shared/tab.ts";
+import { TAB_FORMULA } from "../sidebar/plan/listed.ts";
 import type { WorkbookHost } from "../src/workbook/host.ts";
 import { TEMPLATES } from "../templates/index.ts";
 import { HANDOUT, workbook } from "./sheet-support.ts";

@@ -1,7 +1,7 @@
 // The list of formula sheets: a row for each, of formulas that follow it wherever its cells and its name go.
 import { absolute, columnNumber, type Zone, zoneA1 } from "../../shared/a1.ts";
 import type { Seen, SeenList } from "../../shared/look.ts";
-import { aboutTab, TAB_FORMULA, type Tab, THIS_SHEET, tabOf } from "../../shared/tab.ts";
+import { aboutTab, type Tab, THIS_NUMBER, THIS_SHEET, tabOf } from "../../shared/tab.ts";
 import { LIST_COLUMNS, LIST_TAB, LIST_UNIT, LISTED, listColumn, type Told } from "../../templates/formula-list.ts";
 import { type Overview, references } from "./overview.ts";
 
@@ -17,6 +17,7 @@ const SAYS: Readonly<Record<Told, (at: string) => string>> = {
   place: (at) => `=ROWS(${at})`,
 };
 const NOT_THERE = '=""';
+export const TAB_FORMULA = `=ROWS(${THIS_SHEET}$A$1)${THIS_NUMBER}`;
 const GONE = "this sheet is gone: delete the row";
 
 /** The row of a sheet whose tab is told when it is made, from where its cells stand. */

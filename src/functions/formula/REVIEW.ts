@@ -10,7 +10,7 @@ import { weight } from "../../../shared/units.ts";
 import { define, down } from "../../define.ts";
 
 const LEAN = down("flour", "water", "salt", "instant yeast");
-const LEAN_KINDS = down("flour", "water", "salt", "yeast");
+const LEAN_KINDS = /* @__PURE__ */ down("flour", "water", "salt", "yeast");
 
 export const REVIEW = define({
   name: "BAKE_REVIEW",
