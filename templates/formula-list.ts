@@ -12,7 +12,7 @@ const aside = (is: Told, ...names: readonly string[]): Listed[] =>
 /** What sheets over all formula sheets use of each; `of` is its name in the templates. */
 export const LISTED: readonly Listed[] = [
   seen("title", "Formula", "text"),
-  seen("dough", "Makes", "figure"),
+  seen("dough", "Makes", "weight"),
   seen("pieces", "Pieces", "count"),
   seen("mixes", "Mixes", "count"),
   seen("cost_ingredients", "Ingredients cost", "money"),

@@ -116,7 +116,7 @@ describe("a list of six hand-outs", () => {
     expect(book.session.get("getSheetName", book.session.get("getActiveSheetId"))).toBe("Loaf 6");
     // 73 loaves of 390 g (a school's published hand-out: 28 470 g of dough).
     expect(rowsOf(book)).toEqual(
-      [1, 2, 3, 4, 5, 6].map((at) => [`Loaf ${at}`, "28470.0", "g", "73", "1", expect.stringMatching(/^\d/)]),
+      [1, 2, 3, 4, 5, 6].map((at) => [`Loaf ${at}`, "28,470.0", "g", "73", "1", expect.stringMatching(/^\d/)]),
     );
   });
 
