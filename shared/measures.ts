@@ -10,20 +10,19 @@ export type Measure = { readonly least: Grams; readonly most: Grams };
 export type Measures = ReadonlyMap<string, Measure>;
 
 /** What else people write for the measure words of a larder. */
-const SYNONYMS: ReadonlyMap<string, string> = new Map([
-  ["tablespoon", "tbsp"],
-  ["tbs", "tbsp"],
-  ["teaspoon", "tsp"],
-  ["each", "piece"],
-  ["pc", "piece"],
-  ["whole", "piece"],
-  ["packet", "sachet"],
-  ["envelope", "sachet"],
-  ["pouch", "sachet"],
-  ["xl", "extra large"],
-  ["floz", "fl oz"],
-  ["fluid ounce", "fl oz"],
-]);
+const SYNONYMS: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    ...{ tablespoon: "tbsp", tbs: "tbsp", teaspoon: "tsp", each: "piece", pc: "piece", whole: "piece" },
+    ...{
+      packet: "sachet",
+      envelope: "sachet",
+      pouch: "sachet",
+      xl: "extra large",
+      floz: "fl oz",
+      "fluid ounce": "fl oz",
+    },
+  }),
+);
 
 /** A measure's word as the larder keys it: "Tablespoons" is "tbsp". */
 export function measureWord(text: string): string {

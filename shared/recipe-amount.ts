@@ -1,5 +1,5 @@
 import { isRangeMark, readQuantity, readRest } from "./recipe-quantity.ts";
-import { isMark, isWord, lastOf, type Token } from "./recipe-tokens.ts";
+import { isAnd, isMark, isWord, lastOf, type Token } from "./recipe-tokens.ts";
 import { readPack, readUnit, type Unit } from "./recipe-units.ts";
 import { volumeOf } from "./volumes.ts";
 
@@ -61,7 +61,7 @@ function readSum(tokens: readonly Token[], at: number, atHead: boolean): AmountR
     const last = lastOf(amount.low)?.unit;
     if (last === undefined || last.of === "vague" || last === BARE) break;
     const less = isWord(tokens[next], "minus", "less");
-    const said = less || isMark(tokens[next], "+&") || isWord(tokens[next], "plus", "and", "und", "et");
+    const said = less || isMark(tokens[next], "+&") || isWord(tokens[next], "plus") || isAnd(tokens[next]);
     const half = said && !less ? readRest(tokens, next) : undefined;
     if (half !== undefined && readUnit(tokens, half.next) === undefined) {
       amount = joined(

@@ -7,7 +7,7 @@ const NOT_AMOUNTS: ReadonlySet<string> = new Set(
     "degrees degree f celsius"
   ).split(" "),
 );
-const NUMBERED = new Set(["type", "typ", "tipo", "no", "nr", "number", "size", "grade", "at", "step"]);
+const NUMBERED = new Set("type typ tipo no nr number size grade at step".split(" "));
 
 /** Numbers that are no amounts: temperatures, lengths, times, percentages, flour types. */
 export function passNeutral(tokens: readonly Token[], at: number): number | undefined {

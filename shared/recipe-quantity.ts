@@ -1,4 +1,4 @@
-import { isMark, isWord, type Token } from "./recipe-tokens.ts";
+import { isAnd, isMark, isWord, type Token } from "./recipe-tokens.ts";
 
 /** A number of a recipe line, or a range of numbers. */
 export type Quantity = {
@@ -10,7 +10,7 @@ export type Quantity = {
   /** A range with a dash, or a mixed number with a space: before a pack's size either may mean "times". */
   readonly timesPerhaps: boolean;
 };
-type One = { readonly value: number; readonly next: number; readonly unclear: boolean; readonly mixed?: true };
+type One = { readonly value: number; readonly next: number; readonly unclear?: boolean; readonly mixed?: true };
 
 const NUMBER_WORDS: ReadonlyMap<string, number> = new Map(
   Object.entries({
@@ -45,14 +45,14 @@ const isWhole = (token: Token | undefined): token is Extract<Token, { is: "numbe
 /** "3/4": no kitchen fraction has a denominator above 64. */
 function readFraction(tokens: readonly Token[], at: number): One | undefined {
   const [over, slash, under] = [tokens[at], tokens[at + 1], tokens[at + 2]];
-  if (over?.is === "number" && over.vulgar) return { value: over.value, next: at + 1, unclear: false };
+  if (over?.is === "number" && over.vulgar) return { value: over.value, next: at + 1 };
   if (!isMark(slash, "/") || !isWhole(over) || !isWhole(under) || under.value < 2 || under.value > 64) return undefined;
-  return { value: over.value / under.value, next: at + 3, unclear: false };
+  return { value: over.value / under.value, next: at + 3 };
 }
 
 /** The fraction that follows a whole number: " 1/2", "½", "-1/2", " and a half". */
 export function readRest(tokens: readonly Token[], at: number): One | undefined {
-  const joined = isMark(tokens[at], "-&+") || isWord(tokens[at], "and", "und", "et");
+  const joined = isMark(tokens[at], "-&+") || isAnd(tokens[at]);
   const start = joined ? at + 1 : at;
   const figures = readFraction(tokens, start);
   if (figures !== undefined && figures.value < 1) return figures;
@@ -68,13 +68,13 @@ function readFractionWords(tokens: readonly Token[], at: number): One | undefine
     return token?.is === "word" ? token.low : "";
   };
   const alone = FRACTION_WORDS.get(word(at));
-  if (alone !== undefined) return { value: alone, next: at + 1, unclear: false };
+  if (alone !== undefined) return { value: alone, next: at + 1 };
   const many = NUMBER_WORDS.get(word(at));
   if (many === undefined) return undefined;
   const after = isMark(tokens[at + 1], "-") ? at + 2 : at + 1;
   const part = FRACTION_WORDS.get(word(after));
   if (part === undefined) return undefined;
-  return { value: many * part, next: after + 1, unclear: false };
+  return { value: many * part, next: after + 1 };
 }
 
 function readOne(tokens: readonly Token[], at: number): One | undefined {
@@ -87,28 +87,28 @@ function readOne(tokens: readonly Token[], at: number): One | undefined {
     if (isWhole(token) && token.text.length <= 2 && next?.is === "number" && /^\d{3}(?:[.,]\d+)?$/.test(next.text)) {
       const isThousands = isWord(tokens[at + 2], "g", "gr", "gram", "grams", "ml") && Number.isInteger(token.value);
       const decimals = Number(next.text.replace(",", "."));
-      if (isThousands) return { value: token.value * 1000 + decimals, next: at + 2, unclear: false };
+      if (isThousands) return { value: token.value * 1000 + decimals, next: at + 2 };
     }
     const rest = isWhole(token) ? readRest(tokens, at + 1) : undefined;
     if (rest !== undefined) {
       const value = token.value + rest.value;
       const mixed = next?.is === "number" && next.spaced;
-      return { value, next: rest.next, unclear: false, ...(mixed ? { mixed } : {}) };
+      return { value, next: rest.next, ...(mixed ? { mixed } : {}) };
     }
     return { value: token.value, next: at + 1, unclear: token.unclear };
   }
   if (token?.is !== "word") return undefined;
   const words = readFractionWords(tokens, at);
   if (words !== undefined) return words;
-  if (token.low === "dozen") return { value: 1, next: at, unclear: false };
+  if (token.low === "dozen") return { value: 1, next: at };
   const value = NUMBER_WORDS.get(token.low);
   if (value === undefined) return undefined;
   const couple = isWord(tokens[at + 1], "couple");
   // "one 1/4-oz packet" is no mixed number; only a said "and" joins a fraction to a word.
-  const isJoined = isMark(tokens[at + 1], "&") || isWord(tokens[at + 1], "and", "und", "et");
+  const isJoined = isMark(tokens[at + 1], "&") || isAnd(tokens[at + 1]);
   const rest = isJoined && !couple ? readRest(tokens, at + 1) : undefined;
-  if (rest !== undefined) return { value: value + rest.value, next: rest.next, unclear: false };
-  return { value: couple ? 2 : value, next: couple ? at + 2 : at + 1, unclear: false };
+  if (rest !== undefined) return { value: value + rest.value, next: rest.next };
+  return { value: couple ? 2 : value, next: couple ? at + 2 : at + 1 };
 }
 
 export const isRangeMark = (token: Token | undefined): boolean =>
@@ -118,7 +118,7 @@ export const isRangeMark = (token: Token | undefined): boolean =>
 export function readQuantity(tokens: readonly Token[], at: number): Quantity | undefined {
   const one = readOne(tokens, at);
   if (one === undefined) return undefined;
-  let { value: least, value: most, next, unclear } = one;
+  let { value: least, value: most, next, unclear = false } = one;
   let timesPerhaps = one.mixed === true;
   const between = at > 0 && isWord(tokens[at - 1], "between") && isWord(tokens[next], "and");
   if (between || isRangeMark(tokens[next])) {
@@ -129,7 +129,7 @@ export function readQuantity(tokens: readonly Token[], at: number): Quantity | u
       timesPerhaps = isMark(tokens[next], "-");
       most = two.value;
       next = two.next;
-      unclear = unclear || two.unclear;
+      unclear ||= two.unclear === true;
     }
   }
   // A number times a number; each turn passes over at least one piece.
@@ -150,7 +150,7 @@ export function readQuantity(tokens: readonly Token[], at: number): Quantity | u
     least *= times.value;
     most *= times.value;
     next = Math.max(times.next, next + 1);
-    unclear = unclear || times.unclear;
+    unclear ||= times.unclear === true;
   }
   return { least, most, next, unclear, timesPerhaps };
 }

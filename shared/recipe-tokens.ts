@@ -98,6 +98,8 @@ function numberToken(text: string, spaced: boolean): Token {
 /** Whether one of these signs stands here. */
 export const isMark = (token: Token | undefined, signs: string): boolean =>
   token?.is === "mark" && signs.includes(token.text);
+export const isAnd = (token: Token | undefined): boolean => isWord(token, "and", "und", "et");
+
 /** The last of a list; an index of -1 is many times slower than asking first. */
 export const lastOf = <T>(list: readonly T[]): T | undefined => (list.length === 0 ? undefined : list[list.length - 1]);
 

@@ -59,32 +59,33 @@ const UNITS: readonly Known[] = [
   volume("gallon", "gallon;gal;gals"),
 ];
 
-/** Things that are counted and weigh what the larder says of them; the first spelling is the larder's word. */
-const COUNTED = [
-  "piece;pc;ea;stück;stuck",
+/** Packs, which weigh what the larder says of them or what stands before them; the first spelling is the larder's word. */
+const PACKS = [
   "stick",
   "sachet;packet;pkt;envelope;env;pouch;päckchen;packchen;pckg;pck;packerl;tütchen",
   "cube;würfel;wurfel",
   "cake",
   "package;pkg;pack",
   "can;tin",
-  ...["jar", "bottle", "box", "boxes", "bag", "carton", "container", "tub", "punnet", "tube", "block", "bar", "square"],
-  ...["slice", "clove", "sprig", "leaf", "leaves", "sheet", "pat", "stalk", "pod", "bean", "head", "bunch", "loaf"],
+  ..."jar bottle box bag carton container tub punnet tube block bar".split(" "),
 ];
-const PACKS = new Set(
-  "sachet;package;can;jar;bottle;box;boxes;bag;carton;container;tub;punnet;tube;block;bar;stick;cube;cake".split(";"),
-);
+/** The same for other things that are counted. */
+const PIECES = [
+  "piece;pc;ea;stück;stuck",
+  ..."boxes square slice clove sprig leaf leaves sheet pat stalk pod bean head bunch loaf".split(" "),
+];
 const VAGUE =
   "handful;splash;drizzle;glug;knob;little;bit;few;some;several;touch;drop;scoop;ladle;mug;glass;spoon;spoonful;lot;smidgen";
 
 const spelled = (list: string) => list.split(";").map(singularName);
 const BY_SPELLING: ReadonlyMap<string, Unit> = new Map<string, Unit>([
   ...UNITS.flatMap(({ spellings, ...unit }) => spelled(spellings).map((one): [string, Unit] => [one, unit])),
-  ...COUNTED.flatMap((list) =>
+  ...[...PACKS, ...PIECES].flatMap((list) =>
     spelled(list).map((one): [string, Unit] => [one, { of: "count", word: spelled(list)[0] ?? "" }]),
   ),
   ...spelled(VAGUE).map((one): [string, Unit] => [one, { of: "vague", word: one }]),
 ]);
+const PACK_WORDS = new Set(PACKS.map((list) => list.split(";")[0]));
 /** What longer spellings begin with: "fl" of "fl oz". */
 const BEGINNINGS: ReadonlySet<string> = new Set(
   [...BY_SPELLING.keys()].flatMap((one) => [...one.matchAll(/ /g)].map(({ index }) => one.slice(0, index))),
@@ -197,6 +198,6 @@ const passOf = (tokens: readonly Token[], at: number): number => (isWord(tokens[
 export function readPack(tokens: readonly Token[], at: number): number | undefined {
   const start = isMark(tokens[at], "-") ? at + 1 : at;
   const found = matched(tokens, start);
-  if (found?.unit.of !== "count" || !PACKS.has(found.unit.word)) return undefined;
+  if (found?.unit.of !== "count" || !PACK_WORDS.has(found.unit.word)) return undefined;
   return passOf(tokens, found.next);
 }
