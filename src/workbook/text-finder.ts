@@ -1,3 +1,4 @@
+import type { EvaluatedCell, Position } from "./library.ts";
 import type { Session } from "./session.ts";
 
 /** A TextFinder over the whole workbook as a script has it: part of what a cell shows, whatever the capitals. */
@@ -12,15 +13,15 @@ export function makeTextFinder(
     reads: {
       findAll: () => {
         session.flush();
+        session.engine.settle();
+        // Every cell of the workbook is looked at, so each is asked of the engine straight.
+        const { getEvaluatedCell: evaluated = session.engine.evaluated } = session.engine.model.getters;
+        const shows = (at: Position) => (evaluated(at) as EvaluatedCell).formattedValue.toLowerCase().includes(wanted);
         return session.get<readonly string[]>("getSheetIds").flatMap((sheetId) =>
-          [...session.get<readonly { col: number; row: number }[]>("getEvaluatedCellsPositions", sheetId)]
+          session
+            .get<readonly Position[]>("getEvaluatedCellsPositions", sheetId)
+            .filter(shows)
             .sort((a, b) => a.row - b.row || a.col - b.col)
-            .filter((at) =>
-              session.engine
-                .evaluated({ sheetId, ...at })
-                .formattedValue.toLowerCase()
-                .includes(wanted),
-            )
             .map(({ col, row }) => rangeAt(sheetId, col, row)),
         );
       },
