@@ -45,7 +45,7 @@ export const TOPICS: Readonly<Record<string, Topic>> = {
     files: shared("stages", "fill-in"),
     tests: [...EVERY, "stages", "fill-in", "formula", "laws", "published-slips"],
   },
-  median: { files: shared("repeated-median"), tests: ["functions", "temperature", "friction-log"] },
+  median: { files: shared("repeated-median"), tests: ["temperature", "repeated-median"] },
   enrichment: {
     files: shared("enrichment", "extra-water", "protein"),
     tests: [...EVERY, "enrichment", "enrichment-content", "enrichment-edges", "flour-protein", "laws-water"],
