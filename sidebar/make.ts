@@ -7,6 +7,7 @@ import { amountSection } from "./make/amount-section.ts";
 import { buildFoot } from "./make/building.ts";
 import type { Draft } from "./make/draft.ts";
 import { formChoice } from "./make/form-choice.ts";
+import { copyOf, isAnythingKept, keep, nothingKept, withKept } from "./make/kept.ts";
 import { type Assessed, assess } from "./make/order.ts";
 import { ownFields, ownSection } from "./make/own-section.ts";
 import { formulaBar, stepsLine } from "./make/pictures.ts";
@@ -25,18 +26,27 @@ export const make: Panel = {
   heading: "Make a formula sheet",
   open: () => {
     let model = TEMPLATES[0];
+    let kept = nothingKept();
+    let form: { readonly draft: Draft; readonly begun: Draft } | null = null;
     let isTouched = false;
     const touch = () => {
       isTouched = true;
     };
     const panel = element("div", { input: touch, change: touch, [SHOWN_AGAIN]: () => void look() });
-    const known: KnownShop = { shop: undefined, begun: false, begin: () => show(model), kept: () => void look(true) };
+    const known: KnownShop = { shop: undefined, begun: false, begin: anew, kept: () => void look(true) };
     put();
     void look();
     return panel;
 
-    function show(chosen: SheetModel | undefined): void {
+    function show(chosen: SheetModel): void {
+      if (form !== null) keep(kept, form.draft, form.begun);
       model = chosen;
+      put();
+      panel.querySelector("select")?.focus();
+    }
+
+    function anew(): void {
+      kept = nothingKept();
       put();
       panel.querySelector("select")?.focus();
     }
@@ -44,7 +54,12 @@ export const make: Panel = {
     function put(): void {
       isTouched = false;
       known.begun = known.shop !== undefined && known.shop !== null;
-      if (model !== undefined) panel.replaceChildren(...sheetForm(model, show, known));
+      if (model === undefined) return;
+      const start = startFrom(model);
+      if (known.shop) beginWith(start, known.shop);
+      const draft = withKept(kept, start, model);
+      form = { draft, begun: copyOf(draft) };
+      panel.replaceChildren(...sheetForm(model, draft, known, { show, anew: isAnythingKept(kept) ? anew : null }));
     }
 
     /** Settings that come while somebody is at work wait for the next formula. */
@@ -64,10 +79,10 @@ export const make: Panel = {
 
 const PATIENCE_MS = 30_000;
 
-/** A change of template starts anew: other templates have other ingredients. */
-function sheetForm(model: SheetModel, show: (model: SheetModel) => void, known: KnownShop): Node[] {
-  const draft = startFrom(model);
-  if (known.shop) beginWith(draft, known.shop);
+/** Ways to another form; `anew` is null where nothing was kept that could be left. */
+type Ways = { readonly show: (model: SheetModel) => void; readonly anew: (() => void) | null };
+
+function sheetForm(model: SheetModel, draft: Draft, known: KnownShop, ways: Ways): Node[] {
   const updates: (() => void)[] = [];
   let current: Assessed = assess(draft, model);
   const form: Form = {
@@ -87,7 +102,7 @@ function sheetForm(model: SheetModel, show: (model: SheetModel) => void, known: 
   const ofParts = groups.filter((group) => group.heading !== "" && !isAmount(group));
   const hasSteps = ({ tables }: InputGroup) => tables.some(({ table }) => table === "steps");
   const nodes = [
-    nameSection(bench, model, show),
+    nameSection(bench, model, ways),
     amountSection(bench),
     ...groups.filter(isAmount).map((group) => ownSection(bench, group)),
     section("Formula", ingredientTable(bench), ...under.flatMap((group) => ownFields(bench, group)), formulaBar(bench)),
@@ -104,7 +119,7 @@ function sheetForm(model: SheetModel, show: (model: SheetModel) => void, known: 
   return [...nodes, foot.node];
 }
 
-function nameSection(bench: Bench, model: SheetModel, show: (model: SheetModel) => void): HTMLElement {
+function nameSection(bench: Bench, model: SheetModel, { show, anew }: Ways): HTMLElement {
   const says = element("p", { class: "hint" });
   say(says, model.says);
   return element(
@@ -123,6 +138,7 @@ function nameSection(bench: Bench, model: SheetModel, show: (model: SheetModel) 
       },
     ),
     says,
+    ...(anew === null ? [] : keptNodes(anew)),
     textField(bench.form, { at: () => "title", label: () => "Name of the formula" }, words(bench.draft, "title")),
     textField(
       bench.form,
@@ -132,6 +148,12 @@ function nameSection(bench: Bench, model: SheetModel, show: (model: SheetModel) 
     unitChoices(bench),
     formChoice(bench.form, bench.draft),
   );
+}
+
+function keptNodes(anew: () => void): Node[] {
+  const hint = "What you typed was kept, as far as this template has it.";
+  const button = { type: "button", class: "quiet-button", click: anew };
+  return [element("p", { class: "hint" }, hint), element("button", button, "Begin this template anew")];
 }
 
 const words = (draft: Draft, name: "title" | "shop") => ({
