@@ -117,7 +117,7 @@ function fromHydration(name: string, amount: string, raw: string): Kind | Proble
   if (read === undefined || "problem" in read) {
     const example = /^\d/.test(amount) ? `${name} ${amount}%` : `${name} 100%`;
     return {
-      problem: `is ${quoted(raw)} without its hydration; write the water over the flour with it, such as "${example}"`,
+      problem: `is ${quoted(raw)} without its hydration; add its water as a share of its flour, such as "${example}"`,
     };
   }
   if (read.value < 0 || read.value > MOST_HYDRATION) {

@@ -53,10 +53,10 @@ describe("a kind", () => {
 const WORDS = `one of ${KIND_WORDS.join(", ")}, or a preferment with its hydration such as "levain 100%"`;
 
 test.each<[unknown, string]>([
-  ["levain", 'is "levain" without its hydration; write the water over the flour with it, such as "levain 100%"'],
-  ["Levain 80", 'is "Levain 80" without its hydration; write the water over the flour with it, such as "levain 80%"'],
-  ["biga stiff", 'is "biga stiff" without its hydration; write the water over the flour with it, such as "biga 100%"'],
-  ["sour x%", 'is "sour x%" without its hydration; write the water over the flour with it, such as "sour 100%"'],
+  ["levain", 'is "levain" without its hydration; add its water as a share of its flour, such as "levain 100%"'],
+  ["Levain 80", 'is "Levain 80" without its hydration; add its water as a share of its flour, such as "levain 80%"'],
+  ["biga stiff", 'is "biga stiff" without its hydration; add its water as a share of its flour, such as "biga 100%"'],
+  ["sour x%", 'is "sour x%" without its hydration; add its water as a share of its flour, such as "sour 100%"'],
   ["levain 501%", 'is "levain 501%"; a hydration lies between 0 % and 500 %'],
   ["levain -1%", 'is "levain -1%"; a hydration lies between 0 % and 500 %'],
   [

@@ -50,7 +50,7 @@ describe("what is in the way is said", () => {
     [
       "a preferment without hydration",
       (d) => (d.rows[5] = { ingredient: "Levain", kind: "levain", percent: "20", weighed: "" }),
-      'kind/5: The kind of row 6 is "levain" without its hydration; write the water over the flour with it, such as "levain 100%".',
+      'kind/5: The kind of row 6 is "levain" without its hydration; add its water as a share of its flour, such as "levain 100%".',
     ],
     [
       "a kind nobody knows",

@@ -112,7 +112,7 @@ function inside(help: FunctionHelp): HTMLElement {
     const formulas = help.args.map(({ name, needed, says }, index) => {
       const entry = readEntry(typed[index] ?? "");
       if (isProblem(entry)) troubles.push(trouble(name, `${name} ${entry.problem}.`));
-      else if (needed && entry.formula === "") troubles.push(trouble(name, `Write ${name}. ${says}`, true));
+      else if (needed && entry.formula === "") troubles.push(trouble(name, `Still blank: ${name}. ${says}`, true));
       return isProblem(entry) ? "" : entry.formula;
     });
     if (help.args.length > 0 && formulas.every((one) => one === "") && troubles.length === 0) {

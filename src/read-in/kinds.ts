@@ -69,6 +69,6 @@ function prefermentKind(word: string, text: string): KindRead {
   return {
     word: "",
     says: "",
-    asks: `how wet is it? Write its kind with the water over the flour, such as "${word} 100%" for equal parts`,
+    asks: `how wet is it? Write its kind with its water as a share of its flour, such as "${word} 100%" for equal parts`,
   };
 }

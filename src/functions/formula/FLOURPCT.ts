@@ -36,7 +36,7 @@ export const FLOURPCT = define({
     {
       call: [down(900, 200), down("flour", "levain")],
       because:
-        'BAKE_FLOURPCT: kinds row 2 is "levain" without its hydration; write the water over the flour with it, such as "levain 100%".',
+        'BAKE_FLOURPCT: kinds row 2 is "levain" without its hydration; add its water as a share of its flour, such as "levain 100%".',
     },
   ],
   compute: ({ weights, kinds }) => flourShares(weights, kindsOf(weights, kinds)),
