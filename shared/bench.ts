@@ -27,6 +27,8 @@ export type FormulaSummary = {
   readonly mixes: number | null;
   readonly pieces: number | null;
   readonly ingredients: readonly string[];
+  /** Where it shows an error instead of its weights, and what to do; left out where it shows none. */
+  readonly trouble?: string;
 };
 
 /** What a larder can start with: other names it goes by, and the allergens that it has by its nature. */

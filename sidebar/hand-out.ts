@@ -39,6 +39,8 @@ export const handOut: Panel = {
   },
 };
 
+const NONE = "This sheet shows no dough yet: type on it how much to make, and the percentages.";
+
 function cardForm(sheets: readonly FormulaSummary[], front: string): Node[] {
   const first = sheets.find(({ sheet }) => sheet === front) ?? sheets[0];
   const draft: CardDraft = { sheet: first?.sheet ?? "", kind: "values", by: "sheet", amount: "", ingredient: "" };
@@ -55,7 +57,7 @@ function cardForm(sheets: readonly FormulaSummary[], front: string): Node[] {
   };
   const figures = element("p", { class: "figures" });
   form.onChange(() => {
-    const { dough = null, mixes = null, pieces = null, unit = "g" } = chosen() ?? {};
+    const { dough = null, mixes = null, pieces = null, unit = "g", trouble = NONE } = chosen() ?? {};
     const told = [
       ...(dough === null ? [] : [["Dough", inUnit(dough, unit)]]),
       ...(mixes === null ? [] : [["Mixes", String(mixes)]]),
@@ -63,7 +65,7 @@ function cardForm(sheets: readonly FormulaSummary[], front: string): Node[] {
     ];
     figures.replaceChildren(
       ...(told.length === 0
-        ? [element("span", {}, "This sheet shows no dough yet: it may still be calculating.")]
+        ? [element("span", {}, trouble)]
         : told.map(([label = "", value = ""]) => element("span", {}, `${label} `, element("b", {}, value)))),
     );
     showTroubles(form, readCard(draft, chosen(), units()).troubles, wanted);

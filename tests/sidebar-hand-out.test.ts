@@ -79,6 +79,35 @@ describe.skipIf(skip)("handing out a staff card", () => {
     expect(written.find((row) => row.includes("Flour"))).toContain(10000);
   });
 
+  test("a sheet full of errors says so, where the first is and what to do", async () => {
+    const { sheet, type, at } = await buildSheet(HANDOUT, { book });
+    const figures = () => bench.page.locator(".figures:visible").textContent();
+    const look = async () => {
+      await bench.page.getByRole("button", { name: "Look again" }).click();
+      await bench.wait(100);
+    };
+    type("kind", "flower", 2);
+    await open();
+    await make().waitFor();
+    const [first, sentence] = [
+      at("share"),
+      "so its weights are not known; point at the red cell, it says what to write.",
+    ];
+    expect(await figures()).toBe(`"Hand-out" shows an error in ${first}, ${sentence}`);
+    await looked("errors");
+    type("kind", "water", 2);
+    book.type(sheet, first, "=BAKE_NOSUCH(1)");
+    await look();
+    await expect
+      .poll(figures)
+      .toBe(
+        `"Hand-out" shows an error in ${first}, ${sentence} #NAME? is a function that this file does not know: open the bench from the file's own menu, then reload.`,
+      );
+    await bench.page.getByRole("button", { name: "Day", exact: true }).click();
+    await bench.wait(100);
+    await says(/“Hand-out” is left out\. "Hand-out" shows an error in/);
+  });
+
   test("a sheet that was deleted meanwhile is told, with a way on", async () => {
     const { sheet } = await buildSheet(HANDOUT, { book });
     await open();

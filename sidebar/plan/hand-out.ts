@@ -4,21 +4,52 @@ import type { FormulaSummary } from "../../shared/bench.ts";
 import { CARD_AMOUNTS, CARD_KINDS, type CardAsk } from "../../shared/card-data.ts";
 import { cardHeights } from "../../shared/card-type.ts";
 import { plan } from "../../shared/plan.ts";
-import { refuse } from "../../shared/refusal.ts";
+import { CellError, refuse } from "../../shared/refusal.ts";
 import { oneOf, quoted } from "../../shared/show.ts";
 import { staffCard } from "../../shared/staff-card.ts";
 import { formulaSheets } from "./all-sheets.ts";
 import { cardAmount, cardData } from "./card.ts";
-import { readFormulaSheet } from "./formula-sheet.ts";
+import { checked, readFormulaSheet, seenAs } from "./formula-sheet.ts";
 import { summary } from "./overview.ts";
-import { make, type Steps } from "./steps.ts";
+import { look, make, type Steps } from "./steps.ts";
 
 type Asked = Readonly<Record<string, unknown>>;
 
 /** The formula sheets of the workbook, and which of its sheets is in front. */
 export function* formulas(): Steps<{ front: string; sheets: FormulaSummary[] }> {
   const { front, sheets } = yield* formulaSheets();
-  return { front, sheets: sheets.map(summary) };
+  const told: FormulaSummary[] = [];
+  let looks = 0;
+  for (const one of sheets.map(summary)) {
+    const isBroken = one.dough === null && looks < MOST_LOOKS;
+    if (isBroken) looks += 1;
+    told.push(isBroken ? { ...one, ...(yield* troubleOf(one.sheet)) } : one);
+  }
+  return { front, sheets: told };
+}
+
+/** Each broken sheet is looked at once more, which takes calls of the service. */
+const MOST_LOOKS = 5;
+
+/** What a cell shows while the file does not know the add-on's functions. */
+const NO_NAME = "#NAME?";
+const UNKNOWN = `${NO_NAME} is a function that this file does not know: open the bench from the file's own menu, then reload.`;
+
+/** Why a sheet shows an error instead of its dough. */
+function* troubleOf(name: string): Steps<{ trouble?: string }> {
+  const [seen] = (yield* look({ sheet: name })).sheets;
+  const sheet = seen === undefined ? null : seenAs(seen);
+  if (sheet === null) return {};
+  const rows = Array.from({ length: sheet.zone("share")?.rows ?? 0 }, (_, at) => at);
+  const told = rows.flatMap((at) => ["share", "grams"].map((column) => sheet.text(column, at)));
+  if (!told.some((text) => text.startsWith("#") || text.startsWith("Loading"))) return {};
+  try {
+    checked(sheet);
+    return {};
+  } catch (error) {
+    if (!(error instanceof CellError)) throw error;
+    return { trouble: told.includes(NO_NAME) ? `${error.message} ${UNKNOWN}` : error.message };
+  }
 }
 
 /** A new sheet with the card, dated today; the formula sheet is only read. */
