@@ -1,4 +1,4 @@
-import type { Block, ColumnModel, Table } from "../../shared/model.ts";
+import type { Block, ColumnModel, Formula, Table } from "../../shared/model.ts";
 import { MEANINGS } from "../../shared/price.ts";
 import type { Costed } from "./costed.ts";
 import { computedLine, headingLine, inputLine, label } from "./line.ts";
@@ -159,28 +159,43 @@ const PLAIN_PRICE = (() => {
   return `=ARRAYFORMULA(IF(LEN(@price_by)*COUNT(@price_share)*LEN(@size_cost)*LEN(@size_ingredients)=0;"";IF(${fits}=0;"";IF(N(@price_step)>0;ROUNDUP(ROUND(${price}/@price_step;9);0)*@price_step;${price}))))`;
 })();
 
-function columnsOf({ each, names, whole }: Costed): ColumnModel[] {
-  const perPiece = (cost: string) => `${each}/(1-@handling_loss)/(1-@unsold)*${cost}/${whole}`;
+function columnsOf({ each, names, tins, whole }: Costed): ColumnModel[] {
+  const ofEach = (formula: (each: string, names: string) => string): Formula => [
+    ...(tins === undefined ? [] : [{ when: "tin", formula: formula(tins.each, tins.names) }]),
+    { formula: formula(each, names) },
+  ];
+  const perPiece = (each: string, cost: string) => `${each}/(1-@handling_loss)/(1-@unsold)*${cost}/${whole}`;
   const column = (
     name: string,
     head: string,
     unit: ColumnModel["unit"],
-    formula: string,
+    formula: Formula,
     ...plain: string[]
   ): ColumnModel => ({ name, head, unit, role: "computed", formula, ...(plain.length === 0 ? {} : { plain }) });
   return [
-    column("cost_of", "One piece", "text", `=ARRAYFORMULA(IF(LEN(${each})=0;"";${names}&""))`),
+    column(
+      "cost_of",
+      "One piece",
+      "text",
+      ofEach((each, names) => `=ARRAYFORMULA(IF(LEN(${each})=0;"";${names}))`),
+    ),
     column(
       "size_ingredients",
       "Ingredients",
       "unit_cost",
-      `=IF(COUNT(@cost_ingredients;${whole})<2;"";IF(${whole}=0;"";ARRAYFORMULA(IF(LEN(${each})=0;"";${perPiece("@cost_ingredients")}))))`,
+      ofEach(
+        (each) =>
+          `=IF(COUNT(@cost_ingredients;${whole})<2;"";IF(${whole}=0;"";ARRAYFORMULA(IF(LEN(${each})=0;"";${perPiece(each, "@cost_ingredients")}))))`,
+      ),
     ),
     column(
       "size_cost",
       "Full cost",
       "unit_cost",
-      `=IF(COUNT(@cost_all;${whole})<2;"";IF(${whole}=0;"";ARRAYFORMULA(IF(LEN(${each})=0;"";${perPiece("@cost_all")}+@packaging/(1-@unsold)))))`,
+      ofEach(
+        (each) =>
+          `=IF(COUNT(@cost_all;${whole})<2;"";IF(${whole}=0;"";ARRAYFORMULA(IF(LEN(${each})=0;"";${perPiece(each, "@cost_all")}+@packaging/(1-@unsold)))))`,
+      ),
     ),
     column(
       "size_price",

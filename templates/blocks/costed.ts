@@ -9,6 +9,8 @@ export type Costed = {
   /** Raw weights of a piece, a size a row, and the sizes' names. */
   readonly each: string;
   readonly names: string;
+  /** The same with the part "tin": made by tins without a size, the first row is what a tin takes. */
+  readonly tins?: { readonly each: string; readonly names: string };
   /** One sort of piece in one cell, and the part without which there is none; sizes are a table. */
   readonly needs?: Condition;
   /** Whether the sizes say what a piece weighs when it is sold. */
@@ -18,6 +20,12 @@ export type Costed = {
 };
 
 const EXTRA = { name: "@roll_in_name", weight: "@roll_in", kind: "fat" } as const;
+/** The row below the upper edge. */
+const isTins = '(@by="tins")*(COUNT(@size_scaled)=0)*(ROW(@size_scaled)-MIN(ROW(@size_scaled))=1)=1';
+const TINS = {
+  each: `IF(${isTins};@tin_dough;@size_scaled)`,
+  names: `IF((LEN(@size_name)=0)*${isTins};"one tin";@size_name&"")`,
+};
 /** Beside the widest table of a formula sheet. */
 const LEFT = 9;
 const WIDTHS = [84, 84, 84];
@@ -32,7 +40,7 @@ export function withCosting(model: SheetModel): SheetModel {
     sold: known.has("size_weight"),
     ...(extra === undefined ? {} : { extra }),
     ...(known.has("size_scaled")
-      ? { each: "@size_scaled", names: "@size_name" }
+      ? { each: "@size_scaled", names: '@size_name&""', ...(known.has("tins_dough") ? { tins: TINS } : {}) }
       : { each: "@tin_dough", names: '"one tin"', needs: "tin" }),
   };
   const bands = model.bands.map((band): Band => {
