@@ -40,7 +40,7 @@ const trial: Block = {
   left: 0,
   when: "products",
   lines: [
-    headingLine("One ingredient at another price", 9),
+    headingLine("One ingredient at another price", 10),
     inputLine("Ingredient, as in the larder", "tried", "text"),
     computedLine("Its pack", "tried_pack", "text", ofTried("pack")),
     computedLine("Price of a pack now", "tried_now", "money", ofTried("price")),
@@ -89,7 +89,7 @@ const products: readonly ColumnModel[] = [
     "change",
     "Ingredients +/−",
     "rate",
-    '=ARRAYFORMULA(IF(LEN(@tried)*COUNT(@tried_price)*(LEN(@check)=0)*COUNT([total])=0;"";IF([total]=0;"";SUMIFS(@retold;@number;">"&([before]);@number;"<="&([before]+[rows]))*[factor]/[total]-1)))',
+    '=ARRAYFORMULA(IF(LEN(@tried)*COUNT(@tried_price)*(LEN(@check)=0)*COUNT([total])*ISNUMBER([cost])=0;"";IF([total]=0;"";SUMIFS(@retold;@number;">"&([before]);@number;"<="&([before]+[rows]))*[factor]/[total]-1)))',
   ),
   computed(
     "new_cost",
@@ -154,7 +154,7 @@ export const priceSheet: SheetModel = {
         block: "working_heading",
         left: 0,
         when: "products",
-        lines: [headingLine(`${WORKED_OUT}: nothing to type, nothing to print`, 9)],
+        lines: [headingLine(`${WORKED_OUT}: nothing to type, nothing to print`, 10)],
       },
     ],
     [

@@ -152,6 +152,34 @@ describe("price sheet", () => {
   );
 
   test(
+    "a product without a cost shows no change of it either",
+    async () => {
+      const book = await workbook();
+      await larderOf(book);
+      const { size_name: _, size_pieces: __, size_weight: ___, size_loss: ____, ...unsized } = panLoaf.sample;
+      await costed(book, { ...unsized, title: "A Unsized", by: "dough", dough_wanted: 9000 });
+      await costed(book, panLoaf.sample);
+      const prices = await pricesOf(book);
+      prices.type("tried", "Strong white flour");
+      prices.type("tried_price", "99");
+      const rows = [1, 2].map((row) =>
+        ["product", "full_cost", "change", "new_cost"].map((name) => prices.value(name, row)),
+      );
+      expect(rows[0]).toEqual(["A Unsized", "", "", ""]);
+      expect(rows[1]?.slice(1).every((one) => typeof one === "number" && one > 0)).toBe(true);
+    },
+    SLOW,
+  );
+
+  test("its headings reach over every column of the products", () => {
+    const blocks = priceSheet.bands.flat().flatMap((item) => ("lines" in item ? item.lines : []));
+    const headings = blocks.map(({ cells }) => cells.filter(({ role }) => role === "heading").length).filter(Boolean);
+    const table = priceSheet.bands.flat().find((item) => "table" in item && item.table === "products");
+    const columns = table !== undefined && "table" in table ? table.columns.length : 0;
+    expect(headings).toEqual([columns, columns]);
+  });
+
+  test(
     "an ingredient the larder lacks is told",
     async () => {
       const { book } = await shop();
