@@ -1,6 +1,9 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
+import { recipeYield } from "../shared/recipe-yield.ts";
+import { partedHead } from "../sidebar/read-in/head.ts";
 import { lineOf } from "../sidebar/read-in/lines.ts";
 import { assessLines, type ReadDraft } from "../sidebar/read-in/order.ts";
+import { readIn } from "../src/read-in.ts";
 import { GRAMS, model } from "./sidebar-drafts.ts";
 
 const line = (name: string, kind: string, grams: number) =>
@@ -76,4 +79,35 @@ test("a recipe with more ingredients than a sheet begins with is taken whole", (
   const { order, troubles } = assessLines(draft, model);
   expect(troubles).toEqual([]);
   expect(order.values.ingredient).toHaveLength(24);
+});
+
+describe("the first line of a recipe", () => {
+  test.each([
+    ["* Quay rye * (makes 2)", ["Quay rye", "makes 2"]],
+    ["Harbour rolls – yields about 12 rolls", ["Harbour rolls", "yields about 12 rolls"]],
+    ["## Lantern loaf, Makes: two loaves.", ["Lantern loaf", "Makes: two loaves."]],
+    ["**Rye 80 % [serves 8]**", ["Rye 80 %", "serves 8"]],
+    ["** Harbour rolls **", ["Harbour rolls"]],
+    ["# Harbour rolls", ["Harbour rolls"]],
+    ["Quay rolls", ["Quay rolls"]],
+    ["* 500 g flour", ["* 500 g flour"]],
+    ["500 g high yield flour", ["500 g high yield flour"]],
+    ["2 eggs (makes 100 g)", ["2 eggs (makes 100 g)"]],
+    ["Makes 24", ["Makes 24"]],
+    ["Bread that makes a good toast", ["Bread that makes a good toast"]],
+  ])("%s", (first, parts) => {
+    expect(partedHead([first, "500 g flour"])).toEqual([...parts, "500 g flour"]);
+  });
+  test("its name and what it makes are told by the reading", () => {
+    const lines = partedHead(["* Quay rye * (makes 2)", "500 g flour", "300 g water"]);
+    expect(recipeYield(lines)).toBe(2);
+    const answer = readIn({ cups: "US", lines: lines.map((text) => ({ text, name: "" })) }, []);
+    expect(answer.title).toBe("Quay rye");
+    expect(answer.lines.map(({ is, asks }) => [is, asks])).toEqual([
+      ["aside", ""],
+      ["aside", ""],
+      ["ingredient", ""],
+      ["ingredient", ""],
+    ]);
+  });
 });

@@ -2,6 +2,7 @@
 import { LONGEST_LINE, MOST_LINES } from "../../shared/read-in.ts";
 import { element, say } from "../element.ts";
 import { type Form, messageLine, newId } from "../form.ts";
+import { partedHead } from "./head.ts";
 
 export function pasteField(form: Form) {
   const id = newId();
@@ -29,10 +30,11 @@ export function pasteField(form: Form) {
       if (text !== "") area.focus();
     },
     lines: (): { lines: string[]; trouble: string } => {
-      const lines = area.value
+      const pasted = area.value
         .split(/\r\n?|\n|\u2028/)
         .map((line) => line.replace(/\t+/g, ", ").trim())
         .filter((line) => line !== "");
+      const lines = partedHead(pasted);
       if (lines.length === 0)
         return { lines, trouble: "Paste a recipe first: one ingredient a line, with its amount." };
       if (lines.length > MOST_LINES)
