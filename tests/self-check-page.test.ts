@@ -5,6 +5,8 @@ import { checkExamples } from "../src/build/page.ts";
 import { skipWithoutChromium } from "./browser.ts";
 import { type LocalPage, openLocalPage } from "./local-page.ts";
 
+const PICTURES = process.env.PICTURES;
+
 vi.setConfig({ testTimeout: 180_000, hookTimeout: 120_000 });
 
 describe.skipIf(skipWithoutChromium("the check in the page"))("Check this add-on", () => {
@@ -14,6 +16,21 @@ describe.skipIf(skipWithoutChromium("the check in the page"))("Check this add-on
   });
   afterAll(async () => {
     await local?.close();
+  });
+
+  test("the page says what it is and that the shop is invented, and covers nothing with it", async () => {
+    const { page } = local;
+    const said = page.getByText(/Gramwright in a local workbook.*Tern Quay\s+Bakehouse is an invented shop/s);
+    for (const width of [1440, 1024, 640]) {
+      await page.setViewportSize({ width, height: 1000 });
+      const [about, main] = [await said.boundingBox(), await page.locator("main").boundingBox()];
+      if (about === null || main === null) throw new Error("nothing is shown");
+      expect(about.y).toBeGreaterThanOrEqual(0);
+      expect(about.y + about.height).toBeLessThanOrEqual(main.y);
+      expect(about.x + about.width).toBeLessThanOrEqual(width);
+      if (PICTURES !== undefined) await page.screenshot({ path: `${PICTURES}/local-${width}.png` });
+    }
+    await page.setViewportSize({ width: 1440, height: 1000 });
   });
 
   test("calculates every example in a sheet, reports, and removes the sheet", async () => {
