@@ -2,6 +2,7 @@ import { describe, expect, test, vi } from "vitest";
 import { lint } from "../src/build/lint.ts";
 import { toXlsx } from "../src/workbook/xlsx.ts";
 import { daySheet } from "../templates/day-sheet.ts";
+import { costed, larderOf, panLoaf } from "./costing-support.ts";
 import { close, day, fill, METRIC } from "./day-support.ts";
 import { buildSheet, HANDOUT, workbook } from "./sheet-support.ts";
 import { asOfficeReads, asValue, hasOffice } from "./workbook-support.ts";
@@ -236,4 +237,22 @@ test("its formulas mean the same everywhere, and two calls are all it has", () =
   expect(lint(daySheet, { ...METRIC, parts: [] }, 2)).toEqual([]);
   // With a larder its packs are one more, whatever the number of products.
   expect(lint(daySheet, { ...METRIC, parts: ["larder"] }, 3)).toEqual([]);
+});
+
+test("what it works out beside the printed part is shown in figures to read", async () => {
+  const book = await workbook();
+  await larderOf(book);
+  const { sheet } = await costed(book, panLoaf.sample);
+  const { sheet: made } = day(book, [{ sheet, pieces: 24 }]);
+  const range = book.usedRange(made);
+  const long = book
+    .shownTexts(made, range)
+    .flat()
+    .filter((text) => /^-?[\d,]*\.\d{5,}$/.test(text));
+  expect(long).toEqual([]);
+  // Of a pack of 25 kg a gram is 1000 ÷ 25 000 thousandths; its packs are told from that.
+  const shown = book.shownTexts(made, range);
+  const row = shown.find((line) => line.includes("Strong white flour") && line.includes("25,000.0"));
+  expect(row).toContain("0.0400");
+  expect(row?.[row.indexOf("25,000.0") + 1]).toBe("1");
 });

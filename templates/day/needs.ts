@@ -3,8 +3,8 @@ import { computed, input } from "./column.ts";
 
 const TYPED = "SUMIF(@stock_name;@need_name;@stock_pack)";
 const noPack = `IF(${TYPED}>0;${TYPED};"")`;
-/** What is usable of a pack: packs of the trial cost 1, so that a unit of weight costs 1 over the pack. */
-const larderPack = `IF(${TYPED}>0;${TYPED};IF(ISERROR(@pack_cost);"";IF(LEN(@pack_cost)=0;"";IF(@pack_cost=0;"";1/@pack_cost))))`;
+/** What is usable of a pack: packs of the trial cost 1000, so that a unit of weight costs 1000 over the pack, a figure to read. */
+const larderPack = `IF(${TYPED}>0;${TYPED};IF(ISERROR(@pack_cost);"";IF(LEN(@pack_cost)=0;"";IF(@pack_cost=0;"";1000/@pack_cost))))`;
 const unreadable = 'IF(ISERROR(@pack_cost);"see the larder";IF(LEFT(@pack_note;4)="pack";"see the larder";""))';
 
 const perNeed = (formula: string) => `=ARRAYFORMULA(IF(LEN(@need_name)=0;"";${formula}))`;
@@ -42,7 +42,7 @@ const larder = (head: string) => `INDEX(gramwright_larder;0;MATCH("${head}";INDE
 const copied = (name: string, head: string): ColumnModel =>
   computed(name, "", "text", `=ARRAYFORMULA(IFERROR(IF(LEN(${larder(head)})=0;"";${larder(head)});""))`);
 
-/** The larder with every pack at a price of 1, in the columns that a pack's weight depends on. */
+/** The larder with every pack at a price of 1000, in the columns that a pack's weight depends on. */
 const trial: readonly ColumnModel[] = [
   copied("pack_ingredient", "ingredient"),
   copied("pack_names", "also called"),
@@ -51,7 +51,7 @@ const trial: readonly ColumnModel[] = [
     "pack_price",
     "",
     "text",
-    '=ARRAYFORMULA(IF(ROW(@pack_ingredient)=MIN(ROW(@pack_ingredient));"price";IF(LEN(@pack_ingredient)=0;"";1)))',
+    '=ARRAYFORMULA(IF(ROW(@pack_ingredient)=MIN(ROW(@pack_ingredient));"price";IF(LEN(@pack_ingredient)=0;"";1000)))',
   ),
   copied("pack_pack", "pack"),
   copied("pack_usable", "usable"),
@@ -88,8 +88,8 @@ export const needsBand: readonly Table[] = [
       {
         ...computed(
           "pack_cost",
-          `${WORKED_OUT}: of a pack`,
-          "plain",
+          `${WORKED_OUT}: of a pack, ‰`,
+          "unit_cost",
           '=IF(ISERROR(INDEX(@need_name;1;1));"";BAKE_COSTS(@need_name;ARRAYFORMULA(IF(LEN(@need_name)=0;"";1));@pack_trial_table;"{weight}"))',
         ),
         spills: ["pack_note"],
