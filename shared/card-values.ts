@@ -41,7 +41,7 @@ export function valuesCard(data: CardData, amount: CardAmount, values: Into): Dr
       data.unit === "oz" && /^(?:all|each|added|size)/.test(name)
         ? [{ at: at + 1, role: "ruled" as const, text: poundsAndOunces(value), align: "right" as const }]
         : [];
-    return [{ cells: [...named(says, tick), { at, role: "figure", name, unit: "plain" }, ...also] }];
+    return [{ cells: [...named(says, tick), { at, role: "figure", name, unit: "exact" }, ...also] }];
   };
   const pieces = data.pieces === null ? null : wholePieces(data.pieces * times);
   const make = block("make", [
@@ -58,7 +58,7 @@ export function valuesCard(data: CardData, amount: CardAmount, values: Into): Dr
       each.map((one) => (one === null ? null : poundsAndOunces(one))),
     );
     return [
-      { name: `weight_${stage}`, head: head(data, says), unit: "plain", role: "figure" },
+      { name: `weight_${stage}`, head: head(data, says), unit: "exact", role: "figure" },
       ...(data.unit === "oz"
         ? [{ name: `also_${stage}`, head: "as lb and oz", unit: "text", role: "ruled", align: "right" } as const]
         : []),

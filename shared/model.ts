@@ -35,6 +35,8 @@ export type Unit =
   | "unit_cost"
   | "rate"
   | "figure"
+  /** With the decimals that it has, thousands set apart: a figure that does not change. */
+  | "exact"
   | "plain";
 
 export type Role = "title" | "heading" | "label" | "input" | "computed" | "remark" | "caution" | "ruled" | "figure";

@@ -3,7 +3,7 @@ import { formulaText, holds, type Layout, labelText, layOut } from "./layout.ts"
 import type { CellModel, ColumnModel, Links, Options, SheetModel, Unit, Value, Values } from "./model.ts";
 import { defined, linkedRows, longEnough, usedColumns } from "./placing.ts";
 import { type FormulaAt, type FormulaRectangle, rectangles } from "./rectangles.ts";
-import { LOOKS, type Look, numberFormat } from "./theme.ts";
+import { exactFormat, LOOKS, type Look, numberFormat } from "./theme.ts";
 import { inType, wrappedRanges } from "./type-size.ts";
 import { type Validation, validation } from "./validation.ts";
 
@@ -131,6 +131,7 @@ function drawCell(
   } else {
     const isSaid = typed === undefined || typed === null;
     set(draft.values, row, column, isSaid ? labelText(cell.text ?? "", options) : asCell(typed, unit));
+    if (unit === "exact" && typeof typed === "number") set(draft.formats, row, column, exactFormat(typed));
   }
 }
 
@@ -169,7 +170,9 @@ function drawColumn(
     set(draft.formats, at, column, computed && one.unit === "text" && !isSaid ? AS_TYPED : format(one.unit));
     set(draft.aligned, at, column, side);
     if (edge) continue;
-    set(draft.values, at, column, asCell(inputValue(typed[one.name], at - row - 2) ?? null, one.unit));
+    const value = inputValue(typed[one.name], at - row - 2) ?? null;
+    set(draft.values, at, column, asCell(value, one.unit));
+    if (one.unit === "exact" && typeof value === "number") set(draft.formats, at, column, exactFormat(value));
     if (!computed) set(draft.validations, at, column, validation(one.unit, choices));
   }
   if (one.role === "linked" && one.formula !== undefined) {

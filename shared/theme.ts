@@ -75,5 +75,16 @@ export function numberFormat(unit: Unit, options: Options, stepDecimals: number)
       return "0.0";
     case "plain":
       return "General";
+    case "exact":
+      return "#,##0";
   }
+}
+
+/** Of a figure that does not change: with the decimals it has, six at most. */
+export function exactFormat(value: number): string {
+  const [, decimals = ""] = value
+    .toFixed(6)
+    .replace(/\.?0+$/, "")
+    .split(".");
+  return decimals === "" ? "#,##0" : `#,##0.${"0".repeat(decimals.length)}`;
 }

@@ -223,6 +223,23 @@ describe("nothing is lost", () => {
     expect(book.sheetNames()).toEqual(names);
   });
 
+  test("a card of values sets thousands apart, and keeps the decimals that a weight has", async () => {
+    const { book, sheet } = await buildSheet({
+      ...HANDOUT,
+      step_coarse: 1,
+      step_fine: 0.1,
+      percent: [1, 0.67, 0.02, 0.0001],
+    });
+    const { sheet: made } = card(book, { sheet, kind: "values" });
+    const shown = book.shownTexts(made, book.usedRange(made));
+    const of = (name: string) => shown.find((row) => row.includes(name))?.[2];
+    // 73 × 390 = 28 470 g of dough over 1.6901 is 16 845.2 g of flour and 1.7 g of yeast.
+    expect(of("Dough in all (g)")).toBe("28,470");
+    expect(of("Flour")).toBe("16,845");
+    expect(of("Yeast")).toBe("1.7");
+    expect(of("Pieces")).toBe("73");
+  });
+
   test("refuses a formula sheet that shows an error, and names the cell", async () => {
     const { book, sheet, type, at } = await buildSheet(HANDOUT);
     type("kind", "levain", 2);
