@@ -34,7 +34,7 @@ function costOfUnit(name: string, larder: Larder, unit: WeightUnit): number | st
   try {
     const found = findIngredient(larder, name);
     // Plain water needs no larder row; it has no price either.
-    if (found === undefined || (found.row === null && found.kind !== "water")) return "not in the larder";
+    if (found === undefined || (found.row === null && found.kind !== "water")) return "not in larder";
     const { price, pack, usable } = found;
     if (price === null) return "no price";
     if (pack === null) return "no pack size";

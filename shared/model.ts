@@ -51,6 +51,8 @@ export type CellModel = {
   readonly text?: string;
   readonly name?: string;
   readonly unit?: Unit;
+  /** A long text that is typed has the room of so many columns, its own and blank ones. */
+  readonly wide?: number;
   /** Where a label stands over numbers, or numbers beside another block. */
   readonly align?: "right" | "center";
   readonly value?: number | string;
@@ -60,6 +62,8 @@ export type CellModel = {
   readonly formula?: Formula;
   /** Names of the cells the formula fills beside its own, to the right; "" where none is needed. */
   readonly spills?: readonly string[];
+  /** Those of them that are filled with a remark in words. */
+  readonly worded?: readonly string[];
   /** The same results in the sheet's own sums: a formula for its own cell, and one for each that `formula` fills. */
   readonly plain?: readonly Formula[];
   readonly when?: Condition;

@@ -118,12 +118,13 @@ function drawCell(
 ): void {
   const { unit = "text", formula } = cell;
   const computed = formula !== undefined;
-  const spilled = [column, ...(cell.spills ?? []).map((_, index) => column + index + 1)];
-  for (const at of spilled) {
-    set(draft.formats, row, at, computed && unit === "text" ? AS_TYPED : format(unit));
-    set(draft.looks, row, at, LOOKS[cell.role]);
-    set(draft.aligned, row, at, cell.align ?? sideOf(unit));
+  for (const [index, name] of ["", ...(cell.spills ?? [])].entries()) {
+    const isWords = cell.worded?.includes(name) ?? false;
+    set(draft.formats, row, column + index, computed && (unit === "text" || isWords) ? AS_TYPED : format(unit));
+    set(draft.looks, row, column + index, LOOKS[isWords ? "remark" : cell.role]);
+    set(draft.aligned, row, column + index, isWords ? sideOf("text") : (cell.align ?? sideOf(unit)));
   }
+  for (let at = column; at < column + (cell.wide ?? 0); at++) set(draft.looks, row, at, LOOKS.line);
   if (computed) draft.formulas.push({ row, column, formula: formulaText(formula, options, names, links) });
   else if (cell.role === "input") {
     set(draft.values, row, column, asCell(typed === undefined ? (cell.value ?? null) : typed, unit));

@@ -17,12 +17,14 @@ const SOFT_INK = "#55524c";
 
 const plain: Look = { ground: PAPER, ink: INK, weight: "normal", style: "normal", size: 10 };
 
-export const LOOKS: Readonly<Record<Role | "linked" | "head" | "edge" | "spilled", Look>> = {
+export const LOOKS: Readonly<Record<Role | "line" | "linked" | "head" | "edge" | "spilled", Look>> = {
   title: { ...plain, ink: ACCENT, weight: "bold", size: 16 },
   heading: { ...plain, ink: ACCENT, weight: "bold", size: 12, border: "under" },
   head: { ...plain, weight: "bold", size: 9, border: "under" },
   label: { ...plain, ink: SOFT_INK },
   input: { ...plain, ground: "#fbf5e6", border: "box" },
+  /** A side line would keep a long text from running on. */
+  line: { ...plain, ground: "#fbf5e6", border: "under" },
   computed: plain,
   linked: plain,
   spilled: plain,
@@ -73,10 +75,10 @@ export function numberFormat(unit: Unit, options: Options, stepDecimals: number)
       return "0.0%";
     case "figure":
       return "0.0";
-    case "plain":
-      return "General";
     case "exact":
       return "#,##0";
+    case "plain":
+      return "General";
   }
 }
 

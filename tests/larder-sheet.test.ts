@@ -71,7 +71,7 @@ describe("larder sheet", () => {
         kind: ["flour", "salt", "grain"],
         weighed: [1000, 20, 100],
       });
-      expect(sheet.value("price_note", 3)).toBe("not in the larder");
+      expect(sheet.value("price_note", 3)).toBe("not in larder");
       const line = (row: number) => Number(larder.at("ingredient", row).replace(/\D/g, ""));
       book.insertRows(larder.sheet, line(1));
       for (const [name, entry] of [

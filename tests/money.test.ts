@@ -85,15 +85,15 @@ describe("BAKE_COSTS", () => {
       [1.25, ""],
       ["", "usable is 0"],
       ["", 'pack is "1 pint": say "US" or "UK" before pint'],
-      ["", "not in the larder"],
-      ["", "not in the larder"],
+      ["", "not in larder"],
+      ["", "not in larder"],
       ["", ""],
       ["", "no price"],
     ]);
   });
   test("an empty larder prices nothing and refuses nothing; a fresh sheet is blank", () => {
     expect(run("BAKE_COSTS", down("flour"), down(100), [["ingredient", "price", "pack"]])).toEqual([
-      ["", "not in the larder"],
+      ["", "not in larder"],
     ]);
     expect(run("BAKE_COSTS", down("", ""), down("", ""), [["", ""]])).toBe("");
     expect(refusal("BAKE_COSTS", down("flour"), down(100))).toContain("BAKE_COSTS: larder is missing; give a ");

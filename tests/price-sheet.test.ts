@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { plan } from "../shared/plan.ts";
 import {
   callsOn,
   costed,
@@ -41,6 +42,11 @@ describe("price sheet", () => {
         [1, 2, 3, 4].map((row) => [prices.value("product", row), prices.value("remark", row)]).sort();
       const croissants = ["Slipway croissant", "1 unpriced"];
       expect(rolled.value("unpriced")).toBe("1 without");
+      // Said in words, so that they stand on the left and run on.
+      expect(rolled.value("extra_note")).toBe("not in larder");
+      const { aligned, names } = plan(croissant, { ...METRIC, parts: croissant.parts }, croissant.sample);
+      const note = names.get("extra_note");
+      expect(aligned[note?.row ?? -1]?.[note?.column ?? -1]).toBe("left");
       expect(remarks()).toEqual([["Quay loaf", ""], ["Quay loaf", ""], croissants, croissants]);
       pan.type("ingredient", "Quay malt", 1);
       const loaf = ["Quay loaf", "1 unpriced"];

@@ -1,8 +1,11 @@
-import { describe, expect, test } from "vitest";
+import { describe, expect, test, vi } from "vitest";
 import type { Options } from "../shared/model.ts";
 import { plan } from "../shared/plan.ts";
 import { LOOKS } from "../shared/theme.ts";
 import { TEMPLATES } from "../templates/index.ts";
+import { buildSheet } from "./sheet-support.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
 
 const METRIC = { weight: "g", temperature: "C", length: "cm" } as const;
 const US = { weight: "oz", temperature: "F", length: "in" } as const;
@@ -25,5 +28,42 @@ describe.each(TEMPLATES)("$title", (model) => {
       }),
     );
     expect(cut).toEqual([]);
+  });
+});
+
+test("a batter is called so beside the amount to make, and a base dough too", async () => {
+  const told = async (name: string, by: string) => {
+    const model = TEMPLATES.find((one) => one.name === name);
+    const parts = model?.parts.filter((part) => part !== "cost" && part !== "label") ?? [];
+    const { value, type } = await buildSheet(model?.sample ?? {}, {
+      ...(model === undefined ? {} : { model }),
+      options: { ...METRIC, parts },
+    });
+    type("by", by);
+    return [value("of"), typeof value("dough")];
+  };
+  expect(await told("cake", "batter")).toEqual(["batter", "number"]);
+  expect(await told("cake", "flour")).toEqual(["flour", "string"]); // none is typed
+  expect(await told("laminated", "pieces")).toEqual(["base dough", "number"]);
+  expect(await told("pan-loaf", "pieces")).toEqual(["dough", "number"]);
+});
+
+describe.each(TEMPLATES)("a long text in Last changes of the $title", (model) => {
+  test("runs on over blank cells: no line at its side, and nothing beside it", () => {
+    const said = 'read in from a recipe text, US cups; "For the poolish" rows 1 to 3, "For the dough" rows 4 to 9';
+    const { values, looks, widths } = plan(
+      model,
+      { ...METRIC, parts: model.parts },
+      { ...model.sample, change_1: said },
+    );
+    const row = values.findIndex((line) => line.includes(said));
+    const column = values[row]?.indexOf(said) ?? -1;
+    let room = 0;
+    for (let at = column; at < widths.length && looks[row]?.[at]?.ground !== looks[0]?.[0]?.ground; at++) {
+      expect(looks[row]?.[at]?.border).not.toBe("box");
+      if (at > column) expect(values[row]?.[at]).toBe("");
+      room += widths[at] ?? 0;
+    }
+    expect(pixelsOf(said, { size: 10, weight: "normal" })).toBeLessThan(room);
   });
 });

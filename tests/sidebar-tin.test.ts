@@ -33,6 +33,14 @@ describe.skipIf(skip)("the tin in the bench", () => {
     expect(await tin().filter({ visible: true }).count()).toBe(0);
   });
 
+  test("a cake's tin holds batter", async () => {
+    await bench.open();
+    await bench.field("Template").selectOption("cake");
+    expect(await bench.field("Kind of batter").count()).toBe(1);
+    expect(await bench.field("Kind of dough").count()).toBe(0);
+    expect(await bench.page.getByText(/^Guide: .* g of batter per cm³ of tin/).count()).toBe(1);
+  });
+
   test("every shape of tin can be drawn and harms nobody", async () => {
     await bench.open();
     await bench.fill();

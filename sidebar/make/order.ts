@@ -86,7 +86,7 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
   };
 }
 
-const makesBatter = (model: SheetModel): boolean => inputCell(model, "by")?.choices?.includes("batter") ?? false;
+export const makesBatter = (model: SheetModel): boolean => inputCell(model, "by")?.choices?.includes("batter") ?? false;
 
 /** Which of the template's columns and inputs decide what a row may leave open. */
 function rulesOf(draft: Draft, model: SheetModel, own: Own): RowRules {

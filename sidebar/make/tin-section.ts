@@ -5,13 +5,15 @@ import { choiceField, messageLine, textField } from "../form.ts";
 import { picturePlace } from "../pictures/place.ts";
 import { tinPicture } from "../pictures/tin.ts";
 import { sizeQuantity, TIN_SIZE_FIELDS } from "./draft.ts";
+import { makesBatter } from "./order.ts";
 import { type Bench, choice, numberField, same, section } from "./sections.ts";
 import { splitSizes } from "./split.ts";
 import { sizeNames } from "./tin.ts";
 import { unitSign } from "./unit-change.ts";
 
 export function tinSection(bench: Bench): HTMLElement {
-  const { draft, form, now } = bench;
+  const { draft, form, now, model } = bench;
+  const what = makesBatter(model) ? "batter" : "dough";
   const guide = element("p", { class: "hint" });
   const note = element("p", { class: "note" });
   const which = element("p", { class: "hint" }, "For the first of the sizes.");
@@ -27,14 +29,14 @@ export function tinSection(bench: Bench): HTMLElement {
     extras,
     choiceField(
       form,
-      { at: () => "tin_kind", label: () => "Kind of dough", inline: true },
+      { at: () => "tin_kind", label: () => `Kind of ${what}`, inline: true },
       same(Object.keys(TIN_DOUGH_KINDS)),
       {
         ...choice(draft, "tin_kind"),
       },
     ),
     guide,
-    numberField(bench, "tin_fill", "Instead of the usual one, where the tin decides how much dough it gets."),
+    numberField(bench, "tin_fill", `Instead of the usual one, where the tin decides how much ${what} it gets.`),
     which,
     picture,
     how,
@@ -46,9 +48,9 @@ export function tinSection(bench: Bench): HTMLElement {
     say(extras, extraSizes(draft.choices.tin_shape));
     which.hidden = draft.choices.by !== "pieces" || draft.sizes.length < 2;
     const [low, usual, high] = tinGuide(draft.choices.tin_kind as TinDoughKind);
-    say(guide, `Guide: ${low} to ${high} g of dough per cm³ of tin, usually ${usual}.`);
+    say(guide, `Guide: ${low} to ${high} g of ${what} per cm³ of tin, usually ${usual}.`);
     const { tin } = now();
-    say(how, tin === null ? "" : howDrawn(tin.shape));
+    say(how, tin === null ? "" : howDrawn(tin.shape, what));
     say(note, tin?.note?.sentence ?? tin?.refused ?? "");
     const drawn = JSON.stringify([tin, draft.units]);
     if (drawn === drawnFor) return;
@@ -115,9 +117,9 @@ function extraSizes(shape: string): string {
     : `The ${extra.join(" and ")} only where the walls slope.`;
 }
 
-const howDrawn = (shape: TinShape): string =>
+const howDrawn = (shape: TinShape, what: string): string =>
   shape === "water"
     ? "Not to scale: only what it holds is known."
-    : "To scale, before the rise, a gram of dough as a cubic centimetre.";
+    : `To scale, before the rise, a gram of ${what} as a cubic centimetre.`;
 
 const capital = (text: string) => text.slice(0, 1).toUpperCase() + text.slice(1);

@@ -68,6 +68,7 @@ export function costBlock({ extra }: Costed): Block {
                   name: "extra_price",
                   unit: "money" as const,
                   spills: ["extra_note"],
+                  worded: ["extra_note"],
                   formula: perKilogram((weight, unit) => extraPrice(extra.name, weight, unit)),
                 },
               ],

@@ -1,5 +1,6 @@
 import { KIND_CHOICES } from "../../shared/kinds.ts";
 import type { Block, ColumnModel, Formula, Table, Unit } from "../../shared/model.ts";
+import { AMOUNT_OF } from "./make.ts";
 import { BY_WEIGHT_TOO, PLAIN_CHECK, PLAIN_DOUGH, plainRemark, plainRows } from "./plain-rows.ts";
 
 /** One figure above the table, under its heading. */
@@ -105,7 +106,7 @@ export const COLUMNS = {
     head: "Share of flour",
     unit: "share",
     role: "computed",
-    formula: "=BAKE_FILLIN(@percent;@weighed;@kind;@amount;@of)",
+    formula: `=BAKE_FILLIN(@percent;@weighed;@kind;@amount;${AMOUNT_OF})`,
     spills: ["grams"],
     plain: PLAIN_ROWS.share,
   },

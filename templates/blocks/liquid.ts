@@ -1,6 +1,7 @@
 import type { Block, ColumnModel } from "../../shared/model.ts";
 import { COLUMNS, ingredientTable } from "./formula.ts";
 import { computedLine, headingLine, inputLine, label } from "./line.ts";
+import { AMOUNT_OF } from "./make.ts";
 import { LIQUID_NOTE, PLAIN_EFFECTIVE, PLAIN_PLAIN_WATER } from "./plain-liquid.ts";
 import { BY_PERCENT, plainRows } from "./plain-rows.ts";
 
@@ -55,7 +56,7 @@ const used: ColumnModel = {
 const plain = plainRows(BY_PERCENT);
 const share: ColumnModel = {
   ...COLUMNS.share,
-  formula: '=BAKE_FILLIN(@used;"";@kind;@amount;@of)',
+  formula: `=BAKE_FILLIN(@used;"";@kind;@amount;${AMOUNT_OF})`,
   plain: plain.share,
 };
 const mix: ColumnModel = { ...COLUMNS.mix, plain: plain.mix };

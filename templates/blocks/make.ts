@@ -3,6 +3,9 @@ import type { Block, Line, Table, Unit } from "../../shared/model.ts";
 /** Pieces that are not counted for want of a weight; without it there is no amount. */
 const NO_WEIGHT = "no weight";
 
+/** What the amount is of, in the words of the functions, which have no batter. */
+export const AMOUNT_OF = 'IF(@by="flour";"flour";"dough")';
+
 export type MakeSpec = {
   /** What comes out of the mixer. */
   readonly what: "dough" | "batter";
@@ -17,6 +20,7 @@ export type MakeSpec = {
 /** How much is made: by pieces, tins, dough or flour, in mixes that the mixer takes. */
 export function makeBlockOf({ what, by, counted, mixed = "" }: MakeSpec): Block {
   const made = what === "dough" ? "Dough" : "Batter";
+  const mixedWord = mixed === "" ? what : `base ${what}`;
   const otherwise = `IF(@by="flour";IF(LEN(@flour_wanted)=0;"";@flour_wanted);IF(LEN(@dough_wanted)=0;"";@dough_wanted${mixed}))`;
   const sized = `IF(SUM(@size_dough)>0;SUM(@size_dough)${mixed};"")`;
   const amount = (rest: string, ofSizes = sized) =>
@@ -80,7 +84,7 @@ export function makeBlockOf({ what, by, counted, mixed = "" }: MakeSpec): Block 
             formula: amounts(),
             plain: [amounts(`IF(COUNTIF(@size_dough;"${NO_WEIGHT}")>0;"";${sized})`)],
           },
-          { at: 2, role: "computed", name: "of", unit: "text", formula: '=IF(@by="flour";"flour";"dough")' },
+          { at: 2, role: "computed", name: "of", unit: "text", formula: `=IF(@by="flour";"flour";"${mixedWord}")` },
         ],
       },
       {

@@ -18,10 +18,10 @@ export const nameBlockOf = (title: string): Block => ({
     {
       cells: [
         { at: 0, role: "label", text: "Last changes" },
-        { at: 1, role: "input", name: "change_1", unit: "text" },
+        { at: 1, role: "input", name: "change_1", unit: "text", wide: 8 },
       ],
     },
-    { cells: [{ at: 1, role: "input", name: "change_2", unit: "text" }] },
+    { cells: [{ at: 1, role: "input", name: "change_2", unit: "text", wide: 8 }] },
     ...[
       [
         "plain",

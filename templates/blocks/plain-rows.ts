@@ -171,7 +171,7 @@ export function rowFigures(told: Told): Figure[] {
       says: "What the amount is of",
       name: "amount_before",
       formula: known(
-        'IF(@of="dough";@all_before;IF(@flours_typed*(@flours_weighed=0)*(@percent_base>@flour_typed)=0;@added_before;@flour_before))',
+        'IF(@of<>"flour";@all_before;IF(@flours_typed*(@flours_weighed=0)*(@percent_base>@flour_typed)=0;@added_before;@flour_before))',
       ),
     },
     {
