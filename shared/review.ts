@@ -4,6 +4,7 @@ import { isFlour, type Kind } from "./kinds.ts";
 import { eachRow, findIngredient, type Larder } from "./larder.ts";
 import { bandOf, type Printed, type StyleName, styleNamed } from "./review-bands.ts";
 import { ofKind, type Remark, type Row, sentence, sideOf, sumOf, type Told } from "./review-remark.ts";
+import { reviewSalt } from "./review-salt.ts";
 import { reviewWater } from "./review-water.ts";
 import { reviewYeast } from "./review-yeast.ts";
 import type { Ratio } from "./units.ts";
@@ -47,13 +48,6 @@ function rowsOf(
     const called = [name ?? "", ingredient?.name ?? "", ...(ingredient?.alsoCalled ?? [])];
     return [{ index, names: called, kind, share, ingredient }];
   }).flat();
-}
-
-function reviewSalt(rows: readonly Row[], told: Told): void {
-  const salt = ofKind(rows, "salt");
-  const band = bandOf(told.style.salt);
-  const side = sideOf(sumOf(salt), band);
-  if (side !== null) told.remark(salt[0]?.index ?? told.whole, sentence("Salt", sumOf(salt), side, band, told));
 }
 
 /** Dry milk and dry egg have less water than this. */

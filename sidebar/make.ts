@@ -10,7 +10,7 @@ import { formChoice } from "./make/form-choice.ts";
 import { copyOf, isAnythingKept, keep, nothingKept, withKept } from "./make/kept.ts";
 import { type Assessed, assess } from "./make/order.ts";
 import { ownFields, ownSection } from "./make/own-section.ts";
-import { formulaBar, stepsLine } from "./make/pictures.ts";
+import { formulaBar, formulaRemarks, stepsLine } from "./make/pictures.ts";
 import { ingredientTable } from "./make/rows.ts";
 import { type Bench, mixerSection, section, unitChoices, waterSection } from "./make/sections.ts";
 import { beginWith, readShop } from "./make/shop.ts";
@@ -105,7 +105,13 @@ function sheetForm(model: SheetModel, draft: Draft, known: KnownShop, ways: Ways
     nameSection(bench, model, ways),
     amountSection(bench),
     ...groups.filter(isAmount).map((group) => ownSection(bench, group)),
-    section("Formula", ingredientTable(bench), ...under.flatMap((group) => ownFields(bench, group)), formulaBar(bench)),
+    section(
+      "Formula",
+      ingredientTable(bench),
+      ...under.flatMap((group) => ownFields(bench, group)),
+      formulaBar(bench),
+      formulaRemarks(bench),
+    ),
     ...(model.parts.includes("tin") ? [tinSection(bench)] : []),
     ...ofParts.map((group) => ownSection(bench, group, ...(hasSteps(group) ? [stepsLine(bench)] : []))),
     ...(model.parts.includes("water") ? [waterSection(bench)] : []),

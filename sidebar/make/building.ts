@@ -154,7 +154,7 @@ function failed(failure: Failure): string {
   return `${told(failure)} What you typed is still here.`;
 }
 
-function figuresOf({ made, what, mixes, tin, troubles, isOpen }: Assessed, unit: "g" | "oz"): Node[] {
+function figuresOf({ made, what, mixes, tin, troubles, isOpen, unusual }: Assessed, unit: "g" | "oz"): Node[] {
   if (made === null) {
     const unread = troubles.find(({ missing }) => !missing);
     const says =
@@ -173,6 +173,7 @@ function figuresOf({ made, what, mixes, tin, troubles, isOpen }: Assessed, unit:
     ...(tin?.dough == null
       ? []
       : [figure("Fill", `${shown(toGrams(tin.dough, unit) / tin.capacity, 2)} g/cm³${fits(tin)}`)]),
+    ...(unusual.length === 0 ? [] : [element("span", {}, "Unusual: see below the formula.")]),
   ];
 }
 

@@ -14,6 +14,7 @@ import { type Draft, FIELDS, type FieldName, quantityOf } from "./draft.ts";
 import { type RowRules, readRows, type Weighed, weighed } from "./formula.ts";
 import { type Own, readOwn } from "./own.ts";
 import { readQuantity } from "./quantity.ts";
+import { unusual } from "./review.ts";
 import { readTimes } from "./times.ts";
 import { readTin } from "./tin.ts";
 import { type Trouble, trouble } from "./trouble.ts";
@@ -33,6 +34,8 @@ export type Assessed = {
   readonly what: "Dough" | "Base dough" | "Batter";
   /** A row is left to the sheet, so that dough and flour are told there. */
   readonly isOpen: boolean;
+  /** What is unusual about water and salt, a sentence each. */
+  readonly unusual: readonly string[];
 };
 
 /** Reads one field that stands alone; what cannot be read is said, and counts as blank. */
@@ -83,6 +86,7 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
     times,
     what: own.number("roll_in_share") !== null ? "Base dough" : makesBatter(model) ? "Batter" : "Dough",
     isOpen: rows?.isOpen ?? false,
+    unusual: rows === null ? [] : unusual(rows, model),
   };
 }
 

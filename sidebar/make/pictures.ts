@@ -17,6 +17,19 @@ export function formulaBar({ draft, form, now }: Bench): HTMLElement {
   });
 }
 
+/** What is unusual in the formula, below it. */
+export function formulaRemarks({ form, now }: Bench): HTMLElement {
+  const place = element("div", {});
+  let shown = "";
+  form.onChange(() => {
+    const { unusual } = now();
+    if (unusual.join("\n") === shown) return;
+    shown = unusual.join("\n");
+    place.replaceChildren(...unusual.map((says) => element("p", { class: "note" }, says)));
+  });
+  return place;
+}
+
 /** When each step begins, counted back from when it must be ready. */
 export function stepsLine({ form, now }: Bench): HTMLElement {
   return redrawn("The steps by time", form, () => {

@@ -23,6 +23,8 @@ const USUAL: Readonly<Record<string, StyleName>> = {
   cookie: "drop cookie",
 };
 
+export const usualStyle = (template: string): StyleName => USUAL[template] ?? "hearth";
+
 /** Reviews the sheet in front for a style; "" takes the usual one of its template. Only reads. */
 export function* reviewSheet(asked: Readonly<Record<string, unknown>>): Steps<SheetReview> {
   const sheet = yield* readFormulaSheet("", true);
@@ -67,7 +69,7 @@ export function* reviewSheet(asked: Readonly<Record<string, unknown>>): Steps<Sh
 }
 
 function styleOf(raw: unknown, sheet: FormulaSheet): StyleName {
-  const usual = USUAL[sheet.model.name] ?? "hearth";
+  const usual = usualStyle(sheet.model.name);
   if (raw === undefined || raw === "") return usual;
   return (
     STYLES.find((one) => one === raw) ?? refuse(`The style is ${quoted(String(raw))}; it can be ${oneOf(STYLES)}.`)
