@@ -72,7 +72,7 @@ const PACKS = [
 /** The same for other things that are counted. */
 const PIECES = [
   "piece;pc;ea;stück;stuck",
-  ..."boxes square slice clove sprig leaf leaves sheet pat stalk pod bean head bunch loaf".split(" "),
+  ..."square slice clove sprig leaf leaves sheet pat stalk pod bean head bunch loaf".split(" "),
 ];
 const VAGUE =
   "handful;splash;drizzle;glug;knob;little;bit;few;some;several;touch;drop;scoop;ladle;mug;glass;spoon;spoonful;lot;smidgen";

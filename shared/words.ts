@@ -23,11 +23,11 @@ export function plainName(text: string): string {
     .trim();
 }
 
-/** The plain name without a plural s on any word, so that "eggs" is "egg" and "molasses" stays one word for both. */
+/** The plain name without a plural s on any word, so that "eggs" is "egg", "boxes" are "box" and "molasses" stays one word for both. */
 export function singularName(text: string): string {
   const known = SINGULAR.get(text);
   if (known !== undefined) return known;
-  const made = plainName(text).replace(/(?<=[a-z]{2})s(?= |$)/g, "");
+  const made = plainName(text).replace(/(?:(?<=x)e|(?<=[a-z]{2}))s(?= |$)/g, "");
   if (SINGULAR.size < MOST_KEPT && text.length < LONGEST_KEPT) SINGULAR.set(text, made);
   return made;
 }

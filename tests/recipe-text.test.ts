@@ -130,6 +130,7 @@ describe("a line that cannot be weighed for certain refuses the column and is to
     ["2 fl oz milk", "EU", 'a fl oz is no measure of the EU; say "US" or "UK" before it, or write millilitres'],
     ["1 pint milk", "EU", 'a pint is no measure of the EU; say "US" or "UK" before it, or write millilitres'],
     ["1 small egg", "UK", 'the larder has no weight for a small piece of "whole egg"'],
+    ["2 boxes flour", "US", 'the larder has no weight for a box of "all-purpose flour"'],
     ["1 cake fresh yeast", "EU", 'the larder has no weight for a cake of "fresh yeast"'],
   ])("%s in %s measures", (line, cups, sentence) => expect(refusal("BAKE_GRAMS", line, "", cups)).toContain(sentence));
   test("a fraction that the sheet made a date", () => {
