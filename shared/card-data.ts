@@ -16,6 +16,8 @@ export type CardData = {
   /** Version, date and shop in one line. */
   readonly from: string;
   readonly unit: "g" | "oz";
+  /** What is mixed. */
+  readonly what: "Dough" | "Batter";
   /** Of the whole amount on the formula sheet. */
   readonly dough: number;
   readonly pieces: number | null;

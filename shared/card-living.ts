@@ -75,9 +75,14 @@ export function livingCard(data: CardData, amount: CardAmount, values: Into): Dr
     ...(data.pieces === null || amount.by === "pieces"
       ? []
       : [computed("Pieces", "pieces", "count", "ROUNDDOWN(ROUND(@base_pieces*@times;6);0)")]),
-    computed(head(data, "Dough in all"), "all_dough", weighed, up("@base_dough*@times")),
+    computed(head(data, `${data.what} in all`), "all_dough", weighed, up("@base_dough*@times")),
     computed("Mixes", "mixes", "count", mixes),
-    computed(head(data, "Dough in each mix"), "each_dough", weighed, up("IF(@mixes=0;0;@base_dough*@times/@mixes)")),
+    computed(
+      head(data, `${data.what} in each mix`),
+      "each_dough",
+      weighed,
+      up("IF(@mixes=0;0;@base_dough*@times/@mixes)"),
+    ),
   ]);
   const columns = [
     ...data.stages.flatMap(({ head: says }, stage): ColumnModel[] => [
@@ -161,7 +166,10 @@ export function livingCard(data: CardData, amount: CardAmount, values: Into): Dr
   below.push(text("What the card reckons from", "label"));
   below.push({ cells: [...named(`${amount.says}, on the formula sheet`, false), number("base_open", amount.base)] });
   below.push({
-    cells: [...named(head(data, "Dough, on the formula sheet"), false), number("base_dough", data.dough, 2, "weight")],
+    cells: [
+      ...named(head(data, `${data.what}, on the formula sheet`), false),
+      number("base_dough", data.dough, 2, "weight"),
+    ],
   });
   if (data.pieces !== null && amount.by !== "pieces")
     below.push({ cells: [...named("Pieces, on the formula sheet", false), number("base_pieces", data.pieces)] });

@@ -46,9 +46,9 @@ export function valuesCard(data: CardData, amount: CardAmount, values: Into): Dr
   const pieces = data.pieces === null ? null : wholePieces(data.pieces * times);
   const make = block("make", [
     ...figure("Pieces", "pieces", pieces),
-    ...figure(head(data, "Dough in all"), "all_dough", whole(dough)),
+    ...figure(head(data, `${data.what} in all`), "all_dough", whole(dough)),
     ...figure("Mixes", "mixes", mixes),
-    ...figure(head(data, "Dough in each mix"), "each_dough", whole(dough / mixes)),
+    ...figure(head(data, `${data.what} in each mix`), "each_dough", whole(dough / mixes)),
   ]);
   const columns = data.stages.flatMap(({ head: says, weights }, stage): ColumnModel[] => {
     const each = weights.map((base) => (base === null ? null : onScale((base * times) / mixes)));

@@ -24,5 +24,10 @@ test.each(TEMPLATES.flatMap(({ name }) => (["values", "living"] as const).map((k
     // Its first two rows name the sheet it was made from.
     expect(added?.length).toBeGreaterThan(15);
     expect(plain).toEqual(added);
+    // A cake is mixed as a batter, everything else here as a dough.
+    const [what, other] = name === "cake" ? ["Batter", "Dough"] : ["Dough", "Batter"];
+    const labels = added?.flat().join("\n") ?? "";
+    expect(labels).toMatch(new RegExp(`^${what} in all`, "m"));
+    expect(labels).not.toMatch(new RegExp(`^${other} in `, "m"));
   },
 );

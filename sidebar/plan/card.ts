@@ -4,6 +4,7 @@ import type { CardAmount, CardAsk, CardData } from "../../shared/card-data.ts";
 import { upOnSteps } from "../../shared/card-values.ts";
 import { refuse } from "../../shared/refusal.ts";
 import { quoted, shown } from "../../shared/show.ts";
+import { inputCell } from "../../shared/template-inputs.ts";
 import { fromGrams, grams } from "../../shared/units.ts";
 import { addedWeights, same, stagesOf } from "./card-stages.ts";
 import type { FormulaSheet } from "./formula-sheet.ts";
@@ -31,6 +32,7 @@ export function cardData(sheet: FormulaSheet, dated: string): CardData {
     title: sheet.title,
     from: from.filter((one) => one !== "").join(" · "),
     unit: options.weight,
+    what: inputCell(sheet.model, "by")?.choices?.includes("batter") ? "Batter" : "Dough",
     dough,
     pieces: sheet.number("pieces"),
     mixes,
@@ -157,7 +159,7 @@ export function cardAmount(data: CardData, { by, amount, ingredient, kind }: Car
       return { by, says: `${data.ingredients[row]} there is (${data.unit})`, base, wanted: wanted(base) };
     }
     case "dough":
-      return { by, says: `Dough wanted (${data.unit})`, base: data.dough, wanted: wanted(data.dough) };
+      return { by, says: `${data.what} wanted (${data.unit})`, base: data.dough, wanted: wanted(data.dough) };
     case "mixes":
       return { by, says: "Mixes wanted", base: data.mixes, wanted: wanted(data.mixes) };
     default:
