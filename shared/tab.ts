@@ -11,7 +11,8 @@ export const quotedTab = (name: string): string => `'${name.replace(/'/g, "''")}
 
 /** A formula about a sheet that is made now. */
 export const aboutTab = (formula: string, { name, id }: Tab): string =>
-  formula.split(THIS_SHEET).join(quotedTab(name)).replace(THIS_NUMBER, `*${id}`);
+  // The number first: a name may have its sign in it.
+  formula.replace(THIS_NUMBER, `*${id}`).split(THIS_SHEET).join(quotedTab(name));
 
 /** Those that the formulas of a list are about. */
 export const tabsOf = (formulas: readonly (readonly unknown[])[]): Tab[] =>
@@ -21,6 +22,9 @@ export const tabsOf = (formulas: readonly (readonly unknown[])[]): Tab[] =>
 export function tabOf(formula: unknown): Tab | null {
   // A spreadsheet leaves out quotation marks that it does not need.
   const [, quoted, bare, id] = /^=ROWS\((?:'((?:[^']|'')+)'|([^'!]+))!\$A\$1\)\*(\d+)$/.exec(String(formula)) ?? [];
-  const name = quoted?.replace(/''/g, "'") ?? bare;
+  const name = unquoted(quoted) ?? bare;
   return name === undefined ? null : { name, id: Number(id) };
 }
+
+/** The name that stands between quotation marks in a formula. */
+export const unquoted = (name: string | undefined): string | undefined => name?.replace(/''/g, "'");

@@ -94,13 +94,13 @@ const text = (words: string): string => `"${words.replace(/"/g, '""')}"`;
 const cell = (sheet: Overview, name: string): string => sheet.reference(name) ?? '""';
 
 /** The ingredients of a sheet, and what is rolled into its dough. */
-function stackOf(sheet: Overview): { names: string; weights: string; rows: string; length: number } {
+function stackOf(sheet: Overview): { names: string[]; weights: string[]; rows: string; length: number } {
   const [names, weights] = [cell(sheet, "ingredient"), cell(sheet, "grams")];
   const length = sheet.zone("ingredient")?.rows ?? 0;
   const [name, weight] = [sheet.reference("roll_in_name"), sheet.reference("roll_in")];
   if (name === undefined || weight === undefined || sheet.number("roll_in") === null)
-    return { names, weights, rows: `ROWS(${names})`, length };
-  return { names: `${names};${name}`, weights: `${weights};${weight}`, rows: `ROWS(${names})+1`, length: length + 1 };
+    return { names: [names], weights: [weights], rows: `ROWS(${names})`, length };
+  return { names: [names, name], weights: [weights, weight], rows: `ROWS(${names})+1`, length: length + 1 };
 }
 
 /** A product's name stands in its first row, which is the blank edge row of its table. */
@@ -124,8 +124,8 @@ function linksOf(ordered: readonly Overview[], all: readonly Overview[]): Links 
     least: ordered.map((sheet) => cell(sheet, "mixer_least")),
     mixed_at: ordered.map(mixedAt),
     products: `ARRAYFORMULA({${products.join(";")}})`,
-    names: stacked(stacks.map(({ names }) => names)),
-    weights: stacked(stacks.map(({ weights }) => weights)),
+    names: stacked(stacks.flatMap(({ names }) => names)),
+    weights: stacked(stacks.flatMap(({ weights }) => weights)),
   };
 }
 
@@ -149,10 +149,7 @@ function mixedAt(sheet: Overview): string {
 
 /** Ranges below each other in one column; a blank cell would come over as 0. */
 const stacked = (ranges: readonly string[]): string =>
-  `ARRAYFORMULA({${ranges
-    .flatMap((range) => range.split(";"))
-    .map((range) => `IF(LEN(${range})=0;"";${range})`)
-    .join(";")}})`;
+  `ARRAYFORMULA({${ranges.map((range) => `IF(LEN(${range})=0;"";${range})`).join(";")}})`;
 
 /** Every ingredient once, to type its stock beside. */
 function namesOf(sheets: readonly Overview[]): string[] {

@@ -1,7 +1,7 @@
 // The list of formula sheets: a row for each, of formulas that follow it wherever its cells and its name go.
 import { absolute, columnNumber, type Zone, zoneA1 } from "../../shared/a1.ts";
 import type { Seen, SeenList } from "../../shared/look.ts";
-import { aboutTab, type Tab, THIS_NUMBER, THIS_SHEET, tabOf } from "../../shared/tab.ts";
+import { aboutTab, type Tab, THIS_NUMBER, THIS_SHEET, tabOf, unquoted } from "../../shared/tab.ts";
 import { LIST_COLUMNS, LIST_TAB, LIST_UNIT, LISTED, listColumn, type Told } from "../../templates/formula-list.ts";
 import { type Overview, references } from "./overview.ts";
 
@@ -61,12 +61,14 @@ function listedSheet(formulas: readonly Seen[], values: readonly Seen[]): Listed
   const tab = tabOf(formulas[placeOf(LIST_TAB)]);
   const unit = values[placeOf(LIST_UNIT)];
   if (tab === null || (unit !== "g" && unit !== "oz")) return null;
-  const zones = new Map(
-    LISTED.flatMap(({ of }): [string, Zone][] => {
-      const zone = zoneIn(formulas[placeOf(listColumn(of))]);
-      return zone === null ? [] : [[of, zone]];
-    }),
-  );
+  const zones = new Map<string, Zone>();
+  for (const { of } of LISTED) {
+    const formula = String(formulas[placeOf(listColumn(of))] ?? "");
+    const zone = zoneIn(formula, tab.name);
+    if (zone !== null) zones.set(of, zone);
+    // Typed over, emptied, or out of another row, as where only some columns were sorted.
+    else if (formula !== NOT_THERE && !formula.includes("#REF!")) return null;
+  }
   const value = (name: string) => values[placeOf(listColumn(name))] ?? "";
   const lines = (name: string) => String(value(name)).split(BETWEEN);
   const numbered = (name: string) =>
@@ -96,11 +98,11 @@ function listedSheet(formulas: readonly Seen[], values: readonly Seen[]): Listed
   return { sheet, tab };
 }
 
-/** The cells that a formula of the list is about; none where they were deleted. */
-function zoneIn(formula: Seen | undefined): Zone | null {
-  const pattern = /(?:'(?:[^']|'')+'|[^'!(]+)!\$([A-Z]+)\$(\d+)(?::\$([A-Z]+)\$(\d+))?/;
-  const [, left, top, right = left, bottom = top] = pattern.exec(String(formula ?? "")) ?? [];
-  if (left === undefined || right === undefined) return null;
+/** The cells of this sheet that a formula of the list is about; none where they were deleted. */
+function zoneIn(formula: string, sheet: string): Zone | null {
+  const pattern = /(?:'((?:[^']|'')+)'|([^'"!(),;\s]+))!\$([A-Z]+)\$(\d+)(?::\$([A-Z]+)\$(\d+))?/;
+  const [, quoted, bare, left, top, right = left, bottom = top] = pattern.exec(formula) ?? [];
+  if (left === undefined || right === undefined || (unquoted(quoted) ?? bare) !== sheet) return null;
   const [row, column] = [Number(top) - 1, columnNumber(left)];
   return { row, column, rows: Number(bottom) - row, columns: columnNumber(right) - column + 1 };
 }
