@@ -20,8 +20,9 @@ export const tabsOf = (formulas: readonly (readonly unknown[])[]): Tab[] =>
 
 /** Which tab it is about, and what it is called now; null for any other formula, as for one whose tab was deleted. */
 export function tabOf(formula: unknown): Tab | null {
-  // A spreadsheet leaves out quotation marks that it does not need.
-  const [, quoted, bare, id] = /^=ROWS\((?:'((?:[^']|'')+)'|([^'!]+))!\$A\$1\)\*(\d+)$/.exec(String(formula)) ?? [];
+  // A spreadsheet leaves out quotation marks that it does not need, and moves the cell where rows come in above it.
+  const [, quoted, bare, id] =
+    /^=ROWS\((?:'((?:[^']|'')+)'|([^'!]+))!\$[A-Z]+\$\d+\)\*(\d+)$/.exec(String(formula)) ?? [];
   const name = unquoted(quoted) ?? bare;
   return name === undefined ? null : { name, id: Number(id) };
 }

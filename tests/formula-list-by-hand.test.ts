@@ -46,6 +46,7 @@ describe("a list of formulas of different lengths", () => {
     ["Formula", "A7", "Another loaf"],
     ["Makes", "B7", "500"],
     ["Makes", "B8", ""],
+    ["in", "C8", "oz"],
     ["Pieces", "D7", "12"],
     ["Ingredients cost", "F9", ""],
     ["Ingredients cost", "F9", "=F8"],
@@ -93,6 +94,13 @@ describe("a list of formulas of different lengths", () => {
     expect(zones(elsewhere).length).toBe(3);
     expect(zones(elsewhere)).toEqual(zones(formulas));
     book.renameSheet("Brötchen", "Loaf 2");
+  });
+
+  test("rows put in above everything on a formula's sheet", () => {
+    book.insertRows("Loaf 2", 1, 2);
+    expect(formulasOf()).toEqual(before);
+    expect(reads()).toBe(1);
+    book.deleteRows("Loaf 2", 1, 2);
   });
 
   test("all of it sorted", () => {

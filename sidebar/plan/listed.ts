@@ -17,6 +17,7 @@ const SAYS: Readonly<Record<Told, (at: string) => string>> = {
   place: (at) => `=ROWS(${at})`,
 };
 const NOT_THERE = '=""';
+const unitFormula = (unit: "g" | "oz"): string => `="${unit}"`;
 export const TAB_FORMULA = `=ROWS(${THIS_SHEET}$A$1)${THIS_NUMBER}`;
 const GONE = "this sheet is gone: delete the row";
 
@@ -29,7 +30,7 @@ export function listRow(zone: (name: string) => Zone | undefined, unit: "g" | "o
       return [listColumn(of), of === "title" ? says.replace(/""\)$/, `"${GONE}")`) : says];
     }),
   );
-  said.set(LIST_UNIT, `="${unit}"`).set(LIST_TAB, TAB_FORMULA);
+  said.set(LIST_UNIT, unitFormula(unit)).set(LIST_TAB, TAB_FORMULA);
   return LIST_COLUMNS.map(({ name }) => said.get(name) ?? NOT_THERE);
 }
 
@@ -60,7 +61,8 @@ const placeOf = (column: string): number => LIST_COLUMNS.findIndex(({ name }) =>
 function listedSheet(formulas: readonly Seen[], values: readonly Seen[]): ListedSheet | null {
   const tab = tabOf(formulas[placeOf(LIST_TAB)]);
   const unit = values[placeOf(LIST_UNIT)];
-  if (tab === null || (unit !== "g" && unit !== "oz")) return null;
+  if (tab === null || (unit !== "g" && unit !== "oz") || formulas[placeOf(LIST_UNIT)] !== unitFormula(unit))
+    return null;
   const zones = new Map<string, Zone>();
   for (const { of } of LISTED) {
     const formula = String(formulas[placeOf(listColumn(of))] ?? "");
