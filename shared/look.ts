@@ -10,6 +10,8 @@ export type LookAsk = {
   readonly words?: readonly string[];
   /** With the list of formula sheets where there is one; of sheets that it has only the number is told. */
   readonly list?: boolean;
+  /** Sheets of the list whose cells are told all the same. */
+  readonly reread?: readonly number[];
   /** Of sheets with `words` only their numbers are told, and none where there is a list. */
   readonly counted?: boolean;
   /** Leaves out the names of the sheets with `words`, and which is in front: each is a call of the service. */
@@ -57,12 +59,13 @@ const NAME = /^gramwright_[a-z]{1,20}$/;
 
 /** A look as it arrived at the add-on; refuses what is none. */
 export function lookAsk(asked: Readonly<Record<string, unknown>>): LookAsk {
-  const { sheet, words, list, counted, unnamed, shown, names, cells } = asked;
+  const { sheet, words, list, reread, counted, unnamed, shown, names, cells } = asked;
   if (sheet !== undefined && (typeof sheet !== "string" || sheet.length > LONGEST_NAME)) return unclear();
   return {
     ...(sheet === undefined ? {} : { sheet }),
     ...(words === undefined ? {} : { words: texts(words, MOST_WORDS, (word) => word !== "") }),
     list: list === true,
+    reread: Array.isArray(reread) ? reread : [],
     counted: counted === true,
     unnamed: unnamed === true,
     shown: shown === true,

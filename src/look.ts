@@ -3,7 +3,7 @@ import { lookAsk, type Seen, type SeenSheet, type Snapshot } from "../shared/loo
 import { LIST_NAME } from "../shared/model.ts";
 import { tabsOf } from "../shared/tab.ts";
 import { activeWorkbook } from "./active.ts";
-import { namedRanges } from "./named.ts";
+import { listIn, namedRanges } from "./named.ts";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
@@ -14,7 +14,17 @@ const MOST_SHEETS = 300;
 const LONGEST_TEXT = 2000;
 
 export function look(asked: Readonly<Record<string, unknown>>): Snapshot {
-  const { sheet, words, list: wantsList, counted, unnamed, shown, names = [], cells = [] } = lookAsk(asked);
+  const {
+    sheet,
+    words,
+    list: wantsList,
+    reread = [],
+    counted,
+    unnamed,
+    shown,
+    names = [],
+    cells = [],
+  } = lookAsk(asked);
   const workbook = activeWorkbook();
   const known = names.length + cells.length === 0 && !wantsList ? undefined : namedRanges(workbook);
   const found = [...new Set([...names, ...cells])].flatMap((name) => {
@@ -23,7 +33,7 @@ export function look(asked: Readonly<Record<string, unknown>>): Snapshot {
     return [{ name, rows: range.getNumRows(), values: cells.includes(name) ? range.getValues().map(seenRow) : [] }];
   });
   if (words !== undefined) {
-    const rows = wantsList && known?.get(LIST_NAME);
+    const rows = wantsList && listIn(known);
     const list = rows && { formulas: rows.getFormulas().map(seenRow), values: rows.getValues().map(seenRow) };
     const listed = list ? tabsOf(list.formulas).map(({ id }) => id) : [];
     // One call for a word, however many sheets there are.
@@ -33,7 +43,9 @@ export function look(asked: Readonly<Record<string, unknown>>): Snapshot {
     const showing = new Map(ranges.map((range) => [range.getSheet().getSheetId(), range.getSheet()]));
     const front = unnamed ? "" : workbook.getActiveSheet().getName();
     const sheets = [...showing].slice(0, MOST_SHEETS).map(([id, one]): SeenSheet => {
-      return counted || listed.includes(id) ? { id, name: "", values: [] } : seenSheet(one, unnamed);
+      return counted || (listed.includes(id) && !reread.includes(id))
+        ? { id, name: "", values: [] }
+        : seenSheet(one, unnamed);
     });
     return { front, sheets, names: found, ...(list && { list }) };
   }

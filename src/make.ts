@@ -6,7 +6,7 @@ import { refuse } from "../shared/refusal.ts";
 import { quoted } from "../shared/show.ts";
 import { aboutTab, type Tab, tabsOf } from "../shared/tab.ts";
 import { activeWorkbook } from "./active.ts";
-import { namedRanges } from "./named.ts";
+import { listIn, namedRanges } from "./named.ts";
 import { writeSheet } from "./write.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
@@ -17,7 +17,7 @@ export function make(asked: Readonly<Record<string, unknown>>): { sheet: string 
   const { sheets, names } = neededBy(plan.formulas.flatMap(({ cells }) => cells.flat()));
   const own = plan.defines.map(({ name }) => name);
   const known = namedRanges(workbook);
-  const list = known.get(LIST_NAME);
+  const list = listIn(known);
   const listed = list && sheets.length > 0 ? tabsOf(list.getFormulas()) : [];
   mustStillBe(workbook, sheets, tabs, listed);
   const lost = names.find((name) => !own.includes(name) && !known.has(name));

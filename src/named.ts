@@ -1,7 +1,14 @@
 // The names that a workbook gives to ranges.
+import { LIST_NAME } from "../shared/model.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Range = GoogleAppsScript.Spreadsheet.Range;
+
+/** The list of formula sheets down to the end of its sheet: rows that are added last may stand below its name's range. */
+export function listIn(names: ReadonlyMap<string, Range> | undefined): Range | undefined {
+  const list = names?.get(LIST_NAME);
+  return list?.offset(0, 0, list.getSheet().getMaxRows() - list.getRow() + 1);
+}
 
 /** All of them in one call of the service, the first where two are alike, without those whose sheet was deleted. */
 export function namedRanges(workbook: Workbook): ReadonlyMap<string, Range> {

@@ -54,13 +54,13 @@ export function* overAllSheets<T>(
   }
 }
 
-/** By the list where there is one. Where somebody changed rows of it, every sheet is read. */
+/** By the list where there is one; sheets whose rows somebody changed are read as those that have none. */
 function* lookOver(also: Also, how: Pick<LookAsk, "unnamed" | "list">): Steps<Looked> {
   const asked = { ...also, ...how, words: heading() };
   const seen = yield* look(asked);
   const listed = listedSheets(seen.list);
-  if (seen.sheets.every(({ id, values }) => values.length > 0 || listed.has(id))) return { seen, listed };
-  return { seen: yield* look({ ...asked, list: false }), listed: new Map() };
+  const reread = seen.sheets.flatMap(({ id, values }) => (values.length > 0 || listed.has(id) ? [] : [id]));
+  return { seen: reread.length === 0 ? seen : yield* look({ ...asked, reread }), listed };
 }
 
 function asFormulaSheets({ seen: { front, sheets, names }, listed }: Looked): FormulaSheets {
