@@ -60,7 +60,17 @@ export const TOPICS: Readonly<Record<string, Topic>> = {
       "volumes",
       "spoons",
     ),
-    tests: [...EVERY, "recipe-text", "recipe-words", "pack-edges", "unit-cost", "larder", "numbers", "two-ways"],
+    tests: [
+      ...EVERY,
+      "recipe-text",
+      "recipe-words",
+      "recipe-amounts",
+      "pack-edges",
+      "unit-cost",
+      "larder",
+      "numbers",
+      "two-ways",
+    ],
   },
   money: {
     files: shared("cost", "price", "pack"),
