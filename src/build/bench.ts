@@ -1,4 +1,5 @@
 // Measured as ratios: what is printed here holds on any machine, near enough. One section a file.
+import { spawnSync } from "node:child_process";
 import { calls } from "./bench/calls.ts";
 import { growth } from "./bench/growth.ts";
 import { memory } from "./bench/memory.ts";
@@ -17,14 +18,19 @@ const SECTIONS: Readonly<Record<string, { readonly title: string; readonly run: 
   memory: { title: "Memory", run: memory },
 };
 
-/** Runs the sections that are named, all of them without a name. */
+/** Runs the sections that are named; without a name all of them, each in a process of its own, because one leaves the next a full heap. */
 export async function run(names: readonly string[] = []): Promise<void> {
   const unknown = names.find((name) => !(name in SECTIONS));
   if (unknown !== undefined) {
     throw new Error(`There is no section "${unknown}"; there are ${Object.keys(SECTIONS).join(", ")}.`);
   }
+  if (names.length === 0) {
+    for (const name of Object.keys(SECTIONS))
+      spawnSync(process.execPath, ["src/build/run.mjs", "bench", name], { stdio: "inherit" });
+    return;
+  }
   for (const [name, section] of Object.entries(SECTIONS)) {
-    if (names.length > 0 && !names.includes(name)) continue;
+    if (!names.includes(name)) continue;
     // Memory runs itself again in a process that can collect, and that one says the title.
     if (name !== "memory" || globalThis.gc !== undefined) {
       console.log(`\n${section.title}\n${"-".repeat(section.title.length)}`);

