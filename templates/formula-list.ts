@@ -7,7 +7,12 @@ type Listed = { readonly of: string; readonly is: Told; readonly head: string; r
 
 const seen = (of: string, head: string, unit: Unit): Listed => ({ of, is: "cell", head, unit });
 const aside = (is: Told, ...names: readonly string[]): Listed[] =>
-  names.map((of) => ({ of, is, head: of.replace(/_/g, " "), unit: "plain" }));
+  names.map((of) => ({
+    of,
+    is,
+    head: of.replace(/_/g, " "),
+    unit: is === "texts" || is === "numbers" ? "text" : "plain",
+  }));
 
 /** What sheets over all formula sheets use of each; `of` is its name in the templates. */
 export const LISTED: readonly Listed[] = [
@@ -55,7 +60,7 @@ export const formulaList: SheetModel = {
   name: "formulas",
   title: "All formulas",
   says: "Every formula sheet of the workbook in one table, with what it makes now.",
-  widths: [230, 92, 48, 84, 84, 110, ...Array<number>(LIST_COLUMNS.length - 6).fill(92)],
+  widths: [230, 92, 48, 84, 84, 110, 92, ...Array<number>(LIST_COLUMNS.length - 7).fill(70)],
   parts: [],
   defines: { name: LIST_NAME, from: "list_table", to: "list_table" },
   bands: [
@@ -79,7 +84,7 @@ export const formulaList: SheetModel = {
               {
                 at: 0,
                 role: "remark",
-                text: "The bench adds a row with each sheet it builds, and reads its formulas here. Hide the sheet if it is in the way.",
+                text: "The bench adds a row with each sheet it builds; the columns from G on are for it. Hide the sheet if it is in the way.",
               },
             ],
           },
