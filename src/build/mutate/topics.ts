@@ -28,6 +28,7 @@ export const TOPICS: Readonly<Record<string, Topic>> = {
       "review-batters",
       "review-doughs",
       "review-remark",
+      "review-salt",
       "review-water",
       "review-yeast",
     ),
