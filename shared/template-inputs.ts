@@ -71,6 +71,9 @@ export const inputCell = (model: SheetModel, name: string): CellModel | undefine
     .flatMap(({ cells }) => cells)
     .find((cell) => cell.name === name && isInput(cell));
 
+/** Whether it mixes a batter; everything else is a dough. */
+export const makesBatter = (model: SheetModel): boolean => inputCell(model, "by")?.choices?.includes("batter") ?? false;
+
 const isInput = ({ role, name, formula }: CellModel): boolean =>
   role === "input" && name !== undefined && formula === undefined;
 

@@ -6,7 +6,7 @@ import type { SheetModel, Value } from "../../shared/model.ts";
 import { CellError } from "../../shared/refusal.ts";
 import { mixes } from "../../shared/scaling.ts";
 import type { TimedStep } from "../../shared/steps.ts";
-import { inputCell } from "../../shared/template-inputs.ts";
+import { inputCell, makesBatter } from "../../shared/template-inputs.ts";
 import type { TinView } from "../../shared/tin-view.ts";
 import { type Weight, weight } from "../../shared/units.ts";
 import { type Amount, readAmount } from "./amount.ts";
@@ -89,8 +89,6 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
     unusual: rows === null ? [] : unusual(rows, model),
   };
 }
-
-export const makesBatter = (model: SheetModel): boolean => inputCell(model, "by")?.choices?.includes("batter") ?? false;
 
 /** Which of the template's columns and inputs decide what a row may leave open. */
 function rulesOf(draft: Draft, model: SheetModel, own: Own): RowRules {

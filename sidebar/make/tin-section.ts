@@ -1,3 +1,4 @@
+import { makesBatter } from "../../shared/template-inputs.ts";
 import { TIN_SHAPES, TIN_SIZES, type TinShape } from "../../shared/tin.ts";
 import { TIN_DOUGH_KINDS, type TinDoughKind, tinGuide } from "../../shared/tin-guide.ts";
 import { element, say } from "../element.ts";
@@ -5,7 +6,6 @@ import { choiceField, messageLine, textField } from "../form.ts";
 import { picturePlace } from "../pictures/place.ts";
 import { tinPicture } from "../pictures/tin.ts";
 import { sizeQuantity, TIN_SIZE_FIELDS } from "./draft.ts";
-import { makesBatter } from "./order.ts";
 import { type Bench, choice, numberField, same, section } from "./sections.ts";
 import { splitSizes } from "./split.ts";
 import { sizeNames } from "./tin.ts";

@@ -4,7 +4,7 @@ import type { CardAmount, CardAsk, CardData } from "../../shared/card-data.ts";
 import { upOnSteps } from "../../shared/card-values.ts";
 import { refuse } from "../../shared/refusal.ts";
 import { quoted, shown } from "../../shared/show.ts";
-import { inputCell } from "../../shared/template-inputs.ts";
+import { makesBatter } from "../../shared/template-inputs.ts";
 import { fromGrams, grams } from "../../shared/units.ts";
 import { addedWeights, same, stagesOf } from "./card-stages.ts";
 import type { FormulaSheet } from "./formula-sheet.ts";
@@ -32,7 +32,7 @@ export function cardData(sheet: FormulaSheet, dated: string): CardData {
     title: sheet.title,
     from: from.filter((one) => one !== "").join(" · "),
     unit: options.weight,
-    what: inputCell(sheet.model, "by")?.choices?.includes("batter") ? "Batter" : "Dough",
+    what: makesBatter(sheet.model) ? "Batter" : "Dough",
     dough,
     pieces: sheet.number("pieces"),
     mixes,

@@ -1,8 +1,8 @@
 // The engine does some work for every sheet there is whenever one of them changes. Here it is left until a sheet needs it, so that
 // the two hundredth sheet is built as fast as the first.
 import type { Getters, Library, Model } from "./library.ts";
+import { type Change, SIZING } from "./pace.ts";
 
-type Change = { readonly type: string; readonly sheetId?: string };
 type Adapter = { handle(change: Change): void };
 type Colours = new (...args: never[]) => { finalize(): void; getCustomColors(): readonly string[] };
 
@@ -83,7 +83,6 @@ export function placeWhatIsSeen(library: Library): void {
 
 /** What makes no range that reaches into a sheet. */
 const NAMELESS = new Set(["ACTIVATE_SHEET", "CLEAR_CELLS"]);
-const SIZING = new Set(["ADD_COLUMNS_ROWS", "REMOVE_COLUMNS_ROWS"]);
 
 /**
  * Where rows or columns come or go, the engine goes over the formulas of all sheets for those that reach into this one. None can

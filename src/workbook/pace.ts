@@ -1,7 +1,7 @@
 import type { Getters, Library, Position, Zone } from "./library.ts";
 
 type Cut = { getters: Getters; dispatch(type: string, payload: object): void };
-type Change = { readonly type: string; readonly sheetId?: string };
+export type Change = { readonly type: string; readonly sheetId?: string };
 type Evaluation = new (
   ...args: never[]
 ) => { readonly getters: Getters; readonly evaluator: Evaluator; beforeHandle(change: Change): void; finalize(): void };
@@ -13,7 +13,7 @@ type Evaluator = { blockedArrayFormulas: Positions; createEmptyPositionSet(): Po
 const waiting = new WeakSet<object>();
 
 /** Rows and columns of a sheet that has no cells yet are nobody's concern. */
-const SIZING = new Set(["ADD_COLUMNS_ROWS", "REMOVE_COLUMNS_ROWS"]);
+export const SIZING = new Set(["ADD_COLUMNS_ROWS", "REMOVE_COLUMNS_ROWS"]);
 
 /**
  * While a workbook waits, commands change its cells and calculate nothing; what they changed is calculated afterwards. A new sheet
