@@ -63,8 +63,21 @@ export function doughFor(pieces: number, each: Weight, bakeLoss: Ratio, handling
   return weight((pieces * each) / (1 - bakeLoss) / (1 - handlingLoss));
 }
 
-/** More mixes than this are a slip of unit. */
-const MOST_MIXES = 1e6;
+/** More mixes or pieces than this are a slip of unit. */
+const MOST_COUNTED = 1e6;
+
+/** Whole pieces of a scaling weight after the handling loss, and the dough left over. */
+export function wholePieces(dough: Weight, each: Weight, handlingLoss: Ratio): { pieces: number; left: Weight } {
+  const usable = dough * (1 - handlingLoss);
+  if (usable / each > MOST_COUNTED)
+    refuse(
+      `is ${shownWeight(each)}, and ${shownWeight(dough)} of dough would be over a million pieces; are both in one unit?`,
+      "weight",
+    );
+  const pieces = countDown(usable / each);
+  const left = usable - pieces * each;
+  return { pieces, left: weight(atMost(usable, pieces * each) ? 0 : left) };
+}
 
 /** Equal mixes within the mixer's limits. */
 export function mixes(dough: Weight, limit: Weight, least: Weight): { mixes: number; each: Weight } {
@@ -74,7 +87,7 @@ export function mixes(dough: Weight, limit: Weight, least: Weight): { mixes: num
       "mixer_least",
     );
   if (dough === 0) return { mixes: 0, each: weight(0) };
-  if (dough / limit > MOST_MIXES)
+  if (dough / limit > MOST_COUNTED)
     refuse(
       `is ${shownWeight(limit)}, and ${shownWeight(dough)} of dough would be over a million mixes; are both in one unit?`,
       "mixer_limit",

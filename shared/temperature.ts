@@ -25,6 +25,16 @@ export function waterTemperature(
   return anyDegrees(multiplier * dough - total - friction);
 }
 
+/** The dough temperature that a water gives, by the factor method: what waterTemperature answers, asked the other way round. */
+export function doughTemperature(
+  water: AnyDegrees,
+  temps: readonly (AnyDegrees | null)[],
+  friction: AnyDegrees,
+): AnyDegrees {
+  const { total, multiplier } = others(temps);
+  return anyDegrees((water + total + friction) / multiplier);
+}
+
 /** The friction factor a real mix had, on the same number of temperatures. */
 export function frictionOf(reached: AnyDegrees, temps: readonly (AnyDegrees | null)[], water: AnyDegrees): AnyDegrees {
   const { total, multiplier } = others(temps);

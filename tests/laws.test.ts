@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { TIN_DOUGH_KINDS } from "../shared/tin-guide.ts";
 import { cells, column, LAWS, number, sum } from "./enrichment-support.ts";
-import { down, expectCells, run } from "./support.ts";
+import { down, expectCells, refusal, run } from "./support.ts";
 
 // Laws that hold whatever the figures: there and back, nothing lost, wider is never less.
 
@@ -124,6 +124,46 @@ describe("dough, mixes and weights", () => {
       LAWS,
     );
   });
+
+  test("whole pieces and what is left are the dough less its loss, what is left makes no piece, and dough for so many makes them", () => {
+    const loss = fc.double({ min: 0, max: 0.3, noNaN: true });
+    fc.assert(
+      fc.property(fc.double({ min: 1, max: 1e5, noNaN: true }), size, loss, (dough, weight, lost) => {
+        const [pieces = 0, left = 0] = cells("BAKE_PIECES", dough, weight, lost);
+        expect(Number.isInteger(pieces)).toBe(true);
+        expectCells(pieces * weight + left, dough * (1 - lost), 2e-9 * dough);
+        expect(left).toBeGreaterThanOrEqual(0);
+        expect(left).toBeLessThan(weight);
+        // The very dough that so many pieces need makes them, whatever binary arithmetic takes off.
+        const needed = number("BAKE_DOUGHFOR", pieces, weight, 0, lost);
+        expectCells(cells("BAKE_PIECES", needed, weight, lost), [pieces, 0], 1e-6 * weight);
+      }),
+      LAWS,
+    );
+  });
+
+  test("the same roll-in fat by each of its three shares, in any unit", () => {
+    const share = fc.double({ min: 0.05, max: 1, noNaN: true });
+    fc.assert(
+      fc.property(fc.double({ min: 0.1, max: 1e5, noNaN: true }), share, part, (dough, of, floury) => {
+        const fat = number("BAKE_ROLLIN", dough, of);
+        expectCells(fat / dough, of, 1e-9);
+        const flour = floury * dough;
+        if (fat <= flour) expectCells(number("BAKE_ROLLIN", dough, fat / flour, "flour", flour), fat, 1e-9 * dough);
+        const finished = fat / (dough + fat);
+        expectCells(number("BAKE_ROLLIN", dough, finished, "finished dough"), fat, 1e-9 * dough);
+      }),
+      LAWS,
+    );
+  });
+
+  test.each([
+    [[0, 0.3], "dough is 0; it must be above 0"],
+    [[1000, 28], "share is 28, which is 2800 %"],
+    [[1000, 0.7, "finished dough"], "share is 70 % of the finished dough, more fat than dough can hold"],
+    [[500, 0.5, "flour", 600], "flour is 600, more than the dough of 500 that it is in"],
+    [[500, 0.5, "butter"], 'of is "butter"'],
+  ])("roll-in %j is refused", (args, because) => expect(refusal("BAKE_ROLLIN", ...args)).toContain(because));
 
   test("a factor of the stock uses up the limiting row and nothing beyond the others", () => {
     const amount = fc.double({ min: 0.1, max: 1e4, noNaN: true });

@@ -22,6 +22,7 @@ describe("factor method", () => {
   ])("%s", (_source, dough, temps, friction, water) => {
     expectCells(run("BAKE_WATERTEMP", dough, down(...temps), friction), water, 1e-8);
     expectCells(run("BAKE_FRICTION", dough, down(...temps), water), friction, 1e-8);
+    expectCells(run("BAKE_DOUGHTEMP", water, down(...temps), friction), dough, 1e-8);
   });
 
   test("blanks are skipped, one temperature alone and more than three are refused", () => {
@@ -30,6 +31,7 @@ describe("factor method", () => {
     expect(refusal("BAKE_WATERTEMP", 25, down(20, ""), 14)).toBe(
       `BAKE_WATERTEMP: temps hold one temperature alone; ${fits}`,
     );
+    expectCells(run("BAKE_DOUGHTEMP", 19, down(20, "", 22), 14), 25);
     expect(refusal("BAKE_FRICTION", 25, down(20, 22, 24, 26), 14)).toBe(
       `BAKE_FRICTION: temps hold 4 temperatures; ${fits}`,
     );
@@ -58,6 +60,7 @@ describe("factor method", () => {
     fc.assert(
       fc.property(temp, fc.array(temp, { minLength: 2, maxLength: 3 }), friction, (dough, temps, one) => {
         const water = run("BAKE_WATERTEMP", dough, down(...temps), one) as number;
+        expectCells(run("BAKE_DOUGHTEMP", water, down(...temps), one), dough, 1e-9);
         fc.pre(water >= -40 && water <= 250);
         expectCells(run("BAKE_FRICTION", dough, down(...temps), water), one, 1e-9);
       }),

@@ -2,6 +2,8 @@
 import type { SheetFunction } from "../define.ts";
 import { DOUGHFOR } from "./dough/DOUGHFOR.ts";
 import { MIXES } from "./dough/MIXES.ts";
+import { PIECES } from "./dough/PIECES.ts";
+import { ROLLIN } from "./dough/ROLLIN.ts";
 import { WEIGHTLIMITS } from "./dough/WEIGHTLIMITS.ts";
 import { CONTENT } from "./enrichment/CONTENT.ts";
 import { EXTRAWATER } from "./enrichment/EXTRAWATER.ts";
@@ -30,6 +32,7 @@ import { ALLERGENS } from "./planning/ALLERGENS.ts";
 import { LABELLIST } from "./planning/LABELLIST.ts";
 import { LABELSHARE } from "./planning/LABELSHARE.ts";
 import { RAWNEEDS } from "./planning/RAWNEEDS.ts";
+import { DOUGHTEMP } from "./temperature/DOUGHTEMP.ts";
 import { FRICTION } from "./temperature/FRICTION.ts";
 import { FRICTIONFIT } from "./temperature/FRICTIONFIT.ts";
 import { FRICTIONGUIDE } from "./temperature/FRICTIONGUIDE.ts";
@@ -58,7 +61,9 @@ export const FUNCTIONS: readonly SheetFunction[] = [
   STAGES,
   REVIEW,
   DOUGHFOR,
+  PIECES,
   MIXES,
+  ROLLIN,
   WEIGHTLIMITS,
   TINCAPACITY,
   TINAREA,
@@ -66,6 +71,7 @@ export const FUNCTIONS: readonly SheetFunction[] = [
   TINDOUGH,
   TINNOTE,
   WATERTEMP,
+  DOUGHTEMP,
   FRICTION,
   FRICTIONFIT,
   FRICTIONGUIDE,

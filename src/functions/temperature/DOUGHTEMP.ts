@@ -1,0 +1,42 @@
+import { cell, list } from "../../../shared/decoder.ts";
+import { degrees, factor, workedOutDegrees } from "../../../shared/readers.ts";
+import { doughTemperature } from "../../../shared/temperature.ts";
+import type { AnyDegrees } from "../../../shared/units.ts";
+import { define, down } from "../../define.ts";
+
+export const DOUGHTEMP = define({
+  name: "BAKE_DOUGHTEMP",
+  family: "Temperature",
+  summary: "The dough temperature that this water will give, by the factor method: BAKE_WATERTEMP the other way round.",
+  args: {
+    water_temp: {
+      is: cell(workedOutDegrees<AnyDegrees>()),
+      says: "The water temperature; all in °C, or all in °F.",
+    },
+    temps: {
+      is: list(degrees<AnyDegrees>()),
+      says: "The other temperatures: flour, room, and a preferment or soaker where there is one.",
+    },
+    friction: {
+      is: cell(factor<AnyDegrees>()),
+      says: "The friction factor for as many temperatures, in the same unit.",
+    },
+  },
+  returns: { shape: "cell", says: "The dough temperature after mixing, in the unit of the others." },
+  examples: [
+    { call: [65, down(65, 75), 35], gives: 80, source: "T. Lehmann, Pizza Today, June 2018 (°F), read backwards" },
+    {
+      call: [70, down(68, 70, 72), 24],
+      gives: 76,
+      source: "derived on the rule for four temperatures of a baking school's hand-out (°F)",
+    },
+  ],
+  refusals: [
+    {
+      call: [65, down(65), 35],
+      because:
+        "BAKE_DOUGHTEMP: temps hold one temperature alone; give two (flour, room) or three (flour, room, preferment).",
+    },
+  ],
+  compute: ({ water_temp, temps, friction }) => doughTemperature(water_temp, temps, friction),
+});
