@@ -26,15 +26,15 @@ export function swapped(amount: Weight, from: Yeast, to: Yeast): { yeast: Weight
  * published doughs at room temperature (King Arthur professional formulas; back-cafe-wedel), 0.1 to 2 % of fresh yeast, pair
  * up at k from 1.1 to 1.5, whence the middle; 1.7 as the outer edge is common practice, no source.
  */
-const TIME_POWERS = [1, 1.3, 1.7];
+export const TIME_POWERS = [1, 1.3, 1.7];
 /** Yeast per °C colder: doubling per 10 °C (from memory), per 17 °F (artisanbreads123), and bakemag.com 836's tenth per °C. */
-const PER_DEGREE = [1.07, 1.08, 1.1];
+export const PER_DEGREE = [1.07, 1.08, 1.1];
 /** The inverse rule is trusted for changes of half to three times: common practice, no source. */
-const LEAST_CHANGE = 0.5;
-const MOST_CHANGE = 3;
+export const LEAST_CHANGE = 0.5;
+export const MOST_CHANGE = 3;
 /** Between a cool room and a warm proofer, °C; colder, the rule of degrees fails (back-cafe-wedel's fridge doughs). */
-const COOLEST = 15;
-const WARMEST = 32;
+export const COOLEST = 15;
+export const WARMEST = 32;
 
 /** Dough temperatures; the unit is the one refusals speak in. */
 type DoughTemps = { readonly now: Celsius | null; readonly wanted: Celsius | null; readonly unit: TemperatureUnit };
@@ -49,7 +49,7 @@ export function yeastForTime(yeast: number, now: Hours, wanted: Hours, temps: Do
   return byTime.map((factor, index) => yeast * factor * (byDegrees[index] ?? 1));
 }
 
-const sorted = (values: readonly number[]): number[] => [...values].sort((a, b) => a - b);
+export const sorted = (values: readonly number[]): number[] => [...values].sort((a, b) => a - b);
 
 function refuseChange(change: number, wanted: Hours): void {
   if (!atMost(LEAST_CHANGE, change)) {
@@ -77,7 +77,7 @@ function degreesColder({ now, wanted, unit }: DoughTemps): number {
   return now - wanted;
 }
 
-function refuseTemperature(temp: Celsius, unit: TemperatureUnit, argument: string): void {
+export function refuseTemperature(temp: Celsius, unit: TemperatureUnit, argument: string): void {
   if (atMost(COOLEST, temp) && atMost(temp, WARMEST)) return;
   const at = (one: Celsius) => shown(fromCelsius(one, unit), 1);
   const fits = (limit: number) => fromCelsius(celsius(limit), "F");

@@ -63,6 +63,64 @@ describe("tins", () => {
     );
   });
 
+  test("a tin matched with its own measure is 1, and the nearest row is the one whose measure differs least", () => {
+    const shape = fc.constantFrom(
+      ["box", 3, 1, 1],
+      ["round", 3, 1],
+      ["ring", 3, 1, 1],
+      ["oval", 3, 2, 1],
+      ["dome", 3],
+    ) as fc.Arbitrary<[string, ...number[]]>;
+    const tin = fc
+      .tuple(shape, size)
+      .map(([[name, ...unit], scale]) => ({ name, sizes: unit.map((one) => one * scale) }));
+    const by = fc.constantFrom(["capacity", "BAKE_TINCAPACITY"], ["area", "BAKE_TINAREA"]) as fc.Arbitrary<
+      [string, string]
+    >;
+    fc.assert(
+      fc.property(fc.array(tin, { minLength: 1, maxLength: 6 }), fc.nat(), by, (tins, pick, [what, one]) => {
+        const measures = tins.map(({ name, sizes }) => number(one, name, [sizes], "in"));
+        const at = pick % tins.length;
+        const shapes = down(...tins.map(({ name }) => name));
+        const table = tins.map(({ sizes }) => [0, 1, 2].map((place) => sizes[place] ?? ""));
+        const rows = (wanted: number) => run("BAKE_TINMATCH", wanted, shapes, table, what, "in") as number[][];
+        expectCells(rows(measures[at] ?? 1)[at]?.[0], 1, 1e-9);
+        const wanted = (measures[at] ?? 1) * 1.2;
+        const answer = rows(wanted);
+        expectCells(
+          answer.map(([ratio]) => ratio),
+          measures.map((measure) => measure / wanted),
+        );
+        const gaps = measures.map((measure) => Math.abs(measure - wanted));
+        const nearest = answer[0]?.[1] ?? 0;
+        expectCells(gaps[nearest - 1], Math.min(...gaps), 2e-9 * wanted);
+        expect(answer.slice(1).every(([, second]) => (second as unknown) === "")).toBe(true);
+      }),
+      LAWS,
+    );
+  });
+
+  test("rows of a tin list that cannot be measured are told together; blank rows stay blank", () => {
+    const match = (...args: unknown[]) => refusal("BAKE_TINMATCH", ...args);
+    const rows = [
+      [23, 13, ""],
+      ["", "", ""],
+      ["wide", 5, ""],
+      [7, 23, ""],
+    ];
+    expect(match(1900, down("box", "", "round", "round"), rows)).toContain('sizes row 3 is "wide"');
+    rows[2] = [20, 5, ""];
+    expect(match(1900, down("box", "", "round", "round"), rows)).toMatch(
+      /sizes row 1 have no depth.*; sizes row 4 have a depth of 23 above the diameter of 7/,
+    );
+    expect(match(1900, down("box", "", "water"), [[23, 13, 7], [], [1500]], "area")).toContain(
+      'shapes row 3 is "water", which tells a capacity but no area',
+    );
+    expect(match(1900, down("box"), [[1, 2, 3, 4, 5, 6]])).toContain("sizes are 6 columns");
+    expect(match(1900, down("box", "box"), [[23, 13, 7]])).toContain("sizes row 2 have no length");
+    expect(run("BAKE_TINMATCH", 1900, "", "")).toBe("");
+  });
+
   test("guide, dough and note speak of one fill: low, usual and high of every kind, in every unit", () => {
     const kind = fc.constantFrom(...Object.keys(TIN_DOUGH_KINDS));
     const unit = fc.constantFrom(["g", 1], ["kg", 1000], ["oz", 28.349523125], ["lb", 453.59237]) as fc.Arbitrary<

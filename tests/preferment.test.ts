@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { CellError } from "../shared/refusal.ts";
 import { expectCells, refusal, run } from "./support.ts";
 
 const SEED = 1001;
@@ -126,3 +127,95 @@ describe("starter feed", () => {
     expect(refusal("BAKE_STARTERFEED", ...args)).toContain(because);
   });
 });
+
+describe("several feeds", () => {
+  const feeds = (...args: unknown[]) => run("BAKE_FEEDPLAN", ...args) as number[][];
+  const weight = fc.double({ min: 0.5, max: 500, noNaN: true });
+  const hydration = fc.double({ min: 0.4, max: 2, noNaN: true });
+
+  test("each feed takes up all of the one before, multiplies it alike and stands at the hydration wanted", () => {
+    fc.assert(
+      fc.property(
+        weight,
+        fc.double({ min: 1.5, max: 500, noNaN: true }),
+        hydration,
+        fc.integer({ min: 1, max: 8 }),
+        fc.double({ min: 0, max: 200, noNaN: true }),
+        (start, times, wet, many, keep) => {
+          const wanted = start * times;
+          const rows = feeds(start, wanted, wet, many, keep);
+          expect(rows).toHaveLength(many);
+          expectCells(rows[many - 1]?.[3], wanted + keep);
+          const ratio = ((wanted + keep) / start) ** (1 / many);
+          let before = start;
+          for (const [starter = 0, flour = 0, water = 0, total = 0] of rows) {
+            expectCells(starter, before, 1e-9 * total);
+            expectCells(starter + flour + water, total, 1e-9 * total);
+            expectCells(total / starter, ratio, 1e-7 * ratio);
+            expectCells(water / flour, wet, 1e-6);
+            before = total;
+          }
+        },
+      ),
+      { seed: SEED },
+    );
+  });
+
+  test("one feed is BAKE_STARTERFEED; of more the first corrects the hydration, or says how much starter would fit", () => {
+    fc.assert(
+      fc.property(
+        weight,
+        fc.double({ min: 1.05, max: 30, noNaN: true }),
+        hydration,
+        hydration,
+        (start, times, to, now) => {
+          const wanted = start * times;
+          const one = answerOf(() => feeds(start, wanted, to, 1, "", now)[0]);
+          const other = answerOf(() => cells("BAKE_STARTERFEED", wanted, to, now, start));
+          if (Array.isArray(one) && Array.isArray(other)) expectCells(one.slice(0, 3), other, 1e-8 * wanted);
+          else expect([typeof one, typeof other]).toEqual(["string", "string"]);
+          const many = answerOf(() => feeds(start, wanted, to, 3, "", now));
+          if (Array.isArray(many)) {
+            const [starter = 0, flour = 0, water = 0, total = 0] = many[0] ?? [];
+            expectCells((water + (starter * now) / (1 + now)) / (flour + starter / (1 + now)), to, 1e-6);
+            expectCells(total / starter, times ** (1 / 3), 1e-7);
+            expect(Math.min(flour, water)).toBeGreaterThanOrEqual(0);
+          } else {
+            // What the sentence says does fit, and hardly more.
+            const most = Number(/at most ([\d.]+) fits/.exec(String(many))?.[1]);
+            fc.pre(most > 0.01);
+            expect(feeds(most, wanted, to, 3, "", now)).toHaveLength(3);
+            expect(refusal("BAKE_FEEDPLAN", most * 1.01 + 1e-3, wanted, to, 3, "", now)).toContain(
+              "too much for the first",
+            );
+          }
+        },
+      ),
+      { seed: SEED },
+    );
+  });
+
+  test.each([
+    [[10, 90, 1, 2.5], "feeds is 2.5; enter a whole number"],
+    [[10, 90, 1, 0], "feeds is 0; it cannot be below 1"],
+    [[10, 90, 1, 22], "feeds is 22; it cannot be above 21"],
+    [[90, 90, 1, 1], "start is 90, and a feed only adds to it; enter less than the 90 that the last feed makes"],
+    [[10, 90, 100, 2], "hydration is 100, which is 10000 %"],
+    [[10, 90, 0, 2, "", 1], "no dry feed does that"],
+    [["", 90, 1, 2], "start is blank"],
+  ])("%j is refused", (args, because) => expect(refusal("BAKE_FEEDPLAN", ...args)).toContain(because));
+
+  test("a starter of flour alone can be fed wet", () => {
+    expectCells(feeds(10, 40, 1, 1, "", 0), [[10, 10, 20, 40]]);
+  });
+});
+
+/** An answer, or the sentence of a refusal. */
+function answerOf<T>(ask: () => T): T | string {
+  try {
+    return ask();
+  } catch (error) {
+    if (!(error instanceof CellError)) throw error;
+    return error.message;
+  }
+}

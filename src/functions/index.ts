@@ -44,9 +44,12 @@ import { TINAREA } from "./tins/TINAREA.ts";
 import { TINCAPACITY } from "./tins/TINCAPACITY.ts";
 import { TINDOUGH } from "./tins/TINDOUGH.ts";
 import { TINGUIDE } from "./tins/TINGUIDE.ts";
+import { TINMATCH } from "./tins/TINMATCH.ts";
 import { TINNOTE } from "./tins/TINNOTE.ts";
+import { FEEDPLAN } from "./yeast/FEEDPLAN.ts";
 import { PREFERMENT } from "./yeast/PREFERMENT.ts";
 import { STARTERFEED } from "./yeast/STARTERFEED.ts";
+import { YEASTPLAN } from "./yeast/YEASTPLAN.ts";
 import { YEASTSWAP } from "./yeast/YEASTSWAP.ts";
 import { YEASTTIME } from "./yeast/YEASTTIME.ts";
 
@@ -67,6 +70,7 @@ export const FUNCTIONS: readonly SheetFunction[] = [
   WEIGHTLIMITS,
   TINCAPACITY,
   TINAREA,
+  TINMATCH,
   TINGUIDE,
   TINDOUGH,
   TINNOTE,
@@ -80,8 +84,10 @@ export const FUNCTIONS: readonly SheetFunction[] = [
   WATERNOTE,
   YEASTSWAP,
   YEASTTIME,
+  YEASTPLAN,
   PREFERMENT,
   STARTERFEED,
+  FEEDPLAN,
   CONTENT,
   HYDRATION,
   PLAINWATER,

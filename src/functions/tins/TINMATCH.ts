@@ -1,0 +1,132 @@
+import { isBlank, isProblem, number, word } from "../../../shared/cell.ts";
+import { cell, column, optional, table } from "../../../shared/decoder.ts";
+import { lengthUnit } from "../../../shared/readers.ts";
+import { fault } from "../../../shared/refusal.ts";
+import { TIN_SHAPES } from "../../../shared/tin.ts";
+import { matchTins, TIN_MEASURES } from "../../../shared/tin-match.ts";
+import { define, down } from "../../define.ts";
+
+const size = number<number>("a size such as 23", { min: 0, max: 1e5 });
+/** Of the shapes with most sizes: length, width, depth and both at the base. */
+const MOST_SIZES = 5;
+
+/** A row of sizes for each tin; blank cells at its end are left off. */
+const sizesTable = () =>
+  table(size.hint, false, (rows, argument, faults): (number | null)[][] => {
+    const width = rows.reduce((most, row) => Math.max(most, row.length), 0);
+    if (width > MOST_SIZES) {
+      faults.push(fault(`are ${width} columns; choose the sizes alone, at most ${MOST_SIZES} columns`, argument));
+      return [];
+    }
+    return rows.map((row, index) => {
+      const sizes = row.map((raw): number | null => {
+        if (isBlank(raw)) return null;
+        const read = size.read(raw);
+        if (!isProblem(read)) return read;
+        faults.push(fault(read.problem, argument, index + 1));
+        return null;
+      });
+      while (sizes.length > 0 && sizes[sizes.length - 1] === null) sizes.pop();
+      return sizes;
+    });
+  });
+
+export const TINMATCH = define({
+  name: "BAKE_TINMATCH",
+  family: "Tins",
+  summary: "Which of your tins fits: each tin's capacity or area over the one a recipe asks for, and the nearest tin.",
+  args: {
+    wanted: {
+      is: cell(number<number>("a capacity in cm³ or an area in cm², such as 1900", { above: 0, max: 1e9 })),
+      says: "What the recipe's tin holds, in cm³, or the area of its rim, in cm².",
+    },
+    shapes: {
+      is: column(word(TIN_SHAPES)),
+      says: "A row for each tin: box, round, ring, oval, dome, wreath, polygon or water.",
+    },
+    sizes: {
+      is: sizesTable(),
+      says: "A table with a row for each tin, its sizes in BAKE_TINCAPACITY's order from left to right.",
+    },
+    by: {
+      is: optional(word(TIN_MEASURES), "capacity"),
+      says: '(optional) What is compared: "capacity" (default), or "area" for a layer of the same depth.',
+    },
+    unit: { is: optional(lengthUnit(), "cm"), says: '(optional) Unit of the sizes: "cm" (default), "mm" or "in".' },
+  },
+  returns: {
+    shape: "rows",
+    cells: ["of what is wanted", "nearest row"],
+    says: "A row for each tin: its capacity or area over what is wanted. Beside the first stands the row of the nearest tin.",
+  },
+  examples: [
+    {
+      call: [
+        729.66,
+        down("round", "round", "round"),
+        [
+          [8, 3],
+          [9, 3],
+          [16, 3],
+        ],
+        "area",
+        "in",
+      ],
+      gives: [
+        [4 / 9, 2],
+        [0.5625, ""],
+        [16 / 9, ""],
+      ],
+      within: 1e-5,
+      source: "Mumsnet 1769010: a 9 inch round is 0.5625 of a 12 inch one (729.66 cm²) at the same depth",
+    },
+    {
+      call: [
+        3408.5,
+        down("box", "", "round"),
+        [
+          [13, 4, 4],
+          ["", "", ""],
+          [9, 4, ""],
+        ],
+        "",
+        "in",
+      ],
+      gives: [
+        [(208 * 16.387064) / 3408.5, 1],
+        ["", ""],
+        [(Math.PI * 81 * 16.387064) / 3408.5, ""],
+      ],
+      source: "derived: 208 and 81 π cubic inches of 16.387064 cm³ (NIST SP 811)",
+    },
+  ],
+  refusals: [
+    {
+      call: [
+        1900,
+        down("box", "round"),
+        [
+          [23, 13, ""],
+          [20, 5, ""],
+        ],
+      ],
+      because:
+        "BAKE_TINMATCH: sizes row 1 have no depth: place 3 is blank; a box tin takes length, width, depth, [base length], [base width].",
+    },
+    {
+      call: [
+        1900,
+        down("box"),
+        [
+          [23, 13, 7],
+          [20, 5, ""],
+        ],
+      ],
+      because: "BAKE_TINMATCH: shapes row 2 is blank though the row has sizes; enter a shape such as box or round.",
+    },
+  ],
+  compute: ({ wanted, shapes, sizes, by, unit }) => {
+    const { ratios, nearest } = matchTins(wanted, shapes, sizes, by, unit);
+    return ratios.map((ratio, index) => [ratio, index === 0 ? nearest : null]);
+  },
+});
