@@ -11,7 +11,7 @@ type AnyDecoder = Decoder<any>;
 type Parts = Readonly<Record<string, { readonly is: AnyDecoder; readonly says: string }>>;
 type Decoded<P extends Parts> = { readonly [K in keyof P]: P[K]["is"] extends Decoder<infer T> ? T : never };
 
-/** The one class of the eight a function belongs to; the README lists them in this order. */
+/** The one class of the eight a function belongs to; the reference lists them in this order. */
 export const FAMILIES = [
   "Formula",
   "Dough and mixes",
@@ -63,7 +63,7 @@ type Definition<P extends Parts, R extends Returns> = {
   readonly compute: (args: Decoded<P>) => Shapes[R["shape"]];
 };
 
-/** A sheet function as its readers see it: call, stub, README, tests and help. */
+/** A sheet function as its readers see it: call, stub, reference, tests and help. */
 export type SheetFunction = {
   readonly name: string;
   readonly family: Family;

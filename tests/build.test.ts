@@ -2,8 +2,9 @@ import { readFileSync } from "node:fs";
 import vm from "node:vm";
 import * as esbuild from "esbuild";
 import { beforeAll, describe, expect, test } from "vitest";
-import { codeBundle, codeJs, readmeWithReference } from "../src/build/build.ts";
+import { codeBundle, codeJs, outdatedDocuments } from "../src/build/build.ts";
 import { benchScript, packedScript, sidebarHtml } from "../src/build/page.ts";
+import { REFERENCE_FILE } from "../src/build/print.ts";
 import { FUNCTIONS } from "../src/functions/index.ts";
 import { expectCells, typed } from "./support.ts";
 
@@ -155,10 +156,33 @@ test("the manifest asks for this spreadsheet and the sidebar, and is no card add
   expect(manifest).not.toHaveProperty("addOns");
 });
 
-test("the README's reference is the one the functions print", () => {
-  const readme = readFileSync("README.md", "utf8");
-  expect(readmeWithReference(readme)).toBe(readme);
-  for (const { name } of FUNCTIONS) expect(readme).toContain(`${name}(`);
+test("the README's index and the reference are what the functions print", () => {
+  expect(outdatedDocuments()).toEqual([]);
+});
+
+describe("the printed reference", () => {
+  const text = readFileSync(REFERENCE_FILE, "utf8");
+
+  test("has an entry for every function, and the README a line that leads to it", () => {
+    const readme = readFileSync("README.md", "utf8");
+    const headings = [...text.matchAll(/^### `(.+)`$/gm)].map(([, heading = ""]) => heading);
+    const links = [...readme.matchAll(/^- \[`(BAKE_\w+)`\]\(src\/functions\/README\.md#([^)]+)\) — \S/gm)];
+    expect(headings.map((heading) => heading.split("(")[0])).toEqual(FUNCTIONS.map(({ name }) => name));
+    expect(links.map(([, name]) => name)).toEqual(FUNCTIONS.map(({ name }) => name));
+    expect(links.map(([, , anchor]) => anchor)).toEqual(
+      headings.map((heading) =>
+        heading
+          .toLowerCase()
+          .replace(/[^a-z0-9_ -]/g, "")
+          .replace(/ /g, "-"),
+      ),
+    );
+  });
+
+  test("shows a blank result as (blank)", () => {
+    expect(text).toContain("**(blank)**");
+    expect(text).not.toContain("****");
+  });
 });
 
 test("nothing is needed at run time, and the lock file holds no addresses", () => {

@@ -1,9 +1,9 @@
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import * as esbuild from "esbuild";
 import { FUNCTIONS } from "../functions/index.ts";
 import { sidebarHtml } from "./page.ts";
 import { withoutHelp, withPackedLarder } from "./plugins.ts";
-import { reference, stub } from "./print.ts";
+import { functionIndex, REFERENCE_FILE, reference, stub } from "./print.ts";
 
 const GLOBALS = `
 function onOpen(e) {
@@ -61,12 +61,24 @@ export async function codeJs(): Promise<string> {
 
 const MARKERS = /(<!-- functions: printed by npm run build -->\n)[\s\S]*?(<!-- \/functions -->)/;
 
-/** The README with its function reference printed anew. */
-export function readmeWithReference(readme: string): string {
-  return readme.replace(MARKERS, (_, open: string, close: string) => `${open}\n${reference(FUNCTIONS)}\n\n${close}`);
+/** The README with its index of functions printed anew. */
+export function readmeWithIndex(readme: string): string {
+  return readme.replace(
+    MARKERS,
+    (_, open: string, close: string) => `${open}\n${functionIndex(FUNCTIONS)}\n\n${close}`,
+  );
 }
 
-/** Writes the three files that are pushed, and the reference in the README. */
+/** The printed documents that differ from what the functions print now: path and text. */
+export function outdatedDocuments(): readonly { readonly path: string; readonly text: string }[] {
+  const documents = [
+    { path: "README.md", text: readmeWithIndex(readFileSync("README.md", "utf8")) },
+    { path: REFERENCE_FILE, text: reference(FUNCTIONS) },
+  ];
+  return documents.filter(({ path, text }) => !existsSync(path) || readFileSync(path, "utf8") !== text);
+}
+
+/** Writes the three files that are pushed. */
 export async function build(): Promise<void> {
   mkdirSync("dist", { recursive: true });
   const [code, sidebar] = await Promise.all([codeJs(), sidebarHtml()]);
@@ -77,8 +89,6 @@ export async function build(): Promise<void> {
 
 export async function run(): Promise<void> {
   await build();
-  const readme = readFileSync("README.md", "utf8");
-  const printed = readmeWithReference(readme);
-  if (printed !== readme) writeFileSync("README.md", printed);
-  console.log("Built dist/Code.js, dist/sidebar.html and dist/appsscript.json; the README's reference is current.");
+  for (const { path, text } of outdatedDocuments()) writeFileSync(path, text);
+  console.log("Built dist/Code.js, dist/sidebar.html and dist/appsscript.json; the function reference is current.");
 }

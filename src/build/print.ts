@@ -46,12 +46,42 @@ function typeOf(hint: string, shape: string, rowwise: boolean): string {
   return `Array<Array<${one}>>`;
 }
 
-/** The function reference of the README. */
+/** Where the whole reference is printed; the README's index links into it. */
+export const REFERENCE_FILE = "src/functions/README.md";
+
+const REFERENCE_HEAD = `# Function reference
+
+Printed by \`npm run build\` from the functions beside it; never edited by hand. Arguments in brackets may be left out. An argument that holds
+several values takes a column; a row is read as one. The weights of one call share one unit. Figures are rounded to four decimals here.`;
+
+/** The reference of all sheet functions, a whole Markdown file. */
 export function reference(functions: readonly SheetFunction[]): string {
+  return `${[REFERENCE_HEAD, ...byFamily(functions, "##", (some) => some.map(entry).join("\n\n"))].join("\n\n")}\n`;
+}
+
+/** One line a function, under its family, linked to its entry in the reference. */
+export function functionIndex(functions: readonly SheetFunction[]): string {
+  return byFamily(functions, "###", (some) => some.map(indexLine).join("\n")).join("\n\n");
+}
+
+function indexLine(made: SheetFunction): string {
+  return `- [\`${made.name}\`](${REFERENCE_FILE}#${anchor(signature(made))}) — ${made.summary}`;
+}
+
+/** The anchor that Markdown viewers give a heading: small letters, spaces as hyphens, punctuation dropped. */
+const anchor = (heading: string): string =>
+  heading
+    .toLowerCase()
+    .replace(/[^\w\- ]/g, "")
+    .replace(/ /g, "-");
+
+function byFamily(
+  functions: readonly SheetFunction[],
+  level: string,
+  section: (some: readonly SheetFunction[]) => string,
+): string[] {
   const families = [...new Set(functions.map(({ family }) => family))];
-  return families
-    .map((family) => [`### ${family}`, ...functions.filter((one) => one.family === family).map(entry)].join("\n\n"))
-    .join("\n\n");
+  return families.map((family) => `${level} ${family}\n\n${section(functions.filter((one) => one.family === family))}`);
 }
 
 function entry(made: SheetFunction): string {
@@ -59,7 +89,7 @@ function entry(made: SheetFunction): string {
   const [example] = made.examples;
   const [refusal] = made.refusals;
   return [
-    `#### \`${signature(made)}\``,
+    `### \`${signature(made)}\``,
     `${made.summary} ${made.returns.says}${made.rowwise ? " Every argument may be one cell or a column." : ""}`,
     args.join("\n"),
     [
@@ -74,5 +104,7 @@ function given({ gives }: Example): string {
   return gives.map((row) => row.map((cell) => `**${shownCell(cell)}**`).join(" and ")).join("; ");
 }
 
-const shownCell = (cell: CellValue): string =>
-  typeof cell === "number" ? String(Math.round(cell * 1e4) / 1e4) : String(cell);
+function shownCell(cell: CellValue): string {
+  if (cell === "") return "(blank)";
+  return typeof cell === "number" ? String(Math.round(cell * 1e4) / 1e4) : String(cell);
+}

@@ -1,4 +1,4 @@
-// Every sheet function, in the order of the README.
+// Every sheet function, in the order of the reference.
 import type { SheetFunction } from "../define.ts";
 import { DOUGHFOR } from "./dough/DOUGHFOR.ts";
 import { MIXES } from "./dough/MIXES.ts";
