@@ -1,15 +1,15 @@
-import { VERSION } from "../shared/bench.ts";
-import { check } from "./check.ts";
-import { day } from "./day.ts";
-import { element } from "./element.ts";
-import { newId } from "./form.ts";
-import { functions } from "./functions.ts";
-import { handOut } from "./hand-out.ts";
-import { make } from "./make.ts";
-import { onPanelWanted, type Panel, SHOWN_AGAIN } from "./panel.ts";
-import { readIn } from "./read-in.ts";
-import { selfCheck } from "./self-check.ts";
-import { ask, told } from "./server.ts";
+import { VERSION } from "../shared/protocol/bench.ts";
+import { check } from "./check/panel.ts";
+import { functions } from "./functions/panel.ts";
+import { selfCheck } from "./installation/panel.ts";
+import { ask, told } from "./kit/ask.ts";
+import { element } from "./kit/element.ts";
+import { newId } from "./kit/fields.ts";
+import { onPanelWanted, type Panel, SHOWN_AGAIN } from "./kit/panel.ts";
+import { make } from "./new-formula/panel.ts";
+import { readIn } from "./paste-recipe/panel.ts";
+import { day } from "./plan/panel.ts";
+import { handOut } from "./staff-card/panel.ts";
 
 /** In the order of their tabs. */
 const PANELS: readonly Panel[] = [make, readIn, check, day, handOut, functions];

@@ -1,4 +1,4 @@
-import type { ColumnModel, SheetModel } from "../shared/model.ts";
+import type { ColumnModel, SheetModel } from "../shared/sheet/model.ts";
 import { CAUTIONS, cautionsOf } from "./blocks/name.ts";
 
 const input = (name: string, head: string, unit: ColumnModel["unit"]): ColumnModel => ({

@@ -1,4 +1,4 @@
-import type { SheetModel } from "../shared/model.ts";
+import type { SheetModel } from "../shared/sheet/model.ts";
 import { formulaTable, TOTALS, totalsOf } from "./blocks/formula.ts";
 import { makeBlockOf, sizesTable } from "./blocks/make.ts";
 import { CAUTIONS, cautionsOf, nameBlockOf } from "./blocks/name.ts";

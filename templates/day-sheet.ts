@@ -1,4 +1,4 @@
-import { type SheetModel, WORKED_OUT } from "../shared/model.ts";
+import { type SheetModel, WORKED_OUT } from "../shared/sheet/model.ts";
 import { headingLine } from "./blocks/line.ts";
 import { CAUTIONS, cautionsOf } from "./blocks/name.ts";
 import { doughs, pieces, sheetFigures, wanted } from "./day/doughs.ts";

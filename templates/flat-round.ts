@@ -1,4 +1,4 @@
-import type { SheetModel } from "../shared/model.ts";
+import type { SheetModel } from "../shared/sheet/model.ts";
 import { chartBlockOf } from "./blocks/chart.ts";
 import { formulaTable, totalsBlock } from "./blocks/formula.ts";
 import { makeBlockOf } from "./blocks/make.ts";

@@ -1,4 +1,4 @@
-import { type ColumnModel, LIST_NAME, type SheetModel, type Unit, WORKED_OUT } from "../shared/model.ts";
+import { type ColumnModel, LIST_NAME, type SheetModel, type Unit, WORKED_OUT } from "../shared/sheet/model.ts";
 
 /** How a row of the list tells a cell or a column of its formula sheet: what stands there, or only where it is. */
 export type Told = "cell" | "texts" | "numbers" | "place";

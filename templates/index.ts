@@ -1,5 +1,5 @@
 // Every template, in the order of the bench.
-import type { SheetModel } from "../shared/model.ts";
+import type { SheetModel } from "../shared/sheet/model.ts";
 import { bakeOffLog } from "./bake-off-log.ts";
 import { withCosting } from "./blocks/costed.ts";
 import { withPlain } from "./blocks/plain.ts";

@@ -1,4 +1,4 @@
-import type { SheetModel } from "../shared/model.ts";
+import type { SheetModel } from "../shared/sheet/model.ts";
 import { chartBlockOf } from "./blocks/chart.ts";
 import { formulaTable, TOTALS, totalsOf } from "./blocks/formula.ts";
 import { makeBlockOf, rolledSizesTable } from "./blocks/make.ts";

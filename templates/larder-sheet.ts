@@ -1,5 +1,12 @@
-import { KIND_WORDS } from "../shared/kinds.ts";
-import { type Block, type ColumnModel, LARDER_NAME, type Line, type SheetModel, type Values } from "../shared/model.ts";
+import { KIND_WORDS } from "../shared/larder/kinds.ts";
+import {
+  type Block,
+  type ColumnModel,
+  LARDER_NAME,
+  type Line,
+  type SheetModel,
+  type Values,
+} from "../shared/sheet/model.ts";
 
 const note = (text: string): Line => ({ cells: [{ at: 0, role: "remark", text }] });
 const caution = (text: string): Line => ({ cells: [{ at: 0, role: "caution", text }] });

@@ -1,4 +1,4 @@
-import { MIXLOG_NAME, type SheetModel } from "../shared/model.ts";
+import { MIXLOG_NAME, type SheetModel } from "../shared/sheet/model.ts";
 import { headingLine, label } from "./blocks/line.ts";
 import { CAUTIONS, cautionsOf } from "./blocks/name.ts";
 

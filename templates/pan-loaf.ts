@@ -1,4 +1,4 @@
-import type { SheetModel } from "../shared/model.ts";
+import type { SheetModel } from "../shared/sheet/model.ts";
 import { chartBlockOf } from "./blocks/chart.ts";
 import { formulaTable, tinTotalsBlock } from "./blocks/formula.ts";
 import { makeBlock, sizesTable } from "./blocks/make.ts";

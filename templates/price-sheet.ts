@@ -1,4 +1,11 @@
-import { type Block, type ColumnModel, type Formula, type SheetModel, type Unit, WORKED_OUT } from "../shared/model.ts";
+import {
+  type Block,
+  type ColumnModel,
+  type Formula,
+  type SheetModel,
+  type Unit,
+  WORKED_OUT,
+} from "../shared/sheet/model.ts";
 import { computedLine, headingLine, inputLine } from "./blocks/line.ts";
 
 /** A column of the larder, wherever it stands there. */

@@ -1,4 +1,4 @@
-import type { SheetModel } from "../shared/model.ts";
+import type { SheetModel } from "../shared/sheet/model.ts";
 import { chartBlockOf } from "./blocks/chart.ts";
 import { totalsBlock } from "./blocks/formula.ts";
 import { liquidBlock, usedTable } from "./blocks/liquid.ts";

@@ -1,12 +1,12 @@
 // One function: what it tells, its arguments as fields, an example, and the button that writes it at the cursor.
-import { isProblem } from "../../shared/cell.ts";
-import { entryFormula, readEntry } from "../../shared/entry.ts";
-import type { FunctionHelp } from "../../shared/function-help.ts";
-import { insertAnswer } from "../../shared/insert.ts";
-import { element, say } from "../element.ts";
-import { type Form, goTo, showTroubles, textField } from "../form.ts";
-import { type Trouble, trouble } from "../make/trouble.ts";
-import { ask, told } from "../server.ts";
+import { isProblem } from "../../shared/cells/cell.ts";
+import { entryFormula, readEntry } from "../../shared/cells/entry.ts";
+import type { FunctionHelp } from "../../shared/protocol/function-help.ts";
+import { insertAnswer } from "../../shared/protocol/insert.ts";
+import { ask, told } from "../kit/ask.ts";
+import { element, say } from "../kit/element.ts";
+import { type Form, goTo, showTroubles, textField } from "../kit/fields.ts";
+import { type Trouble, trouble } from "../new-formula/trouble.ts";
 
 const PATIENCE_MS = 30_000;
 const SHOW_AFTER_MS = 400;

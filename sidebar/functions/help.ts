@@ -1,6 +1,7 @@
 // What every function is, found by what somebody wants to know.
-import type { FunctionHelp } from "../../shared/function-help.ts";
-import { folded, singularName } from "../../shared/words.ts";
+
+import { folded, singularName } from "../../shared/base/words.ts";
+import type { FunctionHelp } from "../../shared/protocol/function-help.ts";
 
 /** The build puts it here. */
 declare const FUNCTION_HELP: readonly FunctionHelp[];

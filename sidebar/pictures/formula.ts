@@ -1,8 +1,8 @@
-import { barHeight, type KindPart, kindBar } from "../../shared/kind-bar.ts";
-import { shown } from "../../shared/show.ts";
-import { drawn } from "../element.ts";
-import { newId } from "../form.ts";
-import { inUnit } from "../make/figures.ts";
+import { shown } from "../../shared/base/show.ts";
+import { barHeight, type KindPart, kindBar } from "../../shared/drawings/kind-bar.ts";
+import { drawn } from "../kit/element.ts";
+import { newId } from "../kit/fields.ts";
+import { inUnit } from "../new-formula/figures.ts";
 
 const WIDTH = 262;
 const [LEFT, WIDE] = [6, 54];

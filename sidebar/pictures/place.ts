@@ -1,4 +1,4 @@
-import { element } from "../element.ts";
+import { element } from "../kit/element.ts";
 
 /**
  * Where a picture stands. Its words grow with the text of the page; where it is wider than the panel then, it can be moved

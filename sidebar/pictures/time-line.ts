@@ -1,6 +1,6 @@
-import type { StepBars } from "../../shared/step-bars.ts";
-import { drawn } from "../element.ts";
-import { newId } from "../form.ts";
+import type { StepBars } from "../../shared/drawings/step-bars.ts";
+import { drawn } from "../kit/element.ts";
+import { newId } from "../kit/fields.ts";
 
 export const LINE_WIDTH = 256;
 const LEFT = 3;

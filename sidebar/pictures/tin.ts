@@ -1,12 +1,12 @@
-import { shown } from "../../shared/show.ts";
-import { apart, below, levelOf, type Point, tinSection } from "../../shared/tin-drawing.ts";
-import { tinDough } from "../../shared/tin-guide.ts";
-import type { TinView } from "../../shared/tin-view.ts";
-import { centimetres, cubicCentimetres, fromCentimetres, toGrams } from "../../shared/units.ts";
-import { drawn } from "../element.ts";
-import { newId } from "../form.ts";
-import { inUnit } from "../make/figures.ts";
-import type { Units } from "../make/quantity.ts";
+import { shown } from "../../shared/base/show.ts";
+import { centimetres, cubicCentimetres, fromCentimetres, toGrams } from "../../shared/base/units.ts";
+import { apart, below, levelOf, type Point, tinSection } from "../../shared/drawings/tin-drawing.ts";
+import type { TinView } from "../../shared/drawings/tin-view.ts";
+import { tinDough } from "../../shared/tins/tin-guide.ts";
+import { drawn } from "../kit/element.ts";
+import { newId } from "../kit/fields.ts";
+import { inUnit } from "../new-formula/figures.ts";
+import type { Units } from "../new-formula/quantity.ts";
 
 /** The units that a tin and its dough are told in. */
 export type TinUnits = Pick<Units, "weight" | "length">;

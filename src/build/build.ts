@@ -29,7 +29,7 @@ function GRAMWRIGHT_PROBE(first, second, third) {
 /** All that the stubs call, and the sources it was made of with what each takes of it. */
 export async function codeBundle() {
   const { outputFiles, metafile } = await esbuild.build({
-    entryPoints: ["src/main.ts"],
+    entryPoints: ["src/add-on/main.ts"],
     inject: ["src/build/short-names.js"],
     bundle: true,
     write: false,
@@ -84,7 +84,7 @@ export async function build(): Promise<void> {
   const [code, sidebar] = await Promise.all([codeJs(), sidebarHtml()]);
   writeFileSync("dist/Code.js", code);
   writeFileSync("dist/sidebar.html", sidebar);
-  writeFileSync("dist/appsscript.json", readFileSync("src/appsscript.json", "utf8"));
+  writeFileSync("dist/appsscript.json", readFileSync("src/add-on/appsscript.json", "utf8"));
 }
 
 export async function run(): Promise<void> {

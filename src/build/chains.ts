@@ -1,5 +1,5 @@
-import { holds, layOut } from "../../shared/layout.ts";
-import type { Formula, Options, SheetModel } from "../../shared/model.ts";
+import { holds, layOut } from "../../shared/sheet/layout.ts";
+import type { Formula, Options, SheetModel } from "../../shared/sheet/model.ts";
 import { type Node, nodesOf, parseFormula } from "./formula-parser.ts";
 
 export type Named = {

@@ -1,7 +1,7 @@
 import { build, outdatedDocuments } from "./build.ts";
 import { runTool } from "./shell.ts";
 
-const PROJECTS = [".", "src", "src/build", "sidebar", "tests"];
+const PROJECTS = [".", "src/add-on", "src/build", "sidebar", "tests"];
 
 /** Build, printed documents, types, lint and format: everything but the tests. */
 export async function run(): Promise<void> {

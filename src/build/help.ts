@@ -1,6 +1,6 @@
 // What the bench's Functions panel shows: every function's words and one example.
-import type { FunctionHelp } from "../../shared/function-help.ts";
-import type { Argument, CellValue, Example, SheetFunction } from "../define.ts";
+import type { FunctionHelp } from "../../shared/protocol/function-help.ts";
+import type { Argument, CellValue, Example, SheetFunction } from "../functions/define.ts";
 import { FUNCTIONS } from "../functions/index.ts";
 import { formulaText } from "./print.ts";
 

@@ -1,9 +1,9 @@
 // What a template's formulas may not do, so that they mean the same in every locale, in the local workbook and in LibreOffice.
 
-import { a1 } from "../../shared/a1.ts";
-import { layOut } from "../../shared/layout.ts";
-import type { Options, SheetModel } from "../../shared/model.ts";
-import { ARITHMETIC_CALLS, OTHER_CALLS, RANGE_CALLS } from "../../shared/sheet-calls.ts";
+import { a1 } from "../../shared/sheet/a1.ts";
+import { layOut } from "../../shared/sheet/layout.ts";
+import type { Options, SheetModel } from "../../shared/sheet/model.ts";
+import { ARITHMETIC_CALLS, OTHER_CALLS, RANGE_CALLS } from "../../shared/sheet/sheet-calls.ts";
 import { FUNCTIONS } from "../functions/index.ts";
 import { type Formulas, formulasOf, longestChain, type Named } from "./chains.ts";
 import { type Node, nodesOf, parseFormula } from "./formula-parser.ts";

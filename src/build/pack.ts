@@ -1,5 +1,5 @@
 import { readFileSync, writeFileSync } from "node:fs";
-import { VERSION } from "../../shared/bench.ts";
+import { VERSION } from "../../shared/protocol/bench.ts";
 import { build } from "./build.ts";
 import { zipped } from "./zip.ts";
 

@@ -1,5 +1,5 @@
-// Writes the larder's table as shared/larder-packing.ts reads it.
-import { BETWEEN, DECIMALS, ENDING, LEADING, MOST_SIGNS, signOf } from "../../shared/larder-packing.ts";
+// Writes the larder's table as shared/larder/larder-packing.ts reads it.
+import { BETWEEN, DECIMALS, ENDING, LEADING, MOST_SIGNS, signOf } from "../../shared/larder/larder-packing.ts";
 
 export type PackedLarder = {
   readonly text: string;

@@ -1,7 +1,7 @@
 // sidebar.html: page, look and script in one file, look and script packed.
 import { readFileSync } from "node:fs";
 import * as esbuild from "esbuild";
-import type { CheckExample } from "../../shared/self-check.ts";
+import type { CheckExample } from "../../shared/protocol/self-check.ts";
 import { PARTED, packed, unpacked } from "../../sidebar/packed.ts";
 import { FUNCTIONS } from "../functions/index.ts";
 import { functionHelp } from "./help.ts";

@@ -1,7 +1,7 @@
 // What the built files leave out of the sources.
 import { readFileSync } from "node:fs";
 import type * as esbuild from "esbuild";
-import { larderLines } from "../../shared/larder-rows.ts";
+import { larderLines } from "../../shared/larder/larder-rows.ts";
 import { packedLarder } from "./packed-larder.ts";
 
 const WORDS = /\b(?:says|summary|family):\s*(?:"(?:[^"\\\n]|\\.)*"|'(?:[^'\\\n]|\\.)*'),?/g;
@@ -34,7 +34,7 @@ export const withoutExpectations: esbuild.Plugin = {
   },
 };
 
-const LARDER = /shared[\\/]larder-rows\.ts$/;
+const LARDER = /shared[\\/]larder[\\/]larder-rows\.ts$/;
 
 /** The bench asks the add-on about ingredients; of the larder's table it gets one row, so that what refers to it still works. */
 export const withoutLarder: esbuild.Plugin = {

@@ -1,4 +1,4 @@
-import type { Argument, CellValue, Example, SheetFunction } from "../define.ts";
+import type { Argument, CellValue, Example, SheetFunction } from "../functions/define.ts";
 
 /** A call as a person types it in a sheet. */
 export function formulaText(name: string, args: readonly Argument[]): string {

@@ -1,5 +1,5 @@
 // Every sheet function, in the order of the reference.
-import type { SheetFunction } from "../define.ts";
+import type { SheetFunction } from "./define.ts";
 import { DOUGHFOR } from "./dough/DOUGHFOR.ts";
 import { MIXES } from "./dough/MIXES.ts";
 import { PIECES } from "./dough/PIECES.ts";

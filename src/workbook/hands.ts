@@ -1,7 +1,7 @@
-import type { Engine } from "./engine.ts";
-import type { Position, Zone } from "./library.ts";
-import { engineName, zoneOf } from "./places.ts";
-import type { Session } from "./session.ts";
+import type { Engine } from "./engine/engine.ts";
+import type { Position, Zone } from "./engine/library.ts";
+import { engineName, zoneOf } from "./engine/places.ts";
+import type { Session } from "./service/session.ts";
 
 /** Finds sheets by their names and cells by A1 notation. */
 export type Finder = ReturnType<typeof makeFinder>;

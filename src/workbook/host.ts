@@ -1,14 +1,14 @@
-import { answerAtOnce, type Served } from "../../sidebar/plan/at-once.ts";
-import { cellValue } from "./custom.ts";
-import { type Engine, type LocaleCode, openEngine } from "./engine.ts";
+import { answerAtOnce, type Served } from "../planners/at-once.ts";
+import { cellValue } from "./engine/custom.ts";
+import { type Engine, type LocaleCode, openEngine } from "./engine/engine.ts";
+import type { Position, WorkbookData } from "./engine/library.ts";
+import { loadLibrary } from "./engine/library-node.ts";
+import { openNodeRealm } from "./engine/realm-node.ts";
+import { findCallable } from "./engine/stubs.ts";
 import { makeFinder, makeHands } from "./hands.ts";
-import type { Position, WorkbookData } from "./library.ts";
-import { loadLibrary } from "./library-node.ts";
-import { noteAt } from "./range.ts";
-import { openNodeRealm } from "./realm-node.ts";
-import { makeScript, type Script, servicesFor } from "./script.ts";
-import { type MenuItem, Session, type Shown } from "./session.ts";
-import { findCallable } from "./stubs.ts";
+import { noteAt } from "./service/range.ts";
+import { makeScript, type Script, servicesFor } from "./service/script.ts";
+import { type MenuItem, Session, type Shown } from "./service/session.ts";
 
 export type HostCell = {
   /** As a script reads it: "" for a blank cell, the text of an error, a Date for a date. */

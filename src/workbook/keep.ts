@@ -14,7 +14,7 @@ import {
   writeSync,
 } from "node:fs";
 import { basename, dirname, join } from "node:path";
-import type { WorkbookData } from "./library.ts";
+import type { WorkbookData } from "./engine/library.ts";
 
 const KIND = "gramwright workbook 1";
 

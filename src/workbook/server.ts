@@ -1,10 +1,10 @@
 import { readFile } from "node:fs/promises";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import { extname, join, normalize } from "node:path";
+import type { WorkbookData } from "./engine/library.ts";
 import { openWorkbook } from "./host.ts";
 import type { Keeper } from "./keep.ts";
-import type { WorkbookData } from "./library.ts";
-import { toXlsx } from "./xlsx.ts";
+import { toXlsx } from "./xlsx/xlsx.ts";
 
 export const FIRST_PORT = 4780;
 const ADDRESS = "127.0.0.1";

@@ -4,12 +4,12 @@ import * as esbuild from "esbuild";
 import { DEMO_FRONT } from "../../templates/demo/shop.ts";
 import { build } from "../build/build.ts";
 import { demoToday } from "./demo.ts";
+import { textTable } from "./engine/table.ts";
 import { openWorkbook, type WorkbookHost } from "./host.ts";
 import { openKeeper } from "./keep.ts";
 import { serve } from "./server.ts";
-import { WORKBOOK_NAME } from "./sheets.ts";
-import { textTable } from "./table.ts";
-import { toXlsx } from "./xlsx.ts";
+import { WORKBOOK_NAME } from "./service/sheets.ts";
+import { toXlsx } from "./xlsx/xlsx.ts";
 
 type Wish = { readonly save: string } | { readonly port: number | undefined; readonly file: string };
 

@@ -1,4 +1,4 @@
-import type { Block, CellModel } from "../../shared/model.ts";
+import type { Block, CellModel } from "../../shared/sheet/model.ts";
 
 const ROOMS = [1, 2, 3, 4];
 const FLOURS = [1, 2, 3, 4, 5];

@@ -1,5 +1,5 @@
-import type { Block, ColumnModel, Formula, Table } from "../../shared/model.ts";
-import { MEANINGS } from "../../shared/price.ts";
+import { MEANINGS } from "../../shared/money/price.ts";
+import type { Block, ColumnModel, Formula, Table } from "../../shared/sheet/model.ts";
 import type { Costed } from "./costed.ts";
 import { computedLine, headingLine, inputLine, label } from "./line.ts";
 
@@ -151,7 +151,7 @@ export function sizeCosts(costed: Costed): Table | Block {
   };
 }
 
-/** Selling price in the sheet's own sums, as shared/price.ts has it; blank where the share cannot be meant. */
+/** Selling price in the sheet's own sums, as shared/money/price.ts has it; blank where the share cannot be meant. */
 const PLAIN_PRICE = (() => {
   const cost = 'IF(@price_from="ingredients";@size_ingredients;@size_cost)';
   const price = `${cost}*SWITCH(@price_by;"cost share";1/@price_share;"margin";1/(1-@price_share);1+@price_share)*(1+@price_tax)`;

@@ -1,4 +1,4 @@
-import type { Band, Block, Condition, SheetModel, Table } from "../../shared/model.ts";
+import type { Band, Block, Condition, SheetModel, Table } from "../../shared/sheet/model.ts";
 import { costBlock, costColumns, sizeCosts } from "./cost.ts";
 import { labelBlock, labelCautions, nutritionBlock } from "./label.ts";
 

@@ -1,5 +1,5 @@
-import { KIND_CHOICES } from "../../shared/kinds.ts";
-import type { Block, ColumnModel, Formula, Table, Unit } from "../../shared/model.ts";
+import { KIND_CHOICES } from "../../shared/larder/kinds.ts";
+import type { Block, ColumnModel, Formula, Table, Unit } from "../../shared/sheet/model.ts";
 import { AMOUNT_OF } from "./make.ts";
 import { BY_WEIGHT_TOO, PLAIN_CHECK, PLAIN_DOUGH, plainRemark, plainRows } from "./plain-rows.ts";
 

@@ -1,4 +1,4 @@
-import type { Block, CellModel, Formula, Line } from "../../shared/model.ts";
+import type { Block, CellModel, Formula, Line } from "../../shared/sheet/model.ts";
 import type { Costed } from "./costed.ts";
 import { computedLine, headingLine, inputLine, label } from "./line.ts";
 

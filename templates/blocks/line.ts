@@ -1,4 +1,4 @@
-import type { CellModel, Formula, Line, Unit } from "../../shared/model.ts";
+import type { CellModel, Formula, Line, Unit } from "../../shared/sheet/model.ts";
 
 /** A label and the cell that is typed beside it; `at` is the cell's column. */
 export function inputLine(text: string, name: string, unit: Unit, more: Partial<CellModel> = {}, at = 1): Line {

@@ -1,4 +1,4 @@
-import type { Block, ColumnModel } from "../../shared/model.ts";
+import type { Block, ColumnModel } from "../../shared/sheet/model.ts";
 import { COLUMNS, ingredientTable } from "./formula.ts";
 import { computedLine, headingLine, inputLine, label } from "./line.ts";
 import { AMOUNT_OF } from "./make.ts";

@@ -1,4 +1,4 @@
-import type { Block, Line, Table, Unit } from "../../shared/model.ts";
+import type { Block, Line, Table, Unit } from "../../shared/sheet/model.ts";
 
 /** Pieces that are not counted for want of a weight; without it there is no amount. */
 const NO_WEIGHT = "no weight";

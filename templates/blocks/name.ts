@@ -1,4 +1,4 @@
-import type { Block } from "../../shared/model.ts";
+import type { Block } from "../../shared/sheet/model.ts";
 
 /** Name, shop, version, date and the last two changes. */
 export const nameBlockOf = (title: string): Block => ({

@@ -1,8 +1,8 @@
-import type { ColumnModel, Formula, Table } from "../../shared/model.ts";
+import type { ColumnModel, Formula, Table } from "../../shared/sheet/model.ts";
 import { isKind } from "./plain-rows.ts";
 import type { Figure } from "./plain-steps.ts";
 
-// Effective hydration in the sheet's own sums, as shared/enrichment.ts has it: what water is in an ingredient stands in a list.
+// Effective hydration in the sheet's own sums, as shared/enrichment/enrichment.ts has it: what water is in an ingredient stands in a list.
 
 /** Filled when the sheet is built; a new ingredient gets a row of its own. */
 export const moistTable: Table = {

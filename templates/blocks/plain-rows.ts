@@ -1,8 +1,8 @@
-import { KIND_WORDS, PREFERMENT_WORDS } from "../../shared/kinds.ts";
-import type { ColumnModel } from "../../shared/model.ts";
+import { KIND_WORDS, PREFERMENT_WORDS } from "../../shared/larder/kinds.ts";
+import type { ColumnModel } from "../../shared/sheet/model.ts";
 import { DUST, type Figure, plainSteps, STEP_FIGURES } from "./plain-steps.ts";
 
-// Share of flour and weight of every row in the sheet's own sums, as fillIn() of shared/fill-in.ts works them out. What is
+// Share of flour and weight of every row in the sheet's own sums, as fillIn() of shared/formula/fill-in.ts works them out. What is
 // worked out on the side is mostly single figures: of columns that wait for columns a spreadsheet calculates only so many.
 
 /** What the rows of a table are told by: the column of percentages, and that of weights where there is one. */
@@ -14,10 +14,10 @@ export type Told = {
 };
 
 const quotedList = (words: readonly string[]) => `{${words.map((word) => `"${word}"`).join(";")}}`;
-/** A plural s is read past, as singularName() of shared/words.ts does. */
+/** A plural s is read past, as singularName() of shared/base/words.ts does. */
 const withPlurals = (words: readonly string[]) => quotedList(words.flatMap((word) => [word, `${word}s`]));
 
-/** Flour rows may miss 100 % by half a point; see shared/percents.ts. */
+/** Flour rows may miss 100 % by half a point; see shared/formula/percents.ts. */
 const NEAR = `5/1000*${DUST}`;
 
 export const isKind = (...words: readonly string[]) =>
@@ -49,7 +49,7 @@ const before = (told: Told) =>
   );
 const filledRows = (told: Told) => `(${lengthOf(told)}>0)*COUNT(@times)`;
 
-/** The most a row may be where the flour is 1, and the least salt where it is 100; see misfits() in shared/percents.ts. */
+/** The most a row may be where the flour is 1, and the least salt where it is 100; see misfits() in shared/formula/percents.ts. */
 const MOST = `IF(${isKind("salt")}>0;1/4;IF(${isKind("yeast")}>0;15/100;IF(${isKind("water", "fat")}>0;3;IF(${isKind("sugar", "egg")}+(@kind="dairy")>0;5;40))))`;
 
 /** What is wrong with a row, in few words; the remark beside the row shows it. */

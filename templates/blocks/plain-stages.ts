@@ -1,8 +1,8 @@
-import type { ColumnModel, Formula } from "../../shared/model.ts";
+import type { ColumnModel, Formula } from "../../shared/sheet/model.ts";
 import { isKind } from "./plain-rows.ts";
 import { DUST, type Figure, plainSteps } from "./plain-steps.ts";
 
-// Preferment and final mix of one mix in the sheet's own sums, as shared/stages.ts divides them.
+// Preferment and final mix of one mix in the sheet's own sums, as shared/formula/stages.ts divides them.
 
 const FLOUR = `${isKind("flour")}>0`;
 const WATER = `${isKind("water")}>0`;

@@ -1,6 +1,6 @@
-import type { CellModel, Formula } from "../../shared/model.ts";
+import type { CellModel, Formula } from "../../shared/sheet/model.ts";
 
-// Weights on the steps of the scale in the sheet's own sums, as onSteps() of shared/scaling.ts rounds them.
+// Weights on the steps of the scale in the sheet's own sums, as onSteps() of shared/base/scaling.ts rounds them.
 
 /** A figure that is worked out on the side. */
 export type Figure = { readonly says: string; readonly name: string; readonly formula: Formula } & Partial<CellModel>;

@@ -1,8 +1,8 @@
-import type { Formula } from "../../shared/model.ts";
-import { TIN_DOUGH_KINDS, type TinDoughKind, tinGuide } from "../../shared/tin-guide.ts";
+import type { Formula } from "../../shared/sheet/model.ts";
+import { TIN_DOUGH_KINDS, type TinDoughKind, tinGuide } from "../../shared/tins/tin-guide.ts";
 import type { Figure } from "./plain-steps.ts";
 
-// The tin in the sheet's own sums, as shared/tin.ts and shared/tin-guide.ts have it.
+// The tin in the sheet's own sums, as shared/tins/tin.ts and shared/tins/tin-guide.ts have it.
 
 const KINDS = Object.keys(TIN_DOUGH_KINDS) as TinDoughKind[];
 const BATTERS = ["layer cake", "pound cake", "muffin", "sponge", "brownie"] satisfies TinDoughKind[];
@@ -92,7 +92,7 @@ const IS_BATTER = `(${BATTERS.map((kind) => `(@tin_kind="${kind}")`).join("+")})
 /** Half a hundredth of g/cm³ counts as on the guide. */
 const STEP = "5/1000";
 
-/** The sentence of tinNote() in shared/tin-guide.ts. */
+/** The sentence of tinNote() in shared/tins/tin-guide.ts. */
 function note(unit: "g" | "oz"): string {
   const weight = (guide: string) =>
     unit === "g"

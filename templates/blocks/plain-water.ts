@@ -1,11 +1,11 @@
-import { MELTING, WATER_HEAT } from "../../shared/ice.ts";
-import type { Formula } from "../../shared/model.ts";
-import { frictionGuide, MIXINGS, type Mixing } from "../../shared/temperature.ts";
-import { minutes } from "../../shared/units.ts";
-import { YEAST_LIMITS } from "../../shared/water-note.ts";
+import { minutes } from "../../shared/base/units.ts";
+import type { Formula } from "../../shared/sheet/model.ts";
+import { MELTING, WATER_HEAT } from "../../shared/water/ice.ts";
+import { frictionGuide, MIXINGS, type Mixing } from "../../shared/water/temperature.ts";
+import { YEAST_LIMITS } from "../../shared/water/water-note.ts";
 import type { Figure } from "./plain-steps.ts";
 
-// Water and ice in the sheet's own sums, as shared/temperature.ts, ice.ts and water-note.ts have them.
+// Water and ice in the sheet's own sums, as shared/water/temperature.ts, ice.ts and water-note.ts have them.
 
 type Scale = "C" | "F";
 const byScale = (formula: (scale: Scale) => string): Formula => [
@@ -64,7 +64,7 @@ export const WATER_FIGURES: readonly Figure[] = [
 const ofWater = (part: string) => `=IF(COUNT(@ice_share;@water_mix)<2;"";IF(@ice_share>1;"";@water_mix*${part}))`;
 export const PLAIN_ICE: readonly Formula[] = [ofWater("@ice_share"), ofWater("(1-@ice_share)")];
 
-/** The sentence of waterNote() in shared/water-note.ts. */
+/** The sentence of waterNote() in shared/water/water-note.ts. */
 function note(scale: Scale): string {
   const at = (cell: string) => `ROUND(${cell};1)&" °${scale}"`;
   const limits = Object.entries(YEAST_LIMITS)

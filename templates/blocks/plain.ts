@@ -1,5 +1,5 @@
-import type { Band, Block, CellModel, ColumnModel, SheetModel, Table } from "../../shared/model.ts";
-import { WORKED_OUT } from "../../shared/model.ts";
+import type { Band, Block, CellModel, ColumnModel, SheetModel, Table } from "../../shared/sheet/model.ts";
+import { WORKED_OUT } from "../../shared/sheet/model.ts";
 import { headingLine } from "./line.ts";
 import { LIQUID_COLUMNS, LIQUID_FIGURES } from "./plain-liquid.ts";
 import { BY_PERCENT, BY_WEIGHT_TOO, rowColumns, rowFigures } from "./plain-rows.ts";

@@ -1,4 +1,4 @@
-import type { Block, ColumnModel, Line } from "../../shared/model.ts";
+import type { Block, ColumnModel, Line } from "../../shared/sheet/model.ts";
 import { COLUMNS, ingredientTable } from "./formula.ts";
 import { computedLine, headingLine, inputLine, label, when } from "./line.ts";
 import { PLAIN_FEED, PLAIN_STAGES, plainFromNote } from "./plain-stages.ts";

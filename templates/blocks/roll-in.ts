@@ -1,4 +1,4 @@
-import type { Block } from "../../shared/model.ts";
+import type { Block } from "../../shared/sheet/model.ts";
 import { computedLine, headingLine, inputLine, label } from "./line.ts";
 
 const FOLDS = ["fold_1", "fold_2", "fold_3"];

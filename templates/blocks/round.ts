@@ -1,4 +1,4 @@
-import type { Block, Table } from "../../shared/model.ts";
+import type { Block, Table } from "../../shared/sheet/model.ts";
 import { computedLine, headingLine, inputLine } from "./line.ts";
 
 /**

@@ -1,4 +1,4 @@
-import type { Block, Table } from "../../shared/model.ts";
+import type { Block, Table } from "../../shared/sheet/model.ts";
 import { computedLine, headingLine, inputLine, label } from "./line.ts";
 
 /** Minutes of the step in the oven follow from the loads; the others are as typed. Below, the sum from each step to the last. */

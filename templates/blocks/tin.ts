@@ -1,6 +1,6 @@
-import type { Block } from "../../shared/model.ts";
-import { TIN_SHAPES } from "../../shared/tin.ts";
-import { TIN_DOUGH_KINDS } from "../../shared/tin-guide.ts";
+import type { Block } from "../../shared/sheet/model.ts";
+import { TIN_SHAPES } from "../../shared/tins/tin.ts";
+import { TIN_DOUGH_KINDS } from "../../shared/tins/tin-guide.ts";
 import { PLAIN_CAPACITY, PLAIN_CAPACITY_NOTE, PLAIN_GUIDE } from "./plain-tin.ts";
 
 export type TinSpec = {

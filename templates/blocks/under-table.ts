@@ -1,4 +1,4 @@
-import type { Block, CellModel, Line, Unit } from "../../shared/model.ts";
+import type { Block, CellModel, Line, Unit } from "../../shared/sheet/model.ts";
 import { label } from "./line.ts";
 
 /** The table's last four columns of numbers, from the share of all flour on. */

@@ -1,6 +1,6 @@
-import type { Block } from "../../shared/model.ts";
-import { MIXINGS } from "../../shared/temperature.ts";
-import { YEAST_LIMITS } from "../../shared/water-note.ts";
+import type { Block } from "../../shared/sheet/model.ts";
+import { MIXINGS } from "../../shared/water/temperature.ts";
+import { YEAST_LIMITS } from "../../shared/water/water-note.ts";
 import { PLAIN_TIN_NOTE } from "./plain-tin.ts";
 import { PLAIN_FRICTION_GUIDE, PLAIN_ICE, PLAIN_WATER_NOTE, PLAIN_WATER_TEMP } from "./plain-water.ts";
 

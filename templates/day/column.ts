@@ -1,4 +1,4 @@
-import type { ColumnModel, Formula, Unit } from "../../shared/model.ts";
+import type { ColumnModel, Formula, Unit } from "../../shared/sheet/model.ts";
 
 /** A column whose rows each point into a formula sheet. */
 export const linked = (name: string, head: string, unit: Unit, formula: Formula): ColumnModel => ({

@@ -1,4 +1,4 @@
-import { type ColumnModel, type Formula, WORKED_OUT } from "../../shared/model.ts";
+import { type ColumnModel, type Formula, WORKED_OUT } from "../../shared/sheet/model.ts";
 import { computed, linked, remark } from "./column.ts";
 import { ORDERED } from "./orders.ts";
 

@@ -1,4 +1,4 @@
-import type { Block, CellModel, Line, Unit } from "../../shared/model.ts";
+import type { Block, CellModel, Line, Unit } from "../../shared/sheet/model.ts";
 import { computedLine, headingLine, inputLine, label } from "../blocks/line.ts";
 
 const COMPLETE = "COUNT(@levain_wanted;@levain_hydration;@seed_hydration;@seed_share)<4";

@@ -1,4 +1,4 @@
-import { type ColumnModel, type Table, WORKED_OUT } from "../../shared/model.ts";
+import { type ColumnModel, type Table, WORKED_OUT } from "../../shared/sheet/model.ts";
 import { computed, input } from "./column.ts";
 
 const TYPED = "SUMIF(@stock_name;@need_name;@stock_pack)";

@@ -1,4 +1,4 @@
-import type { ColumnModel } from "../../shared/model.ts";
+import type { ColumnModel } from "../../shared/sheet/model.ts";
 import { computed, input, remark } from "./column.ts";
 
 /** Pieces of a product in the orders of the sheet's day. */

@@ -1,6 +1,6 @@
-import { layOut } from "../../../shared/layout.ts";
-import type { Options, SheetModel } from "../../../shared/model.ts";
-import { plan } from "../../../shared/plan.ts";
+import { layOut } from "../../../shared/sheet/layout.ts";
+import type { Options, SheetModel } from "../../../shared/sheet/model.ts";
+import { plan } from "../../../shared/sheet/plan.ts";
 import { TEMPLATES } from "../../../templates/index.ts";
 import { openWorkbook } from "../../workbook/host.ts";
 import { codeJs } from "../build.ts";

@@ -1,4 +1,4 @@
-import { call } from "../../call.ts";
+import { call } from "../../functions/call.ts";
 import { FUNCTIONS } from "../../functions/index.ts";
 import { fastest, longer } from "./measure.ts";
 

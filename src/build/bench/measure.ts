@@ -1,6 +1,6 @@
 // Times as medians; what is printed are ratios, which hold on any machine, near enough.
-import { call } from "../../call.ts";
-import type { SheetFunction } from "../../define.ts";
+import { call } from "../../functions/call.ts";
+import type { SheetFunction } from "../../functions/define.ts";
 
 export const median = (values: readonly number[]): number =>
   [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;

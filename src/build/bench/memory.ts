@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { call } from "../../call.ts";
+import { call } from "../../functions/call.ts";
 import { FUNCTIONS } from "../../functions/index.ts";
 import { longer } from "./measure.ts";
 

@@ -1,5 +1,5 @@
-import { nameKey } from "../../../shared/built-in-larder.ts";
-import { call } from "../../call.ts";
+import { nameKey } from "../../../shared/larder/built-in-larder.ts";
+import { call } from "../../functions/call.ts";
 import { RAWNEEDS } from "../../functions/planning/RAWNEEDS.ts";
 import { timeOf } from "./measure.ts";
 

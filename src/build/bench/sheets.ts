@@ -1,7 +1,7 @@
-import { a1 } from "../../../shared/a1.ts";
-import type { Questions } from "../../../shared/bench.ts";
-import { layOut } from "../../../shared/layout.ts";
-import type { Options } from "../../../shared/model.ts";
+import type { Questions } from "../../../shared/protocol/bench.ts";
+import { a1 } from "../../../shared/sheet/a1.ts";
+import { layOut } from "../../../shared/sheet/layout.ts";
+import type { Options } from "../../../shared/sheet/model.ts";
 import { SHEETS, TEMPLATES } from "../../../templates/index.ts";
 import { openWorkbook, type WorkbookHost } from "../../workbook/host.ts";
 import { codeJs } from "../build.ts";

@@ -1,7 +1,7 @@
 import Qty from "js-quantities";
 // @ts-expect-error the package has no types for its entry
 import unitMath from "unitmath";
-import { call } from "../../call.ts";
+import { call } from "../../functions/call.ts";
 import { FUNCTIONS } from "../../functions/index.ts";
 import { GRAMS } from "../../functions/measures/GRAMS.ts";
 import { openWorkbook } from "../../workbook/host.ts";

@@ -1,8 +1,8 @@
-import { cell, optional } from "../../../shared/decoder.ts";
-import { count, share, someWeight } from "../../../shared/readers.ts";
-import { doughFor } from "../../../shared/scaling.ts";
-import { ratio, type Weight } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import { doughFor } from "../../../shared/base/scaling.ts";
+import { ratio, type Weight } from "../../../shared/base/units.ts";
+import { cell, optional } from "../../../shared/cells/decoder.ts";
+import { count, share, someWeight } from "../../../shared/cells/readers.ts";
+import { define, down } from "../define.ts";
 
 export const DOUGHFOR = define({
   name: "BAKE_DOUGHFOR",

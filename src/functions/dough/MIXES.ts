@@ -1,8 +1,8 @@
-import { cell, optional } from "../../../shared/decoder.ts";
-import { someWeight, weightAboveZero } from "../../../shared/readers.ts";
-import { mixes } from "../../../shared/scaling.ts";
-import { type Weight, weight } from "../../../shared/units.ts";
-import { define } from "../../define.ts";
+import { mixes } from "../../../shared/base/scaling.ts";
+import { type Weight, weight } from "../../../shared/base/units.ts";
+import { cell, optional } from "../../../shared/cells/decoder.ts";
+import { someWeight, weightAboveZero } from "../../../shared/cells/readers.ts";
+import { define } from "../define.ts";
 
 export const MIXES = define({
   name: "BAKE_MIXES",

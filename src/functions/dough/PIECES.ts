@@ -1,8 +1,8 @@
-import { cell, optional } from "../../../shared/decoder.ts";
-import { share, someWeight, weightAboveZero } from "../../../shared/readers.ts";
-import { wholePieces } from "../../../shared/scaling.ts";
-import { ratio, type Weight } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import { wholePieces } from "../../../shared/base/scaling.ts";
+import { ratio, type Weight } from "../../../shared/base/units.ts";
+import { cell, optional } from "../../../shared/cells/decoder.ts";
+import { share, someWeight, weightAboveZero } from "../../../shared/cells/readers.ts";
+import { define, down } from "../define.ts";
 
 export const PIECES = define({
   name: "BAKE_PIECES",

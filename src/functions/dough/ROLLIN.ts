@@ -1,9 +1,9 @@
-import { word } from "../../../shared/cell.ts";
-import { cell, optional } from "../../../shared/decoder.ts";
-import { share, weightAboveZero } from "../../../shared/readers.ts";
-import { ROLL_IN_BASES, rollIn } from "../../../shared/roll-in.ts";
-import type { Weight } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import type { Weight } from "../../../shared/base/units.ts";
+import { word } from "../../../shared/cells/cell.ts";
+import { cell, optional } from "../../../shared/cells/decoder.ts";
+import { share, weightAboveZero } from "../../../shared/cells/readers.ts";
+import { ROLL_IN_BASES, rollIn } from "../../../shared/formula/roll-in.ts";
+import { define, down } from "../define.ts";
 
 export const ROLLIN = define({
   name: "BAKE_ROLLIN",

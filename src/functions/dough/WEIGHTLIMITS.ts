@@ -1,8 +1,8 @@
-import { number } from "../../../shared/cell.ts";
-import { cell } from "../../../shared/decoder.ts";
-import type { Grams } from "../../../shared/units.ts";
-import { LEAST_NOMINAL, MOST_NOMINAL, weightLimits } from "../../../shared/weight-limits.ts";
-import { define, down } from "../../define.ts";
+import type { Grams } from "../../../shared/base/units.ts";
+import { number } from "../../../shared/cells/cell.ts";
+import { cell } from "../../../shared/cells/decoder.ts";
+import { LEAST_NOMINAL, MOST_NOMINAL, weightLimits } from "../../../shared/label/weight-limits.ts";
+import { define, down } from "../define.ts";
 
 export const WEIGHTLIMITS = define({
   name: "BAKE_WEIGHTLIMITS",

@@ -1,11 +1,11 @@
-import { isBlank, text, word } from "../../../shared/cell.ts";
-import { cell, column, type Decoder, list, optionalColumn, toGrid } from "../../../shared/decoder.ts";
-import { ASKED, type Asked, contents, kindsGiven, totals } from "../../../shared/enrichment.ts";
-import { kind } from "../../../shared/kinds.ts";
-import { larder } from "../../../shared/larder.ts";
-import { someWeight } from "../../../shared/readers.ts";
-import type { Weight } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import type { Weight } from "../../../shared/base/units.ts";
+import { isBlank, text, word } from "../../../shared/cells/cell.ts";
+import { cell, column, type Decoder, list, optionalColumn, toGrid } from "../../../shared/cells/decoder.ts";
+import { someWeight } from "../../../shared/cells/readers.ts";
+import { ASKED, type Asked, contents, kindsGiven, totals } from "../../../shared/enrichment/enrichment.ts";
+import { kind } from "../../../shared/larder/kinds.ts";
+import { larder } from "../../../shared/larder/larder.ts";
+import { define, down } from "../define.ts";
 
 const onePart = cell(word(ASKED));
 const severalParts = list(word(ASKED));

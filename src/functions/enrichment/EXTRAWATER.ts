@@ -1,12 +1,12 @@
-import { text } from "../../../shared/cell.ts";
-import { column, optionalColumn } from "../../../shared/decoder.ts";
-import { kindsGiven } from "../../../shared/enrichment.ts";
-import { extraWaters } from "../../../shared/extra-water.ts";
-import { kind } from "../../../shared/kinds.ts";
-import { larder } from "../../../shared/larder.ts";
-import { someWeight } from "../../../shared/readers.ts";
-import type { Weight } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import type { Weight } from "../../../shared/base/units.ts";
+import { text } from "../../../shared/cells/cell.ts";
+import { column, optionalColumn } from "../../../shared/cells/decoder.ts";
+import { someWeight } from "../../../shared/cells/readers.ts";
+import { kindsGiven } from "../../../shared/enrichment/enrichment.ts";
+import { extraWaters } from "../../../shared/enrichment/extra-water.ts";
+import { kind } from "../../../shared/larder/kinds.ts";
+import { larder } from "../../../shared/larder/larder.ts";
+import { define, down } from "../define.ts";
 
 export const EXTRAWATER = define({
   name: "BAKE_EXTRAWATER",

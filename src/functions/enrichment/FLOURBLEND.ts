@@ -1,8 +1,8 @@
-import { cell } from "../../../shared/decoder.ts";
-import { flourBlend } from "../../../shared/protein.ts";
-import { share, someWeight } from "../../../shared/readers.ts";
-import type { Weight } from "../../../shared/units.ts";
-import { define } from "../../define.ts";
+import type { Weight } from "../../../shared/base/units.ts";
+import { cell } from "../../../shared/cells/decoder.ts";
+import { share, someWeight } from "../../../shared/cells/readers.ts";
+import { flourBlend } from "../../../shared/enrichment/protein.ts";
+import { define } from "../define.ts";
 
 export const FLOURBLEND = define({
   name: "BAKE_FLOURBLEND",

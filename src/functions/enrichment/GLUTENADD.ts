@@ -1,9 +1,9 @@
-import { word } from "../../../shared/cell.ts";
-import { cell, optional } from "../../../shared/decoder.ts";
-import { GLUTEN_MODES, GLUTEN_PROTEIN, glutenFor } from "../../../shared/protein.ts";
-import { share, someWeight } from "../../../shared/readers.ts";
-import type { Weight } from "../../../shared/units.ts";
-import { define } from "../../define.ts";
+import type { Weight } from "../../../shared/base/units.ts";
+import { word } from "../../../shared/cells/cell.ts";
+import { cell, optional } from "../../../shared/cells/decoder.ts";
+import { share, someWeight } from "../../../shared/cells/readers.ts";
+import { GLUTEN_MODES, GLUTEN_PROTEIN, glutenFor } from "../../../shared/enrichment/protein.ts";
+import { define } from "../define.ts";
 
 export const GLUTENADD = define({
   name: "BAKE_GLUTENADD",

@@ -1,11 +1,11 @@
-import { text } from "../../../shared/cell.ts";
-import { column } from "../../../shared/decoder.ts";
-import { hydrationOf, isUnweighed } from "../../../shared/enrichment.ts";
-import { kind, kindsOf } from "../../../shared/kinds.ts";
-import { larder } from "../../../shared/larder.ts";
-import { someWeight } from "../../../shared/readers.ts";
-import type { Weight } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import type { Weight } from "../../../shared/base/units.ts";
+import { text } from "../../../shared/cells/cell.ts";
+import { column } from "../../../shared/cells/decoder.ts";
+import { someWeight } from "../../../shared/cells/readers.ts";
+import { hydrationOf, isUnweighed } from "../../../shared/enrichment/enrichment.ts";
+import { kind, kindsOf } from "../../../shared/larder/kinds.ts";
+import { larder } from "../../../shared/larder/larder.ts";
+import { define, down } from "../define.ts";
 
 export const HYDRATION = define({
   name: "BAKE_HYDRATION",

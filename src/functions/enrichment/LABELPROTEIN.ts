@@ -1,8 +1,8 @@
-import { number, word } from "../../../shared/cell.ts";
-import { cell, optional } from "../../../shared/decoder.ts";
-import { LABEL_LAWS, labelFigure, labelProtein } from "../../../shared/protein.ts";
-import type { Grams } from "../../../shared/units.ts";
-import { define } from "../../define.ts";
+import type { Grams } from "../../../shared/base/units.ts";
+import { number, word } from "../../../shared/cells/cell.ts";
+import { cell, optional } from "../../../shared/cells/decoder.ts";
+import { LABEL_LAWS, labelFigure, labelProtein } from "../../../shared/enrichment/protein.ts";
+import { define } from "../define.ts";
 
 export const LABELPROTEIN = define({
   name: "BAKE_LABELPROTEIN",

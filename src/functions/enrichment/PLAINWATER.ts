@@ -1,11 +1,11 @@
-import { text } from "../../../shared/cell.ts";
-import { cell, column } from "../../../shared/decoder.ts";
-import { isUnweighed, plainWater } from "../../../shared/enrichment.ts";
-import { kind, kindsOf } from "../../../shared/kinds.ts";
-import { larder } from "../../../shared/larder.ts";
-import { hydration, someWeight } from "../../../shared/readers.ts";
-import type { Weight } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import type { Weight } from "../../../shared/base/units.ts";
+import { text } from "../../../shared/cells/cell.ts";
+import { cell, column } from "../../../shared/cells/decoder.ts";
+import { hydration, someWeight } from "../../../shared/cells/readers.ts";
+import { isUnweighed, plainWater } from "../../../shared/enrichment/enrichment.ts";
+import { kind, kindsOf } from "../../../shared/larder/kinds.ts";
+import { larder } from "../../../shared/larder/larder.ts";
+import { define, down } from "../define.ts";
 
 export const PLAINWATER = define({
   name: "BAKE_PLAINWATER",

@@ -1,10 +1,10 @@
-import { text, word } from "../../../shared/cell.ts";
-import { cell } from "../../../shared/decoder.ts";
-import { KEPT, swap } from "../../../shared/enrichment.ts";
-import { larder } from "../../../shared/larder.ts";
-import { someWeight } from "../../../shared/readers.ts";
-import type { Weight } from "../../../shared/units.ts";
-import { define } from "../../define.ts";
+import type { Weight } from "../../../shared/base/units.ts";
+import { text, word } from "../../../shared/cells/cell.ts";
+import { cell } from "../../../shared/cells/decoder.ts";
+import { someWeight } from "../../../shared/cells/readers.ts";
+import { KEPT, swap } from "../../../shared/enrichment/enrichment.ts";
+import { larder } from "../../../shared/larder/larder.ts";
+import { define } from "../define.ts";
 
 export const SWAP = define({
   name: "BAKE_SWAP",

@@ -1,11 +1,11 @@
-import { word } from "../../../shared/cell.ts";
-import { column, optional, optionalColumn } from "../../../shared/decoder.ts";
-import { fillIn } from "../../../shared/fill-in.ts";
-import { kind, kindsOf } from "../../../shared/kinds.ts";
-import { percent } from "../../../shared/percents.ts";
-import { someWeight, weightAboveZero } from "../../../shared/readers.ts";
-import type { Weight } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import type { Weight } from "../../../shared/base/units.ts";
+import { word } from "../../../shared/cells/cell.ts";
+import { column, optional, optionalColumn } from "../../../shared/cells/decoder.ts";
+import { someWeight, weightAboveZero } from "../../../shared/cells/readers.ts";
+import { fillIn } from "../../../shared/formula/fill-in.ts";
+import { percent } from "../../../shared/formula/percents.ts";
+import { kind, kindsOf } from "../../../shared/larder/kinds.ts";
+import { define, down } from "../define.ts";
 
 export const FILLIN = define({
   name: "BAKE_FILLIN",

@@ -1,9 +1,9 @@
-import { column } from "../../../shared/decoder.ts";
-import { flourShares } from "../../../shared/formula.ts";
-import { kind, kindsOf } from "../../../shared/kinds.ts";
-import { someWeight } from "../../../shared/readers.ts";
-import type { Weight } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import type { Weight } from "../../../shared/base/units.ts";
+import { column } from "../../../shared/cells/decoder.ts";
+import { someWeight } from "../../../shared/cells/readers.ts";
+import { flourShares } from "../../../shared/formula/formula.ts";
+import { kind, kindsOf } from "../../../shared/larder/kinds.ts";
+import { define, down } from "../define.ts";
 
 export const FLOURPCT = define({
   name: "BAKE_FLOURPCT",

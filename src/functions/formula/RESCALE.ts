@@ -1,9 +1,9 @@
-import { cell, column, optionalList } from "../../../shared/decoder.ts";
-import { sum } from "../../../shared/formula.ts";
-import { someWeight } from "../../../shared/readers.ts";
-import { rescaled } from "../../../shared/scaling.ts";
-import type { Weight } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import { rescaled } from "../../../shared/base/scaling.ts";
+import type { Weight } from "../../../shared/base/units.ts";
+import { cell, column, optionalList } from "../../../shared/cells/decoder.ts";
+import { someWeight } from "../../../shared/cells/readers.ts";
+import { sum } from "../../../shared/formula/formula.ts";
+import { define, down } from "../define.ts";
 
 export const RESCALE = define({
   name: "BAKE_RESCALE",

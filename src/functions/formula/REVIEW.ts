@@ -1,13 +1,13 @@
-import { text, word } from "../../../shared/cell.ts";
-import { cell, column } from "../../../shared/decoder.ts";
-import { flourShares } from "../../../shared/formula.ts";
-import { kind, kindsOf } from "../../../shared/kinds.ts";
-import { larder } from "../../../shared/larder.ts";
-import { percent, readPercents } from "../../../shared/percents.ts";
-import { review } from "../../../shared/review.ts";
-import { STYLE_NAMES } from "../../../shared/review-bands.ts";
-import { weight } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import { weight } from "../../../shared/base/units.ts";
+import { text, word } from "../../../shared/cells/cell.ts";
+import { cell, column } from "../../../shared/cells/decoder.ts";
+import { flourShares } from "../../../shared/formula/formula.ts";
+import { percent, readPercents } from "../../../shared/formula/percents.ts";
+import { kind, kindsOf } from "../../../shared/larder/kinds.ts";
+import { larder } from "../../../shared/larder/larder.ts";
+import { STYLE_NAMES } from "../../../shared/review/bands.ts";
+import { review } from "../../../shared/review/review.ts";
+import { define, down } from "../define.ts";
 
 const LEAN = down("flour", "water", "salt", "instant yeast");
 const LEAN_KINDS = /* @__PURE__ */ down("flour", "water", "salt", "yeast");

@@ -1,10 +1,10 @@
-import { number } from "../../../shared/cell.ts";
-import { column, list, optional } from "../../../shared/decoder.ts";
-import { share, someWeight } from "../../../shared/readers.ts";
-import { refuse } from "../../../shared/refusal.ts";
-import { onSteps } from "../../../shared/scaling.ts";
-import { ratio, type Weight } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import { refuse } from "../../../shared/base/refusal.ts";
+import { onSteps } from "../../../shared/base/scaling.ts";
+import { ratio, type Weight } from "../../../shared/base/units.ts";
+import { number } from "../../../shared/cells/cell.ts";
+import { column, list, optional } from "../../../shared/cells/decoder.ts";
+import { share, someWeight } from "../../../shared/cells/readers.ts";
+import { define, down } from "../define.ts";
 
 export const SCALEROUND = define({
   name: "BAKE_SCALEROUND",

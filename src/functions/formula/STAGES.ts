@@ -1,9 +1,9 @@
-import { cell, column, either, optional } from "../../../shared/decoder.ts";
-import { kind, kindsOf } from "../../../shared/kinds.ts";
-import { hydration, share, someWeight } from "../../../shared/readers.ts";
-import { stages } from "../../../shared/stages.ts";
-import { type Weight, weight } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import { type Weight, weight } from "../../../shared/base/units.ts";
+import { cell, column, either, optional } from "../../../shared/cells/decoder.ts";
+import { hydration, share, someWeight } from "../../../shared/cells/readers.ts";
+import { stages } from "../../../shared/formula/stages.ts";
+import { kind, kindsOf } from "../../../shared/larder/kinds.ts";
+import { define, down } from "../define.ts";
 
 const POOLISH = ["flour", "water", "salt", "yeast"] as const;
 

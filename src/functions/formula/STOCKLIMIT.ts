@@ -1,8 +1,8 @@
-import { column } from "../../../shared/decoder.ts";
-import { someWeight } from "../../../shared/readers.ts";
-import { stockLimit } from "../../../shared/scaling.ts";
-import type { Weight } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import { stockLimit } from "../../../shared/base/scaling.ts";
+import type { Weight } from "../../../shared/base/units.ts";
+import { column } from "../../../shared/cells/decoder.ts";
+import { someWeight } from "../../../shared/cells/readers.ts";
+import { define, down } from "../define.ts";
 
 export const STOCKLIMIT = define({
   name: "BAKE_STOCKLIMIT",

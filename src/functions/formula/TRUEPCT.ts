@@ -1,8 +1,8 @@
-import { column } from "../../../shared/decoder.ts";
-import { wholeShares } from "../../../shared/formula.ts";
-import { someWeight } from "../../../shared/readers.ts";
-import type { Weight } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import type { Weight } from "../../../shared/base/units.ts";
+import { column } from "../../../shared/cells/decoder.ts";
+import { someWeight } from "../../../shared/cells/readers.ts";
+import { wholeShares } from "../../../shared/formula/formula.ts";
+import { define, down } from "../define.ts";
 
 export const TRUEPCT = define({
   name: "BAKE_TRUEPCT",

@@ -1,11 +1,11 @@
-import { word } from "../../../shared/cell.ts";
-import { cell, column, optional } from "../../../shared/decoder.ts";
-import { weightsFor } from "../../../shared/formula.ts";
-import { kind, kindsOf } from "../../../shared/kinds.ts";
-import { percent, readPercents } from "../../../shared/percents.ts";
-import { someWeight } from "../../../shared/readers.ts";
-import type { Weight } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import type { Weight } from "../../../shared/base/units.ts";
+import { word } from "../../../shared/cells/cell.ts";
+import { cell, column, optional } from "../../../shared/cells/decoder.ts";
+import { someWeight } from "../../../shared/cells/readers.ts";
+import { weightsFor } from "../../../shared/formula/formula.ts";
+import { percent, readPercents } from "../../../shared/formula/percents.ts";
+import { kind, kindsOf } from "../../../shared/larder/kinds.ts";
+import { define, down } from "../define.ts";
 
 export const WEIGHTS = define({
   name: "BAKE_WEIGHTS",

@@ -1,11 +1,11 @@
-import { text, word } from "../../../shared/cell.ts";
-import { column, optional, optionalColumn } from "../../../shared/decoder.ts";
-import { larder } from "../../../shared/larder.ts";
-import { lineWeigher } from "../../../shared/recipe-grams.ts";
-import { type Fault, fault, refuseAll } from "../../../shared/refusal.ts";
-import { quoted } from "../../../shared/show.ts";
-import { CUP_SYSTEMS } from "../../../shared/volumes.ts";
-import { define, down } from "../../define.ts";
+import { type Fault, fault, refuseAll } from "../../../shared/base/refusal.ts";
+import { quoted } from "../../../shared/base/show.ts";
+import { CUP_SYSTEMS } from "../../../shared/base/volumes.ts";
+import { text, word } from "../../../shared/cells/cell.ts";
+import { column, optional, optionalColumn } from "../../../shared/cells/decoder.ts";
+import { larder } from "../../../shared/larder/larder.ts";
+import { lineWeigher } from "../../../shared/recipe/grams.ts";
+import { define, down } from "../define.ts";
 
 export const GRAMS = define({
   name: "BAKE_GRAMS",

@@ -1,11 +1,11 @@
-import { number, text, word } from "../../../shared/cell.ts";
-import { column, either, optional } from "../../../shared/decoder.ts";
-import { larder, requireIngredient } from "../../../shared/larder.ts";
-import { CellError, type Fault, fault, refuseAll } from "../../../shared/refusal.ts";
-import { inPoundsAndOunces, inSpoons } from "../../../shared/spoons.ts";
-import type { Grams } from "../../../shared/units.ts";
-import { CUP_SYSTEMS } from "../../../shared/volumes.ts";
-import { define, down } from "../../define.ts";
+import { CellError, type Fault, fault, refuseAll } from "../../../shared/base/refusal.ts";
+import type { Grams } from "../../../shared/base/units.ts";
+import { CUP_SYSTEMS } from "../../../shared/base/volumes.ts";
+import { number, text, word } from "../../../shared/cells/cell.ts";
+import { column, either, optional } from "../../../shared/cells/decoder.ts";
+import { larder, requireIngredient } from "../../../shared/larder/larder.ts";
+import { inPoundsAndOunces, inSpoons } from "../../../shared/recipe/spoons.ts";
+import { define, down } from "../define.ts";
 
 export const SPOONS = define({
   name: "BAKE_SPOONS",

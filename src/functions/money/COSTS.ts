@@ -1,10 +1,10 @@
-import { text, word } from "../../../shared/cell.ts";
-import { costs } from "../../../shared/cost.ts";
-import { column, optional } from "../../../shared/decoder.ts";
-import { larder } from "../../../shared/larder.ts";
-import { someWeight } from "../../../shared/readers.ts";
-import { WEIGHT_UNITS, type Weight } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import { WEIGHT_UNITS, type Weight } from "../../../shared/base/units.ts";
+import { text, word } from "../../../shared/cells/cell.ts";
+import { column, optional } from "../../../shared/cells/decoder.ts";
+import { someWeight } from "../../../shared/cells/readers.ts";
+import { larder } from "../../../shared/larder/larder.ts";
+import { costs } from "../../../shared/money/cost.ts";
+import { define, down } from "../define.ts";
 
 export const COSTS = define({
   name: "BAKE_COSTS",

@@ -1,9 +1,9 @@
-import { number, word } from "../../../shared/cell.ts";
-import { cell, optional } from "../../../shared/decoder.ts";
-import { MEANINGS, sellingPrice } from "../../../shared/price.ts";
-import { priceCell, share } from "../../../shared/readers.ts";
-import { ratio } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import { ratio } from "../../../shared/base/units.ts";
+import { number, word } from "../../../shared/cells/cell.ts";
+import { cell, optional } from "../../../shared/cells/decoder.ts";
+import { priceCell, share } from "../../../shared/cells/readers.ts";
+import { MEANINGS, sellingPrice } from "../../../shared/money/price.ts";
+import { define, down } from "../define.ts";
 
 export const SELLPRICE = define({
   name: "BAKE_SELLPRICE",

@@ -1,12 +1,12 @@
-import { isProblem, text, word } from "../../../shared/cell.ts";
-import { unitCost } from "../../../shared/cost.ts";
-import { cell, optional } from "../../../shared/decoder.ts";
-import { larder } from "../../../shared/larder.ts";
-import { packCell, packWeight } from "../../../shared/pack.ts";
-import { priceCell, shareAboveZero } from "../../../shared/readers.ts";
-import { refuse } from "../../../shared/refusal.ts";
-import { ratio, WEIGHT_UNITS } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import { refuse } from "../../../shared/base/refusal.ts";
+import { ratio, WEIGHT_UNITS } from "../../../shared/base/units.ts";
+import { isProblem, text, word } from "../../../shared/cells/cell.ts";
+import { cell, optional } from "../../../shared/cells/decoder.ts";
+import { priceCell, shareAboveZero } from "../../../shared/cells/readers.ts";
+import { larder } from "../../../shared/larder/larder.ts";
+import { unitCost } from "../../../shared/money/cost.ts";
+import { packCell, packWeight } from "../../../shared/money/pack.ts";
+import { define, down } from "../define.ts";
 
 export const UNITCOST = define({
   name: "BAKE_UNITCOST",

@@ -1,9 +1,9 @@
-import { declared } from "../../../shared/allergens.ts";
-import { text, word } from "../../../shared/cell.ts";
-import { cell, column } from "../../../shared/decoder.ts";
-import { larder } from "../../../shared/larder.ts";
-import { LABEL_LAWS } from "../../../shared/protein.ts";
-import { define, down } from "../../define.ts";
+import { text, word } from "../../../shared/cells/cell.ts";
+import { cell, column } from "../../../shared/cells/decoder.ts";
+import { LABEL_LAWS } from "../../../shared/enrichment/protein.ts";
+import { declared } from "../../../shared/label/allergens.ts";
+import { larder } from "../../../shared/larder/larder.ts";
+import { define, down } from "../define.ts";
 
 export const ALLERGENS = define({
   name: "BAKE_ALLERGENS",

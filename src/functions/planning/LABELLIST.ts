@@ -1,11 +1,11 @@
-import { text, word } from "../../../shared/cell.ts";
-import { cell, column, optional } from "../../../shared/decoder.ts";
-import { labelList } from "../../../shared/label.ts";
-import { larder } from "../../../shared/larder.ts";
-import { LABEL_LAWS } from "../../../shared/protein.ts";
-import { someWeight, weightAboveZero } from "../../../shared/readers.ts";
-import type { Weight } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import type { Weight } from "../../../shared/base/units.ts";
+import { text, word } from "../../../shared/cells/cell.ts";
+import { cell, column, optional } from "../../../shared/cells/decoder.ts";
+import { someWeight, weightAboveZero } from "../../../shared/cells/readers.ts";
+import { LABEL_LAWS } from "../../../shared/enrichment/protein.ts";
+import { labelList } from "../../../shared/label/label.ts";
+import { larder } from "../../../shared/larder/larder.ts";
+import { define, down } from "../define.ts";
 
 export const LABELLIST = define({
   name: "BAKE_LABELLIST",

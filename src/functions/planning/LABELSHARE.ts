@@ -1,9 +1,9 @@
-import { text } from "../../../shared/cell.ts";
-import { cell, column, optional } from "../../../shared/decoder.ts";
-import { labelShare } from "../../../shared/label.ts";
-import { someWeight, weightAboveZero } from "../../../shared/readers.ts";
-import type { Weight } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import type { Weight } from "../../../shared/base/units.ts";
+import { text } from "../../../shared/cells/cell.ts";
+import { cell, column, optional } from "../../../shared/cells/decoder.ts";
+import { someWeight, weightAboveZero } from "../../../shared/cells/readers.ts";
+import { labelShare } from "../../../shared/label/label.ts";
+import { define, down } from "../define.ts";
 
 export const LABELSHARE = define({
   name: "BAKE_LABELSHARE",

@@ -1,5 +1,5 @@
-import { rawNeeds, weightTable } from "../../../shared/needs.ts";
-import { define } from "../../define.ts";
+import { rawNeeds, weightTable } from "../../../shared/money/needs.ts";
+import { define } from "../define.ts";
 
 export const RAWNEEDS = define({
   name: "BAKE_RAWNEEDS",

@@ -1,8 +1,8 @@
-import { cell, list } from "../../../shared/decoder.ts";
-import { degrees } from "../../../shared/readers.ts";
-import { frictionOf } from "../../../shared/temperature.ts";
-import type { AnyDegrees } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import type { AnyDegrees } from "../../../shared/base/units.ts";
+import { cell, list } from "../../../shared/cells/decoder.ts";
+import { degrees } from "../../../shared/cells/readers.ts";
+import { frictionOf } from "../../../shared/water/temperature.ts";
+import { define, down } from "../define.ts";
 
 export const FRICTION = define({
   name: "BAKE_FRICTION",

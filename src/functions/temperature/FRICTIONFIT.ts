@@ -1,8 +1,8 @@
-import { column } from "../../../shared/decoder.ts";
-import { frictionLine } from "../../../shared/friction-fit.ts";
-import { factor, minutesOf } from "../../../shared/readers.ts";
-import type { AnyDegrees, Minutes } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import type { AnyDegrees, Minutes } from "../../../shared/base/units.ts";
+import { column } from "../../../shared/cells/decoder.ts";
+import { factor, minutesOf } from "../../../shared/cells/readers.ts";
+import { frictionLine } from "../../../shared/water/friction-fit.ts";
+import { define, down } from "../define.ts";
 
 export const FRICTIONFIT = define({
   name: "BAKE_FRICTIONFIT",

@@ -1,9 +1,9 @@
-import { word } from "../../../shared/cell.ts";
-import { cell, optional } from "../../../shared/decoder.ts";
-import { minutesOf, temperatureUnit } from "../../../shared/readers.ts";
-import { frictionGuide, MIXINGS } from "../../../shared/temperature.ts";
-import { fromCelsiusDegrees, type Minutes } from "../../../shared/units.ts";
-import { define } from "../../define.ts";
+import { fromCelsiusDegrees, type Minutes } from "../../../shared/base/units.ts";
+import { word } from "../../../shared/cells/cell.ts";
+import { cell, optional } from "../../../shared/cells/decoder.ts";
+import { minutesOf, temperatureUnit } from "../../../shared/cells/readers.ts";
+import { frictionGuide, MIXINGS } from "../../../shared/water/temperature.ts";
+import { define } from "../define.ts";
 
 export const FRICTIONGUIDE = define({
   name: "BAKE_FRICTIONGUIDE",

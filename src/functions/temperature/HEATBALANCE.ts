@@ -1,10 +1,10 @@
-import { number } from "../../../shared/cell.ts";
-import { cell, column, optional } from "../../../shared/decoder.ts";
-import { balancedTemperature } from "../../../shared/heat-balance.ts";
-import { kind, kindsOf } from "../../../shared/kinds.ts";
-import { degrees, someWeight, temperatureUnit } from "../../../shared/readers.ts";
-import { fromCelsius, toCelsius, toCelsiusDegrees, type Weight } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import { fromCelsius, toCelsius, toCelsiusDegrees, type Weight } from "../../../shared/base/units.ts";
+import { number } from "../../../shared/cells/cell.ts";
+import { cell, column, optional } from "../../../shared/cells/decoder.ts";
+import { degrees, someWeight, temperatureUnit } from "../../../shared/cells/readers.ts";
+import { kind, kindsOf } from "../../../shared/larder/kinds.ts";
+import { balancedTemperature } from "../../../shared/water/heat-balance.ts";
+import { define, down } from "../define.ts";
 
 export const HEATBALANCE = define({
   name: "BAKE_HEATBALANCE",

@@ -1,8 +1,8 @@
-import { cell, optional } from "../../../shared/decoder.ts";
-import { iceFor } from "../../../shared/ice.ts";
-import { degrees, someWeight, temperatureUnit, workedOutDegrees } from "../../../shared/readers.ts";
-import { toCelsius, type Weight } from "../../../shared/units.ts";
-import { define } from "../../define.ts";
+import { toCelsius, type Weight } from "../../../shared/base/units.ts";
+import { cell, optional } from "../../../shared/cells/decoder.ts";
+import { degrees, someWeight, temperatureUnit, workedOutDegrees } from "../../../shared/cells/readers.ts";
+import { iceFor } from "../../../shared/water/ice.ts";
+import { define } from "../define.ts";
 
 export const ICE = define({
   name: "BAKE_ICE",

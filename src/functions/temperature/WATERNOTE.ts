@@ -1,10 +1,10 @@
-import { word } from "../../../shared/cell.ts";
-import { cell, optional } from "../../../shared/decoder.ts";
-import { degrees, temperatureUnit, workedOutDegrees } from "../../../shared/readers.ts";
-import { toCelsius } from "../../../shared/units.ts";
-import { waterNote } from "../../../shared/water-note.ts";
-import { YEASTS } from "../../../shared/yeast.ts";
-import { define } from "../../define.ts";
+import { toCelsius } from "../../../shared/base/units.ts";
+import { word } from "../../../shared/cells/cell.ts";
+import { cell, optional } from "../../../shared/cells/decoder.ts";
+import { degrees, temperatureUnit, workedOutDegrees } from "../../../shared/cells/readers.ts";
+import { YEASTS } from "../../../shared/formula/yeast.ts";
+import { waterNote } from "../../../shared/water/water-note.ts";
+import { define } from "../define.ts";
 
 export const WATERNOTE = define({
   name: "BAKE_WATERNOTE",

@@ -1,8 +1,8 @@
-import { cell, list } from "../../../shared/decoder.ts";
-import { degrees, factor } from "../../../shared/readers.ts";
-import { waterTemperature } from "../../../shared/temperature.ts";
-import type { AnyDegrees } from "../../../shared/units.ts";
-import { define, down } from "../../define.ts";
+import type { AnyDegrees } from "../../../shared/base/units.ts";
+import { cell, list } from "../../../shared/cells/decoder.ts";
+import { degrees, factor } from "../../../shared/cells/readers.ts";
+import { waterTemperature } from "../../../shared/water/temperature.ts";
+import { define, down } from "../define.ts";
 
 export const WATERTEMP = define({
   name: "BAKE_WATERTEMP",

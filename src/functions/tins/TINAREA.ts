@@ -1,8 +1,8 @@
-import { number, word } from "../../../shared/cell.ts";
-import { cell, list, optional } from "../../../shared/decoder.ts";
-import { lengthUnit } from "../../../shared/readers.ts";
-import { TIN_SHAPES, tinArea, tinSizes } from "../../../shared/tin.ts";
-import { define, down } from "../../define.ts";
+import { number, word } from "../../../shared/cells/cell.ts";
+import { cell, list, optional } from "../../../shared/cells/decoder.ts";
+import { lengthUnit } from "../../../shared/cells/readers.ts";
+import { TIN_SHAPES, tinArea, tinSizes } from "../../../shared/tins/tin.ts";
+import { define, down } from "../define.ts";
 
 export const TINAREA = define({
   name: "BAKE_TINAREA",

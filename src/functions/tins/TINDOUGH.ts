@@ -1,7 +1,7 @@
-import { cell, optional } from "../../../shared/decoder.ts";
-import { capacityCell, count, weightUnit } from "../../../shared/readers.ts";
-import { fillCell, tinDough } from "../../../shared/tin-guide.ts";
-import { define } from "../../define.ts";
+import { cell, optional } from "../../../shared/cells/decoder.ts";
+import { capacityCell, count, weightUnit } from "../../../shared/cells/readers.ts";
+import { fillCell, tinDough } from "../../../shared/tins/tin-guide.ts";
+import { define } from "../define.ts";
 
 export const TINDOUGH = define({
   name: "BAKE_TINDOUGH",

@@ -1,7 +1,7 @@
-import { word } from "../../../shared/cell.ts";
-import { cell } from "../../../shared/decoder.ts";
-import { TIN_DOUGH_KINDS, tinGuide } from "../../../shared/tin-guide.ts";
-import { define } from "../../define.ts";
+import { word } from "../../../shared/cells/cell.ts";
+import { cell } from "../../../shared/cells/decoder.ts";
+import { TIN_DOUGH_KINDS, tinGuide } from "../../../shared/tins/tin-guide.ts";
+import { define } from "../define.ts";
 
 export const TINGUIDE = define({
   name: "BAKE_TINGUIDE",

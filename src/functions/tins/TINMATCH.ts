@@ -1,10 +1,10 @@
-import { isBlank, isProblem, number, word } from "../../../shared/cell.ts";
-import { cell, column, optional, table } from "../../../shared/decoder.ts";
-import { lengthUnit } from "../../../shared/readers.ts";
-import { fault } from "../../../shared/refusal.ts";
-import { TIN_SHAPES } from "../../../shared/tin.ts";
-import { matchTins, TIN_MEASURES } from "../../../shared/tin-match.ts";
-import { define, down } from "../../define.ts";
+import { fault } from "../../../shared/base/refusal.ts";
+import { isBlank, isProblem, number, word } from "../../../shared/cells/cell.ts";
+import { cell, column, optional, table } from "../../../shared/cells/decoder.ts";
+import { lengthUnit } from "../../../shared/cells/readers.ts";
+import { TIN_SHAPES } from "../../../shared/tins/tin.ts";
+import { matchTins, TIN_MEASURES } from "../../../shared/tins/tin-match.ts";
+import { define, down } from "../define.ts";
 
 const size = number<number>("a size such as 23", { min: 0, max: 1e5 });
 /** Of the shapes with most sizes: length, width, depth and both at the base. */

@@ -1,9 +1,9 @@
-import { word } from "../../../shared/cell.ts";
-import { cell, optional } from "../../../shared/decoder.ts";
-import { capacityCell, weightAboveZero, weightUnit } from "../../../shared/readers.ts";
-import { TIN_DOUGH_KINDS, tinNote } from "../../../shared/tin-guide.ts";
-import { toGrams } from "../../../shared/units.ts";
-import { define } from "../../define.ts";
+import { toGrams } from "../../../shared/base/units.ts";
+import { word } from "../../../shared/cells/cell.ts";
+import { cell, optional } from "../../../shared/cells/decoder.ts";
+import { capacityCell, weightAboveZero, weightUnit } from "../../../shared/cells/readers.ts";
+import { TIN_DOUGH_KINDS, tinNote } from "../../../shared/tins/tin-guide.ts";
+import { define } from "../define.ts";
 
 export const TINNOTE = define({
   name: "BAKE_TINNOTE",

@@ -1,9 +1,9 @@
-import { number } from "../../../shared/cell.ts";
-import { cell, optional } from "../../../shared/decoder.ts";
-import { feedPlan, MOST_FEEDS } from "../../../shared/feed-plan.ts";
-import { hydration, someWeight, weightAboveZero } from "../../../shared/readers.ts";
-import { type Weight, weight } from "../../../shared/units.ts";
-import { define } from "../../define.ts";
+import { type Weight, weight } from "../../../shared/base/units.ts";
+import { number } from "../../../shared/cells/cell.ts";
+import { cell, optional } from "../../../shared/cells/decoder.ts";
+import { hydration, someWeight, weightAboveZero } from "../../../shared/cells/readers.ts";
+import { feedPlan, MOST_FEEDS } from "../../../shared/formula/feed-plan.ts";
+import { define } from "../define.ts";
 
 export const FEEDPLAN = define({
   name: "BAKE_FEEDPLAN",

@@ -1,9 +1,9 @@
-import { word } from "../../../shared/cell.ts";
-import { cell, optional } from "../../../shared/decoder.ts";
-import { BASES, preferment } from "../../../shared/preferment.ts";
-import { hydration, share, someWeight } from "../../../shared/readers.ts";
-import { ratio, type Weight, weight } from "../../../shared/units.ts";
-import { define } from "../../define.ts";
+import { ratio, type Weight, weight } from "../../../shared/base/units.ts";
+import { word } from "../../../shared/cells/cell.ts";
+import { cell, optional } from "../../../shared/cells/decoder.ts";
+import { hydration, share, someWeight } from "../../../shared/cells/readers.ts";
+import { BASES, preferment } from "../../../shared/formula/preferment.ts";
+import { define } from "../define.ts";
 
 export const PREFERMENT = define({
   name: "BAKE_PREFERMENT",

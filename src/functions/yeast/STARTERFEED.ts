@@ -1,8 +1,8 @@
-import { cell, optional } from "../../../shared/decoder.ts";
-import { starterFeed } from "../../../shared/preferment.ts";
-import { hydration, someWeight } from "../../../shared/readers.ts";
-import type { Weight } from "../../../shared/units.ts";
-import { define } from "../../define.ts";
+import type { Weight } from "../../../shared/base/units.ts";
+import { cell, optional } from "../../../shared/cells/decoder.ts";
+import { hydration, someWeight } from "../../../shared/cells/readers.ts";
+import { starterFeed } from "../../../shared/formula/preferment.ts";
+import { define } from "../define.ts";
 
 export const STARTERFEED = define({
   name: "BAKE_STARTERFEED",

@@ -1,10 +1,10 @@
-import { number } from "../../../shared/cell.ts";
-import { cell, column, optional } from "../../../shared/decoder.ts";
-import { degrees, temperatureUnit } from "../../../shared/readers.ts";
-import { fault, refuseAll } from "../../../shared/refusal.ts";
-import { type Hours, toCelsius } from "../../../shared/units.ts";
-import { yeastForPlan } from "../../../shared/yeast-plan.ts";
-import { define, down } from "../../define.ts";
+import { fault, refuseAll } from "../../../shared/base/refusal.ts";
+import { type Hours, toCelsius } from "../../../shared/base/units.ts";
+import { number } from "../../../shared/cells/cell.ts";
+import { cell, column, optional } from "../../../shared/cells/decoder.ts";
+import { degrees, temperatureUnit } from "../../../shared/cells/readers.ts";
+import { yeastForPlan } from "../../../shared/formula/yeast-plan.ts";
+import { define, down } from "../define.ts";
 
 export const YEASTPLAN = define({
   name: "BAKE_YEASTPLAN",

@@ -1,9 +1,9 @@
-import { word } from "../../../shared/cell.ts";
-import { cell } from "../../../shared/decoder.ts";
-import { someWeight } from "../../../shared/readers.ts";
-import type { Weight } from "../../../shared/units.ts";
-import { swapped, YEASTS } from "../../../shared/yeast.ts";
-import { define, down } from "../../define.ts";
+import type { Weight } from "../../../shared/base/units.ts";
+import { word } from "../../../shared/cells/cell.ts";
+import { cell } from "../../../shared/cells/decoder.ts";
+import { someWeight } from "../../../shared/cells/readers.ts";
+import { swapped, YEASTS } from "../../../shared/formula/yeast.ts";
+import { define, down } from "../define.ts";
 
 export const YEASTSWAP = define({
   name: "BAKE_YEASTSWAP",

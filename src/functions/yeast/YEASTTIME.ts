@@ -1,9 +1,9 @@
-import { number } from "../../../shared/cell.ts";
-import { cell, optional } from "../../../shared/decoder.ts";
-import { degrees, temperatureUnit } from "../../../shared/readers.ts";
-import { type Hours, toCelsius } from "../../../shared/units.ts";
-import { yeastForTime } from "../../../shared/yeast.ts";
-import { define } from "../../define.ts";
+import { type Hours, toCelsius } from "../../../shared/base/units.ts";
+import { number } from "../../../shared/cells/cell.ts";
+import { cell, optional } from "../../../shared/cells/decoder.ts";
+import { degrees, temperatureUnit } from "../../../shared/cells/readers.ts";
+import { yeastForTime } from "../../../shared/formula/yeast.ts";
+import { define } from "../define.ts";
 
 const hoursCell = () => number<Hours>("hours such as 3", { min: 0.01, max: 1000 });
 

@@ -1,4 +1,4 @@
-import { type Script, travelled } from "../script.ts";
+import { type Script, travelled } from "../service/script.ts";
 
 type Handler = (...args: unknown[]) => void;
 type Chosen = { readonly success?: Handler; readonly failure?: Handler; readonly user?: { readonly value: unknown } };

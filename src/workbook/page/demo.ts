@@ -1,9 +1,9 @@
-import { answerAtOnce, type Served } from "../../../sidebar/plan/at-once.ts";
 import { DEMO_FRONT } from "../../../templates/demo/shop.ts";
+import { answerAtOnce, type Served } from "../../planners/at-once.ts";
 import { demoToday } from "../demo.ts";
-import type { Engine } from "../engine.ts";
-import type { Position } from "../library.ts";
-import type { Script } from "../script.ts";
+import type { Engine } from "../engine/engine.ts";
+import type { Position } from "../engine/library.ts";
+import type { Script } from "../service/script.ts";
 
 const FRONT = "sheet in front";
 

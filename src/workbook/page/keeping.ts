@@ -1,5 +1,5 @@
-import type { Engine } from "../engine.ts";
-import type { WorkbookData } from "../library.ts";
+import type { Engine } from "../engine/engine.ts";
+import type { WorkbookData } from "../engine/library.ts";
 
 export type Kept = { readonly data?: WorkbookData; readonly revision?: string; readonly says?: string };
 

@@ -1,9 +1,9 @@
-import { type Engine, openEngine } from "../engine.ts";
-import type { Library, Position } from "../library.ts";
-import { noteAt } from "../range.ts";
-import { makeScript, type Script, servicesFor } from "../script.ts";
-import { Session } from "../session.ts";
-import { findCallable } from "../stubs.ts";
+import { type Engine, openEngine } from "../engine/engine.ts";
+import type { Library, Position } from "../engine/library.ts";
+import { findCallable } from "../engine/stubs.ts";
+import { noteAt } from "../service/range.ts";
+import { makeScript, type Script, servicesFor } from "../service/script.ts";
+import { Session } from "../service/session.ts";
 import { googleFor } from "./client-run.ts";
 import { buildDemo, rememberFront } from "./demo.ts";
 import { keepEverything, lastTime } from "./keeping.ts";

@@ -1,4 +1,4 @@
-import type { Realm } from "../script.ts";
+import type { Realm } from "../service/script.ts";
 
 /** What a browser has and Apps Script has not; a script that leans on it must fail here too. */
 const ABSENT = [

@@ -1,0 +1,132 @@
+import { CellError, type Fault, fault, refuse } from "../base/refusal.ts";
+import { atMost } from "../base/scaling.ts";
+import { shown } from "../base/show.ts";
+import { type Ratio, ratio } from "../base/units.ts";
+import { isProblem, number, type Reader } from "../cells/cell.ts";
+import { readNumber } from "../cells/number.ts";
+import { isFlour, isPreferment, type Kind } from "../larder/kinds.ts";
+
+/** A percentage as it was typed; `marked` when it carries its own % sign, which settles it. */
+export type PercentCell = { readonly value: number; readonly marked: boolean };
+
+export const percent = (): Reader<PercentCell> => {
+  const plain = number("a percentage such as 65%", { min: 0, max: 1e7 }, { percent: true, threeDecimals: true });
+  return {
+    hint: { of: "percent" },
+    read: (raw) => {
+      const value = plain.read(raw);
+      if (isProblem(value)) return value;
+      const text = typeof raw === "string" ? readNumber(raw, { percent: true }) : undefined;
+      return { value, marked: text !== undefined && !("problem" in text) && text.marked };
+    },
+  };
+};
+
+/** Flour rows may miss 100 % by half a point: 33.3 three times. */
+const TOLERANCE = 0.005;
+
+/** How a column of percentages was written: as ratios (65 % arrives as 0.65) or as plain numbers (65). */
+export type Style = "ratio" | "plain";
+/** What the flour percents are shares of: flour that goes in by itself, or that and the flour inside preferments. */
+export type Frame = "added flour" | "all flour";
+
+export const shareOf = (cell: PercentCell, style: Style): number =>
+  style === "plain" && !cell.marked ? cell.value / 100 : cell.value;
+
+type Cells = readonly (PercentCell | null)[];
+type Kinds = readonly (Kind | null)[];
+
+export type Percents = {
+  /** Each row over the flour of the frame; null where the row has none. */
+  readonly shares: readonly (Ratio | null)[];
+  readonly frame: Frame;
+  readonly style: Style;
+};
+
+/** Reads a whole column of percentages: the flour rows decide how it was written and which flour it refers to. */
+export function readPercents(cells: Cells, kinds: Kinds, argument = "percents"): Percents {
+  if (!cells.some((cell, row) => cell !== null && isFlour(kinds[row] ?? null))) {
+    refuse(
+      "have no flour row; every percentage refers to the flour, so a row of kind flour needs its percentage",
+      argument,
+    );
+  }
+  const fits = (["ratio", "plain"] as const).flatMap((style) => {
+    const fit = frameOf(cells, kinds, style);
+    return fit === undefined ? [] : [{ style, ...fit, faults: misfits(cells, kinds, style, argument) }];
+  });
+  const good = fits.find(({ faults }) => faults.length === 0);
+  if (good === undefined) {
+    const first = fits[0];
+    if (first === undefined) return refuse(wrongSum(cells, kinds), argument);
+    throw new CellError(first.faults);
+  }
+  const { style, frame, sum } = good;
+  return { shares: cells.map((cell) => (cell === null ? null : ratio(shareOf(cell, style) / sum))), frame, style };
+}
+
+/** The frame in which the flours make 100 %, and the sum that every row is divided by. */
+function frameOf(cells: Cells, kinds: Kinds, style: Style): { frame: Frame; sum: number } | undefined {
+  let added = 0;
+  let inside = 0;
+  cells.forEach((cell, row) => {
+    const kind = kinds[row] ?? null;
+    if (cell === null || kind === null) return;
+    if (isFlour(kind)) added += shareOf(cell, style);
+    else inside += shareOf(cell, style) * kind.flour;
+  });
+  const gaps = { added: Math.abs(added - 1), all: Math.abs(added + inside - 1) };
+  if (atMost(gaps.added, TOLERANCE) && gaps.added <= gaps.all) return { frame: "added flour", sum: added };
+  return atMost(gaps.all, TOLERANCE) ? { frame: "all flour", sum: added + inside } : undefined;
+}
+
+/** A larger sum of flour percentages is no slip of the pen. */
+const LARGEST_SUM = 200;
+
+function wrongSum(cells: Cells, kinds: Kinds): string {
+  let sum = 0;
+  cells.forEach((cell, row) => {
+    if (cell !== null && isFlour(kinds[row] ?? null)) sum += cell.marked ? cell.value * 100 : cell.value;
+  });
+  const preferments = kinds.some(isPreferment) ? ", with or without the flour inside preferments" : "";
+  const weights = sum > LARGEST_SUM ? "; if these are weights, BAKE_FLOURPCT makes shares of them" : "";
+  return `have flour rows that add up to ${shown(sum, 3)}; all flours together${preferments} make 100 (or 100%)${weights}`;
+}
+
+/** The most a row of a ratio column may be before it reads as a percentage typed plain. */
+const MOST_AS_RATIO: Readonly<Partial<Record<Kind["word"], number>>> = {
+  salt: 0.25,
+  yeast: 0.15,
+  water: 3,
+  fat: 3,
+  sugar: 5,
+  egg: 5,
+  dairy: 5,
+};
+const MOST_OF_ANY = 40;
+const LEAST_SALT_TYPED_PLAIN = 0.1;
+
+/** Rows that can't have been written in this style. */
+export function misfits(cells: Cells, kinds: Kinds, style: Style, argument: string): Fault[] {
+  const rows = cells.flatMap((cell, row) => {
+    const kind = kinds[row] ?? null;
+    return cell === null || kind === null || cell.marked || isFlour(kind)
+      ? []
+      : [{ value: cell.value, kind, row: row + 1 }];
+  });
+  const wrong =
+    style === "ratio"
+      ? rows.filter(({ value, kind }) => value > (MOST_AS_RATIO[kind.word] ?? MOST_OF_ANY))
+      : rows.filter(({ value, kind }) => kind.word === "salt" && value > 0 && value < LEAST_SALT_TYPED_PLAIN);
+  const small = rows.filter(({ value }) => value > 0);
+  const allSmall =
+    style === "plain" && small.every(({ value }) => value < 1) && small.some(({ kind }) => kind.word !== "yeast");
+  return (allSmall ? small : wrong).map(({ value, row }) => fault(bothWays(value, style), argument, row));
+}
+
+function bothWays(value: number, style: Style): string {
+  const v = shown(value, 4);
+  return style === "ratio"
+    ? `is ${v}, which beside flour of 1 (100%) is ${shown(value * 100)} %; write ${v}% (${shown(value / 100, 6)}), or type every row plain with the flour as 100`
+    : `is ${v}, which beside flour of 100 is ${v} %; write ${shown(value * 100, 4)}, or every row as a share with the flour as 100% (1)`;
+}

@@ -1,0 +1,136 @@
+import { refuse } from "../base/refusal.ts";
+import { atMost } from "../base/scaling.ts";
+import { oneOf, quoted, shown, shownShare } from "../base/show.ts";
+import { type Ratio, ratio, type Weight } from "../base/units.ts";
+import { nearest } from "../base/words.ts";
+import { readNumber } from "../cells/number.ts";
+import { isUnweighed } from "../enrichment/enrichment.ts";
+import type { LabelLaw } from "../enrichment/protein.ts";
+import { nameKey } from "../larder/built-in-larder.ts";
+import type { Ingredient } from "../larder/ingredient.ts";
+import { eachRow, type Larder, requireIngredients } from "../larder/larder.ts";
+import { type Allergen, allergensOf, isPlainWater, isWaterKind, listed } from "./allergens.ts";
+
+type Names = readonly (string | null)[];
+type Weights = readonly (Weight | null)[];
+
+/** Added water of at most 5 % of the finished weight may be left out (Regulation (EU) 1169/2011, annex VII A.1). */
+const WATER_LEFT_OUT = 0.05;
+/** Percentages of a compound's parts are rounded ones. */
+const PARTS_UP_TO = 1.005;
+
+/**
+ * The ingredient list of a product, by falling weight as it goes in (Regulation (EU) 1169/2011, article 18; 21 CFR
+ * 101.4(a)); equal weights keep their order. In the EU and the UK added water weighs what of it is left in the finished product.
+ */
+export function labelList(
+  names: Names,
+  weights: Weights,
+  larder: Larder,
+  law: LabelLaw,
+  finished: Weight | null,
+): string {
+  const isUsed = (index: number) => (weights[index] ?? 0) > 0;
+  const found = requireIngredients(larder, names, isUsed);
+  const sum = addedUp(weights);
+  if (sum === 0) return "";
+  if (finished !== null) notAbove(finished, sum);
+  const entries = new Map<string, { text: string; weight: number; isWater: boolean }>();
+  const texts = eachRow(found, (one, index) => (one === null ? "" : entryOf(one, law, index)));
+  found.forEach((one, index) => {
+    if (one === null) return;
+    const isWater = isWaterKind(one.kind) || isPlainWater(one);
+    const key = isWater ? "water" : nameKey(texts[index] ?? "");
+    const before = entries.get(key);
+    const weight = (before?.weight ?? 0) + (weights[index] ?? 0);
+    entries.set(key, { text: before?.text ?? texts[index] ?? "", weight, isWater });
+  });
+  const water = entries.get("water");
+  if (water?.isWater && law !== "US") {
+    if (finished === null)
+      return refuse(
+        `is blank; where water goes in, ${law} lists need the weight of the finished product`,
+        "finished_weight",
+      );
+    water.weight = finished - (sum - water.weight);
+    if (atMost(water.weight, WATER_LEFT_OUT * finished)) entries.delete("water");
+  }
+  return [...entries.values()]
+    .sort((a, b) => b.weight - a.weight)
+    .map(({ text }) => text)
+    .join(", ");
+}
+
+const addedUp = (weights: Weights): number => weights.reduce((sum: number, one) => sum + (one ?? 0), 0);
+
+function notAbove(finished: Weight, sum: number): void {
+  if (atMost(finished, sum)) return;
+  refuse(`is ${shown(finished)}, more than the ingredients' ${shown(sum)}; write both in one unit`, "finished_weight");
+}
+
+/** An ingredient as the list names it: its label name, what it is made of, its allergens in capitals. */
+function entryOf(ingredient: Ingredient, law: LabelLaw, index: number): string {
+  const { labelName, name, madeOf, row } = ingredient;
+  const allergens = allergensOf(ingredient, law, "ingredients", index);
+  const parts = madeOf === null ? "" : ` (${partsOf(madeOf, row).join(", ")})`;
+  let text = `${labelName ?? (isPlainWater(ingredient) ? "water" : name)}${parts}`;
+  const missing: string[] = [];
+  for (const { species, spellings } of allergens.flatMap(withGroup)) {
+    let isThere = false;
+    text = text.replace(new RegExp(`(?<!\\p{L})(?:${spellings.map(literal).join("|")})s?(?!\\p{L})`, "giu"), (word) => {
+      isThere = true;
+      return word.toUpperCase();
+    });
+    if (!isThere && !missing.includes(species)) missing.push(species);
+  }
+  return missing.length === 0 ? text : `${text} (${missing.join(", ").toUpperCase()})`;
+}
+
+const literal = (text: string) => text.replace(/[.*+?^${}|[\]\\]/g, "\\$&");
+
+/** A fish is called fish beside its own name, and so are crustaceans and molluscs. */
+function withGroup(one: Allergen): Allergen[] {
+  const isOpen = one.group === "fish" || one.group === "crustaceans" || one.group === "molluscs";
+  const group = { ...one, species: one.group, spellings: [one.group.replace(/s$/, "")] };
+  return isOpen && one.species !== one.group ? [group, one] : [one];
+}
+
+const SHARE = /^(.*\S) +([\d.,]+ ?%)$|^([\d.,]+ ?%) *(\S.*)$/;
+
+/** The parts of a compound, by falling share where every part has one. */
+function partsOf(madeOf: string, row: number | null): string[] {
+  const parts = listed(madeOf).map((part) => {
+    const [, last, after, before, first] = SHARE.exec(part) ?? [];
+    const read = readNumber(after ?? before ?? "", { percent: true });
+    return "problem" in read ? { name: part, share: null } : { name: last ?? first ?? part, share: read.value };
+  });
+  const sum = parts.reduce((all, { share }) => all + (share ?? 0), 0);
+  if (!atMost(sum, PARTS_UP_TO))
+    refuse(`column "made of" adds up to ${shownShare(sum)}; write shares of the whole`, "larder", row ?? undefined);
+  if (parts.every(({ share }) => share !== null)) parts.sort((a, b) => (b.share ?? 0) - (a.share ?? 0));
+  return parts.map(({ name }) => name);
+}
+
+/**
+ * The quantity to declare of one ingredient: its weight as it goes in over the finished weight, or over all that goes in. A
+ * product that loses moisture may hold more than 100 % (Regulation (EU) 1169/2011, annex VIII). Null before anything is weighed.
+ */
+export function labelShare(name: string, names: Names, weights: Weights, finished: Weight | null): Ratio | null {
+  if (isUnweighed(weights)) return null;
+  const key = nameKey(name);
+  const isAsked = names.map((one) => one !== null && nameKey(one) === key);
+  if (!isAsked.includes(true)) {
+    const near = nearest(
+      name,
+      names.filter((one) => one !== null),
+    );
+    refuse(
+      `is ${quoted(name)}, which is none of the ingredients${near.length > 0 ? `; perhaps ${oneOf(near)}?` : ""}`,
+      "ingredient",
+    );
+  }
+  const sum = addedUp(weights);
+  if (finished !== null) notAbove(finished, sum);
+  if (sum === 0) refuse("add up to 0; a share of nothing cannot be declared", "weights");
+  return ratio(addedUp(weights.filter((_, index) => isAsked[index])) / (finished ?? sum));
+}

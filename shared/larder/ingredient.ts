@@ -1,0 +1,194 @@
+import { refuse } from "../base/refusal.ts";
+import type { Ratio } from "../base/units.ts";
+import { folded, singularName } from "../base/words.ts";
+import { isBlank, isProblem, number, type Reader, text, trouble, word } from "../cells/cell.ts";
+import { priceCell } from "../cells/readers.ts";
+import type { BuiltIn, Part } from "./built-in-larder.ts";
+import { KIND_WORDS, type KindWord, PREFERMENT_WORDS } from "./kinds.ts";
+import { type Measures, readMeasures } from "./measures.ts";
+
+/**
+ * One ingredient as a formula meets it: the shop's own row, with the built-in table behind its blank composition and
+ * measure cells. Shares are of the weight, energy is kcal per gram, null is not known. A cell is read when its property is
+ * asked for; one that cannot be read refuses then (CellError), so that a slip in a price does not stop a hydration.
+ */
+export type Ingredient = Readonly<Record<Part, Ratio | null>> & {
+  readonly name: string;
+  readonly kind: KindWord | null;
+  readonly energy: number | null;
+  /** Grams of water that a gram in dry form asks for on top; `extraWaterRough` marks a figure of low confidence. */
+  readonly extraWater: number | null;
+  readonly extraWaterRough: boolean;
+  readonly measures: Measures | null;
+  /** True when `measures` are the shop's, whose cup is the cup of the call; the built-in ones are US measures. */
+  readonly ownMeasures: boolean;
+  readonly alsoCalled: readonly string[];
+  /** Price of a pack, and the pack as it was typed: a number of grams or text such as "5 lb". */
+  readonly price: number | null;
+  readonly pack: string | number | null;
+  readonly usable: Ratio | null;
+  readonly labelName: string | null;
+  readonly madeOf: string | null;
+  /** As typed; "none" means checked, null not known. Never filled from the built-in table. */
+  readonly allergens: string | null;
+  /** Row of the larder range, counted from its top; null for the built-in table's rows. */
+  readonly row: number | null;
+};
+
+/** The headings of a larder, with what else they are called. */
+export const COLUMNS = {
+  ingredient: [],
+  "also called": [],
+  kind: [],
+  water: [],
+  protein: [],
+  fat: [],
+  saturates: ["saturated fat"],
+  carbohydrate: [],
+  sugar: [],
+  fibre: ["fiber"],
+  salt: [],
+  energy: [],
+  "extra water": [],
+  measures: [],
+  price: [],
+  pack: [],
+  usable: [],
+  "label name": [],
+  "made of": [],
+  allergens: [],
+} as const satisfies Readonly<Record<string, readonly string[]>>;
+export type Column = keyof typeof COLUMNS;
+
+const shareOfWeight = () =>
+  number<Ratio>("a share of the weight such as 16% (0.16)", { min: 0, max: 1 }, { percent: true });
+const energyCell = () => number<number>("kcal per gram such as 3.64", { min: 0, max: 10 });
+const extraWaterCell = () => number<number>("grams of water per gram such as 1.5", { min: -5, max: 30 });
+const measuresCell: Reader<Measures> = { hint: { of: "text" }, read: readMeasures };
+const packCell: Reader<string | number> = {
+  hint: { of: "any" },
+  read: (raw) => trouble(raw) ?? (typeof raw === "number" ? raw : String(raw).trim()),
+};
+
+const kindWord = word(
+  Object.fromEntries(KIND_WORDS.map((one) => [one, []])) as unknown as Readonly<Record<KindWord, readonly string[]>>,
+);
+/** The kind of a preferment is the formula's business: its hydration changes from one to the next. */
+const kindCell: Reader<KindWord | null> = {
+  hint: { of: "kind" },
+  read: (raw) => {
+    const first = typeof raw === "string" ? (folded(raw).split(" ")[0] ?? "") : "";
+    if (PREFERMENT_WORDS.some((one) => one === singularName(first))) return null;
+    return kindWord.read(raw);
+  },
+};
+
+/** A column names the same few ingredients over and over. */
+const built = new Map<BuiltIn, Ingredient>();
+
+export function ofBuiltIn(builtIn: BuiltIn): Ingredient {
+  const before = built.get(builtIn);
+  if (before !== undefined) return before;
+  const unknown = { price: null, pack: null, usable: null, labelName: null, madeOf: null, allergens: null, row: null };
+  const made = { ...builtIn, ...unknown, ownMeasures: false };
+  built.set(builtIn, made);
+  return made;
+}
+
+/** A row of the shop's larder: its name, its place, and its cells by column, the built-in row behind it. */
+export type OwnRow = {
+  readonly name: string;
+  readonly alsoCalled: readonly string[];
+  /** The keys of its name and of its other names, worked out once: a larder may be long. */
+  readonly keys: readonly string[];
+  readonly row: number;
+  readonly cell: (column: Column) => unknown;
+  readonly builtIn: BuiltIn | undefined;
+};
+
+const own = new WeakMap<OwnRow, Ingredient>();
+
+export function ofRow(row: OwnRow): Ingredient {
+  const before = own.get(row);
+  if (before !== undefined) return before;
+  const made = ingredientOfRow(row);
+  own.set(row, made);
+  return made;
+}
+
+function ingredientOfRow({ name, alsoCalled, row, cell: raw, builtIn }: OwnRow): Ingredient {
+  const known = new Map<Column, unknown>();
+  const read = <T, D>(column: Column, reader: Reader<T>, otherwise: D): T | D => {
+    if (known.has(column)) return known.get(column) as T | D;
+    const value = isBlank(raw(column)) ? otherwise : reader.read(raw(column));
+    if (isProblem(value)) return refuse(`column "${column}" ${value.problem}`, "larder", row);
+    known.set(column, value);
+    return value;
+  };
+  const part = (column: Part) => read(column, shareOfWeight(), builtIn?.[column] ?? null);
+  return {
+    name,
+    row,
+    alsoCalled,
+    get kind() {
+      return read("kind", kindCell, builtIn?.kind ?? null);
+    },
+    get water() {
+      return part("water");
+    },
+    get protein() {
+      return part("protein");
+    },
+    get fat() {
+      return part("fat");
+    },
+    get saturates() {
+      return part("saturates");
+    },
+    get carbohydrate() {
+      return part("carbohydrate");
+    },
+    get sugar() {
+      return part("sugar");
+    },
+    get fibre() {
+      return part("fibre");
+    },
+    get salt() {
+      return part("salt");
+    },
+    get energy() {
+      return read("energy", energyCell(), builtIn?.energy ?? null);
+    },
+    get extraWater() {
+      return read("extra water", extraWaterCell(), builtIn?.extraWater ?? null);
+    },
+    get extraWaterRough() {
+      return isBlank(raw("extra water")) && builtIn?.extraWaterRough === true;
+    },
+    get measures() {
+      return read("measures", measuresCell, builtIn?.measures ?? null);
+    },
+    get ownMeasures() {
+      return !isBlank(raw("measures"));
+    },
+    get price() {
+      return read("price", priceCell(), null);
+    },
+    get pack() {
+      return read("pack", packCell, null);
+    },
+    get usable() {
+      return read("usable", shareOfWeight(), null);
+    },
+    get labelName() {
+      return read("label name", text(), null);
+    },
+    get madeOf() {
+      return read("made of", text(), null);
+    },
+    get allergens() {
+      return read("allergens", text(), null);
+    },
+  };
+}

@@ -1,0 +1,167 @@
+import { type Fault, fault, refuseAll } from "../base/refusal.ts";
+import { oneOf, quoted, shown } from "../base/show.ts";
+import { type Ratio, ratio } from "../base/units.ts";
+import { folded, nearest, singularName } from "../base/words.ts";
+import { isProblem, type Problem, type Reader, trouble } from "../cells/cell.ts";
+import { readNumber } from "../cells/number.ts";
+import { builtInNamed } from "./built-in-larder.ts";
+
+export const KIND_WORDS = [
+  "flour",
+  "water",
+  "salt",
+  "yeast",
+  "sugar",
+  "fat",
+  "egg",
+  "dairy",
+  "grain",
+  "fruit",
+  "ice",
+  "other",
+] as const;
+export type KindWord = (typeof KIND_WORDS)[number];
+
+export const PREFERMENT_WORDS = [
+  "starter",
+  "levain",
+  "sourdough",
+  "poolish",
+  "biga",
+  "sponge",
+  "sour",
+  "preferment",
+] as const;
+
+/** Kinds that a person is offered: the plain ones, and preferments at usual hydrations. */
+// Marked as free of effects, so that Code.js, which offers no choices, leaves it out.
+export const KIND_CHOICES: readonly string[] = /* @__PURE__ */ (KIND_WORDS as readonly string[]).concat(
+  "levain 100%",
+  "poolish 100%",
+  "biga 55%",
+);
+
+/** What a row of a formula is: one of the plain kinds, or a preferment with the flour and water it is made of. */
+export type Kind = {
+  readonly word: KindWord | "preferment";
+  /** Flour as a share of the row's weight: 1 for flour, 1 ÷ (1 + hydration) for a preferment, otherwise 0. */
+  readonly flour: Ratio;
+  /** Plain water as a share of the row's weight: water, ice, and a preferment's water. */
+  readonly water: Ratio;
+};
+
+const plain = (word: KindWord): Kind => ({
+  word,
+  flour: ratio(word === "flour" ? 1 : 0),
+  water: ratio(word === "water" || word === "ice" ? 1 : 0),
+});
+const PLAIN: ReadonlyMap<string, Kind> = new Map(KIND_WORDS.map((word) => [word, plain(word)]));
+
+/** A preferment whose flour is this share of its weight; the rest is water. */
+const preferment = (flour: number): Kind => ({ word: "preferment", flour: ratio(flour), water: ratio(1 - flour) });
+
+const MOST_HYDRATION = 5;
+const PREFERMENT = new RegExp(`^(${PREFERMENT_WORDS.join("|")})s?\\b(.*)$`);
+
+/** A kind as it was typed. The kind of a row without an amount is never read, so an unreadable one waits for its row. */
+export type KindCell = Kind | { readonly unread: string };
+
+export const kind = (): Reader<KindCell> => ({
+  hint: { of: "kind" },
+  read: (raw) => {
+    const read = readKind(raw);
+    return isProblem(read) ? { unread: read.problem } : read;
+  },
+});
+
+function readKind(raw: unknown): Kind | Problem {
+  const stuck = trouble(raw);
+  if (stuck) return stuck;
+  if (typeof raw === "boolean") return plain(raw ? "flour" : "other");
+  if (typeof raw === "number") return fromShare(raw);
+  if (typeof raw !== "string") return { problem: "is not a kind" };
+  const word = singularName(raw);
+  const known = PLAIN.get(word);
+  if (known) return known;
+  const named = PREFERMENT.exec(folded(raw));
+  if (named) return fromHydration(named[1] ?? "", (named[2] ?? "").trim(), raw);
+  const bare = readNumber(raw, { percent: true });
+  if (!("problem" in bare) && !bare.marked) return fromShare(bare.value);
+  const near = meant(raw);
+  return {
+    problem: `is ${quoted(raw)}; ${near.length > 0 ? `perhaps ${oneOf(near)}? Write` : "write"} ${KINDS_IN_WORDS}`,
+  };
+}
+
+/** The kinds someone may have had in mind: "fresh yeast" holds one, "butter" has one in the larder, "flower" is near one. */
+function meant(raw: string): readonly string[] {
+  const words = singularName(raw).split(" ");
+  const held = KIND_WORDS.filter((word) => words.includes(word));
+  if (held.length > 0) return held;
+  const builtIn = builtInNamed(raw);
+  return builtIn === undefined ? nearest(raw, [...KIND_WORDS, ...PREFERMENT_WORDS]) : [builtIn.kind];
+}
+
+const KINDS_IN_WORDS = `one of ${KIND_WORDS.join(", ")}, or a preferment with its hydration such as "levain 100%"`;
+
+function fromShare(flour: number): Kind | Problem {
+  if (flour === 1) return plain("flour");
+  if (flour === 0) return plain("other");
+  if (flour > 0 && flour < 1) return preferment(flour);
+  const meant = flour > 1 ? `; for a starter of that hydration write "starter ${shown(flour)}%"` : "";
+  return { problem: `is ${shown(flour, 4)}${meant}; a number here is the flour's share, from 0 to 1` };
+}
+
+function fromHydration(name: string, amount: string, raw: string): Kind | Problem {
+  const read = amount.endsWith("%") ? readNumber(amount, { percent: true }) : undefined;
+  if (read === undefined || "problem" in read) {
+    const example = /^\d/.test(amount) ? `${name} ${amount}%` : `${name} 100%`;
+    return {
+      problem: `is ${quoted(raw)} without its hydration; add its water as a share of its flour, such as "${example}"`,
+    };
+  }
+  if (read.value < 0 || read.value > MOST_HYDRATION) {
+    return { problem: `is ${quoted(raw)}; a hydration lies between 0 % and ${MOST_HYDRATION * 100} %` };
+  }
+  return preferment(1 / (1 + read.value));
+}
+
+/** Whether a row has an amount; 0 is an amount. */
+type Amounts = readonly (unknown | null)[];
+
+/**
+ * The kinds of the rows that have an amount, null for the rest. A row with an amount needs a kind; `names` lets a bare
+ * "flour" beside a starter's name be refused.
+ */
+export function kindsOf(
+  amounts: Amounts,
+  kinds: readonly (KindCell | null)[],
+  argument = "kinds",
+  names?: readonly (string | null)[],
+) {
+  const faults: Fault[] = [];
+  const read = amounts.map((amount, index): Kind | null => {
+    if (amount === null) return null;
+    const cell = kinds[index] ?? null;
+    if (cell === null) {
+      faults.push(fault(`is blank though the row has an amount; write ${KINDS_IN_WORDS}`, argument, index + 1));
+      return null;
+    }
+    const said = "unread" in cell ? cell.unread : misnamed(cell, names?.[index] ?? null);
+    if (said !== undefined) faults.push(fault(said, argument, index + 1));
+    return "unread" in cell ? null : cell;
+  });
+  refuseAll(faults);
+  return read;
+}
+
+function misnamed(cell: Kind, name: string | null): string | undefined {
+  if (name === null || cell.word !== "flour" || !/\b(starter|levain|sourdough)\b/.test(singularName(name)))
+    return undefined;
+  const words = singularName(name);
+  if (/\bflour\b/.test(words)) return undefined;
+  return `says that ${quoted(name)} is all flour; write "levain 100%" for equal flour and water`;
+}
+
+export const isFlour = (kind: Kind | null): boolean => kind?.word === "flour";
+export const isPreferment = (kind: Kind | null): boolean => kind?.word === "preferment";

@@ -1,0 +1,70 @@
+import { refuse } from "../base/refusal.ts";
+import type { StartIngredient } from "../protocol/bench.ts";
+import type { Value, Values } from "../sheet/model.ts";
+import { builtInRows, nameKey } from "./built-in-larder.ts";
+
+/** A new sheet has 1000 rows, and a larder needs some of them for its head; no shop buys half as many things. */
+const MOST_INGREDIENTS = 500;
+
+/** What a larder can start with: the built-in table without water and ice, which nobody buys by the sack. */
+export const startIngredients = (): StartIngredient[] =>
+  builtInRows().flatMap(({ name, kind, alsoCalled, allergensByNature, water }) =>
+    kind === "water" || kind === "ice"
+      ? []
+      : [{ name, kind, also: alsoCalled, usual: allergensByNature.join(", "), water }],
+  );
+
+/** Start ingredients as they arrived at the bench; refuses what are none. */
+export function readIngredients(raw: unknown): readonly StartIngredient[] {
+  const { ingredients } = (raw ?? {}) as Record<string, unknown>;
+  const fits = (one: unknown): boolean => {
+    const { name, kind, also, usual, water } = (one ?? {}) as Record<string, unknown>;
+    if (water !== null && !Number.isFinite(water)) return false;
+    return [name, kind, usual].every((text) => typeof text === "string") && Array.isArray(also);
+  };
+  if (Array.isArray(ingredients) && ingredients.every(fits)) return ingredients as StartIngredient[];
+  return refuse("The ingredients that a larder can start with could not be read. Reload the spreadsheet.");
+}
+
+/**
+ * What a larder sheet starts with: the ingredients that were picked, or all that it can start with, each once, with their
+ * kinds. Compositions stay blank, because a blank falls back to the same table; allergens an ingredient has by its nature
+ * stand beside the column of checked ones, never in it.
+ */
+export function startingLarder(typed: Values, start: readonly StartIngredient[]): Values {
+  const picked = typed.ingredient;
+  if (picked !== undefined && !Array.isArray(picked)) {
+    refuse("The ingredients of a larder are a list of names. Close the bench, open it again and pick them anew.");
+  }
+  const names = Array.isArray(picked) ? (picked as readonly Value[]) : start.map(({ name }) => name);
+  if (names.length > MOST_INGREDIENTS) {
+    refuse(
+      `A larder starts with up to ${MOST_INGREDIENTS} ingredients; build it with those and paste the others into it.`,
+    );
+  }
+  const seen = new Set<string>();
+  const kept = names.flatMap((name, at) => {
+    const key = nameKey(String(name ?? ""));
+    if (name === null || key === "" || seen.has(key)) return [];
+    seen.add(key);
+    return [at];
+  });
+  const columns = Object.entries(typed).map(([column, values]) => [
+    column,
+    Array.isArray(values) ? kept.map((at) => (values as readonly Value[])[at] ?? null) : values,
+  ]);
+  const others = Array.isArray(typed.also_called) ? (typed.also_called as readonly Value[]) : [];
+  const byName = new Map(start.flatMap((one) => [one.name, ...one.also].map((name) => [nameKey(String(name)), one])));
+  const known = kept.map((at) =>
+    [names[at], ...String(others[at] ?? "").split(";")]
+      .map((name) => byName.get(nameKey(String(name ?? ""))))
+      .find((one) => one),
+  );
+  const own = Array.isArray(typed.kind) ? (typed.kind as readonly Value[]) : [];
+  return {
+    ...Object.fromEntries(columns),
+    ingredient: kept.map((at) => names[at] ?? null),
+    kind: kept.map((at, index) => own[at] ?? known[index]?.kind ?? null),
+    usual: known.map((one) => one?.usual || null),
+  };
+}

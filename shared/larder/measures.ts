@@ -1,0 +1,60 @@
+import { quoted } from "../base/show.ts";
+import { type Grams, grams } from "../base/units.ts";
+import { singularName } from "../base/words.ts";
+import { trouble } from "../cells/cell.ts";
+import { readNumber } from "../cells/number.ts";
+
+/** Grams of one household measure; the two differ where the ingredient comes in kinds that fill a spoon differently. */
+export type Measure = { readonly least: Grams; readonly most: Grams };
+/** By measure word in the form measureWord() gives: "cup", "tbsp", "tsp", "piece", "large", "stick", "sachet", "cube"… */
+export type Measures = ReadonlyMap<string, Measure>;
+
+/** What else people write for the measure words of a larder. */
+const SYNONYMS: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    ...{ tablespoon: "tbsp", tbs: "tbsp", teaspoon: "tsp", each: "piece", pc: "piece", whole: "piece" },
+    ...{
+      packet: "sachet",
+      envelope: "sachet",
+      pouch: "sachet",
+      xl: "extra large",
+      floz: "fl oz",
+      "fluid ounce": "fl oz",
+    },
+  }),
+);
+
+/** A measure's word as the larder keys it: "Tablespoons" is "tbsp". */
+export function measureWord(text: string): string {
+  const word = singularName(text.replace(/\./g, ""));
+  return SYNONYMS.get(word) ?? word;
+}
+
+const ENTRY =
+  /^(\p{L}(?:[^\d=:–-]|-(?=\p{L}))*?)\s*[=:]?\s*(\d[\d.,]*|[.,]\d+)(?:\s*(?:-|–|to)\s*(\d[\d.,]*))?\s*(?:g|gr|grams?)?$/iu;
+const EXAMPLE = 'write measures and their grams such as "cup 125; tbsp 8; piece 50"';
+
+/** Reads "cup 125; tbsp 8; piece 50"; a span is "tsp 2.8 to 5". A predicate comes back for what cannot be read. */
+export function readMeasures(raw: unknown): Measures | { readonly problem: string } {
+  const stuck = trouble(raw);
+  if (stuck) return stuck;
+  if (typeof raw !== "string") return { problem: `is not a text; ${EXAMPLE}` };
+  const measures = new Map<string, Measure>();
+  for (const part of raw.split(/[;\n]/)) {
+    const entry = part.replace(/\s+/g, " ").trim();
+    if (entry === "") continue;
+    const [, name = "", from = "", to = from] = ENTRY.exec(entry) ?? [];
+    const least = readNumber(from);
+    const most = readNumber(to);
+    if (name === "") return { problem: `holds ${quoted(entry)}; ${EXAMPLE}` };
+    if ("problem" in least) return { problem: `holds ${quoted(entry)}, whose number ${least.problem}; ${EXAMPLE}` };
+    if ("problem" in most) return { problem: `holds ${quoted(entry)}, whose number ${most.problem}; ${EXAMPLE}` };
+    if (!(least.value > 0) || most.value < least.value) {
+      return { problem: `holds ${quoted(entry)}; a measure weighs more than 0 g, the lighter figure first` };
+    }
+    const word = measureWord(name);
+    if (measures.has(word)) return { problem: `names the measure ${quoted(word)} twice; keep one` };
+    measures.set(word, { least: grams(least.value), most: grams(most.value) });
+  }
+  return measures;
+}

@@ -1,0 +1,49 @@
+import { CellError, refuse } from "../base/refusal.ts";
+import { type Grams, gramsIn, type Ratio, ratio, type Weight, type WeightUnit } from "../base/units.ts";
+import { isProblem } from "../cells/cell.ts";
+import { findIngredient, type Larder } from "../larder/larder.ts";
+import { packWeight } from "./pack.ts";
+
+/**
+ * What a unit of weight costs ready for use: the price of a pack over what is usable of it. A price per usable pound is
+ * never below the price per pound bought.
+ */
+export const unitCost = (price: number, pack: Grams, usable: Ratio, unit: WeightUnit): number =>
+  (price * gramsIn(unit)) / (pack * usable);
+
+/** A cost in the larder's currency, and why there is none. */
+export type Cost = readonly [cost: number | null, remark: string | null];
+
+/** The cost of every row by the larder's prices; a row that has none says why, and the others still count. */
+export function costs(
+  names: readonly (string | null)[],
+  weights: readonly (Weight | null)[],
+  larder: Larder,
+  unit: WeightUnit,
+): Cost[] {
+  return weights.map((weight, index): Cost => {
+    if (weight === null) return [null, null];
+    const name = names[index] ?? null;
+    if (name === null) return refuse("is blank though the row has an amount; write its name", "ingredients", index + 1);
+    const each = costOfUnit(name, larder, unit);
+    return typeof each === "string" ? [null, each] : [weight * each, null];
+  });
+}
+
+function costOfUnit(name: string, larder: Larder, unit: WeightUnit): number | string {
+  try {
+    const found = findIngredient(larder, name);
+    // Plain water needs no larder row; it has no price either.
+    if (found === undefined || (found.row === null && found.kind !== "water")) return "not in larder";
+    const { price, pack, usable } = found;
+    if (price === null) return "no price";
+    if (pack === null) return "no pack size";
+    const weight = packWeight(pack, found.name, larder);
+    if (isProblem(weight)) return `pack ${weight.problem}`;
+    return usable === 0 ? "usable is 0" : unitCost(price, weight, usable ?? ratio(1), unit);
+  } catch (error) {
+    // One larder cell that cannot be read ("n/a" for a price) is told in its row; it must not take the total with it.
+    if (!(error instanceof CellError)) throw error;
+    return error.faults.map(({ says }) => says).join("; ");
+  }
+}

@@ -1,0 +1,232 @@
+// What the bench asks and what the add-on answers: JSON strings each way, checked at both ends.
+
+import { refuse, refuseUnread } from "../base/refusal.ts";
+import { oneOf, quoted } from "../base/show.ts";
+import type { CardAsk } from "../card/data.ts";
+import type { KindPart } from "../drawings/kind-bar.ts";
+import type { TinView } from "../drawings/tin-view.ts";
+import type { TimedStep } from "../formula/steps.ts";
+import type { Options, SheetModel, Value, Values } from "../sheet/model.ts";
+import type { CalculateAnswer, CalculateAsk } from "./calculate.ts";
+import type { InsertAnswer, InsertAsk } from "./insert.ts";
+import type { LookAsk, Snapshot } from "./look.ts";
+import type { MakeAsk } from "./make.ts";
+import type { ReadAnswer, ReadAsk } from "./read-in.ts";
+import type { CheckAnswer, CheckStep } from "./self-check.ts";
+
+export const VERSION = "0.1.0";
+
+export type Order = { readonly template: string; readonly options: Options; readonly values: Values };
+
+/** What the bench knows of a formula sheet; weights in its own unit, null where they are not told or not calculated yet. */
+export type FormulaSummary = {
+  readonly sheet: string;
+  readonly title: string;
+  readonly unit: "g" | "oz";
+  readonly dough: number | null;
+  readonly mixes: number | null;
+  readonly pieces: number | null;
+  readonly ingredients: readonly string[];
+  /** Where it shows an error instead of its weights, and what to do; left out where it shows none. */
+  readonly trouble?: string;
+};
+
+/** What a larder can start with: other names it goes by, and the allergens that it has by its nature. */
+export type StartIngredient = {
+  readonly name: string;
+  readonly kind: string;
+  readonly also: readonly string[];
+  readonly usual: string;
+  /** Its share of water, where the table has it. */
+  readonly water: number | null;
+};
+
+/** What can be drawn of a formula sheet: nothing of what is not there. */
+export type SheetPictures = {
+  readonly unit: "g" | "oz";
+  readonly length: "cm" | "in";
+  readonly parts: readonly KindPart[];
+  readonly steps: readonly TimedStep[];
+  readonly tin: TinView | null;
+};
+
+/** A formula sheet as read: remarks by row, figures in sentences, and what the water makes of it. */
+export type SheetReview = {
+  readonly sheet: string;
+  readonly title: string;
+  readonly style: string;
+  readonly styles: readonly string[];
+  readonly remarks: readonly { readonly cell: string; readonly name: string; readonly says: string }[];
+  readonly facts: readonly { readonly label: string; readonly says: string }[];
+  readonly meaning: string;
+  readonly pictures: SheetPictures;
+};
+
+/** What the add-on answers itself. */
+export type ServerQuestions = {
+  /** Is anybody there, as the right account? */
+  ping: { readonly ask: Record<string, never>; readonly answer: { readonly version: string } };
+  /** Recipe text as rows, each with what it leaves open. */
+  read: { readonly ask: ReadAsk; readonly answer: ReadAnswer };
+  /** One formula into the cell with the cursor. */
+  insert: { readonly ask: InsertAsk; readonly answer: InsertAnswer };
+  /** The ingredients that a larder can start with. */
+  ingredients: {
+    readonly ask: Record<string, never>;
+    readonly answer: { readonly ingredients: readonly StartIngredient[] };
+  };
+  /** Shows a cell of a sheet. */
+  goto: {
+    readonly ask: { readonly sheet: string; readonly cell: string };
+    readonly answer: { readonly sheet: string };
+  };
+  /** One step of the add-on's own check. */
+  check: { readonly ask: CheckStep; readonly answer: CheckAnswer };
+  /** What stands in the workbook. */
+  look: { readonly ask: LookAsk; readonly answer: Snapshot };
+  /** A planned sheet, written. */
+  make: { readonly ask: MakeAsk; readonly answer: { readonly sheet: string } };
+  /** What sheet functions give. */
+  calculate: { readonly ask: CalculateAsk; readonly answer: CalculateAnswer };
+};
+
+/** What the bench works out itself from looks and calculations of the add-on, which then makes the sheet. */
+export type PlannedQuestions = {
+  /** A sheet, please; `note` says what a person should know of it, `listDue` that a list of all formulas is to be built next. */
+  build: {
+    readonly ask: Order;
+    readonly answer: { readonly sheet: string; readonly note?: string; readonly listDue?: boolean };
+  };
+  /** A list of all formula sheets, please; the sheet in front stays there. */
+  list: {
+    readonly ask: Record<string, never>;
+    readonly answer: { readonly sheet: string; readonly note?: string };
+  };
+  /** The formula sheets of the workbook, and the name of the sheet in front. */
+  formulas: {
+    readonly ask: Record<string, never>;
+    readonly answer: { readonly front: string; readonly sheets: readonly FormulaSummary[] };
+  };
+  /** A staff card from a formula sheet, please. */
+  card: { readonly ask: CardAsk; readonly answer: { readonly sheet: string } };
+  /** What can be said of the formula sheet in front, for a style ("" for the usual one). */
+  review: { readonly ask: { readonly style: string }; readonly answer: SheetReview };
+  /** The shop's settings as they stand in their sheet, a name and a text each; null without such a sheet. */
+  settings: {
+    readonly ask: Record<string, never>;
+    readonly answer: { readonly rows: readonly (readonly [name: string, value: string])[] | null };
+  };
+  /** A day sheet, please; `day` is such as 2026-01-31, and so is that of an order for another day. */
+  day: {
+    readonly ask: {
+      readonly day: string;
+      readonly orders: readonly { readonly sheet: string; readonly pieces: number; readonly day?: string }[];
+    };
+    readonly answer: { readonly sheet: string; readonly note?: string };
+  };
+};
+
+/** All that a panel may ask. */
+export type Questions = ServerQuestions & PlannedQuestions;
+export type ServerQuestion = keyof ServerQuestions;
+export type PlannedQuestion = keyof PlannedQuestions;
+export type Question = keyof Questions;
+
+/** `because` is what failed, where it was no refusal: the sentence of a planned question is made by who asked it. */
+export type Reply<Q extends Question> =
+  | { readonly ok: true; readonly answer: Questions[Q]["answer"] }
+  | { readonly ok: false; readonly message: string; readonly because?: string };
+
+const isRecord = (value: unknown): value is Record<string, unknown> =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+
+/** A question as it arrived: its name and the rest, or a refusal. */
+export function readQuestion(json: unknown): { name: string; rest: Record<string, unknown> } {
+  let read: unknown;
+  try {
+    read = JSON.parse(String(json));
+  } catch {
+    return refuseUnread("The question from the bench");
+  }
+  if (!isRecord(read) || typeof read.ask !== "string") {
+    return refuse("The question from the bench has no name. Close the bench and open it again.");
+  }
+  return { name: read.ask, rest: read };
+}
+
+const LONGEST_TEXT = 500;
+const MOST_ROWS = 1000;
+
+/** An order for a sheet, every part of it checked against the template it names. */
+export function readOrder(
+  rest: Record<string, unknown>,
+  templates: readonly SheetModel[],
+): Order & { model: SheetModel } {
+  const model = templates.find(({ name }) => name === rest.template);
+  if (model === undefined) {
+    return refuse(
+      `There is no template ${quoted(String(rest.template))}; there is ${oneOf(templates.map(({ name }) => name))}.`,
+    );
+  }
+  const options = readOptions(rest.options, model);
+  const values = readValues(rest.values, model);
+  return { template: model.name, options, values, model };
+}
+
+function readOptions(raw: unknown, model: SheetModel): Options {
+  const given = isRecord(raw) ? raw : {};
+  const parts = Array.isArray(given.parts)
+    ? given.parts.filter((part) => model.parts.includes(String(part))).map(String)
+    : model.parts;
+  return {
+    weight: choice(given.weight, ["g", "oz"] as const, "unit of weight"),
+    temperature: choice(given.temperature, ["C", "F"] as const, "unit of temperature"),
+    length: choice(given.length, ["cm", "in"] as const, "unit of length"),
+    parts,
+    ...(choice(given.form, ["add-on", "plain"] as const, "form of the formulas") === "plain" ? { form: "plain" } : {}),
+  };
+}
+
+function choice<T extends string>(raw: unknown, choices: readonly [T, ...T[]], what: string): T {
+  if (raw === undefined) return choices[0];
+  return (
+    choices.find((one) => one === raw) ?? refuse(`The ${what} is ${quoted(String(raw))}; it can be ${oneOf(choices)}.`)
+  );
+}
+
+/** Names a person may fill in a template: its input cells, its title, and the input columns of its tables. */
+export function inputNames(model: SheetModel): Set<string> {
+  const names = new Set<string>();
+  for (const item of model.bands.flat()) {
+    if ("table" in item) {
+      for (const { name, role } of item.columns) if (role === "input") names.add(name);
+    } else {
+      for (const cell of item.lines.flatMap(({ cells }) => cells)) {
+        if (cell.name !== undefined && cell.formula === undefined) names.add(cell.name);
+      }
+    }
+  }
+  return names;
+}
+
+function readValues(raw: unknown, model: SheetModel): Values {
+  if (raw === undefined) return {};
+  if (!isRecord(raw)) return refuseUnread("The inputs from the bench");
+  const known = inputNames(model);
+  const values = new Map<string, Value | Value[]>();
+  for (const [name, value] of Object.entries(raw)) {
+    if (!known.has(name)) refuse(`The template has no input ${quoted(name)}.`);
+    values.set(
+      name,
+      Array.isArray(value) ? value.slice(0, MOST_ROWS).map((one) => readValue(one, name)) : readValue(value, name),
+    );
+  }
+  return Object.fromEntries(values);
+}
+
+function readValue(raw: unknown, name: string): Value {
+  if (raw === null || raw === undefined || raw === "") return null;
+  if (typeof raw === "number" && Number.isFinite(raw)) return raw;
+  if (typeof raw === "string" && raw.length <= LONGEST_TEXT) return raw;
+  return refuse(`The input ${name} is neither a number nor a text of up to ${LONGEST_TEXT} characters.`);
+}

@@ -1,0 +1,28 @@
+// The question that writes one formula at the cursor, checked at both ends.
+import { refuse } from "../base/refusal.ts";
+
+/** The arguments as they were typed, in order; "" for one left out. */
+export type InsertAsk = { readonly name: string; readonly args: readonly string[] };
+export type InsertAnswer = {
+  readonly sheet: string;
+  readonly cell: string;
+  /** What the cell says now instead of an answer; "" where it answers. */
+  readonly says: string;
+};
+
+const MOST_ARGUMENTS = 20;
+export const LONGEST_ARGUMENT = 500;
+
+export function insertAsk({ name, args }: Readonly<Record<string, unknown>>): InsertAsk {
+  const texts = Array.isArray(args) ? args.slice(0, MOST_ARGUMENTS) : [];
+  const fits = texts.every((one): one is string => typeof one === "string" && one.length <= LONGEST_ARGUMENT);
+  if (typeof name === "string" && Array.isArray(args) && fits) return { name, args: texts };
+  return refuse(`An argument takes up to ${LONGEST_ARGUMENT} characters; put the values into cells and name those.`);
+}
+
+export function insertAnswer(raw: unknown): InsertAnswer | null {
+  if (typeof raw !== "object" || raw === null) return null;
+  const { sheet, cell, says } = raw as Record<string, unknown>;
+  if (typeof sheet !== "string" || typeof cell !== "string" || typeof says !== "string") return null;
+  return { sheet, cell, says };
+}

@@ -1,0 +1,196 @@
+import { quoted, shown } from "../base/show.ts";
+import { type Grams, grams } from "../base/units.ts";
+import type { CupSystem } from "../base/volumes.ts";
+import { SPACES } from "../base/words.ts";
+import { findIngredient, type Larder, unknownName } from "../larder/larder.ts";
+import { type RecipeLine, readRecipeLine } from "./line.ts";
+import { ingredientOf, namesNothing, phrasesOf } from "./name.ts";
+import type { Choice } from "./pieces.ts";
+import { lastOf } from "./tokens.ts";
+import { sizeIn } from "./units.ts";
+import { type Asked, type Weighed, type Weight, weightOf } from "./weight.ts";
+
+export type LineWeight =
+  /** No amount to weigh; `why` says what the line is. */
+  | { readonly is: "blank"; readonly why: string }
+  /** An amount that cannot be weighed for certain. */
+  | { readonly is: "unclear"; readonly why: string }
+  | {
+      readonly is: "weighed";
+      readonly least: Grams;
+      readonly most: Grams;
+      readonly remarks: readonly string[];
+      /** The ingredient itself weighs differently from brand to brand: a span, but no one weight. */
+      readonly unsure?: string;
+    };
+
+/** Amounts of one line that differ by more than this are remarked: a spoon and its rounded ounces often do. */
+const APART = 0.15;
+
+/** No ingredient's name is longer. */
+const LONGEST_NAME = 200;
+
+/** Spelling takes time to compare, and only so many refusals are told in full. */
+const COMPARED = 3;
+
+/** Recipes say the same line again and again; so many different ones are remembered. */
+const REMEMBERED = 1000;
+
+/**
+ * Weighs the lines of a recipe one by one, in grams. A written weight wins over a volume or a count, one in the open over one in
+ * brackets. `named` is the ingredient that the sheet names beside the line.
+ */
+export function lineWeigher(system: CupSystem, larder: Larder): (line: string, named: string | null) => LineWeight {
+  let compared = 0;
+  const unknown = (name: string): string => {
+    compared += 1;
+    return compared > COMPARED ? `is ${quoted(name)}, which the larder does not know` : unknownName(larder, name);
+  };
+  const before = new Map<string, LineWeight>();
+  return (line, named) => {
+    const known = named === null ? before.get(line) : undefined;
+    if (known !== undefined) return known;
+    const weight = weighLine(line, named, system, larder, unknown);
+    // The same line is refused in the same words, however many there are.
+    if (named === null && (before.size < REMEMBERED || weight.is === "unclear")) before.set(line, weight);
+    return weight;
+  };
+}
+
+function weighLine(
+  line: string,
+  named: string | null,
+  system: CupSystem,
+  larder: Larder,
+  unknown: (name: string) => string,
+): LineWeight {
+  const read = readRecipeLine(line);
+  if (read.is !== "read") return read;
+  const parts = partsOf(read);
+  const ingredient = once(() => {
+    const words = named === null ? parts.main : named.slice(0, LONGEST_NAME).replace(SPACES, " ").split(" ");
+    const found = (named === null ? undefined : findIngredient(larder, named)) ?? ingredientOf(larder, words);
+    if (found !== undefined) return found;
+    const name = named ?? told(words);
+    if (name === "") return 'an amount without an ingredient; name it, or write a weight such as "500 g"';
+    return `its ingredient ${unknown(name)}`;
+  });
+  const remarks: string[] = [];
+  const second = parts.others.find((other) => namesAnother(larder, parts.main, other.words));
+  if (second && second.link !== "or") {
+    const [one, two] = [parts.main, second.words].map((words) => quoted(told(words)));
+    return { is: "unclear", why: `two ingredients in one line, ${one} and ${two}; give each a line of its own` };
+  }
+  if (second) remarks.push(`${quoted(told(second.words))} is the other choice and is not read`);
+  if (read.more) remarks.push("more than this is used besides");
+  const asked: Asked = { ingredient, size: () => sizeIn(phrasesOf(parts.main).flat()), system };
+  let least = 0;
+  let most = 0;
+  let unsure: string | undefined;
+  for (const { choices } of read.entries) {
+    const usable = second ? choices.filter((choice) => !isFrom(second.choice, choice, choices)) : choices;
+    const weighed = chosen(usable, asked, remarks);
+    if ("problem" in weighed) return { is: "unclear", why: weighed.problem };
+    least += weighed.least;
+    most += weighed.most;
+    unsure = unsure ?? weighed.unsure;
+  }
+  if (!(least >= 0) || most < least) return { is: "unclear", why: "more is taken off than there is" };
+  if (!Number.isFinite(most)) return { is: "unclear", why: "a number with too many digits" };
+  const weight = { is: "weighed" as const, least: grams(least), most: grams(most), remarks };
+  return unsure === undefined ? weight : { ...weight, unsure };
+}
+
+/** The words of a name as they are quoted. */
+const told = (words: readonly string[]): string => phrasesOf(words).flat().join(" ").replace(/ and$/, "");
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    if (made === undefined) made = { value: make() };
+    return made.value;
+  };
+}
+
+type Part = { readonly link: Choice["link"]; readonly words: readonly string[]; readonly choice: Choice };
+
+/** The words that name the ingredient, and those that stand at further amounts and may name another. */
+export function partsOf(read: Extract<RecipeLine, { is: "read" }>): {
+  main: readonly string[];
+  others: readonly Part[];
+} {
+  let main: readonly string[] = read.before;
+  const others: Part[] = [];
+  const [only] = read.entries;
+  const choices = only && read.entries.length === 1 ? only.choices : read.entries.flatMap((entry) => entry.choices);
+  for (const choice of choices) {
+    const last = lastOf(others);
+    if (main.length === 0) main = choice.words;
+    else if (choice === choices[0] || phrasesOf(main).length === 0) main = [...main, ",", ...choice.words];
+    else if (!choice.bracketed) others.push({ link: choice.link, words: choice.words, choice });
+    else if (last === undefined) main = [...main, ",", ...choice.words];
+    else others.splice(-1, 1, { ...last, words: [...last.words, ",", ...choice.words] });
+  }
+  return { main, others };
+}
+
+function namesAnother(larder: Larder, main: readonly string[], other: readonly string[]): boolean {
+  const first = phrasesOf(other)[0];
+  if (first === undefined) return false;
+  const here = ingredientOf(larder, main);
+  if (namesNothing(first, here)) return false;
+  const there = ingredientOf(larder, first);
+  return there === undefined || here === undefined || there.name !== here.name;
+}
+
+/** A choice of another ingredient, and the brackets behind it. */
+function isFrom(other: Choice, choice: Choice, choices: readonly Choice[]): boolean {
+  const start = choices.indexOf(other);
+  return start >= 0 && choices.indexOf(choice) >= start;
+}
+
+/** The first written weight in the open, else in brackets; else the first amount that can be weighed. */
+function chosen(choices: readonly Choice[], asked: Asked, remarks: string[]): Weighed {
+  const [only] = choices;
+  if (only !== undefined && choices.length === 1) return weightOf(only.amount, asked);
+  const inOrder = [...choices.filter(({ bracketed }) => !bracketed), ...choices.filter(({ bracketed }) => bracketed)];
+  const isWritten = ({ amount }: Choice) => amount.low.every(({ unit }) => unit.of === "weight");
+  const preferred = [...inOrder.filter(isWritten), ...inOrder.filter((choice) => !isWritten(choice))];
+  let problem: string | undefined;
+  for (const choice of preferred) {
+    const weighed = weightOf(choice.amount, asked);
+    if (!("problem" in weighed)) {
+      const contradiction = compare(choice, weighed, choices, asked, remarks);
+      return contradiction === undefined ? weighed : { problem: contradiction };
+    }
+    // A number that may be read two ways is never passed over for the next.
+    if (isWritten(choice)) return weighed;
+    problem = problem ?? weighed.problem;
+  }
+  return { problem: problem ?? "no amount" };
+}
+
+/** Remarks amounts that disagree; two that nothing joins ("3 lb flour 2 oz") cannot be told apart and come back as a problem. */
+function compare(
+  taken: Choice,
+  weight: Weight,
+  choices: readonly Choice[],
+  asked: Asked,
+  remarks: string[],
+): string | undefined {
+  const middle = (one: Weight) => (one.least + one.most) / 2;
+  for (const choice of choices) {
+    const isMeasured = choice.amount.low.every(({ unit }) => unit.of === "weight" || unit.of === "volume");
+    const other = choice === taken || !isMeasured ? undefined : weightOf(choice.amount, asked);
+    if (other === undefined || "problem" in other) continue;
+    const apart = Math.max(middle(other), middle(weight)) / Math.min(middle(other), middle(weight)) - 1;
+    if (!(apart > APART)) continue;
+    const later = choices.indexOf(choice) > choices.indexOf(taken) ? choice : taken;
+    if (later.link === "unsaid" && !choice.bracketed && !taken.bracketed) {
+      return `two amounts that disagree, ${shown(middle(weight), 1)} g and ${shown(middle(other), 1)} g; keep one`;
+    }
+    const both = `${shown(middle(weight), 1)} g is taken, ${shown(middle(other), 1)} g is written beside it`;
+    remarks.push(`${both}, ${shown(apart * 100, 0)} % apart`);
+  }
+  return undefined;
+}

@@ -1,0 +1,70 @@
+import { type Entry, readPieces } from "./pieces.ts";
+import { isNumberWord } from "./quantity.ts";
+import { isMark, isWord, lastOf, type Token, tokensOf } from "./tokens.ts";
+import { readUnit } from "./units.ts";
+
+export type RecipeLine =
+  /** Nothing to weigh: a heading, "salt to taste". */
+  | { readonly is: "blank"; readonly why: string }
+  | { readonly is: "unclear"; readonly why: string }
+  /** `before` are the words in front of the first amount; words hold "," where a phrase ends. */
+  | {
+      readonly is: "read";
+      readonly entries: readonly Entry[];
+      readonly before: readonly string[];
+      readonly more: boolean;
+    };
+
+/** No line of a recipe is longer; a text that is holds something else. */
+const LONGEST = 1000;
+
+const unclear = (why: string): RecipeLine => ({ is: "unclear", why });
+
+/** Reads one line of recipe text: its amounts and its words. Which ingredient the words name is not asked here. */
+export function readRecipeLine(line: string): RecipeLine {
+  if (line.length > LONGEST)
+    return unclear(`${line.length} characters are no line; give each ingredient a cell of its own`);
+  if (/[\r\n]/.test(line.trim())) return unclear("several lines in one cell; give each a cell of its own");
+  const tokens = juiceLast(withoutListMark(tokensOf(line)));
+  const last = lastOf(tokens);
+  const isHeading = isMark(last, ":");
+  if (isHeading && isWord(tokens[0], "for", "to")) return { is: "blank", why: "a heading" };
+  if (isWord(tokens[0], "makes", "serves", "yield", "yields"))
+    return { is: "blank", why: "says what the recipe makes" };
+  const state = readPieces(tokens);
+  if (state.problem !== undefined) return unclear(state.problem);
+  if (state.entries.length > 0) {
+    return { is: "read", entries: state.entries, before: state.before, more: state.more };
+  }
+  if (isHeading) return { is: "blank", why: "a heading" };
+  if (tokens.some(({ is, text }) => is !== "word" && /[\d¼-¾⅐-⅞]/.test(text)))
+    return unclear('a number but no amount; write "500 g" or "2 cups"');
+  // A fraction sign lost on the way leaves "tsp salt".
+  const unit = readUnit(tokens, 0)?.unit.of;
+  if (unit === "weight" || unit === "volume") return unclear("a unit without a number");
+  return { is: "blank", why: "no amount" };
+}
+
+/** Bullets, boxes, "1." and "2)". */
+function withoutListMark(tokens: readonly Token[]): readonly Token[] {
+  let at = 0;
+  while (tokens[at]?.is === "mark" && !isMark(tokens[at], "([~") && !/\d/.test(tokens[at]?.text ?? "")) at += 1;
+  const [number, mark, after] = [tokens[at], tokens[at + 1], tokens[at + 2]];
+  const isNumbered = number?.is === "number" && /^\d{1,2}$/.test(number.text) && after?.spaced === true;
+  if (isNumbered && isMark(mark, ".)") && !mark?.spaced) at += 2;
+  while (isMark(tokens[at], "-•*")) at += 1;
+  // "Two (2) cups" says its number twice.
+  const again = tokens[at + 2];
+  const isTwice = isNumberWord(tokens[at]) && isMark(tokens[at + 1], "(") && isMark(tokens[at + 3], ")");
+  if (isTwice && again?.is === "number") return [again, ...tokens.slice(at + 4)];
+  return at === 0 ? tokens : tokens.slice(at);
+}
+
+/** "juice of 1 lemon" is 1 lemon juice. */
+function juiceLast(tokens: readonly Token[]): readonly Token[] {
+  const start = isWord(tokens[0], "the") ? 1 : 0;
+  const juice = tokens[start];
+  if (juice === undefined || !isWord(juice, "juice") || !isWord(tokens[start + 1], "of", "from")) return tokens;
+  const fruit = tokens.findIndex((token) => isWord(token, "lemon", "lemons", "orange", "oranges"));
+  return fruit < 0 ? tokens : [...tokens.slice(start + 2, fruit + 1), juice, ...tokens.slice(fruit + 1)];
+}

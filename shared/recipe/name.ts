@@ -1,0 +1,94 @@
+import { singularName } from "../base/words.ts";
+import type { Ingredient } from "../larder/ingredient.ts";
+import { findIngredient, type Larder } from "../larder/larder.ts";
+
+const words = (list: string): ReadonlySet<string> => new Set(list.split(" ").map(singularName));
+
+/** What follows says what it is for or how it is cut, not what it is. */
+const STOPS = words(
+  "for at from to in into if or oder ou see cut until such about plus not per on as like preferably optional depending " +
+    "more divided without including minus less with mit use your if i we you each up",
+);
+/** Words that leave an ingredient what it is. */
+const HARMLESS = words(
+  "a the of and de small medium large extra big jumbo whole half cold warm hot cool lukewarm tepid ice boiling room " +
+    "temperature temp soft frozen beaten broken plain pure organic natural good quality best fine free range strong " +
+    "size s m l xl old fashioned grind neutral us uk stoneground golden runny clear mild seedless virgin level packet package pack can tin jar box boxes bag piece stick cube " +
+    "block bar slice chunk bottle carton tub container sachet envelope tap filtered iced gently well very ripe overripe " +
+    "cup frische frisch lauwarm once twice",
+);
+/** Participles that make another product: dried fruit is not fruit. */
+const PRODUCTS = words(
+  "powdered dried condensed evaporated malted flaked candied crystallized crystallised cultured fermented smoked pickled " +
+    "coated flavored flavoured dehydrated rolled puffed popped sugared sweetened clarified browned whipped infused " +
+    "seasoned textured hulled pearled cracked sprouted refined roasted red shred jelly curly ply",
+);
+/** Of these kinds the fresh thing is the usual one; fresh ginger is not the ground spice. */
+const USUALLY_FRESH: ReadonlySet<string | null> = new Set(["dairy", "egg", "fruit", "water", "fat"]);
+
+function isHarmless(word: string, { kind }: Ingredient): boolean {
+  const plain = singularName(word);
+  if (plain === "fresh") return USUALLY_FRESH.has(kind);
+  if (HARMLESS.has(plain) || /^\d+%$/.test(plain)) return true;
+  return /^[a-z]{3,}(?:ed|ly)$/.test(plain) && !PRODUCTS.has(plain) && !plain.endsWith("seed");
+}
+
+/** What "10 large whites" are. */
+const ALONE: ReadonlyMap<string, string> = new Map([
+  ["white", "egg white"],
+  ["yolk", "egg yolk"],
+]);
+
+/** A line names its ingredient in its first words. */
+const MOST_WORDS = 24;
+const LONGEST_NAME = 6;
+
+/** The phrases of the words up to where they stop being a name. */
+export function phrasesOf(line: readonly string[]): string[][] {
+  const phrases: string[][] = [];
+  let phrase: string[] = [];
+  let passing = false;
+  for (const word of line.slice(0, MOST_WORDS)) {
+    if (word === ",") {
+      if (phrase.length > 0) phrases.push(phrase);
+      phrase = [];
+      passing = false;
+    } else if (!passing && STOPS.has(singularName(word))) {
+      // "for dusting: flour" names its ingredient after the phrase; "flour, cut in" before it.
+      if (phrases.length > 0 || phrase.length > 0) break;
+      passing = true;
+    } else if (!passing) phrase.push(word);
+  }
+  if (phrase.length > 0) phrases.push(phrase);
+  return phrases;
+}
+
+/** Whether the words say anything that could be an ingredient. */
+export const namesNothing = (line: readonly string[], ingredient: Ingredient | undefined): boolean =>
+  phrasesOf(line)
+    .flat()
+    .every((word) => ingredient !== undefined && isHarmless(word, ingredient));
+
+/**
+ * The ingredient a line's words name: the longest known name beside which only words stand that leave it what it is. Catalogue
+ * order is understood ("flour, bread"). Undefined where a word is left that may make it another thing ("coconut flour").
+ */
+export function ingredientOf(larder: Larder, line: readonly string[]): Ingredient | undefined {
+  const phrases = phrasesOf(line);
+  const [first = [], ...others] = phrases;
+  const alone = first.length === 1 && others.length === 0 ? ALONE.get(singularName(first[0] ?? "")) : undefined;
+  if (alone !== undefined) return findIngredient(larder, alone);
+  return longestName(larder, phrases.flat()) ?? longestName(larder, [...others.flat(), ...first]);
+}
+
+function longestName(larder: Larder, line: readonly string[]): Ingredient | undefined {
+  for (let size = Math.min(LONGEST_NAME, line.length); size > 0; size--) {
+    for (let start = 0; start + size <= line.length; start++) {
+      const found = findIngredient(larder, line.slice(start, start + size).join(" "));
+      if (found === undefined) continue;
+      const rest = [...line.slice(0, start), ...line.slice(start + size)];
+      if (rest.every((word) => isHarmless(word, found))) return found;
+    }
+  }
+  return undefined;
+}

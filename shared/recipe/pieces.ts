@@ -1,0 +1,184 @@
+import { type Amount, bareCount, readAmount, times } from "./amount.ts";
+import { passNeutral } from "./neutral.ts";
+import { isNumberWord } from "./quantity.ts";
+import { isMark, isWord, lastOf, type Token } from "./tokens.ts";
+import { LOOSE, looseProblem, readPack } from "./units.ts";
+
+/** How an amount hangs on what stands before it: added, said to be the same, another to choose, taken along, or unsaid. */
+export type Link = "plus" | "same" | "or" | "with" | "unsaid";
+/** One way the line says an amount, and the words that follow it. */
+export type Choice = {
+  readonly amount: Amount;
+  readonly bracketed: boolean;
+  readonly link: Link;
+  readonly words: string[];
+};
+/** Amounts that say the same thing; the entries of a line are added up. */
+export type Entry = { readonly choices: Choice[] };
+export type Pieces = {
+  /** Inside brackets "each" speaks of what stands before them. */
+  readonly inBrackets: boolean;
+  readonly entries: Entry[];
+  readonly before: string[];
+  /** "plus more for dusting". */
+  more: boolean;
+  problem?: string;
+  /** What the next amount would hang on. */
+  link: Link | undefined;
+  /** A word such as "scant" directly before an amount. */
+  loose?: string | undefined;
+};
+
+/** The amounts and the words of a line, in one walk over its pieces. */
+export function readPieces(tokens: readonly Token[], inBrackets = false): Pieces {
+  const state: Pieces = { inBrackets, entries: [], before: [], more: false, link: undefined };
+  for (let at = 0; at < tokens.length; ) {
+    const close = isMark(tokens[at], "([") ? closingOf(tokens, at) : -1;
+    const passed = passNeutral(tokens, at);
+    if (close > 0) at = readBracket(state, tokens, at, close);
+    else if (passed !== undefined) {
+      if (isMark(tokens[at + 1], "%")) wordsOf(state).push(`${textOf(tokens[at])}%`);
+      at = passed;
+    } else at = readAmountAt(state, tokens, at) ?? readWord(state, tokens, at);
+  }
+  return state;
+}
+
+/** Brackets do not nest: the first closing one closes all. */
+const closingOf = (tokens: readonly Token[], open: number): number =>
+  tokens.findIndex((token, at) => at > open && isMark(token, ")]"));
+
+const textOf = (token: Token | undefined): string => token?.text ?? "";
+const wordsOf = ({ entries, before }: Pieces): string[] => lastOf(lastOf(entries)?.choices ?? NONE)?.words ?? before;
+const NONE: readonly Choice[] = [];
+
+/** Reads an amount where one may stand; undefined where none does. */
+function readAmountAt(state: Pieces, tokens: readonly Token[], at: number): number | undefined {
+  const token = tokens[at];
+  const atHead = state.before.length === 0 && state.entries.length === 0;
+  if (token?.is === "mark") return undefined;
+  const words = wordsOf(state);
+  const before = lastOf(words);
+  const fresh = atHead || before === "," || before === "of" || state.link !== undefined;
+  const numberless = atHead || (fresh && state.entries.length === 0);
+  if (token?.is === "word" && !numberless && !(isNumberWord(token) && (fresh || isMeasureAt(tokens, at))))
+    return undefined;
+  const read = readAmount(tokens, at, numberless);
+  if (read === undefined) return undefined;
+  const bare = bareCount(read.amount);
+  const closes = read.next >= tokens.length || isMark(tokens[read.next], "([,.");
+  // A bare number counts something only at the head, at the end after a name, or after "plus".
+  const counts = atHead || state.link === "plus" || (state.entries.length === 0 && (closes || fresh));
+  if (bare && !bare.sized && !counts) return undefined;
+  if (read.amount.low[0]?.unit.of === "vague" && state.entries.length > 0) {
+    // "plus a little more"
+    state.more = true;
+    return read.next;
+  }
+  push(state, loosened(read.amount, state.loose), false);
+  return !state.inBrackets && isEach(tokens[read.next]) ? applyEach(state, read.next) : read.next;
+}
+
+function isMeasureAt(tokens: readonly Token[], at: number): boolean {
+  const amount = readAmount(tokens, at, false)?.amount;
+  return amount !== undefined && bareCount(amount) === undefined;
+}
+
+const isEach = (token: Token | undefined) => isWord(token, "each", "apiece", "per");
+
+/** "3 eggs, 50 g each": the amount just read belongs to each of those counted before it. */
+function applyEach(state: Pieces, at: number): number {
+  const choices = lastOf(state.entries)?.choices ?? [];
+  const each = choices.pop();
+  const counted = choices[0]?.amount;
+  const [least, most] = [counted?.low[0], counted?.high[0]];
+  if (each === undefined || least === undefined || most === undefined || counted?.low.length !== 1) {
+    state.problem = '"each" without a number of them';
+    return at + 1;
+  }
+  choices.push({ ...each, amount: times(each.amount, least.count, most.count) });
+  return at + 1;
+}
+
+function push(state: Pieces, amount: Amount, bracketed: boolean): void {
+  const link = state.link ?? (bracketed ? "same" : "unsaid");
+  const choice: Choice = { amount, bracketed, link, words: [] };
+  const entry = lastOf(state.entries);
+  if (entry === undefined || link === "plus") state.entries.push({ choices: [choice] });
+  else entry.choices.push(choice);
+  state.link = undefined;
+  state.loose = undefined;
+}
+
+function loosened(amount: Amount, word: string | undefined): Amount {
+  return word === undefined ? amount : { ...amount, problem: looseProblem(word) };
+}
+
+/** What joins two amounts, as it is kept among the words; "same" is not. */
+const JOINTS: ReadonlyMap<string, Link | "and"> = new Map(
+  Object.entries({
+    ...{ plus: "plus", und: "plus", et: "plus", "+": "plus", and: "and", "&": "and" },
+    ...{ or: "or", oder: "or", ou: "or", with: "with", mit: "with", "/": "same", "=": "same", "|": "same" },
+  } as const),
+);
+const FILLERS = new Set(
+  "about approx approximately ca circa roughly around another additional between extra".split(" "),
+);
+const BOUNDS = new Set(["under", "over", "least", "up", "minimum", "maximum"]);
+
+function readWord(state: Pieces, tokens: readonly Token[], at: number): number {
+  const token = tokens[at];
+  if (token === undefined) return at + 1;
+  const words = wordsOf(state);
+  const low = token.is === "word" ? token.low : "";
+  const joint = JOINTS.get(low || token.text);
+  if (joint !== undefined) {
+    state.link = joint === "and" ? "plus" : joint;
+    if (joint !== "same") words.push(joint);
+  } else if (LOOSE.has(low) || BOUNDS.has(low)) {
+    state.loose = low === "up" ? "up to" : low;
+    words.push(token.text);
+    if (low === "up" && isWord(tokens[at + 1], "to")) return at + 2;
+  } else if (token.is === "word") {
+    const isMore = low === "more" && state.entries.length > 0;
+    if (isMore || ((low === "extra" || low === "additional") && state.link === "plus")) state.more = true;
+    const isFiller = FILLERS.has(low);
+    if (!isFiller) state.link = undefined;
+    if (!isFiller && low !== "to") state.loose = undefined;
+    if (!isFiller || (low === "extra" && state.link === undefined)) words.push(token.text);
+  } else if (isMark(token, ",;:") || (isMark(token, "-") && token.spaced)) words.push(",");
+  return at + 1;
+}
+
+function readBracket(state: Pieces, tokens: readonly Token[], open: number, close: number): number {
+  const inside = tokens.slice(open + 1, close);
+  const within = readPieces(inside, true);
+  if (within.problem !== undefined) state.problem = within.problem;
+  const found = within.entries.flatMap(({ choices }) => choices);
+  const main = lastOf(state.entries)?.choices[0];
+  const first = found[0];
+  if (first === undefined) {
+    const loose = inside.find((token) => token.is === "word" && LOOSE.has(token.low));
+    if (main && loose)
+      lastOf(state.entries)?.choices.splice(0, 1, { ...main, amount: loosened(main.amount, textOf(loose)) });
+    // "(packed)", "(unsalted)": words like any other, in a phrase of their own.
+    wordsOf(state).push(",", ...within.before, ",");
+    return close + 1;
+  }
+  const isNext = main?.words.length === 0;
+  // "flour (bread, 2 cups)": words in front of the amount name it too.
+  if (within.before.length > 0) wordsOf(state).push(",", ...within.before, ",");
+  const counted = main && lastOf(state.entries)?.choices.length === 1 ? bareCount(main.amount) : undefined;
+  const adds = isWord(inside[0], "plus") || isMark(inside[0], "+");
+  if (counted && main && isNext && !adds) {
+    lastOf(state.entries)?.choices.splice(0, 1, { ...main, amount: times(first.amount, counted.least, counted.most) });
+    return readPack(tokens, close + 1) ?? close + 1;
+  }
+  if (adds) state.entries.push(...within.entries);
+  else {
+    const isOfEach = inside.some(isEach) || isEach(tokens[close + 1]);
+    for (const choice of found) push(state, choice.amount, true);
+    if (isOfEach && found.length === 1) applyEach(state, close);
+  }
+  return close + 1;
+}

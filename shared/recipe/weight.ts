@@ -1,0 +1,75 @@
+import { quoted, shown } from "../base/show.ts";
+import { grams } from "../base/units.ts";
+import { type CupSystem, type EggSize, volumeOf } from "../base/volumes.ts";
+import type { Ingredient } from "../larder/ingredient.ts";
+import { countWeight, volumeWeight } from "../larder/ingredient-measures.ts";
+import type { Measure } from "../larder/measures.ts";
+import type { Amount, Term } from "./amount.ts";
+import { looseProblem, type Unit } from "./units.ts";
+
+export type Weight = { readonly least: number; readonly most: number; readonly unsure?: string };
+export type Weighed = Weight | { readonly problem: string };
+export type Asked = {
+  /** The ingredient of the line, or why there is none. */
+  readonly ingredient: () => Ingredient | string;
+  /** The size that the line's words give: "eggs (medium)". */
+  readonly size: () => EggSize | undefined;
+  readonly system: CupSystem;
+};
+
+/** Grams of an amount, or what stands in the way. The ingredient is asked for only where a volume or a count needs it. */
+export function weightOf({ low, high, problem }: Amount, asked: Asked): Weighed {
+  if (problem !== undefined) return { problem };
+  let unsure: string | undefined;
+  const total = (terms: readonly Term[], end: "least" | "most"): number | string => {
+    let sum = 0;
+    for (const { count, unit } of terms) {
+      const one = unitWeight(unit, asked);
+      if (typeof one === "string") return one;
+      if (one.least < one.most) unsure = unsureOf(unit, one);
+      // What is taken off at most makes the least.
+      const isLow = (end === "least") === count >= 0;
+      sum += count * (isLow ? one.least : one.most);
+    }
+    return sum;
+  };
+  const least = total(low, "least");
+  if (typeof least === "string") return { problem: least };
+  if (high === low && unsure === undefined) return { least, most: least };
+  const most = total(high, "most");
+  if (typeof most === "string") return { problem: most };
+  return unsure === undefined ? { least, most } : { least, most, unsure };
+}
+
+const unitWord = (unit: Unit): string => (unit.of === "volume" ? unit.unit : unit.of === "count" ? unit.word : "");
+
+function unsureOf(unit: Unit, { least, most }: Measure): string {
+  const span = `${shown(least)} g to ${shown(most)} g`;
+  return `a ${unitWord(unit) || "piece"} of it weighs ${span} from one brand to the next; weigh it, or say which`;
+}
+
+/** Grams of one unit, or what stands in the way. */
+function unitWeight(unit: Unit, { ingredient, size, system }: Asked): Measure | string {
+  if (unit.of === "weight") return { least: grams(unit.grams), most: grams(unit.grams) };
+  if (unit.of === "vague") return `${quoted(unit.word)} has no weight; write grams, or a measure`;
+  if (unit.loose !== undefined) return looseProblem(unit.loose);
+  const here = unit.of === "volume" ? (unit.system ?? system) : system;
+  if (unit.of === "volume" && volumeOf(unit.unit, here) === undefined) {
+    return `a ${unit.unit} is no measure of the EU; say "US" or "UK" before it, or write millilitres`;
+  }
+  const of = ingredient();
+  if (typeof of === "string") return of;
+  if (unit.of === "volume") {
+    return volumeWeight(of, unit.unit, here) ?? missing(unit.unit, of);
+  }
+  const sized = unit.size ?? size();
+  const weight = countWeight(of, unit.word, sized, system);
+  if (weight !== undefined) return weight;
+  if (unit.word === "" && sized === undefined) {
+    return `a number without a unit, and the larder has no weight for a piece of ${quoted(of.name)}; write "500 g" or "2 cups"`;
+  }
+  return missing([sized, unit.word || "piece"].filter((word) => word).join(" "), of);
+}
+
+const missing = (measure: string, of: Ingredient): string =>
+  `the larder has no weight for a ${measure} of ${quoted(of.name)}; write grams, or add the measure to the larder`;

@@ -1,0 +1,88 @@
+import type { Ratio } from "../base/units.ts";
+import { saysItsWater } from "../enrichment/enrichment.ts";
+import { builtInNamed } from "../larder/built-in-larder.ts";
+import { isFlour, type Kind } from "../larder/kinds.ts";
+import { eachRow, findIngredient, type Larder } from "../larder/larder.ts";
+import { bandOf, type Printed, type StyleName, styleNamed } from "./bands.ts";
+import { ofKind, type Remark, type Row, sentence, sideOf, sumOf, type Told } from "./remark.ts";
+import { reviewSalt } from "./salt.ts";
+import { reviewWater } from "./water.ts";
+import { reviewYeast } from "./yeast.ts";
+
+/**
+ * One remark per row, null where nothing is unusual for the style; what concerns the whole stands in the first flour row.
+ * `shares` are of all flour. Each remark names its band and the band's source.
+ */
+export function review(
+  names: readonly (string | null)[],
+  kinds: readonly (Kind | null)[],
+  shares: readonly (Ratio | null)[],
+  styleName: StyleName,
+  larder: Larder,
+): (string | null)[] {
+  const style = styleNamed(styleName);
+  const rows = rowsOf(names, kinds, shares, larder);
+  const remarks = shares.map((): string[] => []);
+  const remark: Remark = (index, says) => remarks[index]?.push(says);
+  const whole = rows.find(({ kind }) => isFlour(kind))?.index ?? 0;
+  const told: Told = { remark, whole, styleName, style };
+
+  reviewWater(rows, told);
+  reviewSalt(rows, told);
+  reviewYeast(rows, told);
+  reviewEnrichment(rows, told);
+  return remarks.map((said) => (said.length === 0 ? null : said.join("; ")));
+}
+
+function rowsOf(
+  names: readonly (string | null)[],
+  kinds: readonly (Kind | null)[],
+  shares: readonly (Ratio | null)[],
+  larder: Larder,
+): Row[] {
+  return eachRow(shares, (share, index): Row[] => {
+    const kind = kinds[index] ?? null;
+    const name = names[index] ?? null;
+    if (share === null || kind === null) return [];
+    const ingredient = (name === null || saysItsWater(kind) ? undefined : findIngredient(larder, name)) ?? null;
+    const called = [name ?? "", ingredient?.name ?? "", ...(ingredient?.alsoCalled ?? [])];
+    return [{ index, names: called, kind, share, ingredient }];
+  }).flat();
+}
+
+/** Dry milk and dry egg have less water than this. */
+const DRY = 0.1;
+
+function reviewEnrichment(rows: readonly Row[], told: Told): void {
+  const { style } = told;
+  const leavening = style.leavening;
+  const solids = ofKind(rows, "dairy").filter(({ ingredient }) => (ingredient?.water ?? 1) < DRY);
+  const groups = [
+    { what: "Sugar", rows: ofKind(rows, "sugar"), printed: style.sugar },
+    { what: "Fat", rows: ofKind(rows, "fat"), printed: style.fat },
+    { what: "Egg", rows: ofKind(rows, "egg"), printed: style.egg },
+    { what: "Milk solids", rows: solids, printed: style.milkSolids },
+    ...(leavening === undefined ? [] : [leaveningOf(rows, leavening)]),
+  ];
+  for (const { what, rows: some, printed } of groups) {
+    const first = some.find(({ share }) => share > 0);
+    const amount = what === "Egg" ? some.reduce((sum, row) => sum + asShellEgg(row), 0) : sumOf(some);
+    const side = sideOf(amount, bandOf(printed));
+    if (first !== undefined && side !== null)
+      told.remark(first.index, sentence(what, amount, side, bandOf(printed), told));
+  }
+}
+
+function leaveningOf(rows: readonly Row[], { of, band }: { readonly of: string; readonly band: Printed }) {
+  const leaveners = rows.filter(({ names }) => names.some((name) => builtInNamed(name)?.name === of));
+  return { what: of === "baking soda" ? "Baking soda" : "Baking powder", rows: leaveners, printed: band };
+}
+
+/** Solids of whole egg (USDA SR28 01123). */
+const EGG_SOLIDS = 1 - 0.7615;
+
+/** Dried egg counts as the egg it makes; the bands are printed for egg as it comes. */
+function asShellEgg({ share, ingredient }: Row): number {
+  const water = ingredient?.water ?? 1;
+  return water < DRY ? (share * (1 - water)) / EGG_SOLIDS : share;
+}

@@ -1,0 +1,165 @@
+// What a sheet is made of, as data. A template is a literal of these types; plan.ts turns it into what is written.
+import type { LengthUnit, TemperatureUnit } from "../base/units.ts";
+
+/** What the sheet's owner chose when it was built. Formulas and labels may name them: {weight}, {temperature}, {length}. */
+export type Options = {
+  readonly weight: "g" | "oz";
+  readonly temperature: TemperatureUnit;
+  readonly length: Exclude<LengthUnit, "mm">;
+  /** "plain": the sheet's own formulas wherever they can do the sum, for people without the add-on. */
+  readonly form?: "plain";
+  /** Parts that a sheet may do without. */
+  readonly parts: readonly string[];
+};
+
+/** A part that must be there ("tin") or must not ("!tin"), a unit ("oz", "in", "F"), or the form ("plain"); several joined by &. */
+export type Condition = string;
+
+export type Unit =
+  | "text"
+  | "weight"
+  | "share"
+  | "percent"
+  | "temperature"
+  | "factor"
+  | "length"
+  | "count"
+  | "minutes"
+  | "capacity"
+  | "fill"
+  | "per area"
+  | "date"
+  | "time"
+  | "day"
+  | "money"
+  | "unit_cost"
+  | "rate"
+  | "figure"
+  /** With the decimals that it has, thousands set apart: a figure that does not change. */
+  | "exact"
+  | "plain";
+
+export type Role = "title" | "heading" | "label" | "input" | "computed" | "remark" | "caution" | "ruled" | "figure";
+
+/** One formula, or the first whose condition holds. `@name` is a cell, or a table's whole column from edge row to edge row. */
+export type Formula = string | readonly { readonly when?: Condition; readonly formula: string }[];
+
+export type CellModel = {
+  /** Column, counted from the block's own left edge. */
+  readonly at: number;
+  readonly role: Role;
+  readonly text?: string;
+  readonly name?: string;
+  readonly unit?: Unit;
+  /** A long text that is typed has the room of so many columns, its own and blank ones. */
+  readonly wide?: number;
+  /** Where a label stands over numbers, or numbers beside another block. */
+  readonly align?: "right" | "center";
+  readonly value?: number | string;
+  readonly choices?: readonly string[];
+  /** Leaves out choices whose part is not built: { tins: "tin" }. */
+  readonly choicesNeed?: Readonly<Record<string, Condition>>;
+  readonly formula?: Formula;
+  /** Names of the cells the formula fills beside its own, to the right; "" where none is needed. */
+  readonly spills?: readonly string[];
+  /** Those of them that are filled with a remark in words. */
+  readonly worded?: readonly string[];
+  /** The same results in the sheet's own sums: a formula for its own cell, and one for each that `formula` fills. */
+  readonly plain?: readonly Formula[];
+  readonly when?: Condition;
+  /** What a form calls it, where the line's label is about several inputs. */
+  readonly asks?: string;
+  /** What a form says below it; otherwise the remark that stands in its line. */
+  readonly hint?: string;
+  /** The column whose entries it may name. */
+  readonly among?: string;
+};
+
+export type Line = { readonly cells: readonly CellModel[]; readonly when?: Condition; readonly height?: number };
+
+/** Lines below each other. */
+export type Block = {
+  readonly block: string;
+  /** Column of its left edge, A being 0. */
+  readonly left: number;
+  /** Lines it stands lower than the rest of its band, below a block of the same columns. */
+  readonly down?: number;
+  readonly when?: Condition;
+  readonly lines: readonly Line[];
+};
+
+export type ColumnModel = {
+  readonly name: string;
+  readonly head: string;
+  readonly unit: Unit;
+  /** A linked column has a formula in every row, which points into another sheet. */
+  readonly role: "input" | "computed" | "remark" | "linked" | "ruled" | "figure";
+  readonly choices?: readonly string[];
+  /** Stands in the edge row above the first row and fills the column. */
+  readonly formula?: Formula;
+  /** Names of the columns the formula fills beside its own. */
+  readonly spills?: readonly string[];
+  /** The same results in the sheet's own sums: a formula for its own column, and one for each that `formula` fills. */
+  readonly plain?: readonly Formula[];
+  /** Long texts take several lines. */
+  readonly wraps?: true;
+  /** Where texts stand beside numbers, or few digits before a text. */
+  readonly align?: "right" | "center";
+};
+
+/** Rows of one kind between two edge rows, so that a row may be inserted first, in the middle or last. */
+export type Table = {
+  readonly table: string;
+  readonly left: number;
+  readonly when?: Condition;
+  readonly rows: number;
+  /** Where more rows are typed it is longer: as many as are typed, and these to spare. */
+  readonly spare?: number;
+  /** Its formula makes a list that begins in the upper edge row, not a figure for every row: that row looks like the others. */
+  readonly list?: true;
+  readonly columns: readonly ColumnModel[];
+};
+
+/** Blocks and tables side by side. */
+export type Band = readonly (Block | Table)[];
+
+export type Value = number | string | null;
+/** What was typed in the bench, by the name of the cell or of the table's column. */
+export type Values = Readonly<Record<string, Value | readonly Value[]>>;
+
+/** References into other sheets, written where a formula says [name], or as the formulas of a linked column. */
+export type Links = Readonly<Record<string, string | readonly string[]>>;
+
+/** A name the whole workbook knows, for the tables from one to the last that is built. */
+export type Definition = { readonly name: string; readonly from: string; readonly to: string | readonly string[] };
+/** Where the shop's ingredient table stands; formulas of any sheet say it as it is. */
+export const LARDER_NAME = "gramwright_larder";
+/** Where every formula sheet has a row, so that all of them are read at once. */
+export const LIST_NAME = "gramwright_formulas";
+/** Where the shop's settings stand; the bench begins new formulas with them. */
+export const SETTINGS_NAME = "gramwright_settings";
+/** Where the first mix log tells its line: factor at 0 min, more a minute, typical miss, mixes read, degrees. */
+export const MIXLOG_NAME = "gramwright_mixlog";
+
+/** Begins what a sheet only needs to work with: rows from here down, or columns from here on, are not on its pages. */
+export const WORKED_OUT = "Worked out here";
+
+export type SheetModel = {
+  readonly name: string;
+  readonly title: string;
+  /** What a person finds in the list of templates. */
+  readonly says: string;
+  /** Under which heading it stands there. */
+  readonly group?: string;
+  readonly widths: readonly number[];
+  readonly bands: readonly Band[];
+  /** How large everything is written, 1 being the size of a formula sheet. */
+  readonly type?: number;
+  /** Parts that are built unless told otherwise, and all there are. */
+  readonly parts: readonly string[];
+  readonly defines?: Definition;
+  /** Sample inputs in grams, °C and cm, in the invented shop. */
+  readonly sample: Values;
+  /** What the sample must compute to, by cell name or "column/row" of a table. */
+  readonly expects: Readonly<Record<string, number | string>>;
+};

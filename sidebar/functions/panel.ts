@@ -1,0 +1,70 @@
+import type { FunctionHelp } from "../../shared/protocol/function-help.ts";
+import { element, say } from "../kit/element.ts";
+import { newId } from "../kit/fields.ts";
+import type { Panel } from "../kit/panel.ts";
+import { explained } from "./explained.ts";
+import { found, functionHelp } from "./help.ts";
+
+/** Finds a function by what somebody wants to know, explains it, and writes it at the cursor. */
+export const functions: Panel = {
+  name: "Functions",
+  heading: "Find a function",
+  open: () => element("div", {}, ...search(functionHelp())),
+};
+
+/** A list is read as far as this; better words find better. */
+const MOST_SHOWN = 8;
+
+function search(all: readonly FunctionHelp[]): Node[] {
+  const [id, hint] = [newId(), newId()];
+  const count = element("p", { class: "hint", role: "status" });
+  const list = element("div", { class: "functions" });
+  const made = new Map<FunctionHelp, HTMLElement>();
+  const entry = (help: FunctionHelp) => {
+    const node = made.get(help) ?? explained(help);
+    made.set(help, node);
+    return node;
+  };
+  const input = element("input", {
+    id,
+    type: "search",
+    autocomplete: "off",
+    maxlength: 100,
+    "aria-describedby": hint,
+    input: show,
+  });
+  show();
+  return [
+    element(
+      "section",
+      {},
+      element("label", { class: "label", for: id }, "What do you want to know?"),
+      input,
+      element("p", { class: "hint", id: hint }, "Such as: how much yeast overnight, tin, ice."),
+      count,
+    ),
+    list,
+  ];
+
+  function show(): void {
+    const asked = input.value.trim();
+    const hits = found(all, asked);
+    const shown = asked === "" ? hits : hits.slice(0, MOST_SHOWN);
+    say(count, counted(shown.length, all.length, asked));
+    const families = [...new Set(shown.map(({ family }) => family))];
+    list.replaceChildren(
+      ...(asked === ""
+        ? families.flatMap((family) => [
+            element("h2", {}, family),
+            ...shown.filter((help) => help.family === family).map(entry),
+          ])
+        : shown.map(entry)),
+    );
+  }
+}
+
+function counted(shown: number, all: number, asked: string): string {
+  if (asked === "") return `All ${all}, by what they are about.`;
+  if (shown === 0) return "Nothing found. Try one word of it, such as tin, yeast, water or cost.";
+  return shown === 1 ? "One fits." : `${shown} fit, the best first.`;
+}

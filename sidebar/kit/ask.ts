@@ -1,0 +1,104 @@
+// The bench's questions to the add-on. What is planned here asks the add-on several times, and the panel does not notice.
+import type { PlannedQuestion, Question, Questions, Reply } from "../../shared/protocol/bench.ts";
+import { isPlanned, stepsFor, undone } from "../../src/planners/planners.ts";
+import { refused } from "../../src/planners/steps.ts";
+
+/** `refused` comes from the add-on and says what to mend; `silent` is a time-out; `failed` is everything in between. */
+export type Failure = {
+  readonly how: "refused" | "failed" | "silent" | "nowhere";
+  readonly message: string;
+  /** What failed in the add-on, where it was no refusal. */
+  readonly because?: string;
+};
+export type Outcome<Q extends Question> = { readonly answer: Questions[Q]["answer"] } | Failure;
+
+/** Asks the add-on; always answers, never throws. Whatever comes after the time-out goes to `late`. */
+export function ask<Q extends Question>(
+  question: Q,
+  asked: Questions[Q]["ask"],
+  patience: number,
+  late: (outcome: Outcome<Q>) => void = () => {},
+): Promise<Outcome<Q>> {
+  return new Promise((resolve) => {
+    if (typeof google === "undefined") return resolve({ how: "nowhere", message: "" });
+    let waiting = true;
+    const timer = setTimeout(() => end({ how: "silent", message: "" }), patience);
+    const end = (outcome: Outcome<Q>) => {
+      if (!waiting) return late(outcome);
+      waiting = false;
+      clearTimeout(timer);
+      resolve(outcome);
+    };
+    void (isPlanned(question) ? planned(question, asked) : send({ ...asked, ask: question })).then((outcome) =>
+      end(outcome as Outcome<Q>),
+    );
+  });
+}
+
+type Sent = { readonly answer: unknown } | Failure;
+
+/** Step by step, each sent when the one before is answered. */
+async function planned(question: PlannedQuestion, asked: object): Promise<Sent> {
+  try {
+    const steps = stepsFor(question, { ...asked }, new Date());
+    let next = steps.next();
+    while (next.done !== true) {
+      const outcome = await send(next.value);
+      if ("answer" in outcome) next = steps.next(outcome.answer);
+      else if (outcome.how === "refused") next = steps.throw(refused(outcome.message, outcome.because));
+      else return outcome;
+    }
+    return { answer: next.value };
+  } catch (error) {
+    return { how: "refused", message: undone(question, error) };
+  }
+}
+
+function send(question: object): Promise<Sent> {
+  return new Promise((resolve) => {
+    const failed = (error: unknown) => resolve({ how: "failed", message: messageOf(error) });
+    try {
+      if (typeof google === "undefined") return resolve({ how: "nowhere", message: "" });
+      google.script.run
+        .withSuccessHandler((reply) => resolve(read(reply)))
+        .withFailureHandler(failed)
+        .benchAsk(JSON.stringify(question));
+    } catch (error) {
+      failed(error);
+    }
+  });
+}
+
+function read(reply: unknown): Sent {
+  try {
+    const told = JSON.parse(String(reply)) as Reply<Question>;
+    if (told.ok === true) return { answer: told.answer };
+    if (told.ok === false && typeof told.message === "string") {
+      const { message, because } = told;
+      return { how: "refused", message, ...(typeof because === "string" ? { because } : {}) };
+    }
+  } catch {
+    // Not JSON: told below, with what can be done about it.
+  }
+  return { how: "failed", message: "the answer could not be read" };
+}
+
+function messageOf(error: unknown): string {
+  const message = error instanceof Error ? error.message : String((error as { message?: unknown })?.message ?? error);
+  return message.trim().replace(/[.\s]+$/, "");
+}
+
+export const ONE_ACCOUNT =
+  "Open the spreadsheet in a window signed in to one account only (a private window will do), then open the bench again.";
+
+/** Two accounts in one browser show as a refused permission; a script nobody allowed yet shows the same way. */
+const OTHER_ACCOUNT = /permission|authori[sz]|access denied|sign(ed)? in|log ?in/i;
+
+/** A failed question as a sentence with a way on. */
+export function told({ how, message }: Failure): string {
+  if (how === "refused") return message;
+  if (how === "nowhere") return "This page works beside a spreadsheet: open it from the spreadsheet's menu.";
+  if (how === "silent") return `The add-on does not answer. ${ONE_ACCOUNT}`;
+  if (OTHER_ACCOUNT.test(message)) return `The add-on may not work in this file (${message}). ${ONE_ACCOUNT}`;
+  return `The add-on could not answer (${message}). Try once more; if that does not help, close the bench and open it again.`;
+}

@@ -1,0 +1,175 @@
+import { doughFor } from "../../shared/base/scaling.ts";
+import { ratio, type Weight, weight } from "../../shared/base/units.ts";
+import { isProblem } from "../../shared/cells/cell.ts";
+import { type AmountOf, sum } from "../../shared/formula/formula.ts";
+import type { SheetModel, Value } from "../../shared/sheet/model.ts";
+import type { TemplateInput } from "../../shared/sheet/template-inputs.ts";
+import type { Draft, TableRow } from "./draft.ts";
+import type { Take } from "./order.ts";
+import { isBlank, type Own } from "./own.ts";
+import { quantityOfUnit, readQuantity } from "./quantity.ts";
+import { sizeColumns, sizeKey } from "./start.ts";
+import { type Trouble, trouble } from "./trouble.ts";
+
+export type Amount = {
+  readonly of: AmountOf;
+  /** What is to be mixed, in the sheet's unit of weight; null while it cannot be told. */
+  readonly whole: Weight | null;
+  /** Tins wanted, where the sheet is made by tins; their fill makes the whole. */
+  readonly tins: number | null;
+  /** What a piece of the first size is scaled at: the dough that goes into the tin. */
+  readonly scaled: Weight | null;
+  /** Pieces of all sizes, where the sheet is made by pieces. */
+  readonly pieces: number | null;
+};
+
+type Values = Map<string, Value | readonly Value[]>;
+
+/** What the amount is read with. `needed` is false where weights in the rows tell how much it is. */
+export type Asked = {
+  readonly draft: Draft;
+  readonly model: SheetModel;
+  readonly take: Take;
+  readonly own: Own;
+  readonly values: Values;
+  readonly troubles: Trouble[];
+  readonly handling: number;
+  readonly needed: boolean;
+};
+
+/** How much to make, one way of those the template has; the fields of the other ways stay in the panel and are not sent. */
+export function readAmount(asked: Asked): Amount {
+  const { draft, take, values, needed } = asked;
+  const none = { whole: null, tins: null, scaled: null, pieces: null };
+  const by = draft.choices.by;
+  values.set("by", by);
+  const wanted = (says: string) => (needed ? says : undefined);
+  switch (by) {
+    case "tins":
+      return { ...none, of: "dough", tins: take("tins", "Write how many tins you want to fill.") };
+    case "dough":
+    case "batter": {
+      const dough = take("dough_wanted", wanted(`Write how much ${by} you want to make.`));
+      return { ...none, of: "dough", whole: mixed(dough, asked) };
+    }
+    case "flour":
+      return {
+        ...none,
+        of: "flour",
+        whole: known(take("flour_wanted", wanted("Write how much flour you want to use."))),
+      };
+    case "trays":
+      return { ...none, of: "dough", ...onTrays(asked) };
+    default:
+      return { ...none, of: "dough", ...ofSizes(asked) };
+  }
+}
+
+const known = (value: number | null): Weight | null => (value === null ? null : weight(value));
+
+/** Where something is rolled in later, less is mixed than is wanted. */
+const mixed = (dough: number | null, { own }: Asked): Weight | null =>
+  dough === null ? null : weight(dough / (1 + (own.number("roll_in_share") ?? 0)));
+
+type Size = { readonly pieces: number | null; readonly scaled: Weight | null };
+
+function ofSizes(asked: Asked) {
+  const { troubles, handling } = asked;
+  const before = troubles.length;
+  const sizes = readSizes(asked, true);
+  const pieces = sizes.reduce((sum, size) => sum + (size.pieces ?? 0), 0);
+  const scaled = sizes[0]?.scaled ?? null;
+  const isTold = sizes.length > 0 && sizes.every((size) => size.scaled !== null && size.pieces !== null);
+  if (troubles.length > before || !isTold) return { whole: null, scaled, pieces: null };
+  const dough = sizes.map((size) => doughFor(size.pieces ?? 0, size.scaled ?? weight(0), ratio(0), ratio(handling)));
+  return { whole: mixed(sum(dough), asked), scaled, pieces };
+}
+
+/** Trays, the pieces on one, and what the first size weighs. */
+function onTrays(asked: Asked) {
+  const { own, troubles, handling } = asked;
+  for (const [name, says] of [
+    ["trays_wanted", "Write how many trays you want."],
+    ["tray_pieces", "Write how many pieces a tray takes."],
+  ] as const) {
+    const isUnread = troubles.some(({ at }) => at === name);
+    if (own.number(name) === null && !isUnread) troubles.push(trouble(name, says, true));
+  }
+  const [size] = readSizes(asked, false);
+  const [trays, on, scaled] = [own.number("trays_wanted"), own.number("tray_pieces"), size?.scaled ?? null];
+  const whole =
+    trays === null || on === null || scaled === null ? null : weight((trays * on * scaled) / (1 - handling));
+  return { whole, scaled };
+}
+
+const WORDS: Readonly<Record<string, { readonly label: string; readonly missing: string | null }>> = {
+  size_pieces: { label: "The number of pieces", missing: "Write how many pieces" },
+  size_weight: { label: "The weight", missing: "Write what one piece weighs when it is sold" },
+  size_diameter: { label: "The diameter", missing: "Write the diameter of a piece" },
+  size_loss: { label: "The bake loss", missing: null },
+};
+
+/** The rows of sizes, blank ones passed over; without `counted` only what one piece is matters. */
+function readSizes(asked: Asked, counted: boolean): Size[] {
+  const { draft, model, values, troubles, needed } = asked;
+  const columns = sizeColumns(model).filter(({ name }) => counted || name !== "size_pieces");
+  const used = draft.sizes.map((size, index) => ({ size, index })).filter(({ size }) => !isBlank(size));
+  if (used.length === 0 && (needed || !counted)) {
+    for (const { name } of columns) {
+      const { missing } = WORDS[name] ?? { missing: null };
+      const says = name === "size_pieces" ? `${missing} you want.` : `${missing}.`;
+      if (missing !== null) troubles.push(trouble(`${name}/0`, says, true));
+    }
+  }
+  const read = used.map(({ size, index }) => columns.map((column) => readCell(column, size, index, asked)));
+  columns.forEach(({ name }, at) => {
+    values.set(
+      name,
+      read.map((row) => row[at] ?? null),
+    );
+  });
+  if (used.length > 0 && columns.some(({ name }) => name === "size_diameter")) askPerArea(asked);
+  return read.map((row) => {
+    const of = (name: string) => {
+      const value = row[columns.findIndex((column) => column.name === name)];
+      return typeof value === "number" ? value : null;
+    };
+    return { pieces: of("size_pieces"), scaled: scaledAt(of, asked) };
+  });
+}
+
+function readCell(column: TemplateInput, size: TableRow, index: number, { draft, troubles }: Asked): Value {
+  const { name, unit } = column;
+  const text = (size[sizeKey(name)] ?? "").trim();
+  if (unit === "text") return text || null;
+  const { label, missing } = WORDS[name] ?? { label: column.label, missing: null };
+  const value = readQuantity(text, quantityOfUnit(unit), draft.units);
+  if (isProblem(value)) troubles.push(trouble(`${name}/${index}`, `${label} of size ${index + 1} ${value.problem}.`));
+  else if (value === null && missing !== null)
+    troubles.push(trouble(`${name}/${index}`, `${missing} (size ${index + 1}).`, true));
+  return isProblem(value) ? null : value;
+}
+
+/** What one piece is scaled at: what it is sold at before the oven's loss, or a round's area and the weight on it. */
+function scaledAt(of: (name: string) => number | null, { own }: Asked): Weight | null {
+  const sold = of("size_weight");
+  if (sold !== null) return weight(sold / (1 - (of("size_loss") ?? 0)));
+  const diameter = of("size_diameter");
+  const per = perArea(own);
+  return diameter === null || per === null ? null : weight(area(diameter) * per);
+}
+
+function askPerArea({ own, troubles }: Asked): void {
+  if (perArea(own) !== null || troubles.some(({ at }) => /^(?:per_area|known_)/.test(at))) return;
+  const says = "Write the weight per area, or weight and diameter of a round that is known to be right.";
+  troubles.push(trouble("per_area", says, true));
+}
+
+/** In the sheet's own unit of weight over its unit of length squared. */
+function perArea(own: Own): number | null {
+  const [typed, of, across] = ["per_area", "known_weight", "known_diameter"].map(own.number);
+  if (typed != null) return typed;
+  return of == null || across == null ? null : of / area(across);
+}
+
+const area = (diameter: number): number => (Math.PI / 4) * diameter ** 2;

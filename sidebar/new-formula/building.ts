@@ -1,0 +1,189 @@
+// The foot of a panel that builds: what will come of it, what is still in the way, and the Build button.
+
+import { shown } from "../../shared/base/show.ts";
+import { toGrams } from "../../shared/base/units.ts";
+import type { TinView } from "../../shared/drawings/tin-view.ts";
+import type { Order, Questions } from "../../shared/protocol/bench.ts";
+import { ask, type Failure, ONE_ACCOUNT, told } from "../kit/ask.ts";
+import { element, say } from "../kit/element.ts";
+import { type Form, goTo, showTroubles } from "../kit/fields.ts";
+import { goToPanel } from "../kit/panel.ts";
+import { inUnit } from "./figures.ts";
+import type { Assessed } from "./order.ts";
+import type { Bench } from "./sections.ts";
+import type { Trouble } from "./trouble.ts";
+
+/** A build takes seconds; a lock on the workbook may be waited for first. */
+const PATIENCE_MS = 90_000;
+/** Work that takes longer than this says that it goes on. */
+const SHOW_AFTER_MS = 400;
+/** A second click of the same hand is no second wish. */
+const SAME_CLICK_MS = 800;
+/** The foot must leave room for the fields. */
+const LISTED = 3;
+
+export type Foot = { readonly node: HTMLElement; readonly update: () => void };
+
+/** What a foot asks of its panel. */
+type Building = {
+  readonly form: Form;
+  readonly title: () => string;
+  readonly now: () => { readonly troubles: readonly Trouble[]; readonly order: Order };
+  readonly figures: () => Node[];
+};
+
+export const buildFoot = ({ draft, form, now }: Bench): Foot =>
+  footOf({ form, now, title: () => draft.title.trim(), figures: () => figuresOf(now(), draft.units.weight) });
+
+export function footOf({ form, title: titleNow, now, figures: figuresNow }: Building): Foot {
+  let wanted = false;
+  let busy = false;
+  let lastPressed = Number.NEGATIVE_INFINITY;
+  const figures = element("p", { class: "figures" });
+  const list = element("ul", { class: "list" });
+  const more = element("p", { class: "hint", hidden: true });
+  const lead = element("p", { class: "lead", role: "status" });
+  const status = element("p", { class: "status", role: "status", "aria-live": "polite" });
+  const bar = element("div", { class: "bar", hidden: true }, element("div", {}));
+  const button = element("button", { type: "button", class: "build", click: () => void pressed() }, "Build the sheet");
+  const next = nextSteps();
+  button.addEventListener("keydown", (event) => {
+    if (event.repeat) event.preventDefault();
+  });
+  const node = element("footer", {}, figures, lead, list, more, bar, status, next, button);
+  // A field that gets the focus must not come to stand behind the foot.
+  new ResizeObserver(() => {
+    // That of a panel that is not shown has no height and no say.
+    if (node.offsetHeight > 0) document.documentElement.style.scrollPaddingBottom = `${node.offsetHeight + 8}px`;
+  }).observe(node);
+  return { node, update };
+
+  function update(): void {
+    const assessed = now();
+    if (assessed.troubles.length === 0) wanted = false;
+    showTroubles(form, assessed.troubles, wanted);
+    figures.replaceChildren(...figuresNow());
+    const { length } = wanted ? assessed.troubles : [];
+    const things = length === 1 ? "One thing" : `${length} things`;
+    say(lead, length === 0 ? "" : `${things} before it can be built:`);
+    showList(wanted ? assessed.troubles : []);
+  }
+
+  function showList(all: readonly Trouble[]): void {
+    const troubles = all.slice(0, LISTED);
+    more.hidden = all.length <= LISTED;
+    say(more, `and ${all.length - LISTED} more`);
+    if (
+      list.children.length === troubles.length &&
+      troubles.every(({ says }, at) => list.children[at]?.textContent === says)
+    )
+      return;
+    list.replaceChildren(
+      ...troubles.map(({ at, says }) =>
+        element("li", {}, element("button", { type: "button", class: "jump", click: () => goTo(form, at) }, says)),
+      ),
+    );
+  }
+
+  async function pressed(): Promise<void> {
+    const time = Date.now();
+    if (busy || time - lastPressed < SAME_CLICK_MS) return;
+    lastPressed = time;
+    const { troubles, order } = now();
+    const [first] = troubles;
+    say(status, "");
+    status.classList.remove("failed");
+    next.hidden = true;
+    if (first !== undefined) {
+      wanted = true;
+      form.changed();
+      goTo(form, first.at);
+      return;
+    }
+    busy = true;
+    button.setAttribute("aria-disabled", "true");
+    const title = titleNow();
+    const slow = setTimeout(() => {
+      bar.hidden = false;
+      say(status, `Building “${title}” …`);
+    }, SHOW_AFTER_MS);
+    const outcome = await ask("build", order, PATIENCE_MS, (late) => {
+      if ("answer" in late) say(status, `${built(late.answer, title)} It took longer than the bench waited.`);
+    });
+    clearTimeout(slow);
+    busy = false;
+    bar.hidden = true;
+    button.removeAttribute("aria-disabled");
+    next.hidden = !("answer" in outcome);
+    status.classList.toggle("failed", !("answer" in outcome));
+    say(status, "answer" in outcome ? built(outcome.answer, title) : failed(outcome));
+    if ("answer" in outcome && outcome.answer.listDue) void listThem();
+  }
+
+  /** With so many formulas a list of them, which the person did not ask for: nothing waits for it. */
+  async function listThem(): Promise<void> {
+    const before = status.textContent ?? "";
+    const outcome = await ask("list", {}, PATIENCE_MS);
+    // Something else was done meanwhile.
+    if (status.textContent !== before) return;
+    const says =
+      "answer" in outcome
+        ? `There are six formulas or more now: the sheet “${outcome.answer.sheet}” lists them, and the bench keeps it.`
+        : "The list of all formulas could not be built; it is tried again with the next formula.";
+    say(status, `${before} ${says}`);
+  }
+}
+
+/** What a new sheet is usually built for. */
+function nextSteps(): HTMLElement {
+  const to = (name: string, label: string) =>
+    element("button", { type: "button", class: "quiet-button", click: () => goToPanel(node, name) }, label);
+  const node = element("div", { hidden: true }, to("Check", "Check it"), to("Hand out", "Make a staff card"));
+  return node;
+}
+
+function built({ sheet, note }: Questions["build"]["answer"], title: string): string {
+  const other = sheet === title ? "" : " That was the nearest name free.";
+  return `Built “${sheet}”.${other} It is a sheet of its own; no other was touched.${note === undefined ? "" : ` ${note}`}`;
+}
+
+function failed(failure: Failure): string {
+  if (failure.how === "silent") {
+    return `No answer for ${shown(PATIENCE_MS / 1000)} seconds. The sheet may still be on its way: look at the tabs under the grid before you build again. If nothing comes at all: ${ONE_ACCOUNT}`;
+  }
+  return `${told(failure)} What you typed is still here.`;
+}
+
+function figuresOf({ made, what, mixes, tin, troubles, isOpen, unusual }: Assessed, unit: "g" | "oz"): Node[] {
+  if (made === null) {
+    const unread = troubles.find(({ missing }) => !missing);
+    const says =
+      unread !== undefined
+        ? `Not clear yet: ${unread.says}`
+        : isOpen
+          ? "The sheet works out the water row, and tells dough, flour and mixes."
+          : "Dough, flour and mixes are told here as you type.";
+    return [element("span", {}, says)];
+  }
+  const figure = (label: string, value: string) => element("span", {}, `${label} `, element("b", {}, value));
+  return [
+    figure(what, inUnit(made.dough, unit)),
+    figure("Flour", inUnit(made.flour, unit)),
+    ...(mixes === null ? [] : "note" in mixes ? [element("span", {}, mixes.note)] : [mixed(mixes, unit)]),
+    ...(tin?.dough == null
+      ? []
+      : [figure("Fill", `${shown(toGrams(tin.dough, unit) / tin.capacity, 2)} g/cm³${fits(tin)}`)]),
+    ...(unusual.length === 0 ? [] : [element("span", {}, "Unusual: see below the formula.")]),
+  ];
+}
+
+function mixed({ mixes, each }: { mixes: number; each: number }, unit: "g" | "oz"): Node {
+  const words = mixes === 1 ? "in one mix" : `in ${mixes} mixes of `;
+  return element("span", {}, words, ...(mixes === 1 ? [] : [element("b", {}, inUnit(each, unit))]));
+}
+
+/** In words: colour says nothing here. */
+function fits({ dough, note }: TinView): string {
+  if (dough === null || note === null) return "";
+  return `, ${/(?:above|below) the guide/.exec(note.sentence)?.[0] ?? "within the guide"}`;
+}

@@ -1,0 +1,195 @@
+// The ingredient rows of the panel, read as the sheet will read them.
+
+import { CellError } from "../../shared/base/refusal.ts";
+import { type Weight, weight } from "../../shared/base/units.ts";
+import { isProblem, type Problem } from "../../shared/cells/cell.ts";
+import { fillIn, typedShares } from "../../shared/formula/fill-in.ts";
+import { type AmountOf, allFlour, sum } from "../../shared/formula/formula.ts";
+import { type PercentCell, percent, shareOf } from "../../shared/formula/percents.ts";
+import { isFlour, type Kind, type KindCell, kind, kindsOf } from "../../shared/larder/kinds.ts";
+import type { RowDraft } from "./draft.ts";
+import { readQuantity, type Units } from "./quantity.ts";
+import { tidy } from "./shares.ts";
+import { type Trouble, trouble } from "./trouble.ts";
+
+/** A formula that can be built: names, kinds as the sheet counts them, percentages as ratios, weights in the sheet's unit. */
+export type FormulaRows = {
+  readonly ingredient: readonly string[];
+  readonly kind: readonly string[];
+  readonly percent: readonly (number | null)[];
+  readonly weighed: readonly (Weight | null)[];
+  readonly kinds: readonly Kind[];
+  /** Which of the panel's rows each of them is. */
+  readonly places: readonly number[];
+  /** Water rows left to what the sheet works out for them, so that nothing can be told here of the whole. */
+  readonly isOpen: boolean;
+};
+
+/** What the template lets the rows leave open. */
+export type RowRules = {
+  readonly units: Units;
+  readonly weighed: boolean;
+  /** A water row may stay blank: "no", "yes", or only once the effective hydration is typed. */
+  readonly blankWater: "no" | "yes" | "with hydration";
+};
+
+type Read = {
+  readonly index: number;
+  readonly row: RowDraft;
+  readonly percent: PercentCell | null;
+  readonly weighed: Weight | null;
+  readonly kind: KindCell;
+};
+
+/** Reads the rows; blank ones are passed over. Null where there is anything to mend, which `troubles` then says. */
+export function readRows(rows: readonly RowDraft[], rules: RowRules, troubles: Trouble[]): FormulaRows | null {
+  const before = troubles.length;
+  const used = rows.map((row) => (rules.weighed ? row : { ...row, weighed: "" }));
+  const read = used.flatMap((row, index) => {
+    const one = isEmpty(row) ? null : readRow(row, index, rules, troubles);
+    return one === null ? [] : [one];
+  });
+  if (used.every(isEmpty)) {
+    troubles.push(
+      trouble("percent/0", "Write the formula: a flour row with 100, then each ingredient's percentage.", true),
+    );
+  }
+  if (troubles.length > before) return null;
+  try {
+    return asRatios(read);
+  } catch (error) {
+    troubles.push(...rowTroubles(error, read));
+    return null;
+  }
+}
+
+export const isEmpty = ({ ingredient, kind, percent, weighed }: RowDraft): boolean =>
+  [ingredient, kind, percent, weighed].every((text) => text.trim() === "");
+
+function readRow(row: RowDraft, index: number, rules: RowRules, troubles: Trouble[]): Read | null {
+  const before = troubles.length;
+  const at = (column: string) => `${column}/${index}`;
+  const place = `row ${index + 1}`;
+  if (row.ingredient.trim() === "") troubles.push(trouble(at("ingredient"), `Name the ingredient of ${place}.`, true));
+  let kindRead: KindCell | Problem = { problem: "" };
+  if (row.kind.trim() === "") {
+    troubles.push(trouble(at("kind"), `Say what kind ${place} is: flour, water, salt, yeast …`, true));
+  } else {
+    kindRead = kind().read(row.kind);
+    const unread = isProblem(kindRead) ? kindRead.problem : "unread" in kindRead ? kindRead.unread : "";
+    if (unread !== "") troubles.push(trouble(at("kind"), `The kind of ${place} ${unread}.`));
+  }
+  const weighed = readQuantity(row.weighed, "weight", rules.units);
+  if (isProblem(weighed)) troubles.push(trouble(at("weighed"), `The weight of ${place} ${weighed.problem}.`));
+  let share: PercentCell | Problem | null = null;
+  if (row.percent.trim() !== "") {
+    share = percent().read(row.percent.replace(/percent$/i, "%"));
+    if (isProblem(share)) troubles.push(trouble(at("percent"), `The percentage of ${place} ${share.problem}.`));
+  } else if (row.weighed.trim() === "") {
+    const missing = blankSays(place, !isProblem(kindRead) && "word" in kindRead && kindRead.word === "water", rules);
+    if (missing !== "") troubles.push(trouble(at("percent"), missing, true));
+  }
+  if (troubles.length > before || isProblem(share) || isProblem(kindRead) || isProblem(weighed)) return null;
+  return { index, row, percent: share, weighed: weighed === null ? null : weight(weighed), kind: kindRead };
+}
+
+function blankSays(place: string, isWater: boolean, { weighed, blankWater }: RowRules): string {
+  if (isWater && blankWater === "yes") return "";
+  const or = weighed ? " or weight" : "";
+  const hydration =
+    isWater && blankWater === "with hydration" ? ", or the effective hydration wanted, from which it follows" : "";
+  return `Write the percentage${or} of ${place}${hydration}${hydration === "" ? ", or take the row out" : ""}.`;
+}
+
+function asRatios(read: readonly Read[]): FormulaRows {
+  const typed = underSign(read);
+  const weighed = read.map((one) => one.weighed);
+  const names = read.map(({ row }) => row.ingredient.trim());
+  // A row left open counts as one that has an amount: its kind is read as the sheet will read it.
+  const kinds = kindsOf(
+    read,
+    read.map((one) => one.kind),
+    "kinds",
+    names,
+  ).filter((one) => one !== null);
+  const { style } = typedShares({ percents: typed, weights: weighed, kinds });
+  const ratios = typed.map((cell) => (cell === null ? null : tidy(shareOf(cell, style))));
+  typedShares({ percents: asCells(ratios), weights: weighed, kinds });
+  return {
+    ingredient: names,
+    kind: kinds.map((one, at) => (one.word === "preferment" ? (read[at]?.row.kind.trim() ?? "") : one.word)),
+    percent: ratios,
+    weighed,
+    kinds,
+    places: read.map(({ index }) => index),
+    isOpen: read.some((one) => one.percent === null && one.weighed === null),
+  };
+}
+
+const SAID: Readonly<Record<string, string>> = {
+  percents: "The percentage",
+  kinds: "The kind",
+  weights: "The weight",
+};
+const COLUMN: Readonly<Record<string, string>> = { kinds: "kind", weights: "weighed" };
+
+/** Faults count the rows that were read; the panel counts its own. */
+type Placed = { readonly index: number; readonly kind: KindCell };
+
+function rowTroubles(error: unknown, read: readonly Placed[]): Trouble[] {
+  if (!(error instanceof CellError)) throw error;
+  const flour = read.find((one) => "word" in one.kind && isFlour(one.kind));
+  const first = (flour ?? read[0])?.index ?? 0;
+  return error.faults.map(({ argument = "", row, says }): Trouble => {
+    const index = row === undefined ? undefined : read[row - 1]?.index;
+    const column = COLUMN[argument] ?? "percent";
+    if (index === undefined) {
+      const subject =
+        argument === "amount" ? "The amount to make" : argument === "weights" ? "The weights" : "The percentages";
+      return { ...trouble(`percent/${first}`, `${subject} ${says}.`), whole: true };
+    }
+    return trouble(`${column}/${index}`, `${SAID[argument] ?? "The entry"} of row ${index + 1} ${says}.`);
+  });
+}
+
+/**
+ * Where no flour has a percentage that tells how the others are written, the heading's % sign does; a share below 1 of
+ * anything but yeast stays as it was typed.
+ */
+function underSign(read: readonly Read[]): (PercentCell | null)[] {
+  const typed = read.map(({ percent: cell }) => cell);
+  const wordOf = ({ kind: one }: Read) => ("word" in one ? one.word : "");
+  const settled = read.some(
+    (one) =>
+      one.percent !== null &&
+      (wordOf(one) === "flour" ||
+        (!one.percent.marked && one.percent.value > 0 && one.percent.value < 1 && wordOf(one) !== "yeast")),
+  );
+  if (settled) return typed;
+  return typed.map((cell) => (cell === null || cell.marked ? cell : { value: cell.value / 100, marked: true }));
+}
+
+const asCells = (ratios: readonly (number | null)[]): (PercentCell | null)[] =>
+  ratios.map((value) => (value === null ? null : { value, marked: false }));
+
+export type Weighed = {
+  readonly dough: Weight;
+  readonly flour: Weight;
+  /** Row by row. */
+  readonly weights: readonly (Weight | null)[];
+  readonly kinds: readonly Kind[];
+};
+
+/** Dough, flour and each row for an amount (null: as the rows' own weights say), by the sum the sheet does. */
+export function weighed(rows: FormulaRows, amount: Weight | null, of: AmountOf, troubles: Trouble[]): Weighed | null {
+  const { kinds, percent: ratios } = rows;
+  if (rows.isOpen || (amount === null && rows.weighed.every((one) => one === null))) return null;
+  try {
+    const { weights } = fillIn({ percents: asCells(ratios), weights: rows.weighed, kinds }, amount, of);
+    return { dough: sum(weights) as Weight, flour: allFlour(weights, kinds), weights, kinds };
+  } catch (error) {
+    const placed = kinds.map((one, row) => ({ kind: one, index: rows.places[row] ?? row }));
+    troubles.push(...rowTroubles(error, placed));
+    return null;
+  }
+}

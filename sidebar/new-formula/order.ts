@@ -1,0 +1,135 @@
+// From what was typed to what is sent: the order, everything that is in its way, and the figures shown meanwhile.
+
+import { CellError } from "../../shared/base/refusal.ts";
+import { mixes } from "../../shared/base/scaling.ts";
+import { type Weight, weight } from "../../shared/base/units.ts";
+import { isProblem } from "../../shared/cells/cell.ts";
+import type { TinView } from "../../shared/drawings/tin-view.ts";
+import type { TimedStep } from "../../shared/formula/steps.ts";
+import { inputNames, type Order } from "../../shared/protocol/bench.ts";
+import type { SheetModel, Value } from "../../shared/sheet/model.ts";
+import { inputCell, makesBatter } from "../../shared/sheet/template-inputs.ts";
+import { type Amount, readAmount } from "./amount.ts";
+import { type Draft, FIELDS, type FieldName, quantityOf } from "./draft.ts";
+import { type RowRules, readRows, type Weighed, weighed } from "./formula.ts";
+import { type Own, readOwn } from "./own.ts";
+import { readQuantity } from "./quantity.ts";
+import { unusual } from "./review.ts";
+import { readTimes } from "./times.ts";
+import { readTin } from "./tin.ts";
+import { type Trouble, trouble } from "./trouble.ts";
+import { readWater } from "./water.ts";
+
+export type Assessed = {
+  readonly order: Order;
+  readonly troubles: readonly Trouble[];
+  readonly made: Weighed | null;
+  /** How many and how large, or what is wrong with them; null while they cannot be told. */
+  readonly mixes: { readonly mixes: number; readonly each: Weight } | { readonly note: string } | null;
+  readonly tin: TinView | null;
+  readonly water: string;
+  /** When each step begins; null where nothing says when it must be ready. */
+  readonly times: readonly TimedStep[] | null;
+  /** What `made` is called: a dough that has something rolled in later is mixed without it. */
+  readonly what: "Dough" | "Base dough" | "Batter";
+  /** A row is left to the sheet, so that dough and flour are told there. */
+  readonly isOpen: boolean;
+  /** What is unusual about water and salt, a sentence each. */
+  readonly unusual: readonly string[];
+};
+
+/** Reads one field that stands alone; what cannot be read is said, and counts as blank. */
+export type Take = (name: FieldName, missing?: string) => number | null;
+
+export function assess(draft: Draft, model: SheetModel): Assessed {
+  const troubles: Trouble[] = [];
+  const values = new Map<string, Value | readonly Value[]>();
+  const take: Take = (name, missing) => {
+    const read = readQuantity(draft.fields[name], quantityOf(name, draft), draft.units);
+    if (isProblem(read)) troubles.push(trouble(name, `${FIELDS[name].label} ${read.problem}.`));
+    else if (read === null && missing !== undefined) troubles.push(trouble(name, missing, true));
+    const value = isProblem(read) ? null : read;
+    values.set(name, value);
+    return value;
+  };
+  if (draft.title.trim() === "") {
+    troubles.push(trouble("title", "Give the formula a name; the new sheet is called after it.", true));
+  }
+  values.set("title", draft.title.trim());
+  values.set("shop", draft.shop.trim() || null);
+  const own = readOwn(draft, model, values, troubles);
+  const handling = handlingLoss(take, troubles);
+  const rows = readRows(draft.rows, rulesOf(draft, model, own), troubles);
+  if (rows !== null) for (const name of ["ingredient", "kind", "percent"] as const) values.set(name, rows[name]);
+  if (rows !== null && draft.weighed) values.set("weighed", rows.weighed);
+  const needed = !draft.weighed || !draft.rows.some(({ weighed }) => weighed.trim() !== "");
+  const amount = readAmount({ draft, model, take, own, values, troubles, handling, needed });
+  const tin = readTin(draft, take, values, troubles, amount.scaled);
+  const whole = wholeAmount(amount, tin, handling);
+  const isTold = whole !== null || (!needed && amount.tins === null);
+  const made = rows === null || !isTold ? null : weighed(rows, whole, amount.of, troubles);
+  const mixed = readMixes(take, troubles, made?.dough ?? null);
+  const water = draft.water ? readWater(draft, take, values, troubles) : "";
+  const times = readTimes({ model, own, amount, tin, dough: made?.dough ?? null, handling });
+  const known = inputNames(model);
+  return {
+    order: {
+      template: model.name,
+      options: { ...draft.units, parts: partsOf(draft, model), ...(draft.plain ? { form: "plain" } : {}) },
+      values: Object.fromEntries([...values].filter(([name]) => known.has(name))),
+    },
+    troubles,
+    made,
+    mixes: mixed,
+    tin,
+    water,
+    times,
+    what: own.number("roll_in_share") !== null ? "Base dough" : makesBatter(model) ? "Batter" : "Dough",
+    isOpen: rows?.isOpen ?? false,
+    unusual: rows === null ? [] : unusual(rows, model),
+  };
+}
+
+/** Which of the template's columns and inputs decide what a row may leave open. */
+function rulesOf(draft: Draft, model: SheetModel, own: Own): RowRules {
+  const follows = inputCell(model, "effective_wanted") !== undefined;
+  const blankWater = !follows ? "no" : own.number("effective_wanted") === null ? "with hydration" : "yes";
+  return { units: draft.units, weighed: draft.weighed, blankWater };
+}
+
+const partsOf = (draft: Draft, model: SheetModel): string[] =>
+  model.parts.filter((part) => (part === "tin" ? draft.choices.tin_shape !== "" : part !== "water" || draft.water));
+
+/** The sheet's own limit. */
+const MOST_HANDLING = 0.3;
+
+function handlingLoss(take: Take, troubles: Trouble[]): number {
+  const loss = take("handling_loss") ?? 0;
+  if (loss <= MOST_HANDLING) return loss;
+  troubles.push(trouble("handling_loss", `${FIELDS.handling_loss.label} is more than 30 %; is the bake loss meant?`));
+  return 0;
+}
+
+/** Tins are filled with what is left after handling; every other amount is told as it is mixed. */
+function wholeAmount(amount: Amount, tin: TinView | null, handling: number): Weight | null {
+  if (amount.tins === null) return amount.whole;
+  return tin?.dough == null ? null : weight((amount.tins * tin.dough) / (1 - handling));
+}
+
+function readMixes(take: Take, troubles: Trouble[], dough: Weight | null): Assessed["mixes"] {
+  const limit = take("mixer_limit");
+  const least = take("mixer_least");
+  take("step_coarse", "Write the step your scale shows, such as 5.");
+  take("step_fine");
+  if (limit !== null && least !== null && least > limit) {
+    troubles.push(trouble("mixer_least", "The mixer's least is above its most; swap the two."));
+    return null;
+  }
+  if (dough === null) return null;
+  try {
+    return mixes(dough, weight(limit ?? dough), weight(least ?? 0));
+  } catch (error) {
+    if (!(error instanceof CellError)) throw error;
+    return { note: `The dough ${error.faults[0]?.says ?? ""}.` };
+  }
+}

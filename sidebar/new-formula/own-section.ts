@@ -1,0 +1,59 @@
+// What a template has of its own, asked from its model: labels, units, choices and hints are the sheet's.
+import type { InputGroup, TemplateInput } from "../../shared/sheet/template-inputs.ts";
+import { element } from "../kit/element.ts";
+import { choiceField, newId, textField } from "../kit/fields.ts";
+import { entriesOf } from "./own.ts";
+import { quantityOfUnit } from "./quantity.ts";
+import { ownTable } from "./rows.ts";
+import { type Bench, same, section } from "./sections.ts";
+import { unitSign } from "./unit-change.ts";
+
+/** Asked with the amount. */
+const ELSEWHERE: ReadonlySet<string> = new Set(["trays_wanted"]);
+
+export function ownSection(bench: Bench, group: InputGroup, ...pictures: HTMLElement[]): HTMLElement {
+  return section(group.heading, ...ownFields(bench, group), ...pictures);
+}
+
+export function ownFields(bench: Bench, { inputs, tables }: InputGroup): Node[] {
+  return [
+    ...tables.map((table) => ownTable(bench, table, singular(table.table))),
+    ...inputs.filter(({ name }) => !ELSEWHERE.has(name)).map((input) => ownField(bench, input)),
+  ];
+}
+
+const singular = (table: string): string => table.replace(/s$/, "");
+
+export function ownField({ draft, form }: Bench, input: TemplateInput): HTMLElement {
+  const { name, label, unit, hint, choices, among } = input;
+  const binding = {
+    get: () => draft.inputs[name] ?? "",
+    set: (text: string) => {
+      draft.inputs[name] = text;
+    },
+  };
+  const shape = { at: () => name, label: () => label, inline: true };
+  if (choices !== undefined) return choiceField(form, shape, same(choices), binding);
+  const quantity = unit === "text" ? null : quantityOfUnit(unit);
+  const field = textField(
+    form,
+    {
+      ...shape,
+      ...(quantity === null ? {} : { numeric: true, unit: () => unitSign(quantity, draft.units) }),
+      ...(hint === undefined ? {} : { hint: `${hint.slice(0, 1).toUpperCase()}${hint.slice(1).replace(/\.$/, "")}.` }),
+    },
+    binding,
+  );
+  if (among === undefined) return field;
+  const list = element("datalist", { id: newId() });
+  field.querySelector("input")?.setAttribute("list", list.id);
+  let shown = "";
+  form.onChange(() => {
+    const names = entriesOf(draft, among);
+    if (names.join("\n") === shown) return;
+    shown = names.join("\n");
+    list.replaceChildren(...names.map((value) => element("option", { value })));
+  });
+  field.append(list);
+  return field;
+}

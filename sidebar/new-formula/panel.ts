@@ -1,0 +1,179 @@
+import type { SheetModel } from "../../shared/sheet/model.ts";
+import { type InputGroup, inputGroups } from "../../shared/sheet/template-inputs.ts";
+import { TEMPLATES } from "../../templates/index.ts";
+import { ask } from "../kit/ask.ts";
+import { element, say } from "../kit/element.ts";
+import { choiceField, type Form, textField } from "../kit/fields.ts";
+import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";
+import { amountSection } from "./amount-section.ts";
+import { buildFoot } from "./building.ts";
+import type { Draft } from "./draft.ts";
+import { formChoice } from "./form-choice.ts";
+import { copyOf, isAnythingKept, keep, nothingKept, withKept } from "./kept.ts";
+import { type Assessed, assess } from "./order.ts";
+import { ownFields, ownSection } from "./own-section.ts";
+import { formulaBar, formulaRemarks, stepsLine } from "./pictures.ts";
+import { ingredientTable } from "./rows.ts";
+import { type Bench, mixerSection, section, unitChoices, waterSection } from "./sections.ts";
+import { beginWith, readShop } from "./shop.ts";
+import { type KnownShop, shopSection } from "./shop-section.ts";
+import { startFrom } from "./start.ts";
+import { tinSection } from "./tin-section.ts";
+
+/** Builds a formula sheet from a template and what is typed here. */
+export const make: Panel = {
+  name: "Make",
+  heading: "Make a formula sheet",
+  open: () => {
+    let model = TEMPLATES[0];
+    let kept = nothingKept();
+    let form: { readonly draft: Draft; readonly begun: Draft } | null = null;
+    let isTouched = false;
+    const touch = () => {
+      isTouched = true;
+    };
+    const panel = element("div", { input: touch, change: touch, [SHOWN_AGAIN]: () => void look() });
+    const known: KnownShop = { shop: undefined, begun: false, begin: anew, kept: () => void look(true) };
+    put();
+    void look();
+    return panel;
+
+    function show(chosen: SheetModel): void {
+      if (form !== null) keep(kept, form.draft, form.begun);
+      model = chosen;
+      put();
+      panel.querySelector("select")?.focus();
+    }
+
+    function anew(): void {
+      kept = nothingKept();
+      put();
+      panel.querySelector("select")?.focus();
+    }
+
+    function put(): void {
+      isTouched = false;
+      known.begun = known.shop !== undefined && known.shop !== null;
+      if (model === undefined) return;
+      const start = startFrom(model);
+      if (known.shop) beginWith(start, known.shop);
+      const draft = withKept(kept, start, model);
+      form = { draft, begun: copyOf(draft) };
+      panel.replaceChildren(...sheetForm(model, draft, known, { show, anew: isAnythingKept(kept) ? anew : null }));
+    }
+
+    /** Settings that come while somebody is at work wait for the next formula. */
+    async function look(isOwn = false): Promise<void> {
+      const outcome = await ask("settings", {}, PATIENCE_MS);
+      if (!("answer" in outcome)) return;
+      const { rows } = outcome.answer;
+      const found = rows === null ? null : readShop(rows);
+      if (JSON.stringify(found) === JSON.stringify(known.shop)) return;
+      known.shop = found;
+      if (isOwn) return;
+      if (found !== null && !isTouched && !panel.contains(document.activeElement)) put();
+      else known.redraw?.();
+    }
+  },
+};
+
+const PATIENCE_MS = 30_000;
+
+/** Ways to another form; `anew` is null where nothing was kept that could be left. */
+type Ways = { readonly show: (model: SheetModel) => void; readonly anew: (() => void) | null };
+
+function sheetForm(model: SheetModel, draft: Draft, known: KnownShop, ways: Ways): Node[] {
+  const updates: (() => void)[] = [];
+  let current: Assessed = assess(draft, model);
+  const form: Form = {
+    changed: () => {
+      current = assess(draft, model);
+      // Rows made by an update add updates of their own, which this loop still reaches.
+      for (const update of updates) update();
+    },
+    onChange: (update) => updates.push(update),
+    places: new Set(),
+  };
+  const bench: Bench = { draft, form, model, now: () => current };
+  const groups = inputGroups(model);
+  // How thick it is says how much it is; what has no heading stands under the table on the sheet, too.
+  const isAmount = ({ inputs }: InputGroup) => inputs.some(({ unit }) => unit === "per area");
+  const under = groups.filter(({ heading }) => heading === "");
+  const ofParts = groups.filter((group) => group.heading !== "" && !isAmount(group));
+  const hasSteps = ({ tables }: InputGroup) => tables.some(({ table }) => table === "steps");
+  const nodes = [
+    nameSection(bench, model, ways),
+    amountSection(bench),
+    ...groups.filter(isAmount).map((group) => ownSection(bench, group)),
+    section(
+      "Formula",
+      ingredientTable(bench),
+      ...under.flatMap((group) => ownFields(bench, group)),
+      formulaBar(bench),
+      formulaRemarks(bench),
+    ),
+    ...(model.parts.includes("tin") ? [tinSection(bench)] : []),
+    ...ofParts.map((group) => ownSection(bench, group, ...(hasSteps(group) ? [stepsLine(bench)] : []))),
+    ...(model.parts.includes("water") ? [waterSection(bench)] : []),
+    mixerSection(bench),
+    shopSection(bench, known),
+    element("section", { class: "cautions" }, ...cautions(model).map((text) => element("p", {}, text))),
+  ];
+  const foot = buildFoot(bench);
+  form.onChange(foot.update);
+  form.changed();
+  return [...nodes, foot.node];
+}
+
+function nameSection(bench: Bench, model: SheetModel, { show, anew }: Ways): HTMLElement {
+  const says = element("p", { class: "hint" });
+  say(says, model.says);
+  return element(
+    "section",
+    {},
+    choiceField(
+      bench.form,
+      { at: () => "template", label: () => "Template" },
+      TEMPLATES.map(({ name, title, group }) => ({ value: name, text: title, group })),
+      {
+        get: () => model.name,
+        set: (name) => {
+          const chosen = TEMPLATES.find((one) => one.name === name);
+          if (chosen !== undefined && chosen !== model) show(chosen);
+        },
+      },
+    ),
+    says,
+    ...(anew === null ? [] : keptNodes(anew)),
+    textField(bench.form, { at: () => "title", label: () => "Name of the formula" }, words(bench.draft, "title")),
+    textField(
+      bench.form,
+      { at: () => "shop", label: () => "Your shop, if it is to stand below" },
+      words(bench.draft, "shop"),
+    ),
+    unitChoices(bench),
+    formChoice(bench.form, bench.draft),
+  );
+}
+
+function keptNodes(anew: () => void): Node[] {
+  const hint = "What you typed was kept, as far as this template has it.";
+  const button = { type: "button", class: "quiet-button", click: anew };
+  return [element("p", { class: "hint" }, hint), element("button", button, "Begin this template anew")];
+}
+
+const words = (draft: Draft, name: "title" | "shop") => ({
+  get: () => draft[name],
+  set: (text: string) => {
+    draft[name] = text;
+  },
+});
+
+/** The cautions that the sheet itself will carry. */
+function cautions(model: SheetModel): string[] {
+  return model.bands
+    .flat()
+    .flatMap((item) => ("lines" in item ? item.lines : []))
+    .flatMap(({ cells }) => cells)
+    .flatMap(({ role, text }) => (role === "caution" && text !== undefined ? [text] : []));
+}

@@ -1,0 +1,190 @@
+// What a person typed into a field, as a number in the unit the sheet will have.
+
+import { shown } from "../../shared/base/show.ts";
+import {
+  fromCelsius,
+  fromCelsiusDegrees,
+  fromCentimetres,
+  fromGrams,
+  LENGTH_UNITS,
+  type LengthUnit,
+  TEMPERATURE_UNITS,
+  type TemperatureUnit,
+  toCelsius,
+  toCelsiusDegrees,
+  toCentimetres,
+  toGrams,
+  WEIGHT_UNITS,
+  type WeightUnit,
+} from "../../shared/base/units.ts";
+import { isProblem, number, type Problem, type Reader } from "../../shared/cells/cell.ts";
+import { MINUTES_A_DAY, readDuration, readTime } from "../../shared/cells/clock.ts";
+import type { Unit } from "../../shared/sheet/model.ts";
+import { readProportion, readShare, tidy } from "./shares.ts";
+
+export type Units = {
+  readonly weight: "g" | "oz";
+  readonly temperature: TemperatureUnit;
+  readonly length: "cm" | "in";
+};
+
+export type Quantity =
+  | "weight"
+  | "grams"
+  | "length"
+  | "temperature"
+  | "factor"
+  | "share"
+  | "percent"
+  | "count"
+  | "minutes"
+  | "fill"
+  /** Of the flour, and often more than all of it: a hydration. */
+  | "proportion"
+  | "per area"
+  | "duration"
+  | "time"
+  | "number";
+
+/** How a cell of a template is typed into a form. */
+const OF_UNIT: Readonly<Partial<Record<Unit, Quantity>>> = {
+  weight: "weight",
+  share: "share",
+  percent: "proportion",
+  temperature: "temperature",
+  factor: "factor",
+  length: "length",
+  count: "count",
+  minutes: "duration",
+  fill: "fill",
+  "per area": "per area",
+  time: "time",
+};
+export const quantityOfUnit = (unit: Unit): Quantity => OF_UNIT[unit] ?? "number";
+
+type Plain =
+  | "weight"
+  | "grams"
+  | "length"
+  | "temperature"
+  | "factor"
+  | "count"
+  | "minutes"
+  | "fill"
+  | "per area"
+  | "number";
+const READERS: Readonly<Record<Plain, Reader<number>>> = {
+  weight: number("a weight such as 700", { above: 0, max: 1e9 }),
+  grams: number("a weight in grams such as 1520", { above: 0, max: 1e9 }),
+  length: number("a size such as 21", { above: 0, max: 1e5 }),
+  temperature: number("a temperature such as 24", { min: -40, max: 250 }),
+  factor: number("a friction factor such as 14", { min: -150, max: 150 }),
+  count: number("a number such as 24", { above: 0, max: 1e6 }),
+  minutes: number("minutes such as 8", { above: 0, max: 120 }),
+  fill: number("a fill in g/cm³ such as 0.43", { min: 0.05, max: 2 }),
+  "per area": number("a weight per area such as 0.40", { above: 0, max: 1000 }, { threeDecimals: true }),
+  number: number("a number such as 14", { min: 0, max: 1e6 }),
+};
+const THREE_DECIMALS = number("a weight such as 1.250 kg", { above: 0, max: 1e9 }, { threeDecimals: true });
+
+/** Nobody bakes a part of a piece; a sheet would show the next whole one and reckon with the part. */
+function wholeCount(text: string): number | Problem {
+  const read = READERS.count.read(text);
+  if (isProblem(read) || Number.isInteger(read)) return read;
+  return { problem: `is ${shown(read, 3)}; write a whole number such as ${Math.max(1, Math.round(read))}` };
+}
+
+/** A number, null for a blank field, or what is wrong as a predicate: `is "abc", which …`. */
+export function readQuantity(text: string, quantity: Quantity, units: Units): number | null | Problem {
+  if (text.trim() === "") return null;
+  switch (quantity) {
+    case "share":
+      return readShare(text);
+    case "percent":
+      return number("a percentage such as 65", { min: 0, max: 1e6 }, { percent: true, threeDecimals: true }).read(text);
+    case "weight": {
+      const { bare, unit } = parted(text, WEIGHT_UNITS);
+      const reader = unit === "kg" || unit === "lb" ? THREE_DECIMALS : READERS.weight;
+      return converted(reader.read(bare), unit, (value, from: WeightUnit) =>
+        fromGrams(toGrams(value, from), units.weight),
+      );
+    }
+    case "length": {
+      const { bare, unit } = parted(text, LENGTH_UNITS);
+      return converted(READERS.length.read(bare), unit, (value, from: LengthUnit) =>
+        fromCentimetres(toCentimetres(value, from), units.length),
+      );
+    }
+    case "temperature":
+    case "factor": {
+      const { bare, unit } = parted(text.replace(/degrees?|(?:^|\s)°(?=\s*$)/i, ""), TEMPERATURE_UNITS);
+      const read = READERS[quantity].read(bare.replace(/°$/, ""));
+      return converted(read, unit, (value, from: TemperatureUnit) =>
+        quantity === "temperature"
+          ? fromCelsius(toCelsius(value, from), units.temperature)
+          : fromCelsiusDegrees(toCelsiusDegrees(value, from), units.temperature),
+      );
+    }
+    case "grams":
+      return READERS.grams.read(text.replace(/\s*(g|grams?|ml)$/i, ""));
+    case "minutes":
+      return READERS.minutes.read(text.replace(/\s*(min|mins|minutes?)\.?$/i, ""));
+    case "fill":
+      return READERS.fill.read(text.replace(/\s*g\s*\/\s*(cm³|cm3|ml)$/i, ""));
+    case "count":
+      return wholeCount(text.replace(/\s*(pcs|pieces?|tins?|trays?|mixes)\.?$/i, ""));
+    case "proportion":
+      return readProportion(text);
+    case "per area":
+      return readPerArea(text, units);
+    case "duration":
+      return readDuration(text);
+    case "time": {
+      const read = readTime(text);
+      return isProblem(read) ? read : read / MINUTES_A_DAY;
+    }
+    case "number":
+      return READERS.number.read(text.replace(/\s*h(ours?)?\.?$/i, ""));
+  }
+}
+
+const PER_AREA = /^(.*?[\d½⅓⅔¼¾⅛⅜⅝⅞])\s*(g|oz)\s*\/\s*(cm|in)(?:²|2)\.?$/i;
+
+function readPerArea(text: string, units: Units): number | Problem {
+  const [, bare = text, of = "", over = ""] = PER_AREA.exec(text.trim()) ?? [];
+  const read = READERS["per area"].read(bare);
+  if (isProblem(read) || of === "") return read;
+  const from = {
+    ...units,
+    weight: of.toLowerCase() === "g" ? "g" : "oz",
+    length: over.toLowerCase() === "cm" ? "cm" : "in",
+  };
+  return tidy(perAreaIn(read, from as Units, units));
+}
+
+/** "1.5 kg" is "1.5" and "kg"; a text without a unit stays whole. */
+function parted<U extends string>(
+  text: string,
+  known: Readonly<Record<U, readonly string[]>>,
+): { bare: string; unit: U | undefined } {
+  const end = /^(.*?[\d½⅓⅔¼¾⅛⅜⅝⅞])\s*([°\p{L}"″]+)\.?$/u.exec(text.trim());
+  const word = (end?.[2] ?? "").toLowerCase().replace("″", '"');
+  const unit = (Object.keys(known) as U[]).find((one) =>
+    [one.toLowerCase(), ...known[one], ...known[one].map((name) => `${name}s`)].includes(word),
+  );
+  return unit === undefined ? { bare: text, unit } : { bare: end?.[1] ?? "", unit };
+}
+
+function converted<U extends string>(
+  read: number | Problem,
+  unit: U | undefined,
+  convert: (value: number, from: U) => number,
+): number | Problem {
+  return isProblem(read) || unit === undefined ? read : tidy(convert(read, unit));
+}
+
+/** A length stands in it twice, under the line. */
+export function perAreaIn(value: number, from: Units, to: Units): number {
+  const one = fromCentimetres(toCentimetres(1, from.length), to.length);
+  return fromGrams(toGrams(value, from.weight), to.weight) / one ** 2;
+}

@@ -1,0 +1,58 @@
+// What BAKE_REVIEW will say of water and salt, told while the formula is typed. The page has no larder.
+
+import { weight } from "../../shared/base/units.ts";
+import { saysItsWater } from "../../shared/enrichment/enrichment.ts";
+import { isFlour } from "../../shared/larder/kinds.ts";
+import { styleNamed } from "../../shared/review/bands.ts";
+import type { Row, Told } from "../../shared/review/remark.ts";
+import { reviewSalt } from "../../shared/review/salt.ts";
+import { reviewWater } from "../../shared/review/water.ts";
+import type { SheetModel } from "../../shared/sheet/model.ts";
+import { usualStyle } from "../../src/planners/check-sheet.ts";
+import { type FormulaRows, readRows, weighed } from "./formula.ts";
+import { startFrom } from "./start.ts";
+
+const NOT_COUNTED = /^(?:not in the larder|its water is not)/;
+
+const own = new Map<string, readonly string[]>();
+
+/** What the template's own formula is by design. */
+function ofTemplate(model: SheetModel): readonly string[] {
+  const known = own.get(model.name);
+  if (known !== undefined) return known;
+  const { rows, units } = startFrom(model);
+  const read = readRows(rows, { units, weighed: false, blankWater: "yes" }, []);
+  const said = read === null ? [] : remarks(read, model.name);
+  own.set(model.name, said);
+  return said;
+}
+
+/** Remarks for the style that the template is most often for, but those on its own formula. */
+export const unusual = (formula: FormulaRows, model: SheetModel): string[] =>
+  remarks(formula, model.name).filter((says) => !ofTemplate(model).includes(says));
+
+/** None while a row's share cannot be told. */
+function remarks(formula: FormulaRows, template: string): string[] {
+  const made = weighed(formula, weight(1000), "flour", []);
+  if (made === null) return [];
+  const rows = made.weights.flatMap((each, index): Row[] => {
+    const kind = made.kinds[index];
+    if (each === null || kind === undefined) return [];
+    return [{ index, names: [formula.ingredient[index] ?? ""], kind, share: each / made.flour, ingredient: null }];
+  });
+  const styleName = usualStyle(template);
+  const whole = rows.find(({ kind }) => isFlour(kind))?.index ?? 0;
+  const said: string[] = [];
+  const told: Told = { remark: (_, says) => said.push(says), whole, styleName, style: styleNamed(styleName) };
+  reviewWater(rows, told);
+  // Milk, butter and eggs bring water that is not known here: what is above a band without it is so with it.
+  const hidden = rows.filter(({ kind, share }) => share > 0 && kind.word !== "yeast" && !saysItsWater(kind));
+  const isWhole = (says: string) =>
+    hidden.length === 0 || (says.startsWith("Water") && !hidden.some(({ kind }) => kind.word === "dairy"));
+  const water = said
+    .filter((says) => !NOT_COUNTED.test(says))
+    .map((says) => (isWhole(says) ? says : says.replace(/ is (?=\d)/, " is at least ")));
+  said.length = 0;
+  reviewSalt(rows, told);
+  return [...water, ...said].map((says) => `${says}.`);
+}

@@ -1,0 +1,87 @@
+// The shop's settings: names and words in a sheet of the workbook, fields in the panel.
+import type { Value, Values } from "../../shared/sheet/model.ts";
+import { changeUnits, type Draft, FIELDS, type FieldName } from "./draft.ts";
+import { readQuantity, type Units } from "./quantity.ts";
+import { unitSign } from "./unit-change.ts";
+
+export type Shop = {
+  readonly name: string;
+  readonly units: Units;
+  /** As typed in the sheet; a blank one is left out. */
+  readonly fields: Readonly<Partial<Record<FieldName, string>>>;
+};
+type Rows = readonly (readonly [name: string, value: string])[];
+
+const SHOP = "Shop";
+const UNITS = {
+  weight: { name: "Weights in", g: "grams", oz: "ounces" },
+  temperature: { name: "Temperatures in", C: "°C", F: "°F" },
+  length: { name: "Lengths in", cm: "cm", in: "inches" },
+} as const;
+/** What belongs to the shop and not to a formula: scales, mixer, bench and kitchen. */
+const OF_THE_SHOP = [
+  "step_coarse",
+  "step_fine",
+  "mixer_limit",
+  "mixer_least",
+  "handling_loss",
+  "flour_temp",
+  "room_temp",
+  "tap_temp",
+  "friction_own",
+] as const satisfies readonly FieldName[];
+
+/** What the sheet of settings is built with: numbers get their unit, so that they mean the same in other units. */
+export function settingsOf({ units, shop, fields }: Draft): Values {
+  const rows: Rows = [
+    [UNITS.weight.name, UNITS.weight[units.weight]],
+    [UNITS.temperature.name, UNITS.temperature[units.temperature]],
+    [UNITS.length.name, UNITS.length[units.length]],
+    [SHOP, shop.trim()],
+    ...OF_THE_SHOP.map((name) => [FIELDS[name].label, withUnit(name, fields[name].trim(), units)] as const),
+  ];
+  return { setting: rows.map(([name]) => name), setting_value: rows.map(([, value]) => value) };
+}
+
+function withUnit(name: FieldName, text: string, units: Units): string {
+  const { quantity } = FIELDS[name];
+  const sign = unitSign(quantity === "factor" ? "temperature" : quantity, units);
+  return /^[\d.,]+$/.test(text) && sign !== "" ? `${text} ${sign}` : text;
+}
+
+/** The settings that stand in the sheet; names that are none of ours are somebody's own notes. */
+export function readShop(rows: Rows): Shop {
+  const plain = (text: string) => text.trim().toLowerCase();
+  const told = (name: string) => rows.find(([one]) => plain(one) === plain(name))?.[1].trim() ?? "";
+  const begins = (name: string, way: RegExp) => way.test(plain(told(name)).replace(/^(?:degrees|°)\s*/, ""));
+  return {
+    name: told(SHOP),
+    units: {
+      weight: begins(UNITS.weight.name, /^o/) ? "oz" : "g",
+      temperature: begins(UNITS.temperature.name, /^f/) ? "F" : "C",
+      length: begins(UNITS.length.name, /^(?:i|")/) ? "in" : "cm",
+    },
+    fields: Object.fromEntries(
+      OF_THE_SHOP.flatMap((name) => {
+        const text = told(FIELDS[name].label);
+        return text === "" ? [] : [[name, text]];
+      }),
+    ),
+  };
+}
+
+/** A new formula in the units of the shop, with its scales, mixer and kitchen. What cannot be read is said at its field. */
+export function beginWith(draft: Draft, shop: Shop): void {
+  changeUnits(draft, shop.units, new Map());
+  draft.shop = shop.name;
+  Object.assign(draft.fields, shop.fields);
+}
+
+/** What a sheet gets of the settings without a form to show them in; what cannot be read stays blank. */
+export function shopValues({ name, fields, units }: Shop): [name: string, value: Value][] {
+  const numbers = OF_THE_SHOP.flatMap((field): [string, Value][] => {
+    const read = readQuantity(fields[field] ?? "", FIELDS[field].quantity, units);
+    return typeof read === "number" ? [[field, read]] : [];
+  });
+  return name === "" ? numbers : [["shop", name], ...numbers];
+}

@@ -1,0 +1,53 @@
+// When each step begins, as far as the panel can tell it.
+
+import { minutes } from "../../shared/base/units.ts";
+import { MINUTES_A_DAY } from "../../shared/cells/clock.ts";
+import type { TinView } from "../../shared/drawings/tin-view.ts";
+import { countedBack, piecesFrom, ripeningBefore, type TimedStep, traysFor } from "../../shared/formula/steps.ts";
+import type { SheetModel } from "../../shared/sheet/model.ts";
+import { inputCell } from "../../shared/sheet/template-inputs.ts";
+import type { Amount } from "./amount.ts";
+import type { Own } from "./own.ts";
+
+type Made = {
+  readonly model: SheetModel;
+  readonly own: Own;
+  readonly amount: Amount;
+  readonly tin: TinView | null;
+  readonly dough: number | null;
+  readonly handling: number;
+};
+
+/** The steps with their starts, what ripens for one of them before it; empty without steps, null without a time to be ready. */
+export function readTimes(made: Made): readonly TimedStep[] | null {
+  const { own } = made;
+  const [names, long] = [own.column("step"), own.column("step_minutes")];
+  const steps = names.map((name, at) => ({ name: String(name ?? ""), minutes: minutes(Number(long[at] ?? 0)) }));
+  if (!steps.some((step) => step.minutes > 0)) return [];
+  const ready = own.number("ready");
+  if (ready === null) return null;
+  const timed = countedBack(steps, minutes(ready * MINUTES_A_DAY), {
+    step: own.text("oven_step"),
+    count: inOven(made),
+    takes: own.number("oven_takes"),
+    reload: minutes(own.number("oven_reload") ?? 0),
+  });
+  const [hours, share] = [own.number("pre_hours"), own.number("pre_share")];
+  if (hours === null || share === null) return timed;
+  const ripens = ripeningBefore(timed, own.text("pre_step"), `${preferment(own)} ripens`, hours);
+  return ripens === null ? timed : [ripens, ...timed];
+}
+
+function preferment(own: Own): string {
+  const kind = own.text("pre_kind") || "levain";
+  return kind.slice(0, 1).toUpperCase() + kind.slice(1);
+}
+
+/** Trays with pieces on them, or tins. */
+function inOven({ model, own, amount, tin, dough, handling }: Made): number | null {
+  const each = amount.scaled ?? tin?.dough ?? null;
+  const counted = amount.pieces ?? amount.tins;
+  const whole = dough === null ? null : dough * (1 + (own.number("roll_in_share") ?? 0)) * (1 - handling);
+  const pieces = counted ?? (whole === null || each === null ? null : piecesFrom(whole, each));
+  return inputCell(model, "tray_pieces") === undefined ? pieces : traysFor(pieces, own.number("tray_pieces"));
+}

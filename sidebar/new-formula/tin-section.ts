@@ -1,0 +1,125 @@
+import { makesBatter } from "../../shared/sheet/template-inputs.ts";
+import { TIN_SHAPES, TIN_SIZES, type TinShape } from "../../shared/tins/tin.ts";
+import { TIN_DOUGH_KINDS, type TinDoughKind, tinGuide } from "../../shared/tins/tin-guide.ts";
+import { element, say } from "../kit/element.ts";
+import { choiceField, messageLine, textField } from "../kit/fields.ts";
+import { picturePlace } from "../pictures/place.ts";
+import { tinPicture } from "../pictures/tin.ts";
+import { sizeQuantity, TIN_SIZE_FIELDS } from "./draft.ts";
+import { type Bench, choice, numberField, same, section } from "./sections.ts";
+import { splitSizes } from "./split.ts";
+import { sizeNames } from "./tin.ts";
+import { unitSign } from "./unit-change.ts";
+
+export function tinSection(bench: Bench): HTMLElement {
+  const { draft, form, now, model } = bench;
+  const what = makesBatter(model) ? "batter" : "dough";
+  const guide = element("p", { class: "hint" });
+  const note = element("p", { class: "note" });
+  const which = element("p", { class: "hint" }, "For the first of the sizes.");
+  const message = messageLine();
+  const how = element("p", { class: "hint" });
+  const extras = element("p", { class: "hint" });
+  const picture = picturePlace("The tin");
+  const fields = element(
+    "div",
+    {},
+    element("div", { class: "two" }, ...TIN_SIZE_FIELDS.map((_, place) => sizeField(bench, place, message))),
+    message,
+    extras,
+    choiceField(
+      form,
+      { at: () => "tin_kind", label: () => `Kind of ${what}`, inline: true },
+      same(Object.keys(TIN_DOUGH_KINDS)),
+      {
+        ...choice(draft, "tin_kind"),
+      },
+    ),
+    guide,
+    numberField(bench, "tin_fill", `Instead of the usual one, where the tin decides how much ${what} it gets.`),
+    which,
+    picture,
+    how,
+    note,
+  );
+  let drawnFor = "";
+  form.onChange(() => {
+    fields.hidden = draft.choices.tin_shape === "";
+    say(extras, extraSizes(draft.choices.tin_shape));
+    which.hidden = draft.choices.by !== "pieces" || draft.sizes.length < 2;
+    const [low, usual, high] = tinGuide(draft.choices.tin_kind as TinDoughKind);
+    say(guide, `Guide: ${low} to ${high} g of ${what} per cm³ of tin, usually ${usual}.`);
+    const { tin } = now();
+    say(how, tin === null ? "" : howDrawn(tin.shape, what));
+    say(note, tin?.note?.sentence ?? tin?.refused ?? "");
+    const drawn = JSON.stringify([tin, draft.units]);
+    if (drawn === drawnFor) return;
+    drawnFor = drawn;
+    picture.replaceChildren(
+      tin === null
+        ? element("p", { class: "hint" }, "With its inside sizes the tin is drawn here.")
+        : tinPicture(tin, draft.units),
+    );
+  });
+  return section(
+    "Tin",
+    choiceField(
+      form,
+      { at: () => "tin_shape", label: () => "Shape", inline: true },
+      [{ value: "", text: "no tin" }, ...same(Object.keys(TIN_SHAPES))],
+      choice(draft, "tin_shape"),
+    ),
+    fields,
+  );
+}
+
+/** The name changes with the shape; a size no shape needs is not shown. */
+function sizeField({ draft, form }: Bench, place: number, message: HTMLElement): HTMLElement {
+  const name = TIN_SIZE_FIELDS[place] ?? "tin_size_1";
+  const names = () => (draft.choices.tin_shape === "" ? [] : sizeNames(draft.choices.tin_shape as TinShape));
+  const field = textField(
+    form,
+    {
+      at: () => name,
+      label: () => capital(names()[place] ?? ""),
+      unit: () => unitSign(sizeQuantity(draft.choices.tin_shape, place), draft.units),
+      numeric: true,
+      message,
+      done: () => {
+        const parts = splitSizes(draft.fields[name]);
+        if (parts === null || place + parts.length > names().length) return;
+        parts.forEach((part, index) => {
+          const to = TIN_SIZE_FIELDS[place + index];
+          if (to !== undefined) draft.fields[to] = part;
+        });
+        form.changed();
+      },
+    },
+    {
+      get: () => draft.fields[name],
+      set: (text) => {
+        draft.fields[name] = text;
+      },
+    },
+  );
+  form.onChange(() => {
+    field.hidden = place >= names().length;
+  });
+  return field;
+}
+
+/** What the sizes that may stay blank are for. */
+function extraSizes(shape: string): string {
+  const extra = shape === "" ? [] : TIN_SIZES[shape as TinShape].extra;
+  if (extra.length === 0) return "";
+  return shape === "dome"
+    ? "The depth only where the dome is less than half a sphere."
+    : `The ${extra.join(" and ")} only where the walls slope.`;
+}
+
+const howDrawn = (shape: TinShape, what: string): string =>
+  shape === "water"
+    ? "Not to scale: only what it holds is known."
+    : `To scale, before the rise, a gram of ${what} as a cubic centimetre.`;
+
+const capital = (text: string) => text.slice(0, 1).toUpperCase() + text.slice(1);

@@ -1,0 +1,80 @@
+import { CellError } from "../../shared/base/refusal.ts";
+import { type Centimetres, type Weight, weight } from "../../shared/base/units.ts";
+import { type TinView, tinView } from "../../shared/drawings/tin-view.ts";
+import { TIN_SIZES, type TinShape, tinCapacity, tinSizes } from "../../shared/tins/tin.ts";
+import { TIN_DOUGH_KINDS, type TinDoughKind, tinDough, tinGuide } from "../../shared/tins/tin-guide.ts";
+import { type Draft, TIN_SIZE_FIELDS } from "./draft.ts";
+import type { Take } from "./order.ts";
+import { type Trouble, trouble } from "./trouble.ts";
+
+type Values = Map<string, string | number | null | readonly (string | number | null)[]>;
+
+export const sizeNames = (shape: TinShape): string[] => [...TIN_SIZES[shape].needed, ...TIN_SIZES[shape].extra];
+
+/** The tin, its sizes checked one by one; `scaled` is what a piece weighs, where the sheet is made by pieces. */
+export function readTin(
+  draft: Draft,
+  take: Take,
+  values: Values,
+  troubles: Trouble[],
+  scaled: Weight | null,
+): TinView | null {
+  const shape = draft.choices.tin_shape as TinShape | "";
+  const byTins = draft.choices.by === "tins";
+  if (shape === "") {
+    if (byTins) troubles.push(trouble("tin_shape", "Making by tins needs a tin: choose its shape.", true));
+    return null;
+  }
+  values.set("tin_shape", shape);
+  values.set("tin_kind", draft.choices.tin_kind);
+  const fill = take("tin_fill");
+  const typed = readSizes(shape, draft, take, troubles);
+  if (typed === null) return null;
+  const kind = (draft.choices.tin_kind in TIN_DOUGH_KINDS ? draft.choices.tin_kind : "white") as TinDoughKind;
+  const sizes = tinSizes(shape, typed, draft.units.length);
+  const unit = draft.units.weight;
+  const byFill = weight(tinDough(tinCapacity(shape, sizes), fill ?? tinGuide(kind)[1], 1, unit));
+  return tinView({ shape, sizes, kind, dough: draft.choices.by === "pieces" ? scaled : byFill }, unit);
+}
+
+/** The sizes as typed, in order; null where one is missing or they make no tin. */
+function readSizes(shape: TinShape, draft: Draft, take: Take, troubles: Trouble[]): (number | null)[] | null {
+  const before = troubles.length;
+  const { needed, extra } = TIN_SIZES[shape];
+  const sizes = sizeNames(shape).map((name, place) => {
+    const field = TIN_SIZE_FIELDS[place] ?? "tin_size_1";
+    const text = draft.fields[field];
+    if (/\d\s*[x×*]\s*\d/i.test(text)) {
+      troubles.push(
+        trouble(
+          field,
+          `"${text}" holds several sizes, and a ${shape} tin takes ${sizeNames(shape).join(", ")}; write one a field.`,
+        ),
+      );
+      return null;
+    }
+    return take(field, place < needed.length ? missing(shape, name) : undefined);
+  });
+  const given = extra.filter((_, place) => sizes[needed.length + place] !== null);
+  if (given.length > 0 && given.length < extra.length) {
+    const blank = extra.findIndex((_, place) => sizes[needed.length + place] === null);
+    const field = TIN_SIZE_FIELDS[needed.length + blank] ?? "tin_size_1";
+    troubles.push(trouble(field, `Write the ${extra[blank]} too, or clear the ${given.join("")}.`, true));
+  }
+  if (troubles.length > before) return null;
+  while (sizes.length > needed.length && sizes[sizes.length - 1] === null) sizes.pop();
+  try {
+    // Its rules are about proportions, so the sentence can keep the numbers as they were typed.
+    tinCapacity(shape, sizes as (Centimetres | null)[]);
+    return sizes;
+  } catch (error) {
+    if (!(error instanceof CellError)) throw error;
+    troubles.push(trouble("tin_size_1", `The sizes ${error.faults[0]?.says ?? ""}.`));
+    return null;
+  }
+}
+
+const missing = (shape: TinShape, name: string): string =>
+  shape === "water"
+    ? "Fill the tin with water to the brim and write what the water weighs in grams."
+    : `Write the tin's ${name === "sides" ? "number of sides" : `inner ${name}`}.`;

@@ -1,0 +1,93 @@
+// What was typed, in other units; and the sign that stands beside a field.
+
+import { shown } from "../../shared/base/show.ts";
+import {
+  fromCelsius,
+  fromCelsiusDegrees,
+  fromCentimetres,
+  fromGrams,
+  minutes,
+  toCelsius,
+  toCelsiusDegrees,
+  toCentimetres,
+  toGrams,
+} from "../../shared/base/units.ts";
+import { isProblem } from "../../shared/cells/cell.ts";
+import { MINUTES_A_DAY, shownTime } from "../../shared/cells/clock.ts";
+import { perAreaIn, type Quantity, readQuantity, type Units } from "./quantity.ts";
+import { UNCLEAR_UP_TO } from "./shares.ts";
+
+const DIGITS: Readonly<Record<"weight" | "length" | "temperature" | "factor", number>> = {
+  weight: 2,
+  length: 2,
+  temperature: 1,
+  factor: 1,
+};
+
+/** A typed text in other units; null where it does not depend on them or cannot be read. */
+export function inOtherUnits(text: string, quantity: Quantity, from: Units, to: Units): string | null {
+  const read = readQuantity(text, quantity, from);
+  if (read === null || isProblem(read)) return null;
+  switch (quantity) {
+    case "weight":
+      return from.weight === to.weight ? null : shown(fromGrams(toGrams(read, from.weight), to.weight), DIGITS.weight);
+    case "length":
+      return from.length === to.length
+        ? null
+        : shown(fromCentimetres(toCentimetres(read, from.length), to.length), DIGITS.length);
+    case "temperature":
+      return from.temperature === to.temperature
+        ? null
+        : shown(fromCelsius(toCelsius(read, from.temperature), to.temperature), DIGITS.temperature);
+    case "factor":
+      return from.temperature === to.temperature
+        ? null
+        : shown(fromCelsiusDegrees(toCelsiusDegrees(read, from.temperature), to.temperature), DIGITS.factor);
+    case "per area":
+      return from.weight === to.weight && from.length === to.length ? null : shown(perAreaIn(read, from, to), 4);
+    default:
+      return null;
+  }
+}
+
+export const unitSign = (quantity: Quantity, units: Units): string => {
+  switch (quantity) {
+    case "weight":
+      return units.weight;
+    case "grams":
+      return "g";
+    case "length":
+      return units.length;
+    case "temperature":
+      return `°${units.temperature}`;
+    case "share":
+    case "percent":
+    case "proportion":
+      return "%";
+    case "minutes":
+    case "duration":
+      return "min";
+    case "per area":
+      return `${units.weight}/${units.length}²`;
+    case "fill":
+      return "g/cm³";
+    default:
+      return "";
+  }
+};
+
+/** A number from the sheet's own sample, as somebody types it under this field's sign. */
+export function asTyped(value: number, quantity: Quantity): string {
+  switch (quantity) {
+    case "share":
+      return `${shown(value * 100, 4)}${value > 0 && value < 0.01 ? " %" : ""}`;
+    case "proportion":
+      return `${shown(value * 100, 4)}${value > 0 && value * 100 <= UNCLEAR_UP_TO ? " %" : ""}`;
+    case "percent":
+      return shown(value * 100, 4);
+    case "time":
+      return shownTime(minutes(value * MINUTES_A_DAY));
+    default:
+      return shown(value, 6);
+  }
+}

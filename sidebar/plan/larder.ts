@@ -1,0 +1,117 @@
+import { foundAs } from "../../shared/base/word-search.ts";
+import type { StartIngredient } from "../../shared/protocol/bench.ts";
+import { acting } from "../kit/action-button.ts";
+import { element, say } from "../kit/element.ts";
+import { newId } from "../kit/fields.ts";
+
+/** A larder of the ingredients that are ticked, out of all that come with their figures. */
+export function pickedLarder(): Node[] {
+  const picker = element("div", { hidden: true });
+  const opening = acting(
+    {
+      question: "ingredients",
+      label: "Choose its ingredients",
+      asked: () => ({}),
+      busy: () => "Reading the ingredients …",
+      done: ({ ingredients }) => {
+        // Pressed again, it forgets no tick.
+        if (picker.hidden) picker.replaceChildren(...pick(ingredients));
+        picker.hidden = false;
+        return "";
+      },
+      silent: "Try once more, or build a larder of all and delete the rows that you do not need.",
+    },
+    "quiet-button",
+  );
+  return [...opening.nodes, picker];
+}
+
+function pick(ingredients: readonly StartIngredient[]): Node[] {
+  const [id, hint] = [newId(), newId()];
+  const ticked = new Set<string>();
+  const count = element("p", { class: "hint", role: "status" });
+  const missing = element("p", { class: "trouble", id: newId(), hidden: true });
+  const boxes = ingredients.map((ingredient) => {
+    const { name } = ingredient;
+    const also = element("span", { class: "hint", id: newId() });
+    const box = element("input", {
+      type: "checkbox",
+      "aria-describedby": also.id,
+      change: () => {
+        if (box.checked) ticked.add(name);
+        else ticked.delete(name);
+        missing.hidden = true;
+        tell();
+      },
+    });
+    const line = element("div", { class: "pick" }, element("label", { class: "tick" }, box, name), also);
+    return { ingredient, box, line, also };
+  });
+  const results = element("div", { class: "ticks", role: "group", "aria-label": "Ingredients" });
+  const others = element("div", { class: "ticks", role: "group", "aria-label": "Ticked before" });
+  const rest = element("div", {}, element("p", { class: "hint" }, "Ticked before:"), others);
+  const search = element("input", {
+    id,
+    type: "search",
+    autocomplete: "off",
+    maxlength: 100,
+    "aria-describedby": `${hint} ${missing.id}`,
+    input: place,
+  });
+  const building = acting(
+    {
+      question: "build",
+      label: "Build it with these",
+      asked: () => {
+        missing.hidden = ticked.size > 0;
+        say(missing, missing.hidden ? "" : "Tick at least one ingredient. Rows of your own are typed on the sheet.");
+        if (!missing.hidden) {
+          search.focus();
+          return null;
+        }
+        const ingredient = ingredients.flatMap(({ name }) => (ticked.has(name) ? [name] : []));
+        const options = { weight: "g", temperature: "C", length: "cm", parts: [] } as const;
+        return { template: "larder", options, values: { ingredient } };
+      },
+      busy: () => "Building the sheet …",
+      done: ({ sheet, note }) => `Built “${sheet}”, a sheet of its own.${note === undefined ? "" : ` ${note}`}`,
+      silent: "The sheet may still be on its way: look at the tabs under the grid.",
+    },
+    "quiet-button",
+  );
+  place();
+  return [
+    element("label", { class: "label", for: id }, "Find an ingredient"),
+    search,
+    element(
+      "p",
+      { class: "hint", id: hint },
+      "Any words of its name, its other names or its kind, such as rye, caster, dairy.",
+    ),
+    count,
+    results,
+    rest,
+    missing,
+    ...building.nodes,
+  ];
+
+  /** What fits, and below it what was ticked and does not. Only a search moves a box: it stays under the hand that ticks it. */
+  function place(): void {
+    const asked = search.value.trim();
+    const found = boxes.map((one) => ({ ...one, as: foundAs(one.ingredient, asked) }));
+    const fitting = found.filter(({ as }) => as !== null);
+    const kept = found.filter(({ as, ingredient }) => as === null && ticked.has(ingredient.name));
+    for (const { as, also } of found) say(also, as === null || as === "" ? "" : `also ${as}`);
+    results.replaceChildren(...fitting.map(({ line }) => line));
+    others.replaceChildren(...kept.map(({ line }) => line));
+    results.hidden = fitting.length === 0;
+    rest.hidden = kept.length === 0;
+    tell();
+  }
+
+  function tell(): void {
+    const shown = results.childElementCount;
+    const picked = ticked.size === 1 ? "1 ticked" : `${ticked.size} ticked`;
+    say(count, `${shown === 0 ? "None fits; try a shorter word" : `${shown} shown`}, ${picked}.`);
+  }
+}

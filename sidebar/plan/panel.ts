@@ -1,0 +1,122 @@
+import { leftOut } from "../../src/planners/left-out.ts";
+import { acting } from "../kit/action-button.ts";
+import { element } from "../kit/element.ts";
+import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";
+import { section } from "../new-formula/sections.ts";
+import { pickedLarder } from "./larder.ts";
+import { nothingTyped, orderForm } from "./orders.ts";
+
+/** Orders of a day to a day sheet, and the two logs that teach a shop its own figures. */
+export const day: Panel = {
+  name: "Day",
+  heading: "Plan a day",
+  open: () => {
+    const body = element("div", {});
+    const typed = nothingTyped();
+    let shownFor = "";
+    const reading = acting(
+      {
+        question: "formulas",
+        label: "Look again",
+        asked: () => ({}),
+        busy: () => "Reading the workbook …",
+        done: ({ sheets }) => {
+          const ready = sheets.filter((one) => leftOut(one) === null);
+          const others = sheets.flatMap((one) => leftOut(one) ?? []);
+          const read = JSON.stringify([ready, others]);
+          if (read !== shownFor) body.replaceChildren(...(ready.length === 0 ? [] : orderForm(ready, others, typed)));
+          shownFor = read;
+          const none =
+            "There is no formula sheet that makes pieces in this workbook yet. Build one under Make, then look again.";
+          return ready.length === 0 ? [none, ...others].join(" ") : "";
+        },
+        silent: "Wait until the sheets are calculated, then look again.",
+      },
+      "quiet-button",
+    );
+    void reading.run();
+    return element("div", { [SHOWN_AGAIN]: () => void reading.run() }, ...reading.nodes, body, logs(), money(), all());
+  },
+};
+
+const UNITS = { weight: "g", temperature: "C", length: "cm" } as const;
+
+type Beside = {
+  readonly template: string;
+  readonly label: string;
+  readonly says: string;
+  readonly parts?: readonly string[];
+  /** Another way to the same sheet. */
+  readonly or?: () => Node[];
+};
+
+const LOGS: readonly Beside[] = [
+  {
+    template: "mix-log",
+    label: "Build a mix log",
+    says: "Mixes and their temperatures: your mixer’s own friction factor.",
+  },
+  { template: "bake-off-log", label: "Build a bake-off log", says: "Scaled, baked, sold: each product’s own losses." },
+];
+
+const MONEY: readonly Beside[] = [
+  {
+    template: "larder",
+    label: "Build a larder",
+    says: "What you buy, with packs, prices, label names and allergens. Formula sheets built afterwards show cost and label.",
+    or: pickedLarder,
+  },
+  {
+    template: "prices",
+    label: "Build a price sheet",
+    says: "Every formula sheet with its cost and price in one table, and what one ingredient’s price does to all of them.",
+    parts: ["products"],
+  },
+];
+
+const logs = (): HTMLElement => sheetsBeside("Logs", "They are built in grams and °C, and filled in by hand.", LOGS);
+const money = (): HTMLElement =>
+  sheetsBeside("Larder and prices", "The larder first, then the formula sheets, then the prices.", MONEY);
+
+const all = (): HTMLElement =>
+  section(
+    "All formulas",
+    element(
+      "p",
+      {},
+      "Every formula sheet with what it makes now, in one table. With the sixth formula the bench builds it by itself and adds each new one; a copy made by hand comes in when it is built again.",
+    ),
+    ...acting(
+      {
+        question: "list",
+        label: "List all formulas",
+        asked: () => ({}),
+        busy: () => "Building the sheet …",
+        done: ({ sheet, note }) => `Built “${sheet}”.${note === undefined ? "" : ` ${note}`}`,
+        silent: "The sheet may still be on its way: look at the tabs under the grid.",
+      },
+      "quiet-button",
+    ).nodes,
+  );
+
+function sheetsBeside(heading: string, hint: string, sheets: readonly Beside[]): HTMLElement {
+  return section(
+    heading,
+    element("p", { class: "hint" }, hint),
+    ...sheets.flatMap(({ template, label, says, parts = [], or = () => [] }) => [
+      element("p", {}, says),
+      ...acting(
+        {
+          question: "build",
+          label,
+          asked: () => ({ template, options: { ...UNITS, parts }, values: {} }),
+          busy: () => "Building the sheet …",
+          done: ({ sheet, note }) => `Built “${sheet}”, a sheet of its own.${note === undefined ? "" : ` ${note}`}`,
+          silent: "The sheet may still be on its way: look at the tabs under the grid.",
+        },
+        "quiet-button",
+      ).nodes,
+      ...or(),
+    ]),
+  );
+}

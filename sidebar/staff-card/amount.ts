@@ -1,0 +1,107 @@
+// For how much a card is: as on its sheet, or pieces, mixes, dough, or what there is of one ingredient.
+
+import type { CardAsk } from "../../shared/card/data.ts";
+import { isProblem } from "../../shared/cells/cell.ts";
+import type { FormulaSummary } from "../../shared/protocol/bench.ts";
+import { element } from "../kit/element.ts";
+import { choiceField, type Form, newId, textField } from "../kit/fields.ts";
+import { type Quantity, readQuantity, type Units } from "../new-formula/quantity.ts";
+import { type Trouble, trouble } from "../new-formula/trouble.ts";
+import { unitSign } from "../new-formula/unit-change.ts";
+
+export type CardDraft = { sheet: string; kind: CardAsk["kind"]; by: CardAsk["by"]; amount: string; ingredient: string };
+
+const WAYS: readonly { readonly value: CardAsk["by"]; readonly text: string }[] = [
+  { value: "sheet", text: "as on the formula sheet" },
+  { value: "pieces", text: "pieces" },
+  { value: "mixes", text: "mixes" },
+  { value: "dough", text: "dough" },
+  { value: "ingredient", text: "an ingredient that is short" },
+];
+const ASKED: Readonly<Record<Exclude<CardAsk["by"], "sheet">, { label: string; quantity: Quantity; missing: string }>> =
+  {
+    pieces: { label: "Pieces wanted", quantity: "count", missing: "Write how many pieces you want." },
+    mixes: { label: "Mixes wanted", quantity: "count", missing: "Write how many mixes you want." },
+    dough: { label: "Dough wanted", quantity: "weight", missing: "Write how much dough you want." },
+    ingredient: { label: "There is", quantity: "weight", missing: "Write how much of it there is." },
+  };
+
+export function amountFields(
+  form: Form,
+  draft: CardDraft,
+  chosen: () => FormulaSummary | undefined,
+  units: () => Units,
+): HTMLElement[] {
+  const way = choiceField(form, { at: () => "by", label: () => "Made for" }, WAYS, {
+    get: () => draft.by,
+    set: (by) => {
+      draft.by = WAYS.find(({ value }) => value === by)?.value ?? "sheet";
+      draft.amount = "";
+    },
+  });
+  const id = newId();
+  const select = element("select", {
+    id,
+    change: () => {
+      draft.ingredient = select.value;
+      form.changed();
+    },
+  });
+  const which = element("div", { class: "field" }, element("label", { class: "label", for: id }, "Ingredient"), select);
+  const asked = () => (draft.by === "sheet" ? undefined : ASKED[draft.by]);
+  const amount = textField(
+    form,
+    {
+      at: () => "amount",
+      label: () => asked()?.label ?? "Amount",
+      unit: () => {
+        const quantity = asked()?.quantity;
+        return quantity === undefined ? "" : unitSign(quantity, units());
+      },
+      numeric: true,
+      inline: true,
+    },
+    {
+      get: () => draft.amount,
+      set: (text) => {
+        draft.amount = text;
+      },
+    },
+  );
+  form.onChange(() => {
+    const names = chosen()?.ingredients ?? [];
+    if (draft.ingredient === "") draft.ingredient = names[0] ?? "";
+    if ([...select.options].map(({ value }) => value).join("\n") !== names.join("\n")) {
+      select.replaceChildren(...names.map((name) => element("option", { value: name }, name)));
+    }
+    select.value = draft.ingredient;
+    which.hidden = draft.by !== "ingredient";
+    amount.hidden = draft.by === "sheet";
+  });
+  return [way, which, amount];
+}
+
+export function readCard(
+  draft: CardDraft,
+  sheet: FormulaSummary | undefined,
+  units: Units,
+): { ask: CardAsk; troubles: Trouble[] } {
+  const ask: CardAsk = {
+    sheet: draft.sheet,
+    kind: draft.kind,
+    by: draft.by,
+    amount: null,
+    ingredient: draft.ingredient,
+  };
+  if (draft.by === "sheet") return { ask, troubles: [] };
+  const { label, quantity, missing } = ASKED[draft.by];
+  if (draft.by === "pieces" && sheet !== undefined && !((sheet.pieces ?? 0) > 0)) {
+    const says =
+      "This formula sheet does not say how many pieces it makes: type pieces and their weight on it and look again, or choose mixes or dough.";
+    return { ask, troubles: [trouble("by", says)] };
+  }
+  const amount = readQuantity(draft.amount, quantity, units);
+  if (isProblem(amount)) return { ask, troubles: [trouble("amount", `${label} ${amount.problem}.`)] };
+  if (amount === null) return { ask, troubles: [trouble("amount", missing, true)] };
+  return { ask: { ...ask, amount }, troubles: [] };
+}

@@ -1,0 +1,133 @@
+import type { FormulaSummary } from "../../shared/protocol/bench.ts";
+import { type Acting, acting } from "../kit/action-button.ts";
+import { element } from "../kit/element.ts";
+import { choiceField, type Form, goTo, radioField, showTroubles } from "../kit/fields.ts";
+import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";
+import { inUnit } from "../new-formula/figures.ts";
+import type { Units } from "../new-formula/quantity.ts";
+import { section } from "../new-formula/sections.ts";
+import { amountFields, type CardDraft, readCard } from "./amount.ts";
+
+/** Makes a staff card from a formula sheet. */
+export const handOut: Panel = {
+  name: "Hand out",
+  heading: "Hand out a staff card",
+  open: () => {
+    const body = element("div", {});
+    let shownFor = "";
+    const reading: Acting = acting(
+      {
+        question: "formulas",
+        label: "Look again",
+        asked: () => ({}),
+        busy: () => "Reading the workbook …",
+        done: ({ front, sheets }) => {
+          // The same workbook as before: what was typed stays.
+          const read = JSON.stringify([front, sheets]);
+          if (read !== shownFor) body.replaceChildren(...(sheets.length === 0 ? [] : cardForm(sheets, front)));
+          shownFor = read;
+          return sheets.length === 0
+            ? "There is no formula sheet in this workbook yet. Build one under Make, then look again."
+            : "";
+        },
+        silent: "Wait until the sheets are calculated, then look again.",
+      },
+      "quiet-button",
+    );
+    void reading.run();
+    return element("div", { [SHOWN_AGAIN]: () => void reading.run() }, ...reading.nodes, body);
+  },
+};
+
+const NONE = "This sheet shows no dough yet: type on it how much to make, and the percentages.";
+
+function cardForm(sheets: readonly FormulaSummary[], front: string): Node[] {
+  const first = sheets.find(({ sheet }) => sheet === front) ?? sheets[0];
+  const draft: CardDraft = { sheet: first?.sheet ?? "", kind: "values", by: "sheet", amount: "", ingredient: "" };
+  const updates: (() => void)[] = [];
+  let wanted = false;
+  const chosen = () => sheets.find(({ sheet }) => sheet === draft.sheet);
+  const units = (): Units => ({ weight: chosen()?.unit ?? "g", temperature: "C", length: "cm" });
+  const form: Form = {
+    changed: () => {
+      for (const update of updates) update();
+    },
+    onChange: (update) => updates.push(update),
+    places: new Set(),
+  };
+  const figures = element("p", { class: "figures" });
+  form.onChange(() => {
+    const { dough = null, mixes = null, pieces = null, unit = "g", trouble = NONE } = chosen() ?? {};
+    const told = [
+      ...(dough === null ? [] : [["Dough", inUnit(dough, unit)]]),
+      ...(mixes === null ? [] : [["Mixes", String(mixes)]]),
+      ...(pieces === null || pieces === 0 ? [] : [["Pieces", String(pieces)]]),
+    ];
+    figures.replaceChildren(
+      ...(told.length === 0
+        ? [element("span", {}, trouble)]
+        : told.map(([label = "", value = ""]) => element("span", {}, `${label} `, element("b", {}, value)))),
+    );
+    showTroubles(form, readCard(draft, chosen(), units()).troubles, wanted);
+  });
+  const act = acting({
+    question: "card",
+    label: "Make the card",
+    asked: () => {
+      const { ask, troubles } = readCard(draft, chosen(), units());
+      const [trouble] = troubles;
+      wanted = trouble !== undefined;
+      form.changed();
+      if (trouble === undefined) return ask;
+      goTo(form, trouble.at);
+      return null;
+    },
+    busy: () => `Making the card of “${chosen()?.title ?? ""}” …`,
+    done: ({ sheet }) => `Made “${sheet}”, a sheet of its own. To print it: File, Print, A4 upright, fit to the page.`,
+    silent: "The card may still be on its way: look at the tabs under the grid before you ask again.",
+  });
+  const nodes = [
+    section("From", sheetChoice(sheets, form, draft), figures),
+    section(
+      "Kind of card",
+      radioField(
+        form,
+        "What may be changed on it",
+        [
+          { value: "values", text: "nothing: values only" },
+          { value: "living", text: "the amount: a living card" },
+        ],
+        {
+          get: () => draft.kind,
+          set: (value) => {
+            draft.kind = value === "living" ? "living" : "values";
+          },
+        },
+      ),
+      element(
+        "p",
+        { class: "hint" },
+        "A living card has one cell to type in, and reckons without the add-on. Neither follows the formula sheet: hand out a new one when the formula changes.",
+      ),
+    ),
+    section("Amount", ...amountFields(form, draft, chosen, units)),
+    element("footer", {}, ...act.nodes),
+  ];
+  form.changed();
+  return nodes;
+}
+
+function sheetChoice(sheets: readonly FormulaSummary[], form: Form, draft: CardDraft): HTMLElement {
+  return choiceField(
+    form,
+    { at: () => "sheet", label: () => "Formula sheet" },
+    sheets.map(({ sheet }) => ({ value: sheet, text: sheet })),
+    {
+      get: () => draft.sheet,
+      set: (sheet) => {
+        draft.sheet = sheet;
+        draft.ingredient = "";
+      },
+    },
+  );
+}

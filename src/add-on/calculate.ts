@@ -1,0 +1,33 @@
+// Sheet functions for the bench: the same call as in a cell.
+
+import { CellError, refuse } from "../../shared/base/refusal.ts";
+import { quoted } from "../../shared/base/show.ts";
+import { type CalculateAnswer, type Calculated, calculateAsk, isLarder } from "../../shared/protocol/calculate.ts";
+import { call } from "../functions/call.ts";
+import { FUNCTIONS } from "../functions/index.ts";
+
+/** `larder` gives the shop's ingredient table, undefined where the workbook has none. */
+export function calculate(
+  asked: Readonly<Record<string, unknown>>,
+  larder: () => unknown[][] | undefined,
+): CalculateAnswer {
+  const { calls } = calculateAsk(asked);
+  const cells = calls.some(({ args }) => args.some(isLarder)) ? larder() : undefined;
+  return {
+    answers: calls.map(({ name, args }): Calculated => {
+      const made = FUNCTIONS.find((one) => one.name === name);
+      if (made === undefined) return refuse(`There is no function ${quoted(name)}.`);
+      try {
+        return {
+          gives: call(
+            made,
+            args.map((arg) => (isLarder(arg) ? cells : (arg ?? undefined))),
+          ),
+        };
+      } catch (error) {
+        if (!(error instanceof CellError)) throw error;
+        return { says: error.message };
+      }
+    }),
+  };
+}

@@ -1,0 +1,82 @@
+// What stands in the workbook, for the bench to work with. Reads only, in as few calls of the service as there are.
+import { lookAsk, type Seen, type SeenSheet, type Snapshot } from "../../shared/protocol/look.ts";
+import { LIST_NAME } from "../../shared/sheet/model.ts";
+import { tabsOf } from "../../shared/sheet/tab.ts";
+import { activeWorkbook } from "./active.ts";
+import { listIn, namedRanges } from "./named.ts";
+
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+
+/** No sheet of ours is larger; what stands beyond does not travel. */
+const MOST_ROWS = 1500;
+const MOST_COLUMNS = 60;
+const MOST_SHEETS = 300;
+const LONGEST_TEXT = 2000;
+
+export function look(asked: Readonly<Record<string, unknown>>): Snapshot {
+  const {
+    sheet,
+    words,
+    list: wantsList,
+    reread = [],
+    counted,
+    unnamed,
+    shown,
+    names = [],
+    cells = [],
+  } = lookAsk(asked);
+  const workbook = activeWorkbook();
+  const known = names.length + cells.length === 0 && !wantsList ? undefined : namedRanges(workbook);
+  const found = [...new Set([...names, ...cells])].flatMap((name) => {
+    const range = known?.get(name);
+    if (!range) return [];
+    return [{ name, rows: range.getNumRows(), values: cells.includes(name) ? range.getValues().map(seenRow) : [] }];
+  });
+  if (words !== undefined) {
+    const rows = wantsList && listIn(known);
+    const list = rows && { formulas: rows.getFormulas().map(seenRow), values: rows.getValues().map(seenRow) };
+    const listed = list ? tabsOf(list.formulas).map(({ id }) => id) : [];
+    // One call for a word, however many sheets there are.
+    const ranges = (counted && known?.has(LIST_NAME) ? [] : words).flatMap((word) =>
+      workbook.createTextFinder(word).findAll(),
+    );
+    const showing = new Map(ranges.map((range) => [range.getSheet().getSheetId(), range.getSheet()]));
+    const front = unnamed ? "" : workbook.getActiveSheet().getName();
+    const sheets = [...showing].slice(0, MOST_SHEETS).map(([id, one]): SeenSheet => {
+      return counted || (listed.includes(id) && !reread.includes(id))
+        ? { id, name: "", values: [] }
+        : seenSheet(one, unnamed);
+    });
+    return { front, sheets, names: found, ...(list && { list }) };
+  }
+  const one = sheet === undefined ? null : sheet === "" ? workbook.getActiveSheet() : workbook.getSheetByName(sheet);
+  if (one === null) return { front: "", sheets: [], names: found };
+  const read = seenSheet(one);
+  const texts = shown ? cellsOf(one).getDisplayValues() : [];
+  const sheets = [
+    shown ? { ...read, shown: read.values.map((row, at) => texts[at]?.slice(0, row.length) ?? []) } : read,
+  ];
+  return { front: sheet === "" ? read.name : "", sheets, names: found };
+}
+
+function seenSheet(sheet: Sheet, unnamed?: boolean): SeenSheet {
+  const values = cellsOf(sheet).getValues().map(seenRow);
+  while (values[values.length - 1]?.length === 0) values.pop();
+  return { id: sheet.getSheetId(), name: unnamed ? "" : sheet.getName(), values };
+}
+
+/** All of them: to ask which hold something is a call more. */
+const cellsOf = (sheet: Sheet) =>
+  sheet.getRange(1, 1, Math.min(sheet.getMaxRows(), MOST_ROWS), Math.min(sheet.getMaxColumns(), MOST_COLUMNS));
+
+/** Without the blanks at its end; what is no text, number or tick, such as a date, only as there. */
+function seenRow(row: readonly unknown[]): Seen[] {
+  let end = row.length;
+  while (end > 0 && row[end - 1] === "") end -= 1;
+  return row.slice(0, end).map(seen);
+}
+
+function seen(cell: unknown): Seen {
+  if (typeof cell === "string") return cell.slice(0, LONGEST_TEXT);
+  return typeof cell === "boolean" || (typeof cell === "number" && Number.isFinite(cell)) ? cell : null;
+}

@@ -1,0 +1,33 @@
+// What Apps Script may call. Nothing here runs when the script is loaded: every formula cell loads it.
+import { call as callFunction } from "../functions/call.ts";
+import { FUNCTIONS } from "../functions/index.ts";
+
+export { probe } from "./self-check.ts";
+export { benchAsk } from "./server.ts";
+
+/** A formula cell: the function's name and the arguments as the sheet passed them. */
+export function call(name: string, args: ArrayLike<unknown>): unknown {
+  const made = FUNCTIONS.find((one) => one.name === name);
+  if (made === undefined) throw new Error(`${name} is not a function of Gramwright`);
+  return callFunction(made, args);
+}
+
+/** The menu; the only thing that is allowed before anybody used the add-on in a file. */
+export function onOpen(): void {
+  SpreadsheetApp.getUi()
+    .createAddonMenu()
+    .addItem("Open the bench", "openBench")
+    .addItem("Check this add-on", "checkAddOn")
+    .addToUi();
+}
+
+export function openBench(): void {
+  SpreadsheetApp.getUi().showSidebar(page().setTitle("Gramwright bench"));
+}
+
+/** The same page; what is put at its end makes it show the check in place of the bench. */
+export function checkAddOn(): void {
+  SpreadsheetApp.getUi().showSidebar(page().setTitle("Check this add-on").append('<i id="check-now" hidden></i>'));
+}
+
+const page = () => HtmlService.createHtmlOutputFromFile("sidebar");

@@ -1,0 +1,50 @@
+// Writes a sheet that the bench planned, if the workbook still is what it was planned for.
+
+import { refuse } from "../../shared/base/refusal.ts";
+import { quoted } from "../../shared/base/show.ts";
+import { readMake } from "../../shared/protocol/make.ts";
+import { neededBy } from "../../shared/sheet/make-formulas.ts";
+import { LIST_NAME } from "../../shared/sheet/model.ts";
+import { aboutTab, type Tab, tabsOf } from "../../shared/sheet/tab.ts";
+import { activeWorkbook } from "./active.ts";
+import { listIn, namedRanges } from "./named.ts";
+import { writeSheet } from "./write.ts";
+
+type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
+
+export function make(asked: Readonly<Record<string, unknown>>): { sheet: string } {
+  const { title, tabs, plan, row, behind } = readMake(asked);
+  const workbook = activeWorkbook();
+  const { sheets, names } = neededBy(plan.formulas.flatMap(({ cells }) => cells.flat()));
+  const own = plan.defines.map(({ name }) => name);
+  const known = namedRanges(workbook);
+  const list = listIn(known);
+  const listed = list && sheets.length > 0 ? tabsOf(list.getFormulas()) : [];
+  mustStillBe(workbook, sheets, tabs, listed);
+  const lost = names.find((name) => !own.includes(name) && !known.has(name));
+  if (lost !== undefined) refuse(`The name ${lost} was taken out of the workbook meanwhile${AGAIN}`);
+  // A new list takes the place of an older one.
+  const taken = own.find((name) => known.has(name) && name !== LIST_NAME);
+  if (taken !== undefined) refuse(`Another sheet took the name ${taken} meanwhile${AGAIN}`);
+  const before = workbook.getActiveSheet();
+  const sheet = writeSheet(workbook, plan, title, (made, name) => {
+    const tab = { name, id: made.getSheetId() };
+    if (row.length > 0) list?.getSheet().appendRow(row.map((formula) => aboutTab(formula, tab)));
+  });
+  if (behind) workbook.setActiveSheet(before);
+  return { sheet };
+}
+
+/** Between the look and the making somebody may have renamed or deleted what the formulas read. */
+function mustStillBe(workbook: Workbook, names: readonly string[], tabs: readonly Tab[], listed: readonly Tab[]): void {
+  const gone = names.find((name) => {
+    const is = (id: number) => tabs.every((tab) => tab.name !== name || tab.id === id);
+    // The list follows the names; a sheet that it has not is looked up, which is a call of the service.
+    if (listed.some((tab) => tab.name === name && is(tab.id))) return false;
+    const sheet = workbook.getSheetByName(name);
+    return sheet === null || !is(sheet.getSheetId());
+  });
+  if (gone !== undefined) refuse(`The sheet ${quoted(gone)} was renamed or deleted meanwhile${AGAIN}`);
+}
+
+const AGAIN = ", and nothing was built. Press the button again.";

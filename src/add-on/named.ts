@@ -1,0 +1,24 @@
+// The names that a workbook gives to ranges.
+import { LIST_NAME } from "../../shared/sheet/model.ts";
+
+type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
+type Range = GoogleAppsScript.Spreadsheet.Range;
+
+/** The list of formula sheets down to the end of its sheet: rows that are added last may stand below its name's range. */
+export function listIn(names: ReadonlyMap<string, Range> | undefined): Range | undefined {
+  const list = names?.get(LIST_NAME);
+  return list?.offset(0, 0, list.getSheet().getMaxRows() - list.getRow() + 1);
+}
+
+/** All of them in one call of the service, the first where two are alike, without those whose sheet was deleted. */
+export function namedRanges(workbook: Workbook): ReadonlyMap<string, Range> {
+  const found = new Map<string, Range>();
+  for (const one of workbook.getNamedRanges()) {
+    try {
+      // Of a deleted sheet there may be none.
+      const range = one.getRange() as Range | null;
+      if (range !== null && !found.has(one.getName())) found.set(one.getName(), range);
+    } catch {}
+  }
+  return found;
+}

@@ -1,0 +1,75 @@
+import { CellError, refuse } from "../../shared/base/refusal.ts";
+import { oneOf, quoted } from "../../shared/base/show.ts";
+import { startIngredients } from "../../shared/larder/larder-start.ts";
+import { readQuestion, type ServerQuestion, type ServerQuestions, VERSION } from "../../shared/protocol/bench.ts";
+import { readIn } from "../../shared/recipe/read.ts";
+import { LARDER_NAME } from "../../shared/sheet/model.ts";
+import { activeWorkbook } from "./active.ts";
+import { calculate } from "./calculate.ts";
+import { goTo } from "./go-to.ts";
+import { insert } from "./insert.ts";
+import { look } from "./look.ts";
+import { make } from "./make.ts";
+import { check } from "./self-check.ts";
+
+type Asked = Record<string, unknown>;
+const WAIT_MS = 20_000;
+
+/** Answers a question of the bench: a JSON string in, a JSON string out, never an exception. */
+export function benchAsk(json: unknown): string {
+  let asked = "";
+  try {
+    const { name, rest } = readQuestion(json);
+    asked = name;
+    const answer = ANSWERS.get(name);
+    if (answer === undefined) return refuse(`The bench can ask ${oneOf([...ANSWERS.keys()])}, not ${quoted(name)}.`);
+    return JSON.stringify({ ok: true, answer: answer(rest) });
+  } catch (error) {
+    return JSON.stringify({ ok: false, ...told(error, asked) });
+  }
+}
+
+/** What a person reads when a question fails; what was being written has been removed by then. */
+function told(error: unknown, asked: string): { message: string; because?: string } {
+  const because = error instanceof Error ? error.message : String(error);
+  if (error instanceof CellError) return { message: because };
+  return { message: `${UNDONE.get(asked) ?? "That could not be done"}: ${because}`, because };
+}
+
+const UNDONE: ReadonlyMap<string, string> = new Map([
+  ["look", "The workbook could not be read"],
+  ["make", "The sheet could not be built, and nothing was changed"],
+  ["read", "The recipe could not be read"],
+  ["insert", "The formula could not be inserted"],
+  ["goto", "The cell could not be shown"],
+  ["check", "The check could not be finished"],
+]);
+
+const answers: { readonly [Q in ServerQuestion]: (asked: Asked) => ServerQuestions[Q]["answer"] } = {
+  ping: () => ({ version: VERSION }),
+  look,
+  make: (asked) => locked(() => make(asked)),
+  calculate: (asked) => calculate(asked, larderCells),
+  ingredients: () => ({ ingredients: startIngredients() }),
+  goto: goTo,
+  read: (asked) => readIn(asked, larderCells() ?? []),
+  insert: (asked) => locked(() => insert(asked)),
+  check: (asked) => locked(() => check(asked)),
+};
+const ANSWERS: ReadonlyMap<string, (asked: Asked) => unknown> = new Map(Object.entries(answers));
+
+/** The shop's ingredient table with its headings, where the workbook has one. */
+const larderCells = (): unknown[][] | undefined => activeWorkbook().getRangeByName(LARDER_NAME)?.getValues();
+
+/** Two builds at once would fight over a name. */
+function locked<T>(work: () => T): T {
+  const lock = LockService.getDocumentLock();
+  if (lock !== null && !lock.tryLock(WAIT_MS)) {
+    refuse("Another build is still running in this workbook; wait until it is done and build again.");
+  }
+  try {
+    return work();
+  } finally {
+    lock?.releaseLock();
+  }
+}

@@ -1,0 +1,149 @@
+import type { Writable } from "../../shared/protocol/make.ts";
+import { sheetName } from "../../shared/sheet/sheet-name.ts";
+import type { Validation } from "../../shared/sheet/validation.ts";
+
+type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+
+/** Blank rows and columns left around a sheet, so that rows can be added at its end. */
+const SPARE_ROWS = 12;
+const SPARE_COLUMNS = 1;
+
+/**
+ * Writes a plan to a new sheet: values, formats and validation first, formulas last, and no reading afterwards. Where
+ * anything fails, the half-made sheet is removed and the failure passed on; so it is where `last` fails. Returns the new sheet's name.
+ */
+export function writeSheet(
+  workbook: Workbook,
+  plan: Writable,
+  title: string,
+  last: (sheet: Sheet, name: string) => void,
+): string {
+  const before = workbook.getActiveSheet();
+  const { sheet, name } = newSheet(workbook, title);
+  try {
+    fill(sheet, plan);
+    for (const { name: known, range } of plan.defines) workbook.setNamedRange(known, sheet.getRange(range));
+    SpreadsheetApp.flush();
+    last(sheet, name);
+  } catch (error) {
+    workbook.deleteSheet(sheet);
+    workbook.setActiveSheet(before);
+    throw error;
+  }
+  return name;
+}
+
+/** With a name no sheet has yet. */
+export function newSheet(workbook: Workbook, title: string): { sheet: Sheet; name: string } {
+  const wanted = sheetName(title);
+  for (let count = 1; count < 500; count++) {
+    const name = count === 1 ? wanted : `${wanted} (${count})`;
+    if (workbook.getSheetByName(name) !== null) continue;
+    try {
+      return { sheet: workbook.insertSheet(name), name };
+    } catch (error) {
+      if (!isTakenInOtherLetters(workbook, name)) throw error;
+    }
+  }
+  throw new Error(`There are 500 sheets called "${wanted}" already; choose another name.`);
+}
+
+/** A sheet is found by its exact name, but a name that differs in capitals alone is taken all the same. */
+function isTakenInOtherLetters(workbook: Workbook, name: string): boolean {
+  return workbook.getSheets().some((sheet) => sheet.getName().toLowerCase() === name.toLowerCase());
+}
+
+function fill(sheet: Sheet, plan: Writable): void {
+  const [wanted, there] = [plan.rows + SPARE_ROWS, sheet.getMaxRows()];
+  if (wanted > there) sheet.insertRowsAfter(there, wanted - there);
+  if (wanted < there) sheet.deleteRows(wanted + 1, there - wanted);
+  const [wide, across] = [plan.columns + SPARE_COLUMNS, sheet.getMaxColumns()];
+  if (wide > across) sheet.insertColumnsAfter(across, wide - across);
+  if (wide < across) sheet.deleteColumns(wide + 1, across - wide);
+  const all = sheet.getRange(1, 1, plan.rows, plan.columns);
+  sheet.setHiddenGridlines(true);
+  const usual = commonest(plan.widths);
+  sheet.setColumnWidths(1, plan.columns, usual);
+  for (const { from, count, width } of runs(plan.widths)) {
+    if (width !== usual) sheet.setColumnWidths(from + 1, count, width);
+  }
+  for (const { row, rows = 1, height } of plan.heights) sheet.setRowHeightsForced(row + 1, rows, height);
+  all.setNumberFormats(plan.formats as string[][]);
+  all.setBackgrounds(plan.looks.map((row) => row.map(({ ground }) => ground)));
+  all.setTextStyles(textStyles(plan));
+  all.setHorizontalAlignments(plan.aligned as ("left" | "right" | "center")[][]);
+  sheet.getRangeList(plan.wrapped as string[]).setWrap(true);
+  drawBorders(sheet, plan);
+  all.setDataValidations(plan.validations.map((row) => row.map((one) => (one === null ? null : validation(one)))));
+  protect(sheet, plan);
+  all.setValues(plan.values as (string | number)[][]);
+  for (const { row, column, cells } of plan.formulas) {
+    sheet.getRange(row + 1, column + 1, cells.length, cells[0]?.length ?? 1).setFormulas(cells as string[][]);
+  }
+}
+
+/** Colour, weight, slant and size at once: one call in the place of four. */
+function textStyles({ looks }: Writable): GoogleAppsScript.Spreadsheet.TextStyle[][] {
+  const made = new Map<string, GoogleAppsScript.Spreadsheet.TextStyle>();
+  return looks.map((row) =>
+    row.map(({ ink, weight, style, size }) => {
+      const key = `${ink} ${weight} ${style} ${size}`;
+      const known = made.get(key);
+      if (known !== undefined) return known;
+      const built = SpreadsheetApp.newTextStyle()
+        .setForegroundColor(ink)
+        .setBold(weight === "bold")
+        .setItalic(style === "italic")
+        .setFontSize(size)
+        .build();
+      made.set(key, built);
+      return built;
+    }),
+  );
+}
+
+function commonest(widths: readonly number[]): number {
+  const times = (width: number) => widths.filter((one) => one === width).length;
+  return [...widths].sort((a, b) => times(b) - times(a))[0] ?? 84;
+}
+
+function runs(widths: readonly number[]): { from: number; count: number; width: number }[] {
+  const found: { from: number; count: number; width: number }[] = [];
+  widths.forEach((width, column) => {
+    const last = found[found.length - 1];
+    if (last && last.width === width) last.count += 1;
+    else found.push({ from: column, count: 1, width });
+  });
+  return found;
+}
+
+function drawBorders(sheet: Sheet, { borders }: Writable): void {
+  const { SOLID } = SpreadsheetApp.BorderStyle;
+  if (borders.under.length > 0) {
+    sheet.getRangeList(borders.under as string[]).setBorder(false, false, true, false, false, false, "#1f5f5b", SOLID);
+  }
+  if (borders.rule.length > 0) {
+    sheet.getRangeList(borders.rule as string[]).setBorder(null, null, true, null, null, true, "#b9ad8e", SOLID);
+  }
+  if (borders.box.length > 0) {
+    sheet.getRangeList(borders.box as string[]).setBorder(true, true, true, true, true, true, "#b9ad8e", SOLID);
+  }
+}
+
+function validation(one: Validation): GoogleAppsScript.Spreadsheet.DataValidation {
+  const rule = SpreadsheetApp.newDataValidation().setAllowInvalid(true).setHelpText(one.help);
+  const made =
+    one.is === "list"
+      ? rule.requireValueInList(one.values as string[], true)
+      : rule.requireNumberBetween(one.least, one.most);
+  return made.build();
+}
+
+/** Anyone may still type everywhere; on formulas and edge rows a warning comes first. */
+function protect(sheet: Sheet, plan: Writable): void {
+  sheet
+    .protect()
+    .setWarningOnly(true)
+    .setUnprotectedRanges(plan.unprotected.map((range) => sheet.getRange(range)));
+}

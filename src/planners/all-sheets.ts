@@ -1,0 +1,103 @@
+// All formula sheets of the workbook, and what is built over them.
+import type { LookAsk, SeenName, SeenSheet, Snapshot } from "../../shared/protocol/look.ts";
+import { LIST_NAME } from "../../shared/sheet/model.ts";
+import { sheetName } from "../../shared/sheet/sheet-name.ts";
+import type { Tab } from "../../shared/sheet/tab.ts";
+import { TEMPLATES } from "../../templates/index.ts";
+import { seenAs } from "./formula-sheet.ts";
+import { type ListedSheet, listedSheets } from "./listed.ts";
+import { type Overview, overviewOf } from "./overview.ts";
+import { look, type Steps } from "./steps.ts";
+
+export type FormulaSheets = {
+  readonly front: string;
+  readonly sheets: readonly Overview[];
+  /** The names and ids of those. */
+  readonly tabs: readonly Tab[];
+  readonly names: ReadonlyMap<string, SeenName>;
+};
+type Also = Pick<LookAsk, "names" | "cells">;
+type Looked = { readonly seen: Snapshot; readonly listed: ReadonlyMap<number, ListedSheet> };
+
+/** Every formula sheet of the workbook, those that cannot be read now among them, and what else is asked for with them. */
+export function* formulaSheets(also: Also = {}): Steps<FormulaSheets> {
+  return asFormulaSheets(yield* lookOver(also, { list: true }));
+}
+
+/** What is asked for, and how many formula sheets there are: null where there is a list of them. */
+export function* formulaSheetCount(also: Also): Steps<{ seen: Snapshot; count: number | null }> {
+  const { names = [] } = also;
+  const asked = { ...also, names: [...names, LIST_NAME], words: heading(), unnamed: true, counted: true };
+  const seen = yield* look(asked);
+  return { seen, count: seen.names.some(({ name }) => name === LIST_NAME) ? null : seen.sheets.length };
+}
+
+/**
+ * What `build` makes of all formula sheets. A name is a call of the service for each that is not in the list, and the add-on
+ * looks at the names anyway before it writes; so they are first taken to be called as their titles. Where that is not so it
+ * refuses, and then all is read with the names, and built once more.
+ */
+export function* overAllSheets<T>(
+  also: Also,
+  build: (found: FormulaSheets) => Steps<T>,
+  { list = true }: { readonly list?: boolean } = {},
+): Steps<T> {
+  const { seen, listed } = yield* lookOver(also, { unnamed: true, list });
+  const supposed = asFormulaSheets({ seen: { ...seen, sheets: titled(seen.sheets) }, listed });
+  try {
+    return yield* build(supposed);
+  } catch (error) {
+    const named = asFormulaSheets(yield* lookOver(also, { list }));
+    const isSame = JSON.stringify(named.tabs) === JSON.stringify(supposed.tabs);
+    if (isSame) throw error;
+    return yield* build(named);
+  }
+}
+
+/** By the list where there is one; sheets whose rows somebody changed are read as those that have none. */
+function* lookOver(also: Also, how: Pick<LookAsk, "unnamed" | "list">): Steps<Looked> {
+  const asked = { ...also, ...how, words: heading() };
+  const seen = yield* look(asked);
+  const listed = listedSheets(seen.list);
+  const reread = seen.sheets.flatMap(({ id, values }) => (values.length > 0 || listed.has(id) ? [] : [id]));
+  return { seen: reread.length === 0 ? seen : yield* look({ ...asked, reread }), listed };
+}
+
+function asFormulaSheets({ seen: { front, sheets, names }, listed }: Looked): FormulaSheets {
+  const found = sheets.flatMap((one) => listed.get(one.id) ?? read(one) ?? []);
+  return {
+    front,
+    sheets: found.map(({ sheet }) => sheet),
+    tabs: found.map(({ tab }) => tab),
+    names: new Map(names.map((one) => [one.name, one])),
+  };
+}
+
+function read(seen: SeenSheet): ListedSheet | null {
+  const sheet = seenAs(seen);
+  return sheet === null ? null : { sheet: overviewOf(sheet), tab: { name: sheet.name, id: seen.id } };
+}
+
+/** Named as they were when they were built: by their titles, and a second one with its number. */
+function titled(sheets: Snapshot["sheets"]): Snapshot["sheets"] {
+  const times = new Map<string, number>();
+  return sheets.map((one) => {
+    if (one.values.length === 0) return one;
+    const name = sheetName(seenAs(one)?.title ?? "");
+    const time = (times.get(name) ?? 0) + 1;
+    times.set(name, time);
+    return { ...one, name: time === 1 ? name : `${name} (${time})` };
+  });
+}
+
+/** What stands over a column of every formula's table, in whichever unit: a sheet that does not show it holds no such table. */
+function heading(): string[] {
+  const tables = TEMPLATES.map(({ bands }) =>
+    bands.flat().flatMap((item) => ("table" in item && item.table === "formula" ? item.columns : [])),
+  );
+  // Found as a formula sheet it must have every computed column.
+  const heads = (tables[0] ?? []).filter(({ role }) => role === "computed").map(({ head }) => head);
+  return heads
+    .filter((head) => !head.includes("{") && tables.every((columns) => columns.some((one) => one.head === head)))
+    .slice(0, 1);
+}

@@ -1,0 +1,90 @@
+// The bench's questions about formula sheets that are there, and the card made from one.
+
+import { CellError, refuse } from "../../shared/base/refusal.ts";
+import { oneOf, quoted } from "../../shared/base/show.ts";
+import { CARD_AMOUNTS, CARD_KINDS, type CardAsk } from "../../shared/card/data.ts";
+import { staffCard } from "../../shared/card/staff-card.ts";
+import { cardHeights } from "../../shared/card/type-size.ts";
+import type { FormulaSummary } from "../../shared/protocol/bench.ts";
+import { plan } from "../../shared/sheet/plan.ts";
+import { formulaSheets } from "./all-sheets.ts";
+import { cardAmount, cardData } from "./card.ts";
+import { checked, readFormulaSheet, seenAs } from "./formula-sheet.ts";
+import { summary } from "./overview.ts";
+import { look, make, type Steps } from "./steps.ts";
+
+type Asked = Readonly<Record<string, unknown>>;
+
+/** The formula sheets of the workbook, and which of its sheets is in front. */
+export function* formulas(): Steps<{ front: string; sheets: FormulaSummary[] }> {
+  const { front, sheets } = yield* formulaSheets();
+  const told: FormulaSummary[] = [];
+  let looks = 0;
+  for (const one of sheets.map(summary)) {
+    const isBroken = one.dough === null && looks < MOST_LOOKS;
+    if (isBroken) looks += 1;
+    told.push(isBroken ? { ...one, ...(yield* troubleOf(one.sheet)) } : one);
+  }
+  return { front, sheets: told };
+}
+
+/** Each broken sheet is looked at once more, which takes calls of the service. */
+const MOST_LOOKS = 5;
+
+/** What a cell shows while the file does not know the add-on's functions. */
+const NO_NAME = "#NAME?";
+const UNKNOWN = `${NO_NAME} is a function that this file does not know: open the bench from the file's own menu, then reload.`;
+
+/** Why a sheet shows an error instead of its dough. */
+function* troubleOf(name: string): Steps<{ trouble?: string }> {
+  const [seen] = (yield* look({ sheet: name })).sheets;
+  const sheet = seen === undefined ? null : seenAs(seen);
+  if (sheet === null) return {};
+  const rows = Array.from({ length: sheet.zone("share")?.rows ?? 0 }, (_, at) => at);
+  const told = rows.flatMap((at) => ["share", "grams"].map((column) => sheet.text(column, at)));
+  if (!told.some((text) => text.startsWith("#") || text.startsWith("Loading"))) return {};
+  try {
+    checked(sheet);
+    return {};
+  } catch (error) {
+    if (!(error instanceof CellError)) throw error;
+    return { trouble: told.includes(NO_NAME) ? `${error.message} ${UNKNOWN}` : error.message };
+  }
+}
+
+/** A new sheet with the card, dated today; the formula sheet is only read. */
+export function* handOut(asked: Asked, now: Date): Steps<{ sheet: string }> {
+  const ask = readCardAsk(asked);
+  const data = cardData(yield* readFormulaSheet(ask.sheet, true), isoDate(now));
+  const { model, values } = staffCard(data, cardAmount(data, ask), ask.kind);
+  const made = plan(model, { weight: data.unit, temperature: "C", length: "cm", parts: [] }, values);
+  const heights = cardHeights(made, model);
+  return { sheet: yield* make({ ...made, heights }, model.title) };
+}
+
+function readCardAsk(asked: Asked): CardAsk {
+  const amount = asked.amount ?? null;
+  if (amount !== null && !(typeof amount === "number" && Number.isFinite(amount) && amount > 0 && amount < 1e9)) {
+    refuse("The amount of the card is no number above 0; write one such as 60.");
+  }
+  return {
+    sheet: textOf(asked.sheet),
+    kind: chosen(asked.kind, CARD_KINDS, "kind of card"),
+    by: chosen(asked.by, CARD_AMOUNTS, "amount of the card"),
+    amount: amount as number | null,
+    ingredient: textOf(asked.ingredient),
+  };
+}
+
+const LONGEST = 200;
+const textOf = (raw: unknown): string => (typeof raw === "string" ? raw.slice(0, LONGEST) : "");
+
+function chosen<T extends string>(raw: unknown, choices: readonly [T, ...T[]], what: string): T {
+  if (raw === undefined || raw === null) return choices[0];
+  return (
+    choices.find((one) => one === raw) ?? refuse(`The ${what} is ${quoted(String(raw))}; it can be ${oneOf(choices)}.`)
+  );
+}
+
+const isoDate = (day: Date): string =>
+  [day.getFullYear(), day.getMonth() + 1, day.getDate()].map((part) => String(part).padStart(2, "0")).join("-");

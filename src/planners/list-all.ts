@@ -1,0 +1,28 @@
+// Builds the list of formula sheets.
+import { LIST_NAME, type Options } from "../../shared/sheet/model.ts";
+import { plan } from "../../shared/sheet/plan.ts";
+import { formulaList } from "../../templates/formula-list.ts";
+import { type FormulaSheets, overAllSheets } from "./all-sheets.ts";
+import { listLinks } from "./listed.ts";
+import { make, type Steps } from "./steps.ts";
+
+const UNITS: Options = { weight: "g", temperature: "C", length: "cm", parts: [] };
+
+type Built = { readonly sheet: string; readonly note?: string };
+
+/** A new list, of every formula sheet as it is now; the name of an older one goes over to it. */
+export function* listAll(): Steps<Built> {
+  return yield* overAllSheets({ names: [LIST_NAME] }, listOf, { list: false });
+}
+
+function* listOf({ sheets, tabs, names }: FormulaSheets): Steps<Built> {
+  const found = sheets.flatMap((sheet, at) => {
+    const tab = tabs[at];
+    return tab === undefined ? [] : [{ sheet, tab }];
+  });
+  const made = plan(formulaList, UNITS, {}, listLinks(found));
+  const sheet = yield* make(made, formulaList.title, tabs, { behind: true });
+  return names.has(LIST_NAME)
+    ? { sheet, note: "The bench keeps this list from now on: delete the older one." }
+    : { sheet };
+}

@@ -1,0 +1,81 @@
+// The questions that the bench answers itself: it asks the add-on what is there, works out what to build, and has it written.
+
+import { CellError } from "../../shared/base/refusal.ts";
+import { type PlannedQuestion, type Questions, readOrder } from "../../shared/protocol/bench.ts";
+import { LARDER_NAME } from "../../shared/sheet/model.ts";
+import type { Tab } from "../../shared/sheet/tab.ts";
+import { SHEETS } from "../../templates/index.ts";
+import { overAllSheets } from "./all-sheets.ts";
+import { reviewSheet } from "./check-sheet.ts";
+import { buildDay } from "./day.ts";
+import { type Prepared, prepare, pricePlan } from "./found.ts";
+import { formulas, handOut } from "./hand-out.ts";
+import { listAll } from "./list-all.ts";
+import { readSettings } from "./settings.ts";
+import { make, type Steps } from "./steps.ts";
+
+type Asked = Readonly<Record<string, unknown>>;
+/** `now` is the clock of whoever asks: the day of a sheet is that of the person, not that of a server. */
+type Planner<Q extends PlannedQuestion> = (asked: Asked, now: Date) => Steps<Questions[Q]["answer"]>;
+
+const PLANNERS: { readonly [Q in PlannedQuestion]: Planner<Q> } = {
+  build,
+  formulas,
+  card: handOut,
+  review: reviewSheet,
+  day: buildDay,
+  list: listAll,
+  settings: readSettings,
+};
+
+const PLANNED: ReadonlySet<string> = new Set(Object.keys(PLANNERS));
+export const isPlanned = (question: string): question is PlannedQuestion => PLANNED.has(question);
+
+/** The steps that answer a question. */
+export const stepsFor = <Q extends PlannedQuestion>(
+  question: Q,
+  asked: Asked,
+  now: Date,
+): Steps<Questions[Q]["answer"]> => PLANNERS[question](asked, now);
+
+function* build(asked: Asked, now: Date): Steps<Questions["build"]["answer"]> {
+  const order = readOrder(asked, SHEETS);
+  const dated = { ...order, values: { date: dayNumber(now), ...order.values } };
+  const title = typeof order.values.title === "string" ? order.values.title : order.model.title;
+  if (order.model.parts.includes("products"))
+    return yield* overAllSheets({ cells: [LARDER_NAME] }, (found) => built(pricePlan(dated, found), title, found.tabs));
+  const prepared = yield* prepare(dated);
+  const answer = yield* built(prepared, title);
+  return prepared.listDue === true ? { ...answer, listDue: true } : answer;
+}
+
+function* built(
+  { made, note, row }: Prepared,
+  title: string,
+  tabs: readonly Tab[] = [],
+): Steps<Questions["build"]["answer"]> {
+  const sheet = yield* make(made, title, tabs, row === undefined ? {} : { row });
+  return note === undefined ? { sheet } : { sheet, note };
+}
+
+/** The day as the number a sheet counts in: 1 is 31 December 1899. */
+const dayNumber = (now: Date): number =>
+  Math.round((Date.UTC(now.getFullYear(), now.getMonth(), now.getDate()) - Date.UTC(1899, 11, 30)) / 86_400_000);
+
+const NOT_BUILT = "The sheet could not be built, and nothing was changed";
+const NOT_READ = "The workbook could not be read";
+const UNDONE: { readonly [Q in PlannedQuestion]: string } = {
+  build: NOT_BUILT,
+  card: NOT_BUILT,
+  day: NOT_BUILT,
+  list: NOT_BUILT,
+  formulas: NOT_READ,
+  review: NOT_READ,
+  settings: NOT_READ,
+};
+
+/** What a person reads when a planned question fails; what was being built has been removed by then. */
+export function undone(question: PlannedQuestion, error: unknown): string {
+  const message = error instanceof Error ? error.message : String(error);
+  return error instanceof CellError ? message : `${UNDONE[question]}: ${message}`;
+}

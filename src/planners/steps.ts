@@ -1,0 +1,39 @@
+// What a planner asks of the add-on, step by step. A planner is a generator, so that the page waits between its steps and a test does not.
+
+import { CellError, refuse } from "../../shared/base/refusal.ts";
+import { readIngredients } from "../../shared/larder/larder-start.ts";
+import type { StartIngredient } from "../../shared/protocol/bench.ts";
+import { type Calculated, type Call, readCalculated } from "../../shared/protocol/calculate.ts";
+import { type LookAsk, readSnapshot, type Snapshot } from "../../shared/protocol/look.ts";
+import { type Beside, makeAsk } from "../../shared/protocol/make.ts";
+import type { SheetPlan } from "../../shared/sheet/plan.ts";
+import type { Tab } from "../../shared/sheet/tab.ts";
+
+/** A question for the add-on, as it is sent. */
+export type Step = Readonly<Record<string, unknown>> & { readonly ask: "look" | "make" | "calculate" | "ingredients" };
+/** Yields steps, takes their answers as they arrived or throws what the add-on refused, ends with its own answer; refuses with a CellError. */
+export type Steps<T> = Generator<Step, T, unknown>;
+
+export function* look(asked: LookAsk): Steps<Snapshot> {
+  return readSnapshot(yield { ...asked, ask: "look" });
+}
+
+/** The name of the new sheet; refused where a sheet that its formulas read is not called as in `tabs`. */
+export function* make(plan: SheetPlan, title: string, tabs: readonly Tab[] = [], beside: Beside = {}): Steps<string> {
+  const { sheet } = ((yield { ...makeAsk(plan, title, tabs, beside), ask: "make" }) ?? {}) as { sheet?: unknown };
+  if (typeof sheet === "string") return sheet;
+  return refuse("The sheet is there, but its name could not be read. Look at the tabs before you build it again.");
+}
+
+export function* calculate(calls: readonly Call[]): Steps<readonly Calculated[]> {
+  return readCalculated(yield { calls, ask: "calculate" }, calls.length);
+}
+
+/** What a larder can start with. */
+export function* ingredients(): Steps<readonly StartIngredient[]> {
+  return readIngredients(yield { ask: "ingredients" });
+}
+
+/** What the add-on refused, or what failed in it, for the steps to throw. */
+export const refused = (message: string, because?: string): Error =>
+  because === undefined ? new CellError([{ says: message }]) : new Error(because);

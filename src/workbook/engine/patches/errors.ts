@@ -1,0 +1,55 @@
+import type { Cell, FormulaArgument, FunctionDescription, Library } from "../library.ts";
+import { isMatrix } from "../library.ts";
+
+/** The texts of a sheet's errors, by the engine's names for them. */
+const ERROR_TEXTS: Readonly<Record<string, string>> = {
+  InvalidReference: "#REF!",
+  SpilledBlocked: "#REF!",
+  CircularDependency: "#REF!",
+  BadExpression: "#ERROR!",
+  // A built-in function that cannot use its argument says #VALUE!; what a custom function throws is #ERROR!.
+  GenericError: "#VALUE!",
+};
+
+/** Makes errors read as they do in a sheet. Must run before the first model is made. */
+export function renameErrors(library: Library): void {
+  const { CellErrorType, registries } = library;
+  for (const [kind, text] of Object.entries(ERROR_TEXTS)) {
+    registries.errorTypes.delete(CellErrorType[kind] ?? "");
+    CellErrorType[kind] = text;
+  }
+  for (const text of Object.values(CellErrorType)) registries.errorTypes.add(text);
+}
+
+/**
+ * Empty text is no number and no truth value: `""*2`, `ROUND("";1)` and `IF("";1;2)` are #VALUE! in a sheet, while the
+ * engine counts them as 0 and FALSE. A blank cell stays 0 and FALSE.
+ */
+export function refuseEmptyText(library: Library): void {
+  const registry = library.registries.functionRegistry;
+  for (const name of Object.keys(registry.content)) {
+    const made = registry.get(name);
+    const strict = made.args.map(({ type }) => type.length > 0 && type.every((one) => /NUMBER|BOOLEAN/.test(one)));
+    if (!strict.includes(true) || made.args.length === 0) continue;
+    registry.replace(name, { ...made, compute: refusing(name, strict, made.compute) });
+  }
+}
+
+function refusing(
+  name: string,
+  strict: readonly boolean[],
+  compute: FunctionDescription["compute"],
+): FunctionDescription["compute"] {
+  return function (...args) {
+    const at = args.findIndex((argument, index) => strict[Math.min(index, strict.length - 1)] && isEmptyText(argument));
+    if (at < 0) return compute.apply(this, args);
+    return failure("#VALUE!", `Argument ${at + 1} of ${name} is an empty text, which is not a number.`);
+  };
+}
+
+function isEmptyText(argument: FormulaArgument): boolean {
+  const only = isMatrix(argument) && argument.length === 1 && argument[0]?.length === 1 ? argument[0][0] : argument;
+  return only !== undefined && !isMatrix(only as FormulaArgument) && (only as Cell).value === "";
+}
+
+export const failure = (value: string, message: string): Cell => ({ value, message });

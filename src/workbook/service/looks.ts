@@ -1,0 +1,210 @@
+import type { Zone } from "../engine/library.ts";
+import { columnsOf, type Place, rowsOf } from "../engine/places.ts";
+import type { Command } from "../engine/plugins.ts";
+import { addValidation, colour, type ValidationRule, validationOf } from "./rules.ts";
+import type { Session } from "./session.ts";
+import { textStyleOf } from "./text-style.ts";
+
+type Style = Readonly<Record<string, unknown>>;
+type Look = (value: never, session: Session) => { readonly style?: Style; readonly format?: string };
+
+const oneOf = <T extends string>(by: string, given: string, allowed: Readonly<Record<string, T>>): T => {
+  const found = allowed[given];
+  if (found === undefined) throw new Error(`${by} takes ${Object.keys(allowed).join(", ")}, not ${given}`);
+  return found;
+};
+
+export const WRAPS = { WRAP: "wrap", OVERFLOW: "overflow", CLIP: "clip" } as const;
+export const BORDERS = {
+  SOLID: "thin",
+  SOLID_MEDIUM: "medium",
+  SOLID_THICK: "thick",
+  DASHED: "dashed",
+  DOTTED: "dotted",
+} as const;
+
+/** Setters of one value per cell. The plural name takes a grid of them. */
+const LOOKS: Readonly<Record<string, { readonly plural: string | undefined; readonly look: Look }>> = {
+  setBackground: {
+    plural: "setBackgrounds",
+    look: (value: string | null) => ({ style: { fillColor: colour(value, "setBackground") } }),
+  },
+  setFontColor: {
+    plural: "setFontColors",
+    look: (value: string | null) => ({ style: { textColor: colour(value, "setFontColor") } }),
+  },
+  setFontWeight: {
+    plural: "setFontWeights",
+    look: (value: string) => ({ style: { bold: oneOf("setFontWeight", value, { bold: "1", normal: "0" }) === "1" } }),
+  },
+  setFontStyle: {
+    plural: "setFontStyles",
+    look: (value: string) => ({
+      style: { italic: oneOf("setFontStyle", value, { italic: "1", normal: "0" }) === "1" },
+    }),
+  },
+  setFontSize: {
+    plural: "setFontSizes",
+    look: (value: number) => {
+      if (!Number.isInteger(value) || value < 6 || value > 96) throw new Error(`setFontSize: ${value} is no font size`);
+      return { style: { fontSize: value } };
+    },
+  },
+  setFontFamily: { plural: "setFontFamilies", look: (value: string) => ({ style: { fontFamily: String(value) } }) },
+  setHorizontalAlignment: {
+    plural: "setHorizontalAlignments",
+    look: (value: string) => {
+      const align = oneOf("setHorizontalAlignment", value, {
+        left: "left",
+        center: "center",
+        right: "right",
+        normal: "",
+      });
+      return { style: { align: align === "" ? undefined : align } };
+    },
+  },
+  setVerticalAlignment: {
+    plural: "setVerticalAlignments",
+    look: (value: string) => ({
+      style: {
+        verticalAlign: oneOf("setVerticalAlignment", value, { top: "top", middle: "middle", bottom: "bottom" }),
+      },
+    }),
+  },
+  setWrap: { plural: "setWraps", look: (value: boolean) => ({ style: { wrapping: value ? "wrap" : "overflow" } }) },
+  setWrapStrategy: {
+    plural: "setWrapStrategies",
+    look: (value: string) => ({ style: { wrapping: oneOf("setWrapStrategy", value, WRAPS) } }),
+  },
+  setTextStyle: { plural: "setTextStyles", look: (value: object) => ({ style: textStyleOf(value) }) },
+  setNumberFormat: {
+    plural: "setNumberFormats",
+    look: (value: string, session) => ({ format: checkedFormat(value, session) }),
+  },
+};
+
+/** Number formats are always written the US way. The engine shows neither conditions in brackets nor exponents. */
+function checkedFormat(format: string, session: Session): string {
+  if (typeof format !== "string") throw new Error(`setNumberFormat takes a text, not ${String(format)}`);
+  if (format === "" || format === "General") return "";
+  if (format === "@") return format;
+  try {
+    if (format.includes("[")) throw new Error("brackets");
+    session.engine.library.helpers.parseFormat(format);
+  } catch {
+    throw new Error(`The number format ${format} cannot be shown by the workbook`);
+  }
+  return format;
+}
+
+type Setter = (...args: never[]) => void;
+
+/** The setters of looks for a list of ranges, each under its name; grids only make sense for one range. */
+export function lookSetters(session: Session, places: readonly Place[]): Record<string, Setter> {
+  const setters: Record<string, Setter> = {};
+  for (const [name, { plural, look }] of Object.entries(LOOKS)) {
+    setters[name] = (value: never) => {
+      for (const { sheetId, zone } of places) paint(session, sheetId, [zone], look(value, session));
+    };
+    const only = places[0];
+    if (plural !== undefined && places.length === 1 && only) {
+      setters[plural] = (grid: never) =>
+        eachRun(grid, only.zone, (value, zones) => paint(session, only.sheetId, zones, look(value as never, session)));
+    }
+  }
+  setters.setBorder = (...args: never[]) => {
+    for (const place of places) session.write(...borders(place, args));
+  };
+  return setters;
+}
+
+function paint(session: Session, sheetId: string, target: readonly Zone[], look: ReturnType<Look>): void {
+  if (look.format !== undefined) {
+    for (const { left, top, right, bottom } of target) {
+      for (let row = top; row <= bottom; row++) {
+        for (let col = left; col <= right; col++) session.noteFormat({ sheetId, col, row }, look.format);
+      }
+    }
+  }
+  session.write({ type: "SET_FORMATTING", payload: { sheetId, target, ...look } });
+}
+
+/** Checks a grid against a zone and hands out each different value with the blocks of cells that have it. */
+export function eachRun(grid: unknown, zone: Zone, use: (value: unknown, zones: readonly Zone[]) => void): void {
+  const runs = new Map<unknown, Zone[]>();
+  checkedGrid(grid, zone).forEach((row, down) => {
+    row.forEach((value, across) => {
+      const zones = runs.get(value) ?? [];
+      if (zones.length === 0) runs.set(value, zones);
+      const [col, line] = [zone.left + across, zone.top + down];
+      const last = zones[zones.length - 1];
+      if (last && last.top === line && last.right === col - 1) last.right = col;
+      else zones.push({ left: col, top: line, right: col, bottom: line });
+    });
+  });
+  for (const [value, zones] of runs) use(value, joinedDown(zones));
+}
+
+/** Runs that stand above each other become one block, so that a row put in between belongs to it. */
+function joinedDown(zones: readonly Zone[]): Zone[] {
+  const blocks: Zone[] = [];
+  for (const zone of zones) {
+    const above = blocks.find(
+      ({ left, right, bottom }) => left === zone.left && right === zone.right && bottom === zone.top - 1,
+    );
+    if (above) above.bottom = zone.bottom;
+    else blocks.push({ ...zone });
+  }
+  return blocks;
+}
+
+/** The values of a grid, in Google's words when its size is not the range's. */
+export function checkedGrid(grid: unknown, zone: Zone): unknown[][] {
+  if (!Array.isArray(grid)) throw new Error("A grid is a list of rows");
+  const [rows, columns] = [rowsOf(zone), columnsOf(zone)];
+  if (grid.length !== rows) {
+    throw new Error(
+      `The number of rows in the data does not match the number of rows in the range. The data has ${grid.length} but the range has ${rows}.`,
+    );
+  }
+  for (const row of grid) {
+    if (!Array.isArray(row)) throw new Error("A row of a grid is a list of cells");
+    if (row.length !== columns) {
+      throw new Error(
+        `The number of columns in the data does not match the number of columns in the range. The data has ${row.length} but the range has ${columns}.`,
+      );
+    }
+  }
+  return grid as unknown[][];
+}
+
+function borders({ sheetId, zone }: Place, args: readonly unknown[]): Command[] {
+  const [top, left, bottom, right, vertical, horizontal, tint = "#000000", style = "SOLID"] = args as (
+    | boolean
+    | null
+    | string
+  )[];
+  if (args.length < 6) throw new Error("setBorder takes top, left, bottom, right, vertical and horizontal");
+  const drawn = oneOf("setBorder", String(style ?? "SOLID"), BORDERS);
+  const wanted = { top, left, bottom, right, v: vertical, h: horizontal };
+  return Object.entries(wanted).flatMap(([position, on]) => {
+    if (on === null || on === undefined) return [];
+    if ((position === "v" && columnsOf(zone) === 1) || (position === "h" && rowsOf(zone) === 1)) return [];
+    const border = { position, color: on === true ? colour(tint as string, "setBorder") : "", style: drawn };
+    return [{ type: "SET_ZONE_BORDERS", payload: { sheetId, target: [zone], border } }];
+  });
+}
+
+/** setDataValidation(s): cells with equal rules share one of the engine, so that a row put in between has it too. */
+export function validate(session: Session, { sheetId, zone }: Place, grid: unknown): void {
+  const texts = checkedGrid(grid, zone).map((row) =>
+    row.map((rule) => (rule === null ? null : JSON.stringify(validationOf(rule as object)))),
+  );
+  const getter = "getValidationRuleForCell";
+  eachRun(texts, zone, (text, zones) => {
+    if (text !== null) session.write(addValidation(sheetId, zones, JSON.parse(String(text)) as ValidationRule));
+    else if (zones.some(({ left, top }) => session.get<object | undefined>(getter, { sheetId, col: left, row: top }))) {
+      throw new Error("Taking away a data validation is not in the stand-in");
+    }
+  });
+}

@@ -1,0 +1,226 @@
+import { contentFor } from "../engine/content.ts";
+import { cellValue } from "../engine/custom.ts";
+import { fromScript } from "../engine/dialect.ts";
+import type { EvaluatedCell, Position } from "../engine/library.ts";
+import { a1Of, columnsOf, inside, keepPlace, type Place, rowsOf } from "../engine/places.ts";
+import { addMark } from "../engine/plugins.ts";
+import { checkedGrid, lookSetters, validate } from "./looks.ts";
+import { makeProtection } from "./protection.ts";
+import { newId } from "./rules.ts";
+import type { Session } from "./session.ts";
+
+type SheetOf = (sheetId: string) => object;
+
+/** A Range for scripts. Setters give the range back; every setter counts as one call whatever the range's size. */
+export function makeRange(session: Session, place: Place, sheetOf: SheetOf): object {
+  const { sheetId, zone } = place;
+  const { engine, guard } = session;
+  const [rows, columns] = [rowsOf(zone), columnsOf(zone)];
+  const grid = <T>(of: (position: Position) => T): T[][] =>
+    Array.from({ length: rows }, (_, down) =>
+      Array.from({ length: columns }, (_, across) => of({ sheetId, col: zone.left + across, row: zone.top + down })),
+    );
+  const read = <T>(of: (position: Position) => T): T[][] => {
+    session.flush();
+    return grid(of);
+  };
+  const valueAt = (position: Position) => cellValue(engine.library, session.Date, engine.evaluated(position));
+  const shownAt = (position: Position) => (engine.evaluated(position) as EvaluatedCell).formattedValue;
+  const formulaAt = (position: Position) => engine.formula(position) ?? "";
+  const only = <T>(cells: T[][]): T => cells[0]?.[0] as T;
+
+  const chained = (setters: Record<string, (...args: never[]) => void>) =>
+    Object.fromEntries(
+      Object.entries(setters).map(([name, set]) => [
+        name,
+        (...args: never[]) => {
+          set(...args);
+          return range;
+        },
+      ]),
+    );
+
+  const range: object = guard.made("Range", {
+    free: {
+      getRow: () => zone.top + 1,
+      getColumn: () => zone.left + 1,
+      getLastRow: () => zone.bottom + 1,
+      getLastColumn: () => zone.right + 1,
+      getNumRows: () => rows,
+      getNumColumns: () => columns,
+      getA1Notation: () => a1Of(engine.library, zone),
+      getSheet: () => sheetOf(sheetId),
+      getCell: (row: number, column: number) => moved(row - 1, column - 1, 1, 1),
+      offset: (down: number, across: number, high = rows, wide = columns) => moved(down, across, high, wide),
+    },
+    reads: {
+      getValue: () => only(read(valueAt)),
+      getValues: () => read(valueAt),
+      getDisplayValue: () => only(read(shownAt)),
+      getDisplayValues: () => read(shownAt),
+      getFormula: () => only(read(formulaAt)),
+      getFormulas: () => read(formulaAt),
+      getNumberFormat: () => only(read((position) => session.formatOf(position))),
+      getNote: () => only(read((position) => noteAt(session, position))),
+      isBlank: () => read(valueAt).every((row) => row.every((value) => value === "")),
+    },
+    writes: {
+      ...chained({
+        ...lookSetters(session, [place]),
+        setValue: (value: unknown) => writeValues(session, grid, (_down, _across) => value),
+        setValues: (values: unknown) => {
+          const checked = checkedGrid(values, zone);
+          writeValues(session, grid, (down, across) => checked[down]?.[across]);
+        },
+        setFormula: (formula: unknown) => writeFormulas(session, grid, "setFormula", () => formula),
+        setFormulas: (formulas: unknown) => {
+          const checked = checkedGrid(formulas, zone);
+          writeFormulas(session, grid, "setFormulas", (down, across) => checked[down]?.[across]);
+        },
+        setDataValidation: (rule: unknown) =>
+          validate(
+            session,
+            place,
+            grid(() => rule),
+          ),
+        setDataValidations: (rules: unknown) => validate(session, place, rules),
+        setNote: (text: unknown) => writeNotes(session, grid, () => text),
+        setNotes: (texts: unknown) => {
+          const checked = checkedGrid(texts, zone);
+          writeNotes(session, grid, (down, across) => checked[down]?.[across]);
+        },
+        clear: () => session.write({ type: "CLEAR_CELLS", payload: { sheetId, target: [zone] } }),
+        clearContent: () => session.write({ type: "DELETE_CONTENT", payload: { sheetId, target: [zone] } }),
+        clearFormat: () => session.write({ type: "CLEAR_FORMATTING", payload: { sheetId, target: [zone] } }),
+        activate: () => activate(session, place),
+      }),
+      protect: () => makeProtection(session, place, range),
+    },
+  });
+  const moved = (down: number, across: number, high: number, wide: number) => {
+    const to = {
+      left: zone.left + across,
+      top: zone.top + down,
+      right: zone.left + across + wide - 1,
+      bottom: zone.top + down + high - 1,
+    };
+    const size = [
+      session.get<number>("getNumberRows", sheetId),
+      session.get<number>("getNumberCols", sheetId),
+    ] as const;
+    return makeRange(session, { sheetId, zone: inside(to, ...size) }, sheetOf);
+  };
+  keepPlace(range, place);
+  return range;
+}
+
+/** A RangeList: the looks of several ranges set at once. */
+export function makeRangeList(session: Session, places: readonly Place[], ranges: readonly object[]): object {
+  const setters = {
+    ...lookSetters(session, places),
+    setValue: (value: never) => each(ranges, "setValue", value),
+    setNote: (text: never) => each(ranges, "setNote", text),
+    clearContent: () => each(ranges, "clearContent"),
+    clear: () => each(ranges, "clear"),
+  };
+  const writes = Object.fromEntries(
+    Object.entries(setters).map(([name, set]) => [
+      name,
+      (...args: never[]) => {
+        (set as (...args: never[]) => void)(...args);
+        return list;
+      },
+    ]),
+  );
+  const list: object = session.guard.made("RangeList", { free: { getRanges: () => [...ranges] }, writes });
+  return list;
+}
+
+function each(ranges: readonly object[], name: string, ...args: unknown[]): void {
+  for (const range of ranges) (range as Record<string, (...args: unknown[]) => unknown>)[name]?.(...args);
+}
+
+type Grid = <T>(of: (position: Position) => T) => T[][];
+type At = (down: number, across: number) => unknown;
+
+function forEach(grid: Grid, use: (position: Position, down: number, across: number) => void): void {
+  grid((position) => position).forEach((row, down) => {
+    row.forEach((position, across) => {
+      use(position, down, across);
+    });
+  });
+}
+
+function writeValues(session: Session, grid: Grid, at: At): void {
+  const commands = grid((position) => position).flatMap((row, down) =>
+    row.flatMap((position, across) => {
+      const content = contentFor(session, at(down, across), position);
+      if (content === "" && session.contentOf(position) === "") return [];
+      // In a cell of text the engine would still calculate what begins with "=": keep it by the escape instead.
+      const kept = content.startsWith("=") ? { content: `'${content}`, format: "" } : { content };
+      return [{ type: "UPDATE_CELL", payload: { ...position, ...kept } }];
+    }),
+  );
+  session.write(...commands);
+}
+
+function writeFormulas(session: Session, grid: Grid, by: string, at: At): void {
+  const { engine, guard } = session;
+  const commands = grid((position) => position).flatMap((row, down) =>
+    row.flatMap((position, across) => {
+      const formula = at(down, across);
+      const where = engine.library.helpers.toXC(position.col, position.row);
+      // A blank among formulas empties its cell: a slip, unless the cell is blank already.
+      if (formula === "" && session.contentOf(position) === "") return [];
+      if (typeof formula !== "string" || formula === "")
+        throw new Error(`${by}: ${where} has no formula; write it alone`);
+      if (session.formatOf(position) === "@")
+        throw new Error(`${by}: ${where} is a cell of text and would show the formula's text`);
+      return {
+        type: "UPDATE_CELL",
+        payload: { ...position, content: fromScript(engine.library, engine.locale, formula) },
+      };
+    }),
+  );
+  session.write(...commands);
+  guard.noteFormula(by);
+}
+
+/** What a script appends below everything; only formulas, because a text would be read as if it were typed. */
+export function writeRow(session: Session, { sheetId, zone }: Place, contents: readonly unknown[]): void {
+  if (contents.some((one) => typeof one !== "string" || !one.startsWith("=")))
+    throw new Error("appendRow: anything but a formula is read as if it were typed; append formulas only");
+  const columns = session.get<number>("getNumberCols", sheetId);
+  if (columnsOf(zone) > columns) throw new Error(`appendRow: ${columnsOf(zone)} cells for ${columns} columns`);
+  const grid: Grid = (of) => [contents.map((_, across) => of({ sheetId, col: zone.left + across, row: zone.top }))];
+  writeFormulas(session, grid, "appendRow", (_down, across) => contents[across]);
+}
+
+function writeNotes(session: Session, grid: Grid, at: At): void {
+  forEach(grid, ({ sheetId, col, row }, down, across) => {
+    const text = at(down, across);
+    if (text === null || text === "") return;
+    const zone = { left: col, right: col, top: row, bottom: row };
+    session.write(
+      addMark(sheetId, zone, { id: newId("note"), kind: "note", text: String(text), warningOnly: false, except: [] }),
+    );
+  });
+}
+
+export function noteAt(session: Session, { sheetId, col, row }: Position): string {
+  const marks =
+    session.get<readonly { kind: string; text: string; sheetId: string; zone: Place["zone"] }[]>("getMarks");
+  const found = marks.filter(
+    (mark) => mark.kind === "note" && mark.sheetId === sheetId && mark.zone.left === col && mark.zone.top === row,
+  );
+  return found[found.length - 1]?.text ?? "";
+}
+
+export function activate(session: Session, { sheetId, zone }: Place): void {
+  session.flush();
+  const { model } = session.engine;
+  const from = session.get<string>("getActiveSheetId");
+  if (from !== sheetId) session.engine.run("ACTIVATE_SHEET", { sheetIdFrom: from, sheetIdTo: sheetId });
+  const { selection } = model as unknown as { selection: { selectZone(anchor: object): void } };
+  selection.selectZone({ cell: { col: zone.left, row: zone.top }, zone });
+}

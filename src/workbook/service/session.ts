@@ -1,0 +1,105 @@
+import type { Engine } from "../engine/engine.ts";
+import type { Position } from "../engine/library.ts";
+import { joined } from "../engine/patches/joined.ts";
+import type { Command } from "../engine/plugins.ts";
+import { Guard } from "./guard.ts";
+
+export type MenuItem = { readonly caption: string; readonly functionName: string } | "separator";
+export type Shown = {
+  menu: { readonly caption: string; readonly items: readonly MenuItem[] } | undefined;
+  /** `added` is HTML that the script put at the page's end. */
+  sidebar: { readonly title: string; readonly file: string; readonly added?: string } | undefined;
+  messages: string[];
+};
+
+/** Commands that empty cells, whichever hold something. */
+const EMPTYING: ReadonlySet<string> = new Set(["CLEAR_CELLS", "DELETE_CONTENT"]);
+
+/** FNV-1a, 31 bits. */
+const hash = (text: string): number =>
+  [...text].reduce((sum, sign) => Math.imul(sum ^ sign.charCodeAt(0), 16777619), 2166136261) >>> 1;
+
+const key = ({ sheetId, col, row }: Position): string => `${sheetId}!${col}!${row}`;
+
+/**
+ * What the stand-in's objects share: the engine, the guard and the writes that wait. Writes are kept until something is
+ * read or the run ends, so that a script that writes well costs one calculation.
+ */
+export class Session {
+  readonly guard = new Guard();
+  readonly shown: Shown = { menu: undefined, sidebar: undefined, messages: [] };
+  /** The script's own Date, so that `instanceof Date` holds in the script. */
+  Date: DateConstructor = Date;
+  /** Set by a test: another person holds the document's lock. */
+  lockIsTaken = false;
+  private waiting: Command[] = [];
+  private isEmptying = false;
+  private formats = new Map<string, string>();
+  private contents = new Map<string, string>();
+  private ids = new Map<string, number>();
+
+  readonly engine: Engine;
+  readonly htmlFiles: ReadonlySet<string>;
+
+  constructor(engine: Engine, htmlFiles: ReadonlySet<string>) {
+    this.engine = engine;
+    this.htmlFiles = htmlFiles;
+  }
+
+  write(...commands: readonly Command[]): void {
+    for (const command of commands) {
+      if (command.type === "UPDATE_CELL") {
+        const { content, ...position } = command.payload as Position & { content: string };
+        this.contents.set(key(position), content);
+      } else if (EMPTYING.has(command.type)) this.isEmptying = true;
+      this.waiting.push(command);
+    }
+  }
+
+  flush(): void {
+    const commands = this.waiting;
+    if (commands.length === 0) return;
+    this.waiting = [];
+    this.formats.clear();
+    this.contents.clear();
+    this.isEmptying = false;
+    this.engine.runAll(
+      joined(
+        commands,
+        (at) => this.get<{ style?: Readonly<Record<string, unknown>> } | undefined>("getCell", at)?.style,
+      ),
+    );
+  }
+
+  noteFormat(position: Position, format: string): void {
+    this.formats.set(key(position), format);
+  }
+
+  /** What a cell holds, also what waits: "" for nothing. */
+  contentOf(position: Position): string {
+    if (this.isEmptying) this.flush();
+    const waiting = this.contents.get(key(position));
+    return waiting ?? this.get<{ content?: string } | undefined>("getCell", position)?.content ?? "";
+  }
+
+  /** The number format of a cell, also one that waits. */
+  formatOf(position: Position): string {
+    const waiting = this.formats.get(key(position));
+    return waiting ?? this.get<{ format?: string } | undefined>("getCell", position)?.format ?? "";
+  }
+
+  /** The number by which scripts know a sheet; the same whenever the workbook is opened, as it is in a spreadsheet. */
+  numberOf(sheetId: string): number {
+    const known = this.ids.get(sheetId);
+    if (known !== undefined) return known;
+    const taken = new Set(this.ids.values());
+    let made = hash(sheetId);
+    while (taken.has(made)) made += 1;
+    this.ids.set(sheetId, made);
+    return made;
+  }
+
+  get<T>(getter: string, ...args: unknown[]): T {
+    return this.engine.get<T>(getter, ...args);
+  }
+}

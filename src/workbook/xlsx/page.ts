@@ -1,0 +1,41 @@
+import type { Worksheet } from "exceljs";
+import { WORKED_OUT } from "../../../shared/sheet/model.ts";
+
+const A4 = 9;
+const MARGINS = { left: 0.4, right: 0.4, top: 0.5, bottom: 0.5, header: 0.2, footer: 0.2 };
+/** A4 inside these margins, in pixels of 96 to the inch. */
+const SHORT = (8.27 - 0.8) * 96;
+const LONG = (11.69 - 1) * 96;
+/** Smaller than this, 10 point type is under 6 points on paper; several pages read better. */
+const LEAST_SCALE = 0.6;
+
+/** A sheet of so many pixels: one page where it can be read; else pages as wide as the sheet, and on their side where it is wider than a page. */
+export function pageOf(width: number, height: number): Partial<Worksheet["pageSetup"]> {
+  const isOnePage = Math.min(SHORT / width, LONG / height) >= LEAST_SCALE;
+  return {
+    paperSize: A4,
+    orientation: isOnePage || SHORT / width >= LEAST_SCALE ? "portrait" : "landscape",
+    fitToPage: true,
+    fitToWidth: 1,
+    fitToHeight: isOnePage ? 1 : 0,
+    horizontalCentered: true,
+    margins: MARGINS,
+  };
+}
+
+/** How many columns and rows are for paper: those before what the sheet only works with, beside or below. */
+export function printed(
+  columns: number,
+  rows: number,
+  textAt: (column: number, row: number) => string,
+): { readonly columns: number; readonly rows: number } {
+  let most = columns;
+  for (let row = 0; row < rows; row++) {
+    for (let column = 0; column < most; column++) {
+      if (!textAt(column, row).startsWith(WORKED_OUT)) continue;
+      if (column === 0) return { columns: most, rows: row };
+      most = column;
+    }
+  }
+  return { columns: most, rows };
+}

@@ -1,0 +1,159 @@
+import type { CellErrorValue, Worksheet } from "exceljs";
+import type { Engine, FormulaCell } from "../engine/engine.ts";
+import type { EvaluatedCell, Position, Zone } from "../engine/library.ts";
+import { a1Of } from "../engine/places.ts";
+import type { PlacedMark } from "../engine/plugins.ts";
+import { WORKBOOK_NAME } from "../service/sheets.ts";
+import { portable } from "./formula.ts";
+import { argb, cellStyle, columnWidth, type Lines, type Look, rowHeight } from "./looks.ts";
+import { pageOf, printed } from "./page.ts";
+import { writeConditionals, writeValidations } from "./rules.ts";
+
+type NamedRange = { readonly name: string; readonly range: { readonly sheetId: string; readonly zone: Zone } };
+type Value = number | string | boolean | null | CellErrorValue;
+
+const KNOWN_ERRORS = ["#N/A", "#REF!", "#NAME?", "#DIV/0!", "#NULL!", "#VALUE!", "#NUM!"] as const;
+
+/**
+ * The whole workbook as an .xlsx file: plain formulas as formulas that any program calculates again when it opens the
+ * file, cells of custom functions as the values they show, with a note on the cell that held the function.
+ */
+export async function toXlsx(engine: Engine): Promise<Buffer> {
+  const { default: exceljs } = await import("exceljs");
+  const book = new exceljs.Workbook();
+  book.title = WORKBOOK_NAME;
+  book.calcProperties.fullCalcOnLoad = true;
+  const all = engine.get<readonly string[]>("getSheetIds");
+  const isFilled = (id: string) => engine.get<readonly Position[]>("getEvaluatedCellsPositions", id).length > 0;
+  // The empty sheet that every new workbook starts with is not worth a page.
+  const sheetIds = all.some(isFilled) ? all.filter(isFilled) : all;
+  for (const sheetId of sheetIds) book.addWorksheet(engine.get<string>("getSheetName", sheetId));
+  for (const sheetId of sheetIds) {
+    const sheet = book.getWorksheet(engine.get<string>("getSheetName", sheetId));
+    if (!sheet) continue;
+    writeShape(engine, sheet, sheetId);
+    writeCells(engine, sheet, sheetId);
+    writeValidations(engine, book, sheet, sheetId);
+    writeConditionals(engine, sheet, sheetId);
+  }
+  for (const { name, range } of engine.get<readonly NamedRange[]>("getNamedRanges")) {
+    const sheet = engine.get<string>("getSheetName", range.sheetId).replace(/'/g, "''");
+    book.definedNames.add(`'${sheet}'!${a1Of(engine.library, range.zone).replace(/([A-Z]+)(\d+)/g, "$$$1$$$2")}`, name);
+  }
+  return Buffer.from(await book.xlsx.writeBuffer());
+}
+
+function writeShape(engine: Engine, sheet: Worksheet, sheetId: string): void {
+  const { xSplit, ySplit } = engine.get<{ xSplit: number; ySplit: number }>("getPaneDivisions", sheetId);
+  const showGridLines = engine.get<boolean>("getGridLinesVisibility", sheetId);
+  const frozen = xSplit > 0 || ySplit > 0;
+  sheet.views = [frozen ? { state: "frozen", xSplit, ySplit, showGridLines } : { state: "normal", showGridLines }];
+  const { color } = engine.get<{ color?: string }>("getSheet", sheetId);
+  if (color) sheet.properties.tabColor = argb(color);
+  const { right, bottom } = usedZone(engine.get<readonly { id: number }[]>("getCells", sheetId), (id) =>
+    engine.get<Position>("getCellPosition", id),
+  );
+  for (let col = 0; col <= right; col++)
+    sheet.getColumn(col + 1).width = columnWidth(engine.get<number>("getColSize", sheetId, col));
+  for (let row = 0; row <= bottom; row++) {
+    const size = engine.get<number | undefined>("getUserRowSize", sheetId, row);
+    if (size !== undefined) sheet.getRow(row + 1).height = rowHeight(size);
+  }
+  const { columns, rows } = printed(right + 1, bottom + 1, (col, row) => {
+    const { value } = engine.evaluated({ sheetId, col, row });
+    return typeof value === "string" ? value : "";
+  });
+  const sum = (count: number, size: (at: number) => number) =>
+    Array.from({ length: count }, (_, at) => size(at)).reduce((all, one) => all + one, 0);
+  const width = sum(columns, (col) => engine.get<number>("getColSize", sheetId, col));
+  const height = sum(rows, (row) => engine.get<number>("getRowSize", sheetId, row));
+  sheet.pageSetup = { ...sheet.pageSetup, ...pageOf(width, height) };
+  if (columns <= right || rows <= bottom) {
+    const area = a1Of(engine.library, { left: 0, top: 0, right: columns - 1, bottom: rows - 1 });
+    // exceljs puts a $ before the columns itself.
+    sheet.pageSetup.printArea = area.replace(/([A-Z]+)(\d+)/g, "$1$$$2");
+  }
+}
+
+function usedZone(
+  cells: readonly { id: number }[],
+  positionOf: (id: number) => Position,
+): { right: number; bottom: number } {
+  const places = cells.map(({ id }) => positionOf(id));
+  return { right: Math.max(0, ...places.map(({ col }) => col)), bottom: Math.max(0, ...places.map(({ row }) => row)) };
+}
+
+function writeCells(engine: Engine, sheet: Worksheet, sheetId: string): void {
+  const spilled = new Set<string>();
+  const styled = engine
+    .get<readonly { id: number }[]>("getCells", sheetId)
+    .map(({ id }) => engine.get<Position>("getCellPosition", id));
+  const filled = engine.get<readonly Position[]>("getEvaluatedCellsPositions", sheetId);
+  const places = new Map([...styled, ...filled].map((place) => [`${place.col},${place.row}`, { ...place, sheetId }]));
+  for (const position of places.values()) {
+    const cell = sheet.getCell(position.row + 1, position.col + 1);
+    const look = engine.get<Look>("getCellStyle", position);
+    const evaluated = engine.evaluated(position);
+    cell.style = cellStyle(look ?? {}, engine.get<Lines | null>("getCellBorder", position), evaluated.format);
+    if (!spilled.has(cell.address)) cell.value = storedValue(evaluated);
+    writeFormula(engine, sheet, position, spilled);
+  }
+  for (const { kind, text, zone, sheetId: on } of engine.get<readonly PlacedMark[]>("getMarks")) {
+    if (kind === "note" && on === sheetId) sheet.getCell(zone.top + 1, zone.left + 1).note = text;
+  }
+}
+
+function writeFormula(engine: Engine, sheet: Worksheet, position: Position, spilled: Set<string>): void {
+  const held = engine.get<FormulaCell | undefined>("getCell", position);
+  if (!held?.isFormula) return;
+  const canonical = held.compiledFormula.toFormulaString(engine.model.getters);
+  const cell = sheet.getCell(position.row + 1, position.col + 1);
+  const evaluated = engine.evaluated(position);
+  const made = readable(engine, canonical);
+  if (made.kind === "value") {
+    const why = evaluated.type === "error" && evaluated.message ? ` It says: ${evaluated.message}` : "";
+    cell.note = `computed by ${made.because} in Gramwright.${why}`;
+    return;
+  }
+  const zone = engine.get<Zone | undefined>("getSpreadZone", position);
+  const several = zone && (zone.right > zone.left || zone.bottom > zone.top);
+  const result = storedValue(evaluated);
+  if (made.kind === "formula" && !several) {
+    cell.value = { formula: made.text, ...(result === null ? {} : { result }) } as never;
+    return;
+  }
+  const whole = zone ?? { left: position.col, right: position.col, top: position.row, bottom: position.row };
+  const width = whole.right - whole.left + 1;
+  const results = Array.from({ length: whole.bottom - whole.top + 1 }, (_, down) =>
+    Array.from(
+      { length: width },
+      (_, across) =>
+        storedValue(engine.evaluated({ sheetId: position.sheetId, col: whole.left + across, row: whole.top + down })) ??
+        "",
+    ),
+  );
+  // exceljs types leave out the kind of a filled formula.
+  const { fillFormula } = sheet as unknown as {
+    fillFormula(a1: string, text: string, results: unknown, kind: "array"): void;
+  };
+  fillFormula.call(sheet, a1Of(engine.library, whole), made.text, results, "array");
+  for (let row = whole.top; row <= whole.bottom; row++) {
+    for (let col = whole.left; col <= whole.right; col++) spilled.add(engine.library.helpers.toXC(col, row));
+  }
+}
+
+/** A formula that cannot be read (a person's slip) keeps its error. */
+function readable(engine: Engine, canonical: string): ReturnType<typeof portable> {
+  try {
+    return portable(engine.library, canonical);
+  } catch {
+    return { kind: "value", because: "a formula that cannot be read" };
+  }
+}
+
+function storedValue({ type, value }: EvaluatedCell): Value {
+  if (type === "empty" || value === "") return null;
+  if (type !== "error") return value;
+  const error = KNOWN_ERRORS.find((known) => known === value) ?? "#VALUE!";
+  return { error } as CellErrorValue;
+}

@@ -1,0 +1,100 @@
+// What a sheet over all formula sheets asks of the spreadsheet's service: one look finds them, and one list tells what they hold.
+import { beforeAll, describe, expect, test, vi } from "vitest";
+import type { WorkbookHost } from "../../src/workbook/host.ts";
+import { serialOf } from "../../templates/demo/days.ts";
+import { demoShop } from "../../templates/demo/shop.ts";
+import { TEMPLATES } from "../../templates/index.ts";
+import { buildSheet, HANDOUT, workbook } from "../templates/sheet-support.ts";
+
+vi.setConfig({ testTimeout: 300_000, hookTimeout: 300_000 });
+
+const OPTIONS = { weight: "g", temperature: "C", length: "cm", parts: [] } as const;
+const MOST = 40;
+
+describe("the demo shop", () => {
+  test(`no sheet of it takes more than ${MOST} calls that read or write`, async () => {
+    const book = await workbook();
+    const counts = demoShop(serialOf(2025, 11, 30)).map((asked) => {
+      const { sheet } = book.answer(asked) as { sheet: string };
+      return [sheet, book.trail.length] as const;
+    });
+    expect(counts.filter(([, calls]) => calls > MOST)).toEqual([]);
+    expect(counts.filter(([, calls]) => calls < 20)).toEqual([]);
+  });
+});
+
+describe("a shop of many formula sheets", () => {
+  let book: WorkbookHost;
+  const PRICES = { ask: "build", template: "prices", options: { ...OPTIONS, parts: ["products"] } };
+  const dayOf = (...sheets: string[]) => ({
+    ask: "day",
+    day: "2026-01-31",
+    orders: sheets.map((sheet) => ({ sheet, pieces: 10 })),
+  });
+  const count = (asked: object): number => {
+    const { sheet } = book.answer(asked) as { sheet: string };
+    const shown = book.shownTexts(sheet, book.usedRange(sheet)).flat();
+    for (const text of shown) expect(text).not.toMatch(/^#/);
+    return book.trail.length;
+  };
+  const build = async (from: number, to: number) => {
+    for (let at = from; at <= to; at++)
+      await buildSheet({ ...HANDOUT, title: `Loaf ${at}` }, { book, options: OPTIONS });
+  };
+  const both = () => [count(PRICES), count(dayOf("Loaf 1", "Loaf 2"))];
+  beforeAll(async () => {
+    book = await workbook();
+    book.answer({
+      ask: "build",
+      template: "larder",
+      values: { ingredient: ["Flour", "Salt"], price: [20, 3], pack: ["25 kg", "1 kg"] },
+    });
+  });
+
+  test("the price sheet and the day sheet take no more than any other sheet may, and no more for more formula sheets", async () => {
+    await build(1, 5);
+    expect(Math.max(...both())).toBeLessThanOrEqual(MOST);
+    await build(6, 6);
+    book.answer({ ask: "list" });
+    expect(book.trail.length).toBeLessThanOrEqual(MOST);
+    const six = both();
+    expect(Math.max(...six)).toBeLessThanOrEqual(MOST);
+    for (let at = 1; at <= 5; at++)
+      book.answer({ ask: "build", template: "bake-off-log", options: OPTIONS, values: {} });
+    await build(7, 40);
+    // Their own first names are taken by now: to find the second one free is a call more, the third two.
+    expect(both().map((calls, at) => calls - (six[at] ?? 0))).toEqual([1, 1]);
+  });
+
+  test("a formula sheet takes no more for its row in the list", () => {
+    book.answer({ ask: "build", template: "mix-log", options: OPTIONS, values: {} });
+    for (const { name, parts, sample } of TEMPLATES) {
+      book.answer({ ask: "build", template: name, options: { ...OPTIONS, parts }, values: sample });
+      expect(book.trail).toContain("appendRow");
+      expect(book.trail.length).toBeLessThanOrEqual(MOST);
+    }
+  });
+
+  test("a sheet whose tab has another name than its title is found by its name", async () => {
+    book.renameSheet("Loaf 3", "Friday loaf");
+    // Two tabs that took each other's names: every name is there, and none is the right sheet's.
+    book.renameSheet("Loaf 4", "between");
+    book.renameSheet("Loaf 5", "Loaf 4");
+    book.renameSheet("between", "Loaf 5");
+    const { sheet } = book.answer(dayOf("Friday loaf", "Loaf 4")) as { sheet: string };
+    const formulas = book.formulas(sheet, book.usedRange(sheet)).flat().join(" ");
+    expect(formulas).toContain("'Friday loaf'!");
+    expect(formulas).not.toContain("'Loaf 3'!");
+    // The day's dough of the tab Loaf 4 follows that tab, which has the title Loaf 5.
+    expect(book.values("Loaf 4", "A1:A1")).toEqual([["Loaf 5"]]);
+    const all = () => book.values(sheet, "A6:E12").find((row) => row[1] === "Loaf 4");
+    expect(all()?.[0]).toBe(10);
+    const dough = Number(all()?.[2]);
+    const [weight] = book.values("Loaf 4", "A1:J60").flatMap((row, down) => {
+      const at = row.indexOf(390);
+      return at < 0 ? [] : [`${"ABCDEFGHIJ"[at]}${down + 1}`];
+    });
+    book.type("Loaf 4", weight ?? "", "780");
+    expect(Number(all()?.[2])).toBeCloseTo(2 * dough, 6);
+  });
+});

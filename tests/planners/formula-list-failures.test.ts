@@ -1,0 +1,46 @@
+// A list of formula sheets and its rows are whole or not there when the spreadsheet's service fails.
+import { describe, expect, test, vi } from "vitest";
+import type { WorkbookHost } from "../../src/workbook/host.ts";
+import { HANDOUT, workbook } from "../templates/sheet-support.ts";
+
+vi.setConfig({ testTimeout: 300_000, hookTimeout: 300_000 });
+
+const LIST = "All formulas";
+const UNITS = { weight: "g", temperature: "C", length: "cm" } as const;
+const rowsOf = (book: WorkbookHost) => book.shownTexts(LIST, "A7:F20").filter((row) => row[0] !== "");
+
+describe("where a call of the service fails", () => {
+  /** Asks with each call failing in turn, and gives how many there are. */
+  function inTurn(book: WorkbookHost, asked: object, isAsBefore: () => void): number {
+    for (let fails = 1; fails < 200; fails++) {
+      book.failAt(fails);
+      const reply = book.ask(asked);
+      book.failAt(undefined);
+      if (reply.ok) return fails - 1;
+      isAsBefore();
+    }
+    throw new Error("it never ends");
+  }
+
+  test("a list is there or not, a formula sheet and its row are both there or both not", async () => {
+    const book = await workbook();
+    const loaf = (at: number) => ({
+      ask: "build",
+      template: "pan-loaf",
+      options: { ...UNITS, parts: ["water"] },
+      values: { ...HANDOUT, title: `Loaf ${at}` },
+    });
+    for (let at = 1; at <= 2; at++) book.answer(loaf(at));
+    const names = () => [...book.sheetNames()].sort();
+    const before = names();
+    expect(inTurn(book, { ask: "list" }, () => expect(names()).toEqual(before))).toBeGreaterThan(20);
+    expect(names()).toEqual([...before, LIST].sort());
+    const listed = book.shownTexts(LIST, book.usedRange(LIST));
+    const isAsBefore = () => {
+      expect(names()).toEqual([...before, LIST].sort());
+      expect(book.shownTexts(LIST, book.usedRange(LIST))).toEqual(listed);
+    };
+    expect(inTurn(book, loaf(3), isAsBefore)).toBeGreaterThan(25);
+    expect(rowsOf(book).map(([title]) => title)).toEqual(["Loaf 1", "Loaf 2", "Loaf 3"]);
+  });
+});

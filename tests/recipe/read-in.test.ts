@@ -1,0 +1,327 @@
+// Recipes as people find them, read by the add-on in the local workbook, and the sheets that come of them.
+import { describe, expect, test, vi } from "vitest";
+import type { ReadAnswer, ReadLine } from "../../shared/protocol/read-in.ts";
+import { LARDER_NAME } from "../../shared/sheet/model.ts";
+import { buildSheet, workbook } from "../templates/sheet-support.ts";
+import { CASES } from "./text-cases.ts";
+import { RECIPES } from "./text-data.ts";
+
+// Building a sheet in the local workbook takes seconds on a busy computer.
+vi.setConfig({ testTimeout: 60_000 });
+
+const book = await workbook();
+const asked = (text: string, name = "") => ({ text, name });
+const read = (text: string, cups = "US", name = ""): ReadAnswer =>
+  book.answer({ ask: "read", cups, lines: text.split("\n").map((line) => asked(line, name)) }) as ReadAnswer;
+const line = (text: string, cups = "US", name = ""): ReadLine => {
+  const [only, ...others] = read(text, cups, name).lines;
+  expect(others, text).toEqual([]);
+  if (only === undefined) throw new Error(`${text} was dropped`);
+  return only;
+};
+const near = (actual: number | null, wanted: number, within: number, what: string) => {
+  expect(typeof actual, what).toBe("number");
+  expect(Math.abs((actual ?? 0) - wanted), `${what}: ${actual}`).toBeLessThanOrEqual(within);
+};
+
+/** Every line comes back, with all it needs or with a question. */
+const isHonest = ({ is, name, kind, grams, asks, says, text }: ReadLine) => {
+  if (is === "ingredient") expect(name !== "" && kind !== "" && grams !== null, `${text}: ${asks}`).toBe(asks === "");
+  else
+    expect([name, kind, grams, asks]).toEqual([
+      is === "aside" && says.startsWith("Not counted") ? name : "",
+      kind,
+      null,
+      "",
+    ]);
+};
+
+describe.each(CASES)("published: $source", ({ cups = "US", lines }) => {
+  test("gives the grams that its source prints", () => {
+    const { lines: got } = read(lines.map(([text]) => text).join("\n"), cups);
+    expect(got.map(({ text }) => text)).toEqual(lines.map(([text]) => text.trim()));
+    got.forEach((one, at) => {
+      isHonest(one);
+      const [text, grams, within] = lines[at] ?? ["", 0, 0];
+      near(one.grams, grams, within || 1e-6 * grams, text);
+    });
+  });
+});
+
+describe.each(RECIPES)("in the style of $title", ({ cups, lines }) => {
+  test("gives the grams worked out by hand, or a question", () => {
+    for (const [text, ingredient, grams] of lines) {
+      const one = line(text, cups, ingredient);
+      isHonest(one);
+      if (grams === null) {
+        expect(one.grams, text).toBeNull();
+        expect(one.is === "heading" || one.asks !== "", text).toBe(true);
+        continue;
+      }
+      const wanted = typeof grams === "number" ? grams : (grams[0] + grams[1]) / 2;
+      near(one.grams, wanted, wanted * 0.004, text);
+      if (typeof grams !== "number") expect(one.says).toMatch(/the middle is taken/);
+    }
+  });
+});
+
+/** Written down before the reader was tried on them; grams as written, or by the household weights of USDA SR28. */
+const STYLES: readonly {
+  readonly style: string;
+  readonly text: string;
+  readonly rows: readonly (readonly [name: string, kind: string, grams: number])[];
+  readonly title?: string;
+  readonly headings?: readonly string[];
+  readonly asides?: number;
+  readonly questions?: readonly RegExp[];
+}[] = [
+  {
+    style: "bullets, a title and a yield",
+    text: "Quay rolls\nMakes 24\n• 1 kg bread flour\n• 620 g water\n• 20 g salt\n• 12 g instant yeast",
+    title: "Quay rolls",
+    rows: [
+      ["bread flour", "flour", 1000],
+      ["water", "water", 620],
+      ["salt", "salt", 20],
+      ["instant yeast", "yeast", 12],
+    ],
+    asides: 2,
+  },
+  {
+    style: "name, dash, amount",
+    text: "flour – 500g\nwater – 325 g\nbutter — 25g\nsugar - 10 g\nsalt- 10g",
+    rows: [
+      ["flour", "flour", 500],
+      ["water", "water", 325],
+      ["butter", "fat", 25],
+      ["sugar", "sugar", 10],
+      ["salt", "salt", 10],
+    ],
+  },
+  {
+    style: "sections, and the preferment named again",
+    text: "For the poolish:\n300 g bread flour\n300 g water\n0.5 g instant yeast\nFor the dough:\n700 g bread flour\n370 g water\n20 g salt\nall of the poolish",
+    headings: ["For the poolish:", "For the dough:"],
+    rows: [
+      ["bread flour", "flour", 300],
+      ["water", "water", 300],
+      ["instant yeast", "yeast", 0.5],
+      ["bread flour", "flour", 700],
+      ["water", "water", 370],
+      ["salt", "salt", 20],
+    ],
+    asides: 1,
+  },
+  {
+    style: "sections that give the preferment's weight, rounded",
+    text: "Poolish\n500 g bread flour\n500 g water\nFinal dough\n500 g bread flour\n1000 g poolish\n20 g salt",
+    headings: ["Poolish", "Final dough"],
+    rows: [
+      ["bread flour", "flour", 500],
+      ["water", "water", 500],
+      ["bread flour", "flour", 500],
+      ["salt", "salt", 20],
+    ],
+    asides: 1,
+  },
+  {
+    style: "a levain with its hydration",
+    text: "900 g bread flour\n200 g levain (100% hydration)\n600 g water\n20 g sea salt",
+    rows: [
+      ["bread flour", "flour", 900],
+      ["levain", "levain 100%", 200],
+      ["water", "water", 600],
+      ["sea salt", "salt", 20],
+    ],
+  },
+  {
+    style: "notes in brackets, cups and spoons",
+    text: "3 cups all-purpose flour (sifted twice)\n1 cup milk (warm, not hot)\n2 tablespoons sugar (plus more for the top)\n1 teaspoon salt (fine)",
+    rows: [
+      ["all-purpose flour", "flour", 375],
+      ["milk", "dairy", 244],
+      ["sugar", "sugar", 25.2],
+      ["salt", "salt", 6],
+    ],
+  },
+  {
+    style: "all in one line",
+    text: "500 g flour, 300 g water, 10 g salt and 5 g instant yeast",
+    rows: [
+      ["flour", "flour", 500],
+      ["water", "water", 300],
+      ["salt", "salt", 10],
+      ["instant yeast", "yeast", 5],
+    ],
+  },
+  {
+    style: "a sheet's columns, with percentages beside the grams",
+    text: "Bread flour, 1000 g, 100%\nWater, 700 g, 70%\nSalt, 20 g, 2%",
+    rows: [
+      ["Bread flour", "flour", 1000],
+      ["Water", "water", 700],
+      ["Salt", "salt", 20],
+    ],
+  },
+  {
+    style: "with its method below",
+    text: "Harbour buns\n500 g bread flour\n300 g milk\nMethod\n1. Mix the flour with 250 g of the milk for 8 minutes.\n2. Bake at 220 °C for 15 minutes.",
+    title: "Harbour buns",
+    headings: ["Method"],
+    rows: [
+      ["bread flour", "flour", 500],
+      ["milk", "dairy", 300],
+    ],
+    asides: 3,
+  },
+  {
+    style: "what cannot be weighed",
+    text: "500 g bread flour\n1 tsp kosher salt\na handful of raisins\nsalt to taste\n30 g Zauberpulver\n150 g ripe starter\nflour, for dusting",
+    rows: [["bread flour", "flour", 500]],
+    asides: 1,
+    questions: [
+      /weighs 2\.8 g to 5 g/,
+      /"handful" has no weight/,
+      /No amount is written/,
+      /What kind is it/,
+      /How wet is it/,
+    ],
+  },
+];
+
+describe.each(STYLES)("$style", ({ text, rows, title = "", headings = [], asides = 0, questions = [] }) => {
+  const answer = read(text);
+  test("gives every row, and keeps what is none", () => {
+    answer.lines.forEach(isHonest);
+    const clear = answer.lines.filter(({ is, asks }) => is === "ingredient" && asks === "");
+    expect(clear.map(({ name, kind }) => [name, kind])).toEqual(rows.map(([name, kind]) => [name, kind]));
+    rows.forEach(([name, , grams], at) => {
+      near(clear[at]?.grams ?? null, grams, grams * 1e-9, name);
+    });
+    expect(answer.title).toBe(title);
+    expect(answer.lines.filter(({ is }) => is === "heading").map((one) => one.text)).toEqual(headings);
+    expect(answer.lines.filter(({ is }) => is === "aside")).toHaveLength(asides);
+  });
+  test("asks what it cannot know", () => {
+    const open = answer.lines.map(({ asks }) => asks).filter((asks) => asks !== "");
+    expect(open).toHaveLength(questions.length);
+    questions.forEach((question, at) => {
+      expect(open[at]).toMatch(question);
+    });
+  });
+});
+
+describe("a line is never dropped, doubled or guessed in silence", () => {
+  test("amounts side by side that disagree are remarked", () => {
+    // 2.33 tbsp of salt are 42 g by USDA SR28; the card's 2 oz are 35 % more.
+    expect(line("salt 2 oz (2.33 tbsp)").says).toMatch(/56\.7 g is taken, 41\.9 g is written beside it, 35 % apart/);
+  });
+  test("a preferment that weighs more than its section is asked about", () => {
+    const { lines } = read("Poolish:\n500 g flour\n500 g water\nDough:\n500 g flour\n1200 g poolish");
+    expect(lines[5]).toMatchObject({ is: "ingredient", grams: null });
+    expect(lines[5]?.asks).toMatch(/counted twice\? .*1000 g in all, and here stand 1200 g/);
+  });
+  test("a name that a person gives is looked up instead of the line's", () => {
+    expect(line("1 cup Mehl").asks).toMatch(/which the larder does not know/);
+    expect(line("1 cup Mehl", "US", "all-purpose flour")).toMatchObject({
+      name: "all-purpose flour",
+      kind: "flour",
+      grams: 125,
+      asks: "",
+    });
+  });
+  test("a kind taken from a word of the name says so", () => {
+    expect(line("500 g Roggenmehl")).toMatchObject({ kind: "flour", asks: "" });
+    expect(line("500 g Roggenmehl").says).toMatch(/guess from the word "roggenmehl"/);
+    expect(line("1 cup sour cream")).toMatchObject({ kind: "dairy", grams: 230 });
+  });
+  test("the cups are those of the country", () => {
+    // Australian cup 250 mL, tablespoon 20 mL; water 1 g/mL.
+    near(line("2½ cups water", "AU").grams, 625, 1e-9, "AU");
+    near(line("2½ cups water", "US").grams, 591.47, 0.01, "US");
+  });
+  test("the shop's own larder counts first, and one that cannot be read is left aside aloud", async () => {
+    const shop = await workbook();
+    const table = (rows: readonly (readonly string[])[]) => {
+      rows.forEach((row, down) => {
+        row.forEach((cell, across) => {
+          shop.type("Sheet1", `${"ABC"[across]}${down + 1}`, cell);
+        });
+      });
+    };
+    table([
+      ["ingredient", "kind", "measures"],
+      ["quay starter", "levain 100%", ""],
+      ["kosher salt", "salt", "tsp 3.2"],
+    ]);
+    shop.engine.run("CREATE_NAMED_RANGE", {
+      name: LARDER_NAME,
+      ranges: [{ _sheetId: shop.engine.get("getActiveSheetId"), _zone: { left: 0, right: 2, top: 0, bottom: 2 } }],
+    });
+    const ask = () =>
+      shop.answer({
+        ask: "read",
+        cups: "US",
+        lines: [asked("2 tsp kosher salt"), asked("2 cups flour")],
+      }) as ReadAnswer;
+    expect(ask().lines[0]).toMatchObject({ grams: 6.4, kind: "salt", asks: "" });
+    expect(ask().says).toBe("");
+    shop.type("Sheet1", "A3", "quay starter");
+    expect(ask().says).toMatch(/left aside, as it cannot be read: .*another name/);
+    expect(ask().lines[1]).toMatchObject({ grams: 250 });
+  });
+});
+
+describe("what is not a recipe is refused with a sentence", () => {
+  test.each([
+    [{ cups: "XX", lines: [] }, /could not be read\. Close the bench/],
+    [{ cups: "US" }, /could not be read\. Close the bench/],
+    [{ cups: "US", lines: Array(151).fill(asked("1 g salt")) }, /That is 151 lines/],
+    [{ cups: "US", lines: [asked("x".repeat(1001))] }, /Line 1 is no line of a recipe/],
+    [{ cups: "US", lines: [{ text: 5, name: "" }] }, /Line 1 is no line of a recipe/],
+  ])("%j", (rest, sentence) => {
+    expect(book.ask({ ask: "read", ...rest })).toMatchObject({ ok: false, message: expect.stringMatching(sentence) });
+  });
+  test("any text is answered, and every line comes back", () => {
+    const texts = [
+      "(((",
+      "1/0 cup",
+      "½½½ g",
+      "--- 5 ---",
+      "e\u0301 2 cups",
+      "0 g flour",
+      "99999999999999999999 kg flour",
+      "{}",
+      "'",
+    ];
+    const { lines } = read(texts.join("\n"));
+    expect(new Set(lines.map(({ from }) => from)).size).toBe(texts.length);
+    lines.forEach(isHonest);
+  });
+});
+
+describe("formulas in pasted text stay text", () => {
+  const HOSTILE = ['=IMPORTXML("x","y")', "+1+1", "-2+3", "@SUM(A1)", "'=1+1", '=HYPERLINK("x")'];
+  test("on the sheet that is built", async () => {
+    const { sheet, at } = await buildSheet(
+      {
+        title: '=IMPORTXML("x")',
+        ingredient: ["Flour", ...HOSTILE],
+        kind: ["flour", ...HOSTILE.map(() => "other")],
+        weighed: [1000, ...HOSTILE.map(() => 10)],
+        change_1: "=1+1",
+      },
+      { book },
+    );
+    HOSTILE.forEach((text, index) => {
+      const cell = book.cell(sheet, at("ingredient", index + 2));
+      expect(cell.formula).toBeUndefined();
+      expect(cell.value).toBe(text.replace(/^'+/, ""));
+    });
+    expect(book.cell(sheet, at("title")).formula).toBeUndefined();
+    expect(book.cell(sheet, at("change_1")).formula).toBeUndefined();
+  });
+  test("and in what is read", () => {
+    for (const text of HOSTILE) expect(line(text).text).toBe(text);
+  });
+});

@@ -1,0 +1,212 @@
+import { mkdirSync } from "node:fs";
+import { beforeEach, describe, expect, test } from "vitest";
+import type { WorkbookHost } from "../../src/workbook/host.ts";
+import { buildSheet, HANDOUT, workbook } from "../templates/sheet-support.ts";
+import { skipWithoutChromium } from "./browser.ts";
+import { benchPages, type Way } from "./page.ts";
+
+const GRAMS = { weight: "g", temperature: "C", length: "cm" } as const;
+const PICTURES = process.env.PICTURES;
+
+describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"))("planning a day", () => {
+  let book: WorkbookHost;
+  const bench = benchPages((json) => JSON.stringify(book.ask(JSON.parse(json))));
+  beforeEach(async () => {
+    book = await workbook();
+  });
+  const open = async () => {
+    await bench.open();
+    await bench.page.getByRole("button", { name: "Day", exact: true }).click();
+    await bench.wait(100);
+  };
+  const make = () => bench.page.getByRole("button", { name: "Make the day sheet" });
+  const says = (sentence: RegExp) =>
+    expect
+      .poll(async () => (await bench.page.locator(".panel:visible .status").allTextContents()).join(" ").trim())
+      .toMatch(sentence);
+  const looked = async (state: string) => {
+    await bench.checked(state);
+    if (PICTURES === undefined) return;
+    mkdirSync(PICTURES, { recursive: true });
+    await bench.page.screenshot({ path: `${PICTURES}/day-${state}.png`, fullPage: true });
+  };
+
+  test("pieces of two products become one day sheet, built once", async () => {
+    await buildSheet(HANDOUT, { book });
+    await buildSheet({ ...HANDOUT, title: "Rolls" }, { book });
+    await open();
+    await make().waitFor();
+    await make().click();
+    expect(await bench.troubles()).toEqual(["Write how many pieces of at least one product you want."]);
+    await looked("error");
+    await bench.page.clock.runFor(1000);
+    await bench.field("Day").fill("2026-01-31");
+    await bench.field("Hand-out").fill("100");
+    await bench.field("Rolls").fill("2,5e");
+    await make().click();
+    expect((await bench.troubles()).join(" ")).toMatch(/^The number of pieces is "2,5e"/);
+    await bench.page.clock.runFor(1000);
+    await bench.field("Rolls").fill("40 pieces");
+    await make().dblclick();
+    await says(/^Made “Day 2026-01-31”, a sheet of its own\. Type there what is in stock/);
+    expect((await bench.sent()).filter(({ ask }) => ask === "make")).toMatchObject([{ title: "Day 2026-01-31" }]);
+    expect(book.values("Day 2026-01-31", "A7:B8")).toEqual([
+      [100, "Hand-out"],
+      [40, "Rolls"],
+    ]);
+    expect(book.shownTexts("Day 2026-01-31", "A13:C14")).toEqual([
+      ["2026-01-31", "Hand-out", "100"],
+      ["2026-01-31", "Rolls", "40"],
+    ]);
+    await looked("filled");
+  });
+
+  test("orders for several days are one sheet of all of them, and each sheet that is not asked for says why", async () => {
+    await buildSheet(HANDOUT, { book });
+    await buildSheet({ ...HANDOUT, title: "Rolls" }, { book });
+    await buildSheet({ ...HANDOUT, title: "Custard", percent: [] }, { book });
+    await open();
+    const on = (at: number) => bench.page.getByRole("group", { name: `Day ${at}` });
+    await on(1).getByLabel("Hand-out").fill("100");
+    const another = bench.page.getByRole("button", { name: "Orders for another day" });
+    await another.click();
+    await on(2).getByLabel("Rolls").fill("40");
+    await bench.page.clock.runFor(1000);
+    await make().click();
+    expect(await bench.troubles()).toEqual(["Choose the day of these orders.", "Choose the day of these orders."]);
+    expect(await bench.focused()).toBe("Day");
+    await on(1).getByLabel("Day").fill("2026-12-31");
+    await on(2).getByLabel("Day").fill("2027-01-02");
+    await another.click();
+    // The next day is what a third one most often is, and nothing is ordered for it.
+    await expect.poll(() => on(3).getByLabel("Day").inputValue()).toBe("2027-01-03");
+    await on(3).getByLabel("Rolls").fill("7");
+    await looked("several");
+    await on(3).getByRole("button", { name: "Without this day" }).click();
+    expect(await bench.page.locator(".panel:visible .hint").allTextContents()).toContain(
+      "“Custard” is left out: it shows no weights. Type on it how much to make, and its percentages.",
+    );
+    // Another look keeps what is typed.
+    await bench.page.getByRole("button", { name: "Look again" }).click();
+    await bench.page.clock.runFor(1000);
+    expect(await on(2).getByLabel("Rolls").inputValue()).toBe("40");
+    await make().click();
+    await says(
+      /^Made “Day 2026-12-31 – 2027-01-02”, a sheet of its own\. “Custard” is left out: it shows no weights\./,
+    );
+    expect(book.shownTexts("Day 2026-12-31 – 2027-01-02", "A6:C16").filter((row) => /^202/.test(row[0] ?? ""))).toEqual(
+      [
+        ["2026-12-31", "Hand-out", "100"],
+        ["2027-01-02", "Rolls", "40"],
+      ],
+    );
+  });
+
+  test("an empty workbook says what to do, and still builds the logs", async () => {
+    await open();
+    await says(/no formula sheet that makes pieces in this workbook yet\. Build one under Make/);
+    await looked("empty");
+    await bench.page.getByRole("button", { name: "Build a mix log" }).click();
+    await says(/Built “Mix log”, a sheet of its own\./);
+    await bench.page.getByRole("button", { name: "Build a bake-off log" }).click();
+    await says(/Built “Bake-off log”, a sheet of its own\./);
+  });
+
+  test("a larder, then a formula sheet with its cost, then the prices of all", async () => {
+    await open();
+    await says(/no formula sheet that makes pieces/);
+    await bench.page.getByRole("button", { name: "Build a larder" }).click();
+    await says(/Built “Larder”, a sheet of its own\./);
+    await buildSheet(HANDOUT, { book, options: { ...GRAMS, parts: [] } });
+    expect(book.shownTexts("Hand-out", book.usedRange("Hand-out")).flat()).toContain("Cost and price");
+    await bench.page.getByRole("button", { name: "Build a price sheet" }).click();
+    await says(/Built “Prices”, a sheet of its own\./);
+    expect(book.shownTexts("Prices", book.usedRange("Prices")).flat()).toContain("Hand-out");
+  });
+
+  test("a larder of what the shop picks, found by name and kind", async () => {
+    await open();
+    await says(/no formula sheet that makes pieces/);
+    await bench.page.getByRole("button", { name: "Choose its ingredients" }).click();
+    const build = bench.page.getByRole("button", { name: "Build it with these" });
+    await build.waitFor();
+    const search = bench.page.getByLabel("Find an ingredient");
+    const counts = (sentence: RegExp) =>
+      expect.poll(() => bench.page.locator('.panel:visible .hint[role="status"]').textContent()).toMatch(sentence);
+    const results = bench.page.getByRole("group", { name: "Ingredients" });
+    const shown = () => results.locator(".pick:visible").allTextContents();
+    expect((await shown()).length).toBeGreaterThan(100);
+    await build.click();
+    expect(await bench.troubles()).toEqual(["Tick at least one ingredient. Rows of your own are typed on the sheet."]);
+    expect(await bench.focused()).toBe("Find an ingredient");
+    await bench.page.clock.runFor(1000);
+    await search.fill("Rye");
+    expect((await shown()).every((name) => /rye/i.test(name))).toBe(true);
+    await bench.page.getByLabel("medium rye flour", { exact: true }).check();
+    await search.fill("zzz");
+    await counts(/^None fits; try a shorter word, 1 ticked\.$/);
+    // What is ticked stays in sight, and can be taken back there.
+    const before = bench.page.getByRole("group", { name: "Ticked before" });
+    expect(await before.locator("label").allTextContents()).toEqual(["medium rye flour"]);
+    await before.getByLabel("medium rye flour").uncheck();
+    await counts(/, 0 ticked\.$/);
+    await before.getByLabel("medium rye flour").check();
+    // Words in any order, and what else it is called.
+    await search.fill("flour strong WHITE");
+    expect(await shown()).toContain("bread flouralso strong white flour");
+    await search.fill("sugars caster");
+    expect((await shown()).join(" ")).toMatch(/caster/);
+    await looked("found");
+    await search.fill("butter");
+    // With the keyboard alone: the boxes are the next stops after the search.
+    const at = (await shown()).findIndex((name) => name.startsWith("unsalted butter"));
+    for (let stop = 0; stop <= at; stop++) await bench.page.keyboard.press("Tab");
+    expect(await bench.focused()).toBe("unsalted butter");
+    await bench.page.keyboard.press("Space");
+    await counts(/^\d+ shown, 2 ticked\.$/);
+    // Asked for again, the list forgets no tick.
+    await bench.page.getByRole("button", { name: "Choose its ingredients" }).click();
+    await bench.wait(1000);
+    await counts(/^\d+ shown, 2 ticked\.$/);
+    await search.fill("flour");
+    await looked("picking");
+    await build.dblclick();
+    await says(/Built “Larder”, a sheet of its own\./);
+    const { names, kinds } = larderOf(book);
+    expect(names).toEqual(["medium rye flour", "unsalted butter"]);
+    expect(kinds).toEqual(["fat", "flour"]);
+  });
+
+  test("ingredients that cannot be read are said, with another way", async () => {
+    await open();
+    await says(/no formula sheet that makes pieces/);
+    await bench.turn("fails");
+    await bench.page.getByRole("button", { name: "Choose its ingredients" }).click();
+    await bench.wait(100);
+    await says(/could not answer \(Service unavailable\)/);
+  });
+
+  test.each<[Way, number, RegExp]>([
+    ["slow", 2000, /^Making the day sheet …$/],
+    ["fails", 100, /could not answer \(Service unavailable\)/],
+    ["silent", 91_000, /^No answer for 90 seconds\. The sheet may still be on its way/],
+  ])("a server that is %s", async (way, ms, sentence) => {
+    await buildSheet(HANDOUT, { book });
+    await open();
+    await make().waitFor();
+    await bench.field("Hand-out").fill("10");
+    await bench.turn(way);
+    await make().click();
+    await bench.wait(ms);
+    await says(sentence);
+    if (way === "slow") await looked("busy");
+  });
+});
+
+/** The larder's rows as every formula reads them. */
+function larderOf(book: WorkbookHost) {
+  const rows = book.values("Larder", book.usedRange("Larder"));
+  const head = rows.findIndex((row) => row[0] === "Ingredient");
+  const filled = rows.slice(head + 1).filter((row) => row[0] !== "");
+  return { names: filled.map((row) => row[0]).sort(), kinds: filled.map((row) => row[1]).sort() };
+}

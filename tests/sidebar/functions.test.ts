@@ -1,0 +1,165 @@
+import { beforeAll, describe, expect, test } from "vitest";
+import { found } from "../../sidebar/functions/help.ts";
+import { functionHelp } from "../../src/build/help.ts";
+import type { WorkbookHost } from "../../src/workbook/host.ts";
+import { workbook } from "../templates/sheet-support.ts";
+import { skipWithoutChromium } from "./browser.ts";
+import { benchPages, type Way } from "./page.ts";
+
+const HELP = functionHelp();
+
+describe("a function is found by what somebody wants to know", () => {
+  // The words of somebody who does not know the names; the function that answers, worked out from the reference by hand.
+  test.each([
+    ["how much yeast overnight", "BAKE_YEASTTIME"],
+    ["dough for my tin", "BAKE_TINDOUGH"],
+    ["tin", "BAKE_TINCAPACITY"],
+    ["ice", "BAKE_ICE"],
+    ["how much does my pan hold", "BAKE_TINCAPACITY"],
+    ["what should I charge", "BAKE_SELLPRICE"],
+    ["cups to grams", "BAKE_GRAMS"],
+    ["fresh yeast instead of dry", "BAKE_YEASTSWAP"],
+    ["feed my starter", "BAKE_STARTERFEED"],
+    ["water temperature", "BAKE_WATERTEMP"],
+    ["allergens", "BAKE_ALLERGENS"],
+    ["how many mixes", "BAKE_MIXES"],
+    ["hydration", "BAKE_HYDRATION"],
+    ["friction", "BAKE_FRICTION"],
+    ["baker's percentage", "BAKE_FLOURPCT"],
+  ])("%s", (question, name) => {
+    const names = found(HELP, question).map((one) => one.name);
+    expect(names.slice(0, 3), names.join(" ")).toContain(name);
+  });
+  test("nothing asked shows all, nonsense nothing", () => {
+    expect(found(HELP, " ")).toHaveLength(HELP.length);
+    expect(found(HELP, "how much")).toHaveLength(HELP.length);
+    expect(found(HELP, "zzzqqq")).toEqual([]);
+  });
+  test("every function is found by its own name, and by the words of its summary", () => {
+    for (const help of HELP) {
+      expect(found(HELP, help.name)[0]?.name).toBe(help.name);
+      expect(
+        found(HELP, help.summary)
+          .slice(0, 3)
+          .map(({ name }) => name),
+      ).toContain(help.name);
+    }
+  });
+});
+
+const skip = skipWithoutChromium("finding a function in a browser");
+const SHOTS = process.env.SHOTS;
+
+describe.skipIf(skip)("the Functions panel", () => {
+  let host: WorkbookHost;
+  const bench = benchPages((json) => String(host.script.serve("benchAsk", [json])));
+  const shot = async (name: string) => {
+    if (SHOTS !== undefined) await bench.page.screenshot({ path: `${SHOTS}/functions-${name}.png`, fullPage: true });
+  };
+  const status = () => bench.page.locator("details[open] .status").textContent();
+  const insert = () => bench.page.getByRole("button", { name: "Insert at the cursor" });
+  const search = (text: string) => bench.field("What do you want to know?").fill(text);
+  const names = () => bench.page.locator(".functions summary b").allTextContents();
+  const start = async (way: Way = "answers") => {
+    await bench.open(way);
+    await bench.page.getByRole("button", { name: "Functions", exact: true }).click();
+    await expect.poll(() => bench.field("What do you want to know?").count()).toBe(1);
+  };
+  const openDough = async () => {
+    await search("BAKE_DOUGHFOR");
+    await bench.page.locator("summary", { hasText: "BAKE_DOUGHFOR" }).click();
+  };
+
+  beforeAll(async () => {
+    if (!skip) host = await workbook();
+  });
+
+  test("lists all, and finds by words", async () => {
+    await start();
+    expect(await names()).toHaveLength(HELP.length);
+    await shot("all");
+    await bench.checked("all");
+    await search("how much yeast overnight");
+    expect((await names())[0]).toBe("BAKE_YEASTTIME");
+    await shot("found");
+    await bench.checked("found");
+    await search("zzzqqq");
+    expect(await bench.page.getByText("Nothing found.").textContent()).toMatch(/Try one word of it/);
+    await bench.checked("nothing found");
+  });
+
+  test("explains one, by the keyboard alone", async () => {
+    await start();
+    await bench.field("What do you want to know?").focus();
+    await bench.page.keyboard.type("dough for pieces");
+    await bench.page.keyboard.press("Tab");
+    await bench.page.keyboard.press("Enter");
+    const help = HELP.find(({ name }) => name === "BAKE_DOUGHFOR");
+    const open = bench.page.locator("details[open]");
+    await expect.poll(() => open.locator("summary b").textContent()).toBe("BAKE_DOUGHFOR");
+    for (const { name, says, needed } of help?.args ?? []) {
+      expect(await open.getByLabel(`${name}${needed ? "" : " (optional)"}`).count(), name).toBe(1);
+      expect(await open.locator(".hint", { hasText: says }).count(), says).toBeGreaterThan(0);
+    }
+    expect(await open.locator(".example").textContent()).toBe(`Example: ${help?.example} gives ${help?.gives}`);
+    await bench.page.getByRole("button", { name: "Fill in the example" }).click();
+    await shot("open");
+    await bench.checked("open");
+  });
+
+  test("inserts it where the cursor is, once, and says so", async () => {
+    await start();
+    await openDough();
+    await insert().click();
+    expect(await bench.focused()).toBe("pieces");
+    expect((await bench.troubles())[0]).toMatch(/^Still blank: pieces\. How many/);
+    await shot("error");
+    await bench.checked("in error");
+    await bench.wait(1000);
+    await bench.field("pieces").fill("24");
+    await bench.field("weight").fill("0,7");
+    await bench.field("bake_loss (optional)").fill("11 %");
+    await insert().dblclick();
+    await bench.wait(50);
+    await expect.poll(status).toBe("Written into A1 of “Sheet1”.");
+    expect((await bench.sent()).filter(({ ask }) => ask === "insert")).toHaveLength(1);
+    // 24 × 0.7 ÷ 0.89
+    expect(host.cell("Sheet1", "A1").formula).toBe("=BAKE_DOUGHFOR(24;7/10;11/100)");
+    expect(host.cell("Sheet1", "A1").value).toBeCloseTo(18.8764, 4);
+    await shot("inserted");
+    await bench.checked("inserted");
+    await bench.wait(1000);
+    await insert().click();
+    await bench.wait(50);
+    await expect.poll(status).toBe("A1 is not empty, and nothing is written over. Put the cursor into an empty cell.");
+    await bench.checked("refused");
+  });
+
+  test("while it writes it says so", async () => {
+    await start();
+    await openDough();
+    await bench.page.getByRole("button", { name: "Fill in the example" }).click();
+    await bench.turn("slow");
+    await insert().click();
+    await bench.wait(600);
+    expect(await status()).toBe("Writing the formula …");
+    await shot("busy");
+    await bench.checked("busy");
+  });
+
+  test.each<[Way, number, RegExp]>([
+    ["fails", 100, /^The add-on could not answer \(Service unavailable\)\./],
+    ["other account", 100, /signed in to one account only/],
+    ["silent", 31_000, /^The add-on does not answer\..*Look whether the formula is there first\.$/],
+  ])("an insertion that %s is told with a way on", async (way, ms, sentence) => {
+    await start();
+    await openDough();
+    await bench.page.getByRole("button", { name: "Fill in the example" }).click();
+    await bench.turn(way);
+    await insert().click();
+    await bench.wait(ms);
+    expect(await status()).toMatch(sentence);
+    await shot(way.replace(" ", "-"));
+    await bench.checked(way);
+  });
+});

@@ -1,0 +1,177 @@
+// Every panel with the Tab key alone: each control is reached, is seen when it is, has a name, and stands behind nothing.
+import { beforeEach, describe, expect, test } from "vitest";
+import type { WorkbookHost } from "../../src/workbook/host.ts";
+import { buildSheet, HANDOUT, workbook } from "../templates/sheet-support.ts";
+import { skipWithoutChromium } from "./browser.ts";
+import { benchPages } from "./page.ts";
+
+type Stop = { readonly key: string; readonly name: string; readonly says: string };
+
+/** In the page: marks every control that the Tab key should reach. Of radio buttons it reaches the chosen one of each group. */
+function mark(): string[] {
+  const all = [
+    ...document.querySelectorAll<HTMLElement>("input, select, textarea, button, summary, a[href], [tabindex='0']"),
+  ].filter((one) => one.checkVisibility({ visibilityProperty: true }));
+  const reached = all.filter((one) => !(one instanceof HTMLInputElement && one.type === "radio" && !one.checked));
+  reached.forEach((one, at) => {
+    one.dataset.stop = String(at);
+  });
+  return reached.map((one) => one.outerHTML.slice(0, 160));
+}
+
+function stopped(): Stop {
+  const one = document.activeElement as HTMLElement;
+  const field = one as HTMLInputElement;
+  const words = [
+    one.getAttribute("aria-label"),
+    ...[...(field.labels ?? [])].map((label) => label.textContent),
+    one.matches("button, summary") ? one.textContent : "",
+  ];
+  const { top, bottom, left, right } = one.getBoundingClientRect();
+  const foot = [...document.querySelectorAll("footer")].find((node) => node.checkVisibility());
+  const floats = foot !== undefined && getComputedStyle(foot).position === "sticky" && !foot.contains(one);
+  const { outlineStyle, outlineWidth } = getComputedStyle(one);
+  const faults = [
+    outlineStyle === "none" || outlineWidth === "0px" ? "focus not seen" : "",
+    floats && bottom > foot.getBoundingClientRect().top + 1 ? "behind the foot" : "",
+    bottom <= 0 || top >= innerHeight || left < 0 || right > innerWidth + 1 ? "out of sight" : "",
+  ];
+  return {
+    key: one === document.body ? "" : (one.dataset.stop ?? `unmarked ${one.outerHTML.slice(0, 160)}`),
+    name: words.map((text) => (text ?? "").trim()).find((text) => text !== "") ?? "",
+    says: `${one.outerHTML.slice(0, 160)}: ${faults.filter(Boolean).join(", ")}`,
+  };
+}
+
+describe.skipIf(skipWithoutChromium("the keyboard's way through the bench"))("with the keyboard alone", () => {
+  let book: WorkbookHost;
+  const bench = benchPages((json) => JSON.stringify(book.ask(JSON.parse(json))));
+  beforeEach(async () => {
+    book = await workbook();
+    await bench.open();
+  });
+
+  /** Goes through the whole page by Tab, and back to where it began. */
+  const walk = async (state: string) => {
+    await bench.page.clock.resume();
+    await bench.page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+    const wanted = await bench.page.evaluate(mark);
+    const seen = new Map<string, Stop>();
+    // It begins where the focus was last, so that the page's end is passed once.
+    for (let step = 0; step < wanted.length * 2 + 10 && seen.size < wanted.length; step++) {
+      await bench.page.keyboard.press("Tab");
+      const stop = await bench.page.evaluate(stopped);
+      if (stop.key !== "") seen.set(stop.key, stop);
+    }
+    const missed = wanted.filter((_, at) => !seen.has(String(at)));
+    expect(missed, `${state}: not reached`).toEqual([]);
+    const stops = [...seen.values()];
+    expect(
+      stops.filter(({ name }) => name === "").map(({ says }) => says),
+      `${state}: without a name`,
+    ).toEqual([]);
+    expect(
+      stops.filter(({ says }) => !says.endsWith(": ")).map(({ says }) => says),
+      `${state}: faults`,
+    ).toEqual([]);
+    await bench.checked(state);
+  };
+  /** Chooses a panel by keyboard, too. */
+  const panel = async (name: string) => {
+    await bench.page.getByRole("button", { name, exact: true }).focus();
+    await bench.page.keyboard.press("Enter");
+    await bench.wait(200);
+  };
+  const says = (sentence: RegExp) =>
+    expect
+      .poll(
+        async () => {
+          await bench.wait(50);
+          return (await bench.page.locator(".panel:visible .status").allTextContents()).join(" ").trim();
+        },
+        { timeout: 30_000 },
+      )
+      .toMatch(sentence);
+  const press = async (name: string) => {
+    await bench.page.getByRole("button", { name, exact: true }).filter({ visible: true }).focus();
+    await bench.page.keyboard.press("Enter");
+    await bench.wait(900);
+  };
+
+  test.each(["pan-loaf", "hearth-loaf", "levain-loaf", "soft-bun", "laminated", "flat-round", "cake", "cookie"])(
+    "Make, %s, unfolded, empty and in error",
+    async (template) => {
+      await bench.field("Template").selectOption(template);
+      const folded = bench.page.locator("details:not([open]) > summary");
+      for (let left = await folded.count(); left > 0; left--) {
+        await folded.first().focus();
+        await bench.page.keyboard.press("Enter");
+      }
+      const weights = bench.page.getByLabel("A column for weights");
+      if ((await weights.count()) > 0) await weights.check();
+      await walk(template);
+      await press("Build the sheet");
+      expect(await bench.page.locator(".lead:visible").textContent()).toMatch(/before it can be built/);
+      await bench.checked(`${template} in error`);
+    },
+  );
+
+  test("Read in, empty, read and built", async () => {
+    await panel("Read in");
+    await walk("nothing pasted");
+    await bench.wait(900);
+    await bench
+      .field("The recipe, as you found it")
+      .fill("Quay rolls\nMakes 24\n500 g flour\n300 g water\na handful of seeds");
+    await press("Read it");
+    await says(/question is open/);
+    await walk("read");
+    await bench.field("Grams, line 5").fill("30");
+    await press("Build the sheet");
+    await says(/Built/);
+    await walk("built");
+  });
+
+  test("Check and Hand out, without a formula sheet and with one", async () => {
+    await panel("Check");
+    await says(/./);
+    await walk("nothing to check");
+    await panel("Hand out");
+    await says(/no formula sheet/);
+    await walk("nothing to hand out");
+    await buildSheet(HANDOUT, { book });
+    await panel("Check");
+    await says(/^Read “Hand-out”/);
+    await walk("checked");
+    await panel("Hand out");
+    await bench.field("Made for").waitFor();
+    await walk("a card");
+    await bench.field("Made for").selectOption("ingredient");
+    await bench.wait(900);
+    await press("Make the card");
+    await walk("a card in error");
+  });
+
+  test("Day, with orders and the larder's picker", async () => {
+    await buildSheet(HANDOUT, { book });
+    await panel("Day");
+    await bench.field("Hand-out").waitFor();
+    await press("Choose its ingredients");
+    await bench.field("Find an ingredient").fill("rye");
+    await bench.page.keyboard.press("Tab");
+    await bench.page.keyboard.press("Space");
+    await bench.field("Find an ingredient").fill("butter");
+    await walk("picking");
+    await press("Make the day sheet");
+    await walk("day in error");
+  });
+
+  test("Functions, all and one opened", async () => {
+    await panel("Functions");
+    await bench.field("What do you want to know?").waitFor();
+    await bench.field("What do you want to know?").fill("ice");
+    await bench.page.locator(".functions summary").first().focus();
+    await bench.page.keyboard.press("Enter");
+    await walk("a function");
+  });
+});

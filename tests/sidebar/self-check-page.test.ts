@@ -1,0 +1,63 @@
+// The add-on's own check as a person runs it: the menu, the panel, one cell typed, the report.
+import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
+import { TYPED_CELL } from "../../shared/protocol/self-check-probes.ts";
+import { checkExamples } from "../../src/build/page.ts";
+import { type LocalPage, openLocalPage } from "../workbook/local-page.ts";
+import { skipWithoutChromium } from "./browser.ts";
+
+const PICTURES = process.env.PICTURES;
+
+vi.setConfig({ testTimeout: 180_000, hookTimeout: 120_000 });
+
+describe.skipIf(skipWithoutChromium("the check in the page"))("Check this add-on", () => {
+  let local: LocalPage;
+  beforeAll(async () => {
+    local = await openLocalPage();
+  });
+  afterAll(async () => {
+    await local?.close();
+  });
+
+  test("the page says what it is and that the shop is invented, and covers nothing with it", async () => {
+    const { page } = local;
+    const said = page.getByText(/Gramwright in a local workbook.*Tern Quay\s+Bakehouse is an invented shop/s);
+    for (const width of [1440, 1024, 640]) {
+      await page.setViewportSize({ width, height: 1000 });
+      const [about, main] = [await said.boundingBox(), await page.locator("main").boundingBox()];
+      if (about === null || main === null) throw new Error("nothing is shown");
+      expect(about.y).toBeGreaterThanOrEqual(0);
+      expect(about.y + about.height).toBeLessThanOrEqual(main.y);
+      expect(about.x + about.width).toBeLessThanOrEqual(width);
+      if (PICTURES !== undefined) await page.screenshot({ path: `${PICTURES}/local-${width}.png` });
+    }
+    await page.setViewportSize({ width: 1440, height: 1000 });
+  });
+
+  test("calculates every example in a sheet, reports, and removes the sheet", async () => {
+    const { page, mishaps } = local;
+    const bench = page.frameLocator("#bench-frame");
+    const tabs = () => page.locator(".o-sheet-name").allTextContents();
+    const before = await tabs();
+    await page.getByRole("button", { name: "Check this add-on" }).click();
+    await bench.getByRole("heading", { name: "Check this add-on" }).waitFor();
+    await bench.getByRole("button", { name: "Run the check" }).click();
+    await bench.getByText(`All ${checkExamples().length} examples agree.`).waitFor({ timeout: 120_000 });
+    const report = bench.getByLabel("The report, to copy");
+    expect(await report.inputValue()).toContain(`${checkExamples().length} examples in`);
+    expect(await report.inputValue()).toContain("All of them agree.");
+    await local.type(TYPED_CELL, "0.65");
+    await bench.getByRole("button", { name: "Read what I typed" }).click();
+    await bench.getByText("The sheet of the check is removed").waitFor();
+    expect(await report.inputValue()).toMatch(/0\.65 typed into a percent cell: 0\.\d+/);
+    expect(await tabs()).toEqual(before);
+    expect(mishaps).toEqual([]);
+  });
+
+  test("the menu's other entry shows the bench again", async () => {
+    const { page } = local;
+    await page.getByRole("button", { name: "Open the bench" }).click();
+    const bench = page.frameLocator("#bench-frame");
+    await bench.getByRole("button", { name: "Build the sheet" }).waitFor();
+    expect(await bench.getByRole("button", { name: "Run the check" }).count()).toBe(0);
+  });
+});

@@ -1,0 +1,192 @@
+import { describe, expect, test } from "vitest";
+import { packedScript, sidebarHtml } from "../../src/build/page.ts";
+import { skipWithoutChromium } from "./browser.ts";
+import { benchPages } from "./page.ts";
+
+const html = await sidebarHtml();
+
+describe("the built file", () => {
+  const script = /<script>([\s\S]*)<\/script>/.exec(html)?.[1] ?? "";
+  const bench = packedScript(html);
+
+  test("is one file of a fair size that asks for nothing", () => {
+    expect(html.length).toBeLessThan(120 * 1024);
+    for (const text of [html, bench]) expect(/https?:\/\/|src=|@import|url\(|<link/.exec(text)).toBeNull();
+    const reaching = /\bfetch\(|XMLHttpRequest|localStorage|sessionStorage|innerHTML|document\.write|\beval\(/;
+    for (const text of [script, bench]) expect(reaching.exec(text)).toBeNull();
+  });
+
+  test("has nothing that HtmlService takes for a comment", () => {
+    expect(script.length).toBeGreaterThan(10_000);
+    expect(script).not.toContain("`");
+    // Outside regular expressions and divisions, which no slash pair or slash star can begin.
+    expect(/\/\/|\/\*|<!--/.exec(script)).toBeNull();
+  });
+});
+
+const skip = skipWithoutChromium("filling in the bench in a browser");
+
+describe.skipIf(skip)("the bench at 300 px", () => {
+  const bench = benchPages();
+
+  test("pings, and says nothing where all is well", async () => {
+    await bench.open();
+    // Besides it looks for the shop's settings.
+    expect((await bench.sent()).map(({ ask }) => ask).sort()).toEqual(["look", "ping"]);
+    await expect.poll(() => bench.page.getByRole("alert").textContent()).toBe("");
+    await bench.checked("empty");
+  });
+
+  test("is filled in and sends the order once, with what was typed", async () => {
+    await bench.open();
+    await bench.fill();
+    await bench.page.getByRole("button", { name: "Add a size" }).click();
+    expect(await bench.focused()).toBe("Size, size 2");
+    for (const text of ["small", "12", "350", "13"]) {
+      await bench.page.keyboard.type(text);
+      await bench.page.keyboard.press("Tab");
+    }
+    await bench.field("Lost in bowl and on bench %").fill("2");
+    await bench.page.getByRole("heading", { name: "Scale and mixer" }).click();
+    await bench.field("Mixer takes at most g").fill("20 kg");
+    // (24 × 700 ÷ 0.89 + 12 × 350 ÷ 0.87) ÷ 0.98 = 24 187.7 g; ÷ 1.72 = 14 062.6 g; half of the dough a mix
+    const figures = (await bench.page.locator(".figures span").allTextContents()).join(", ").replace(/\s/g, " ");
+    expect(figures).toContain("Dough 24 188 g");
+    expect(figures).toContain("Flour 14 063 g");
+    expect(figures).toContain("in 2 mixes of 12 094 g");
+    await bench.checked("filled");
+    await bench.build().dblclick();
+    await expect.poll(() => bench.status()).toMatch(/^Built “Quay pan loaf”\./);
+    const sheets = await bench.builds();
+    expect(sheets).toHaveLength(1);
+    const [sheet] = sheets;
+    if (sheet === undefined) throw new Error("nothing was built");
+    const column = <T>(many: number, of: (row: number) => T) => Array.from({ length: many }, (_, at) => of(at + 1));
+    expect(sheet.model.name).toBe("pan-loaf");
+    expect(sheet.options).toMatchObject({ weight: "g", temperature: "C", length: "cm" });
+    expect(["title", "by", "tin_shape"].map((name) => sheet.text(name))).toEqual(["Quay pan loaf", "pieces", "box"]);
+    expect(column(2, (row) => sheet.text("size_name", row))).toEqual(["large", "small"]);
+    expect(column(2, (row) => sheet.number("size_pieces", row))).toEqual([24, 12]);
+    expect(column(2, (row) => sheet.number("size_weight", row))).toEqual([700, 350]);
+    expect(column(2, (row) => sheet.number("size_loss", row))).toEqual([0.11, 0.13]);
+    expect(column(6, (row) => sheet.number("percent", row))).toEqual([1, 0.63, 0.02, 0.02, 0.03, 0.02]);
+    const numbers = ["handling_loss", "mixer_limit", "tin_size_1", "tin_size_2", "tin_size_3"];
+    expect(numbers.map((name) => sheet.number(name))).toEqual([0.02, 20000, 21, 11, 9]);
+    expect(["Tin", "Water", "Cost and price"].map((heading) => sheet.says(heading))).toEqual([true, true, false]);
+    await bench.checked("built");
+  });
+
+  test("says what is missing, goes to the first, and sends nothing", async () => {
+    await bench.open();
+    await bench.build().click();
+    expect(await bench.focused()).toBe("Pieces, size 1");
+    expect(await bench.page.locator(".lead").textContent()).toBe("5 things before it can be built:");
+    expect(await bench.field("Pieces, size 1").getAttribute("aria-invalid")).toBe("true");
+    expect(await bench.troubles()).toEqual([
+      "Write how many pieces you want. Write what one piece weighs when it is sold.",
+      "Write the tin's inner length. Write the tin's inner width. Write the tin's inner depth.",
+    ]);
+    await bench.checked("in error");
+    await bench.page.getByRole("button", { name: "Write the tin's inner length." }).click();
+    expect(await bench.focused()).toBe("Length cm");
+    await bench.fill();
+    await expect.poll(() => bench.troubles()).toEqual([]);
+    expect(await bench.page.locator(".lead").textContent()).toBe("");
+    expect(await bench.builds()).toEqual([]);
+  });
+
+  test("says what it cannot read when the field is left, not before", async () => {
+    await bench.open();
+    await bench.field("Sold at g, size 1").pressSequentially("7oo");
+    expect(await bench.troubles()).toEqual([]);
+    await bench.page.keyboard.press("Tab");
+    expect(await bench.page.locator(".trouble:visible").textContent()).toBe(
+      'The weight of size 1 is "7oo", which is not a number; write a weight such as 700.',
+    );
+    await bench.field("Sold at g, size 1").fill("700");
+    expect(await bench.troubles()).toEqual([]);
+  });
+
+  test("flours that make no 100 are told below the table", async () => {
+    await bench.open();
+    await bench.fill();
+    await bench.field("% flour, ingredient 1").fill("90");
+    await bench.field("% flour, ingredient 2").focus();
+    expect(await bench.troubles()).toEqual([]);
+    await bench.field("Name of the formula").focus();
+    expect(await bench.page.locator(".trouble:visible").textContent()).toBe(
+      "The percentages have flour rows that add up to 90; all flours together make 100 (or 100%).",
+    );
+    await bench.build().click();
+    expect(await bench.focused()).toBe("% flour, ingredient 1");
+    await bench.checked("flours");
+  });
+
+  test("percentages are typed down the column, or all in one", async () => {
+    await bench.open();
+    await bench.field("% flour, ingredient 1").selectText();
+    await bench.page.keyboard.type("100/67/2/1");
+    await bench.page.keyboard.press("Enter");
+    const column = () =>
+      bench.page
+        .locator(".ingredients .row:not(.heads) input.number:visible")
+        .evaluateAll((all) => all.map((one) => (one as HTMLInputElement).value));
+    expect(await column()).toEqual(["100", "67", "2", "1", "3", "2"]);
+    expect(await bench.focused()).toBe("% flour, ingredient 2");
+    await bench.page.keyboard.type("65\n");
+    expect(await column()).toEqual(["100", "65", "2", "1", "3", "2"]);
+    await bench.page.getByRole("button", { name: "Take out ingredient 5" }).click();
+    expect(await column()).toEqual(["100", "65", "2", "1", "2"]);
+    expect(await bench.focused()).toBe("Name, ingredient 5");
+    await bench.field("% flour, ingredient 5").focus();
+    await bench.page.keyboard.press("Enter");
+    expect(await bench.focused()).toBe("% flour, ingredient 6");
+  });
+
+  test("cells copied from a sheet fill the table", async () => {
+    await bench.open();
+    await bench.field("Name, ingredient 5").evaluate((input) => {
+      const clipboardData = new DataTransfer();
+      clipboardData.setData("text/plain", "Rye\tflour\t10\r\nLevain\tlevain 100%\t20%\r\nSeeds\tgrain\t5,5\r\n");
+      input.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }));
+    });
+    const row = bench.page.locator(".ingredients .row:not(.heads)");
+    const typed = async (at: number) =>
+      row
+        .nth(at)
+        .locator("input:visible")
+        .evaluateAll((all) => all.map((one) => (one as HTMLInputElement).value));
+    expect(await row.count()).toBe(7);
+    expect(await typed(4)).toEqual(["Rye", "flour", "10"]);
+    expect(await typed(5)).toEqual(["Levain", "levain 100%", "20%"]);
+    expect(await typed(6)).toEqual(["Seeds", "grain", "5,5"]);
+  });
+
+  test("units convert what was typed, without moving the focus", async () => {
+    await bench.open();
+    await bench.fill();
+    await bench.field("Weights").selectOption("oz");
+    await bench.field("Lengths").focus();
+    await bench.field("Lengths").selectOption("in");
+    expect(await bench.focused()).toBe("Lengths");
+    expect(await bench.field("Sold at oz, size 1").inputValue()).toBe("24.69");
+    expect(await bench.field("Length in").inputValue()).toBe("8.27");
+    await bench.field("Weights").selectOption("g");
+    expect(await bench.field("Sold at g, size 1").inputValue()).toBe("700");
+  });
+
+  test("one way of making at a time", async () => {
+    await bench.open();
+    await bench.field("Flour").check();
+    expect(await bench.field("Pieces, size 1").isVisible()).toBe(false);
+    await bench.field("Flour to use g").fill("12,5 kg");
+    await bench.field("Shape").selectOption("");
+    await bench.field("Formulas").selectOption("plain");
+    await bench.build().click();
+    await bench.wait(100);
+    const [sheet] = await bench.builds();
+    expect(sheet?.text("by")).toBe("flour");
+    expect(sheet?.number("flour_wanted")).toBe(12500);
+    expect(["Tin", "Water"].map((heading) => sheet?.says(heading))).toEqual([false, true]);
+  });
+});

@@ -1,0 +1,252 @@
+// The demo shop as `npm start` opens it: what its sheets show, against sums made here from what is typed in them.
+import { beforeAll, describe, expect, test, vi } from "vitest";
+import { asFormulaSheet, type FormulaSheet } from "../../src/planners/formula-sheet.ts";
+import type { WorkbookHost } from "../../src/workbook/host.ts";
+import { serialOf } from "../../templates/demo/days.ts";
+import { DEMO_FRONT, demoShop } from "../../templates/demo/shop.ts";
+import { workbook } from "./sheet-support.ts";
+
+vi.setConfig({ testTimeout: 300_000, hookTimeout: 300_000 });
+
+const DEMO = demoShop(serialOf(2025, 11, 30));
+const LEVAIN = "Quay levain";
+const DAY = "Day 2025-12-01 – 12-02";
+let book: WorkbookHost;
+let sheets: string[] = [];
+const build = () => DEMO.map((asked) => (book.answer(asked) as { sheet: string }).sheet);
+beforeAll(async () => {
+  book = await workbook();
+  sheets = build();
+});
+
+const cells = (sheet: string): unknown[][] => book.values(sheet, book.usedRange(sheet));
+const formulaSheet = (name: string): FormulaSheet => {
+  const found = asFormulaSheet(name, cells(name));
+  if (found === null) throw new Error(`${name} is no formula sheet`);
+  return found;
+};
+const sum = (numbers: readonly number[]) => numbers.reduce((all, one) => all + one, 0);
+const close = (value: unknown, expected: number, what: string) =>
+  expect(Math.abs(Number(value) / expected - 1), `${what}: ${value}, not ${expected}`).toBeLessThan(1e-9);
+
+/** The rows below a heading, until one whose first cell is blank; the row right below it is the table's edge. */
+function below(sheet: string, head: string, columns: number): unknown[][] {
+  const all = cells(sheet);
+  const top = all.findIndex((row) => row.includes(head));
+  const left = all[top]?.indexOf(head) ?? 0;
+  const rows = all.slice(top + 1).map((row) => row.slice(left, left + columns));
+  const first = rows.findIndex(([cell]) => cell !== "");
+  const length = rows.slice(first).findIndex(([cell]) => cell === "");
+  return rows.slice(first, length < 0 ? undefined : first + length);
+}
+
+const allOrders = DEMO.flatMap((asked) => (asked.ask === "day" ? asked.orders : []));
+/** Orders of the day that the sheet is built for; the others are for the day after. */
+const ordered = allOrders.filter(({ day }) => day === undefined);
+const NEXT = "2025-12-02";
+
+/** One product worked out from its typed cells alone: its dough a piece, and the grams of each row in it. */
+function product(name: string) {
+  const sheet = formulaSheet(name);
+  const sizes = [0, 1, 2, 3, 4, 5, 6].flatMap((at) => {
+    const [pieces, weight] = [sheet.number("size_pieces", at), sheet.number("size_weight", at)];
+    if (pieces === null || weight === null) return [];
+    return [{ name: sheet.text("size_name", at), pieces, scaled: weight / (1 - (sheet.number("size_loss", at) ?? 0)) }];
+  });
+  const pieces = sum(sizes.map((size) => size.pieces));
+  const dough = sum(sizes.map((size) => size.pieces * size.scaled)) / (1 - (sheet.number("handling_loss") ?? 0));
+  const rows = sheet.rows.map(({ index, name: row }) => ({ name: row, percent: sheet.number("percent", index) ?? 0 }));
+  const all = sum(rows.map(({ percent }) => percent));
+  return { sheet, sizes, pieces, dough, rows: rows.map((row) => ({ ...row, grams: (dough * row.percent) / all })) };
+}
+
+/** Raw grams of the day's orders; a levain row is half flour and half water, as the levain's own sheet has it. */
+function dayNeeds(orders = ordered): Map<string, number> {
+  const needs = new Map<string, number>();
+  const add = (name: string, grams: number) => needs.set(name, (needs.get(name) ?? 0) + grams);
+  const levain = formulaSheet(LEVAIN);
+  const parts = levain.rows.map(({ index, name }) => ({ name, percent: levain.number("percent", index) ?? 0 }));
+  const whole = sum(parts.map(({ percent }) => percent));
+  for (const order of orders) {
+    const { rows, pieces } = product(order.sheet);
+    for (const { name, grams } of rows) {
+      const wanted = (grams * order.pieces) / pieces;
+      if (name !== LEVAIN) add(name, wanted);
+      else for (const part of parts) add(part.name, (wanted * part.percent) / whole);
+    }
+  }
+  return needs;
+}
+
+/** Price of a gram by the larder's typed cells; all its packs are in kilograms. */
+function prices(): Map<string, number> {
+  const rows = below("Larder", "Ingredient", 4);
+  return new Map(
+    rows.map(([name, , price, pack]) => {
+      const kilograms = /^([\d.]+) kg$/.exec(String(pack))?.[1];
+      return [String(name), Number(price) / (Number(kilograms) * 1000)];
+    }),
+  );
+}
+
+describe("the demo shop", () => {
+  test("is a whole shop, with no error in any cell of any sheet", () => {
+    expect(new Set(sheets).size).toBe(DEMO.length);
+    expect(sheets).toEqual(expect.arrayContaining([DEMO_FRONT, "Larder", "Mix log", "Bake-off log", "Prices", DAY]));
+    expect(ordered.length).toBe(5);
+    let filled = 0;
+    for (const sheet of sheets) {
+      const range = book.usedRange(sheet);
+      const values = book.values(sheet, range);
+      book.shownTexts(sheet, range).forEach((row, down) => {
+        row.forEach((text, across) => {
+          if (text === "") return;
+          filled += 1;
+          const where = `${sheet}, row ${down + 1}, column ${across + 1}`;
+          expect(text, where).not.toMatch(/^#|NaN|undefined|Infinity/);
+          expect(String(values[down]?.[across]), where).not.toMatch(/^#[A-Z]/);
+        });
+      });
+    }
+    expect(filled).toBeGreaterThan(2000);
+  });
+
+  test("orders → dough: pieces × piece weight, losses put back", () => {
+    const shown = new Map(below(DAY, "Product", 2).map(([name, dough]) => [name, dough]));
+    for (const order of ordered) {
+      const { dough, pieces } = product(order.sheet);
+      close(shown.get(order.sheet), (dough * order.pieces) / pieces, order.sheet);
+    }
+  });
+
+  test("dough → raw needs: the shared levain is flour and water, and nothing else is in the list", () => {
+    const expected = dayNeeds();
+    const needs = below(DAY, "To get", 2);
+    expect(needs.map(([name]) => name).sort()).toEqual([...expected.keys()].sort());
+    expect(expected.has(LEVAIN)).toBe(false);
+    for (const [name, grams] of needs) close(grams, expected.get(String(name)) ?? 0, String(name));
+  });
+
+  test("one levain for five doughs: the rows that name it and the levain loaf's own", () => {
+    const each = ordered.map((order) => {
+      const { sheet, rows, pieces, dough } = product(order.sheet);
+      const named = rows.find(({ name }) => name === LEVAIN)?.grams;
+      const percents = sum(rows.map(({ percent }) => percent));
+      // 20 % of the flour and as much water: flour is 1 of what all percentages come to.
+      const own = (dough / percents) * (sheet.number("pre_share") ?? 0) * (1 + (sheet.number("pre_hydration") ?? 0));
+      return ((named ?? own) * order.pieces) / pieces;
+    });
+    expect(each.every((grams) => grams > 100)).toBe(true);
+    const line = cells(DAY).find((row) => row.includes("In the doughs (g)")) ?? [];
+    close(line[line.indexOf("In the doughs (g)") + 1], sum(each), "levain in the doughs");
+  });
+
+  test("needs → costs: what is bought costs what the formula sheets and the price sheet say", () => {
+    const price = prices();
+    // Water has no price. The levain's price in the larder is that of its flour and water, so it may be bought either way.
+    const bought = sum(
+      [...dayNeeds()].map(([name, grams]) => grams * (name === "Water" ? 0 : (price.get(name) ?? NaN))),
+    );
+    const onSheets = ordered.map((order) => {
+      const { sheet, pieces } = product(order.sheet);
+      return ((sheet.number("cost_ingredients") ?? NaN) * order.pieces) / pieces;
+    });
+    close(sum(onSheets), bought, "formula sheets");
+    const rows = below("Prices", "Product", 3);
+    const onPrices = ordered.map((order) => {
+      const { sheet, sizes, pieces } = product(order.sheet);
+      // A piece carries the cost of those that are not sold.
+      const sold = 1 - (sheet.number("unsold") ?? 0);
+      const all = sizes.map((size) => {
+        const row = rows.find(([name, one]) => name === order.sheet && one === size.name);
+        return size.pieces * Number(row?.[2]) * sold;
+      });
+      return (sum(all) * order.pieces) / pieces;
+    });
+    close(sum(onPrices), bought, "price sheet");
+  });
+
+  test("a month of mixes teaches a friction factor that the formula sheets use", () => {
+    const rows = below("Mix log", "Date", 8);
+    expect(rows.length).toBeGreaterThanOrEqual(28);
+    const points = rows.map(([, , minutes, flour, room, preferment, water, dough]) => {
+      const count = preferment === "" ? 3 : 4;
+      const factor = count * Number(dough) - sum([flour, room, preferment, water].map(Number));
+      return { minutes: Number(minutes), factor: (factor * 3) / count };
+    });
+    // Repeated medians: Siegel, "Robust regression using repeated medians", Biometrika 69 (1982).
+    const slopes = points.map((one) =>
+      median(
+        points.flatMap(({ minutes, factor }) =>
+          minutes === one.minutes ? [] : [(factor - one.factor) / (minutes - one.minutes)],
+        ),
+      ),
+    );
+    const slope = median(slopes);
+    const zero = median(points.map(({ minutes, factor }) => factor - slope * minutes));
+    expect(slope).toBeGreaterThan(0.5);
+    for (const name of ["Quay pan loaf", "Quay hearth loaf", "Ferry bun", "Lantern rye tin"]) {
+      const sheet = formulaSheet(name);
+      const minutes = sheet.number("minutes") ?? NaN;
+      const temperatures = sheet.number("preferment_temp") === null ? 3 : 4;
+      close(sheet.number("friction"), ((zero + slope * minutes) * temperatures) / 3, `${name}, friction`);
+    }
+  });
+
+  test("a month of bakes teaches every product's losses", () => {
+    const rows = below("Bake-off log", "Date", 8);
+    expect(rows.length).toBeGreaterThanOrEqual(28);
+    const learned = below("Bake-off log", "Product", 4);
+    expect(learned.map(([name]) => name).sort()).toEqual(ordered.map(({ sheet }) => sheet).sort());
+    for (const [name, handling, bake, unsold] of learned) {
+      const total = (column: number) => sum(rows.filter((row) => row[1] === name).map((row) => Number(row[column])));
+      expect(rows.filter((row) => row[1] === name).length).toBeGreaterThan(4);
+      close(handling, 1 - total(3) / total(2), `${name}, handling`);
+      close(bake, 1 - total(5) / total(4), `${name}, bake`);
+      close(unsold, 1 - total(7) / total(6), `${name}, unsold`);
+    }
+  });
+
+  test("the next day's orders show in the same sheet once its day is typed over, and the first day's come back", () => {
+    const next = allOrders.filter(({ day }) => day === NEXT);
+    expect([next.length, next.length + ordered.length]).toEqual([3, allOrders.length]);
+    const needs = () => new Map(below(DAY, "To get", 2).map(([name, grams]) => [String(name), grams]));
+    const before = [...needs()];
+    book.type(DAY, "B2", NEXT);
+    const expected = dayNeeds(next);
+    expect([...needs().keys()].sort()).toEqual([...expected.keys()].sort());
+    for (const [name, grams] of needs()) close(grams, expected.get(name) ?? 0, name);
+    const doughs = below(DAY, "Product", 5);
+    for (const [name, dough, , , remark] of doughs) {
+      const pieces = next.find(({ sheet }) => sheet === name)?.pieces;
+      const made = product(String(name));
+      if (pieces === undefined) expect(dough, String(name)).toBe("");
+      else close(dough, (made.dough * pieces) / made.pieces, String(name));
+      // 40 buns are less dough than the mixer's least of 4 kg.
+      expect(remark).toMatch(name === "Ferry bun" ? /^below the mixer’s least: 2\.8\d kg of 4 kg;/ : /^$/);
+    }
+    book.type(DAY, "B2", "2025-12-01");
+    expect([...needs()]).toEqual(before);
+  });
+
+  test("built a second time, nothing is overwritten", () => {
+    const look = () => sheets.map((sheet) => ({ sheet, shown: book.shownTexts(sheet, book.usedRange(sheet)) }));
+    const before = look();
+    const second = build();
+    expect(second.filter((name) => sheets.includes(name))).toEqual([]);
+    expect(new Set(second).size).toBe(DEMO.length);
+    // The list of all formulas has got a row for each new one below those it had.
+    const after = look().map(({ sheet, shown }) => ({
+      sheet,
+      shown: sheet === "All formulas" ? shown.slice(0, before.find((one) => one.sheet === sheet)?.shown.length) : shown,
+    }));
+    expect(after).toEqual(before);
+  });
+});
+
+function median(numbers: readonly number[]): number {
+  const sorted = [...numbers].sort((a, b) => a - b);
+  const half = Math.floor(sorted.length / 2);
+  const [low = NaN, high = NaN] = [sorted[half - (sorted.length % 2 === 0 ? 1 : 0)], sorted[half]];
+  return (low + high) / 2;
+}

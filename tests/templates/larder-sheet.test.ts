@@ -1,0 +1,91 @@
+import { describe, expect, test } from "vitest";
+import { costed, larderOf, larderSheet, panLoaf, SLOW } from "../money/costing-support.ts";
+import { buildSheet, workbook } from "./sheet-support.ts";
+
+describe("larder sheet", () => {
+  test(
+    "suggests allergens beside the column of checked ones, never in it",
+    async () => {
+      const { value } = await larderOf(await workbook(), { ingredient: ["Butter", "Rye flour", "My own mix"] });
+      expect([1, 2, 3].map((row) => value("usual", row))).toEqual(["milk", "rye", ""]);
+      expect([1, 2, 3].map((row) => value("allergens", row))).toEqual(["", "", ""]);
+      expect([1, 2, 3].map((row) => value("kind", row))).toEqual(["fat", "flour", ""]);
+      expect(value("unchecked")).toBe(3);
+    },
+    SLOW,
+  );
+
+  test(
+    "a second one says that formulas read the first",
+    async () => {
+      const book = await workbook();
+      const first = await larderOf(book, { ingredient: ["Flour"], price: [1], pack: ["1 kg"] });
+      const answer = book.answer({
+        ask: "build",
+        template: "larder",
+        values: { ingredient: ["Flour"], price: [9], pack: ["1 kg"] },
+      });
+      expect(answer).toMatchObject({ sheet: "Larder (2)", note: expect.stringMatching(/has a larder already/) });
+      const sheet = await costed(book, {
+        title: "Bread",
+        by: "dough",
+        ingredient: ["Flour"],
+        kind: ["flour"],
+        weighed: [1000],
+      });
+      expect(sheet.value("cost", 1)).toBeCloseTo(1, 9);
+      first.type("price", "2", 1);
+      expect(sheet.value("cost", 1)).toBeCloseTo(2, 9);
+    },
+    SLOW,
+  );
+
+  test(
+    "a service call that throws, each in turn, leaves neither sheet nor name",
+    async () => {
+      const probe = await workbook();
+      await larderOf(probe);
+      const book = await workbook();
+      for (let call = 1; call <= probe.trail.length; call++) {
+        book.failAt(call);
+        const reply = book.ask({ ask: "build", template: "larder", values: larderSheet.sample });
+        book.failAt(undefined);
+        expect(reply.ok, `call ${call}`).toBe(false);
+        expect(book.sheetNames(), `call ${call}`).toEqual(["Sheet1"]);
+      }
+      const sheet = await buildSheet(panLoaf.sample, { book });
+      expect(book.shownTexts(sheet.sheet, book.usedRange(sheet.sheet)).flat()).not.toContain("Cost and price");
+    },
+    SLOW,
+  );
+
+  test(
+    "rows can be inserted, deleted and sorted, and every formula sheet follows",
+    async () => {
+      const book = await workbook();
+      const larder = await larderOf(book, { ingredient: ["Flour", "Salt"], price: [2, 4], pack: ["1 kg", "1 kg"] });
+      const sheet = await costed(book, {
+        title: "Bread",
+        by: "dough",
+        ingredient: ["Flour", "Salt", "Oat mix"],
+        kind: ["flour", "salt", "grain"],
+        weighed: [1000, 20, 100],
+      });
+      expect(sheet.value("price_note", 3)).toBe("not in larder");
+      const line = (row: number) => Number(larder.at("ingredient", row).replace(/\D/g, ""));
+      book.insertRows(larder.sheet, line(1));
+      for (const [name, entry] of [
+        ["ingredient", "Oat mix"],
+        ["price", "5"],
+        ["pack", "1 kg"],
+      ] as const)
+        larder.type(name, entry, 1);
+      expect([1, 2, 3].map((row) => sheet.value("cost", row))).toEqual([2, 0.08, 0.5]);
+      book.sortRange(larder.sheet, `${larder.at("ingredient", 1)}:${larder.at("measures", 3)}`, "C");
+      expect([1, 2, 3].map((row) => sheet.value("cost", row))).toEqual([2, 0.08, 0.5]);
+      book.deleteRows(larder.sheet, line(1));
+      expect(sheet.value("cost_ingredients")).toBeCloseTo(0.58, 9);
+    },
+    SLOW,
+  );
+});

@@ -1,0 +1,126 @@
+import { describe, expect, test, vi } from "vitest";
+import type { SheetModel, Values } from "../../shared/sheet/model.ts";
+import { lint } from "../../src/build/lint.ts";
+import { toXlsx } from "../../src/workbook/xlsx/xlsx.ts";
+import { bakeOffLog } from "../../templates/bake-off-log.ts";
+import { mixLog } from "../../templates/mix-log.ts";
+import { panLoaf } from "../../templates/pan-loaf.ts";
+import { asOfficeReads, hasOffice } from "../workbook/support.ts";
+import { buildSheet, workbook } from "./sheet-support.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
+const METRIC = { weight: "g", temperature: "C", length: "cm" } as const;
+const sheetOf = (model: SheetModel, values: Values) => buildSheet(values, { model, options: { ...METRIC, parts: [] } });
+
+describe("the bake-off log", () => {
+  test("75 g buns from 84 g, 314 g of dough baked to 267 g: 352.8 g for a 300 g loaf — sourdough.com topic 942", async () => {
+    const { value, type, at, book, sheet } = await sheetOf(bakeOffLog, {
+      off_product: ["bun", "loaf"],
+      off_raw: [84, 314],
+      off_baked: [75, 267],
+      product: ["bun", "loaf"],
+      product_sold_at: [null, 300],
+    });
+    expect(value("product_bake", 1)).toBeCloseTo(0.1071, 4);
+    expect(value("product_bake", 2)).toBeCloseTo(0.1497, 4);
+    expect(Math.abs((value("product_scaled", 2) as number) - 352.8)).toBeLessThan(0.2);
+    // A second trial of the loaf counts by its weight: 1 − (267 + 540) ÷ (314 + 630)
+    type("off_product", "loaf", 3);
+    type("off_raw", "630", 3);
+    type("off_baked", "540", 3);
+    expect(value("product_bake", 2)).toBeCloseTo(1 - 807 / 944, 12);
+    book.insertRows(sheet, Number(at("off_raw", 1).replace(/\D/g, "")));
+    expect(value("product_bake", 2)).toBeCloseTo(1 - 807 / 944, 12);
+  });
+
+  test("17 × 500 g scaled, 150 g short: 8652.7 g to mix — The Fresh Loaf node/23963", async () => {
+    const { value } = await sheetOf(bakeOffLog, {
+      off_product: ["loaf"],
+      off_mixed: [8500],
+      off_divided: [8350],
+      product: ["loaf"],
+      product_sold_at: [500],
+      product_wanted: [17],
+    });
+    expect(value("product_handling", 1)).toBeCloseTo(0.0176, 4);
+    expect(value("product_bake", 1)).toBe("");
+    expect(Math.abs((value("product_mix", 1) as number) - 8652.7)).toBeLessThan(1);
+  });
+
+  test("a product's name in other letters is the same product, one without rows has no loss", async () => {
+    const { value } = await sheetOf(bakeOffLog, {
+      off_product: ["Loaf"],
+      off_raw: [100],
+      off_baked: [88],
+      product: ["loaf", "bun"],
+    });
+    expect(value("product_bake", 1)).toBeCloseTo(0.12, 12);
+    expect(value("product_bake", 2)).toBe("");
+  });
+
+  test("LibreOffice learns the same losses", async () => {
+    if (!hasOffice) return;
+    const { book, sheet, at, value } = await sheetOf(bakeOffLog, bakeOffLog.sample);
+    const office = asOfficeReads(await toXlsx(book.engine))[sheet] ?? [];
+    for (const name of ["product_handling", "product_bake", "product_scaled", "product_mix"]) {
+      const place = at(name, 1);
+      const theirs = office[Number(place.replace(/\D/g, "")) - 1]?.[place.charCodeAt(0) - 65] ?? "";
+      expect(Number.parseFloat(theirs) / (theirs.endsWith("%") ? 100 : 1), name).toBeCloseTo(
+        value(name, 1) as number,
+        6,
+      );
+    }
+  });
+});
+
+describe("the mix log", () => {
+  const loaf = (values: Values, temperature: "C" | "F" = "C") => ({
+    ...panLoaf.sample,
+    ...values,
+    title: `Loaf ${temperature}`,
+  });
+
+  test("teaches the factor of formula sheets built after it, in their degrees and for their preferment", async () => {
+    const book = await workbook();
+    const log = await buildSheet(mixLog.sample, { model: mixLog, options: { ...METRIC, parts: [] }, book });
+    const water = (temperature: "C" | "F", values: Values) =>
+      buildSheet(loaf(values, temperature), { book, options: { ...METRIC, temperature, parts: ["water"] } });
+    const without = Object.fromEntries(
+      Object.keys(panLoaf.sample)
+        .filter((name) => name.startsWith("tin_"))
+        .map((name) => [name, null]),
+    );
+    const celsius = await water("C", without);
+    // −1.5 + 1.25 × 8 = 8.5
+    expect(celsius.value("friction")).toBeCloseTo(8.5, 9);
+    celsius.type("preferment_temp", "22");
+    expect(celsius.value("friction")).toBeCloseTo((8.5 * 4) / 3, 9);
+    celsius.type("friction_own", "12");
+    expect(celsius.value("friction")).toBe(12);
+    const fahrenheit = await water("F", without);
+    expect(fahrenheit.value("friction")).toBeCloseTo(8.5 * 1.8, 9);
+    // With two rows left there is no line, and the guide of the mixing stands in: spiral, 8 min × 1 °C
+    for (const row of [1, 2, 3]) log.type("log_dough", "", row);
+    expect(log.value("fit_note")).toBe("Three complete rows make a line.");
+    celsius.type("friction_own", "");
+    celsius.type("preferment_temp", "");
+    expect(celsius.value("friction")).toBeCloseTo(8, 9);
+  });
+
+  test("formula sheets that read it have formulas that mean the same everywhere", () => {
+    expect(lint(panLoaf, { ...METRIC, parts: ["water", "mixlog"] })).toEqual([]);
+  });
+
+  test("a second log says so and leaves the first one's name", async () => {
+    const book = await workbook();
+    const build = () =>
+      book.answer({ ask: "build", template: "mix-log", options: { ...METRIC, parts: [] }, values: mixLog.sample }) as {
+        note?: string;
+      };
+    expect(build().note).toBeUndefined();
+    expect(build().note).toMatch(/has a mix log already/);
+    expect(book.session.get<{ name: string }[]>("getNamedRanges").map(({ name }) => name)).toEqual([
+      "gramwright_mixlog",
+    ]);
+  });
+});

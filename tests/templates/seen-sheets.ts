@@ -1,0 +1,28 @@
+// Formula sheets as a look shows them, for a script that has none: what is computed is put in by hand.
+import type { SeenSheet } from "../../shared/protocol/look.ts";
+import { plan } from "../../shared/sheet/plan.ts";
+import { demoToday } from "../../src/workbook/demo.ts";
+import { panLoaf } from "../../templates/pan-loaf.ts";
+
+/** Every sheet that the demo shop orders for its day. */
+export function demoSheetsSeen(): SeenSheet[] {
+  const { values, names } = plan(panLoaf, { weight: "g", temperature: "C", length: "cm", parts: [] }, panLoaf.sample);
+  const shown = values.map((row) => [...row]);
+  const put = (name: string, down: number, value: number) => {
+    const zone = names.get(name);
+    if (zone !== undefined) shown[zone.row + down]?.splice(zone.column, 1, value);
+  };
+  const { ingredient } = panLoaf.sample;
+  for (const [row] of (Array.isArray(ingredient) ? ingredient : []).entries()) {
+    put("grams", row + 1, 100);
+    put("share", row + 1, 0.1);
+  }
+  for (const [name, value] of [
+    ["dough", 1000],
+    ["mixes", 1],
+    ["pieces", 2],
+  ] as const)
+    put(name, 0, value);
+  const ordered = demoToday().flatMap((asked) => (asked.ask === "day" ? asked.orders : []));
+  return ordered.map(({ sheet }, id) => ({ id, name: sheet, values: shown }));
+}

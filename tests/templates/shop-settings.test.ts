@@ -1,0 +1,173 @@
+import { beforeEach, describe, expect, test, vi } from "vitest";
+import type { Questions } from "../../shared/protocol/bench.ts";
+import type { Draft } from "../../sidebar/new-formula/draft.ts";
+import { assess } from "../../sidebar/new-formula/order.ts";
+import { beginWith, readShop, settingsOf } from "../../sidebar/new-formula/shop.ts";
+import { startFrom } from "../../sidebar/new-formula/start.ts";
+import { assessLines } from "../../sidebar/paste-recipe/order.ts";
+import type { WorkbookHost } from "../../src/workbook/host.ts";
+import { skipWithoutChromium } from "../sidebar/browser.ts";
+import { GRAMS, model, OUNCES, sampleDraft } from "../sidebar/drafts.ts";
+import { benchPages } from "../sidebar/page.ts";
+import { templateOf } from "../sidebar/samples.ts";
+import { workbook } from "./sheet-support.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
+
+const rowsIn = (book: WorkbookHost) => (book.answer({ ask: "settings" }) as Questions["settings"]["answer"]).rows;
+function keep(book: WorkbookHost, draft: Draft) {
+  const values = { title: "Shop settings", ...settingsOf(draft) };
+  const options = { ...draft.units, parts: [] };
+  return book.answer({ ask: "build", template: "settings", options, values }) as { sheet: string; note?: string };
+}
+const begun = (book: WorkbookHost, template = model): Draft => {
+  const draft = startFrom(template);
+  beginWith(draft, readShop(rowsIn(book) ?? []));
+  return draft;
+};
+
+describe("the shop's settings", () => {
+  let book: WorkbookHost;
+  beforeEach(async () => {
+    book = await workbook();
+  });
+
+  test("are not there in a workbook without them", () => {
+    expect(rowsIn(book)).toBeNull();
+  });
+
+  test("go into a sheet and come back: scales, mixer and kitchen, and nothing of the formula", () => {
+    const { sheet } = keep(book, sampleDraft());
+    expect(sheet).toBe("Shop settings");
+    const draft = begun(book, templateOf("hearth-loaf"));
+    expect(draft.shop).toBe("Tern Quay Bakehouse");
+    expect(draft.units).toEqual(GRAMS);
+    const { mixer_limit, step_coarse, handling_loss, flour_temp, tap_temp, dough_target, minutes } = draft.fields;
+    expect({ mixer_limit, step_coarse, handling_loss, flour_temp, tap_temp, dough_target, minutes }).toEqual({
+      mixer_limit: "20 kg",
+      step_coarse: "5 g",
+      handling_loss: "2 %",
+      flour_temp: "21 °C",
+      tap_temp: "14 °C",
+      dough_target: "",
+      minutes: "",
+    });
+    const { order, troubles } = assess(draft, templateOf("hearth-loaf"));
+    expect(troubles.filter(({ missing }) => !missing)).toEqual([]);
+    expect(order.values).toMatchObject({ mixer_limit: 20_000, handling_loss: 0.02, flour_temp: 21, tap_temp: 14 });
+  });
+
+  test("changed in the sheet's cells are what the next formula begins with", () => {
+    const { sheet } = keep(book, sampleDraft());
+    const rows = book.values(sheet, "A1:A30").flat().map(String);
+    const type = (name: string, text: string) => book.type(sheet, `B${rows.indexOf(name) + 1}`, text);
+    type("Weights in", "ounces");
+    type("Temperatures in", "°F");
+    type("Lengths in", "inches");
+    type("Mixer takes at most", "44 lb");
+    type("Room is at", "");
+    book.type(sheet, `A${rows.indexOf("Shop") + 1}`, "Our name");
+    const draft = begun(book);
+    expect(draft.units).toEqual(OUNCES);
+    expect(draft.fields.room_temp).toBe("");
+    expect(draft.shop).toBe("");
+    const { order } = assess(draft, model);
+    // 44 × 16 ounces; 21 °C and 4000 g as they were typed
+    expect(order.values.mixer_limit).toBeCloseTo(704, 9);
+    expect(order.values.flour_temp).toBeCloseTo(69.8, 9);
+    expect(Number(order.values.mixer_least) * 28.349523125).toBeCloseTo(4000, 6);
+  });
+
+  test("that cannot be read are said at their field", () => {
+    const { sheet } = keep(book, sampleDraft());
+    const rows = book.values(sheet, "A1:A30").flat().map(String);
+    book.type(sheet, `B${rows.indexOf("Flour is at") + 1}`, "warm");
+    const { troubles } = assess(begun(book), model);
+    expect(troubles.find(({ at }) => at === "flour_temp")?.says).toContain('"warm"');
+  });
+
+  test("kept twice make a second sheet, which says that the first goes on", () => {
+    keep(book, sampleDraft());
+    const again = keep(book, startFrom(model));
+    expect(again.sheet).toBe("Shop settings (2)");
+    expect(again.note).toMatch(/has settings already/);
+    expect(begun(book).fields.mixer_limit).toBe("20 kg");
+  });
+
+  test("belong to a recipe that is read in as well", () => {
+    keep(book, sampleDraft());
+    const shop = readShop(rowsIn(book) ?? []);
+    const { order } = assessLines(
+      {
+        title: "Rolls",
+        template: "pan-loaf",
+        columns: "weighed",
+        units: shop.units,
+        cups: "US",
+        plain: false,
+        shop,
+        make: { recipe: "", pieces: "", weight: "", loss: "" },
+        lines: [],
+      },
+      model,
+    );
+    expect(order.values).toMatchObject({ shop: "Tern Quay Bakehouse", mixer_limit: 20_000, room_temp: 23 });
+  });
+});
+
+describe.skipIf(skipWithoutChromium("the shop's settings in a browser"))("the Make panel", () => {
+  let book: WorkbookHost;
+  const bench = benchPages((json) => JSON.stringify(book.ask(JSON.parse(json))));
+  beforeEach(async () => {
+    book = await workbook();
+  });
+  const keepButton = () => bench.page.getByRole("button", { name: "Keep as the shop's settings" });
+  /** An open panel asks at once; its answer is on its way. */
+  const settled = () => bench.wait(200);
+
+  test("keeps them, and begins the next formula with them, also when it is opened anew", async () => {
+    await bench.open();
+    await settled();
+    await bench.page.locator("summary", { hasText: "Scale and mixer" }).click();
+    await bench.field("Temperature").selectOption("F");
+    await bench.field("Mixer takes at most g").fill("18 kg");
+    await keepButton().click();
+    await bench.wait(1500);
+    await expect.poll(() => book.sheetNames()).toContain("Shop settings");
+    await expect.poll(() => bench.page.getByText("Kept in “Shop settings”.").count()).toBe(1);
+    await bench.checked("kept");
+    await bench.field("Template").selectOption("cookie");
+    await expect.poll(() => bench.field("Mixer takes at most g").inputValue()).toBe("18 kg");
+    expect(await bench.field("Temperature").inputValue()).toBe("F");
+    await bench.open();
+    await settled();
+    await expect.poll(() => bench.field("Mixer takes at most g").inputValue()).toBe("18 kg");
+    expect(await keepButton().count()).toBe(0);
+    expect(await bench.page.getByText(/^Begun with the units/).count()).toBe(1);
+    await bench.checked("begun");
+  });
+
+  test("lists the templates in groups", async () => {
+    await bench.open();
+    const groups = bench.field("Template").locator("optgroup");
+    expect(await groups.evaluateAll((all) => all.map((one) => one.getAttribute("label")))).toEqual([
+      "Bread",
+      "Buns and layered dough",
+      "Cake and cookies",
+    ]);
+    expect(await groups.locator("option").count()).toBe(8);
+  });
+
+  test("leaves what is being typed alone, and offers to begin anew", async () => {
+    await bench.open();
+    await settled();
+    await bench.field("Name of the formula").fill("Half typed");
+    keep(book, sampleDraft());
+    await bench.page.getByRole("button", { name: "Check", exact: true }).click();
+    await bench.page.getByRole("button", { name: "Make", exact: true }).click();
+    await settled();
+    expect(await bench.field("Name of the formula").inputValue()).toBe("Half typed");
+    await bench.page.getByRole("button", { name: "Begin anew with the shop's settings" }).click();
+    await expect.poll(() => bench.field("Your shop, if it is to stand below").inputValue()).toBe("Tern Quay Bakehouse");
+  });
+});

@@ -1,0 +1,319 @@
+import { describe, expect, test, vi } from "vitest";
+import { layOut } from "../../shared/sheet/layout.ts";
+import type { Options, SheetModel } from "../../shared/sheet/model.ts";
+import { SHEETS, TEMPLATES } from "../../templates/index.ts";
+import { buildSheet, HANDOUT, workbook } from "./sheet-support.ts";
+
+// Every test builds whole sheets.
+vi.setConfig({ testTimeout: 60_000 });
+
+const close = (actual: unknown, expected: number, within: number) => {
+  expect(typeof actual, String(actual)).toBe("number");
+  expect(Math.abs((actual as number) - expected), `${actual} against ${expected}`).toBeLessThanOrEqual(within);
+};
+
+const withParts = (parts: readonly string[]): Options => ({ weight: "g", temperature: "C", length: "cm", parts });
+/** Parts of the sheet itself; cost and label need a larder beside it. */
+const ownParts = ({ parts }: SheetModel) => parts.filter((part) => part !== "cost" && part !== "label");
+const subsets = (parts: readonly string[]) =>
+  parts.reduce<string[][]>((sets, part) => sets.flatMap((set) => [set, [...set, part]]), [[]]);
+
+describe.each(TEMPLATES)("$title made by dough, before a size is typed", (model) => {
+  test.each(["dough", "flour"])("by %s: nothing shows an error", async (by) => {
+    const options = withParts([]);
+    const known = layOut(model, options).names;
+    const unsized = Object.entries(model.sample).filter(([name]) => known.has(name) && !name.startsWith("size_"));
+    const values = { ...Object.fromEntries(unsized), title: "Quay dough", by, dough_wanted: 5000, flour_wanted: 3000 };
+    const { book, sheet } = await buildSheet(
+      Object.fromEntries(Object.entries(values).filter(([name]) => known.has(name) || name === "title")),
+      { model, options },
+    );
+    for (const text of book.shownTexts(sheet, book.usedRange(sheet)).flat()) expect(text).not.toMatch(/^#/);
+  });
+});
+
+describe.each(SHEETS)("$title", (model) => {
+  test("computes from its sample inputs what was worked out by hand", async () => {
+    const { book, sheet, at, value } = await buildSheet(model.sample, { model, options: withParts(ownParts(model)) });
+    for (const [name, expected] of Object.entries(model.expects)) {
+      const [cell = "", row] = name.split("/");
+      const place = row === undefined ? undefined : Number(row);
+      if (typeof expected === "number") close(value(cell, place), expected, 1e-5);
+      // Texts, and times of day, as they are shown.
+      else expect(book.cell(sheet, at(cell, place)).shown, name).toBe(expected);
+    }
+  });
+
+  test("shows no error and no number with a tail in any choice of parts", async () => {
+    for (const parts of subsets(ownParts(model))) {
+      const options = withParts(parts);
+      const known = new Set(layOut(model, options).names.keys());
+      const values = Object.fromEntries(
+        Object.entries(model.sample).filter(([name]) => known.has(name) || name === "title"),
+      );
+      const { book, sheet } = await buildSheet(values, { model, options });
+      for (const text of book.shownTexts(sheet, book.usedRange(sheet)).flat()) {
+        expect(text).not.toMatch(/^#|\d\.\d{5}|\d\.$/);
+      }
+    }
+  });
+
+  test("is written in at most 40 service calls that read or write", async () => {
+    const book = await workbook();
+    await buildSheet(model.sample, { model, book, options: withParts(ownParts(model)) });
+    expect(book.trail.length).toBeLessThanOrEqual(40);
+  });
+});
+
+test("73 pieces of 390 g from 100/67/2/1 — Baker's percentage worksheet, a school hand-out", async () => {
+  const { value } = await buildSheet(HANDOUT);
+  close(value("dough"), 28470, 1e-6);
+  [16747.058, 11220.528, 334.941, 167.47].forEach((printed, row) => {
+    close(value("grams", row + 1), printed, 2e-3);
+  });
+  expect(value("mixes")).toBe(1);
+  close(value("hydration"), 0.67, 1e-12);
+});
+
+test("by tins for a lidded 13 × 4 × 4 inch tin — toolntricks.com and yumarama.com/3919: about 1155 g", async () => {
+  const sizes = { tin_size_1: 13, tin_size_2: 4, tin_size_3: 4 };
+  const { value, message } = await buildSheet(
+    { ...HANDOUT, by: "tins", tin_shape: "box", ...sizes, tin_kind: "lidded white", tins: 10 },
+    { options: { weight: "g", temperature: "C", length: "in", parts: ["tin"] } },
+  );
+  close(value("tin_capacity"), 3408.5, 0.05);
+  close(value("tin_dough"), 1155, 5);
+  close(value("dough"), 11550, 50);
+  expect(value("tin_note")).toMatch(/usual one for lidded white/);
+  expect(message("tin_note")).toBeUndefined();
+});
+
+test("changing the water's percentage changes every number that depends on it", async () => {
+  const { value, type } = await buildSheet(HANDOUT);
+  type("percent", "70%", 2);
+  close(value("grams", 1), 28470 / 1.73, 1e-6);
+  close(value("grams", 2), (28470 / 1.73) * 0.7, 1e-6);
+  close(value("hydration"), 0.7, 1e-12);
+  close(value("whole", 1), 1 / 1.73, 1e-12);
+  close(value("mix", 2), 11520, 1e-9);
+});
+
+describe("rows", () => {
+  const total = 28470;
+  const oil = (built: Awaited<ReturnType<typeof buildSheet>>, row: number) => {
+    const { book, sheet, at } = built;
+    const line = Number(at("percent", row).replace(/\D/g, ""));
+    for (const [column, text] of [
+      ["A", "Oil"],
+      ["B", "fat"],
+      ["C", "3%"],
+    ] as const)
+      book.type(sheet, `${column}${line}`, text);
+  };
+
+  test.each([
+    ["first", 1],
+    ["in the middle", 3],
+    ["last", 5],
+  ])("inserted %s: every total follows", async (_, row) => {
+    const built = await buildSheet(HANDOUT);
+    const { book, sheet, at, value } = built;
+    book.insertRows(sheet, Number(at("percent", row).replace(/\D/g, "")));
+    oil(built, row);
+    close(value("dough"), total, 1e-6);
+    close(value("flour"), total / 1.73, 1e-6);
+    close(value("grams", row), (total / 1.73) * 0.03, 1e-6);
+  });
+
+  test("the last of 16 rows is counted, and a row inserted below it too", async () => {
+    const built = await buildSheet(HANDOUT);
+    const { book, sheet, at, value } = built;
+    oil(built, 16);
+    close(value("flour"), total / 1.73, 1e-6);
+    book.insertRows(sheet, Number(at("percent", 17).replace(/\D/g, "")));
+    const line = Number(at("percent", 17).replace(/\D/g, ""));
+    for (const [column, text] of [
+      ["A", "Malt"],
+      ["B", "sugar"],
+      ["C", "1%"],
+    ] as const)
+      book.type(sheet, `${column}${line}`, text);
+    close(value("flour"), total / 1.74, 1e-6);
+  });
+
+  test("the first deleted: the rest is counted", async () => {
+    const built = await buildSheet({
+      ...HANDOUT,
+      ingredient: ["Oil", "Flour", "Water"],
+      kind: ["fat", "flour", "water"],
+      percent: [0.03, 1, 0.6],
+    });
+    const { book, sheet, at, value } = built;
+    close(value("flour"), total / 1.63, 1e-6);
+    book.deleteRows(sheet, Number(at("percent", 1).replace(/\D/g, "")));
+    close(value("flour"), total / 1.6, 1e-6);
+    close(value("grams", 1), total / 1.6, 1e-6);
+  });
+
+  test("sorted by name: totals stay, weights follow their rows", async () => {
+    const { book, sheet, at, value } = await buildSheet(HANDOUT);
+    book.sortRange(sheet, `${at("ingredient", 1)}:${at("weighed", 4)}`, "A");
+    expect([1, 2, 3, 4].map((row) => value("ingredient", row))).toEqual(["Flour", "Salt", "Water", "Yeast"]);
+    close(value("dough"), total, 1e-6);
+    close(value("grams", 3), 11220.5294, 1e-3);
+  });
+});
+
+describe("a wrong entry is told, with what to write", () => {
+  test.each([
+    [
+      "65 in a cell that lost its percent format",
+      "percent",
+      2,
+      65,
+      "share",
+      /percents row 3 is 65, which beside flour of 1 \(100%\) is 6500 %; write 65%/,
+    ],
+    [
+      "text in a weight",
+      "weighed",
+      2,
+      "a cup",
+      "share",
+      /weights row 3 is "a cup", which is not a number; write a weight/,
+    ],
+    [
+      "a levain without its hydration",
+      "kind",
+      2,
+      "levain",
+      "share",
+      /kinds row 3 is "levain" without its hydration; .*"levain 100%"/,
+    ],
+    ["a blank depth", "tin_size_3", undefined, "", "tin_capacity", /sizes have no depth: place 3 is blank/],
+    ["text in the room's temperature", "room_temp", undefined, "warm", "water_temp", /temps row 2 is "warm"/],
+  ])("%s", async (_, name, row, entry, where, sentence) => {
+    const built = await buildSheet(TEMPLATES[0]?.sample ?? {});
+    const { book, sheet, at, message } = built;
+    if (typeof entry === "number") book.type(sheet, at(name, row), `=${entry}`);
+    else built.type(name, entry, row);
+    expect(message(where, where === "share" ? 0 : undefined)).toMatch(sentence);
+    if (where === "share") expect(built.value("check")).toMatch(/point at the red cell/);
+  });
+
+  test("a water row far too dry is remarked beside it", async () => {
+    const { value, type } = await buildSheet(HANDOUT);
+    type("percent", "0.65%", 2);
+    expect(value("remark", 2)).toBe("0.65 %: 65 % meant?");
+    type("percent", "65%", 2);
+    expect(value("remark", 2)).toBe("");
+  });
+
+  test("a mix below the mixer's least is remarked", async () => {
+    const { value } = await buildSheet({ ...HANDOUT, mixer_limit: 25000, mixer_least: 20000 });
+    expect(value("mixes")).toBe(2);
+    expect(value("mixes_note")).toBe("below the least");
+  });
+});
+
+test("ounces carry one visible cell with the grams in a unit, and tins follow it", async () => {
+  const { value, at } = await buildSheet(
+    {
+      ...HANDOUT,
+      by: "tins",
+      tin_size_1: 13,
+      tin_size_2: 4,
+      tin_size_3: 4,
+      tin_kind: "lidded white",
+      tins: 1,
+      size_weight: [14],
+      step_coarse: 0.25,
+      step_fine: 0.05,
+    },
+    { options: { weight: "oz", temperature: "F", length: "in", parts: ["tin"] } },
+  );
+  expect(at("grams_per_unit")).toMatch(/^B\d+$/);
+  close(value("tin_dough"), 40.7, 0.3);
+  close(value("dough"), 1158.89 / 28.349523125, 1e-2);
+});
+
+describe("nothing is lost", () => {
+  test("the same thing twice gives a second sheet, and the first stays as it was", async () => {
+    const book = await workbook();
+    const first = await buildSheet(HANDOUT, { book });
+    const before = book.shownTexts(first.sheet, book.usedRange(first.sheet));
+    const second = await buildSheet(HANDOUT, { book });
+    expect(second.sheet).toBe("Hand-out (2)");
+    expect(book.shownTexts(first.sheet, book.usedRange(first.sheet))).toEqual(before);
+  });
+
+  test("a duplicated tab keeps working by itself", async () => {
+    const { book, sheet, at, value } = await buildSheet(HANDOUT);
+    const copy = book.duplicateSheet(sheet);
+    book.type(copy, at("percent", 2), "80%");
+    close(book.cell(copy, at("flour")).value, 28470 / 1.83, 1e-6);
+    close(value("flour"), 28470 / 1.7, 1e-6);
+  });
+
+  test("a service call that throws, each in turn, leaves the workbook as it was and is told", async () => {
+    const book = await workbook();
+    await buildSheet(HANDOUT, { book });
+    const calls = book.trail.length;
+    const names = book.sheetNames();
+    for (let call = 1; call <= calls; call++) {
+      book.failAt(call);
+      const reply = book.ask({ ask: "build", template: "pan-loaf", options: {}, values: HANDOUT });
+      book.failAt(undefined);
+      expect(reply.ok, `call ${call}`).toBe(false);
+      expect(reply.ok ? "" : reply.message).toMatch(/nothing was changed/);
+      expect(book.sheetNames(), `call ${call}`).toEqual(names);
+    }
+  }, 120_000);
+
+  test("text never becomes a formula, and odd names are taken as they are", async () => {
+    const nasty = [
+      "=1+1",
+      "+flour",
+      "-salt",
+      "@water",
+      "'quoted",
+      "\ttab",
+      "3/4",
+      "__proto__",
+      "constructor",
+      "<b>rye</b>",
+    ];
+    const { book, sheet, at, value } = await buildSheet({
+      ...HANDOUT,
+      title: "=IMPORTXML [odd] name: 'a/b'",
+      shop: "=HYPERLINK(1)",
+      ingredient: nasty,
+      kind: ["flour"],
+      percent: [1],
+    });
+    expect(sheet).toBe("=IMPORTXML odd name ’a b’");
+    nasty.forEach((text, row) => {
+      expect(String(value("ingredient", row + 1)).trim()).toBe(text.trim().replace(/^'/, ""));
+      expect(book.cell(sheet, at("ingredient", row + 1)).formula).toBeUndefined();
+    });
+    expect(value("shop")).toBe("=HYPERLINK(1)");
+  });
+
+  test.each([
+    ["no question at all", "", /has no name/],
+    ["another template", { ask: "build", template: "croissant" }, /no template "croissant"; there is "pan-loaf"/],
+    ["an unknown input", { ask: "build", template: "pan-loaf", values: { constructor: 1 } }, /no input "constructor"/],
+    ["a wrong unit", { ask: "build", template: "pan-loaf", options: { weight: "stone" } }, /unit of weight is "stone"/],
+    [
+      "an input that is no value",
+      { ask: "build", template: "pan-loaf", values: { tins: { a: 1 } } },
+      /neither a number nor a text/,
+    ],
+    ["a question nobody answers", { ask: "__proto__" }, /can ask "ping"/],
+  ])("the server refuses %s with a sentence", async (_, question, sentence) => {
+    const book = await workbook();
+    const reply = book.ask(question);
+    expect(reply.ok ? "" : reply.message).toMatch(sentence);
+    expect(book.sheetNames()).toEqual(["Sheet1"]);
+  });
+});

@@ -1,0 +1,106 @@
+// How often the local workbook calculates: once for a run of the script, and before anything is read.
+import { expect, test, vi } from "vitest";
+import { openWorkbook } from "../../src/workbook/host.ts";
+import { withScript } from "./support.ts";
+
+vi.setConfig({ testTimeout: 60_000 });
+
+const COUNTING = `
+var calls = 0;
+/**
+ * Gives its argument back.
+ * @param {number} one Any number.
+ * @customfunction
+ */
+function COUNTED(one) { calls += 1; return one; }
+function told() { return calls; }
+function go() {
+  var book = SpreadsheetApp.getActive();
+  var sheet = book.insertSheet("Rye");
+  sheet.deleteRows(101, 900);
+  sheet.deleteColumns(11, 16);
+  var block = sheet.getRange(1, 1, 3, 1);
+  block.setBackgrounds([["#ffffff"], ["#eeeeee"], ["#ffffff"]]);
+  block.setNumberFormats([["0.0"], ["0.0"], ["0.0"]]);
+  block.setFontWeights([["bold"], ["normal"], ["bold"]]);
+  block.setValues([[1], [2], [3]]);
+  sheet.getRange(1, 2, 3, 1).setFormulas([["=COUNTED(A1)"], ["=COUNTED(A2)"], ["=COUNTED(A3)"]]);
+  sheet.getRange(1, 3, 1, 1).setFormulas([["=COUNTED(SUM(B1:B3))"]]);
+  book.setNamedRange("all_of_it", sheet.getRange("C1"));
+}`;
+
+test("a new sheet, cut, painted, filled and named, calculates each custom function once", () => {
+  const book = openWorkbook({ codeJs: COUNTING });
+  book.script.run("FULL", "go");
+  expect(book.script.run("FULL", "told")).toBe(4);
+  expect(book.cell("Rye", "C1").value).toBe(6);
+  expect(book.cell("Rye", "A1").shown).toBe("1.0");
+  const style = (a1: string) => {
+    const { col, row } = book.engine.library.helpers.toCartesian(a1);
+    const sheetId = book.engine.get<string>("getSheetIdByName", "Rye");
+    return book.engine.get("getCellStyle", { sheetId, col, row });
+  };
+  expect(style("A1")).toMatchObject({ fillColor: "#ffffff", bold: true });
+  expect(style("A2")).toMatchObject({ fillColor: "#eeeeee", bold: false });
+  // What a person types calculates what reads it, and nothing else.
+  book.type("Rye", "A1", "4");
+  expect(book.script.run("FULL", "told")).toBe(6);
+});
+
+test("a value is read as it is after the writes before it", () => {
+  const book = withScript(
+    'sheet.getRange("A1").setValue(5); var seen = sheet.getRange("B1").getValue(); sheet.getRange("A1").setValue(7); return [seen, sheet.getRange("B1").getValue(), sheet.getLastRow()].join();',
+  );
+  book.type("Sheet1", "B1", "=A1*2");
+  expect(book.go()).toBe("10,14,1");
+});
+
+test("rows taken out shift what is left, and what stood in them is gone", () => {
+  const book = withScript(
+    'sheet.getRange("A1:A4").setValues([[1], [2], [3], [4]]); sheet.deleteRows(2, 2); return sheet.getRange("A1:A4").getValues().join();',
+  );
+  book.type("Sheet1", "C1", "=SUM(A1:A4)");
+  expect(book.go()).toBe("1,4,,");
+  expect(book.cell("Sheet1", "C1").value).toBe(5);
+  expect(book.cell("Sheet1", "C1").formula).toBe("=SUM(A1:A2)");
+});
+
+test("a blank among values empties its cell, also one that was written or emptied before", () => {
+  const empties = 'sheet.getRange("A1:A3").setValues([[""], [8], [""]]);';
+  const book = withScript(
+    `sheet.getRange("A1").setValue(3); ${empties} var seen = sheet.getRange("A1:A3").getValues().join(); sheet.getRange("A2").clearContent(); sheet.getRange("A2:B2").setFormulas([["", "=1+1"]]); return seen;`,
+  );
+  book.type("Sheet1", "A3", "9");
+  expect(book.go()).toBe(",8,");
+  expect(book.values("Sheet1", "A1:B3")).toEqual([
+    ["", ""],
+    ["", 2],
+    ["", ""],
+  ]);
+});
+
+test("a new sheet calculates nothing of the sheets that are there", () => {
+  const book = openWorkbook({
+    codeJs: `${COUNTING}\nfunction again() { SpreadsheetApp.getActive().insertSheet("Oats").deleteRows(101, 900); }`,
+  });
+  book.script.run("FULL", "go");
+  const before = book.script.run("FULL", "told");
+  book.script.run("FULL", "again");
+  expect(book.script.run("FULL", "told")).toBe(before);
+  book.type("Oats", "A1", "=Rye!C1*2");
+  expect(book.cell("Oats", "A1").value).toBe(12);
+});
+
+test("what is blocked stays known when a sheet is added, and when one of two new sheets goes again", () => {
+  const book = withScript(
+    'var book = SpreadsheetApp.getActive(); var one = book.insertSheet("One"); book.insertSheet("Two").getRange("A1").setValue(1); book.deleteSheet(one);',
+  );
+  book.type("Sheet1", "B2", "in the way");
+  book.type("Sheet1", "B1", "=TRANSPOSE(D1:F1)");
+  expect(String(book.cell("Sheet1", "B1").value)).toMatch(/^#/);
+  book.go();
+  expect(book.sheetNames()).toEqual(["Sheet1", "Two"]);
+  book.type("Sheet1", "D1", "7");
+  book.type("Sheet1", "B2", "");
+  expect(book.cell("Sheet1", "B1").value).toBe(7);
+});

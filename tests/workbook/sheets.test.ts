@@ -1,0 +1,372 @@
+import { describe, expect, test } from "vitest";
+import { openWorkbook } from "../../src/workbook/host.ts";
+import { withScript } from "./support.ts";
+
+const refuses = (body: string, because: RegExp) => expect(() => withScript(body).go()).toThrow(because);
+const allows = (body: string) => expect(() => withScript(body).go()).not.toThrow();
+
+describe("what a script may touch", () => {
+  test.each([
+    ["SpreadsheetApp.openById('x')", /SpreadsheetApp.openById is not in the stand-in/],
+    ["sheet.sort(1)", /Sheet.sort is not in the stand-in/],
+    ["sheet.getRange('A1').merge()", /Range.merge is not in the stand-in/],
+    ["book.rename('x'); sheet", /Spreadsheet.rename is not in the stand-in/],
+    ["HtmlService.createTemplate('x')", /HtmlService.createTemplate is not in the stand-in/],
+    ["sheet.extra = 1", /Sheet.extra cannot be assigned/],
+  ])("%s throws", (body, because) => refuses(body, because));
+
+  test.each([
+    "setTimeout",
+    "setInterval",
+    "fetch",
+    "URL",
+    "TextEncoder",
+    "process",
+    "require",
+    "structuredClone",
+    "PropertiesService",
+    "UrlFetchApp",
+  ])("%s does not exist in a script", (name) => {
+    expect(withScript(`return typeof ${name}`).go()).toBe("undefined");
+  });
+
+  test("without permission only the menu can be made", () => {
+    const code = (body: string) =>
+      openWorkbook({
+        codeJs: `function onOpen() { ${body} SpreadsheetApp.getUi().createAddonMenu().addItem("A", "a").addToUi(); }`,
+        sidebarHtml: "",
+      });
+    expect(code("").menu()).toEqual([{ caption: "A", functionName: "a" }]);
+    expect(() => code("SpreadsheetApp.getActive();").menu()).toThrow(/permission to call SpreadsheetApp.getActive/);
+    expect(() => code("SpreadsheetApp.getUi().alert('x');").menu()).toThrow(/permission to call Ui.alert/);
+  });
+
+  test("a service called while the script is loaded throws, as for a formula cell", () => {
+    expect(() => openWorkbook({ codeJs: "var book = SpreadsheetApp.getActive();", sidebarHtml: "" })).toThrow(
+      /permission/,
+    );
+  });
+
+  test("a file that is not pushed cannot be shown", () => {
+    const show = (file: string) =>
+      withScript(
+        `SpreadsheetApp.getUi().showSidebar(HtmlService.createHtmlOutputFromFile("${file}").setTitle("T").setWidth(300))`,
+      );
+    const book = show("sidebar");
+    book.go();
+    expect(book.shown.sidebar).toEqual({ title: "T", file: "sidebar" });
+    expect(() => show("other").go()).toThrow(/No HTML file named other/);
+    expect(() => show("sidebar").go("LIMITED")).toThrow(/permission to call Ui.showSidebar/);
+  });
+});
+
+describe("grids", () => {
+  test.each([
+    [
+      "sheet.getRange('A1:B2').setValues([[1, 2]])",
+      /number of rows in the data does not match the number of rows in the range. The data has 1 but the range has 2/,
+    ],
+    [
+      "sheet.getRange('A1:B2').setValues([[1, 2], [3]])",
+      /number of columns in the data does not match the number of columns in the range. The data has 1 but the range has 2/,
+    ],
+    ["sheet.getRange('A1:B1').setBackgrounds([['#ffffff']])", /number of columns/],
+    ["sheet.getRange('A1').setValues([1])", /A row of a grid is a list/],
+    ["sheet.getRange('A2').setValue(5); sheet.getRange('A1:A2').setFormulas([['=1+1'], ['']])", /A2 has no formula/],
+    ["sheet.getRange(0, 1)", /starting row or column of the range is too small/],
+    ["sheet.getRange(1, 27)", /outside the dimensions of the sheet/],
+    ["sheet.getRange('A1001')", /outside the dimensions of the sheet/],
+    ["sheet.getRange(1, 1, 0, 1)", /must be at least 1/],
+    ["sheet.getRange('oven')", /Range not found/],
+  ])("%s throws", (body, because) => refuses(body, because));
+});
+
+describe("texts", () => {
+  test.each(["=1+1", "+1 egg", "-5 %", "@home", "=HYPERLINK(A1)"])("%s must be escaped", (text) => {
+    refuses(`sheet.getRange("A1").setValue(${JSON.stringify(text)})`, /begins like a formula must be escaped/);
+  });
+
+  test.each([
+    "12",
+    "1.5",
+    "12,5",
+    "3/4",
+    "1-2",
+    "2026-11-25",
+    "65%",
+    "12:30",
+    "TRUE",
+    "false",
+    "1e3",
+    "$5",
+    "Jan 5",
+    "5 May 2026",
+  ])("%s would not stay text", (text) => {
+    refuses(`sheet.getRange("A1").setValue(${JSON.stringify(text)})`, /would not keep this as text/);
+  });
+
+  test.each([
+    "flour",
+    "T 55",
+    "1:0.5 poolish",
+    "type 00",
+    "2nd rise",
+    "may contain nuts",
+    "May contain nuts",
+    "12 g",
+    "3/4 cup",
+  ])("%s is text to any sheet", (text) => {
+    const book = withScript(`sheet.getRange("A1").setValue(${JSON.stringify(text)})`);
+    book.go();
+    expect(book.cell("Sheet1", "A1").value).toBe(text);
+  });
+
+  test("the escape is not stored, and a cell of text takes anything as it is", () => {
+    const book = withScript(`sheet.getRange("A1:B1").setValues([["'=1+1", "'007"]]);
+      sheet.getRange("A2:D2").setNumberFormat("@").setValues([["=1+1", "007", "3/4", "TRUE"]]);
+      return sheet.getRange("A1:D2").getValues()`);
+    const [first, second] = book.go() as unknown[][];
+    expect(first).toEqual(["=1+1", "007", "", ""]);
+    expect(second).toEqual(["=1+1", "007", "3/4", "TRUE"]);
+    expect(book.shownTexts("Sheet1", "A1:D2")).toEqual([
+      ["=1+1", "007", "", ""],
+      ["=1+1", "007", "3/4", "TRUE"],
+    ]);
+    expect(
+      book
+        .formulas("Sheet1", "A1:D2")
+        .flat()
+        .every((formula) => formula === undefined),
+    ).toBe(true);
+  });
+
+  test.each([
+    [`sheet.getRange("A1").setNumberFormat("@").setValue("'x")`, /apostrophe would stay/],
+    [`sheet.getRange("A1").setNumberFormat("@").setValue(5)`, /number 5 is written to a cell of text/],
+    [`sheet.getRange("A1").setNumberFormat("@").setFormula("=1+1")`, /would show the formula's text/],
+    [`sheet.getRange("A1").setValue(0 / 0)`, /NaN cannot be written/],
+    [`sheet.getRange("A1").setValue(undefined)`, /undefined cannot be written/],
+    [`sheet.getRange("A1").setValue({})`, /Object\] cannot be written/],
+    [`sheet.getRange("A1").setValue(new Array(50002).join("x"))`, /50000 characters/],
+  ])("%s throws", (body, because) => refuses(body, because));
+
+  test("numbers, truth values and dates come back as they went", () => {
+    const book =
+      withScript(`sheet.getRange("A1").setNumberFormat("yyyy-mm-dd"); sheet.getRange("A1:C1").setValues([[new Date(2026, 10, 25), 0.65, true]]);
+      var values = sheet.getRange("A1:D1").getValues()[0]; return [values[0] instanceof Date, values[0].getDate(), values[1], values[2], values[3]]`);
+    expect(book.go()).toEqual([true, 25, 0.65, true, ""]);
+  });
+});
+
+describe("formulas", () => {
+  test.each([
+    ["=SUM(A1,A2)", /comma does not separate arguments in every locale/],
+    ["=A1*0.5", /0.5 is a decimal literal/],
+    ["={1,2}", /comma/],
+    ['="a""b"', /CHAR\(34\)/],
+    ["=-A1^2", /read two ways/],
+    ["=B1:B5*2", /unless ARRAYFORMULA/],
+    ['=IF(B1:B5>0;1;"")', /unless ARRAYFORMULA/],
+    ["=ROUND(B1:B5;1)", /unless ARRAYFORMULA/],
+    ["=SUM(B1:B5*2)", /unless ARRAYFORMULA/],
+    ["=LET(x;1;x)", /LET is not a function of the workbook/],
+    ["=NOSUCH(1)", /NOSUCH is not a function of the workbook/],
+    ["=SUM(A1;", /cannot be read/],
+    ["1+1", /starts with "="/],
+  ])("%s is refused", (formula, because) =>
+    refuses(`sheet.getRange("C1").setFormula(${JSON.stringify(formula)})`, because),
+  );
+
+  test.each([
+    "=SUM(A1;A2)",
+    "=A1*5/100",
+    '=TEXTJOIN(";";TRUE();A1:A2)',
+    "={1;2}",
+    "=ARRAYFORMULA(B1:B5*2)",
+    "=SUMPRODUCT(B1:B5*2;B1:B5)",
+    "=-(A1^2)",
+    "=INDEX(B1:B5;2)",
+    '=SUMIF(A1:A5;">0";B1:B5)',
+    "='Sheet1'!A1",
+    '=IFERROR(INDEX(B1:B5;MATCH(2;A1:A5;0));"")',
+    "=A1:A1*2",
+  ])("%s is taken", (formula) => allows(`sheet.getRange("D1").setFormula(${JSON.stringify(formula)})`));
+
+  test("reading after a formula was written throws; the next run may read", () => {
+    for (const read of [
+      "sheet.getRange('A1').getValue()",
+      "book.getSheetByName('x')",
+      "sheet.getLastRow()",
+      "sheet.getName()",
+    ]) {
+      refuses(`sheet.getRange("A1").setFormula("=1+1"); ${read}`, /after setFormula: a read waits/);
+    }
+    const book = openWorkbook({
+      codeJs: `function write() { SpreadsheetApp.getActiveSheet().getRange("A1").setFormula("=1+1"); }
+      function read() { return SpreadsheetApp.getActiveSheet().getRange("A1").getValue(); }`,
+      sidebarHtml: "",
+    });
+    book.script.run("FULL", "write");
+    expect(book.script.run("FULL", "read")).toBe(2);
+  });
+});
+
+describe("sheets and names", () => {
+  test.each(["sheet1", "SHEET1"])("the name %s is taken", (name) =>
+    refuses(`book.insertSheet("${name}"); sheet`, /already exists/),
+  );
+  test.each(["a/b", "a\\b", "a?", "a*", "[a]", "a:b", "History", "history", "", "   ", "'a", "x".repeat(101)])(
+    "the name %j is refused",
+    (name) => {
+      refuses(`book.insertSheet(${JSON.stringify(name)}); sheet`, /sheet name|needs a name/i);
+    },
+  );
+  test("a new sheet becomes active and is found by its exact name", () => {
+    const book = withScript(
+      `book.insertSheet("Rye", 0); sheet; return [book.getActiveSheet().getName(), book.getSheetByName("rye"), book.getSheets().length, book.getSheetByName("Rye").getIndex()]`,
+    );
+    expect(book.go()).toEqual(["Rye", null, 2, 1]);
+    expect(book.sheetNames()).toEqual(["Rye", "Sheet1"]);
+  });
+  test("the last sheet stays", () => refuses("book.deleteSheet(sheet)", /can't remove all the sheets/));
+  test.each(["A1", "ab12", "R1C1", "r2c", "true_loaf", "1st", "two words", "x-y", ""])(
+    "%j is no name for a range",
+    (name) => {
+      refuses(`book.setNamedRange(${JSON.stringify(name)}, sheet.getRange("A1:A2"))`, /is no name for a range/);
+    },
+  );
+  test("a named range can be set again elsewhere and is one for the whole workbook", () => {
+    const book =
+      withScript(`book.setNamedRange("gramwright_larder", sheet.getRange("A1:A2")); book.setNamedRange("gramwright_larder", sheet.getRange("B1:B3"));
+      return [book.getNamedRanges().length, book.getRangeByName("gramwright_larder").getA1Notation(), book.getRangeByName("nothing")]`);
+    expect(book.go()).toEqual([1, "B1:B3", null]);
+  });
+  test.each([
+    ["sheet.deleteRows(990, 20)", /Those rows are out of bounds/],
+    ["sheet.deleteRows(1, 1000)", /can't delete all the rows/],
+    ["sheet.setColumnWidth(27, 100)", /out of bounds/],
+    ["sheet.getRange('A1').setNumberFormat('[Red]0')", /cannot be shown by the workbook/],
+    ["sheet.getRange('A1').setBackground('red')", /#rrggbb/],
+    ["sheet.getRange('A1').setBorder(true, true)", /setBorder takes/],
+    ["sheet.getRange('A1').setHorizontalAlignment('centre')", /setHorizontalAlignment takes/],
+  ])("%s throws", (body, because) => refuses(body, because));
+});
+
+describe("rules, notes and protection", () => {
+  test("a list that warns lets another word in, one that blocks does not", () => {
+    const rule = (allow: boolean) =>
+      withScript(
+        `sheet.getRange("A1:A3").setDataValidation(SpreadsheetApp.newDataValidation().requireValueInList(["flour", "water"]).setAllowInvalid(${allow}).setHelpText("kind").build())`,
+      );
+    const [warning, blocking] = [rule(true), rule(false)];
+    warning.go();
+    blocking.go();
+    warning.type("Sheet1", "A2", "ash");
+    expect(warning.cell("Sheet1", "A2").value).toBe("ash");
+    blocking.type("Sheet1", "A1", "water");
+    expect(() => blocking.type("Sheet1", "A1", "ash")).toThrow(/violates the data validation rules/);
+    expect(blocking.cell("Sheet1", "A1").value).toBe("water");
+  });
+
+  test("a grid of rules belongs to its cells, also to a row put in between", () => {
+    const book =
+      withScript(`var number = function () { return SpreadsheetApp.newDataValidation().requireNumberBetween(0, 10).setAllowInvalid(false).build(); };
+      sheet.getRange("A1:B3").setDataValidations([[null, number()], [null, number()], [null, number()]])`);
+    book.go();
+    book.type("Sheet1", "A1", "99");
+    expect(() => book.type("Sheet1", "B2", "99")).toThrow(/violates/);
+    book.insertRows("Sheet1", 2);
+    expect(() => book.type("Sheet1", "B2", "99")).toThrow(/violates/);
+  });
+
+  test("notes and warning-only protection are kept and move with their cells", () => {
+    const book =
+      withScript(`sheet.getRange("A2").setNote("the flour"); sheet.protect().setWarningOnly(true).setDescription("d").setUnprotectedRanges([sheet.getRange("B1:B2")]);
+      sheet.getRange("C3").protect().setWarningOnly(true);
+      var kinds = SpreadsheetApp.ProtectionType; return [sheet.getProtections(kinds.SHEET)[0].isWarningOnly(), sheet.getProtections(kinds.RANGE)[0].getRange().getA1Notation()]`);
+    expect(book.go()).toEqual([true, "C3"]);
+    book.insertRows("Sheet1", 1);
+    expect(book.cell("Sheet1", "A3").note).toBe("the flour");
+    expect(book.duplicateSheet("Sheet1")).toBe("Copy of Sheet1");
+    expect(book.cell("Copy of Sheet1", "A3").note).toBe("the flour");
+  });
+
+  test("a conditional format needs its own sheet's ranges", () => {
+    refuses(
+      `var other = book.insertSheet("Other"); sheet.setConditionalFormatRules([SpreadsheetApp.newConditionalFormatRule()
+      .whenFormulaSatisfied("=$A1>1").setBackground("#ffeeaa").setRanges([other.getRange("A1:A3")]).build()])`,
+      /own sheet/,
+    );
+    refuses(`SpreadsheetApp.newConditionalFormatRule().whenFormulaSatisfied("=$A1>1,5"); sheet`, /comma/i);
+    allows(`sheet.setConditionalFormatRules([SpreadsheetApp.newConditionalFormatRule().whenFormulaSatisfied("=$A1>1").setBold(true)
+      .setBackground("#ffeeaa").setRanges([sheet.getRange("A1:A3")]).build()])`);
+  });
+});
+
+describe("counting and failing", () => {
+  const WRITES = `sheet.getRange("A1").setValue(1); sheet.getRange("A2:C2").setValues([[1, 2, 3]]); sheet.setFrozenRows(1)`;
+  test("a whole-range write is one call, building a rule none", () => {
+    const book = withScript(`${WRITES}; SpreadsheetApp.newDataValidation().requireNumberBetween(1, 2).build()`);
+    book.go();
+    expect(book.serviceCalls).toBe(3);
+    expect(book.trail).toEqual(["setValue", "setValues", "setFrozenRows"]);
+  });
+
+  test("a text finder looks through every sheet in one call, at what cells show and whatever the capitals", () => {
+    const book =
+      withScript(`var other = book.insertSheet("Other"); sheet.getRange("B3").setValue("Share of flour"); other.getRange("A2").setValue(12);
+      other.getRange("C1").setValue("the share of FLOUR, ground");
+      return book.createTextFinder("share of flour").findAll().map(function (one) { return [one.getSheet().getSheetId() === sheet.getSheetId(), one.getA1Notation()]; })`);
+    expect(book.go()).toEqual([
+      [true, "B3"],
+      [false, "C1"],
+    ]);
+    expect(book.trail.filter((name) => name === "findAll")).toHaveLength(1);
+    refuses(`SpreadsheetApp.getActive().createTextFinder(""); sheet`, /text to find/);
+  });
+
+  test("the n-th call fails once, and what was written before it stays", () => {
+    const book = withScript(WRITES);
+    book.failAt(2);
+    expect(() => book.go()).toThrow(/Service Spreadsheets failed while accessing document \(setValues\)/);
+    expect(book.values("Sheet1", "A1:A2")).toEqual([[1], [""]]);
+    book.go();
+    expect(book.values("Sheet1", "A1:C2")).toEqual([
+      [1, "", ""],
+      [1, 2, 3],
+    ]);
+  });
+
+  test("a lock that someone holds is not given", () => {
+    const book = withScript("var lock = LockService.getDocumentLock(); return [lock.tryLock(10), lock.hasLock()]");
+    expect(book.go()).toEqual([true, true]);
+    book.session.lockIsTaken = true;
+    expect(withTakenLock().go()).toEqual([false, false]);
+  });
+  const withTakenLock = () => {
+    const book = withScript("var lock = LockService.getDocumentLock(); return [lock.tryLock(10), lock.hasLock()]");
+    book.session.lockIsTaken = true;
+    return book;
+  };
+});
+
+describe("google.script.run", () => {
+  const code = `function benchAsk(json) { return json; } function secret_() { return 1; } function dated() { return { at: new Date(0) }; }
+    function hollow() { return [undefined, 1]; } function nothing() {}`;
+  const book = openWorkbook({ codeJs: code, sidebarHtml: "" });
+  test.each([
+    ["secret_", [], /not found: secret_/],
+    ["missing", [], /not found: missing/],
+    ["toString", [], /not found: toString/],
+    ["benchAsk", [new Date()], /Date\] does not travel as argument/],
+    ["benchAsk", [() => 1], /Function\] does not travel as argument/],
+    ["dated", [], /Date\] does not travel as result/],
+  ])("%s %#", (name, args, because) => {
+    expect(() => book.script.serve(name, args)).toThrow(because);
+  });
+  test("values travel as copies, undefined in a list as null", () => {
+    expect(book.script.serve("benchAsk", ["{}"])).toBe("{}");
+    expect(book.script.serve("hollow", [])).toEqual([null, 1]);
+    expect(book.script.serve("nothing", [])).toBeUndefined();
+  });
+});
