@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { cells, LAWS } from "./enrichment/support.ts";
-import { down, expectCells, refusal } from "./functions/support.ts";
+import { cells, LAWS } from "../enrichment/support.ts";
+import { down, expectCells, refusal } from "../functions/support.ts";
 
 const plan = (yeast: number, hours: number, temp: number, rests: readonly (readonly [number, number])[], unit = "") =>
   cells("BAKE_YEASTPLAN", yeast, hours, temp, down(...rests.map(([h]) => h)), down(...rests.map(([, t]) => t)), unit);
