@@ -2,7 +2,6 @@
 import { spawnSync } from "node:child_process";
 import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { tryHere } from "./mutate/quick.ts";
 import { explainedIn, type MutantReport, summary, survivors } from "./mutate/report.ts";
 import { TOPICS, type Topic } from "./mutate/topics.ts";
 
@@ -15,10 +14,12 @@ const PATIENCE = 180_000;
 const CORE = join(FOLDER, "node_modules", "@stryker-mutator", "core");
 
 /**
- * Runs the topics that are named, the first ones without a name. `--quick` runs the tests in this process instead of in Vitest;
- * `--changed` takes over what neither file nor test changed since the last run.
+ * Runs Stryker on the topics named, or on the first ones if none is named. `--changed` keeps the results of the last run for
+ * sources and tests that have not changed since.
  */
-export async function run(args: readonly string[]): Promise<void> {
+export function run(args: readonly string[]): void {
+  const option = args.find((arg) => arg.startsWith("--") && arg !== "--changed");
+  if (option !== undefined) throw new Error(`There is no option ${option}; there is --changed.`);
   const names = args.filter((arg) => !arg.startsWith("--"));
   const unknown = names.find((name) => !(name in TOPICS));
   if (unknown !== undefined)
@@ -30,9 +31,7 @@ export async function run(args: readonly string[]): Promise<void> {
   const explained = explainedIn(readFileSync(EXPLAINED, "utf8"));
   for (const [name, topic] of chosen) {
     const tests = topic.tests.map((test) => `tests/${test}.test.ts`);
-    const report = args.includes("--quick")
-      ? await tryHere(CORE, topic.files, tests)
-      : withVitest(name, topic, tests, args.includes("--changed"));
+    const report = runStryker(name, topic, tests, args.includes("--changed"));
     writeFileSync(join(FOLDER, `${name}-survivors.txt`), survivors(report, explained));
     console.log(`\n${name}\n${summary(report, explained)}`);
   }
@@ -57,7 +56,7 @@ function fetchTool(): void {
   if (npm.status !== 0) throw new Error("npm could not fetch them; check the network, and run the command again.");
 }
 
-function withVitest(name: string, topic: Topic, tests: readonly string[], onlyChanged: boolean): MutantReport {
+function runStryker(name: string, topic: Topic, tests: readonly string[], onlyChanged: boolean): MutantReport {
   const at = (ending: string) => join(FOLDER, `${name}-${ending}`);
   // One after the other in one place: nothing here leaves a trace, and sources are read once instead of once a file.
   const settings = { test: { include: tests, isolate: false, testTimeout: PATIENCE } };

@@ -3,6 +3,7 @@ import { dirname, join, resolve } from "node:path";
 import * as esbuild from "esbuild";
 import { DEMO_FRONT } from "../../templates/demo/shop.ts";
 import { build } from "../build/build.ts";
+import { openBrowser } from "./browser.ts";
 import { demoToday } from "./demo.ts";
 import { textTable } from "./engine/table.ts";
 import { openWorkbook, type WorkbookHost } from "./host.ts";
@@ -11,9 +12,10 @@ import { serve } from "./server.ts";
 import { WORKBOOK_NAME } from "./service/sheets.ts";
 import { toXlsx } from "./xlsx/xlsx.ts";
 
-type Wish = { readonly save: string } | { readonly port: number | undefined; readonly file: string };
+type PageWish = { readonly port: number | undefined; readonly file: string; readonly opens: boolean };
+type Wish = { readonly save: string } | PageWish;
 
-const USAGE = "npm start -- [--port N] [--file FILE.json] | --save FILE.xlsx";
+const USAGE = "npm start -- [--port N] [--file FILE.json] [--no-open] | --save FILE.xlsx";
 /** Where what is typed is kept, unless told otherwise; not part of what is published. */
 const KEPT = join(".gramwright", "workbook.json");
 
@@ -22,7 +24,7 @@ export async function run(args: readonly string[]): Promise<void> {
   try {
     const wish = wishOf(args);
     if ("save" in wish) await saveTo(wish.save);
-    else await openPage(wish.port, wish.file);
+    else await openPage(wish);
   } catch (error) {
     console.error((error as Error).message);
     process.exitCode = 1;
@@ -36,13 +38,14 @@ function wishOf(args: readonly string[]): Wish {
   }
   let port: number | undefined;
   let file = resolve(KEPT);
-  for (let at = 0; at < args.length; at += 2) {
-    const [option, value] = [args[at], args[at + 1]];
+  const paired = args.filter((arg) => arg !== "--no-open");
+  for (let at = 0; at < paired.length; at += 2) {
+    const [option, value] = [paired[at], paired[at + 1]];
     if (option === "--port") port = checkedPort(value);
     else if (option === "--file") file = checkedPath("--file", value, ".json");
     else throw new Error(`Unknown argument ${option}. Usage: ${USAGE}`);
   }
-  return { port, file };
+  return { port, file, opens: paired.length === args.length };
 }
 
 function checkedPort(value: string | undefined): number {
@@ -100,7 +103,7 @@ function asText(book: WorkbookHost, sheet: string): string {
   );
 }
 
-async function openPage(port: number | undefined, file: string): Promise<void> {
+async function openPage({ port, file, opens }: PageWish): Promise<void> {
   await build();
   const codeJs = readFileSync("dist/Code.js", "utf8");
   const keeper = openKeeper(file, (data) => void openWorkbook({ codeJs, data }));
@@ -119,4 +122,5 @@ async function openPage(port: number | undefined, file: string): Promise<void> {
   console.log(`${WORKBOOK_NAME} is open at ${address}\nStop it with Ctrl+C.`);
   const kept = data === undefined ? "What you type is kept" : "As it was left, and what you type is kept,";
   console.log(`${kept} in ${file}; delete that file to begin anew.`);
+  if (opens) await openBrowser(address);
 }

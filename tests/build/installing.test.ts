@@ -3,9 +3,8 @@ import { copyFileSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSy
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { ADD_ON_FILES } from "../../src/build/pack.ts";
-import { zipped } from "../../src/build/zip.ts";
+import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
+import { ADD_ON_FILES, zipArchive } from "../../src/build/pack.ts";
 import { files } from "../templates/sheet-support.ts";
 
 const CLASP = join(process.cwd(), "node_modules/@google/clasp/build/src/index.js");
@@ -47,31 +46,35 @@ describe("npm run pack", () => {
   // A reader that is not ours: the one the .xlsx library brings.
   const JSZip = createRequire(createRequire(import.meta.url).resolve("exceljs"))("jszip") as {
     loadAsync(
-      bytes: Buffer,
+      bytes: Uint8Array,
       how: object,
     ): Promise<{ files: Record<string, { async(as: "nodebuffer"): Promise<Buffer> }> }>;
   };
 
   test("packs files that come out as they went in", async () => {
     const { codeJs, sidebarHtml } = await files();
-    const entries = [
-      { name: "appsscript.json", bytes: readFileSync("src/add-on/appsscript.json") },
-      { name: "Code.js", bytes: Buffer.from(codeJs) },
-      { name: "sidebar.html", bytes: Buffer.from(sidebarHtml) },
-    ];
-    const packed = zipped(entries);
-    const opened = await JSZip.loadAsync(packed, { checkCRC32: true });
+    const entries: Record<string, Buffer> = {
+      "appsscript.json": readFileSync("src/add-on/appsscript.json"),
+      "Code.js": Buffer.from(codeJs),
+      "sidebar.html": Buffer.from(sidebarHtml),
+    };
+    const archive = zipArchive(entries);
+    const opened = await JSZip.loadAsync(archive, { checkCRC32: true });
     expect(Object.keys(opened.files)).toEqual([...ADD_ON_FILES]);
-    for (const { name, bytes } of entries)
-      expect((await opened.files[name]?.async("nodebuffer"))?.equals(bytes)).toBe(true);
-    expect(packed.length).toBeLessThan(codeJs.length);
-    expect(zipped(entries).equals(packed)).toBe(true);
+    for (const [name, bytes] of Object.entries(entries))
+      expect((await opened.files[name]?.async("nodebuffer"))?.equals(bytes), name).toBe(true);
+    expect(archive.length).toBeLessThan(codeJs.length);
   });
 
-  test("a damaged pack is noticed by its sums", async () => {
-    const packed = zipped([{ name: "a", bytes: Buffer.from("flour, water, salt") }]);
-    packed[40] = (packed[40] ?? 0) ^ 0xff;
-    await expect(JSZip.loadAsync(packed, { checkCRC32: true })).rejects.toThrow();
+  test("makes equal archives of equal files, whatever the day and the time zone", () => {
+    const files = { "Code.js": Buffer.from("function a() {}") };
+    vi.useFakeTimers({ now: new Date("2026-03-01T10:00:00Z") });
+    const archive = zipArchive(files);
+    vi.setSystemTime(new Date("2031-12-31T23:00:00Z"));
+    vi.stubEnv("TZ", "Pacific/Auckland");
+    expect(Buffer.from(zipArchive(files)).equals(archive)).toBe(true);
+    vi.unstubAllEnvs();
+    vi.useRealTimers();
   });
 });
 
@@ -83,8 +86,27 @@ describe("the list of packages in DEVELOPERS.md", () => {
   );
   const manifest = JSON.parse(readFileSync("package.json", "utf8")) as { devDependencies: Record<string, string> };
 
+  const statedBy = (name: string) =>
+    (JSON.parse(readFileSync(`node_modules/${name}/package.json`, "utf8")) as { license: string }).license;
+
   test.each(Object.keys(manifest.devDependencies))("names %s with the licence it states", (name) => {
-    const { license } = JSON.parse(readFileSync(`node_modules/${name}/package.json`, "utf8")) as { license: string };
-    expect(listed.get(name)).toBe(license);
+    expect(listed.get(name)).toBe(statedBy(name));
+  });
+
+  test("names every package whose files the local workbook serves", () => {
+    const server = readFileSync("src/workbook/server.ts", "utf8");
+    const served = [...server.matchAll(/"node_modules\/((?:@[\w-]+\/)?[\w-]+)\//g)].map(([, name = ""]) => name);
+    expect(served.length).toBeGreaterThan(2);
+    for (const name of served) expect(listed.get(name), name).toBe(statedBy(name));
+  });
+
+  test("names every installed package that states no licence in the form npm reads", () => {
+    const lock = JSON.parse(readFileSync("package-lock.json", "utf8")) as {
+      packages: Record<string, { license?: string }>;
+    };
+    const silent = Object.entries(lock.packages).filter(([, { license }]) => license === undefined);
+    expect(silent.length).toBeGreaterThan(0);
+    for (const [path] of silent)
+      expect(listed.get(path.replace(/^.*node_modules\//, "")), path).toMatch(/^none stated/);
   });
 });

@@ -1,7 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { explainedIn, type MutantReport, summary, survivors } from "../../src/build/mutate/report.ts";
-import { standIn } from "../../src/build/mutate/stand-in.ts";
 import { TOPICS } from "../../src/build/mutate/topics.ts";
 
 // Mutation testing is run by hand; what it counts, and what was explained to it, is checked here.
@@ -62,21 +61,4 @@ test("a topic's files and tests are there, and no file is in two topics", () => 
   for (const file of files) expect(readFileSync(file, "utf8")).not.toBe("");
   for (const { tests } of Object.values(TOPICS))
     for (const name of tests) expect(readFileSync(`tests/${name}.test.ts`, "utf8")).toMatch(/\b(test|describe)\b/);
-});
-
-test("tests are collected as Vitest runs them: rows of arrays spread, others whole, in their order", () => {
-  const { module, tests } = standIn();
-  const given = module as { test: typeof test; describe: typeof describe };
-  const seen: unknown[] = [];
-  given.describe("some", () => {
-    given.test.each([
-      [1, 2],
-      [3, 4],
-    ])("%d", (...cells) => void seen.push(cells));
-    given.test.each([5, [6]])("%j", (cell) => void seen.push(cell));
-  });
-  given.describe.each(["a", "b"])("%s", (name) => given.test("later", { timeout: 5 }, () => void seen.push(name)));
-  expect(seen).toEqual([]);
-  for (const one of tests) one();
-  expect(seen).toEqual([[1, 2], [3, 4], 5, [6], "a", "b"]);
 });

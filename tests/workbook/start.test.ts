@@ -170,6 +170,8 @@ describe("npm start", () => {
     [["--save", "a.xlsx", "b"], /^Too many arguments: b\./],
     [["--port", "loaf"], /^--port needs a number from 1 to 65535\./],
     [["--port", "0"], /^--port needs a number/],
+    [["--no-open", "--port", "0"], /^--port needs a number/],
+    [["--no-open", "--sing"], /^Unknown argument --sing\./],
   ])("%j is answered with one line", async (args, line) => {
     const { code, said } = await start(...args);
     expect(code).toBe(1);

@@ -5,7 +5,7 @@ type FileReport = { readonly source: string; readonly mutants: readonly Mutant[]
 
 type Place = { readonly line: number; readonly column: number };
 
-export type Mutant = {
+type Mutant = {
   readonly mutatorName: string;
   readonly replacement?: string;
   readonly status: string;
