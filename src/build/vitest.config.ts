@@ -1,17 +1,19 @@
-import { readdirSync, readFileSync } from "node:fs";
 import { defineConfig } from "vitest/config";
 
-/** Tests with a page in a real browser, which takes its time on a busy computer: what is wrong there fails every time. */
-const inBrowser = readdirSync("tests", { recursive: true, encoding: "utf8" })
-  .filter((name) => name.endsWith(".test.ts"))
-  .map((name) => `tests/${name}`)
-  .filter((file) => /from "[^"]*\/(?:browser|page)\.ts"/.test(readFileSync(file, "utf8")));
+/** A busy computer takes its time; a test that never ends is to fail all the same. */
+const PATIENCE = 600_000;
 
 export default defineConfig({
   test: {
-    projects: [
-      { test: { name: "browser", include: inBrowser, retry: 2 } },
-      { test: { name: "rest", include: ["tests/**/*.test.ts"], exclude: inBrowser } },
-    ],
+    include: ["tests/**/*.test.ts"],
+    globalSetup: ["src/build/global-setup.ts"],
+    // No test changes a module that another one reads: the sources are loaded once for a worker, not once for a file.
+    isolate: false,
+    maxWorkers: 2,
+    testTimeout: PATIENCE,
+    hookTimeout: PATIENCE,
+    expect: { poll: { timeout: 120_000 } },
+    restoreMocks: true,
+    unstubEnvs: true,
   },
 });

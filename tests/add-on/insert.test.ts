@@ -1,5 +1,5 @@
 // A formula written at the cursor by the bench's question, in the local workbook.
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import { isProblem } from "../../shared/cells/cell.ts";
 import { entryFormula, readEntry } from "../../shared/cells/entry.ts";
 import { openWorkbook } from "../../src/workbook/host.ts";
@@ -7,7 +7,6 @@ import { activate } from "../../src/workbook/service/range.ts";
 import { files } from "../templates/sheet-support.ts";
 
 // Opening a workbook takes a second on a busy computer.
-vi.setConfig({ testTimeout: 60_000 });
 
 const built = await files();
 const open = (locale?: "de_DE") => {

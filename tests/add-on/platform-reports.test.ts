@@ -4,7 +4,7 @@ import { readFileSync } from "node:fs";
 import vm from "node:vm";
 import * as esbuild from "esbuild";
 import exceljs from "exceljs";
-import { beforeAll, describe, expect, test, vi } from "vitest";
+import { beforeAll, describe, expect, test } from "vitest";
 import { told } from "../../sidebar/kit/ask.ts";
 import { lint } from "../../src/build/lint.ts";
 import { packedScript } from "../../src/build/page.ts";
@@ -18,7 +18,6 @@ import { expectCells, METRIC, refusal, run } from "../functions/support.ts";
 import { buildSheet, files, HANDOUT, workbook } from "../templates/sheet-support.ts";
 
 // A workbook takes a second each, more so on a busy computer.
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 let code = "";
 let sidebar = "";

@@ -1,12 +1,10 @@
 // What a sheet over all formula sheets asks of the spreadsheet's service: one look finds them, and one list tells what they hold.
-import { beforeAll, describe, expect, test, vi } from "vitest";
+import { beforeAll, describe, expect, test } from "vitest";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { serialOf } from "../../templates/demo/days.ts";
 import { demoShop } from "../../templates/demo/shop.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { buildSheet, HANDOUT, workbook } from "../templates/sheet-support.ts";
-
-vi.setConfig({ testTimeout: 300_000, hookTimeout: 300_000 });
 
 const OPTIONS = { weight: "g", temperature: "C", length: "cm", parts: [] } as const;
 const MOST = 40;

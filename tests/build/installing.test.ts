@@ -33,13 +33,13 @@ describe("what is pushed", () => {
 
   test("clasp lists the three files and nothing else", () => {
     expect(pushed().sort()).toEqual([...ADD_ON_FILES].sort());
-  }, 30_000);
+  });
 
   test("also where the folder holds other scripts and pages, as after taking over a script", () => {
     for (const name of ["Old.js", "other.html", "more.json", "notes.gs"])
       writeFileSync(join(folder, "dist", name), "{}");
     expect(pushed().sort()).toEqual([...ADD_ON_FILES].sort());
-  }, 30_000);
+  });
 });
 
 describe("npm run pack", () => {

@@ -12,7 +12,7 @@ describe("a packed text", () => {
       fc.property(texts, (text) => unpacked(packed(text)) === text),
       { numRuns: 10 },
     );
-  }, 60_000);
+  });
 
   test("has letters alone that neither a page nor a script takes for anything else", () => {
     expect(packed(TEXT)).toMatch(/^[!#$%()*+,.0-9:;=?@A-Z[\]^_a-z{|}~]+$/);

@@ -1,4 +1,4 @@
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import type { CardAsk } from "../../shared/card/data.ts";
 import { staffCard } from "../../shared/card/staff-card.ts";
 import type { Options, SheetModel, Values } from "../../shared/sheet/model.ts";
@@ -10,8 +10,6 @@ import { toXlsx } from "../../src/workbook/xlsx/xlsx.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { buildSheet, HANDOUT, workbook } from "../templates/sheet-support.ts";
 import { asOfficeReads, asValue, hasOffice } from "../workbook/support.ts";
-
-vi.setConfig({ testTimeout: 120_000 });
 
 const METRIC = { weight: "g", temperature: "C", length: "cm" } as const;
 const partsOf = (model: SheetModel) => model.parts.filter((part) => part !== "cost" && part !== "label");

@@ -3,7 +3,7 @@
 
 import exceljs from "exceljs";
 import fc from "fast-check";
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import { inputNames } from "../../shared/protocol/bench.ts";
 import { sheetName } from "../../shared/sheet/sheet-name.ts";
 import { FUNCTIONS } from "../../src/functions/index.ts";
@@ -12,8 +12,6 @@ import { TEMPLATES } from "../../templates/index.ts";
 import { METRIC } from "../functions/support.ts";
 import { buildSheet, HANDOUT, workbook } from "../templates/sheet-support.ts";
 import { answerOrSentence, NASTY } from "./hostile-support.ts";
-
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 describe.each(TEMPLATES)("$title with hostile text in every input", (model) => {
   test("has the formulas it always has, and no other, also in the saved file", async () => {

@@ -1,5 +1,5 @@
 import { mkdirSync } from "node:fs";
-import { beforeEach, describe, expect, test, vi } from "vitest";
+import { beforeEach, describe, expect, test } from "vitest";
 import type { SheetReview } from "../../shared/protocol/bench.ts";
 import type { SheetModel } from "../../shared/sheet/model.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
@@ -9,7 +9,6 @@ import { benchPages, type Way } from "../sidebar/page.ts";
 import { templateOf } from "../sidebar/samples.ts";
 import { buildSheet, HANDOUT, workbook } from "../templates/sheet-support.ts";
 
-vi.setConfig({ testTimeout: 60_000 });
 const PICTURES = process.env.PICTURES;
 const review = (book: WorkbookHost, style = "") => book.answer({ ask: "review", style }) as SheetReview;
 const fact = ({ facts }: SheetReview, label: string) => facts.find((one) => one.label === label)?.says;

@@ -1,13 +1,11 @@
 // What people do to the list of formula sheets by hand never makes the bench read another formula's cells.
-import { beforeAll, describe, expect, test, vi } from "vitest";
+import { beforeAll, describe, expect, test } from "vitest";
 import { aboutTab, tabOf } from "../../shared/sheet/tab.ts";
 import { namedRanges } from "../../src/add-on/named.ts";
 import { listedSheets, TAB_FORMULA } from "../../src/planners/listed.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { LISTED } from "../../templates/formula-list.ts";
 import { HANDOUT, workbook } from "../templates/sheet-support.ts";
-
-vi.setConfig({ testTimeout: 300_000, hookTimeout: 300_000 });
 
 const LIST = "All formulas";
 const OPTIONS = { weight: "g", temperature: "C", length: "cm", parts: ["tin", "water"] } as const;

@@ -1,9 +1,7 @@
 // A list of formula sheets and its rows are whole or not there when the spreadsheet's service fails.
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { HANDOUT, workbook } from "../templates/sheet-support.ts";
-
-vi.setConfig({ testTimeout: 300_000, hookTimeout: 300_000 });
 
 const LIST = "All formulas";
 const UNITS = { weight: "g", temperature: "C", length: "cm" } as const;

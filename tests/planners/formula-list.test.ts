@@ -1,10 +1,8 @@
 // The list of formula sheets says the same of each as the sheet itself, whatever happens to the sheets.
-import { beforeAll, describe, expect, test, vi } from "vitest";
+import { beforeAll, describe, expect, test } from "vitest";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { HANDOUT, workbook } from "../templates/sheet-support.ts";
-
-vi.setConfig({ testTimeout: 300_000, hookTimeout: 300_000 });
 
 const LIST = "All formulas";
 const UNITS = { weight: "g", temperature: "C", length: "cm" } as const;

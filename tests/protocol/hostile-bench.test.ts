@@ -1,7 +1,7 @@
 // Whatever reaches the bench or its server.
 import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
-import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { FUNCTIONS } from "../../src/functions/index.ts";
 import { isPlanned } from "../../src/planners/planners.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
@@ -9,8 +9,6 @@ import { PROTOTYPE } from "../cells/hostile-support.ts";
 import { skipWithoutChromium } from "../sidebar/browser.ts";
 import { workbook } from "../templates/sheet-support.ts";
 import { type LocalPage, openLocalPage } from "../workbook/local-page.ts";
-
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 /** The add-on's own reply, and where the page plans such a question, the page's. */
 function replyTo(book: WorkbookHost, asked: unknown): { readonly ok: boolean; readonly message?: string } {

@@ -1,4 +1,4 @@
-import { beforeAll, describe, expect, test, vi } from "vitest";
+import { beforeAll, describe, expect, test } from "vitest";
 import {
   type Batch,
   batchesOf,
@@ -22,7 +22,6 @@ import { openWorkbook, type WorkbookHost } from "../../src/workbook/host.ts";
 import { buildSheet, files, HANDOUT, workbook } from "../templates/sheet-support.ts";
 
 // A workbook takes a second each, more so on a busy computer.
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 const step = (book: WorkbookHost, asked: CheckStep): CheckAnswer =>
   book.answer({ ...asked, ask: "check" }) as CheckAnswer;

@@ -1,5 +1,5 @@
 // Recipes as people find them, read by the add-on in the local workbook, and the sheets that come of them.
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import type { ReadAnswer, ReadLine } from "../../shared/protocol/read-in.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
 import { buildSheet, workbook } from "../templates/sheet-support.ts";
@@ -7,7 +7,6 @@ import { CASES } from "./text-cases.ts";
 import { RECIPES } from "./text-data.ts";
 
 // Building a sheet in the local workbook takes seconds on a busy computer.
-vi.setConfig({ testTimeout: 60_000 });
 
 const book = await workbook();
 const asked = (text: string, name = "") => ({ text, name });

@@ -127,7 +127,7 @@ describe("number formats of the templates", () => {
     });
     book.script.run("FULL", "go");
     if (hasOffice) office = Object.values(asOfficeReads(await toXlsx(book.engine), true))[0] ?? [];
-  }, 120_000);
+  });
 
   test.each(numbers)("%s is shown alike by the workbook and by the digits", (format) => {
     const column = numbers.indexOf(format);
@@ -165,7 +165,7 @@ describe("rounding in formulas", () => {
       });
     });
     if (hasOffice) office = Object.values(asOfficeReads(await toXlsx(book.engine)))[0] ?? [];
-  }, 120_000);
+  });
 
   test.skipIf(!hasOffice).each(FORMS)("=%s is the same in LibreOffice", (form) => {
     const column = FORMS.indexOf(form);

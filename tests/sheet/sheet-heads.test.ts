@@ -1,11 +1,9 @@
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import type { Options } from "../../shared/sheet/model.ts";
 import { plan } from "../../shared/sheet/plan.ts";
 import { LOOKS } from "../../shared/sheet/theme.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { buildSheet } from "../templates/sheet-support.ts";
-
-vi.setConfig({ testTimeout: 60_000 });
 
 const METRIC = { weight: "g", temperature: "C", length: "cm" } as const;
 const US = { weight: "oz", temperature: "F", length: "in" } as const;

@@ -36,6 +36,8 @@ export async function openBrowser(width: number, height: number): Promise<Browse
     args: QUIET,
     viewport: { width, height },
   });
+  // A busy computer takes its time.
+  context.setDefaultTimeout(120_000);
   const close = async () => {
     await context.close();
     rmSync(profile, { recursive: true, force: true });

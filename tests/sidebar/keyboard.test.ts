@@ -84,13 +84,10 @@ describe.skipIf(skipWithoutChromium("the keyboard's way through the bench"))("wi
   };
   const says = (sentence: RegExp) =>
     expect
-      .poll(
-        async () => {
-          await bench.wait(50);
-          return (await bench.page.locator(".panel:visible .status").allTextContents()).join(" ").trim();
-        },
-        { timeout: 30_000 },
-      )
+      .poll(async () => {
+        await bench.wait(50);
+        return (await bench.page.locator(".panel:visible .status").allTextContents()).join(" ").trim();
+      })
       .toMatch(sentence);
   const press = async (name: string) => {
     await bench.page.getByRole("button", { name, exact: true }).filter({ visible: true }).focus();

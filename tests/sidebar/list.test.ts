@@ -16,13 +16,10 @@ describe.skipIf(skip)("the list of all formulas", () => {
   const front = () => book.session.get("getSheetName", book.session.get("getActiveSheetId"));
   const says = (panel: string, sentence: RegExp) =>
     expect
-      .poll(
-        async () => {
-          await bench.wait(50);
-          return (await bench.page.locator(`${panel} .status`).allTextContents()).join(" ").trim();
-        },
-        { timeout: 30_000 },
-      )
+      .poll(async () => {
+        await bench.wait(50);
+        return (await bench.page.locator(`${panel} .status`).allTextContents()).join(" ").trim();
+      })
       .toMatch(sentence);
 
   test("is built with the sixth, after it is said that that is there, and the sheet that was asked for stays in front", async () => {

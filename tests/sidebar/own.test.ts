@@ -20,7 +20,7 @@ describe.skipIf(skipWithoutChromium("what a template has of its own, in a browse
   };
   const built = async () => {
     await bench.build().click();
-    await expect.poll(() => bench.status(), { timeout: 30_000 }).toMatch(/^Built “Quay”/);
+    await expect.poll(() => bench.status()).toMatch(/^Built “Quay”/);
   };
   const figures = async () => (await bench.page.locator(".figures:visible").textContent())?.replace(/\s/g, " ");
   const cell = (template: string, name: string, row = 0) => {

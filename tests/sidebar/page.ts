@@ -4,10 +4,9 @@ import { createServer, type Server } from "node:http";
 import { createRequire } from "node:module";
 import type { AddressInfo } from "node:net";
 import type { Locator, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect, vi } from "vitest";
+import { afterAll, afterEach, beforeAll, beforeEach, expect } from "vitest";
 import { VERSION } from "../../shared/protocol/bench.ts";
 import { readMake } from "../../shared/protocol/make.ts";
-import { sidebarHtml } from "../../src/build/page.ts";
 import { asFormulaSheet, type FormulaSheet } from "../../src/planners/formula-sheet.ts";
 import { type Browser, openBrowser } from "./browser.ts";
 
@@ -80,15 +79,13 @@ type Sent = Readonly<Record<string, unknown>> & { readonly ask: string };
  * does in the local workbook: the question's JSON in, the reply's JSON out.
  */
 export function benchPages(host?: (json: string) => string): BenchPage {
-  // axe and a real page take their time, more so on a busy computer.
-  vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
   let browser: Browser;
   let server: Server;
   let page: Page;
   const mishaps: string[] = [];
 
   beforeAll(async () => {
-    const html = await sidebarHtml();
+    const html = readFileSync("dist/sidebar.html", "utf8");
     server = createServer((_, answer) => answer.setHeader("content-type", "text/html; charset=utf-8").end(html));
     await new Promise<void>((done) => server.listen(0, "127.0.0.1", done));
     browser = await openBrowser(300, 900);

@@ -104,7 +104,7 @@ describe.skipIf(skip)("the Read in panel", () => {
     await bench.wait(1000);
     await buildButton().dblclick();
     await bench.wait(100);
-    await expect.poll(foot, { timeout: 20_000 }).toMatch(/^Built “Quay rolls”/);
+    await expect.poll(foot).toMatch(/^Built “Quay rolls”/);
     await shot("built");
     expect((await bench.builds()).length).toBe(1);
     const { names } = layOut(panLoaf, { weight: "g", temperature: "C", length: "cm", parts: ["water"] });

@@ -1,13 +1,11 @@
 // The add-on's own check as a person runs it: the menu, the panel, one cell typed, the report.
-import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { TYPED_CELL } from "../../shared/protocol/self-check-probes.ts";
 import { checkExamples } from "../../src/build/page.ts";
 import { type LocalPage, openLocalPage } from "../workbook/local-page.ts";
 import { skipWithoutChromium } from "./browser.ts";
 
 const PICTURES = process.env.PICTURES;
-
-vi.setConfig({ testTimeout: 180_000, hookTimeout: 120_000 });
 
 describe.skipIf(skipWithoutChromium("the check in the page"))("Check this add-on", () => {
   let local: LocalPage;
@@ -41,7 +39,7 @@ describe.skipIf(skipWithoutChromium("the check in the page"))("Check this add-on
     await page.getByRole("button", { name: "Check this add-on" }).click();
     await bench.getByRole("heading", { name: "Check this add-on" }).waitFor();
     await bench.getByRole("button", { name: "Run the check" }).click();
-    await bench.getByText(`All ${checkExamples().length} examples agree.`).waitFor({ timeout: 120_000 });
+    await bench.getByText(`All ${checkExamples().length} examples agree.`).waitFor();
     const report = bench.getByLabel("The report, to copy");
     expect(await report.inputValue()).toContain(`${checkExamples().length} examples in`);
     expect(await report.inputValue()).toContain("All of them agree.");

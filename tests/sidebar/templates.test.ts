@@ -1,4 +1,4 @@
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import { minutes } from "../../shared/base/units.ts";
 import { dayOf, shownTime } from "../../shared/cells/clock.ts";
 import { changeUnits } from "../../sidebar/new-formula/draft.ts";
@@ -10,7 +10,6 @@ import { OUNCES } from "./drafts.ts";
 import { listOf, sampleOf, templateOf } from "./samples.ts";
 
 // Building eight sheets takes its time on a busy computer.
-vi.setConfig({ testTimeout: 60_000 });
 
 describe.each(TEMPLATES.map((model) => [model.name, model] as const))("%s in the Make panel", (name, model) => {
   test("what is typed for its sample is its sample, every input of it", () => {

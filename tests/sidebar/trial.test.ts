@@ -64,13 +64,10 @@ describe.skipIf(skipWithoutChromium("the trial from recipe to staff card in a br
   const paste = (text: string) => act("paste the recipe", () => bench.field("The recipe, as you found it").fill(text));
   const says = (sentence: RegExp) =>
     expect
-      .poll(
-        async () => {
-          await bench.wait(50);
-          return (await bench.page.locator(".panel:visible .status").allTextContents()).join(" ");
-        },
-        { timeout: 30_000 },
-      )
+      .poll(async () => {
+        await bench.wait(50);
+        return (await bench.page.locator(".panel:visible .status").allTextContents()).join(" ");
+      })
       .toMatch(sentence);
 
   test("a recipe that says how many it makes, with one thing to ask", async () => {

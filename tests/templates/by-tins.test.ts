@@ -1,10 +1,8 @@
-import { expect, test, vi } from "vitest";
+import { expect, test } from "vitest";
 import { METRIC } from "../functions/support.ts";
 import { costed, larderOf, panLoaf, pricesOf } from "../money/costing-support.ts";
 import { templateNamed } from "./plain-support.ts";
 import { buildSheet, HANDOUT, workbook } from "./sheet-support.ts";
-
-vi.setConfig({ testTimeout: 60_000 });
 
 test("a pan loaf made by tins counts its tins, and a day can order some", async () => {
   const model = templateNamed("pan-loaf");

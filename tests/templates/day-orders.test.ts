@@ -1,8 +1,6 @@
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import { close, day, METRIC } from "./day-support.ts";
 import { buildSheet, HANDOUT, workbook } from "./sheet-support.ts";
-
-vi.setConfig({ testTimeout: 120_000 });
 
 describe("orders on a day sheet", () => {
   test("an order counts on its day; a blank date is the sheet's own, and one cell says which day it is", async () => {

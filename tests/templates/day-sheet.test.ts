@@ -1,4 +1,4 @@
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import { lint } from "../../src/build/lint.ts";
 import { toXlsx } from "../../src/workbook/xlsx/xlsx.ts";
 import { daySheet } from "../../templates/day-sheet.ts";
@@ -6,8 +6,6 @@ import { costed, larderOf, panLoaf } from "../money/costing-support.ts";
 import { asOfficeReads, asValue, hasOffice } from "../workbook/support.ts";
 import { close, day, fill, METRIC } from "./day-support.ts";
 import { buildSheet, HANDOUT, workbook } from "./sheet-support.ts";
-
-vi.setConfig({ testTimeout: 120_000 });
 
 describe("a day sheet", () => {
   test("100 loaves of 390 g from 100/67/2/1: dough, mixes and needs, less stock, in packs", async () => {

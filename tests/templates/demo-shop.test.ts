@@ -1,12 +1,10 @@
 // The demo shop as `npm start` opens it: what its sheets show, against sums made here from what is typed in them.
-import { beforeAll, describe, expect, test, vi } from "vitest";
+import { beforeAll, describe, expect, test } from "vitest";
 import { asFormulaSheet, type FormulaSheet } from "../../src/planners/formula-sheet.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { serialOf } from "../../templates/demo/days.ts";
 import { DEMO_FRONT, demoShop } from "../../templates/demo/shop.ts";
 import { workbook } from "./sheet-support.ts";
-
-vi.setConfig({ testTimeout: 300_000, hookTimeout: 300_000 });
 
 const DEMO = demoShop(serialOf(2025, 11, 30));
 const LEVAIN = "Quay levain";

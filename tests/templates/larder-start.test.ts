@@ -1,10 +1,9 @@
-import { expect, test, vi } from "vitest";
+import { expect, test } from "vitest";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { workbook } from "./sheet-support.ts";
 
 // The first test builds the add-on too, which takes its time on a busy computer.
-vi.setConfig({ testTimeout: 60_000 });
 
 const build = (book: WorkbookHost, ingredient: unknown) =>
   book.ask({ ask: "build", template: "larder", options: {}, values: { ingredient } });

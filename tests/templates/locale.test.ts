@@ -1,14 +1,13 @@
 // A workbook whose decimal sign is the comma. What else the stand-in refuses is in workbook-sheets.test.ts (grids, names, text,
 // decimal literals, modes: "without permission only the menu can be made"), workbook-engine.test.ts ("writing from a formula is
 // forbidden", "percent, decimals and formulas as the locale reads them") and templates.test.ts (at most 40 calls; each failing).
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import { openWorkbook } from "../../src/workbook/host.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { METRIC } from "../functions/support.ts";
 import { type Built, buildSheet, files, HANDOUT, workbook } from "./sheet-support.ts";
 
 // A workbook takes a second each, more so on a busy computer.
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
 
 const german = async () => openWorkbook({ ...(await files()), locale: "de_DE" });
 

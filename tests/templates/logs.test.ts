@@ -1,4 +1,4 @@
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import type { SheetModel, Values } from "../../shared/sheet/model.ts";
 import { lint } from "../../src/build/lint.ts";
 import { toXlsx } from "../../src/workbook/xlsx/xlsx.ts";
@@ -8,7 +8,6 @@ import { panLoaf } from "../../templates/pan-loaf.ts";
 import { asOfficeReads, hasOffice } from "../workbook/support.ts";
 import { buildSheet, workbook } from "./sheet-support.ts";
 
-vi.setConfig({ testTimeout: 60_000 });
 const METRIC = { weight: "g", temperature: "C", length: "cm" } as const;
 const sheetOf = (model: SheetModel, values: Values) => buildSheet(values, { model, options: { ...METRIC, parts: [] } });
 

@@ -1,10 +1,8 @@
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import { TEMPLATES } from "../../templates/index.ts";
 import { METRIC } from "../functions/support.ts";
 import { expectSame, pairOf, templateNamed } from "./plain-support.ts";
 import { buildSheet, workbook } from "./sheet-support.ts";
-
-vi.setConfig({ testTimeout: 120_000 });
 
 /** Flour, 60 % of water and eighteen sugars of 1 % each: 178 % of the flour. */
 const LONG = {

@@ -1,23 +1,18 @@
 // The main job as a person does it: the page of `npm start`, the bench beside the grid, the saved .xlsx.
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import * as esbuild from "esbuild";
+import { readFileSync, rmSync } from "node:fs";
 import exceljs from "exceljs";
 import type { FrameLocator, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { a1 } from "../../shared/sheet/a1.ts";
 import { layOut } from "../../shared/sheet/layout.ts";
 import type { Options } from "../../shared/sheet/model.ts";
 import { type LocalServer, serve } from "../../src/workbook/server.ts";
 import { panLoaf } from "../../templates/pan-loaf.ts";
 import { type Browser, openBrowser, skipWithoutChromium } from "../sidebar/browser.ts";
+import { builtRoot, pageJs } from "../workbook/local-page.ts";
 import { asOfficeReads, asValue, hasOffice } from "../workbook/support.ts";
-import { files } from "./sheet-support.ts";
 
 const WITHOUT = skipWithoutChromium("the main job in the page");
-
-vi.setConfig({ testTimeout: 180_000, hookTimeout: 120_000 });
 
 let root = "";
 let server: LocalServer;
@@ -28,22 +23,8 @@ const mishaps: string[] = [];
 
 beforeAll(async () => {
   if (WITHOUT) return;
-  root = mkdtempSync(join(tmpdir(), "gramwright-job-"));
-  mkdirSync(join(root, "dist"));
-  mkdirSync(join(root, "src"));
-  symlinkSync(join(process.cwd(), "src/workbook"), join(root, "src/workbook"));
-  symlinkSync(join(process.cwd(), "node_modules"), join(root, "node_modules"));
-  const built = await files();
-  writeFileSync(join(root, "dist/Code.js"), built.codeJs);
-  writeFileSync(join(root, "dist/sidebar.html"), built.sidebarHtml);
-  const { outputFiles } = await esbuild.build({
-    entryPoints: ["src/workbook/page/page.ts"],
-    bundle: true,
-    write: false,
-    format: "iife",
-    target: "es2022",
-  });
-  server = await serve({ root, pageJs: outputFiles[0]?.text ?? "" });
+  root = await builtRoot();
+  server = await serve({ root, pageJs: pageJs() });
   browser = await openBrowser(1440, 1000);
   page = await browser.context.newPage();
   page.on("pageerror", (error) => mishaps.push(error.message));

@@ -1,10 +1,8 @@
-import { expect, test, vi } from "vitest";
+import { expect, test } from "vitest";
 import { TEMPLATES } from "../../templates/index.ts";
 import { METRIC } from "../functions/support.ts";
 import { ownParts, templateNamed } from "./plain-support.ts";
 import { buildSheet, workbook } from "./sheet-support.ts";
-
-vi.setConfig({ testTimeout: 120_000 });
 
 test.each(TEMPLATES.flatMap(({ name }) => (["values", "living"] as const).map((kind) => [name, kind] as const)))(
   "%s: a card (%s) from the plain sheet says what one from the other form says",

@@ -1,12 +1,10 @@
-import { expect, test, vi } from "vitest";
+import { expect, test } from "vitest";
 import { toXlsx } from "../../src/workbook/xlsx/xlsx.ts";
 import { SHEETS } from "../../templates/index.ts";
 import { METRIC } from "../functions/support.ts";
 import { asOfficeReads, hasOffice } from "../workbook/support.ts";
 import { callsOn, expectSame, officeDifferences, type Pair, pairOf, templateNamed, typeBoth } from "./plain-support.ts";
 import { buildSheet, workbook } from "./sheet-support.ts";
-
-vi.setConfig({ testTimeout: 400_000 });
 
 /** Calls that stay in the plain form: what needs the larder's packs, allergens and composition. */
 const STAY = ["BAKE_COSTS", "BAKE_LABELLIST", "BAKE_ALLERGENS", "BAKE_CONTENT"];

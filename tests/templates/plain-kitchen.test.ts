@@ -1,8 +1,6 @@
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import { expectSame, pairOf, templateNamed, typeBoth } from "./plain-support.ts";
 import { HANDOUT } from "./sheet-support.ts";
-
-vi.setConfig({ testTimeout: 400_000 });
 
 const SHAPES: readonly (readonly [shape: string, ...sizes: string[]])[] = [
   ["box", "13", "4", "4"],

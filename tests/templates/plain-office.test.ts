@@ -1,11 +1,9 @@
-import { expect, test, vi } from "vitest";
+import { expect, test } from "vitest";
 import { toXlsx } from "../../src/workbook/xlsx/xlsx.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { asOfficeReads, hasOffice } from "../workbook/support.ts";
 import { officeDifferences, pairOf } from "./plain-support.ts";
 import { workbook } from "./sheet-support.ts";
-
-vi.setConfig({ testTimeout: 400_000 });
 
 test.skipIf(!hasOffice)("LibreOffice calculates every number of every plain sheet from the .xlsx", async () => {
   const book = await workbook();

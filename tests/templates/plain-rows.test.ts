@@ -1,8 +1,6 @@
 import fc from "fast-check";
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import { expectSame, type Pair, pairOf, templateNamed, typeBoth } from "./plain-support.ts";
-
-vi.setConfig({ testTimeout: 400_000 });
 
 const panLoaf = templateNamed("pan-loaf");
 const softBun = templateNamed("soft-bun");

@@ -1,12 +1,10 @@
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import { layOut } from "../../shared/sheet/layout.ts";
 import type { SheetModel } from "../../shared/sheet/model.ts";
 import { lint } from "../../src/build/lint.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { METRIC, optionsOf } from "../functions/support.ts";
 import { callsOn, expectSame, ownParts, type Pair, pairOf, typeBoth } from "./plain-support.ts";
-
-vi.setConfig({ testTimeout: 240_000 });
 
 const has = (model: SheetModel, name: string) => layOut(model, { ...METRIC, parts: ownParts(model) }).names.has(name);
 

@@ -1,19 +1,16 @@
+import { readFileSync } from "node:fs";
 import { a1 } from "../../shared/sheet/a1.ts";
 import { layOut } from "../../shared/sheet/layout.ts";
 import type { Options, SheetModel, Values } from "../../shared/sheet/model.ts";
 import { longEnough } from "../../shared/sheet/placing.ts";
-import { codeJs } from "../../src/build/build.ts";
-import { sidebarHtml } from "../../src/build/page.ts";
 import { openWorkbook, type WorkbookHost } from "../../src/workbook/host.ts";
 import { panLoaf } from "../../templates/pan-loaf.ts";
 
-let built: Promise<{ codeJs: string; sidebarHtml: string }> | undefined;
-
-/** The very files that would be pushed, built once per test file. */
-export const files = () => {
-  built ??= Promise.all([codeJs(), sidebarHtml()]).then(([code, sidebar]) => ({ codeJs: code, sidebarHtml: sidebar }));
-  return built;
-};
+/** The very files that would be pushed, as they were built before the tests. */
+export const files = async () => ({
+  codeJs: readFileSync("dist/Code.js", "utf8"),
+  sidebarHtml: readFileSync("dist/sidebar.html", "utf8"),
+});
 
 /** An empty local workbook with the built add-on in it. */
 export async function workbook(): Promise<WorkbookHost> {

@@ -1,4 +1,4 @@
-import { beforeEach, describe, expect, test, vi } from "vitest";
+import { beforeEach, describe, expect, test } from "vitest";
 import type { Questions } from "../../shared/protocol/bench.ts";
 import type { Draft } from "../../sidebar/new-formula/draft.ts";
 import { assess } from "../../sidebar/new-formula/order.ts";
@@ -11,8 +11,6 @@ import { GRAMS, model, OUNCES, sampleDraft } from "../sidebar/drafts.ts";
 import { benchPages } from "../sidebar/page.ts";
 import { templateOf } from "../sidebar/samples.ts";
 import { workbook } from "./sheet-support.ts";
-
-vi.setConfig({ testTimeout: 60_000 });
 
 const rowsIn = (book: WorkbookHost) => (book.answer({ ask: "settings" }) as Questions["settings"]["answer"]).rows;
 function keep(book: WorkbookHost, draft: Draft) {

@@ -1,6 +1,6 @@
 // The steps of the bench's planned questions as the add-on takes them: what it shows of the workbook, what it writes, what it refuses.
 import fc from "fast-check";
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import type { PlannedQuestion } from "../../shared/protocol/bench.ts";
 import type { CalculateAnswer } from "../../shared/protocol/calculate.ts";
 import type { Snapshot } from "../../shared/protocol/look.ts";
@@ -10,8 +10,6 @@ import { stepsFor } from "../../src/planners/planners.ts";
 import type { Step } from "../../src/planners/steps.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { buildSheet, HANDOUT, workbook } from "./sheet-support.ts";
-
-vi.setConfig({ testTimeout: 120_000 });
 
 type Reply = { readonly ok: boolean; readonly message: string; readonly answer: unknown };
 const send = (book: WorkbookHost, step: object): Reply =>

@@ -1,4 +1,4 @@
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import { layOut } from "../../shared/sheet/layout.ts";
 import type { Options, SheetModel, Values } from "../../shared/sheet/model.ts";
 import { cake } from "../../templates/cake.ts";
@@ -12,7 +12,6 @@ import { softBun } from "../../templates/soft-bun.ts";
 import { type Built, buildSheet } from "./sheet-support.ts";
 
 // Every test builds whole sheets.
-vi.setConfig({ testTimeout: 60_000 });
 
 const METRIC = { weight: "g", temperature: "C", length: "cm" } as const;
 const US = { weight: "oz", temperature: "F", length: "in" } as const;

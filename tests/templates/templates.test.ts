@@ -1,11 +1,10 @@
-import { describe, expect, test, vi } from "vitest";
+import { describe, expect, test } from "vitest";
 import { layOut } from "../../shared/sheet/layout.ts";
 import type { Options, SheetModel } from "../../shared/sheet/model.ts";
 import { SHEETS, TEMPLATES } from "../../templates/index.ts";
 import { buildSheet, HANDOUT, workbook } from "./sheet-support.ts";
 
 // Every test builds whole sheets.
-vi.setConfig({ testTimeout: 60_000 });
 
 const close = (actual: unknown, expected: number, within: number) => {
   expect(typeof actual, String(actual)).toBe("number");
@@ -268,7 +267,7 @@ describe("nothing is lost", () => {
       expect(reply.ok ? "" : reply.message).toMatch(/nothing was changed/);
       expect(book.sheetNames(), `call ${call}`).toEqual(names);
     }
-  }, 120_000);
+  });
 
   test("text never becomes a formula, and odd names are taken as they are", async () => {
     const nasty = [

@@ -12,8 +12,6 @@ import { skipWithoutChromium } from "../sidebar/browser.ts";
 import { buildSheet, files, HANDOUT } from "../templates/sheet-support.ts";
 import { type LocalPage, openLocalPage } from "./local-page.ts";
 
-vi.setConfig({ testTimeout: 120_000, hookTimeout: 120_000 });
-
 let folder = "";
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), "gramwright-kept-"));

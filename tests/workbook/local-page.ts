@@ -1,9 +1,9 @@
 // The page of `npm start` with the very files that would be pushed, in a real browser.
-import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import * as esbuild from "esbuild";
 import type { Page } from "playwright-core";
+import { LOCAL_PAGE } from "../../src/build/local-page.ts";
 import { type LocalServer, serve } from "../../src/workbook/server.ts";
 import { type Browser, openBrowser } from "../sidebar/browser.ts";
 import { files } from "../templates/sheet-support.ts";
@@ -18,17 +18,7 @@ export type LocalPage = {
   readonly close: () => Promise<void>;
 };
 
-export const pageJs = async (): Promise<string> => {
-  const entryPoints = ["src/workbook/page/page.ts"];
-  const { outputFiles } = await esbuild.build({
-    entryPoints,
-    bundle: true,
-    write: false,
-    format: "iife",
-    target: "es2022",
-  });
-  return outputFiles[0]?.text ?? "";
-};
+export const pageJs = () => readFileSync(LOCAL_PAGE, "utf8");
 
 /** A folder as the server wants it, with the built files in it. */
 export async function builtRoot(): Promise<string> {
@@ -47,7 +37,7 @@ export async function openLocalPage(
   how: Omit<Parameters<typeof serve>[0], "root" | "pageJs"> = {},
 ): Promise<LocalPage> {
   const root = await builtRoot();
-  const server: LocalServer = await serve({ root, pageJs: await pageJs(), ...how });
+  const server: LocalServer = await serve({ root, pageJs: pageJs(), ...how });
   const browser: Browser = await openBrowser(1440, 1000);
   const page = await browser.context.newPage();
   const mishaps: string[] = [];

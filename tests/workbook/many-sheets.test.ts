@@ -3,8 +3,6 @@ import { expect, test, vi } from "vitest";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { withScript } from "./support.ts";
 
-vi.setConfig({ testTimeout: 60_000 });
-
 const idOf = (book: WorkbookHost, name: string) => book.engine.get<string>("getSheetIdByName", name);
 
 /** The sheets that the engine asks a getter about while work is done. */

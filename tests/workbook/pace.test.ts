@@ -1,9 +1,7 @@
 // How often the local workbook calculates: once for a run of the script, and before anything is read.
-import { expect, test, vi } from "vitest";
+import { expect, test } from "vitest";
 import { openWorkbook } from "../../src/workbook/host.ts";
 import { withScript } from "./support.ts";
-
-vi.setConfig({ testTimeout: 60_000 });
 
 const COUNTING = `
 var calls = 0;

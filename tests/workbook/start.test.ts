@@ -2,19 +2,16 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync,
 import { request } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import * as esbuild from "esbuild";
 import exceljs from "exceljs";
-import { type BrowserContext, chromium, type Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, test, vi } from "vitest";
-import { findChromium } from "../../src/build/programs.ts";
 import { openWorkbook } from "../../src/workbook/host.ts";
 import { type LocalServer, serve } from "../../src/workbook/server.ts";
 import { run } from "../../src/workbook/start.ts";
+import { type Browser, openBrowser, skipWithoutChromium } from "../sidebar/browser.ts";
 import { demoSheetsSeen } from "../templates/seen-sheets.ts";
+import { pageJs } from "./local-page.ts";
 import { PROBES } from "./support.ts";
-
-// A browser on a busy computer needs more than the usual five seconds.
-vi.setConfig({ testTimeout: 60_000, hookTimeout: 120_000 });
 
 const CODE = `${PROBES}
 var SEEN = ${JSON.stringify(demoSheetsSeen())};
@@ -54,15 +51,7 @@ beforeAll(async () => {
   symlinkSync(join(process.cwd(), "node_modules"), join(root, "node_modules"));
   writeFileSync(join(root, "dist/Code.js"), CODE);
   writeFileSync(join(root, "dist/sidebar.html"), BENCH);
-  const page = {
-    entryPoints: ["src/workbook/page/page.ts"],
-    bundle: true,
-    write: false,
-    format: "iife",
-    target: "es2022",
-  } satisfies esbuild.BuildOptions;
-  const { outputFiles } = await esbuild.build(page);
-  server = await serve({ root, pageJs: outputFiles?.[0]?.text ?? "" });
+  server = await serve({ root, pageJs: pageJs() });
 });
 afterAll(async () => {
   await server.close();
@@ -200,14 +189,9 @@ describe("npm start", () => {
   });
 });
 
-const CHROMIUM = findChromium();
-const FLAGS =
-  "--headless --no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking --disable-component-update --disable-sync";
-
-describe.skipIf(CHROMIUM === undefined)("the page", () => {
-  let browser: BrowserContext;
+describe.skipIf(skipWithoutChromium("the page"))("the page", () => {
+  let browser: Browser;
   let page: Page;
-  let profile = "";
   const problems: string[] = [];
   const hosts = new Set<string>();
   const status = () => page.textContent("#status");
@@ -226,13 +210,8 @@ describe.skipIf(CHROMIUM === undefined)("the page", () => {
   };
 
   beforeAll(async () => {
-    profile = mkdtempSync(join(tmpdir(), "gramwright-browser-"));
-    browser = await chromium.launchPersistentContext(profile, {
-      executablePath: CHROMIUM ?? "",
-      args: FLAGS.split(" "),
-      viewport: { width: 1280, height: 800 },
-    });
-    page = await browser.newPage();
+    browser = await openBrowser(1280, 800);
+    page = await browser.context.newPage();
     page.on("pageerror", (error) => problems.push(error.message));
     page.on("request", (one) => hosts.add(new URL(one.url()).hostname));
     // While the demo shop is built the page has little time for anybody else.
@@ -240,10 +219,9 @@ describe.skipIf(CHROMIUM === undefined)("the page", () => {
     await page.goto(server.address);
     await page.waitForSelector(".o-grid canvas");
     await page.waitForFunction(() => document.getElementById("status")?.textContent?.startsWith("Built"));
-  }, 60_000);
+  });
   afterAll(async () => {
     await browser.close();
-    rmSync(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
   });
 
   test("opens with the demo built and the bench beside it, and asks nobody else", async () => {
@@ -287,7 +265,7 @@ describe.skipIf(CHROMIUM === undefined)("the page", () => {
   test("the bench asks the script, and a refusal comes back", async () => {
     const bench = page.frameLocator("#bench-frame");
     await bench.locator("#go").click();
-    await bench.locator("#said:has-text('say make')").waitFor({ timeout: 5000 });
+    await bench.locator("#said:has-text('say make')").waitFor();
   });
 
   test("a failing menu item says why, and the bench closes and opens", async () => {

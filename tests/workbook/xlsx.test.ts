@@ -68,7 +68,7 @@ async function reread(book: WorkbookHost): Promise<exceljs.Workbook> {
 }
 
 describe("the file", () => {
-  test.skipIf(!hasOffice)("LibreOffice calculates the same from it", { timeout: 120_000 }, async () => {
+  test.skipIf(!hasOffice)("LibreOffice calculates the same from it", async () => {
     const book = ledger();
     const office = asOfficeReads(await toXlsx(book.engine)).Sheet1 ?? [];
     const column = (letter: number) => FORMULAS.map((_, row) => asValue(office[row]?.[letter] ?? ""));

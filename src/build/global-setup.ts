@@ -1,0 +1,8 @@
+// Runs once before all tests: they share the three files that would be pushed, and the script of the local page.
+
+import { build } from "./build.ts";
+import { localPage } from "./local-page.ts";
+
+export async function setup(): Promise<void> {
+  await Promise.all([build(), localPage()]);
+}
