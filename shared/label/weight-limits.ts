@@ -1,5 +1,7 @@
+import { refuse } from "../base/refusal.ts";
 import { countUp } from "../base/scaling.ts";
 import { type Grams, grams } from "../base/units.ts";
+import type { LabelLaw } from "../enrichment/protein.ts";
 
 /** The rule covers nominal quantities from 5 g to 10 kg (Directive 76/211/EEC, from memory). */
 export const LEAST_NOMINAL = 5;
@@ -30,7 +32,13 @@ function tolerance(nominal: number): number {
  * The average-weight rule for packs of one nominal weight: the average to hold, the weight that at most one pack in forty
  * may fall below, and the weight that none may fall below.
  */
-export function weightLimits(nominal: Grams): { average: Grams; tolerance: Grams; absolute: Grams } {
+export function weightLimits(nominal: Grams, law: LabelLaw): { average: Grams; tolerance: Grams; absolute: Grams } {
+  if (law === "US") {
+    refuse(
+      'is "US", whose rule is another: the average must reach the label, single packages by table 2-5 of NIST Handbook 133; hold the average there and ask your weights and measures office',
+      "law",
+    );
+  }
   const allowed = tolerance(nominal);
   return { average: nominal, tolerance: grams(nominal - allowed), absolute: grams(nominal - 2 * allowed) };
 }

@@ -105,7 +105,7 @@ function factsOf(sheet: FormulaSheet): string[] {
       : [`Tin: ${shape}, ${tinSizes(sizes)} ${shape === "water" ? "g of water" : length}${inTin}.`]),
     allergens === "" || allergens.startsWith("#")
       ? "Allergens: not on the formula sheet; read the suppliers' labels."
-      : `Allergens: ${allergens}. Cross-contact is not in it.`,
+      : `Allergens: ${allergens}.${allergens.includes("cross-contact") ? "" : " Cross-contact is not assessed."}`,
   ];
 }
 

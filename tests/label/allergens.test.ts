@@ -31,6 +31,11 @@ const allOf = (groups: [string, string[]][]) =>
   groups.map(([group, species]) => (species.length > 0 ? `${group} (${species.join(", ")})` : group)).join(", ");
 const SINGLE = EU.flatMap(([group, species]) => (species.length > 0 ? species : [group]));
 
+const NONE = "no declarable allergens in the ingredients as entered; cross-contact is not assessed";
+
+const UNLISTED_IN_US =
+  "rye, barley, oats, celery, mustard, sulphites (US labels declare them from 10 mg/kg), lupin, molluscs";
+
 describe("BAKE_ALLERGENS", () => {
   const of = (law: string, ...cells: string[]) =>
     run(
@@ -47,10 +52,59 @@ describe("BAKE_ALLERGENS", () => {
   test("US: the nine in the FDA's order; barley, rye, oats, celery, mustard, lupin, sulphites and molluscs are not among them", () => {
     const cells = SINGLE.map((one) => ({ crustaceans: "shrimps", fish: "cod" })[one] ?? one).reverse();
     expect(of("US", ...cells)).toBe(
-      `milk, eggs, fish (cod), crustacean shellfish (shrimps), tree nuts (${EU[7]?.[1].join(", ")}), peanuts, wheat, soybeans, sesame`,
+      `milk, eggs, fish (cod), crustacean shellfish (shrimps), tree nuts (${EU[7]?.[1].join(", ")}), peanuts, wheat, soybeans, sesame; not on the US list: ${UNLISTED_IN_US}`,
     );
-    expect(of("US", "barley; rye; oats; celery; mustard; lupin; sulphites; molluscs")).toBe("none");
-    expect([of("US", "pine nuts"), of("EU", "pine nuts")]).toEqual(["tree nuts (pine nuts)", "none"]);
+    expect(of("US", "barley; rye; oats; celery; mustard; lupin; sulphites; molluscs")).toBe(
+      `${NONE}; not on the US list: ${UNLISTED_IN_US}`,
+    );
+    expect([of("US", "pine nuts"), of("EU", "pine nuts")]).toEqual([
+      "tree nuts (pine nuts)",
+      `${NONE}; not on the EU list: pine nuts`,
+    ]);
+  });
+  test("what this law does not list is said (US: coconut, chestnuts and others until FDA guidance of January 2025, from memory)", () => {
+    expect(of("US", "coconut; milk", "chestnut", "rye")).toBe(
+      "milk; not on the US list: rye; not on the US list since January 2025: coconut, chestnuts",
+    );
+    for (const law of ["EU", "UK"])
+      expect(of(law, "eggs; coconut", "coconut")).toBe(`eggs; not on the ${law} list: coconut`);
+    // Nothing that a list holds is ever said to be missing on it.
+    for (const one of SINGLE) expect(of("EU", one)).not.toContain("not on");
+    // The ingredient list marks what the law lists alone.
+    const shop = larder(["cream", "milk; coconut", "coconut cream"], ["nuts", "coconut", "coconut"]);
+    expect(run("BAKE_LABELLIST", down("cream", "nuts"), down(2, 1), shop, "US")).not.toContain("COCONUT");
+  });
+  test.each([
+    ["Wheat (such as spelt and khorasan wheat)", "cereals containing gluten (wheat)"],
+    [
+      "Cereals containing gluten, namely: wheat (such as spelt and khorasan wheat), rye, barley, oats",
+      "cereals containing gluten (wheat, rye, barley, oats)",
+    ],
+    ["durum; einkorn; emmer; kamut; spelt; khorasan wheat", "cereals containing gluten (wheat)"],
+    ["triticale", "cereals containing gluten (wheat, rye)"],
+    ["Crustaceans and products thereof", "crustaceans"],
+    ["Soybeans and products thereof; Eggs and products thereof", "eggs, soybeans"],
+    ["Milk and products thereof (including lactose)", "milk"],
+    ["Nuts, namely: almonds (Amygdalus communis L.), hazelnuts (Corylus avellana)", "nuts (almonds, hazelnuts)"],
+    [
+      "pecan nuts (Carya illinoinensis (Wangenh.) K. Koch); macadamia or Queensland nuts (Macadamia ternifolia)",
+      "nuts (pecans, macadamias)",
+    ],
+    [
+      "cashews (Anacardium occidentale), Brazil nuts (Bertholletia excelsa), pistachio nuts (Pistacia vera)",
+      "nuts (cashews, Brazil nuts, pistachios)",
+    ],
+    ["Sesame seeds and products thereof", "sesame"],
+    [
+      "Sulphur dioxide and sulphites at concentrations of more than 10 mg/kg or 10 mg/litre in terms of the total SO2",
+      "sulphites",
+    ],
+    ["Lupin and products thereof; Molluscs and products thereof", "lupin, molluscs"],
+  ])("reads the annex's own words: %s (Regulation (EU) 1169/2011, annex II)", (cell, told) => {
+    expect(of("EU", cell)).toBe(told);
+  });
+  test("triticale is wheat in the US, and rye on no list there", () => {
+    expect(of("US", "triticale")).toBe("wheat; not on the US list: rye");
   });
   test("the order of rows, and of words in a cell, does not matter", () => {
     const words = [...SINGLE, "fish (turbot)", "fish (brill)", "squid", "none of this kind"].slice(0, -1);
@@ -79,7 +133,7 @@ describe("BAKE_ALLERGENS", () => {
     expect(of("UK", "fish (turbot, brill)", "cod")).toBe("fish (cod, brill, turbot)");
   });
   test.each([
-    ["sulphites 10.0 mg/kg", "none"],
+    ["sulphites 10.0 mg/kg", NONE],
     ["sulphites 10.1 mg/kg", "sulphites"],
     ["sulphites 2000 mg/kg", "sulphites"],
     ["sulphite 2000ppm", "sulphites"],
@@ -92,8 +146,8 @@ describe("BAKE_ALLERGENS", () => {
     expect(of("EU", cell)).toBe(told);
   });
   test("none was checked, plain water needs no row, and a built-in figure is no specification", () => {
-    expect(of("EU", "none", "None")).toBe("none");
-    expect(run("BAKE_ALLERGENS", down("water", "", "ice"), larder(["flour", "wheat"]), "EU")).toBe("none");
+    expect(of("EU", "none", "None")).toBe(NONE);
+    expect(run("BAKE_ALLERGENS", down("water", "", "ice"), larder(["flour", "wheat"]), "EU")).toBe(NONE);
     expect(run("BAKE_ALLERGENS", down("water", "flour"), larder(["flour", "wheat"], ["water", ""]), "US")).toBe(
       "wheat",
     );

@@ -1,6 +1,7 @@
 import type { Grams } from "../../../shared/base/units.ts";
-import { number } from "../../../shared/cells/cell.ts";
-import { cell } from "../../../shared/cells/decoder.ts";
+import { number, word } from "../../../shared/cells/cell.ts";
+import { cell, optional } from "../../../shared/cells/decoder.ts";
+import { LABEL_LAWS } from "../../../shared/enrichment/protein.ts";
 import { LEAST_NOMINAL, MOST_NOMINAL, weightLimits } from "../../../shared/label/weight-limits.ts";
 import { define, down } from "../define.ts";
 
@@ -8,11 +9,15 @@ export const WEIGHTLIMITS = define({
   name: "BAKE_WEIGHTLIMITS",
   family: "Dough and mixes",
   summary:
-    "Average-weight rule: the average to hold, the tolerance limit and the absolute limit; check your local rule.",
+    "Average-weight rule of the EU and the UK: the average to hold, the tolerance and the absolute limit; check your local rule.",
   args: {
     weight: {
       is: cell(number<Grams>("a weight in grams such as 400", { min: LEAST_NOMINAL, max: MOST_NOMINAL })),
       says: "The weight on the label, in grams, from 5 to 10000.",
+    },
+    law: {
+      is: optional(word(LABEL_LAWS), "EU"),
+      says: '(optional) Whose rule: "EU" (default; Directive 76/211/EEC) or "UK" (its successor, with the same limits).',
     },
   },
   returns: {
@@ -37,14 +42,19 @@ export const WEIGHTLIMITS = define({
     },
   ],
   refusals: [
+    {
+      call: [400, "US"],
+      because:
+        'BAKE_WEIGHTLIMITS: law is "US", whose rule is another: the average must reach the label, single packages by table 2-5 of NIST Handbook 133; hold the average there and ask your weights and measures office.',
+    },
     { call: [4], because: "BAKE_WEIGHTLIMITS: weight is 4; it cannot be below 5." },
     {
       call: [down(400, 12000)],
       because: "BAKE_WEIGHTLIMITS: weight row 2 is 12000; it cannot be above 10000.",
     },
   ],
-  compute: ({ weight }) => {
-    const { average, tolerance, absolute } = weightLimits(weight);
+  compute: ({ weight, law }) => {
+    const { average, tolerance, absolute } = weightLimits(weight, law);
     return [average, tolerance, absolute];
   },
 });

@@ -8,7 +8,8 @@ import { define, down } from "../define.ts";
 export const ALLERGENS = define({
   name: "BAKE_ALLERGENS",
   family: "Planning and label",
-  summary: "Allergens by the larder, without cross-contact. Check against your supplier's specification and local law.",
+  summary:
+    "Allergens in the ingredients as entered. Cross-contact is not assessed. Check against your supplier's specification and local law.",
   args: {
     ingredients: { is: column(text()), says: "The ingredients' names." },
     larder: {
@@ -17,7 +18,10 @@ export const ALLERGENS = define({
     },
     law: { is: cell(word(LABEL_LAWS)), says: '"EU" or "UK" (14 groups), or "US" (9).' },
   },
-  returns: { shape: "cell", says: 'The groups in the law\'s order, species in brackets, or "none".' },
+  returns: {
+    shape: "cell",
+    says: "The groups in the law's order, species in brackets; then what was entered and is not on this law's list.",
+  },
   examples: [
     {
       call: [
@@ -42,8 +46,21 @@ export const ALLERGENS = define({
         ],
         "EU",
       ],
-      gives: "none",
+      gives: "no declarable allergens in the ingredients as entered; cross-contact is not assessed",
       source: "Regulation (EU) 1169/2011, annex II, 12: more than 10 mg/kg",
+    },
+    {
+      call: [
+        down("pasta flour", "coconut"),
+        [
+          ["ingredient", "allergens"],
+          ["pasta flour", "durum"],
+          ["coconut", "coconut"],
+        ],
+        "US",
+      ],
+      gives: "wheat; not on the US list since January 2025: coconut",
+      source: "from memory: FDA guidance on food allergens, edition 5 (January 2025)",
     },
   ],
   refusals: [
