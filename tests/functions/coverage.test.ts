@@ -37,7 +37,7 @@ const COVERED: Readonly<Record<string, readonly [outside: RegExp, law: string]>>
   WATERNOTE: [/Exploratorium/, "functions/laws-water"],
   YEASTSWAP: [/bread textbook on ckbk/, "formula/yeast"],
   YEASTTIME: [/bakemag\.com 836/, "formula/yeast"],
-  YEASTPLAN: [/fornobravo\.com/, "yeast-plan"],
+  YEASTPLAN: [/fornobravo\.com/, "formula/yeast-plan"],
   FEEDPLAN: [/King Arthur/, "formula/preferment"],
   PREFERMENT: [/The Fresh Loaf node\/64591/, "formula/preferment"],
   STARTERFEED: [/The Fresh Loaf comment\/99090/, "formula/preferment"],
