@@ -19,6 +19,7 @@ if (major < 20 || (major === 20 && minor < 19) || major === 21 || (major === 22 
 const tasks = {
   start: "src/workbook/start.ts",
   test: "src/build/test.ts",
+  "test-long": "src/build/test-long.ts",
   check: "src/build/check.ts",
   build: "src/build/build.ts",
   bench: "src/build/bench.ts",

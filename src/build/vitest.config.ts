@@ -6,6 +6,7 @@ const PATIENCE = 600_000;
 export default defineConfig({
   test: {
     include: ["tests/**/*.test.ts"],
+    setupFiles: ["tests/random-setup.ts"],
     globalSetup: ["src/build/global-setup.ts"],
     // No test changes a module that another one reads: the sources are loaded once for a worker, not once for a file.
     isolate: false,

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { packed, unpacked } from "../../sidebar/packed.ts";
+import { tries } from "../scale.ts";
 
 const TEXT = "const flour = (grams) => grams / 0.65; // 65 % Wasser, sel 2 %, 塩 🥖\n".repeat(40);
 
@@ -10,7 +11,7 @@ describe("a packed text", () => {
     const texts = fc.string({ unit: "binary", maxLength: 300 }).filter((text) => !text.includes("\u0000"));
     fc.assert(
       fc.property(texts, (text) => unpacked(packed(text)) === text),
-      { numRuns: 10 },
+      { numRuns: tries(10) },
     );
   });
 

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { down, refusal, run } from "../functions/support.ts";
+import { seedOf, tries } from "../scale.ts";
 
 // The ways people call a function wrongly: a percent typed plain, arguments swapped or left out, a unit in the cell, a column one
 // row short, a date, a table in a column's place. Each sentence names the argument, the row, what stands there and what to write.
@@ -172,6 +173,6 @@ test("a limit told in a sentence can be typed: it is rounded to the side on whic
       for (const words of [/; ([\d.]+) or/, /or ([\d.]+) would fit/])
         expect(run("BAKE_MIXES", told(said, words), wanted, wanted * 0.9)).toHaveLength(1);
     }),
-    { seed: 20_261_125, numRuns: 300 },
+    { seed: seedOf(20_261_125), numRuns: tries(300) },
   );
 });

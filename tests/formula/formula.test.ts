@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { down, expectCells, refusal, run } from "../functions/support.ts";
+import { seedOf, tries } from "../scale.ts";
 
-const SEED = { seed: 20_261_125, numRuns: 500 };
+const SEED = { seed: seedOf(20_261_125), numRuns: tries(500) };
 const flat = (cells: unknown) => (cells as unknown[][]).map(([cell]) => cell as number);
 const FOUR = down("flour", "water", "salt", "yeast");
 

@@ -2,8 +2,9 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { CellError } from "../../shared/base/refusal.ts";
 import { expectCells, refusal, run } from "../functions/support.ts";
+import { seedOf } from "../scale.ts";
 
-const SEED = 1001;
+const SEED = seedOf(1001);
 const cells = (name: string, ...args: unknown[]) => (run(name, ...args) as number[][])[0] ?? [];
 
 describe("preferment", () => {

@@ -4,11 +4,12 @@ import Qty from "js-quantities";
 import unitMath from "unitmath";
 import { describe, expect, test } from "vitest";
 import { cells, column, number } from "../enrichment/support.ts";
+import { seedOf, tries } from "../scale.ts";
 import { down, expectCells, run } from "./support.ts";
 
 // The same answer by two independent ways: units by general libraries, scaling by exact fractions.
 
-const RUNS = { seed: 20_261_125, numRuns: 300 };
+const RUNS = { seed: seedOf(20_261_125), numRuns: tries(300) };
 
 describe("what a line weighs or a tin holds, against js-quantities and unitmath", () => {
   const gram = (amount: number, unit: string) => [

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { expectCells, run } from "../functions/support.ts";
+import { tries } from "../scale.ts";
 
 type Row = [string, number | string];
 type Line = [string, string, number | string];
@@ -81,7 +82,7 @@ describe("laws of a day's needs", () => {
           expectCells(weight, exact, 1e-8 * Math.max(1, exact));
         }
       }),
-      { numRuns: 400 },
+      { numRuns: tries(400) },
     );
   });
   test("with nothing on hand the raw ingredients weigh what was ordered", () => {

@@ -6,6 +6,7 @@ import { FUNCTIONS } from "../../src/functions/index.ts";
 import { isPlanned } from "../../src/planners/planners.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { PROTOTYPE } from "../cells/hostile-support.ts";
+import { seedOf, tries } from "../scale.ts";
 import { skipWithoutChromium } from "../sidebar/browser.ts";
 import { workbook } from "../templates/sheet-support.ts";
 import { type LocalPage, openLocalPage } from "../workbook/local-page.ts";
@@ -118,7 +119,7 @@ describe("the bench's questions", () => {
         expect(book.cell("Mine", "A1").value).toBe("rye");
         expect(book.cell("Mine", "B2")).toMatchObject({ formula, value });
       }),
-      { numRuns: 1500, seed: 7 },
+      { numRuns: tries(1500), seed: seedOf(7) },
     );
   });
 

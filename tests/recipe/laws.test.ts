@@ -10,9 +10,10 @@ import { gramsIn } from "../../shared/base/units.ts";
 import { CUP_SYSTEMS, type CupSystem, volumeOf } from "../../shared/base/volumes.ts";
 import { tokensOf } from "../../shared/recipe/tokens.ts";
 import { down, expectCells, run } from "../functions/support.ts";
+import { seedOf, tries } from "../scale.ts";
 
-const SEED = 20_261_125;
-const RUNS = { numRuns: 400, seed: SEED };
+const SEED = seedOf(20_261_125);
+const RUNS = { numRuns: tries(400), seed: SEED };
 const grams = (line: string, ...rest: unknown[]) => run("BAKE_GRAMS", line, ...rest) as number;
 const answerOf = (line: string): unknown => {
   try {

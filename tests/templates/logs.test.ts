@@ -57,8 +57,7 @@ describe("the bake-off log", () => {
     expect(value("product_bake", 2)).toBe("");
   });
 
-  test("LibreOffice learns the same losses", async () => {
-    if (!hasOffice) return;
+  test.skipIf(!hasOffice)("LibreOffice learns the same losses", async () => {
     const { book, sheet, at, value } = await sheetOf(bakeOffLog, bakeOffLog.sample);
     const office = asOfficeReads(await toXlsx(book.engine))[sheet] ?? [];
     for (const name of ["product_handling", "product_bake", "product_scaled", "product_mix"]) {

@@ -127,7 +127,7 @@ function numberIn(book: exceljs.Workbook, sheet: string, address: string): numbe
 }
 
 const PIECES: Options = { weight: "g", temperature: "C", length: "cm", parts: [] };
-let tries = 0;
+let file: Awaited<ReturnType<typeof saved>> | undefined;
 const TINS: Options = { weight: "g", temperature: "C", length: "in", parts: ["tin"] };
 
 describe.skipIf(WITHOUT)("the main job", () => {
@@ -197,16 +197,20 @@ describe.skipIf(WITHOUT)("the main job", () => {
     await field("Width in").focus();
     await field("Kind of dough").selectOption("lidded white");
     await bench.getByRole("textbox", { name: "Tins", exact: true }).fill("12");
-    // Tried again, the test finds the sheet of its first try.
-    const name = `Hand-out in tins${"!".repeat(tries++)}`;
+    const name = "Hand-out in tins";
     await put("Name of the formula", name);
     await build(name);
-    const { book, bytes } = await saved();
+    file = await saved();
+    const { book } = file;
     expect(numberIn(book, name, at(TINS, "tin_capacity"))).toBeCloseTo(3408.509, 2);
     expect(Math.abs(numberIn(book, name, at(TINS, "tin_dough")) - 1155)).toBeLessThan(5);
     expect(Math.abs(numberIn(book, name, at(TINS, "dough")) - 12 * 1155)).toBeLessThan(60);
     expect(numberIn(book, "Hand-out", at(PIECES, "hydration"))).toBeCloseTo(0.7, 9);
-    if (!hasOffice) return;
+  });
+
+  test.skipIf(!hasOffice)("LibreOffice shows what is in the saved file", () => {
+    if (file === undefined) throw new Error("no file was saved");
+    const { book, bytes } = file;
     for (const [sheet, cells] of Object.entries(asOfficeReads(bytes))) {
       const there = book.getWorksheet(sheet);
       let compared = 0;

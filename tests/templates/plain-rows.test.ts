@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { seedOf, tries } from "../scale.ts";
 import { expectSame, type Pair, pairOf, templateNamed, typeBoth } from "./plain-support.ts";
 
 const panLoaf = templateNamed("pan-loaf");
@@ -97,7 +98,7 @@ describe("rows told in every way", () => {
           if (pair.added.value("check") !== "") expect(pair.plain.value("grams", 1), says).toBe("");
         },
       ),
-      { numRuns: 50, seed: 7 },
+      { numRuns: tries(50), seed: seedOf(7) },
     );
     expect(told).toBeGreaterThan(15);
   });

@@ -9,6 +9,7 @@ import { badFormula, neededBy } from "../../shared/sheet/make-formulas.ts";
 import { stepsFor } from "../../src/planners/planners.ts";
 import type { Step } from "../../src/planners/steps.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
+import { seedOf, tries } from "../scale.ts";
 import { buildSheet, HANDOUT, workbook } from "./sheet-support.ts";
 
 type Reply = { readonly ok: boolean; readonly message: string; readonly answer: unknown };
@@ -242,7 +243,7 @@ describe("a plan is written as it is, or not at all", () => {
         expect(book.usedRange("Sheet1")).toBe("A1");
         expect(book.cell("Sheet1", "A1").value).toBe("rye");
       }),
-      { numRuns: 150, seed: 11 },
+      { numRuns: tries(150), seed: seedOf(11) },
     );
     expect(written).toBeGreaterThan(0);
   });

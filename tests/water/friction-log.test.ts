@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, test } from "vitest";
 import { cells } from "../enrichment/support.ts";
 import { down, expectCells } from "../functions/support.ts";
+import { seedOf, tries } from "../scale.ts";
 
 const middle = (values: readonly number[]) => {
   const sorted = [...values].sort((a, b) => a - b);
@@ -43,7 +44,7 @@ describe("a long log of mixes", () => {
         const read = mixes.map(([x, miss]) => 7 + slope * x + miss);
         expectCells(lineOf(times, read), bySlopes(times, read), 1e-8);
       }),
-      { seed: 1982, numRuns: 8 },
+      { seed: seedOf(1982), numRuns: tries(8) },
     );
   });
 

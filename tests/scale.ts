@@ -1,0 +1,10 @@
+// How much the random tests try: `npm test` a little, always the same; `npm run test:long` fifty times that, from a seed it prints.
+const LONG_SEED = process.env.GRAMWRIGHT_LONG_SEED;
+
+export const IS_LONG = LONG_SEED !== undefined;
+
+/** So many tries in `npm test`, fifty times as many in a long run. */
+export const tries = (count: number): number => (IS_LONG ? 50 * count : count);
+
+/** The seed that a test keeps to in `npm test`, or the one of the long run. */
+export const seedOf = (fixed: number): number => (LONG_SEED === undefined ? fixed : Number(LONG_SEED));
