@@ -1,7 +1,7 @@
 import { BATTERS } from "./batters.ts";
 import { DOUGHS } from "./doughs.ts";
 
-// Guide bands for a formula, percent of all flour. Each comes from the published formulas its source names; where those are few,
+// Guide bands for a formula, percent of all flour. Each comes from the published formulas named at its end; where those are few,
 // from textbooks as remembered.
 
 /** Low, usual, high; one number v stands for a tenth below and above it. */
@@ -24,7 +24,6 @@ export type Style = {
   readonly fat: Printed;
   readonly egg: Printed;
   readonly milkSolids: Printed;
-  readonly source: string;
 };
 
 const STYLES = { ...DOUGHS, ...BATTERS };

@@ -1,9 +1,5 @@
 import type { Style } from "./bands.ts";
 
-const ARMY = "US Army master recipe cards";
-const GISSLEN = "Gisslen, Professional Baking";
-const FIGONI = "Figoni, How Baking Works";
-
 /** Bands of pastry, cookies and batters, percent of all flour. */
 export const BATTERS = {
   "pie crust": {
@@ -14,7 +10,7 @@ export const BATTERS = {
     fat: [50, 70, 80],
     egg: 0,
     milkSolids: 0,
-    source: "a baking school's pie crust (mynebraskakitchen.com)",
+    // Source: a baking school's pie crust (mynebraskakitchen.com).
   },
   "drop cookie": {
     also: ["cookie"],
@@ -25,7 +21,7 @@ export const BATTERS = {
     fat: [45, 70, 85],
     egg: [15, 30, 40],
     milkSolids: 0,
-    source: `${FIGONI} (a rough guide)`,
+    // Source: Figoni, How Baking Works (a rough guide).
   },
   muffin: {
     also: [],
@@ -37,7 +33,7 @@ export const BATTERS = {
     fat: [20, 38, 50],
     egg: [30, 40, 50],
     milkSolids: [0, 7, 10],
-    source: "bakemag.com 10514 and a trade posting",
+    // Source: bakemag.com 10514 and a trade posting.
   },
   "layer cake": {
     also: ["layer", "layer high ratio", "high ratio layer", "high ratio", "high ratio cake", "high ratio layer cake"],
@@ -48,7 +44,7 @@ export const BATTERS = {
     fat: [40, 50, 55],
     egg: [50, 60, 70],
     milkSolids: [5, 10, 16],
-    source: `${GISSLEN}, ${ARMY} G007 and G025`,
+    // Source: Gisslen, Professional Baking, US Army master recipe cards G007 and G025.
   },
   "pound cake": {
     also: ["pound"],
@@ -59,7 +55,7 @@ export const BATTERS = {
     fat: [50, 90, 100],
     egg: [50, 90, 100],
     milkSolids: [0, 3, 6],
-    source: FIGONI,
+    // Source: Figoni, How Baking Works.
   },
   sponge: {
     also: ["sponge cake", "genoise", "foam cake"],
@@ -70,6 +66,6 @@ export const BATTERS = {
     fat: [0, 0, 20],
     egg: [100, 150, 200],
     milkSolids: 0,
-    source: "Kinne and Cooley's old rule, equal weights (a rough guide)",
+    // Source: Kinne and Cooley's old rule, equal weights (a rough guide).
   },
 } as const satisfies Readonly<Record<string, Style>>;

@@ -1,9 +1,5 @@
 import type { Style } from "./bands.ts";
 
-const ARMY = "US Army master recipe cards";
-const HAMELMAN = "Hamelman's professional formulas";
-const GISSLEN = "Gisslen, Professional Baking";
-
 /** Bands of yeast doughs, percent of all flour. */
 export const DOUGHS = {
   "pan bread": {
@@ -16,7 +12,7 @@ export const DOUGHS = {
     fat: [1, 3, 9],
     egg: 0,
     milkSolids: [0, 4, 8.5],
-    source: `${ARMY} D008 and D009, A Treatise on Baking`,
+    // Source: US Army master recipe cards D008 and D009, A Treatise on Baking.
   },
   hearth: {
     also: [
@@ -36,7 +32,7 @@ export const DOUGHS = {
     fat: [0, 0, 2],
     egg: 0,
     milkSolids: 0,
-    source: `A Treatise on Baking, ${HAMELMAN}`,
+    // Source: A Treatise on Baking, Hamelman's professional formulas.
   },
   baguette: {
     also: ["french stick"],
@@ -47,7 +43,7 @@ export const DOUGHS = {
     fat: 0,
     egg: 0,
     milkSolids: 0,
-    source: HAMELMAN,
+    // Source: Hamelman's professional formulas.
   },
   ciabatta: {
     also: [],
@@ -58,7 +54,7 @@ export const DOUGHS = {
     fat: [0, 1, 4],
     egg: 0,
     milkSolids: 0,
-    source: HAMELMAN,
+    // Source: Hamelman's professional formulas.
   },
   pizza: {
     also: ["pizza dough", "neapolitan", "neapolitan pizza"],
@@ -69,7 +65,7 @@ export const DOUGHS = {
     fat: [0, 2, 5],
     egg: 0,
     milkSolids: 0,
-    source: "mixer makers' rating doughs, culinary-school slides",
+    // Source: mixer makers' rating doughs, culinary-school slides.
   },
   "whole wheat": {
     also: ["wholemeal", "wholewheat", "whole wheat bread", "wholemeal bread", "whole grain bread"],
@@ -80,7 +76,7 @@ export const DOUGHS = {
     fat: [0, 2, 5],
     egg: 0,
     milkSolids: [0, 2, 4],
-    source: "A Treatise on Baking (entire wheat bread)",
+    // Source: A Treatise on Baking (entire wheat bread).
   },
   rye: {
     also: ["rye any share", "rye (any share)", "rye bread"],
@@ -91,7 +87,7 @@ export const DOUGHS = {
     fat: 0,
     egg: 0,
     milkSolids: 0,
-    source: `${HAMELMAN} (deli rye), The Fresh Loaf node/22023 (black rye)`,
+    // Source: Hamelman's professional formulas (deli rye), The Fresh Loaf node/22023 (black rye).
   },
   bagel: {
     also: [],
@@ -102,7 +98,7 @@ export const DOUGHS = {
     fat: [0, 0, 2],
     egg: 0,
     milkSolids: 0,
-    source: "The Fresh Loaf, most-bookmarked bagel, mixer makers' rating doughs",
+    // Source: The Fresh Loaf, most-bookmarked bagel, mixer makers' rating doughs.
   },
   bun: {
     also: ["bun soft roll", "soft roll", "soft bun", "roll", "dinner roll", "burger bun", "hamburger bun"],
@@ -114,7 +110,7 @@ export const DOUGHS = {
     fat: [6, 10, 12],
     egg: [0, 5, 10],
     milkSolids: [3, 5, 8],
-    source: "USDA quantity recipes for school food service, 1988 (yeast rolls)",
+    // Source: USDA quantity recipes for school food service, 1988 (yeast rolls).
   },
   "sweet dough": {
     also: ["sweet roll", "sweet bun", "cinnamon roll", "cinnamon bun", "coffee cake"],
@@ -126,7 +122,7 @@ export const DOUGHS = {
     fat: [10, 16, 25],
     egg: [5, 15, 25],
     milkSolids: [3, 5, 8],
-    source: `${ARMY} D036, a school food service's sweet rolls`,
+    // Source: US Army master recipe cards D036, a school food service's sweet rolls.
   },
   brioche: {
     also: [],
@@ -137,7 +133,7 @@ export const DOUGHS = {
     fat: [35, 50, 80],
     egg: [45, 50, 65],
     milkSolids: [0, 2, 5],
-    source: `${GISSLEN}, a culinary school's formula`,
+    // Source: Gisslen, Professional Baking, a culinary school's formula.
   },
   laminated: {
     also: ["laminated dough", "croissant", "danish", "danish pastry"],
@@ -150,8 +146,7 @@ export const DOUGHS = {
     fat: [45, 63, 80],
     egg: [0, 10, 25],
     milkSolids: [0, 2, 5],
-    source:
-      "published Danish and croissant formulas (eoibakery.com.au, bakefromscratch.com, sweetnapa.com), roll-in fat included",
+    // Source: published Danish and croissant formulas (eoibakery.com.au, bakefromscratch.com, sweetnapa.com), roll-in fat included.
   },
   "yeast doughnut": {
     also: ["doughnut", "donut", "raised doughnut", "yeast donut", "raised donut"],
@@ -162,6 +157,6 @@ export const DOUGHS = {
     fat: [8, 12, 15],
     egg: [0, 10, 15],
     milkSolids: [4, 5, 8],
-    source: "culinary-school notes, mixer makers' rating doughs",
+    // Source: culinary-school notes, mixer makers' rating doughs.
   },
 } as const satisfies Readonly<Record<string, Style>>;

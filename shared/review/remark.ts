@@ -32,11 +32,11 @@ export function sideOf(value: number, { low, high }: Band): Side {
   return atMost(low, value) ? null : "below";
 }
 
-export function sentence(what: string, value: number, side: Side, band: Band, { styleName, style }: Told): string {
+export function sentence(what: string, value: number, side: Side, band: Band, { styleName }: Told): string {
   const range =
     band.high === 0
       ? "none"
       : `${shown(band.low * 100)} to ${shownShare(band.high)}, usually ${shownShare(band.usual)}`;
   const amount = value === 0 ? "missing" : `${shownShare(value)} of all flour`;
-  return `${what} is ${amount}, ${side} the band for ${styleName} (${range}); source: ${style.source}`;
+  return `${what} is ${amount}, ${side} the usual range for ${styleName} (${range}), from published formulas`;
 }

@@ -1,7 +1,8 @@
+import { shown, shownShare } from "../base/show.ts";
 import type { Ratio } from "../base/units.ts";
 import { saysItsWater } from "../enrichment/enrichment.ts";
 import { builtInNamed } from "../larder/built-in-larder.ts";
-import { isFlour, type Kind } from "../larder/kinds.ts";
+import { isFlour, isPreferment, type Kind } from "../larder/kinds.ts";
 import { eachRow, findIngredient, type Larder } from "../larder/larder.ts";
 import { bandOf, type Printed, type StyleName, styleNamed } from "./bands.ts";
 import { ofKind, type Remark, type Row, sentence, sideOf, sumOf, type Told } from "./remark.ts";
@@ -11,7 +12,7 @@ import { reviewYeast } from "./yeast.ts";
 
 /**
  * One remark per row, null where nothing is unusual for the style; what concerns the whole stands in the first flour row.
- * `shares` are of all flour. Each remark names its band and the band's source.
+ * `shares` are of all flour. Each remark names the usual range; the bands' sources stand beside them in the code.
  */
 export function review(
   names: readonly (string | null)[],
@@ -31,6 +32,7 @@ export function review(
   reviewSalt(rows, told);
   reviewYeast(rows, told);
   reviewEnrichment(rows, told);
+  reviewPrefermentedFlour(rows, told);
   return remarks.map((said) => (said.length === 0 ? null : said.join("; ")));
 }
 
@@ -48,6 +50,24 @@ function rowsOf(
     const called = [name ?? "", ingredient?.name ?? "", ...(ingredient?.alsoCalled ?? [])];
     return [{ index, names: called, kind, share, ingredient }];
   }).flat();
+}
+
+/**
+ * Flour inside preferments, of all flour. Above half little of it is left to be strong (from memory: Hamelman, Bread: 10 to 50 %);
+ * below 5 % it hardly leavens: common practice, no source.
+ */
+const PREFERMENTED = { low: 0.05, high: 0.5 };
+
+function reviewPrefermentedFlour(rows: readonly Row[], { remark }: Told): void {
+  const preferments = rows.filter(({ kind, share }) => isPreferment(kind) && share > 0);
+  const flour = preferments.reduce((sum, { kind, share }) => sum + share * kind.flour, 0);
+  const first = preferments[0];
+  const side = sideOf(flour, { ...PREFERMENTED, usual: flour });
+  if (first === undefined || side === null) return;
+  remark(
+    first.index,
+    `Prefermented flour is ${shownShare(flour)} of all flour, ${side} the usual range (${shown(PREFERMENTED.low * 100)} to ${shownShare(PREFERMENTED.high)})`,
+  );
 }
 
 /** Dry milk and dry egg have less water than this. */

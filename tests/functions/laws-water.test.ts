@@ -135,7 +135,7 @@ describe("friction by way of mixing", () => {
     expect(byHand).toBeGreaterThanOrEqual(5);
     expect(low < 25 && 25 < high).toBe(true);
   });
-  test("a home stand mixer's 20 °F lies in the band for eight minutes; second speed is 1 °C a minute — Cook's Illustrated; duretz.net", () => {
+  test("a home stand mixer's 20 °F lies in the usual range for eight minutes; second speed is 1 °C a minute — Cook's Illustrated; duretz.net", () => {
     const [low = 0, , high = 0] = cells("BAKE_FRICTIONGUIDE", "stand", 8, "F");
     expect(low < 20 && 20 < high).toBe(true);
     expectCells(cells("BAKE_FRICTIONGUIDE", "spiral", 6)[1], 6);

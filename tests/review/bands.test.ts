@@ -73,8 +73,8 @@ describe("the edges of the bands", () => {
     const said = (amount: number) => remarks(style, [FLOUR, ["water", "water", amount]])[1] ?? "";
     expect(said(low)).toBe("");
     expect(said(high)).toBe("");
-    expect(said(low - 0.5)).toContain("below the band");
-    expect(said(high + 0.5)).toContain("above the band");
+    expect(said(low - 0.5)).toContain("below the usual range");
+    expect(said(high + 0.5)).toContain("above the usual range");
   });
 });
 
@@ -84,7 +84,7 @@ describe("yeast", () => {
 
   test("3 % is high for a dry yeast, not for fresh (Wild Yeast blog, part 2)", () => {
     expect(said("pan bread", "instant yeast", 3)).toContain(
-      "Dry yeast is 3 % of all flour, above the band for pan bread",
+      "Dry yeast is 3 % of all flour, above the usual range for pan bread",
     );
     expect(said("pan bread", "fresh yeast", 3)).toBe("");
   });
@@ -97,7 +97,7 @@ describe("yeast", () => {
   test("a slipped decimal is flagged: 0.75 kg for 0.075 kg in a slow baguette", () => {
     const rows: Row[] = [FLOUR, ["water", "water", 70], ["salt", "salt", 2], ["fresh yeast", "yeast", 7.5]];
     expect(remarks("baguette", rows)[3]).toContain(
-      "Fresh yeast is 7.5 % of all flour, above the band for baguette (0.5 to 1.5 %",
+      "Fresh yeast is 7.5 % of all flour, above the usual range for baguette (0.5 to 1.5 %",
     );
   });
 
@@ -120,12 +120,12 @@ describe("yeast", () => {
   });
 
   test("yeast that is missing is told to the first flour row; a starter excuses little or none, not too much", () => {
-    expect(remarks("pan bread", lean())[0]).toContain("Yeast is missing, below the band for pan bread");
+    expect(remarks("pan bread", lean())[0]).toContain("Yeast is missing, below the usual range for pan bread");
     const sour = (...rest: Row[]) =>
       remarks("hearth", [FLOUR, ["water", "water", 60], ["salt", "salt", 2.2], ["levain", "levain 100%", 20], ...rest]);
     expect(sour()).toEqual(["", "", "", ""]);
     expect(sour(["fresh yeast", "yeast", 0.1])[4]).toBe("");
-    expect(sour(["fresh yeast", "yeast", 5])[4]).toContain("above the band for hearth");
+    expect(sour(["fresh yeast", "yeast", 5])[4]).toContain("above the usual range for hearth");
   });
 
   test("styles without yeast have no band for it, but one for their leavening", () => {
@@ -134,7 +134,7 @@ describe("yeast", () => {
       "";
     expect(muffin(5)).toBe("");
     expect(muffin(8)).toContain(
-      "Baking powder is 8 % of all flour, above the band for muffin (4 to 6.5 %, usually 5.5 %)",
+      "Baking powder is 8 % of all flour, above the usual range for muffin (4 to 6.5 %, usually 5.5 %)",
     );
     expect(remarks("drop cookie", [FLOUR, ["baking soda", "other", 3]])[1]).toContain("Baking soda is 3 %");
   });

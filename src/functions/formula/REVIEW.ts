@@ -1,12 +1,12 @@
-import { weight } from "../../../shared/base/units.ts";
-import { text, word } from "../../../shared/cells/cell.ts";
-import { cell, column } from "../../../shared/cells/decoder.ts";
-import { flourShares } from "../../../shared/formula/formula.ts";
-import { percent, readPercents } from "../../../shared/formula/percents.ts";
-import { kind, kindsOf } from "../../../shared/larder/kinds.ts";
+import type { Weight } from "../../../shared/base/units.ts";
+import { number, text, word } from "../../../shared/cells/cell.ts";
+import { cell, column, optional, optionalColumn, optionalList } from "../../../shared/cells/decoder.ts";
+import { someWeight, weightUnit } from "../../../shared/cells/readers.ts";
+import { percent } from "../../../shared/formula/percents.ts";
+import { kind } from "../../../shared/larder/kinds.ts";
 import { larder } from "../../../shared/larder/larder.ts";
 import { STYLE_NAMES } from "../../../shared/review/bands.ts";
-import { review } from "../../../shared/review/review.ts";
+import { leniently, notes } from "../../../shared/review/note.ts";
 import { define, down } from "../define.ts";
 
 const LEAN = down("flour", "water", "salt", "instant yeast");
@@ -15,23 +15,33 @@ const LEAN_KINDS = /* @__PURE__ */ down("flour", "water", "salt", "yeast");
 export const REVIEW = define({
   name: "BAKE_REVIEW",
   family: "Formula",
-  summary: "What is unusual in a formula for its style, row by row, with the published band behind each remark.",
+  summary:
+    "The notes beside a formula: what cannot be read, what is unusual for its style, what the scale cannot show.",
   args: {
     ingredients: {
-      is: column(text()),
+      is: column(leniently(text())),
       says: "The ingredients' names; yeast by its sort (fresh, instant, active dry).",
     },
     kinds: { is: column(kind()), says: "What each row is: flour, water, salt, yeast, levain 100% and so on." },
-    percents: { is: column(percent()), says: "Percentages of the flour; the flours together make 100%." },
+    percents: { is: column(leniently(percent())), says: "Percentages of the flour; the flours together make 100%." },
     style: {
       is: cell(word(STYLE_NAMES)),
       says: "The style, such as pan bread, hearth, baguette, rye, bun, sweet dough, brioche, laminated, muffin, layer cake.",
     },
     larder: { is: larder(true), says: "(optional) The shop's ingredient table; USDA SR28 figures stand in for it." },
+    per_mix: {
+      is: optionalColumn(leniently(someWeight<Weight>())),
+      says: "(optional) What is weighed out of each row for one mix.",
+    },
+    steps: {
+      is: optionalList(number<number>("a step of the scale such as 5", { above: 0, max: 1e6 })),
+      says: "(optional) What the scales read to, such as 5 or {5; 0.1}, in the unit of per_mix.",
+    },
+    unit: { is: optional(weightUnit(), "g"), says: '(optional) Unit of per_mix: "g" (default), "kg", "oz" or "lb".' },
   },
   returns: {
     shape: "column",
-    says: "One remark per row, blank where nothing is unusual; what concerns the whole stands in the first flour row.",
+    says: "One note per row, blank where all is well. What concerns the whole formula stands in the first flour row.",
   },
   examples: [
     {
@@ -44,10 +54,34 @@ export const REVIEW = define({
       gives: down(
         "",
         "",
-        "Salt is 0.2 % of all flour, below the band for pan bread (1.5 to 2.4 %, usually 2 %); source: US Army master recipe cards D008 and D009, A Treatise on Baking",
-        "Dry yeast is 3 % of all flour, above the band for pan bread (0.7 to 1.6 %, usually 1 %); source: US Army master recipe cards D008 and D009, A Treatise on Baking",
+        "Salt is 0.2 % of all flour, below the usual range for pan bread (1.5 to 2.4 %, usually 2 %), from published formulas",
+        "Dry yeast is 3 % of all flour, above the usual range for pan bread (0.7 to 1.6 %, usually 1 %), from published formulas",
       ),
       source: "Wild Yeast blog, baker's percentage tutorial part 2: 0.2 % of salt is low, 3 % high for a dry yeast",
+    },
+    {
+      call: [
+        down("flour", "water", "salt", "fresh yeast"),
+        LEAN_KINDS,
+        down(1, 0.7, "abc", 0.0075),
+        "baguette",
+        "",
+        down(1000, 700, "", 12.7),
+        down(50, 5),
+      ],
+      gives: down(
+        "",
+        "",
+        'Percentage is "abc", which is not a number; write a percentage such as 65%',
+        "12.7 on a 5 g scale would read 15, 18 % too much: use a finer scale",
+      ),
+      source:
+        "derived: 12.7 lies nearer to 15 than to 10, and 15 ÷ 12.7 = 1.181; salt cannot be judged while it cannot be read",
+    },
+    {
+      call: [LEAN, LEAN_KINDS, down(1, 30, 0.02, 0.01), "pan bread"],
+      gives: down("", "3000 %: 30 % meant? Enter 30%", "", ""),
+      source: "derived: beside flour of 100 % a bare 30 is 3000 %",
     },
   ],
   refusals: [
@@ -56,19 +90,10 @@ export const REVIEW = define({
       because:
         'BAKE_REVIEW: style is "chiffon"; write "pan bread", "hearth", "baguette", "ciabatta", "pizza", "whole wheat", "rye", "bagel", "bun", "sweet dough", "brioche", "laminated", "yeast doughnut", "pie crust", "drop cookie", "muffin", "layer cake", "pound cake" or "sponge".',
     },
-    {
-      call: [LEAN, LEAN_KINDS, down(95, 65, 2, 1), "baguette"],
-      because: "BAKE_REVIEW: percents have flour rows that add up to 95; all flours together make 100 (or 100%).",
-    },
   ],
-  compute: ({ ingredients, kinds, percents, style, larder }) => {
-    if (percents.every((one) => one === null)) return percents.map(() => null);
-    const known = kindsOf(percents, kinds, "kinds", ingredients);
-    const { shares } = readPercents(percents, known);
-    const ofAllFlour = flourShares(
-      shares.map((share) => (share === null ? null : weight(share))),
-      known,
-    );
-    return review(ingredients, known, ofAllFlour, style, larder);
-  },
+  compute: ({ ingredients, kinds, percents, style, larder, per_mix, steps, unit }) =>
+    notes({ names: ingredients, kinds, percents, perMix: per_mix }, style, larder, {
+      steps: steps.filter((step) => step !== null),
+      unit,
+    }),
 });
