@@ -3,6 +3,8 @@
 import { folded, singularName } from "../../shared/base/words.ts";
 import type { FunctionHelp } from "../../shared/protocol/function-help.ts";
 
+import { answersTradeWord, notHere } from "./trade-words.ts";
+
 /** The build puts it here. */
 declare const FUNCTION_HELP: readonly FunctionHelp[];
 
@@ -63,6 +65,7 @@ const meets = (word: string, wanted: string): number => {
 /** The functions that answer a question, the best first; all of them, in their own order, for an empty one. */
 export function found(all: readonly FunctionHelp[], question: string): readonly FunctionHelp[] {
   const asked = question.replace(/bake_/gi, "");
+  if (notHere(asked) !== undefined) return [];
   const wanted = wordsOf(asked).filter((word) => !EMPTY.has(word));
   if (wanted.length === 0) return all;
   const scored = all.map((help) => {
@@ -85,7 +88,10 @@ export function found(all: readonly FunctionHelp[], question: string): readonly 
     // Every word that is met counts for more than one word met well.
     const met = score.filter((one) => one > 0).length;
     const named = inName === folded(asked) ? 100 : 0;
-    return { help, score: score.reduce((sum, one) => sum + one, 0) + 10 * met + named };
+    return {
+      help,
+      score: score.reduce((sum, one) => sum + one, 0) + 10 * met + named + answersTradeWord(help.name, asked),
+    };
   });
   const most = Math.max(...scored.map(({ score }) => score));
   return scored

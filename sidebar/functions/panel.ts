@@ -4,6 +4,7 @@ import { newId } from "../kit/fields.ts";
 import type { Panel } from "../kit/panel.ts";
 import { explained } from "./explained.ts";
 import { found, functionHelp } from "./help.ts";
+import { notHere } from "./trade-words.ts";
 
 /** Finds a function by what somebody wants to know, explains it, and writes it at the cursor. */
 export const functions: Panel = {
@@ -65,6 +66,7 @@ function search(all: readonly FunctionHelp[]): Node[] {
 
 function counted(shown: number, all: number, asked: string): string {
   if (asked === "") return `All ${all}, by what they are about.`;
+  if (shown === 0 && notHere(asked) !== undefined) return notHere(asked) ?? "";
   if (shown === 0) return "Nothing found. Try one word of it, such as tin, yeast, water or cost.";
   return shown === 1 ? "One fits." : `${shown} fit, the best first.`;
 }

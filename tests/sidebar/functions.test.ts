@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { found } from "../../sidebar/functions/help.ts";
+import { notHere } from "../../sidebar/functions/trade-words.ts";
 import { functionHelp } from "../../src/build/help.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { workbook } from "../templates/sheet-support.ts";
@@ -26,9 +27,50 @@ describe("a function is found by what somebody wants to know", () => {
     ["hydration", "BAKE_HYDRATION"],
     ["friction", "BAKE_FRICTION"],
     ["baker's percentage", "BAKE_FLOURPCT"],
+    ["how warm will the dough be", "BAKE_DOUGHTEMP"],
+    ["how many pieces", "BAKE_PIECES"],
+    ["which tin fits", "BAKE_TINMATCH"],
+    ["yeast for a schedule", "BAKE_YEASTPLAN"],
+    ["several feeds", "BAKE_FEEDPLAN"],
+    ["roll-in butter", "BAKE_ROLLIN"],
   ])("%s", (question, name) => {
     const names = found(HELP, question).map((one) => one.name);
     expect(names.slice(0, 3), names.join(" ")).toContain(name);
+  });
+  // The trade's words and the function whose help does not use them, in either case and in a sentence.
+  test.each([
+    ["DDT", "BAKE_WATERTEMP"],
+    ["DDT", "BAKE_DOUGHTEMP"],
+    ["yield", "BAKE_PIECES"],
+    ["yield", "BAKE_UNITCOST"],
+    ["QUID", "BAKE_LABELSHARE"],
+    ["waste", "BAKE_UNITCOST"],
+    ["waste", "BAKE_DOUGHFOR"],
+    ["shrinkage", "BAKE_DOUGHFOR"],
+    ["retard", "BAKE_YEASTPLAN"],
+    ["nutrition", "BAKE_CONTENT"],
+    ["pullman", "BAKE_TINDOUGH"],
+    ["hexagon", "BAKE_TINCAPACITY"],
+    ["VAT", "BAKE_SELLPRICE"],
+    ["sesame", "BAKE_ALLERGENS"],
+    ["food cost", "BAKE_SELLPRICE"],
+    ["food cost", "BAKE_COSTS"],
+    ["purchasing", "BAKE_RAWNEEDS"],
+    ["pan factor", "BAKE_TINGUIDE"],
+    ["dried egg", "BAKE_SWAP"],
+    ["how many bags", "BAKE_RAWNEEDS"],
+  ])("the trade's word %s finds %s", (word, name) => {
+    for (const question of [word, word.toLowerCase(), `  ${word.toUpperCase()} `, `what about the ${word}?`]) {
+      const names = found(HELP, question).map((one) => one.name);
+      expect(names.slice(0, 3), `${question}: ${names.join(" ")}`).toContain(name);
+    }
+  });
+  test("altitude is answered: there is none here", () => {
+    for (const question of ["altitude", "High altitude cake"]) {
+      expect(found(HELP, question)).toEqual([]);
+      expect(notHere(question)).toMatch(/^No function here works out altitude\. Use /);
+    }
+    expect(notHere("tin")).toBeUndefined();
   });
   test("nothing asked shows all, nonsense nothing", () => {
     expect(found(HELP, " ")).toHaveLength(HELP.length);
@@ -83,6 +125,8 @@ describe.skipIf(skip)("the Functions panel", () => {
     expect((await names())[0]).toBe("BAKE_YEASTTIME");
     await shot("found");
     await bench.checked("found");
+    await search("altitude");
+    expect(await bench.page.getByText("No function here works out altitude").count()).toBe(1);
     await search("zzzqqq");
     expect(await bench.page.getByText("Nothing found.").textContent()).toMatch(/Try one word of it/);
     await bench.checked("nothing found");
