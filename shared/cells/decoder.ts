@@ -29,7 +29,8 @@ function readInto<T>(reader: Reader<T>, raw: unknown, faults: Fault[], argument:
 /** Rows of cells, whatever came: one cell, a row, a column, a block. */
 export function toGrid(raw: unknown): readonly (readonly unknown[])[] {
   if (!Array.isArray(raw)) return [[raw]];
-  return raw.map((row: unknown) => (Array.isArray(row) ? row : [row]));
+  // Array.from: map would keep the gaps of an array that has some.
+  return Array.from(raw, (row: unknown) => (Array.isArray(row) ? row : [row]));
 }
 
 function single(raw: unknown, argument: string, faults: Fault[]): unknown {
