@@ -49,10 +49,16 @@ function typeOf(hint: string, shape: string, rowwise: boolean): string {
 /** Where the whole reference is printed; the README's index links into it. */
 export const REFERENCE_FILE = "src/functions/README.md";
 
+/** People's sheets hold the names: what `frozen.txt` beside the functions lists stays. */
+const FROZEN = `Names and the order of arguments are frozen from 2026-11-30: a formula in a sheet goes on working. Only optional last arguments are ever
+added.`;
+
 const REFERENCE_HEAD = `# Function reference
 
 Printed by \`npm run build\` from the functions beside it; never edited by hand. Arguments in brackets may be left out. An argument that holds
-several values takes a column; a row is read as one. The weights of one call share one unit. Figures are rounded to four decimals here.`;
+several values takes a column; a row is read as one. The weights of one call share one unit. Figures are rounded to four decimals here.
+
+${FROZEN}`;
 
 /** The reference of all sheet functions, a whole Markdown file. */
 export function reference(functions: readonly SheetFunction[]): string {

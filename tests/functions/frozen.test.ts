@@ -66,10 +66,15 @@ test("every name and every argument's place is as it was published", () => {
   expect(broken).toEqual([]);
 });
 
+test("list, reference and README say from when", () => {
+  for (const file of [FILE, "src/functions/README.md", "README.md"])
+    expect(readFileSync(file, "utf8"), file).toMatch(/\bfrozen\s+from\s+2026-11-30\b/i);
+});
+
 test("the list names each function once", () => {
   const names = frozen().map((line) => readLine(line).name);
   expect(new Set(names).size).toBe(names.length);
-  expect(names.length).toBeGreaterThan(35);
+  expect(names.length).toBeGreaterThan(50);
 });
 
 describe("the comparison", () => {
