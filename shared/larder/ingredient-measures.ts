@@ -2,37 +2,61 @@ import { grams } from "../base/units.ts";
 import { type CupSystem, type EggSize, SHELLED_EGGS, type VolumeUnit, volumeOf } from "../base/volumes.ts";
 import { builtInNamed } from "./built-in-larder.ts";
 import type { Ingredient } from "./ingredient.ts";
-import { type Measure, measureWord } from "./measures.ts";
+import { type Form, type Measure, type Measures, measureWord } from "./measures.ts";
 
 const by = ({ least, most }: Measure, factor: number): Measure => ({
   least: grams(least * factor),
   most: grams(most * factor),
 });
 
-/** The measures of a larder that are volumes; the others follow from the nearest of them. */
-const VOLUMES = ["cup", "tbsp", "tsp", "dessertspoon", "fl oz", "pint", "quart", "gallon", "ml", "l"] as const;
+/** The measures of a larder that are volumes; the others follow from them. */
+const VOLUMES = ["gallon", "l", "quart", "pint", "cup", "fl oz", "tbsp", "dessertspoon", "tsp", "ml"] as const;
+const SPOONS: ReadonlySet<VolumeUnit> = new Set(["tbsp", "dessertspoon", "tsp", "dash", "pinch"]);
+
+/** How much of a unit a line says, and how the measure is filled. */
+export type Filled = { readonly count?: number; readonly form?: Form | undefined };
 
 /**
- * Grams in a kitchen volume of an ingredient: as the larder weighs it, by its nearest measure otherwise, and 1 g/mL for
- * water. Built-in measures are US ones, a shop's own those of the call. Undefined where the larder has no volume of it or
- * the country no such unit; a span where the ingredient differs from brand to brand.
+ * Grams in a kitchen volume of an ingredient, 1 g/mL for water. The larder's measure of that unit counts; other volumes follow
+ * from its largest measure, so that a litre is a thousand millilitres, and spoons, whose printed grams are rounded, from the
+ * nearest, as long as they make less than a cup. Built-in measures are US ones, a shop's own those of the call. Undefined
+ * where the larder has no volume of it or the country no such unit; a span where the ingredient differs by brand.
  */
-export function volumeWeight(ingredient: Ingredient, unit: VolumeUnit, system: CupSystem): Measure | undefined {
+export function volumeWeight(
+  ingredient: Ingredient,
+  unit: VolumeUnit,
+  system: CupSystem,
+  { count = 1, form }: Filled = {},
+): Measure | undefined {
   const volume = volumeOf(unit, system);
   if (volume === undefined) return undefined;
   if (ingredient.kind === "water") return { least: grams(volume), most: grams(volume) };
   const measured = ingredient.ownMeasures ? system : "US";
-  let nearest: { away: number; weight: Measure } | undefined;
-  for (const one of VOLUMES) {
-    const weight = ingredient.measures?.get(one);
+  const known = VOLUMES.flatMap((one) => {
+    const weight = formed(ingredient.measures, one, form);
     const held = volumeOf(one, measured);
-    if (weight === undefined || held === undefined) continue;
-    if (one === unit) return by(weight, volume / held);
-    const away = Math.abs(Math.log(volume / held));
-    if (nearest === undefined || away < nearest.away) nearest = { away, weight: by(weight, volume / held) };
-  }
-  return nearest?.weight;
+    return weight === undefined || held === undefined ? [] : [{ unit: one, held, weight: by(weight, volume / held) }];
+  });
+  const cup = volumeOf("cup", measured) ?? 0;
+  const isSpoon = SPOONS.has(unit) && Math.abs(count) * volume < cup * (1 - 1e-9);
+  const same = SPOONS.has(unit) && !isSpoon ? undefined : known.find((one) => one.unit === unit);
+  const away = (held: number) => Math.abs(Math.log(volume / held));
+  const chosen = isSpoon
+    ? known.reduce<(typeof known)[number] | undefined>(
+        (best, one) => (best === undefined || away(one.held) < away(best.held) ? one : best),
+        undefined,
+      )
+    : known[0];
+  return (same ?? chosen)?.weight;
 }
+
+/** The measure of a form, or the plain one where no form is asked for. */
+const formed = (measures: Measures | null, unit: VolumeUnit, form: Form | undefined): Measure | undefined =>
+  measures?.get(form === undefined ? unit : `${unit} ${form}`);
+
+/** Whether the larder weighs this form of an ingredient by itself. */
+export const hasForm = ({ measures }: Ingredient, form: Form): boolean =>
+  VOLUMES.some((unit) => formed(measures, unit, form) !== undefined);
 
 /** Grams of a piece of an ingredient, or of a pack such as a stick or a sachet; undefined where nothing is known of it. */
 export function countWeight(
@@ -53,7 +77,9 @@ export function countWeight(
     return word === "cake" && system !== "US" && !ingredient.ownMeasures ? undefined : usual;
   }
   if (kind === "egg" && !ingredient.ownMeasures) return eggWeight(measures.get("large"), size ?? "large", system);
-  return size === undefined ? (measures.get("piece") ?? measures.get("medium")) : measures.get(size);
+  if (size === undefined) return measures.get("piece") ?? measures.get("medium") ?? measures.get("large");
+  // A shop's own piece of egg is the large one that its recipes mean.
+  return measures.get(size) ?? (kind === "egg" && size === "large" ? measures.get("piece") : undefined);
 }
 
 /** A white or a yolk has its part of the egg in every size. */

@@ -24,10 +24,20 @@ const SYNONYMS: ReadonlyMap<string, string> = new Map(
   }),
 );
 
-/** A measure's word as the larder keys it: "Tablespoons" is "tbsp". */
+/** How a measure may be filled, where that makes another weight; "halves" and the like are foods of their own. */
+export const FORMS = [
+  ...(["sifted", "unsifted", "packed", "unpacked", "whole", "sliced", "slivered", "diced", "chopped"] as const),
+  ...(["shredded", "grated", "mashed", "ground"] as const),
+];
+export type Form = (typeof FORMS)[number];
+
+/** A measure's word as the larder keys it: "Tablespoons" is "tbsp", "packed cup" is "cup packed". */
 export function measureWord(text: string): string {
   const word = singularName(text.replace(/\./g, ""));
-  return SYNONYMS.get(word) ?? word;
+  const form = FORMS.find((one) => word.startsWith(`${one} `) || word.endsWith(` ${one}`));
+  if (form === undefined) return SYNONYMS.get(word) ?? word;
+  const plain = word.replace(form, "").trim();
+  return `${SYNONYMS.get(plain) ?? plain} ${form}`;
 }
 
 const ENTRY =

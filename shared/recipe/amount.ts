@@ -1,5 +1,5 @@
 import { volumeOf } from "../base/volumes.ts";
-import { isRangeMark, readQuantity, readRest } from "./quantity.ts";
+import { BACKWARDS, isRangeMark, readQuantity, readRest } from "./quantity.ts";
 import { isAnd, isMark, isWord, lastOf, type Token } from "./tokens.ts";
 import { readPack, readUnit, type Unit } from "./units.ts";
 
@@ -40,7 +40,8 @@ export function readAmount(tokens: readonly Token[], at: number, atHead: boolean
     return low;
   // "1 sachet or 2 tsp", "1 cup - 240 ml" give one amount twice; only "to" joins different units to a range.
   if (!isWord(tokens[low.next], "to", "bis") && !sameUnit(from, to)) return low;
-  const problem = low.amount.problem ?? high.amount.problem;
+  const isBackwards = sameUnit(from, to) && (high.amount.low[0]?.count ?? 0) < (low.amount.high[0]?.count ?? 0);
+  const problem = low.amount.problem ?? high.amount.problem ?? (isBackwards ? BACKWARDS : undefined);
   return {
     amount: { low: low.amount.low, high: high.amount.high, ...(problem === undefined ? {} : { problem }) },
     next: high.next,
@@ -115,18 +116,27 @@ function readMeasure(tokens: readonly Token[], at: number): AmountRead | undefin
   if (pack !== undefined) return { amount: times(pack.amount, least, most), next: pack.next };
   const unit = found?.unit ?? BARE;
   let next = found?.next ?? quantity.next;
-  let problem: string | undefined;
+  let problem = quantity.problem;
   if ((unit.of === "weight" || unit.of === "volume") && unit.fine && unclear) {
-    problem = "a number that could mean thousands or decimals; write it without the separator";
+    problem = problem ?? "a number that could mean thousands or decimals; write it without the separator";
   }
   if (isMeasured(unit)) {
     const after = readPack(tokens, next);
     if (after !== undefined && timesPerhaps) problem = 'one amount, or a number of packs? Write "2 x 8 oz" for packs';
     next = after ?? next;
   }
-  const low = [{ count: least, unit }];
-  const amount = { low, high: most === least ? low : [{ count: most, unit }] };
+  // "100 g x 2" are two of 100 g.
+  const repeat = isMeasured(unit) && isWord(tokens[next], "x", "times") ? readQuantity(tokens, next + 1) : undefined;
+  const isRepeated = repeat !== undefined && !isMeasuredAt(tokens, repeat.next);
+  const low = [{ count: least * (isRepeated ? repeat.least : 1), unit }];
+  const amount = { low, high: most === least ? low : [{ count: most * (isRepeated ? repeat.most : 1), unit }] };
+  if (isRepeated) next = repeat.next;
   return { amount: problem === undefined ? amount : { ...amount, problem }, next };
+}
+
+function isMeasuredAt(tokens: readonly Token[], at: number): boolean {
+  const unit = readUnit(tokens, at)?.unit;
+  return unit !== undefined && isMeasured(unit);
 }
 
 /** "pinch of salt", "stick of butter", "some flour" at the head of a line. */

@@ -3,11 +3,12 @@ import { type Grams, grams } from "../base/units.ts";
 import type { CupSystem } from "../base/volumes.ts";
 import { SPACES } from "../base/words.ts";
 import { findIngredient, type Larder, unknownName } from "../larder/larder.ts";
+import { countedWeight } from "./counted.ts";
 import { type RecipeLine, readRecipeLine } from "./line.ts";
 import { ingredientOf, namesNothing, phrasesOf } from "./name.ts";
 import type { Choice } from "./pieces.ts";
 import { lastOf } from "./tokens.ts";
-import { sizeIn } from "./units.ts";
+import { formsIn, sizeIn } from "./units.ts";
 import { type Asked, type Weighed, type Weight, weightOf } from "./weight.ts";
 
 export type LineWeight =
@@ -83,7 +84,8 @@ function weighLine(
   }
   if (second) remarks.push(`${quoted(told(second.words))} is the other choice and is not read`);
   if (read.more) remarks.push("more than this is used besides");
-  const asked: Asked = { ingredient, size: () => sizeIn(phrasesOf(parts.main).flat()), system };
+  const size = once(() => sizeIn(phrasesOf(parts.main).flat()));
+  const asked: Asked = { ingredient, size, forms: once(() => formsIn(parts.main)), system };
   let least = 0;
   let most = 0;
   let unsure: string | undefined;
@@ -94,6 +96,8 @@ function weighLine(
     least += weighed.least;
     most += weighed.most;
     unsure = unsure ?? weighed.unsure;
+    if (weighed.lacks !== undefined)
+      remarks.push(`the larder has no measure of it ${weighed.lacks}; the plain one is taken`);
   }
   if (!(least >= 0) || most < least) return { is: "unclear", why: "more is taken off than there is" };
   if (!Number.isFinite(most)) return { is: "unclear", why: "a number with too many digits" };
@@ -158,7 +162,7 @@ function chosen(choices: readonly Choice[], asked: Asked, remarks: string[]): We
   const preferred = [...inOrder.filter(isWritten), ...inOrder.filter((choice) => !isWritten(choice))];
   let problem: string | undefined;
   for (const choice of preferred) {
-    const weighed = weightOf(choice.amount, asked);
+    const weighed = countedWeight(choice, asked, remarks);
     if (!("problem" in weighed)) {
       const contradiction = compare(choice, weighed, choices, asked, remarks);
       return contradiction === undefined ? weighed : { problem: contradiction };
@@ -181,7 +185,7 @@ function compare(
   const middle = (one: Weight) => (one.least + one.most) / 2;
   for (const choice of choices) {
     const isMeasured = choice.amount.low.every(({ unit }) => unit.of === "weight" || unit.of === "volume");
-    const other = choice === taken || !isMeasured ? undefined : weightOf(choice.amount, asked);
+    const other = choice === taken || !isMeasured ? undefined : countedWeight(choice, asked, []);
     if (other === undefined || "problem" in other) continue;
     const apart = Math.max(middle(other), middle(weight)) / Math.min(middle(other), middle(weight)) - 1;
     if (!(apart > APART)) continue;

@@ -25,6 +25,9 @@ export function readRecipeLine(line: string): RecipeLine {
   if (line.length > LONGEST)
     return unclear(`${line.length} characters are no line; give each ingredient a cell of its own`);
   if (/[\r\n]/.test(line.trim())) return unclear("several lines in one cell; give each a cell of its own");
+  if (/\d[_^\\]\d|\d[/_]{2,}\d/.test(line)) return unclear('a number with a sign in it; enter "1000 g", or "1/2 cup"');
+  const sum = sumRow(line);
+  if (sum !== undefined) return sum;
   const tokens = juiceLast(withoutListMark(tokensOf(line)));
   const last = lastOf(tokens);
   const isHeading = isMark(last, ":");
@@ -43,6 +46,20 @@ export function readRecipeLine(line: string): RecipeLine {
   const unit = readUnit(tokens, 0)?.unit.of;
   if (unit === "weight" || unit === "volume") return unclear("a unit without a number");
   return { is: "blank", why: "no amount" };
+}
+
+/** A row that adds up the others is no ingredient; "total flour" may be the one row of flour, or a sum. */
+function sumRow(line: string): RecipeLine | undefined {
+  const plain = line.trim().slice(0, 60).toLowerCase();
+  if (
+    /^(?:grand |sub-?)?(?:total|sum)s?(?: (?:dough|batter|weight|batch|mass|dough weight))?(?![ ,]*\p{L}{3,})|^(?:dough|batter|batch) (?:weight|total|yield)\b/u.test(
+      plain,
+    )
+  )
+    return { is: "blank", why: "a sum of the other lines" };
+  return /^total\s+\p{L}/u.test(plain)
+    ? unclear("a sum of other lines, or an ingredient? Take the line out, or enter its name without “total”")
+    : undefined;
 }
 
 /** Bullets, boxes, "1." and "2)". */

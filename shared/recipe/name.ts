@@ -20,7 +20,7 @@ const HARMLESS = words(
 /** Participles that make another product: dried fruit is not fruit. */
 const PRODUCTS = words(
   "powdered dried condensed evaporated malted flaked candied crystallized crystallised cultured fermented smoked pickled " +
-    "coated flavored flavoured dehydrated rolled puffed popped sugared sweetened clarified browned whipped infused " +
+    "desiccated coated flavored flavoured dehydrated rolled puffed popped sugared sweetened clarified browned whipped infused " +
     "seasoned textured hulled pearled cracked sprouted refined roasted red shred jelly curly ply",
 );
 /** Of these kinds the fresh thing is the usual one; fresh ginger is not the ground spice. */

@@ -1,8 +1,8 @@
 import { type Amount, bareCount, readAmount, times } from "./amount.ts";
 import { passNeutral } from "./neutral.ts";
-import { isNumberWord } from "./quantity.ts";
+import { isNoNumber, isNumberWord, NO_FRACTION } from "./quantity.ts";
 import { isMark, isWord, lastOf, type Token } from "./tokens.ts";
-import { LOOSE, looseProblem, readPack } from "./units.ts";
+import { LOOSE, looseProblem, readUnit, type Unit } from "./units.ts";
 
 /** How an amount hangs on what stands before it: added, said to be the same, another to choose, taken along, or unsaid. */
 export type Link = "plus" | "same" | "or" | "with" | "unsaid";
@@ -12,6 +12,18 @@ export type Choice = {
   readonly bracketed: boolean;
   readonly link: Link;
   readonly words: string[];
+  /** What stands before these brackets: a number of things, whose weight each or all together the amount is. */
+  readonly counted?: Counted;
+};
+type CountUnit = Extract<Unit, { of: "count" }>;
+export type Counted = {
+  readonly least: number;
+  readonly most: number;
+  readonly unit: CountUnit;
+  /** "2 (8 oz) packages", with nothing between. */
+  readonly isBehindNumber: boolean;
+  /** "3 eggs (150 g)". */
+  readonly isBehindName: boolean;
 };
 /** Amounts that say the same thing; the entries of a line are added up. */
 export type Entry = { readonly choices: Choice[] };
@@ -69,6 +81,7 @@ function readAmountAt(state: Pieces, tokens: readonly Token[], at: number): numb
   const closes = read.next >= tokens.length || isMark(tokens[read.next], "([,.");
   // A bare number counts something only at the head, at the end after a name, or after "plus".
   const counts = atHead || state.link === "plus" || (state.entries.length === 0 && (closes || fresh));
+  if (read.amount.problem === NO_FRACTION) state.problem = NO_FRACTION;
   if (bare && !bare.sized && !counts) return undefined;
   if (read.amount.low[0]?.unit.of === "vague" && state.entries.length > 0) {
     // "plus a little more"
@@ -100,9 +113,10 @@ function applyEach(state: Pieces, at: number): number {
   return at + 1;
 }
 
-function push(state: Pieces, amount: Amount, bracketed: boolean): void {
+function push(state: Pieces, amount: Amount, bracketed: boolean, counted?: Counted): void {
+  if (isNoNumber(amount.problem) && amount.problem !== undefined) state.problem = amount.problem;
   const link = state.link ?? (bracketed ? "same" : "unsaid");
-  const choice: Choice = { amount, bracketed, link, words: [] };
+  const choice: Choice = { amount, bracketed, link, words: [], ...(counted === undefined ? {} : { counted }) };
   const entry = lastOf(state.entries);
   if (entry === undefined || link === "plus") state.entries.push({ choices: [choice] });
   else entry.choices.push(choice);
@@ -132,6 +146,7 @@ function readWord(state: Pieces, tokens: readonly Token[], at: number): number {
   const words = wordsOf(state);
   const low = token.is === "word" ? token.low : "";
   const joint = JOINTS.get(low || token.text);
+  if (isMultiple(tokens, at)) state.problem = `${textOf(token)}? Enter "2 x 100 g", or the whole amount`;
   if (joint !== undefined) {
     state.link = joint === "and" ? "plus" : joint;
     if (joint !== "same") words.push(joint);
@@ -148,6 +163,12 @@ function readWord(state: Pieces, tokens: readonly Token[], at: number): number {
     if (!isFiller || (low === "extra" && state.link === undefined)) words.push(token.text);
   } else if (isMark(token, ",;:") || (isMark(token, "-") && token.spaced)) words.push(",");
   return at + 1;
+}
+
+/** "twice 100 g", "flour 500 g, x 2": something is multiplied, and nobody reads it as one amount. */
+function isMultiple(tokens: readonly Token[], at: number): boolean {
+  if (isWord(tokens[at], "x", "times")) return tokens[at + 1]?.is === "number";
+  return isWord(tokens[at], "twice", "thrice", "double", "triple") && readAmount(tokens, at + 1, false) !== undefined;
 }
 
 function readBracket(state: Pieces, tokens: readonly Token[], open: number, close: number): number {
@@ -168,17 +189,36 @@ function readBracket(state: Pieces, tokens: readonly Token[], open: number, clos
   const isNext = main?.words.length === 0;
   // "flour (bread, 2 cups)": words in front of the amount name it too.
   if (within.before.length > 0) wordsOf(state).push(",", ...within.before, ",");
-  const counted = main && lastOf(state.entries)?.choices.length === 1 ? bareCount(main.amount) : undefined;
   const adds = isWord(inside[0], "plus") || isMark(inside[0], "+");
-  if (counted && main && isNext && !adds) {
-    lastOf(state.entries)?.choices.splice(0, 1, { ...main, amount: times(first.amount, counted.least, counted.most) });
-    return readPack(tokens, close + 1) ?? close + 1;
+  if (adds) {
+    state.entries.push(...within.entries);
+    return close + 1;
   }
-  if (adds) state.entries.push(...within.entries);
-  else {
-    const isOfEach = inside.some(isEach) || isEach(tokens[close + 1]);
-    for (const choice of found) push(state, choice.amount, true);
-    if (isOfEach && found.length === 1) applyEach(state, close);
-  }
-  return close + 1;
+  const isAlone = lastOf(state.entries)?.choices.length === 1;
+  const isOfEach = inside.some(isEach) || isEach(tokens[close + 1]);
+  const isOfAll = inside.some((token) => isWord(token, "total", "together", "altogether", "all"));
+  const behind = main && isAlone ? countBefore(main.amount, tokens, close, isNext) : undefined;
+  const counted = isOfEach || isOfAll ? undefined : behind?.counted;
+  for (const { amount } of found) push(state, amount, true, isMeasure(amount) ? counted : undefined);
+  if (isOfEach && found.length === 1) applyEach(state, close);
+  return isNext ? (behind?.next ?? close + 1) : close + 1;
+}
+
+const isMeasure = ({ low }: Amount): boolean => low.every(({ unit }) => unit.of === "weight" || unit.of === "volume");
+
+/** What is counted before brackets that close at `close`: eggs, sticks, or the packs that are named behind them. */
+function countBefore(
+  { low, high }: Amount,
+  tokens: readonly Token[],
+  close: number,
+  isNext: boolean,
+): { readonly counted: Counted; readonly next: number } | undefined {
+  const [first, last] = [low[0], high[0]];
+  if (low.length !== 1 || first?.unit.of !== "count" || last === undefined) return undefined;
+  const isBare = isNext && first.unit.word === "";
+  const after = isBare ? readUnit(tokens, close + 1) : undefined;
+  const isPack = after?.unit.of === "count" && after.unit.word !== "";
+  const unit = isPack && after.unit.of === "count" ? after.unit : first.unit;
+  const counted = { least: first.count, most: last.count, unit, isBehindNumber: isPack, isBehindName: !isNext };
+  return { counted, next: isPack ? after.next : close + 1 };
 }

@@ -9,8 +9,24 @@ export type Quantity = {
   readonly unclear: boolean;
   /** A range with a dash, or a mixed number with a space: before a pack's size either may mean "times". */
   readonly timesPerhaps: boolean;
+  /** What no number can mean: "1/0", "10 00", "3 to 2". */
+  readonly problem?: string;
 };
-type One = { readonly value: number; readonly next: number; readonly unclear?: boolean; readonly mixed?: true };
+type One = {
+  readonly value: number;
+  readonly next: number;
+  readonly unclear?: boolean;
+  readonly mixed?: true;
+  readonly problem?: string;
+};
+
+export const NO_FRACTION = 'a fraction that no kitchen has; enter one such as "1/2", or a decimal';
+const DIVIDED = "digits with a space between them; enter the number without it";
+export const BACKWARDS =
+  'a range that runs backwards; enter the lower number first, or "1 3/4" for one and three quarters';
+/** What is refused however the rest of the line may read. */
+export const isNoNumber = (problem: string | undefined): boolean =>
+  problem === NO_FRACTION || problem === DIVIDED || problem === BACKWARDS;
 
 const NUMBER_WORDS: ReadonlyMap<string, number> = new Map(
   Object.entries({
@@ -95,6 +111,15 @@ function readOne(tokens: readonly Token[], at: number): One | undefined {
       const mixed = next?.is === "number" && next.spaced;
       return { value, next: rest.next, ...(mixed ? { mixed } : {}) };
     }
+    // "1/0", "1//2": a slash without a space joins a number to something that is no fraction.
+    if (isWhole(token) && isMark(next, "/") && !next?.spaced && tokens[at + 2]?.is !== "word") {
+      const under = tokens[at + 2];
+      const isAnother = under?.is === "number" && under.value >= token.value;
+      if (under !== undefined && !under.spaced && !isAnother)
+        return { value: token.value, next: at + 1, problem: NO_FRACTION };
+    }
+    const isGroup = isWhole(token) && next?.is === "number" && /^0\d/.test(next.text);
+    if (isGroup) return { value: token.value, next: at + 2, problem: DIVIDED };
     return { value: token.value, next: at + 1, unclear: token.unclear };
   }
   if (token?.is !== "word") return undefined;
@@ -120,12 +145,13 @@ export function readQuantity(tokens: readonly Token[], at: number): Quantity | u
   if (one === undefined) return undefined;
   let { value: least, value: most, next, unclear = false } = one;
   let timesPerhaps = one.mixed === true;
+  let problem = one.problem;
   const between = at > 0 && isWord(tokens[at - 1], "between") && isWord(tokens[next], "and");
   if (between || isRangeMark(tokens[next])) {
     const two = isWord(tokens[next + 1], "a", "an") ? undefined : readOne(tokens, next + 1);
     if (two !== undefined) {
-      // A range that runs backwards means something else.
-      if (two.value < least) return undefined;
+      if (two.value < least) problem = BACKWARDS;
+      problem = problem ?? two.problem;
       timesPerhaps = isMark(tokens[next], "-");
       most = two.value;
       next = two.next;
@@ -144,7 +170,7 @@ export function readQuantity(tokens: readonly Token[], at: number): Quantity | u
       continue;
     }
     const isPart = least < 1 && isWord(token, "a", "an");
-    const start = isWord(token, "of", "x") ? next + 1 : isPart ? next : undefined;
+    const start = isWord(token, "of", "x", "times") ? next + 1 : isPart ? next : undefined;
     const times = start === undefined ? undefined : readOne(tokens, start);
     if (times === undefined) break;
     least *= times.value;
@@ -152,5 +178,5 @@ export function readQuantity(tokens: readonly Token[], at: number): Quantity | u
     next = Math.max(times.next, next + 1);
     unclear ||= times.unclear === true;
   }
-  return { least, most, next, unclear, timesPerhaps };
+  return { least, most, next, unclear, timesPerhaps, ...(problem === undefined ? {} : { problem }) };
 }

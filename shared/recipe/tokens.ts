@@ -30,17 +30,23 @@ const HALF_AND_HALF = "halfandhalf";
 const THIN_THOUSANDS = /(\d)[\u00a0\u2009\u202f'’](?=\d{3}(?!\d))/g;
 
 /** What most lines do not have, and what they would be made plainer for. */
-const ODD = /[^ -~]|['*]| {2}|\d ?x|half/i;
+const ODD = /[^ -~]|['*@]| {2}|\d ?x|\p{L} ?x ?\d|half|stone/iu;
+
+/** Signs of no width that web pages leave between and inside words. */
+const UNSEEN = /[\u200b-\u200f\u2060\ufeff\u00ad]/g;
 
 /** One sign for each kind of space, dash and "times". */
 const spelledPlainly = (line: string): string =>
   line
+    .replace(UNSEEN, "")
     .replace(THIN_THOUSANDS, "$1")
     .replace(SPACES, " ")
     .replace(/[‐‑‒–—−]/g, "-")
     .replace(/[⁄∕]/g, "/")
     .replace(/×/g, " x ")
-    .replace(/(\d) ?[x*] ?(?=\d)/gi, "$1 x ")
+    .replace(/(\d) ?[x*@] ?(?=\d)/gi, "$1 x ")
+    .replace(/(\p{L}) [x*] ?(?=\d)/giu, "$1 x ")
+    .replace(/\bstone[ -]ground\b/gi, "stoneground")
     .replace(/\bhalf[ -](?:and|&)[ -]half\b/gi, HALF_AND_HALF)
     .normalize("NFC");
 

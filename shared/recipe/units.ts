@@ -1,6 +1,7 @@
 import { gramsIn } from "../base/units.ts";
 import type { CupSystem, EggSize, VolumeUnit } from "../base/volumes.ts";
 import { singularName } from "../base/words.ts";
+import type { Form } from "../larder/measures.ts";
 import { isMark, isWord, type Token } from "./tokens.ts";
 
 /** What a number in a recipe counts. */
@@ -12,7 +13,8 @@ export type Unit =
       /** Where the line itself names the country, as "2 UK pints" or the German EL does. */
       readonly system?: CupSystem;
       readonly loose?: string;
-      /** "packed", "sifted": how the cup was filled. */
+      /** "packed", "sifted": how the cup is filled. */
+      readonly form?: Form;
       readonly fine: boolean;
     }
   /** `word` is "" for a bare number. */
@@ -101,10 +103,16 @@ const LETTERS: ReadonlyMap<string, EggSize> = new Map(Object.entries({ s: "small
 /** The size that words behind a number name: "eggs (medium)", "eggs, size M". */
 export function sizeIn(words: readonly string[]): EggSize | undefined {
   const low = words.map((word) => word.toLowerCase());
-  const at = low.findIndex((word, index) => SIZES.has(word) || (LETTERS.has(word) && low[index - 1] === "size"));
+  const at = low.findIndex(
+    (word, index) => SIZES.has(word) || isSizeLetter(words[index] ?? "", words[index - 1] ?? ""),
+  );
   const word = low[at] ?? "";
   return word === "large" && low[at - 1] === "extra" ? "extra large" : (SIZES.get(word) ?? LETTERS.get(word));
 }
+
+/** A size letter stands in capitals: "3 eggs (M)". */
+const isSizeLetter = (word: string, before: string): boolean =>
+  /^[SML]$/.test(word) || (LETTERS.has(word) && before.toLowerCase() === "size");
 
 const SYSTEMS: ReadonlyMap<string, CupSystem> = new Map(
   Object.entries({
@@ -119,8 +127,31 @@ export const LOOSE: ReadonlySet<string> = new Set(
 );
 export const looseProblem = (word: string): string => `"${word}" leaves open how much; write a level measure or grams`;
 const EXACT = new Set(
-  "level;flat;full;whole;packed;firmly;tightly;lightly;loosely;well;gestrichen;gestrichene;gestrichener".split(";"),
+  "level;flat;full;whole;packed;unpacked;sifted;unsifted;firmly;tightly;lightly;loosely;well;gestrichen;gestrichene;gestrichener".split(
+    ";",
+  ),
 );
+
+const FORM_WORDS: ReadonlyMap<string, Form> = new Map(
+  Object.entries({
+    ...{ sifted: "sifted", unsifted: "unsifted", unpacked: "unpacked", whole: "whole", slivered: "slivered" },
+    ...{ sliced: "sliced", slice: "sliced", slices: "sliced", strips: "sliced", diced: "diced", cubed: "diced" },
+    ...{ chopped: "chopped", shredded: "shredded", grated: "grated", mashed: "mashed", ground: "ground" },
+  } as const),
+);
+const NOT_PACKED = new Set(["loosely", "lightly", "not", "un"]);
+
+/** The forms that words name, "loosely packed" as unpacked. */
+export const formsIn = (words: readonly string[]): Form[] =>
+  words.flatMap((word, at): Form[] => {
+    const low = word.toLowerCase();
+    if (low === "packed") return [NOT_PACKED.has((words[at - 1] ?? "").toLowerCase()) ? "unpacked" : "packed"];
+    const form = FORM_WORDS.get(low);
+    return form === undefined ? [] : [form];
+  });
+
+/** A pack's word, or a square's: a weight beside several of them is the weight of each. */
+export const isPackWord = (word: string): boolean => PACK_WORDS.has(word) || word === "square";
 
 export type UnitRead = { readonly unit: Unit; readonly next: number };
 
@@ -133,6 +164,7 @@ export function readUnit(tokens: readonly Token[], start: number): UnitRead | un
   let size: EggSize | undefined;
   let system: CupSystem | undefined;
   let loose: string | undefined;
+  const filled: string[] = [];
   for (let passed = 0; passed < 4; passed++, at++) {
     if (isMark(tokens[at], "-") && !tokens[at]?.spaced) continue;
     const token = tokens[at];
@@ -144,13 +176,16 @@ export function readUnit(tokens: readonly Token[], start: number): UnitRead | un
     } else if (SIZES.has(low)) size = SIZES.get(low);
     else if (SYSTEMS.has(low)) system = SYSTEMS.get(low);
     else if (LOOSE.has(low)) loose = low;
-    else if (!EXACT.has(low)) break;
+    else if (EXACT.has(low)) filled.push(low);
+    else break;
   }
   const found = matched(tokens, at);
   if (found !== undefined && !isName(found.unit, tokens, found.next)) {
+    const [form] = formsIn(filled);
     const unit = {
       ...found.unit,
       ...(found.unit.of === "volume" && system !== undefined ? { system } : {}),
+      ...(found.unit.of === "volume" && form !== undefined ? { form } : {}),
       ...(found.unit.of === "count" && size !== undefined ? { size } : {}),
       ...(found.unit.of !== "weight" && loose !== undefined ? { loose } : {}),
     };
@@ -199,5 +234,7 @@ export function readPack(tokens: readonly Token[], at: number): number | undefin
   const start = isMark(tokens[at], "-") ? at + 1 : at;
   const found = matched(tokens, start);
   if (found?.unit.of !== "count" || !PACK_WORDS.has(found.unit.word)) return undefined;
+  // "1 cup cake flour", "2 oz cake yeast": the word is part of the name.
+  if (found.unit.word === "cake" && isWord(tokens[found.next], "flour", "flours", "yeast")) return undefined;
   return passOf(tokens, found.next);
 }

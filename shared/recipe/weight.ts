@@ -2,18 +2,21 @@ import { quoted, shown } from "../base/show.ts";
 import { grams } from "../base/units.ts";
 import { type CupSystem, type EggSize, volumeOf } from "../base/volumes.ts";
 import type { Ingredient } from "../larder/ingredient.ts";
-import { countWeight, volumeWeight } from "../larder/ingredient-measures.ts";
-import type { Measure } from "../larder/measures.ts";
+import { countWeight, hasForm, volumeWeight } from "../larder/ingredient-measures.ts";
+import type { Form, Measure } from "../larder/measures.ts";
 import type { Amount, Term } from "./amount.ts";
 import { looseProblem, type Unit } from "./units.ts";
 
-export type Weight = { readonly least: number; readonly most: number; readonly unsure?: string };
+/** `lacks` is a form that the line names and the larder has no measure of. */
+export type Weight = { readonly least: number; readonly most: number; readonly unsure?: string; readonly lacks?: Form };
 export type Weighed = Weight | { readonly problem: string };
 export type Asked = {
   /** The ingredient of the line, or why there is none. */
   readonly ingredient: () => Ingredient | string;
   /** The size that the line's words give: "eggs (medium)". */
   readonly size: () => EggSize | undefined;
+  /** How the line's words say the ingredient is cut or its measure filled. */
+  readonly forms: () => readonly Form[];
   readonly system: CupSystem;
 };
 
@@ -21,11 +24,13 @@ export type Asked = {
 export function weightOf({ low, high, problem }: Amount, asked: Asked): Weighed {
   if (problem !== undefined) return { problem };
   let unsure: string | undefined;
+  let lacks: Form | undefined;
   const total = (terms: readonly Term[], end: "least" | "most"): number | string => {
     let sum = 0;
     for (const { count, unit } of terms) {
-      const one = unitWeight(unit, asked);
+      const one = unitWeight(unit, asked, count);
       if (typeof one === "string") return one;
+      lacks = lacks ?? (unit.of === "volume" ? lackedForm(unit, asked) : undefined);
       if (one.least < one.most) unsure = unsureOf(unit, one);
       // What is taken off at most makes the least.
       const isLow = (end === "least") === count >= 0;
@@ -35,10 +40,27 @@ export function weightOf({ low, high, problem }: Amount, asked: Asked): Weighed 
   };
   const least = total(low, "least");
   if (typeof least === "string") return { problem: least };
-  if (high === low && unsure === undefined) return { least, most: least };
+  if (high === low && unsure === undefined && lacks === undefined) return { least, most: least };
   const most = total(high, "most");
   if (typeof most === "string") return { problem: most };
-  return unsure === undefined ? { least, most } : { least, most, unsure };
+  return { least, most, ...(unsure === undefined ? {} : { unsure }), ...(lacks === undefined ? {} : { lacks }) };
+}
+
+type Volume = Extract<Unit, { of: "volume" }>;
+const formsOf = (unit: Volume, { forms }: Asked): readonly Form[] =>
+  unit.form === undefined ? forms() : [unit.form, ...forms()];
+
+/** What changes the weight of a cup of anything that is no liquid. */
+const TELLING: ReadonlySet<Form> = new Set([
+  ...(["sifted", "packed", "sliced", "diced", "chopped", "shredded", "grated", "mashed"] as const),
+]);
+
+function lackedForm(unit: Volume, asked: Asked): Form | undefined {
+  const of = asked.ingredient();
+  const forms = formsOf(unit, asked);
+  if (typeof of === "string" || of.kind === "water" || forms.some((form) => hasForm(of, form))) return undefined;
+  const names = [of.name, ...of.alsoCalled].join(" ");
+  return forms.find((form) => TELLING.has(form) && !names.includes(form));
 }
 
 const unitWord = (unit: Unit): string => (unit.of === "volume" ? unit.unit : unit.of === "count" ? unit.word : "");
@@ -49,7 +71,8 @@ function unsureOf(unit: Unit, { least, most }: Measure): string {
 }
 
 /** Grams of one unit, or what stands in the way. */
-function unitWeight(unit: Unit, { ingredient, size, system }: Asked): Measure | string {
+function unitWeight(unit: Unit, asked: Asked, count: number): Measure | string {
+  const { ingredient, size, system } = asked;
   if (unit.of === "weight") return { least: grams(unit.grams), most: grams(unit.grams) };
   if (unit.of === "vague") return `${quoted(unit.word)} has no weight; write grams, or a measure`;
   if (unit.loose !== undefined) return looseProblem(unit.loose);
@@ -60,7 +83,8 @@ function unitWeight(unit: Unit, { ingredient, size, system }: Asked): Measure | 
   const of = ingredient();
   if (typeof of === "string") return of;
   if (unit.of === "volume") {
-    return volumeWeight(of, unit.unit, here) ?? missing(unit.unit, of);
+    const form = formsOf(unit, asked).find((one) => hasForm(of, one));
+    return volumeWeight(of, unit.unit, here, { count, form }) ?? missing(unit.unit, of);
   }
   const sized = unit.size ?? size();
   const weight = countWeight(of, unit.word, sized, system);

@@ -39,7 +39,7 @@ describe("BAKE_UNITCOST", () => {
     );
   });
 
-  // Pounds and ounces NIST SP 811; volumes × SR28 densities: whole milk 244 g per US cup, vanilla extract 4.2 g per teaspoon.
+  // Pounds and ounces NIST SP 811; volumes × SR28 densities: whole milk 244 g per US cup, vanilla extract 208.
   const CUP = 236.5882365;
   test.each<[unknown, string, number]>([
     ["5 lb", "", 5 * LB],
@@ -63,7 +63,7 @@ describe("BAKE_UNITCOST", () => {
     ["1.250 kg", "", 1250],
     ["2500", "", 2500],
     [2500, "", 2500],
-    ["12 x 750 ml", "vanilla", 9000 * (4.2 / (CUP / 48))],
+    ["12 x 750 ml", "vanilla", (9000 * 208) / CUP],
     ["1 l", "water", 1000],
     ["1 US gallon", "milk", 16 * 244],
     ["1 gal US", "milk", 16 * 244],

@@ -168,7 +168,7 @@ export const STYLES: readonly (readonly [line: string, grams: number, how: strin
   ["one 1/4-oz packet yeast", 7.09, "28.3495 / 4"],
   ["two 8-ounce packages cream cheese", 453.59, "16 × 28.3495"],
   ["2 packages cream cheese (8 oz each)", 453.59, "16 × 28.3495"],
-  ["2 packages (8 oz) cream cheese", 226.8, "brackets behind a unit are the total"],
+  ["2 packages (8 oz) cream cheese", 453.6, "of packs, brackets say what each holds"],
   ["4x100g bars dark chocolate", 400, "4 × 100"],
   ["3 eggs, 50 g each", 150, "3 × 50"],
   ["a dozen eggs", 600, "12 × 50"],
