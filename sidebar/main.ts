@@ -17,11 +17,24 @@ const PANELS: readonly Panel[] = [make, readIn, check, day, handOut, functions];
 /** A server that was not used for a while takes seconds to wake. */
 const PATIENCE_MS = 20_000;
 
+/** The sidebar's styles; the build puts them here. */
+declare const STYLES: string;
+
 const notice = element("div", { class: "notice", role: "alert" });
-// The menu's "Check this add-on" opens this page with a mark at its end.
-const isCheck = document.getElementById("check-now") !== null;
-document.getElementById("bench")?.append(notice, ...(isCheck ? [shown(selfCheck)] : tabbed()));
-void greet();
+
+// What the add-on appends to the page is there once the page is read to its end.
+if (document.readyState === "loading") document.addEventListener("DOMContentLoaded", start);
+else start();
+
+function start(): void {
+  // The menu's "Check this add-on" opens this page with a mark at its end.
+  const isCheck = document.getElementById("check-now") !== null;
+  document.head.append(element("style", {}, STYLES));
+  document.getElementById("bench")?.replaceChildren(notice, ...(isCheck ? [shown(selfCheck)] : tabbed()));
+  // Only a page that was pasted whole gets here.
+  document.getElementById("not-whole")?.remove();
+  void greet();
+}
 
 function shown(panel: Panel): HTMLElement {
   return element("div", { class: "panel" }, element("h1", {}, panel.heading), panel.open());

@@ -6,12 +6,10 @@ import { insertAnswer } from "../../shared/protocol/insert.ts";
 import { ask, told } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
 import { type Form, goTo, showTroubles, textField } from "../kit/fields.ts";
+import { pressButton, progressOf } from "../kit/work-in-progress.ts";
 import { type Trouble, trouble } from "../new-formula/trouble.ts";
 
 const PATIENCE_MS = 30_000;
-const SHOW_AFTER_MS = 400;
-/** A second click of the same hand is no second wish. */
-const SAME_CLICK_MS = 800;
 
 export function explained(help: FunctionHelp): HTMLElement {
   const node = element(
@@ -39,23 +37,14 @@ function inside(help: FunctionHelp): HTMLElement {
   };
   let wanted = false;
   const preview = element("code", {});
-  const status = element("p", { class: "status", role: "status", "aria-live": "polite" });
-  const bar = element("div", { class: "bar", hidden: true }, element("div", {}));
-  const insert = element(
-    "button",
-    { type: "button", class: "build", click: () => void press() },
-    "Insert at the cursor",
-  );
-  insert.addEventListener("keydown", (event) => {
-    if (event.repeat) event.preventDefault();
-  });
+  const insert = pressButton("Insert at the cursor", "build", () => void press());
+  const progress = progressOf(() => insert);
   form.onChange(() => {
     const { troubles, formulas } = read();
     if (troubles.length === 0) wanted = false;
     showTroubles(form, troubles, wanted);
     say(preview, entryFormula(help.name, formulas));
   });
-  const press = presser();
   const made = element(
     "div",
     {},
@@ -84,8 +73,8 @@ function inside(help: FunctionHelp): HTMLElement {
     ...(help.typed === null ? [] : [useExample(help.typed)]),
     element("p", {}, "Formula: ", preview),
     insert,
-    bar,
-    status,
+    progress.bar,
+    progress.status,
   );
   form.changed();
   return made;
@@ -122,41 +111,24 @@ function inside(help: FunctionHelp): HTMLElement {
     return { troubles, formulas };
   }
 
-  function presser(): () => Promise<void> {
-    let busy = false;
-    let last = Number.NEGATIVE_INFINITY;
-    return async () => {
-      const time = Date.now();
-      if (busy || time - last < SAME_CLICK_MS) return;
-      last = time;
-      say(status, "");
-      const [first] = read().troubles;
-      if (first !== undefined) {
-        wanted = true;
-        form.changed();
-        goTo(form, first.at);
-        return;
-      }
-      busy = true;
-      insert.setAttribute("aria-disabled", "true");
-      const slow = setTimeout(() => {
-        bar.hidden = false;
-        say(status, "Writing the formula …");
-      }, SHOW_AFTER_MS);
-      const outcome = await ask("insert", { name: help.name, args: typed }, PATIENCE_MS, (late) => {
-        if ("answer" in late) say(status, `${inserted(late.answer)} It took longer than the bench waited.`);
-      });
-      clearTimeout(slow);
-      busy = false;
-      bar.hidden = true;
-      insert.removeAttribute("aria-disabled");
-      const says = "answer" in outcome ? inserted(outcome.answer) : told(outcome);
-      status.classList.toggle("failed", !("answer" in outcome));
-      say(
-        status,
-        "how" in outcome && outcome.how === "silent" ? `${says} Look whether the formula is there first.` : says,
-      );
-    };
+  async function press(): Promise<void> {
+    if (progress.isBusy()) return;
+    progress.clear();
+    const [first] = read().troubles;
+    if (first !== undefined) {
+      wanted = true;
+      form.changed();
+      goTo(form, first.at);
+      return;
+    }
+    const outcome = await progress.during("Writing the formula …", () =>
+      ask("insert", { name: help.name, args: typed }, PATIENCE_MS, (late) => {
+        if ("answer" in late) progress.report(`${inserted(late.answer)} It took longer than the bench waited.`, false);
+      }),
+    );
+    const says = "answer" in outcome ? inserted(outcome.answer) : told(outcome);
+    const isSilent = "how" in outcome && outcome.how === "silent";
+    progress.report(isSilent ? `${says} Look whether the formula is there first.` : says, !("answer" in outcome));
   }
 }
 

@@ -1,15 +1,10 @@
-// A button that asks the add-on for something that takes a while: pressed twice it acts once, slow work shows, failures are said.
-
+// A button that asks the add-on for something, says what came of it, and says every failure with a way on.
 import { shown } from "../../shared/base/show.ts";
 import type { Question, Questions } from "../../shared/protocol/bench.ts";
 import { ask, type Failure, ONE_ACCOUNT, told } from "./ask.ts";
-import { element, say } from "./element.ts";
+import { pressButton, progressOf } from "./work-in-progress.ts";
 
 const PATIENCE_MS = 90_000;
-/** Work that takes longer than this says that it goes on. */
-const SHOW_AFTER_MS = 400;
-/** A second click of the same hand is no second wish. */
-const SAME_CLICK_MS = 800;
 
 export type Act<Q extends Question> = {
   readonly question: Q;
@@ -29,45 +24,22 @@ export type Act<Q extends Question> = {
 export type Acting = { readonly nodes: readonly HTMLElement[]; readonly run: () => Promise<void> };
 
 export function acting<Q extends Question>(act: Act<Q>, look = "build"): Acting {
-  let busy = false;
-  let lastPressed = Number.NEGATIVE_INFINITY;
-  const status = element("p", { class: "status", role: "status", "aria-live": "polite" });
-  const bar = element("div", { class: "bar", hidden: true }, element("div", {}));
-  const button = element("button", { type: "button", class: look, click: () => void pressed() }, act.label);
-  button.addEventListener("keydown", (event) => {
-    if (event.repeat) event.preventDefault();
-  });
-  return { nodes: [bar, status, button], run };
-
-  async function pressed(): Promise<void> {
-    const time = Date.now();
-    if (time - lastPressed < SAME_CLICK_MS) return;
-    lastPressed = time;
-    await run();
-  }
+  const button = pressButton(act.label, look, () => void run());
+  const progress = progressOf(() => button);
+  return { nodes: [progress.bar, progress.status, button], run };
 
   async function run(): Promise<void> {
-    if (busy) return;
-    say(status, "");
-    status.classList.remove("failed");
+    if (progress.isBusy()) return;
+    progress.clear();
     const asked = act.asked();
     if (asked === null) return;
-    busy = true;
-    button.setAttribute("aria-disabled", "true");
-    const slow = setTimeout(() => {
-      bar.hidden = false;
-      say(status, act.busy());
-    }, SHOW_AFTER_MS);
-    const outcome = await ask(act.question, asked, PATIENCE_MS, (late) => {
-      if ("answer" in late) say(status, `${act.done(late.answer)} It took longer than the bench waited.`);
-    });
-    clearTimeout(slow);
-    busy = false;
-    bar.hidden = true;
-    button.removeAttribute("aria-disabled");
-    status.classList.toggle("failed", !("answer" in outcome));
+    const outcome = await progress.during(act.busy(), () =>
+      ask(act.question, asked, PATIENCE_MS, (late) => {
+        if ("answer" in late) progress.report(`${act.done(late.answer)} It took longer than the bench waited.`, false);
+      }),
+    );
     if (!("answer" in outcome)) act.failed?.();
-    say(status, "answer" in outcome ? act.done(outcome.answer) : failed(outcome));
+    progress.report("answer" in outcome ? act.done(outcome.answer) : failed(outcome), !("answer" in outcome));
   }
 
   function failed(failure: Failure): string {

@@ -8,6 +8,7 @@ import { ask, type Failure, ONE_ACCOUNT, told } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
 import { type Form, goTo, showTroubles } from "../kit/fields.ts";
 import { goToPanel } from "../kit/panel.ts";
+import { pressButton, progressOf } from "../kit/work-in-progress.ts";
 import { inUnit } from "./figures.ts";
 import type { Assessed } from "./order.ts";
 import type { Bench } from "./sections.ts";
@@ -15,10 +16,6 @@ import type { Trouble } from "./trouble.ts";
 
 /** A build takes seconds; a lock on the workbook may be waited for first. */
 const PATIENCE_MS = 90_000;
-/** Work that takes longer than this says that it goes on. */
-const SHOW_AFTER_MS = 400;
-/** A second click of the same hand is no second wish. */
-const SAME_CLICK_MS = 800;
 /** The foot must leave room for the fields. */
 const LISTED = 3;
 
@@ -37,19 +34,14 @@ export const buildFoot = ({ draft, form, now }: Bench): Foot =>
 
 export function footOf({ form, title: titleNow, now, figures: figuresNow }: Building): Foot {
   let wanted = false;
-  let busy = false;
-  let lastPressed = Number.NEGATIVE_INFINITY;
   const figures = element("p", { class: "figures" });
   const list = element("ul", { class: "list" });
   const more = element("p", { class: "hint", hidden: true });
   const lead = element("p", { class: "lead", role: "status" });
-  const status = element("p", { class: "status", role: "status", "aria-live": "polite" });
-  const bar = element("div", { class: "bar", hidden: true }, element("div", {}));
-  const button = element("button", { type: "button", class: "build", click: () => void pressed() }, "Build the sheet");
+  const button = pressButton("Build the sheet", "build", () => void pressed());
+  const progress = progressOf(() => button);
+  const { bar, status } = progress;
   const next = nextSteps();
-  button.addEventListener("keydown", (event) => {
-    if (event.repeat) event.preventDefault();
-  });
   const node = element("footer", {}, figures, lead, list, more, bar, status, next, button);
   // A field that gets the focus must not come to stand behind the foot.
   new ResizeObserver(() => {
@@ -86,13 +78,10 @@ export function footOf({ form, title: titleNow, now, figures: figuresNow }: Buil
   }
 
   async function pressed(): Promise<void> {
-    const time = Date.now();
-    if (busy || time - lastPressed < SAME_CLICK_MS) return;
-    lastPressed = time;
+    if (progress.isBusy()) return;
     const { troubles, order } = now();
     const [first] = troubles;
-    say(status, "");
-    status.classList.remove("failed");
+    progress.clear();
     next.hidden = true;
     if (first !== undefined) {
       wanted = true;
@@ -100,23 +89,15 @@ export function footOf({ form, title: titleNow, now, figures: figuresNow }: Buil
       goTo(form, first.at);
       return;
     }
-    busy = true;
-    button.setAttribute("aria-disabled", "true");
     const title = titleNow();
-    const slow = setTimeout(() => {
-      bar.hidden = false;
-      say(status, `Building “${title}” …`);
-    }, SHOW_AFTER_MS);
-    const outcome = await ask("build", order, PATIENCE_MS, (late) => {
-      if ("answer" in late) say(status, `${built(late.answer, title)} It took longer than the bench waited.`);
-    });
-    clearTimeout(slow);
-    busy = false;
-    bar.hidden = true;
-    button.removeAttribute("aria-disabled");
+    const outcome = await progress.during(`Building “${title}” …`, () =>
+      ask("build", order, PATIENCE_MS, (late) => {
+        if ("answer" in late)
+          progress.report(`${built(late.answer, title)} It took longer than the bench waited.`, false);
+      }),
+    );
     next.hidden = !("answer" in outcome);
-    status.classList.toggle("failed", !("answer" in outcome));
-    say(status, "answer" in outcome ? built(outcome.answer, title) : failed(outcome));
+    progress.report("answer" in outcome ? built(outcome.answer, title) : failed(outcome), !("answer" in outcome));
     if ("answer" in outcome && outcome.answer.listDue) void listThem();
   }
 

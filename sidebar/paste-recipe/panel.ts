@@ -6,6 +6,7 @@ import { ask, told } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
 import { choiceField, type Form } from "../kit/fields.ts";
 import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";
+import { pressButton, progressOf } from "../kit/work-in-progress.ts";
 import { footOf } from "../new-formula/building.ts";
 import { readShop } from "../new-formula/shop.ts";
 import { askedOf, type Line, lineOf, merged } from "./lines.ts";
@@ -15,8 +16,6 @@ import { pasteField } from "./paste.ts";
 import { figures, sheetSection } from "./sheet.ts";
 
 const PATIENCE_MS = 30_000;
-const SHOW_AFTER_MS = 400;
-const SAME_CLICK_MS = 800;
 
 /** A pasted recipe becomes rows that can be corrected, and then a formula sheet. */
 export const readIn: Panel = { name: "Read in", heading: "Read in a recipe", open };
@@ -50,17 +49,11 @@ function open(): HTMLElement {
     onChange: (update) => updates.push(update),
     places: new Set(),
   };
-  let busy = false;
-  let last = Number.NEGATIVE_INFINITY;
   const pasted = pasteField(form);
   const cups = cupsField();
-  const status = element("p", { class: "status", role: "status", "aria-live": "polite" });
   const note = element("p", { class: "note" });
-  const bar = element("div", { class: "bar", hidden: true }, element("div", {}));
-  const button = element("button", { type: "button", class: "build", click: () => void pressed() }, "Read it");
-  button.addEventListener("keydown", (event) => {
-    if (event.repeat) event.preventDefault();
-  });
+  const button = pressButton("Read it", "build", () => void pressed());
+  const progress = progressOf(() => button);
   const heading = element("h2", { tabindex: -1 }, "What was read");
   const reading = { draft, form, now: () => current, again: (line: Line) => void readLineAgain(line) };
   const foot = footOf({ form, now: () => current, title: () => draft.title.trim(), figures: () => figures(current) });
@@ -85,11 +78,11 @@ function open(): HTMLElement {
   form.onChange(foot.update);
   let isTold = false;
   form.onChange(() => {
-    if (isTold) say(status, summary(draft.lines, current));
+    if (isTold) progress.report(summary(draft.lines, current), false);
   });
   form.changed();
   void look();
-  const paste = element("section", {}, pasted.node, cups, button, bar, status);
+  const paste = element("section", {}, pasted.node, cups, button, progress.bar, progress.status);
   return element("div", { [SHOWN_AGAIN]: () => void look() }, paste, result);
 
   /** The units, scales and kitchen of the shop, as long as nothing is read. */
@@ -119,9 +112,7 @@ function open(): HTMLElement {
   }
 
   async function pressed(): Promise<void> {
-    const time = Date.now();
-    if (busy || time - last < SAME_CLICK_MS) return;
-    last = time;
+    if (progress.isBusy()) return;
     const { lines, trouble } = pasted.lines();
     pasted.say(trouble);
     if (trouble !== "") return;
@@ -133,24 +124,11 @@ function open(): HTMLElement {
   }
 
   async function readAll(lines: readonly Line[]): Promise<boolean> {
-    if (busy) return false;
-    busy = true;
-    button.setAttribute("aria-disabled", "true");
+    if (progress.isBusy()) return false;
     isTold = false;
-    say(status, "");
-    status.classList.remove("failed");
-    const slow = setTimeout(() => {
-      bar.hidden = false;
-      say(status, "Reading …");
-    }, SHOW_AFTER_MS);
-    const { answer, failed } = await answerFor(lines);
-    clearTimeout(slow);
-    busy = false;
-    bar.hidden = true;
-    button.removeAttribute("aria-disabled");
-    status.classList.toggle("failed", answer === null);
+    const { answer, failed } = await progress.during("Reading …", () => answerFor(lines));
     if (answer === null) {
-      say(status, `${failed} What you pasted is still here.`);
+      progress.report(`${failed} What you pasted is still here.`, true);
       return false;
     }
     draft.lines = merged(lines, answer.lines);

@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import * as esbuild from "esbuild";
 import { FUNCTIONS } from "../functions/index.ts";
 import { sidebarHtml } from "./page.ts";
-import { withoutHelp, withPackedLarder } from "./plugins.ts";
+import { asciiScript, checkAscii, LINE_LIMIT } from "./plain-text.ts";
 import { functionIndex, REFERENCE_FILE, reference, stub } from "./print.ts";
 
 const GLOBALS = `
@@ -26,37 +26,40 @@ function GRAMWRIGHT_PROBE(first, second, third) {
 }
 `;
 
-/** All that the stubs call, and the sources it was made of with what each takes of it. */
+/** All that the stubs call, as one `var Gramwright`, and the sources that it was made of. */
 export async function codeBundle() {
   const { outputFiles, metafile } = await esbuild.build({
     entryPoints: ["src/add-on/main.ts"],
-    inject: ["src/build/short-names.js"],
     bundle: true,
     write: false,
     metafile: true,
-    format: "esm",
+    format: "iife",
+    globalName: "Gramwright",
     target: "es2020",
     minify: true,
-    charset: "utf8",
+    lineLimit: LINE_LIMIT,
     legalComments: "none",
-    plugins: [withoutHelp, withPackedLarder],
     logLevel: "warning",
   });
-  return { text: asGlobal(outputFiles[0]?.text ?? ""), sources: Object.values(metafile.outputs)[0]?.inputs ?? {} };
+  return {
+    text: asciiScript(outputFiles[0]?.text ?? ""),
+    sources: Object.values(metafile.outputs)[0]?.inputs ?? {},
+  };
 }
 
-/** A module as one global object with what it exports; esbuild's own way to one takes half a kilobyte more. */
-function asGlobal(module: string): string {
-  const [all, names = ""] = /export\{([^{}]*)\};?\s*$/.exec(module) ?? [];
-  if (all === undefined) throw new Error("Code.js: what is exported is not where it was");
-  const members = names.replace(/([\w$]+) as ([\w$]+)/g, "$2:$1");
-  return `var Gramwright=(()=>{"use strict";${module.slice(0, -all.length)}return{${members}}})();`;
-}
+const HEAD = `/**
+ * Gramwright: the functions of the cells, the menu, and what the sidebar asks for. Printed from the sources; do not edit it by
+ * hand: change the sources, run "npm run build", and paste or push the whole file again.
+ * @OnlyCurrentDoc
+ */
+`;
 
 /** Code.js: the bundle as one `var Gramwright`, the globals of the add-on, and a stub for every sheet function. */
 export async function codeJs(): Promise<string> {
   const { text } = await codeBundle();
-  return `/** @OnlyCurrentDoc */\n${text}${GLOBALS}\n${FUNCTIONS.map(stub).join("\n\n")}\n`;
+  const code = `${HEAD}${text}${GLOBALS}\n${FUNCTIONS.map(stub).join("\n\n")}\n`;
+  checkAscii("Code.js", code);
+  return code;
 }
 
 const MARKERS = /(<!-- functions: printed by npm run build -->\n)[\s\S]*?(<!-- \/functions -->)/;

@@ -19,6 +19,18 @@ export function signature({ name, args }: SheetFunction): string {
   return `${name}(${parts.join("; ")})`;
 }
 
+/** Help as the pushed file holds it: a comment cannot escape a letter, so these are spelled in ASCII. */
+export const asciiHelp = (words: string): string =>
+  words
+    .replace(/ ?°([CF])/g, " degrees $1")
+    .replace(/²/g, "2")
+    .replace(/³/g, "3")
+    .replace(/[“”]/g, '"')
+    .replace(/[‘’]/g, "'")
+    .replace(/[–—]/g, "-")
+    .replace(/×/g, "x")
+    .replace(/÷/g, "/");
+
 /** The top-level function that Apps Script sees, its help right above it. */
 export function stub(made: SheetFunction): string {
   const args = Object.entries(made.args);
@@ -32,7 +44,7 @@ export function stub(made: SheetFunction): string {
   const names = args.map(([name]) => name).join(", ");
   return [
     "/**",
-    ...lines.map((line) => ` * ${line}`.trimEnd()),
+    ...lines.map((line) => ` * ${asciiHelp(line)}`.trimEnd()),
     " */",
     `function ${made.name}(${names}) {`,
     `  return Gramwright.call("${made.name}", arguments);`,

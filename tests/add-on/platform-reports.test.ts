@@ -7,7 +7,7 @@ import exceljs from "exceljs";
 import { beforeAll, describe, expect, test } from "vitest";
 import { told } from "../../sidebar/kit/ask.ts";
 import { lint } from "../../src/build/lint.ts";
-import { packedScript } from "../../src/build/page.ts";
+import { asciiHelp } from "../../src/build/print.ts";
 import { call } from "../../src/functions/call.ts";
 import { FUNCTIONS } from "../../src/functions/index.ts";
 import { findStubs } from "../../src/workbook/engine/stubs.ts";
@@ -22,12 +22,9 @@ import { buildSheet, files, HANDOUT, workbook } from "../templates/sheet-support
 let code = "";
 let sidebar = "";
 let script = "";
-/** The bench's own, which the page's unpacks. */
-let bench = "";
 beforeAll(async () => {
   ({ codeJs: code, sidebarHtml: sidebar } = await files());
-  script = /<script>([\s\S]*)<\/script>/.exec(sidebar)?.[1] ?? "";
-  bench = packedScript(sidebar);
+  script = /<script>\n([\s\S]*)<\/script>/.exec(sidebar)?.[1] ?? "";
 });
 const readme = () => readFileSync("README.md", "utf8");
 const manifest = () => JSON.parse(readFileSync("src/add-on/appsscript.json", "utf8")) as Record<string, unknown>;
@@ -43,8 +40,8 @@ describe("what Sheets finds in the pushed file", () => {
     const stubs = new Map(findStubs(code).map((stub) => [stub.name, stub]));
     for (const { name, args, summary } of FUNCTIONS) {
       const stub = stubs.get(name);
-      expect(stub?.summary, name).toBe(summary);
-      expect(stub?.parameters).toEqual(Object.entries(args).map(([one, { says }]) => ({ name: one, says })));
+      expect(stub?.summary, name).toBe(asciiHelp(summary));
+      expect(stub?.parameters).toEqual(Object.entries(args).map(([one, { says }]) => ({ name: one, says: asciiHelp(says) })));
     }
   });
 
@@ -67,7 +64,7 @@ describe("what Sheets finds in the pushed file", () => {
   });
 
   test("22. no class, static or private syntax, which makes the whole project unreadable (google/clasp #907, #935)", async () => {
-    for (const source of [code, script, bench]) {
+    for (const source of [code, script]) {
       const [newest, old] = await Promise.all(
         ["esnext", "es2020"].map((target) =>
           esbuild.transform(source, { target, supported: { "class-static-blocks": target === "esnext" } }),
@@ -135,7 +132,7 @@ describe("menu, sidebar and permissions", () => {
     ])
       expect(told({ how: "failed", message })).toMatch(/signed in to one account only/);
     expect(told({ how: "silent", message: "" })).toMatch(/signed in to one account only/);
-    expect(bench).toMatch(/"ping"/);
+    expect(script).toMatch(/"ping"/);
     expect(readme()).toMatch(/several Google accounts/i);
   });
 
