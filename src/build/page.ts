@@ -44,11 +44,13 @@ async function sidebarScript(): Promise<string> {
   return withoutMarkup(asciiScript(outputFiles[0]?.text.trim() ?? ""));
 }
 
-const PLACE = "{{ script }}";
+const PLACE = "/* the script */";
 
 export async function sidebarHtml(): Promise<string> {
   const script = await sidebarScript();
-  const page = readFileSync("sidebar/index.html", "utf8").replace(PLACE, () => `\n${script}\n`);
+  const frame = readFileSync("sidebar/index.html", "utf8");
+  if (!frame.includes(PLACE)) throw new Error(`sidebar/index.html has no ${PLACE}`);
+  const page = frame.replace(PLACE, () => `\n${script}\n`);
   checkPage(page);
   return page;
 }

@@ -45,5 +45,6 @@ export function checkPage(page: string): void {
 export function checkAscii(name: string, text: string): void {
   // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is looked for
   const at = text.search(/[^\u000a\u0020-\u007e]/);
-  if (at >= 0) throw new Error(`${name} holds U+${escaped(text.charCodeAt(at)).slice(2)}: ${text.slice(at - 40, at + 40)}`);
+  if (at >= 0)
+    throw new Error(`${name} holds U+${escaped(text.charCodeAt(at)).slice(2)}: ${text.slice(at - 40, at + 40)}`);
 }

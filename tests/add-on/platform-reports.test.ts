@@ -24,7 +24,7 @@ let sidebar = "";
 let script = "";
 beforeAll(async () => {
   ({ codeJs: code, sidebarHtml: sidebar } = await files());
-  script = /<script>\n([\s\S]*)<\/script>/.exec(sidebar)?.[1] ?? "";
+  script = /[\s\S]*<script>\n([\s\S]*)<\/script>/.exec(sidebar)?.[1] ?? "";
 });
 const readme = () => readFileSync("README.md", "utf8");
 const manifest = () => JSON.parse(readFileSync("src/add-on/appsscript.json", "utf8")) as Record<string, unknown>;
@@ -41,7 +41,9 @@ describe("what Sheets finds in the pushed file", () => {
     for (const { name, args, summary } of FUNCTIONS) {
       const stub = stubs.get(name);
       expect(stub?.summary, name).toBe(asciiHelp(summary));
-      expect(stub?.parameters).toEqual(Object.entries(args).map(([one, { says }]) => ({ name: one, says: asciiHelp(says) })));
+      expect(stub?.parameters).toEqual(
+        Object.entries(args).map(([one, { says }]) => ({ name: one, says: asciiHelp(says) })),
+      );
     }
   });
 

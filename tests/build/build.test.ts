@@ -3,7 +3,7 @@ import vm from "node:vm";
 import * as esbuild from "esbuild";
 import { beforeAll, describe, expect, test } from "vitest";
 import { codeBundle, codeJs, outdatedDocuments } from "../../src/build/build.ts";
-import { benchScript, packedScript, sidebarHtml } from "../../src/build/page.ts";
+import { sidebarHtml } from "../../src/build/page.ts";
 import { REFERENCE_FILE } from "../../src/build/print.ts";
 import { FUNCTIONS } from "../../src/functions/index.ts";
 import { expectCells, typed } from "../functions/support.ts";
@@ -93,17 +93,12 @@ describe("Code.js in a bare context", () => {
     );
   });
 
-  test("carries no examples, and stays small: every formula cell loads it", () => {
-    for (const { examples } of FUNCTIONS) for (const { source } of examples) expect(code).not.toContain(source);
-    const body = Buffer.byteLength(code.slice(0, code.indexOf("\nfunction onOpen")));
-    expect(body).toBeLessThan(150 * 1024);
-    expect(Buffer.byteLength(code)).toBeLessThan(190 * 1024);
-  });
-
   test("holds no template and nothing that plans a sheet", async () => {
     const { sources } = await codeBundle();
     expect(
-      Object.keys(sources).filter((source) => /^(templates|sidebar)|shared\/(plan|layout)\.ts$/.test(source)),
+      Object.keys(sources).filter((source) =>
+        /^(templates|sidebar|src\/planners)|shared\/sheet\/(plan|layout)\.ts$/.test(source),
+      ),
     ).toEqual([]);
   });
 
@@ -125,24 +120,36 @@ describe("Code.js in a bare context", () => {
 
 describe("sidebar.html", () => {
   test("is one file that asks nothing of anywhere", () => {
-    expect(Buffer.byteLength(sidebar)).toBeLessThan(120 * 1024);
-    for (const text of [sidebar, packedScript(sidebar)])
-      expect(text).not.toMatch(/<script[^>]+src|<link|@import|url\(|https?:\/\//i);
-    expect(sidebar).not.toContain("<?");
+    expect(/<script[^>]+src|<link|@import|url\(|https?:\/\//i.exec(sidebar)?.[0]).toBeUndefined();
   });
 
-  test("holds the bench's script as it was bundled, and of the functions no more than their help", async () => {
-    const { text, sources } = await benchScript();
-    expect(packedScript(sidebar)).toBe(text);
-    expect(Object.keys(sources).filter((source) => source.startsWith("src/functions/"))).toEqual([]);
+  test("says in its first lines what it is and how it is made, and holds no other comment or scriptlet", () => {
+    const [head = "", ...rest] = sidebar.split("-->");
+    expect(head).toContain('run "npm run build"');
+    const below = rest.join("-->");
+    for (const sign of ["//", "/*", "<!--", "<?"]) expect(below.includes(sign), sign).toBe(false);
+    expect(below.match(/<script/g)).toHaveLength(2);
+  });
+});
+
+describe("the pushed files", () => {
+  test.each(["Code.js", "sidebar.html"])("%s is ASCII without control characters, in lines of about 500", (name) => {
+    const text = name === "Code.js" ? code : sidebar;
+    const strange = [...text].find((sign) => sign !== "\n" && (sign < " " || sign > "~"));
+    expect(strange).toBeUndefined();
+    expect(Math.max(...text.split("\n").map(({ length }) => length))).toBeLessThan(600);
   });
 
-  test("holds nothing that HtmlService would cut as a comment", () => {
-    const script = /<script>([\s\S]*)<\/script>/.exec(sidebar)?.[1] ?? "";
-    expect(script.length).toBeGreaterThan(20);
-    expect(script).not.toContain("`");
-    for (const [text] of script.matchAll(/"(?:[^"\\\n]|\\.)*"|'(?:[^'\\\n]|\\.)*'/g))
-      expect(text).not.toMatch(/\/\/|\/\*|<!--|<script/);
+  test("Code.js says in its first lines what it is and how it is made", () => {
+    expect(code.slice(0, 300)).toMatch(/^\/\*\*\n \* Gramwright: [\s\S]*run "npm run build"[\s\S]*@OnlyCurrentDoc/);
+  });
+
+  test("Code.js read as Latin-1 answers the same names", () => {
+    const context = vm.createContext({});
+    vm.runInContext(Buffer.from(code, "utf8").toString("latin1"), context);
+    expect(callIn(context, "BAKE_GRAMS", ["\u00bd cup honey"])).toBe(
+      callIn(bare(), "BAKE_GRAMS", ["\u00bd cup honey"]),
+    );
   });
 });
 

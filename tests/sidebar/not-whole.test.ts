@@ -1,0 +1,52 @@
+// A page that was cut on its way says so, wherever it was cut.
+import { readFileSync } from "node:fs";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { type Browser, openBrowser, skipWithoutChromium } from "./browser.ts";
+
+const html = readFileSync("dist/sidebar.html", "utf8");
+const SENTENCE = /^sidebar\.html was not pasted whole\. /;
+const bodyAt = html.indexOf("</p>", html.indexOf("not-whole", html.indexOf("<body>")));
+const endAt = html.lastIndexOf("</script>");
+
+describe.skipIf(skipWithoutChromium("a sidebar that was cut"))("a sidebar that was not pasted whole", () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await openBrowser(300, 720);
+  });
+  afterAll(async () => {
+    await browser?.close();
+  });
+
+  const noticeOf = async (text: string) => {
+    const page = await browser.context.newPage();
+    try {
+      await page.setContent(text, { waitUntil: "load" });
+      const notice = page.locator("#not-whole");
+      const isThere = (await notice.count()) > 0;
+      if (isThere) await notice.waitFor({ state: "visible" });
+      return { notice: isThere ? ((await notice.textContent()) ?? "") : "", tabs: await page.locator("nav").count() };
+    } finally {
+      await page.close();
+    }
+  };
+
+  test("whole, it shows its tabs and no notice", async () => {
+    expect(await noticeOf(html)).toEqual({ notice: "", tabs: 1 });
+  });
+
+  const CUTS = 20;
+  const cuts = Array.from({ length: CUTS }, (_, at) => bodyAt + Math.round(((endAt - bodyAt) * (at + 0.5)) / CUTS));
+  test.each([bodyAt, ...cuts, endAt - 1, endAt])("cut after %i letters, it says so", async (length) => {
+    const { notice, tabs } = await noticeOf(html.slice(0, length));
+    expect(notice).toMatch(SENTENCE);
+    expect(notice).toContain("paste the whole file again");
+    expect(tabs).toBe(0);
+  });
+
+  test("a piece lost from its middle is told, too", async () => {
+    const middle = Math.round((bodyAt + endAt) / 2);
+    const { notice, tabs } = await noticeOf(html.slice(0, middle) + html.slice(middle + 400));
+    expect(notice).toMatch(SENTENCE);
+    expect(tabs).toBe(0);
+  });
+});
