@@ -5,4 +5,5 @@ import { localPage } from "./local-page.ts";
 
 export async function setup(): Promise<void> {
   await Promise.all([build(), localPage()]);
+  process.env.GRAMWRIGHT_BUILT = "dist";
 }

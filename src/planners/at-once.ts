@@ -1,13 +1,17 @@
+import type { Layout } from "../../shared/sheet/layout.ts";
 // The bench's questions without a page: the steps of a planned one follow each other at once.
 import { isPlanned, stepsFor, undone } from "./planners.ts";
-import { refused } from "./steps.ts";
+import { NAMES, refused } from "./steps.ts";
 
 export type Served =
   | { readonly ok: true; readonly answer: unknown }
   | { readonly ok: false; readonly message: string; readonly because?: string };
 
+/** Hears of every sheet that was made, and where its named cells stand. */
+export type Made = (sheet: string, names: Layout["names"]) => void;
+
 /** `serve` is the add-on: a question's JSON in, its reply read. */
-export function answerAtOnce(request: unknown, serve: (json: string) => Served): Served {
+export function answerAtOnce(request: unknown, serve: (json: string) => Served, made?: Made): Served {
   const asked = (typeof request === "object" && request !== null ? request : {}) as Record<string, unknown>;
   const question = asked.ask;
   if (typeof question !== "string" || !isPlanned(question)) {
@@ -19,6 +23,8 @@ export function answerAtOnce(request: unknown, serve: (json: string) => Served):
     let next = steps.next();
     while (next.done !== true) {
       const reply = serve(JSON.stringify(next.value));
+      const names = next.value[NAMES];
+      if (reply.ok && names !== undefined) made?.(String((reply.answer as { sheet?: unknown }).sheet), names);
       next = reply.ok ? steps.next(reply.answer) : steps.throw(refused(reply.message, reply.because));
     }
     return { ok: true, answer: next.value };

@@ -6,11 +6,18 @@ import type { StartIngredient } from "../../shared/protocol/bench.ts";
 import { type Calculated, type Call, readCalculated } from "../../shared/protocol/calculate.ts";
 import { type LookAsk, readSnapshot, type Snapshot } from "../../shared/protocol/look.ts";
 import { type Beside, makeAsk } from "../../shared/protocol/make.ts";
+import type { Layout } from "../../shared/sheet/layout.ts";
 import type { SheetPlan } from "../../shared/sheet/plan.ts";
 import type { Tab } from "../../shared/sheet/tab.ts";
 
+/** Where the named cells of a sheet stand. A symbol: it stays with whoever plans, and is never sent. */
+export const NAMES = Symbol("names");
+
 /** A question for the add-on, as it is sent. */
-export type Step = Readonly<Record<string, unknown>> & { readonly ask: "look" | "make" | "calculate" | "ingredients" };
+export type Step = Readonly<Record<string, unknown>> & {
+  readonly ask: "look" | "make" | "calculate" | "ingredients";
+  readonly [NAMES]?: Layout["names"];
+};
 /** Yields steps, takes their answers as they arrived or throws what the add-on refused, ends with its own answer; refuses with a CellError. */
 export type Steps<T> = Generator<Step, T, unknown>;
 
@@ -20,7 +27,8 @@ export function* look(asked: LookAsk): Steps<Snapshot> {
 
 /** The name of the new sheet; refused where a sheet that its formulas read is not called as in `tabs`. */
 export function* make(plan: SheetPlan, title: string, tabs: readonly Tab[] = [], beside: Beside = {}): Steps<string> {
-  const { sheet } = ((yield { ...makeAsk(plan, title, tabs, beside), ask: "make" }) ?? {}) as { sheet?: unknown };
+  const asked: Step = { ...makeAsk(plan, title, tabs, beside), ask: "make", [NAMES]: plan.names };
+  const { sheet } = ((yield asked) ?? {}) as { sheet?: unknown };
   if (typeof sheet === "string") return sheet;
   return refuse("The sheet is there, but its name could not be read. Look at the tabs before you build it again.");
 }

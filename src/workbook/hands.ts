@@ -29,7 +29,7 @@ export function makeFinder(session: Session) {
 /** What a person does to a workbook by hand. */
 export function makeHands(engine: Engine, session: Session, finder: Finder, checked: <T>(result: T) => T) {
   const { sheetId, sheetNames, zone, position } = finder;
-  return {
+  const hands = {
     /** Types into a cell as a person does: "65%", "12,5", "=SUM(A1:A3)". Refused input throws as a sheet's notice says. */
     type(sheet: string, a1: string, text: string): void {
       const at = position(sheet, a1);
@@ -63,6 +63,39 @@ export function makeHands(engine: Engine, session: Session, finder: Finder, chec
         sheetName: engineName(sheet),
         dimension: "ROW",
         elements,
+      });
+      checked(undefined);
+    },
+    /** Drags rows by their numbers to stand in front of another row; one below the last row is the end of the sheet. */
+    moveRows(sheet: string, fromRow: number, many: number, beforeRow: number): void {
+      const isDown = beforeRow > fromRow;
+      // The grid moves the rows of the sheet in front.
+      hands.select(sheet, "A1");
+      engine.run("MOVE_COLUMNS_ROWS", {
+        sheetId: sheetId(sheet),
+        sheetName: engineName(sheet),
+        dimension: "ROW",
+        elements: Array.from({ length: many }, (_, index) => fromRow - 1 + index),
+        base: isDown ? beforeRow - 2 : beforeRow - 1,
+        position: isDown ? "after" : "before",
+      });
+      checked(undefined);
+    },
+    /** Cuts a range and pastes it with its upper left corner in a cell: what refers to its cells follows them. */
+    moveRange(sheet: string, a1: string, to: string): void {
+      const { left, top } = zone(sheetId(sheet), to);
+      hands.select(sheet, a1);
+      engine.run("CUT");
+      engine.run("PASTE", { target: [{ left, top, right: left, bottom: top }] });
+      checked(undefined);
+    },
+    /** Pastes text from another program: tabs between cells, line feeds between rows. */
+    paste(sheet: string, a1: string, text: string): void {
+      const { left, top } = zone(sheetId(sheet), a1);
+      hands.select(sheet, a1);
+      engine.run("PASTE_FROM_OS_CLIPBOARD", {
+        target: [{ left, top, right: left, bottom: top }],
+        clipboardContent: { text },
       });
       checked(undefined);
     },
@@ -111,4 +144,5 @@ export function makeHands(engine: Engine, session: Session, finder: Finder, chec
       selection.selectZone({ cell: { col: area.left, row: area.top }, zone: area });
     },
   };
+  return hands;
 }

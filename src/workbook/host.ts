@@ -1,4 +1,5 @@
-import { answerAtOnce, type Served } from "../planners/at-once.ts";
+import { answerAtOnce, type Made, type Served } from "../planners/at-once.ts";
+import { nameCells } from "./engine/cell-names.ts";
 import { cellValue } from "./engine/custom.ts";
 import { type Engine, type LocaleCode, openEngine } from "./engine/engine.ts";
 import type { Position, WorkbookData } from "./engine/library.ts";
@@ -93,9 +94,17 @@ function makeHost(engine: Engine, session: Session, script: Script) {
       throw new Error(`benchAsk returned ${reply.slice(0, 200)}`);
     return checked(answer);
   };
+  const keepNames: Made = (sheet, names) => {
+    const zones = Array.from(names, ([name, { row, column, rows, columns }]) => ({
+      name,
+      zone: { left: column, top: row, right: column + columns - 1, bottom: row + rows - 1 },
+    }));
+    const { type, payload } = nameCells(sheetId(sheet), zones);
+    engine.run(type, payload);
+  };
   const ask = (request: unknown): BenchAnswer => {
     trail = [];
-    return answerAtOnce(request, serve);
+    return answerAtOnce(request, serve, keepNames);
   };
 
   return {
@@ -152,7 +161,11 @@ function makeHost(engine: Engine, session: Session, script: Script) {
       return last === "A1" ? "A1" : `A1:${last}`;
     },
     sheetNames,
+    sheetId,
     ...makeHands(engine, session, finder, checked),
+    /** Takes the custom functions away, as if the add-on were missing: every formula that calls one shows #NAME?. */
+    removeFunctions: () => engine.attach({ ...script, has: () => false }),
+    restoreFunctions: () => engine.attach(script),
     /** Calls of the script that read or wrote the document, since the workbook was opened. */
     get serviceCalls(): number {
       return guard.calls;

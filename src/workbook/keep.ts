@@ -69,7 +69,8 @@ export function openKeeper(path: string, proves: (data: WorkbookData) => void): 
   };
 }
 
-function readWorkbook(text: string): WorkbookData {
+/** The workbook in a kept file's text; throws what is wrong with it. */
+export function readWorkbook(text: string): WorkbookData {
   const read = JSON.parse(text) as { kind?: unknown; data?: { sheets?: unknown } } | null;
   const sheets = read?.data?.sheets;
   if (read?.kind !== KIND || !Array.isArray(sheets) || sheets.length === 0) throw new Error("it is no kept workbook");

@@ -1,3 +1,4 @@
+import { addCellNames } from "./cell-names.ts";
 import { attachCustom, type CustomScript, knowCustom } from "./custom.ts";
 import { fromTyped, toDialect } from "./dialect.ts";
 import type { EvaluatedCell, FormulaArgument, Library, Locale, Model, Position, WorkbookData } from "./library.ts";
@@ -70,6 +71,7 @@ export function prepare(library: Library): void {
   joinCellByCell(library);
   refuseEmptyText(library);
   addPlugins(library);
+  addCellNames(library);
   calculateLater(library);
   clearOnlyCells(library);
   gatherColoursWhenAsked(library);

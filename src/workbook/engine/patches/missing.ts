@@ -25,6 +25,9 @@ function numbersOf(args: readonly FormulaArgument[], toNumber: (value: FormulaAr
   );
 }
 
+/** By their numbers from 1, as OpenFormula has them (from memory); any other error, such as a custom function's, is 8. */
+const ERROR_KINDS = ["#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NAME?", "#NUM!", "#N/A"];
+
 const divisor = (a: number, b: number): number => (b === 0 ? Math.abs(a) : divisor(b, a % b));
 
 function matchPlace(key: Cell, list: Matrix, mode: number, backwards: boolean): number {
@@ -170,6 +173,17 @@ function missingFunctions(toNumber: (value: FormulaArgument) => number): readonl
       "The number of a text's first character.",
       ["string (string)"],
       (value) => text(only(value)).codePointAt(0) ?? failure("#VALUE!", "CODE takes a text."),
+    ],
+    [
+      "ERROR.TYPE",
+      "The kind of an error as a number.",
+      ["reference (any)"],
+      (value) => {
+        const cell = only(value);
+        if (!isError(cell)) return failure("#N/A", "ERROR.TYPE takes an error, and there is none.");
+        const at = ERROR_KINDS.indexOf(String(cell.value));
+        return at < 0 ? ERROR_KINDS.length + 1 : at + 1;
+      },
     ],
     [
       "TYPE",

@@ -1,0 +1,68 @@
+import type { Library, Zone } from "./library.ts";
+import type { Command } from "./plugins.ts";
+
+/** A cell, or a column of a table, by the name that its template gives it; it moves with its cells. */
+export type CellName = { readonly sheetId: string; readonly name: string; readonly zone: Zone };
+
+const NAME_CELLS = "GRAMWRIGHT_NAME_CELLS";
+
+/** Names cells of a sheet, in place of the names that it had. */
+export const nameCells = (sheetId: string, names: readonly Omit<CellName, "sheetId">[]): Command => ({
+  type: NAME_CELLS,
+  payload: { sheetId, names },
+});
+
+type Kept = { readonly sheetId: string; readonly name: string; readonly range: { readonly zone: Zone } };
+type Adapted = { readonly changeType: string; readonly range: Kept["range"] };
+type NameCommand = { type: string; sheetId: string; sheetIdTo: string; names: readonly CellName[] };
+
+/** Adds a part to the engine that keeps the names of cells, in the kept file too. No formula sees them. */
+export function addCellNames(library: Library): void {
+  library.registries.corePluginRegistry.add("gramwright_cell_names", cellNamesPlugin(library));
+  library.coreTypes.add(NAME_CELLS);
+  library.registries.inverseCommandRegistry.add(NAME_CELLS, (command) => [command]);
+}
+
+function cellNamesPlugin(library: Library): unknown {
+  return class extends library.CorePlugin {
+    static getters = ["getCellNames"];
+    kept: readonly Kept[] = [];
+
+    getCellNames(sheetId: string): CellName[] {
+      return this.kept
+        .filter((one) => one.sheetId === sheetId)
+        .map(({ name, range }) => ({ sheetId, name, zone: range.zone }));
+    }
+
+    adaptRanges({ applyChange }: { applyChange(range: unknown): Adapted }) {
+      const kept = this.kept.flatMap((one) => {
+        const { changeType, range } = applyChange(one.range);
+        if (changeType === "REMOVE") return [];
+        return [changeType === "NONE" ? one : { ...one, range }];
+      });
+      this.history.update("kept", kept);
+    }
+
+    handle(command: NameCommand) {
+      const { type, sheetId, sheetIdTo } = command;
+      const others = () => this.kept.filter((one) => one.sheetId !== sheetId);
+      if (type === NAME_CELLS) this.history.update("kept", [...others(), ...this.placed(sheetId, command.names)]);
+      if (type === "DELETE_SHEET") this.history.update("kept", others());
+      if (type === "DUPLICATE_SHEET")
+        this.history.update("kept", [...this.kept, ...this.placed(sheetIdTo, this.getCellNames(sheetId))]);
+    }
+
+    placed(sheetId: string, names: readonly Omit<CellName, "sheetId">[]): Kept[] {
+      return names.map(({ name, zone }) => ({ sheetId, name, range: this.getters.getRangeFromZone(sheetId, zone) }));
+    }
+
+    import(data: { cellNames?: readonly CellName[] }) {
+      this.kept = (data.cellNames ?? []).flatMap((one) => this.placed(one.sheetId, [one]));
+    }
+
+    export(data: { cellNames?: readonly CellName[] }) {
+      if (this.kept.length > 0)
+        data.cellNames = this.kept.map(({ sheetId, name, range }) => ({ sheetId, name, zone: range.zone }));
+    }
+  };
+}

@@ -1,0 +1,176 @@
+// One sheet of a scripted workbook, its cells by address or by the names that its template gives them.
+import { a1, columnLetters, columnNumber, type Zone } from "../../shared/sheet/a1.ts";
+import { locate } from "../../shared/sheet/locate.ts";
+import { SHEETS, TEMPLATES } from "../../templates/index.ts";
+import { type CellName, nameCells } from "./engine/cell-names.ts";
+import type { HostCell } from "./host.ts";
+import type { Book } from "./scripted.ts";
+
+/**
+ * A sheet. `place` is an address ("B7") or a name of the template ("title", "percent"); with the name of a table's column goes
+ * a row of it, counted from the edge row above the first (1 is the first row). Names follow their cells when rows and cells are
+ * inserted, deleted and moved; sorting moves what rows hold, and names stay. Every call throws a sentence for a name, a row or
+ * an address that is not there.
+ */
+export type Sheet = {
+  readonly book: Book;
+  /** The name of its tab, as it is now. */
+  readonly sheet: string;
+  /** Names of cells and of tables' columns; none on a sheet of somebody's own. */
+  readonly names: () => string[];
+  /** The address of a place: "B7". */
+  readonly at: (place: string, row?: number) => string;
+  /** The number of a place's row in the sheet, from 1. */
+  readonly rowOf: (place: string, row?: number) => number;
+  /** How many rows a column of a table has, both edge rows counted; 1 for a cell. */
+  readonly rows: (place: string) => number;
+  /** Value, shown text, formula, error message, number format and note. */
+  readonly cell: (place: string, row?: number) => HostCell;
+  /** As a script reads it: a number, a text, a truth value, a Date, "" for a blank cell, the text of an error. */
+  readonly value: (place: string, row?: number) => unknown;
+  readonly shown: (place: string, row?: number) => string;
+  /** The sentence behind an error; undefined where there is none. */
+  readonly message: (place: string, row?: number) => string | undefined;
+  /** In the dialect of scripts, with `;`; undefined where there is none. */
+  readonly formula: (place: string, row?: number) => string | undefined;
+  /** "" where there is none. */
+  readonly note: (place: string, row?: number) => string;
+  /** Types as a person does: "65%", "=A1*2", "" to empty. Throws the notice of a validation that refuses it. */
+  readonly type: (place: string, text: string, row?: number) => void;
+  /** Pastes rows of texts, the first cell going to the place. Throws for a text with a tab or a line break in it. */
+  readonly paste: (place: string, block: readonly (readonly string[])[], row?: number) => void;
+  /** Puts empty rows in front of a row of the sheet. */
+  readonly insertRows: (beforeRow: number, many?: number) => void;
+  readonly deleteRows: (fromRow: number, many?: number) => void;
+  /** Drags rows in front of another row; the row after the last of the sheet is its end. */
+  readonly moveRows: (fromRow: number, many: number, beforeRow: number) => void;
+  /** Cuts a range ("A3:C3") and pastes it at an address: what refers to its cells follows them. */
+  readonly moveCells: (range: string, to: string) => void;
+  /** Sorts a range ("A3:C9", no headings in it) by one of its columns, told by letter or by name. */
+  readonly sortRows: (range: string, by: string, ascending?: boolean) => void;
+};
+
+const ADDRESS = /^\$?[A-Za-z]{1,3}\$?\d{1,7}$/;
+
+/** The sheet whose tab has this name now; renamed later, it is still the one. */
+export function sheetOf(book: Book, tab: string): Sheet {
+  const id = book.sheetId(tab);
+  const nameNow = (): string => {
+    const name = book.session.get<string | undefined>("tryGetSheetName", id);
+    if (name === undefined)
+      throw new Error(`The sheet "${tab}" was deleted; there are ${book.sheetNames().join(", ")}`);
+    return name;
+  };
+  const names = (): ReadonlyMap<string, Zone> => namesOf(book, nameNow(), id);
+  const zone = (place: string): Zone | undefined => names().get(place);
+  const lastRow = () => book.session.get<number>("getNumberRows", id);
+
+  const at = (place: string, row?: number): string => {
+    const found = zone(place);
+    if (found !== undefined) {
+      const index = row ?? 0;
+      if (!Number.isInteger(index) || index < 0 || index >= found.rows)
+        throw new Error(`"${place}" on "${nameNow()}" has rows 0 to ${found.rows - 1}; there is no row ${index}.`);
+      return a1({ row: found.row + index, column: found.column });
+    }
+    if (!ADDRESS.test(place) || row !== undefined) throw new Error(unknown(nameNow(), place, names()));
+    const address = place.replace(/\$/g, "").toUpperCase();
+    const [, letters = "", digits = ""] = /^([A-Z]+)(\d+)$/.exec(address) ?? [];
+    const [rows, columns] = [lastRow(), book.session.get<number>("getNumberCols", id)];
+    if (Number(digits) < 1 || Number(digits) > rows || columnNumber(letters) >= columns)
+      throw new Error(`"${nameNow()}" has no cell ${address}; its last cell is ${columnLetters(columns - 1)}${rows}.`);
+    return address;
+  };
+  const cell = (place: string, row?: number): HostCell => book.cell(nameNow(), at(place, row));
+  const checkRows = (from: number, many: number, last = lastRow()): void => {
+    if (!Number.isInteger(many) || many < 1)
+      throw new Error(`Enter how many rows as a whole number from 1, not ${many}.`);
+    if (!Number.isInteger(from) || from < 1 || from + many - 1 > last)
+      throw new Error(`"${nameNow()}" has rows 1 to ${last}; there is no row ${from < 1 ? from : from + many - 1}.`);
+  };
+  return {
+    book,
+    get sheet() {
+      return nameNow();
+    },
+    names: () => [...names().keys()],
+    at,
+    rowOf: (place, row) => Number(at(place, row).replace(/\D/g, "")),
+    rows: (place) => zone(place)?.rows ?? (at(place) === "" ? 0 : 1),
+    cell,
+    value: (place, row) => cell(place, row).value,
+    shown: (place, row) => cell(place, row).shown,
+    message: (place, row) => cell(place, row).message,
+    formula: (place, row) => cell(place, row).formula,
+    note: (place, row) => cell(place, row).note,
+    type: (place, text, row) => book.type(nameNow(), at(place, row), text),
+    paste(place, block, row) {
+      if (block.flat().some((text) => /[\t\n\r]/.test(text)))
+        throw new Error(
+          "A pasted text with a tab or a line break in it would fill several cells; paste it as several.",
+        );
+      book.paste(nameNow(), at(place, row), block.map((texts) => texts.join("\t")).join("\n"));
+    },
+    insertRows(beforeRow, many = 1) {
+      checkRows(beforeRow, 1);
+      checkRows(1, many, Number.POSITIVE_INFINITY);
+      book.insertRows(nameNow(), beforeRow, many);
+    },
+    deleteRows(fromRow, many = 1) {
+      checkRows(fromRow, many);
+      book.deleteRows(nameNow(), fromRow, many);
+    },
+    moveRows(fromRow, many, beforeRow) {
+      checkRows(fromRow, many);
+      checkRows(beforeRow, 1, lastRow() + 1);
+      if (beforeRow >= fromRow && beforeRow <= fromRow + many)
+        throw new Error(
+          `Rows ${fromRow} to ${fromRow + many - 1} cannot be moved in front of row ${beforeRow}: they stand there.`,
+        );
+      book.moveRows(nameNow(), fromRow, many, beforeRow);
+    },
+    moveCells: (range, to) => book.moveRange(nameNow(), range, at(to)),
+    sortRows(range, by, ascending = true) {
+      const column = zone(by)?.column;
+      book.sortRange(nameNow(), range, column === undefined ? by.toUpperCase() : columnLetters(column), ascending);
+    },
+  };
+}
+
+function unknown(sheet: string, place: string, names: ReadonlyMap<string, Zone>): string {
+  const known = names.size === 0 ? "its cells have no names" : `its names are ${[...names.keys()].join(", ")}`;
+  return `"${sheet}" has no cell called "${place}"; ${known}.`;
+}
+
+/** As kept since the sheet was built; a sheet from elsewhere is read as the sidebar reads it, by the words beside its cells. */
+function namesOf(book: Book, sheet: string, sheetId: string): ReadonlyMap<string, Zone> {
+  const kept = () => book.session.get<readonly CellName[]>("getCellNames", sheetId);
+  if (kept().length === 0) {
+    const values = book.values(sheet, book.usedRange(sheet));
+    const zones = located(values);
+    if (zones === undefined) return new Map();
+    const named = Array.from(zones, ([name, { row, column, rows, columns }]) => ({
+      name,
+      zone: { left: column, top: row, right: column + columns - 1, bottom: row + rows - 1 },
+    }));
+    const { type, payload } = nameCells(sheetId, named);
+    book.engine.run(type, payload);
+  }
+  return new Map(
+    kept().map(({ name, zone: { left, top, right, bottom } }) => [
+      name,
+      { row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 },
+    ]),
+  );
+}
+
+function located(values: readonly (readonly unknown[])[]): ReadonlyMap<string, Zone> | undefined {
+  const formula = locate(values, TEMPLATES);
+  if (formula !== null) return formula.zones;
+  for (const model of SHEETS) {
+    const tables = model.bands.flat().flatMap((item) => ("table" in item ? [item.table] : []));
+    const found = TEMPLATES.includes(model) ? null : locate(values, [model], tables[0]);
+    if (found !== null) return found.zones;
+  }
+  return undefined;
+}

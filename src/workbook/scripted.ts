@@ -1,0 +1,123 @@
+// The local workbook for programs and tests: the built add-on over the real engine, without a page.
+import { readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import { join, resolve } from "node:path";
+import type { Options, Values } from "../../shared/sheet/model.ts";
+import { serialOf } from "../../templates/demo/days.ts";
+import { demoShop } from "../../templates/demo/shop.ts";
+import type { LocaleCode } from "./engine/engine.ts";
+import type { WorkbookData } from "./engine/library.ts";
+import { openWorkbook, type WorkbookHost } from "./host.ts";
+import { openKeeper, readWorkbook } from "./keep.ts";
+import { type Sheet, sheetOf } from "./scripted-sheet.ts";
+import { toXlsx } from "./xlsx/xlsx.ts";
+
+export type { Sheet } from "./scripted-sheet.ts";
+
+/** The texts of the files that are pushed. */
+export type BuiltFiles = { readonly codeJs: string; readonly sidebarHtml: string };
+
+/** A workbook: all that a WorkbookHost does by the names of sheets and by addresses, and this. */
+export type Book = WorkbookHost & {
+  /**
+   * Builds a sheet of a template through the sidebar's own question. What is left out is as the sidebar has it: metric
+   * units, every part. Throws the sentence with which the add-on refuses.
+   */
+  readonly build: (template: string, values?: Values, options?: Partial<Options>) => Sheet;
+  /** A sheet by the name of its tab; throws a sentence with the names that there are. */
+  readonly sheet: (name: string) => Sheet;
+  /** A second workbook that holds the same. */
+  readonly copy: () => Book;
+  /**
+   * Writes the workbook, whole or not at all: .xlsx for other programs, .json as `npm start` keeps it and `openFile` opens
+   * it. Throws a sentence for any other ending, and where the file cannot be written.
+   */
+  readonly save: (path: string) => Promise<void>;
+};
+
+let files: Promise<BuiltFiles> | undefined;
+
+/** The very files that would be pushed: those that were built for a test run, otherwise built once by this program. */
+export function builtFiles(): Promise<BuiltFiles> {
+  files ??= readOrBuild();
+  return files;
+}
+
+async function readOrBuild(): Promise<BuiltFiles> {
+  const folder = process.env.GRAMWRIGHT_BUILT;
+  if (folder !== undefined) {
+    const read = (name: string) => readFileSync(join(folder, name), "utf8");
+    return { codeJs: read("Code.js"), sidebarHtml: read("sidebar.html") };
+  }
+  const [{ codeJs }, { sidebarHtml }] = await Promise.all([import("../build/build.ts"), import("../build/page.ts")]);
+  const [code, sidebar] = await Promise.all([codeJs(), sidebarHtml()]);
+  return { codeJs: code, sidebarHtml: sidebar };
+}
+
+/**
+ * Opens a workbook with the built add-on in it: empty, or with what `book.engine.data()` gave. All formulas are calculated
+ * when a call returns. Every call throws when a custom function did what it never may (NaN, null, a TypeError).
+ *
+ *   const book = await openBook();
+ *   const loaf = book.build("pan-loaf", { title: "Country loaf" });
+ *   loaf.type("percent", "68%", 2);
+ *   loaf.value("grams", 2);
+ */
+export async function openBook(
+  how: { readonly data?: WorkbookData; readonly locale?: LocaleCode } = {},
+): Promise<Book> {
+  return bookOf(await builtFiles(), how);
+}
+
+/** Opens the demo shop as of a day, today unless told otherwise. */
+export async function openDemo(day = new Date()): Promise<Book> {
+  const book = await openBook();
+  for (const question of demoShop(serialOf(day.getFullYear(), day.getMonth() + 1, day.getDate())))
+    book.answer(question);
+  return book;
+}
+
+/** Opens a workbook that `npm start` or `save` kept (.json). Throws a sentence where the file is missing or is no such file. */
+export async function openFile(path: string): Promise<Book> {
+  let data: WorkbookData;
+  try {
+    data = readWorkbook(readFileSync(path, "utf8"));
+  } catch (error) {
+    throw new Error(`${path} could not be opened: ${(error as Error).message}`);
+  }
+  return openBook({ data });
+}
+
+function bookOf(built: BuiltFiles, how: { readonly data?: WorkbookData; readonly locale?: LocaleCode }): Book {
+  const host = openWorkbook({ ...built, ...how });
+  const book: Book = Object.assign(host, {
+    build(template: string, values: Values = {}, options: Partial<Options> = {}): Sheet {
+      const { sheet } = host.answer({ ask: "build", template, options, values }) as { sheet: string };
+      return sheetOf(book, sheet);
+    },
+    sheet: (name: string) => sheetOf(book, name),
+    copy: () => bookOf(built, { ...how, data: host.engine.data() }),
+    async save(path: string): Promise<void> {
+      if (/\.xlsx$/i.test(path)) writeWhole(path, await toXlsx(host.engine));
+      else if (/\.json$/i.test(path)) keep(resolve(path), host.engine.data());
+      else throw new Error(`A workbook is saved as .xlsx or .json; "${path}" ends in neither.`);
+    },
+  });
+  return book;
+}
+
+function keep(path: string, data: WorkbookData): void {
+  const keeper = openKeeper(path, () => {});
+  const made = keeper.save(data, keeper.load().revision);
+  if ("stale" in made) throw new Error(`${path} was changed by another program at the same moment. Save again.`);
+}
+
+function writeWhole(path: string, bytes: Buffer): void {
+  const part = `${path}.${process.pid}.part`;
+  try {
+    writeFileSync(part, bytes);
+    renameSync(part, path);
+  } catch (error) {
+    rmSync(part, { force: true });
+    throw new Error(`${path} could not be written: ${(error as Error).message}`);
+  }
+}
