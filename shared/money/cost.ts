@@ -2,7 +2,7 @@ import { CellError, refuse } from "../base/refusal.ts";
 import { type Grams, gramsIn, type Ratio, ratio, type Weight, type WeightUnit } from "../base/units.ts";
 import { isProblem } from "../cells/cell.ts";
 import { findIngredient, type Larder } from "../larder/larder.ts";
-import { packWeight } from "./pack.ts";
+import { type PackTerms, packWeight } from "./pack.ts";
 
 /**
  * What a unit of weight costs ready for use: the price of a pack over what is usable of it. A price per usable pound is
@@ -19,18 +19,18 @@ export function costs(
   names: readonly (string | null)[],
   weights: readonly (Weight | null)[],
   larder: Larder,
-  unit: WeightUnit,
+  terms: PackTerms,
 ): Cost[] {
   return weights.map((weight, index): Cost => {
     if (weight === null) return [null, null];
     const name = names[index] ?? null;
     if (name === null) return refuse("is blank though the row has an amount; write its name", "ingredients", index + 1);
-    const each = costOfUnit(name, larder, unit);
+    const each = costOfUnit(name, larder, terms);
     return typeof each === "string" ? [null, each] : [weight * each, null];
   });
 }
 
-function costOfUnit(name: string, larder: Larder, unit: WeightUnit): number | string {
+function costOfUnit(name: string, larder: Larder, terms: PackTerms): number | string {
   try {
     const found = findIngredient(larder, name);
     // Plain water needs no larder row; it has no price either.
@@ -38,9 +38,9 @@ function costOfUnit(name: string, larder: Larder, unit: WeightUnit): number | st
     const { price, pack, usable } = found;
     if (price === null) return "no price";
     if (pack === null) return "no pack size";
-    const weight = packWeight(pack, found.name, larder);
+    const weight = packWeight(pack, found.name, larder, terms);
     if (isProblem(weight)) return `pack ${weight.problem}`;
-    return usable === 0 ? "usable is 0" : unitCost(price, weight, usable ?? ratio(1), unit);
+    return usable === 0 ? "usable is 0" : unitCost(price, weight, usable ?? ratio(1), terms.unit ?? "g");
   } catch (error) {
     // One larder cell that cannot be read ("n/a" for a price) is told in its row; it must not take the total with it.
     if (!(error instanceof CellError)) throw error;

@@ -1,5 +1,6 @@
 import { quoted, shown } from "../base/show.ts";
-import { type Grams, grams } from "../base/units.ts";
+import { type Grams, grams, gramsIn, type WeightUnit } from "../base/units.ts";
+import type { CupSystem } from "../base/volumes.ts";
 import { SPACES } from "../base/words.ts";
 import { isProblem, number, type Problem, type Reader, text, trouble } from "../cells/cell.ts";
 import { findIngredient, type Larder, unknownName } from "../larder/larder.ts";
@@ -7,7 +8,7 @@ import { lineWeigher } from "../recipe/grams.ts";
 import { type Token, tokensOf } from "../recipe/tokens.ts";
 import { readUnit } from "../recipe/units.ts";
 
-/** A pack as it is typed: a number of grams, or text such as "5 lb". */
+/** A pack as it is typed: a number in the unit of the call, or text such as "5 lb". */
 export const packCell = (): Reader<number | string> => ({
   hint: { of: "any" },
   read: (raw) => {
@@ -22,7 +23,7 @@ export const packCell = (): Reader<number | string> => ({
 /** What one pack is never longer than; a whole page in a cell is a slip. */
 const LONGEST_PACK = 200;
 
-const bareGrams = number<Grams>('a pack such as 25000 (grams) or "5 lb"', { above: 0, max: 1e9 });
+const bareNumber = number<number>('a pack such as "25 kg" or "5 lb"', { above: 0, max: 1e9 });
 
 /** Measures by which a larder says that an ingredient is counted. */
 const PIECES = ["piece", "small", "medium", "large"];
@@ -30,20 +31,32 @@ const PIECES = ["piece", "small", "medium", "large"];
 /** These hold a sixth to a fifth more in the UK than in the US. */
 const UNCLEAR_VOLUME = /(?<!\p{L})(fl\.? ?oz|fluid|gill|pint|pt|quart|qt|gallon|gal)s?(?!\p{L})/iu;
 
+/** What a call says beside the pack: the unit of a bare number, and whose eggs, cups and spoons. */
+export type PackTerms = { readonly unit?: WeightUnit | null; readonly cups?: CupSystem };
+
 /**
  * Grams in a pack of an ingredient, or what stands in the way, as a predicate. The ingredient is asked for only where a
  * volume or a number of pieces needs it.
  */
-export function packWeight(pack: number | string, name: string | null, larder: Larder): Grams | Problem {
+export function packWeight(
+  pack: number | string,
+  name: string | null,
+  larder: Larder,
+  { unit = null, cups = "US" }: PackTerms = {},
+): Grams | Problem {
   const line = typeof pack === "number" ? "" : pack.replace(SPACES, " ").trim();
   if (typeof pack === "number" || /^[-+]?[\d., ]+$/.test(line)) {
     const ingredient = name === null ? undefined : findIngredient(larder, name);
     if (name !== null && ingredient === undefined)
       return { problem: `belongs to an ingredient that ${unknownName(larder, name)}` };
-    const read = bareGrams.read(pack);
-    if (isProblem(read) || !PIECES.some((one) => ingredient?.measures?.has(one))) return read;
+    const read = bareNumber.read(pack);
+    if (isProblem(read)) return read;
     const size = shown(read, 4);
-    return { problem: `is ${size}, grams or pieces? Write "${size} g" or "${size} pieces"` };
+    if (unit === null)
+      return { problem: `is ${size} of what? Enter "${size} kg", "${size} g", "${size} lb" or "${size} each"` };
+    if (PIECES.some((one) => ingredient?.measures?.has(one)))
+      return { problem: `is ${size}, ${unit} or pieces? Enter "${size} ${unit}" or "${size} each"` };
+    return grams(read * gramsIn(unit));
   }
   const problem = (why: string): Problem => ({ problem: `is ${quoted(line)}: ${why}` });
   if (!/[\d¼-¾⅐-⅞]|dozen/i.test(line) || /^[-−–]/.test(line)) return problem('no size; write one such as "5 lb"');
@@ -58,7 +71,7 @@ export function packWeight(pack: number | string, name: string | null, larder: L
   // "2 x 5 lb 4 oz": the packs multiply the whole of it.
   const [packs = ""] = /^(?:\d+ ?[x×*] ?)*(?=[\d½¼¾])/i.exec(order) ?? [];
   const count = (packs.match(/\d+/g) ?? []).reduce((all, one) => all * Number(one), 1);
-  const weigh = lineWeigher(country?.[1] === undefined ? "US" : "UK", larder);
+  const weigh = lineWeigher(country === null ? cups : country[1] === undefined ? "US" : "UK", larder);
   const each = weigh(order.slice(packs.length), name);
   // "6 x 500 g (3 kg)" tells the whole in its brackets.
   const isWhole = packs !== "" && each.is === "weighed" && each.remarks.length > 0;
@@ -74,7 +87,7 @@ export function packWeight(pack: number | string, name: string | null, larder: L
  * 250 g. Undefined where a slash or brackets may stand for either.
  */
 function asRecipe(line: string): string | undefined {
-  const plain = line.replace(/\bu\.([sk])\.?/gi, "u$1");
+  const plain = line.replace(/\bu\.([sk])\.?/gi, "u$1").replace(/^(\d+) ?each$/i, "$1 pieces");
   const [, size, times] = /^(.*\p{L}.*?) ?[x×*] ?(\d+)$/iu.exec(plain) ?? [];
   if (size !== undefined) return `${times} x ${size}`;
   const [slash, packs = "", each = ""] = /^(\d+) ?\/ ?(\d+(?:[.,]\d+)?)(?= ?\p{L}|$)/u.exec(plain) ?? [];

@@ -81,7 +81,7 @@ describe("BAKE_COSTS", () => {
       [2, ""],
       ["", "no price"],
       ["", "no pack size"],
-      ["", 'pack is 30, grams or pieces? Write "30 g" or "30 pieces"'],
+      ["", 'pack is 30, kg or pieces? Enter "30 kg" or "30 each"'],
       [1.25, ""],
       ["", "usable is 0"],
       ["", 'pack is "1 pint": say "US" or "UK" before pint'],

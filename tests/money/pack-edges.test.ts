@@ -5,8 +5,9 @@ import { expectCells, refusal, run } from "../functions/support.ts";
 // Packs as price lists spell them. A pound is 453.59237 g; a large egg 50 g (USDA SR28 01123).
 
 const LB = 453.59237;
-const grams = (pack: unknown, ingredient: unknown = "") => 1 / number("BAKE_UNITCOST", 1, pack, "", ingredient);
-const refused = (pack: unknown, ingredient: unknown = "") => refusal("BAKE_UNITCOST", 1, pack, "", ingredient);
+const grams = (pack: unknown, ingredient: unknown = "") =>
+  1 / number("BAKE_UNITCOST", 1, pack, "", ingredient, "", "g");
+const refused = (pack: unknown, ingredient: unknown = "") => refusal("BAKE_UNITCOST", 1, pack, "", ingredient, "", "g");
 
 describe("what one pack weighs", () => {
   test.each<[string, number]>([
@@ -77,9 +78,52 @@ describe("what is no pack", () => {
       ["roll", "small 40"],
       ["crumb", "cup 110"],
     ];
-    const cost = (name: string) => [1, 30, "", name, larder];
+    const cost = (name: string) => [1, 30, "", name, larder, "g"];
     for (const name of ["rusk", "roll"])
-      expect(refusal("BAKE_UNITCOST", ...cost(name))).toMatch(/^BAKE_UNITCOST: pack is 30, grams or pieces\?/);
+      expect(refusal("BAKE_UNITCOST", ...cost(name))).toMatch(/^BAKE_UNITCOST: pack is 30, g or pieces\?/);
     expectCells(run("BAKE_UNITCOST", ...cost("crumb")), 1 / 30);
+  });
+  test("a bare number is asked about, and every way to write it that is offered is read", () => {
+    const said = refusal("BAKE_UNITCOST", 1, 12, "", "egg");
+    const offered = [...said.matchAll(/"(12 [^"]+)"/g)].map(
+      ([, pack]) => run("BAKE_UNITCOST", 1, pack, "", "egg") as number,
+    );
+    const grams = [12_000, 12, 12 * LB, 600];
+    expectCells([offered], [grams.map((one) => 1 / one)], 1e-9);
+  });
+  test.each([
+    ["kg", 1000],
+    ["g", 1],
+    ["lb", LB],
+    ["oz", LB / 16],
+  ])("a bare number beside the unit %s is in it", (unit, size) => {
+    expectCells(run("BAKE_UNITCOST", 18, 25, "", "", "", unit), 18 / 25);
+    expectCells(
+      run("BAKE_UNITCOST", 18, 25, "", "flour", "", unit),
+      run("BAKE_UNITCOST", 18, `${25 * size} g`, "", "", "", unit),
+    );
+  });
+  test.each([
+    // Large eggs shelled: SR28 01123, grade weights of Regulation (EC) 589/2008 and the AU guide, less 12 % shell.
+    ["US", 50],
+    ["UK", 60],
+    ["EU", 60],
+    ["AU", 48],
+  ])("eggs by the country: %s", (cups, egg) => {
+    expectCells(run("BAKE_UNITCOST", 6, "30 eggs", "", "egg", "", "", cups), 6 / (30 * egg));
+    const larder = [
+      ["ingredient", "price", "pack"],
+      ["egg", 6, "30 eggs"],
+    ];
+    expectCells(run("BAKE_COSTS", [["egg"]], [[30 * egg]], larder, "", cups), [[6, ""]]);
+    // The recipe's eggs weigh as those that were bought.
+    expectCells(run("BAKE_GRAMS", "3 large eggs", "", cups), 3 * egg);
+  });
+  test("the shop's own piece is its large egg", () => {
+    const larder = [
+      ["ingredient", "measures"],
+      ["egg", "piece 55"],
+    ];
+    expectCells(run("BAKE_GRAMS", [["2 large eggs"], ["2 eggs"]], "", "US", larder), [[110], [110]]);
   });
 });

@@ -18,7 +18,7 @@ describe("BAKE_UNITCOST", () => {
     expectCells(each * 37.5, 93);
   });
   test("carrots that trim from 1 kg to 800 g cost a quarter more (BCcampus, Basic Kitchen and Food Service Management)", () => {
-    expectCells(run("BAKE_UNITCOST", down(1, 1), 1000, down("", 0.8)), down(0.001, 0.00125));
+    expectCells(run("BAKE_UNITCOST", down(1, 1), 1000, down("", 0.8), "", "", "g"), down(0.001, 0.00125));
   });
   test("a $60 case of 20 lb costs 3.00 a pound as bought, 6.00 at a yield of 50 % (slidegur)", () => {
     expectCells(run("BAKE_UNITCOST", 60, "20 lb", down("", "50%"), "", "", "lb"), down(3, 6));
@@ -31,8 +31,8 @@ describe("BAKE_UNITCOST", () => {
         fc.integer({ min: 1, max: 1e6 }),
         anyShare,
         (price, pack, usable) => {
-          expect(run("BAKE_UNITCOST", price, pack, usable)).toBeGreaterThanOrEqual(
-            (run("BAKE_UNITCOST", price, pack) as number) * (1 - 1e-12),
+          expect(run("BAKE_UNITCOST", price, `${pack} g`, usable)).toBeGreaterThanOrEqual(
+            (run("BAKE_UNITCOST", price, `${pack} g`) as number) * (1 - 1e-12),
           );
         },
       ),
@@ -76,7 +76,7 @@ describe("BAKE_UNITCOST", () => {
     ["1 stick", "butter", 113.4],
     ["2 sachets", "instant yeast", 14],
   ])("reads a pack of %s %s as %d g", (pack, ingredient, weight) => {
-    expectCells(run("BAKE_UNITCOST", 1, pack, "", ingredient), 1 / weight, 1e-6 / weight);
+    expectCells(run("BAKE_UNITCOST", 1, pack, "", ingredient, "", "g"), 1 / weight, 1e-6 / weight);
   });
   test("a text too long for a pack is refused, with its row, after a glance at it", () => {
     expect(refusal("BAKE_UNITCOST", down(4, 9), down("5 lb", "a".repeat(50_000)))).toBe(
@@ -120,7 +120,7 @@ describe("BAKE_UNITCOST", () => {
     ["0 g", "", 'pack is "0 g": a pack weighs more than 0 g.'],
     ["1 case", "egg", 'pack is "1 case": how much is "case"? Write "24 x 500 g" or "30 pieces".'],
     ["10 kg (30 lb)", "", 'pack is "10 kg (30 lb)": 10000 g is taken, 13607.8 g is written beside it, 36 % apart.'],
-    [30, "eggs", 'pack is 30, grams or pieces? Write "30 g" or "30 pieces".'],
+    [30, "eggs", 'pack is 30 of what? Enter "30 kg", "30 g", "30 lb" or "30 each".'],
     [0, "", "pack is 0; it must be above 0."],
     [
       new Date(0),

@@ -1,4 +1,5 @@
 import { WEIGHT_UNITS, type Weight } from "../../../shared/base/units.ts";
+import { CUP_SYSTEMS } from "../../../shared/base/volumes.ts";
 import { text, word } from "../../../shared/cells/cell.ts";
 import { column, optional } from "../../../shared/cells/decoder.ts";
 import { someWeight } from "../../../shared/cells/readers.ts";
@@ -15,8 +16,12 @@ export const COSTS = define({
     weights: { is: column(someWeight<Weight>()), says: "The weights, in grams or the unit." },
     larder: { is: larder(false), says: "The larder, with the columns price, pack and (where not all is used) usable." },
     unit: {
-      is: optional(word(WEIGHT_UNITS), "g"),
-      says: '(optional) The weights\' unit: "g" (default), "kg", "oz", "lb".',
+      is: optional(word(WEIGHT_UNITS), null),
+      says: '(optional) The weights\' unit, and that of packs without one: "g" (default), "kg", "oz", "lb".',
+    },
+    cups: {
+      is: optional(word(CUP_SYSTEMS), "US"),
+      says: '(optional) Whose eggs, cups and spoons a pack counts: "US" (default), "AU", "UK" or "EU".',
     },
   },
   returns: {
@@ -43,6 +48,24 @@ export const COSTS = define({
       ],
       source: "a class worksheet on sixteen dozen rolls, docstoc 52086225: 1 lb, 6 oz, and water without a price",
     },
+    {
+      call: [
+        down("egg", "flour"),
+        down(600, 1000),
+        [
+          ["ingredient", "price", "pack"],
+          ["egg", 7.2, "30 eggs"],
+          ["flour", 18, 25],
+        ],
+        undefined,
+        "UK",
+      ],
+      gives: [
+        [2.4, ""],
+        ["", 'pack is 25 of what? Enter "25 kg", "25 g", "25 lb" or "25 each"'],
+      ],
+      source: "by hand: 600 of 30 × 60 g, large UK eggs shelled (grades of Regulation (EC) 589/2008)",
+    },
   ],
   refusals: [
     {
@@ -54,5 +77,5 @@ export const COSTS = define({
       because: 'BAKE_COSTS: larder has no column headed "ingredient"; its first row holds the headings.',
     },
   ],
-  compute: ({ ingredients, weights, larder, unit }) => costs(ingredients, weights, larder, unit),
+  compute: ({ ingredients, weights, larder, unit, cups }) => costs(ingredients, weights, larder, { unit, cups }),
 });

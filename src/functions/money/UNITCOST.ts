@@ -1,5 +1,6 @@
 import { refuse } from "../../../shared/base/refusal.ts";
 import { ratio, WEIGHT_UNITS } from "../../../shared/base/units.ts";
+import { CUP_SYSTEMS } from "../../../shared/base/volumes.ts";
 import { isProblem, text, word } from "../../../shared/cells/cell.ts";
 import { cell, optional } from "../../../shared/cells/decoder.ts";
 import { priceCell, shareAboveZero } from "../../../shared/cells/readers.ts";
@@ -16,7 +17,7 @@ export const UNITCOST = define({
     price: { is: cell(priceCell()), says: "What a pack costs." },
     pack: {
       is: cell(packCell()),
-      says: 'The pack: a number of grams, or text such as "5 lb", "12 x 750 ml", "1 dozen".',
+      says: 'The pack, such as "5 lb", "12 x 750 ml", "1 dozen"; a number alone is in the unit, which is then needed.',
     },
     usable: {
       is: optional(shareAboveZero(1), ratio(1)),
@@ -27,7 +28,11 @@ export const UNITCOST = define({
       says: "(optional) The ingredient, where the pack is a volume or a count.",
     },
     larder: { is: larder(true), says: "(optional) The larder, with the shop's own measures." },
-    unit: { is: optional(word(WEIGHT_UNITS), "g"), says: '(optional) Price per "g" (default), "kg", "oz" or "lb".' },
+    unit: { is: optional(word(WEIGHT_UNITS), null), says: '(optional) Price per "g" (default), "kg", "oz" or "lb".' },
+    cups: {
+      is: optional(word(CUP_SYSTEMS), "US"),
+      says: '(optional) Whose eggs, cups and spoons a pack counts: "US" (default), "AU", "UK" or "EU".',
+    },
   },
   returns: { shape: "cell", says: "The price of one usable gram, or unit, in the price's currency." },
   rowwise: true,
@@ -42,11 +47,25 @@ export const UNITCOST = define({
       gives: down(6, 0.89 / 600),
       source: "a yield test, slidegur: $3.00 a pound as bought; a dozen large eggs of 50 g (USDA SR28 01123)",
     },
+    {
+      call: [7.2, "30 eggs", undefined, "egg", undefined, "kg", "UK"],
+      gives: 4,
+      source: "by hand: thirty large UK eggs of 60 g shelled weigh 1.8 kg (grades of Regulation (EC) 589/2008)",
+    },
+    {
+      call: [18, 25, undefined, undefined, undefined, "kg"],
+      gives: 0.72,
+      source: "by hand: a number alone is in the unit of the call, 18 ÷ 25 kg",
+    },
   ],
   refusals: [
     {
-      call: [0.89, 12, undefined, "egg"],
-      because: 'BAKE_UNITCOST: pack is 12, grams or pieces? Write "12 g" or "12 pieces".',
+      call: [0.89, 12, undefined, "egg", undefined, "g"],
+      because: 'BAKE_UNITCOST: pack is 12, g or pieces? Enter "12 g" or "12 each".',
+    },
+    {
+      call: [18, 25],
+      because: 'BAKE_UNITCOST: pack is 25 of what? Enter "25 kg", "25 g", "25 lb" or "25 each".',
     },
     {
       call: [down(4, 9), down("4 UK pints", "4 pints"), undefined, "milk"],
@@ -57,8 +76,8 @@ export const UNITCOST = define({
       because: 'BAKE_UNITCOST: pack has 244 characters: write only the pack, such as "12 x 750 ml".',
     },
   ],
-  compute: ({ price, pack, usable, ingredient, larder, unit }) => {
-    const weight = packWeight(pack, ingredient, larder);
-    return isProblem(weight) ? refuse(weight.problem, "pack") : unitCost(price, weight, usable, unit);
+  compute: ({ price, pack, usable, ingredient, larder, unit, cups }) => {
+    const weight = packWeight(pack, ingredient, larder, { unit, cups });
+    return isProblem(weight) ? refuse(weight.problem, "pack") : unitCost(price, weight, usable, unit ?? "g");
   },
 });
