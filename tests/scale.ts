@@ -8,3 +8,6 @@ export const tries = (count: number): number => (IS_LONG ? 50 * count : count);
 
 /** The seed that a test keeps to in `npm test`, or the one of the long run. */
 export const seedOf = (fixed: number): number => (LONG_SEED === undefined ? fixed : Number(LONG_SEED));
+
+/** How long, in milliseconds, a test waits for what must happen: a busy computer takes its time. */
+export const PATIENCE = 300_000;

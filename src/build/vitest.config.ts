@@ -7,13 +7,13 @@ export default defineConfig({
   test: {
     include: ["tests/**/*.test.ts"],
     setupFiles: ["tests/random-setup.ts"],
-    globalSetup: ["src/build/global-setup.ts"],
+    globalSetup: ["src/build/global-setup.ts", "tests/browser-setup.ts"],
     // No test changes a module that another one reads: the sources are loaded once for a worker, not once for a file.
     isolate: false,
     maxWorkers: 2,
     testTimeout: PATIENCE,
     hookTimeout: PATIENCE,
-    expect: { poll: { timeout: 120_000 } },
+    expect: { poll: { timeout: PATIENCE / 2 } },
     restoreMocks: true,
     unstubEnvs: true,
   },

@@ -1,9 +1,8 @@
 // A real browser for the tests that need one; the system's own, never downloaded.
-import { mkdtempSync, rmSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
-import { type BrowserContext, chromium } from "playwright-core";
+import { type BrowserContext, chromium, type Browser as Shared } from "playwright-core";
+import { expect, inject } from "vitest";
 import { findChromium } from "../../src/build/programs.ts";
+import { PATIENCE } from "../scale.ts";
 
 /** Whether browser tests are to be left out; says so in one line, and under CI it is a failure. */
 export function skipWithoutChromium(what: string): boolean {
@@ -13,34 +12,36 @@ export function skipWithoutChromium(what: string): boolean {
   return true;
 }
 
-const QUIET = [
-  "--no-sandbox",
-  "--disable-gpu",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-sync",
-];
+export type Browser = {
+  readonly context: BrowserContext;
+  /** Fails when a page did something wrong since the last time: an error, or a request to anybody but this computer. */
+  readonly expectClean: () => void;
+  /** Fails as `expectClean` does. */
+  readonly close: () => Promise<void>;
+};
 
-export type Browser = { readonly context: BrowserContext; readonly close: () => Promise<void> };
+let shared: Promise<Shared> | undefined;
 
-/** A browser with a profile of its own, which goes with it. */
+/** A context in the browser that all tests share: cookies, storage and pages are its own. */
 export async function openBrowser(width: number, height: number): Promise<Browser> {
-  const profile = mkdtempSync(join(tmpdir(), "gramwright-browser-"));
-  const executablePath = findChromium();
-  if (executablePath === undefined) throw new Error("no Chromium was found");
-  const context = await chromium.launchPersistentContext(profile, {
-    executablePath,
-    headless: true,
-    args: QUIET,
-    viewport: { width, height },
+  const address = inject("chromium");
+  if (address === undefined) throw new Error("no Chromium was found");
+  shared ??= chromium.connect(address);
+  const context = await (await shared).newContext({ viewport: { width, height } });
+  context.setDefaultTimeout(PATIENCE);
+  const mishaps: string[] = [];
+  context.on("weberror", (one) => mishaps.push(one.error().message));
+  context.on("console", (one) => {
+    if (one.type() === "error") mishaps.push(`${one.text()} (${one.location().url})`);
   });
-  // A busy computer takes its time.
-  context.setDefaultTimeout(120_000);
+  context.on("request", (one) => {
+    const { protocol, hostname } = new URL(one.url());
+    if (/^(https?|wss?):$/.test(protocol) && hostname !== "127.0.0.1") mishaps.push(`asked for ${one.url()}`);
+  });
+  const expectClean = () => expect(mishaps.splice(0), "what a page did wrong").toEqual([]);
   const close = async () => {
     await context.close();
-    rmSync(profile, { recursive: true, force: true });
+    expectClean();
   };
-  return { context, close };
+  return { context, expectClean, close };
 }

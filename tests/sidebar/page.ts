@@ -82,7 +82,6 @@ export function benchPages(host?: (json: string) => string): BenchPage {
   let browser: Browser;
   let server: Server;
   let page: Page;
-  const mishaps: string[] = [];
 
   beforeAll(async () => {
     const html = readFileSync("dist/sidebar.html", "utf8");
@@ -99,15 +98,11 @@ export function benchPages(host?: (json: string) => string): BenchPage {
   beforeEach(async () => {
     page = await browser.context.newPage();
     if (host !== undefined) await page.exposeFunction("askHost", host);
-    page.on("pageerror", (error) => mishaps.push(error.message));
-    page.on("request", (request) => {
-      if (!request.url().startsWith("http://127.0.0.1")) mishaps.push(`asked for ${request.url()}`);
-    });
   });
 
   afterEach(async () => {
     await page.close();
-    expect(mishaps.splice(0)).toEqual([]);
+    browser.expectClean();
   });
 
   const openAlone = async () => {

@@ -1,51 +1,30 @@
 // The main job as a person does it: the page of `npm start`, the bench beside the grid, the saved .xlsx.
-import { readFileSync, rmSync } from "node:fs";
 import exceljs from "exceljs";
 import type { FrameLocator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { a1 } from "../../shared/sheet/a1.ts";
 import { layOut } from "../../shared/sheet/layout.ts";
 import type { Options } from "../../shared/sheet/model.ts";
-import { type LocalServer, serve } from "../../src/workbook/server.ts";
 import { panLoaf } from "../../templates/pan-loaf.ts";
-import { type Browser, openBrowser, skipWithoutChromium } from "../sidebar/browser.ts";
-import { builtRoot, pageJs } from "../workbook/local-page.ts";
+import { skipWithoutChromium } from "../sidebar/browser.ts";
+import { bytesOf, drawn, type LocalPage, openLocalPage } from "../workbook/local-page.ts";
 import { asOfficeReads, asValue, hasOffice } from "../workbook/support.ts";
 
 const WITHOUT = skipWithoutChromium("the main job in the page");
 
-let root = "";
-let server: LocalServer;
-let browser: Browser;
+let local: LocalPage;
 let page: Page;
 let bench: FrameLocator;
-const mishaps: string[] = [];
 
 beforeAll(async () => {
   if (WITHOUT) return;
-  root = await builtRoot();
-  server = await serve({ root, pageJs: pageJs() });
-  browser = await openBrowser(1440, 1000);
-  page = await browser.context.newPage();
-  page.on("pageerror", (error) => mishaps.push(error.message));
-  page.on("request", (one) => {
-    if (new URL(one.url()).hostname !== "127.0.0.1" && one.url().startsWith("http"))
-      mishaps.push(`asked for ${one.url()}`);
-  });
-  // While the demo shop is built the page has little time for anybody else.
-  page.setDefaultTimeout(110_000);
-  await page.goto(server.address);
-  await page.waitForSelector(".o-grid canvas");
-  await page.waitForFunction(() => document.getElementById("status")?.textContent?.startsWith("Built"));
+  local = await openLocalPage();
+  page = local.page;
+  expect(await page.textContent("#status")).toMatch(/^Built/);
   bench = page.frameLocator("#bench-frame");
 });
 
-afterAll(async () => {
-  if (WITHOUT) return;
-  await browser.close();
-  await server.close();
-  rmSync(root, { recursive: true, force: true });
-});
+afterAll(() => local?.close());
 
 const field = (label: string) => bench.getByLabel(label, { exact: true });
 const put = async (label: string, text: string) => {
@@ -79,34 +58,20 @@ async function build(name: string): Promise<void> {
   await bench.getByText(`Built “${name}”`).first().waitFor();
 }
 
-/** Goes to a cell by its name box and types, as a person does. */
-async function typeInCell(address: string, text: string): Promise<void> {
-  const box = page.locator(".o-named-range-selector-container input");
-  await box.fill(address);
-  await box.press("Enter");
-  await page.waitForTimeout(150);
-  await page.keyboard.type(text);
-  await page.keyboard.press("Enter");
-  await page.waitForTimeout(300);
-}
-
 /** Chooses from the menu of a row's number, as a person does with the right mouse button. */
 async function inRowMenu(row: number, item: string): Promise<void> {
-  const box = page.locator(".o-named-range-selector-container input");
-  await box.fill(`A${row}`);
-  await box.press("Enter");
-  await page.waitForTimeout(150);
+  await local.goTo(`A${row}`);
   const corner = await page.locator(".o-autofill").first().boundingBox();
   if (corner === null) throw new Error(`row ${row} is not in sight`);
   await page.mouse.click(20, corner.y - 4, { button: "right" });
   await page.locator(".o-menu .o-menu-item", { hasText: item }).click();
-  await page.waitForTimeout(150);
+  await drawn(page);
 }
 
 /** The saved .xlsx, as the button gives it. */
 async function saved(): Promise<{ book: exceljs.Workbook; bytes: Buffer }> {
   const [download] = await Promise.all([page.waitForEvent("download"), page.click("#save")]);
-  const bytes = readFileSync(await download.path());
+  const bytes = await bytesOf(download);
   const book = new exceljs.Workbook();
   await book.xlsx.load(bytes as unknown as ArrayBuffer);
   return { book, bytes };
@@ -160,7 +125,7 @@ describe.skipIf(WITHOUT)("the main job", () => {
   });
 
   test("the water's percentage changed in the grid: every number follows", async () => {
-    await typeInCell(at(PIECES, "percent", 2), "70%");
+    await local.type(at(PIECES, "percent", 2), "70%");
     const { book } = await saved();
     expect(numberIn(book, "Hand-out", at(PIECES, "grams", 1))).toBeCloseTo(28470 / 1.73, 6);
     expect(numberIn(book, "Hand-out", at(PIECES, "grams", 2))).toBeCloseTo((28470 / 1.73) * 0.7, 6);
@@ -170,9 +135,9 @@ describe.skipIf(WITHOUT)("the main job", () => {
   test("rows put in first, in the middle and last, and the first taken out, by mouse: every total follows", async () => {
     const rowOf = (row: number) => Number(at(PIECES, "percent", row).replace(/\D/g, ""));
     const fill = async (line: number, name: string, percent: string) => {
-      await typeInCell(`A${line}`, name);
-      await typeInCell(`B${line}`, "fat");
-      await typeInCell(`C${line}`, percent);
+      await local.type(`A${line}`, name);
+      await local.type(`B${line}`, "fat");
+      await local.type(`C${line}`, percent);
     };
     const total = async () => numberIn((await saved()).book, "Hand-out", at(PIECES, "flour"));
     await inRowMenu(rowOf(1), "Insert row above");
@@ -230,9 +195,5 @@ describe.skipIf(WITHOUT)("the main job", () => {
       // A staff card has a weight for each ingredient and little more.
       expect(compared, sheet).toBeGreaterThan(sheet.endsWith("card") ? 10 : 20);
     }
-  });
-
-  test("no request left this computer, and nothing failed behind the page", () => {
-    expect(mishaps).toEqual([]);
   });
 });

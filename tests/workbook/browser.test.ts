@@ -3,6 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, describe, expect, test, vi } from "vitest";
 import { hasBrowser, openBrowser } from "../../src/workbook/browser.ts";
+import { PATIENCE } from "../scale.ts";
 
 describe("a browser is opened", () => {
   test.each([
@@ -44,7 +45,10 @@ describe.skipIf(process.platform !== "linux")("openBrowser", () => {
     expect(existsSync(seen)).toBe(false);
     vi.stubEnv("CI", "");
     expect(await openBrowser(address)).toBe(true);
-    await vi.waitFor(() => expect(readFileSync(seen, "utf8")).toBe(`${address}\n`), { timeout: 30_000, interval: 50 });
+    await vi.waitFor(() => expect(readFileSync(seen, "utf8")).toBe(`${address}\n`), {
+      timeout: PATIENCE,
+      interval: 50,
+    });
     rmSync(folder, { recursive: true, force: true });
   });
 });

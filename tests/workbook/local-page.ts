@@ -2,19 +2,19 @@
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import type { Page } from "playwright-core";
+import type { Download, Page } from "playwright-core";
 import { LOCAL_PAGE } from "../../src/build/local-page.ts";
-import { type LocalServer, serve } from "../../src/workbook/server.ts";
-import { type Browser, openBrowser } from "../sidebar/browser.ts";
-import { files } from "../templates/sheet-support.ts";
+import type { Keeper } from "../../src/workbook/keep.ts";
+import { serve } from "../../src/workbook/server.ts";
+import { openBrowser } from "../sidebar/browser.ts";
+import { files, workbook } from "../templates/sheet-support.ts";
 
 export type LocalPage = {
   readonly page: Page;
-  /** Errors of the page and questions to anybody else. */
-  readonly mishaps: string[];
   /** Selects a cell by its A1 notation. */
   readonly goTo: (a1: string) => Promise<void>;
   readonly type: (a1: string, text: string) => Promise<void>;
+  /** Fails when the page had an error or asked anybody else. */
   readonly close: () => Promise<void>;
 };
 
@@ -33,21 +33,18 @@ export async function builtRoot(): Promise<string> {
   return root;
 }
 
-export async function openLocalPage(
-  how: Omit<Parameters<typeof serve>[0], "root" | "pageJs"> = {},
-): Promise<LocalPage> {
-  const root = await builtRoot();
-  const server: LocalServer = await serve({ root, pageJs: pageJs(), ...how });
-  const browser: Browser = await openBrowser(1440, 1000);
+type How = {
+  /** The server's folder; left out, one with the built files, which goes at the end. */
+  readonly root?: string;
+  readonly keeper?: Keeper;
+  readonly width?: number;
+};
+
+export async function openLocalPage({ root, keeper, width = 1440 }: How = {}): Promise<LocalPage> {
+  const folder = root ?? (await builtRoot());
+  const server = await serve({ root: folder, pageJs: pageJs(), ...(keeper === undefined ? {} : { keeper }) });
+  const browser = await openBrowser(width, 1000);
   const page = await browser.context.newPage();
-  const mishaps: string[] = [];
-  page.on("pageerror", (error) => mishaps.push(error.message));
-  page.on("request", (one) => {
-    if (one.url().startsWith("http") && new URL(one.url()).hostname !== "127.0.0.1")
-      mishaps.push(`asked for ${one.url()}`);
-  });
-  // While the demo shop is built the page has little time for anybody else.
-  page.setDefaultTimeout(110_000);
   await page.goto(server.address);
   await page.waitForSelector(".o-grid canvas");
   // The demo shop takes some seconds; what is said afterwards depends on the test.
@@ -56,24 +53,43 @@ export async function openLocalPage(
   );
   const goTo = async (a1: string) => {
     const box = page.locator(".o-named-range-selector-container input");
-    await box.click();
     await box.fill(a1);
     await box.press("Enter");
-    await page.waitForTimeout(100);
+    await page.waitForFunction(() => document.activeElement?.closest(".o-named-range-selector-container") === null);
+    await drawn(page);
   };
   return {
     page,
-    mishaps,
     goTo,
     type: async (a1, text) => {
       await goTo(a1);
       await page.keyboard.type(text);
       await page.keyboard.press("Enter");
+      await drawn(page);
     },
     close: async () => {
-      await browser.close();
-      await server.close();
-      rmSync(root, { recursive: true, force: true });
+      try {
+        await browser.close();
+      } finally {
+        await server.close();
+        if (root === undefined) rmSync(folder, { recursive: true, force: true });
+      }
     },
   };
+}
+
+/** The engine calculates and draws in the frame after a key was pressed. */
+export const drawn = (page: Page): Promise<void> =>
+  page.evaluate(() => new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))));
+
+/** An empty workbook, as if it had been kept before: the page opens it and builds no demo shop. */
+export async function emptyKept(): Promise<Keeper> {
+  const data = (await workbook()).engine.data();
+  return { path: "", load: () => ({ data, revision: "1" }), save: () => ({ revision: "1" }) };
+}
+
+export async function bytesOf(download: Download): Promise<Buffer> {
+  const parts: Buffer[] = [];
+  for await (const part of await download.createReadStream()) parts.push(part as Buffer);
+  return Buffer.concat(parts);
 }

@@ -1,56 +1,21 @@
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { request } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import exceljs from "exceljs";
-import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, test, vi } from "vitest";
 import { openWorkbook } from "../../src/workbook/host.ts";
 import { type LocalServer, serve } from "../../src/workbook/server.ts";
 import { run } from "../../src/workbook/start.ts";
-import { type Browser, openBrowser, skipWithoutChromium } from "../sidebar/browser.ts";
-import { demoSheetsSeen } from "../templates/seen-sheets.ts";
 import { pageJs } from "./local-page.ts";
-import { PROBES } from "./support.ts";
-
-const CODE = `${PROBES}
-var SEEN = ${JSON.stringify(demoSheetsSeen())};
-function onOpen(e) { SpreadsheetApp.getUi().createAddonMenu().addItem("Open the bench", "openBench").addItem("Stumble", "stumble").addToUi(); }
-function openBench() { SpreadsheetApp.getUi().showSidebar(HtmlService.createHtmlOutputFromFile("sidebar").setTitle("Test bench")); }
-function stumble() { throw new Error("the oven is cold"); }
-function benchAsk(json) {
-  try {
-    var asked = JSON.parse(json);
-    var seen = SEEN.filter(function (one) { return asked.words !== undefined || asked.sheet === one.name; });
-    if (asked.ask === "look") return JSON.stringify({ ok: true, answer: { front: "", sheets: seen, names: [] } });
-    if (asked.ask === "ingredients") return JSON.stringify({ ok: true, answer: { ingredients: [] } });
-    if (asked.ask !== "make") throw new Error("say make");
-    if (SpreadsheetApp.getActive().getSheetByName("Rye") !== null) return JSON.stringify({ ok: true, answer: { sheet: "Rye" } });
-    var sheet = SpreadsheetApp.getActive().insertSheet("Rye");
-    sheet.getRange("A1:A2").setNumberFormat("0.0%").setValues([[0.5], [0.25]]);
-    sheet.getRange("B1").setNote("told in the status line");
-    sheet.getRange("B2").setFormula("=SUM(A1:A2)");
-    sheet.getRange("C1").setFormula("=PROBE_SHOW(A1:A2)");
-    return JSON.stringify({ ok: true, answer: { sheet: "Rye" } });
-  } catch (error) { return JSON.stringify({ ok: false, message: error.message }); }
-}`;
-const BENCH = `<!doctype html><html lang="en"><head><title>b</title></head><body><button id="go">Ask</button><p id="said"></p><script>
-document.getElementById("go").onclick = function () {
-  google.script.run.withSuccessHandler(function (text) { said.textContent = text; }).withFailureHandler(function (e) { said.textContent = e.message; }).benchAsk("{}");
-};</script></body></html>`;
+import { BENCH, CODE, testRoot } from "./test-bench.ts";
 
 let root = "";
 let server: LocalServer;
 const port = () => Number(new URL(server.address).port);
 
 beforeAll(async () => {
-  root = mkdtempSync(join(tmpdir(), "gramwright-page-"));
-  mkdirSync(join(root, "dist"));
-  mkdirSync(join(root, "src"));
-  symlinkSync(join(process.cwd(), "src/workbook"), join(root, "src/workbook"));
-  symlinkSync(join(process.cwd(), "node_modules"), join(root, "node_modules"));
-  writeFileSync(join(root, "dist/Code.js"), CODE);
-  writeFileSync(join(root, "dist/sidebar.html"), BENCH);
+  root = testRoot();
   server = await serve({ root, pageJs: pageJs() });
 });
 afterAll(async () => {
@@ -173,9 +138,7 @@ describe("npm start", () => {
     expect((await start("--save", "shelf.xlsx")).said).toMatch(/shelf\.xlsx is a folder; give a file name\.$/);
   });
 
-  test("--save writes the demo workbook whole, beside no leftovers, and prints the sheet", {
-    timeout: 60_000,
-  }, async () => {
+  test("--save writes the demo workbook whole, beside no leftovers, and prints the sheet", async () => {
     writeFileSync(join(folder, "demo.xlsx"), "an older file");
     const { code, said } = await start("--save", "demo.xlsx");
     expect(said).toContain("saved to");
@@ -186,127 +149,5 @@ describe("npm start", () => {
     const [sheet] = file.worksheets;
     expect(sheet?.actualRowCount).toBeGreaterThan(10);
     expect(said).toContain(String(sheet?.getCell("A1").value));
-  });
-});
-
-describe.skipIf(skipWithoutChromium("the page"))("the page", () => {
-  let browser: Browser;
-  let page: Page;
-  const problems: string[] = [];
-  const hosts = new Set<string>();
-  const status = () => page.textContent("#status");
-  const goTo = async (a1: string) => {
-    const box = page.locator(".o-named-range-selector-container input");
-    await box.click();
-    await box.fill(a1);
-    await box.press("Enter");
-    await page.waitForTimeout(100);
-  };
-  const typed = async (a1: string, text: string) => {
-    await goTo(a1);
-    await page.keyboard.type(text);
-    await page.keyboard.press("Enter");
-    await goTo(a1);
-  };
-
-  beforeAll(async () => {
-    browser = await openBrowser(1280, 800);
-    page = await browser.context.newPage();
-    page.on("pageerror", (error) => problems.push(error.message));
-    page.on("request", (one) => hosts.add(new URL(one.url()).hostname));
-    // While the demo shop is built the page has little time for anybody else.
-    page.setDefaultTimeout(110_000);
-    await page.goto(server.address);
-    await page.waitForSelector(".o-grid canvas");
-    await page.waitForFunction(() => document.getElementById("status")?.textContent?.startsWith("Built"));
-  });
-  afterAll(async () => {
-    await browser.close();
-  });
-
-  test("opens with the demo built and the bench beside it, and asks nobody else", async () => {
-    expect(await status()).toBe("Built: Rye.");
-    expect(await page.locator("#bench-title").textContent()).toBe("Test bench");
-    expect(await page.locator("#menu button").allTextContents()).toEqual(["Open the bench", "Stumble"]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(1280);
-    expect([...hosts]).toEqual(["127.0.0.1"]);
-    expect(problems).toEqual([]);
-  });
-
-  test("a percent typed into a percent cell recalculates what reads it", async () => {
-    await typed("A1", "80%");
-    await goTo("C1");
-    expect(await page.locator(".o-topbar-composer").textContent()).toContain("PROBE_SHOW(A1:A2)");
-    const [download] = await Promise.all([page.waitForEvent("download"), page.click("#save")]);
-    const file = new exceljs.Workbook();
-    await file.xlsx.readFile(await download.path());
-    expect(download.suggestedFilename()).toMatch(/\.xlsx$/);
-    expect(file.getWorksheet("Rye")?.getCell("C1").value).toBe("[[[0.8],[0.25]]]");
-    expect(file.getWorksheet("Rye")?.getCell("B2").result).toBe(1.05);
-  });
-
-  test("the status line tells an error's sentence and a note", async () => {
-    await typed("E1", '=PROBE_THROW("weigh the flour")');
-    await page.waitForFunction(() => document.getElementById("status")?.textContent === "weigh the flour");
-    await goTo("B1");
-    expect(await status()).toBe("told in the status line");
-  });
-
-  test("the helper shows each argument in words while typing", async () => {
-    await goTo("E2");
-    await page.keyboard.type("=PROBE_SHOW(");
-    const help = page.locator(".o-formula-assistant");
-    await help.waitFor();
-    expect(await help.textContent()).toMatch(/Shows its arguments as JSON\.[\s\S]*The second one \(optional\)\./);
-    await page.keyboard.press("Escape");
-    await page.keyboard.press("Escape");
-  });
-
-  test("the bench asks the script, and a refusal comes back", async () => {
-    const bench = page.frameLocator("#bench-frame");
-    await bench.locator("#go").click();
-    await bench.locator("#said:has-text('say make')").waitFor();
-  });
-
-  test("a failing menu item says why, and the bench closes and opens", async () => {
-    await page.getByRole("button", { name: "Stumble" }).click();
-    expect(await status()).toBe("the oven is cold");
-    await page.getByRole("button", { name: "Close the bench" }).click();
-    expect(await page.locator("#bench").isVisible()).toBe(false);
-    await page.getByRole("button", { name: "Open the bench" }).click();
-    await page.frameLocator("#bench-frame").locator("#go").waitFor();
-  });
-
-  test("F6 leads from the sheet to the bench, to the menu and back", async () => {
-    await goTo("A2");
-    const where = () =>
-      page.evaluate(() => {
-        const active = document.activeElement;
-        return active?.id === "bench-frame"
-          ? "bench"
-          : active?.closest("#grid")
-            ? "sheet"
-            : (active?.textContent ?? "");
-      });
-    const seen = [await where()];
-    for (let step = 0; step < 3; step++) {
-      await page.keyboard.press("F6");
-      seen.push(await where());
-    }
-    expect(seen).toEqual(["sheet", "bench", "Open the bench", "sheet"]);
-    await page.keyboard.type("5%");
-    await page.keyboard.press("Enter");
-    await goTo("B2");
-    await page.keyboard.press("Shift+F6");
-    expect(await where()).toBe("Open the bench");
-  });
-
-  test("the script has no timers and no network of the browser", async () => {
-    const found = await page.evaluate(() => {
-      const frame = Array.from(document.querySelectorAll("iframe")).find(({ title }) => title === "Script");
-      const scope = frame?.contentWindow as unknown as Record<string, unknown>;
-      return ["setTimeout", "fetch", "URL", "navigator", "PROBE_SHOW"].map((name) => typeof scope[name]);
-    });
-    expect(found).toEqual(["undefined", "undefined", "undefined", "undefined", "function"]);
   });
 });

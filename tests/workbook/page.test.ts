@@ -1,0 +1,113 @@
+// The page of `npm start` as a person uses it, with a script and a bench that do little.
+import { rmSync } from "node:fs";
+import exceljs from "exceljs";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { skipWithoutChromium } from "../sidebar/browser.ts";
+import { bytesOf, type LocalPage, openLocalPage } from "./local-page.ts";
+import { testRoot } from "./test-bench.ts";
+
+describe.skipIf(skipWithoutChromium("the page"))("the page", () => {
+  const root = testRoot();
+  let local: LocalPage;
+  let page: Page;
+  const status = () => page.textContent("#status");
+  const goTo = (a1: string) => local.goTo(a1);
+  const typed = async (a1: string, text: string) => {
+    await local.type(a1, text);
+    await goTo(a1);
+  };
+
+  beforeAll(async () => {
+    local = await openLocalPage({ root, width: 1280 });
+    page = local.page;
+  });
+  afterAll(async () => {
+    await local?.close();
+    rmSync(root, { recursive: true, force: true });
+  });
+
+  test("opens with the demo built and the bench beside it", async () => {
+    expect(await status()).toBe("Built: Rye.");
+    expect(await page.locator("#bench-title").textContent()).toBe("Test bench");
+    expect(await page.locator("#menu button").allTextContents()).toEqual(["Open the bench", "Stumble"]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(1280);
+  });
+
+  test("a percent typed into a percent cell recalculates what reads it", async () => {
+    await typed("A1", "80%");
+    await goTo("C1");
+    expect(await page.locator(".o-topbar-composer").textContent()).toContain("PROBE_SHOW(A1:A2)");
+    const [download] = await Promise.all([page.waitForEvent("download"), page.click("#save")]);
+    const file = new exceljs.Workbook();
+    await file.xlsx.load((await bytesOf(download)) as unknown as ArrayBuffer);
+    expect(download.suggestedFilename()).toMatch(/\.xlsx$/);
+    expect(file.getWorksheet("Rye")?.getCell("C1").value).toBe("[[[0.8],[0.25]]]");
+    expect(file.getWorksheet("Rye")?.getCell("B2").result).toBe(1.05);
+  });
+
+  test("the status line tells an error's sentence and a note", async () => {
+    await typed("E1", '=PROBE_THROW("weigh the flour")');
+    await page.waitForFunction(() => document.getElementById("status")?.textContent === "weigh the flour");
+    await goTo("B1");
+    expect(await status()).toBe("told in the status line");
+  });
+
+  test("the helper shows each argument in words while typing", async () => {
+    await goTo("E2");
+    await page.keyboard.type("=PROBE_SHOW(");
+    const help = page.locator(".o-formula-assistant");
+    await help.waitFor();
+    expect(await help.textContent()).toMatch(/Shows its arguments as JSON\.[\s\S]*The second one \(optional\)\./);
+    await page.keyboard.press("Escape");
+    await page.keyboard.press("Escape");
+  });
+
+  test("the bench asks the script, and a refusal comes back", async () => {
+    const bench = page.frameLocator("#bench-frame");
+    await bench.locator("#go").click();
+    await bench.locator("#said:has-text('say make')").waitFor();
+  });
+
+  test("a failing menu item says why, and the bench closes and opens", async () => {
+    await page.getByRole("button", { name: "Stumble" }).click();
+    expect(await status()).toBe("the oven is cold");
+    await page.getByRole("button", { name: "Close the bench" }).click();
+    expect(await page.locator("#bench").isVisible()).toBe(false);
+    await page.getByRole("button", { name: "Open the bench" }).click();
+    await page.frameLocator("#bench-frame").locator("#go").waitFor();
+  });
+
+  test("F6 leads from the sheet to the bench, to the menu and back", async () => {
+    await goTo("A2");
+    const where = () =>
+      page.evaluate(() => {
+        const active = document.activeElement;
+        return active?.id === "bench-frame"
+          ? "bench"
+          : active?.closest("#grid")
+            ? "sheet"
+            : (active?.textContent ?? "");
+      });
+    const seen = [await where()];
+    for (let step = 0; step < 3; step++) {
+      await page.keyboard.press("F6");
+      seen.push(await where());
+    }
+    expect(seen).toEqual(["sheet", "bench", "Open the bench", "sheet"]);
+    await page.keyboard.type("5%");
+    await page.keyboard.press("Enter");
+    await goTo("B2");
+    await page.keyboard.press("Shift+F6");
+    expect(await where()).toBe("Open the bench");
+  });
+
+  test("the script has no timers and no network of the browser", async () => {
+    const found = await page.evaluate(() => {
+      const frame = Array.from(document.querySelectorAll("iframe")).find(({ title }) => title === "Script");
+      const scope = frame?.contentWindow as unknown as Record<string, unknown>;
+      return ["setTimeout", "fetch", "URL", "navigator", "PROBE_SHOW"].map((name) => typeof scope[name]);
+    });
+    expect(found).toEqual(["undefined", "undefined", "undefined", "undefined", "function"]);
+  });
+});

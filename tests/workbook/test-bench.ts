@@ -1,0 +1,44 @@
+// A script and a bench that do little, served as the built ones are.
+import { mkdirSync, mkdtempSync, symlinkSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { demoSheetsSeen } from "../templates/seen-sheets.ts";
+import { PROBES } from "./support.ts";
+
+export const CODE = `${PROBES}
+var SEEN = ${JSON.stringify(demoSheetsSeen())};
+function onOpen(e) { SpreadsheetApp.getUi().createAddonMenu().addItem("Open the bench", "openBench").addItem("Stumble", "stumble").addToUi(); }
+function openBench() { SpreadsheetApp.getUi().showSidebar(HtmlService.createHtmlOutputFromFile("sidebar").setTitle("Test bench")); }
+function stumble() { throw new Error("the oven is cold"); }
+function benchAsk(json) {
+  try {
+    var asked = JSON.parse(json);
+    var seen = SEEN.filter(function (one) { return asked.words !== undefined || asked.sheet === one.name; });
+    if (asked.ask === "look") return JSON.stringify({ ok: true, answer: { front: "", sheets: seen, names: [] } });
+    if (asked.ask === "ingredients") return JSON.stringify({ ok: true, answer: { ingredients: [] } });
+    if (asked.ask !== "make") throw new Error("say make");
+    if (SpreadsheetApp.getActive().getSheetByName("Rye") !== null) return JSON.stringify({ ok: true, answer: { sheet: "Rye" } });
+    var sheet = SpreadsheetApp.getActive().insertSheet("Rye");
+    sheet.getRange("A1:A2").setNumberFormat("0.0%").setValues([[0.5], [0.25]]);
+    sheet.getRange("B1").setNote("told in the status line");
+    sheet.getRange("B2").setFormula("=SUM(A1:A2)");
+    sheet.getRange("C1").setFormula("=PROBE_SHOW(A1:A2)");
+    return JSON.stringify({ ok: true, answer: { sheet: "Rye" } });
+  } catch (error) { return JSON.stringify({ ok: false, message: error.message }); }
+}`;
+export const BENCH = `<!doctype html><html lang="en"><head><title>b</title></head><body><button id="go">Ask</button><p id="said"></p><script>
+document.getElementById("go").onclick = function () {
+  google.script.run.withSuccessHandler(function (text) { said.textContent = text; }).withFailureHandler(function (e) { said.textContent = e.message; }).benchAsk("{}");
+};</script></body></html>`;
+
+/** A folder as the server wants it, with these two in it. */
+export function testRoot(): string {
+  const root = mkdtempSync(join(tmpdir(), "gramwright-page-"));
+  mkdirSync(join(root, "dist"));
+  mkdirSync(join(root, "src"));
+  symlinkSync(join(process.cwd(), "src/workbook"), join(root, "src/workbook"));
+  symlinkSync(join(process.cwd(), "node_modules"), join(root, "node_modules"));
+  writeFileSync(join(root, "dist/Code.js"), CODE);
+  writeFileSync(join(root, "dist/sidebar.html"), BENCH);
+  return root;
+}
