@@ -1,5 +1,6 @@
 // The local workbook completes and explains every function, from nothing but the stubs' own help.
 import { expect, test } from "vitest";
+import { asciiHelp } from "../../src/build/print.ts";
 import { FUNCTIONS } from "../../src/functions/index.ts";
 import { workbook } from "../templates/sheet-support.ts";
 
@@ -12,10 +13,10 @@ test("every function is listed with its sentence and each argument's, those that
       description: string;
       args: { name: string; description: string }[];
     };
-    expect(listed.description).toContain(summary);
+    expect(listed.description).toContain(asciiHelp(summary));
     expect(listed.args.map((one) => one.name)).toEqual(Object.keys(args));
     Object.values(args).forEach(({ says }, place) => {
-      expect(listed.args[place]?.description).toContain(says);
+      expect(listed.args[place]?.description).toContain(asciiHelp(says));
     });
   }
 });
