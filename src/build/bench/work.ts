@@ -6,9 +6,11 @@ import { FUNCTIONS } from "../../functions/index.ts";
 import { GRAMS } from "../../functions/measures/GRAMS.ts";
 import { openWorkbook } from "../../workbook/host.ts";
 import { codeJs } from "../build.ts";
+import { longText } from "./long-text.ts";
 import { longer, timeOf } from "./measure.ts";
 
 export async function work(): Promise<void> {
+  longText();
   recipes();
   against();
   const code = await codeJs();

@@ -1,0 +1,58 @@
+import { call } from "../../functions/call.ts";
+import { FUNCTIONS } from "../../functions/index.ts";
+import { GRAMSPAN } from "../../functions/measures/GRAMSPAN.ts";
+import { UNITCOST } from "../../functions/money/UNITCOST.ts";
+import { timeOf } from "./measure.ts";
+
+/** Cells of 50 000 letters: words, digits, brackets and packs, which read differently. */
+const LONG = ["a", "1", "1 ", "(", "1 (", "2 x ", "a ", "½", "1/", "egg;", "100 g plus "].map((part) =>
+  part.repeat(Math.ceil(50_000 / part.length)).slice(0, 50_000),
+);
+
+/** Every function that has an example, with one argument after another a cell of 50 000 letters. */
+export function longText(): void {
+  const loop = timeOf(() => {
+    let sum = 0;
+    for (let at = 0; at < 10_000_000; at++) sum += (at * 1.01) / 3;
+    return sum;
+  });
+  let worst = { time: 0, what: "" };
+  for (const made of FUNCTIONS) {
+    const args = made.examples[0]?.call ?? [];
+    Object.keys(made.args).forEach((name, at) => {
+      for (const text of LONG) {
+        const hostile = [...args];
+        hostile[at] = text;
+        const start = performance.now();
+        try {
+          call(made, hostile);
+        } catch {
+          // A refusal counts as well as an answer.
+        }
+        const time = performance.now() - start;
+        if (time > worst.time) worst = { time, what: `${made.name}, ${name}, ${text.slice(0, 8)}…` };
+      }
+    });
+  }
+  console.log(
+    `Cells of 50 000 letters in every argument: at most ${(worst.time / loop).toFixed(2)} × ten million turns of a loop that multiplies and adds (${worst.what}; ${worst.time.toFixed(0)} ms)`,
+  );
+  unknownLines();
+  packs();
+}
+
+function unknownLines(): void {
+  const lines = Array.from({ length: 100_000 }, (_, at) => [`${(at % 9) + 1} cups thing${at} of no${at % 977}`]);
+  const ours = timeOf(() => call(GRAMSPAN, [lines]), 3);
+  const split = timeOf(() => lines.map(([line = ""]) => line.split(" ")), 7);
+  console.log(
+    `100 000 different unknown recipe lines: ${(ours / split).toFixed(1)} × splitting them on spaces (target 10 ×)`,
+  );
+}
+
+function packs(): void {
+  const rows = Array.from({ length: 10_000 }, (_, at) => [1 + (at % 50)]);
+  const ours = timeOf(() => call(UNITCOST, [rows, 25_000, 0.9, undefined, undefined, "g"]), 7);
+  const byHand = timeOf(() => rows.map(([price = 0]) => [price / (25_000 * 0.9)]), 31);
+  console.log(`BAKE_UNITCOST, 10 000 rows: ${(ours / byHand).toFixed(1)} × the arithmetic by hand (target 20 ×)`);
+}
