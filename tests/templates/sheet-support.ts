@@ -1,21 +1,15 @@
-import { readFileSync } from "node:fs";
 import { a1 } from "../../shared/sheet/a1.ts";
 import { layOut } from "../../shared/sheet/layout.ts";
 import type { Options, SheetModel, Values } from "../../shared/sheet/model.ts";
 import { longEnough } from "../../shared/sheet/placing.ts";
-import { openWorkbook, type WorkbookHost } from "../../src/workbook/host.ts";
+import type { WorkbookHost } from "../../src/workbook/host.ts";
+import { builtFiles, openBook } from "../../src/workbook/scripted.ts";
 import { panLoaf } from "../../templates/pan-loaf.ts";
 
-/** The very files that would be pushed, as they were built before the tests. */
-export const files = async () => ({
-  codeJs: readFileSync("dist/Code.js", "utf8"),
-  sidebarHtml: readFileSync("dist/sidebar.html", "utf8"),
-});
+export const files = builtFiles;
 
 /** An empty local workbook with the built add-on in it. */
-export async function workbook(): Promise<WorkbookHost> {
-  return openWorkbook(await files());
-}
+export const workbook = (): Promise<WorkbookHost> => openBook();
 
 const METRIC: Options = { weight: "g", temperature: "C", length: "cm", parts: ["tin", "water"] };
 
