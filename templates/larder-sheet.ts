@@ -1,4 +1,4 @@
-import { KIND_WORDS } from "../shared/larder/kinds.ts";
+import { KIND_WORDS } from "../shared/larder/kind-words.ts";
 import {
   type Block,
   type ColumnModel,

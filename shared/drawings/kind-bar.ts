@@ -1,7 +1,8 @@
 // A formula as one bar, a part for each kind of ingredient. Pure: it knows heights and words, no page.
 
 import type { Weight } from "../base/units.ts";
-import { KIND_WORDS, type Kind } from "../larder/kinds.ts";
+import { KIND_WORDS } from "../larder/kind-words.ts";
+import type { Kind } from "../larder/kinds.ts";
 import { apart } from "./tin-drawing.ts";
 
 export type KindPart = {

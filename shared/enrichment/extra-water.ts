@@ -1,7 +1,8 @@
 import { shown } from "../base/show.ts";
 import { type Weight, weight } from "../base/units.ts";
 import type { Ingredient } from "../larder/ingredient.ts";
-import type { Kind, KindWord } from "../larder/kinds.ts";
+import type { KindWord } from "../larder/kind-words.ts";
+import type { Kind } from "../larder/kinds.ts";
 import { eachRow, type Larder, requireIngredients } from "../larder/larder.ts";
 
 export type ExtraWater = { readonly water: Weight | null; readonly remark: string | null };

@@ -1,6 +1,6 @@
 import { type Ratio, ratio } from "../base/units.ts";
 import { singularName } from "../base/words.ts";
-import type { KindWord } from "./kinds.ts";
+import type { KindWord } from "./kind-words.ts";
 import { larderLines } from "./larder-rows.ts";
 import { type Measures, readMeasures } from "./measures.ts";
 

@@ -4,7 +4,7 @@ import { folded, singularName } from "../base/words.ts";
 import { isBlank, isProblem, number, type Reader, text, trouble, word } from "../cells/cell.ts";
 import { priceCell } from "../cells/readers.ts";
 import type { BuiltIn, Part } from "./built-in-larder.ts";
-import { KIND_WORDS, type KindWord, PREFERMENT_WORDS } from "./kinds.ts";
+import { KIND_WORDS, type KindWord, PREFERMENT_WORDS } from "./kind-words.ts";
 import { type Measures, readMeasures } from "./measures.ts";
 
 /**

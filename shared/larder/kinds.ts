@@ -5,33 +5,7 @@ import { folded, nearest, singularName } from "../base/words.ts";
 import { isProblem, type Problem, type Reader, trouble } from "../cells/cell.ts";
 import { readNumber } from "../cells/number.ts";
 import { builtInNamed } from "./built-in-larder.ts";
-
-export const KIND_WORDS = [
-  "flour",
-  "water",
-  "salt",
-  "yeast",
-  "sugar",
-  "fat",
-  "egg",
-  "dairy",
-  "grain",
-  "fruit",
-  "ice",
-  "other",
-] as const;
-export type KindWord = (typeof KIND_WORDS)[number];
-
-export const PREFERMENT_WORDS = [
-  "starter",
-  "levain",
-  "sourdough",
-  "poolish",
-  "biga",
-  "sponge",
-  "sour",
-  "preferment",
-] as const;
+import { KIND_WORDS, type KindWord, PREFERMENT_WORDS } from "./kind-words.ts";
 
 /** Kinds that a person is offered: the plain ones, and preferments at usual hydrations. */
 // Marked as free of effects, so that Code.js, which offers no choices, leaves it out.

@@ -6,12 +6,13 @@ import type { CardAsk } from "../card/data.ts";
 import type { KindPart } from "../drawings/kind-bar.ts";
 import type { TinView } from "../drawings/tin-view.ts";
 import type { TimedStep } from "../formula/steps.ts";
+import type { StartIngredient } from "../larder/start-ingredients.ts";
+import type { ReadRecipe, WrittenRecipe } from "../recipe/read-line.ts";
 import type { Options, SheetModel, Value, Values } from "../sheet/model.ts";
 import type { CalculateAnswer, CalculateAsk } from "./calculate.ts";
 import type { InsertAnswer, InsertAsk } from "./insert.ts";
 import type { LookAsk, Snapshot } from "./look.ts";
 import type { MakeAsk } from "./make.ts";
-import type { ReadAnswer, ReadAsk } from "./read-in.ts";
 import type { CheckAnswer, CheckStep } from "./self-check.ts";
 
 export const VERSION = "0.1.0";
@@ -29,16 +30,6 @@ export type FormulaSummary = {
   readonly ingredients: readonly string[];
   /** Where it shows an error instead of its weights, and what to do; left out where it shows none. */
   readonly trouble?: string;
-};
-
-/** What a larder can start with: other names it goes by, and the allergens that it has by its nature. */
-export type StartIngredient = {
-  readonly name: string;
-  readonly kind: string;
-  readonly also: readonly string[];
-  readonly usual: string;
-  /** Its share of water, where the table has it. */
-  readonly water: number | null;
 };
 
 /** What can be drawn of a formula sheet: nothing of what is not there. */
@@ -67,7 +58,7 @@ export type ServerQuestions = {
   /** Is anybody there, as the right account? */
   ping: { readonly ask: Record<string, never>; readonly answer: { readonly version: string } };
   /** Recipe text as rows, each with what it leaves open. */
-  read: { readonly ask: ReadAsk; readonly answer: ReadAnswer };
+  read: { readonly ask: WrittenRecipe; readonly answer: ReadRecipe };
   /** One formula into the cell with the cursor. */
   insert: { readonly ask: InsertAsk; readonly answer: InsertAnswer };
   /** The ingredients that a larder can start with. */

@@ -1,7 +1,7 @@
 // Lines that stand beside the ingredients: headings, steps of the method, flour for the bench.
 
 import { singularName } from "../base/words.ts";
-import { PREFERMENT_WORDS } from "../larder/kinds.ts";
+import { PREFERMENT_WORDS } from "../larder/kind-words.ts";
 
 const METHOD =
   /^(?:the )?(?:method|directions?|instructions?|preparation|procedure|steps|how to make\b.*|zubereitung)$/;

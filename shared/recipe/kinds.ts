@@ -4,7 +4,7 @@ import { CellError } from "../base/refusal.ts";
 import { quoted } from "../base/show.ts";
 import { singularName } from "../base/words.ts";
 import type { Ingredient } from "../larder/ingredient.ts";
-import { type KindWord, PREFERMENT_WORDS } from "../larder/kinds.ts";
+import { type KindWord, PREFERMENT_WORDS } from "../larder/kind-words.ts";
 
 /** A kind, "" where it has to be asked for; `says` is a remark, `asks` the question. */
 export type KindRead = { readonly word: string; readonly says: string; readonly asks: string };

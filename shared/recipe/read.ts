@@ -6,21 +6,20 @@ import type { CupSystem } from "../base/volumes.ts";
 import { isBlank } from "../cells/cell.ts";
 import type { Ingredient } from "../larder/ingredient.ts";
 import { findIngredient, type Larder, larder } from "../larder/larder.ts";
-import { type LineAsked, type ReadAnswer, type ReadLine, readAsk } from "../protocol/read-in.ts";
 import { aboutLine, isMethodHeading } from "./asides.ts";
 import { type LineWeight, lineWeigher, partsOf } from "./grams.ts";
 import { kindOf, prefermentIn } from "./kinds.ts";
 import { readRecipeLine } from "./line.ts";
 import { ingredientOf, phrasesOf } from "./name.ts";
 import { readPieces } from "./pieces.ts";
+import type { ReadLine, ReadRecipe, WrittenLine, WrittenRecipe } from "./read-line.ts";
 import { withoutSections } from "./sections.ts";
 import { tokensOf } from "./tokens.ts";
 
 /** What reading needs to know; `cells` are those of the shop's larder, with its headings. */
 type Kitchen = { readonly cups: CupSystem; readonly larder: Larder };
 
-export function readIn(asked: Readonly<Record<string, unknown>>, cells: readonly (readonly unknown[])[]): ReadAnswer {
-  const { cups, lines } = readAsk(asked);
+export function readRecipe({ cups, lines }: WrittenRecipe, cells: readonly (readonly unknown[])[]): ReadRecipe {
   const faults: Fault[] = [];
   const own = larder(true).decode(cells, "larder", faults);
   const builtIn = larder(true).decode([], "larder", []);
@@ -37,7 +36,7 @@ export function readIn(asked: Readonly<Record<string, unknown>>, cells: readonly
 
 const TITLE = "Taken as the name of the recipe.";
 
-function readAll(lines: readonly LineAsked[], kitchen: Kitchen): ReadLine[] {
+function readAll(lines: readonly WrittenLine[], kitchen: Kitchen): ReadLine[] {
   let inMethod = false;
   let isFirst = lines.length > 1;
   return lines.flatMap(({ text, name }, from) => {

@@ -1,8 +1,8 @@
 // "All of the poolish" under the dough is no new ingredient where the poolish has lines of its own.
 
 import { quoted, shown } from "../base/show.ts";
-import type { ReadLine } from "../protocol/read-in.ts";
 import { prefermentIn } from "./kinds.ts";
+import type { ReadLine } from "./read-line.ts";
 
 /** Weights of the same thing may be rounded on the way. */
 const ALIKE = 0.02;

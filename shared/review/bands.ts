@@ -1,30 +1,11 @@
 import { BATTERS } from "./batters.ts";
 import { DOUGHS } from "./doughs.ts";
+import type { Printed, Style } from "./style.ts";
 
 // Guide bands for a formula, percent of all flour. Each comes from the published formulas named at its end; where those are few,
 // from textbooks as remembered.
 
-/** Low, usual, high; one number v stands for a tenth below and above it. */
-export type Printed = readonly [low: number, usual: number, high: number] | number;
 export type Band = { readonly low: number; readonly usual: number; readonly high: number };
-
-/** How a style's dry yeast is printed: as one kind, or as either. */
-export type DryYeast = { readonly as: "active dry" | "instant" | "either"; readonly band: Printed };
-
-export type Style = {
-  readonly also: readonly string[];
-  readonly water: Printed;
-  /** Liquid dairy counts with its whole weight, as the sources of these styles print it. */
-  readonly liquidDairyByWeight?: true;
-  readonly salt: Printed;
-  readonly freshYeast?: Printed;
-  readonly dryYeast?: DryYeast;
-  readonly leavening?: { readonly of: "baking powder" | "baking soda"; readonly band: Printed };
-  readonly sugar: Printed;
-  readonly fat: Printed;
-  readonly egg: Printed;
-  readonly milkSolids: Printed;
-};
 
 const STYLES = { ...DOUGHS, ...BATTERS };
 export type StyleName = keyof typeof STYLES;

@@ -1,4 +1,4 @@
-import type { Style } from "./bands.ts";
+import type { Style } from "./style.ts";
 
 /** Bands of pastry, cookies and batters, percent of all flour. */
 export const BATTERS = {

@@ -1,4 +1,4 @@
-import type { Style } from "./bands.ts";
+import type { Style } from "./style.ts";
 
 /** Bands of yeast doughs, percent of all flour. */
 export const DOUGHS = {

@@ -1,8 +1,10 @@
 import { atMost } from "../base/scaling.ts";
 import { shown, shownShare } from "../base/show.ts";
 import type { Ingredient } from "../larder/ingredient.ts";
-import type { Kind, KindWord } from "../larder/kinds.ts";
-import type { Band, Style, StyleName } from "./bands.ts";
+import type { KindWord } from "../larder/kind-words.ts";
+import type { Kind } from "../larder/kinds.ts";
+import type { Band, StyleName } from "./bands.ts";
+import type { Style } from "./style.ts";
 
 /** A row under review; its share is of all flour. */
 export type Row = {

@@ -4,9 +4,10 @@ import { saysItsWater } from "../enrichment/enrichment.ts";
 import { builtInNamed } from "../larder/built-in-larder.ts";
 import { isFlour, isPreferment, type Kind } from "../larder/kinds.ts";
 import { eachRow, findIngredient, type Larder } from "../larder/larder.ts";
-import { bandOf, type Printed, type StyleName, styleNamed } from "./bands.ts";
+import { bandOf, type StyleName, styleNamed } from "./bands.ts";
 import { ofKind, type Remark, type Row, sentence, sideOf, sumOf, type Told } from "./remark.ts";
 import { reviewSalt } from "./salt.ts";
+import type { Printed } from "./style.ts";
 import { reviewWater } from "./water.ts";
 import { reviewYeast } from "./yeast.ts";
 

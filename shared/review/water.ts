@@ -1,8 +1,9 @@
 import { atMost } from "../base/scaling.ts";
 import { saysItsWater } from "../enrichment/enrichment.ts";
 import { isPreferment } from "../larder/kinds.ts";
-import { bandOf, hydrationBand, type Style } from "./bands.ts";
+import { bandOf, hydrationBand } from "./bands.ts";
 import { ofKind, type Row, type Side, sentence, sideOf, type Told } from "./remark.ts";
+import type { Style } from "./style.ts";
 
 /** Liquid dairy has more water than this. */
 const LIQUID = 0.5;

@@ -2,8 +2,9 @@ import { weight } from "../base/units.ts";
 import { swapped, type Yeast } from "../formula/yeast.ts";
 import { builtInNamed, nameKey } from "../larder/built-in-larder.ts";
 import { isPreferment } from "../larder/kinds.ts";
-import { type Band, bandOf, type Style } from "./bands.ts";
+import { type Band, bandOf } from "./bands.ts";
 import { ofKind, type Row, sentence, sideOf, type Told } from "./remark.ts";
+import type { Style } from "./style.ts";
 
 /** Which yeast a row holds; null where its names do not say. */
 function yeastOf({ names }: Row): Yeast | null {

@@ -1,7 +1,9 @@
 import { zoneA1 } from "./a1.ts";
 import type { Layout } from "./layout.ts";
 import type { Links, SheetModel, Table, Values } from "./model.ts";
-import type { SheetPlan } from "./plan.ts";
+
+/** A name that the whole workbook knows, and its range. */
+export type DefinedName = { readonly name: string; readonly range: string };
 
 const lengthOf = (value: unknown): number => (Array.isArray(value) ? value.length : 0);
 /** Rows that have links of their own. */
@@ -32,7 +34,7 @@ export function usedColumns({ cells, tables }: Layout): number {
   );
 }
 
-export function defined({ defines }: SheetModel, names: Layout["names"]): SheetPlan["defines"] {
+export function defined({ defines }: SheetModel, names: Layout["names"]): readonly DefinedName[] {
   const from = names.get(defines?.from ?? "");
   const to = [defines?.to ?? ""]
     .flat()

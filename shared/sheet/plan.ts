@@ -1,7 +1,7 @@
 import { type Zone, zoneA1 } from "./a1.ts";
 import { formulaText, holds, type Layout, labelText, layOut } from "./layout.ts";
 import type { CellModel, ColumnModel, Links, Options, SheetModel, Unit, Value, Values } from "./model.ts";
-import { defined, linkedRows, longEnough, usedColumns } from "./placing.ts";
+import { type DefinedName, defined, linkedRows, longEnough, usedColumns } from "./placing.ts";
 import { type FormulaAt, type FormulaRectangle, rectangles } from "./rectangles.ts";
 import { exactFormat, LOOKS, type Look, numberFormat } from "./theme.ts";
 import { inType, wrappedRanges } from "./type-size.ts";
@@ -27,8 +27,8 @@ export type SheetPlan = {
   /** Everything but edge rows and single formulas: a warning is shown where somebody types there. */
   readonly unprotected: readonly string[];
   readonly names: Layout["names"];
-  /** The name that the whole workbook shall know, and its range. */
-  readonly defines: readonly { readonly name: string; readonly range: string }[];
+  /** Names that the whole workbook is to know. */
+  readonly defines: readonly DefinedName[];
 };
 
 type Draft = {

@@ -2,7 +2,8 @@ import { type Fault, fault, refuse, refuseAll } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
 import { rowsNamed } from "../base/show.ts";
 import { type Celsius, type CelsiusDegrees, celsius, type Weight } from "../base/units.ts";
-import type { Kind, KindWord } from "../larder/kinds.ts";
+import type { KindWord } from "../larder/kind-words.ts";
+import type { Kind } from "../larder/kinds.ts";
 import { ICE_HEAT, MELTING } from "./ice.ts";
 
 /**

@@ -5,7 +5,7 @@ import { type AmountOf, sum } from "../../shared/formula/formula.ts";
 import type { SheetModel, Value } from "../../shared/sheet/model.ts";
 import type { TemplateInput } from "../../shared/sheet/template-inputs.ts";
 import type { Draft, TableRow } from "./draft.ts";
-import type { Take } from "./order.ts";
+import type { ReadField } from "./field.ts";
 import { isBlank, type Own } from "./own.ts";
 import { quantityOfUnit, readQuantity } from "./quantity.ts";
 import { sizeColumns, sizeKey } from "./start.ts";
@@ -29,7 +29,7 @@ type Values = Map<string, Value | readonly Value[]>;
 export type Asked = {
   readonly draft: Draft;
   readonly model: SheetModel;
-  readonly take: Take;
+  readonly take: ReadField;
   readonly own: Own;
   readonly values: Values;
   readonly troubles: Trouble[];

@@ -10,7 +10,8 @@ import { inputNames, type Order } from "../../shared/protocol/bench.ts";
 import type { SheetModel, Value } from "../../shared/sheet/model.ts";
 import { inputCell, makesBatter } from "../../shared/sheet/template-inputs.ts";
 import { type Amount, readAmount } from "./amount.ts";
-import { type Draft, FIELDS, type FieldName, quantityOf } from "./draft.ts";
+import { type Draft, FIELDS, quantityOf } from "./draft.ts";
+import type { ReadField } from "./field.ts";
 import { type RowRules, readRows, type Weighed, weighed } from "./formula.ts";
 import { type Own, readOwn } from "./own.ts";
 import { readQuantity } from "./quantity.ts";
@@ -38,13 +39,10 @@ export type Assessed = {
   readonly unusual: readonly string[];
 };
 
-/** Reads one field that stands alone; what cannot be read is said, and counts as blank. */
-export type Take = (name: FieldName, missing?: string) => number | null;
-
 export function assess(draft: Draft, model: SheetModel): Assessed {
   const troubles: Trouble[] = [];
   const values = new Map<string, Value | readonly Value[]>();
-  const take: Take = (name, missing) => {
+  const take: ReadField = (name, missing) => {
     const read = readQuantity(draft.fields[name], quantityOf(name, draft), draft.units);
     if (isProblem(read)) troubles.push(trouble(name, `${FIELDS[name].label} ${read.problem}.`));
     else if (read === null && missing !== undefined) troubles.push(trouble(name, missing, true));
@@ -103,7 +101,7 @@ const partsOf = (draft: Draft, model: SheetModel): string[] =>
 /** The sheet's own limit. */
 const MOST_HANDLING = 0.3;
 
-function handlingLoss(take: Take, troubles: Trouble[]): number {
+function handlingLoss(take: ReadField, troubles: Trouble[]): number {
   const loss = take("handling_loss") ?? 0;
   if (loss <= MOST_HANDLING) return loss;
   troubles.push(trouble("handling_loss", `${FIELDS.handling_loss.label} is more than 30 %; is the bake loss meant?`));
@@ -116,7 +114,7 @@ function wholeAmount(amount: Amount, tin: TinView | null, handling: number): Wei
   return tin?.dough == null ? null : weight((amount.tins * tin.dough) / (1 - handling));
 }
 
-function readMixes(take: Take, troubles: Trouble[], dough: Weight | null): Assessed["mixes"] {
+function readMixes(take: ReadField, troubles: Trouble[], dough: Weight | null): Assessed["mixes"] {
   const limit = take("mixer_limit");
   const least = take("mixer_least");
   take("step_coarse", "Write the step your scale shows, such as 5.");

@@ -4,7 +4,7 @@ import { type TinView, tinView } from "../../shared/drawings/tin-view.ts";
 import { TIN_SIZES, type TinShape, tinCapacity, tinSizes } from "../../shared/tins/tin.ts";
 import { TIN_DOUGH_KINDS, type TinDoughKind, tinDough, tinGuide } from "../../shared/tins/tin-guide.ts";
 import { type Draft, TIN_SIZE_FIELDS } from "./draft.ts";
-import type { Take } from "./order.ts";
+import type { ReadField } from "./field.ts";
 import { type Trouble, trouble } from "./trouble.ts";
 
 type Values = Map<string, string | number | null | readonly (string | number | null)[]>;
@@ -14,7 +14,7 @@ export const sizeNames = (shape: TinShape): string[] => [...TIN_SIZES[shape].nee
 /** The tin, its sizes checked one by one; `scaled` is what a piece weighs, where the sheet is made by pieces. */
 export function readTin(
   draft: Draft,
-  take: Take,
+  take: ReadField,
   values: Values,
   troubles: Trouble[],
   scaled: Weight | null,
@@ -38,7 +38,7 @@ export function readTin(
 }
 
 /** The sizes as typed, in order; null where one is missing or they make no tin. */
-function readSizes(shape: TinShape, draft: Draft, take: Take, troubles: Trouble[]): (number | null)[] | null {
+function readSizes(shape: TinShape, draft: Draft, take: ReadField, troubles: Trouble[]): (number | null)[] | null {
   const before = troubles.length;
   const { needed, extra } = TIN_SIZES[shape];
   const sizes = sizeNames(shape).map((name, place) => {

@@ -4,13 +4,13 @@ import { type AnyDegrees, anyDegrees, fromCelsiusDegrees, minutes, toCelsius } f
 import { frictionGuide, type Mixing, waterTemperature } from "../../shared/water/temperature.ts";
 import { type WaterYeast, waterNote } from "../../shared/water/water-note.ts";
 import type { Draft } from "./draft.ts";
-import type { Take } from "./order.ts";
+import type { ReadField } from "./field.ts";
 import { type Trouble, trouble } from "./trouble.ts";
 
 type Values = Map<string, string | number | null | readonly (string | number | null)[]>;
 
 /** The water's temperatures; all may stay blank until the day. Returns what can be said about the water already. */
-export function readWater(draft: Draft, take: Take, values: Values, troubles: Trouble[]): string {
+export function readWater(draft: Draft, take: ReadField, values: Values, troubles: Trouble[]): string {
   const before = troubles.length;
   const target = take("dough_target");
   const temps = [take("flour_temp"), take("room_temp"), take("preferment_temp")];

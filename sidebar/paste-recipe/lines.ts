@@ -1,7 +1,7 @@
 // The lines of a recipe as they stand in the panel: as read, and as corrected.
 
 import { shown } from "../../shared/base/show.ts";
-import type { LineAsked, ReadLine } from "../../shared/protocol/read-in.ts";
+import type { ReadLine, WrittenLine } from "../../shared/recipe/read-line.ts";
 
 export type Line = {
   is: ReadLine["is"];
@@ -57,7 +57,7 @@ export function update(line: Line, read: ReadLine): void {
   });
 }
 
-export const askedOf = ({ text, name, own }: Line): LineAsked => ({
+export const askedOf = ({ text, name, own }: Line): WrittenLine => ({
   text: text.trim(),
   name: own.name ? name.trim() : "",
 });

@@ -4,8 +4,9 @@ import { shown } from "../../shared/base/show.ts";
 import { KIND_CHOICES } from "../../shared/larder/kinds.ts";
 import { element, say } from "../kit/element.ts";
 import { type Form, forget, messageLine, newId, textField } from "../kit/fields.ts";
+import type { ReadDraft } from "./draft.ts";
 import type { Line } from "./lines.ts";
-import type { ReadDraft, ReadState } from "./order.ts";
+import type { ReadState } from "./order.ts";
 
 export type Reading = {
   readonly draft: ReadDraft;

@@ -7,7 +7,7 @@ import type { SheetModel, Value } from "../../shared/sheet/model.ts";
 import { readQuantity } from "../new-formula/quantity.ts";
 import { tidy } from "../new-formula/shares.ts";
 import { type Trouble, trouble } from "../new-formula/trouble.ts";
-import type { ReadDraft } from "./order.ts";
+import type { ReadDraft } from "./draft.ts";
 
 export const LABELS = {
   recipe: "The recipe makes, pieces",

@@ -8,26 +8,12 @@ import { flourShares, sum } from "../../shared/formula/formula.ts";
 import { type Kind, kind } from "../../shared/larder/kinds.ts";
 import { inputNames, type Order } from "../../shared/protocol/bench.ts";
 import type { SheetModel } from "../../shared/sheet/model.ts";
-import type { Units } from "../new-formula/quantity.ts";
 import { tidy } from "../new-formula/shares.ts";
-import { type Shop, shopValues } from "../new-formula/shop.ts";
+import { shopValues } from "../new-formula/shop.ts";
 import { type Trouble, trouble } from "../new-formula/trouble.ts";
+import type { ReadDraft } from "./draft.ts";
 import type { Line } from "./lines.ts";
 import { makeValues } from "./make.ts";
-
-export type ReadDraft = {
-  title: string;
-  template: string;
-  columns: "weighed" | "percent";
-  units: Units;
-  cups: string;
-  plain: boolean;
-  /** The shop's settings, where the workbook has them; its units are those of the draft to begin with. */
-  shop: Shop | null;
-  /** Pieces that the recipe itself makes, and what the sheet is to make; where that is blank, as much as the recipe. */
-  readonly make: { recipe: string; pieces: string; weight: string; loss: string };
-  lines: Line[];
-};
 
 export type ReadState = {
   readonly order: Order;

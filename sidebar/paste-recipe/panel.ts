@@ -1,5 +1,6 @@
 import type { CupSystem } from "../../shared/base/volumes.ts";
-import { CUP_CHOICES, type ReadAnswer, readAnswer } from "../../shared/protocol/read-in.ts";
+import { CUP_CHOICES, readAnswer } from "../../shared/protocol/read-in.ts";
+import type { ReadRecipe } from "../../shared/recipe/read-line.ts";
 import { recipeYield } from "../../shared/recipe/yield.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { ask, told } from "../kit/ask.ts";
@@ -9,9 +10,10 @@ import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";
 import { pressButton, progressOf } from "../kit/work-in-progress.ts";
 import { footOf } from "../new-formula/building.ts";
 import { readShop } from "../new-formula/shop.ts";
+import type { ReadDraft } from "./draft.ts";
 import { askedOf, type Line, lineOf, merged } from "./lines.ts";
 import { lineList } from "./list.ts";
-import { assessLines, type ReadDraft, type ReadState } from "./order.ts";
+import { assessLines, type ReadState } from "./order.ts";
 import { pasteField } from "./paste.ts";
 import { figures, sheetSection } from "./sheet.ts";
 
@@ -156,7 +158,7 @@ function open(): HTMLElement {
     form.changed();
   }
 
-  async function answerFor(lines: readonly Line[]): Promise<{ answer: ReadAnswer | null; failed: string }> {
+  async function answerFor(lines: readonly Line[]): Promise<{ answer: ReadRecipe | null; failed: string }> {
     const outcome = await ask("read", { cups: draft.cups as CupSystem, lines: lines.map(askedOf) }, PATIENCE_MS);
     if (!("answer" in outcome)) return { answer: null, failed: told(outcome) };
     const answer = readAnswer(outcome.answer);

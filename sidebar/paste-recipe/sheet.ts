@@ -7,8 +7,9 @@ import { choiceField, type Form, radioField, textField } from "../kit/fields.ts"
 import { inUnit } from "../new-formula/figures.ts";
 import { formChoice } from "../new-formula/form-choice.ts";
 import { unitSign } from "../new-formula/unit-change.ts";
+import type { ReadDraft } from "./draft.ts";
 import { LABELS, takesPieces } from "./make.ts";
-import type { ReadDraft, ReadState } from "./order.ts";
+import type { ReadState } from "./order.ts";
 
 type Sheet = { readonly draft: ReadDraft; readonly form: Form; readonly model: () => SheetModel | undefined };
 

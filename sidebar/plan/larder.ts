@@ -1,5 +1,5 @@
 import { foundAs } from "../../shared/base/word-search.ts";
-import type { StartIngredient } from "../../shared/protocol/bench.ts";
+import type { StartIngredient } from "../../shared/larder/start-ingredients.ts";
 import { acting } from "../kit/action-button.ts";
 import { element, say } from "../kit/element.ts";
 import { newId } from "../kit/fields.ts";

@@ -1,11 +1,12 @@
 import { CellError, refuse } from "../../shared/base/refusal.ts";
 import { oneOf, quoted } from "../../shared/base/show.ts";
-import { startIngredients } from "../../shared/larder/larder-start.ts";
+import { startIngredients } from "../../shared/larder/start-ingredients.ts";
 import { readQuestion, type ServerQuestion, type ServerQuestions, VERSION } from "../../shared/protocol/bench.ts";
-import { readIn } from "../../shared/recipe/read.ts";
+import { readAsk } from "../../shared/protocol/read-in.ts";
+import { readRecipe } from "../../shared/recipe/read.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
+import { calculate } from "../functions/calculate.ts";
 import { activeWorkbook } from "./active.ts";
-import { calculate } from "./calculate.ts";
 import { goTo } from "./go-to.ts";
 import { insert } from "./insert.ts";
 import { look } from "./look.ts";
@@ -52,7 +53,7 @@ const answers: { readonly [Q in ServerQuestion]: (asked: Asked) => ServerQuestio
   calculate: (asked) => calculate(asked, larderCells),
   ingredients: () => ({ ingredients: startIngredients() }),
   goto: goTo,
-  read: (asked) => readIn(asked, larderCells() ?? []),
+  read: (asked) => readRecipe(readAsk(asked), larderCells() ?? []),
   insert: (asked) => locked(() => insert(asked)),
   check: (asked) => locked(() => check(asked)),
 };

@@ -6,8 +6,8 @@ const PATIENCE = 600_000;
 export default defineConfig({
   test: {
     include: ["tests/**/*.test.ts"],
-    setupFiles: ["tests/random-setup.ts"],
-    globalSetup: ["src/build/global-setup.ts", "tests/browser-setup.ts"],
+    setupFiles: ["tests/kit/random-setup.ts"],
+    globalSetup: ["src/build/global-setup.ts", "tests/kit/browser-setup.ts"],
     // No test changes a module that another one reads: the sources are loaded once for a worker, not once for a file.
     isolate: false,
     maxWorkers: 2,

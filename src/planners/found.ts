@@ -1,11 +1,11 @@
-import { withMoisture } from "../../shared/enrichment/moisture.ts";
-import { startingLarder } from "../../shared/larder/larder-start.ts";
 import { inputNames, type Order } from "../../shared/protocol/bench.ts";
 import { LARDER_NAME, type Links, MIXLOG_NAME, SETTINGS_NAME, type SheetModel } from "../../shared/sheet/model.ts";
 import { plan, type SheetPlan } from "../../shared/sheet/plan.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { type FormulaSheets, formulaSheetCount } from "./all-sheets.ts";
+import { startingLarder } from "./larder-start.ts";
 import { listRow } from "./listed.ts";
+import { withMoisture } from "./moisture.ts";
 import type { Overview } from "./overview.ts";
 import { ingredients, look, type Steps } from "./steps.ts";
 

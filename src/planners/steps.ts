@@ -1,9 +1,9 @@
 // What a planner asks of the add-on, step by step. A planner is a generator, so that the page waits between its steps and a test does not.
 
 import { CellError, refuse } from "../../shared/base/refusal.ts";
-import { readIngredients } from "../../shared/larder/larder-start.ts";
-import type { StartIngredient } from "../../shared/protocol/bench.ts";
+import type { StartIngredient } from "../../shared/larder/start-ingredients.ts";
 import { type Calculated, type Call, readCalculated } from "../../shared/protocol/calculate.ts";
+import { readIngredients } from "../../shared/protocol/ingredients.ts";
 import { type LookAsk, readSnapshot, type Snapshot } from "../../shared/protocol/look.ts";
 import { type Beside, makeAsk } from "../../shared/protocol/make.ts";
 import type { Layout } from "../../shared/sheet/layout.ts";

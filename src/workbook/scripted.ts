@@ -6,33 +6,16 @@ import { serialOf } from "../../templates/demo/days.ts";
 import { demoShop } from "../../templates/demo/shop.ts";
 import type { LocaleCode } from "./engine/engine.ts";
 import type { WorkbookData } from "./engine/library.ts";
-import { openWorkbook, type WorkbookHost } from "./host.ts";
+import { openWorkbook } from "./host.ts";
 import { openKeeper, readWorkbook } from "./keep.ts";
-import { type Sheet, sheetOf } from "./scripted-sheet.ts";
+import type { Book, Sheet } from "./scripted-book.ts";
+import { sheetOf } from "./scripted-sheet.ts";
 import { toXlsx } from "./xlsx/xlsx.ts";
 
-export type { Sheet } from "./scripted-sheet.ts";
+export type { Book, Sheet } from "./scripted-book.ts";
 
 /** The texts of the files that are pushed. */
 export type BuiltFiles = { readonly codeJs: string; readonly sidebarHtml: string };
-
-/** A workbook: all that a WorkbookHost does by the names of sheets and by addresses, and this. */
-export type Book = WorkbookHost & {
-  /**
-   * Builds a sheet of a template through the sidebar's own question. What is left out is as the sidebar has it: metric
-   * units, every part. Throws the sentence with which the add-on refuses.
-   */
-  readonly build: (template: string, values?: Values, options?: Partial<Options>) => Sheet;
-  /** A sheet by the name of its tab; throws a sentence with the names that there are. */
-  readonly sheet: (name: string) => Sheet;
-  /** A second workbook that holds the same. */
-  readonly copy: () => Book;
-  /**
-   * Writes the workbook, whole or not at all: .xlsx for other programs, .json as `npm start` keeps it and `openFile` opens
-   * it. Throws a sentence for any other ending, and where the file cannot be written.
-   */
-  readonly save: (path: string) => Promise<void>;
-};
 
 let files: Promise<BuiltFiles> | undefined;
 

@@ -1,6 +1,6 @@
 import { MEANINGS } from "../../shared/money/price.ts";
 import type { Block, ColumnModel, Formula, Table } from "../../shared/sheet/model.ts";
-import type { Costed } from "./costed.ts";
+import type { CostedCells } from "./costed-cells.ts";
 import { computedLine, headingLine, inputLine, label } from "./line.ts";
 
 /** Nothing while the larder cannot be read: the cell at the top of its column says why. */
@@ -47,7 +47,7 @@ export const costColumns = (left: number, rows: number): Table => ({
 });
 
 /** What an amount costs, and how its price is worked out. */
-export function costBlock({ extra }: Costed): Block {
+export function costBlock({ extra }: CostedCells): Block {
   const unpriced = '(LEN(@price_note)>0)*(LEFT(@kind;5)<>"water")';
   const missing = `SUM(${unpriced}${extra === undefined ? "" : ";LEN(@extra_note)>0"})`;
   return {
@@ -121,7 +121,7 @@ export function costBlock({ extra }: Costed): Block {
 const ROWS = 5;
 
 /** Cost and price of a piece in every size; what is made but not sold is paid for by what is sold. */
-export function sizeCosts(costed: Costed): Table | Block {
+export function sizeCosts(costed: CostedCells): Table | Block {
   const columns = columnsOf(costed);
   if (costed.needs === undefined) return { table: "size_costs", left: 3, when: "cost", rows: ROWS, columns };
   return {
@@ -160,7 +160,7 @@ const PLAIN_PRICE = (() => {
   return `=ARRAYFORMULA(IF(LEN(@price_by)*COUNT(@price_share)*LEN(@size_cost)*LEN(@size_ingredients)=0;"";IF(${fits}=0;"";IF(N(@price_step)>0;ROUNDUP(ROUND(${price}/@price_step;9);0)*@price_step;${price}))))`;
 })();
 
-function columnsOf({ each, names, tins, whole }: Costed): ColumnModel[] {
+function columnsOf({ each, names, tins, whole }: CostedCells): ColumnModel[] {
   const ofEach = (formula: (each: string, names: string) => string): Formula => [
     ...(tins === undefined ? [] : [{ when: "tin", formula: formula(tins.each, tins.names) }]),
     { formula: formula(each, names) },

@@ -1,23 +1,7 @@
-import type { Band, Block, Condition, SheetModel, Table } from "../../shared/sheet/model.ts";
+import type { Band, Block, SheetModel, Table } from "../../shared/sheet/model.ts";
 import { costBlock, costColumns, sizeCosts } from "./cost.ts";
+import type { CostedCells } from "./costed-cells.ts";
 import { labelBlock, labelCautions, nutritionBlock } from "./label.ts";
-
-/** What cost and label need to know of a formula sheet. */
-export type Costed = {
-  /** All the dough or batter there is to divide. */
-  readonly whole: string;
-  /** Raw weights of a piece, a size a row, and the sizes' names. */
-  readonly each: string;
-  readonly names: string;
-  /** The same with the part "tin": made by tins without a size, the first row is what a tin takes. */
-  readonly tins?: { readonly each: string; readonly names: string };
-  /** One sort of piece in one cell, and the part without which there is none; sizes are a table. */
-  readonly needs?: Condition;
-  /** Whether the sizes say what a piece weighs when it is sold. */
-  readonly sold: boolean;
-  /** An ingredient that is not in the table. */
-  readonly extra?: { readonly name: string; readonly weight: string; readonly kind: string };
-};
 
 const EXTRA = { name: "@roll_in_name", weight: "@roll_in", kind: "fat" } as const;
 /** The row below the upper edge. */
@@ -35,7 +19,7 @@ export function withCosting(model: SheetModel): SheetModel {
   const known = namesOf(model);
   const extra = known.has("roll_in") ? EXTRA : undefined;
   const whole = extra === undefined ? "@dough" : "@dough_in_all";
-  const costed: Costed = {
+  const costed: CostedCells = {
     whole,
     sold: known.has("size_weight"),
     ...(extra === undefined ? {} : { extra }),

@@ -1,9 +1,9 @@
 import type { Block, CellModel, Formula, Line } from "../../shared/sheet/model.ts";
-import type { Costed } from "./costed.ts";
+import type { CostedCells } from "./costed-cells.ts";
 import { computedLine, headingLine, inputLine, label } from "./line.ts";
 
 /** What is weighed out: the table's rows, and what goes in beside them. */
-function rowsOf({ extra }: Costed): { names: string; weights: string; kinds: string } {
+function rowsOf({ extra }: CostedCells): { names: string; weights: string; kinds: string } {
   if (extra === undefined) return { names: "@ingredient", weights: "@grams", kinds: "@kind" };
   return {
     names: `{@ingredient;${extra.name}}`,
@@ -29,7 +29,7 @@ const upTo = (text: string) =>
 const from = (...lines: string[]) => `MID(@list;${lines.map((line) => `LEN(${line})+`).join("")}1;2000)`;
 
 /** What a label is made from: ingredient list, allergens, and the quantity to declare. */
-export function labelBlock(costed: Costed): Block {
+export function labelBlock(costed: CostedCells): Block {
   const { names, weights } = rowsOf(costed);
   const asked = (call: string) => `=IF(LEN(@law)*COUNT(@baked)=0;"";IF(@baked=0;"";${call}))`;
   const shown = (formula: string) => `=IF(ISERROR(@list);"";${formula})`;
@@ -97,7 +97,7 @@ export function labelBlock(costed: Costed): Block {
 }
 
 /** Blank where no ingredient has the name. */
-function plainShare({ extra }: Costed): string {
+function plainShare({ extra }: CostedCells): string {
   const named = extra === undefined ? "" : `+(${extra.name}=@declare)`;
   const also = extra === undefined ? "" : `+IF(${extra.name}=@declare;N(${extra.weight});0)`;
   return `=IF(LEN(@declare)*COUNT(@baked)=0;"";IF(COUNTIF(@ingredient;@declare)${named}=0;"no such row";(SUMIF(@ingredient;@declare;@grams)${also})/@baked))`;
@@ -138,7 +138,7 @@ const PARTS = [
 const KILOJOULES = "4184/1000";
 
 /** Energy and seven parts, in all, per 100 g and per piece as sold, from one call. */
-export function nutritionBlock(costed: Costed): Block {
+export function nutritionBlock(costed: CostedCells): Block {
   const { names, weights, kinds } = rowsOf(costed);
   const list = PARTS.map(([part]) => `"${part}"`).join(";");
   const call = (grams: string) =>
@@ -204,7 +204,7 @@ export function nutritionBlock(costed: Costed): Block {
 const formulaOf = (formula: CellModel["formula"]) => (formula === undefined ? {} : { formula });
 const joules = (energy: string) => `=IF(COUNT(${energy})=0;"";${energy}*${KILOJOULES})`;
 
-function pieceWeight({ sold, each, needs }: Costed): Formula {
+function pieceWeight({ sold, each, needs }: CostedCells): Formula {
   if (needs !== undefined)
     return [{ when: needs, formula: `=IF(COUNT(${each})=0;"";${each}*(1-@label_loss))` }, { formula: '=""' }];
   const weight = `INDEX(${sold ? "@size_weight" : each};@piece_size+1;1)`;

@@ -1,4 +1,4 @@
-import { KIND_WORDS, PREFERMENT_WORDS } from "../../shared/larder/kinds.ts";
+import { KIND_WORDS, PREFERMENT_WORDS } from "../../shared/larder/kind-words.ts";
 import type { ColumnModel } from "../../shared/sheet/model.ts";
 import { DUST, type Figure, plainSteps, STEP_FIGURES } from "./plain-steps.ts";
 

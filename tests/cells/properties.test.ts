@@ -3,11 +3,11 @@ import { describe, expect, test } from "vitest";
 import { CellError } from "../../shared/base/refusal.ts";
 import type { Hint } from "../../shared/cells/cell.ts";
 import type { Decoder } from "../../shared/cells/decoder.ts";
-import { KIND_WORDS } from "../../shared/larder/kinds.ts";
+import { KIND_WORDS } from "../../shared/larder/kind-words.ts";
 import { call } from "../../src/functions/call.ts";
 import type { SheetFunction } from "../../src/functions/define.ts";
 import { FUNCTIONS } from "../../src/functions/index.ts";
-import { seedOf, tries } from "../scale.ts";
+import { seedOf, tries } from "../kit/scale.ts";
 
 /** All calls together. */
 const CALLS = tries(20_000);

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { down, refusal, run } from "../functions/support.ts";
-import { seedOf, tries } from "../scale.ts";
+import { seedOf, tries } from "../kit/scale.ts";
 
 // The ways people call a function wrongly: a percent typed plain, arguments swapped or left out, a unit in the cell, a column one
 // row short, a date, a table in a column's place. Each sentence names the argument, the row, what stands there and what to write.

@@ -1,5 +1,5 @@
 import { run } from "../functions/support.ts";
-import { seedOf, tries } from "../scale.ts";
+import { seedOf, tries } from "../kit/scale.ts";
 
 /** Laws are tried on the same cases every time. */
 export const LAWS = { seed: seedOf(20160531), numRuns: tries(200) };

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { down, expectCells, refusal, run } from "../functions/support.ts";
-import { seedOf, tries } from "../scale.ts";
+import { seedOf, tries } from "../kit/scale.ts";
 
 const SEED = { seed: seedOf(20_261_125), numRuns: tries(500) };
 const flat = (cells: unknown) => (cells as unknown[][]).map(([cell]) => cell as number);

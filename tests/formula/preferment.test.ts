@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { CellError } from "../../shared/base/refusal.ts";
 import { expectCells, refusal, run } from "../functions/support.ts";
-import { seedOf } from "../scale.ts";
+import { seedOf } from "../kit/scale.ts";
 
 const SEED = seedOf(1001);
 const cells = (name: string, ...args: unknown[]) => (run(name, ...args) as number[][])[0] ?? [];

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { down, expectCells, refusal, run } from "../functions/support.ts";
-import { seedOf, tries } from "../scale.ts";
+import { seedOf, tries } from "../kit/scale.ts";
 
 const SEED = seedOf(1368);
 const split = (weights: unknown[], kinds: unknown[], share: unknown, ...rest: unknown[]) =>

@@ -4,7 +4,7 @@ import Qty from "js-quantities";
 import unitMath from "unitmath";
 import { describe, expect, test } from "vitest";
 import { cells, column, number } from "../enrichment/support.ts";
-import { seedOf, tries } from "../scale.ts";
+import { seedOf, tries } from "../kit/scale.ts";
 import { down, expectCells, run } from "./support.ts";
 
 // The same answer by two independent ways: units by general libraries, scaling by exact fractions.

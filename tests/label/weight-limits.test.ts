@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { down, expectCells, refusal, run } from "../functions/support.ts";
-import { seedOf } from "../scale.ts";
+import { seedOf } from "../kit/scale.ts";
 
 describe("average-weight limits", () => {
   // nibusinessinfo, guide for bakers, prints 388 and 376 g for a 400 g loaf. The others: by hand from the table of Directive

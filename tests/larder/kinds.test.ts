@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { CellError } from "../../shared/base/refusal.ts";
-import { KIND_CHOICES, KIND_WORDS, kind, kindsOf } from "../../shared/larder/kinds.ts";
+import { KIND_WORDS } from "../../shared/larder/kind-words.ts";
+import { KIND_CHOICES, kind, kindsOf } from "../../shared/larder/kinds.ts";
 import { expectCells } from "../functions/support.ts";
 
 // What a cell of a kinds column means, and what is told where it means nothing.

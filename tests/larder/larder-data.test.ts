@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { builtInNamed, builtInRows, nameKey } from "../../shared/larder/built-in-larder.ts";
-import { KIND_WORDS } from "../../shared/larder/kinds.ts";
+import { KIND_WORDS } from "../../shared/larder/kind-words.ts";
 
 /** USDA National Nutrient Database for Standard Reference, Release 28 (May 2016), per 100 g; public domain. */
 function releasedRows(): Map<string, Readonly<Record<string, string>>> {

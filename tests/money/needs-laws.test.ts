@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { expectCells, run } from "../functions/support.ts";
-import { tries } from "../scale.ts";
+import { tries } from "../kit/scale.ts";
 
 type Row = [string, number | string];
 type Line = [string, string, number | string];

@@ -6,7 +6,7 @@ import { FUNCTIONS } from "../../src/functions/index.ts";
 import { isPlanned } from "../../src/planners/planners.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { PROTOTYPE } from "../cells/hostile-support.ts";
-import { seedOf, tries } from "../scale.ts";
+import { seedOf, tries } from "../kit/scale.ts";
 import { skipWithoutChromium } from "../sidebar/browser.ts";
 import { workbook } from "../templates/sheet-support.ts";
 import { emptyKept, type LocalPage, openLocalPage } from "../workbook/local-page.ts";

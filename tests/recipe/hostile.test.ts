@@ -4,7 +4,7 @@ import { CellError } from "../../shared/base/refusal.ts";
 import { readRecipeLine } from "../../shared/recipe/line.ts";
 import { tokensOf } from "../../shared/recipe/tokens.ts";
 import { run } from "../functions/support.ts";
-import { seedOf, tries } from "../scale.ts";
+import { seedOf, tries } from "../kit/scale.ts";
 
 const SEED = seedOf(20_261_125);
 

@@ -10,7 +10,7 @@ import { gramsIn } from "../../shared/base/units.ts";
 import { CUP_SYSTEMS, type CupSystem, volumeOf } from "../../shared/base/volumes.ts";
 import { tokensOf } from "../../shared/recipe/tokens.ts";
 import { down, expectCells, run } from "../functions/support.ts";
-import { seedOf, tries } from "../scale.ts";
+import { seedOf, tries } from "../kit/scale.ts";
 
 const SEED = seedOf(20_261_125);
 const RUNS = { numRuns: tries(400), seed: SEED };

@@ -1,6 +1,6 @@
 // Recipes as people find them, read by the add-on in the local workbook, and the sheets that come of them.
 import { describe, expect, test } from "vitest";
-import type { ReadAnswer, ReadLine } from "../../shared/protocol/read-in.ts";
+import type { ReadLine, ReadRecipe } from "../../shared/recipe/read-line.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
 import { buildSheet, workbook } from "../templates/sheet-support.ts";
 import { CASES } from "./text-cases.ts";
@@ -10,8 +10,8 @@ import { RECIPES } from "./text-data.ts";
 
 const book = await workbook();
 const asked = (text: string, name = "") => ({ text, name });
-const read = (text: string, cups = "US", name = ""): ReadAnswer =>
-  book.answer({ ask: "read", cups, lines: text.split("\n").map((line) => asked(line, name)) }) as ReadAnswer;
+const read = (text: string, cups = "US", name = ""): ReadRecipe =>
+  book.answer({ ask: "read", cups, lines: text.split("\n").map((line) => asked(line, name)) }) as ReadRecipe;
 const line = (text: string, cups = "US", name = ""): ReadLine => {
   const [only, ...others] = read(text, cups, name).lines;
   expect(others, text).toEqual([]);
@@ -262,7 +262,7 @@ describe("a line is never dropped, doubled or guessed in silence", () => {
         ask: "read",
         cups: "US",
         lines: [asked("2 tsp kosher salt"), asked("2 cups flour")],
-      }) as ReadAnswer;
+      }) as ReadRecipe;
     expect(ask().lines[0]).toMatchObject({ grams: 6.4, kind: "salt", asks: "" });
     expect(ask().says).toBe("");
     shop.type("Sheet1", "A3", "quay starter");

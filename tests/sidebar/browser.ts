@@ -2,7 +2,7 @@
 import { type BrowserContext, chromium, type Browser as Shared } from "playwright-core";
 import { expect, inject } from "vitest";
 import { findChromium } from "../../src/build/programs.ts";
-import { PATIENCE } from "../scale.ts";
+import { PATIENCE } from "../kit/scale.ts";
 
 /** Whether browser tests are to be left out; says so in one line, and under CI it is a failure. */
 export function skipWithoutChromium(what: string): boolean {

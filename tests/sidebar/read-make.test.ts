@@ -1,9 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { readIn } from "../../shared/recipe/read.ts";
+import { readRecipe } from "../../shared/recipe/read.ts";
 import { recipeYield } from "../../shared/recipe/yield.ts";
+import type { ReadDraft } from "../../sidebar/paste-recipe/draft.ts";
 import { partedHead } from "../../sidebar/paste-recipe/head.ts";
 import { lineOf } from "../../sidebar/paste-recipe/lines.ts";
-import { assessLines, type ReadDraft } from "../../sidebar/paste-recipe/order.ts";
+import { assessLines } from "../../sidebar/paste-recipe/order.ts";
 import { GRAMS, model } from "./drafts.ts";
 
 const line = (name: string, kind: string, grams: number) =>
@@ -101,7 +102,7 @@ describe("the first line of a recipe", () => {
   test("its name and what it makes are told by the reading", () => {
     const lines = partedHead(["* Quay rye * (makes 2)", "500 g flour", "300 g water"]);
     expect(recipeYield(lines)).toBe(2);
-    const answer = readIn({ cups: "US", lines: lines.map((text) => ({ text, name: "" })) }, []);
+    const answer = readRecipe({ cups: "US", lines: lines.map((text) => ({ text, name: "" })) }, []);
     expect(answer.title).toBe("Quay rye");
     expect(answer.lines.map(({ is, asks }) => [is, asks])).toEqual([
       ["aside", ""],

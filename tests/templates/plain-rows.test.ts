@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { seedOf, tries } from "../scale.ts";
+import { seedOf, tries } from "../kit/scale.ts";
 import { expectSame, type Pair, pairOf, templateNamed, typeBoth } from "./plain-support.ts";
 
 const panLoaf = templateNamed("pan-loaf");

@@ -9,7 +9,7 @@ import { badFormula, neededBy } from "../../shared/sheet/make-formulas.ts";
 import { stepsFor } from "../../src/planners/planners.ts";
 import type { Step } from "../../src/planners/steps.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
-import { seedOf, tries } from "../scale.ts";
+import { seedOf, tries } from "../kit/scale.ts";
 import { buildSheet, HANDOUT, workbook } from "./sheet-support.ts";
 
 type Reply = { readonly ok: boolean; readonly message: string; readonly answer: unknown };

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, test } from "vitest";
 import { cells } from "../enrichment/support.ts";
 import { down, expectCells } from "../functions/support.ts";
-import { seedOf, tries } from "../scale.ts";
+import { seedOf, tries } from "../kit/scale.ts";
 
 const middle = (values: readonly number[]) => {
   const sorted = [...values].sort((a, b) => a - b);

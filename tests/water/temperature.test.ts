@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { down, expectCells, refusal, run } from "../functions/support.ts";
-import { seedOf } from "../scale.ts";
+import { seedOf } from "../kit/scale.ts";
 
 const SEED = seedOf(4180);
 

@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, describe, expect, test, vi } from "vitest";
 import { hasBrowser, openBrowser } from "../../src/workbook/browser.ts";
-import { PATIENCE } from "../scale.ts";
+import { PATIENCE } from "../kit/scale.ts";
 
 describe("a browser is opened", () => {
   test.each([

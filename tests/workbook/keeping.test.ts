@@ -8,7 +8,7 @@ import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import type { WorkbookData } from "../../src/workbook/engine/library.ts";
 import { openWorkbook } from "../../src/workbook/host.ts";
 import { type Keeper, openKeeper } from "../../src/workbook/keep.ts";
-import { IS_LONG, PATIENCE } from "../scale.ts";
+import { IS_LONG, PATIENCE } from "../kit/scale.ts";
 import { skipWithoutChromium } from "../sidebar/browser.ts";
 import { buildSheet, files, HANDOUT } from "../templates/sheet-support.ts";
 import { type LocalPage, openLocalPage } from "./local-page.ts";

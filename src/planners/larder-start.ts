@@ -1,30 +1,10 @@
-import { refuse } from "../base/refusal.ts";
-import type { StartIngredient } from "../protocol/bench.ts";
-import type { Value, Values } from "../sheet/model.ts";
-import { builtInRows, nameKey } from "./built-in-larder.ts";
+import { refuse } from "../../shared/base/refusal.ts";
+import { nameKey } from "../../shared/larder/built-in-larder.ts";
+import type { StartIngredient } from "../../shared/larder/start-ingredients.ts";
+import type { Value, Values } from "../../shared/sheet/model.ts";
 
 /** A new sheet has 1000 rows, and a larder needs some of them for its head; no shop buys half as many things. */
 const MOST_INGREDIENTS = 500;
-
-/** What a larder can start with: the built-in table without water and ice, which nobody buys by the sack. */
-export const startIngredients = (): StartIngredient[] =>
-  builtInRows().flatMap(({ name, kind, alsoCalled, allergensByNature, water }) =>
-    kind === "water" || kind === "ice"
-      ? []
-      : [{ name, kind, also: alsoCalled, usual: allergensByNature.join(", "), water }],
-  );
-
-/** Start ingredients as they arrived at the bench; refuses what are none. */
-export function readIngredients(raw: unknown): readonly StartIngredient[] {
-  const { ingredients } = (raw ?? {}) as Record<string, unknown>;
-  const fits = (one: unknown): boolean => {
-    const { name, kind, also, usual, water } = (one ?? {}) as Record<string, unknown>;
-    if (water !== null && !Number.isFinite(water)) return false;
-    return [name, kind, usual].every((text) => typeof text === "string") && Array.isArray(also);
-  };
-  if (Array.isArray(ingredients) && ingredients.every(fits)) return ingredients as StartIngredient[];
-  return refuse("The ingredients that a larder can start with could not be read. Reload the spreadsheet.");
-}
 
 /**
  * What a larder sheet starts with: the ingredients that were picked, or all that it can start with, each once, with their

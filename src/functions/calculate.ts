@@ -3,8 +3,8 @@
 import { CellError, refuse } from "../../shared/base/refusal.ts";
 import { quoted } from "../../shared/base/show.ts";
 import { type CalculateAnswer, type Calculated, calculateAsk, isLarder } from "../../shared/protocol/calculate.ts";
-import { call } from "../functions/call.ts";
-import { FUNCTIONS } from "../functions/index.ts";
+import { call } from "./call.ts";
+import { FUNCTIONS } from "./index.ts";
 
 /** `larder` gives the shop's ingredient table, undefined where the workbook has none. */
 export function calculate(

@@ -1,9 +1,9 @@
-import { isProblem } from "../cells/cell.ts";
-import { nameKey } from "../larder/built-in-larder.ts";
-import { kind } from "../larder/kinds.ts";
-import type { StartIngredient } from "../protocol/bench.ts";
-import type { Value, Values } from "../sheet/model.ts";
-import { saysItsWater } from "./enrichment.ts";
+import { isProblem } from "../../shared/cells/cell.ts";
+import { saysItsWater } from "../../shared/enrichment/enrichment.ts";
+import { nameKey } from "../../shared/larder/built-in-larder.ts";
+import { kind } from "../../shared/larder/kinds.ts";
+import type { StartIngredient } from "../../shared/larder/start-ingredients.ts";
+import type { Value, Values } from "../../shared/sheet/model.ts";
 
 const listOf = (typed: Values[string] | undefined): readonly Value[] => (Array.isArray(typed) ? typed : []);
 

@@ -1,7 +1,7 @@
 // Runs once before all tests: one Chromium for every browser test. Each file has a context of its own in it.
 import { chromium } from "playwright-core";
 import type { TestProject } from "vitest/node";
-import { findChromium } from "../src/build/programs.ts";
+import { findChromium } from "../../src/build/programs.ts";
 
 declare module "vitest" {
   export interface ProvidedContext {
