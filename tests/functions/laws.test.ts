@@ -277,13 +277,16 @@ test("a row costs its weight × the price of a usable gram, alone or among other
     fc.property(fc.array(row, { minLength: 2, maxLength: 6 }), unit, (rows, [name, grams]) => {
       const larder = [
         ["ingredient", "price", "pack", "usable"],
-        ...rows.map(([price, pack, usable], at) => [`item ${at}`, price, pack, usable]),
+        ...rows.map(([price, pack, usable], at) => [`item ${at}`, price, `${pack} g`, usable]),
       ];
       const names = rows.map((_, at) => `item ${at}`);
       const weights = rows.map(([, , , weight]) => weight);
       const costs = run("BAKE_COSTS", down(...names), down(...weights), larder, name) as [number, string][];
       rows.forEach(([price, pack, usable, weight], at) => {
-        const each = number("BAKE_UNITCOST", price, pack, usable, "", "", name);
+        const each = number("BAKE_UNITCOST", price, `${pack} g`, usable, "", "", name);
+        // A number alone is in the unit of the call.
+        const bare = number("BAKE_UNITCOST", price, pack, usable, "", "", name);
+        expectCells(bare, price / (pack * usable), 1e-9 * (1 + bare));
         expectCells(each, (price * grams) / (pack * usable), 1e-9 * (1 + each));
         expectCells(costs[at], [weight * each, ""], 1e-9 * (1 + weight * each));
       });
