@@ -4,9 +4,10 @@ import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { serialOf } from "../../templates/demo/days.ts";
 import { demoShop } from "../../templates/demo/shop.ts";
 import { TEMPLATES } from "../../templates/index.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
 import { buildSheet, HANDOUT, workbook } from "../templates/sheet-support.ts";
 
-const OPTIONS = { weight: "g", temperature: "C", length: "cm", parts: [] } as const;
+const OPTIONS = { ...METRIC_UNITS, parts: [] } as const;
 const MOST = 40;
 
 describe("the demo shop", () => {

@@ -4,8 +4,9 @@ import { lint } from "../../src/build/lint.ts";
 import { formulaList } from "../../templates/formula-list.ts";
 import { SHEETS } from "../../templates/index.ts";
 import { optionsOf } from "../functions/support.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
 
-const PLAIN: Options = { weight: "g", temperature: "C", length: "cm", parts: [] };
+const PLAIN: Options = { ...METRIC_UNITS, parts: [] };
 
 describe.each([...SHEETS, formulaList])("$title", (model) => {
   test.each(optionsOf(model))("has no formula that means different things: %j", (options) => {

@@ -8,16 +8,16 @@ import { asFormulaSheet, type FormulaSheet } from "../../src/planners/formula-sh
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { toXlsx } from "../../src/workbook/xlsx/xlsx.ts";
 import { TEMPLATES } from "../../templates/index.ts";
+import { METRIC_UNITS, US_UNITS } from "../kit/units.ts";
 import { buildSheet, HANDOUT, workbook } from "../templates/sheet-support.ts";
 import { asOfficeReads, asValue, hasOffice } from "../workbook/support.ts";
 
-const METRIC = { weight: "g", temperature: "C", length: "cm" } as const;
 const partsOf = (model: SheetModel) => model.parts.filter((part) => part !== "cost" && part !== "label");
 
 async function formulaSheet(
   model: SheetModel,
   values: Values,
-  options: Omit<Options, "parts"> = METRIC,
+  options: Omit<Options, "parts"> = METRIC_UNITS,
   book?: WorkbookHost,
 ) {
   const built = await buildSheet(values, {
@@ -165,7 +165,7 @@ test.skipIf(!hasOffice)("a living card calculates the same in LibreOffice, where
   const sheets = [];
   for (const name of ["levain-loaf", "soft-bun"]) {
     const model = TEMPLATES.find((one) => one.name === name) as SheetModel;
-    const { sheet } = await formulaSheet(model, model.sample, METRIC, book);
+    const { sheet } = await formulaSheet(model, model.sample, METRIC_UNITS, book);
     const made = card(book, { sheet, kind: "living" });
     book.type(made.sheet, made.place("Mixes wanted"), "3");
     sheets.push(made);
@@ -261,8 +261,8 @@ describe("nothing is lost", () => {
 
 test("a living card's formulas mean the same everywhere, and its page is no wider than A4", async () => {
   for (const [name, units] of [
-    ["levain-loaf", METRIC],
-    ["soft-bun", { weight: "oz", temperature: "F", length: "in" }],
+    ["levain-loaf", METRIC_UNITS],
+    ["soft-bun", US_UNITS],
   ] as const) {
     const model = TEMPLATES.find((one) => one.name === name) as SheetModel;
     const { read } = await formulaSheet(model, model.sample, units);

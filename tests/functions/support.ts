@@ -4,6 +4,7 @@ import type { Options, SheetModel } from "../../shared/sheet/model.ts";
 import { call } from "../../src/functions/call.ts";
 import type { Argument, SheetFunction } from "../../src/functions/define.ts";
 import { FUNCTIONS } from "../../src/functions/index.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
 
 /** Runs a sheet function by its name, as a formula cell does. */
 export function run(name: string, ...args: unknown[]): unknown {
@@ -56,7 +57,7 @@ function literal(arg: Argument): string {
   return typeof arg === "string" ? `"${arg}"` : String(arg);
 }
 
-export const METRIC: Options = { weight: "g", temperature: "C", length: "cm", parts: [] };
+export const METRIC: Options = { ...METRIC_UNITS, parts: [] };
 
 /** Every choice of units and parts of a template. */
 export function optionsOf(model: SheetModel): Options[] {

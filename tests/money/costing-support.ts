@@ -2,10 +2,10 @@
 import type { Options, SheetModel, Values } from "../../shared/sheet/model.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { SHEETS } from "../../templates/index.ts";
+import { METRIC } from "../functions/support.ts";
 import { type Built, buildSheet } from "../templates/sheet-support.ts";
 
 export const SLOW = 120_000;
-export const METRIC: Options = { weight: "g", temperature: "C", length: "cm", parts: [] };
 
 export const modelNamed = (name: string): SheetModel => {
   const found = SHEETS.find((one) => one.name === name);

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { TEMPLATES } from "../../templates/index.ts";
+import { METRIC } from "../functions/support.ts";
 import { buildSheet, workbook } from "../templates/sheet-support.ts";
-import { callsOn, costed, larderOf, METRIC, panLoaf, SLOW } from "./costing-support.ts";
+import { callsOn, costed, larderOf, panLoaf, SLOW } from "./costing-support.ts";
 
 /** A class worksheet, docstoc 52086225: sixteen dozen dinner rolls. Prices and packs as printed. */
 const BOUGHT = [

@@ -4,6 +4,7 @@ import type { SheetReview } from "../../shared/protocol/bench.ts";
 import type { SheetModel } from "../../shared/sheet/model.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { TEMPLATES } from "../../templates/index.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
 import { skipWithoutChromium } from "../sidebar/browser.ts";
 import { benchPages, type Way } from "../sidebar/page.ts";
 import { templateOf } from "../sidebar/samples.ts";
@@ -20,7 +21,7 @@ describe("the sheet in front is read", () => {
       const parts = model.parts.filter((part) => part !== "cost" && part !== "label");
       const built = await buildSheet(model.sample, {
         model,
-        options: { weight: "g", temperature: "C", length: "cm", parts },
+        options: { ...METRIC_UNITS, parts },
       });
       const { book, sheet, at, value } = built;
       const read = review(book);
@@ -54,7 +55,7 @@ describe("the sheet in front is read", () => {
     const model = templateOf("pan-loaf");
     const { book } = await buildSheet(model.sample, {
       model,
-      options: { weight: "g", temperature: "C", length: "cm", parts: model.parts },
+      options: { ...METRIC_UNITS, parts: model.parts },
     });
     const { parts, steps, tin, unit } = review(book).pictures;
     expect(unit).toBe("g");
@@ -186,7 +187,7 @@ describe.skipIf(skipWithoutChromium("checking from the bench in a browser"))("th
     await buildSheet(model.sample, {
       book,
       model,
-      options: { weight: "g", temperature: "C", length: "cm", parts: model.parts },
+      options: { ...METRIC_UNITS, parts: model.parts },
     });
     await open();
     await says(/^Read “Quay pan loaf”/);

@@ -5,10 +5,11 @@ import { namedRanges } from "../../src/add-on/named.ts";
 import { listedSheets, TAB_FORMULA } from "../../src/planners/listed.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { LISTED } from "../../templates/formula-list.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
 import { HANDOUT, workbook } from "../templates/sheet-support.ts";
 
 const LIST = "All formulas";
-const OPTIONS = { weight: "g", temperature: "C", length: "cm", parts: ["tin", "water"] } as const;
+const OPTIONS = { ...METRIC_UNITS, parts: ["tin", "water"] } as const;
 const LARDER = {
   ask: "build",
   template: "larder",

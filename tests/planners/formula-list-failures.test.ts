@@ -1,10 +1,10 @@
 // A list of formula sheets and its rows are whole or not there when the spreadsheet's service fails.
 import { describe, expect, test } from "vitest";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
 import { HANDOUT, workbook } from "../templates/sheet-support.ts";
 
 const LIST = "All formulas";
-const UNITS = { weight: "g", temperature: "C", length: "cm" } as const;
 const rowsOf = (book: WorkbookHost) => book.shownTexts(LIST, "A7:F20").filter((row) => row[0] !== "");
 
 describe("where a call of the service fails", () => {
@@ -25,7 +25,7 @@ describe("where a call of the service fails", () => {
     const loaf = (at: number) => ({
       ask: "build",
       template: "pan-loaf",
-      options: { ...UNITS, parts: ["water"] },
+      options: { ...METRIC_UNITS, parts: ["water"] },
       values: { ...HANDOUT, title: `Loaf ${at}` },
     });
     for (let at = 1; at <= 2; at++) book.answer(loaf(at));

@@ -2,10 +2,10 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { TEMPLATES } from "../../templates/index.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
 import { HANDOUT, workbook } from "../templates/sheet-support.ts";
 
 const LIST = "All formulas";
-const UNITS = { weight: "g", temperature: "C", length: "cm" } as const;
 const LARDER = {
   ask: "build",
   template: "larder",
@@ -46,7 +46,7 @@ describe.each([
     book = await workbook();
     book.answer(LARDER);
     for (const { name, sample, parts } of TEMPLATES)
-      book.answer({ ask: "build", template: name, options: { ...UNITS, ...options, parts }, values: sample });
+      book.answer({ ask: "build", template: name, options: { ...METRIC_UNITS, ...options, parts }, values: sample });
   });
 
   test("a list built over them makes the very formulas that reading each of them makes", () => {
@@ -68,7 +68,12 @@ describe.each([
     const { sample, parts } = first;
     const title = String(sample.title);
     book.deleteSheet(title);
-    book.answer({ ask: "build", template: first.name, options: { ...UNITS, ...options, parts }, values: sample });
+    book.answer({
+      ask: "build",
+      template: first.name,
+      options: { ...METRIC_UNITS, ...options, parts },
+      values: sample,
+    });
     expect(rowsOf(book).map(([one]) => one)).toEqual([
       "this sheet is gone: delete the row",
       ...TEMPLATES.slice(1).map((model) => model.sample.title),
@@ -98,7 +103,7 @@ describe("a list of six hand-outs", () => {
     for (let at = 1; at <= 6; at++) {
       const values = { ...HANDOUT, title: `Loaf ${at}` };
       const parts = ["tin", "water"];
-      const asked = { ask: "build", template: "pan-loaf", options: { ...UNITS, parts }, values };
+      const asked = { ask: "build", template: "pan-loaf", options: { ...METRIC_UNITS, parts }, values };
       due.push((book.answer(asked) as { listDue?: boolean }).listDue ?? false);
       // It is counted before anything is written: to read after that waits for every formula.
       expect(book.trail.indexOf("findAll")).toBeLessThan(book.trail.indexOf("insertSheet"));
@@ -183,7 +188,12 @@ describe("a list of six hand-outs", () => {
     };
     for (let at = 7; at <= 14; at++) {
       const values = { ...HANDOUT, title: `Loaf ${at}` };
-      book.answer({ ask: "build", template: "pan-loaf", options: { ...UNITS, parts: ["tin", "water"] }, values });
+      book.answer({
+        ask: "build",
+        template: "pan-loaf",
+        options: { ...METRIC_UNITS, parts: ["tin", "water"] },
+        values,
+      });
       expect(book.trail).toContain("appendRow");
     }
     expect(named()).toContain("Loaf 14");

@@ -3,16 +3,15 @@ import type { Options } from "../../shared/sheet/model.ts";
 import { plan } from "../../shared/sheet/plan.ts";
 import { LOOKS } from "../../shared/sheet/theme.ts";
 import { TEMPLATES } from "../../templates/index.ts";
+import { METRIC_UNITS, US_UNITS } from "../kit/units.ts";
 import { buildSheet } from "../templates/sheet-support.ts";
 
-const METRIC = { weight: "g", temperature: "C", length: "cm" } as const;
-const US = { weight: "oz", temperature: "F", length: "in" } as const;
 /** Half of the type's height is a fair mean of Arial's letters; a bold one is a little wider. From memory: 96 pixels are 72 points. */
 const pixelsOf = (text: string, { size, weight }: { size: number; weight: string }) =>
   text.length * size * (96 / 72) * (weight === "bold" ? 0.54 : 0.5);
 
 describe.each(TEMPLATES)("$title", (model) => {
-  test.each([METRIC, US])("no text set to the right runs into what stands on its left: %j", (units) => {
+  test.each([METRIC_UNITS, US_UNITS])("no text set to the right runs into what stands on its left: %j", (units) => {
     const options: Options = { ...units, parts: model.parts };
     const { values, aligned, looks, widths } = plan(model, options, model.sample);
     const cut = values.flatMap((line, row) =>
@@ -35,7 +34,7 @@ test("a batter is called so beside the amount to make, and a base dough too", as
     const parts = model?.parts.filter((part) => part !== "cost" && part !== "label") ?? [];
     const { value, type } = await buildSheet(model?.sample ?? {}, {
       ...(model === undefined ? {} : { model }),
-      options: { ...METRIC, parts },
+      options: { ...METRIC_UNITS, parts },
     });
     type("by", by);
     return [value("of"), typeof value("dough")];
@@ -48,10 +47,11 @@ test("a batter is called so beside the amount to make, and a base dough too", as
 
 describe.each(TEMPLATES)("a long text in Last changes of the $title", (model) => {
   test("runs on over blank cells: no line at its side, and nothing beside it", () => {
-    const said = 'read in from a recipe text, US cups; "For the poolish" rows 1 to 3, "For the dough" rows 4 to 9';
+    const said =
+      'read in from a recipe text, US_UNITS cups; "For the poolish" rows 1 to 3, "For the dough" rows 4 to 9';
     const { values, looks, widths } = plan(
       model,
-      { ...METRIC, parts: model.parts },
+      { ...METRIC_UNITS, parts: model.parts },
       { ...model.sample, change_1: said },
     );
     const row = values.findIndex((line) => line.includes(said));

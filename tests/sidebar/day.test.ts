@@ -1,11 +1,11 @@
 import { mkdirSync } from "node:fs";
 import { beforeEach, describe, expect, test } from "vitest";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
 import { buildSheet, HANDOUT, workbook } from "../templates/sheet-support.ts";
 import { skipWithoutChromium } from "./browser.ts";
 import { benchPages, type Way } from "./page.ts";
 
-const GRAMS = { weight: "g", temperature: "C", length: "cm" } as const;
 const PICTURES = process.env.PICTURES;
 
 describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"))("planning a day", () => {
@@ -117,7 +117,7 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
     await says(/no formula sheet that makes pieces/);
     await bench.page.getByRole("button", { name: "Build a larder" }).click();
     await says(/Built “Larder”, a sheet of its own\./);
-    await buildSheet(HANDOUT, { book, options: { ...GRAMS, parts: [] } });
+    await buildSheet(HANDOUT, { book, options: { ...METRIC_UNITS, parts: [] } });
     expect(book.shownTexts("Hand-out", book.usedRange("Hand-out")).flat()).toContain("Cost and price");
     await bench.page.getByRole("button", { name: "Build a price sheet" }).click();
     await says(/Built “Prices”, a sheet of its own\./);

@@ -2,10 +2,11 @@ import type { SheetModel } from "../../shared/sheet/model.ts";
 import type { Draft } from "../../sidebar/new-formula/draft.ts";
 import { startFrom } from "../../sidebar/new-formula/start.ts";
 import { TEMPLATES } from "../../templates/index.ts";
+import { METRIC_UNITS, US_UNITS } from "../kit/units.ts";
 
 export const model = TEMPLATES.find(({ name }) => name === "pan-loaf") as SheetModel;
-export const GRAMS = { weight: "g", temperature: "C", length: "cm" } as const;
-export const OUNCES = { weight: "oz", temperature: "F", length: "in" } as const;
+export const GRAMS = METRIC_UNITS;
+export const OUNCES = US_UNITS;
 
 /** The template's sample, typed as a person types it. */
 export function sampleDraft(): Draft {

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { changeUnits, type Draft } from "../../sidebar/new-formula/draft.ts";
 import { copyOf, isAnythingKept, keep, nothingKept, withKept } from "../../sidebar/new-formula/kept.ts";
 import { startFrom } from "../../sidebar/new-formula/start.ts";
+import { US_UNITS } from "../kit/units.ts";
 import { skipWithoutChromium } from "./browser.ts";
 import { benchPages } from "./page.ts";
 import { templateOf } from "./samples.ts";
@@ -124,12 +125,12 @@ describe("what was typed when the template changes", () => {
     });
     to("pan-loaf");
     // 1 in = 2.54 cm; 1 oz = 28.349523125 g, so that 1000 g are 35.27 oz.
-    type((draft) => changeUnits(draft, { weight: "oz", temperature: "F", length: "in" }, new Map()));
+    type((draft) => changeUnits(draft, US_UNITS, new Map()));
     type((draft) => {
       Object.assign(draft.sizes[0] ?? {}, { pieces: "5" });
     });
     const round = to("flat-round");
-    expect(round.units).toEqual({ weight: "oz", temperature: "F", length: "in" });
+    expect(round.units).toEqual(US_UNITS);
     expect(round.sizes).toEqual([{ name: "", pieces: "5", diameter: "10" }]);
     expect(round.inputs.known_weight).toBe("35.27");
     expect(round.fields).toMatchObject({ step_coarse: "0.1", step_fine: "0.05" });

@@ -3,6 +3,7 @@ import { a1 } from "../../shared/sheet/a1.ts";
 import { layOut } from "../../shared/sheet/layout.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { TEMPLATES } from "../../templates/index.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
 import { workbook } from "../templates/sheet-support.ts";
 import { skipWithoutChromium } from "./browser.ts";
 import { benchPages } from "./page.ts";
@@ -28,7 +29,7 @@ describe.skipIf(skipWithoutChromium("what a template has of its own, in a browse
     // No larder, and of the pan loaf no tin.
     const parts =
       model?.parts.filter((part) => !["cost", "label", template === "pan-loaf" ? "tin" : ""].includes(part)) ?? [];
-    const zone = model && layOut(model, { weight: "g", temperature: "C", length: "cm", parts }).names.get(name);
+    const zone = model && layOut(model, { ...METRIC_UNITS, parts }).names.get(name);
     if (zone === undefined) throw new Error(`no cell is called ${name}`);
     return book.shownTexts("Quay", a1({ row: zone.row + row, column: zone.column }))[0]?.[0];
   };

@@ -3,6 +3,7 @@ import { a1 } from "../../shared/sheet/a1.ts";
 import { layOut } from "../../shared/sheet/layout.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { panLoaf } from "../../templates/pan-loaf.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
 import { workbook } from "../templates/sheet-support.ts";
 import { skipWithoutChromium } from "./browser.ts";
 import { benchPages, type Way } from "./page.ts";
@@ -107,7 +108,7 @@ describe.skipIf(skip)("the Read in panel", () => {
     await expect.poll(foot).toMatch(/^Built “Quay rolls”/);
     await shot("built");
     expect((await bench.builds()).length).toBe(1);
-    const { names } = layOut(panLoaf, { weight: "g", temperature: "C", length: "cm", parts: ["water"] });
+    const { names } = layOut(panLoaf, { ...METRIC_UNITS, parts: ["water"] });
     const cell = (name: string, at = 0) => {
       const zone = names.get(name);
       if (zone === undefined) throw new Error(`no cell is called ${name}`);

@@ -5,6 +5,7 @@ import { changeUnits } from "../../sidebar/new-formula/draft.ts";
 import { assess } from "../../sidebar/new-formula/order.ts";
 import { startFrom } from "../../sidebar/new-formula/start.ts";
 import { TEMPLATES } from "../../templates/index.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
 import { buildSheet } from "../templates/sheet-support.ts";
 import { OUNCES } from "./drafts.ts";
 import { listOf, sampleOf, templateOf } from "./samples.ts";
@@ -50,7 +51,7 @@ describe.each(TEMPLATES.map((model) => [model.name, model] as const))("%s in the
     expect(troubles).toEqual([]);
     // Sizes are shown in hundredths of an ounce or an inch.
     if (made !== null) expect((made.dough * 28.349523125) / (grams.made?.dough ?? 0)).toBeCloseTo(1, 2);
-    changeUnits(draft, { weight: "g", temperature: "C", length: "cm" }, memory);
+    changeUnits(draft, METRIC_UNITS, memory);
     expect(JSON.stringify(draft)).toBe(before);
   });
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { close, day, METRIC } from "./day-support.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
+import { close, day } from "./day-support.ts";
 import { buildSheet, HANDOUT, workbook } from "./sheet-support.ts";
 
 describe("orders on a day sheet", () => {
@@ -138,7 +139,7 @@ describe("orders on a day sheet", () => {
     book.answer({
       ask: "build",
       template: "larder",
-      options: { ...METRIC, parts: [] },
+      options: { ...METRIC_UNITS, parts: [] },
       values: {
         title: "Larder",
         ingredient: ["Flour", "Salt", "Yeast", "Water", "Apple"],
@@ -150,7 +151,7 @@ describe("orders on a day sheet", () => {
     const apples = { ingredient: ["Flour", "Water", "Salt", "Yeast", "Apple"], percent: [1, 0.6, 0.02, 0.01, 0.4] };
     await buildSheet(
       { ...HANDOUT, ...apples, kind: ["flour", "water", "salt", "yeast", "other"] },
-      { book, options: { ...METRIC, parts: [] } },
+      { book, options: { ...METRIC_UNITS, parts: [] } },
     );
     // 30 kg of flour, 18 of water, 0.6 of salt, 0.3 of yeast, 12 of apple: 60.9 kg in 100 pieces of 609 g.
     const { below, need, sheet, place } = day(book, [{ sheet: "Hand-out", pieces: 60900 / 390 }]);

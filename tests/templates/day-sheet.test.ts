@@ -2,9 +2,10 @@ import { describe, expect, test } from "vitest";
 import { lint } from "../../src/build/lint.ts";
 import { toXlsx } from "../../src/workbook/xlsx/xlsx.ts";
 import { daySheet } from "../../templates/day-sheet.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
 import { costed, larderOf, panLoaf } from "../money/costing-support.ts";
 import { asOfficeReads, asValue, hasOffice } from "../workbook/support.ts";
-import { close, day, fill, METRIC } from "./day-support.ts";
+import { close, day, fill } from "./day-support.ts";
 import { buildSheet, HANDOUT, workbook } from "./sheet-support.ts";
 
 describe("a day sheet", () => {
@@ -232,9 +233,9 @@ describe("a day sheet", () => {
 });
 
 test("its formulas mean the same everywhere, and two calls are all it has", () => {
-  expect(lint(daySheet, { ...METRIC, parts: [] }, 2)).toEqual([]);
+  expect(lint(daySheet, { ...METRIC_UNITS, parts: [] }, 2)).toEqual([]);
   // With a larder its packs are one more, whatever the number of products.
-  expect(lint(daySheet, { ...METRIC, parts: ["larder"] }, 3)).toEqual([]);
+  expect(lint(daySheet, { ...METRIC_UNITS, parts: ["larder"] }, 3)).toEqual([]);
 });
 
 test("what it works out beside the printed part is shown in figures to read", async () => {

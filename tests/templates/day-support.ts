@@ -2,10 +2,10 @@ import { expect } from "vitest";
 import type { SheetModel } from "../../shared/sheet/model.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { TEMPLATES } from "../../templates/index.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
 import { buildSheet } from "./sheet-support.ts";
 
 type Order = { readonly sheet: string; readonly pieces: number; readonly day?: string };
-export const METRIC = { weight: "g", temperature: "C", length: "cm" } as const;
 
 /** Builds a day sheet as the bench does, and finds its cells by their headings. */
 export function day(book: WorkbookHost, orders: readonly Order[]) {
@@ -71,5 +71,5 @@ export const close = (found: unknown, wanted: number) => {
 export const fill = async (book: WorkbookHost, name: string, more: object = {}) => {
   const model = TEMPLATES.find((one) => one.name === name) as SheetModel;
   const parts = model.parts.filter((part) => part !== "cost" && part !== "label");
-  return buildSheet({ ...model.sample, ...more }, { model, book, options: { ...METRIC, parts } });
+  return buildSheet({ ...model.sample, ...more }, { model, book, options: { ...METRIC_UNITS, parts } });
 };

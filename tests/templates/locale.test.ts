@@ -1,4 +1,4 @@
-// A workbook whose decimal sign is the comma. What else the stand-in refuses is in workbook-sheets.test.ts (grids, names, text,
+// A workbook whose decimal sign is the comma. What else the stand-in refuses is in sheets.test.ts (grids, names, text,
 // decimal literals, modes: "without permission only the menu can be made"), workbook-engine.test.ts ("writing from a formula is
 // forbidden", "percent, decimals and formulas as the locale reads them") and templates.test.ts (at most 40 calls; each failing).
 import { describe, expect, test } from "vitest";

@@ -5,11 +5,12 @@ import { toXlsx } from "../../src/workbook/xlsx/xlsx.ts";
 import { bakeOffLog } from "../../templates/bake-off-log.ts";
 import { mixLog } from "../../templates/mix-log.ts";
 import { panLoaf } from "../../templates/pan-loaf.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
 import { asOfficeReads, hasOffice } from "../workbook/support.ts";
 import { buildSheet, workbook } from "./sheet-support.ts";
 
-const METRIC = { weight: "g", temperature: "C", length: "cm" } as const;
-const sheetOf = (model: SheetModel, values: Values) => buildSheet(values, { model, options: { ...METRIC, parts: [] } });
+const sheetOf = (model: SheetModel, values: Values) =>
+  buildSheet(values, { model, options: { ...METRIC_UNITS, parts: [] } });
 
 describe("the bake-off log", () => {
   test("75 g buns from 84 g, 314 g of dough baked to 267 g: 352.8 g for a 300 g loaf — sourdough.com topic 942", async () => {
@@ -80,9 +81,9 @@ describe("the mix log", () => {
 
   test("teaches the factor of formula sheets built after it, in their degrees and for their preferment", async () => {
     const book = await workbook();
-    const log = await buildSheet(mixLog.sample, { model: mixLog, options: { ...METRIC, parts: [] }, book });
+    const log = await buildSheet(mixLog.sample, { model: mixLog, options: { ...METRIC_UNITS, parts: [] }, book });
     const water = (temperature: "C" | "F", values: Values) =>
-      buildSheet(loaf(values, temperature), { book, options: { ...METRIC, temperature, parts: ["water"] } });
+      buildSheet(loaf(values, temperature), { book, options: { ...METRIC_UNITS, temperature, parts: ["water"] } });
     const without = Object.fromEntries(
       Object.keys(panLoaf.sample)
         .filter((name) => name.startsWith("tin_"))
@@ -106,13 +107,18 @@ describe("the mix log", () => {
   });
 
   test("formula sheets that read it have formulas that mean the same everywhere", () => {
-    expect(lint(panLoaf, { ...METRIC, parts: ["water", "mixlog"] })).toEqual([]);
+    expect(lint(panLoaf, { ...METRIC_UNITS, parts: ["water", "mixlog"] })).toEqual([]);
   });
 
   test("a second log says so and leaves the first one's name", async () => {
     const book = await workbook();
     const build = () =>
-      book.answer({ ask: "build", template: "mix-log", options: { ...METRIC, parts: [] }, values: mixLog.sample }) as {
+      book.answer({
+        ask: "build",
+        template: "mix-log",
+        options: { ...METRIC_UNITS, parts: [] },
+        values: mixLog.sample,
+      }) as {
         note?: string;
       };
     expect(build().note).toBeUndefined();

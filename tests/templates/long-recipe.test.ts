@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { TEMPLATES } from "../../templates/index.ts";
 import { METRIC } from "../functions/support.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
 import { expectSame, pairOf, templateNamed } from "./plain-support.ts";
 import { buildSheet, workbook } from "./sheet-support.ts";
 
@@ -39,7 +40,7 @@ describe("a recipe of twenty ingredients", () => {
     book.answer({
       ask: "build",
       template: "larder",
-      options: { weight: "g", temperature: "C", length: "cm", parts: [] },
+      options: { ...METRIC_UNITS, parts: [] },
       values: { title: "Larder", ingredient: ["Sugar"], kind: ["sugar"], price: [20], pack: ["1 kg"] },
     });
     const model = templateNamed("pan-loaf");

@@ -6,6 +6,7 @@ import { a1 } from "../../shared/sheet/a1.ts";
 import { layOut } from "../../shared/sheet/layout.ts";
 import type { Options } from "../../shared/sheet/model.ts";
 import { panLoaf } from "../../templates/pan-loaf.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
 import { skipWithoutChromium } from "../sidebar/browser.ts";
 import { bytesOf, drawn, type LocalPage, openLocalPage } from "../workbook/local-page.ts";
 import { asOfficeReads, asValue, hasOffice } from "../workbook/support.ts";
@@ -91,7 +92,7 @@ function numberIn(book: exceljs.Workbook, sheet: string, address: string): numbe
   return plain as number;
 }
 
-const PIECES: Options = { weight: "g", temperature: "C", length: "cm", parts: [] };
+const PIECES: Options = { ...METRIC_UNITS, parts: [] };
 let file: Awaited<ReturnType<typeof saved>> | undefined;
 const TINS: Options = { weight: "g", temperature: "C", length: "in", parts: ["tin"] };
 

@@ -4,6 +4,7 @@ import type { Options, SheetModel, Values } from "../../shared/sheet/model.ts";
 import { longEnough } from "../../shared/sheet/placing.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { TEMPLATES } from "../../templates/index.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
 import { asValue } from "../workbook/support.ts";
 import { type Built, buildSheet, workbook } from "./sheet-support.ts";
 
@@ -32,7 +33,7 @@ export async function pairOf(
   { book, ...units }: Partial<Options> & { book?: WorkbookHost } = {},
 ): Promise<Pair> {
   const open = book ?? (await workbook());
-  const options: Options = { weight: "g", temperature: "C", length: "cm", parts: ownParts(model), ...units };
+  const options: Options = { ...METRIC_UNITS, parts: ownParts(model), ...units };
   const added = await buildSheet(values, { model, book: open, options });
   const plain = await buildSheet(values, { model, book: open, options: { ...options, form: "plain" } });
   return { book: open, added, plain, names: computedNames(longEnough(model, values, {}), options) };

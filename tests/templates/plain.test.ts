@@ -4,6 +4,7 @@ import type { SheetModel } from "../../shared/sheet/model.ts";
 import { lint } from "../../src/build/lint.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { METRIC, optionsOf } from "../functions/support.ts";
+import { US_UNITS } from "../kit/units.ts";
 import { callsOn, expectSame, ownParts, type Pair, pairOf, typeBoth } from "./plain-support.ts";
 
 const has = (model: SheetModel, name: string) => layOut(model, { ...METRIC, parts: ownParts(model) }).names.has(name);
@@ -77,7 +78,7 @@ describe.each(TEMPLATES)("$title", (model) => {
     const scales = { step_coarse: 0.25, step_fine: 0.05, mixer_limit: 400, mixer_least: 100 };
     const kitchen = { dough_target: 78, flour_temp: 70, room_temp: 72, tap_temp: 58 };
     const given = Object.entries({ ...scales, ...kitchen }).filter(([name]) => has(model, name));
-    const pair = await pairOf(model, { ...model.sample, ...Object.fromEntries(given) }, US);
+    const pair = await pairOf(model, { ...model.sample, ...Object.fromEntries(given) }, US_UNITS);
     expect(expectSame(pair)).toBeGreaterThan(45);
     for (const [name, text] of [
       ["tap_temp", "90"],
@@ -126,8 +127,6 @@ describe.each(TEMPLATES)("$title", (model) => {
     expect(plain.value("check")).toBe("");
   });
 });
-
-const US = { weight: "oz", temperature: "F", length: "in" } as const;
 
 function insertRow({ book, added, plain }: Pair, row: number, name: string): void {
   for (const { sheet, at } of [added, plain]) {

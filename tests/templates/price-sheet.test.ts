@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { plan } from "../../shared/sheet/plan.ts";
+import { METRIC } from "../functions/support.ts";
 import {
   callsOn,
   costed,
   larderOf,
-  METRIC,
   modelNamed,
   panLoaf,
   priceSheet,

@@ -3,10 +3,11 @@ import type { SeenSheet } from "../../shared/protocol/look.ts";
 import { plan } from "../../shared/sheet/plan.ts";
 import { demoToday } from "../../src/workbook/demo.ts";
 import { panLoaf } from "../../templates/pan-loaf.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
 
 /** Every sheet that the demo shop orders for its day. */
 export function demoSheetsSeen(): SeenSheet[] {
-  const { values, names } = plan(panLoaf, { weight: "g", temperature: "C", length: "cm", parts: [] }, panLoaf.sample);
+  const { values, names } = plan(panLoaf, { ...METRIC_UNITS, parts: [] }, panLoaf.sample);
   const shown = values.map((row) => [...row]);
   const put = (name: string, down: number, value: number) => {
     const zone = names.get(name);

@@ -5,13 +5,14 @@ import { longEnough } from "../../shared/sheet/placing.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { builtFiles, openBook } from "../../src/workbook/scripted.ts";
 import { panLoaf } from "../../templates/pan-loaf.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
 
 export const files = builtFiles;
 
 /** An empty local workbook with the built add-on in it. */
 export const workbook = (): Promise<WorkbookHost> => openBook();
 
-const METRIC: Options = { weight: "g", temperature: "C", length: "cm", parts: ["tin", "water"] };
+const METRIC: Options = { ...METRIC_UNITS, parts: ["tin", "water"] };
 
 /** A built sheet, its cells by the names of its template. */
 export type Built = {
