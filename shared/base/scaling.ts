@@ -18,16 +18,12 @@ export function rescaled(weights: Weights, target: Weight, from: number, argumen
   return weights.map((row) => (row === null ? null : weight((row * target) / from)));
 }
 
-/** With a single step of the scale its finer ones follow: a tenth, a hundredth, a thousandth. */
-const FINER = [1, 10, 100, 1000];
-
 /**
- * Each weight on the coarsest of the scale's steps that moves it by no more than `shift` of itself; at worst one finest
- * step. Half a step rounds away from 0.
+ * Each weight on the coarsest of the scale's steps that moves it by no more than `shift` of itself. Half a step rounds
+ * away from 0. Where even the finest moves it further, no scale here can show it, and it stays as it is.
  */
 export function onSteps(weights: Weights, steps: readonly number[], shift: Ratio): (Weight | null)[] {
-  const only = steps.length === 1 ? steps[0] : undefined;
-  const sorted = only === undefined ? [...steps].sort((a, b) => b - a) : FINER.map((parts) => only / parts);
+  const sorted = [...steps].sort((a, b) => b - a);
   return weights.map((row) => (row === null ? null : weight(onStep(row, sorted, shift))));
 }
 
@@ -36,8 +32,7 @@ function onStep(value: number, steps: readonly number[], shift: number): number 
     const rounded = times(nearestWhole(value / step), step);
     if (atMost(Math.abs(rounded - value), shift * value)) return rounded;
   }
-  const finest = steps[steps.length - 1] ?? 1;
-  return times(Math.max(1, nearestWhole(value / finest)), finest);
+  return value;
 }
 
 const nearestWhole = (value: number): number => Math.floor(value * (1 + SLACK) + 0.5);

@@ -1,5 +1,7 @@
 /** Every kind of space a keyboard, a web page or a word processor may leave in a cell. */
-export const SPACES = /[\s\u00a0\u1680\u2000-\u200b\u202f\u205f\u2060\u3000\ufeff]+/g;
+export const SPACES = /[\s\u00a0\u1680\u180e\u2000-\u200d\u202f\u205f\u2060\u3000\ufeff]+/g;
+const ONLY_SPACES = /^[\s\u00a0\u1680\u180e\u2000-\u200d\u202f\u205f\u2060\u3000\ufeff]*$/;
+export const isOnlySpaces = (text: string): boolean => ONLY_SPACES.test(text);
 
 /** Plain letters and signs in single spaces, which have nothing to fold but their case. */
 const PLAIN = /^[!-~]+(?: [!-~]+)*$/;

@@ -184,14 +184,13 @@ export function livingCard(data: CardData, amount: CardAmount, values: Into): Dr
 
 const baseAt = (data: CardData): number => weightColumn(data, data.stages.length);
 
-/** The coarsest step that moves the weight by at most 2 %, and never none: BAKE_SCALEROUND in the sheet's own words. */
+/** The coarsest step that moves the weight by at most 2 %, or the weight as it is: BAKE_SCALEROUND in the sheet's own words. */
 function rounded(value: string, steps: readonly number[]): string {
   const near = steps.map((_, at) => `ROUND(${value}/@step_${at + 1};0)*@step_${at + 1}`);
-  const last = steps.length;
-  const finest = `IF(ROUND(${value}/@step_${last};0)<1;@step_${last};${near[last - 1]})`;
-  const tried = near
-    .slice(0, -1)
-    .reduceRight((other, one) => `IF(ABS(${one}-${value})<=${value}*(2/100+1/1000000000);${one};${other})`, finest);
+  const tried = near.reduceRight(
+    (other, one) => `IF(ABS(${one}-${value})<=${value}*(2/100+1/1000000000);${one};${other})`,
+    value,
+  );
   return `IF(${value}=0;0;${tried})`;
 }
 

@@ -1,5 +1,6 @@
 import { oneOf, quoted, shown } from "../base/show.ts";
 import { nearest, singularName } from "../base/words.ts";
+import type { Hint, Measured } from "./hint.ts";
 import { type NumberStyle, readNumber } from "./number.ts";
 
 /** What a cell cannot be read as, said as a predicate: `is "abc"; write a weight such as 350`. */
@@ -7,23 +8,8 @@ export type Problem = { readonly problem: string };
 export const isProblem = (read: unknown): read is Problem =>
   typeof read === "object" && read !== null && "problem" in read;
 
-/** What a reader takes, for the help texts and for tests that make arguments up. */
-export type Hint =
-  | {
-      readonly of: "number";
-      readonly what: string;
-      readonly min?: number;
-      readonly max?: number;
-      readonly above?: number;
-    }
-  | { readonly of: "word"; readonly words: readonly string[] }
-  | { readonly of: "text" | "kind" | "percent" | "any" };
-
 /** Reads one cell that is not blank. */
 export type Reader<T> = { readonly hint: Hint; readonly read: (raw: unknown) => T | Problem };
-
-export const isBlank = (raw: unknown): boolean =>
-  raw === undefined || raw === null || (typeof raw === "string" && raw.trim() === "");
 
 /** What stands in the way of reading any cell: a date, an error, a value still on its way. */
 export function trouble(raw: unknown): Problem | undefined {
@@ -53,9 +39,14 @@ export function found(raw: unknown): string {
 type Bounds = { readonly min?: number; readonly max?: number; readonly above?: number };
 
 /** `what` names the quantity with an example: "a weight such as 350". */
-export function number<T extends number>(what: string, bounds: Bounds = {}, style: NumberStyle = {}): Reader<T> {
+export function number<T extends number>(
+  what: string,
+  bounds: Bounds = {},
+  style: NumberStyle = {},
+  measured: Measured = {},
+): Reader<T> {
   return {
-    hint: { of: "number", what, ...bounds },
+    hint: { of: "number", what, ...bounds, ...measured },
     read: (raw) => {
       const stuck = trouble(raw);
       if (stuck) return stuck;
@@ -76,13 +67,21 @@ export function number<T extends number>(what: string, bounds: Bounds = {}, styl
   };
 }
 
-/** The unit in "500 g", "22°C" or "17 loaves". */
+const MEASURES =
+  /^(?:m?g|gr|gram(?:me)?s?|kg|kilo(?:gram)?s?|oz|ounces?|lbs?|pounds?|[mcd]?l|[a-z]*lit(?:re|er)s?|cups?|pints?|quarts?|gallons?|fl oz|t(?:b?sp|easpoons?|ablespoons?)|[mc]?m[²³]?|inch(?:es)?|in|f(?:ee|oo)?t|°? ?[cf]|celsius|fahrenheit|h|hrs?|hours?|min(?:utes?|s)?|s|days?)$/i;
+
+/** What is counted in "17 loaves". */
 function unitBeside(raw: string, style: NumberStyle): string | undefined {
   if (raw.length > 60) return undefined;
   const [, amount = "", unit] = /^(.*\d)\s*([a-z°][a-z°/³² ]*)\.?$/i.exec(raw.trim()) ?? [];
   // "7oo" is a slip of the finger, not seven of anything.
-  return "problem" in readNumber(amount, style) || /^o+$/i.test(unit ?? "") ? undefined : unit;
+  // Without a unit of measure the number could be another amount.
+  const isMeasure = MEASURES.test(unit ?? "");
+  return isMeasure || "problem" in readNumber(amount, style) || /^o+$/i.test(unit ?? "") ? undefined : unit;
 }
+
+/** Where a share may be large, 1.25 is as likely 125 % as 1.25 %, and neither is advised. */
+const mayBeMore = (value: number, max: number): boolean => value < 2 && max >= 0.5;
 
 function within(value: number, bounds: Bounds, style: NumberStyle, what: string): Problem | undefined {
   const { min = -Infinity, above = -Infinity, max = Infinity } = bounds;
@@ -90,7 +89,7 @@ function within(value: number, bounds: Bounds, style: NumberStyle, what: string)
   if (value < min) return { problem: `is ${shown(value, 4)}; it cannot be below ${shown(min)}` };
   if (value <= above) return { problem: `is ${shown(value, 4)}; it must be above ${shown(above)}` };
   if (value <= max) return undefined;
-  if (style.percent && value / 100 <= max) {
+  if (style.percent && !mayBeMore(value, max) && value / 100 <= max) {
     return {
       problem: `is ${shown(value, 4)}, which is ${shown(value * 100)} %; write ${shown(value, 4)}% or ${shown(value / 100, 6)}`,
     };

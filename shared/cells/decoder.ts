@@ -2,7 +2,8 @@
 
 import { type Fault, fault } from "../base/refusal.ts";
 import { oneOf } from "../base/show.ts";
-import { type Hint, isBlank, isProblem, type Reader } from "./cell.ts";
+import { isProblem, type Reader } from "./cell.ts";
+import { type Hint, isBlank } from "./hint.ts";
 
 /** How an argument arrives: one cell, a column that lines up with the other columns, a list of its own, or a table. */
 export type Shape = "cell" | "column" | "list" | "either" | "table";

@@ -6,8 +6,10 @@ import { number, word } from "./cell.ts";
 const MOST = 1e9;
 
 /** Weights of one question share one unit, so that only their proportion matters. */
-export const someWeight = <T extends number>() => number<T>("a weight such as 350", { min: 0, max: MOST });
-export const weightAboveZero = <T extends number>() => number<T>("a weight such as 350", { above: 0, max: MOST });
+export const someWeight = <T extends number>(group = "") =>
+  number<T>("a weight such as 350", { min: 0, max: MOST }, {}, { measure: "weight", group });
+export const weightAboveZero = <T extends number>() =>
+  number<T>("a weight such as 350", { above: 0, max: MOST }, {}, { measure: "weight" });
 export const count = <T extends number>(what = "a number of pieces such as 48") =>
   number<T>(what, { min: 0, max: MOST }, { threeDecimals: true });
 
@@ -22,15 +24,19 @@ export const priceCell = () => number<number>("a price such as 4.90", { min: 0, 
 export const hydration = () => number<Ratio>("a hydration such as 65% (0.65)", { min: 0, max: 5 }, { percent: true });
 
 /** −40 to 250 covers what a bakery measures in either unit. */
-export const degrees = <T extends number>() => number<T>("a temperature such as 24", { min: -40, max: 250 });
+export const degrees = <T extends number>() =>
+  number<T>("a temperature such as 24", { min: -40, max: 250 }, {}, { measure: "degrees" });
 /** A water temperature that was worked out: far below freezing it stands for ice, far above boiling for a mistake. */
-export const workedOutDegrees = <T extends number>() => number<T>("a temperature such as 24", { min: -200, max: 500 });
+export const workedOutDegrees = <T extends number>() =>
+  number<T>("a temperature such as 24", { min: -200, max: 500 }, {}, { measure: "degrees" });
 /** A friction factor is a difference, at times below 0. */
 export const factor = <T extends number>() => number<T>("a friction factor such as 14", { min: -150, max: 150 });
-export const minutesOf = <T extends number>() => number<T>("minutes such as 8", { min: 0, max: 120 });
+export const minutesOf = <T extends number>() =>
+  number<T>("minutes such as 8", { min: 0, max: 120 }, {}, { measure: "minutes" });
 
 export const weightUnit = () => word(WEIGHT_UNITS);
 export const lengthUnit = () => word(LENGTH_UNITS);
 export const temperatureUnit = () => word(TEMPERATURE_UNITS);
 /** What a tin holds. */
-export const capacityCell = () => number<CubicCentimetres>("a capacity in cm³ such as 1900", { above: 0, max: 1e9 });
+export const capacityCell = () =>
+  number<CubicCentimetres>("a capacity in cm³ such as 1900", { above: 0, max: 1e9 }, {}, { measure: "capacity" });

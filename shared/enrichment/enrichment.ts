@@ -1,4 +1,5 @@
 import { refuse } from "../base/refusal.ts";
+import { atMost } from "../base/scaling.ts";
 import { quoted, shownShare, shownWeight } from "../base/show.ts";
 import { type Ratio, ratio, type Weight, weight } from "../base/units.ts";
 import { allFlour } from "../formula/formula.ts";
@@ -155,6 +156,9 @@ export type Kept = keyof typeof KEPT;
 /** Below this share of its weight an ingredient has none of a part worth exchanging (common practice, no source). */
 const NONE = 0.01;
 
+/** No one weighs more than this times what is replaced (common practice, no source). */
+const MOST_TIMES = 3;
+
 /** The weight of another ingredient that keeps a part of this one, and the plain water that balances the two. */
 export function swap(
   amount: Weight,
@@ -166,7 +170,14 @@ export function swap(
   const old = sideOf(from, "from", kept, larder);
   const other = sideOf(to, "to", kept, larder);
   const needed = (amount * old.share) / other.share;
-  return { weight: weight(needed), water: weight(amount * old.water - needed * other.water) };
+  const water = amount * old.water - needed * other.water;
+  if (!atMost(needed, MOST_TIMES * amount)) {
+    refuse(
+      `is ${quoted(to)}, of which ${shownWeight(needed)} would replace ${shownWeight(amount)}, more than ${MOST_TIMES} times as much; keep a part that both are rich in`,
+      "to",
+    );
+  }
+  return { weight: weight(needed), water: weight(water) };
 }
 
 function sideOf(name: string, argument: string, kept: Kept, larder: Larder): { water: number; share: number } {

@@ -102,9 +102,28 @@ const MOST_AS_RATIO: Readonly<Partial<Record<Kind["word"], number>>> = {
   sugar: 5,
   egg: 5,
   dairy: 5,
+  fruit: 5,
 };
 const MOST_OF_ANY = 40;
-const LEAST_SALT_TYPED_PLAIN = 0.1;
+/** A dough that yeast or a preferment raises has no row but its flour and preferment above 200 %. */
+const MOST_LEAVENED = 2;
+
+/**
+ * The least a row of a plain column may be before it reads as a share: nobody weighs less of it. Without yeast it may be a
+ * cake, in which fat, sugar, egg and fruit reach five times the flour; there a lesser figure can be read both ways.
+ */
+const LEAST_AS_PLAIN: Readonly<Partial<Record<Kind["word"], number>>> = {
+  salt: 0.1,
+  yeast: 0.05,
+  water: 5,
+  fat: 1,
+  sugar: 1,
+  egg: 1,
+  dairy: 1,
+  grain: 1,
+  fruit: 1,
+};
+const LEAST_IN_CAKE: typeof LEAST_AS_PLAIN = { fat: 5, sugar: 5, egg: 5, fruit: 5 };
 
 /** Rows that can't have been written in this style. */
 export function misfits(cells: Cells, kinds: Kinds, style: Style, argument: string): Fault[] {
@@ -114,11 +133,18 @@ export function misfits(cells: Cells, kinds: Kinds, style: Style, argument: stri
       ? []
       : [{ value: cell.value, kind, row: row + 1 }];
   });
-  const wrong =
-    style === "ratio"
-      ? rows.filter(({ value, kind }) => value > (MOST_AS_RATIO[kind.word] ?? MOST_OF_ANY))
-      : rows.filter(({ value, kind }) => kind.word === "salt" && value > 0 && value < LEAST_SALT_TYPED_PLAIN);
-  const small = rows.filter(({ value }) => value > 0);
+  const leavened = cells.some(
+    (cell, row) => cell !== null && (kinds[row]?.word === "yeast" || isPreferment(kinds[row] ?? null)),
+  );
+  const most = ({ word }: Kind) => {
+    const bound = MOST_AS_RATIO[word] ?? MOST_OF_ANY;
+    return leavened && word !== "preferment" ? Math.min(bound, MOST_LEAVENED) : bound;
+  };
+  const least = ({ word }: Kind) => (leavened ? undefined : LEAST_IN_CAKE[word]) ?? LEAST_AS_PLAIN[word] ?? 0;
+  const wrong = rows.filter(({ value, kind }) =>
+    style === "ratio" ? value > most(kind) : value > 0 && value < least(kind),
+  );
+  const small = rows.filter(({ value, kind }) => value > 0 && kind.word !== "other");
   const allSmall =
     style === "plain" && small.every(({ value }) => value < 1) && small.some(({ kind }) => kind.word !== "yeast");
   return (allSmall ? small : wrong).map(({ value, row }) => fault(bothWays(value, style), argument, row));
@@ -128,5 +154,5 @@ function bothWays(value: number, style: Style): string {
   const v = shown(value, 4);
   return style === "ratio"
     ? `is ${v}, which beside flour of 1 (100%) is ${shown(value * 100)} %; write ${v}% (${shown(value / 100, 6)}), or type every row plain with the flour as 100`
-    : `is ${v}, which beside flour of 100 is ${v} %; write ${shown(value * 100, 4)}, or every row as a share with the flour as 100% (1)`;
+    : `is ${v}, which beside flour of 100 is ${v} %; write ${shown(value * 100, 4)}, or ${v}% if that is meant, or every row as a share with the flour as 100% (1)`;
 }

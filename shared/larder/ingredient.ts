@@ -1,7 +1,8 @@
 import { refuse } from "../base/refusal.ts";
 import type { Ratio } from "../base/units.ts";
 import { folded, singularName } from "../base/words.ts";
-import { isBlank, isProblem, number, type Reader, text, trouble, word } from "../cells/cell.ts";
+import { isProblem, number, type Reader, text, trouble, word } from "../cells/cell.ts";
+import { isBlank } from "../cells/hint.ts";
 import { priceCell } from "../cells/readers.ts";
 import type { BuiltIn, Part } from "./built-in-larder.ts";
 import { KIND_WORDS, type KindWord, PREFERMENT_WORDS } from "./kind-words.ts";

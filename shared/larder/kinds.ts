@@ -31,11 +31,16 @@ const plain = (word: KindWord): Kind => ({
 });
 const PLAIN: ReadonlyMap<string, Kind> = new Map(KIND_WORDS.map((word) => [word, plain(word)]));
 
+/** What a row without a kind is where the answer does not depend on which rows are flour. */
+export const OTHER = plain("other");
+
 /** A preferment whose flour is this share of its weight; the rest is water. */
 const preferment = (flour: number): Kind => ({ word: "preferment", flour: ratio(flour), water: ratio(1 - flour) });
 
 const MOST_HYDRATION = 5;
-const PREFERMENT = new RegExp(`^(${PREFERMENT_WORDS.join("|")})s?\\b(.*)$`);
+const PREFERMENT = new RegExp(`^(${PREFERMENT_WORDS.join("|")})s?(?![a-z])(.*)$`);
+/** "100% levain" says its hydration first. */
+const HYDRATION_FIRST = new RegExp(`^(\\d[\\d.,]* ?%) ?(${PREFERMENT_WORDS.join("|")})s?$`);
 
 /** A kind as it was typed. The kind of a row without an amount is never read, so an unreadable one waits for its row. */
 export type KindCell = Kind | { readonly unread: string };
@@ -57,7 +62,10 @@ function readKind(raw: unknown): Kind | Problem {
   const word = singularName(raw);
   const known = PLAIN.get(word);
   if (known) return known;
-  const named = PREFERMENT.exec(folded(raw));
+  const bareWords = withoutMarks(raw);
+  const first = HYDRATION_FIRST.exec(bareWords);
+  if (first) return fromHydration(first[2] ?? "", first[1] ?? "", raw);
+  const named = PREFERMENT.exec(bareWords);
   if (named) return fromHydration(named[1] ?? "", (named[2] ?? "").trim(), raw);
   const bare = readNumber(raw, { percent: true });
   if (!("problem" in bare) && !bare.marked) return fromShare(bare.value);
@@ -66,6 +74,14 @@ function readKind(raw: unknown): Kind | Problem {
     problem: `is ${quoted(raw)}; ${near.length > 0 ? `perhaps ${oneOf(near)}? Write` : "write"} ${KINDS_IN_WORDS}`,
   };
 }
+
+/** "levain (100%)", "levain, 100 %" and "levain at 100% hydration" say the same. */
+const withoutMarks = (raw: string): string =>
+  folded(
+    folded(raw)
+      .replace(/[()[\]:;=@]|,(?!\d)|(?<!\d),|[-–—](?= )|\b(?:hydration|at)\b/g, " ")
+      .replace(/ +(?=%)/g, ""),
+  );
 
 /** The kinds someone may have had in mind: "fresh yeast" holds one, "butter" has one in the larder, "flower" is near one. */
 function meant(raw: string): readonly string[] {
@@ -105,18 +121,20 @@ type Amounts = readonly (unknown | null)[];
 
 /**
  * The kinds of the rows that have an amount, null for the rest. A row with an amount needs a kind; `names` lets a bare
- * "flour" beside a starter's name be refused.
+ * "flour" beside a starter's name be refused; `blank` stands for a kind that is missing, where the answer does not depend on it.
  */
 export function kindsOf(
   amounts: Amounts,
   kinds: readonly (KindCell | null)[],
   argument = "kinds",
   names?: readonly (string | null)[],
+  blank?: Kind,
 ) {
   const faults: Fault[] = [];
   const read = amounts.map((amount, index): Kind | null => {
     if (amount === null) return null;
     const cell = kinds[index] ?? null;
+    if (cell === null && blank !== undefined) return blank;
     if (cell === null) {
       faults.push(fault(`is blank though the row has an amount; write ${KINDS_IN_WORDS}`, argument, index + 1));
       return null;

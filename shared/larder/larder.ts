@@ -1,8 +1,9 @@
 import { CellError, type Fault, fault, refuse, refuseAll } from "../base/refusal.ts";
 import { oneOf, quoted, rowsNamed } from "../base/show.ts";
 import { nearest } from "../base/words.ts";
-import { isBlank, isProblem, trouble, word } from "../cells/cell.ts";
+import { isProblem, trouble, word } from "../cells/cell.ts";
 import { type Decoder, table } from "../cells/decoder.ts";
+import { isBlank } from "../cells/hint.ts";
 import { type BuiltIn, builtInOf, builtInRows, nameKey } from "./built-in-larder.ts";
 import { COLUMNS, type Column, type Ingredient, type OwnRow, ofBuiltIn, ofRow } from "./ingredient.ts";
 

@@ -3,8 +3,9 @@ import { atMost } from "../base/scaling.ts";
 import { oneOf, quoted, shown } from "../base/show.ts";
 import { type Weight, weight } from "../base/units.ts";
 import { nearest } from "../base/words.ts";
-import { isBlank, isProblem, text, trouble } from "../cells/cell.ts";
+import { isProblem, text, trouble } from "../cells/cell.ts";
 import { type Decoder, table } from "../cells/decoder.ts";
+import { isBlank } from "../cells/hint.ts";
 import { someWeight } from "../cells/readers.ts";
 import { nameKey } from "../larder/built-in-larder.ts";
 
@@ -18,29 +19,33 @@ export type Named = {
 
 /** A table whose last column holds weights; `names` head the columns before it. */
 export const weightTable = (names: readonly string[], isOptional: boolean): Decoder<readonly Named[]> =>
-  table({ of: "any" }, isOptional, (rows, argument, faults) => {
-    const first = rows.findIndex((row) => !row.every(isBlank));
-    const isOdd = rows.some((row) => row.length <= names.length || !row.slice(names.length + 1).every(isBlank));
-    if (isOdd) {
-      faults.push(fault(`must have ${names.length + 1} columns: ${names.join(", ")}, weight`, argument));
-      return [];
-    }
-    const reader = someWeight<Weight>();
-    return rows.flatMap((cells, index): Named[] => {
-      const raw = cells[names.length];
-      const isHeading = index === first && typeof raw === "string" && !/[\d¼-¾⅐-⅞]/.test(raw);
-      if (cells.every(isBlank) || (isHeading && !isBlank(raw) && !trouble(raw))) return [];
-      const read = <T>(value: T | { problem: string }): T | null => {
-        if (!isProblem(value)) return value;
-        faults.push(fault(value.problem, argument, index + 1));
-        return null;
-      };
-      const said = names.map((_, at) => (isBlank(cells[at]) ? null : read<string>(text().read(cells[at]))));
-      const total = said.find((name) => name !== null && /^(?:sub|grand)?[- ]?totals?\b/i.test(name.trim()));
-      if (total) faults.push(fault(`is named ${quoted(total)}; leave totals out of the range`, argument, index + 1));
-      return [{ names: said, weight: isBlank(raw) ? null : read<Weight>(reader.read(raw)), row: index + 1 }];
-    });
-  });
+  table(
+    { of: "any", measure: "weight", at: names.length, group: names.length > 1 ? "formulas" : "" },
+    isOptional,
+    (rows, argument, faults) => {
+      const first = rows.findIndex((row) => !row.every(isBlank));
+      const isOdd = rows.some((row) => row.length <= names.length || !row.slice(names.length + 1).every(isBlank));
+      if (isOdd) {
+        faults.push(fault(`must have ${names.length + 1} columns: ${names.join(", ")}, weight`, argument));
+        return [];
+      }
+      const reader = someWeight<Weight>();
+      return rows.flatMap((cells, index): Named[] => {
+        const raw = cells[names.length];
+        const isHeading = index === first && typeof raw === "string" && !/[\d¼-¾⅐-⅞]/.test(raw);
+        if (cells.every(isBlank) || (isHeading && !isBlank(raw) && !trouble(raw))) return [];
+        const read = <T>(value: T | { problem: string }): T | null => {
+          if (!isProblem(value)) return value;
+          faults.push(fault(value.problem, argument, index + 1));
+          return null;
+        };
+        const said = names.map((_, at) => (isBlank(cells[at]) ? null : read<string>(text().read(cells[at]))));
+        const total = said.find((name) => name !== null && /^(?:sub|grand)?[- ]?totals?\b/i.test(name.trim()));
+        if (total) faults.push(fault(`is named ${quoted(total)}; leave totals out of the range`, argument, index + 1));
+        return [{ names: said, weight: isBlank(raw) ? null : read<Weight>(reader.read(raw)), row: index + 1 }];
+      });
+    },
+  );
 
 type Product = {
   readonly name: string;

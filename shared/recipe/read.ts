@@ -3,7 +3,7 @@
 import { CellError, type Fault } from "../base/refusal.ts";
 import { shown } from "../base/show.ts";
 import type { CupSystem } from "../base/volumes.ts";
-import { isBlank } from "../cells/cell.ts";
+import { isBlank } from "../cells/hint.ts";
 import type { Ingredient } from "../larder/ingredient.ts";
 import { findIngredient, type Larder, larder } from "../larder/larder.ts";
 import { aboutLine, isMethodHeading } from "./asides.ts";

@@ -1,12 +1,15 @@
 import { refuse } from "../base/refusal.ts";
+import { atMost } from "../base/scaling.ts";
 import { quoted, shown } from "../base/show.ts";
 import { fromGrams, type Grams, gramsIn } from "../base/units.ts";
 import type { CupSystem } from "../base/volumes.ts";
 import type { Ingredient } from "../larder/ingredient.ts";
 import { volumeWeight } from "../larder/ingredient-measures.ts";
 
-/** The nearest set of spoons may miss the weight by this much without a word. */
+/** A set of spoons is near enough when it misses the weight by this much. */
 const NEAR = 0.02;
+/** By how many percent it is off is said above this. */
+const SAID_ABOVE = 1;
 
 /** A way to measure: whole measures and a fraction of one, and how often something is filled. */
 type Filling = { readonly value: number; readonly says: string; readonly fills: number };
@@ -94,15 +97,15 @@ function told(sets: readonly Set[], weight: number): string {
     near.length > 0 ? better : (one, other) => miss(one) - miss(other),
   );
   if (best === undefined) return refuse("is too small for a spoon", "grams");
-  if (near.length > 0) return best.says;
   const error = (best.grams / weight - 1) * 100;
+  if (atMost(Math.abs(error), SAID_ABOVE)) return best.says;
   return `${best.says} (${error > 0 ? "+" : "-"}${shown(Math.abs(error), Math.abs(error) < 10 ? 1 : 0)} %)`;
 }
 
-/** A weight in pounds and ounces, in the coarsest fraction of an ounce that comes within 2 %. */
+/** A weight in pounds and ounces, in whole, half or quarter ounces, the coarsest that comes within 2 %. */
 export function inPoundsAndOunces(weight: Grams): string {
   if (weight === 0) return "0 oz";
-  const sets = [1, 2, 4, 8].map((parts): Set => {
+  const sets = [1, 2, 4].map((parts): Set => {
     const ounces = Math.max(1, Math.round(fromGrams(weight, "oz") * parts)) / parts;
     const pounds = Math.floor(ounces / 16);
     const [whole, rest] = [Math.floor(ounces - pounds * 16), (ounces % 1) as number];

@@ -10,6 +10,9 @@ export type Guide = readonly [low: number, usual: number, high: number];
 
 type DoughKind = { readonly guide: Guide; readonly also: readonly string[]; readonly batter?: true };
 
+/** Batter at half, seven twelfths and two thirds of the brim, at about 1 g/cm³ (common practice, no source). */
+const RING_OR_TUBE: Guide = [0.5, 0.58, 0.67];
+
 /**
  * Bread: the inverse of cm³ per gram from published tins and doughs (US Army master recipe cards D00900 and D01000, AACC
  * methods 10-10.03 and 10-11.01, tutti-sandwiches.fr for the lidded tin, The Fresh Loaf node/22023 for dense rye, baking
@@ -32,6 +35,7 @@ const GUIDE = {
   "pound cake": { guide: [0.47, 0.55, 0.6], also: ["pound", "quick bread"], batter: true },
   muffin: { guide: [0.47, 0.55, 0.6], also: [], batter: true },
   sponge: { guide: [0.22, 0.26, 0.31], also: ["foam cake", "genoise", "sponge cake"], batter: true },
+  "ring cake": { guide: RING_OR_TUBE, also: ["ring", "tube", "ring tin", "tube tin", "tube cake"], batter: true },
   brownie: { guide: [0.53, 0.61, 0.68], also: [], batter: true },
 } as const satisfies Readonly<Record<string, DoughKind>>;
 
@@ -88,7 +92,7 @@ export function tinNote(dough: Grams, capacity: CubicCentimetres, kind: TinDough
   }
   const inUnit = (guide: number) => fromGrams(grams(guide * capacity), unit);
   const usualWeight = `usual here is ${weighed(inUnit(usual), unit)} (${weighed(inUnit(low), unit)} to ${weighed(inUnit(high), unit)})`;
-  const place = `Fill ${shown(fill, 2)} g/cm³`;
+  const place = `Fill ${shown(fill, fillDigits(fill, [low, usual, high]))} g/cm³`;
   const range = `${shown(low, 2)} to ${shown(high, 2)}`;
   return {
     // One text, not a tree of its parts: a column of them is held until the last row is done.
@@ -99,20 +103,27 @@ export function tinNote(dough: Grams, capacity: CubicCentimetres, kind: TinDough
   };
 }
 
-/** The guide is no sharper than this: half a hundredth of g/cm³ counts as on it. */
-const GUIDE_STEP = 0.005;
+/** So many places that a fill beyond the guide does not read as its limit. */
+function fillDigits(fill: number, [low, , high]: Guide): number {
+  const limit = fill > high ? high : low;
+  if (atMost(fill, high) && atMost(low, fill)) return 2;
+  return [2, 3, 4, 5, 6].find((digits) => shown(fill, digits) !== shown(limit, digits)) ?? 8;
+}
+
+/** A fill is told to a hundredth of g/cm³, and so near the usual one it is called usual. */
+const NEAR_USUAL = 0.005;
 
 function judged(fill: number, [low, usual, high]: Guide, kind: TinDoughKind, range: string): string {
   const batter = "batter" in GUIDE[kind];
-  if (!atMost(fill, high + GUIDE_STEP)) {
+  if (!atMost(fill, high)) {
     const risk = batter
       ? "it may run over the rim and sink"
       : "expect a dense, under-proofed loaf, or dough over the rim";
     return `, above the guide for ${kind} (${range}): ${risk}`;
   }
-  if (!atMost(low - GUIDE_STEP, fill))
+  if (!atMost(low, fill))
     return `, below the guide for ${kind} (${range}): expect a low ${batter ? "cake that dries out" : "loaf that does not fill the tin"}`;
-  if (atMost(Math.abs(fill - usual), GUIDE_STEP)) return `, the usual one for ${kind} (${range})`;
+  if (atMost(Math.abs(fill - usual), NEAR_USUAL)) return `, the usual one for ${kind} (${range})`;
   return `, within the guide for ${kind} (${range}), ${fill > usual ? "on the full side" : "on the light side"}`;
 }
 

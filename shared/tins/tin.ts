@@ -40,6 +40,9 @@ export const TIN_SIZES: Readonly<Record<TinShape, Sizes>> = {
 /** Density of water at 20 °C, g/cm³ (CIPM formula, Metrologia 38 (2001) 301: 0.998207). */
 const WATER_DENSITY = 0.998207;
 
+/** The smallest tins hold some 20 ml; less is most likely kilograms. */
+const LEAST_WATER = 20;
+
 type Given = readonly (number | null)[];
 
 /** Sizes by their place, checked: nothing needed is blank, extras come together, nothing is left over. */
@@ -116,6 +119,8 @@ function capacity(shape: TinShape, many: number, a: number, b: number, c: number
     case "polygon":
       return polygonArea(a, b) * c;
     case "water":
+      if (a < LEAST_WATER)
+        refuse(`have ${shown(a)} g of water, less than any tin holds; for kilograms enter "${shown(a)} kg"`, "sizes");
       return a / WATER_DENSITY;
   }
 }

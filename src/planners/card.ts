@@ -52,12 +52,12 @@ export function cardData(sheet: FormulaSheet, dated: string): CardData {
 
 type Rows = FormulaSheet["rows"];
 
-/** The scale's steps, the coarsest first; one alone is followed by its tenth, hundredth and thousandth, as on the sheet. */
+/** The scale's steps, the coarsest first, as on the sheet; where nobody named one, grams and what is finer. */
 function scaleSteps(sheet: FormulaSheet): number[] {
   const typed = [sheet.number("step_coarse"), sheet.number("step_fine")].filter((one) => one !== null && one > 0);
   const steps = [...new Set(typed as number[])].sort((a, b) => b - a);
-  const [only = sheet.options.weight === "g" ? 1 : 0.1] = steps;
-  return steps.length > 1 ? steps : [1, 10, 100, 1000].map((parts) => only / parts);
+  const whole = sheet.options.weight === "g" ? 1 : 0.1;
+  return steps.length > 0 ? steps : [1, 10, 100, 1000].map((parts) => whole / parts);
 }
 
 function eggsOf(sheet: FormulaSheet, rows: Rows): CardData["eggs"] {

@@ -8,22 +8,19 @@ export type Figure = { readonly says: string; readonly name: string; readonly fo
 /** A binary number's dust: 1e-9, as everywhere. */
 export const DUST = "(1+1/1000000000)";
 
-/** Two steps as typed; of one alone a tenth, a hundredth and a thousandth follow. */
-export const STEP_FIGURES: readonly Figure[] = [1, 2, 3, 4].map((place): Figure => {
-  const both = place === 1 ? "MAX(@step_coarse;@step_fine)" : "MIN(@step_coarse;@step_fine)";
-  const finer = place === 1 ? both : `@step_1/${10 ** (place - 1)}`;
-  return {
+/** The coarse and the fine step, whichever way round they are typed; one alone is both. */
+export const STEP_FIGURES: readonly Figure[] = [1, 2].map(
+  (place): Figure => ({
     says: `Step ${place}`,
     name: `step_${place}`,
-    formula: `=IF(COUNT(@step_coarse;@step_fine)=0;"";IF(MIN(@step_coarse;@step_fine)<=0;"";IF(COUNT(@step_coarse;@step_fine)=2;${both};${finer})))`,
-  };
-});
+    formula: `=IF(COUNT(@step_coarse;@step_fine)=0;"";IF(MIN(@step_coarse;@step_fine)<=0;"";${place === 1 ? "MAX" : "MIN"}(@step_coarse;@step_fine)))`,
+  }),
+);
 
-/** A column's weights on the scale's steps: the coarsest that moves a weight by no more than 2 %, at worst one finest step. */
+/** A column's weights on the scale's steps: the coarsest that moves a weight by no more than 2 %; where neither does, the weight as it is. */
 export function plainSteps(exact: string, filled: string): string {
   const rounded = (place: number) => `ROUND(ROUND(${exact}/@step_${place};9);0)*@step_${place}`;
   const step = (place: number, finer: string) =>
     `IF((${rounded(place)}>0)*(ABS(${rounded(place)}-${exact})<=${exact}/50*${DUST})=1;${rounded(place)};${finer})`;
-  const last = `IF(ROUND(${exact}/@step_4;9)<1;@step_4;${rounded(4)})`;
-  return `=ARRAYFORMULA(IF(${filled}*COUNT(@step_1)=0;"";IF(${exact}=0;0;${step(1, step(2, step(3, last)))})))`;
+  return `=ARRAYFORMULA(IF(${filled}*COUNT(@step_1)=0;"";IF(${exact}=0;0;${step(1, step(2, exact))})))`;
 }

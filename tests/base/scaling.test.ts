@@ -41,9 +41,9 @@ test("blank rows stay blank", () => {
 
 test("a scale's steps are tried from the coarsest, in whatever order they are typed", () => {
   for (const steps of [down(5, 1, 0.1), down(0.1, 1, 5), down(1, 5, 0.1)])
-    expectCells(column("BAKE_SCALEROUND", down(104, 12.34, 0.31), steps), [105, 12.3, 0.3]);
-  // At worst one finest step, which no weight is rounded below.
-  expectCells(column("BAKE_SCALEROUND", down(0.01, 0.14), down(5, 0.1)), [0.1, 0.1]);
+    expectCells(column("BAKE_SCALEROUND", down(104, 12.34, 0.31), steps), [105, 12.3, 0.31]);
+  // What the finest step would move too far is left as it is: no scale here shows it.
+  expectCells(column("BAKE_SCALEROUND", down(0.01, 0.14, 0.099), down(5, 0.1)), [0.01, 0.14, 0.1]);
 });
 
 describe("what the stock allows", () => {

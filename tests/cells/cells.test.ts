@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Fault } from "../../shared/base/refusal.ts";
-import { isBlank, isProblem, number, type Reader, text, word } from "../../shared/cells/cell.ts";
+import { isProblem, number, type Reader, text, word } from "../../shared/cells/cell.ts";
+import { isBlank } from "../../shared/cells/hint.ts";
 import {
   cell,
   column,

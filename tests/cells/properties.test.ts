@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { CellError } from "../../shared/base/refusal.ts";
-import type { Hint } from "../../shared/cells/cell.ts";
+import type { Hint } from "../../shared/cells/hint.ts";
 import type { Decoder } from "../../shared/cells/decoder.ts";
 import { KIND_WORDS } from "../../shared/larder/kind-words.ts";
 import { call } from "../../src/functions/call.ts";

@@ -104,7 +104,7 @@ describe("a row that was typed the other way", () => {
   });
   test("beside flour of 100 salt below 0.1 is refused, nothing or a tenth is not", () => {
     expect(refused(["water", "salt"], 100, 65, 0.02)).toBe(
-      "BAKE_WEIGHTS: percents row 3 is 0.02, which beside flour of 100 is 0.02 %; write 2, or every row as a share with the flour as 100% (1).",
+      "BAKE_WEIGHTS: percents row 3 is 0.02, which beside flour of 100 is 0.02 %; write 2, or 0.02% if that is meant, or every row as a share with the flour as 100% (1).",
     );
     expect(refused(["water", "salt"], 100, 65, 0.099)).toMatch(/row 3 is 0\.099/);
     expectCells(flour(["water", "salt"], 100, 65, 0.1), [1000, 650, 1]);
@@ -114,7 +114,7 @@ describe("a row that was typed the other way", () => {
   });
   test("beside flour of 100 not all the others are below 1, unless yeast is all there is", () => {
     expect(refused(["water", "fat", "salt"], 100, 0.65, 0, 0.2)).toBe(
-      "BAKE_WEIGHTS: percents row 2 is 0.65, which beside flour of 100 is 0.65 %; write 65, or every row as a share with the flour as 100% (1); percents row 4 is 0.2, which beside flour of 100 is 0.2 %; write 20, or every row as a share with the flour as 100% (1).",
+      "BAKE_WEIGHTS: percents row 2 is 0.65, which beside flour of 100 is 0.65 %; write 65, or 0.65% if that is meant, or every row as a share with the flour as 100% (1); percents row 4 is 0.2, which beside flour of 100 is 0.2 %; write 20, or 0.2% if that is meant, or every row as a share with the flour as 100% (1).",
     );
     expectCells(flour(["fat", "yeast"], 100, 0, 0.5), [1000, 0, 5]);
     expect(refused(["fat", "yeast"], 100, 0.5, 0.5)).toMatch(/row 2 is 0\.5.*row 3 is 0\.5/);

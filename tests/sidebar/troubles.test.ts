@@ -60,7 +60,7 @@ describe("what is in the way is said", () => {
     [
       "salt that is a share in a plain column",
       (d) => (d.rows[2] = { ingredient: "Salt", kind: "salt", percent: "0.02", weighed: "" }),
-      "percent/2: The percentage of row 3 is 0.02, which beside flour of 100 is 0.02 %; write 2, or every row as a share with the flour as 100% (1).",
+      "percent/2: The percentage of row 3 is 0.02, which beside flour of 100 is 0.02 %; write 2, or 0.02% if that is meant, or every row as a share with the flour as 100% (1).",
     ],
     [
       "tins without a tin",

@@ -140,17 +140,19 @@ describe("a fill", () => {
   const note = (grams: number, kind = "lidded white") => (run("BAKE_TINNOTE", grams, 1000, kind) as string[][])[0]?.[0];
   const usual = "; usual here is 340 g (300 g to 370 g).";
   const lidded = "the guide for lidded white (0.3 to 0.37)";
-  // Half a hundredth counts as on the guide: 0.30, 0.34 and 0.37.
+  // The exact fill is compared, and told with as many places as keep it from reading as the limit.
   test.each([
     [376, `Fill 0.38 g/cm³, above ${lidded}: expect a dense, under-proofed loaf, or dough over the rim${usual}`],
-    [375, `Fill 0.38 g/cm³, within ${lidded}, on the full side${usual}`],
+    [370.4, `Fill 0.3704 g/cm³, above ${lidded}: expect a dense, under-proofed loaf, or dough over the rim${usual}`],
+    [370, `Fill 0.37 g/cm³, within ${lidded}, on the full side${usual}`],
     [368, `Fill 0.37 g/cm³, within ${lidded}, on the full side${usual}`],
     [346, `Fill 0.35 g/cm³, within ${lidded}, on the full side${usual}`],
     [345, `Fill 0.35 g/cm³, the usual one for lidded white (0.3 to 0.37)${usual}`],
     [335, `Fill 0.34 g/cm³, the usual one for lidded white (0.3 to 0.37)${usual}`],
     [334, `Fill 0.33 g/cm³, within ${lidded}, on the light side${usual}`],
     [302, `Fill 0.3 g/cm³, within ${lidded}, on the light side${usual}`],
-    [295, `Fill 0.3 g/cm³, within ${lidded}, on the light side${usual}`],
+    [300, `Fill 0.3 g/cm³, within ${lidded}, on the light side${usual}`],
+    [299, `Fill 0.299 g/cm³, below ${lidded}: expect a low loaf that does not fill the tin${usual}`],
     [294, `Fill 0.29 g/cm³, below ${lidded}: expect a low loaf that does not fill the tin${usual}`],
   ])("%d g in a litre", (grams, says) => expect(note(grams)).toBe(says));
   test("batters run over or dry out", () => {

@@ -12,7 +12,14 @@ export const WEIGHTLIMITS = define({
     "Average-weight rule of the EU and the UK: the average to hold, the tolerance and the absolute limit; check your local rule.",
   args: {
     weight: {
-      is: cell(number<Grams>("a weight in grams such as 400", { min: LEAST_NOMINAL, max: MOST_NOMINAL })),
+      is: cell(
+        number<Grams>(
+          "a weight in grams such as 400",
+          { min: LEAST_NOMINAL, max: MOST_NOMINAL },
+          {},
+          { measure: "grams" },
+        ),
+      ),
       says: "The weight on the label, in grams, from 5 to 10000.",
     },
     law: {

@@ -1,6 +1,7 @@
 import type { Weight } from "../../../shared/base/units.ts";
-import { isBlank, text, word } from "../../../shared/cells/cell.ts";
+import { text, word } from "../../../shared/cells/cell.ts";
 import { cell, column, type Decoder, list, optionalColumn, toGrid } from "../../../shared/cells/decoder.ts";
+import { isBlank } from "../../../shared/cells/hint.ts";
 import { someWeight } from "../../../shared/cells/readers.ts";
 import { ASKED, type Asked, contents, kindsGiven, totals } from "../../../shared/enrichment/enrichment.ts";
 import { kind } from "../../../shared/larder/kinds.ts";

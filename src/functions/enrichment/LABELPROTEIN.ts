@@ -11,7 +11,10 @@ export const LABELPROTEIN = define({
   args: {
     protein: { is: cell(labelFigure()), says: "Grams of protein as the label prints them." },
     serving: {
-      is: optional(number<Grams>("a serving in grams such as 30", { above: 0, max: 1000 }), null),
+      is: optional(
+        number<Grams>("a serving in grams such as 30", { above: 0, max: 1000 }, {}, { measure: "grams" }),
+        null,
+      ),
       says: "(optional) Grams in a serving; needed for a US label, blank or 100 for an EU or UK one.",
     },
     law: { is: optional(word(LABEL_LAWS), "US"), says: '(optional) "US" (default), "EU" or "UK".' },

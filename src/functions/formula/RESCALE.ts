@@ -5,6 +5,9 @@ import { someWeight } from "../../../shared/cells/readers.ts";
 import { sum } from "../../../shared/formula/formula.ts";
 import { define, down } from "../define.ts";
 
+/** What is wanted and what there is now are in one unit, whatever the weights are in: pieces, say. */
+const comparedWithFrom = () => someWeight<Weight>("from");
+
 export const RESCALE = define({
   name: "BAKE_RESCALE",
   family: "Formula",
@@ -12,11 +15,11 @@ export const RESCALE = define({
   args: {
     weights: { is: column(someWeight<Weight>()), says: "The weights, all in one unit." },
     target: {
-      is: cell(someWeight<Weight>()),
+      is: cell(comparedWithFrom()),
       says: "What it shall become: a new sum of the weights, or a new figure of what from holds.",
     },
     from: {
-      is: optionalList(someWeight<Weight>()),
+      is: optionalList(comparedWithFrom()),
       says: "(optional) What it is now: one cell, or cells that are added up; without it the sum of the weights.",
     },
   },
@@ -33,8 +36,18 @@ export const RESCALE = define({
       source:
         "cocoandme.com, cake pan sizes: 10 × 3 inches from 8 × 2, (25 × 3) ÷ (16 × 2) = 2.344 times; here 75 from 48",
     },
+    {
+      call: [down("1 kg", "1 lb 6 oz"), 96, 48],
+      gives: down(2000, 1247.3790175),
+      source: "NIST SP 811: 22 oz of 28.349523125 g; twice as many pieces, in grams",
+    },
   ],
   refusals: [
+    {
+      call: [down("1 kg", 600), "2 kg"],
+      because:
+        'BAKE_RESCALE: weights row 2 is 600 without a unit beside weights that carry theirs; enter its unit too, such as "600 g" if it is grams.',
+    },
     { call: [down(10, 6), 5, 0], because: "BAKE_RESCALE: from adds up to 0, and nothing can be scaled from 0." },
     { call: [down(10, 6), ""], because: "BAKE_RESCALE: target is blank; write a weight such as 350." },
   ],

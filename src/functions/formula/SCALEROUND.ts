@@ -9,11 +9,12 @@ import { define, down } from "../define.ts";
 export const SCALEROUND = define({
   name: "BAKE_SCALEROUND",
   family: "Formula",
-  summary: "Weights on the steps the shop's scales can show, each on the coarsest step that is near enough.",
+  summary:
+    "Weights on the steps the shop's scales can show, each on the coarsest step that is near enough; else left as it is.",
   args: {
     weights: { is: column(someWeight<Weight>()), says: "The weights, all in one unit." },
     step: {
-      is: list(number<number>("a step such as 5", { above: 0, max: 1e6 })),
+      is: list(number<number>("a step such as 5", { above: 0, max: 1e6 }, {}, { measure: "weight" })),
       says: "The scale's step in the same unit, or a column of several scales' steps, such as 5; 1; 0.1.",
     },
     shift: {
@@ -21,7 +22,10 @@ export const SCALEROUND = define({
       says: "(optional) How far a weight may move, as a share of itself; 2% when left out.",
     },
   },
-  returns: { shape: "column", says: "One rounded weight per row." },
+  returns: {
+    shape: "column",
+    says: "One rounded weight per row; unrounded where even the finest step would move it too far: use a finer scale.",
+  },
   examples: [
     {
       call: [down(167.47, 167.47), 5],
@@ -37,6 +41,11 @@ export const SCALEROUND = define({
       call: [down(794.7), down(100, 10, 1)],
       gives: 800,
       source: "Gisslen, Professional Baking: 794.7 g of flour for 3000 g of batter is weighed as 800 g",
+    },
+    {
+      call: [down(12.7, 500), 5],
+      gives: down(12.7, 500),
+      source: "derived: a 5 g scale would read 15, 18 % too much, so 12.7 needs a finer scale",
     },
   ],
   refusals: [

@@ -4,7 +4,7 @@ import { cell, column, optional } from "../../../shared/cells/decoder.ts";
 import { someWeight } from "../../../shared/cells/readers.ts";
 import { weightsFor } from "../../../shared/formula/formula.ts";
 import { percent, readPercents } from "../../../shared/formula/percents.ts";
-import { kind, kindsOf } from "../../../shared/larder/kinds.ts";
+import { kind, kindsOf, OTHER } from "../../../shared/larder/kinds.ts";
 import { define, down } from "../define.ts";
 
 export const WEIGHTS = define({
@@ -33,8 +33,18 @@ export const WEIGHTS = define({
       gives: down(1000, 650, 20, 2),
       source: "Microsoft KB 215203 (percent cells): 65% is stored as 0.65",
     },
+    {
+      call: [down(100, 65, 2, 0.3), down("flour", "water", "salt", ""), 1673],
+      gives: down(1000, 650, 20, 3),
+      source: "derived: 1673 of dough at 167.3 %; the weights do not depend on what the malt is",
+    },
   ],
   refusals: [
+    {
+      call: [down(100, 65, 0.3), down("flour", "water", ""), 1000, "flour"],
+      because:
+        'BAKE_WEIGHTS: kinds row 3 is blank though the row has an amount; write one of flour, water, salt, yeast, sugar, fat, egg, dairy, grain, fruit, ice, other, or a preferment with its hydration such as "levain 100%".',
+    },
     {
       call: [down(1, 65, 0.02), down("flour", "water", "salt"), 1000],
       because:
@@ -46,5 +56,9 @@ export const WEIGHTS = define({
     },
   ],
   compute: ({ percents, kinds, amount, of }) =>
-    weightsFor(readPercents(percents, kindsOf(percents, kinds)), amount, of),
+    weightsFor(
+      readPercents(percents, kindsOf(percents, kinds, "kinds", undefined, of === "dough" ? OTHER : undefined)),
+      amount,
+      of,
+    ),
 });

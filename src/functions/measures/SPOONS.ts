@@ -13,7 +13,7 @@ export const SPOONS = define({
   summary: "A weight in cups and spoons, or pounds and ounces: the fewest within 2 %, else the nearest with its error.",
   args: {
     grams: {
-      is: column(number<Grams>("grams such as 350", { min: 0, max: 1e6 })),
+      is: column(number<Grams>("grams such as 350", { min: 0, max: 1e6 }, {}, { measure: "grams" })),
       says: "Grams: one cell or a column.",
     },
     ingredient: { is: either(text()), says: "The ingredient: one cell, or a column with each row's own." },

@@ -11,7 +11,7 @@ export const TINAREA = define({
   args: {
     shape: { is: cell(word(TIN_SHAPES)), says: "box, round, ring, oval, dome, wreath or polygon." },
     sizes: {
-      is: list(number<number>("a size such as 23", { min: 0, max: 1e5 })),
+      is: list(number<number>("a size such as 23", { min: 0, max: 1e5 }, {}, { measure: "size" })),
       says: "The same sizes in the same order as for the capacity; the depth may be left out.",
     },
     unit: { is: optional(lengthUnit(), "cm"), says: '(optional) Unit of the sizes: "cm" (default), "mm" or "in".' },

@@ -14,7 +14,7 @@ export const TINCAPACITY = define({
       says: 'box, round, ring, oval, dome, wreath, polygon, or "water" where the tin was filled and weighed.',
     },
     sizes: {
-      is: list(number<number>("a size such as 23", { min: 0, max: 1e5 })),
+      is: list(number<number>("a size such as 23", { min: 0, max: 1e5 }, {}, { measure: "size" })),
       says: "In order. box, oval: length, width, depth, [base length, base width]. round: diameter, depth, [base diameter]. ring: diameter, tube diameter, depth, [both at the base]. dome: diameter, [depth]. wreath: outer, tube diameter. polygon: sides, side, depth. water: grams.",
     },
     unit: { is: optional(lengthUnit(), "cm"), says: '(optional) Unit of the sizes: "cm" (default), "mm" or "in".' },
@@ -32,9 +32,20 @@ export const TINCAPACITY = define({
       gives: 1941.25,
       source: "derived by Simpson's rule, which is exact for a tapered tin: 7.5 ÷ 6 × (294 + 225 + 4 × 258.5)",
     },
+    { call: ["water", "1.53 kg"], gives: 1532.7482, source: "derived: 1530 g ÷ 0.998207 g/cm³ at 20 °C", within: 5e-4 },
+    {
+      call: ["round", down("9 in", "2 in")],
+      gives: 2085,
+      source: "derived: π × 4.5² × 2 in³ of 16.387064 cm³ (NIST SP 811)",
+      within: 0.05,
+    },
     { call: ["water", down(1520)], gives: 1522.73, source: "derived: 1520 g ÷ 0.99821 g/cm³ at 20 °C", within: 5e-3 },
   ],
   refusals: [
+    {
+      call: ["water", 1.53],
+      because: 'BAKE_TINCAPACITY: sizes have 1.53 g of water, less than any tin holds; for kilograms enter "1.53 kg".',
+    },
     {
       call: ["box", down(23, 13, "", "", "")],
       because:

@@ -10,7 +10,7 @@ export const TINGUIDE = define({
   args: {
     dough_kind: {
       is: cell(word(TIN_DOUGH_KINDS)),
-      says: "lidded white, white, white wholesale, half wholemeal, wholemeal, rye and wheat, rye, enriched, layer cake, pound cake, muffin, sponge, brownie.",
+      says: "lidded white, white, white wholesale, half wholemeal, wholemeal, rye and wheat, rye, enriched, layer cake, pound cake, muffin, sponge, ring cake (ring or tube tin), brownie.",
     },
   },
   returns: { shape: "row", cells: ["low", "usual", "high"], says: "Three cells, g of dough per cm³ of true capacity." },
@@ -26,7 +26,7 @@ export const TINGUIDE = define({
     {
       call: ["gluten free"],
       because:
-        'BAKE_TINGUIDE: dough_kind is "gluten free"; write "lidded white", "white", "white wholesale", "half wholemeal", "wholemeal", "rye and wheat", "rye", "enriched", "layer cake", "pound cake", "muffin", "sponge" or "brownie".',
+        'BAKE_TINGUIDE: dough_kind is "gluten free"; write "lidded white", "white", "white wholesale", "half wholemeal", "wholemeal", "rye and wheat", "rye", "enriched", "layer cake", "pound cake", "muffin", "sponge", "ring cake" or "brownie".',
     },
   ],
   compute: ({ dough_kind }) => [...tinGuide(dough_kind)],

@@ -1,12 +1,13 @@
 import { fault } from "../../../shared/base/refusal.ts";
-import { isBlank, isProblem, number, word } from "../../../shared/cells/cell.ts";
+import { isProblem, number, word } from "../../../shared/cells/cell.ts";
 import { cell, column, optional, table } from "../../../shared/cells/decoder.ts";
+import { isBlank } from "../../../shared/cells/hint.ts";
 import { lengthUnit } from "../../../shared/cells/readers.ts";
 import { TIN_SHAPES } from "../../../shared/tins/tin.ts";
 import { matchTins, TIN_MEASURES } from "../../../shared/tins/tin-match.ts";
 import { define, down } from "../define.ts";
 
-const size = number<number>("a size such as 23", { min: 0, max: 1e5 });
+const size = number<number>("a size such as 23", { min: 0, max: 1e5 }, {}, { measure: "size" });
 /** Of the shapes with most sizes: length, width, depth and both at the base. */
 const MOST_SIZES = 5;
 

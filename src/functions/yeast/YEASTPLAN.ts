@@ -13,16 +13,23 @@ export const YEASTPLAN = define({
     "Low, middle and high yeast for a schedule of rests, each with its hours and dough temperature: a start for a trial.",
   args: {
     yeast: {
-      is: cell(number<number>("an amount of yeast such as 10 or 1% (0.01)", { min: 0, max: 1e9 }, { percent: true })),
+      is: cell(
+        number<number>(
+          "an amount of yeast such as 10 or 1% (0.01)",
+          { min: 0, max: 1e9 },
+          { percent: true },
+          { measure: "weight" },
+        ),
+      ),
       says: "The yeast now, as a weight or as a share of the flour.",
     },
     hours_now: {
-      is: cell(number<Hours>("hours such as 3", { min: 0.01, max: 1000 })),
+      is: cell(number<Hours>("hours such as 3", { min: 0.01, max: 1000 }, {}, { measure: "hours" })),
       says: "Hours the dough takes now, from mixing to the oven.",
     },
     temp_now: { is: cell(degrees<number>()), says: "Dough temperature now, from 15 to 32 °C (59 to 89.6 °F)." },
     hours: {
-      is: column(number<Hours>("hours such as 2", { min: 0, max: 1000 })),
+      is: column(number<Hours>("hours such as 2", { min: 0, max: 1000 }, {}, { measure: "hours" })),
       says: "The hours of each rest that is planned: bulk fermentation, retard, final proof and so on.",
     },
     temps: {

@@ -5,7 +5,7 @@ import { degrees, temperatureUnit } from "../../../shared/cells/readers.ts";
 import { yeastForTime } from "../../../shared/formula/yeast.ts";
 import { define } from "../define.ts";
 
-const hoursCell = () => number<Hours>("hours such as 3", { min: 0.01, max: 1000 });
+const hoursCell = () => number<Hours>("hours such as 3", { min: 0.01, max: 1000 }, {}, { measure: "hours" });
 
 export const YEASTTIME = define({
   name: "BAKE_YEASTTIME",
@@ -14,7 +14,14 @@ export const YEASTTIME = define({
     "Low, middle and high yeast for another fermentation time and, when both are given, another temperature: a start for a trial.",
   args: {
     yeast: {
-      is: cell(number<number>("an amount of yeast such as 10 or 1% (0.01)", { min: 0, max: 1e9 }, { percent: true })),
+      is: cell(
+        number<number>(
+          "an amount of yeast such as 10 or 1% (0.01)",
+          { min: 0, max: 1e9 },
+          { percent: true },
+          { measure: "weight" },
+        ),
+      ),
       says: "The yeast now, as a weight or as a share of the flour.",
     },
     hours_now: { is: cell(hoursCell()), says: "Hours the dough takes now." },
