@@ -1,4 +1,4 @@
-import { CellError, type Fault, fault, refuse } from "../base/refusal.ts";
+import { CellError, type Fault, fault, refuse, refuseAll } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
 import { shown } from "../base/show.ts";
 import { type Ratio, ratio } from "../base/units.ts";
@@ -55,7 +55,9 @@ export function readPercents(cells: Cells, kinds: Kinds, argument = "percents"):
     const fit = frameOf(cells, kinds, style);
     return fit === undefined ? [] : [{ style, ...fit, faults: misfits(cells, kinds, style, argument) }];
   });
-  const good = fits.find(({ faults }) => faults.length === 0);
+  const [good, other] = fits.filter(({ faults }) => faults.length === 0);
+  // Only where every flour row carries its own % sign can both hold.
+  if (good !== undefined && other !== undefined) refuseAll(unclear(cells, argument));
   if (good === undefined) {
     const first = fits[0];
     if (first === undefined) return refuse(wrongSum(cells, kinds), argument);
@@ -64,6 +66,19 @@ export function readPercents(cells: Cells, kinds: Kinds, argument = "percents"):
   const { style, frame, sum } = good;
   return { shares: cells.map((cell) => (cell === null ? null : ratio(shareOf(cell, style) / sum))), frame, style };
 }
+
+const unclear = (cells: Cells, argument: string): Fault[] =>
+  cells.flatMap((cell, row) =>
+    cell === null || cell.marked || cell.value === 0
+      ? []
+      : [
+          fault(
+            `is ${shown(cell.value, 4)} beside flour with a % sign; write ${shown(cell.value, 4)}% or ${shown(cell.value * 100, 4)}%, whichever is meant`,
+            argument,
+            row + 1,
+          ),
+        ],
+  );
 
 /** The frame in which the flours make 100 %, and the sum that every row is divided by. */
 function frameOf(cells: Cells, kinds: Kinds, style: Style): { frame: Frame; sum: number } | undefined {
@@ -105,12 +120,13 @@ const MOST_AS_RATIO: Readonly<Partial<Record<Kind["word"], number>>> = {
   fruit: 5,
 };
 const MOST_OF_ANY = 40;
-/** A dough that yeast or a preferment raises has no row but its flour and preferment above 200 %. */
+/** A dough that yeast or a preferment raises has no water above 200 %, and of nothing else but flour and preferment as much. */
 const MOST_LEAVENED = 2;
 
 /**
- * The least a row of a plain column may be before it reads as a share: nobody weighs less of it. Without yeast it may be a
- * cake, in which fat, sugar, egg and fruit reach five times the flour; there a lesser figure can be read both ways.
+ * The least a row of a plain column may be before it reads as a share: nobody weighs less of it. With egg or fruit and
+ * without yeast it is a cake, in which fat, sugar, egg and fruit reach five times the flour; there a lesser figure can be
+ * read both ways.
  */
 const LEAST_AS_PLAIN: Readonly<Partial<Record<Kind["word"], number>>> = {
   salt: 0.1,
@@ -136,13 +152,17 @@ export function misfits(cells: Cells, kinds: Kinds, style: Style, argument: stri
   const leavened = cells.some(
     (cell, row) => cell !== null && (kinds[row]?.word === "yeast" || isPreferment(kinds[row] ?? null)),
   );
-  const most = ({ word }: Kind) => {
-    const bound = MOST_AS_RATIO[word] ?? MOST_OF_ANY;
-    return leavened && word !== "preferment" ? Math.min(bound, MOST_LEAVENED) : bound;
-  };
-  const least = ({ word }: Kind) => (leavened ? undefined : LEAST_IN_CAKE[word]) ?? LEAST_AS_PLAIN[word] ?? 0;
+  const isTooMuch = (value: number, { word }: Kind) =>
+    value > (MOST_AS_RATIO[word] ?? MOST_OF_ANY) ||
+    (leavened && word !== "preferment" && (word === "water" ? value > MOST_LEAVENED : value >= MOST_LEAVENED));
+  const isCake =
+    !leavened &&
+    cells.some(
+      (cell, row) => cell !== null && cell.value > 0 && (kinds[row]?.word === "egg" || kinds[row]?.word === "fruit"),
+    );
+  const least = ({ word }: Kind) => (isCake ? LEAST_IN_CAKE[word] : undefined) ?? LEAST_AS_PLAIN[word] ?? 0;
   const wrong = rows.filter(({ value, kind }) =>
-    style === "ratio" ? value > most(kind) : value > 0 && value < least(kind),
+    style === "ratio" ? isTooMuch(value, kind) : value > 0 && value < least(kind),
   );
   const small = rows.filter(({ value, kind }) => value > 0 && kind.word !== "other");
   const allSmall =

@@ -85,7 +85,7 @@ function unitsRead(made: SheetFunction, raw: ArrayLike<unknown>): ArrayLike<unkn
     const group = measured.filter((one) => groupOf(one) === key);
     const grids = withoutUnits(
       group.map(({ index, ...argument }) => ({
-        argument: { ...argument, unit: words.includes(fits[argument.measure] ?? "") ? read : undefined },
+        argument: { ...argument, unit: words.includes(fits[argument.measure] ?? "") ? (read ?? words[0]) : undefined },
         grid: toGrid(raw[index]),
       })),
       faults,

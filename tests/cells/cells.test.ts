@@ -1,7 +1,6 @@
 import { describe, expect, test } from "vitest";
 import type { Fault } from "../../shared/base/refusal.ts";
 import { isProblem, number, type Reader, text, word } from "../../shared/cells/cell.ts";
-import { isBlank } from "../../shared/cells/hint.ts";
 import {
   cell,
   column,
@@ -13,6 +12,7 @@ import {
   optionalList,
   table,
 } from "../../shared/cells/decoder.ts";
+import { isBlank } from "../../shared/cells/hint.ts";
 import { down } from "../functions/support.ts";
 
 // From raw cells to values: one cell, a column, a list, a table, and what is told when it cannot be read.

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { CellError } from "../../shared/base/refusal.ts";
-import type { Hint } from "../../shared/cells/hint.ts";
 import type { Decoder } from "../../shared/cells/decoder.ts";
+import type { Hint } from "../../shared/cells/hint.ts";
 import { KIND_WORDS } from "../../shared/larder/kind-words.ts";
 import { call } from "../../src/functions/call.ts";
 import type { SheetFunction } from "../../src/functions/define.ts";

@@ -8,27 +8,26 @@ import { seedOf, tries } from "../kit/scale.ts";
 
 const FOUR = down("flour", "water", "salt", "yeast");
 const LEAN = down(1000, 650, 20, 10);
-const PERCENTS = down(1, 0.65, 0.02, 0.01);
 
 describe("a unit in the cell", () => {
   test.each([
     [
       "BAKE_FLOURPCT",
       [down("1000 g", 650), down("flour", "water")],
-      'weights row 1 is "1000 g", which is not a number; write it without "g".',
+      'weights row 1 is "1000 g" beside weights without a unit; enter 1000 if those are grams, or each one with its unit.',
     ],
     ["BAKE_DOUGHFOR", ["17 loaves", 500], 'pieces is "17 loaves", which is not a number; write it without "loaves".'],
-    ["BAKE_WEIGHTS", [PERCENTS, FOUR, "2,5 kg"], 'amount is "2,5 kg", which is not a number; write it without "kg".'],
     [
       "BAKE_WATERTEMP",
       [25, down(20, "22°C"), 14],
-      'temps row 2 is "22°C", which is not a number; write it without "°C".',
+      'temps row 2 is "22°C"; enter 22 if the other temperatures are in °C, 71.6 if they are in °F.',
     ],
-    ["BAKE_FRICTIONGUIDE", ["spiral", "8 min"], 'minutes is "8 min", which is not a number; write it without "min".'],
+    // Another unit than the argument is of is never taken off.
+    ["BAKE_FRICTIONGUIDE", ["spiral", "8 kg"], 'minutes is "8 kg", which is not a number; write minutes such as 8.'],
     [
       "BAKE_TINCAPACITY",
-      ["round", down("9 in", 2), "in"],
-      'sizes row 1 is "9 in", which is not a number; write it without "in".',
+      ["round", down("9 kg", 2)],
+      'sizes row 1 is "9 kg", which is not a number; write a size such as 23.',
     ],
     // A name that begins like a number is a name.
     [

@@ -109,8 +109,10 @@ describe("a row that was typed the other way", () => {
     expect(refused(["water", "salt"], 100, 65, 0.099)).toMatch(/row 3 is 0\.099/);
     expectCells(flour(["water", "salt"], 100, 65, 0.1), [1000, 650, 1]);
     expectCells(flour(["water", "salt"], 100, 65, 0), [1000, 650, 0]);
-    // Others may be as little as that.
-    expectCells(flour(["water", "sugar"], 100, 65, 0.05), [1000, 650, 0.5]);
+    // What is of no other kind, malt or an improver, may be as little as that.
+    expectCells(flour(["water", "other"], 100, 65, 0.05), [1000, 650, 0.5]);
+    expect(refused(["water", "sugar"], 100, 65, 0.05)).toMatch(/row 3 is 0\.05.*write 5, or 0\.05%/);
+    expectCells(flour(["water", "sugar"], 100, 65, "0.05%"), [1000, 650, 0.5]);
   });
   test("beside flour of 100 not all the others are below 1, unless yeast is all there is", () => {
     expect(refused(["water", "fat", "salt"], 100, 0.65, 0, 0.2)).toBe(

@@ -125,10 +125,10 @@ describe("scaling", () => {
     );
   });
 
-  test("rounding: half away from 0, never to nothing, one step's tenths follow", () => {
-    expectCells(run("BAKE_SCALEROUND", down(2.5, 0.002, 1234.5, 0), 1), down(2.5, 0.002, 1235, 0), 1e-12);
-    expectCells(run("BAKE_SCALEROUND", down(0.0001), 1), 0.001);
-    expectCells(run("BAKE_SCALEROUND", down(104, 12.34, 0.31), down(5, 1, 0.1)), down(105, 12.3, 0.3));
+  test("rounding: half away from 0, never to nothing, never to a step that was not named", () => {
+    expectCells(run("BAKE_SCALEROUND", down(2.5, 0.002, 1234.5, 0, 98.4), 1), down(2.5, 0.002, 1235, 0, 98), 1e-12);
+    expectCells(run("BAKE_SCALEROUND", down(12.7), 5), 12.7);
+    expectCells(run("BAKE_SCALEROUND", down(104, 12.34, 0.31), down(5, 1, 0.1)), down(105, 12.3, 0.31));
   });
 
   test("laws: scaling there and back; rounded rows stay within their shift or one finest step", () => {
