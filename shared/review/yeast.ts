@@ -52,5 +52,9 @@ function yeastMeasure(yeasts: readonly Yeast[], { freshYeast, dryYeast }: Style)
     return { what: `Yeast, counted as ${dryYeast.as},`, band, count: as(dryYeast.as) };
   }
   if (freshYeast === undefined) return null;
-  return { what: allDry ? "Yeast, counted as fresh," : "Fresh yeast", band: bandOf(freshYeast), count: as("fresh") };
+  return {
+    what: yeasts.some((one) => one !== "fresh") ? "Yeast, counted as fresh," : "Fresh yeast",
+    band: bandOf(freshYeast),
+    count: as("fresh"),
+  };
 }
