@@ -1,22 +1,12 @@
 // The local workbook on disk: written whole or not at all, and never over what cannot be read.
 import { createHash } from "node:crypto";
-import {
-  closeSync,
-  existsSync,
-  fsyncSync,
-  mkdirSync,
-  openSync,
-  readdirSync,
-  readFileSync,
-  renameSync,
-  rmSync,
-  statSync,
-  writeSync,
-} from "node:fs";
-import { basename, dirname, join } from "node:path";
+import { existsSync, mkdirSync, readFileSync, renameSync, statSync } from "node:fs";
+import { basename, dirname } from "node:path";
 import type { WorkbookData } from "./engine/library.ts";
-
-const KIND = "gramwright workbook 1";
+import { keepCopy } from "./file/copies.ts";
+import { asWorkbook, readKept, writeKept } from "./file/kept-workbook.ts";
+import type { Lock } from "./file/lock.ts";
+import { clearParts, targetOf, unwritable, writeWhole } from "./file/write-whole.ts";
 
 /** What the page gets: the workbook, if one was kept, and the mark by which a later save is known to follow it. */
 export type Kept = {
@@ -25,56 +15,71 @@ export type Kept = {
   /** What a person should know: a broken file was set aside. */
   readonly says?: string;
 };
+export type Saved = { readonly revision: string } | { readonly stale: string } | { readonly unreadable: string };
 export type Keeper = {
   readonly path: string;
   load(): Kept;
-  /** The new revision, or a sentence where the file is no longer what `revision` says. */
-  save(data: WorkbookData, revision: string): { readonly revision: string } | { readonly stale: string };
+  /** The mark of what the file holds now. */
+  revision(): string;
+  /** The new revision; or a sentence where the file is no longer what `revision` says, or where the data are no workbook. */
+  save(data: unknown, revision: string): Saved;
 };
 
-const STALE =
-  "The workbook was changed in another window or by another program. Reload this page to see it; what was typed here since then is not kept.";
+const STALE = "The workbook was changed in another window or by another program.";
+const UNLOCKED =
+  "The workbook's lock was taken away, and another Gramwright may have it. Stop this one and start it again.";
+const NO_WORKBOOK = "What was sent is no workbook, and the kept one was left as it is.";
 
 const NOTHING = "none";
 const revisionOf = (text: string): string => createHash("sha256").update(text).digest("hex");
 
-/** `proves` opens the data as the page would, and throws where it cannot. */
-export function openKeeper(path: string, proves: (data: WorkbookData) => void): Keeper {
-  if (existsSync(path) && statSync(path).isDirectory()) throw new Error(`${path} is a folder; give a file name.`);
+/** `proves` opens the data as the page would, and throws where it cannot; what was proven once is not opened again. */
+export function openKeeper(given: string, proves: (data: WorkbookData) => void, lock?: Lock): Keeper {
+  const path = targetOf(given);
+  if (existsSync(path) && statSync(path).isDirectory()) throw new Error(`${given} is a folder; give a file name.`);
   mkdirSync(dirname(path), { recursive: true });
   clearParts(path);
-  const onDisk = (): string => (existsSync(path) ? revisionOf(readFileSync(path, "utf8")) : NOTHING);
   let says: string | undefined;
+  let proven = NOTHING;
+  const text = (): string | undefined => (existsSync(path) ? readFileSync(path, "utf8") : undefined);
+  const revision = (): string => {
+    const found = text();
+    return found === undefined ? NOTHING : revisionOf(found);
+  };
+  const told = () => (says === undefined ? {} : { says });
   return {
     path,
+    revision,
     load() {
-      if (!existsSync(path)) return { revision: NOTHING, ...(says === undefined ? {} : { says }) };
-      const text = readFileSync(path, "utf8");
+      const found = text();
+      if (found === undefined) return { revision: NOTHING, ...told() };
+      const marked = revisionOf(found);
       try {
-        const data = readWorkbook(text);
-        proves(data);
-        return { data, revision: revisionOf(text), ...(says === undefined ? {} : { says }) };
+        const data = readKept(found);
+        if (marked !== proven) proves(data);
+        proven = marked;
+        return { data, revision: marked, ...told() };
       } catch (error) {
-        const aside = setAside(path);
-        says = `${path} could not be read (${(error as Error).message}). It was set aside as ${aside}, and the workbook begins anew.`;
+        says = `${basename(path)} could not be read (${(error as Error).message}). It was set aside as ${basename(setAside(path))}, and the workbook begins anew.`;
         return { revision: NOTHING, says };
       }
     },
-    save(data, revision) {
-      if (onDisk() !== revision) return { stale: STALE };
-      const text = JSON.stringify({ kind: KIND, data });
-      writeWhole(path, text);
-      return { revision: revisionOf(text) };
+    save(data, known) {
+      const workbook = asWorkbook(data);
+      if (workbook === undefined) return { unreadable: NO_WORKBOOK };
+      if (lock?.isHeld() === false) return { stale: UNLOCKED };
+      if (revision() !== known) return { stale: STALE };
+      try {
+        keepCopy(path, new Date());
+      } catch {
+        // The copy is a convenience; what was typed now goes first.
+      }
+      const written = writeKept(workbook);
+      writeWhole(path, written);
+      proven = revisionOf(written);
+      return { revision: proven };
     },
   };
-}
-
-/** The workbook in a kept file's text; throws what is wrong with it. */
-export function readWorkbook(text: string): WorkbookData {
-  const read = JSON.parse(text) as { kind?: unknown; data?: { sheets?: unknown } } | null;
-  const sheets = read?.data?.sheets;
-  if (read?.kind !== KIND || !Array.isArray(sheets) || sheets.length === 0) throw new Error("it is no kept workbook");
-  return read.data as WorkbookData;
 }
 
 /** A name that no file has yet: nothing that was kept is ever written over. */
@@ -83,34 +88,10 @@ function setAside(path: string): string {
   let number = 1;
   while (existsSync(`${stem}.broken-${number}.json`)) number += 1;
   const aside = `${stem}.broken-${number}.json`;
-  renameSync(path, aside);
-  return aside;
-}
-
-/** Beside the file first, and on the disk for certain; then in its place, which is one step for the file system. */
-function writeWhole(path: string, text: string): void {
-  const part = join(dirname(path), `.${basename(path)}.${process.pid}.part`);
   try {
-    const file = openSync(part, "w");
-    try {
-      // One call need not write everything.
-      const bytes = Buffer.from(text, "utf8");
-      for (let done = 0; done < bytes.length; ) done += writeSync(file, bytes, done);
-      fsyncSync(file);
-    } finally {
-      closeSync(file);
-    }
-    renameSync(part, path);
+    renameSync(path, aside);
   } catch (error) {
-    rmSync(part, { force: true });
-    throw new Error(`${path} could not be written: ${(error as Error).message}`);
+    throw unwritable(path, error as NodeJS.ErrnoException);
   }
-}
-
-/** What a killed run left beside the file. */
-function clearParts(path: string): void {
-  const folder = dirname(path);
-  for (const name of readdirSync(folder)) {
-    if (name.startsWith(`.${basename(path)}.`) && name.endsWith(".part")) rmSync(join(folder, name), { force: true });
-  }
+  return aside;
 }

@@ -6,8 +6,9 @@ import { serialOf } from "../../templates/demo/days.ts";
 import { demoShop } from "../../templates/demo/shop.ts";
 import type { LocaleCode } from "./engine/engine.ts";
 import type { WorkbookData } from "./engine/library.ts";
+import { readKept } from "./file/kept-workbook.ts";
 import { openWorkbook } from "./host.ts";
-import { openKeeper, readWorkbook } from "./keep.ts";
+import { openKeeper } from "./keep.ts";
 import type { Book, Sheet } from "./scripted-book.ts";
 import { sheetOf } from "./scripted-sheet.ts";
 import { toXlsx } from "./xlsx/xlsx.ts";
@@ -63,7 +64,7 @@ export async function openDemo(day = new Date()): Promise<Book> {
 export async function openFile(path: string): Promise<Book> {
   let data: WorkbookData;
   try {
-    data = readWorkbook(readFileSync(path, "utf8"));
+    data = readKept(readFileSync(path, "utf8"));
   } catch (error) {
     throw new Error(`${path} could not be opened: ${(error as Error).message}`);
   }

@@ -1,39 +1,24 @@
 import { readFile } from "node:fs/promises";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
-import { extname, join, normalize } from "node:path";
+import type { Socket } from "node:net";
+import { extname, join } from "node:path";
+import type { Engine } from "./engine/engine.ts";
 import type { WorkbookData } from "./engine/library.ts";
+import { asWorkbook } from "./file/kept-workbook.ts";
+import type { Unwritable } from "./file/write-whole.ts";
 import { openWorkbook } from "./host.ts";
+import { fileFor, TYPES } from "./http/files.ts";
+import { bareRefusal, headersFor, newNonce, PLAIN, pagePolicy, SIDEBAR_POLICY } from "./http/headers.ts";
+import { jsonOf, mustBeOwn, pathOf, Refusal } from "./http/requests.ts";
 import type { Keeper } from "./keep.ts";
 import { toXlsx } from "./xlsx/xlsx.ts";
 
 export const FIRST_PORT = 4780;
 const ADDRESS = "127.0.0.1";
 const PORTS_TRIED = 20;
-/** The largest workbook taken for saving, in bytes. */
-const LARGEST_BODY = 50_000_000;
-
-const TYPES: Readonly<Record<string, string>> = {
-  ".html": "text/html; charset=utf-8",
-  ".js": "text/javascript; charset=utf-8",
-  ".css": "text/css; charset=utf-8",
-  ".xml": "text/xml; charset=utf-8",
-  ".woff": "font/woff",
-  ".woff2": "font/woff2",
-  ".ttf": "font/ttf",
-};
-
-/** Addresses of the page and the files behind them; folders end in "/". Nothing else is served. */
-const FILES: Readonly<Record<string, string>> = {
-  "/": "src/workbook/page/index.html",
-  "/page.css": "src/workbook/page/page.css",
-  "/Code.js": "dist/Code.js",
-  "/engine/owl.js": "node_modules/@odoo/owl/dist/owl.iife.min.js",
-  "/engine/o_spreadsheet.js": "node_modules/@odoo/o-spreadsheet/dist/o_spreadsheet.min.iife.js",
-  "/engine/o_spreadsheet.xml": "node_modules/@odoo/o-spreadsheet/dist/o_spreadsheet.xml",
-  "/engine/o_spreadsheet.css": "node_modules/@odoo/o-spreadsheet/dist/o_spreadsheet.css",
-  "/engine/bootstrap.css": "node_modules/bootstrap/dist/css/bootstrap.min.css",
-  "/engine/font-awesome/": "node_modules/font-awesome/",
-};
+/** A request must have arrived by then; a workbook from this computer takes less than a second. */
+const LONGEST_REQUEST_MS = 60_000;
+const LONGEST_HEAD_MS = 10_000;
 
 /** Gives the bench's page the google object of the workbook around it, before any of its own scripts run. */
 const BENCH_SHIM = "<script>window.google = window.parent.gramwrightGoogle(window);</script>";
@@ -48,12 +33,13 @@ export async function serve(how: {
   /** Where what is typed is kept; without it nothing is. */
   readonly keeper?: Keeper;
 }): Promise<LocalServer> {
-  const server = createServer((request, response) => {
-    answer(how, request, response).catch((error: Error) => {
-      if (!response.headersSent) response.writeHead(500, { "content-type": "text/plain; charset=utf-8" });
-      response.end(error.message);
-    });
+  const patience = { requestTimeout: LONGEST_REQUEST_MS, headersTimeout: LONGEST_HEAD_MS, requireHostHeader: false };
+  const server = createServer(patience, (request, response) => {
+    answer(how, request)
+      .catch(asRefusal)
+      .then((given) => send(given, request, response));
   });
+  server.on("clientError", refuseBare);
   const first = how.port ?? FIRST_PORT;
   const tried = how.port === undefined ? PORTS_TRIED : 1;
   for (let port = first; port < first + tried; port++) {
@@ -90,83 +76,113 @@ function opened(server: Server, port: number): LocalServer {
 }
 
 type How = { readonly root: string; readonly pageJs: string; readonly keeper?: Keeper };
+type Answer = { readonly status: number; readonly headers: Record<string, string>; readonly body: string | Buffer };
 
-async function answer(
-  { root, pageJs, keeper }: How,
-  request: IncomingMessage,
-  response: ServerResponse,
-): Promise<void> {
-  const send = (status: number, type: string, body: string | Buffer, more: Record<string, string> = {}) => {
-    response.writeHead(status, {
-      "content-type": type,
-      "cache-control": "no-store",
-      "x-content-type-options": "nosniff",
-      ...more,
-    });
-    response.end(body);
-  };
-  const refuse = (status: number, says: string) =>
-    send(status, TYPES[".html"]?.replace("html", "plain") ?? "text/plain", says);
-  // Another site open in the browser must not reach this server by a name that leads here.
-  const host = request.headers.host ?? "";
-  if (!/^(127\.0\.0\.1|localhost):\d+$/.test(host)) return refuse(403, "This address is served to this computer only.");
-  const { origin } = request.headers;
-  if (request.method === "POST" && origin !== undefined && origin !== `http://${host}`)
-    return refuse(403, "Saving is for the workbook's own page.");
-  const path = normalize(decodeURIComponent((request.url ?? "/").split("?")[0] ?? "/")).replace(/\\/g, "/");
+const XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
+const given = (type: string, body: string | Buffer, policy?: string): Answer => ({
+  status: 200,
+  headers: headersFor(type, policy),
+  body,
+});
+const json = (value: unknown): Answer => given("application/json", JSON.stringify(value));
+
+function send({ status, headers, body }: Answer, request: IncomingMessage, response: ServerResponse): void {
+  // What is left of a body that is not wanted would be taken for the next request.
+  if (!request.complete) headers.connection = "close";
+  response.writeHead(status, headers);
+  response.end(body);
+  if (!request.complete) request.resume();
+}
+
+/** The sentence of a refusal; what else failed may name folders of this computer, and is told on its own screen alone. */
+function asRefusal(error: Error): Answer {
+  const refused = (status: number, says: string) => ({ status, headers: headersFor(PLAIN), body: says });
+  if (error instanceof Refusal) return refused(error.status, error.message);
+  if ((error as { isUnwritable?: boolean }).isUnwritable === true)
+    return refused((error as Unwritable).code === "ENOSPC" ? 507 : 500, error.message);
+  console.error(error);
+  return refused(500, "The server failed at that. What failed is told in the window where it was started.");
+}
+
+function refuseBare(error: NodeJS.ErrnoException, socket: Socket): void {
+  if (error.code === "ECONNRESET" || !socket.writable) return void socket.destroy();
+  const status =
+    error.code === "HPE_HEADER_OVERFLOW"
+      ? "431 Request Header Fields Too Large"
+      : error.code === "ERR_HTTP_REQUEST_TIMEOUT"
+        ? "408 Request Timeout"
+        : "400 Bad Request";
+  socket.end(bareRefusal(status));
+}
+
+async function answer(how: How, request: IncomingMessage): Promise<Answer> {
+  mustBeOwn(request);
+  const path = pathOf(request);
+  const { method } = request;
   if (path === "/save") {
-    if (request.method !== "POST") return refuse(405, "Save by POST.");
-    const data = JSON.parse(await bodyOf(request)) as WorkbookData;
-    const codeJs = await readFile(join(root, "dist", "Code.js"), "utf8");
-    const book = openWorkbook({ codeJs, sidebarHtml: "", data });
-    const type = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
-    return send(200, type, await toXlsx(book.engine), {
-      "content-disposition": 'attachment; filename="tern-quay-bakehouse.xlsx"',
-    });
+    if (method !== "POST") throw new Refusal(405, "Save by POST.");
+    return asXlsx(how, await jsonOf(request));
   }
-  if (path === "/workbook" && request.method === "POST") {
-    if (keeper === undefined) return refuse(404, "Nothing is kept here.");
-    const data = JSON.parse(await bodyOf(request)) as WorkbookData;
-    const saved = keeper.save(data, String(request.headers["x-revision"] ?? ""));
-    return "stale" in saved ? refuse(409, saved.stale) : send(200, "application/json", JSON.stringify(saved));
+  if (path === "/workbook" && method === "POST") return saved(how, request);
+  if (method !== "GET" && method !== "HEAD") throw new Refusal(405, "Only reading is possible here.");
+  return readable(how, path);
+}
+
+async function asXlsx({ root }: How, sent: unknown): Promise<Answer> {
+  const data = asWorkbook(sent);
+  if (data === undefined) throw new Refusal(400, "What was sent is no workbook.");
+  const codeJs = await readFile(join(root, "dist", "Code.js"), "utf8");
+  const made = given(XLSX, await toXlsx(engineOf(codeJs, data)));
+  made.headers["content-disposition"] = 'attachment; filename="tern-quay-bakehouse.xlsx"';
+  return made;
+}
+
+/** What looks like a workbook may still be none that the engine opens. */
+function engineOf(codeJs: string, data: WorkbookData): Engine {
+  try {
+    return openWorkbook({ codeJs, sidebarHtml: "", data }).engine;
+  } catch {
+    throw new Refusal(400, "What was sent is no workbook that can be opened.");
   }
-  if (request.method !== "GET" && request.method !== "HEAD") return refuse(405, "Only reading is possible here.");
-  if (path === "/workbook") return send(200, "application/json", JSON.stringify(keeper?.load() ?? {}));
-  if (path === "/page.js") return send(200, TYPES[".js"] ?? "", pageJs);
+}
+
+async function saved({ keeper }: How, request: IncomingMessage): Promise<Answer> {
+  if (keeper === undefined) throw new Refusal(404, "Nothing is kept here.");
+  const known = request.headers["x-revision"];
+  if (typeof known !== "string") throw new Refusal(400, "The revision that the workbook follows is missing.");
+  const result = keeper.save(await jsonOf(request), known);
+  if ("stale" in result) throw new Refusal(409, result.stale);
+  if ("unreadable" in result) throw new Refusal(400, result.unreadable);
+  return json(result);
+}
+
+async function readable({ root, pageJs, keeper }: How, path: string): Promise<Answer> {
+  if (path === "/workbook") return json(keeper?.load() ?? {});
+  if (path === "/revision") return json(keeper === undefined ? {} : { revision: keeper.revision() });
+  if (path === "/page.js") return given(TYPES[".js"] ?? "", pageJs);
+  if (path === "/") {
+    const html = await readFile(join(root, "src/workbook/page/index.html"), "utf8");
+    const nonce = newNonce();
+    return given(TYPES[".html"] ?? "", html.replaceAll("<script ", `<script nonce="${nonce}" `), pagePolicy(nonce));
+  }
   if (path === "/bench/sidebar.html") {
     const html = await readFile(join(root, "dist", "sidebar.html"), "utf8");
     const at = /<head[^>]*>/i.exec(html);
     const cut = at ? at.index + at[0].length : 0;
-    return send(200, TYPES[".html"] ?? "", html.slice(0, cut) + BENCH_SHIM + html.slice(cut));
+    return given(TYPES[".html"] ?? "", html.slice(0, cut) + BENCH_SHIM + html.slice(cut), SIDEBAR_POLICY);
   }
   const file = fileFor(path);
-  if (file === undefined) return refuse(404, `There is nothing at ${path}.`);
-  return send(200, TYPES[extname(file)] ?? "application/octet-stream", await readFile(join(root, file)));
+  const found = file === undefined ? undefined : await ifThere(join(root, file));
+  if (found === undefined) throw new Refusal(404, "There is nothing at this address.");
+  return given(TYPES[extname(path)] ?? "application/octet-stream", found);
 }
 
-function fileFor(path: string): string | undefined {
-  const known = FILES[path];
-  if (known !== undefined && !path.endsWith("/engine/font-awesome/")) return known;
-  const folder = Object.keys(FILES).find(
-    (prefix) => prefix.length > 1 && prefix.endsWith("/") && path.startsWith(prefix),
-  );
-  if (folder === undefined || !/^[\w./-]+$/.test(path) || TYPES[extname(path)] === undefined) return undefined;
-  return `${FILES[folder]}${path.slice(folder.length)}`;
-}
-
-function bodyOf(request: IncomingMessage): Promise<string> {
-  return new Promise((resolve, reject) => {
-    const parts: Buffer[] = [];
-    let size = 0;
-    request.on("data", (part: Buffer) => {
-      size += part.length;
-      if (size > LARGEST_BODY) {
-        reject(new Error("The workbook is too large to be saved."));
-        request.destroy();
-      } else parts.push(part);
-    });
-    request.on("end", () => resolve(Buffer.concat(parts).toString("utf8")));
-    request.on("error", reject);
-  });
+async function ifThere(file: string): Promise<Buffer | undefined> {
+  try {
+    return await readFile(file);
+  } catch (error) {
+    if (["ENOENT", "ENOTDIR", "EISDIR"].includes((error as NodeJS.ErrnoException).code ?? "")) return undefined;
+    throw error;
+  }
 }

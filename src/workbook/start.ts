@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 import * as esbuild from "esbuild";
 import { DEMO_FRONT } from "../../templates/demo/shop.ts";
@@ -6,6 +6,8 @@ import { build } from "../build/build.ts";
 import { openBrowser } from "./browser.ts";
 import { demoToday } from "./demo.ts";
 import { textTable } from "./engine/table.ts";
+import { type Lock, lockFile } from "./file/lock.ts";
+import { targetOf } from "./file/write-whole.ts";
 import { openWorkbook, type WorkbookHost } from "./host.ts";
 import { openKeeper } from "./keep.ts";
 import { serve } from "./server.ts";
@@ -104,9 +106,12 @@ function asText(book: WorkbookHost, sheet: string): string {
 }
 
 async function openPage({ port, file, opens }: PageWish): Promise<void> {
+  mkdirSync(dirname(targetOf(file)), { recursive: true });
+  const lock = lockFile(targetOf(file));
+  releaseAtEnd(lock);
   await build();
   const codeJs = readFileSync("dist/Code.js", "utf8");
-  const keeper = openKeeper(file, (data) => void openWorkbook({ codeJs, data }));
+  const keeper = openKeeper(file, (data) => void openWorkbook({ codeJs, data }), lock);
   const { data, says } = keeper.load();
   const bundled = await esbuild.build({
     entryPoints: ["src/workbook/page/page.ts"],
@@ -123,4 +128,10 @@ async function openPage({ port, file, opens }: PageWish): Promise<void> {
   const kept = data === undefined ? "What you type is kept" : "As it was left, and what you type is kept,";
   console.log(`${kept} in ${file}; delete that file to begin anew.`);
   if (opens) await openBrowser(address);
+}
+
+/** Also where the server is stopped by Ctrl+C or its window is closed; a killed one's lock is taken over by the next. */
+function releaseAtEnd(lock: Lock): void {
+  process.once("exit", () => lock.release());
+  for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"] as const) process.once(signal, () => process.exit());
 }

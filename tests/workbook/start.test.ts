@@ -28,7 +28,11 @@ function ask(
   how: { method?: string; host?: string; origin?: string; body?: string } = {},
 ): Promise<{ status: number; type: string; body: Buffer }> {
   return new Promise((resolve, reject) => {
-    const headers = { host: how.host ?? `127.0.0.1:${port()}`, ...(how.origin ? { origin: how.origin } : {}) };
+    const headers = {
+      host: how.host ?? `127.0.0.1:${port()}`,
+      ...(how.origin ? { origin: how.origin } : {}),
+      ...(how.body ? { "content-type": "application/json" } : {}),
+    };
     const sent = request({ host: "127.0.0.1", port: port(), path, method: how.method ?? "GET", headers }, (answer) => {
       const parts: Buffer[] = [];
       answer.on("data", (part: Buffer) => parts.push(part));

@@ -1,10 +1,21 @@
 import type { Engine } from "../engine/engine.ts";
 import type { WorkbookData } from "../engine/library.ts";
+import { askBeforeClosing } from "./closing.ts";
+import { hideNotice, showNotice } from "./notice.ts";
 
 export type Kept = { readonly data?: WorkbookData; readonly revision?: string; readonly says?: string };
+type Tell = (says: string, isProblem?: boolean) => void;
 
 /** Long enough for a row of keys, short enough for a closed lid. */
 const AFTER_MS = 400;
+/** How long until the next try where the server is away or the disk full: twice as long each time. */
+const FIRST_RETRY_MS = 1000;
+const LONGEST_RETRY_MS = 15_000;
+/** How often a tab asks whether another one or another program changed the file; tabs of one browser tell each other at once. */
+const LOOK_MS = 3000;
+
+const AWAY =
+  "Not kept: the server does not answer. Leave this page open and start it again; what you typed is sent then.";
 
 /** The workbook of the last time; empty where the server keeps none. */
 export async function lastTime(): Promise<Kept> {
@@ -13,55 +24,103 @@ export async function lastTime(): Promise<Kept> {
   return (await answer.json()) as Kept;
 }
 
-/** Sends every change to the server, one after the other. */
-export function keepEverything(engine: Engine, { revision }: Kept, tell: (says: string) => void): void {
+/** Sends every change to the server, one after the other, again and again until it is kept; stops where another tab was first. */
+export function keepEverything(engine: Engine, { revision, data }: Kept, tell: Tell): void {
   if (revision === undefined) return;
+  const text = () => JSON.stringify(engine.data());
+  const tabs = new BroadcastChannel("gramwright workbook");
   let known = revision;
-  let saved = "";
+  let saved = data === undefined ? "" : text();
   let timer: ReturnType<typeof setTimeout> | undefined;
-  let sending = false;
-  let again = false;
-  let lost = false;
+  let retry = FIRST_RETRY_MS;
+  let isSending = false;
+  let isDue = false;
+  let isFailing = false;
+  let isBehind = false;
 
-  engine.model.on("update", keepEverything, later);
-  window.addEventListener("beforeunload", (event) => {
-    // A change that is not written yet would be gone: the browser asks before it closes.
-    if (timer !== undefined || sending) event.preventDefault();
-  });
+  const closing = askBeforeClosing(() => text() !== saved);
+  engine.model.on("update", keepEverything, () => later(AFTER_MS));
+  tabs.onmessage = ({ data: heard }) => void compare(String(heard));
+  setInterval(() => void look(), LOOK_MS);
+  for (const event of ["online", "focus"]) window.addEventListener(event, () => void look());
   void send();
 
-  function later(): void {
-    if (lost) return;
+  function later(milliseconds: number): void {
+    if (isBehind) return;
     clearTimeout(timer);
-    timer = setTimeout(() => void send(), AFTER_MS);
+    timer = setTimeout(() => void send(), milliseconds);
   }
 
   async function send(): Promise<void> {
-    timer = undefined;
-    if (sending) {
-      again = true;
+    if (isSending || isBehind) {
+      isDue = true;
       return;
     }
-    sending = true;
+    isSending = true;
+    isDue = false;
+    const sent = text();
     try {
-      const text = JSON.stringify(engine.data());
-      if (text !== saved) {
-        const headers = { "content-type": "application/json", "x-revision": known };
-        const answer = await fetch("/workbook", { method: "POST", headers, body: text });
-        if (!answer.ok) {
-          lost = answer.status === 409;
-          throw new Error(await answer.text());
-        }
-        known = ((await answer.json()) as { revision: string }).revision;
-        saved = text;
-      }
+      if (sent !== saved) await post(sent);
+      if (isFailing) tell("Kept: what could not be sent is in the file now.");
+      isFailing = false;
+      retry = FIRST_RETRY_MS;
     } catch (error) {
-      tell(`Not kept: ${(error as Error).message}`);
+      failed(error as Error);
     }
-    sending = false;
-    if (again) {
-      again = false;
-      later();
+    isSending = false;
+    if (isDue) later(isFailing ? retry : AFTER_MS);
+  }
+
+  async function post(sent: string): Promise<void> {
+    const headers = { "content-type": "application/json", "x-revision": known };
+    let answer: Response;
+    try {
+      answer = await fetch("/workbook", { method: "POST", headers, body: sent });
+    } catch {
+      throw new Error(AWAY);
     }
+    if (answer.status === 409) return fallBehind();
+    if (!answer.ok) throw new Error(`Not kept: ${await answer.text()}`);
+    known = ((await answer.json()) as { revision: string }).revision;
+    saved = sent;
+    tabs.postMessage(known);
+  }
+
+  function failed({ message }: Error): void {
+    isFailing = true;
+    tell(message, true);
+    later(retry);
+    retry = Math.min(2 * retry, LONGEST_RETRY_MS);
+  }
+
+  async function look(): Promise<void> {
+    if (isBehind || isSending) return;
+    const answer = await fetch("/revision").catch(() => undefined);
+    if (!answer?.ok) return;
+    await compare(((await answer.json()) as { revision: string }).revision);
+    if (isFailing) later(0);
+  }
+
+  /** What is heard while this tab is sending may be its own; the next look tells. */
+  async function compare(heard: string): Promise<void> {
+    if (!isSending && heard !== known) fallBehind();
+  }
+
+  function fallBehind(): void {
+    if (isBehind) return;
+    isBehind = true;
+    clearTimeout(timer);
+    const isOwn = text() !== saved;
+    showNotice(isOwn, {
+      takeNewer() {
+        closing.allow();
+        hideNotice();
+        location.reload();
+      },
+      ownText: () => `{"kind":"gramwright workbook 1","data":${text()}}`,
+      savedOwn() {
+        saved = text();
+      },
+    });
   }
 }

@@ -18,6 +18,9 @@ declare global {
   }
 }
 
+/** The mark by which the browser knows the scripts that the server gave the page; it tells it only while this one runs. */
+const NONCE = document.currentScript?.nonce ?? "";
+
 const byId = <T extends HTMLElement>(id: string): T => {
   const found = document.getElementById(id);
   if (!found) throw new Error(`The page has no #${id}`);
@@ -48,7 +51,7 @@ async function open(): Promise<void> {
     ...(kept.data === undefined ? {} : { data: kept.data }),
   });
   const session = new Session(engine, new Set(["sidebar"]));
-  const script = makeScript(session, openPageRealm(code, servicesFor(session)));
+  const script = makeScript(session, openPageRealm(code, servicesFor(session), NONCE));
   engine.attach(script);
   window.gramwrightGoogle = (client) => {
     const added = session.shown.sidebar?.added ?? "";
@@ -63,7 +66,7 @@ async function open(): Promise<void> {
   showMenu(session, script);
   openBench(session, script);
   await buildDemo(engine, script, tell);
-  keepEverything(engine, kept, (says) => tell(says, true));
+  keepEverything(engine, kept, tell);
   if (kept.says !== undefined) tell(kept.says, true);
   rememberFront(engine);
   followSelection(engine, session);

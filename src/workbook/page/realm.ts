@@ -38,7 +38,7 @@ const ABSENT = [
 ];
 
 /** A global scope for the script in the page: a hidden frame of the same origin with the services and little else. */
-export function openPageRealm(code: string, services: Readonly<Record<string, object>>): Realm {
+export function openPageRealm(code: string, services: Readonly<Record<string, object>>, nonce: string): Realm {
   const frame = document.createElement("iframe");
   frame.hidden = true;
   frame.title = "Script";
@@ -50,6 +50,8 @@ export function openPageRealm(code: string, services: Readonly<Record<string, ob
     Object.defineProperty(scope, name, { value: service, configurable: true });
   }
   const script = scope.document.createElement("script");
+  // The page takes no script in a text but this one.
+  script.nonce = nonce;
   script.textContent = code;
   let broken: string | undefined;
   scope.addEventListener("error", ({ message }) => {

@@ -1,0 +1,15 @@
+/** The browser asks before it closes the page while anything typed is not kept, also in a cell that is still being typed. */
+export function askBeforeClosing(isUnkept: () => boolean): { allow(): void } {
+  let isAllowed = false;
+  window.addEventListener("beforeunload", (event) => {
+    if (!isAllowed && (isTyping() || isUnkept())) event.preventDefault();
+  });
+  return {
+    allow() {
+      isAllowed = true;
+    },
+  };
+}
+
+/** A cell whose text was not entered yet. */
+const isTyping = (): boolean => document.querySelector(".o-grid-composer .o-composer") !== null;
