@@ -85,7 +85,7 @@ export const drawn = (page: Page): Promise<void> =>
 /** An empty workbook, as if it had been kept before: the page opens it and builds no demo shop. */
 export async function emptyKept(): Promise<Keeper> {
   const data = (await workbook()).engine.data();
-  return { path: "", load: () => ({ data, revision: "1" }), save: () => ({ revision: "1" }) };
+  return { path: "", load: () => ({ data, revision: "1" }), revision: () => "1", save: () => ({ revision: "1" }) };
 }
 
 export async function bytesOf(download: Download): Promise<Buffer> {
