@@ -18,7 +18,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import * as esbuild from "esbuild";
 import { afterAll, afterEach, beforeAll, describe, expect, test } from "vitest";
-import { tries } from "../scale.ts";
+import { tries } from "../kit/scale.ts";
 
 let folder = "";
 let program = "";
