@@ -199,8 +199,9 @@ describe.skipIf(skipWithoutChromium("keeping in the page"))("the page", () => {
     const { page } = local;
     const text = JSON.parse(readFileSync(path(), "utf8"));
     writeFileSync(path(), JSON.stringify({ ...text, other: 1 }));
-    await local.type(BELOW, "too late");
     await page.getByRole("alert").getByText("This tab is behind").waitFor();
+    await local.type(BELOW, "too late");
+    await quiet();
     expect(JSON.parse(readFileSync(path(), "utf8")).other).toBe(1);
     await page.getByRole("button", { name: "Take the newer state" }).click();
     await page.waitForFunction(() => document.getElementById("status")?.textContent === "As it was left.");
