@@ -94,7 +94,7 @@ describe("the list of packages in DEVELOPERS.md", () => {
   });
 
   test("names every package whose files the local workbook serves", () => {
-    const server = readFileSync("src/workbook/server.ts", "utf8");
+    const server = readFileSync("src/workbook/http/files.ts", "utf8");
     const served = [...server.matchAll(/"node_modules\/((?:@[\w-]+\/)?[\w-]+)\//g)].map(([, name = ""]) => name);
     expect(served.length).toBeGreaterThan(2);
     for (const name of served) expect(listed.get(name), name).toBe(statedBy(name));
