@@ -56,13 +56,14 @@ function unitsByName(): Map<string, Unit> {
   return units;
 }
 
-const LONGEST = 60;
+/** No amount with its unit is written longer. */
+const MAX_LENGTH = 60;
 const PART =
   /^ ?([-+−–]?[\d.,/⁄½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞ ]*[\d½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]) ?(fl\.? oz|fluid ounces?|cm[³3]|°? ?[a-z]+|")\.?(?:,? ?(?:and )?)/;
 
 /** Reads an amount with its unit; undefined where the text is something else, or may mean two things. */
 export function readCarried(raw: unknown): Carried | undefined {
-  if (typeof raw !== "string" || raw.length > LONGEST) return undefined;
+  if (typeof raw !== "string" || raw.length > MAX_LENGTH) return undefined;
   let rest = folded(raw);
   let sum: Carried | undefined;
   let last = Number.POSITIVE_INFINITY;
@@ -117,6 +118,14 @@ function inUnit({ value }: Carried, measure: Measure, unit: string | undefined):
   }
 }
 
+/** Whether a cell holds an amount other than 0 that carries no unit. A long text is looked at no further. */
+function isBareAmount(raw: unknown): boolean {
+  if (typeof raw === "number") return raw !== 0;
+  if (typeof raw !== "string" || raw.length > MAX_LENGTH) return false;
+  const read = readNumber(raw, { threeDecimals: true });
+  return "value" in read && read.value !== 0;
+}
+
 type Place = { readonly argument: Wanted; readonly row: number | undefined; readonly raw: unknown };
 type Grid = readonly (readonly unknown[])[];
 
@@ -137,9 +146,7 @@ export function withoutUnits(group: readonly { argument: Wanted; grid: Grid }[],
         const row = many ? (grid.length > 1 ? line : column) + 1 : undefined;
         const carried = typeof raw === "string" ? readCarried(raw) : undefined;
         if (carried === undefined || !DIMENSIONS[measure].includes(carried.of)) {
-          const value = typeof raw === "string" ? readNumber(raw, { threeDecimals: true }) : { value: raw };
-          if ("value" in value && typeof value.value === "number" && value.value !== 0)
-            bare.push({ argument, row, raw });
+          if (isBareAmount(raw)) bare.push({ argument, row, raw });
           return raw;
         }
         carriers.push({ argument, row, raw, carried });
