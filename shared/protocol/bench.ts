@@ -75,8 +75,8 @@ export type ServerQuestions = {
   check: { readonly ask: CheckStep; readonly answer: CheckAnswer };
   /** What stands in the workbook. */
   look: { readonly ask: LookAsk; readonly answer: Snapshot };
-  /** A planned sheet, written. */
-  make: { readonly ask: MakeAsk; readonly answer: { readonly sheet: string } };
+  /** A planned sheet, written; `note` says what could not be done beside it. */
+  make: { readonly ask: MakeAsk; readonly answer: { readonly sheet: string; readonly note?: string } };
   /** What sheet functions give. */
   calculate: { readonly ask: CalculateAsk; readonly answer: CalculateAnswer };
 };

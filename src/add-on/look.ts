@@ -1,9 +1,12 @@
 // What stands in the workbook, for the bench to work with. Reads only, in as few calls of the service as there are.
+
+import { refuse } from "../../shared/base/refusal.ts";
 import { lookAsk, type Seen, type SeenSheet, type Snapshot } from "../../shared/protocol/look.ts";
 import { LIST_NAME } from "../../shared/sheet/model.ts";
 import { tabsOf } from "../../shared/sheet/tab.ts";
 import { activeWorkbook } from "./active.ts";
 import { listIn, namedRanges } from "./named.ts";
+import { attempt } from "./undo.ts";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
@@ -51,12 +54,29 @@ export function look(asked: Readonly<Record<string, unknown>>): Snapshot {
   }
   const one = sheet === undefined ? null : sheet === "" ? workbook.getActiveSheet() : workbook.getSheetByName(sheet);
   if (one === null) return { front: "", sheets: [], names: found };
-  const read = seenSheet(one);
+  const read = readable(one);
   const texts = shown ? cellsOf(one).getDisplayValues() : [];
   const sheets = [
     shown ? { ...read, shown: read.values.map((row, at) => texts[at]?.slice(0, row.length) ?? []) } : read,
   ];
   return { front: sheet === "" ? read.name : "", sheets, names: found };
+}
+
+/** A sheet that was asked for; the tab of a chart has no cells, and Google fails at reading any. */
+function readable(sheet: Sheet): SeenSheet {
+  try {
+    return seenSheet(sheet);
+  } catch (error) {
+    let isChart = false;
+    attempt(() => {
+      isChart = sheet.getType() !== SpreadsheetApp.SheetType.GRID;
+    });
+    if (isChart)
+      refuse(
+        `The tab in front, “${sheet.getName()}”, is a chart and has no cells. Select a tab with cells, then try again.`,
+      );
+    throw error;
+  }
 }
 
 function seenSheet(sheet: Sheet, unnamed?: boolean): SeenSheet {

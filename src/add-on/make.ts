@@ -8,11 +8,12 @@ import { LIST_NAME } from "../../shared/sheet/model.ts";
 import { aboutTab, type Tab, tabsOf } from "../../shared/sheet/tab.ts";
 import { activeWorkbook } from "./active.ts";
 import { listIn, namedRanges } from "./named.ts";
+import { attempt, becauseOf } from "./undo.ts";
 import { writeSheet } from "./write.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 
-export function make(asked: Readonly<Record<string, unknown>>): { sheet: string } {
+export function make(asked: Readonly<Record<string, unknown>>): { sheet: string; note?: string } {
   const { title, tabs, plan, row, behind } = readMake(asked);
   const workbook = activeWorkbook();
   const { sheets, names } = neededBy(plan.formulas.flatMap(({ cells }) => cells.flat()));
@@ -27,12 +28,21 @@ export function make(asked: Readonly<Record<string, unknown>>): { sheet: string 
   const taken = own.find((name) => known.has(name) && name !== LIST_NAME);
   if (taken !== undefined) refuse(`Another sheet took the name ${taken} meanwhile${AGAIN}`);
   const before = workbook.getActiveSheet();
-  const sheet = writeSheet(workbook, plan, title, (made, name) => {
-    const tab = { name, id: made.getSheetId() };
-    if (row.length > 0) list?.getSheet().appendRow(row.map((formula) => aboutTab(formula, tab)));
-  });
-  if (behind) workbook.setActiveSheet(before);
-  return { sheet };
+  const tab = writeSheet(workbook, plan, title, known);
+  const note = row.length === 0 || list === undefined ? "" : unlisted(list, row, tab);
+  // The sheet is built; which one is in front is not worth a failure.
+  if (behind) attempt(() => workbook.setActiveSheet(before));
+  return note === "" ? { sheet: tab.name } : { sheet: tab.name, note };
+}
+
+/** Adds the row of a new sheet to the list of formula sheets; the sentence for where that cannot be done, as in a list that its owner locked. */
+function unlisted(list: GoogleAppsScript.Spreadsheet.Range, row: readonly string[], tab: Tab): string {
+  try {
+    list.getSheet().appendRow(row.map((formula) => aboutTab(formula, tab)));
+    return "";
+  } catch (error) {
+    return `It has no row in the formula list, which could not be written (${becauseOf(error)}). If the list is protected, ask its owner to let you edit it. Price and day sheets find the new sheet all the same.`;
+  }
 }
 
 /** Between the look and the making somebody may have renamed or deleted what the formulas read. */

@@ -1,6 +1,7 @@
 import { refuse, refuseUnread } from "../../shared/base/refusal.ts";
 import type { CheckAnswer } from "../../shared/protocol/self-check.ts";
 import { activeWorkbook } from "./active.ts";
+import { undo } from "./undo.ts";
 import { newSheet } from "./write.ts";
 
 const NAME = "Gramwright check";
@@ -23,12 +24,12 @@ export function check(asked: Asked): CheckAnswer {
   const answer = { sheet: name, locale: workbook.getSpreadsheetLocale(), values: [], formulas: [] };
   switch (asked.step) {
     case "write": {
+      const before = workbook.getActiveSheet();
       const made = sheet === null ? newSheet(workbook, NAME) : { sheet, name };
       try {
         write(made.sheet, asked);
       } catch (error) {
-        workbook.deleteSheet(made.sheet);
-        throw error;
+        undo(workbook, { ...made, names: [], front: before }, error);
       }
       return { ...answer, sheet: made.name };
     }

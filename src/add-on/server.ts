@@ -12,6 +12,7 @@ import { insert } from "./insert.ts";
 import { look } from "./look.ts";
 import { make } from "./make.ts";
 import { check } from "./self-check.ts";
+import { attempt } from "./undo.ts";
 
 type Asked = Record<string, unknown>;
 const WAIT_MS = 20_000;
@@ -71,6 +72,7 @@ function locked<T>(work: () => T): T {
   try {
     return work();
   } finally {
-    lock?.releaseLock();
+    // It is released at the end of the run anyway; what was done is done.
+    attempt(() => lock?.releaseLock());
   }
 }

@@ -1,9 +1,12 @@
 import type { Writable } from "../../shared/protocol/make.ts";
 import { sheetName } from "../../shared/sheet/sheet-name.ts";
+import type { Tab } from "../../shared/sheet/tab.ts";
 import type { Validation } from "../../shared/sheet/validation.ts";
+import { becauseOf, undo } from "./undo.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+type Range = GoogleAppsScript.Spreadsheet.Range;
 
 /** Blank rows and columns left around a sheet, so that rows can be added at its end. */
 const SPARE_ROWS = 12;
@@ -11,27 +14,21 @@ const SPARE_COLUMNS = 1;
 
 /**
  * Writes a plan to a new sheet: values, formats and validation first, formulas last, and no reading afterwards. Where
- * anything fails, the half-made sheet is removed and the failure passed on; so it is where `last` fails. Returns the new sheet's name.
+ * anything fails, the half-made sheet is removed and the failure passed on; where that fails too, a person is told what is left.
+ * `known` are the names of ranges as they were before. Returns the new sheet's tab.
  */
-export function writeSheet(
-  workbook: Workbook,
-  plan: Writable,
-  title: string,
-  last: (sheet: Sheet, name: string) => void,
-): string {
+export function writeSheet(workbook: Workbook, plan: Writable, title: string, known: ReadonlyMap<string, Range>): Tab {
   const before = workbook.getActiveSheet();
   const { sheet, name } = newSheet(workbook, title);
   try {
     fill(sheet, plan);
-    for (const { name: known, range } of plan.defines) workbook.setNamedRange(known, sheet.getRange(range));
+    for (const { name: own, range } of plan.defines) workbook.setNamedRange(own, sheet.getRange(range));
     SpreadsheetApp.flush();
-    last(sheet, name);
+    return { name, id: sheet.getSheetId() };
   } catch (error) {
-    workbook.deleteSheet(sheet);
-    workbook.setActiveSheet(before);
-    throw error;
+    const names = plan.defines.map((one) => ({ name: one.name, before: known.get(one.name) }));
+    return undo(workbook, { sheet, name, names, front: before }, error);
   }
-  return name;
 }
 
 /** With a name no sheet has yet. */
@@ -43,7 +40,8 @@ export function newSheet(workbook: Workbook, title: string): { sheet: Sheet; nam
     try {
       return { sheet: workbook.insertSheet(name), name };
     } catch (error) {
-      if (!isTakenInOtherLetters(workbook, name)) throw error;
+      if (!isTakenInOtherLetters(workbook, name))
+        throw new Error(`${becauseOf(error)}. If you may only view this file, ask its owner to let you edit it.`);
     }
   }
   throw new Error(`There are 500 sheets called "${wanted}" already; choose another name.`);

@@ -47,10 +47,19 @@ export function* overAllSheets<T>(
   try {
     return yield* build(supposed);
   } catch (error) {
-    const named = asFormulaSheets(yield* lookOver(also, { list }));
+    const named = asFormulaSheets(yield* lookAgain(error, lookOver(also, { list })));
     const isSame = JSON.stringify(named.tabs) === JSON.stringify(supposed.tabs);
     if (isSame) throw error;
     return yield* build(named);
+  }
+}
+
+/** Where the workbook cannot be read again either, what failed first is told: it says what is left of the build. */
+function* lookAgain(error: unknown, looking: Steps<Looked>): Steps<Looked> {
+  try {
+    return yield* looking;
+  } catch {
+    throw error;
   }
 }
 

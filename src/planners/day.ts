@@ -63,7 +63,7 @@ function* dayOver(
       : `“${sheet.name}” is left out: it counts in ${sheet.unit}. Make a day sheet of its own for it.`,
   );
   const note = without.length === 0 ? {} : { note: without.join(" ") };
-  return { sheet: yield* make(made, titled(day, wanted), tabs), ...note };
+  return { ...(yield* make(made, titled(day, wanted), tabs)), ...note };
 }
 
 /** Named by its day, or by the first and the last that is ordered for; the same year is said once. */

@@ -59,7 +59,7 @@ export function* handOut(asked: Asked, now: Date): Steps<{ sheet: string }> {
   const { model, values } = staffCard(data, cardAmount(data, ask), ask.kind);
   const made = plan(model, { weight: data.unit, temperature: "C", length: "cm", parts: [] }, values);
   const heights = cardHeights(made, model);
-  return { sheet: yield* make({ ...made, heights }, model.title) };
+  return yield* make({ ...made, heights }, model.title);
 }
 
 function readCardAsk(asked: Asked): CardAsk {

@@ -21,7 +21,7 @@ function* listOf({ sheets, tabs, names }: FormulaSheets): Steps<Built> {
     return tab === undefined ? [] : [{ sheet, tab }];
   });
   const made = plan(formulaList, UNITS, {}, listLinks(found));
-  const sheet = yield* make(made, formulaList.title, tabs, { behind: true });
+  const { sheet } = yield* make(made, formulaList.title, tabs, { behind: true });
   return names.has(LIST_NAME)
     ? { sheet, note: "The bench keeps this list from now on: delete the older one." }
     : { sheet };

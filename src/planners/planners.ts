@@ -54,8 +54,9 @@ function* built(
   title: string,
   tabs: readonly Tab[] = [],
 ): Steps<Questions["build"]["answer"]> {
-  const sheet = yield* make(made, title, tabs, row === undefined ? {} : { row });
-  return note === undefined ? { sheet } : { sheet, note };
+  const { sheet, note: also } = yield* make(made, title, tabs, row === undefined ? {} : { row });
+  const notes = [note, also].filter((one) => one !== undefined).join(" ");
+  return notes === "" ? { sheet } : { sheet, note: notes };
 }
 
 /** The day as the number a sheet counts in: 1 is 31 December 1899. */

@@ -25,11 +25,14 @@ export function* look(asked: LookAsk): Steps<Snapshot> {
   return readSnapshot(yield { ...asked, ask: "look" });
 }
 
-/** The name of the new sheet; refused where a sheet that its formulas read is not called as in `tabs`. */
-export function* make(plan: SheetPlan, title: string, tabs: readonly Tab[] = [], beside: Beside = {}): Steps<string> {
+/** A new sheet's name, and what a person should know of it. */
+export type Made = { readonly sheet: string; readonly note?: string };
+
+/** The new sheet; refused where a sheet that its formulas read is not called as in `tabs`. */
+export function* make(plan: SheetPlan, title: string, tabs: readonly Tab[] = [], beside: Beside = {}): Steps<Made> {
   const asked: Step = { ...makeAsk(plan, title, tabs, beside), ask: "make", [NAMES]: plan.names };
-  const { sheet } = ((yield asked) ?? {}) as { sheet?: unknown };
-  if (typeof sheet === "string") return sheet;
+  const { sheet, note } = ((yield asked) ?? {}) as { sheet?: unknown; note?: unknown };
+  if (typeof sheet === "string") return typeof note === "string" ? { sheet, note } : { sheet };
   return refuse("The sheet is there, but its name could not be read. Look at the tabs before you build it again.");
 }
 

@@ -176,5 +176,7 @@ function makeHost(engine: Engine, session: Session, script: Script) {
     },
     /** Makes the n-th service call from now fail once, as Google's service sometimes does; undefined takes it back. */
     failAt: (call: number | undefined) => guard.failAt(call),
+    /** Makes the n-th service call from now fail and every one after it, as in an outage; `failAt(undefined)` takes it back. */
+    failFrom: (call: number) => guard.failAt(call, true),
   };
 }

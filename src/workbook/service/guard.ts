@@ -19,11 +19,13 @@ export class Guard {
   trail: string[] = [];
   mode: AuthMode = "NONE";
   private failing: number | undefined;
+  private isLasting = false;
   private formulaBy: string | undefined;
 
-  /** The n-th call from now, counted from 1, throws once. */
-  failAt(call: number | undefined): void {
+  /** The n-th call from now, counted from 1, throws once; `isLasting`: and so does every call after it. */
+  failAt(call: number | undefined, isLasting = false): void {
     this.failing = call;
+    this.isLasting = isLasting;
   }
 
   /** A script's run begins: nothing is written yet. */
@@ -71,7 +73,7 @@ export class Guard {
     if (this.failing === undefined) return;
     this.failing -= 1;
     if (this.failing > 0) return;
-    this.failing = undefined;
+    if (!this.isLasting) this.failing = undefined;
     throw new Error(`Service Spreadsheets failed while accessing document (${name})`);
   }
 

@@ -1,0 +1,55 @@
+// Takes a half-made sheet out of the workbook again, and tells what is left where that fails as well.
+import { refuse } from "../../shared/base/refusal.ts";
+
+type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+type Range = GoogleAppsScript.Spreadsheet.Range;
+
+/** What a build did so far: its sheet, and the names of ranges that it gave, with what they meant before. */
+type Begun = {
+  readonly sheet: Sheet;
+  readonly name: string;
+  readonly names: readonly { readonly name: string; readonly before: Range | undefined }[];
+  readonly front: Sheet;
+};
+
+/** Throws the failure of the build where the workbook is as before, and else a sentence of what is left in it. */
+export function undo(workbook: Workbook, { sheet, name, names, front }: Begun, error: unknown): never {
+  const lost = names.filter(
+    ({ name: own, before }) => before !== undefined && !attempt(() => workbook.setNamedRange(own, before)),
+  );
+  // A name that was not given yet cannot be taken back; one that stays goes with its sheet.
+  for (const one of names) if (one.before === undefined) attempt(() => workbook.removeNamedRange(one.name));
+  const isGone = attempt(() => workbook.deleteSheet(sheet)) || isMissing(workbook, name);
+  attempt(() => workbook.setActiveSheet(front));
+  if (isGone && lost.length === 0) throw error;
+  const left = [
+    `The sheet could not be finished: ${becauseOf(error)}.`,
+    ...(isGone ? [] : [`The half-made sheet “${name}” is left: delete it, then build again.`]),
+    ...(lost.length === 0 ? [] : ["The older formula list may not be in use any more: build the list again."]),
+  ];
+  return refuse(left.join(" "));
+}
+
+/** Also where the service removed the sheet and failed to say so. */
+function isMissing(workbook: Workbook, name: string): boolean {
+  try {
+    return workbook.getSheetByName(name) === null;
+  } catch {
+    return false;
+  }
+}
+
+/** Whether it could be done; for what is worth no failure, or is told in another way. */
+export function attempt(work: () => unknown): boolean {
+  try {
+    work();
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** What failed, to be put into a sentence; an error of Google's services need be no Error of the script's own. */
+export const becauseOf = (error: unknown): string =>
+  String((error as { message?: unknown } | null)?.message ?? error).replace(/[.\s]+$/, "");
