@@ -16,6 +16,8 @@ export type Browser = {
   readonly context: BrowserContext;
   /** Fails when a page did something wrong since the last time: an error, or a request to anybody but this computer. */
   readonly expectClean: () => void;
+  /** What pages did wrong since the last time, for a test in which one is to fail; it counts no more. */
+  readonly takeMishaps: () => string[];
   /** Fails as `expectClean` does. */
   readonly close: () => Promise<void>;
 };
@@ -38,10 +40,11 @@ export async function openBrowser(width: number, height: number): Promise<Browse
     const { protocol, hostname } = new URL(one.url());
     if (/^(https?|wss?):$/.test(protocol) && hostname !== "127.0.0.1") mishaps.push(`asked for ${one.url()}`);
   });
-  const expectClean = () => expect(mishaps.splice(0), "what a page did wrong").toEqual([]);
+  const takeMishaps = () => mishaps.splice(0);
+  const expectClean = () => expect(takeMishaps(), "what a page did wrong").toEqual([]);
   const close = async () => {
     await context.close();
     expectClean();
   };
-  return { context, expectClean, close };
+  return { context, expectClean, takeMishaps, close };
 }

@@ -48,5 +48,7 @@ describe.skipIf(skipWithoutChromium("a sidebar that was cut"))("a sidebar that w
     const { notice, tabs } = await noticeOf(html.slice(0, middle) + html.slice(middle + 400));
     expect(notice).toMatch(SENTENCE);
     expect(tabs).toBe(0);
+    // The script cannot be read, and the browser says so in its own words.
+    expect(browser.takeMishaps()).toHaveLength(1);
   });
 });
