@@ -9,7 +9,9 @@ import type { LabelLaw } from "../enrichment/protein.ts";
 import { nameKey } from "../larder/built-in-larder.ts";
 import type { Ingredient } from "../larder/ingredient.ts";
 import { eachRow, type Larder, requireIngredients } from "../larder/larder.ts";
-import { type Allergen, allergensOf, isPlainWater, isWaterKind, listed } from "./allergens.ts";
+import type { Allergen } from "./allergen-list.ts";
+import { allergensOf, isPlainWater, isWaterKind } from "./allergens.ts";
+import { listed } from "./read-allergens.ts";
 
 type Names = readonly (string | null)[];
 type Weights = readonly (Weight | null)[];

@@ -1,7 +1,8 @@
 import { volumeOf } from "../base/volumes.ts";
 import { BACKWARDS, isRangeMark, readQuantity, readRest } from "./quantity.ts";
 import { isAnd, isMark, isWord, lastOf, type Token } from "./tokens.ts";
-import { readPack, readUnit, type Unit } from "./units.ts";
+import type { Unit } from "./unit-words.ts";
+import { readPack, readUnit } from "./units.ts";
 
 /** A number of a unit; an amount adds up several, so that "1 cup less 1 tbsp" holds one below 0. */
 export type Term = { readonly count: number; readonly unit: Unit };

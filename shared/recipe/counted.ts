@@ -2,7 +2,7 @@
 
 import { shown } from "../base/show.ts";
 import { times } from "./amount.ts";
-import type { Choice } from "./pieces.ts";
+import type { Choice } from "./line-parts.ts";
 import { isPackWord } from "./units.ts";
 import { type Asked, type Weighed, type Weight, weightOf } from "./weight.ts";
 

@@ -5,10 +5,10 @@ import { SPACES } from "../base/words.ts";
 import { findIngredient, type Larder, unknownName } from "../larder/larder.ts";
 import { countedWeight } from "./counted.ts";
 import { type RecipeLine, readRecipeLine } from "./line.ts";
+import type { Choice } from "./line-parts.ts";
+import { formsIn, sizeIn } from "./measure-words.ts";
 import { ingredientOf, namesNothing, phrasesOf } from "./name.ts";
-import type { Choice } from "./pieces.ts";
 import { lastOf } from "./tokens.ts";
-import { formsIn, sizeIn } from "./units.ts";
 import { type Asked, type Weighed, type Weight, weightOf } from "./weight.ts";
 
 export type LineWeight =

@@ -1,4 +1,5 @@
-import { type Entry, readPieces } from "./pieces.ts";
+import type { Entry } from "./line-parts.ts";
+import { readPieces } from "./pieces.ts";
 import { isNumberWord } from "./quantity.ts";
 import { isMark, isWord, lastOf, type Token, tokensOf } from "./tokens.ts";
 import { readUnit } from "./units.ts";

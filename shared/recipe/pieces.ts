@@ -1,45 +1,11 @@
 import { type Amount, bareCount, readAmount, times } from "./amount.ts";
+import { type Choice, type Counted, type Pieces, textOf, wordsOf } from "./line-parts.ts";
+import { readWord } from "./line-words.ts";
+import { LOOSE, looseProblem } from "./measure-words.ts";
 import { passNeutral } from "./neutral.ts";
 import { isNoNumber, isNumberWord, NO_FRACTION } from "./quantity.ts";
 import { isMark, isWord, lastOf, type Token } from "./tokens.ts";
-import { LOOSE, looseProblem, readUnit, type Unit } from "./units.ts";
-
-/** How an amount hangs on what stands before it: added, said to be the same, another to choose, taken along, or unsaid. */
-export type Link = "plus" | "same" | "or" | "with" | "unsaid";
-/** One way the line says an amount, and the words that follow it. */
-export type Choice = {
-  readonly amount: Amount;
-  readonly bracketed: boolean;
-  readonly link: Link;
-  readonly words: string[];
-  /** What stands before these brackets: a number of things, whose weight each or all together the amount is. */
-  readonly counted?: Counted;
-};
-type CountUnit = Extract<Unit, { of: "count" }>;
-export type Counted = {
-  readonly least: number;
-  readonly most: number;
-  readonly unit: CountUnit;
-  /** "2 (8 oz) packages", with nothing between. */
-  readonly isBehindNumber: boolean;
-  /** "3 eggs (150 g)". */
-  readonly isBehindName: boolean;
-};
-/** Amounts that say the same thing; the entries of a line are added up. */
-export type Entry = { readonly choices: Choice[] };
-export type Pieces = {
-  /** Inside brackets "each" speaks of what stands before them. */
-  readonly inBrackets: boolean;
-  readonly entries: Entry[];
-  readonly before: string[];
-  /** "plus more for dusting". */
-  more: boolean;
-  problem?: string;
-  /** What the next amount would hang on. */
-  link: Link | undefined;
-  /** A word such as "scant" directly before an amount. */
-  loose?: string | undefined;
-};
+import { readUnit } from "./units.ts";
 
 /** The amounts and the words of a line, in one walk over its pieces. */
 export function readPieces(tokens: readonly Token[], inBrackets = false): Pieces {
@@ -59,10 +25,6 @@ export function readPieces(tokens: readonly Token[], inBrackets = false): Pieces
 /** Brackets do not nest: the first closing one closes all. */
 const closingOf = (tokens: readonly Token[], open: number): number =>
   tokens.findIndex((token, at) => at > open && isMark(token, ")]"));
-
-const textOf = (token: Token | undefined): string => token?.text ?? "";
-const wordsOf = ({ entries, before }: Pieces): string[] => lastOf(lastOf(entries)?.choices ?? NONE)?.words ?? before;
-const NONE: readonly Choice[] = [];
 
 /** Reads an amount where one may stand; undefined where none does. */
 function readAmountAt(state: Pieces, tokens: readonly Token[], at: number): number | undefined {
@@ -126,49 +88,6 @@ function push(state: Pieces, amount: Amount, bracketed: boolean, counted?: Count
 
 function loosened(amount: Amount, word: string | undefined): Amount {
   return word === undefined ? amount : { ...amount, problem: looseProblem(word) };
-}
-
-/** What joins two amounts, as it is kept among the words; "same" is not. */
-const JOINTS: ReadonlyMap<string, Link | "and"> = new Map(
-  Object.entries({
-    ...{ plus: "plus", und: "plus", et: "plus", "+": "plus", and: "and", "&": "and" },
-    ...{ or: "or", oder: "or", ou: "or", with: "with", mit: "with", "/": "same", "=": "same", "|": "same" },
-  } as const),
-);
-const FILLERS = new Set(
-  "about approx approximately ca circa roughly around another additional between extra".split(" "),
-);
-const BOUNDS = new Set(["under", "over", "least", "up", "minimum", "maximum"]);
-
-function readWord(state: Pieces, tokens: readonly Token[], at: number): number {
-  const token = tokens[at];
-  if (token === undefined) return at + 1;
-  const words = wordsOf(state);
-  const low = token.is === "word" ? token.low : "";
-  const joint = JOINTS.get(low || token.text);
-  if (isMultiple(tokens, at)) state.problem = `${textOf(token)}? Enter "2 x 100 g", or the whole amount`;
-  if (joint !== undefined) {
-    state.link = joint === "and" ? "plus" : joint;
-    if (joint !== "same") words.push(joint);
-  } else if (LOOSE.has(low) || BOUNDS.has(low)) {
-    state.loose = low === "up" ? "up to" : low;
-    words.push(token.text);
-    if (low === "up" && isWord(tokens[at + 1], "to")) return at + 2;
-  } else if (token.is === "word") {
-    const isMore = low === "more" && state.entries.length > 0;
-    if (isMore || ((low === "extra" || low === "additional") && state.link === "plus")) state.more = true;
-    const isFiller = FILLERS.has(low);
-    if (!isFiller) state.link = undefined;
-    if (!isFiller && low !== "to") state.loose = undefined;
-    if (!isFiller || (low === "extra" && state.link === undefined)) words.push(token.text);
-  } else if (isMark(token, ",;:") || (isMark(token, "-") && token.spaced)) words.push(",");
-  return at + 1;
-}
-
-/** "twice 100 g", "flour 500 g, x 2": something is multiplied, and nobody reads it as one amount. */
-function isMultiple(tokens: readonly Token[], at: number): boolean {
-  if (isWord(tokens[at], "x", "times")) return tokens[at + 1]?.is === "number";
-  return isWord(tokens[at], "twice", "thrice", "double", "triple") && readAmount(tokens, at + 1, false) !== undefined;
 }
 
 function readBracket(state: Pieces, tokens: readonly Token[], open: number, close: number): number {

@@ -5,7 +5,8 @@ import type { Ingredient } from "../larder/ingredient.ts";
 import { countWeight, hasForm, volumeWeight } from "../larder/ingredient-measures.ts";
 import type { Form, Measure } from "../larder/measures.ts";
 import type { Amount, Term } from "./amount.ts";
-import { looseProblem, type Unit } from "./units.ts";
+import { looseProblem } from "./measure-words.ts";
+import type { Unit } from "./unit-words.ts";
 
 /** `lacks` is a form that the line names and the larder has no measure of. */
 export type Weight = { readonly least: number; readonly most: number; readonly unsure?: string; readonly lacks?: Form };

@@ -1,15 +1,10 @@
 import { CellError, type Fault, fault, refuseAll } from "../../shared/base/refusal.ts";
 import { quoted } from "../../shared/base/show.ts";
-import { withoutUnits } from "../../shared/cells/carried-units.ts";
 import { toGrid } from "../../shared/cells/decoder.ts";
-import { isBlank, type Measure } from "../../shared/cells/hint.ts";
+import { isBlank } from "../../shared/cells/hint.ts";
+import { finish, type Rows, shaped, type Value } from "./answer.ts";
+import { convertUnits } from "./convert-units.ts";
 import type { Answer, SheetFunction } from "./define.ts";
-
-type Value = number | string;
-type Rows = readonly (readonly Answer[])[];
-
-/** A cell of a sheet takes no more (Google Sheets' limit). */
-const LONGEST_TEXT = 50_000;
 
 /**
  * What a formula cell runs: raw cells in, cells out. The only place where raw cells are read and where sentences get
@@ -26,7 +21,7 @@ export function call(made: SheetFunction, raw: ArrayLike<unknown>): Value | Valu
       ]);
     }
     refuseAll(misplaced(made, raw));
-    const cells = unitsRead(made, raw);
+    const cells = convertUnits(made, raw);
     const rows = made.rowwise ? callRows(made, cells) : callWhole(made, cells);
     return finish(rows);
   } catch (error) {
@@ -57,51 +52,6 @@ function takes({ hint, decode }: SheetFunction["args"][string]["is"], cell: stri
   decode(cell, "", faults);
   return faults.length === 0;
 }
-
-/** Amounts that carry their unit, as numbers of the unit the function works in. */
-function unitsRead(made: SheetFunction, raw: ArrayLike<unknown>): ArrayLike<unknown> {
-  const entries = Object.entries(made.args);
-  const measured = entries.flatMap(([name, { is }], index) => {
-    const hint = is.hint;
-    if (!("measure" in hint) || hint.measure === undefined || raw[index] === undefined) return [];
-    return [
-      { name, hint, index, measure: isOfWater(raw[0], hint.measure) ? ("grams of water" as const) : hint.measure },
-    ];
-  });
-  if (!measured.some(({ index }) => toGrid(raw[index]).some((row) => row.some(mayCarry)))) return raw;
-  const at = entries.findIndex(([name, { is }]) => name === "unit" && is.hint.of === "word");
-  const units = entries[at]?.[1].is;
-  const read = units?.decode(raw[at], "unit", []) as string | undefined;
-  const words: readonly string[] = units?.hint.of === "word" ? units.hint.words : [];
-  const fits = { weight: "kg", size: "mm", degrees: "F" } as Readonly<Record<string, string>>;
-  const cells = Array.from({ length: raw.length }, (_, index) => raw[index]);
-  const faults: Fault[] = [];
-  // What is compared with an argument that is left out is compared with the rest.
-  const isGiven = (name: string) =>
-    entries.some(([known], index) => known === name && !toGrid(raw[index]).flat().every(isBlank));
-  const groupOf = ({ measure, hint: { group = "" } }: (typeof measured)[number]): string =>
-    `${measure} ${isGiven(group) ? group : ""}`;
-  for (const key of new Set(measured.map(groupOf))) {
-    const group = measured.filter((one) => groupOf(one) === key);
-    const grids = withoutUnits(
-      group.map(({ index, ...argument }) => ({
-        argument: { ...argument, unit: words.includes(fits[argument.measure] ?? "") ? (read ?? words[0]) : undefined },
-        grid: toGrid(raw[index]),
-      })),
-      faults,
-    );
-    group.forEach(({ index }, place) => {
-      cells[index] = Array.isArray(raw[index]) ? grids[place] : grids[place]?.[0]?.[0];
-    });
-  }
-  refuseAll(faults);
-  return cells;
-}
-
-const mayCarry = (cell: unknown): boolean => typeof cell === "string" && /\d.*[a-z"]/i.test(cell);
-/** A tin filled with water has a weight for its size. */
-const isOfWater = (shape: unknown, measure: Measure): boolean =>
-  measure === "size" && typeof shape === "string" && /water|brim/i.test(shape);
 
 function callWhole(made: SheetFunction, raw: ArrayLike<unknown>): Rows {
   const faults: Fault[] = [];
@@ -193,39 +143,4 @@ function asColumn(raw: unknown, name: string, faults: Fault[]): { cells: readonl
   let end = cells.length;
   while (end > 0 && isBlank(cells[end - 1])) end--;
   return { cells: cells.slice(0, end), isColumn: true };
-}
-
-function shaped(made: SheetFunction, answer: ReturnType<SheetFunction["compute"]>): Rows {
-  switch (made.returns.shape) {
-    case "cell":
-      return [[answer as Answer]];
-    case "row":
-      return [answer as readonly Answer[]];
-    case "column":
-      return (answer as readonly Answer[]).map((one) => [one]);
-    case "rows":
-      return answer as Rows;
-  }
-}
-
-/** The last gate: a rectangle of finite numbers, texts and "" for blank. */
-function finish(rows: Rows): Value | Value[][] {
-  const width = rows.reduce((most, row) => Math.max(most, row.length), 1);
-  const cells = rows.map((row) => {
-    const done = row.map(finishCell);
-    while (done.length < width) done.push("");
-    return done;
-  });
-  const first = cells[0]?.[0];
-  if (first === undefined) return "";
-  return cells.length === 1 && width === 1 ? first : cells;
-}
-
-function finishCell(answer: Answer): Value {
-  if (answer === null) return "";
-  if (typeof answer === "string")
-    return answer.length > LONGEST_TEXT ? `${answer.slice(0, LONGEST_TEXT - 1)}…` : answer;
-  if (!Number.isFinite(answer))
-    refuseAll([fault("the answer is too large for a cell; look for a figure with too many digits")]);
-  return answer === 0 ? 0 : answer;
 }

@@ -27,7 +27,11 @@ const BOUNDARY = [
 
 export const TOPICS: Readonly<Record<string, Topic>> = {
   cell: { first: true, files: shared("cells/cell", "cells/decoder", "cells/number"), tests: BOUNDARY },
-  call: { first: true, files: ["src/functions/call.ts"], tests: BOUNDARY },
+  call: {
+    first: true,
+    files: ["src/functions/call.ts", "src/functions/answer.ts", "src/functions/convert-units.ts"],
+    tests: BOUNDARY,
+  },
   formula: {
     first: true,
     files: shared("formula/formula", "formula/percents", "base/scaling"),
@@ -99,9 +103,22 @@ export const TOPICS: Readonly<Record<string, Topic>> = {
   },
   measures: {
     files: shared(
-      ...["amount", "grams", "line", "name", "neutral", "pieces", "quantity", "tokens", "units", "weight"].map(
-        (part) => `recipe/${part}`,
-      ),
+      ...[
+        "amount",
+        "grams",
+        "line",
+        "line-parts",
+        "line-words",
+        "measure-words",
+        "name",
+        "neutral",
+        "pieces",
+        "quantity",
+        "tokens",
+        "unit-words",
+        "units",
+        "weight",
+      ].map((part) => `recipe/${part}`),
       "larder/ingredient-measures",
       "larder/measures",
       "base/volumes",
@@ -124,7 +141,14 @@ export const TOPICS: Readonly<Record<string, Topic>> = {
     tests: [...EVERY, "money/money", "money/unit-cost", "money/pack-edges", "money/sell-price", "functions/laws"],
   },
   planning: {
-    files: shared("money/needs", "label/label", "label/allergens", "label/weight-limits"),
+    files: shared(
+      "money/needs",
+      "label/label",
+      "label/allergens",
+      "label/allergen-list",
+      "label/read-allergens",
+      "label/weight-limits",
+    ),
     tests: [...EVERY, "money/needs", "money/needs-laws", "label/label", "label/allergens", "label/weight-limits"],
   },
   larder: {
