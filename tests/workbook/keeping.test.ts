@@ -195,6 +195,30 @@ describe.skipIf(skipWithoutChromium("keeping in the page"))("the page", () => {
     expect(existsSync(path())).toBe(true);
   });
 
+  test("asks before it closes while a cell is still being typed, and not where all is kept", async () => {
+    const tab = await local.page.context().newPage();
+    const asked: string[] = [];
+    tab.on("dialog", (dialog) => {
+      asked.push(dialog.type());
+      void dialog.accept();
+    });
+    const ready = () => tab.waitForFunction(() => document.getElementById("status")?.textContent === "As it was left.");
+    const select = () => tab.locator(".o-grid").click({ position: { x: 300, y: 300 } });
+    await tab.goto(local.page.url());
+    await ready();
+    // A browser asks nobody who did nothing.
+    await select();
+    await tab.reload();
+    await ready();
+    expect(asked).toEqual([]);
+    await select();
+    await tab.keyboard.type("half a word");
+    await tab.reload();
+    await ready();
+    expect(asked).toEqual(["beforeunload"]);
+    await tab.close();
+  });
+
   test("a program that wrote is not written over: the page says so", async () => {
     const { page } = local;
     const text = JSON.parse(readFileSync(path(), "utf8"));

@@ -11,5 +11,5 @@ export function askBeforeClosing(isUnkept: () => boolean): { allow(): void } {
   };
 }
 
-/** A cell whose text was not entered yet. */
-const isTyping = (): boolean => document.querySelector(".o-grid-composer .o-composer") !== null;
+/** A cell whose text was not entered yet; the grid keeps an idle field for the selected cell all the time. */
+const isTyping = (): boolean => document.querySelector(".o-composer.active") !== null;
