@@ -1,32 +1,14 @@
 import type { SheetModel } from "../shared/sheet/model.ts";
-import { chartBlockOf } from "./blocks/chart.ts";
-import { totalsBlock } from "./blocks/formula.ts";
-import { makeBlockOf, plainSizesTable } from "./blocks/make.ts";
-import { CAUTIONS, cautionsOf, nameBlockOf } from "./blocks/name.ts";
-import { prefermentBlock, prefermentTable } from "./blocks/preferment.ts";
-import { ovenBlockOf, stepsTable } from "./blocks/steps.ts";
-import { underStages } from "./blocks/under-table.ts";
-import { finalWaterBlock, notesBlock } from "./blocks/water.ts";
+import { formulaSheet } from "./formula-sheet/formula-sheet.ts";
 
 /** A loaf baked on the oven's floor, part of its flour ripened the day before with a little yeast. */
-export const hearthLoaf: SheetModel = {
+export const hearthLoaf: SheetModel = formulaSheet({
   name: "hearth-loaf",
   title: "Hearth loaf",
   says: "A loaf on the oven's floor with a poolish or biga: what goes into preferment and final mix, and when.",
   group: "Bread",
-  widths: [166, 84, 84, 84, 84, 84, 84, 84, 166],
-  parts: ["water", "steps", "chart"],
-  bands: [
-    [nameBlockOf("Hearth loaf")],
-    [makeBlockOf({ what: "dough", by: ["pieces"] }), plainSizesTable],
-    [prefermentBlock, finalWaterBlock],
-    [notesBlock],
-    [totalsBlock],
-    [prefermentTable],
-    [underStages("Preferment, for each mix", "@pre_weight")],
-    [stepsTable, ovenBlockOf({ on: "trays" }), chartBlockOf(10)],
-    [cautionsOf(CAUTIONS.raw, CAUTIONS.guides, CAUTIONS.oven)],
-  ],
+  style: "hearth",
+  hasPreferment: true,
   sample: {
     title: "Quay hearth loaf",
     shop: "Tern Quay Bakehouse",
@@ -55,6 +37,7 @@ export const hearthLoaf: SheetModel = {
     tap_temp: 14,
     mixing: "spiral",
     minutes: 9,
+    friction_own: 12,
     yeast: "fresh",
     ingredient: ["Strong white flour", "Wholemeal wheat flour", "Water", "Sea salt", "Fresh yeast"],
     kind: ["flour", "flour", "water", "salt", "yeast"],
@@ -64,16 +47,16 @@ export const hearthLoaf: SheetModel = {
     step_minutes: [20, 120, 35, 25, 60, 40, 60],
     ready: 7 / 24,
     oven_step: "Bake",
-    tray_pieces: 5,
-    oven_takes: 6,
+    oven_takes: 30,
     oven_reload: 10,
   },
   // Worked out by hand: (30 × 800 ÷ 0.86 + 20 × 400 ÷ 0.84) ÷ 0.98 of dough over 1.728 is the flour; 30 % of it and as much water are the
-  // poolish, with 0.2 % of yeast; half of each goes into a mix, on steps of 5 g; 4 × 24 − 20 − 22 − 21 − 9 × 4 ÷ 3 = 21 °C; 10 trays in
-  // loads of 6 take 40 + 10 + 40 minutes, so the first step starts 410 minutes before 07:00.
+  // poolish, with 0.2 % of yeast; half of each goes into a mix, on steps of 5 g, the yeast on steps of 0.1 g: 88.4 g less 6.6 g of it;
+  // 4 × 24 − 20 − 22 − 21 − 9 × 4 ÷ 3 = 21 °C; 50 loaves in loads of 30 take 40 + 10 + 40 minutes, so the first step starts 410
+  // minutes before 07:00.
   expects: {
+    check: "",
     dough: 38194.679865,
-    flour: 22103.4027,
     hydration: 0.7,
     pre_flour: 6631.02081,
     pre_water: 6631.02081,
@@ -81,25 +64,21 @@ export const hearthLoaf: SheetModel = {
     pre_yeast_part: 0.075,
     pre_weight: 13275.303662,
     mixes: 2,
-    "pre/1": 2985,
-    "final/1": 6965,
-    "pre/3": 3315,
-    "final/3": 4420,
-    "pre/4": 0,
-    "pre/5": 6.6,
-    water_mix: 4420.68054,
+    "pre_shown/1": 2985,
+    "final_shown/1": 6960,
+    "pre_shown/3": 3315,
+    "final_shown/3": 4420,
+    "pre_shown/4": 0,
+    "pre_shown/5": 6.6,
+    water_final: 4420.68054,
     water_temp: 21,
-    held: 310,
+    held: 175,
     pieces: 50,
-    trays: 10,
-    tray_last: 5,
     oven_loads: 2,
     oven_minutes: 90,
     "step_start/1": "00:10",
     "step_day/1": 0,
     pre_start: "10:10",
     pre_day: -1,
-    first_in: "04:30",
-    last_out: "06:00",
   },
-};
+});

@@ -185,6 +185,8 @@ function choice<T extends string>(raw: unknown, choices: readonly [T, ...T[]], w
   );
 }
 
+const AMOUNT_NAMES = ["dough_wanted", "flour_wanted", "tins", "weighed"] as const;
+
 /** Names a person may fill in a template: its input cells, its title, and the input columns of its tables. */
 export function inputNames(model: SheetModel): Set<string> {
   const names = new Set<string>();
@@ -193,10 +195,12 @@ export function inputNames(model: SheetModel): Set<string> {
       for (const { name, role } of item.columns) if (role === "input") names.add(name);
     } else {
       for (const cell of item.lines.flatMap(({ cells }) => cells)) {
-        if (cell.name !== undefined && cell.formula === undefined) names.add(cell.name);
+        if (cell.name !== undefined && cell.formula === undefined && cell.role !== "helper") names.add(cell.name);
       }
     }
   }
+  // One cell takes the amount, whatever it is an amount of; weights become percentages.
+  if (names.has("amount")) for (const name of AMOUNT_NAMES) names.add(name);
   return names;
 }
 

@@ -68,7 +68,7 @@ function palette<T>(grid: readonly (readonly T[])[]): Palette<T> {
 
 // A file holds ten million cells; a sheet of ours has a few thousand.
 const MOST_ROWS = 20_000;
-const MOST_COLUMNS = 100;
+const MOST_COLUMNS = 110;
 const MOST_CELLS = 500_000;
 const MOST_PIXELS = 2000;
 const MOST_TABS = 300;
@@ -128,7 +128,15 @@ export function readMake(
       validations: painted(raw.validations, validationOf),
       formulas: list(raw.formulas, MOST_CELLS, (rectangle) => formulasOf(rectangle, values)),
       wrapped: ranges(raw.wrapped),
-      borders: { box: ranges(borders.box), under: ranges(borders.under), rule: ranges(borders.rule) },
+      hidden: list(raw.hidden, rows, (row) => whole(row, 0, rows - 1)),
+      frozen: whole(raw.frozen, 0, rows - 1),
+      folded: foldedOf(raw.folded, columns),
+      borders: {
+        box: ranges(borders.box),
+        under: ranges(borders.under),
+        rule: ranges(borders.rule),
+        over: ranges(borders.over),
+      },
       unprotected: ranges(raw.unprotected),
       defines: list(raw.defines, 5, (known) => {
         const { name, range } = record(known);
@@ -168,16 +176,24 @@ function lookOf(raw: unknown): Look {
     weight: one(weight, ["bold", "normal"]),
     style: one(style, ["italic", "normal"]),
     size: whole(size, 6, 72),
-    ...(border === undefined ? {} : { border: one(border, ["box", "under", "rule"]) }),
+    ...(border === undefined ? {} : { border: one(border, ["box", "under", "rule", "over"]) }),
   };
+}
+
+function foldedOf(raw: unknown, columns: number): Writable["folded"] {
+  const { from, columns: many } = record(raw);
+  const first = whole(from, 0, columns);
+  return { from: first, columns: whole(many, 0, columns - first) };
 }
 
 function validationOf(raw: unknown): Validation | null {
   if (raw === null) return null;
-  const { is, values, least, most, help } = record(raw);
-  if (is === "list") return { is, values: list(values, MOST_CHOICES, words, 1), help: words(help) };
+  const { is, values, least, most, help, isStrict } = record(raw);
+  const strict = isStrict === true ? { isStrict: true as const } : {};
+  if (is === "nothing") return { is, help: words(help) };
+  if (is === "list") return { is, values: list(values, MOST_CHOICES, words, 1), help: words(help), ...strict };
   if (is !== "between" || !Number.isFinite(least) || !Number.isFinite(most)) return unclear();
-  return { is, least: least as number, most: most as number, help: words(help) };
+  return { is, least: least as number, most: most as number, help: words(help), ...strict };
 }
 
 /** A rectangle within the sheet, of formulas and blanks, over nothing that is typed. */

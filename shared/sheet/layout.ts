@@ -10,6 +10,8 @@ export type Layout = {
   readonly cells: readonly PlacedCell[];
   readonly tables: readonly PlacedTable[];
   readonly heights: readonly { readonly row: number; readonly height: number }[];
+  /** Rows that are not shown: those of tables' formulas. */
+  readonly hidden: readonly number[];
   readonly rows: number;
   /** Cells and whole columns of tables, by name. */
   readonly names: ReadonlyMap<string, Zone>;
@@ -30,6 +32,8 @@ export function holds(when: Condition | undefined, options: Options): boolean {
 }
 
 const EDGE = 16;
+/** The row that ends a table without a total, and only has to be there. */
+const END = 6;
 
 /** A table is its heading, an edge row, its rows, and another edge row. */
 const tableHeight = (table: Table) => table.rows + 3;
@@ -40,20 +44,26 @@ export function layOut(model: SheetModel, options: Options): Layout {
   const cells: PlacedCell[] = [];
   const tables: PlacedTable[] = [];
   const heights: { row: number; height: number }[] = [];
+  const hidden = new Set<number>();
   const names = new Map<string, Zone>();
   let row = 0;
   for (const band of formed(model.bands, options)
     .map((one) => present(one, options))
     .filter((one) => one.length > 0)) {
     // A blank row between what belongs together.
-    if (row > 0) row += 1;
+    if (row > 0) {
+      if (model.gap !== undefined) heights.push({ row, height: model.gap });
+      row += 1;
+    }
     let tallest = 0;
     const highest = Math.min(...band.map(downOf));
     for (const item of band) {
       if (isTable(item)) {
         placeTable(item, row);
         // Beside a block or a list the edge row keeps its height: a line stands in it too.
-        if (item === band[0] && band.every((one) => isTable(one) && one.list !== true))
+        if (item.hidden) {
+          if (item.total === undefined && item === band[0]) heights.push({ row: row + item.rows + 2, height: END });
+        } else if (item === band[0] && band.every((one) => isTable(one) && one.list !== true))
           heights.push({ row: row + 1, height: EDGE });
         tallest = Math.max(tallest, tableHeight(item));
       } else {
@@ -63,10 +73,15 @@ export function layOut(model: SheetModel, options: Options): Layout {
     }
     row += tallest;
   }
-  return { cells, tables, heights, rows: row, names };
+  const width = usedColumns({ cells, tables });
+  for (const { name, ...place } of model.places ?? [])
+    name_(name, { rows: row - place.row, columns: width - place.column, ...place });
+  return { cells, tables, heights, hidden: [...hidden], rows: row, names };
 
   function placeTable(table: Table, top: number): void {
     tables.push({ table, row: top, column: table.left });
+    if (table.hidden) hidden.add(top + 1);
+    if (table.total !== undefined) placeLine({ cells: table.total }, top + table.rows + 2, table.left);
     // With its headings, as the larder argument takes it.
     name_(`${table.table}_table`, {
       row: top,
@@ -76,13 +91,23 @@ export function layOut(model: SheetModel, options: Options): Layout {
     });
     table.columns.forEach(({ name }, index) => {
       name_(name, { row: top + 1, column: table.left + index, rows: table.rows + 2, columns: 1 });
+      if (table.hidden) name_(`${name}_top`, { row: top + 1, column: table.left + index, rows: 1, columns: 1 });
     });
+    // From its last row to the blank one below it, where something may be typed by mistake.
+    const firstComputed = table.columns.findIndex(({ role }) => role !== "input");
+    if (table.hidden && table.total === undefined && firstComputed > 0)
+      name_(`${table.table}_below`, {
+        row: top + table.rows + 2,
+        column: table.left,
+        rows: 2,
+        columns: firstComputed,
+      });
   }
 
   function placeBlock(block: Block, top: number): number {
     const lines = block.lines.filter(({ when }) => holds(when, options));
     lines.forEach((line, index) => {
-      placeLine(line, top + index, block.left);
+      placeLine(block.close ? closedUp(line, options) : line, top + index, block.left);
     });
     return lines.length;
   }
@@ -104,8 +129,22 @@ export function layOut(model: SheetModel, options: Options): Layout {
   }
 }
 
+/** The line's cells that are built, side by side. */
+function closedUp(line: Line, options: Options): Line {
+  const cells = line.cells.filter(({ when }) => holds(when, options));
+  return { ...line, cells: cells.map((cell, at) => ({ ...cell, at })) };
+}
+
 function present(band: Band, options: Options): (Block | Table)[] {
   return band.filter(({ when }) => holds(when, options));
+}
+
+/** Columns up to the last that is filled. */
+export function usedColumns({ cells, tables }: Pick<Layout, "cells" | "tables">): number {
+  return Math.max(
+    ...cells.map(({ cell, column }) => column + 1 + (cell.spills?.length ?? 0)),
+    ...tables.map(({ table, column }) => column + table.columns.length),
+  );
 }
 
 /** The formula of these options, names turned into references of its own sheet. */

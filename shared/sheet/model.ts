@@ -18,7 +18,12 @@ export type Condition = string;
 export type Unit =
   | "text"
   | "weight"
+  /** A weight rounded as a person reads it, and one that stands on the steps of the scales. */
+  | "graded"
+  | "step"
   | "share"
+  /** A share of few digits. */
+  | "short rate"
   | "percent"
   | "temperature"
   | "factor"
@@ -39,7 +44,24 @@ export type Unit =
   | "exact"
   | "plain";
 
-export type Role = "title" | "heading" | "label" | "input" | "computed" | "remark" | "caution" | "ruled" | "figure";
+export type Role =
+  | "title"
+  | "heading"
+  | "label"
+  | "input"
+  | "computed"
+  | "remark"
+  | "caution"
+  | "ruled"
+  | "figure"
+  /** The sheet's result in words, and below it what is wrong with what was typed. */
+  | "result"
+  | "check"
+  /** A figure that stands out among its neighbours, and one under a table. */
+  | "strong"
+  | "total"
+  /** What the sheet only works with, beside its page. */
+  | "helper";
 
 /** One formula, or the first whose condition holds. `@name` is a cell, or a table's whole column from edge row to edge row. */
 export type Formula = string | readonly { readonly when?: Condition; readonly formula: string }[];
@@ -73,7 +95,13 @@ export type CellModel = {
   readonly hint?: string;
   /** The column whose entries it may name. */
   readonly among?: string;
+  /** The least and the most that may be typed, in the sheet's own unit. */
+  readonly bounds?: Bounds;
 };
+
+/** Several where they depend on the sheet's units. */
+export type Bounds = readonly [least: number, most: number] | readonly BoundsWhen[];
+type BoundsWhen = { readonly when?: Condition; readonly least: number; readonly most: number };
 
 export type Line = { readonly cells: readonly CellModel[]; readonly when?: Condition; readonly height?: number };
 
@@ -85,6 +113,8 @@ export type Block = {
   /** Lines it stands lower than the rest of its band, below a block of the same columns. */
   readonly down?: number;
   readonly when?: Condition;
+  /** Cells that are not built leave no gap: those that are stand side by side, wherever `at` has them. */
+  readonly close?: true;
   readonly lines: readonly Line[];
 };
 
@@ -93,7 +123,14 @@ export type ColumnModel = {
   readonly head: string;
   readonly unit: Unit;
   /** A linked column has a formula in every row, which points into another sheet. */
-  readonly role: "input" | "computed" | "remark" | "linked" | "ruled" | "figure";
+  readonly role: "input" | "computed" | "remark" | "linked" | "ruled" | "figure" | "strong" | "helper";
+  /** A heading that follows other cells. */
+  readonly headFormula?: Formula;
+  /** No row of it is ever blank or an error, so that formulas may calculate with it. */
+  readonly numbers?: true;
+  readonly bounds?: Bounds;
+  /** A long text that is typed has the room of so many columns, its own and blank ones. */
+  readonly wide?: number;
   readonly choices?: readonly string[];
   /** Stands in the edge row above the first row and fills the column. */
   readonly formula?: Formula;
@@ -117,6 +154,10 @@ export type Table = {
   readonly spare?: number;
   /** Its formula makes a list that begins in the upper edge row, not a figure for every row: that row looks like the others. */
   readonly list?: true;
+  /** The row of its formulas is hidden, and nothing may be typed there. */
+  readonly hidden?: true;
+  /** What stands in the last row, under the columns: the columns' formulas reach it. */
+  readonly total?: readonly CellModel[];
   readonly columns: readonly ColumnModel[];
 };
 
@@ -141,6 +182,14 @@ export const SETTINGS_NAME = "gramwright_settings";
 /** Where the first mix log tells its line: factor at 0 min, more a minute, typical miss, mixes read, degrees. */
 export const MIXLOG_NAME = "gramwright_mixlog";
 
+export type PlaceModel = {
+  readonly name: string;
+  readonly row: number;
+  readonly column: number;
+  readonly rows?: number;
+  readonly columns?: number;
+};
+
 /** Begins what a sheet only needs to work with: rows from here down, or columns from here on, are not on its pages. */
 export const WORKED_OUT = "Worked out here";
 
@@ -153,6 +202,14 @@ export type SheetModel = {
   readonly group?: string;
   readonly widths: readonly number[];
   readonly bands: readonly Band[];
+  /** Rows at the top that stay in sight. */
+  readonly frozen?: number;
+  /** The first column of those that the sheet only works with; they are folded away. */
+  readonly foldedFrom?: number;
+  /** Names of places that are no cell or column of a block; without `rows` or `columns` they reach the sheet's end. */
+  readonly places?: readonly PlaceModel[];
+  /** Height of the blank row between bands, where it is not a usual row. */
+  readonly gap?: number;
   /** How large everything is written, 1 being the size of a formula sheet. */
   readonly type?: number;
   /** Parts that are built unless told otherwise, and all there are. */

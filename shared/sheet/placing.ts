@@ -26,14 +26,6 @@ export function longEnough(model: SheetModel, typed: Values, links: Links): Shee
   };
 }
 
-/** Columns up to the last that these options fill. */
-export function usedColumns({ cells, tables }: Layout): number {
-  return Math.max(
-    ...cells.map(({ cell, column }) => column + 1 + (cell.spills?.length ?? 0)),
-    ...tables.map(({ table, column }) => column + table.columns.length),
-  );
-}
-
 export function defined({ defines }: SheetModel, names: Layout["names"]): readonly DefinedName[] {
   const from = names.get(defines?.from ?? "");
   const to = [defines?.to ?? ""]

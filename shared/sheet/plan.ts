@@ -1,11 +1,11 @@
 import { type Zone, zoneA1 } from "./a1.ts";
-import { formulaText, holds, type Layout, labelText, layOut } from "./layout.ts";
-import type { CellModel, ColumnModel, Links, Options, SheetModel, Unit, Value, Values } from "./model.ts";
-import { type DefinedName, defined, linkedRows, longEnough, usedColumns } from "./placing.ts";
+import { formulaText, holds, type Layout, labelText, layOut, usedColumns } from "./layout.ts";
+import type { CellModel, ColumnModel, Links, Options, SheetModel, Table, Unit, Value, Values } from "./model.ts";
+import { type DefinedName, defined, linkedRows, longEnough } from "./placing.ts";
 import { type FormulaAt, type FormulaRectangle, rectangles } from "./rectangles.ts";
 import { exactFormat, LOOKS, type Look, numberFormat } from "./theme.ts";
 import { inType, wrappedRanges } from "./type-size.ts";
-import { type Validation, validation } from "./validation.ts";
+import { type Validation, validationOf } from "./validation.ts";
 
 /** All that is written to a sheet; every grid has `rows` × `columns` cells. */
 export type SheetPlan = {
@@ -13,6 +13,12 @@ export type SheetPlan = {
   readonly columns: number;
   readonly widths: readonly number[];
   readonly heights: readonly { readonly row: number; readonly rows?: number; readonly height: number }[];
+  /** Rows that are not shown. */
+  readonly hidden: readonly number[];
+  /** Rows at the top that stay in sight. */
+  readonly frozen: number;
+  /** Columns that are folded away; none where `columns` is 0. */
+  readonly folded: { readonly from: number; readonly columns: number };
   /** Texts and numbers as typed; "" where a cell is blank or holds a formula. */
   readonly values: readonly (readonly (string | number)[])[];
   readonly formats: readonly (readonly string[])[];
@@ -23,7 +29,7 @@ export type SheetPlan = {
   readonly formulas: readonly FormulaRectangle[];
   /** Headings of tables, which may need two lines. */
   readonly wrapped: readonly string[];
-  readonly borders: Readonly<Record<"box" | "under" | "rule", readonly string[]>>;
+  readonly borders: Readonly<Record<"box" | "under" | "rule" | "over", readonly string[]>>;
   /** Everything but edge rows and single formulas: a warning is shown where somebody types there. */
   readonly unprotected: readonly string[];
   readonly names: Layout["names"];
@@ -61,29 +67,20 @@ export function plan(model: SheetModel, options: Options, typed: Values, links: 
   };
   const decimals = stepDecimals(typed);
   const format = (unit: Unit) => numberFormat(unit, options, decimals);
+  // Columns before cells: what stands in a table's last row is a cell of its own.
+  drawTables();
   for (const { cell, row, column } of layout.cells) {
     drawCell(draft, cell, row, column, format, inputValue(typed[cell.name ?? ""], 0), options, layout.names, links);
   }
-  for (const { table, row, column } of layout.tables) {
-    table.columns.forEach((one, index) => {
-      drawColumn(
-        draft,
-        one,
-        { row, column: column + index, rows: table.rows, columns: 1 },
-        format,
-        typed,
-        options,
-        layout.names,
-        links,
-        table.list === true,
-      );
-    });
-  }
+  const foldedFrom = Math.min(model.foldedFrom ?? columns, columns);
   return {
     rows: layout.rows,
     columns,
     widths,
     heights: layout.heights,
+    hidden: layout.hidden,
+    frozen: model.frozen ?? 0,
+    folded: { from: foldedFrom, columns: columns - foldedFrom },
     ...draft,
     looks: inType(draft.looks, model.type),
     formulas: rectangles(draft.formulas, draft.values),
@@ -92,11 +89,21 @@ export function plan(model: SheetModel, options: Options, typed: Values, links: 
       box: bordered(draft.looks, "box"),
       under: bordered(draft.looks, "under"),
       rule: bordered(draft.looks, "rule"),
+      over: bordered(draft.looks, "over"),
     },
     unprotected: unprotected(layout, draft, columns),
     names: layout.names,
     defines: defined(model, layout.names),
   };
+
+  function drawTables(): void {
+    for (const { table, row, column } of layout.tables) {
+      table.columns.forEach((one, index) => {
+        const zone = { row, column: column + index, rows: table.rows, columns: 1 };
+        drawColumn(draft, table, one, zone, format, typed, options, layout.names, links);
+      });
+    }
+  }
 }
 
 function inputValue(typed: Values[string] | undefined, row: number): Value | undefined {
@@ -128,7 +135,7 @@ function drawCell(
   if (computed) draft.formulas.push({ row, column, formula: formulaText(formula, options, names, links) });
   else if (cell.role === "input") {
     set(draft.values, row, column, asCell(typed === undefined ? (cell.value ?? null) : typed, unit));
-    set(draft.validations, row, column, validation(unit, choicesOf(cell, options, links)));
+    set(draft.validations, row, column, validationOf({ ...cell, unit }, choicesOf(cell, options, links), options));
   } else {
     const isSaid = typed === undefined || typed === null;
     set(draft.values, row, column, isSaid ? labelText(cell.text ?? "", options) : asCell(typed, unit));
@@ -148,6 +155,7 @@ function choicesOf(
 
 function drawColumn(
   draft: Draft,
+  table: Table,
   one: ColumnModel,
   { row, column, rows }: Zone,
   format: Formatter,
@@ -155,26 +163,34 @@ function drawColumn(
   options: Options,
   names: Layout["names"],
   links: Links,
-  isList: boolean,
 ): void {
+  const isList = table.list === true;
   const side = one.align ?? sideOf(one.unit);
   const computed = one.role !== "input";
   // Written text such as 05:20 must stay text; what a formula fills must not be kept from being one.
   const isSaid = one.role === "ruled" && one.formula === undefined;
-  set(draft.values, row, column, labelText(one.head, options));
+  if (one.headFormula === undefined) set(draft.values, row, column, labelText(one.head, options));
+  else {
+    draft.formulas.push({ row, column, formula: formulaText(one.headFormula, options, names, links) });
+    set(draft.formats, row, column, AS_TYPED);
+  }
   set(draft.looks, row, column, LOOKS.head);
   set(draft.aligned, row, column, side);
   const choices = choicesOf(one, options, links);
   for (let at = row + 1; at <= row + rows + 2; at++) {
     const edge = at === row + 1 || at === row + rows + 2;
-    set(draft.looks, at, column, edge && !(isList && at === row + 1) ? LOOKS.edge : LOOKS[one.role]);
+    set(draft.looks, at, column, lookOf(table, one, edge, at === row + 1));
     set(draft.formats, at, column, computed && one.unit === "text" && !isSaid ? AS_TYPED : format(one.unit));
     set(draft.aligned, at, column, side);
-    if (edge) continue;
+    if (edge) {
+      if (table.hidden && !computed) set(draft.validations, at, column, NOTHING_MAY_BE_TYPED);
+      continue;
+    }
     const value = inputValue(typed[one.name], at - row - 2) ?? null;
     set(draft.values, at, column, asCell(value, one.unit));
     if (one.unit === "exact" && typeof value === "number") set(draft.formats, at, column, exactFormat(value));
-    if (!computed) set(draft.validations, at, column, validation(one.unit, choices));
+    for (let next = column; next < column + (one.wide ?? 0); next++) set(draft.looks, at, next, LOOKS.line);
+    if (!computed) set(draft.validations, at, column, validationOf(one, choices, options));
   }
   if (one.role === "linked" && one.formula !== undefined) {
     for (let at = 0; at < linkedRows(links); at++) {
@@ -197,6 +213,18 @@ function set<T>(grid: T[][], row: number, column: number, value: T): void {
   cells[column] = value;
 }
 
+/** How a row of a column looks: those at its ends are not for typing. */
+function lookOf({ list, hidden }: Table, { role }: ColumnModel, isEnd: boolean, isFirst: boolean): Look {
+  if (!isEnd || (list && isFirst)) return LOOKS[role];
+  if (!hidden) return LOOKS.edge;
+  return role === "helper" ? LOOKS.helper : LOOKS.computed;
+}
+
+const NOTHING_MAY_BE_TYPED: Validation = {
+  is: "nothing",
+  help: "This row holds the table's formulas. Type in the rows below it.",
+};
+
 /** A typed value as the cell takes it: text stays text without the apostrophe that marks it, and a blank is "". */
 function asCell(value: Value, unit: Unit): string | number {
   if (value === null || value === "") return "";
@@ -215,7 +243,7 @@ function stepDecimals(typed: Values): number {
 }
 
 /** Cells of one border below each other, as ranges. */
-function bordered(looks: readonly (readonly Look[])[], border: "box" | "under" | "rule"): string[] {
+function bordered(looks: readonly (readonly Look[])[], border: NonNullable<Look["border"]>): string[] {
   return runsDown(looks.map((row) => row.map((look) => look.border === border)));
 }
 

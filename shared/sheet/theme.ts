@@ -7,7 +7,7 @@ export type Look = {
   readonly weight: "bold" | "normal";
   readonly style: "italic" | "normal";
   readonly size: number;
-  readonly border?: "box" | "under" | "rule";
+  readonly border?: "box" | "under" | "rule" | "over";
 };
 
 export const ACCENT = "#1f5f5b";
@@ -34,6 +34,11 @@ export const LOOKS: Readonly<Record<Role | "line" | "linked" | "head" | "edge" |
   ruled: { ...plain, border: "rule" },
   figure: { ...plain, weight: "bold", border: "rule" },
   edge: { ...plain, ground: "#f1f0ec", size: 8 },
+  result: { ...plain, weight: "bold", size: 10 },
+  check: { ...plain, ink: "#9a3412", size: 10 },
+  strong: { ...plain, weight: "bold" },
+  total: { ...plain, weight: "bold", border: "over" },
+  helper: { ...plain, ink: SOFT_INK, size: 8 },
 };
 
 /** Number formats are always written the US way; the sheet shows them its own way. */
@@ -45,6 +50,11 @@ export function numberFormat(unit: Unit, options: Options, stepDecimals: number)
       const decimals = options.weight === "g" ? Math.max(1, stepDecimals) : Math.max(2, stepDecimals);
       return `#,##0.${"0".repeat(decimals)}`;
     }
+    case "graded":
+    case "step":
+      return "General";
+    case "short rate":
+      return "0.0#%";
     case "share":
     case "percent":
       return "0.00%";

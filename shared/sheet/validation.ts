@@ -1,11 +1,46 @@
-import type { Unit } from "./model.ts";
+import { holds } from "./layout.ts";
+import type { Bounds, CellModel, Options, Unit } from "./model.ts";
 
+/** `isStrict`: what does not fit is not taken; otherwise it is marked. */
 export type Validation =
-  | { readonly is: "list"; readonly values: readonly string[]; readonly help: string }
-  | { readonly is: "between"; readonly least: number; readonly most: number; readonly help: string };
+  | { readonly is: "list"; readonly values: readonly string[]; readonly help: string; readonly isStrict?: true }
+  | {
+      readonly is: "between";
+      readonly least: number;
+      readonly most: number;
+      readonly help: string;
+      readonly isStrict?: true;
+    }
+  | { readonly is: "nothing"; readonly help: string };
+
+/** The bounds for these units; null where none are said. */
+export function boundsOf(bounds: Bounds | undefined, options: Options): readonly [number, number] | null {
+  if (bounds === undefined) return null;
+  const [first] = bounds;
+  if (typeof first === "number") return bounds as readonly [number, number];
+  for (const one of bounds)
+    if (typeof one === "object" && holds(one.when, options)) return [one.least, one.most];
+  return null;
+}
+
+/** What may be typed into a cell or a column; null where anything may. A field with bounds of its own takes nothing else. */
+export function validationOf(
+  { unit = "text", bounds, hint }: Pick<CellModel, "unit" | "bounds" | "hint">,
+  choices: readonly string[] | undefined,
+  options: Options,
+): Validation | null {
+  const limits = boundsOf(bounds, options);
+  if (limits === null) return validation(unit, choices);
+  const [least, most] = limits;
+  const range = unit === "percent" || unit === "share" || unit === "rate" ? percents(least, most) : `${least} to ${most}`;
+  const help = [hint, `Enter a number from ${range}.`].filter((one) => one !== undefined).join(" ");
+  return { is: "between", least, most, help, isStrict: true };
+}
+
+const percents = (least: number, most: number): string => `${100 * least} % to ${100 * most} %`;
 
 /** What may be typed into a cell of this unit; null where anything may. */
-export function validation(unit: Unit, choices: readonly string[] | undefined): Validation | null {
+function validation(unit: Unit, choices: readonly string[] | undefined): Validation | null {
   if (choices) return { is: "list", values: choices, help: `Choose one: ${choices.join(", ")}.` };
   switch (unit) {
     case "text":

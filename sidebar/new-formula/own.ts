@@ -4,7 +4,7 @@ import { oneOf, quoted } from "../../shared/base/show.ts";
 import { isProblem } from "../../shared/cells/cell.ts";
 import type { SheetModel, Value } from "../../shared/sheet/model.ts";
 import { type InputTable, inputGroups, type TemplateInput } from "../../shared/sheet/template-inputs.ts";
-import { validation } from "../../shared/sheet/validation.ts";
+import { validationOf } from "../../shared/sheet/validation.ts";
 import type { Draft, TableRow } from "./draft.ts";
 import { quantityOfUnit, readQuantity } from "./quantity.ts";
 import { type Trouble, trouble } from "./trouble.ts";
@@ -81,7 +81,7 @@ function readInput(
     troubles.push(trouble(at, `${label} ${read.problem}.`));
     return null;
   }
-  const limits = validation(input.unit, undefined);
+  const limits = validationOf(input, undefined, { ...draft.units, parts: [] });
   if (read !== null && limits?.is === "between" && (read < limits.least || read > limits.most)) {
     troubles.push(trouble(at, `${label} is more than the sheet takes. ${limits.help}`));
     return null;

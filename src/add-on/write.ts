@@ -74,11 +74,20 @@ function fill(sheet: Sheet, plan: Writable): void {
   sheet.getRangeList(plan.wrapped as string[]).setWrap(true);
   drawBorders(sheet, plan);
   all.setDataValidations(plan.validations.map((row) => row.map((one) => (one === null ? null : validation(one)))));
+  foldAway(sheet, plan);
   protect(sheet, plan);
   all.setValues(plan.values as (string | number)[][]);
   for (const { row, column, cells } of plan.formulas) {
     sheet.getRange(row + 1, column + 1, cells.length, cells[0]?.length ?? 1).setFormulas(cells as string[][]);
   }
+}
+
+/** What a person need not see: rows of formulas, and columns that the sheet only works with. The top rows stay in sight. */
+function foldAway(sheet: Sheet, { hidden, frozen, folded }: Writable): void {
+  if (frozen > 0) sheet.setFrozenRows(frozen);
+  for (const row of hidden) sheet.hideRows(row + 1);
+  if (folded.columns === 0) return;
+  sheet.getRange(1, folded.from + 1, 1, folded.columns).shiftColumnGroupDepth(1).collapseGroups();
 }
 
 /** Colour, weight, slant and size at once: one call in the place of four. */
@@ -121,6 +130,9 @@ function drawBorders(sheet: Sheet, { borders }: Writable): void {
   if (borders.under.length > 0) {
     sheet.getRangeList(borders.under as string[]).setBorder(false, false, true, false, false, false, "#1f5f5b", SOLID);
   }
+  if (borders.over.length > 0) {
+    sheet.getRangeList(borders.over as string[]).setBorder(true, null, null, null, null, null, "#1f5f5b", SOLID);
+  }
   if (borders.rule.length > 0) {
     sheet.getRangeList(borders.rule as string[]).setBorder(null, null, true, null, null, true, "#b9ad8e", SOLID);
   }
@@ -130,12 +142,11 @@ function drawBorders(sheet: Sheet, { borders }: Writable): void {
 }
 
 function validation(one: Validation): GoogleAppsScript.Spreadsheet.DataValidation {
-  const rule = SpreadsheetApp.newDataValidation().setAllowInvalid(true).setHelpText(one.help);
-  const made =
-    one.is === "list"
-      ? rule.requireValueInList(one.values as string[], true)
-      : rule.requireNumberBetween(one.least, one.most);
-  return made.build();
+  const isStrict = one.is === "nothing" || one.isStrict === true;
+  const rule = SpreadsheetApp.newDataValidation().setAllowInvalid(!isStrict).setHelpText(one.help);
+  if (one.is === "list") return rule.requireValueInList(one.values as string[], true).build();
+  if (one.is === "between") return rule.requireNumberBetween(one.least, one.most).build();
+  return rule.requireFormulaSatisfied("=FALSE()").build();
 }
 
 /** Anyone may still type everywhere; on formulas and edge rows a warning comes first. */

@@ -6,6 +6,7 @@ import { type FormulaSheets, formulaSheetCount } from "./all-sheets.ts";
 import { startingLarder } from "./larder-start.ts";
 import { listRow } from "./listed.ts";
 import { withMoisture } from "./moisture.ts";
+import { orderValues } from "./order-values.ts";
 import type { Overview } from "./overview.ts";
 import { ingredients, look, type Steps } from "./steps.ts";
 
@@ -39,7 +40,7 @@ export function* prepare({ model, options, values }: Ordered): Steps<Prepared> {
   const inputs =
     options.form === "plain" && inputNames(model).has("moist_name")
       ? withMoisture(values, yield* ingredients())
-      : values;
+      : orderValues(model, values, options);
   const made = plan(model, { ...options, parts }, inputs);
   if (!isFormula) return { made };
   if (count === null) return { made, row: listRow((name) => made.names.get(name), options.weight) };

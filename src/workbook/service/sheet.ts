@@ -68,6 +68,12 @@ export function makeSheet(session: Session, sheetId: string, sheetOf: (sheetId: 
         : { type: `FREEZE_${dimension}`, payload: { sheetId, quantity } },
     );
   };
+  const hide = (dimension: "ROW" | "COL", from: number, many: number) => {
+    const limit = dimension === "ROW" ? rows() : columns();
+    if (from < 1 || many < 1 || from + many - 1 > limit) throw new Error("Those rows or columns are out of bounds.");
+    const elements = Array.from({ length: many }, (_, index) => from - 1 + index);
+    session.write({ type: "HIDE_COLUMNS_ROWS", payload: { sheetId, dimension, elements } });
+  };
   const set = (type: string, payload: object) => {
     session.write({ type, payload: { sheetId, ...payload } });
     return sheet;
@@ -135,6 +141,7 @@ export function makeSheet(session: Session, sheetId: string, sheetOf: (sheetId: 
       setRowHeightsForced: (row: number, many: number, height: number) => resize("ROW", row, many, height),
       setFrozenRows: (many: number) => freeze("ROWS", many),
       setFrozenColumns: (many: number) => freeze("COLUMNS", many),
+      hideRows: (from: number, many = 1) => hide("ROW", from, many),
       setHiddenGridlines: (hide: boolean) => set("SET_GRID_LINES_VISIBILITY", { areGridLinesVisible: !hide }),
       appendRow: (contents: readonly unknown[]) => {
         const [row, wide] = [used().bottom + 1, contents.length];

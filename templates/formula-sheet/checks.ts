@@ -1,0 +1,200 @@
+// The line that says what is wrong: from the tables' own columns, from a cell beside each line of a block, and from the sheet's formulas.
+import type { Band, Block, Bounds, CellModel, Condition, Formula, Line, Table } from "../../shared/sheet/model.ts";
+import { MESSAGES, RIGHT } from "./columns.ts";
+import { type Single, single } from "./singles.ts";
+
+/** The message of this place: those at the left of the page first, by their rows. */
+function message(place: number): string {
+  const nth = (side: "left" | "right", at: string) => `INDEX(@${side}_says;MATCH(SMALL(@${side}_rows;${at});@${side}_rows;0);1)`;
+  const right = place === 1 ? "1" : `${place}-MIN(${place - 1};@left_many)`;
+  return `IF(@left_many>=${place};${nth("left", String(place))};IF(@left_many+@right_many>=${place};${nth("right", right)};""))`;
+}
+
+const LETTER = (name: string) => `=SUBSTITUTE(ADDRESS(1;COLUMN(@${name}_top);4);"1";"")`;
+
+export const CHECK_SINGLES: readonly Single[] = [
+  single("Messages, left", "left_many", "=COUNT(@left_rows)"),
+  single("Messages, right", "right_many", "=COUNT(@right_rows)"),
+  single("First message", "first_says", `=${message(1)}`),
+  single("Second message", "second_says", `=IF(@left_many+@right_many<2;"";" · "&${message(2)})`),
+  single(
+    "Third message",
+    "third_says",
+    `=IF(@left_many+@right_many<3;"";" · "&${message(3)})`,
+  ),
+  single(
+    "How many more",
+    "more_says",
+    '=IF(@left_many+@right_many>3;" · and "&(@left_many+@right_many-3)&" more";"")&IF(@left_many+@right_many>0;". ";"")',
+  ),
+  single(
+    "What is wrong with the amount",
+    "amount_problem",
+    '=IF((@by="tins")+(@by="dough")+(@by="flour")=0;"Scale to: choose from the list";IF(ISNUMBER(@amount)=FALSE();"Amount ("&ADDRESS(ROW(@amount);COLUMN(@amount);4)&"): enter a number";@amount_size))',
+  ),
+  single(
+    "Size of the amount",
+    "amount_size",
+    '=IF((@amount>=1)*(@amount<=10000000)=0;"Amount ("&ADDRESS(ROW(@amount);COLUMN(@amount);4)&")?";IF((@by="tins")*(@tin_takes<=0)=1;"Fill in the tin: its dough is not known";""))',
+  ),
+  single("Sizes that are wrong", "size_problems", '=IF(SUMPRODUCT((LEN(@size_says)>0)*1)>0;"yes";"")'),
+  single("Column of percentages", "percent_letter", LETTER("percent")),
+  single("Column of types", "type_letter", LETTER("kind")),
+  single("Column of pieces", "pieces_letter", LETTER("size_pieces")),
+  single("Column of baked weight", "weight_letter", LETTER("size_weight")),
+  single(
+    "Rows of ingredients",
+    "rows_say",
+    '=IF(ROWS(@formula_table)-ROWS(@counts)=1;"";"A row stands above the ingredients: move it down. ")&IF(COUNTA(@ingredient_top:@percent_top)=0;"";"Clear the hidden row above the ingredients. ")',
+  ),
+  single(
+    "Rows of sizes",
+    "sizes_say",
+    '=IF((ROWS(@sizes_table)-ROWS(@size_counts)=1)*(COUNTA(@sizes_below)=0)=1;"";"A size stands outside its table: move it. ")&IF(COUNTA(@size_name_top:@size_loss_top)=0;"";"Clear the hidden row above the sizes. ")',
+  ),
+  single(
+    "Flour",
+    "flour_says",
+    '=IF(SUM(@share_typed)=0;"";IF(@flour_added=0;"No flour row. ";IF(ABS(@flour_base/@percent_base-1)>5/1000*(1+1/10^9);"Flours add up to "&ROUND(100*@flour_added/@percent_base;1)&" %, not 100 %. ";"")))',
+  ),
+];
+
+/** As many as fit into one formula. */
+const TOGETHER = 8;
+
+type Named = { readonly name: string; readonly when?: Condition };
+
+/** Whether cells still hold their formulas: each group has the part that its cells have. */
+export function formulaChecks(cells: readonly Named[]): readonly Single[] {
+  const conditions = [...new Set(cells.map(({ when = "" }) => when))];
+  const groups = conditions.flatMap((when) => {
+    const names = cells.flatMap((one) => ((one.when ?? "") === when ? [one.name] : []));
+    return Array.from({ length: Math.ceil(names.length / TOGETHER) }, (_, at) => ({
+      when,
+      names: names.slice(at * TOGETHER, (at + 1) * TOGETHER),
+    }));
+  });
+  const checks = groups.map(({ when, names }, at): Single => ({
+    ...single("Formulas are there", `intact_${at + 1}`, `=IF(AND(${names.map((name) => `ISFORMULA(@${name})`).join(";")});"";"typed over")`),
+    ...(when === "" ? {} : { when }),
+  }));
+  return checks;
+}
+
+/** Beside the result, apart from the figures that it counts. */
+export const formulasSayCell: CellModel = {
+  at: MESSAGES.left,
+  role: "helper",
+  name: "formulas_say",
+  unit: "plain",
+  formula:
+    '=IF(COUNTIF(@singles_upper;"typed over")+COUNTIF(@singles_lower;"typed over")=0;"";"A formula was typed over, in a hidden row or beside the page: undo. ")',
+};
+
+/** In the row of the amount: what the sheet is scaled to, and by how much. */
+export const amountCheckCells: readonly CellModel[] = [
+  {
+    at: MESSAGES.left,
+    role: "helper",
+    name: "amount_says",
+    unit: "plain",
+    formula: `=IF(@by="pieces";IF((@sizes_dough>0)+(LEN(@size_problems)>0)>0;"";"Enter pieces and a baked weight");@amount_problem)`,
+  },
+  {
+    at: MESSAGES.left + 1,
+    role: "helper",
+    unit: "plain",
+    formula: '=IF(LEN(@amount_says)=0;"";ROW(@amount_says))',
+  },
+];
+
+/** The cells that hold the formulas of hidden rows. */
+export function topsOf(bands: readonly Band[]): Named[] {
+  return bands
+    .flat()
+    .filter((item): item is Table => "table" in item && item.hidden === true)
+    .flatMap(({ columns, when }) =>
+      columns.flatMap(({ name, formula }) =>
+        formula === undefined ? [] : [{ name: `${name}_top`, ...(when === undefined ? {} : { when }) }],
+      ),
+    );
+}
+
+const isWrong = (side: "left" | "right") => (side === "left" ? MESSAGES.left : MESSAGES.right);
+const CELL = (name: string) => `ADDRESS(ROW(@${name});COLUMN(@${name});4)`;
+
+/** Decimals are written as fractions, which mean the same in every locale. */
+const fraction = (value: number): string => (Number.isInteger(value) ? String(value) : `${Math.round(value * 1000)}/1000`);
+
+/** Every line of a block says beside the page what is wrong in it: an input that is no number within its bounds, or a formula typed over. */
+export function withChecks(block: Block): Block {
+  const side = block.left >= RIGHT ? "right" : "left";
+  return { ...block, lines: block.lines.map((line) => checkedLine(line, block.left, side)) };
+}
+
+function checkedLine(line: Line, left: number, side: "left" | "right"): Line {
+  const text = line.cells.find(({ role }) => role === "label")?.text ?? "";
+  const label = text.replace(/ \([^)]*\)$/, "");
+  const checks = checksOf(line.cells, label);
+  if (checks.length === 0) return line;
+  const first = checks.map(({ name }) => name)[0] ?? "";
+  const name = `says_${first}`;
+  const at = isWrong(side) - left;
+  const formula = joined(checks.map(({ formula: one }) => one));
+  return {
+    ...line,
+    cells: [
+      ...line.cells,
+      { at, role: "helper", name, unit: "plain", formula },
+      { at: at + 1, role: "helper", unit: "plain", formula: `=IF(LEN(@${name})=0;"";ROW(@${name}))` },
+    ],
+  };
+}
+
+type Check = { readonly name: string; readonly formula: readonly { readonly when?: string; readonly formula: string }[] };
+
+/** Several inputs side by side with the same bounds are checked together. */
+function checksOf(cells: readonly CellModel[], label: string): Check[] {
+  const inputs = cells.filter(({ role, bounds }) => role === "input" && bounds !== undefined);
+  const [first, last] = [inputs[0], inputs[inputs.length - 1]];
+  if (first?.name === undefined || last?.name === undefined || first === last)
+    return cells.flatMap((cell) => checkOf(cell, label));
+  const others = cells.filter((cell) => !inputs.includes(cell)).flatMap((cell) => checkOf(cell, label));
+  const range = `@${first.name}:@${last.name}`;
+  const together = within(first.bounds ?? []).map(({ when, least, most }) => ({
+    ...(when === undefined ? {} : { when }),
+    formula: `IF(IFERROR((COUNTA(${range})=0)+(COUNT(${range})=COUNTA(${range}))*(MIN(${range})>=${fraction(least)})*(MAX(${range})<=${fraction(most)});0)>0;"";"${label || "Sizes"} in row "&ROW(@${first.name})&"?")`,
+  }));
+  return [{ name: first.name, formula: together }, ...others];
+}
+
+function checkOf(cell: CellModel, label: string): Check[] {
+  const { name, role, bounds, formula } = cell;
+  if (name === undefined) return [];
+  if (formula !== undefined && role !== "helper")
+    return [{ name, formula: [{ formula: typedOverCheck(name) }] }];
+  if (role !== "input" || bounds === undefined) return [];
+  return [{ name, formula: within(bounds).map((one) => ({ ...one, formula: boundCheck(name, cell.asks ?? label, one) })) }];
+}
+
+function within(bounds: Bounds): readonly { readonly when?: string; readonly least: number; readonly most: number }[] {
+  const [first] = bounds;
+  if (typeof first === "number") return [{ least: first, most: bounds[1] as number }];
+  return bounds as readonly { readonly when?: string; readonly least: number; readonly most: number }[];
+}
+
+function boundCheck(name: string, label: string, { least, most }: { readonly least: number; readonly most: number }): string {
+  const within = `(LEN(@${name})=0)+ISNUMBER(@${name})*(@${name}>=${fraction(least)})*(@${name}<=${fraction(most)})`;
+  return `IF(IFERROR(${within};0)>0;"";"${label} ("&${CELL(name)}&")?")`;
+}
+
+const typedOverCheck = (name: string): string => `IF(ISFORMULA(@${name});"";"Row "&ROW(@${name})&": typed over")`;
+
+/** One formula for each unit that the checks differ by. */
+function joined(formulas: readonly Check["formula"][]): Formula {
+  const units = [...new Set(formulas.flatMap((one) => one.map(({ when }) => when ?? "")))].sort().reverse();
+  return units.map((when) => {
+    const parts = formulas.map((one) => (one.find((each) => (each.when ?? "") === when) ?? one[one.length - 1])?.formula);
+    return { ...(when === "" ? {} : { when }), formula: `=${parts.join("&")}` };
+  });
+}

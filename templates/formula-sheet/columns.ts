@@ -1,0 +1,13 @@
+// Where everything stands on a formula sheet: the columns of its page, and those beside it that it works with.
+
+/** Widths of A to K in pixels; A to J and the beginning of K are in sight beside the sidebar on a small screen. */
+export const PAGE_WIDTHS: readonly number[] = [150, 96, 66, 76, 78, 78, 76, 76, 76, 72, 150];
+
+/** The first column beside the page; everything from there on is folded away. */
+export const FOLDED_FROM = PAGE_WIDTHS.length;
+/** What is wrong in a row, and the number of that row; a second pair for what stands at the right of a block. */
+export const MESSAGES = { left: FOLDED_FROM, right: FOLDED_FROM + 2 } as const;
+/** Where tables go on beside the page. */
+export const HELPERS = FOLDED_FROM + 4;
+/** Blocks that stand at the right of others begin here. */
+export const RIGHT = 5;

@@ -1,0 +1,222 @@
+import { KIND_CHOICES } from "../../shared/larder/kinds.ts";
+import type { CellModel, ColumnModel, Table } from "../../shared/sheet/model.ts";
+import { graded, helper, numbers, onSteps, shown, showWhere, typed, typedOver } from "./column-kinds.ts";
+import { HELPERS, MESSAGES } from "./columns.ts";
+import { priceHelpers, typedPrices } from "./prices.ts";
+import { stageColumns, stageHelpers } from "./stages.ts";
+import { IS_STARTER, IS_TYPE } from "./words.ts";
+
+/** What a formula sheet's table of ingredients shows. */
+export type IngredientsSpec = {
+  /** Usual for this bread; decides what the notes call unusual. */
+  readonly style: string;
+  /** Two columns in the place of the weight of a mix. */
+  readonly isStaged: boolean;
+  /** Prices come from the sheet of ingredients; otherwise they are typed. */
+  readonly isPriced: boolean;
+};
+
+/** As many rows as an order has, and two to spare. */
+const ROWS = 8;
+const SPARE = 2;
+
+const EACH = "@counts=1";
+/** The same with the sum of another column in the last row. */
+const showWithTotal = (helper: string, total: string, when = EACH) =>
+  `=ARRAYFORMULA(IF(ROW(@counts)=MAX(ROW(@counts));${total};IF(${when};${helper};"")))`;
+
+/** The page's columns: what is typed, and what the sheet makes of it. */
+export function ingredientsTable(spec: IngredientsSpec): Table {
+  const weighed = spec.isStaged
+    ? stageColumns
+    : [
+        shown("per_mix", "Per mix ({weight})", "step", showWithTotal("@mix_scale", "SUM(@mix_scale)", "@mix_told=1"), {
+          role: "strong",
+        }),
+      ];
+  return {
+    table: "formula",
+    left: 0,
+    when: conditionOf(spec),
+    rows: ROWS,
+    spare: SPARE,
+    hidden: true,
+    total: totalCells(spec),
+    columns: [
+      typed("ingredient", "Ingredient", "text"),
+      typed("kind", "Type", "text", { choices: KIND_CHOICES }),
+      typed("percent", "Baker's %", "percent", { bounds: [0, 100_000] }),
+      shown("weight", "Weight ({weight})", "graded", showWithTotal("@grams_shown", "@dough")),
+      ...weighed,
+      shown("of_whole", "% of total", "rate", showWhere("@whole_part", EACH)),
+      ...(spec.isPriced ? [shown("price_shown", "Price per {priced}", "money", showWhere("@price", "ISNUMBER(@price)"))] : typedPrices),
+      shown("cost_shown", "Cost", "money", showWithTotal("@row_cost", "SUM(@row_cost)", "@cost_told=1")),
+      {
+        name: "note",
+        head: "Note",
+        unit: "text",
+        role: "remark",
+        formula: NOTE,
+      },
+    ],
+  };
+}
+
+const conditionOf = ({ isStaged, isPriced }: IngredientsSpec): string =>
+  `${isStaged ? "" : "!"}preferment&${isPriced ? "" : "!"}cost`;
+
+/** Where the call has no answer the first row says so; under the notes stands which prices are missing. */
+const NOTE =
+  '=ARRAYFORMULA(IF(ROW(@counts)=MAX(ROW(@counts));@unpriced;IF(ISERROR(@advice_top);IF(ROW(@counts)=MIN(ROW(@counts))+1;@advice_says;"");@advice&"")))';
+
+/** The sum of the percentages stands in the label: a number in its column would count as an ingredient. */
+function totalCells({ isStaged }: IngredientsSpec): CellModel[] {
+  const last = isStaged ? 9 : 8;
+  return [
+    {
+      at: 0,
+      role: "total",
+      name: "total_label",
+      unit: "text",
+      formula: '="Total, "&ROUND(100*SUM(@share_typed)/@percent_base;1)&" %"',
+    },
+    ...Array.from({ length: last - 1 }, (_, at): CellModel => ({ at: at + 1, role: "total" })),
+  ];
+}
+
+const SPACES = ["UNICHAR(160)", "UNICHAR(8239)", "UNICHAR(8201)", "UNICHAR(8203)"];
+const without = (text: string, signs: readonly string[]) =>
+  signs.reduce((inner, sign) => `SUBSTITUTE(${inner};${sign};"")`, text);
+
+/** Types as they are compared: without spaces and brackets; a preferment's word apart from its hydration. */
+const typeHelpers: readonly ColumnModel[] = [
+  helper("type_spaced", "Type without odd spaces", `=ARRAYFORMULA(IFERROR(${without("LOWER(@kind)", SPACES)};"error"))`),
+  helper(
+    "type_whole",
+    "Type, letters only",
+    `=ARRAYFORMULA(${without("@type_spaced", ['" "', "CHAR(9)", '"("', '")"', '","', '"hydration"'])})`,
+  ),
+  numbers(
+    "type_hydration",
+    "Hydration in the type (%)",
+    `=ARRAYFORMULA(${[3, 2, 1].reduceRight((rest, many) => `IFERROR(VALUE(MID(@type_whole;FIND("%";@type_whole)-${many};${many}));${rest})`, "0")})`,
+  ),
+  helper("type_word", "Type alone", '=ARRAYFORMULA(SUBSTITUTE(@type_whole;@type_hydration&"%";""))'),
+  numbers("is_type", "Is a type", IS_TYPE),
+  numbers("is_starter", "Is a preferment", IS_STARTER),
+  numbers(
+    "flour_part",
+    "Flour in it",
+    '=ARRAYFORMULA(IF(@is_starter*(@type_hydration>0)*(@type_hydration<=500)=1;100/(100+@type_hydration);((@type_word="flour")+(@type_word="flours"))*1))',
+  ),
+];
+
+/** What of the column is a number in a row between the headings and the total; then weights, exact and as the scales show them. */
+const weightHelpers: readonly ColumnModel[] = [
+  numbers("typed", "Number typed", "=ARRAYFORMULA(IF(ISNUMBER(@percent);@percent;0))"),
+  numbers(
+    "counts",
+    "Row counts",
+    "=ARRAYFORMULA(IF(ISNUMBER(@percent)*(ROW(@percent)>MIN(ROW(@percent)))*(ROW(@percent)<MAX(ROW(@percent)))*(@typed>=0)=1;1;0))",
+  ),
+  numbers("share_typed", "Percentage that counts", "=ARRAYFORMULA(@counts*@typed)"),
+  helper("share", "Of all flour", '=ARRAYFORMULA(IF(@counts*(@flour_all>0)=1;@share_typed/MAX(@flour_all;1/10^9);""))'),
+  numbers("exact", "Weight, exact", "=ARRAYFORMULA(@share_typed*@per_percent)"),
+  helper("grams", "Weight, for other sheets", '=ARRAYFORMULA(IF(@counts*@weighable=1;@exact;""))'),
+  numbers("grams_shown", "Weight, as shown", graded("@exact")),
+  numbers("whole_part", "Part of the whole", "=ARRAYFORMULA(@share_typed/MAX(SUM(@share_typed);1/10^9))"),
+  numbers("mix_exact", "Per mix, exact", "=ARRAYFORMULA(@exact/@mixes_some)"),
+  ...onSteps("mix", "Per mix", "@mix_exact"),
+  numbers("mix_told", "Per mix may be shown", "=ARRAYFORMULA(@counts*@weighable)"),
+];
+
+/** What is wrong in a row, where and what. */
+const messageHelpers = (over: readonly [readonly string[], readonly string[]]): readonly ColumnModel[] => [
+  helper(
+    "number_wrong",
+    "No number",
+    '=ARRAYFORMULA(IF(IFERROR(LEN(@percent);1)=0;IF(@named*(@type_length>0)=1;": no percentage";"");IFERROR(" “"&@percent&"”: enter a number from 0";": an error")))',
+  ),
+  helper(
+    "number_says",
+    "Number",
+    '=ARRAYFORMULA(IF((@counts=1)+(LEN(@number_wrong)=0)>0;"";@percent_cell&@number_wrong))',
+  ),
+  helper("percent_cell", "Its cell", '=ARRAYFORMULA(@percent_letter&ROW(@percent))'),
+  numbers("named", "Row has a name", "=ARRAYFORMULA((IFERROR(LEN(@ingredient);1)>0)*(ROW(@percent)<MAX(ROW(@percent))))"),
+  numbers("type_length", "Letters of the type", "=ARRAYFORMULA(LEN(@type_whole))"),
+  helper(
+    "type_says",
+    "Type",
+    '=ARRAYFORMULA(IF((@counts=0)+(@is_type>0)+(@flour_part>0)>0;"";@type_letter&ROW(@kind)&IF(@type_length=0;": choose a type";IFERROR(": type “"&@kind&"” is not known";": an error"))))',
+  ),
+  helper(
+    "high_says",
+    "Far too much",
+    '=ARRAYFORMULA(IF((@flour_part=0)*(@share_typed>2*@percent_base)=1;@percent_cell&": "&ROUND(100*@share_typed/@percent_base;1)&" % of the flour?";""))',
+  ),
+  helper(
+    "low_says",
+    "Far too little",
+    '=ARRAYFORMULA(IF((@percent_base=100)*@counts*(@share_typed>0)*(@share_typed<@least_typed)=1;@percent_cell&": "&ROUND(@share_typed;4)&" beside flour of 100?";""))',
+  ),
+  numbers(
+    "least_typed",
+    "Least beside 100",
+    '=ARRAYFORMULA(IF(@type_word="water";5;IF(@is_type*(@type_word<>"flour")*(@type_word<>"salt")*(@type_word<>"yeast")*(@type_word<>"other")*(@type_word<>"ice")=1;1/5;0)))',
+  ),
+  numbers("over_left", "Typed over, left", typedOver(over[0])),
+  numbers("over_right", "Typed over, right", typedOver(over[1])),
+  helper(
+    "over_says",
+    "Typed over",
+    '=ARRAYFORMULA(IF(@over_left+@over_right>0;"clear what is typed over a formula in row "&ROW(@counts);""))',
+  ),
+  helper(
+    "row_says",
+    "All of it",
+    '=ARRAYFORMULA(@number_says&@type_says&@high_says&@low_says&@price_says&@over_says)',
+  ),
+];
+
+const MESSAGE: readonly ColumnModel[] = [
+  helper(
+    "message",
+    "What is wrong",
+    '=ARRAYFORMULA(IF(LEN(@row_says)=0;"";IF(@named=1;IFERROR(@ingredient&" ";"");"")&@row_says))',
+  ),
+  helper("message_row", "In row", '=ARRAYFORMULA(IF(LEN(@message)=0;"";ROW(@message)))'),
+];
+
+/** Beside the page: all that the columns show is worked out here, from what is typed. */
+export function ingredientsHelpers(spec: IngredientsSpec): readonly Table[] {
+  const when = conditionOf(spec);
+  const staged = spec.isStaged ? ["pre_shown", "final_shown"] : ["per_mix"];
+  const rest = ["of_whole", ...(spec.isPriced ? ["price_shown"] : []), "cost_shown"];
+  return [
+    { table: "formula_messages", left: MESSAGES.left, when, rows: ROWS, spare: SPARE, hidden: true, columns: MESSAGE },
+    {
+      table: "formula_helpers",
+      left: HELPERS,
+      when,
+      rows: ROWS,
+      spare: SPARE,
+      hidden: true,
+      columns: [
+        ...typeHelpers,
+        ...weightHelpers,
+        ...(spec.isStaged ? stageHelpers : []),
+        ...priceHelpers(spec.isPriced),
+        ...messageHelpers([["weight", ...staged], rest]),
+        helper("advice", "Notes", adviceFormula(spec)),
+      ],
+    },
+  ];
+}
+
+/** One call for the whole column. It reads what was typed and weights worked out here, and no other call. */
+function adviceFormula({ style, isPriced }: IngredientsSpec): string {
+  const each = (column: string) => `IF(@counts=1;${column};"")`;
+  const larder = isPriced ? "gramwright_larder" : "";
+  return `=ARRAYFORMULA(BAKE_REVIEW(${each("@ingredient")};${each("@kind")};@share;"${style}";${larder};@mix_exact;{@coarse;@fine};"{weight}"))`;
+}

@@ -1,0 +1,153 @@
+import type { Block, Bounds, CellModel, Line, Table, Unit } from "../../shared/sheet/model.ts";
+import { headingLine, label } from "../blocks/line.ts";
+import { helper, numbers, shown, typed, typedOver } from "./column-kinds.ts";
+import { HELPERS, MESSAGES, RIGHT } from "./columns.ts";
+import { type Single, single } from "./singles.ts";
+
+/** From a retarder to a deck oven. */
+const WORK: Bounds = [
+  { when: "F", least: -22, most: 932 },
+  { least: -30, most: 500 },
+];
+
+const ROWS = 6;
+const SPARE = 2;
+
+/** The work in order. Each start is counted back from the time it must be ready; -1 is the day before. */
+export const methodTable: Table = {
+  table: "steps",
+  left: 0,
+  when: "steps",
+  rows: ROWS,
+  spare: SPARE,
+  hidden: true,
+  columns: [
+    typed("step", "Step", "text"),
+    typed("step_minutes", "Minutes", "minutes", { bounds: [0, 10_080] }),
+    shown("start_shown", "Starts at", "time", '=ARRAYFORMULA(IF(LEN(@step_start)=0;"";@step_start))', { role: "strong" }),
+    shown("day_shown", "Day", "day", '=ARRAYFORMULA(IF(LEN(@step_day)=0;"";@step_day))'),
+    typed("step_temp", "At (°{temperature})", "temperature", { bounds: WORK }),
+    typed("step_how", "What to do", "text", { wide: 6 }),
+  ],
+};
+
+const MESSAGE = [
+  helper(
+    "step_message",
+    "What is wrong",
+    '=ARRAYFORMULA(IF(LEN(@step_says)=0;"";IFERROR(@step&" ";"")&@step_says))',
+  ),
+  helper("step_message_row", "In row", '=ARRAYFORMULA(IF(LEN(@step_message)=0;"";ROW(@step_message)))'),
+];
+
+const STEPS = [
+  numbers(
+    "minutes_count",
+    "Minutes that count",
+    "=ARRAYFORMULA(IF(ISNUMBER(@step_minutes)*(ROW(@step_minutes)>MIN(ROW(@step_minutes)))=1;@step_minutes;0))",
+  ),
+  numbers(
+    "minutes_now",
+    "Minutes with all oven loads",
+    "=ARRAYFORMULA(IF((IFERROR(TRIM(@step);0)=TRIM(@oven_step))*(LEN(@oven_step)>0)=1;@oven_minutes;@minutes_count))",
+  ),
+  numbers(
+    "minutes_left",
+    "Minutes to the end",
+    "=ARRAYFORMULA(ROUND(MMULT((TRANSPOSE(ROW(@minutes_now))>=ROW(@minutes_now))*1;@minutes_now);0))",
+  ),
+  helper(
+    "step_start",
+    "Start",
+    '=ARRAYFORMULA(IF((IFERROR(LEN(@step);0)=0)+(@ready_known=0)>0;"";MOD(ROUND(1440*@ready_at;0)-@minutes_left;1440)/1440))',
+    { unit: "time" },
+  ),
+  helper(
+    "step_day",
+    "On day",
+    '=ARRAYFORMULA(IF((IFERROR(LEN(@step);0)=0)+(@ready_known=0)>0;"";INT((ROUND(1440*@ready_at;0)-@minutes_left)/1440)))',
+  ),
+  numbers("step_over", "Typed over", typedOver(["start_shown", "day_shown"])),
+  helper(
+    "minutes_wrong",
+    "Minutes are no number",
+    '=ARRAYFORMULA(IF((IFERROR(LEN(@step_minutes);1)=0)+ISNUMBER(@step_minutes)>0;"";"minutes in row "&ROW(@step)&": enter a number"))',
+  ),
+  helper(
+    "step_says",
+    "All of it",
+    '=ARRAYFORMULA(@minutes_wrong&IF(@step_over>0;"clear what is typed over a formula in row "&ROW(@step);""))',
+  ),
+];
+
+export const methodHelpers: readonly Table[] = [
+  {
+    table: "steps_messages",
+    left: MESSAGES.left,
+    when: "steps",
+    rows: ROWS,
+    spare: SPARE,
+    hidden: true,
+    columns: MESSAGE,
+  },
+  { table: "steps_helpers", left: HELPERS, when: "steps", rows: ROWS, spare: SPARE, hidden: true, columns: STEPS },
+];
+
+const input = (text: string, name: string, unit: Unit, more: Partial<CellModel>, at: number): Line => ({
+  cells: [label(text), { at, role: "input", name, unit, ...more }],
+});
+
+/** When it must be ready. */
+export const readyBlock: Block = {
+  block: "ready",
+  left: 0,
+  when: "steps",
+  lines: [
+    headingLine("Method", 4),
+    input("Ready at", "ready", "time", { bounds: [0, 1], hint: "Every start is counted back from it." }, 2),
+  ],
+};
+
+/** What the oven takes at a time, beside it. */
+export const ovenBlock = (on: "tins" | "pieces"): Block => ({
+  block: "oven",
+  left: RIGHT,
+  when: "steps",
+  lines: [
+    headingLine("Oven", 6),
+    input("Step in the oven", "oven_step", "text", { value: "Bake", among: "step" }, 3),
+    input(on === "tins" ? "Tins in an oven load" : "Pieces in an oven load", "oven_takes", "count", { bounds: [1, 100_000] }, 3),
+    input("Minutes to reload", "oven_reload", "minutes", { bounds: [0, 600] }, 3),
+    {
+      cells: [
+        label("Oven loads, minutes for all"),
+        { at: 3, role: "computed", name: "loads_shown", unit: "count", formula: '=IF(LEN(@oven_loads)=0;"";@oven_loads)' },
+        {
+          at: 4,
+          role: "computed",
+          name: "oven_minutes_shown",
+          unit: "minutes",
+          formula: '=IF(@oven_minutes=0;"";@oven_minutes)',
+        },
+      ],
+    },
+  ],
+});
+
+const BAKING = "SUMPRODUCT((@step=@oven_step)*(LEN(@oven_step)>0);@minutes_count)";
+
+export const METHOD_SINGLES: readonly Single[] = [
+  single("Ready at is known", "ready_known", "=IF(ISNUMBER(@ready);1;0)"),
+  single("Ready at", "ready_at", "=N(@ready)"),
+  single("Minutes of a load", "load_minutes", `=IFERROR(${BAKING};0)`),
+  single(
+    "Oven loads",
+    "oven_loads",
+    '=IF((COUNT(@pieces)=0)+(N(@oven_takes)<=0)>0;"";ROUNDUP(@pieces/MAX(N(@oven_takes);1/10^9)*(1-1/10^9);0))',
+  ),
+  single(
+    "Minutes of all loads",
+    "oven_minutes",
+    "=@load_minutes+IF(COUNT(@oven_loads)=0;0;MAX(0;@oven_loads-1)*(@load_minutes+N(@oven_reload)))",
+  ),
+];

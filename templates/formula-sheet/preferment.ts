@@ -1,0 +1,96 @@
+import type { Block, CellModel, Line, Unit } from "../../shared/sheet/model.ts";
+import { headingLine, label } from "../blocks/line.ts";
+import { RIGHT } from "./columns.ts";
+import { type Single, single } from "./singles.ts";
+
+const AT = 3;
+
+function input(text: string, name: string, unit: Unit, more: Partial<CellModel>, remark?: string): Line {
+  const beside: CellModel[] = remark === undefined ? [] : [{ at: AT + 1, role: "remark", text: remark }];
+  return { cells: [label(text), { at: AT, role: "input", name, unit, ...more }, ...beside] };
+}
+
+const result = (text: string, name: string, unit: Unit, formula: string): Line => ({
+  cells: [label(text), { at: AT, role: "computed", name, unit, formula }],
+});
+
+/** A poolish, biga or sponge with yeast of its own. Hydration and hours: Fundamental Techniques of Classic Bread Baking, guide to preferments. */
+export const prefermentBlock: Block = {
+  block: "preferment",
+  left: RIGHT,
+  when: "preferment",
+  lines: [
+    headingLine("Preferment", 6),
+    input("Kind", "pre_kind", "text", { choices: ["poolish", "biga", "sponge"], value: "poolish" }, "usual 12 to 16 h"),
+    input("Prefermented flour", "pre_share", "short rate", { bounds: [0, 1] }, "of all flour"),
+    input("Hydration", "pre_hydration", "short rate", { bounds: [0.3, 2] }, "poolish 100 %, biga 50 to 60 %"),
+    input("Yeast, of its flour", "pre_yeast", "share", { bounds: [0, 0.1] }),
+    input("Flour, if only one goes in", "pre_from", "text", { among: "ingredient", hint: "If blank, of every flour." }),
+    {
+      cells: [
+        label("Hours to ripen, before step"),
+        { at: AT, role: "input", name: "pre_hours", unit: "plain", bounds: [0, 72], asks: "Hours to ripen" },
+        {
+          at: AT + 1,
+          role: "input",
+          name: "pre_step",
+          unit: "text",
+          value: "Mix",
+          when: "steps",
+          asks: "Ripe for the step",
+          among: "step",
+        },
+      ],
+    },
+    {
+      when: "steps",
+      cells: [
+        label("Mix it at, on day"),
+        { at: AT, role: "computed", name: "pre_start", unit: "time", formula: '=IF(COUNT(@pre_minutes)=0;"";MOD(@pre_minutes;1440)/1440)' },
+        { at: AT + 1, role: "computed", name: "pre_day", unit: "day", formula: '=IF(COUNT(@pre_minutes)=0;"";INT(@pre_minutes/1440))' },
+      ],
+    },
+    result("Preferment of a mix ({weight})", "pre_mix_shown", "graded", '=IF(COUNT(@pre_weight)=0;"";ROUND(@pre_mix;IF(@pre_mix>=100;0;1)))'),
+    { cells: [{ at: 0, role: "check", name: "pre_note", unit: "text", formula: "=@pre_says" }] },
+  ],
+};
+
+/** What of a mix goes into the preferment. */
+export const PREFERMENT_SINGLES: readonly Single[] = [
+  single("Flour of a mix", "flour_mix", "=@flour_all*@per_percent/@mixes_some"),
+  single("Flour it may take", "pre_flour_rows", "=SUMPRODUCT(@pre_of_row;@mix_exact)"),
+  single("Prefermented flour of a mix", "pre_flour_mix", "=IF(ISNUMBER(@pre_share)*(COUNT(@pre_hydration)=1)=1;@pre_share*@flour_mix;0)"),
+  single("Part of that flour", "pre_share_of", "=IF(@pre_flour_rows>0;MIN(1;@pre_flour_mix/MAX(@pre_flour_rows;1/10^9));0)"),
+  single("Water in it", "pre_water_mix", "=@pre_flour_mix*N(@pre_hydration)"),
+  single("Yeast in it", "pre_yeast_mix", "=@pre_flour_mix*N(@pre_yeast)"),
+  single("Water of the final mix", "water_final", "=MAX(0;@water_mix-@pre_water_mix)"),
+  single("Preferment of a mix", "pre_mix", "=SUM(@pre_exact)"),
+  single("Flour in the preferment", "pre_flour", '=IF((@weighable=1)*(@pre_flour_mix>0)=1;@pre_flour_mix*@mixes_some;"")'),
+  single("Water in the preferment", "pre_water", '=IF(COUNT(@pre_flour)=0;"";@pre_water_mix*@mixes_some)'),
+  single("Yeast in the preferment", "pre_yeast_weight", '=IF(COUNT(@pre_flour)=0;"";@pre_yeast_mix*@mixes_some)'),
+  single("as a part of all yeast", "pre_yeast_part", "=IF(@yeast_mix>0;MIN(1;@pre_yeast_mix/MAX(@yeast_mix;1/10^9));0)"),
+  single("Preferment in all", "pre_weight", '=IF(COUNT(@pre_flour)=0;"";@pre_mix*@mixes_some)'),
+  single(
+    "What does not fit",
+    "pre_says",
+    `=IF(@weighable=0;"";IF(@pre_flour_mix>@pre_flour_rows*(1+1/10^9);"More flour than the chosen flour has. ";"")&IF(@pre_water_mix>@water_mix*(1+1/10^9);"More water than the dough has. ";"")&@pre_yeast_says)`,
+  ),
+  single(
+    "Yeast that does not fit",
+    "pre_yeast_says",
+    '=IF(@pre_yeast_mix>@yeast_mix*(1+1/10^9);"More yeast than the dough has. ";"")',
+  ),
+];
+
+/** When the preferment is mixed, in minutes from the midnight before it is ready. */
+export const PREFERMENT_TIME: readonly Single[] = [
+  single("Step it is for", "pre_row", "=ARRAYFORMULA(IFERROR(MATCH(1;(@step=@pre_step)*(LEN(@pre_step)>0);0);0))"),
+  single(
+    "Preferment is mixed at, minutes",
+    "pre_minutes",
+    '=IF((COUNT(@pre_hours)=0)+(@pre_row=0)+(@ready_known=0)>0;"";ROUND(1440*(INDEX(@step_day;@pre_row;1)+INDEX(@step_start;@pre_row;1));0)-ROUND(60*@pre_hours;0))',
+  ),
+];
+
+/** Without a preferment all water is poured into the mix. */
+export const NO_PREFERMENT: readonly Single[] = [single("Water of the mix", "water_final", "=@water_mix")];

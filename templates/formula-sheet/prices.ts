@@ -1,0 +1,68 @@
+import type { ColumnModel, Formula } from "../../shared/sheet/model.ts";
+import { helper, numbers, typed } from "./column-kinds.ts";
+
+/** Where there is no sheet of ingredients, prices are typed beside them. */
+export const typedPrices: readonly ColumnModel[] = [
+  typed("price_typed", "Price per {priced}", "money", { bounds: [0, 1_000_000] }),
+];
+
+/** A column of the sheet of ingredients, across: compared whole with each name, so that no sign in it is a pattern. */
+const across = (column: string) => `TRANSPOSE(INDEX(gramwright_larder;0;${column}))`;
+const CALLED = `(@name_plain=${across("1")})`;
+const ALSO = `ISNUMBER(FIND(";"&@name_plain&";";";"&SUBSTITUTE(LOWER(${across("@larder_also")});"; ";";")&";"))`;
+
+/** Rows of the sheet of ingredients that a name stands for, and their price; by its other names where none has the name itself. */
+const lookedUp: readonly ColumnModel[] = [
+  helper(
+    "name_plain",
+    "Name, without odd spaces",
+    '=ARRAYFORMULA(IFERROR(TRIM(LOWER(SUBSTITUTE(@ingredient;UNICHAR(160);" ")));""))',
+  ),
+  numbers("rows_called", "Rows of this name", `=ARRAYFORMULA(MMULT(${CALLED}*1;LEN(INDEX(gramwright_larder;0;1))^0))`),
+  numbers("price_called", "Their price", priceBy(CALLED)),
+  numbers("rows_also", "Rows also called so", `=ARRAYFORMULA(MMULT(${ALSO}*1;LEN(INDEX(gramwright_larder;0;1))^0))`),
+  numbers("price_also", "Their price", priceBy(ALSO)),
+  helper(
+    "price",
+    "Price per {priced}, or blank",
+    '=ARRAYFORMULA(IF(@counts=0;"";IF(@rows_called=1;IF(@price_called>0;@price_called*@larder_factor;"");IF((@rows_called=0)*(@rows_also=1)*(@price_also>0)=1;@price_also*@larder_factor;""))))',
+  ),
+  helper(
+    "price_says",
+    "Price",
+    '=ARRAYFORMULA(IF(@counts*(LEN(@name_plain)>0)*(@rows_called+(@rows_called=0)*@rows_also>1)=1;"stands twice in Ingredients";""))',
+  ),
+];
+
+function priceBy(found: string): string {
+  return `=ARRAYFORMULA(MMULT(${found}*1;IF(ISNUMBER(INDEX(gramwright_larder;0;@larder_price));INDEX(gramwright_larder;0;@larder_price);0)))`;
+}
+
+const fromPage: readonly ColumnModel[] = [
+  helper("price", "Price per {priced}, or blank", '=ARRAYFORMULA(IF(ISNUMBER(@price_typed)*@counts=1;@price_typed;""))'),
+  helper(
+    "price_says",
+    "Price",
+    '=ARRAYFORMULA(IF((IFERROR(LEN(@price_typed);1)=0)+ISNUMBER(@price_typed)>0;"";"price in row "&ROW(@price_typed)&": enter a number"))',
+  ),
+];
+
+/** 16 oz are a pound. */
+const COST: Formula = [
+  { when: "oz", formula: "=ARRAYFORMULA(IF(ISNUMBER(@price)*@weighable=1;@exact*@price/16;0))" },
+  { formula: "=ARRAYFORMULA(IF(ISNUMBER(@price)*@weighable=1;@exact*@price/1000;0))" },
+];
+
+/** What a row costs. Water is not paid for by weight. */
+export function priceHelpers(isPriced: boolean): readonly ColumnModel[] {
+  return [
+    ...(isPriced ? lookedUp : fromPage),
+    numbers("row_cost", "Cost", COST),
+    numbers("cost_told", "Cost is known", "=ARRAYFORMULA(ISNUMBER(@price)*@counts*@weighable)"),
+    numbers(
+      "cost_missing",
+      "Price is missing",
+      '=ARRAYFORMULA(IF((@counts=1)*(ISNUMBER(@price)=FALSE())*(@type_word<>"water")*(@type_word<>"ice")=1;1;0))',
+    ),
+  ];
+}

@@ -1,0 +1,65 @@
+import type { Block, CellModel, Line, Unit } from "../../shared/sheet/model.ts";
+import { headingLine, label } from "../blocks/line.ts";
+import { RIGHT } from "./columns.ts";
+
+const line = (at: number) => (text: string, name: string, unit: Unit, more: Partial<CellModel> = {}): Line => ({
+  cells: [label(text), { at, role: "input", name, unit, ...more }],
+});
+const left = line(2);
+const right = line(3);
+
+const WEIGHTS = [
+  { when: "oz", least: 1, most: 100_000 },
+  { least: 10, most: 2_000_000 },
+] as const;
+
+const MIX_NOTE =
+  '=IF((COUNT(@dough)=0)+(N(@mixer_least)<=0)>0;"";IF(@dough/@mixes_some<@mixer_least*(1-1/10^9);"a mix is below it";""))';
+
+/** The bakery's own: it begins with what stands in its settings. */
+export const setupBlock: Block = {
+  block: "setup",
+  left: 0,
+  lines: [
+    headingLine("Set-up", 4),
+    left("Mixer capacity ({weight})", "mixer_limit", "exact", { bounds: WEIGHTS }),
+    {
+      cells: [
+        label("Smallest mix ({weight})"),
+        { at: 2, role: "input", name: "mixer_least", unit: "exact", bounds: WEIGHTS },
+        { at: 3, role: "remark", name: "mixes_note", unit: "text", formula: MIX_NOTE },
+      ],
+    },
+    left("Scale reads to ({weight})", "step_coarse", "plain", { value: 5, bounds: [0.01, 500] }),
+    left("Fine scale reads to ({weight})", "step_fine", "plain", { bounds: [0.001, 100] }),
+    left("Handling loss", "handling_loss", "short rate", {
+      bounds: [0, 0.3],
+      hint: "Dough left in the bowl and on the bench.",
+    }),
+    { cells: [label("Bakery"), { at: 2, role: "input", name: "shop", unit: "text" }] },
+    { cells: [label("Last change"), { at: 2, role: "input", name: "change_1", unit: "text" }] },
+  ],
+};
+
+/** What is added to the ingredients, and what the price is to leave. */
+export const costsBlock: Block = {
+  block: "cost",
+  left: RIGHT,
+  lines: [
+    headingLine("Costs and price", 6),
+    right("Margin wanted", "margin_wanted", "short rate", { bounds: [0, 0.99] }),
+    right("Tax in the price", "tax", "short rate", { bounds: [0, 1], hint: "If blank, prices are without tax." }),
+    right("Packaging, each", "packaging", "unit_cost", { bounds: [0, 10_000] }),
+    right("Unsold", "unsold", "short rate", { bounds: [0, 0.9] }),
+    right("Labour, minutes for all", "labour_minutes", "minutes", { bounds: [0, 100_000] }),
+    right("Labour, an hour", "labour_rate", "money", { bounds: [0, 100_000] }),
+    right("Overhead, on labour", "overhead", "short rate", { bounds: [0, 10] }),
+    right("Other costs of the batch", "other_costs", "money", { bounds: [0, 10_000_000] }),
+    {
+      cells: [
+        label("Total cost of the batch"),
+        { at: 3, role: "strong", name: "cost_all_shown", unit: "money", formula: '=IF(LEN(@cost_all)=0;"";@cost_all)' },
+      ],
+    },
+  ],
+};

@@ -1,0 +1,164 @@
+// Single figures that the sheet works with, beside its first four rows: a name over each.
+import type { Block, CellModel, Condition, Formula } from "../../shared/sheet/model.ts";
+import { HELPERS } from "./columns.ts";
+import { typeWords } from "./words.ts";
+
+/** One without a formula keeps what it was built with. */
+export type Single = {
+  readonly says: string;
+  readonly name: string;
+  readonly formula?: Formula;
+  readonly when?: Condition;
+};
+export const single = (says: string, name: string, formula: Formula): Single => ({ says, name, formula });
+export const kept = (says: string, name: string): Single => ({ says, name });
+/** Figures that are there with a part, or ("!part") without it. */
+export const only = (when: Condition, some: readonly Single[]): readonly Single[] =>
+  some.map((one) => ({ ...one, when: one.when === undefined ? when : `${when}&${one.when}` }));
+
+/** Two above each other in every column. */
+export function singlesBlock(singles: readonly Single[]): Block {
+  const [upper, lower] = [0, 1].map((half) => singles.filter((_, at) => at % 2 === half)) as [Single[], Single[]];
+  const heads = (some: readonly Single[]): CellModel[] =>
+    some.map(({ says, when }, at) => ({ at, role: "helper", text: says, ...given({ when }) }));
+  const values = (some: readonly Single[]): CellModel[] =>
+    some.map(({ name, formula, when }, at) => ({ at, role: "helper", name, unit: "plain", ...given({ formula, when }) }));
+  return {
+    block: "helpers",
+    left: HELPERS,
+    close: true,
+    lines: [
+      { cells: [...heads(upper), ...typeWords(upper.length)] },
+      { cells: values(upper) },
+      { cells: heads(lower) },
+      { cells: values(lower) },
+    ],
+  };
+}
+
+/** Without what is undefined. */
+const given = <T extends object>(parts: T): { [K in keyof T]?: Exclude<T[K], undefined> } =>
+  Object.fromEntries(Object.entries(parts).filter(([, part]) => part !== undefined)) as never;
+
+const FLOUR = "(@flour_part=1)*1";
+const of = (...words: readonly string[]) => words.map((word) => `(@type_word="${word}")`).join("+");
+const ALL_WATER = `SUMPRODUCT((${of("water", "ice")})*1;@share_typed)+SUMPRODUCT((@flour_part>0)*(1-@flour_part);@share_typed)`;
+
+/** From the order and the percentages to grams, mixes and what may be shown. */
+export const ORDER_SINGLES: readonly Single[] = [
+  single("Handling loss", "handling", "=IF(ISNUMBER(@handling_loss);MAX(0;MIN(@handling_loss;3/10));0)"),
+  single("Coarse step", "coarse", [
+    { when: "oz", formula: "=IF(N(@step_coarse)>0;@step_coarse;1/10)" },
+    { formula: "=IF(N(@step_coarse)>0;@step_coarse;1)" },
+  ]),
+  single("Fine step", "fine", "=IF(N(@step_fine)>0;@step_fine;@coarse)"),
+  // A weight may be moved by 2 %, as BAKE_SCALEROUND has it.
+  single("A step may move by", "shift", "=1/50*(1+1/10^9)"),
+  single("Flour added", "flour_added", `=SUMPRODUCT(${FLOUR};@share_typed)`),
+  single("All flour", "flour_all", "=SUMPRODUCT(@flour_part;@share_typed)"),
+  single("100 % is typed as", "percent_base", "=IF(@flour_all>10;100;1)"),
+  single(
+    "Flour that is 100 %",
+    "flour_base",
+    "=IF(ABS(@flour_all-@percent_base)<ABS(@flour_added-@percent_base);@flour_all;@flour_added)",
+  ),
+  single("Dough of the sizes", "sizes_dough", "=SUM(@size_exact)"),
+  single(
+    "Dough",
+    "dough_exact",
+    '=IF(@by="pieces";@sizes_dough;IF(@by="tins";N(@amount)*@tin_takes/(1-@handling);IF(@by="dough";N(@amount);IF((@by="flour")*(@flour_base>0)=1;N(@amount)*SUM(@share_typed)/MAX(@flour_base;1/10^9);0))))',
+  ),
+  single(
+    "Times the sizes",
+    "sizes_times",
+    '=IF(@by="pieces";1;IF(@sizes_dough>0;@dough_exact/MAX(@sizes_dough;1/10^9);0))',
+  ),
+  single("Weight of a typed 1", "per_percent", "=IF(SUM(@share_typed)>0;@dough_exact/MAX(SUM(@share_typed);1/10^9);0)"),
+  single(
+    "Mixes, at least 1",
+    "mixes_some",
+    "=IF(N(@mixer_limit)>0;MAX(1;ROUNDUP(@dough_exact/MAX(N(@mixer_limit);1/10^9)*(1-1/10^9);0));1)",
+  ),
+  single("Rows that cannot be read", "bad_rows", "=SUMPRODUCT((LEN(@number_says)>0)*1)"),
+  single("Types that are not known", "bad_types", "=SUMPRODUCT((LEN(@type_says)>0)*1)"),
+  single(
+    "May be weighed",
+    "weighable",
+    '=IF((@dough_exact>0)*(SUM(@share_typed)>0)*IF(@by="flour";@bad_types=0;@bad_rows=0)=1;1;0)',
+  ),
+  single("Dough, or blank", "dough", '=IF(@weighable=1;@dough_exact;"")'),
+  single("Mixes", "mixes", '=IF(@weighable=1;@mixes_some;"")'),
+  single("Pieces", "pieces", '=IF((@weighable=1)*(SUM(@pieces_now)>0)=1;SUM(@pieces_now);"")'),
+  single("Hydration", "hydration", `=IF((@flour_all>0)*@weighable=1;(${ALL_WATER})/MAX(@flour_all;1/10^9);"")`),
+  single("Water poured", "water_all", `=SUMPRODUCT((${of("water")})*1;@exact)`),
+  single("Water of a mix", "water_mix", "=@water_all/@mixes_some"),
+  single("Yeast of a mix", "yeast_mix", `=SUMPRODUCT((${of("yeast")})*1;@exact)/@mixes_some`),
+  single("Held back of a mix", "held_exact", "=@water_final*N(@held_share)*@weighable"),
+  single("Held back, on the scale", "held", "=ROUND(ROUND(@held_exact/@coarse;9);0)*@coarse"),
+  single("Least piece", "size_least", [{ when: "oz", formula: "=1/5" }, { formula: "=5" }]),
+  single("Largest piece", "size_most", [{ when: "oz", formula: "=700" }, { formula: "=20000" }]),
+];
+
+/** What the ingredients cost, and what is added to that. */
+export const COST_SINGLES: readonly Single[] = [
+  single("Ingredients in all", "cost_ingredients", '=IF((@weighable=1)*(@priced_rows>0)=1;SUM(@row_cost);"")'),
+  single("Rows with a price", "priced_rows", "=SUM(@cost_told)"),
+  single("Rows without one", "unpriced_rows", "=SUM(@cost_missing)"),
+  single(
+    "Prices that are missing",
+    "unpriced",
+    '=IF((@unpriced_rows>0)*(@priced_rows>0)=1;@unpriced_rows&" without a price";"")',
+  ),
+  single("Ingredients, by weight", "cost_per_weight", "=SUM(@row_cost)/MAX(@dough_exact;1/10^9)"),
+  single(
+    "Labour and other costs",
+    "work_cost",
+    "=N(@labour_minutes)/60*N(@labour_rate)*(1+N(@overhead))+N(@other_costs)",
+  ),
+  single("The same, by weight", "work_per_weight", "=@work_cost/MAX(@dough_exact;1/10^9)"),
+  single("Labour is counted", "has_labour", "=IF(@work_cost>0;1;0)"),
+  single("Unsold", "unsold_part", "=MIN(N(@unsold);9/10)"),
+  single("Tax", "tax_part", "=N(@tax)"),
+  single("Margin wanted", "margin_part", "=IF((N(@margin_wanted)>0)*(N(@margin_wanted)<1)=1;@margin_wanted;0)"),
+  single("All costs", "cost_all", '=IF(COUNT(@cost_ingredients)=0;"";@cost_ingredients+@work_cost)'),
+];
+
+/** Where the sheet of ingredients has its prices. */
+export const LARDER_SINGLES: readonly Single[] = [
+  single(
+    "Prices, in column",
+    "larder_price",
+    '=IFERROR(MATCH("Price per kg";INDEX(gramwright_larder;1;0);0);MATCH("Price per lb";INDEX(gramwright_larder;1;0);0))',
+  ),
+  single("Other names, in column", "larder_also", '=MATCH("Also called";INDEX(gramwright_larder;1;0);0)'),
+  // 1 lb is 0.45359237 kg (international yard and pound agreement, 1959).
+  single("Prices, times", "larder_factor", [
+    { when: "oz", formula: '=IF(INDEX(gramwright_larder;1;@larder_price)="Price per lb";1;45359237/10^8)' },
+    { formula: '=IF(INDEX(gramwright_larder;1;@larder_price)="Price per kg";1;10^8/45359237)' },
+  ]),
+];
+
+const kilos = (weight: string): Formula => [
+  { when: "oz", formula: `=IF(${weight}<16;ROUND(${weight};1)&" oz";ROUND(${weight}/16;2)&" lb")` },
+  { formula: `=IF(${weight}<1000;ROUND(${weight};0)&" g";ROUND(${weight}/1000;2)&" kg")` },
+];
+
+/** The result in words. */
+export const RESULT_SINGLES: readonly Single[] = [
+  single("Dough in words", "dough_words", kilos("@dough_exact")),
+  single("A mix in words", "mix_words", kilos("@dough_exact/@mixes_some")),
+  single("Left over", "left_exact", "=MAX(0;@dough_exact-SUMPRODUCT(@pieces_now;@scaling)/(1-@handling))"),
+  single("Left over in words", "left_words", kilos("@left_exact")),
+  single(
+    "How many, in words",
+    "many_words",
+    '=IF(@by="tins";@amount&" tins · ";IF(COUNT(@pieces)=0;"";@pieces&IF(@pieces=1;" piece · ";" pieces · ")))',
+  ),
+  single(
+    "Result, first half",
+    "result_order",
+    '=IF(@weighable=0;"";@many_words&@dough_words&" dough"&IF(@mixes_some>1;", "&@mixes_some&" mixes of "&@mix_words;"")&IF((@by="pieces")+(@left_exact<1)+(COUNT(@pieces)=0)>0;"";" · "&@left_words&" left over"))',
+  ),
+];
+
+export const HYDRATION_WORDS = '=IF((@weighable=0)+(COUNT(@hydration)=0)>0;"";" · hydration "&ROUND(100*@hydration;1)&" %")';

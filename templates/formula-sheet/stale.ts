@@ -1,0 +1,25 @@
+import { kept, only, type Single, single } from "./singles.ts";
+
+/** Figures that were filled in for other inputs than those that stand there now: what was filled in is kept beside the page. */
+export const STALE_SINGLES: readonly Single[] = [
+  ...only("water", [
+    kept("Friction factor filled in", "friction_filled"),
+    kept("for", "friction_for"),
+    single(
+      "Friction factor is old",
+      "friction_says",
+      '=IF((COUNT(@friction_filled)=0)+(@friction_own<>@friction_filled)>0;"";IF(@friction_for=@mixing&" "&@minutes;"";"Friction factor is for "&@friction_for&" min. "))',
+    ),
+  ]),
+  ...only("!water", [single("Friction factor is old", "friction_says", '=""')]),
+  ...only("tin", [
+    kept("Fill filled in", "fill_filled"),
+    kept("for", "fill_for"),
+    single(
+      "Fill is old",
+      "fill_says",
+      '=IF((COUNT(@fill_filled)=0)+(@tin_fill<>@fill_filled)>0;"";IF(@fill_for=@tin_kind;"";"Fill is for "&@fill_for&". "))',
+    ),
+  ]),
+  ...only("!tin", [single("Fill is old", "fill_says", '=""')]),
+];
