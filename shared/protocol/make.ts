@@ -76,7 +76,7 @@ const MOST_TABS = 300;
 const LONGEST_TEXT = 50_000;
 const MOST_CHOICES = 500;
 const A1 = /^[A-Z]{1,3}[1-9]\d{0,4}(?::[A-Z]{1,3}[1-9]\d{0,4})?$/;
-const FORMAT = /^(?:@|General|yyyy-mm-dd|hh:mm|[#,]*0(?:\.[0#]{1,6})?%?)$/;
+const FORMAT = /^(?:@|General|yyyy-mm-dd|hh:mm|(?:\[>=\d{2,4}\][#,]*0(?:\.0)?;){0,2}[#,]*0(?:\.[0#]{1,6})?%?)$/;
 const COLOUR = /^#[0-9a-f]{6}$/;
 const DEFINED = /^gramwright_[a-z]{1,20}$/;
 

@@ -65,8 +65,11 @@ export function plan(model: SheetModel, options: Options, typed: Values, links: 
     validations: grid<Validation | null>(null),
     formulas: [],
   };
-  const decimals = stepDecimals(typed);
-  const format = (unit: Unit) => numberFormat(unit, options, decimals);
+  const steps = {
+    coarse: typeof typed.step_coarse === "number" ? typed.step_coarse : 1,
+    decimals: stepDecimals(typed),
+  };
+  const format = (unit: Unit) => numberFormat(unit, options, steps);
   // Columns before cells: what stands in a table's last row is a cell of its own.
   drawTables();
   for (const { cell, row, column } of layout.cells) {
@@ -132,8 +135,10 @@ function drawCell(
     set(draft.aligned, row, column + index, isWords ? sideOf("text") : (cell.align ?? sideOf(unit)));
   }
   for (let at = column; at < column + (cell.wide ?? 0); at++) set(draft.looks, row, at, LOOKS.line);
-  if (computed) draft.formulas.push({ row, column, formula: formulaText(formula, options, names, links) });
-  else if (cell.role === "input") {
+  if (computed) {
+    draft.formulas.push({ row, column, formula: formulaText(formula, options, names, links) });
+    set(draft.validations, row, column, null);
+  } else if (cell.role === "input") {
     set(draft.values, row, column, asCell(typed === undefined ? (cell.value ?? null) : typed, unit));
     set(draft.validations, row, column, validationOf({ ...cell, unit }, choicesOf(cell, options, links), options));
   } else {

@@ -2,7 +2,9 @@
 
 /** Take whole ranges; a blank text in them does no harm. */
 export const RANGE_CALLS: readonly string[] =
-  "SUM COUNT MAX MAXIFS MIN AVERAGE SUMIF SUMIFS COUNTIF COUNTIFS SUMPRODUCT INDEX MATCH VLOOKUP ROWS SMALL COUNTA COLUMN".split(" ");
+  "SUM COUNT MAX MAXIFS MIN AVERAGE SUMIF SUMIFS COUNTIF COUNTIFS SUMPRODUCT INDEX MATCH VLOOKUP ROWS SMALL COUNTA COLUMN".split(
+    " ",
+  );
 
 /** Do a sum with what they are given, like an operator. */
 export const ARITHMETIC_CALLS: readonly string[] =

@@ -41,8 +41,22 @@ export const LOOKS: Readonly<Record<Role | "line" | "linked" | "head" | "edge" |
   helper: { ...plain, ink: SOFT_INK, size: 8 },
 };
 
+/** Decimals as a person reads weights: none from so many grams up, one from 10 g up, two below. */
+const graded = (whole: number): string => `[>=${whole}]#,##0;[>=10]#,##0.0;#,##0.00`;
+
+/** A weight that the coarse step moves by less than 2 % stands on it, so that one from 25 steps up has no more decimals than the step. */
+function stepFormat({ weight }: Options, { coarse, decimals }: Steps): string {
+  if (weight === "oz") return `#,##0.${"0".repeat(Math.max(2, decimals))}`;
+  if (decimals === 0) return graded(100);
+  return graded(Number.isInteger(coarse) && coarse > 0 ? 25 * coarse : 1000);
+}
+
+/** The scales: their coarse step, and the digits after the point that the finest needs. */
+export type Steps = { readonly coarse: number; readonly decimals: number };
+
 /** Number formats are always written the US way; the sheet shows them its own way. */
-export function numberFormat(unit: Unit, options: Options, stepDecimals: number): string {
+export function numberFormat(unit: Unit, options: Options, steps: Steps): string {
+  const stepDecimals = steps.decimals;
   switch (unit) {
     case "text":
       return "@";
@@ -51,12 +65,14 @@ export function numberFormat(unit: Unit, options: Options, stepDecimals: number)
       return `#,##0.${"0".repeat(decimals)}`;
     }
     case "graded":
+      return options.weight === "g" ? graded(100) : "#,##0.00";
     case "step":
-      return "General";
+      return stepFormat(options, steps);
     case "short rate":
       return "0.0#%";
-    case "share":
     case "percent":
+      return "0.0#%";
+    case "share":
       return "0.00%";
     case "temperature":
     case "factor":

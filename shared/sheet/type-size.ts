@@ -2,11 +2,12 @@ import { type Zone, zoneA1 } from "./a1.ts";
 import type { Table } from "./model.ts";
 import type { Look } from "./theme.ts";
 
-/** Headings, and columns of long texts. */
+/** Headings, and columns of long texts; what a sheet only works with has one line a row. */
 export function wrappedRanges({ table, row, column }: { table: Table } & Pick<Zone, "row" | "column">): string[] {
   const texts = table.columns.flatMap(({ wraps }, at) =>
     wraps ? [zoneA1({ row: row + 1, column: column + at, rows: table.rows + 2, columns: 1 })] : [],
   );
+  if (table.hidden) return texts;
   return [zoneA1({ row, column, rows: 1, columns: table.columns.length }), ...texts];
 }
 

@@ -18,8 +18,7 @@ export function boundsOf(bounds: Bounds | undefined, options: Options): readonly
   if (bounds === undefined) return null;
   const [first] = bounds;
   if (typeof first === "number") return bounds as readonly [number, number];
-  for (const one of bounds)
-    if (typeof one === "object" && holds(one.when, options)) return [one.least, one.most];
+  for (const one of bounds) if (typeof one === "object" && holds(one.when, options)) return [one.least, one.most];
   return null;
 }
 
@@ -32,7 +31,8 @@ export function validationOf(
   const limits = boundsOf(bounds, options);
   if (limits === null) return validation(unit, choices);
   const [least, most] = limits;
-  const range = unit === "percent" || unit === "share" || unit === "rate" ? percents(least, most) : `${least} to ${most}`;
+  const range =
+    unit === "percent" || unit === "share" || unit === "rate" ? percents(least, most) : `${least} to ${most}`;
   const help = [hint, `Enter a number from ${range}.`].filter((one) => one !== undefined).join(" ");
   return { is: "between", least, most, help, isStrict: true };
 }

@@ -87,7 +87,10 @@ function foldAway(sheet: Sheet, { hidden, frozen, folded }: Writable): void {
   if (frozen > 0) sheet.setFrozenRows(frozen);
   for (const row of hidden) sheet.hideRows(row + 1);
   if (folded.columns === 0) return;
-  sheet.getRange(1, folded.from + 1, 1, folded.columns).shiftColumnGroupDepth(1).collapseGroups();
+  sheet
+    .getRange(1, folded.from + 1, 1, folded.columns)
+    .shiftColumnGroupDepth(1)
+    .collapseGroups();
 }
 
 /** Colour, weight, slant and size at once: one call in the place of four. */

@@ -5,7 +5,8 @@ import { type Single, single } from "./singles.ts";
 
 /** The message of this place: those at the left of the page first, by their rows. */
 function message(place: number): string {
-  const nth = (side: "left" | "right", at: string) => `INDEX(@${side}_says;MATCH(SMALL(@${side}_rows;${at});@${side}_rows;0);1)`;
+  const nth = (side: "left" | "right", at: string) =>
+    `INDEX(@${side}_says;MATCH(SMALL(@${side}_rows;${at});@${side}_rows;0);1)`;
   const right = place === 1 ? "1" : `${place}-MIN(${place - 1};@left_many)`;
   return `IF(@left_many>=${place};${nth("left", String(place))};IF(@left_many+@right_many>=${place};${nth("right", right)};""))`;
 }
@@ -17,11 +18,7 @@ export const CHECK_SINGLES: readonly Single[] = [
   single("Messages, right", "right_many", "=COUNT(@right_rows)"),
   single("First message", "first_says", `=${message(1)}`),
   single("Second message", "second_says", `=IF(@left_many+@right_many<2;"";" · "&${message(2)})`),
-  single(
-    "Third message",
-    "third_says",
-    `=IF(@left_many+@right_many<3;"";" · "&${message(3)})`,
-  ),
+  single("Third message", "third_says", `=IF(@left_many+@right_many<3;"";" · "&${message(3)})`),
   single(
     "How many more",
     "more_says",
@@ -74,10 +71,16 @@ export function formulaChecks(cells: readonly Named[]): readonly Single[] {
       names: names.slice(at * TOGETHER, (at + 1) * TOGETHER),
     }));
   });
-  const checks = groups.map(({ when, names }, at): Single => ({
-    ...single("Formulas are there", `intact_${at + 1}`, `=IF(AND(${names.map((name) => `ISFORMULA(@${name})`).join(";")});"";"typed over")`),
-    ...(when === "" ? {} : { when }),
-  }));
+  const checks = groups.map(
+    ({ when, names }, at): Single => ({
+      ...single(
+        "Formulas are there",
+        `intact_${at + 1}`,
+        `=IF(AND(${names.map((name) => `ISFORMULA(@${name})`).join(";")});"";"typed over")`,
+      ),
+      ...(when === "" ? {} : { when }),
+    }),
+  );
   return checks;
 }
 
@@ -124,7 +127,8 @@ const isWrong = (side: "left" | "right") => (side === "left" ? MESSAGES.left : M
 const CELL = (name: string) => `ADDRESS(ROW(@${name});COLUMN(@${name});4)`;
 
 /** Decimals are written as fractions, which mean the same in every locale. */
-const fraction = (value: number): string => (Number.isInteger(value) ? String(value) : `${Math.round(value * 1000)}/1000`);
+const fraction = (value: number): string =>
+  Number.isInteger(value) ? String(value) : `${Math.round(value * 1000)}/1000`;
 
 /** Every line of a block says beside the page what is wrong in it: an input that is no number within its bounds, or a formula typed over. */
 export function withChecks(block: Block): Block {
@@ -151,7 +155,10 @@ function checkedLine(line: Line, left: number, side: "left" | "right"): Line {
   };
 }
 
-type Check = { readonly name: string; readonly formula: readonly { readonly when?: string; readonly formula: string }[] };
+type Check = {
+  readonly name: string;
+  readonly formula: readonly { readonly when?: string; readonly formula: string }[];
+};
 
 /** Several inputs side by side with the same bounds are checked together. */
 function checksOf(cells: readonly CellModel[], label: string): Check[] {
@@ -171,10 +178,11 @@ function checksOf(cells: readonly CellModel[], label: string): Check[] {
 function checkOf(cell: CellModel, label: string): Check[] {
   const { name, role, bounds, formula } = cell;
   if (name === undefined) return [];
-  if (formula !== undefined && role !== "helper")
-    return [{ name, formula: [{ formula: typedOverCheck(name) }] }];
+  if (formula !== undefined && role !== "helper") return [{ name, formula: [{ formula: typedOverCheck(name) }] }];
   if (role !== "input" || bounds === undefined) return [];
-  return [{ name, formula: within(bounds).map((one) => ({ ...one, formula: boundCheck(name, cell.asks ?? label, one) })) }];
+  return [
+    { name, formula: within(bounds).map((one) => ({ ...one, formula: boundCheck(name, cell.asks ?? label, one) })) },
+  ];
 }
 
 function within(bounds: Bounds): readonly { readonly when?: string; readonly least: number; readonly most: number }[] {
@@ -183,7 +191,11 @@ function within(bounds: Bounds): readonly { readonly when?: string; readonly lea
   return bounds as readonly { readonly when?: string; readonly least: number; readonly most: number }[];
 }
 
-function boundCheck(name: string, label: string, { least, most }: { readonly least: number; readonly most: number }): string {
+function boundCheck(
+  name: string,
+  label: string,
+  { least, most }: { readonly least: number; readonly most: number },
+): string {
   const within = `(LEN(@${name})=0)+ISNUMBER(@${name})*(@${name}>=${fraction(least)})*(@${name}<=${fraction(most)})`;
   return `IF(IFERROR(${within};0)>0;"";"${label} ("&${CELL(name)}&")?")`;
 }
@@ -194,7 +206,9 @@ const typedOverCheck = (name: string): string => `IF(ISFORMULA(@${name});"";"Row
 function joined(formulas: readonly Check["formula"][]): Formula {
   const units = [...new Set(formulas.flatMap((one) => one.map(({ when }) => when ?? "")))].sort().reverse();
   return units.map((when) => {
-    const parts = formulas.map((one) => (one.find((each) => (each.when ?? "") === when) ?? one[one.length - 1])?.formula);
+    const parts = formulas.map(
+      (one) => (one.find((each) => (each.when ?? "") === when) ?? one[one.length - 1])?.formula,
+    );
     return { ...(when === "" ? {} : { when }), formula: `=${parts.join("&")}` };
   });
 }

@@ -1,12 +1,14 @@
 import type { ColumnModel, Formula } from "../../shared/sheet/model.ts";
 
 /** A column beside the page. */
-export const helper = (
-  name: string,
-  head: string,
-  formula: Formula,
-  more: Partial<ColumnModel> = {},
-): ColumnModel => ({ name, head, unit: "plain", role: "helper", formula, ...more });
+export const helper = (name: string, head: string, formula: Formula, more: Partial<ColumnModel> = {}): ColumnModel => ({
+  name,
+  head,
+  unit: "plain",
+  role: "helper",
+  formula,
+  ...more,
+});
 
 /** One that holds a number in every row, so that others may calculate with it. */
 export const numbers = (name: string, head: string, formula: Formula): ColumnModel =>
@@ -33,9 +35,11 @@ export const showWhere = (helper: string, when: string) => `=ARRAYFORMULA(IF(${w
 /** What is not blank beside the page. */
 export const showFilled = (helper: string) => `=ARRAYFORMULA(IF(LEN(${helper})=0;"";${helper}))`;
 
-/** Decimals as a person reads weights: none from 100 up, one from 10 up, two below. */
-export const graded = (weight: string) =>
-  `=ARRAYFORMULA(ROUND(${weight};IF(${weight}>=100;0;IF(${weight}>=10;1;2))))`;
+/** Decimals as a person reads weights: of grams none from 100 up, one from 10 up, else two; of ounces two. */
+export const graded = (weight: string): Formula => [
+  { when: "oz", formula: `=ARRAYFORMULA(ROUND(${weight};2))` },
+  { formula: `=ARRAYFORMULA(ROUND(${weight};IF(${weight}>=100;0;IF(${weight}>=10;1;2))))` },
+];
 
 /** Above 0 where something was typed over one of these columns: its first row shows an error then, and that cell alone holds something. */
 export function typedOver(columns: readonly string[]): string {

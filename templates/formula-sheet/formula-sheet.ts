@@ -20,7 +20,7 @@ import {
   singlesBlock,
 } from "./singles.ts";
 import { STALE_SINGLES } from "./stale.ts";
-import { TEMPERATURE_SINGLES, temperatureBlock } from "./temperature.ts";
+import { notesBlock, TEMPERATURE_SINGLES, temperatureBlock } from "./temperature.ts";
 import { NO_TIN, TIN_SINGLES, tinBlock } from "./tin.ts";
 
 export type FormulaSheetSpec = {
@@ -50,7 +50,13 @@ export function formulaSheet(spec: FormulaSheetSpec): SheetModel {
     says,
     group,
     widths: [...PAGE_WIDTHS, ...Array<number>(HELPER_COLUMNS).fill(HELPER_WIDTH)],
-    parts: [...(spec.tin === undefined ? [] : ["tin"]), ...(spec.hasPreferment ? ["preferment"] : []), "water", "steps", "cost"],
+    parts: [
+      ...(spec.tin === undefined ? [] : ["tin"]),
+      ...(spec.hasPreferment ? ["preferment"] : []),
+      "water",
+      "steps",
+      "cost",
+    ],
     frozen: 3,
     foldedFrom: FOLDED_FROM,
     gap: 9,
@@ -81,6 +87,7 @@ function bandsOf(spec: FormulaSheetSpec): readonly Band[] {
   const right: readonly Block[] = tin === undefined ? (hasPreferment ? [prefermentBlock] : []) : [tinBlock(tin)];
   const blocks: readonly Band[] = [
     [temperatureBlock(hasPreferment), ...right].map(withChecks),
+    [withChecks(notesBlock)],
     [readyBlock, ovenBlock(tin === undefined ? "pieces" : "tins")].map(withChecks),
     [methodTable, ...methodHelpers],
     [setupBlock, costsBlock].map(withChecks),

@@ -46,11 +46,18 @@ export function ingredientsTable(spec: IngredientsSpec): Table {
       typed("ingredient", "Ingredient", "text"),
       typed("kind", "Type", "text", { choices: KIND_CHOICES }),
       typed("percent", "Baker's %", "percent", { bounds: [0, 100_000] }),
-      shown("weight", "Weight ({weight})", "graded", showWithTotal("@grams_shown", "@dough")),
+      shown("weight", "Weight ({weight})", "graded", showWithTotal("@grams_shown", "ROUND(@dough_exact;2)")),
       ...weighed,
       shown("of_whole", "% of total", "rate", showWhere("@whole_part", EACH)),
-      ...(spec.isPriced ? [shown("price_shown", "Price per {priced}", "money", showWhere("@price", "ISNUMBER(@price)"))] : typedPrices),
-      shown("cost_shown", "Cost", "money", showWithTotal("@row_cost", "SUM(@row_cost)", "@cost_told=1")),
+      ...(spec.isPriced
+        ? [shown("price_shown", "Price per {priced}", "money", showWhere("@price", "ISNUMBER(@price)"))]
+        : typedPrices),
+      shown(
+        "cost_shown",
+        "Cost",
+        "money",
+        showWithTotal("@row_cost", 'IF(@priced_rows=0;"";SUM(@row_cost))', "@cost_told=1"),
+      ),
       {
         name: "note",
         head: "Note",
@@ -80,8 +87,20 @@ function totalCells({ isStaged }: IngredientsSpec): CellModel[] {
       unit: "text",
       formula: '="Total, "&ROUND(100*SUM(@share_typed)/@percent_base;1)&" %"',
     },
-    ...Array.from({ length: last - 1 }, (_, at): CellModel => ({ at: at + 1, role: "total" })),
+    ...Array.from(
+      { length: last - 1 },
+      (_, at): CellModel => ({ at: at + 1, role: "total", ...totalUnit(isStaged, at + 1) }),
+    ),
   ];
+}
+
+/** The sums that the columns' own formulas put there look like their columns. */
+function totalUnit(isStaged: boolean, at: number): Pick<CellModel, "unit" | "align"> {
+  const units: readonly (CellModel["unit"] | undefined)[] = isStaged
+    ? [, , , "graded", "step", "step", , , "money"]
+    : [, , , "graded", "step", , , "money"];
+  const unit = units[at];
+  return unit === undefined ? {} : { unit, align: "right" };
 }
 
 const SPACES = ["UNICHAR(160)", "UNICHAR(8239)", "UNICHAR(8201)", "UNICHAR(8203)"];
@@ -90,7 +109,11 @@ const without = (text: string, signs: readonly string[]) =>
 
 /** Types as they are compared: without spaces and brackets; a preferment's word apart from its hydration. */
 const typeHelpers: readonly ColumnModel[] = [
-  helper("type_spaced", "Type without odd spaces", `=ARRAYFORMULA(IFERROR(${without("LOWER(@kind)", SPACES)};"error"))`),
+  helper(
+    "type_spaced",
+    "Type without odd spaces",
+    `=ARRAYFORMULA(IFERROR(${without("LOWER(@kind)", SPACES)};"error"))`,
+  ),
   helper(
     "type_whole",
     "Type, letters only",
@@ -142,8 +165,12 @@ const messageHelpers = (over: readonly [readonly string[], readonly string[]]): 
     "Number",
     '=ARRAYFORMULA(IF((@counts=1)+(LEN(@number_wrong)=0)>0;"";@percent_cell&@number_wrong))',
   ),
-  helper("percent_cell", "Its cell", '=ARRAYFORMULA(@percent_letter&ROW(@percent))'),
-  numbers("named", "Row has a name", "=ARRAYFORMULA((IFERROR(LEN(@ingredient);1)>0)*(ROW(@percent)<MAX(ROW(@percent))))"),
+  helper("percent_cell", "Its cell", "=ARRAYFORMULA(@percent_letter&ROW(@percent))"),
+  numbers(
+    "named",
+    "Row has a name",
+    "=ARRAYFORMULA((IFERROR(LEN(@ingredient);1)>0)*(ROW(@percent)<MAX(ROW(@percent))))",
+  ),
   numbers("type_length", "Letters of the type", "=ARRAYFORMULA(LEN(@type_whole))"),
   helper(
     "type_says",
@@ -172,11 +199,7 @@ const messageHelpers = (over: readonly [readonly string[], readonly string[]]): 
     "Typed over",
     '=ARRAYFORMULA(IF(@over_left+@over_right>0;"clear what is typed over a formula in row "&ROW(@counts);""))',
   ),
-  helper(
-    "row_says",
-    "All of it",
-    '=ARRAYFORMULA(@number_says&@type_says&@high_says&@low_says&@price_says&@over_says)',
-  ),
+  helper("row_says", "All of it", "=ARRAYFORMULA(@number_says&@type_says&@high_says&@low_says&@price_says&@over_says)"),
 ];
 
 const MESSAGE: readonly ColumnModel[] = [

@@ -24,19 +24,17 @@ export const methodTable: Table = {
   columns: [
     typed("step", "Step", "text"),
     typed("step_minutes", "Minutes", "minutes", { bounds: [0, 10_080] }),
-    shown("start_shown", "Starts at", "time", '=ARRAYFORMULA(IF(LEN(@step_start)=0;"";@step_start))', { role: "strong" }),
+    shown("start_shown", "Starts at", "time", '=ARRAYFORMULA(IF(LEN(@step_start)=0;"";@step_start))', {
+      role: "strong",
+    }),
     shown("day_shown", "Day", "day", '=ARRAYFORMULA(IF(LEN(@step_day)=0;"";@step_day))'),
-    typed("step_temp", "At (°{temperature})", "temperature", { bounds: WORK }),
+    typed("step_temp", "At ({temperature})", "temperature", { bounds: WORK }),
     typed("step_how", "What to do", "text", { wide: 6 }),
   ],
 };
 
 const MESSAGE = [
-  helper(
-    "step_message",
-    "What is wrong",
-    '=ARRAYFORMULA(IF(LEN(@step_says)=0;"";IFERROR(@step&" ";"")&@step_says))',
-  ),
+  helper("step_message", "What is wrong", '=ARRAYFORMULA(IF(LEN(@step_says)=0;"";IFERROR(@step&" ";"")&@step_says))'),
   helper("step_message_row", "In row", '=ARRAYFORMULA(IF(LEN(@step_message)=0;"";ROW(@step_message)))'),
 ];
 
@@ -116,12 +114,24 @@ export const ovenBlock = (on: "tins" | "pieces"): Block => ({
   lines: [
     headingLine("Oven", 6),
     input("Step in the oven", "oven_step", "text", { value: "Bake", among: "step" }, 3),
-    input(on === "tins" ? "Tins in an oven load" : "Pieces in an oven load", "oven_takes", "count", { bounds: [1, 100_000] }, 3),
+    input(
+      on === "tins" ? "Tins in an oven load" : "Pieces in an oven load",
+      "oven_takes",
+      "count",
+      { bounds: [1, 100_000] },
+      3,
+    ),
     input("Minutes to reload", "oven_reload", "minutes", { bounds: [0, 600] }, 3),
     {
       cells: [
         label("Oven loads, minutes for all"),
-        { at: 3, role: "computed", name: "loads_shown", unit: "count", formula: '=IF(LEN(@oven_loads)=0;"";@oven_loads)' },
+        {
+          at: 3,
+          role: "computed",
+          name: "loads_shown",
+          unit: "count",
+          formula: '=IF(LEN(@oven_loads)=0;"";@oven_loads)',
+        },
         {
           at: 4,
           role: "computed",

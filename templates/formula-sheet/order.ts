@@ -1,6 +1,6 @@
 import type { Block, CellModel, ColumnModel, Table } from "../../shared/sheet/model.ts";
-import { graded, helper, numbers, showFilled, shown, showWhere, typed, typedOver } from "./column-kinds.ts";
 import { amountCheckCells, formulasSayCell } from "./checks.ts";
+import { graded, helper, numbers, showFilled, shown, showWhere, typed, typedOver } from "./column-kinds.ts";
 import { HELPERS, MESSAGES } from "./columns.ts";
 
 /** What a formula sheet can be scaled to. */
@@ -55,8 +55,7 @@ export const titleBlock = (title: string, { hasTins }: OrderSpec): Block => ({
           role: "remark",
           name: "amount_of",
           unit: "text",
-          formula:
-            '=IF(@by="pieces";"only for tins, dough or flour";IF(@by="tins";"tins";"{weight} of "&@by))',
+          formula: '=IF(@by="pieces";"only for tins, dough or flour";IF(@by="tins";"tins";"{weight} of "&@by))',
         },
         ...amountCheckCells,
       ],
@@ -118,7 +117,11 @@ const asNumber = (column: string) => `=ARRAYFORMULA(IF(ISNUMBER(${column});${col
 
 /** Typed pieces are how many; scaled otherwise they are shares of the dough, and a size without any is one of one. */
 const sizeHelpers: readonly ColumnModel[] = [
-  numbers("pieces_typed", "Pieces", '=ARRAYFORMULA(IF(ISNUMBER(@size_pieces);@size_pieces;(@by<>"pieces")*(COUNT(@size_pieces)=0)*1))'),
+  numbers(
+    "pieces_typed",
+    "Pieces",
+    '=ARRAYFORMULA(IF(ISNUMBER(@size_pieces);@size_pieces;(@by<>"pieces")*(COUNT(@size_pieces)=0)*1))',
+  ),
   numbers("weight_typed", "Baked weight", asNumber("@size_weight")),
   numbers("loss_typed", "Bake loss", asNumber("@size_loss")),
   numbers(

@@ -46,11 +46,28 @@ export const prefermentBlock: Block = {
       when: "steps",
       cells: [
         label("Mix it at, on day"),
-        { at: AT, role: "computed", name: "pre_start", unit: "time", formula: '=IF(COUNT(@pre_minutes)=0;"";MOD(@pre_minutes;1440)/1440)' },
-        { at: AT + 1, role: "computed", name: "pre_day", unit: "day", formula: '=IF(COUNT(@pre_minutes)=0;"";INT(@pre_minutes/1440))' },
+        {
+          at: AT,
+          role: "computed",
+          name: "pre_start",
+          unit: "time",
+          formula: '=IF(COUNT(@pre_minutes)=0;"";MOD(@pre_minutes;1440)/1440)',
+        },
+        {
+          at: AT + 1,
+          role: "computed",
+          name: "pre_day",
+          unit: "day",
+          formula: '=IF(COUNT(@pre_minutes)=0;"";INT(@pre_minutes/1440))',
+        },
       ],
     },
-    result("Preferment of a mix ({weight})", "pre_mix_shown", "graded", '=IF(COUNT(@pre_weight)=0;"";ROUND(@pre_mix;IF(@pre_mix>=100;0;1)))'),
+    result(
+      "Preferment of a mix ({weight})",
+      "pre_mix_shown",
+      "graded",
+      '=IF(COUNT(@pre_weight)=0;"";ROUND(@pre_mix;IF(@pre_mix>=100;0;1)))',
+    ),
     { cells: [{ at: 0, role: "check", name: "pre_note", unit: "text", formula: "=@pre_says" }] },
   ],
 };
@@ -59,16 +76,32 @@ export const prefermentBlock: Block = {
 export const PREFERMENT_SINGLES: readonly Single[] = [
   single("Flour of a mix", "flour_mix", "=@flour_all*@per_percent/@mixes_some"),
   single("Flour it may take", "pre_flour_rows", "=SUMPRODUCT(@pre_of_row;@mix_exact)"),
-  single("Prefermented flour of a mix", "pre_flour_mix", "=IF(ISNUMBER(@pre_share)*(COUNT(@pre_hydration)=1)=1;@pre_share*@flour_mix;0)"),
-  single("Part of that flour", "pre_share_of", "=IF(@pre_flour_rows>0;MIN(1;@pre_flour_mix/MAX(@pre_flour_rows;1/10^9));0)"),
+  single(
+    "Prefermented flour of a mix",
+    "pre_flour_mix",
+    "=IF(ISNUMBER(@pre_share)*(COUNT(@pre_hydration)=1)=1;@pre_share*@flour_mix;0)",
+  ),
+  single(
+    "Part of that flour",
+    "pre_share_of",
+    "=IF(@pre_flour_rows>0;MIN(1;@pre_flour_mix/MAX(@pre_flour_rows;1/10^9));0)",
+  ),
   single("Water in it", "pre_water_mix", "=@pre_flour_mix*N(@pre_hydration)"),
   single("Yeast in it", "pre_yeast_mix", "=@pre_flour_mix*N(@pre_yeast)"),
   single("Water of the final mix", "water_final", "=MAX(0;@water_mix-@pre_water_mix)"),
   single("Preferment of a mix", "pre_mix", "=SUM(@pre_exact)"),
-  single("Flour in the preferment", "pre_flour", '=IF((@weighable=1)*(@pre_flour_mix>0)=1;@pre_flour_mix*@mixes_some;"")'),
+  single(
+    "Flour in the preferment",
+    "pre_flour",
+    '=IF((@weighable=1)*(@pre_flour_mix>0)=1;@pre_flour_mix*@mixes_some;"")',
+  ),
   single("Water in the preferment", "pre_water", '=IF(COUNT(@pre_flour)=0;"";@pre_water_mix*@mixes_some)'),
   single("Yeast in the preferment", "pre_yeast_weight", '=IF(COUNT(@pre_flour)=0;"";@pre_yeast_mix*@mixes_some)'),
-  single("as a part of all yeast", "pre_yeast_part", "=IF(@yeast_mix>0;MIN(1;@pre_yeast_mix/MAX(@yeast_mix;1/10^9));0)"),
+  single(
+    "as a part of all yeast",
+    "pre_yeast_part",
+    "=IF(@yeast_mix>0;MIN(1;@pre_yeast_mix/MAX(@yeast_mix;1/10^9));0)",
+  ),
   single("Preferment in all", "pre_weight", '=IF(COUNT(@pre_flour)=0;"";@pre_mix*@mixes_some)'),
   single(
     "What does not fit",

@@ -39,7 +39,11 @@ function priceBy(found: string): string {
 }
 
 const fromPage: readonly ColumnModel[] = [
-  helper("price", "Price per {priced}, or blank", '=ARRAYFORMULA(IF(ISNUMBER(@price_typed)*@counts=1;@price_typed;""))'),
+  helper(
+    "price",
+    "Price per {priced}, or blank",
+    '=ARRAYFORMULA(IF(ISNUMBER(@price_typed)*@counts=1;@price_typed;""))',
+  ),
   helper(
     "price_says",
     "Price",

@@ -2,9 +2,11 @@ import type { Block, CellModel, Line, Unit } from "../../shared/sheet/model.ts";
 import { headingLine, label } from "../blocks/line.ts";
 import { RIGHT } from "./columns.ts";
 
-const line = (at: number) => (text: string, name: string, unit: Unit, more: Partial<CellModel> = {}): Line => ({
-  cells: [label(text), { at, role: "input", name, unit, ...more }],
-});
+const line =
+  (at: number) =>
+  (text: string, name: string, unit: Unit, more: Partial<CellModel> = {}): Line => ({
+    cells: [label(text), { at, role: "input", name, unit, ...more }],
+  });
 const left = line(2);
 const right = line(3);
 

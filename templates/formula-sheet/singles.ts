@@ -22,7 +22,13 @@ export function singlesBlock(singles: readonly Single[]): Block {
   const heads = (some: readonly Single[]): CellModel[] =>
     some.map(({ says, when }, at) => ({ at, role: "helper", text: says, ...given({ when }) }));
   const values = (some: readonly Single[]): CellModel[] =>
-    some.map(({ name, formula, when }, at) => ({ at, role: "helper", name, unit: "plain", ...given({ formula, when }) }));
+    some.map(({ name, formula, when }, at) => ({
+      at,
+      role: "helper",
+      name,
+      unit: "plain",
+      ...given({ formula, when }),
+    }));
   return {
     block: "helpers",
     left: HELPERS,
@@ -161,4 +167,5 @@ export const RESULT_SINGLES: readonly Single[] = [
   ),
 ];
 
-export const HYDRATION_WORDS = '=IF((@weighable=0)+(COUNT(@hydration)=0)>0;"";" · hydration "&ROUND(100*@hydration;1)&" %")';
+export const HYDRATION_WORDS =
+  '=IF((@weighable=0)+(COUNT(@hydration)=0)>0;"";" · hydration "&ROUND(100*@hydration;1)&" %")';

@@ -2,7 +2,7 @@ import type { ColumnModel } from "../../shared/sheet/model.ts";
 import { numbers, onSteps, shown } from "./column-kinds.ts";
 
 const showWithTotal = (helper: string) =>
-  `=ARRAYFORMULA(IF(ROW(@counts)=MAX(ROW(@counts));SUM(${helper});IF(@mix_told=1;${helper};"")))`;
+  `=ARRAYFORMULA(IF(ROW(@counts)=MAX(ROW(@counts));SUM(${helper});IF(@mix_told*(${helper}<>0)=1;${helper};"")))`;
 
 /** In the place of the weight of a mix: what goes into the preferment, and what is added in the final mix. */
 export const stageColumns: readonly ColumnModel[] = [

@@ -79,12 +79,27 @@ export const temperatureBlock = (isStaged: boolean): Block => ({
       "graded",
       '=IF(LEN(@tap_water)=0;"";ROUND(@tap_water;IF(@tap_water>=100;0;1)))',
     ),
-    { cells: [{ at: 0, role: "remark", name: "water_note", unit: "text", formula: adviceOf("water_advice") }] },
   ],
 });
 
+/** What tin and water mean, in sentences that take the width of the page. */
+export const notesBlock: Block = {
+  block: "notes",
+  left: 0,
+  lines: [
+    {
+      when: "water",
+      cells: [{ at: 0, role: "remark", name: "water_note", unit: "text", formula: adviceOf("water_advice") }],
+    },
+    {
+      when: "tin",
+      cells: [{ at: 0, role: "remark", name: "tin_note", unit: "text", formula: adviceOf("tin_advice") }],
+    },
+  ],
+};
+
 /** What a call says, that it is refused, or that the add-on is missing; nothing where nothing was asked. */
-export function adviceOf(call: string): string {
+function adviceOf(call: string): string {
   return `=IF(ISERROR(@${call});IF(ERROR.TYPE(@${call})=5;"needs Gramwright";@${call});@${call}&"")`;
 }
 
@@ -106,40 +121,40 @@ export const TEMPERATURE_SINGLES: readonly Single[] = [
     { when: "preferment", formula: waterBy("@flour_temp:@preferment_temp", PREFERMENT_FITS) },
     { formula: waterBy("@flour_temp:@room_temp", "") },
   ]),
-    // Melting a gram of ice cools as much water by so many degrees.
-    single("Ice takes so many degrees", "ice_degrees", [
-      { when: "F", formula: `=9/5*${MELTS}` },
-      { formula: `=${MELTS}` },
-    ]),
-    single("Ice is at", "ice_at", [{ when: "F", formula: "=32" }, { formula: "=0" }]),
-    single(
-      "Ice, of the water",
-      "ice_share",
-      '=IF(COUNT(@water_temp;@tap_temp)<2;"";IF(@tap_temp<@ice_at;"";IF(@water_temp>=@tap_temp;0;(@tap_temp-@water_temp)/(@tap_temp-@ice_at+@ice_degrees))))',
-    ),
-    single(
-      "Ice of a mix",
-      "ice",
-      '=IF((COUNT(@ice_share)=0)+(@weighable=0)>0;"";IF(@ice_share>1;"";@ice_share*@water_final))',
-    ),
-    single("Tap water of a mix", "tap_water", '=IF(COUNT(@ice)=0;"";@water_final-@ice)'),
-    single(
-      "Note on the water",
-      "water_advice",
-      '=IF(COUNT(@water_temp;@tap_temp)<2;"";BAKE_WATERNOTE(@water_temp;@tap_temp;@yeast;"{temperature}"))',
-    ),
-    single("Guide to friction", "friction_guide", [
-      // A factor is told for three temperatures; a preferment's is the fourth.
-      { when: "preferment", formula: guideTimes("*IF(COUNT(@preferment_temp)=0;1;4/3)") },
-      { formula: guideTimes("") },
-    ]),
-    single(
-      "Result, second half",
-      "result_water",
-      '=IF((LEN(@water_temp)=0)+(@weighable=0)>0;"";" · water at "&ROUND(@water_temp;1)&" °{temperature}, "&@water_words&" a mix")',
-    ),
-    single("Water in words", "water_words", [
-      { when: "oz", formula: '=IF(@water_final<16;ROUND(@water_final;1)&" oz";ROUND(@water_final/16;2)&" lb")' },
-      { formula: '=IF(@water_final<1000;ROUND(@water_final;0)&" g";ROUND(@water_final/1000;2)&" kg")' },
-    ]),
+  // Melting a gram of ice cools as much water by so many degrees.
+  single("Ice takes so many degrees", "ice_degrees", [
+    { when: "F", formula: `=9/5*${MELTS}` },
+    { formula: `=${MELTS}` },
+  ]),
+  single("Ice is at", "ice_at", [{ when: "F", formula: "=32" }, { formula: "=0" }]),
+  single(
+    "Ice, of the water",
+    "ice_share",
+    '=IF(COUNT(@water_temp;@tap_temp)<2;"";IF(@tap_temp<@ice_at;"";IF(@water_temp>=@tap_temp;0;(@tap_temp-@water_temp)/(@tap_temp-@ice_at+@ice_degrees))))',
+  ),
+  single(
+    "Ice of a mix",
+    "ice",
+    '=IF((COUNT(@ice_share)=0)+(@weighable=0)>0;"";IF(@ice_share>1;"";@ice_share*@water_final))',
+  ),
+  single("Tap water of a mix", "tap_water", '=IF(COUNT(@ice)=0;"";@water_final-@ice)'),
+  single(
+    "Note on the water",
+    "water_advice",
+    '=IF(COUNT(@water_temp;@tap_temp)<2;"";BAKE_WATERNOTE(@water_temp;@tap_temp;@yeast;"{temperature}"))',
+  ),
+  single("Guide to friction", "friction_guide", [
+    // A factor is told for three temperatures; a preferment's is the fourth.
+    { when: "preferment", formula: guideTimes("*IF(COUNT(@preferment_temp)=0;1;4/3)") },
+    { formula: guideTimes("") },
+  ]),
+  single(
+    "Result, second half",
+    "result_water",
+    '=IF((LEN(@water_temp)=0)+(@weighable=0)>0;"";" · water at "&ROUND(@water_temp;1)&" °{temperature}, "&@water_words&" a mix")',
+  ),
+  single("Water in words", "water_words", [
+    { when: "oz", formula: '=IF(@water_final<16;ROUND(@water_final;1)&" oz";ROUND(@water_final/16;2)&" lb")' },
+    { formula: '=IF(@water_final<1000;ROUND(@water_final;0)&" g";ROUND(@water_final/1000;2)&" kg")' },
+  ]),
 ];

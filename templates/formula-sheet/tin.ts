@@ -4,7 +4,6 @@ import { TIN_DOUGH_KINDS } from "../../shared/tins/tin-guide.ts";
 import { headingLine, label } from "../blocks/line.ts";
 import { RIGHT } from "./columns.ts";
 import { type Single, single } from "./singles.ts";
-import { adviceOf } from "./temperature.ts";
 
 /** A tin of a bakery, from a muffin's to a plank's. */
 const SIZES: Bounds = [
@@ -82,7 +81,13 @@ export const tinBlock = (kind: string): Block => ({
     {
       cells: [
         label("Capacity (cm³)"),
-        { at: AT, role: "computed", name: "capacity_shown", unit: "capacity", formula: '=IF(@capacity=0;"";@capacity)' },
+        {
+          at: AT,
+          role: "computed",
+          name: "capacity_shown",
+          unit: "capacity",
+          formula: '=IF(@capacity=0;"";@capacity)',
+        },
         { at: AT + 1, role: "remark", name: "capacity_note", unit: "text", formula: CAPACITY_NOTE },
       ],
     },
@@ -98,7 +103,6 @@ export const tinBlock = (kind: string): Block => ({
         },
       ],
     },
-    { cells: [{ at: 0, role: "remark", name: "tin_note", unit: "text", formula: adviceOf("tin_advice") }] },
   ],
 });
 
@@ -108,15 +112,26 @@ const CAPACITY_NOTE =
 /** The volume between two rectangles or two circles: the prismoidal rule, and the frustum of a cone. */
 const BOX =
   "@tin_size_3/6*(@tin_size_1*@tin_size_2+@box_length*@box_width+(@tin_size_1+@box_length)*(@tin_size_2+@box_width))";
-const ROUND_TIN =
-  "PI()*@tin_size_2/12*(@tin_size_1*@tin_size_1+@tin_size_1*@round_base+@round_base*@round_base)";
+const ROUND_TIN = "PI()*@tin_size_2/12*(@tin_size_1*@tin_size_1+@tin_size_1*@round_base+@round_base*@round_base)";
 
 export const TIN_SINGLES: readonly Single[] = [
   single("Base length", "box_length", "=IF(N(@tin_size_4)>0;@tin_size_4;N(@tin_size_1))"),
   single("Base width", "box_width", "=IF(N(@tin_size_5)>0;@tin_size_5;N(@tin_size_2))"),
   single("Base diameter", "round_base", "=IF(N(@tin_size_3)>0;@tin_size_3;N(@tin_size_1))"),
-  single("Capacity of a box", "box_holds", boxOrRound('@tin_shape="box"', "(COUNT(@tin_size_1:@tin_size_3)=3)*(COUNT(@tin_size_4:@tin_size_5)<>1)", BOX)),
-  single("Capacity of a round tin", "round_holds", boxOrRound('@tin_shape="round"', "(COUNT(@tin_size_1:@tin_size_2)=2)*(COUNT(@tin_size_4:@tin_size_5)=0)", ROUND_TIN)),
+  single(
+    "Capacity of a box",
+    "box_holds",
+    boxOrRound('@tin_shape="box"', "(COUNT(@tin_size_1:@tin_size_3)=3)*(COUNT(@tin_size_4:@tin_size_5)<>1)", BOX),
+  ),
+  single(
+    "Capacity of a round tin",
+    "round_holds",
+    boxOrRound(
+      '@tin_shape="round"',
+      "(COUNT(@tin_size_1:@tin_size_2)=2)*(COUNT(@tin_size_4:@tin_size_5)=0)",
+      ROUND_TIN,
+    ),
+  ),
   single("Capacity", "capacity", "=IF(N(@tin_own)>0;@tin_own;@box_holds+@round_holds)"),
   single("Capacity, or blank", "tin_capacity", '=IF(@capacity>0;@capacity;"")'),
   single("Dough that fills it", "tin_takes", [
@@ -124,7 +139,11 @@ export const TIN_SINGLES: readonly Single[] = [
     { when: "oz", formula: "=@capacity*N(@tin_fill)*1000000/28349523" },
     { formula: "=@capacity*N(@tin_fill)" },
   ]),
-  single("Scaling weight of the first size", "scaled_first", "=IF(SUM(@size_counts)=0;0;INDEX(@scaling;MATCH(1;@size_counts;0);1))"),
+  single(
+    "Scaling weight of the first size",
+    "scaled_first",
+    "=IF(SUM(@size_counts)=0;0;INDEX(@scaling;MATCH(1;@size_counts;0);1))",
+  ),
   single(
     "Dough in a tin",
     "tin_dough",
@@ -150,4 +169,3 @@ function boxOrRound(isShape: string, sizesAreThere: string, volume: string): For
 
 /** Where a sheet has no tin. */
 export const NO_TIN: readonly Single[] = [single("Dough that fills a tin", "tin_takes", "=0")];
-

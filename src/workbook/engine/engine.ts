@@ -4,6 +4,7 @@ import { fromTyped, toDialect } from "./dialect.ts";
 import type { EvaluatedCell, FormulaArgument, Library, Locale, Model, Position, WorkbookData } from "./library.ts";
 import { separateDependents } from "./patches/dependents.ts";
 import { refuseEmptyText, renameErrors } from "./patches/errors.ts";
+import { showGraded } from "./patches/graded-formats.ts";
 import { joinCellByCell } from "./patches/joining.ts";
 import { adaptNothingToNewSheets, gatherColoursWhenAsked, placeWhatIsSeen } from "./patches/many-sheets.ts";
 import { addMissing } from "./patches/missing.ts";
@@ -76,6 +77,7 @@ export function prepare(library: Library): void {
   clearOnlyCells(library);
   gatherColoursWhenAsked(library);
   placeWhatIsSeen(library);
+  showGraded(library);
   quietly(() => separateDependents(library));
 }
 

@@ -1,4 +1,5 @@
 import type { Zone } from "../engine/library.ts";
+import { keptFormat } from "../engine/patches/graded-formats.ts";
 import { columnsOf, type Place, rowsOf } from "../engine/places.ts";
 import type { Command } from "../engine/plugins.ts";
 import { addValidation, colour, type ValidationRule, validationOf } from "./rules.ts";
@@ -88,6 +89,8 @@ function checkedFormat(format: string, session: Session): string {
   if (typeof format !== "string") throw new Error(`setNumberFormat takes a text, not ${String(format)}`);
   if (format === "" || format === "General") return "";
   if (format === "@") return format;
+  const kept = keptFormat(format);
+  if (kept !== format) return kept;
   try {
     if (format.includes("[")) throw new Error("brackets");
     session.engine.library.helpers.parseFormat(format);

@@ -95,14 +95,16 @@ export function makeRange(session: Session, place: Place, sheetOf: SheetOf): obj
         activate: () => activate(session, place),
         shiftColumnGroupDepth: (by: number) => {
           if (by !== 1) throw new Error("shiftColumnGroupDepth by anything but 1 is not in the stand-in");
-          session.write({ type: "GROUP_HEADERS", payload: { sheetId, dimension: "COL", start: zone.left, end: zone.right } });
+          session.write({
+            type: "GROUP_HEADERS",
+            payload: { sheetId, dimension: "COL", start: zone.left, end: zone.right },
+          });
         },
-        collapseGroups: () => {
-          session.flush();
-          const groups = session.get<readonly { start: number; end: number }[]>("getHeaderGroups", sheetId, "COL");
-          for (const { start, end } of groups.filter((one) => one.start >= zone.left && one.end <= zone.right))
-            session.write({ type: "FOLD_HEADER_GROUP", payload: { sheetId, dimension: "COL", start, end } });
-        },
+        collapseGroups: () =>
+          session.write({
+            type: "FOLD_HEADER_GROUP",
+            payload: { sheetId, dimension: "COL", start: zone.left, end: zone.right },
+          }),
       }),
       protect: () => makeProtection(session, place, range),
     },

@@ -1,5 +1,6 @@
 import type { Engine } from "../engine/engine.ts";
 import type { Position } from "../engine/library.ts";
+import { sheetFormat } from "../engine/patches/graded-formats.ts";
 import { joined } from "../engine/patches/joined.ts";
 import type { Command } from "../engine/plugins.ts";
 import { Guard } from "./guard.ts";
@@ -85,7 +86,7 @@ export class Session {
   /** The number format of a cell, also one that waits. */
   formatOf(position: Position): string {
     const waiting = this.formats.get(key(position));
-    return waiting ?? this.get<{ format?: string } | undefined>("getCell", position)?.format ?? "";
+    return sheetFormat(waiting ?? this.get<{ format?: string } | undefined>("getCell", position)?.format ?? "");
   }
 
   /** The number by which scripts know a sheet; the same whenever the workbook is opened, as it is in a spreadsheet. */

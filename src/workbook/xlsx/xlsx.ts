@@ -1,6 +1,7 @@
 import type { CellErrorValue, Worksheet } from "exceljs";
 import type { Engine, FormulaCell } from "../engine/engine.ts";
 import type { EvaluatedCell, Position, Zone } from "../engine/library.ts";
+import { sheetFormat } from "../engine/patches/graded-formats.ts";
 import { a1Of } from "../engine/places.ts";
 import type { PlacedMark } from "../engine/plugins.ts";
 import { WORKBOOK_NAME } from "../service/sheets.ts";
@@ -94,7 +95,8 @@ function writeCells(engine: Engine, sheet: Worksheet, sheetId: string): void {
     const cell = sheet.getCell(position.row + 1, position.col + 1);
     const look = engine.get<Look>("getCellStyle", position);
     const evaluated = engine.evaluated(position);
-    cell.style = cellStyle(look ?? {}, engine.get<Lines | null>("getCellBorder", position), evaluated.format);
+    const format = evaluated.format === undefined ? undefined : sheetFormat(evaluated.format);
+    cell.style = cellStyle(look ?? {}, engine.get<Lines | null>("getCellBorder", position), format);
     if (!spilled.has(cell.address)) cell.value = storedValue(evaluated);
     writeFormula(engine, sheet, position, spilled);
   }

@@ -7,7 +7,7 @@ type CellCommand = Position & Look & { readonly content?: string };
 
 /** Commands that leave contents, styles and number formats of cells alone, and do not ask for them either. */
 const BESIDE_CELLS =
-  /^(RESIZE_|(UN)?FREEZE_|SET_GRID_LINES|COLOR_SHEET|SET_ZONE_BORDERS|ADD_DATA_VALIDATION_RULE|GRAMWRIGHT_)/;
+  /^(RESIZE_|(UN)?FREEZE_|HIDE_|GROUP_|FOLD_|SET_GRID_LINES|COLOR_SHEET|SET_ZONE_BORDERS|ADD_DATA_VALIDATION_RULE|GRAMWRIGHT_)/;
 
 /**
  * The same changes with one command a cell: a sheet that gets its formats, colours, text styles and values one after
