@@ -6,6 +6,7 @@ import {
   type Line,
   type SheetModel,
   type Values,
+  WORKED_OUT,
 } from "../shared/sheet/model.ts";
 
 const note = (text: string): Line => ({ cells: [{ at: 0, role: "remark", text }] });
@@ -62,16 +63,70 @@ const bought: readonly ColumnModel[] = [
   text("measures", "Measures"),
 ];
 
+/** A pack by weight is the sheet's own sum, so that a price typed anew waits for nothing; any other pack is the call's. */
 const perKilogram: readonly ColumnModel[] = [
   {
     name: "price_each",
     head: "Price per {priced}",
     unit: "money",
     role: "computed",
-    formula: [{ when: "oz", formula: priced(16, "oz") }, { formula: priced(1000, "g") }],
-    spills: ["price_remark"],
+    formula: '=ARRAYFORMULA(IF(ISNUMBER(@pack_price);@pack_price;IFERROR(@price_called;"")))',
   },
-  { name: "price_remark", head: "", unit: "text", role: "remark" },
+  {
+    name: "price_remark",
+    head: "",
+    unit: "text",
+    role: "remark",
+    formula: '=ARRAYFORMULA(IF(ISNUMBER(@pack_price);"";IFERROR(@called_remark;"")))',
+  },
+];
+
+/** 1 lb is 453.59237 g and 1 oz a sixteenth of it (international yard and pound agreement, 1959). */
+const PACK_UNITS = '"kg";1000;"g";1;"lb";45359237/10^5;"oz";45359237/16/10^5';
+const packPrice = (weight: string) =>
+  `=ARRAYFORMULA(IF((@pack_grams>0)*ISNUMBER(@price)*(@usable_part>0)=1;@price/IF(@pack_grams>0;@pack_grams;1)*${weight}/IF(@usable_part>0;@usable_part;1);""))`;
+
+const workedOut: readonly ColumnModel[] = [
+  {
+    name: "pack_number",
+    head: `${WORKED_OUT}: number of the pack`,
+    unit: "plain",
+    role: "computed",
+    formula: '=ARRAYFORMULA(IFERROR(VALUE(LEFT(TRIM(@pack);FIND(" ";TRIM(@pack))-1));0))',
+    numbers: true,
+  },
+  {
+    name: "pack_grams",
+    head: "Grams of the pack",
+    unit: "plain",
+    role: "computed",
+    formula: `=ARRAYFORMULA(IFERROR(@pack_number*SWITCH(LOWER(MID(TRIM(@pack);FIND(" ";TRIM(@pack))+1;9));${PACK_UNITS};0);0))`,
+    numbers: true,
+  },
+  {
+    name: "usable_part",
+    head: "Usable part",
+    unit: "plain",
+    role: "computed",
+    formula: "=ARRAYFORMULA(IF(ISNUMBER(@usable)*(@usable<=1)=1;@usable;IF(IFERROR(LEN(@usable);1)=0;1;0)))",
+    numbers: true,
+  },
+  {
+    name: "pack_price",
+    head: "Price per {priced} of a pack by weight",
+    unit: "unit_cost",
+    role: "computed",
+    formula: [{ when: "oz", formula: packPrice("45359237/10^5") }, { formula: packPrice("1000") }],
+  },
+  {
+    name: "price_called",
+    head: "Price per {priced} of any pack",
+    unit: "unit_cost",
+    role: "computed",
+    formula: [{ when: "oz", formula: priced(16, "oz") }, { formula: priced(1000, "g") }],
+    spills: ["called_remark"],
+  },
+  { name: "called_remark", head: "Why there is none", unit: "text", role: "remark" },
 ];
 
 function priced(weight: number, unit: string): string {
@@ -131,7 +186,7 @@ export const larderSheet: SheetModel = {
     72,
     72,
     ...Array<number>(4).fill(140),
-    ...Array<number>(10).fill(72),
+    ...Array<number>(16).fill(72),
   ],
   parts: ["composition"],
   defines: { name: LARDER_NAME, from: "bought_table", to: ["declared_table", "composition_table"] },
@@ -141,6 +196,7 @@ export const larderSheet: SheetModel = {
       { table: "bought", left: 0, rows: ROWS, spare: SPARE, columns: bought },
       { table: "per_kilogram", left: 7, rows: ROWS, spare: SPARE, columns: perKilogram },
       { table: "declared", left: 9, rows: ROWS, spare: SPARE, columns: declared },
+      { table: "worked", left: 23, rows: ROWS, spare: SPARE, columns: workedOut },
       { table: "composition", left: 13, when: "composition", rows: ROWS, spare: SPARE, columns: composition },
     ],
   ],

@@ -33,7 +33,11 @@ export type CardData = {
   /** What the dough is divided into; the pieces of each of several sizes. */
   readonly sizes: readonly { readonly name: string; readonly weight: number; readonly pieces: number | null }[];
   /** What pieces are baked on: how many a tray or tin holds, and how many of those are an oven load. */
-  readonly oven: { readonly on: "trays" | "tins"; readonly holds: number; readonly takes: number | null } | null;
+  readonly oven: {
+    readonly on: "trays" | "tins" | "pieces";
+    readonly holds: number;
+    readonly takes: number | null;
+  } | null;
   readonly facts: readonly string[];
   readonly timed: readonly {
     readonly step: string;

@@ -1,7 +1,7 @@
 // Where the named cells of a built sheet stand now, found by the words that were written beside them.
 import type { Zone } from "./a1.ts";
 import { type Layout, labelText, layOut, type PlacedCell } from "./layout.ts";
-import type { Options, SheetModel } from "./model.ts";
+import type { Options, SheetModel, Table } from "./model.ts";
 
 export type Located = {
   readonly model: SheetModel;
@@ -17,6 +17,9 @@ type Found = { readonly placed: PlacedCell; readonly row: number; readonly colum
 const WEIGHTS = ["g", "oz"] as const;
 const TEMPERATURES = ["C", "F"] as const;
 const LENGTHS = ["cm", "in"] as const;
+
+/** Begins the label under a table. */
+export const TOTAL = "Total, ";
 
 /** A word that is missing counts this much of a word that is there: parts may have been left out. */
 const MISSING = 0.25;
@@ -74,16 +77,23 @@ function zonesOf(grid: Grid, layout: Layout, options: Options): Map<string, Zone
       if (one) zones.set(one, { row: place.row, column: place.column + at, rows: 1, columns: 1 });
     });
   }
-  for (const { table, column } of layout.tables) {
+  const tables = layout.tables.flatMap(({ table, column }) => {
     const heads = table.columns.map(({ head }) => labelText(head, options));
     const row = headingRow(grid, heads);
-    if (row === undefined) continue;
-    const columns = heads.map((head) => (grid[row] ?? []).findIndex((cell) => said(cell) === head));
+    return row === undefined ? [] : [{ table, column, heads, row }];
+  });
+  // What stands beside a table's page ends with it: nothing else bounds it there.
+  const ends = new Map<number, number>();
+  for (const { table, column, heads, row } of tables) {
+    const isBeside = table.columns.every(({ role }) => role === "helper");
+    const columns = heads.map((head) => headColumn(grid[row] ?? [], head, isBeside));
     const wide = Math.max(...columns, column + heads.length - 1);
-    const below = fixed
-      .filter((one) => one.row > row && one.column >= column && one.column <= wide)
-      .map((one) => one.row);
-    const end = Math.min(grid.length, ...below);
+    const below = [
+      ...fixed.filter((one) => one.column >= column && one.column <= wide).map((one) => one.row),
+      ...tables.map((one) => one.row),
+    ].filter((one) => one > row);
+    const end = (isBeside ? ends.get(row) : undefined) ?? endOf(grid, table, column, Math.min(grid.length, ...below));
+    if (!ends.has(row)) ends.set(row, end);
     table.columns.forEach(({ name }, at) => {
       const found = columns[at] ?? -1;
       if (found >= 0 && end > row + 1)
@@ -91,6 +101,19 @@ function zonesOf(grid: Grid, layout: Layout, options: Options): Map<string, Zone
     });
   }
   return zones;
+}
+
+/** A word may head a column of the page and one beside it. */
+function headColumn(line: readonly unknown[], head: string, isBeside: boolean): number {
+  const texts = line.map(said);
+  return isBeside ? texts.lastIndexOf(head) : texts.indexOf(head);
+}
+
+/** A table with a total ends with it. */
+function endOf(grid: Grid, { total }: Table, column: number, end: number): number {
+  if (total === undefined) return end;
+  for (let row = end - 1; row >= 0; row--) if (said(grid[row]?.[column]).startsWith(TOTAL)) return row + 1;
+  return end;
 }
 
 /** The fixed words that are there, the first of two in a column being the first in the model, too. */

@@ -1,5 +1,6 @@
 // All formula sheets of the workbook, and what is built over them.
 import type { LookAsk, SeenName, SeenSheet, Snapshot } from "../../shared/protocol/look.ts";
+import type { SheetModel } from "../../shared/sheet/model.ts";
 import { LIST_NAME } from "../../shared/sheet/model.ts";
 import { sheetName } from "../../shared/sheet/sheet-name.ts";
 import type { Tab } from "../../shared/sheet/tab.ts";
@@ -101,12 +102,25 @@ function titled(sheets: Snapshot["sheets"]): Snapshot["sheets"] {
 
 /** What stands over a column of every formula's table, in whichever unit: a sheet that does not show it holds no such table. */
 function heading(): string[] {
-  const tables = TEMPLATES.map(({ bands }) =>
-    bands.flat().flatMap((item) => ("table" in item && item.table === "formula" ? item.columns : [])),
+  const heads = TEMPLATES.map(headsOf);
+  const words: string[] = [];
+  for (const some of heads) {
+    if (words.some((word) => some.includes(word))) continue;
+    const shared = (head: string) => heads.filter((others) => others.includes(head)).length;
+    const [word] = [...some].sort((a, b) => shared(b) - shared(a));
+    if (word !== undefined) words.push(word);
+  }
+  return words;
+}
+
+/** Found as a formula sheet it must have every computed column; those that other sheets read say so. */
+function headsOf({ bands }: SheetModel): string[] {
+  const tables = bands.flat().flatMap((item) => ("table" in item && /^formula/.test(item.table) ? [item] : []));
+  const readByOthers = tables.flatMap(({ columns }) =>
+    columns.filter(({ name, role }) => name === "grams" && role === "helper"),
   );
-  // Found as a formula sheet it must have every computed column.
-  const heads = (tables[0] ?? []).filter(({ role }) => role === "computed").map(({ head }) => head);
-  return heads
-    .filter((head) => !head.includes("{") && tables.every((columns) => columns.some((one) => one.head === head)))
-    .slice(0, 1);
+  const columns = readByOthers.length > 0 ? readByOthers : tables.flatMap((table) => table.columns);
+  return columns
+    .filter(({ role, head }) => (role === "computed" || role === "helper") && !head.includes("{"))
+    .map(({ head }) => head);
 }

@@ -10,12 +10,15 @@ import type { FormulaSheet } from "./formula-sheet.ts";
 
 type Rows = FormulaSheet["rows"];
 
+const hasStages = (sheet: FormulaSheet): boolean =>
+  sheet.zone("pre") !== undefined || sheet.zone("pre_scale") !== undefined;
+
 /** One column, or the preferment's and the final mix's, for the whole amount. */
 export function stagesOf(sheet: FormulaSheet, rows: Rows): CardData["stages"] {
   const weights = rows.map((row) => (row.weight === null ? null : weight(row.weight)));
   const share = sheet.number("pre_share");
   const hydration = sheet.number("pre_hydration");
-  if (sheet.zone("pre") === undefined || share === null || hydration === null) {
+  if (!hasStages(sheet) || share === null || hydration === null) {
     return [{ head: "Weight", weights }];
   }
   const reader = kindReader();
@@ -63,7 +66,7 @@ export function addedWeights(sheet: FormulaSheet, mixes: number): CardWeight[] {
     const value = sheet.number(name);
     return value === null || value === 0 ? [] : [{ says, base: value, perMix: false, stage: 0 }];
   };
-  const isStaged = sheet.zone("pre") !== undefined && sheet.number("pre_weight") !== null;
+  const isStaged = hasStages(sheet) && sheet.number("pre_weight") !== null;
   const degrees = `°${sheet.options.temperature}`;
   const water = sheet.number("water_temp");
   const ice = sheet.number("ice") ?? 0;

@@ -82,7 +82,9 @@ function sizesOf(sheet: FormulaSheet): CardData["sizes"] {
 function ovenOf(sheet: FormulaSheet): CardData["oven"] {
   const [holds, takes] = [sheet.number("tray_pieces"), sheet.number("oven_takes")];
   if (sheet.zone("tray_pieces") === undefined)
-    return takes === null || takes <= 0 ? null : { on: "tins", holds: 1, takes };
+    return takes === null || takes <= 0
+      ? null
+      : { on: sheet.zone("tin_shape") === undefined ? "pieces" : "tins", holds: 1, takes };
   return holds === null || holds <= 0
     ? null
     : { on: "trays", holds, takes: takes !== null && takes > 0 ? takes : null };

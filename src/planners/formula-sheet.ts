@@ -69,8 +69,9 @@ export function asFormulaSheet(
     return zone === undefined ? undefined : a1({ row: zone.row + index, column: zone.column });
   };
   const table = zones.get("ingredient");
+  const length = (table?.rows ?? 0) - (hasTotal(located.model) ? 1 : 0);
   const rows = Array.from(
-    { length: table?.rows ?? 0 },
+    { length },
     (_, index): FormulaRow => ({
       row: (table?.row ?? 0) + index + 1,
       index,
@@ -97,6 +98,9 @@ export function asFormulaSheet(
     },
   };
 }
+
+const hasTotal = ({ bands }: SheetModel): boolean =>
+  bands.flat().some((item) => "table" in item && item.table === "formula" && item.total !== undefined);
 
 /** The sheet of this name, or the one in front (""); refuses what is gone, is no formula sheet, or is not calculated yet. */
 export function* readFormulaSheet(name: string, shown = false): Steps<FormulaSheet> {
@@ -131,6 +135,10 @@ export function checked(sheet: FormulaSheet): FormulaSheet {
     refuse(
       `${quoted(sheet.name)} shows an error in ${broken.at}, so its weights are not known; point at the red cell, it says what to write.`,
     );
+  }
+  const says = sheet.text("check");
+  if (!sheet.rows.some(({ weight }) => weight !== null) && says !== "" && !isError(says)) {
+    refuse(`${quoted(sheet.name)} has no weights yet. ${says}`);
   }
   if (!sheet.rows.some(({ weight }) => weight !== null)) {
     refuse(`${quoted(sheet.name)} has no weights yet; type how much to make and the percentages first.`);

@@ -25,7 +25,7 @@ const NEED_LARDER = ["cost", "label"];
 /** The plan of an order for this workbook: all looking is done here, before anything is written. */
 export function* prepare({ model, options, values }: Ordered): Steps<Prepared> {
   const isFormula = TEMPLATES.includes(model);
-  const asked = { names: [LARDER_NAME, MIXLOG_NAME] };
+  const asked = { names: [LARDER_NAME], cells: [MIXLOG_NAME] };
   const { seen, count } = isFormula ? yield* formulaSheetCount(asked) : { seen: yield* look(asked), count: null };
   const there = seen.names.map(({ name }) => name);
   const [hasLarder, hasMixLog] = [there.includes(LARDER_NAME), there.includes(MIXLOG_NAME)];
@@ -40,7 +40,12 @@ export function* prepare({ model, options, values }: Ordered): Steps<Prepared> {
   const inputs =
     options.form === "plain" && inputNames(model).has("moist_name")
       ? withMoisture(values, yield* ingredients())
-      : orderValues(model, values, options);
+      : orderValues(
+          model,
+          values,
+          options,
+          seen.names.find(({ name }) => name === MIXLOG_NAME),
+        );
   const made = plan(model, { ...options, parts }, inputs);
   if (!isFormula) return { made };
   if (count === null) return { made, row: listRow((name) => made.names.get(name), options.weight) };

@@ -4,7 +4,7 @@ import type { Seen, SeenList } from "../../shared/protocol/look.ts";
 import { absolute, columnNumber, type Zone, zoneA1 } from "../../shared/sheet/a1.ts";
 import { aboutTab, type Tab, THIS_NUMBER, THIS_SHEET, tabOf, unquoted } from "../../shared/sheet/tab.ts";
 import { LIST_COLUMNS, LIST_TAB, LIST_UNIT, LISTED, listColumn, type Told } from "../../templates/formula-list.ts";
-import { type Overview, references } from "./overview.ts";
+import { countedZone, type Overview, references } from "./overview.ts";
 
 export type ListedSheet = { readonly sheet: Overview; readonly tab: Tab };
 
@@ -26,7 +26,7 @@ const GONE = "this sheet is gone: delete the row";
 export function listRow(zone: (name: string) => Zone | undefined, unit: "g" | "oz"): string[] {
   const said = new Map(
     LISTED.map(({ of, is }) => {
-      const at = zone(of);
+      const at = countedZone(zone)(of);
       const says = at === undefined ? NOT_THERE : SAYS[is](`${THIS_SHEET}${absolute(zoneA1(at))}`);
       return [listColumn(of), of === "title" ? says.replace(/""\)$/, `"${GONE}")`) : says];
     }),

@@ -8,6 +8,7 @@ import { fillIn } from "../../shared/formula/fill-in.ts";
 import type { AmountOf } from "../../shared/formula/formula.ts";
 import { percent } from "../../shared/formula/percents.ts";
 import { kind, kindsOf } from "../../shared/larder/kinds.ts";
+import type { SeenName } from "../../shared/protocol/look.ts";
 import type { Options, SheetModel, Value, Values } from "../../shared/sheet/model.ts";
 import { inputCell } from "../../shared/sheet/template-inputs.ts";
 import { TIN_SHAPES, type TinShape, tinCapacity, tinSizes } from "../../shared/tins/tin.ts";
@@ -15,10 +16,10 @@ import { TIN_DOUGH_KINDS, type TinDoughKind, tinGuide } from "../../shared/tins/
 import { frictionGuide, MIXINGS, type Mixing } from "../../shared/water/temperature.ts";
 
 /** The values for the cells of a formula sheet; those of other sheets as they are. Refuses weights that contradict each other. */
-export function orderValues(model: SheetModel, values: Values, options: Options): Values {
+export function orderValues(model: SheetModel, values: Values, options: Options, mixLog?: SeenName): Values {
   if (inputCell(model, "amount") === undefined) return values;
   const weighed = withPercentages({ ...values, amount: amountOf(values) });
-  return withFill(withFriction(weighed, options), options);
+  return withFill(withFriction(weighed, options, mixLog), options);
 }
 
 const AMOUNTS: Readonly<Record<string, string>> = { dough: "dough_wanted", flour: "flour_wanted", tins: "tins" };
@@ -77,20 +78,32 @@ function withPercentages(values: Values): Values {
 }
 
 /** Factors are told for three temperatures; a preferment's is the fourth. */
-function withFriction(values: Values, { temperature }: Options): Values {
+function withFriction(values: Values, { temperature }: Options, mixLog: SeenName | undefined): Values {
   const [mixing, mixed] = [one(values, "mixing"), one(values, "minutes")];
   if (one(values, "friction_own") !== null || typeof mixing !== "string" || !(mixing in MIXINGS)) return values;
+  const times = one(values, "preferment_temp") === null ? 1 : 4 / 3;
+  const filled = (factor: number): Values => ({
+    ...values,
+    friction_own: tenths(factor),
+    friction_filled: tenths(factor),
+    friction_for: `${mixing} ${mixed ?? ""}`,
+  });
+  const logged = typeof mixed === "number" ? loggedFriction(mixLog, mixed, temperature) : null;
+  if (logged !== null) return filled(logged * times);
   const isPerMinute = frictionGuide(mixing as Mixing, minutes(1))[1] !== frictionGuide(mixing as Mixing, minutes(2))[1];
   if (isPerMinute && typeof mixed !== "number") return values;
   const usual = frictionGuide(mixing as Mixing, typeof mixed === "number" ? minutes(mixed) : null)[1] ?? 0;
-  const times = (one(values, "preferment_temp") === null ? 1 : 4 / 3) * (temperature === "F" ? 9 / 5 : 1);
-  const factor = Math.round(usual * times * 10) / 10;
-  return {
-    ...values,
-    friction_own: factor,
-    friction_filled: factor,
-    friction_for: `${mixing} ${mixed ?? ""}`,
-  };
+  return filled(usual * times * (temperature === "F" ? 9 / 5 : 1));
+}
+
+const tenths = (value: number): number => Math.round(value * 10) / 10;
+
+/** The factor of the shop's own mixes for so many minutes, where the log has read enough of them. */
+function loggedFriction(log: SeenName | undefined, mixed: number, temperature: "C" | "F"): number | null {
+  const [at0, perMinute, , read, degrees] = log?.values[0] ?? [];
+  if (typeof at0 !== "number" || typeof perMinute !== "number" || typeof read !== "number") return null;
+  const scale = degrees === temperature ? 1 : temperature === "C" ? 5 / 9 : 9 / 5;
+  return (at0 + perMinute * mixed) * scale;
 }
 
 /** The usual fill of the dough's type, and what a tin of a shape holds that the sheet has no formula for. */

@@ -20,6 +20,13 @@ export type Overview = Pick<FormulaSheet, "name" | "title" | "zone"> & {
   readonly numbered: (name: string) => readonly number[];
 };
 
+/** Where a formula sheet says which of its rows count, other sheets read those alone. */
+const COUNTED: Readonly<Record<string, string>> = { ingredient: "name_counted", kind: "kind_counted" };
+export const countedZone =
+  (zone: (name: string) => Zone | undefined) =>
+  (name: string): Zone | undefined =>
+    zone(COUNTED[name] ?? name) ?? zone(name);
+
 const referenceTo = (name: string, zone: Zone): string => `${quotedTab(name)}${absolute(zoneA1(zone))}`;
 
 /** Zones of a sheet as formulas of other sheets write them. */
@@ -27,13 +34,14 @@ export function references(
   name: string,
   zone: (cell: string) => Zone | undefined,
 ): Pick<Overview, "reference" | "row"> {
+  const counted = countedZone(zone);
   return {
     reference: (cell) => {
-      const found = zone(cell);
+      const found = counted(cell);
       return found === undefined ? undefined : referenceTo(name, found);
     },
     row: (cell, index) => {
-      const found = zone(cell);
+      const found = counted(cell);
       return found === undefined ? undefined : referenceTo(name, { ...found, row: found.row + index, rows: 1 });
     },
   };

@@ -13,6 +13,8 @@ export type CostedCells = {
   readonly needs?: Condition;
   /** Whether the sizes say what a piece weighs when it is sold. */
   readonly sold: boolean;
+  /** Columns that hold the names and types of the rows that count alone, where the sheet has them. */
+  readonly rows?: { readonly names: string; readonly kinds: string };
   /** An ingredient that is not in the table. */
   readonly extra?: { readonly name: string; readonly weight: string; readonly kind: string };
 };

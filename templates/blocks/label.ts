@@ -3,7 +3,8 @@ import type { CostedCells } from "./costed-cells.ts";
 import { computedLine, headingLine, inputLine, label } from "./line.ts";
 
 /** What is weighed out: the table's rows, and what goes in beside them. */
-function rowsOf({ extra }: CostedCells): { names: string; weights: string; kinds: string } {
+function rowsOf({ extra, rows }: CostedCells): { names: string; weights: string; kinds: string } {
+  if (rows !== undefined) return { ...rows, weights: "@grams" };
   if (extra === undefined) return { names: "@ingredient", weights: "@grams", kinds: "@kind" };
   return {
     names: `{@ingredient;${extra.name}}`,

@@ -30,7 +30,6 @@ export const panLoafAsked: Asked = {
     shop: "Tern Quay Bakehouse",
     version: "3",
     change_1: "with levain",
-    change_2: "first version",
     by: "pieces",
     handling_loss: 0.02,
     mixer_limit: 20000,
@@ -71,9 +70,8 @@ export const panLoafAsked: Asked = {
     overhead: 0.5,
     packaging: 0.05,
     unsold: 0.05,
-    price_by: "cost share",
-    price_share: 0.6,
-    price_step: 0.05,
+    margin_wanted: 0.4,
+    size_price: [3.4, 1.8],
   },
 };
 
@@ -124,8 +122,7 @@ export const ryeTinAsked: Asked = {
     overhead: 0.5,
     packaging: 0.05,
     unsold: 0.04,
-    price_by: "cost share",
-    price_share: 0.6,
-    price_step: 0.05,
+    margin_wanted: 0.4,
+    size_price: [3.6],
   },
 };

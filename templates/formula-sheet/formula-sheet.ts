@@ -1,5 +1,7 @@
 // A formula sheet put together: what is typed and shown on the page, and beside it all that the sheet works with.
 import type { Band, Block, SheetModel } from "../../shared/sheet/model.ts";
+import type { CostedCells } from "../blocks/costed-cells.ts";
+import { labelBlock, labelCautions, nutritionBlock } from "../blocks/label.ts";
 import { CAUTIONS, cautionsOf } from "../blocks/name.ts";
 import { CHECK_SINGLES, formulaChecks, topsOf, withChecks } from "./checks.ts";
 import { FOLDED_FROM, HELPERS, MESSAGES, PAGE_WIDTHS } from "./columns.ts";
@@ -38,6 +40,15 @@ export type FormulaSheetSpec = {
   readonly expects: SheetModel["expects"];
 };
 
+/** What a label is made from: the rows that count, and what is sold of them. */
+const LABELLED: CostedCells = {
+  whole: "@dough",
+  each: "@size_scaled",
+  names: "@cost_of",
+  sold: true,
+  rows: { names: "@name_counted", kinds: "@kind_counted" },
+};
+
 /** Beside the page, the helpers of the widest sheet. */
 const HELPER_WIDTH = 76;
 const HELPER_COLUMNS = 90;
@@ -56,6 +67,7 @@ export function formulaSheet(spec: FormulaSheetSpec): SheetModel {
       "water",
       "steps",
       "cost",
+      "label",
     ],
     frozen: 3,
     foldedFrom: FOLDED_FROM,
@@ -91,12 +103,15 @@ function bandsOf(spec: FormulaSheetSpec): readonly Band[] {
     [readyBlock, ovenBlock(tin === undefined ? "pieces" : "tins")].map(withChecks),
     [methodTable, ...methodHelpers],
     [setupBlock, costsBlock].map(withChecks),
+    [labelBlock(LABELLED)],
+    [nutritionBlock(LABELLED)],
   ];
   const tables: readonly Band[] = [[sizesTable, ...sizesHelpers], ...ingredientBands(spec)];
   const top = titleBlock(title, { hasTins: tin !== undefined });
   const cautions = cautionsOf(CAUTIONS.raw, CAUTIONS.guides, CAUTIONS.oven);
+  const last: Block = { ...cautions, lines: [...cautions.lines, ...labelCautions] };
   const singles = singlesBlock(singlesOf(tables.concat(blocks)));
-  return [[top, singles], ...tables, [withChecks(heldBlock)], ...blocks, [cautions]];
+  return [[top, singles], ...tables, [withChecks(heldBlock)], ...blocks, [last]];
 }
 
 /** Every single figure; those of a part are there with it. Last come those that see whether all formulas are there. */

@@ -96,10 +96,21 @@ function totalCells({ isStaged }: IngredientsSpec): CellModel[] {
 
 /** The sums that the columns' own formulas put there look like their columns. */
 function totalUnit(isStaged: boolean, at: number): Pick<CellModel, "unit" | "align"> {
-  const units: readonly (CellModel["unit"] | undefined)[] = isStaged
-    ? [, , , "graded", "step", "step", , , "money"]
-    : [, , , "graded", "step", , , "money"];
-  const unit = units[at];
+  const units = new Map<number, CellModel["unit"]>(
+    isStaged
+      ? [
+          [3, "graded"],
+          [4, "step"],
+          [5, "step"],
+          [8, "money"],
+        ]
+      : [
+          [3, "graded"],
+          [4, "step"],
+          [7, "money"],
+        ],
+  );
+  const unit = units.get(at);
   return unit === undefined ? {} : { unit, align: "right" };
 }
 
@@ -142,6 +153,8 @@ const weightHelpers: readonly ColumnModel[] = [
     "Row counts",
     "=ARRAYFORMULA(IF(ISNUMBER(@percent)*(ROW(@percent)>MIN(ROW(@percent)))*(ROW(@percent)<MAX(ROW(@percent)))*(@typed>=0)=1;1;0))",
   ),
+  helper("name_counted", "Name, if the row counts", showWhere("@ingredient", EACH)),
+  helper("kind_counted", "Type, if the row counts", showWhere("@kind", EACH)),
   numbers("share_typed", "Percentage that counts", "=ARRAYFORMULA(@counts*@typed)"),
   helper("share", "Of all flour", '=ARRAYFORMULA(IF(@counts*(@flour_all>0)=1;@share_typed/MAX(@flour_all;1/10^9);""))'),
   numbers("exact", "Weight, exact", "=ARRAYFORMULA(@share_typed*@per_percent)"),
@@ -162,7 +175,7 @@ const messageHelpers = (over: readonly [readonly string[], readonly string[]]): 
   ),
   helper(
     "number_says",
-    "Number",
+    "Number that is wrong",
     '=ARRAYFORMULA(IF((@counts=1)+(LEN(@number_wrong)=0)>0;"";@percent_cell&@number_wrong))',
   ),
   helper("percent_cell", "Its cell", "=ARRAYFORMULA(@percent_letter&ROW(@percent))"),
@@ -174,7 +187,7 @@ const messageHelpers = (over: readonly [readonly string[], readonly string[]]): 
   numbers("type_length", "Letters of the type", "=ARRAYFORMULA(LEN(@type_whole))"),
   helper(
     "type_says",
-    "Type",
+    "Type that is wrong",
     '=ARRAYFORMULA(IF((@counts=0)+(@is_type>0)+(@flour_part>0)>0;"";@type_letter&ROW(@kind)&IF(@type_length=0;": choose a type";IFERROR(": type “"&@kind&"” is not known";": an error"))))',
   ),
   helper(
@@ -196,7 +209,7 @@ const messageHelpers = (over: readonly [readonly string[], readonly string[]]): 
   numbers("over_right", "Typed over, right", typedOver(over[1])),
   helper(
     "over_says",
-    "Typed over",
+    "Typed over, in words",
     '=ARRAYFORMULA(IF(@over_left+@over_right>0;"clear what is typed over a formula in row "&ROW(@counts);""))',
   ),
   helper("row_says", "All of it", "=ARRAYFORMULA(@number_says&@type_says&@high_says&@low_says&@price_says&@over_says)"),
@@ -239,7 +252,6 @@ export function ingredientsHelpers(spec: IngredientsSpec): readonly Table[] {
 
 /** One call for the whole column. It reads what was typed and weights worked out here, and no other call. */
 function adviceFormula({ style, isPriced }: IngredientsSpec): string {
-  const each = (column: string) => `IF(@counts=1;${column};"")`;
   const larder = isPriced ? "gramwright_larder" : "";
-  return `=ARRAYFORMULA(BAKE_REVIEW(${each("@ingredient")};${each("@kind")};@share;"${style}";${larder};@mix_exact;{@coarse;@fine};"{weight}"))`;
+  return `=BAKE_REVIEW(@name_counted;@kind_counted;@share;"${style}";${larder};@mix_exact;{@coarse;@fine};"{weight}")`;
 }

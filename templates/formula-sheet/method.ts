@@ -73,7 +73,7 @@ const STEPS = [
   ),
   helper(
     "step_says",
-    "All of it",
+    "All that is wrong",
     '=ARRAYFORMULA(@minutes_wrong&IF(@step_over>0;"clear what is typed over a formula in row "&ROW(@step);""))',
   ),
 ];

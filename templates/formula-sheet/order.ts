@@ -105,7 +105,7 @@ export const sizesTable: Table = {
       headFormula: '=IF(N(@tax)>0;"Price incl. tax";"Price")',
       align: "right",
     }),
-    shown("margin_shown", "Margin", "short rate", showFilled("@size_margin")),
+    shown("margin_shown", "Margin", "rate", showFilled("@size_margin")),
     shown("wanted_shown", "", "money", showFilled("@price_wanted"), {
       headFormula: '=IF(N(@margin_wanted)>0;"Price for "&ROUND(100*@margin_wanted;1)&" %";"")',
       align: "right",
@@ -119,11 +119,11 @@ const asNumber = (column: string) => `=ARRAYFORMULA(IF(ISNUMBER(${column});${col
 const sizeHelpers: readonly ColumnModel[] = [
   numbers(
     "pieces_typed",
-    "Pieces",
+    "Pieces, as numbers",
     '=ARRAYFORMULA(IF(ISNUMBER(@size_pieces);@size_pieces;(@by<>"pieces")*(COUNT(@size_pieces)=0)*1))',
   ),
-  numbers("weight_typed", "Baked weight", asNumber("@size_weight")),
-  numbers("loss_typed", "Bake loss", asNumber("@size_loss")),
+  numbers("weight_typed", "Baked weight, as numbers", asNumber("@size_weight")),
+  numbers("loss_typed", "Bake loss, as numbers", asNumber("@size_loss")),
   numbers(
     "size_typed",
     "Is a size",
@@ -158,10 +158,10 @@ const sizeHelpers: readonly ColumnModel[] = [
     '=ARRAYFORMULA(IF(LEN(@size_ingredients)=0;"";@size_ingredients+@scaling/(1-@handling)/(1-@unsold_part)*@work_per_weight+N(@packaging)/(1-@unsold_part)))',
   ),
   helper("cost_of_piece", "Cost, as shown", showFilled("@size_cost")),
-  numbers("price_number", "Price", asNumber("@size_price")),
+  numbers("price_number", "Price, as numbers", asNumber("@size_price")),
   helper(
     "size_margin",
-    "Margin",
+    "Margin, for other sheets",
     '=ARRAYFORMULA(IF((LEN(@size_cost)=0)+(@price_number<=0)>0;"";1-@size_cost*(1+@tax_part)/@price_number))',
   ),
   helper(
@@ -174,8 +174,8 @@ const sizeHelpers: readonly ColumnModel[] = [
     "Price is no number",
     '=ARRAYFORMULA(IF((IFERROR(LEN(@size_price);1)=0)+ISNUMBER(@size_price)>0;"";"price in row "&ROW(@size_price)&": enter a number"))',
   ),
-  numbers("size_over", "Typed over", typedOver(["scaled_shown", "dough_shown", "now_shown"])),
-  numbers("money_over", "Typed over", typedOver(["cost_each", "margin_shown", "wanted_shown"])),
+  numbers("size_over", "Dough typed over", typedOver(["scaled_shown", "dough_shown", "now_shown"])),
+  numbers("money_over", "Money typed over", typedOver(["cost_each", "margin_shown", "wanted_shown"])),
   numbers(
     "size_filled",
     "Something is typed",
@@ -193,7 +193,7 @@ const sizeHelpers: readonly ColumnModel[] = [
   ),
   helper(
     "size_says",
-    "All of it",
+    "All that is wrong",
     '=ARRAYFORMULA(@size_needs&@size_bounds&@price_wrong&IF(@size_over+@money_over>0;"clear what is typed over a formula in row "&ROW(@size_over);""))',
   ),
 ];

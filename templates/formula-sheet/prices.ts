@@ -19,9 +19,9 @@ const lookedUp: readonly ColumnModel[] = [
     '=ARRAYFORMULA(IFERROR(TRIM(LOWER(SUBSTITUTE(@ingredient;UNICHAR(160);" ")));""))',
   ),
   numbers("rows_called", "Rows of this name", `=ARRAYFORMULA(MMULT(${CALLED}*1;LEN(INDEX(gramwright_larder;0;1))^0))`),
-  numbers("price_called", "Their price", priceBy(CALLED)),
+  numbers("price_called", "Price of this name", priceBy(CALLED)),
   numbers("rows_also", "Rows also called so", `=ARRAYFORMULA(MMULT(${ALSO}*1;LEN(INDEX(gramwright_larder;0;1))^0))`),
-  numbers("price_also", "Their price", priceBy(ALSO)),
+  numbers("price_also", "Price of those also called so", priceBy(ALSO)),
   helper(
     "price",
     "Price per {priced}, or blank",
@@ -29,7 +29,7 @@ const lookedUp: readonly ColumnModel[] = [
   ),
   helper(
     "price_says",
-    "Price",
+    "Price that is wrong",
     '=ARRAYFORMULA(IF(@counts*(LEN(@name_plain)>0)*(@rows_called+(@rows_called=0)*@rows_also>1)=1;"stands twice in Ingredients";""))',
   ),
 ];
@@ -46,7 +46,7 @@ const fromPage: readonly ColumnModel[] = [
   ),
   helper(
     "price_says",
-    "Price",
+    "Price that is wrong",
     '=ARRAYFORMULA(IF((IFERROR(LEN(@price_typed);1)=0)+ISNUMBER(@price_typed)>0;"";"price in row "&ROW(@price_typed)&": enter a number"))',
   ),
 ];
@@ -61,7 +61,7 @@ const COST: Formula = [
 export function priceHelpers(isPriced: boolean): readonly ColumnModel[] {
   return [
     ...(isPriced ? lookedUp : fromPage),
-    numbers("row_cost", "Cost", COST),
+    numbers("row_cost", "Cost, as numbers", COST),
     numbers("cost_told", "Cost is known", "=ARRAYFORMULA(ISNUMBER(@price)*@counts*@weighable)"),
     numbers(
       "cost_missing",
