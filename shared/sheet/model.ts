@@ -97,6 +97,8 @@ export type CellModel = {
   readonly among?: string;
   /** The least and the most that may be typed, in the sheet's own unit. */
   readonly bounds?: Bounds;
+  /** Typed on the sheet alone: no form asks for it. */
+  readonly onSheet?: true;
 };
 
 /** Several where they depend on the sheet's units. */
@@ -128,6 +130,8 @@ export type ColumnModel = {
   readonly headFormula?: Formula;
   /** No row of it is ever blank or an error, so that formulas may calculate with it. */
   readonly numbers?: true;
+  /** Typed on the sheet alone: no form asks for it. */
+  readonly onSheet?: true;
   readonly bounds?: Bounds;
   /** A long text that is typed has the room of so many columns, its own and blank ones. */
   readonly wide?: number;

@@ -1,5 +1,5 @@
 // What a template asks for, as a form asks it: read off the same model that the sheet is made from.
-import type { Block, CellModel, ColumnModel, Line, SheetModel, Table, Unit } from "./model.ts";
+import type { Block, Bounds, CellModel, ColumnModel, Line, SheetModel, Table, Unit } from "./model.ts";
 
 export type TemplateInput = {
   readonly name: string;
@@ -12,6 +12,7 @@ export type TemplateInput = {
   readonly choices?: readonly string[];
   /** The column whose entries it may name. */
   readonly among?: string;
+  readonly bounds?: Bounds;
 };
 
 /** A table's own inputs, and how many rows it has. */
@@ -33,7 +34,16 @@ export type InputGroup = {
 };
 
 /** Every formula sheet has these, and a form of its own for them; the last three are filled in on the sheet. */
-export const BLOCKS_OF_ALL: ReadonlySet<string> = new Set(["name", "make", "tin", "water", "cost", "label", "chart"]);
+export const BLOCKS_OF_ALL: ReadonlySet<string> = new Set([
+  "name",
+  "make",
+  "tin",
+  "water",
+  "cost",
+  "label",
+  "chart",
+  "setup",
+]);
 const TABLES_OF_ALL: ReadonlySet<string> = new Set(["sizes", "formula"]);
 
 /** What a template has of its own, block by block, in the order of the sheet; the parts of one part stand together. */
@@ -81,7 +91,9 @@ const headingOf = ({ lines }: Block): string =>
   lines.flatMap(({ cells }) => cells).find(({ role, text }) => role === "heading" && text !== undefined)?.text ?? "";
 
 const inputsOf = ({ lines }: Block): TemplateInput[] =>
-  lines.flatMap((line) => line.cells.filter(isInput).map((cell) => inputOf(cell, line)));
+  lines.flatMap((line) =>
+    line.cells.filter((cell) => isInput(cell) && !cell.onSheet).map((cell) => inputOf(cell, line)),
+  );
 
 function inputOf(cell: CellModel, { cells }: Line): TemplateInput {
   const label = cells.find(({ role }) => role === "label")?.text ?? "";
@@ -96,11 +108,12 @@ function inputOf(cell: CellModel, { cells }: Line): TemplateInput {
   };
 }
 
-function choicesOf({ value, choices, among }: CellModel): Partial<TemplateInput> {
+function choicesOf({ value, choices, among, bounds }: CellModel): Partial<TemplateInput> {
   return {
     ...(value === undefined ? {} : { value }),
     ...(choices === undefined ? {} : { choices }),
     ...(among === undefined ? {} : { among }),
+    ...(bounds === undefined ? {} : { bounds }),
   };
 }
 
@@ -108,14 +121,15 @@ const tableOf = ({ table, rows, spare, columns }: Table): InputTable => ({
   table,
   rows,
   grows: spare !== undefined,
-  columns: columns.filter(({ role }) => role === "input").map(columnOf),
+  columns: columns.filter(({ role, onSheet }) => role === "input" && !onSheet).map(columnOf),
 });
 
-const columnOf = ({ name, head, unit, choices }: ColumnModel): TemplateInput => ({
+const columnOf = ({ name, head, unit, choices, bounds }: ColumnModel): TemplateInput => ({
   name,
   label: withoutUnit(head),
   unit,
   ...(choices === undefined ? {} : { choices }),
+  ...(bounds === undefined ? {} : { bounds }),
 });
 
 /** "Diameter ({length})" is Diameter; the form puts the unit that was chosen beside it. */

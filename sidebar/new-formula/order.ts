@@ -73,7 +73,11 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
   return {
     order: {
       template: model.name,
-      options: { ...draft.units, parts: partsOf(draft, model), ...(draft.plain ? { form: "plain" } : {}) },
+      options: {
+        ...draft.units,
+        parts: partsOf(draft, model, own),
+        ...(draft.plain && !known.has("amount") ? { form: "plain" } : {}),
+      },
       values: Object.fromEntries([...values].filter(([name]) => known.has(name))),
     },
     troubles,
@@ -95,8 +99,15 @@ function rulesOf(draft: Draft, model: SheetModel, own: Own): RowRules {
   return { units: draft.units, weighed: draft.weighed, blankWater };
 }
 
-const partsOf = (draft: Draft, model: SheetModel): string[] =>
-  model.parts.filter((part) => (part === "tin" ? draft.choices.tin_shape !== "" : part !== "water" || draft.water));
+/** Without a share of flour in it, no preferment is set apart. */
+function partsOf(draft: Draft, model: SheetModel, own: Own): string[] {
+  const isBuilt: Readonly<Record<string, boolean>> = {
+    tin: draft.choices.tin_shape !== "",
+    water: draft.water,
+    preferment: (own.number("pre_share") ?? 0) > 0,
+  };
+  return model.parts.filter((part) => isBuilt[part] ?? true);
+}
 
 /** The sheet's own limit. */
 const MOST_HANDLING = 0.3;

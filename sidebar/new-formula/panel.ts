@@ -1,5 +1,5 @@
 import type { SheetModel } from "../../shared/sheet/model.ts";
-import { type InputGroup, inputGroups } from "../../shared/sheet/template-inputs.ts";
+import { type InputGroup, inputCell, inputGroups } from "../../shared/sheet/template-inputs.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { ask } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
@@ -152,7 +152,8 @@ function nameSection(bench: Bench, model: SheetModel, { show, anew }: Ways): HTM
       words(bench.draft, "shop"),
     ),
     unitChoices(bench),
-    formChoice(bench.form, bench.draft),
+    // A sheet that adds up with its own formulas has one form.
+    ...(inputCell(model, "amount") === undefined ? [formChoice(bench.form, bench.draft)] : []),
   );
 }
 

@@ -45,14 +45,14 @@ export function sizeTable({ draft, form, model }: Bench): HTMLElement {
 
 export function ownTable(
   { draft, form }: Bench,
-  { table: name, rows, columns }: InputTable,
+  { table: name, rows, grows, columns }: InputTable,
   what: string,
 ): HTMLElement {
   const own = draft.tables[name] ?? [];
   return table<TableRow>({
     form,
     rows: own,
-    most: rows,
+    most: grows ? MOST_THAT_GROW : rows,
     empty: () => emptyOf(columns),
     looks: "own",
     what,

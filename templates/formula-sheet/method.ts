@@ -28,8 +28,8 @@ export const methodTable: Table = {
       role: "strong",
     }),
     shown("day_shown", "Day", "day", '=ARRAYFORMULA(IF(LEN(@step_day)=0;"";@step_day))'),
-    typed("step_temp", "At ({temperature})", "temperature", { bounds: WORK }),
-    typed("step_how", "What to do", "text", { wide: 6 }),
+    typed("step_temp", "At ({temperature})", "temperature", { bounds: WORK, onSheet: true }),
+    typed("step_how", "What to do", "text", { wide: 6, onSheet: true }),
   ],
 };
 

@@ -101,6 +101,7 @@ export const sizesTable: Table = {
       align: "right",
     }),
     typed("size_price", "", "money", {
+      onSheet: true,
       bounds: [0, 1_000_000],
       headFormula: '=IF(N(@tax)>0;"Price incl. tax";"Price")',
       align: "right",

@@ -22,8 +22,14 @@ export const prefermentBlock: Block = {
   lines: [
     headingLine("Preferment", 6),
     input("Kind", "pre_kind", "text", { choices: ["poolish", "biga", "sponge"], value: "poolish" }, "usual 12 to 16 h"),
-    input("Prefermented flour", "pre_share", "short rate", { bounds: [0, 1] }, "of all flour"),
-    input("Hydration", "pre_hydration", "short rate", { bounds: [0.3, 2] }, "poolish 100 %, biga 50 to 60 %"),
+    input(
+      "Prefermented flour",
+      "pre_share",
+      "share",
+      { bounds: [0, 1], hint: "Of all flour. If blank, no preferment is set apart." },
+      "of all flour",
+    ),
+    input("Hydration", "pre_hydration", "percent", { bounds: [0.3, 2] }, "poolish 100 %, biga 50 to 60 %"),
     input("Yeast, of its flour", "pre_yeast", "share", { bounds: [0, 0.1] }),
     input("Flour, if only one goes in", "pre_from", "text", { among: "ingredient", hint: "If blank, of every flour." }),
     {
