@@ -130,6 +130,7 @@ export function readMake(
       wrapped: ranges(raw.wrapped),
       hidden: list(raw.hidden, rows, (row) => whole(row, 0, rows - 1)),
       frozen: whole(raw.frozen, 0, rows - 1),
+      start: raw.start === "" ? "" : matching(raw.start, A1),
       folded: foldedOf(raw.folded, columns),
       borders: {
         box: ranges(borders.box),

@@ -208,6 +208,8 @@ export type SheetModel = {
   readonly bands: readonly Band[];
   /** Rows at the top that stay in sight. */
   readonly frozen?: number;
+  /** Cells and columns that are filled in first, in this order. */
+  readonly fillsFirst?: readonly string[];
   /** The first column of those that the sheet only works with; they are folded away. */
   readonly foldedFrom?: number;
   /** Names of places that are no cell or column of a block; without `rows` or `columns` they reach the sheet's end. */

@@ -1,4 +1,4 @@
-import { type Zone, zoneA1 } from "./a1.ts";
+import { a1, type Zone, zoneA1 } from "./a1.ts";
 import { formulaText, holds, type Layout, labelText, layOut, usedColumns } from "./layout.ts";
 import type { CellModel, ColumnModel, Links, Options, SheetModel, Table, Unit, Value, Values } from "./model.ts";
 import { type DefinedName, defined, linkedRows, longEnough } from "./placing.ts";
@@ -17,6 +17,8 @@ export type SheetPlan = {
   readonly hidden: readonly number[];
   /** Rows at the top that stay in sight. */
   readonly frozen: number;
+  /** The first cell to fill in, where the cursor stands when the sheet is built; "" where it stays. */
+  readonly start: string;
   /** Columns that are folded away; none where `columns` is 0. */
   readonly folded: { readonly from: number; readonly columns: number };
   /** Texts and numbers as typed; "" where a cell is blank or holds a formula. */
@@ -83,6 +85,7 @@ export function plan(model: SheetModel, options: Options, typed: Values, links: 
     heights: layout.heights,
     hidden: layout.hidden,
     frozen: model.frozen ?? 0,
+    start: startOf(model, layout, draft),
     folded: { from: foldedFrom, columns: columns - foldedFrom },
     ...draft,
     looks: inType(draft.looks, model.type),
@@ -107,6 +110,17 @@ export function plan(model: SheetModel, options: Options, typed: Values, links: 
       });
     }
   }
+}
+
+/** The first blank cell of those that a sheet says are filled in first, or the first of them where none is blank. */
+function startOf({ fillsFirst = [] }: SheetModel, { names }: Layout, { values }: Draft): string {
+  const places = fillsFirst.flatMap((name) => {
+    const zone = names.get(name);
+    // The row of a table below that of its formulas.
+    return zone === undefined ? [] : [{ row: zone.row + (zone.rows > 1 ? 1 : 0), column: zone.column }];
+  });
+  const start = places.find(({ row, column }) => values[row]?.[column] === "") ?? places[0];
+  return start === undefined ? "" : a1(start);
 }
 
 function inputValue(typed: Values[string] | undefined, row: number): Value | undefined {

@@ -44,10 +44,16 @@ type Sums = readonly (readonly number[])[];
 function largest(rows: readonly number[], columns: readonly number[], typed: Sums, open: Sums): Zone | undefined {
   let best: Zone | undefined;
   let most = 0;
+  /** Open formulas that a rectangle from here down to a row can hold at most. */
+  const hope = (row: number, column: number, last: number, right: number): number =>
+    within(open, { row, column, rows: last - row + 1, columns: (columns[right - 1] ?? column) - column + 1 });
+  const lowest = rows[rows.length - 1] ?? 0;
   for (const [from, row] of rows.entries()) {
     for (const [left, column] of columns.entries()) {
       let widest = columns.length;
+      if (hope(row, column, lowest, widest) <= most) continue;
       for (const last of rows.slice(from)) {
+        if (hope(row, column, last, widest) <= most) continue;
         // What is typed in a shorter rectangle is typed in every longer one.
         for (let right = left; right < widest; right++) {
           const zone = { row, column, rows: last - row + 1, columns: (columns[right] ?? 0) - column + 1 };

@@ -50,6 +50,8 @@ export type Quantity =
 const OF_UNIT: Readonly<Partial<Record<Unit, Quantity>>> = {
   weight: "weight",
   share: "share",
+  "short rate": "share",
+  graded: "weight",
   percent: "proportion",
   temperature: "temperature",
   factor: "factor",

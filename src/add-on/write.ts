@@ -23,6 +23,7 @@ export function writeSheet(workbook: Workbook, plan: Writable, title: string, kn
   try {
     fill(sheet, plan);
     for (const { name: own, range } of plan.defines) workbook.setNamedRange(own, sheet.getRange(range));
+    if (plan.start !== "") sheet.getRange(plan.start).activate();
     SpreadsheetApp.flush();
     return { name, id: sheet.getSheetId() };
   } catch (error) {

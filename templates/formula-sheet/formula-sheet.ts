@@ -70,6 +70,7 @@ export function formulaSheet(spec: FormulaSheetSpec): SheetModel {
       "label",
     ],
     frozen: 3,
+    fillsFirst: ["size_pieces", "size_weight", "ingredient"],
     foldedFrom: FOLDED_FROM,
     gap: 9,
     places: [

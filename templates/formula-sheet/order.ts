@@ -46,7 +46,7 @@ export const titleBlock = (title: string, { hasTins }: OrderSpec): Block => ({
           at: 3,
           role: "input",
           name: "amount",
-          unit: "exact",
+          unit: "graded",
           bounds: [1 / 10, 10_000_000],
           hint: "Leave it blank when you scale to pieces.",
         },
@@ -88,7 +88,7 @@ export const sizesTable: Table = {
   columns: [
     typed("size_name", "Size", "text", {}),
     typed("size_pieces", "Pieces", "count", { bounds: [0, 1_000_000] }),
-    typed("size_weight", "Baked ({weight})", "exact", { bounds: GRAMS }),
+    typed("size_weight", "Baked ({weight})", "graded", { bounds: GRAMS }),
     typed("size_loss", "Bake loss", "short rate", { bounds: [0, 0.5] }),
     shown("scaled_shown", "Scaling ({weight})", "graded", each("@scaled_shows"), { role: "strong" }),
     shown("dough_shown", "Dough ({weight})", "graded", each("@dough_shows")),

@@ -24,11 +24,11 @@ export const setupBlock: Block = {
   left: 0,
   lines: [
     headingLine("Set-up", 4),
-    left("Mixer capacity ({weight})", "mixer_limit", "exact", { bounds: WEIGHTS }),
+    left("Mixer capacity ({weight})", "mixer_limit", "graded", { bounds: WEIGHTS }),
     {
       cells: [
         label("Smallest mix ({weight})"),
-        { at: 2, role: "input", name: "mixer_least", unit: "exact", bounds: WEIGHTS },
+        { at: 2, role: "input", name: "mixer_least", unit: "graded", bounds: WEIGHTS },
         { at: 3, role: "remark", name: "mixes_note", unit: "text", formula: MIX_NOTE },
       ],
     },
