@@ -68,7 +68,7 @@ function palette<T>(grid: readonly (readonly T[])[]): Palette<T> {
 
 // A file holds ten million cells; a sheet of ours has a few thousand.
 const MOST_ROWS = 20_000;
-const MOST_COLUMNS = 110;
+const MOST_COLUMNS = 140;
 const MOST_CELLS = 500_000;
 const MOST_PIXELS = 2000;
 const MOST_TABS = 300;

@@ -12,7 +12,7 @@ type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
 /** No sheet of ours is larger; what stands beyond does not travel. */
 const MOST_ROWS = 1500;
-const MOST_COLUMNS = 110;
+const MOST_COLUMNS = 140;
 const MOST_SHEETS = 300;
 const LONGEST_TEXT = 2000;
 

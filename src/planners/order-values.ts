@@ -84,8 +84,8 @@ function withFriction(values: Values, { temperature }: Options, mixLog: SeenName
   const times = one(values, "preferment_temp") === null ? 1 : 4 / 3;
   const filled = (factor: number): Values => ({
     ...values,
-    friction_own: tenths(factor),
-    friction_filled: tenths(factor),
+    friction_own: hundredths(factor),
+    friction_filled: hundredths(factor),
     friction_for: `${mixing} ${mixed ?? ""}`,
   });
   const logged = typeof mixed === "number" ? loggedFriction(mixLog, mixed, temperature) : null;
@@ -96,7 +96,7 @@ function withFriction(values: Values, { temperature }: Options, mixLog: SeenName
   return filled(usual * times * (temperature === "F" ? 9 / 5 : 1));
 }
 
-const tenths = (value: number): number => Math.round(value * 10) / 10;
+const hundredths = (value: number): number => Math.round(value * 100) / 100;
 
 /** The factor of the shop's own mixes for so many minutes, where the log has read enough of them. */
 function loggedFriction(log: SeenName | undefined, mixed: number, temperature: "C" | "F"): number | null {

@@ -40,13 +40,13 @@ export function labelBlock(costed: CostedCells): Block {
     when: "label",
     lines: [
       headingLine("Label", 9),
-      inputLine("Sold under the rules of", "law", "text", { choices: ["EU", "UK", "US"] }),
+      inputLine("Sold under the rules of", "law", "text", { choices: ["EU", "UK", "US"], onSheet: true }),
       ...(costed.needs === undefined
-        ? [inputLine("Which size, by its number", "piece_size", "count", { value: 1 })]
+        ? [inputLine("Which size, by its number", "piece_size", "count", { value: 1, onSheet: true })]
         : []),
-      ...(costed.sold ? [] : [inputLine("Lost in baking", "label_loss", "share")]),
-      inputLine("Allergens of the last version", "allergens_last", "text"),
-      inputLine("Quantity is declared of", "declare", "text"),
+      ...(costed.sold ? [] : [inputLine("Lost in baking", "label_loss", "share", { onSheet: true })]),
+      inputLine("Allergens of the last version", "allergens_last", "text", { onSheet: true }),
+      inputLine("Quantity is declared of", "declare", "text", { onSheet: true }),
       computedLine("The piece is sold at ({weight})", "piece", "weight", pieceWeight(costed)),
       computedLine(
         "All of it, baked ({weight})",

@@ -51,7 +51,7 @@ const LABELLED: CostedCells = {
 
 /** Beside the page, the helpers of the widest sheet. */
 const HELPER_WIDTH = 76;
-const HELPER_COLUMNS = 90;
+const HELPER_COLUMNS = 120;
 
 export function formulaSheet(spec: FormulaSheetSpec): SheetModel {
   const { name, title, says, group, sample, expects } = spec;

@@ -32,14 +32,14 @@ export const setupBlock: Block = {
         { at: 3, role: "remark", name: "mixes_note", unit: "text", formula: MIX_NOTE },
       ],
     },
-    left("Scale reads to ({weight})", "step_coarse", "plain", { value: 5, bounds: [0.01, 500] }),
+    left("Scale reads to ({weight})", "step_coarse", "plain", { value: 5, bounds: [0.001, 500] }),
     left("Fine scale reads to ({weight})", "step_fine", "plain", { bounds: [0.001, 100] }),
     left("Handling loss", "handling_loss", "short rate", {
       bounds: [0, 0.3],
       hint: "Dough left in the bowl and on the bench.",
     }),
     { cells: [label("Bakery"), { at: 2, role: "input", name: "shop", unit: "text" }] },
-    { cells: [label("Last change"), { at: 2, role: "input", name: "change_1", unit: "text" }] },
+    { cells: [label("Last change"), { at: 2, role: "input", name: "change_1", unit: "text", onSheet: true }] },
   ],
 };
 
@@ -49,14 +49,18 @@ export const costsBlock: Block = {
   left: RIGHT,
   lines: [
     headingLine("Costs and price", 6),
-    right("Margin wanted", "margin_wanted", "short rate", { bounds: [0, 0.99] }),
-    right("Tax in the price", "tax", "short rate", { bounds: [0, 1], hint: "If blank, prices are without tax." }),
-    right("Packaging, each", "packaging", "unit_cost", { bounds: [0, 10_000] }),
-    right("Unsold", "unsold", "short rate", { bounds: [0, 0.9] }),
-    right("Labour, minutes for all", "labour_minutes", "minutes", { bounds: [0, 100_000] }),
-    right("Labour, an hour", "labour_rate", "money", { bounds: [0, 100_000] }),
-    right("Overhead, on labour", "overhead", "short rate", { bounds: [0, 10] }),
-    right("Other costs of the batch", "other_costs", "money", { bounds: [0, 10_000_000] }),
+    right("Margin wanted", "margin_wanted", "short rate", { onSheet: true, bounds: [0, 0.99] }),
+    right("Tax in the price", "tax", "short rate", {
+      onSheet: true,
+      bounds: [0, 1],
+      hint: "If blank, prices are without tax.",
+    }),
+    right("Packaging, each", "packaging", "unit_cost", { onSheet: true, bounds: [0, 10_000] }),
+    right("Unsold", "unsold", "short rate", { onSheet: true, bounds: [0, 0.9] }),
+    right("Labour, minutes for all", "labour_minutes", "minutes", { onSheet: true, bounds: [0, 100_000] }),
+    right("Labour, an hour", "labour_rate", "money", { onSheet: true, bounds: [0, 100_000] }),
+    right("Overhead, on labour", "overhead", "short rate", { onSheet: true, bounds: [0, 10] }),
+    right("Other costs of the batch", "other_costs", "money", { onSheet: true, bounds: [0, 10_000_000] }),
     {
       cells: [
         label("Total cost of the batch"),

@@ -113,7 +113,7 @@ const PREFERMENT_FITS = "*((LEN(@preferment_temp)=0)+(COUNT(@preferment_temp)=1)
 const waterBy = (given: string, fits: string) =>
   `=IF((${KNOWN})*1${fits}=1;(COUNT(${given})+1)*@dough_target-SUM(${given})-@friction_own;"")`;
 const guideTimes = (times: string) =>
-  `=IF(LEN(@mixing)=0;"";INDEX(BAKE_FRICTIONGUIDE(@mixing;@minutes;"{temperature}");1;2)${times})`;
+  `=IF(LEN(@mixing)=0;"";MEDIAN(BAKE_FRICTIONGUIDE(@mixing;@minutes;"{temperature}"))${times})`;
 
 /** Three temperatures, or four with the preferment's: target × (their count + 1) less all of them and the friction. */
 export const TEMPERATURE_SINGLES: readonly Single[] = [

@@ -74,7 +74,7 @@ export const tinBlock = (kind: string): Block => ({
     {
       cells: [
         label("Capacity, if you know it (cm³)"),
-        { at: AT, role: "input", name: "tin_own", unit: "capacity", bounds: [10, 200_000] },
+        { at: AT, role: "input", name: "tin_own", unit: "capacity", onSheet: true, bounds: [10, 200_000] },
         { at: AT + 1, role: "remark", text: "needed for odd shapes" },
       ],
     },

@@ -26,7 +26,8 @@ describe("the sheet in front is read", () => {
       const { book, sheet, at, value } = built;
       const read = review(book);
       expect(read.sheet).toBe(sheet);
-      const range = (name: string) => `${at(name, 1)}:${at(name, 12)}`;
+      const rows = model.sample.ingredient?.length ?? 0;
+      const range = (name: string) => `${at(name, 1)}:${at(name, rows)}`;
       book.type(
         "Sheet1",
         "A1",
@@ -37,7 +38,7 @@ describe("the sheet in front is read", () => {
         "C1",
         `=BAKE_HYDRATION('${sheet}'!${range("ingredient")};'${sheet}'!${range("grams")};'${sheet}'!${range("kind")})`,
       );
-      const cells = book.values("Sheet1", "A1:A12").flat();
+      const cells = book.values("Sheet1", `A1:A${rows}`).flat();
       cells.forEach((says, row) => {
         const mine = read.remarks.find(({ cell }) => cell === at("percent", row + 1));
         expect(mine?.says.replace(/\.$/, "").toLowerCase() ?? "").toBe(String(says).replace(/\.$/, "").toLowerCase());
