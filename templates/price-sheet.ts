@@ -110,7 +110,12 @@ const products: readonly ColumnModel[] = [
     "rate",
     '=ARRAYFORMULA(IF(LEN(@new_cost)*LEN(@margin)*LEN(@full_cost)=0;"";IF(@full_cost=0;"";1-(1-@margin)*@new_cost/@full_cost)))',
   ),
-  linked("remark", "Remark", "text", '=SUBSTITUTE([unpriced];"without";"unpriced")'),
+  linked(
+    "remark",
+    "Remark",
+    "text",
+    '=SUBSTITUTE(SUBSTITUTE([unpriced];"without a price";"unpriced");"without";"unpriced")',
+  ),
 ];
 
 const copied = (name: string, head: string): ColumnModel =>

@@ -144,7 +144,13 @@ function drawCell(
   const computed = formula !== undefined;
   for (const [index, name] of ["", ...(cell.spills ?? [])].entries()) {
     const isWords = cell.worded?.includes(name) ?? false;
-    set(draft.formats, row, column + index, computed && (unit === "text" || isWords) ? AS_TYPED : format(unit));
+    const isHelper = cell.role === "helper" && unit === "plain";
+    set(
+      draft.formats,
+      row,
+      column + index,
+      computed && (unit === "text" || isWords) ? AS_TYPED : isHelper ? HELPER_FORMAT : format(unit),
+    );
     set(draft.looks, row, column + index, LOOKS[isWords ? "remark" : cell.role]);
     set(draft.aligned, row, column + index, isWords ? sideOf("text") : (cell.align ?? sideOf(unit)));
   }
@@ -199,7 +205,13 @@ function drawColumn(
   for (let at = row + 1; at <= row + rows + 2; at++) {
     const edge = at === row + 1 || at === row + rows + 2;
     set(draft.looks, at, column, lookOf(table, one, edge, at === row + 1));
-    set(draft.formats, at, column, computed && one.unit === "text" && !isSaid ? AS_TYPED : format(one.unit));
+    const isHelper = one.role === "helper" && one.unit === "plain";
+    set(
+      draft.formats,
+      at,
+      column,
+      computed && one.unit === "text" && !isSaid ? AS_TYPED : isHelper ? HELPER_FORMAT : format(one.unit),
+    );
     set(draft.aligned, at, column, side);
     if (edge) {
       if (table.hidden && !computed) set(draft.validations, at, column, NOTHING_MAY_BE_TYPED);
@@ -231,6 +243,9 @@ function set<T>(grid: T[][], row: number, column: number, value: T): void {
     throw new Error(`the model reaches beyond the sheet at row ${row + 1}, column ${column + 1}`);
   cells[column] = value;
 }
+
+/** What a sheet works with beside its page never takes the look of what it reads: a figure made from a time stays a number. */
+const HELPER_FORMAT = "0.######";
 
 /** How a row of a column looks: those at its ends are not for typing. */
 function lookOf({ list, hidden }: Table, { role }: ColumnModel, isEnd: boolean, isFirst: boolean): Look {

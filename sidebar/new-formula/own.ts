@@ -43,9 +43,14 @@ export function readOwn(draft: Draft, model: SheetModel, values: Values, trouble
   };
 }
 
-function readTable({ table, columns, rows }: InputTable, draft: Draft, values: Values, troubles: Trouble[]): void {
+function readTable(
+  { table, columns, rows, grows }: InputTable,
+  draft: Draft,
+  values: Values,
+  troubles: Trouble[],
+): void {
   const used = (draft.tables[table] ?? []).map((row, index) => ({ row, index })).filter(({ row }) => !isBlank(row));
-  if (used.length > rows) {
+  if (!grows && used.length > rows) {
     const [first] = columns;
     troubles.push(trouble(`${first?.name}/${rows}`, `The sheet has ${rows} rows for these; take some out.`));
   }

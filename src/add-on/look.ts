@@ -43,9 +43,13 @@ export function look(asked: Readonly<Record<string, unknown>>): Snapshot {
     const ranges = (counted && known?.has(LIST_NAME) ? [] : words).flatMap((word) =>
       workbook.createTextFinder(word).findAll(),
     );
-    const showing = new Map(ranges.map((range) => [range.getSheet().getSheetId(), range.getSheet()]));
+    const showing = inOrder(
+      workbook,
+      new Map(ranges.map((range) => [range.getSheet().getSheetId(), range.getSheet()])),
+      words,
+    );
     const front = unnamed ? "" : workbook.getActiveSheet().getName();
-    const sheets = [...showing].slice(0, MOST_SHEETS).map(([id, one]): SeenSheet => {
+    const sheets = showing.slice(0, MOST_SHEETS).map(([id, one]): SeenSheet => {
       return counted || (listed.includes(id) && !reread.includes(id))
         ? { id, name: "", values: [] }
         : seenSheet(one, unnamed);
@@ -60,6 +64,20 @@ export function look(asked: Readonly<Record<string, unknown>>): Snapshot {
     shown ? { ...read, shown: read.values.map((row, at) => texts[at]?.slice(0, row.length) ?? []) } : read,
   ];
   return { front: sheet === "" ? read.name : "", sheets, names: found };
+}
+
+/** As the tabs stand: each word finds its sheets in this order, several words one after the other. */
+function inOrder(
+  workbook: GoogleAppsScript.Spreadsheet.Spreadsheet,
+  showing: ReadonlyMap<number, Sheet>,
+  words: readonly string[],
+): readonly (readonly [number, Sheet])[] {
+  if (words.length < 2 || showing.size < 2) return [...showing];
+  return workbook.getSheets().flatMap((sheet): [number, Sheet][] => {
+    const id = sheet.getSheetId();
+    const found = showing.get(id);
+    return found === undefined ? [] : [[id, found]];
+  });
 }
 
 /** A sheet that was asked for; the tab of a chart has no cells, and Google fails at reading any. */

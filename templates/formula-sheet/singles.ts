@@ -94,7 +94,11 @@ export const ORDER_SINGLES: readonly Single[] = [
   ),
   single("Dough, or blank", "dough", '=IF(@weighable=1;@dough_exact;"")'),
   single("Mixes", "mixes", '=IF(@weighable=1;@mixes_some;"")'),
-  single("Pieces", "pieces", '=IF((@weighable=1)*(SUM(@pieces_now)>0)=1;SUM(@pieces_now);"")'),
+  single(
+    "Pieces",
+    "pieces",
+    '=IF(@weighable=0;"";IF(@by="tins";N(@amount);IF(SUM(@pieces_now)>0;SUM(@pieces_now);"")))',
+  ),
   single("Hydration", "hydration", `=IF((@flour_all>0)*@weighable=1;(${ALL_WATER})/MAX(@flour_all;1/10^9);"")`),
   single("Water poured", "water_all", `=SUMPRODUCT((${of("water")})*1;@exact)`),
   single("Water of a mix", "water_mix", "=@water_all/@mixes_some"),

@@ -26,7 +26,7 @@ describe("the sheet in front is read", () => {
       const { book, sheet, at, value } = built;
       const read = review(book);
       expect(read.sheet).toBe(sheet);
-      const rows = model.sample.ingredient?.length ?? 0;
+      const rows = (model.sample.ingredient as readonly string[]).length;
       const range = (name: string) => `${at(name, 1)}:${at(name, rows)}`;
       book.type(
         "Sheet1",

@@ -107,11 +107,16 @@ const STEPS = [5, 1, 0.1, 0.05, 0.01];
 
 const CELLS = EDGES.filter((value) => value >= 0).flatMap((value) => STEPS.map((step) => ({ value, step })));
 
+/** Shown by a number's size: see the sheet's own test. */
+const GRADED = "[>=100]#,##0;[>=10]#,##0.0;#,##0.00";
+
 describe("number formats of the templates", () => {
   test("are these and no others, so that each is known to be shown alike", () => {
     expect(numbers.length).toBeGreaterThan(6);
     expect(FORMATS.filter((format) => !NUMBER.test(format)).sort()).toEqual(
-      ["@", "General", "hh:mm", "yyyy-mm-dd"].filter((one) => FORMATS.includes(one)).sort(),
+      ["@", "General", GRADED, "[>=125]#,##0;[>=10]#,##0.0;#,##0.00", "hh:mm", "yyyy-mm-dd"]
+        .filter((one) => FORMATS.includes(one))
+        .sort(),
     );
   });
 

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import type { SheetModel, Values } from "../../shared/sheet/model.ts";
-import { lint } from "../../src/build/lint.ts";
 import { toXlsx } from "../../src/workbook/xlsx/xlsx.ts";
 import { bakeOffLog } from "../../templates/bake-off-log.ts";
+import { hearthLoaf } from "../../templates/hearth-loaf.ts";
 import { mixLog } from "../../templates/mix-log.ts";
 import { panLoaf } from "../../templates/pan-loaf.ts";
 import { METRIC_UNITS } from "../kit/units.ts";
@@ -75,6 +75,7 @@ describe("the bake-off log", () => {
 describe("the mix log", () => {
   const loaf = (values: Values, temperature: "C" | "F" = "C") => ({
     ...panLoaf.sample,
+    friction_own: null,
     ...values,
     title: `Loaf ${temperature}`,
   });
@@ -91,23 +92,25 @@ describe("the mix log", () => {
     );
     const celsius = await water("C", without);
     // −1.5 + 1.25 × 8 = 8.5
-    expect(celsius.value("friction")).toBeCloseTo(8.5, 9);
-    celsius.type("preferment_temp", "22");
-    expect(celsius.value("friction")).toBeCloseTo((8.5 * 4) / 3, 9);
-    celsius.type("friction_own", "12");
-    expect(celsius.value("friction")).toBe(12);
+    expect(celsius.value("friction_own")).toBeCloseTo(8.5, 9);
+    const staged = await buildSheet(
+      { ...hearthLoaf.sample, friction_own: null, minutes: 8, preferment_temp: 22 },
+      { book, model: hearthLoaf, options: { ...METRIC_UNITS, parts: ["water", "preferment"] } },
+    );
+    expect(staged.value("friction_own")).toBeCloseTo((8.5 * 4) / 3, 2);
+    const own = await water("C", { ...without, friction_own: 12 });
+    expect(own.value("friction_own")).toBe(12);
     const fahrenheit = await water("F", without);
-    expect(fahrenheit.value("friction")).toBeCloseTo(8.5 * 1.8, 9);
+    expect(fahrenheit.value("friction_own")).toBeCloseTo(8.5 * 1.8, 9);
     // With two rows left there is no line, and the guide of the mixing stands in: spiral, 8 min × 1 °C
     for (const row of [1, 2, 3]) log.type("log_dough", "", row);
     expect(log.value("fit_note")).toBe("Three complete rows make a line.");
-    celsius.type("friction_own", "");
-    celsius.type("preferment_temp", "");
-    expect(celsius.value("friction")).toBeCloseTo(8, 9);
-  });
-
-  test("formula sheets that read it have formulas that mean the same everywhere", () => {
-    expect(lint(panLoaf, { ...METRIC_UNITS, parts: ["water", "mixlog"] })).toEqual([]);
+    const guided = await water("C", without);
+    expect(guided.value("friction_own")).toBeCloseTo(8, 9);
+    expect(guided.value("check")).toBe("");
+    // Minutes that are typed anew leave a factor for others, and it is said so.
+    guided.type("minutes", "12");
+    expect(guided.value("check")).toBe("Friction factor is for spiral 8 min. ");
   });
 
   test("a second log says so and leaves the first one's name", async () => {

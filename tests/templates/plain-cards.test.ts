@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
-import { TEMPLATES } from "../../templates/index.ts";
 import { METRIC } from "../functions/support.ts";
+import { OLDER } from "../kit/older.ts";
 import { ownParts, templateNamed } from "./plain-support.ts";
 import { buildSheet, workbook } from "./sheet-support.ts";
 
-test.each(TEMPLATES.flatMap(({ name }) => (["values", "living"] as const).map((kind) => [name, kind] as const)))(
+test.each(OLDER.flatMap(({ name }) => (["values", "living"] as const).map((kind) => [name, kind] as const)))(
   "%s: a card (%s) from the plain sheet says what one from the other form says",
   async (name, kind) => {
     const model = templateNamed(name);

@@ -34,7 +34,7 @@ const SHAPES: readonly (readonly [shape: string, ...sizes: string[]])[] = [
 describe.each([["cm"], ["in"]] as const)("tins in %s", (length) => {
   test("every shape, with sizes that fit it and sizes that do not", async () => {
     const pair = await pairOf(
-      templateNamed("pan-loaf"),
+      templateNamed("cake"),
       { ...HANDOUT, by: "dough", tin_kind: "white" },
       { length, parts: ["tin"] },
     );
@@ -75,7 +75,7 @@ test.each([["g"], ["oz"]] as const)(
 test.each([["C"], ["F"]] as const)(
   "every way of mixing, and water from ice-cold to scalding, in °%s",
   async (temperature) => {
-    const pair = await pairOf(templateNamed("pan-loaf"), HANDOUT, { temperature, parts: ["water"] });
+    const pair = await pairOf(templateNamed("soft-bun"), HANDOUT, { temperature, parts: ["water"] });
     const all = (celsius: number) => String(temperature === "C" ? celsius : celsius * 1.8 + 32);
     for (const mixing of ["hand", "folds", "stand", "planetary", "spiral", "processor", ""]) {
       typeBoth(pair, "mixing", mixing);

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { seedOf, tries } from "../kit/scale.ts";
 import { expectSame, type Pair, pairOf, templateNamed, typeBoth } from "./plain-support.ts";
 
-const panLoaf = templateNamed("pan-loaf");
+const cookie = templateNamed("cookie");
 const softBun = templateNamed("soft-bun");
 /** Rows 1 to 6 of the table and how much is made, all typed anew. */
 type Typed = {
@@ -36,7 +36,7 @@ function typeRows(pair: Pair, { by, amount, rows }: Typed): string {
 /** Every case types all six rows anew. */
 let made: Promise<Pair> | undefined;
 const shared = () => {
-  made ??= pairOf(panLoaf, START, { parts: [] });
+  made ??= pairOf(cookie, START, { parts: [] });
   return made;
 };
 

@@ -21,8 +21,7 @@ describe("price sheet", () => {
       ...panLoaf.sample,
       labour_minutes: 90,
       labour_rate: 18,
-      price_by: "margin",
-      price_share: 0.4,
+      size_price: [4, 2],
     });
     const croissant = modelNamed("laminated");
     const rolled = await costed(book, croissant.sample, croissant);
@@ -68,7 +67,7 @@ describe("price sheet", () => {
       const before = rows.map((row) => prices.value("full_cost", row) as number);
       expect(rows.map((row) => prices.value("piece", row))).toEqual(["large", "small", "croissant", "mini"]);
       expect(before[2]).toBeCloseTo(rolled.value("size_cost", 1) as number, 9);
-      expect(prices.value("margin", 1)).toBeCloseTo(0.4, 9);
+      expect(prices.value("margin", 1)).toBeCloseTo(1 - (before[0] ?? 0) / 4, 9);
       // What if butter cost 120 in the place of 86? Then the price is changed for good, and the table says the same.
       prices.type("tried", "Unsalted butter");
       prices.type("tried_price", "120");
@@ -82,8 +81,8 @@ describe("price sheet", () => {
         expect(cost).toBeGreaterThan(before[row] ?? 0);
         expect(then[row]).toBeCloseTo(cost, 9);
       });
-      // The selling price follows the margin wanted; what was told is the margin at the old price.
-      expect(margin).toBeLessThan(0.4);
+      // The price is what the bakery charges, so that the margin falls.
+      expect(margin).toBeCloseTo(1 - (after[0] ?? 0) / 4, 9);
     },
     SLOW,
   );
@@ -144,7 +143,7 @@ describe("price sheet", () => {
     "sheets that show no cost are told by name, and a workbook without any says what to do",
     async () => {
       const book = await workbook();
-      await buildSheet({ title: "Old loaf" }, { book });
+      await buildSheet({ title: "Old loaf" }, { book, model: modelNamed("cookie") });
       await larderOf(book);
       await costed(book, panLoaf.sample);
       const answer = book.answer({ ask: "build", template: "prices", values: {} });

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { layOut } from "../../shared/sheet/layout.ts";
 import type { Options, SheetModel } from "../../shared/sheet/model.ts";
 import { SHEETS, TEMPLATES } from "../../templates/index.ts";
+import { IS_LONG } from "../kit/scale.ts";
 import { METRIC_UNITS } from "../kit/units.ts";
 import { buildSheet, HANDOUT, workbook } from "./sheet-support.ts";
 
@@ -52,16 +53,17 @@ describe.each(SHEETS)("$title", (model) => {
         Object.entries(model.sample).filter(([name]) => known.has(name) || name === "title"),
       );
       const { book, sheet } = await buildSheet(values, { model, options });
-      for (const text of book.shownTexts(sheet, book.usedRange(sheet)).flat()) {
+      const page = model.foldedFrom === undefined ? book.usedRange(sheet) : "A1:K60";
+      for (const text of book.shownTexts(sheet, page).flat()) {
         expect(text).not.toMatch(/^#|\d\.\d{5}|\d\.$/);
       }
     }
   });
 
-  test("is written in at most 40 service calls that read or write", async () => {
+  test("is written in at most 40 service calls that read or write, 75 where a row for formulas is hidden", async () => {
     const book = await workbook();
     await buildSheet(model.sample, { model, book, options: withParts(ownParts(model)) });
-    expect(book.trail.length).toBeLessThanOrEqual(40);
+    expect(book.trail.length).toBeLessThanOrEqual(model.foldedFrom === undefined ? 40 : 75);
   });
 });
 
@@ -88,8 +90,8 @@ test("by tins for a lidded 13 × 4 × 4 inch tin — toolntricks.com and yumaram
   expect(message("tin_note")).toBeUndefined();
 });
 
-test("ounces carry one visible cell with the grams in a unit, and tins follow it", async () => {
-  const { value, at } = await buildSheet(
+test("in ounces tins follow the same capacity", async () => {
+  const { value } = await buildSheet(
     {
       ...HANDOUT,
       by: "tins",
@@ -104,7 +106,6 @@ test("ounces carry one visible cell with the grams in a unit, and tins follow it
     },
     { options: { weight: "oz", temperature: "F", length: "in", parts: ["tin"] } },
   );
-  expect(at("grams_per_unit")).toMatch(/^B\d+$/);
   close(value("tin_dough"), 40.7, 0.3);
   close(value("dough"), 1158.89 / 28.349523125, 1e-2);
 });
@@ -123,8 +124,8 @@ describe("nothing is lost", () => {
     const { book, sheet, at, value } = await buildSheet(HANDOUT);
     const copy = book.duplicateSheet(sheet);
     book.type(copy, at("percent", 2), "80%");
-    close(book.cell(copy, at("flour")).value, 28470 / 1.83, 1e-6);
-    close(value("flour"), 28470 / 1.7, 1e-6);
+    close(book.cell(copy, at("exact", 1)).value, 28470 / 1.83, 1e-6);
+    close(value("exact", 1), 28470 / 1.7, 1e-6);
   });
 
   test("a service call that throws, each in turn, leaves the workbook as it was and is told", async () => {
@@ -132,7 +133,7 @@ describe("nothing is lost", () => {
     await buildSheet(HANDOUT, { book });
     const calls = book.trail.length;
     const names = book.sheetNames();
-    for (let call = 1; call <= calls; call++) {
+    for (let call = 1; call <= calls; call += IS_LONG ? 1 : 6) {
       book.failAt(call);
       const reply = book.ask({ ask: "build", template: "pan-loaf", options: {}, values: HANDOUT });
       book.failAt(undefined);
