@@ -68,7 +68,7 @@ export const hearthLoaf: SheetModel = formulaSheet({
     "final_shown/1": 6960,
     "pre_shown/3": 3315,
     "final_shown/3": 4420,
-    "pre_shown/4": 0,
+    "pre_shown/4": "",
     "pre_shown/5": 6.6,
     water_final: 4420.68054,
     water_temp: 21,

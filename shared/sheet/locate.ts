@@ -71,7 +71,7 @@ function zonesOf(grid: Grid, layout: Layout, options: Options): Map<string, Zone
   for (const placed of layout.cells) {
     const { name, spills = [] } = placed.cell;
     if (name === undefined && spills.length === 0) continue;
-    const place = placeOf(placed, fixed);
+    const place = placed.cell.role === "helper" ? belowItsLabel(placed, fixed) : placeOf(placed, fixed);
     if (place === undefined || grid[place.row] === undefined) continue;
     [name, ...spills].forEach((one, at) => {
       if (one) zones.set(one, { row: place.row, column: place.column + at, rows: 1, columns: 1 });
@@ -121,6 +121,7 @@ function fixedCells(grid: Grid, { cells }: Layout, options: Options): Found[] {
   const taken = new Map<string, number>();
   return cells.filter(isFixed).flatMap((placed): Found[] => {
     const text = labelText(placed.cell.text ?? "", options);
+    if (placed.cell.role === "helper") return besideThePage(grid, placed, text);
     const key = `${placed.column} ${text}`;
     const from = taken.get(key) ?? 0;
     const row = grid.findIndex((line, index) => index >= from && said(line[placed.column]) === text);
@@ -128,6 +129,26 @@ function fixedCells(grid: Grid, { cells }: Layout, options: Options): Found[] {
     taken.set(key, row + 1);
     return [{ placed, row, column: placed.column }];
   });
+}
+
+/** What stands beside the page leaves no gap for parts that are not built: it is found by its words alone. */
+function besideThePage(grid: Grid, placed: PlacedCell, text: string): Found[] {
+  for (const [row, line] of grid.entries()) {
+    const column = line.findIndex((cell) => said(cell) === text);
+    if (column >= 0) return [{ placed, row, column }];
+  }
+  return [];
+}
+
+/** A single figure beside the page has its name over it. */
+function belowItsLabel(
+  { row, column }: PlacedCell,
+  fixed: readonly Found[],
+): { row: number; column: number } | undefined {
+  const label = fixed.find(
+    ({ placed }) => placed.cell.role === "helper" && placed.row === row - 1 && placed.column === column,
+  );
+  return label === undefined ? undefined : { row: label.row + 1, column: label.column };
 }
 
 /** A block has no more lines in a row whose words are computed. */

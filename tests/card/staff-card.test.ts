@@ -7,6 +7,7 @@ import { cardAmount, cardData } from "../../src/planners/card.ts";
 import { asFormulaSheet, type FormulaSheet } from "../../src/planners/formula-sheet.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { toXlsx } from "../../src/workbook/xlsx/xlsx.ts";
+import { cookie } from "../../templates/cookie.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { METRIC_UNITS, US_UNITS } from "../kit/units.ts";
 import { buildSheet, HANDOUT, workbook } from "../templates/sheet-support.ts";
@@ -53,10 +54,13 @@ function card(book: WorkbookHost, ask: Partial<CardAsk>) {
 
 const column = (sheet: FormulaSheet, name: string) => sheet.rows.map(({ index }) => sheet.number(name, index));
 
+/** The columns of what is weighed, in every form of formula sheet. */
+const STAGES = [["pre", "final"], ["mix"], ["pre_scale", "final"], ["mix_scale"]];
+
 describe.each(TEMPLATES)("a card of the $title", (model) => {
   test("has the formula sheet's own weights for each mix, in both kinds, and no call in the living one", async () => {
     const { book, sheet, read } = await formulaSheet(model, model.sample);
-    const stages = read.zone("pre") === undefined ? ["mix"] : ["pre", "final"];
+    const stages = STAGES.find(([first = ""]) => read.zone(first) !== undefined) ?? [];
     for (const kind of ["values", "living"] as const) {
       const made = card(book, { sheet, kind });
       stages.forEach((stage, at) => {
@@ -237,8 +241,18 @@ describe("nothing is lost", () => {
     expect(of("Pieces")).toBe("73");
   });
 
+  test("refuses a formula sheet that cannot read a row, in the sheet's own words", async () => {
+    const { book, sheet, at } = await buildSheet(HANDOUT);
+    book.paste(sheet, at("percent", 2), "two thirds");
+    const reply = book.ask({ ask: "card", sheet });
+    expect(reply.ok ? "" : reply.message).toMatch(/has no weights yet\. Water C16 “two thirds”: enter a number/);
+  });
+
   test("refuses a formula sheet that shows an error, and names the cell", async () => {
-    const { book, sheet, type, at } = await buildSheet(HANDOUT);
+    const { book, sheet, type, at } = await buildSheet(HANDOUT, {
+      model: cookie,
+      options: { ...METRIC_UNITS, parts: [] },
+    });
     type("kind", "levain", 2);
     const reply = book.ask({ ask: "card", sheet });
     expect(reply.ok ? "" : reply.message).toContain(`shows an error in ${at("share")}`);

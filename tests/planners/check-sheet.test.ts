@@ -109,13 +109,16 @@ describe("the sheet in front is read", () => {
   });
 
   test("a remark on a weight leads to the weight", async () => {
-    const { book, at } = await buildSheet({
-      ...HANDOUT,
-      ingredient: ["Flour", "Water", "Salt"],
-      kind: ["flour", "water", "salt"],
-      percent: [null, null, null],
-      weighed: [1000, 650, 50],
-    });
+    const { book, at } = await buildSheet(
+      {
+        ...HANDOUT,
+        ingredient: ["Flour", "Water", "Salt"],
+        kind: ["flour", "water", "salt"],
+        percent: [null, null, null],
+        weighed: [1000, 650, 50],
+      },
+      { model: templateOf("cookie"), options: { ...METRIC_UNITS, parts: [] } },
+    );
     const { remarks } = review(book, "hearth");
     expect(remarks.find(({ name }) => name === "Salt")?.cell).toBe(at("weighed", 3));
   });

@@ -47,9 +47,9 @@ describe("stages of one mix", () => {
 
   test("a preferment that takes more than the dough has is refused, and both places say so", async () => {
     const { message, value, type } = await built(levainLoaf);
-    type("pre_hydration", "1000%");
+    type("pre_hydration", "450%");
     expect(message("pre", 0)).toMatch(
-      /BAKE_STAGES: hydration is 1000 %, which takes .* of water where the water rows hold/,
+      /BAKE_STAGES: hydration is 450 %, which takes .* of water where the water rows hold/,
     );
     expect(value("pre_from_note")).toBe("does not fit: see its red cell");
   });

@@ -1,7 +1,8 @@
-import { a1 } from "../../shared/sheet/a1.ts";
+import { a1, type Zone } from "../../shared/sheet/a1.ts";
 import { layOut } from "../../shared/sheet/layout.ts";
 import type { Options, SheetModel, Values } from "../../shared/sheet/model.ts";
 import { longEnough } from "../../shared/sheet/placing.ts";
+import type { CellName } from "../../src/workbook/engine/cell-names.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { builtFiles, openBook } from "../../src/workbook/scripted.ts";
 import { panLoaf } from "../../templates/pan-loaf.ts";
@@ -25,6 +26,18 @@ export type Built = {
   readonly type: (name: string, text: string, row?: number) => void;
 };
 
+/** Where cells stood when the sheet was built: as the add-on built it, or by its model where it was told nothing of it. */
+function namesOn(book: WorkbookHost, sheet: string, planned: ReadonlyMap<string, Zone>): ReadonlyMap<string, Zone> {
+  const known = book.session.get<readonly CellName[]>("getCellNames", book.sheetId(sheet));
+  if (known.length === 0) return planned;
+  return new Map(
+    known.map(({ name, zone: { top, left, bottom, right } }) => [
+      name,
+      { row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 },
+    ]),
+  );
+}
+
 /** Builds a sheet through the bench's own question and gives its cells by name. */
 export async function buildSheet(
   values: Values,
@@ -32,7 +45,7 @@ export async function buildSheet(
 ): Promise<Built> {
   const open = book ?? (await workbook());
   const { sheet } = open.answer({ ask: "build", template: model.name, options, values }) as { sheet: string };
-  const { names } = layOut(longEnough(model, values, {}), options);
+  const names = namesOn(open, sheet, layOut(longEnough(model, values, {}), options).names);
   const at = (name: string, row?: number) => {
     const zone = names.get(name);
     if (zone === undefined) throw new Error(`no cell is called ${name}`);
