@@ -141,7 +141,7 @@ const typeHelpers: readonly ColumnModel[] = [
   numbers(
     "flour_part",
     "Flour in it",
-    '=ARRAYFORMULA(IF(@is_starter*(@type_hydration>0)*(@type_hydration<=500)=1;100/(100+@type_hydration);((@type_word="flour")+(@type_word="flours"))*1))',
+    '=ARRAYFORMULA(IF(@is_starter*(@type_hydration>0)*(@type_hydration<=500)=1;100/(100+@type_hydration);(@type_whole="flour")+(@type_whole="flours")))',
   ),
 ];
 
