@@ -10,5 +10,7 @@ export function within(bounds: Bounds): readonly Limits[] {
 }
 
 /** Decimals are written as fractions, which mean the same in every locale. */
-export const fraction = (value: number): string =>
-  Number.isInteger(value) ? String(value) : `${Math.round(value * 1000)}/1000`;
+export function fraction(value: number): string {
+  const under = [1, 2, 10, 100, 1000].find((one) => Number.isInteger(Math.round(value * one * 1e6) / 1e6)) ?? 1000;
+  return under === 1 ? String(value) : `${Math.round(value * under)}/${under}`;
+}

@@ -22,20 +22,16 @@ export const CHECK_SINGLES: readonly Single[] = [
   single("First message", "first_says", message(1)),
   single("Second message", "second_says", message(2)),
   single("Third message", "third_says", message(3)),
-  single(
-    "How many more",
-    "more_says",
-    '=IF(COUNT(@both_rows)>3;" · and "&COUNT(@both_rows)-3&" more";"")&IF(COUNT(@both_rows)>0;". ";"")',
-  ),
+  single("How many more", "more_says", '=IF(COUNT(@both_rows)>3;" · and "&COUNT(@both_rows)-3&" more. ";" ")'),
   single(
     "What is wrong with the amount",
     "amount_problem",
-    '=IF((@by="tins")+(@by="dough")+(@by="flour")=0;"Scale to: choose from the list";IF(ISNUMBER(@amount)=FALSE();"Amount ("&ADDRESS(ROW(@amount);COLUMN(@amount);4)&"): enter a number";@amount_size))',
+    '=IF((@by="tins")+(@by="dough")+(@by="flour")=0;"Scale to: choose from the list. ";IF(ISNUMBER(@amount)=FALSE();"Amount ("&ADDRESS(ROW(@amount);COLUMN(@amount);4)&"): enter a number. ";@amount_size))',
   ),
   single(
     "Size of the amount",
     "amount_size",
-    '=IF((@amount>=1)*(@amount<=10000000)=0;"Amount ("&ADDRESS(ROW(@amount);COLUMN(@amount);4)&")?";IF((@by="tins")*(@tin_takes<=0)=1;"Fill in the tin: its dough is not known";""))',
+    '=IF((@amount>=1)*(@amount<=10000000)=0;"Amount ("&ADDRESS(ROW(@amount);COLUMN(@amount);4)&")? ";IF((@by="tins")*(@tin_takes<=0)=1;"Fill in the tin: its dough is not known. ";""))',
   ),
   single("Sizes that are wrong", "size_problems", '=IF(SUMPRODUCT((LEN(@size_says)>0)*1)>0;"yes";"")'),
   single("Column of percentages", "percent_letter", LETTER("percent")),
@@ -43,14 +39,48 @@ export const CHECK_SINGLES: readonly Single[] = [
   single(
     "Rows of ingredients",
     "rows_say",
-    `=${outsideSays("formula", "An ingredient", ["ingredient", "percent"], "counts", "COUNTA(@total_label:@held_share)-COUNTA(@held_share)=2")}`,
+    outsideSays({
+      table: "formula",
+      what: "An ingredient",
+      typed: ["ingredient", "percent"],
+      counted: "counts",
+      // The label of the total and that of the next line.
+      isClear: "COUNTA(@total_label:@held_share)-COUNTA(@held_share)=2",
+    }),
   ),
-  single("Rows of sizes", "sizes_say", `=${outsideSays("sizes", "A size", ["size_name", "size_loss"], "size_counts")}`),
+  single(
+    "Rows of sizes",
+    "sizes_say",
+    outsideSays({
+      table: "sizes",
+      what: "A size",
+      typed: ["size_name", "size_loss"],
+      counted: "size_counts",
+      // The headings of the next table.
+      isClear:
+        "COUNTA(@size_name_top:@percent_top)-COUNTA(@size_name;@size_pieces;@size_weight;@ingredient_top:@percent_top)=3",
+    }),
+  ),
   single(
     "Flour",
     "flour_says",
     '=IF(SUM(@share_typed)=0;"";IF(@flour_added=0;"No flour row. ";IF(ABS(@flour_base/@percent_base-1)>5/1000*(1+1/10^9);"Flours add up to "&ROUND(100*@flour_added/@percent_base;1)&" %, not 100 %. ";"")))',
   ),
+];
+
+/** Errors among the single figures are those that calls answer with, which show themselves; any other comes from a cell that is gone. */
+const errorsBeside = (calls: readonly string[]): Single =>
+  single(
+    "Errors that calls answer with",
+    "errors_told",
+    `=${["0", ...calls.map((name) => `ISERROR(@${name})`)].join("+")}`,
+  );
+
+export const ERROR_SINGLES: readonly Single[] = [
+  { ...errorsBeside(["friction_guide", "water_advice", "tin_advice", "tin_says"]), when: "water&tin" },
+  { ...errorsBeside(["friction_guide", "water_advice"]), when: "water&!tin" },
+  { ...errorsBeside(["tin_advice", "tin_says"]), when: "!water&tin" },
+  { ...errorsBeside([]), when: "!water&!tin" },
 ];
 
 /** As many as fit into one formula. */
@@ -88,7 +118,16 @@ export const formulasSayCell: CellModel = {
   name: "formulas_say",
   unit: "plain",
   formula:
-    '=IF(COUNTIF(@singles_upper;"typed over")+COUNTIF(@singles_lower;"typed over")=0;"";"A formula was typed over, in a hidden row or beside the page: undo. ")',
+    '=IF(COUNTIF(@singles_upper;"typed over")+COUNTIF(@singles_lower;"typed over")=0;"";"A formula was typed over: undo. ")&IF(@errors_many>@errors_told;"A formula lost a cell that it needs: undo. ";"")',
+};
+
+/** In the row of the title. */
+export const errorsCell: CellModel = {
+  at: MESSAGES.left,
+  role: "helper",
+  name: "errors_many",
+  unit: "plain",
+  formula: "=SUMPRODUCT(ISERROR(@singles_upper)*1)+SUMPRODUCT(ISERROR(@singles_lower)*1)",
 };
 
 /** In the row of the amount: what the sheet is scaled to, and by how much. */
@@ -98,7 +137,7 @@ export const amountCheckCells: readonly CellModel[] = [
     role: "helper",
     name: "amount_says",
     unit: "plain",
-    formula: `=IF(@by="pieces";IF((@sizes_dough>0)+(LEN(@size_problems)>0)>0;"";"Enter pieces and a baked weight");@amount_problem)`,
+    formula: `=IF(@by="pieces";IF((@sizes_dough>0)+(LEN(@size_problems)>0)>0;"";"Enter pieces and a baked weight. ");@amount_problem)`,
   },
   {
     at: MESSAGES.left + 1,
@@ -177,7 +216,7 @@ function checksOf(cells: readonly CellModel[], label: string): Check[] {
   const range = `@${first.name}:@${last.name}`;
   const together = within(first.bounds ?? []).map(({ when, least, most }) => ({
     ...(when === undefined ? {} : { when }),
-    formula: `IF(IFERROR((COUNTA(${range})=0)+(COUNT(${range})=COUNTA(${range}))*(MIN(${range})>=${fraction(least)})*(MAX(${range})<=${fraction(most)});0)>0;"";"${label || "Sizes"} in row "&ROW(@${first.name})&"?")`,
+    formula: `IF(IFERROR((COUNTA(${range})=0)+(COUNT(${range})=COUNTA(${range}))*(MIN(${range})>=${fraction(least)})*(MAX(${range})<=${fraction(most)});0)>0;"";"${label || "Sizes"} in row "&ROW(@${first.name})&"? ")`,
   }));
   return [{ name: first.name, formula: together }, ...others];
 }
@@ -199,10 +238,10 @@ function boundCheck(
   { least, most }: { readonly least: number; readonly most: number },
 ): string {
   const within = `(LEN(@${name})=0)+ISNUMBER(@${name})*(@${name}>=${fraction(least)})*(@${name}<=${fraction(most)})`;
-  return `IF(IFERROR(${within};0)>0;"";"${label} ("&${CELL(name)}&")?")`;
+  return `IF(IFERROR(${within};0)>0;"";"${label} ("&${CELL(name)}&")? ")`;
 }
 
-const typedOverCheck = (name: string): string => `IF(ISFORMULA(@${name});"";"Row "&ROW(@${name})&": typed over")`;
+const typedOverCheck = (name: string): string => `IF(ISFORMULA(@${name});"";"Row "&ROW(@${name})&": typed over. ")`;
 
 /** One formula for each unit that the checks differ by. */
 function joined(formulas: readonly Check["formula"][]): Formula {

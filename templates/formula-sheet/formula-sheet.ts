@@ -3,7 +3,7 @@ import type { Band, Block, SheetModel } from "../../shared/sheet/model.ts";
 import type { CostedCells } from "../blocks/costed-cells.ts";
 import { labelBlock, labelCautions, nutritionBlock } from "../blocks/label.ts";
 import { CAUTIONS, cautionsOf } from "../blocks/name.ts";
-import { CHECK_SINGLES, formulaChecks, remarksOf, topsOf, withChecks } from "./checks.ts";
+import { CHECK_SINGLES, ERROR_SINGLES, formulaChecks, remarksOf, topsOf, withChecks } from "./checks.ts";
 import { FOLDED_FROM, HELPERS, MESSAGES, PAGE_WIDTHS } from "./columns.ts";
 import { type IngredientsSpec, ingredientsHelpers, ingredientsTable } from "./ingredients.ts";
 import { METHOD_SINGLES, methodHelpers, methodTable, NO_METHOD, ovenBlock, readyBlock } from "./method.ts";
@@ -139,6 +139,7 @@ function singlesOf(bands: readonly Band[]): readonly Single[] {
     single("What the notes say", "advice_says", ADVICE),
     ...STALE_SINGLES,
     ...CHECK_SINGLES,
+    ...ERROR_SINGLES,
   ];
   const computed = figures.filter(({ formula }) => formula !== undefined);
   const others = [...topsOf(bands), ...remarksOf(bands), ...computed, { name: "result" }, { name: "total_label" }];

@@ -156,7 +156,14 @@ export const METHOD_SINGLES: readonly Single[] = [
   single(
     "Rows of the method",
     "steps_say",
-    `=${outsideSays("steps", "A step", ["step", "step_minutes"], "minutes_count")}`,
+    outsideSays({
+      table: "steps",
+      what: "A step",
+      typed: ["step", "step_minutes"],
+      counted: "minutes_count",
+      // The heading and the first label of the block below.
+      isClear: "COUNTA(@step_minutes_top:@limit_label)-COUNTA(@step;@step_minutes)=2",
+    }),
   ),
   single(
     "Step in the oven is there",

@@ -1,5 +1,5 @@
 import type { Block, CellModel, ColumnModel, Table } from "../../shared/sheet/model.ts";
-import { amountCheckCells, formulasSayCell } from "./checks.ts";
+import { amountCheckCells, errorsCell, formulasSayCell } from "./checks.ts";
 import { graded, helper, numbers, outOf, showFilled, shown, showWhere, typed, typedOver } from "./column-kinds.ts";
 import { HELPERS, MESSAGES } from "./columns.ts";
 
@@ -20,6 +20,7 @@ export const titleBlock = (title: string, { hasTins }: OrderSpec): Block => ({
         { at: 7, role: "label", text: "Version", align: "right" },
         { at: 8, role: "input", name: "version", unit: "text", value: "1" },
         { at: 9, role: "input", name: "date", unit: "date" },
+        errorsCell,
       ],
     },
     {
@@ -195,7 +196,7 @@ const sizeHelpers: readonly ColumnModel[] = [
   helper(
     "size_says",
     "All that is wrong",
-    '=ARRAYFORMULA(@size_needs&@pieces_wrong&@weight_wrong&@price_wrong&IF(@size_over+@money_over>0;"clear what is typed over a formula in row "&ROW(@size_over);""))',
+    '=ARRAYFORMULA(@size_needs&@pieces_wrong&@weight_wrong&@price_wrong&IF(@size_over+@money_over>0;"clear what is typed over a formula in row "&ROW(@size_over)&". ";""))',
   ),
 ];
 

@@ -30,7 +30,7 @@ const lookedUp: readonly ColumnModel[] = [
   helper(
     "price_says",
     "Price that is wrong",
-    '=ARRAYFORMULA(IF(@counts*(LEN(@name_plain)>0)*(@rows_called+(@rows_called=0)*@rows_also>1)=1;"stands twice in Ingredients";""))',
+    '=ARRAYFORMULA(IF(@counts*(LEN(@name_plain)>0)*(@rows_called+(@rows_called=0)*@rows_also>1)=1;"stands twice in Ingredients. ";""))',
   ),
 ];
 
