@@ -6,8 +6,10 @@ export type Named = {
   /** The cell whose formula fills this one; its own name where it holds the formula. */
   readonly anchor: string;
   readonly isRange: boolean;
-  /** Filled by a formula that answers with several cells. */
+  /** Filled by a formula that answers with several cells, some of which may be blank or an error. */
   readonly isSpilled: boolean;
+  /** It holds texts that are joined and compared with texts, never an error. */
+  readonly isText?: true;
 };
 
 export type Formulas = {
@@ -37,12 +39,27 @@ export function formulasOf(model: SheetModel, options: Options): Formulas {
   }
   for (const { table } of layout.tables) {
     names.set(`${table.table}_table`, { anchor: `${table.table}_table`, isRange: true, isSpilled: false });
-    for (const { name, formula, spills = [], role } of table.columns) {
+    for (const { name, formula, spills = [], role, numbers } of table.columns) {
       if (formula !== undefined) cells.set(name, { formula: chosen(formula, options) });
       const known = names.get(name);
-      names.set(name, known ?? { anchor: name, isRange: true, isSpilled: role !== "input" });
+      const isText = role === "helper" && numbers !== true;
+      names.set(
+        name,
+        known ?? {
+          anchor: name,
+          isRange: true,
+          isSpilled: role !== "input" && numbers !== true,
+          ...(isText ? { isText } : {}),
+        },
+      );
       for (const one of spills) if (one) names.set(one, { anchor: name, isRange: true, isSpilled: true });
     }
+  }
+  // Parts of tables and places of the sheet that a model names beside its cells.
+  for (const [name, { rows, columns }] of layout.names) {
+    const of = name.replace(/_top$/, "");
+    if (!names.has(name))
+      names.set(name, { anchor: names.has(of) ? of : name, isRange: rows * columns > 1, isSpilled: false });
   }
   return { cells, names };
 }

@@ -7,6 +7,7 @@ import { ARITHMETIC_CALLS, OTHER_CALLS, RANGE_CALLS } from "../../shared/sheet/s
 import { FUNCTIONS } from "../functions/index.ts";
 import { type Formulas, formulasOf, longestChain, type Named } from "./chains.ts";
 import { type Node, nodesOf, parseFormula } from "./formula-parser.ts";
+import { addingFaults, isAddingUp } from "./lint-adding.ts";
 
 const TAKES_RANGES = new Set(RANGE_CALLS);
 const ARITHMETIC = new Set(ARITHMETIC_CALLS);
@@ -36,9 +37,9 @@ export function lint(model: SheetModel, options: Options, mostCalls = 18): strin
   if (calls > mostCalls) faults.push(`${model.name}: ${calls} calls of sheet functions, above ${mostCalls}`);
   const chain = longestChain(formulas);
   if ("circle" in chain) faults.push(`${model.name}: a circle: ${chain.circle.join(" → ")}`);
-  else if (chain.length > LONGEST_CHAIN)
+  else if (chain.length > (isAddingUp(model) ? 1 : LONGEST_CHAIN))
     faults.push(`${model.name}: a chain of ${chain.length} calls: ${chain.path.join(" → ")}`);
-  return [...faults, ...overlaps(model, options)];
+  return [...faults, ...(isAddingUp(model) ? addingFaults(model, options, formulas) : []), ...overlaps(model, options)];
 }
 
 /** Cells that two parts of a model claim: what a formula fills must find its cells empty. */
@@ -57,7 +58,8 @@ function overlaps(model: SheetModel, options: Options): string[] {
     for (let at = 0; at < width; at++) claim(row, column + at, cell.name ?? cell.text ?? cell.role);
   }
   for (const { table, row, column } of tables) {
-    for (let down = 0; down < table.rows + 3; down++) {
+    // What stands under the columns of a table with a total is a line of cells.
+    for (let down = 0; down < table.rows + (table.total === undefined ? 3 : 2); down++) {
       table.columns.forEach(({ name }, across) => {
         claim(row + down, column + across, `${table.table}/${name}`);
       });
@@ -83,6 +85,12 @@ function textFaults(formula: string): string[] {
   return faults;
 }
 
+/** What is done to the operands of an operation. */
+function howUsed({ value }: Extract<Node, { is: "operation" }>): string {
+  if (value === "&") return "joined";
+  return value === "=" || value === "<>" ? "compared" : "reckoned with";
+}
+
 type Context = { readonly array: boolean; readonly guarded: ReadonlySet<string> };
 
 function treeFaults(formula: string, formulas: Formulas): string[] {
@@ -95,7 +103,7 @@ function treeFaults(formula: string, formulas: Formulas): string[] {
   function visit(node: Node, context: Context): void {
     if (node.is === "name" && !formulas.names.has(node.value)) faults.push(`no cell is called @${node.value}`);
     if (node.is === "operation") {
-      for (const part of node.parts) checkOperand(part, context, node.value === "&" ? "joined" : "reckoned with");
+      for (const part of node.parts) checkOperand(part, context, howUsed(node));
       for (const part of node.parts) visit(part, context);
     } else if (node.is === "range") {
       visit(node.from, context);
@@ -118,7 +126,7 @@ function treeFaults(formula: string, formulas: Formulas): string[] {
       if (otherwise) visit(otherwise, { ...context, guarded: union(context.guarded, condition, "=") });
       return;
     }
-    const inner = name === "ARRAYFORMULA" ? { ...context, array: true } : context;
+    const inner = name === "ARRAYFORMULA" || name === "SUMPRODUCT" ? { ...context, array: true } : context;
     for (const arg of args) {
       if (ARITHMETIC.has(name)) checkOperand(arg, inner, "reckoned with");
       else if (!TAKES_RANGES.has(name) && !name.startsWith("BAKE_") && name !== "ARRAYFORMULA")
@@ -132,6 +140,7 @@ function treeFaults(formula: string, formulas: Formulas): string[] {
     if (node.is !== "name") return;
     const named: Named | undefined = formulas.names.get(node.value);
     if (named?.isRange && !array) faults.push(`the range @${node.value} is ${how} outside ARRAYFORMULA`);
+    if (named?.isText && (how === "joined" || how === "compared")) return;
     if (named?.isSpilled && !onlyRanges && !guarded.has(node.value)) {
       faults.push(`@${node.value} is filled by a function and ${how}: put it after IF(LEN(@${node.value})=0;…)`);
     }
@@ -139,7 +148,9 @@ function treeFaults(formula: string, formulas: Formulas): string[] {
 
   function checkFunction(name: string, args: readonly Node[]): void {
     const why = NEVER[name];
-    if (why !== undefined) faults.push(`${name}: ${why}`);
+    const isTyped = (node: Node) => node.is !== "name" || formulas.names.get(node.value)?.isSpilled === false;
+    if (why !== undefined && !(name === "COUNTA" && args.flatMap((arg) => [...nodesOf(arg)]).every(isTyped)))
+      faults.push(`${name}: ${why}`);
     else if (name.startsWith("BAKE_")) {
       const made = FUNCTIONS.find((one) => one.name === name);
       const most = made === undefined ? 0 : Object.keys(made.args).length;
@@ -153,10 +164,22 @@ function treeFaults(formula: string, formulas: Formulas): string[] {
   }
 }
 
-/** Names that a condition has made sure of: LEN(@x)=0 for what comes otherwise, LEN(@x)>0 for what comes then. */
+/** Names that a condition has made sure of: LEN(@x)=0 for what comes otherwise, LEN(@x)>0 or ISNUMBER(@x) for what comes then. */
 function union(guarded: ReadonlySet<string>, condition: Node | undefined, sign: "=" | ">"): ReadonlySet<string> {
-  if (condition?.is !== "operation") return guarded;
+  if (condition === undefined) return guarded;
+  if (sign === ">") {
+    const numbers = [...nodesOf(condition)].flatMap((node) =>
+      node.is === "call" && node.value === "ISNUMBER"
+        ? node.args.flatMap((arg) => (arg.is === "name" ? [arg.value] : []))
+        : [],
+    );
+    if (numbers.length > 0) return new Set([...guarded, ...numbers]);
+  }
+  if (condition.is !== "operation") return guarded;
   const [left, right] = condition.parts;
+  // (LEN(@x)=0)+(…)>0: neither holds in what comes otherwise.
+  if (sign === "=" && condition.value === ">" && left?.is === "operation" && left.value === "+")
+    return left.parts.reduce((all, part) => union(all, part, "="), guarded);
   const tests = condition.value === sign && right?.is === "number" && right.value === "0";
   if (!tests || left === undefined) return guarded;
   const names = [...nodesOf(left)].flatMap((node) =>

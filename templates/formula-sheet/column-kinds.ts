@@ -1,4 +1,5 @@
-import type { ColumnModel, Formula } from "../../shared/sheet/model.ts";
+import type { Bounds, ColumnModel, Formula } from "../../shared/sheet/model.ts";
+import { fraction, within } from "./bounds.ts";
 
 /** A column beside the page. */
 export const helper = (name: string, head: string, formula: Formula, more: Partial<ColumnModel> = {}): ColumnModel => ({
@@ -59,4 +60,16 @@ export function onSteps(name: string, says: string, exact: string): ColumnModel[
       `=ARRAYFORMULA(@counts*IF(${near(`@${name}_coarse`)};@${name}_coarse;IF(${near(`@${name}_fine`)};@${name}_fine;${exact})))`,
     ),
   ];
+}
+
+/** What is compared with another cell's text: without spaces around it; "" where it is an error. */
+export const cleaned = (text: string): string => `IFERROR(TRIM(SUBSTITUTE(${text};UNICHAR(160);" "));"")`;
+
+/** Says where a typed column holds what is neither blank nor a number within its bounds. */
+export function outOf(name: string, head: string, column: string, what: string, bounds: Bounds): ColumnModel {
+  const formula = within(bounds).map(({ when, least, most }) => ({
+    ...(when === undefined ? {} : { when }),
+    formula: `=ARRAYFORMULA(IF(IFERROR((LEN(@${column})=0)+ISNUMBER(@${column})*(@${column}>=${fraction(least)})*(@${column}<=${fraction(most)});0)>0;"";"row "&ROW(@${column})&": ${what}? "))`,
+  }));
+  return helper(name, head, formula);
 }

@@ -3,10 +3,10 @@ import type { Band, Block, SheetModel } from "../../shared/sheet/model.ts";
 import type { CostedCells } from "../blocks/costed-cells.ts";
 import { labelBlock, labelCautions, nutritionBlock } from "../blocks/label.ts";
 import { CAUTIONS, cautionsOf } from "../blocks/name.ts";
-import { CHECK_SINGLES, formulaChecks, topsOf, withChecks } from "./checks.ts";
+import { CHECK_SINGLES, ERROR_SINGLES, formulaChecks, remarksOf, topsOf, withChecks } from "./checks.ts";
 import { FOLDED_FROM, HELPERS, MESSAGES, PAGE_WIDTHS } from "./columns.ts";
 import { type IngredientsSpec, ingredientsHelpers, ingredientsTable } from "./ingredients.ts";
-import { METHOD_SINGLES, methodHelpers, methodTable, ovenBlock, readyBlock } from "./method.ts";
+import { METHOD_SINGLES, methodHelpers, methodTable, NO_METHOD, ovenBlock, readyBlock } from "./method.ts";
 import { heldBlock, sizesHelpers, sizesTable, titleBlock } from "./order.ts";
 import { NO_PREFERMENT, PREFERMENT_SINGLES, PREFERMENT_TIME, prefermentBlock } from "./preferment.ts";
 import { costsBlock, setupBlock } from "./setup.ts";
@@ -78,6 +78,7 @@ export function formulaSheet(spec: FormulaSheetSpec): SheetModel {
         { name: `${side}_says`, row: 3, column: MESSAGES[side], columns: 1 },
         { name: `${side}_rows`, row: 3, column: MESSAGES[side] + 1, columns: 1 },
       ]),
+      { name: "both_rows", row: 3, column: MESSAGES.left + 1, columns: 3 },
       { name: "singles_upper", row: 1, column: HELPERS, rows: 1 },
       { name: "singles_lower", row: 3, column: HELPERS, rows: 1 },
     ],
@@ -111,7 +112,7 @@ function bandsOf(spec: FormulaSheetSpec): readonly Band[] {
   const top = titleBlock(title, { hasTins: tin !== undefined });
   const cautions = cautionsOf(CAUTIONS.raw, CAUTIONS.guides, CAUTIONS.oven);
   const last: Block = { ...cautions, lines: [...cautions.lines, ...labelCautions] };
-  const singles = singlesBlock(singlesOf(tables.concat(blocks)));
+  const singles = singlesBlock(singlesOf([[top], ...tables, ...blocks.slice(0, -2)]));
   return [[top, singles], ...tables, [withChecks(heldBlock)], ...blocks, [last]];
 }
 
@@ -126,6 +127,7 @@ function singlesOf(bands: readonly Band[]): readonly Single[] {
     ...COST_SINGLES,
     ...only("cost", LARDER_SINGLES),
     ...only("steps", METHOD_SINGLES),
+    ...only("!steps", NO_METHOD),
     ...only("preferment&steps", PREFERMENT_TIME),
     ...RESULT_SINGLES,
     ...only("water", TEMPERATURE_SINGLES),
@@ -137,9 +139,11 @@ function singlesOf(bands: readonly Band[]): readonly Single[] {
     single("What the notes say", "advice_says", ADVICE),
     ...STALE_SINGLES,
     ...CHECK_SINGLES,
+    ...ERROR_SINGLES,
   ];
   const computed = figures.filter(({ formula }) => formula !== undefined);
-  return [...figures, ...formulaChecks([...topsOf(bands), ...computed, { name: "result" }])];
+  const others = [...topsOf(bands), ...remarksOf(bands), ...computed, { name: "result" }, { name: "total_label" }];
+  return [...figures, ...formulaChecks(others)];
 }
 
 const ADVICE =

@@ -141,7 +141,7 @@ const typeHelpers: readonly ColumnModel[] = [
   numbers(
     "flour_part",
     "Flour in it",
-    '=ARRAYFORMULA(IF(@is_starter*(@type_hydration>0)*(@type_hydration<=500)=1;100/(100+@type_hydration);((@type_word="flour")+(@type_word="flours"))*1))',
+    '=ARRAYFORMULA(IF(@is_starter*(@type_hydration>0)*(@type_hydration<=500)=1;100/(100+@type_hydration);(@type_whole="flour")+(@type_whole="flours")))',
   ),
 ];
 
@@ -171,7 +171,7 @@ const messageHelpers = (over: readonly [readonly string[], readonly string[]]): 
   helper(
     "number_wrong",
     "No number",
-    '=ARRAYFORMULA(IF(IFERROR(LEN(@percent);1)=0;IF(@named*(@type_length>0)=1;": no percentage";"");IFERROR(" “"&@percent&"”: enter a number from 0";": an error")))',
+    '=ARRAYFORMULA(IF(IFERROR(LEN(@percent);1)=0;IF(@named*(@type_length>0)=1;": no percentage. ";"");IFERROR(" “"&@percent&"”: enter a number from 0. ";": an error. ")))',
   ),
   helper(
     "number_says",
@@ -188,17 +188,17 @@ const messageHelpers = (over: readonly [readonly string[], readonly string[]]): 
   helper(
     "type_says",
     "Type that is wrong",
-    '=ARRAYFORMULA(IF((@counts=0)+(@is_type>0)+(@flour_part>0)>0;"";@type_letter&ROW(@kind)&IF(@type_length=0;": choose a type";IFERROR(": type “"&@kind&"” is not known";": an error"))))',
+    '=ARRAYFORMULA(IF((@counts=0)+(@is_type>0)+(@flour_part>0)>0;"";@type_letter&ROW(@kind)&IF(@type_length=0;": choose a type. ";IFERROR(": “"&@kind&"” is no type. ";": an error. "))))',
   ),
   helper(
     "high_says",
     "Far too much",
-    '=ARRAYFORMULA(IF((@flour_part=0)*(@share_typed>2*@percent_base)=1;@percent_cell&": "&ROUND(100*@share_typed/@percent_base;1)&" % of the flour?";""))',
+    '=ARRAYFORMULA(IF((@flour_part=0)*(@share_typed>2*@percent_base)=1;@percent_cell&": "&ROUND(100*@share_typed/@percent_base;1)&" % of the flour? ";""))',
   ),
   helper(
     "low_says",
     "Far too little",
-    '=ARRAYFORMULA(IF((@percent_base=100)*@counts*(@share_typed>0)*(@share_typed<@least_typed)=1;@percent_cell&": "&ROUND(@share_typed;4)&" beside flour of 100?";""))',
+    '=ARRAYFORMULA(IF((@percent_base=100)*@counts*(@share_typed>0)*(@share_typed<@least_typed)=1;@percent_cell&": "&ROUND(@share_typed;4)&" beside flour of 100? ";""))',
   ),
   numbers(
     "least_typed",
@@ -210,7 +210,7 @@ const messageHelpers = (over: readonly [readonly string[], readonly string[]]): 
   helper(
     "over_says",
     "Typed over, in words",
-    '=ARRAYFORMULA(IF(@over_left+@over_right>0;"clear what is typed over a formula in row "&ROW(@counts);""))',
+    '=ARRAYFORMULA(IF(@over_left+@over_right>0;"clear what is typed over a formula in row "&ROW(@counts)&". ";""))',
   ),
   helper("row_says", "All of it", "=ARRAYFORMULA(@number_says&@type_says&@high_says&@low_says&@price_says&@over_says)"),
 ];

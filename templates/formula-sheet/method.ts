@@ -1,7 +1,8 @@
 import type { Block, Bounds, CellModel, Line, Table, Unit } from "../../shared/sheet/model.ts";
 import { headingLine, label } from "../blocks/line.ts";
-import { helper, numbers, shown, typed, typedOver } from "./column-kinds.ts";
+import { cleaned, helper, numbers, outOf, shown, typed, typedOver } from "./column-kinds.ts";
 import { HELPERS, MESSAGES, RIGHT } from "./columns.ts";
+import { outsideSays } from "./outside.ts";
 import { type Single, single } from "./singles.ts";
 
 /** From a retarder to a deck oven. */
@@ -44,10 +45,11 @@ const STEPS = [
     "Minutes that count",
     "=ARRAYFORMULA(IF(ISNUMBER(@step_minutes)*(ROW(@step_minutes)>MIN(ROW(@step_minutes)))=1;@step_minutes;0))",
   ),
+  numbers("bakes", "Is the step in the oven", `=ARRAYFORMULA((${cleaned("@step")}=@oven_name)*(LEN(@oven_name)>0))`),
   numbers(
     "minutes_now",
     "Minutes with all oven loads",
-    "=ARRAYFORMULA(IF((IFERROR(TRIM(@step);0)=TRIM(@oven_step))*(LEN(@oven_step)>0)=1;@oven_minutes;@minutes_count))",
+    "=ARRAYFORMULA(@minutes_count+@bakes*@loads_again*(@minutes_count+@reload))",
   ),
   numbers(
     "minutes_left",
@@ -57,24 +59,21 @@ const STEPS = [
   helper(
     "step_start",
     "Start",
-    '=ARRAYFORMULA(IF((IFERROR(LEN(@step);0)=0)+(@ready_known=0)>0;"";MOD(ROUND(1440*@ready_at;0)-@minutes_left;1440)/1440))',
+    '=ARRAYFORMULA(IF((IFERROR(LEN(@step);0)=0)+(COUNT(@ready)=0)>0;"";MOD(ROUND(1440*N(@ready);0)-@minutes_left;1440)/1440))',
     { unit: "time" },
   ),
   helper(
     "step_day",
     "On day",
-    '=ARRAYFORMULA(IF((IFERROR(LEN(@step);0)=0)+(@ready_known=0)>0;"";INT((ROUND(1440*@ready_at;0)-@minutes_left)/1440)))',
+    '=ARRAYFORMULA(IF((IFERROR(LEN(@step);0)=0)+(COUNT(@ready)=0)>0;"";INT((ROUND(1440*N(@ready);0)-@minutes_left)/1440)))',
   ),
   numbers("step_over", "Typed over", typedOver(["start_shown", "day_shown"])),
-  helper(
-    "minutes_wrong",
-    "Minutes are no number",
-    '=ARRAYFORMULA(IF((IFERROR(LEN(@step_minutes);1)=0)+ISNUMBER(@step_minutes)>0;"";"minutes in row "&ROW(@step)&": enter a number"))',
-  ),
+  outOf("minutes_wrong", "Minutes that are wrong", "step_minutes", "minutes", [0, 10_080]),
+  outOf("temp_wrong", "Temperature that is wrong", "step_temp", "temperature", WORK),
   helper(
     "step_says",
     "All that is wrong",
-    '=ARRAYFORMULA(@minutes_wrong&IF(@step_over>0;"clear what is typed over a formula in row "&ROW(@step);""))',
+    '=ARRAYFORMULA(@minutes_wrong&@temp_wrong&IF(@step_over>0;"clear what is typed over a formula in row "&ROW(@step);""))',
   ),
 ];
 
@@ -144,20 +143,37 @@ export const ovenBlock = (on: "tins" | "pieces"): Block => ({
   ],
 });
 
-const BAKING = "SUMPRODUCT((@step=@oven_step)*(LEN(@oven_step)>0);@minutes_count)";
-
 export const METHOD_SINGLES: readonly Single[] = [
-  single("Ready at is known", "ready_known", "=IF(ISNUMBER(@ready);1;0)"),
-  single("Ready at", "ready_at", "=N(@ready)"),
-  single("Minutes of a load", "load_minutes", `=IFERROR(${BAKING};0)`),
+  single("Step in the oven", "oven_name", `=${cleaned("@oven_step")}`),
   single(
     "Oven loads",
     "oven_loads",
-    '=IF((COUNT(@pieces)=0)+(N(@oven_takes)<=0)>0;"";ROUNDUP(@pieces/MAX(N(@oven_takes);1/10^9)*(1-1/10^9);0))',
+    '=IF((COUNT(@pieces)=0)+(COUNT(@oven_takes)=0)>0;"";IF(@oven_takes>0;ROUNDUP(@pieces/@oven_takes*(1-1/10^9);0);""))',
+  ),
+  single("Loads after the first", "loads_again", "=IF(COUNT(@oven_loads)=0;0;MAX(0;@oven_loads-1))"),
+  single("Minutes to reload", "reload", "=IF(COUNT(@oven_reload)=0;0;@oven_reload)"),
+  single("Minutes of all loads", "oven_minutes", "=SUMPRODUCT(@bakes;@minutes_now)"),
+  single(
+    "Rows of the method",
+    "steps_say",
+    outsideSays({
+      table: "steps",
+      what: "A step",
+      typed: ["step", "step_minutes"],
+      counted: "minutes_count",
+      // The heading and the first label of the block below.
+      isClear: "COUNTA(@step_minutes_top:@limit_label)-COUNTA(@step;@step_minutes)=2",
+    }),
   ),
   single(
-    "Minutes of all loads",
-    "oven_minutes",
-    "=@load_minutes+IF(COUNT(@oven_loads)=0;0;MAX(0;@oven_loads-1)*(@load_minutes+N(@oven_reload)))",
+    "Step in the oven is there",
+    "oven_says",
+    '=IF((@loads_again>0)*(LEN(@oven_name)>0)*(SUM(@bakes)=0)=1;"No step is called “"&@oven_name&"”. ";"")',
   ),
+];
+
+/** Where a sheet has no method. */
+export const NO_METHOD: readonly Single[] = [
+  single("Rows of the method", "steps_say", '=""'),
+  single("Step in the oven is there", "oven_says", '=""'),
 ];

@@ -1,6 +1,6 @@
 import type { Block, CellModel, ColumnModel, Table } from "../../shared/sheet/model.ts";
-import { amountCheckCells, formulasSayCell } from "./checks.ts";
-import { graded, helper, numbers, showFilled, shown, showWhere, typed, typedOver } from "./column-kinds.ts";
+import { amountCheckCells, errorsCell, formulasSayCell } from "./checks.ts";
+import { graded, helper, numbers, outOf, showFilled, shown, showWhere, typed, typedOver } from "./column-kinds.ts";
 import { HELPERS, MESSAGES } from "./columns.ts";
 
 /** What a formula sheet can be scaled to. */
@@ -20,6 +20,7 @@ export const titleBlock = (title: string, { hasTins }: OrderSpec): Block => ({
         { at: 7, role: "label", text: "Version", align: "right" },
         { at: 8, role: "input", name: "version", unit: "text", value: "1" },
         { at: 9, role: "input", name: "date", unit: "date" },
+        errorsCell,
       ],
     },
     {
@@ -65,7 +66,7 @@ export const titleBlock = (title: string, { hasTins }: OrderSpec): Block => ({
 
 /** The first three messages and how many more, then what is wrong with the sheet itself. */
 const CHECK =
-  '=IFERROR(@first_says&@second_says&@third_says&@more_says&@rows_say&@formulas_say&@flour_says&@sizes_say&@friction_says&@fill_says;"A formula of this sheet is damaged: undo the last change.")';
+  '=IFERROR(TRIM(@first_says&@second_says&@third_says&@more_says&@rows_say&@formulas_say&@flour_says&@sizes_say&@steps_say&@oven_says&@friction_says&@fill_says&@pre_says);"A formula of this sheet is damaged: undo the last change.")';
 
 /** As many rows as the order has, and one to spare. */
 const ROWS = 3;
@@ -96,7 +97,7 @@ export const sizesTable: Table = {
       headFormula: '=IF(@by="pieces";"";"Pieces now")',
       align: "right",
     }),
-    shown("cost_each", "", "money", showFilled("@cost_of_piece"), {
+    shown("cost_each", "", "money", showFilled("@size_cost"), {
       headFormula: '=IF(@has_labour=1;"Total cost";"Ingredients")',
       align: "right",
     }),
@@ -158,7 +159,6 @@ const sizeHelpers: readonly ColumnModel[] = [
     "Cost of a sold piece",
     '=ARRAYFORMULA(IF(LEN(@size_ingredients)=0;"";@size_ingredients+@scaling/(1-@handling)/(1-@unsold_part)*@work_per_weight+N(@packaging)/(1-@unsold_part)))',
   ),
-  helper("cost_of_piece", "Cost, as shown", showFilled("@size_cost")),
   numbers("price_number", "Price, as numbers", asNumber("@size_price")),
   helper(
     "size_margin",
@@ -170,11 +170,7 @@ const sizeHelpers: readonly ColumnModel[] = [
     "Price for the margin",
     '=ARRAYFORMULA(IF((LEN(@size_cost)=0)+(@margin_part<=0)>0;"";@size_cost/(1-@margin_part)*(1+@tax_part)))',
   ),
-  helper(
-    "price_wrong",
-    "Price is no number",
-    '=ARRAYFORMULA(IF((IFERROR(LEN(@size_price);1)=0)+ISNUMBER(@size_price)>0;"";"price in row "&ROW(@size_price)&": enter a number"))',
-  ),
+  outOf("price_wrong", "Price that is wrong", "size_price", "price", [0, 1_000_000]),
   numbers("size_over", "Dough typed over", typedOver(["scaled_shown", "dough_shown", "now_shown"])),
   numbers("money_over", "Money typed over", typedOver(["cost_each", "margin_shown", "wanted_shown"])),
   numbers(
@@ -185,17 +181,22 @@ const sizeHelpers: readonly ColumnModel[] = [
   helper(
     "size_needs",
     "What is missing",
-    '=ARRAYFORMULA(IF(@size_filled*(@size_counts=0)=0;"";"row "&ROW(@size_pieces)&": pieces, baked weight and bake loss up to 50 % are needed"))',
+    '=ARRAYFORMULA(IF(@size_filled*(@size_counts=0)=0;"";"row "&ROW(@size_pieces)&": enter pieces, baked weight and bake loss up to 50 %. "))',
   ),
   helper(
-    "size_bounds",
-    "What is unlikely",
-    '=ARRAYFORMULA(IF(@size_counts=0;"";IF(@pieces_typed<>ROUND(@pieces_typed;0);"B"&ROW(@size_pieces)&": whole pieces";IF((@weight_typed<@size_least)+(@weight_typed>@size_most)>0;"C"&ROW(@size_weight)&": baked weight?";""))))',
+    "pieces_wrong",
+    "Pieces that are wrong",
+    '=ARRAYFORMULA(IF(@size_counts*((@pieces_typed<>ROUND(@pieces_typed;0))+(@pieces_typed>10^6)>0)=1;"row "&ROW(@size_pieces)&": whole pieces? ";""))',
+  ),
+  helper(
+    "weight_wrong",
+    "Baked weight that is wrong",
+    '=ARRAYFORMULA(IF(@size_counts*((@weight_typed<@size_least)+(@weight_typed>@size_most)>0)=1;"row "&ROW(@size_weight)&": baked weight? ";""))',
   ),
   helper(
     "size_says",
     "All that is wrong",
-    '=ARRAYFORMULA(@size_needs&@size_bounds&@price_wrong&IF(@size_over+@money_over>0;"clear what is typed over a formula in row "&ROW(@size_over);""))',
+    '=ARRAYFORMULA(@size_needs&@pieces_wrong&@weight_wrong&@price_wrong&IF(@size_over+@money_over>0;"clear what is typed over a formula in row "&ROW(@size_over)&". ";""))',
   ),
 ];
 
@@ -236,7 +237,7 @@ export const heldBlock: Block = {
 
 function heldCells(): CellModel[] {
   return [
-    { at: 3, role: "computed", unit: "graded", formula: '=IF(@held=0;"";ROUND(@water_all*N(@held_share);1))' },
+    { at: 3, role: "computed", unit: "graded", formula: '=IF(@held=0;"";ROUND(@held_exact*@mixes_some;1))' },
     { at: 4, role: "strong", unit: "step", name: "held_shown", formula: '=IF(@held=0;"";@held)' },
   ];
 }

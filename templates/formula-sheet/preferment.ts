@@ -112,12 +112,12 @@ export const PREFERMENT_SINGLES: readonly Single[] = [
   single(
     "What does not fit",
     "pre_says",
-    `=IF(@weighable=0;"";IF(@pre_flour_mix>@pre_flour_rows*(1+1/10^9);"More flour than the chosen flour has. ";"")&IF(@pre_water_mix>@water_mix*(1+1/10^9);"More water than the dough has. ";"")&@pre_yeast_says)`,
+    `=IF(@weighable=0;"";IF(@pre_flour_mix>@pre_flour_rows*(1+1/10^9);"The preferment takes more flour than the chosen flour has. ";"")&IF(@pre_water_mix>@water_mix*(1+1/10^9);"The preferment takes more water than the dough has. ";"")&@pre_yeast_says)`,
   ),
   single(
     "Yeast that does not fit",
     "pre_yeast_says",
-    '=IF(@pre_yeast_mix>@yeast_mix*(1+1/10^9);"More yeast than the dough has. ";"")',
+    '=IF(@pre_yeast_mix>@yeast_mix*(1+1/10^9);"The preferment takes more yeast than the dough has. ";"")',
   ),
 ];
 
@@ -127,9 +127,12 @@ export const PREFERMENT_TIME: readonly Single[] = [
   single(
     "Preferment is mixed at, minutes",
     "pre_minutes",
-    '=IF((COUNT(@pre_hours)=0)+(@pre_row=0)+(@ready_known=0)>0;"";ROUND(1440*(INDEX(@step_day;@pre_row;1)+INDEX(@step_start;@pre_row;1));0)-ROUND(60*@pre_hours;0))',
+    '=IF((COUNT(@pre_hours)=0)+(@pre_row=0)+(COUNT(@ready)=0)>0;"";ROUND(1440*(INDEX(@step_day;@pre_row;1)+INDEX(@step_start;@pre_row;1));0)-ROUND(60*@pre_hours;0))',
   ),
 ];
 
 /** Without a preferment all water is poured into the mix. */
-export const NO_PREFERMENT: readonly Single[] = [single("Water of the mix", "water_final", "=@water_mix")];
+export const NO_PREFERMENT: readonly Single[] = [
+  single("Water of the mix", "water_final", "=@water_mix"),
+  single("Preferment", "pre_says", '=""'),
+];

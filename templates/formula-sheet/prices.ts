@@ -1,5 +1,5 @@
 import type { ColumnModel, Formula } from "../../shared/sheet/model.ts";
-import { helper, numbers, typed } from "./column-kinds.ts";
+import { helper, numbers, outOf, typed } from "./column-kinds.ts";
 
 /** Where there is no sheet of ingredients, prices are typed beside them. */
 export const typedPrices: readonly ColumnModel[] = [
@@ -30,12 +30,12 @@ const lookedUp: readonly ColumnModel[] = [
   helper(
     "price_says",
     "Price that is wrong",
-    '=ARRAYFORMULA(IF(@counts*(LEN(@name_plain)>0)*(@rows_called+(@rows_called=0)*@rows_also>1)=1;"stands twice in Ingredients";""))',
+    '=ARRAYFORMULA(IF(@counts*(LEN(@name_plain)>0)*(@rows_called+(@rows_called=0)*@rows_also>1)=1;"stands twice in Ingredients. ";""))',
   ),
 ];
 
 function priceBy(found: string): string {
-  return `=ARRAYFORMULA(MMULT(${found}*1;IF(ISNUMBER(INDEX(gramwright_larder;0;@larder_price));INDEX(gramwright_larder;0;@larder_price);0)))`;
+  return `=ARRAYFORMULA(MMULT(${found}*1;IFERROR(1*INDEX(gramwright_larder;0;@larder_price);0)))`;
 }
 
 const fromPage: readonly ColumnModel[] = [
@@ -44,11 +44,7 @@ const fromPage: readonly ColumnModel[] = [
     "Price per {priced}, or blank",
     '=ARRAYFORMULA(IF(ISNUMBER(@price_typed)*@counts=1;@price_typed;""))',
   ),
-  helper(
-    "price_says",
-    "Price that is wrong",
-    '=ARRAYFORMULA(IF((IFERROR(LEN(@price_typed);1)=0)+ISNUMBER(@price_typed)>0;"";"price in row "&ROW(@price_typed)&": enter a number"))',
-  ),
+  outOf("price_says", "Price that is wrong", "price_typed", "price", [0, 1_000_000]),
 ];
 
 /** 16 oz are a pound. */

@@ -24,7 +24,12 @@ export const setupBlock: Block = {
   left: 0,
   lines: [
     headingLine("Set-up", 4),
-    left("Mixer capacity ({weight})", "mixer_limit", "graded", { bounds: WEIGHTS }),
+    {
+      cells: [
+        { ...label("Mixer capacity ({weight})"), name: "limit_label" },
+        { at: 2, role: "input", name: "mixer_limit", unit: "graded", bounds: WEIGHTS },
+      ],
+    },
     {
       cells: [
         label("Smallest mix ({weight})"),

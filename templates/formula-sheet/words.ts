@@ -15,5 +15,5 @@ function oneOf(column: string, words: string): string {
   return `=ARRAYFORMULA(MMULT((${column}=${words})+(${column}=${words}&"s");TRANSPOSE(LEN(${words})^0)))`;
 }
 
-export const IS_TYPE = oneOf("@type_word", range("type", KIND_WORDS.length));
+export const IS_TYPE = oneOf("@type_whole", range("type", KIND_WORDS.length));
 export const IS_STARTER = oneOf("@type_word", range("starter", PREFERMENT_WORDS.length));
