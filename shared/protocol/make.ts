@@ -90,9 +90,10 @@ export function readMake(
   if (typeof title !== "string" || title.length > LONGEST_TITLE) return unclear();
   const [rows, columns] = [whole(raw.rows, 1, MOST_ROWS), whole(raw.columns, 1, MOST_COLUMNS)];
   if (rows * columns > MOST_CELLS) return unclear();
+  const page = whole(raw.page, 1, columns);
   const grid = <T>(cells: unknown, of: (cell: unknown) => T): T[][] => {
     if (!isList(cells, rows, rows)) return unclear();
-    return cells.map((row) => (isList(row, columns, columns) ? row.map(of) : unclear()));
+    return cells.map((row) => (isList(row, page, page) ? row.map(of) : unclear()));
   };
   const painted = <T>(packed: unknown, of: (kind: unknown) => T): T[][] => {
     const { kinds, cells } = record(packed);
@@ -116,6 +117,8 @@ export function readMake(
     plan: {
       rows,
       columns,
+      page,
+      aside: asideOf(raw.aside, rows, columns),
       widths: list(raw.widths, columns, (width) => whole(width, 2, MOST_PIXELS), columns),
       heights: list(raw.heights, rows, (one) => {
         const { row, rows: many = 1, height } = record(one);
@@ -126,12 +129,11 @@ export function readMake(
       looks: painted(raw.looks, lookOf),
       aligned: painted(raw.aligned, (side) => one(side, ["left", "right", "center"])),
       validations: painted(raw.validations, validationOf),
-      formulas: list(raw.formulas, MOST_CELLS, (rectangle) => formulasOf(rectangle, values)),
+      formulas: list(raw.formulas, MOST_CELLS, (rectangle) => formulasOf(rectangle, values, page)),
       wrapped: ranges(raw.wrapped),
       hidden: list(raw.hidden, rows, (row) => whole(row, 0, rows - 1)),
       frozen: whole(raw.frozen, 0, rows - 1),
       start: raw.start === "" ? "" : matching(raw.start, A1),
-      folded: foldedOf(raw.folded, columns),
       borders: {
         box: ranges(borders.box),
         under: ranges(borders.under),
@@ -181,10 +183,23 @@ function lookOf(raw: unknown): Look {
   };
 }
 
-function foldedOf(raw: unknown, columns: number): Writable["folded"] {
-  const { from, columns: many } = record(raw);
-  const first = whole(from, 0, columns);
-  return { from: first, columns: whole(many, 0, columns - first) };
+/** Words beside the page become no formula, and its formats are those that a page has. */
+function asideOf(raw: unknown, rows: number, columns: number): Writable["aside"] {
+  const { words: runs, formats } = record(raw);
+  return {
+    words: list(runs, MOST_CELLS, (run) => {
+      const { row, column, cells } = record(run);
+      const from = whole(column, 0, columns - 1);
+      const read = list(cells, columns - from, cellOf, 1);
+      return read.some((cell) => turnsIntoFormula(cell, undefined))
+        ? unclear()
+        : { row: whole(row, 0, rows - 1), column: from, cells: read };
+    }),
+    formats: list(formats, 100, (one) => {
+      const { format, ranges } = record(one);
+      return { format: matching(format, FORMAT), ranges: list(ranges, MOST_CELLS, (name) => matching(name, A1), 1) };
+    }),
+  };
 }
 
 function validationOf(raw: unknown): Validation | null {
@@ -198,13 +213,16 @@ function validationOf(raw: unknown): Validation | null {
 }
 
 /** A rectangle within the sheet, of formulas and blanks, over nothing that is typed. */
-function formulasOf(raw: unknown, values: readonly (readonly unknown[])[]): FormulaRectangle {
+function formulasOf(raw: unknown, values: readonly (readonly unknown[])[], page: number): FormulaRectangle {
   const { row, column, cells } = record(raw);
   const [top, left] = [whole(row, 0, MOST_ROWS), whole(column, 0, MOST_COLUMNS)];
   const width = isList(cells, 1, MOST_ROWS) && isList(cells[0], 1, MOST_COLUMNS) ? cells[0].length : unclear();
   const read = list(cells, MOST_ROWS, (line) => list(line, width, words, width));
   const fits = read.every((line, down) =>
-    line.every((text, across) => values[top + down]?.[left + across] === "" && (text === "" || !badFormula(text))),
+    line.every(
+      (text, across) =>
+        (left + across >= page || values[top + down]?.[left + across] === "") && (text === "" || !badFormula(text)),
+    ),
   );
   return fits ? { row: top, column: left, cells: read } : unclear();
 }

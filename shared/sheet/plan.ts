@@ -7,10 +7,21 @@ import { exactFormat, LOOKS, type Look, numberFormat } from "./theme.ts";
 import { inType, wrappedRanges } from "./type-size.ts";
 import { type Validation, validationOf } from "./validation.ts";
 
-/** All that is written to a sheet; every grid has `rows` × `columns` cells. */
+/** All that is written to a sheet; every grid has `rows` × `page` cells, which is what a person sees of its `columns`. */
 export type SheetPlan = {
   readonly rows: number;
   readonly columns: number;
+  /** Columns that are not folded away. */
+  readonly page: number;
+  /** Words beside the page, in runs of cells, and how its cells show numbers. */
+  readonly aside: {
+    readonly words: readonly {
+      readonly row: number;
+      readonly column: number;
+      readonly cells: readonly (string | number)[];
+    }[];
+    readonly formats: readonly { readonly format: string; readonly ranges: readonly string[] }[];
+  };
   readonly widths: readonly number[];
   readonly heights: readonly { readonly row: number; readonly rows?: number; readonly height: number }[];
   /** Rows that are not shown. */
@@ -19,8 +30,6 @@ export type SheetPlan = {
   readonly frozen: number;
   /** The first cell to fill in, where the cursor stands when the sheet is built; "" where it stays. */
   readonly start: string;
-  /** Columns that are folded away; none where `columns` is 0. */
-  readonly folded: { readonly from: number; readonly columns: number };
   /** Texts and numbers as typed; "" where a cell is blank or holds a formula. */
   readonly values: readonly (readonly (string | number)[])[];
   readonly formats: readonly (readonly string[])[];
@@ -77,26 +86,27 @@ export function plan(model: SheetModel, options: Options, typed: Values, links: 
   for (const { cell, row, column } of layout.cells) {
     drawCell(draft, cell, row, column, format, inputValue(typed[cell.name ?? ""], 0), options, layout.names, links);
   }
-  const foldedFrom = Math.min(model.foldedFrom ?? columns, columns);
+  const page = Math.min(model.foldedFrom ?? columns, columns);
+  const borders = (border: NonNullable<Look["border"]>) => bordered(draft.looks, border);
+  const onPage = <T>(cells: readonly (readonly T[])[]) => cells.map((row) => row.slice(0, page));
   return {
     rows: layout.rows,
     columns,
+    page,
+    aside: aside(draft, layout, page),
     widths,
     heights: layout.heights,
     hidden: layout.hidden,
     frozen: model.frozen ?? 0,
     start: startOf(model, layout, draft),
-    folded: { from: foldedFrom, columns: columns - foldedFrom },
-    ...draft,
-    looks: inType(draft.looks, model.type),
+    values: onPage(draft.values),
+    formats: onPage(draft.formats),
+    looks: onPage(inType(draft.looks, model.type)),
+    aligned: onPage(draft.aligned),
+    validations: onPage(draft.validations),
     formulas: rectangles(draft.formulas, draft.values),
     wrapped: layout.tables.flatMap(wrappedRanges),
-    borders: {
-      box: bordered(draft.looks, "box"),
-      under: bordered(draft.looks, "under"),
-      rule: bordered(draft.looks, "rule"),
-      over: bordered(draft.looks, "over"),
-    },
+    borders: { box: borders("box"), under: borders("under"), rule: borders("rule"), over: borders("over") },
     unprotected: unprotected(layout, draft, columns),
     names: layout.names,
     defines: defined(model, layout.names),
@@ -110,6 +120,33 @@ export function plan(model: SheetModel, options: Options, typed: Values, links: 
       });
     }
   }
+}
+
+/** What stands beside the page: written apart, because most of it is blank. */
+function aside({ values, formats }: Draft, { tables, cells }: Layout, page: number): SheetPlan["aside"] {
+  const words = values.flatMap((line, row) => {
+    const runs: { row: number; column: number; cells: (string | number)[] }[] = [];
+    for (let column = page; column < line.length; column++) {
+      const value = line[column] ?? "";
+      if (value === "") continue;
+      const last = runs[runs.length - 1];
+      if (last !== undefined && last.column + last.cells.length === column) last.cells.push(value);
+      else runs.push({ row, column, cells: [value] });
+    }
+    return runs;
+  });
+  const ranges = new Map<string, string[]>();
+  const add = (zone: Zone): void => {
+    const format = formats[zone.row + zone.rows - 1]?.[zone.column] ?? HELPER_FORMAT;
+    ranges.set(format, [...(ranges.get(format) ?? []), zoneA1(zone)]);
+  };
+  for (const { table, row, column } of tables)
+    for (const [at] of table.columns.entries())
+      if (column + at >= page) add({ row: row + 1, column: column + at, rows: table.rows + 2, columns: 1 });
+  for (const { cell, row, column } of cells)
+    if (column >= page && (cell.formula !== undefined || cell.name !== undefined))
+      add({ row, column, rows: 1, columns: 1 });
+  return { words, formats: [...ranges].map(([format, some]) => ({ format, ranges: some })) };
 }
 
 /** The first blank cell of those that a sheet says are filled in first, or the first of them where none is blank. */

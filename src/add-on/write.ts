@@ -60,7 +60,7 @@ function fill(sheet: Sheet, plan: Writable): void {
   const [wide, across] = [plan.columns + SPARE_COLUMNS, sheet.getMaxColumns()];
   if (wide > across) sheet.insertColumnsAfter(across, wide - across);
   if (wide < across) sheet.deleteColumns(wide + 1, across - wide);
-  const all = sheet.getRange(1, 1, plan.rows, plan.columns);
+  const all = sheet.getRange(1, 1, plan.rows, plan.page);
   sheet.setHiddenGridlines(true);
   const usual = commonest(plan.widths);
   sheet.setColumnWidths(1, plan.columns, usual);
@@ -84,14 +84,17 @@ function fill(sheet: Sheet, plan: Writable): void {
 }
 
 /** What a person need not see: rows of formulas, and columns that the sheet only works with. The top rows stay in sight. */
-function foldAway(sheet: Sheet, { hidden, frozen, folded }: Writable): void {
+function foldAway(sheet: Sheet, { hidden, frozen, page, columns, aside }: Writable): void {
   if (frozen > 0) sheet.setFrozenRows(frozen);
   for (const row of hidden) sheet.hideRows(row + 1);
-  if (folded.columns === 0) return;
+  if (columns === page) return;
   sheet
-    .getRange(1, folded.from + 1, 1, folded.columns)
+    .getRange(1, page + 1, 1, columns - page)
     .shiftColumnGroupDepth(1)
     .collapseGroups();
+  for (const { format, ranges } of aside.formats) sheet.getRangeList(ranges as string[]).setNumberFormat(format);
+  for (const { row, column, cells } of aside.words)
+    sheet.getRange(row + 1, column + 1, 1, cells.length).setValues([cells as (string | number)[]]);
 }
 
 /** Colour, weight, slant and size at once: one call in the place of four. */
