@@ -25,6 +25,8 @@ export type CardData = {
   readonly mixerLimit: number | null;
   /** Of the shop's scales, the coarsest first. */
   readonly steps: readonly number[];
+  /** The last of two is the whole mix on the scale less the first on the scale, as the formula sheet has it. */
+  readonly lastIsRest: boolean;
   readonly stages: readonly { readonly head: string; readonly weights: readonly (number | null)[] }[];
   readonly ingredients: readonly string[];
   readonly added: readonly CardWeight[];

@@ -91,7 +91,7 @@ export function livingCard(data: CardData, amount: CardAmount, values: Into): Dr
         head: head(data, says),
         unit: weighed,
         role: "figure",
-        formula: `=IF(COUNT(@open)=0;"";IF(@mixes=0;"";ARRAYFORMULA(IF(LEN(@base_${stage})=0;"";${rounded(`(@base_${stage}*@times/@mixes)`, data.steps)}))))`,
+        formula: `=IF(COUNT(@open)=0;"";IF(@mixes=0;"";ARRAYFORMULA(IF(LEN(@base_${stage})=0;"";${stageWeight(data, stage)}))))`,
       },
       ...(data.unit === "oz"
         ? [
@@ -180,6 +180,15 @@ export function livingCard(data: CardData, amount: CardAmount, values: Into): Dr
     below.push({ cells: [...named(says, false), number(`step_${at + 1}`, step)] });
   });
   return { make, columns, below };
+}
+
+/** A row's weight in a stage, on the scale's steps. */
+function stageWeight({ steps, lastIsRest }: CardData, stage: number): string {
+  const own = rounded(`(@base_${stage}*@times/@mixes)`, steps);
+  if (!lastIsRest || stage === 0) return own;
+  const first = `@base_${stage - 1}`;
+  const whole = rounded(`((${first}+@base_${stage})*@times/@mixes)`, steps);
+  return `IF(LEN(${first})=0;${own};ROUND(${whole}-@weight_${stage - 1};9))`;
 }
 
 const baseAt = (data: CardData): number => weightColumn(data, data.stages.length);

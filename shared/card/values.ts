@@ -51,7 +51,13 @@ export function valuesCard(data: CardData, amount: CardAmount, values: Into): Dr
     ...figure(head(data, `${data.what} in each mix`), "each_dough", whole(dough / mixes)),
   ]);
   const columns = data.stages.flatMap(({ head: says, weights }, stage): ColumnModel[] => {
-    const each = weights.map((base) => (base === null ? null : onScale((base * times) / mixes)));
+    const scaled = (base: number | null) => (base === null ? null : onScale((base * times) / mixes));
+    const before = data.stages[stage - 1]?.weights;
+    const each = weights.map((base, row) => {
+      const first = before?.[row] ?? null;
+      if (base === null || first === null || !data.lastIsRest) return scaled(base);
+      return tidy((scaled(base + first) ?? 0) - (scaled(first) ?? 0));
+    });
     values.set(`weight_${stage}`, each);
     values.set(
       `also_${stage}`,

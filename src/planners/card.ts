@@ -40,6 +40,7 @@ export function cardData(sheet: FormulaSheet, dated: string): CardData {
     steps: scaleSteps(sheet),
     ingredients: rows.map(({ name, kind }) => name || kind),
     stages: stagesOf(sheet, rows),
+    lastIsRest: sheet.zone("pre_scale") !== undefined,
     added: addedWeights(sheet, mixes),
     eggs: eggsOf(sheet, rows),
     sizes: sizesOf(sheet),
