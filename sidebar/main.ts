@@ -27,7 +27,7 @@ if (document.readyState === "loading") document.addEventListener("DOMContentLoad
 else start();
 
 function start(): void {
-  // The menu's "Check this add-on" opens this page with a mark at its end.
+  // The menu's "Test this installation" opens this page with a mark at its end.
   const isCheck = document.getElementById("check-now") !== null;
   document.head.append(element("style", {}, STYLES));
   document.getElementById("bench")?.replaceChildren(notice, ...(isCheck ? [shown(selfCheck)] : tabbed()));
@@ -79,7 +79,7 @@ async function greet(): Promise<void> {
       element(
         "p",
         {},
-        `The bench is version ${VERSION}, the add-on ${outcome.answer.version}. Reload the spreadsheet.`,
+        `The sidebar is version ${VERSION}, the add-on ${outcome.answer.version}. Reload the spreadsheet.`,
       ),
     );
     return;

@@ -84,7 +84,7 @@ export const formulaList: SheetModel = {
               {
                 at: 0,
                 role: "remark",
-                text: "The bench adds a row with each sheet it builds; the columns from G on are for it. Hide the sheet if it is in the way.",
+                text: "Gramwright adds a row with each sheet it builds; the columns from G on are for it. Hide the sheet if it is in the way.",
               },
             ],
           },

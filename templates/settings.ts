@@ -5,7 +5,7 @@ import { CAUTIONS, cautionsOf } from "./blocks/name.ts";
 export const settings: SheetModel = {
   name: "settings",
   title: "Shop settings",
-  says: "Units, mixer, scales and kitchen of the shop: what every new formula of the bench begins with.",
+  says: "Units, mixer, scales and kitchen of the shop: what every new formula begins with.",
   widths: [220, 150, 320],
   parts: [],
   defines: { name: SETTINGS_NAME, from: "setting", to: "setting_value" },
@@ -21,7 +21,7 @@ export const settings: SheetModel = {
               {
                 at: 0,
                 role: "remark",
-                text: "Every new formula of the bench begins with these. Type over a value; a blank one is left to each formula.",
+                text: "Every new formula begins with these. Type over a value; a blank one is left to each formula.",
               },
             ],
           },

@@ -23,7 +23,7 @@ export function refuse(says: string, argument?: string, row?: number): never {
 
 /** Refuses what only a broken or an outdated page asks. */
 export const refuseUnread = (what: string): never =>
-  refuse(`${what} could not be read. Close the bench and open it again.`);
+  refuse(`${what} could not be read. Close Gramwright and open it again.`);
 
 export function fault(says: string, argument?: string, row?: number): Fault {
   return { says, ...(argument === undefined ? {} : { argument }), ...(row === undefined ? {} : { row }) };

@@ -137,10 +137,10 @@ export function readQuestion(json: unknown): { name: string; rest: Record<string
   try {
     read = JSON.parse(String(json));
   } catch {
-    return refuseUnread("The question from the bench");
+    return refuseUnread("The question from the sidebar");
   }
   if (!isRecord(read) || typeof read.ask !== "string") {
-    return refuse("The question from the bench has no name. Close the bench and open it again.");
+    return refuse("The question from the sidebar has no name. Close Gramwright and open it again.");
   }
   return { name: read.ask, rest: read };
 }
@@ -206,7 +206,7 @@ export function inputNames(model: SheetModel): Set<string> {
 
 function readValues(raw: unknown, model: SheetModel): Values {
   if (raw === undefined) return {};
-  if (!isRecord(raw)) return refuseUnread("The inputs from the bench");
+  if (!isRecord(raw)) return refuseUnread("The inputs from the sidebar");
   const known = inputNames(model);
   const values = new Map<string, Value | Value[]>();
   for (const [name, value] of Object.entries(raw)) {

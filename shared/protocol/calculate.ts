@@ -49,7 +49,7 @@ export function calculateAsk({ calls }: Readonly<Record<string, unknown>>): Calc
   };
 }
 
-const unclear = (): never => refuseUnread("What the bench wants calculated");
+const unclear = (): never => refuseUnread("What the sidebar wants calculated");
 
 /** So many answers as they arrived at the bench; refuses what are none. */
 export function readCalculated(raw: unknown, many: number): readonly Calculated[] {
@@ -59,5 +59,5 @@ export function readCalculated(raw: unknown, many: number): readonly Calculated[
     return typeof says === "string" || isCell(gives) || isRows(gives);
   };
   if (Array.isArray(answers) && answers.length === many && answers.every(fits)) return answers as Calculated[];
-  return refuse("What the add-on calculated could not be read. Reload the spreadsheet and open the bench again.");
+  return refuse("What the add-on calculated could not be read. Reload the spreadsheet and open Gramwright again.");
 }

@@ -81,7 +81,7 @@ function texts(raw: unknown, most: number, fits: (text: string) => boolean): str
   return raw as string[];
 }
 
-const unclear = (): never => refuseUnread("The bench's look at the workbook");
+const unclear = (): never => refuseUnread("The sidebar's look at the workbook");
 
 /** A snapshot as it arrived at the bench; refuses what is none. */
 export function readSnapshot(raw: unknown): Snapshot {
@@ -120,4 +120,4 @@ function grid(raw: unknown, fits: (cell: unknown) => boolean): unknown[][] {
 }
 
 export const unreadable = (): never =>
-  refuse("What the add-on saw of the workbook could not be read. Reload the spreadsheet and open the bench again.");
+  refuse("What the add-on saw of the workbook could not be read. Reload the spreadsheet and open Gramwright again.");

@@ -15,7 +15,7 @@ const isText = (value: unknown): value is string => typeof value === "string" &&
 export function readAsk({ cups, lines }: Readonly<Record<string, unknown>>): WrittenRecipe {
   const system = CUP_CHOICES.find((one) => one === cups);
   if (system === undefined || !Array.isArray(lines)) {
-    return refuseUnread("The lines from the bench");
+    return refuseUnread("The lines from the sidebar");
   }
   if (lines.length > MOST_LINES) {
     return refuse(`That is ${lines.length} lines; paste one recipe at a time, ${MOST_LINES} lines at most.`);

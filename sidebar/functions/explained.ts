@@ -123,7 +123,7 @@ function inside(help: FunctionHelp): HTMLElement {
     }
     const outcome = await progress.during("Writing the formula …", () =>
       ask("insert", { name: help.name, args: typed }, PATIENCE_MS, (late) => {
-        if ("answer" in late) progress.report(`${inserted(late.answer)} It took longer than the bench waited.`, false);
+        if ("answer" in late) progress.report(`${inserted(late.answer)} It took longer than Gramwright waited.`, false);
       }),
     );
     const says = "answer" in outcome ? inserted(outcome.answer) : told(outcome);

@@ -31,7 +31,7 @@ const MOST_LINES = 40;
 /** Calculates every example in a sheet of its own, in this very file, and says what differs. */
 export const selfCheck: Panel = {
   name: "Check",
-  heading: "Check this add-on",
+  heading: "Test this installation",
   open: () => {
     const status = element("p", { class: "status", role: "status" });
     const report = element("textarea", {

@@ -35,7 +35,7 @@ export function acting<Q extends Question>(act: Act<Q>, look = "build"): Acting 
     if (asked === null) return;
     const outcome = await progress.during(act.busy(), () =>
       ask(act.question, asked, PATIENCE_MS, (late) => {
-        if ("answer" in late) progress.report(`${act.done(late.answer)} It took longer than the bench waited.`, false);
+        if ("answer" in late) progress.report(`${act.done(late.answer)} It took longer than Gramwright waited.`, false);
       }),
     );
     if (!("answer" in outcome)) act.failed?.();

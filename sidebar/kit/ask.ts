@@ -89,7 +89,7 @@ function messageOf(error: unknown): string {
 }
 
 export const ONE_ACCOUNT =
-  "Open the spreadsheet in a window signed in to one account only (a private window will do), then open the bench again.";
+  "Open the spreadsheet in a window signed in to one account only (a private window will do), then open Gramwright again.";
 
 /** Two accounts in one browser show as a refused permission; a script nobody allowed yet shows the same way. */
 const OTHER_ACCOUNT = /permission|authori[sz]|access denied|sign(ed)? in|log ?in/i;
@@ -100,5 +100,5 @@ export function told({ how, message }: Failure): string {
   if (how === "nowhere") return "This page works beside a spreadsheet: open it from the spreadsheet's menu.";
   if (how === "silent") return `The add-on does not answer. ${ONE_ACCOUNT}`;
   if (OTHER_ACCOUNT.test(message)) return `The add-on may not work in this file (${message}). ${ONE_ACCOUNT}`;
-  return `The add-on could not answer (${message}). Try once more; if that does not help, close the bench and open it again.`;
+  return `The add-on could not answer (${message}). Try once more; if that does not help, close Gramwright and open it again.`;
 }

@@ -93,7 +93,7 @@ export function footOf({ form, title: titleNow, now, figures: figuresNow }: Buil
     const outcome = await progress.during(`Building “${title}” …`, () =>
       ask("build", order, PATIENCE_MS, (late) => {
         if ("answer" in late)
-          progress.report(`${built(late.answer, title)} It took longer than the bench waited.`, false);
+          progress.report(`${built(late.answer, title)} It took longer than Gramwright waited.`, false);
       }),
     );
     next.hidden = !("answer" in outcome);
@@ -109,7 +109,7 @@ export function footOf({ form, title: titleNow, now, figures: figuresNow }: Buil
     if (status.textContent !== before) return;
     const says =
       "answer" in outcome
-        ? `There are six formulas or more now: the sheet “${outcome.answer.sheet}” lists them, and the bench keeps it.`
+        ? `There are six formulas or more now: the sheet “${outcome.answer.sheet}” lists them, and Gramwright keeps it.`
         : "The list of all formulas could not be built; it is tried again with the next formula.";
     say(status, `${before} ${says}`);
   }
@@ -119,7 +119,7 @@ export function footOf({ form, title: titleNow, now, figures: figuresNow }: Buil
 function nextSteps(): HTMLElement {
   const to = (name: string, label: string) =>
     element("button", { type: "button", class: "quiet-button", click: () => goToPanel(node, name) }, label);
-  const node = element("div", { hidden: true }, to("Check", "Check it"), to("Hand out", "Make a staff card"));
+  const node = element("div", { hidden: true }, to("Check", "Check it"), to("Staff card", "Make a staff card"));
   return node;
 }
 

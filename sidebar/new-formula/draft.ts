@@ -1,4 +1,4 @@
-// What stands in the Make panel's fields, as typed.
+// What stands in the panel New formula's fields, as typed.
 import type { Quantity, Units } from "./quantity.ts";
 import { inOtherUnits } from "./unit-change.ts";
 

@@ -22,8 +22,8 @@ import { tinSection } from "./tin-section.ts";
 
 /** Builds a formula sheet from a template and what is typed here. */
 export const make: Panel = {
-  name: "Make",
-  heading: "Make a formula sheet",
+  name: "New formula",
+  heading: "New formula",
   open: () => {
     let model = TEMPLATES[0];
     let kept = nothingKept();

@@ -1,4 +1,4 @@
-// The parts of the Make panel that are fields and nothing else.
+// The parts of the panel New formula that are fields and nothing else.
 
 import type { SheetModel } from "../../shared/sheet/model.ts";
 import { MIXINGS } from "../../shared/water/temperature.ts";

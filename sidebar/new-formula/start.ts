@@ -1,4 +1,4 @@
-// What the Make panel begins with for a template.
+// What the panel New formula begins with for a template.
 
 import { shown } from "../../shared/base/show.ts";
 import type { SheetModel, Value, Values } from "../../shared/sheet/model.ts";

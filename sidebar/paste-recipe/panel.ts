@@ -20,7 +20,7 @@ import { figures, sheetSection } from "./sheet.ts";
 const PATIENCE_MS = 30_000;
 
 /** A pasted recipe becomes rows that can be corrected, and then a formula sheet. */
-export const readIn: Panel = { name: "Read in", heading: "Read in a recipe", open };
+export const readIn: Panel = { name: "Paste recipe", heading: "Paste a recipe", open };
 
 function open(): HTMLElement {
   const draft: ReadDraft = {

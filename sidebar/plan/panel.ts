@@ -8,7 +8,7 @@ import { nothingTyped, orderForm } from "./orders.ts";
 
 /** Orders of a day to a day sheet, and the two logs that teach a shop its own figures. */
 export const day: Panel = {
-  name: "Day",
+  name: "Plan",
   heading: "Plan a day",
   open: () => {
     const body = element("div", {});
@@ -27,7 +27,7 @@ export const day: Panel = {
           if (read !== shownFor) body.replaceChildren(...(ready.length === 0 ? [] : orderForm(ready, others, typed)));
           shownFor = read;
           const none =
-            "There is no formula sheet that makes pieces in this workbook yet. Build one under Make, then look again.";
+            "There is no formula sheet that makes pieces in this workbook yet. Build one under New formula, then look again.";
           return ready.length === 0 ? [none, ...others].join(" ") : "";
         },
         silent: "Wait until the sheets are calculated, then look again.",
@@ -84,7 +84,7 @@ const all = (): HTMLElement =>
     element(
       "p",
       {},
-      "Every formula sheet with what it makes now, in one table. With the sixth formula the bench builds it by itself and adds each new one; a copy made by hand comes in when it is built again.",
+      "Every formula sheet with what it makes now, in one table. With the sixth formula Gramwright builds it by itself and adds each new one; a copy made by hand comes in when it is built again.",
     ),
     ...acting(
       {

@@ -10,8 +10,8 @@ import { amountFields, type CardDraft, readCard } from "./amount.ts";
 
 /** Makes a staff card from a formula sheet. */
 export const handOut: Panel = {
-  name: "Hand out",
-  heading: "Hand out a staff card",
+  name: "Staff card",
+  heading: "Staff card",
   open: () => {
     const body = element("div", {});
     let shownFor = "";
@@ -27,7 +27,7 @@ export const handOut: Panel = {
           if (read !== shownFor) body.replaceChildren(...(sheets.length === 0 ? [] : cardForm(sheets, front)));
           shownFor = read;
           return sheets.length === 0
-            ? "There is no formula sheet in this workbook yet. Build one under Make, then look again."
+            ? "There is no formula sheet in this workbook yet. Build one under New formula, then look again."
             : "";
         },
         silent: "Wait until the sheets are calculated, then look again.",

@@ -16,18 +16,18 @@ export function call(name: string, args: ArrayLike<unknown>): unknown {
 export function onOpen(): void {
   SpreadsheetApp.getUi()
     .createAddonMenu()
-    .addItem("Open the bench", "openBench")
-    .addItem("Check this add-on", "checkAddOn")
+    .addItem("Open Gramwright", "openBench")
+    .addItem("Test this installation", "checkAddOn")
     .addToUi();
 }
 
 export function openBench(): void {
-  SpreadsheetApp.getUi().showSidebar(page().setTitle("Gramwright bench"));
+  SpreadsheetApp.getUi().showSidebar(page().setTitle("Gramwright"));
 }
 
 /** The same page; what is put at its end makes it show the check in place of the bench. */
 export function checkAddOn(): void {
-  SpreadsheetApp.getUi().showSidebar(page().setTitle("Check this add-on").append('<i id="check-now" hidden></i>'));
+  SpreadsheetApp.getUi().showSidebar(page().setTitle("Test this installation").append('<i id="check-now" hidden></i>'));
 }
 
 const page = () => HtmlService.createHtmlOutputFromFile("sidebar");

@@ -24,7 +24,7 @@ export function benchAsk(json: unknown): string {
     const { name, rest } = readQuestion(json);
     asked = name;
     const answer = ANSWERS.get(name);
-    if (answer === undefined) return refuse(`The bench can ask ${oneOf([...ANSWERS.keys()])}, not ${quoted(name)}.`);
+    if (answer === undefined) return refuse(`The sidebar can ask ${oneOf([...ANSWERS.keys()])}, not ${quoted(name)}.`);
     return JSON.stringify({ ok: true, answer: answer(rest) });
   } catch (error) {
     return JSON.stringify({ ok: false, ...told(error, asked) });

@@ -111,7 +111,7 @@ export function* readFormulaSheet(name: string, shown = false): Steps<FormulaShe
   const found = seenAs(sheet);
   if (found === null) {
     return refuse(
-      `The sheet ${quoted(sheet.name)} is no formula sheet of the bench: its table of ingredients was not found. Choose another, or build one under Make.`,
+      `The sheet ${quoted(sheet.name)} is no formula sheet of Gramwright: its table of ingredients was not found. Choose another, or build one under New formula.`,
     );
   }
   return checked(found);

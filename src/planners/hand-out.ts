@@ -33,7 +33,7 @@ const MOST_LOOKS = 5;
 
 /** What a cell shows while the file does not know the add-on's functions. */
 const NO_NAME = "#NAME?";
-const UNKNOWN = `${NO_NAME} is a function that this file does not know: open the bench from the file's own menu, then reload.`;
+const UNKNOWN = `${NO_NAME} is a function that this file does not know: open Gramwright from the file's own menu, then reload.`;
 
 /** Why a sheet shows an error instead of its dough. */
 function* troubleOf(name: string): Steps<{ trouble?: string }> {

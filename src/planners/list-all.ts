@@ -23,6 +23,6 @@ function* listOf({ sheets, tabs, names }: FormulaSheets): Steps<Built> {
   const made = plan(formulaList, UNITS, {}, listLinks(found));
   const { sheet } = yield* make(made, formulaList.title, tabs, { behind: true });
   return names.has(LIST_NAME)
-    ? { sheet, note: "The bench keeps this list from now on: delete the older one." }
+    ? { sheet, note: "Gramwright keeps this list from now on: delete the older one." }
     : { sheet };
 }

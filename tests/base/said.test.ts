@@ -77,7 +77,7 @@ describe("a refusal", () => {
     expect(message(() => refuse("is blank", "weights", 3))).toBe("weights row 3 is blank.");
     expect(message(() => refuse("nothing is there", undefined, 3))).toBe("row 3: nothing is there.");
     expect(message(() => refuseUnread("A question"))).toBe(
-      "A question could not be read. Close the bench and open it again.",
+      "A question could not be read. Close Gramwright and open it again.",
     );
     expect(new CellError([fault("is blank", "weights")], "BAKE_SOME").message).toBe("BAKE_SOME: weights is blank.");
     expect(message(() => refuseAll([]))).toBe("not refused");

@@ -212,7 +212,7 @@ describe("nothing is lost", () => {
 
   test.each([
     ["a sheet that is gone", { sheet: "Gone" }, /no sheet "Gone" any more/],
-    ["a sheet that is none of ours", { sheet: "Sheet1" }, /"Sheet1" is no formula sheet of the bench/],
+    ["a sheet that is none of ours", { sheet: "Sheet1" }, /"Sheet1" is no formula sheet of Gramwright/],
     ["an amount below 0", { by: "pieces", amount: -3 }, /no number above 0/],
     ["an unknown kind", { kind: "poster" }, /kind of card is "poster"; it can be "values" or "living"/],
     ["an ingredient that left", { by: "ingredient", ingredient: "Rye" }, /"Rye" is no ingredient/],

@@ -124,7 +124,7 @@ describe("the sheet in front is read", () => {
   });
 
   test.each([
-    ["a sheet that is none of ours", "Sheet1", "", /"Sheet1" is no formula sheet of the bench/],
+    ["a sheet that is none of ours", "Sheet1", "", /"Sheet1" is no formula sheet of Gramwright/],
     ["an unknown style", "", "toast", /style is "toast"; it can be "pan bread"/],
   ])("refuses %s", async (_, front, style, sentence) => {
     const { book } = await buildSheet(HANDOUT);
@@ -204,7 +204,7 @@ describe.skipIf(skipWithoutChromium("checking from the bench in a browser"))("th
 
   test("a sheet that is none of ours is told, and read again once another is in front", async () => {
     await open();
-    await says(/is no formula sheet of the bench/);
+    await says(/is no formula sheet of Gramwright/);
     await looked("empty");
     await buildSheet(HANDOUT, { book });
     await bench.wait(1000);
@@ -214,7 +214,7 @@ describe.skipIf(skipWithoutChromium("checking from the bench in a browser"))("th
     book.answer({ ask: "goto", sheet: "Sheet1", cell: "A1" });
     await bench.wait(1000);
     await bench.page.getByRole("button", { name: "Read the sheet in front" }).click();
-    await says(/is no formula sheet of the bench/);
+    await says(/is no formula sheet of Gramwright/);
     await expect.poll(() => bench.page.getByRole("heading", { name: "Remarks by row" }).count()).toBe(0);
   });
 

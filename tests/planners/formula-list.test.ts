@@ -206,7 +206,7 @@ describe("a list of six hand-outs", () => {
   test("a second list takes its place", () => {
     const { sheet, note } = book.answer({ ask: "list" }) as Record<string, string>;
     expect(sheet).toBe(`${LIST} (2)`);
-    expect(note).toBe("The bench keeps this list from now on: delete the older one.");
+    expect(note).toBe("Gramwright keeps this list from now on: delete the older one.");
     book.deleteSheet(LIST);
     expect(formulasOf(book).length).toBe(5);
     expect(book.trail.filter((name) => name === "getValues")).toEqual(["getValues"]);

@@ -16,7 +16,7 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
   });
   const open = async () => {
     await bench.open();
-    await bench.page.getByRole("button", { name: "Day", exact: true }).click();
+    await bench.page.getByRole("button", { name: "Plan", exact: true }).click();
     await bench.wait(100);
   };
   const make = () => bench.page.getByRole("button", { name: "Make the day sheet" });
@@ -104,7 +104,7 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
 
   test("an empty workbook says what to do, and still builds the logs", async () => {
     await open();
-    await says(/no formula sheet that makes pieces in this workbook yet\. Build one under Make/);
+    await says(/no formula sheet that makes pieces in this workbook yet\. Build one under New formula/);
     await looked("empty");
     await bench.page.getByRole("button", { name: "Build a mix log" }).click();
     await says(/Built “Mix log”, a sheet of its own\./);

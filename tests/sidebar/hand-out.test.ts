@@ -17,7 +17,7 @@ describe.skipIf(skip)("handing out a staff card", () => {
 
   const open = async (way?: Way) => {
     await bench.open(way);
-    await bench.page.getByRole("button", { name: "Hand out", exact: true }).click();
+    await bench.page.getByRole("button", { name: "Staff card", exact: true }).click();
     await bench.wait(100);
   };
   const make = () => bench.page.getByRole("button", { name: "Make the card" });
@@ -33,7 +33,7 @@ describe.skipIf(skip)("handing out a staff card", () => {
 
   test("an empty workbook says what to do, and looks again", async () => {
     await open();
-    await says(/no formula sheet in this workbook yet\. Build one under Make/);
+    await says(/no formula sheet in this workbook yet\. Build one under New formula/);
     await looked("empty");
     await buildSheet(HANDOUT, { book });
     await bench.page.getByRole("button", { name: "Look again" }).click();
@@ -101,9 +101,9 @@ describe.skipIf(skip)("handing out a staff card", () => {
     await expect
       .poll(figures)
       .toBe(
-        `"Hand-out" shows an error in ${first}, ${sentence} #NAME? is a function that this file does not know: open the bench from the file's own menu, then reload.`,
+        `"Hand-out" shows an error in ${first}, ${sentence} #NAME? is a function that this file does not know: open Gramwright from the file's own menu, then reload.`,
       );
-    await bench.page.getByRole("button", { name: "Day", exact: true }).click();
+    await bench.page.getByRole("button", { name: "Plan", exact: true }).click();
     await bench.wait(100);
     await says(/“Hand-out” is left out\. "Hand-out" shows an error in/);
   });

@@ -137,7 +137,7 @@ describe("what was typed when the template changes", () => {
   });
 });
 
-describe.skipIf(skipWithoutChromium("a change of template, in a browser"))("in the Make panel", () => {
+describe.skipIf(skipWithoutChromium("a change of template, in a browser"))("in the panel New formula", () => {
   const bench = benchPages();
 
   test("what was typed is still there, and can be left", async () => {

@@ -114,7 +114,7 @@ describe.skipIf(skipWithoutChromium("the keyboard's way through the bench"))("wi
   );
 
   test("Read in, empty, read and built", async () => {
-    await panel("Read in");
+    await panel("Paste recipe");
     await walk("nothing pasted");
     await bench.wait(900);
     await bench
@@ -133,14 +133,14 @@ describe.skipIf(skipWithoutChromium("the keyboard's way through the bench"))("wi
     await panel("Check");
     await says(/./);
     await walk("nothing to check");
-    await panel("Hand out");
+    await panel("Staff card");
     await says(/no formula sheet/);
     await walk("nothing to hand out");
     await buildSheet(HANDOUT, { book });
     await panel("Check");
     await says(/^Read “Hand-out”/);
     await walk("checked");
-    await panel("Hand out");
+    await panel("Staff card");
     await bench.field("Made for").waitFor();
     await walk("a card");
     await bench.field("Made for").selectOption("ingredient");
@@ -151,7 +151,7 @@ describe.skipIf(skipWithoutChromium("the keyboard's way through the bench"))("wi
 
   test("Day, with orders and the larder's picker", async () => {
     await buildSheet(HANDOUT, { book });
-    await panel("Day");
+    await panel("Plan");
     await bench.field("Hand-out").waitFor();
     await press("Choose its ingredients");
     await bench.field("Find an ingredient").fill("rye");

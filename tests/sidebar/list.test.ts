@@ -29,7 +29,7 @@ describe.skipIf(skip)("the list of all formulas", () => {
     await bench.build().click();
     await says(
       ".panel:visible",
-      /^Built “Quay pan loaf”\..* There are six formulas or more now: the sheet “All formulas” lists them, and the bench keeps it\.$/,
+      /^Built “Quay pan loaf”\..* There are six formulas or more now: the sheet “All formulas” lists them, and Gramwright keeps it\.$/,
     );
     expect(book.sheetNames()).toContain("All formulas");
     expect(front()).toBe("Quay pan loaf");
@@ -40,7 +40,7 @@ describe.skipIf(skip)("the list of all formulas", () => {
   test("is built from the Day panel for as few as there are", async () => {
     await buildSheet(HANDOUT, { book });
     await bench.open();
-    await bench.page.getByRole("button", { name: "Day", exact: true }).click();
+    await bench.page.getByRole("button", { name: "Plan", exact: true }).click();
     await bench.page.getByRole("button", { name: "List all formulas" }).click();
     await says(".panel:visible", /Built “All formulas”\./);
     expect(book.shownTexts("All formulas", "A7:D7")).toEqual([["Hand-out", "28,470.0", "g", "73"]]);

@@ -41,7 +41,7 @@ describe.skipIf(skip)("the Read in panel", () => {
   const buildButton = () => bench.page.getByRole("button", { name: "Build the sheet" });
   const start = async (way: Way = "answers") => {
     await bench.open(way);
-    await bench.page.getByRole("button", { name: "Read in", exact: true }).click();
+    await bench.page.getByRole("button", { name: "Paste recipe", exact: true }).click();
   };
   const readIt = async (text = RECIPE) => {
     await paste(text);

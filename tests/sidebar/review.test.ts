@@ -70,7 +70,7 @@ describe("what is unusual is said while it is typed", () => {
   });
 });
 
-describe.skipIf(skipWithoutChromium("what is unusual, in a browser"))("in the Make panel", () => {
+describe.skipIf(skipWithoutChromium("what is unusual, in a browser"))("in the panel New formula", () => {
   const bench = benchPages();
 
   test("it stands below the formula and is pointed to from the figures", async () => {

@@ -7,7 +7,7 @@ import { skipWithoutChromium } from "./browser.ts";
 
 const PICTURES = process.env.PICTURES;
 
-describe.skipIf(skipWithoutChromium("the check in the page"))("Check this add-on", () => {
+describe.skipIf(skipWithoutChromium("the check in the page"))("Test this installation", () => {
   let local: LocalPage;
   beforeAll(async () => {
     local = await openLocalPage({ keeper: await emptyKept() });
@@ -36,8 +36,8 @@ describe.skipIf(skipWithoutChromium("the check in the page"))("Check this add-on
     const bench = page.frameLocator("#bench-frame");
     const tabs = () => page.locator(".o-sheet-name").allTextContents();
     const before = await tabs();
-    await page.getByRole("button", { name: "Check this add-on" }).click();
-    await bench.getByRole("heading", { name: "Check this add-on" }).waitFor();
+    await page.getByRole("button", { name: "Test this installation" }).click();
+    await bench.getByRole("heading", { name: "Test this installation" }).waitFor();
     await bench.getByRole("button", { name: "Run the check" }).click();
     await bench.getByText(`All ${checkExamples().length} examples agree.`).waitFor();
     const report = bench.getByLabel("The report, to copy");
@@ -52,7 +52,7 @@ describe.skipIf(skipWithoutChromium("the check in the page"))("Check this add-on
 
   test("the menu's other entry shows the bench again", async () => {
     const { page } = local;
-    await page.getByRole("button", { name: "Open the bench" }).click();
+    await page.getByRole("button", { name: "Open Gramwright" }).click();
     const bench = page.frameLocator("#bench-frame");
     await bench.getByRole("button", { name: "Build the sheet" }).waitFor();
     expect(await bench.getByRole("button", { name: "Run the check" }).count()).toBe(0);

@@ -12,7 +12,7 @@ import { listOf, sampleOf, templateOf } from "./samples.ts";
 
 // Building eight sheets takes its time on a busy computer.
 
-describe.each(TEMPLATES.map((model) => [model.name, model] as const))("%s in the Make panel", (name, model) => {
+describe.each(TEMPLATES.map((model) => [model.name, model] as const))("%s in the panel New formula", (name, model) => {
   test("what is typed for its sample is its sample, every input of it", () => {
     const { order, troubles } = assess(sampleOf(model), model);
     expect(troubles).toEqual([]);

@@ -71,7 +71,7 @@ describe.skipIf(skipWithoutChromium("the trial from recipe to staff card in a br
       .toMatch(sentence);
 
   test("a recipe that says how many it makes, with one thing to ask", async () => {
-    await click("Read in");
+    await click("Paste recipe");
     await paste(BUNS);
     await click("Read it");
     await says(/1 question is open below\./);
@@ -99,7 +99,7 @@ describe.skipIf(skipWithoutChromium("the trial from recipe to staff card in a br
   });
 
   test("a bare list: what a piece weighs is asked for", async () => {
-    await click("Read in");
+    await click("Paste recipe");
     await paste(PLAIN);
     await click("Read it");
     await says(/No question is open\./);
@@ -123,16 +123,16 @@ describe.skipIf(skipWithoutChromium("the trial from recipe to staff card in a br
   });
 
   test("the sheets that a panel lists are those that are there when it is looked at again", async () => {
-    await click("Hand out");
+    await click("Staff card");
     await says(/There is no formula sheet in this workbook yet/);
-    await click("Read in");
+    await click("Paste recipe");
     await paste(PLAIN);
     await click("Read it");
     await says(/No question is open\./);
     await type("Name of the formula", "Quay rolls");
     await click("Build the sheet");
     await says(/Built “Quay rolls”/);
-    await click("Hand out");
+    await click("Staff card");
     await bench.field("Made for").filter({ visible: true }).waitFor();
     expect(await bench.field("Formula sheet").inputValue()).toBe("Quay rolls");
     await choose("Made for", "pieces");

@@ -113,7 +113,7 @@ describe("the shop's settings", () => {
   });
 });
 
-describe.skipIf(skipWithoutChromium("the shop's settings in a browser"))("the Make panel", () => {
+describe.skipIf(skipWithoutChromium("the shop's settings in a browser"))("the panel New formula", () => {
   let book: WorkbookHost;
   const bench = benchPages((json) => JSON.stringify(book.ask(JSON.parse(json))));
   beforeEach(async () => {
@@ -162,7 +162,7 @@ describe.skipIf(skipWithoutChromium("the shop's settings in a browser"))("the Ma
     await bench.field("Name of the formula").fill("Half typed");
     keep(book, sampleDraft());
     await bench.page.getByRole("button", { name: "Check", exact: true }).click();
-    await bench.page.getByRole("button", { name: "Make", exact: true }).click();
+    await bench.page.getByRole("button", { name: "New formula", exact: true }).click();
     await settled();
     expect(await bench.field("Name of the formula").inputValue()).toBe("Half typed");
     await bench.page.getByRole("button", { name: "Begin anew with the shop's settings" }).click();

@@ -68,7 +68,7 @@ describe("a look", () => {
     [{ cells: ["gramwright_larder!A1"] }],
   ])("is refused where it is none: %j", async (asked) => {
     const { ok, message } = send(await workbook(), { ...asked, ask: "look" });
-    expect(ok ? "" : message).toMatch(/^The bench's look at the workbook could not be read\./);
+    expect(ok ? "" : message).toMatch(/^The sidebar's look at the workbook could not be read\./);
   });
 });
 

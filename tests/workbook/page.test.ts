@@ -30,7 +30,7 @@ describe.skipIf(skipWithoutChromium("the page"))("the page", () => {
   test("opens with the demo built and the bench beside it", async () => {
     expect(await status()).toBe("Built: Rye.");
     expect(await page.locator("#bench-title").textContent()).toBe("Test bench");
-    expect(await page.locator("#menu button").allTextContents()).toEqual(["Open the bench", "Stumble"]);
+    expect(await page.locator("#menu button").allTextContents()).toEqual(["Open Gramwright", "Stumble"]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(1280);
   });
 
@@ -72,9 +72,9 @@ describe.skipIf(skipWithoutChromium("the page"))("the page", () => {
   test("a failing menu item says why, and the bench closes and opens", async () => {
     await page.getByRole("button", { name: "Stumble" }).click();
     expect(await status()).toBe("the oven is cold");
-    await page.getByRole("button", { name: "Close the bench" }).click();
+    await page.getByRole("button", { name: "Close Gramwright" }).click();
     expect(await page.locator("#bench").isVisible()).toBe(false);
-    await page.getByRole("button", { name: "Open the bench" }).click();
+    await page.getByRole("button", { name: "Open Gramwright" }).click();
     await page.frameLocator("#bench-frame").locator("#go").waitFor();
   });
 
@@ -94,12 +94,12 @@ describe.skipIf(skipWithoutChromium("the page"))("the page", () => {
       await page.keyboard.press("F6");
       seen.push(await where());
     }
-    expect(seen).toEqual(["sheet", "bench", "Open the bench", "sheet"]);
+    expect(seen).toEqual(["sheet", "bench", "Open Gramwright", "sheet"]);
     await page.keyboard.type("5%");
     await page.keyboard.press("Enter");
     await goTo("B2");
     await page.keyboard.press("Shift+F6");
-    expect(await where()).toBe("Open the bench");
+    expect(await where()).toBe("Open Gramwright");
   });
 
   test("the script has no timers and no network of the browser", async () => {

@@ -7,7 +7,7 @@ import { PROBES } from "./support.ts";
 
 export const CODE = `${PROBES}
 var SEEN = ${JSON.stringify(demoSheetsSeen())};
-function onOpen(e) { SpreadsheetApp.getUi().createAddonMenu().addItem("Open the bench", "openBench").addItem("Stumble", "stumble").addToUi(); }
+function onOpen(e) { SpreadsheetApp.getUi().createAddonMenu().addItem("Open Gramwright", "openBench").addItem("Stumble", "stumble").addToUi(); }
 function openBench() { SpreadsheetApp.getUi().showSidebar(HtmlService.createHtmlOutputFromFile("sidebar").setTitle("Test bench")); }
 function stumble() { throw new Error("the oven is cold"); }
 function benchAsk(json) {

@@ -120,9 +120,9 @@ function openBench(session: Session, script: Script): void {
 }
 
 function showBench({ shown: { sidebar } }: Session): void {
-  byId("bench-title").textContent = sidebar?.title || "Bench";
+  byId("bench-title").textContent = sidebar?.title || "Gramwright";
   const frame = byId<HTMLIFrameElement>("bench-frame");
-  frame.title = sidebar?.title || "Bench";
+  frame.title = sidebar?.title || "Gramwright";
   const added = sidebar?.added ?? "";
   // Google opens a sidebar anew each time; here what was typed in it stays, unless another page is asked for.
   if (byId("bench").hidden || frame.dataset.added !== added) frame.src = `/bench/${sidebar?.file ?? "sidebar"}.html`;
