@@ -31,7 +31,7 @@ const learned = (name: string, head: string, left: string, of: string) =>
 /** What was mixed, divided, baked and sold, and each product's losses from it. */
 export const bakeOffLog: SheetModel = {
   name: "bake-off-log",
-  title: "Bake-off log",
+  title: "Bake log",
   says: "Mixed, divided, baked and sold, one bake a row: each product's bake loss and handling loss, and what to mix.",
   widths: [92, 166, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84],
   parts: [],
@@ -41,7 +41,7 @@ export const bakeOffLog: SheetModel = {
         block: "name",
         left: 0,
         lines: [
-          { cells: [{ at: 0, role: "title", name: "title", text: "Bake-off log" }] },
+          { cells: [{ at: 0, role: "title", name: "title", text: "Bake log" }] },
           { cells: [{ at: 0, role: "remark", name: "shop", text: "" }] },
           {
             cells: [
@@ -121,7 +121,7 @@ export const bakeOffLog: SheetModel = {
     [cautionsOf(CAUTIONS.guides)],
   ],
   sample: {
-    title: "Bake-off log",
+    title: "Bake log",
     shop: "Tern Quay Bakehouse",
     product: ["Quay pan loaf", "Ferry bun"],
     product_sold_at: [700, 60],

@@ -11,13 +11,13 @@ import { notesBlock, waterBlock } from "./blocks/water.ts";
 /** Flat rounds: sizes by their diameter, the weight from the area. */
 export const flatRound: SheetModel = {
   name: "flat-round",
-  title: "Flat round",
+  title: "Pizza and flatbread",
   says: "Flat rounds by diameter: one weight per area for every size.",
   group: "Bread",
   widths: [166, 84, 84, 84, 84, 84, 84, 84, 166],
   parts: ["water", "steps", "chart"],
   bands: [
-    [nameBlockOf("Flat round")],
+    [nameBlockOf("Pizza and flatbread")],
     [makeBlockOf({ what: "dough", by: ["pieces"] }), roundsTable],
     [thicknessBlock, waterBlock],
     [notesBlock],

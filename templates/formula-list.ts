@@ -58,7 +58,7 @@ const ROWS = 300;
 /** One row for each formula sheet, so that sheets over all of them read one sheet instead of each. */
 export const formulaList: SheetModel = {
   name: "formulas",
-  title: "All formulas",
+  title: "Formula list",
   says: "Every formula sheet of the workbook in one table, with what it makes now.",
   widths: [230, 92, 48, 84, 84, 110, 92, ...Array<number>(LIST_COLUMNS.length - 7).fill(70)],
   parts: [],
@@ -69,7 +69,7 @@ export const formulaList: SheetModel = {
         block: "name",
         left: 0,
         lines: [
-          { cells: [{ at: 0, role: "title", name: "title", text: "All formulas" }] },
+          { cells: [{ at: 0, role: "title", name: "title", text: "Formula list" }] },
           {
             cells: [
               {
@@ -93,6 +93,6 @@ export const formulaList: SheetModel = {
     ],
     [{ table: "list", left: 0, rows: ROWS, list: true, columns: LIST_COLUMNS }],
   ],
-  sample: { title: "All formulas" },
-  expects: { title: "All formulas" },
+  sample: { title: "Formula list" },
+  expects: { title: "Formula list" },
 };

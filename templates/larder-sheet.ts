@@ -16,7 +16,7 @@ const top: Block = {
   block: "name",
   left: 0,
   lines: [
-    { cells: [{ at: 0, role: "title", name: "title", text: "Larder" }] },
+    { cells: [{ at: 0, role: "title", name: "title", text: "Ingredients" }] },
     { cells: [{ at: 0, role: "remark", name: "shop", text: "" }] },
     { cells: [{ at: 0, role: "label", name: "known_as", text: "" }] },
     note(
@@ -177,7 +177,7 @@ const SPARE = 15;
 /** The shop's own ingredients: prices, packs, label names and allergens, which every other sheet reads. */
 export const larderSheet: SheetModel = {
   name: "larder",
-  title: "Larder",
+  title: "Ingredients",
   says: "What you buy: prices and packs, label names and allergens. Every formula sheet built afterwards shows cost and label.",
   widths: [
     150,
@@ -201,7 +201,7 @@ export const larderSheet: SheetModel = {
     ],
   ],
   sample: {
-    title: "Larder",
+    title: "Ingredients",
     shop: "Tern Quay Bakehouse",
     ...columnsOf(`Strong white flour|21.25|25 kg|||wheat flour||wheat
 Plain flour|18.5|25 kg|||wheat flour||wheat

@@ -11,7 +11,7 @@ import { computedLine, headingLine, inputLine } from "./blocks/line.ts";
 /** A column of the larder, wherever it stands there. */
 const larder = (head: string) => `INDEX(gramwright_larder;0;MATCH("${head}";INDEX(gramwright_larder;1;0);0))`;
 const ofTried = (head: string) =>
-  `=IF(LEN(@tried)=0;"";IFERROR(INDEX(${larder(head)};MATCH(@tried;${larder("ingredient")};0);1);"not in the larder"))`;
+  `=IF(LEN(@tried)=0;"";IFERROR(INDEX(${larder(head)};MATCH(@tried;${larder("ingredient")};0);1);"not in Ingredients"))`;
 
 const top: Block = {
   block: "name",
@@ -25,7 +25,7 @@ const top: Block = {
         {
           at: 0,
           role: "remark",
-          text: "No formula sheet shows a cost yet. Build a larder, then formula sheets, then this sheet again.",
+          text: "No formula sheet shows a cost yet. Build an ingredient sheet, then formula sheets, then this sheet again.",
         },
       ],
     },
@@ -48,7 +48,7 @@ const trial: Block = {
   when: "products",
   lines: [
     headingLine("One ingredient at another price", 10),
-    inputLine("Ingredient, as in the larder", "tried", "text"),
+    inputLine("Ingredient, as in Ingredients", "tried", "text"),
     computedLine("Its pack", "tried_pack", "text", ofTried("pack")),
     computedLine("Price of a pack now", "tried_now", "money", ofTried("price")),
     inputLine("and if it were", "tried_price", "money"),

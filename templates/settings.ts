@@ -4,7 +4,7 @@ import { CAUTIONS, cautionsOf } from "./blocks/name.ts";
 /** How one shop weighs, mixes and bakes: what every new formula begins with, to be read and changed in its cells. */
 export const settings: SheetModel = {
   name: "settings",
-  title: "Shop settings",
+  title: "Bakery settings",
   says: "Units, mixer, scales and kitchen of the shop: what every new formula begins with.",
   widths: [220, 150, 320],
   parts: [],
@@ -15,7 +15,7 @@ export const settings: SheetModel = {
         block: "name",
         left: 0,
         lines: [
-          { cells: [{ at: 0, role: "title", name: "title", text: "Shop settings" }] },
+          { cells: [{ at: 0, role: "title", name: "title", text: "Bakery settings" }] },
           {
             cells: [
               {
@@ -43,7 +43,7 @@ export const settings: SheetModel = {
     [cautionsOf(CAUTIONS.raw)],
   ],
   sample: {
-    title: "Shop settings",
+    title: "Bakery settings",
     setting: ["Weights in", "Temperatures in", "Lengths in", "Shop", "Mixer takes at most", "Flour is at"],
     setting_value: ["grams", "°C", "cm", "Tern Quay Bakehouse", "20 kg", "21 °C"],
   },

@@ -12,13 +12,13 @@ import { notesBlock, waterBlock } from "./blocks/water.ts";
 /** A bun with eggs, milk and butter; the water row can be left to what those bring. */
 export const softBun: SheetModel = {
   name: "soft-bun",
-  title: "Soft bun",
+  title: "Buns and rolls",
   says: "A bun with eggs, milk and butter: plain water from the effective hydration wanted.",
   group: "Buns and layered dough",
   widths: [166, 84, 84, 84, 84, 84, 84, 84, 166],
   parts: ["water", "steps", "chart"],
   bands: [
-    [nameBlockOf("Soft bun")],
+    [nameBlockOf("Buns and rolls")],
     [makeBlockOf({ what: "dough", by: ["pieces"] }), sizesTable],
     [liquidBlock, waterBlock],
     [notesBlock],

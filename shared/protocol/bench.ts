@@ -61,7 +61,7 @@ export type ServerQuestions = {
   read: { readonly ask: WrittenRecipe; readonly answer: ReadRecipe };
   /** One formula into the cell with the cursor. */
   insert: { readonly ask: InsertAsk; readonly answer: InsertAnswer };
-  /** The ingredients that a larder can start with. */
+  /** The ingredients that it can start with. */
   ingredients: {
     readonly ask: Record<string, never>;
     readonly answer: { readonly ingredients: readonly StartIngredient[] };

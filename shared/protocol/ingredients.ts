@@ -11,5 +11,5 @@ export function readIngredients(raw: unknown): readonly StartIngredient[] {
     return [name, kind, usual].every((text) => typeof text === "string") && Array.isArray(also);
   };
   if (Array.isArray(ingredients) && ingredients.every(fits)) return ingredients as StartIngredient[];
-  return refuse("The ingredients that a larder can start with could not be read. Reload the spreadsheet.");
+  return refuse("The ingredients that it can start with could not be read. Reload the spreadsheet.");
 }

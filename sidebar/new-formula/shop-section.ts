@@ -41,7 +41,7 @@ function nodesFor({ draft }: Bench, { shop, begun, begin, kept }: KnownShop): No
       asked: () => ({
         template: "settings",
         options: { ...draft.units, parts: [] },
-        values: { title: "Shop settings", ...settingsOf(draft) },
+        values: { title: "Bakery settings", ...settingsOf(draft) },
       }),
       busy: () => "Building the sheet of settings …",
       done: ({ sheet, note = "" }) => {

@@ -19,7 +19,7 @@ export function pickedLarder(): Node[] {
         picker.hidden = false;
         return "";
       },
-      silent: "Try once more, or build a larder of all and delete the rows that you do not need.",
+      silent: "Try once more, or build one of all and delete the rows that you do not need.",
     },
     "quiet-button",
   );

@@ -56,13 +56,13 @@ const LOGS: readonly Beside[] = [
     label: "Build a mix log",
     says: "Mixes and their temperatures: your mixer’s own friction factor.",
   },
-  { template: "bake-off-log", label: "Build a bake-off log", says: "Scaled, baked, sold: each product’s own losses." },
+  { template: "bake-off-log", label: "Build a bake log", says: "Scaled, baked, sold: each product’s own losses." },
 ];
 
 const MONEY: readonly Beside[] = [
   {
     template: "larder",
-    label: "Build a larder",
+    label: "Build an ingredient sheet",
     says: "What you buy, with packs, prices, label names and allergens. Formula sheets built afterwards show cost and label.",
     or: pickedLarder,
   },
@@ -76,11 +76,11 @@ const MONEY: readonly Beside[] = [
 
 const logs = (): HTMLElement => sheetsBeside("Logs", "They are built in grams and °C, and filled in by hand.", LOGS);
 const money = (): HTMLElement =>
-  sheetsBeside("Larder and prices", "The larder first, then the formula sheets, then the prices.", MONEY);
+  sheetsBeside("Ingredients and prices", "The ingredient sheet first, then the formula sheets, then the prices.", MONEY);
 
 const all = (): HTMLElement =>
   section(
-    "All formulas",
+    "Formula list",
     element(
       "p",
       {},

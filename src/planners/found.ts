@@ -87,8 +87,8 @@ function* larderPlan(
 ): Steps<Prepared> {
   const start = startingLarder(values, yield* ingredients());
   const note = isSecond
-    ? `This workbook has a larder already, and formulas go on reading that one (${LARDER_NAME}).`
-    : `Every formula of this workbook reads this larder; its name is ${LARDER_NAME}.`;
+    ? `This workbook has an ingredient sheet already, and formulas go on reading that one (${LARDER_NAME}).`
+    : `Every formula of this workbook reads this sheet; its name is ${LARDER_NAME}.`;
   const made = plan(model, options, { ...start, known_as: note });
   return isSecond ? { made: { ...made, defines: [] }, note } : { made };
 }
@@ -107,7 +107,7 @@ export function pricePlan({ model, options, values }: Ordered, { sheets: all, na
     without === 0
       ? {}
       : {
-          note: `Not in it, because they show no cost: ${named(all, costed)}. Build them again now that there is a larder.`,
+          note: `Not in it, because they show no cost: ${named(all, costed)}. Build them again now that there is an ingredient sheet.`,
         };
   if (costed.length === 0) return { made: plan(model, { ...options, parts: [] }, values), ...note };
   const stacks = costed.map((sheet) => stackOf(sheet));

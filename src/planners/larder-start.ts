@@ -14,12 +14,12 @@ const MOST_INGREDIENTS = 500;
 export function startingLarder(typed: Values, start: readonly StartIngredient[]): Values {
   const picked = typed.ingredient;
   if (picked !== undefined && !Array.isArray(picked)) {
-    refuse("The ingredients of a larder are a list of names. Close Gramwright, open it again and pick them anew.");
+    refuse("The ingredients of an ingredient sheet are a list of names. Close Gramwright, open it again and pick them anew.");
   }
   const names = Array.isArray(picked) ? (picked as readonly Value[]) : start.map(({ name }) => name);
   if (names.length > MOST_INGREDIENTS) {
     refuse(
-      `A larder starts with up to ${MOST_INGREDIENTS} ingredients; build it with those and paste the others into it.`,
+      `An ingredient sheet starts with up to ${MOST_INGREDIENTS} ingredients; build it with those and paste the others into it.`,
     );
   }
   const seen = new Set<string>();

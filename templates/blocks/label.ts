@@ -214,6 +214,6 @@ function pieceWeight({ sold, each, needs }: CostedCells): Formula {
 
 /** Where label and nutrition are read. */
 export const labelCautions: readonly Line[] = [
-  "List, allergens and nutrition are estimates from your larder and typical figures: check them against your suppliers' specifications before anything is printed. In the US carbohydrate counts the fibre in.",
+  "List, allergens and nutrition are estimates from your ingredient sheet and typical figures: check them against your suppliers' specifications before anything is printed. In the US carbohydrate counts the fibre in.",
   "An allergen list is only as good as the specifications behind it, and cross-contact is not computed. What a label must say is settled by local law and those licensed to advise on it.",
 ].map((text) => ({ when: "label", cells: [{ at: 0, role: "caution", text }] }));

@@ -5,7 +5,7 @@ const TYPED = "SUMIF(@stock_name;@need_name;@stock_pack)";
 const noPack = `IF(${TYPED}>0;${TYPED};"")`;
 /** What is usable of a pack: packs of the trial cost 1000, so that a unit of weight costs 1000 over the pack, a figure to read. */
 const larderPack = `IF(${TYPED}>0;${TYPED};IF(ISERROR(@pack_cost);"";IF(LEN(@pack_cost)=0;"";IF(@pack_cost=0;"";1000/@pack_cost))))`;
-const unreadable = 'IF(ISERROR(@pack_cost);"see the larder";IF(LEFT(@pack_note;4)="pack";"see the larder";""))';
+const unreadable = 'IF(ISERROR(@pack_cost);"see Ingredients";IF(LEFT(@pack_note;4)="pack";"see Ingredients";""))';
 
 const perNeed = (formula: string) => `=ARRAYFORMULA(IF(LEN(@need_name)=0;"";${formula}))`;
 const packs = (without: string) =>

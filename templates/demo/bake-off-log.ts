@@ -7,7 +7,7 @@ export const bakeOffLogAsked = (today: number): Asked => ({
   template: "bake-off-log",
   options: { weight: "g", temperature: "C", length: "cm", parts: [] },
   values: {
-    title: "Bake-off log",
+    title: "Bake log",
     shop: "Tern Quay Bakehouse",
     product: ["Quay pan loaf", "Harbour levain loaf", "Ferry bun", "Quay hearth loaf", "Lantern rye tin"],
     product_sold_at: [700, 900, 70, 800, 750],

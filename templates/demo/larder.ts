@@ -6,7 +6,7 @@ export const larderAsked: Asked = {
   template: "larder",
   options: { weight: "g", temperature: "C", length: "cm", parts: ["composition"] },
   values: {
-    title: "Larder",
+    title: "Ingredients",
     shop: "Tern Quay Bakehouse",
     ingredient: [
       "Strong white flour",

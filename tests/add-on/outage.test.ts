@@ -13,7 +13,7 @@ const OPTIONS = {
   length: "cm",
   parts: [],
 } as const;
-const LIST = "All formulas";
+const LIST = "Formula list";
 const ROW = /It has no row in the formula list/;
 
 /** A shop with ingredients, formulas and, where wanted, the list of them. */

@@ -8,7 +8,7 @@ import { LISTED } from "../../templates/formula-list.ts";
 import { METRIC_UNITS } from "../kit/units.ts";
 import { HANDOUT, workbook } from "../templates/sheet-support.ts";
 
-const LIST = "All formulas";
+const LIST = "Formula list";
 const OPTIONS = { ...METRIC_UNITS, parts: ["tin", "water"] } as const;
 const LARDER = {
   ask: "build",

@@ -4,7 +4,7 @@ import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { METRIC_UNITS } from "../kit/units.ts";
 import { HANDOUT, workbook } from "../templates/sheet-support.ts";
 
-const LIST = "All formulas";
+const LIST = "Formula list";
 const rowsOf = (book: WorkbookHost) => book.shownTexts(LIST, "A7:F20").filter((row) => row[0] !== "");
 
 describe("where a call of the service fails", () => {

@@ -5,7 +5,7 @@ import { TEMPLATES } from "../../templates/index.ts";
 import { METRIC_UNITS } from "../kit/units.ts";
 import { HANDOUT, workbook } from "../templates/sheet-support.ts";
 
-const LIST = "All formulas";
+const LIST = "Formula list";
 const LARDER = {
   ask: "build",
   template: "larder",

@@ -108,15 +108,15 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
     await looked("empty");
     await bench.page.getByRole("button", { name: "Build a mix log" }).click();
     await says(/Built “Mix log”, a sheet of its own\./);
-    await bench.page.getByRole("button", { name: "Build a bake-off log" }).click();
-    await says(/Built “Bake-off log”, a sheet of its own\./);
+    await bench.page.getByRole("button", { name: "Build a bake log" }).click();
+    await says(/Built “Bake log”, a sheet of its own\./);
   });
 
   test("a larder, then a formula sheet with its cost, then the prices of all", async () => {
     await open();
     await says(/no formula sheet that makes pieces/);
-    await bench.page.getByRole("button", { name: "Build a larder" }).click();
-    await says(/Built “Larder”, a sheet of its own\./);
+    await bench.page.getByRole("button", { name: "Build an ingredient sheet" }).click();
+    await says(/Built “Ingredients”, a sheet of its own\./);
     await buildSheet(HANDOUT, { book, options: { ...METRIC_UNITS, parts: [] } });
     expect(book.shownTexts("Hand-out", book.usedRange("Hand-out")).flat()).toContain("Cost and price");
     await bench.page.getByRole("button", { name: "Build a price sheet" }).click();
@@ -171,7 +171,7 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
     await search.fill("flour");
     await looked("picking");
     await build.dblclick();
-    await says(/Built “Larder”, a sheet of its own\./);
+    await says(/Built “Ingredients”, a sheet of its own\./);
     const { names, kinds } = larderOf(book);
     expect(names).toEqual(["medium rye flour", "unsalted butter"]);
     expect(kinds).toEqual(["fat", "flour"]);
@@ -205,7 +205,7 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
 
 /** The larder's rows as every formula reads them. */
 function larderOf(book: WorkbookHost) {
-  const rows = book.values("Larder", book.usedRange("Larder"));
+  const rows = book.values("Ingredients", book.usedRange("Ingredients"));
   const head = rows.findIndex((row) => row[0] === "Ingredient");
   const filled = rows.slice(head + 1).filter((row) => row[0] !== "");
   return { names: filled.map((row) => row[0]).sort(), kinds: filled.map((row) => row[1]).sort() };

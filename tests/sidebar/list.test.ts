@@ -29,11 +29,11 @@ describe.skipIf(skip)("the list of all formulas", () => {
     await bench.build().click();
     await says(
       ".panel:visible",
-      /^Built “Quay pan loaf”\..* There are six formulas or more now: the sheet “All formulas” lists them, and Gramwright keeps it\.$/,
+      /^Built “Quay pan loaf”\..* There are six formulas or more now: the sheet “Formula list” lists them, and Gramwright keeps it\.$/,
     );
-    expect(book.sheetNames()).toContain("All formulas");
+    expect(book.sheetNames()).toContain("Formula list");
     expect(front()).toBe("Quay pan loaf");
-    const listed = book.shownTexts("All formulas", "A7:A12").flat();
+    const listed = book.shownTexts("Formula list", "A7:A12").flat();
     expect(listed).toEqual(["Loaf 1", "Loaf 2", "Loaf 3", "Loaf 4", "Loaf 5", "Quay pan loaf"]);
   });
 
@@ -42,8 +42,8 @@ describe.skipIf(skip)("the list of all formulas", () => {
     await bench.open();
     await bench.page.getByRole("button", { name: "Plan", exact: true }).click();
     await bench.page.getByRole("button", { name: "List all formulas" }).click();
-    await says(".panel:visible", /Built “All formulas”\./);
-    expect(book.shownTexts("All formulas", "A7:D7")).toEqual([["Hand-out", "28,470.0", "g", "73"]]);
+    await says(".panel:visible", /Built “Formula list”\./);
+    expect(book.shownTexts("Formula list", "A7:D7")).toEqual([["Hand-out", "28,470.0", "g", "73"]]);
     expect(front()).toBe("Hand-out");
   });
 });

@@ -141,7 +141,7 @@ describe("orders on a day sheet", () => {
       template: "larder",
       options: { ...METRIC_UNITS, parts: [] },
       values: {
-        title: "Larder",
+        title: "Ingredients",
         ingredient: ["Flour", "Salt", "Yeast", "Water", "Apple"],
         price: [20, null, 4, null, 18],
         pack: ["25 kg", "10 x 1 kg", "a box", null, "12 kg"],
@@ -165,7 +165,7 @@ describe("orders on a day sheet", () => {
     // 12 kg of which 9 can be used: 12 kg of apple are two boxes.
     close(row("Apple")[0], 9000);
     expect(row("Apple")[1]).toBe(2);
-    expect(row("Yeast")).toEqual(["", "see the larder"]);
+    expect(row("Yeast")).toEqual(["", "see Ingredients"]);
     expect(row("Water")).toEqual(["", ""]);
     book.type(sheet, place("a pack has (g)", "In stock", "Flour"), "16000");
     expect(row("Flour")[1]).toBe(2);

@@ -78,7 +78,7 @@ function dayNeeds(orders = ordered): Map<string, number> {
 
 /** Price of a gram by the larder's typed cells; all its packs are in kilograms. */
 function prices(): Map<string, number> {
-  const rows = below("Larder", "Ingredient", 4);
+  const rows = below("Ingredients", "Ingredient", 4);
   return new Map(
     rows.map(([name, , price, pack]) => {
       const kilograms = /^([\d.]+) kg$/.exec(String(pack))?.[1];
@@ -90,7 +90,7 @@ function prices(): Map<string, number> {
 describe("the demo shop", () => {
   test("is a whole shop, with no error in any cell of any sheet", () => {
     expect(new Set(sheets).size).toBe(DEMO.length);
-    expect(sheets).toEqual(expect.arrayContaining([DEMO_FRONT, "Larder", "Mix log", "Bake-off log", "Prices", DAY]));
+    expect(sheets).toEqual(expect.arrayContaining([DEMO_FRONT, "Ingredients", "Mix log", "Bake log", "Prices", DAY]));
     expect(ordered.length).toBe(5);
     let filled = 0;
     for (const sheet of sheets) {
@@ -196,9 +196,9 @@ describe("the demo shop", () => {
   });
 
   test("a month of bakes teaches every product's losses", () => {
-    const rows = below("Bake-off log", "Date", 8);
+    const rows = below("Bake log", "Date", 8);
     expect(rows.length).toBeGreaterThanOrEqual(28);
-    const learned = below("Bake-off log", "Product", 4);
+    const learned = below("Bake log", "Product", 4);
     expect(learned.map(([name]) => name).sort()).toEqual(ordered.map(({ sheet }) => sheet).sort());
     for (const [name, handling, bake, unsold] of learned) {
       const total = (column: number) => sum(rows.filter((row) => row[1] === name).map((row) => Number(row[column])));
@@ -240,7 +240,7 @@ describe("the demo shop", () => {
     // The list of all formulas has got a row for each new one below those it had.
     const after = look().map(({ sheet, shown }) => ({
       sheet,
-      shown: sheet === "All formulas" ? shown.slice(0, before.find((one) => one.sheet === sheet)?.shown.length) : shown,
+      shown: sheet === "Formula list" ? shown.slice(0, before.find((one) => one.sheet === sheet)?.shown.length) : shown,
     }));
     expect(after).toEqual(before);
   });

@@ -10,7 +10,7 @@ const build = (book: WorkbookHost, ingredient: unknown) =>
 
 /** Ingredient and kind of each filled row of the sheet. */
 function rowsOf(book: WorkbookHost) {
-  const all = book.values("Larder", book.usedRange("Larder"));
+  const all = book.values("Ingredients", book.usedRange("Ingredients"));
   const head = all.findIndex((row) => row[0] === "Ingredient");
   return all
     .slice(head + 1)
@@ -45,7 +45,7 @@ test("names that nobody knows are kept as text, one that comes twice stands once
   ]);
   expect(
     book
-      .formulas("Larder", "A1:A30")
+      .formulas("Ingredients", "A1:A30")
       .flat()
       .filter((one) => one?.includes("HYPERLINK")),
   ).toEqual([]);
@@ -54,15 +54,15 @@ test("names that nobody knows are kept as text, one that comes twice stands once
 const numbered = (count: number) => Array.from({ length: count }, (_, at) => `flour no. ${at + 1}`);
 
 test.each<[string, unknown, RegExp]>([
-  ["a text", "bread flour", /^The ingredients of a larder are a list of names\./],
-  ["a number", 7, /^The ingredients of a larder are a list of names\./],
-  ["null", null, /^The ingredients of a larder are a list of names\./],
+  ["a text", "bread flour", /^The ingredients of an ingredient sheet are a list of names\./],
+  ["a number", 7, /^The ingredients of an ingredient sheet are a list of names\./],
+  ["null", null, /^The ingredients of an ingredient sheet are a list of names\./],
   ["an object", { length: 2 }, /^The input ingredient is neither a number nor a text/],
   ["lists in a list", [["bread flour"]], /^The input ingredient is neither a number nor a text/],
   ["true", [true], /^The input ingredient is neither a number nor a text/],
   ["a name too long", ["x".repeat(501)], /^The input ingredient is neither a number nor a text of up to 500/],
-  ["more than a sheet has rows for", numbered(501), /^A larder starts with up to 500 ingredients;/],
-  ["very many", numbered(20_000), /^A larder starts with up to 500 ingredients;/],
+  ["more than a sheet has rows for", numbered(501), /^An ingredient sheet starts with up to 500 ingredients;/],
+  ["very many", numbered(20_000), /^An ingredient sheet starts with up to 500 ingredients;/],
 ])("%s is refused in a sentence, and no sheet is left behind", async (_, ingredient, sentence) => {
   const book = await workbook();
   const before = book.sheetNames();

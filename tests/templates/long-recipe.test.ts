@@ -41,7 +41,7 @@ describe("a recipe of twenty ingredients", () => {
       ask: "build",
       template: "larder",
       options: { ...METRIC_UNITS, parts: [] },
-      values: { title: "Larder", ingredient: ["Sugar"], kind: ["sugar"], price: [20], pack: ["1 kg"] },
+      values: { title: "Ingredients", ingredient: ["Sugar"], kind: ["sugar"], price: [20], pack: ["1 kg"] },
     });
     const model = templateNamed("pan-loaf");
     const { value } = await buildSheet(

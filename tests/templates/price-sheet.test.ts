@@ -150,7 +150,7 @@ describe("price sheet", () => {
       expect(answer).toMatchObject({ note: expect.stringMatching(/show no cost: Old loaf\./) });
       const empty = await buildSheet({}, { model: priceSheet, options: METRIC });
       expect(empty.book.shownTexts(empty.sheet, "A1:A8").flat().join(" ")).toMatch(
-        /Build a larder, then formula sheets/,
+        /Build an ingredient sheet, then formula sheets/,
       );
     },
     SLOW,
@@ -191,7 +191,7 @@ describe("price sheet", () => {
       const prices = await pricesOf(book);
       prices.type("tried", "Saffron");
       prices.type("tried_price", "5");
-      expect(prices.value("tried_now")).toBe("not in the larder");
+      expect(prices.value("tried_now")).toBe("not in Ingredients");
       expect(prices.value("change", 1)).toBeCloseTo(0, 9);
     },
     SLOW,

@@ -14,7 +14,7 @@ import { workbook } from "./sheet-support.ts";
 
 const rowsIn = (book: WorkbookHost) => (book.answer({ ask: "settings" }) as Questions["settings"]["answer"]).rows;
 function keep(book: WorkbookHost, draft: Draft) {
-  const values = { title: "Shop settings", ...settingsOf(draft) };
+  const values = { title: "Bakery settings", ...settingsOf(draft) };
   const options = { ...draft.units, parts: [] };
   return book.answer({ ask: "build", template: "settings", options, values }) as { sheet: string; note?: string };
 }
@@ -36,7 +36,7 @@ describe("the shop's settings", () => {
 
   test("go into a sheet and come back: scales, mixer and kitchen, and nothing of the formula", () => {
     const { sheet } = keep(book, sampleDraft());
-    expect(sheet).toBe("Shop settings");
+    expect(sheet).toBe("Bakery settings");
     const draft = begun(book, templateOf("hearth-loaf"));
     expect(draft.shop).toBe("Tern Quay Bakehouse");
     expect(draft.units).toEqual(GRAMS);
@@ -131,7 +131,7 @@ describe.skipIf(skipWithoutChromium("the shop's settings in a browser"))("the pa
     await bench.field("Mixer takes at most g").fill("18 kg");
     await keepButton().click();
     await bench.wait(1500);
-    await expect.poll(() => book.sheetNames()).toContain("Shop settings");
+    await expect.poll(() => book.sheetNames()).toContain("Bakery settings");
     await expect.poll(() => bench.page.getByText("Kept in “Shop settings”.").count()).toBe(1);
     await bench.checked("kept");
     await bench.field("Template").selectOption("cookie");
