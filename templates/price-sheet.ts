@@ -17,7 +17,7 @@ const top: Block = {
   block: "name",
   left: 0,
   lines: [
-    { cells: [{ at: 0, role: "title", name: "title", text: "Prices" }] },
+    { cells: [{ at: 0, role: "title", name: "title", text: "Costs and prices" }] },
     { cells: [{ at: 0, role: "remark", name: "shop", text: "" }] },
     {
       when: "!products",
@@ -153,7 +153,7 @@ const larderThen: readonly ColumnModel[] = [
 /** Every product of the workbook with its cost and price, and what one ingredient's price does to all of them. */
 export const priceSheet: SheetModel = {
   name: "prices",
-  title: "Prices",
+  title: "Costs and prices",
   says: "Every formula sheet in one table: cost, price and margin, and what one ingredient's price does to all of them.",
   widths: [166, 166, ...Array<number>(8).fill(92)],
   parts: ["products"],
@@ -174,7 +174,7 @@ export const priceSheet: SheetModel = {
       { table: "trial", left: 3, when: "products", rows: 20, spare: 0, list: true, columns: larderThen },
     ],
   ],
-  sample: { title: "Prices", shop: "Tern Quay Bakehouse" },
+  sample: { title: "Costs and prices", shop: "Tern Quay Bakehouse" },
   // Without a formula sheet there is nothing to add up; with some, a test of its own works the figures out.
-  expects: { title: "Prices", shop: "Tern Quay Bakehouse" },
+  expects: { title: "Costs and prices", shop: "Tern Quay Bakehouse" },
 };

@@ -32,12 +32,12 @@ function nodesFor({ draft }: Bench, { shop, begun, begin, kept }: KnownShop): No
   if (shop !== null) {
     const says = `Begun with the ${WHAT} of the sheet of settings. Change them there, for every new formula.`;
     const anew = { type: "button", class: "quiet-button", click: begin };
-    return [section("The shop", begun ? hint(says) : element("button", anew, "Begin anew with the shop's settings"))];
+    return [section("The shop", begun ? hint(says) : element("button", anew, "Start again with the bakery settings"))];
   }
   const keeping = acting(
     {
       question: "build",
-      label: "Keep as the shop's settings",
+      label: "Keep as the bakery settings",
       asked: () => ({
         template: "settings",
         options: { ...draft.units, parts: [] },

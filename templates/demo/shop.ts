@@ -30,7 +30,7 @@ export const demoShop = (today: number): readonly Asked[] => [
     ask: "build",
     template: "prices",
     options: { weight: "g", temperature: "C", length: "cm", parts: ["products"] },
-    values: { title: "Prices", shop: "Tern Quay Bakehouse", tried: "Strong white flour", tried_price: 24 },
+    values: { title: "Costs and prices", shop: "Tern Quay Bakehouse", tried: "Strong white flour", tried_price: 24 },
   },
   {
     ask: "day",

@@ -26,7 +26,7 @@ export const costed = (book: WorkbookHost, values: Values, model = panLoaf, unit
 export const larderOf = (book: WorkbookHost, values: Values = larderSheet.sample) =>
   buildSheet(values, { book, model: larderSheet, options: METRIC });
 export const pricesOf = (book: WorkbookHost) =>
-  buildSheet({ title: "Prices" }, { book, model: priceSheet, options: { ...METRIC, parts: ["products"] } });
+  buildSheet({ title: "Costs and prices" }, { book, model: priceSheet, options: { ...METRIC, parts: ["products"] } });
 
 export function callsOn({ book, sheet }: Pick<Built, "book" | "sheet">): number {
   const formulas = book.formulas(sheet, book.usedRange(sheet)).flat();

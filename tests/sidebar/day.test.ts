@@ -120,8 +120,8 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
     await buildSheet(HANDOUT, { book, options: { ...METRIC_UNITS, parts: [] } });
     expect(book.shownTexts("Hand-out", book.usedRange("Hand-out")).flat()).toContain("Cost and price");
     await bench.page.getByRole("button", { name: "Build a price sheet" }).click();
-    await says(/Built “Prices”, a sheet of its own\./);
-    expect(book.shownTexts("Prices", book.usedRange("Prices")).flat()).toContain("Hand-out");
+    await says(/Built “Costs and prices”, a sheet of its own\./);
+    expect(book.shownTexts("Costs and prices", book.usedRange("Costs and prices")).flat()).toContain("Hand-out");
   });
 
   test("a larder of what the shop picks, found by name and kind", async () => {

@@ -90,7 +90,7 @@ function prices(): Map<string, number> {
 describe("the demo shop", () => {
   test("is a whole shop, with no error in any cell of any sheet", () => {
     expect(new Set(sheets).size).toBe(DEMO.length);
-    expect(sheets).toEqual(expect.arrayContaining([DEMO_FRONT, "Ingredients", "Mix log", "Bake log", "Prices", DAY]));
+    expect(sheets).toEqual(expect.arrayContaining([DEMO_FRONT, "Ingredients", "Mix log", "Bake log", "Costs and prices", DAY]));
     expect(ordered.length).toBe(5);
     let filled = 0;
     for (const sheet of sheets) {
@@ -150,7 +150,7 @@ describe("the demo shop", () => {
       return ((sheet.number("cost_ingredients") ?? NaN) * order.pieces) / pieces;
     });
     close(sum(onSheets), bought, "formula sheets");
-    const rows = below("Prices", "Product", 3);
+    const rows = below("Costs and prices", "Product", 3);
     const onPrices = ordered.map((order) => {
       const { sheet, sizes, pieces } = product(order.sheet);
       // A piece carries the cost of those that are not sold.

@@ -119,7 +119,7 @@ describe.skipIf(skipWithoutChromium("the shop's settings in a browser"))("the pa
   beforeEach(async () => {
     book = await workbook();
   });
-  const keepButton = () => bench.page.getByRole("button", { name: "Keep as the shop's settings" });
+  const keepButton = () => bench.page.getByRole("button", { name: "Keep as the bakery settings" });
   /** An open panel asks at once; its answer is on its way. */
   const settled = () => bench.wait(200);
 
@@ -165,7 +165,7 @@ describe.skipIf(skipWithoutChromium("the shop's settings in a browser"))("the pa
     await bench.page.getByRole("button", { name: "New formula", exact: true }).click();
     await settled();
     expect(await bench.field("Name of the formula").inputValue()).toBe("Half typed");
-    await bench.page.getByRole("button", { name: "Begin anew with the shop's settings" }).click();
+    await bench.page.getByRole("button", { name: "Start again with the bakery settings" }).click();
     await expect.poll(() => bench.field("Your shop, if it is to stand below").inputValue()).toBe("Tern Quay Bakehouse");
   });
 });

@@ -60,7 +60,7 @@ function of(files: { codeJs: string; sidebarHtml: string }, many: number): strin
     ask: "build",
     template: "prices",
     options: { ...OPTIONS, parts: ["products"] },
-    values: { title: "Prices" },
+    values: { title: "Costs and prices" },
   });
   const orders = names.slice(0, 60).map((sheet, at) => ({ sheet, pieces: 10 + at }));
   const day = made(book, { ask: "day", day: "2026-01-31", orders });
