@@ -82,5 +82,5 @@ function instead(name: string): string {
   if (GROUP_WORD.test(name))
     return name.endsWith("nut") ? `name the nut: ${of("nuts")}` : `name the cereal: ${of("cereals containing gluten")}`;
   if (name === "shellfish") return "name the crustacean or mollusc";
-  return `write species or groups such as ${oneOf(["wheat", ...groups.slice(1, 7), "almonds", ...groups.slice(8, 14)])}, or "none" where it was checked`;
+  return `enter species or groups such as ${oneOf(["wheat", ...groups.slice(1, 7), "almonds", ...groups.slice(8, 14)])}, or "none" where it was checked`;
 }

@@ -112,7 +112,7 @@ export function findIngredient(larder: Larder, name: string): Ingredient | undef
   if (own === undefined) return ofBuiltIn(builtIn);
   if (canonical === undefined && group.length > 1) {
     refuse(
-      `${rowsNamed(group.map(({ row }) => row))} may each be meant by ${quoted(name)}; write it in "also called" of the one`,
+      `${rowsNamed(group.map(({ row }) => row))} may each be meant by ${quoted(name)}; enter it under "also called" in the one that is meant`,
       "larder",
     );
   }
@@ -130,7 +130,7 @@ const LONGEST_COMPARED = 80;
 /** What is said of a name no table knows. */
 export function unknownName(larder: Larder, name: string): string {
   const near = nearest(name.slice(0, LONGEST_COMPARED), knownNames(larder));
-  const perhaps = near.length > 0 ? `; perhaps ${oneOf(near)}? Write` : "; write";
+  const perhaps = near.length > 0 ? `; perhaps ${oneOf(near)}? Enter` : "; enter";
   return `is ${quoted(name)}, which the larder does not know${perhaps} a name it knows, or give the larder a row for it`;
 }
 
@@ -150,7 +150,7 @@ export function requireIngredients(
   let compared = 0;
   return eachRow(names, (name, index) => {
     if (!needed(index)) return null;
-    if (name === null) return refuse("is blank though the row has an amount; write its name", argument, index + 1);
+    if (name === null) return refuse("is blank though the row has an amount; enter its name", argument, index + 1);
     const found = findIngredient(larder, name);
     if (found !== undefined) return found;
     compared += 1;
