@@ -135,7 +135,7 @@ function refuseWideTube(outer: number, tube: number, name: string): void {
 
 function polygonArea(sides: number, side: number): number {
   if (!Number.isInteger(sides) || sides < 3)
-    refuse(`have ${shown(sides)} as the number of sides; write a whole number from 3`, "sizes");
+    refuse(`have ${shown(sides)} as the number of sides; enter a whole number from 3`, "sizes");
   return (sides * side ** 2) / (4 * Math.tan(Math.PI / sides));
 }
 
@@ -143,7 +143,7 @@ function polygonArea(sides: number, side: number): number {
 export function tinArea(shape: TinShape, sizes: readonly (Centimetres | null)[]): SquareCentimetres {
   if (shape === "water") {
     return refuse(
-      `is "water", which tells a capacity but no area; write ${oneOf(Object.keys(TIN_SHAPES).filter((one) => one !== "water"))}`,
+      `is "water", which tells a capacity but no area; choose ${oneOf(Object.keys(TIN_SHAPES).filter((one) => one !== "water"))}`,
       "shape",
     );
   }
@@ -167,11 +167,18 @@ export function tinArea(shape: TinShape, sizes: readonly (Centimetres | null)[])
   }
 }
 
-/** The sizes as typed, in centimetres; the grams of "water" and the number of a polygon's sides are no lengths. */
+/** The grams of "water" and the number of a polygon's sides are no lengths. */
+export const isLength = (shape: TinShape, place: number): boolean =>
+  shape !== "water" && !(shape === "polygon" && place === 0);
+
+/** What a size is called at its place. */
+export const sizeName = (shape: TinShape, place: number): string | undefined =>
+  [...TIN_SIZES[shape].needed, ...TIN_SIZES[shape].extra][place];
+
+/** The sizes as typed, in centimetres. */
 export function tinSizes(shape: TinShape, typed: readonly (number | null)[], unit: LengthUnit): (Centimetres | null)[] {
   return typed.map((size, place) => {
     if (size === null) return null;
-    const isLength = shape !== "water" && !(shape === "polygon" && place === 0);
-    return isLength ? toCentimetres(size, unit) : centimetres(size);
+    return isLength(shape, place) ? toCentimetres(size, unit) : centimetres(size);
   });
 }
