@@ -73,7 +73,7 @@ function weighLine(
     const found = (named === null ? undefined : findIngredient(larder, named)) ?? ingredientOf(larder, words);
     if (found !== undefined) return found;
     const name = named ?? told(words);
-    if (name === "") return 'an amount without an ingredient; name it, or write a weight such as "500 g"';
+    if (name === "") return 'an amount without an ingredient; name it, or enter a weight such as "500 g"';
     return `its ingredient ${unknown(name)}`;
   });
   const remarks: string[] = [];
@@ -193,7 +193,7 @@ function compare(
     if (later.link === "unsaid" && !choice.bracketed && !taken.bracketed) {
       return `two amounts that disagree, ${shown(middle(weight), 1)} g and ${shown(middle(other), 1)} g; keep one`;
     }
-    const both = `${shown(middle(weight), 1)} g is taken, ${shown(middle(other), 1)} g is written beside it`;
+    const both = `${shown(middle(weight), 1)} g is taken, ${shown(middle(other), 1)} g stands beside it`;
     remarks.push(`${both}, ${shown(apart * 100, 0)} % apart`);
   }
   return undefined;

@@ -42,7 +42,7 @@ export function readRecipeLine(line: string): RecipeLine {
   }
   if (isHeading) return { is: "blank", why: "a heading" };
   if (tokens.some(({ is, text }) => is !== "word" && /[\d¼-¾⅐-⅞]/.test(text)))
-    return unclear('a number but no amount; write "500 g" or "2 cups"');
+    return unclear('a number but no amount; enter "500 g" or "2 cups"');
   // A fraction sign lost on the way leaves "tsp salt".
   const unit = readUnit(tokens, 0)?.unit.of;
   if (unit === "weight" || unit === "volume") return unclear("a unit without a number");
