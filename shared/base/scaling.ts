@@ -78,7 +78,7 @@ export function wholePieces(dough: Weight, each: Weight, handlingLoss: Ratio): {
 export function mixes(dough: Weight, limit: Weight, least: Weight): { mixes: number; each: Weight } {
   if (least > limit)
     refuse(
-      `is ${shownWeight(least)}, above the limit of ${shownWeight(limit)}; write the least dough the mixer takes, or leave it out`,
+      `is ${shownWeight(least)}, above the limit of ${shownWeight(limit)}; enter the least dough the mixer takes, or leave it out`,
       "mixer_least",
     );
   if (dough === 0) return { mixes: 0, each: weight(0) };

@@ -73,7 +73,7 @@ const unclear = (cells: Cells, argument: string): Fault[] =>
       ? []
       : [
           fault(
-            `is ${shown(cell.value, 4)} beside flour with a % sign; write ${shown(cell.value, 4)}% or ${shown(cell.value * 100, 4)}%, whichever is meant`,
+            `is ${shown(cell.value, 4)} beside flour with a % sign; enter ${shown(cell.value, 4)}% or ${shown(cell.value * 100, 4)}%, whichever is meant`,
             argument,
             row + 1,
           ),
@@ -173,6 +173,6 @@ export function misfits(cells: Cells, kinds: Kinds, style: Style, argument: stri
 function bothWays(value: number, style: Style): string {
   const v = shown(value, 4);
   return style === "ratio"
-    ? `is ${v}, which beside flour of 1 (100%) is ${shown(value * 100)} %; write ${v}% (${shown(value / 100, 6)}), or type every row plain with the flour as 100`
-    : `is ${v}, which beside flour of 100 is ${v} %; write ${shown(value * 100, 4)}, or ${v}% if that is meant, or every row as a share with the flour as 100% (1)`;
+    ? `is ${v}, which beside flour of 1 (100%) is ${shown(value * 100)} %; enter ${v}% (${shown(value / 100, 6)}), or type every row plain with the flour as 100`
+    : `is ${v}, which beside flour of 100 is ${v} %; enter ${shown(value * 100, 4)}, or ${v}% if that is meant, or every row as a share with the flour as 100% (1)`;
 }

@@ -23,7 +23,7 @@ export function iceFor(
   iceTemp: Celsius | null,
 ): { ice: Weight; tapWater: Weight } {
   const frozen = iceTemp ?? celsius(0);
-  if (frozen > 0) refuse("is above freezing, and ice is not; leave it out or write 0 or less", "ice_temp");
+  if (frozen > 0) refuse("is above freezing, and ice is not; leave it out or enter 0 or less", "ice_temp");
   if (tap < 0) refuse("is below freezing; water from a tap is not", "tap");
   const share = iceShare(tap, wanted, frozen);
   if (share > 1) {

@@ -181,7 +181,7 @@ describe("what arrives in a function and what leaves it", () => {
   });
 
   test("15. a word without quotation marks arrives as #NAME? and is named (Blacksmoke16/GESI esi_client.ts)", () => {
-    expect(refusal("BAKE_TINGUIDE", "#NAME?")).toMatch(/dough_kind holds the error #NAME\?; mend that cell first/);
+    expect(refusal("BAKE_TINGUIDE", "#NAME?")).toMatch(/dough_kind holds the error #NAME\?; correct that cell first/);
   });
 
   test("19. no text grows beyond what a cell takes (qeet/IMPORTJSONAPI #10)", () => {

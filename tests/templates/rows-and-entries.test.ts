@@ -93,7 +93,7 @@ describe("a wrong entry is told, with what to write", () => {
       2,
       65,
       "share",
-      /percents row 3 is 65, which beside flour of 1 \(100%\) is 6500 %; write 65%/,
+      /percents row 3 is 65, which beside flour of 1 \(100%\) is 6500 %; enter 65%/,
     ],
     [
       "text in a weight",
@@ -101,7 +101,7 @@ describe("a wrong entry is told, with what to write", () => {
       2,
       "a cup",
       "share",
-      /weights row 3 is "a cup", which is not a number; write a weight/,
+      /weights row 3 is "a cup", which is not a number; enter a weight/,
     ],
     [
       "a levain without its hydration",
