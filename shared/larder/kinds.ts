@@ -77,11 +77,7 @@ function readKind(raw: unknown): Kind | Problem {
 
 /** "levain (100%)", "levain, 100 %" and "levain at 100% hydration" say the same. */
 const withoutMarks = (raw: string): string =>
-  folded(
-    folded(raw)
-      .replace(/[()[\]:;=@]|,(?!\d)|(?<!\d),|[-–—](?= )|\b(?:hydration|at)\b/g, " ")
-      .replace(/ +(?=%)/g, ""),
-  );
+  folded(folded(raw).replace(/[()[\]:;=@]|,(?!\d)|(?<!\d),|[-–—](?= )|\b(?:hydration|at)\b/g, " ")).replace(/ %/g, "%");
 
 /** The kinds someone may have had in mind: "fresh yeast" holds one, "butter" has one in the larder, "flower" is near one. */
 function meant(raw: string): readonly string[] {
