@@ -100,8 +100,11 @@ function groupedByBuiltIn(own: readonly OwnRow[]): Map<BuiltIn, OwnRow[]> {
  * The ingredient of this name: a row of the shop's by its own names, then by the built-in table's names for it, then the
  * built-in row. Undefined when no table knows it; refuses when two rows of the shop's may be meant.
  */
-export function findIngredient(larder: Larder, name: string): Ingredient | undefined {
-  const key = nameKey(name);
+export const findIngredient = (larder: Larder, name: string): Ingredient | undefined =>
+  findByKey(larder, nameKey(name), name);
+
+/** The same where the name's key is known already. */
+export function findByKey(larder: Larder, key: string, name = key): Ingredient | undefined {
   const exact = larder.byName.get(key);
   if (exact !== undefined) return ofRow(exact);
   const builtIn = builtInOf(key);
@@ -117,6 +120,18 @@ export function findIngredient(larder: Larder, name: string): Ingredient | undef
     );
   }
   return ofRow(own);
+}
+
+const wordsOf = new WeakMap<Larder, ReadonlySet<string>>();
+
+/** Every word of every name that would be found, as keys: what holds another word names nothing. */
+export function knownWords(larder: Larder): ReadonlySet<string> {
+  const before = wordsOf.get(larder);
+  if (before !== undefined) return before;
+  const keys = [...larder.byName.keys(), ...knownNames({ ...larder, rows: [] }).map(nameKey)];
+  const words = new Set(keys.flatMap((key) => key.split(" ")));
+  wordsOf.set(larder, words);
+  return words;
 }
 
 /** The names of every ingredient that would be found. */
