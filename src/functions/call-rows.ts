@@ -23,8 +23,8 @@ export function callRows(made: SheetFunction, raw: ArrayLike<unknown>): Rows {
     .filter((one) => !tables.includes(one))
     .map(({ name, is, raw }): RowArgument => ({ name, is, ...asColumn(raw, name, faults) }));
   // A table is one for all rows, and is read whatever the rows hold.
-  const forAll: Record<string, unknown> = {};
-  for (const { name, is, raw } of tables) forAll[name] = is.decode(raw, name, faults);
+  const args: Record<string, unknown> = Object.fromEntries(entries.map(({ name }) => [name, undefined]));
+  for (const { name, is, raw } of tables) args[name] = is.decode(raw, name, faults);
   refuseAll(faults);
   const rows = Math.max(1, ...given.map(({ cells }) => cells.length));
   const columns = given.filter(({ isColumn }) => isColumn);
@@ -33,22 +33,20 @@ export function callRows(made: SheetFunction, raw: ArrayLike<unknown>): Rows {
   let isFirst = true;
   let isStuck = false;
   for (let row = 0; row < rows; row++) {
-    if (heads.length > 0 && heads.every(({ cells, isColumn }) => isBlank(isColumn ? cells[row] : cells[0]))) {
+    if (isBlankIn(row, heads)) {
       answers.push(Array(width).fill(null));
       continue;
     }
     const number = columns.length > 0 ? row + 1 : undefined;
     // One cell for all rows is read, and what is wrong with it told, once: when the first row needs it.
     if (isFirst) {
-      for (const { name, is, cells, isColumn } of given)
-        if (!isColumn) forAll[name] = is.decode(cells[0], name, faults);
+      for (const { name, is, cells, isColumn } of given) if (!isColumn) args[name] = is.decode(cells[0], name, faults);
       isStuck = faults.length > 0;
       isFirst = false;
     }
     const before = faults.length;
-    const args = { ...forAll };
     for (const { name, is, cells } of columns) args[name] = is.decode(cells[row] ?? "", name, faults, number);
-    if (!isStuck && faults.length === before) answers.push(...rowOf(made, args, number, faults));
+    if (!isStuck && faults.length === before) rowOf(made, args, number, answers, faults);
   }
   refuseAll(faults);
   return answers;
@@ -65,25 +63,37 @@ function headsOf(given: readonly RowArgument[]): readonly RowArgument[] {
   return given.filter(({ isColumn, is }) => isColumn && !is.optional);
 }
 
+function isBlankIn(row: number, heads: readonly RowArgument[]): boolean {
+  for (const { cells, isColumn } of heads) if (!isBlank(isColumn ? cells[row] : cells[0])) return false;
+  return heads.length > 0;
+}
+
 /** A refusal of the arithmetic belongs to the row it was asked for. */
-function rowOf(made: SheetFunction, args: Record<string, unknown>, row: number | undefined, faults: Fault[]): Rows {
-  if (row === undefined) return shaped(made, made.compute(args));
+function rowOf(
+  made: SheetFunction,
+  args: Readonly<Record<string, unknown>>,
+  row: number | undefined,
+  answers: (readonly Answer[])[],
+  faults: Fault[],
+): void {
   try {
-    return shaped(made, made.compute(args));
+    const answer = made.compute(args);
+    if (made.returns.shape === "cell") answers.push([answer as Answer]);
+    else for (const one of shaped(made, answer)) answers.push(one);
   } catch (error) {
-    if (!(error instanceof CellError)) throw error;
+    if (row === undefined || !(error instanceof CellError)) throw error;
     faults.push(...error.faults.map(({ says, argument }) => fault(says, argument, row)));
-    return [];
   }
 }
 
 function asColumn(raw: unknown, name: string, faults: Fault[]): { cells: readonly unknown[]; isColumn: boolean } {
   const grid = toGrid(raw);
-  const width = grid.reduce((most, row) => Math.max(most, row.length), 0);
-  if (grid.length > 1 && width > 1) faults.push(fault("is a block of several rows and columns; give one column", name));
-  const cells = grid.length === 1 ? (grid[0] ?? []) : grid.map((row) => row[0]);
+  const [first = []] = grid;
+  if (grid.length > 1 && grid.some((row) => row.length > 1))
+    faults.push(fault("is a block of several rows and columns; give one column", name));
+  const cells = grid.length === 1 ? first : grid.map((row) => row[0]);
   if (cells.length <= 1) return { cells, isColumn: false };
   let end = cells.length;
   while (end > 0 && isBlank(cells[end - 1])) end--;
-  return { cells: cells.slice(0, end), isColumn: true };
+  return { cells: end === cells.length ? cells : cells.slice(0, end), isColumn: true };
 }
