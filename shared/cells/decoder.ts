@@ -30,8 +30,10 @@ function readInto<T>(reader: Reader<T>, raw: unknown, faults: Fault[], argument:
 /** Rows of cells, whatever came: one cell, a row, a column, a block. */
 export function toGrid(raw: unknown): readonly (readonly unknown[])[] {
   if (!Array.isArray(raw)) return [[raw]];
-  // Array.from: map would keep the gaps of an array that has some.
-  return Array.from(raw, (row: unknown) => (Array.isArray(row) ? row : [row]));
+  // No map, which would keep the gaps of an array that has some.
+  const rows: (readonly unknown[])[] = [];
+  for (let at = 0; at < raw.length; at++) rows.push(Array.isArray(raw[at]) ? raw[at] : [raw[at]]);
+  return rows;
 }
 
 function single(raw: unknown, argument: string, faults: Fault[]): unknown {

@@ -12,14 +12,16 @@ export const packCell = (): Reader<number | string> => ({
   read: (raw) => {
     if (typeof raw === "number") return trouble(raw) ?? raw;
     const read = text().read(raw);
-    return typeof read === "string" && read.length > LONGEST_PACK
-      ? { problem: `has ${read.length} characters: enter only the pack, such as "12 x 750 ml"` }
-      : read;
+    return isProblem(read) ? read : (tooLong(read) ?? read);
   },
 });
 
 /** What one pack is never longer than; a whole page in a cell is a slip. */
 const LONGEST_PACK = 200;
+const tooLong = (pack: string): Problem | undefined =>
+  pack.length > LONGEST_PACK
+    ? { problem: `has ${pack.length} characters: enter only the pack, such as "12 x 750 ml"` }
+    : undefined;
 
 const bareNumber = number<number>('a pack such as "25 kg" or "5 lb"', { above: 0, max: 1e9 });
 
@@ -40,6 +42,8 @@ export function packWeight(
   { unit = null, cups = "US" }: PackTerms = {},
 ): Grams | Problem {
   if (typeof pack === "number") return barePack(pack, name, larder, unit);
+  const long = tooLong(pack);
+  if (long !== undefined) return long;
   const line = pack.replace(SPACES, " ").trim();
   if (/^[-+]?[\d., ]+$/.test(line)) return barePack(line, name, larder, unit);
   // A price list says the same few packs over and over.
