@@ -53,16 +53,12 @@ export const kind = (): Reader<KindCell> => ({
   },
 });
 
-/** No kind is longer, and patterns take seconds on a text of a page. */
-const LONGEST_KIND = 200;
-
 function readKind(raw: unknown): Kind | Problem {
   const stuck = trouble(raw);
   if (stuck) return stuck;
   if (typeof raw === "boolean") return plain(raw ? "flour" : "other");
   if (typeof raw === "number") return fromShare(raw);
   if (typeof raw !== "string") return { problem: "is not a kind" };
-  if (raw.length > LONGEST_KIND) return { problem: `is ${quoted(raw)}; choose ${KINDS_IN_WORDS}` };
   const word = singularName(raw);
   const known = PLAIN.get(word);
   if (known) return known;

@@ -60,7 +60,7 @@ function* callsOf(made: (typeof FUNCTIONS)[number], text: string): Generator<rea
   }
   if (larder < 0) return;
   const named = names.findIndex((name) => /^(?:ingredients?|from|lines)$/.test(name));
-  for (let column = 0; column < LARDER[0].length; column++)
+  for (let column = 0; column < Object.keys(COLUMNS).length; column++)
     yield names.map((_, index) => {
       if (index === larder) return put(LARDER, 1, column, text);
       return index === named ? (Array.isArray(args[index]) ? args[index].map(() => ["egg"]) : "egg") : args[index];
