@@ -1,3 +1,4 @@
+import { atMost } from "../base/scaling.ts";
 import { oneOf, quoted, shown } from "../base/show.ts";
 import { nearest, singularName } from "../base/words.ts";
 import type { Hint, Measured } from "./hint.ts";
@@ -65,6 +66,9 @@ export function number<T extends number>(
         }
         value = read.value;
       } else return { problem: `is ${found(raw)}, not a number; enter ${what}` };
+      // What was worked out in a cell is a hair over its limit at times: 0.1 + 0.2 is no more than 0.3.
+      if (value < least && atMost(least, value)) return least as T;
+      if (value > most && atMost(value, most)) return most as T;
       return (within(value, bounds, style, what) ?? value) as T | Problem;
     },
   };

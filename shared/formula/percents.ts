@@ -153,8 +153,8 @@ export function misfits(cells: Cells, kinds: Kinds, style: Style, argument: stri
     (cell, row) => cell !== null && (kinds[row]?.word === "yeast" || isPreferment(kinds[row] ?? null)),
   );
   const isTooMuch = (value: number, { word }: Kind) =>
-    value > (MOST_AS_RATIO[word] ?? MOST_OF_ANY) ||
-    (leavened && word !== "preferment" && (word === "water" ? value > MOST_LEAVENED : value >= MOST_LEAVENED));
+    !atMost(value, MOST_AS_RATIO[word] ?? MOST_OF_ANY) ||
+    (leavened && word !== "preferment" && (word === "water" ? !atMost(value, MOST_LEAVENED) : value >= MOST_LEAVENED));
   const isCake =
     !leavened &&
     cells.some(
@@ -162,7 +162,7 @@ export function misfits(cells: Cells, kinds: Kinds, style: Style, argument: stri
     );
   const least = ({ word }: Kind) => (isCake ? LEAST_IN_CAKE[word] : undefined) ?? LEAST_AS_PLAIN[word] ?? 0;
   const wrong = rows.filter(({ value, kind }) =>
-    style === "ratio" ? isTooMuch(value, kind) : value > 0 && value < least(kind),
+    style === "ratio" ? isTooMuch(value, kind) : value > 0 && !atMost(least(kind), value),
   );
   const small = rows.filter(({ value, kind }) => value > 0 && kind.word !== "other");
   const allSmall =

@@ -50,7 +50,7 @@ export const tinGuide = (kind: TinDoughKind): Guide => GUIDE[kind].guide;
 
 /** Fills beyond these are slips of unit: g per ml is meant, and dough is not denser than brine. */
 const FILL_BOUNDS = { min: 0.05, max: 2 };
-const isFill = (value: number) => value >= FILL_BOUNDS.min && value <= FILL_BOUNDS.max;
+const isFill = (value: number) => atMost(FILL_BOUNDS.min, value) && atMost(value, FILL_BOUNDS.max);
 
 /** A fill as a number of g/cm³, or the usual one of a kind of dough. */
 export const fillCell = (): Reader<number> => {

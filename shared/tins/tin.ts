@@ -89,8 +89,8 @@ function capacity(shape: TinShape, many: number, a: number, b: number, c: number
     case "round": {
       const base = many > 2 ? c : a;
       const order = "the order is diameter, depth, base diameter";
-      if (b > a) refuse(`have a depth of ${shown(b)} above the diameter of ${shown(a)}; ${order}`, "sizes");
-      if (base < a / 4)
+      if (!atMost(b, a)) refuse(`have a depth of ${shown(b)} above the diameter of ${shown(a)}; ${order}`, "sizes");
+      if (!atMost(a / 4, base))
         refuse(`have a base of ${shown(base)}, less than a quarter of the diameter of ${shown(a)}; ${order}`, "sizes");
       return (Math.PI / 4) * prismatoid(b, [a, a], [base, base]);
     }
@@ -110,7 +110,7 @@ function capacity(shape: TinShape, many: number, a: number, b: number, c: number
       return ((Math.PI * depth) / 6) * (3 * rim ** 2 + depth ** 2);
     }
     case "wreath":
-      if (b > a / 2)
+      if (!atMost(b, a / 2))
         refuse(
           `have a tube of ${shown(b)} above half the outer diameter of ${shown(a)}; the order is outer diameter, tube diameter`,
           "sizes",
@@ -119,14 +119,14 @@ function capacity(shape: TinShape, many: number, a: number, b: number, c: number
     case "polygon":
       return polygonArea(a, b) * c;
     case "water":
-      if (a < LEAST_WATER)
+      if (!atMost(LEAST_WATER, a))
         refuse(`have ${shown(a)} g of water, less than any tin holds; for kilograms enter "${shown(a)} kg"`, "sizes");
       return a / WATER_DENSITY;
   }
 }
 
 function refuseWideTube(outer: number, tube: number, name: string): void {
-  if (tube >= outer)
+  if (atMost(outer, tube))
     refuse(
       `have a tube of ${shown(tube)} that fills the ${name} of ${shown(outer)}; the order is diameter, tube diameter, depth`,
       "sizes",
@@ -160,7 +160,7 @@ export function tinArea(shape: TinShape, sizes: readonly (Centimetres | null)[])
       refuseWideTube(a, b, "diameter");
       return squareCentimetres((Math.PI / 4) * (a ** 2 - b ** 2));
     case "wreath":
-      if (b > a / 2) refuse(`have a tube of ${shown(b)} above half the outer diameter of ${shown(a)}`, "sizes");
+      if (!atMost(b, a / 2)) refuse(`have a tube of ${shown(b)} above half the outer diameter of ${shown(a)}`, "sizes");
       return squareCentimetres((Math.PI / 4) * (a ** 2 - (a - 2 * b) ** 2));
     case "polygon":
       return squareCentimetres(polygonArea(a, b));
