@@ -7,7 +7,7 @@ import { type Allergen, allergenList, OPEN } from "./allergen-list.ts";
 /** Parts of a list; a comma in brackets or before a digit ("54,5%") does not part. */
 export function listed(text: string): string[] {
   let depth = 0;
-  const marked = text.replace(/[();\n]|,(?!\d)/g, (mark) => {
+  const marked = text.replace(/[^\S\n]|[\u180e\u200b-\u200d\u2060]/g, " ").replace(/[();\n]|,(?!\d)/g, (mark) => {
     depth = mark === "(" ? depth + 1 : mark === ")" ? Math.max(0, depth - 1) : depth;
     return depth > 0 || mark === ")" ? mark : "\t";
   });

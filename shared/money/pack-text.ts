@@ -58,9 +58,12 @@ function asRecipe(line: string): string | undefined {
   if (unit?.of === "count" && isPackWord(unit.word) && !/each|total|together|in all/i.test(inside))
     return `${many} x ${inside}`;
   const [counted, count, word = ""] = /^(\d+) ?(\p{L}+)\.? (?:of |x |à )?(?=\d)/iu.exec(plain) ?? [];
-  if (counted === undefined || isMeasured(tokensOf(counted), 1)) return plain;
+  // "2 to 3 kg" is no two packs of 3 kg.
+  if (counted === undefined || JOINING.test(word) || isMeasured(tokensOf(counted), 1)) return plain;
   return `${count} x ${/^doz/i.test(word) ? "12 x " : ""}${plain.slice(counted.length)}`;
 }
+
+const JOINING = /^(?:to|or|and|plus|less|minus|by|with|bis|oder|und|ou|et)$/i;
 
 function isMeasured(tokens: readonly Token[], at: number): boolean {
   const unit = readUnit(tokens, at)?.unit.of;
