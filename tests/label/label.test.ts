@@ -200,6 +200,10 @@ describe("BAKE_LABELSHARE", () => {
       for (const name of ["chips", "dark chocolate chips"])
         expectCells(share(name, names, weights, undefined, shop), 0.1);
     });
+    test("spaces of every sort in what it is made of are spaces", () => {
+      const odd = larder(["mix", "none", "", "sultanas\u00a060\u202f%,\u2009candied\u00a0peel 40\u200b%"]);
+      expectCells(share("sultanas", names.slice(1, 2), down(100), undefined, odd), 0.6);
+    });
     test("what was not looked into is not counted in silence: without a larder no compound is", () => {
       expectCells(run("BAKE_LABELSHARE", "sultanas", names, weights), [[0.1, "of the weight as mixed (1000)"]]);
       expect(says("sugar", down("sugar", "brown sugar"), down(1, 1), undefined, shop)).toBe(

@@ -63,6 +63,8 @@ describe("what one pack weighs", () => {
 
 describe("what is no pack", () => {
   test.each([
+    ["5 to 6 kg", "a range; enter one size"],
+    ["2 or 3 kg", "a range; enter one size"],
     ["12 / 500 g", 'one pack, or several? Enter "2 x 3 kg" for two of 3 kg'],
     ["1/5 lb", 'one pack, or several? Enter "2 x 3 kg" for two of 3 kg'],
     ["30 eggs and 2 cases", 'how much is "eggs and cases"? Enter "24 x 500 g" or "30 pieces"'],
