@@ -7,7 +7,7 @@ type Weights = readonly (Weight | null)[];
 /** Counting up and comparing with a limit forgive what binary arithmetic adds: 2.1 ÷ 0.7 is 3. */
 const SLACK = 1e-9;
 export const atMost = (value: number, limit: number): boolean =>
-  value <= limit + SLACK * Math.max(Math.abs(value), Math.abs(limit));
+  value <= limit || (Number.isFinite(value) && value <= limit + SLACK * Math.max(Math.abs(value), Math.abs(limit)));
 export const countUp = (value: number): number => Math.ceil(value * (1 - SLACK));
 export const countDown = (value: number): number => Math.floor(value * (1 + SLACK));
 
@@ -76,9 +76,9 @@ export function wholePieces(dough: Weight, each: Weight, handlingLoss: Ratio): {
 
 /** Equal mixes within the mixer's limits. */
 export function mixes(dough: Weight, limit: Weight, least: Weight): { mixes: number; each: Weight } {
-  if (least > limit)
+  if (!atMost(least, limit))
     refuse(
-      `is ${shownWeight(least)}, above the limit of ${shownWeight(limit)}; write the least dough the mixer takes, or leave it out`,
+      `is ${shownWeight(least)}, above the limit of ${shownWeight(limit)}; enter the least dough the mixer takes, or leave it out`,
       "mixer_least",
     );
   if (dough === 0) return { mixes: 0, each: weight(0) };

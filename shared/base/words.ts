@@ -48,24 +48,30 @@ export function nearest(word: string, known: readonly string[], count = 3): stri
       const other = singularName(name);
       // Spellings are at least as far apart as their lengths, so that a long text is not compared letter by letter.
       const isFar = Math.abs(other.length - wanted.length) > limit;
-      return { name, away: isFar ? Number.POSITIVE_INFINITY : distance(wanted, other) };
+      return { name, other, away: isFar ? Number.POSITIVE_INFINITY : distance(wanted, other, limit) };
     })
-    .filter(({ name, away }) => away <= limit || singularName(name).includes(wanted))
+    .filter(({ other, away }) => away <= limit || other.includes(wanted))
     .sort((a, b) => a.away - b.away)
     .slice(0, count)
     .map(({ name }) => name);
 }
 
-/** Levenshtein's edit distance. */
-function distance(a: string, b: string): number {
+/** Levenshtein's edit distance; infinite where it is more than the limit. */
+function distance(a: string, b: string, limit: number): number {
   let before = Array.from({ length: b.length + 1 }, (_, column) => column);
+  let now = before.slice();
   for (let row = 1; row <= a.length; row++) {
-    const now = [row];
+    now[0] = row;
+    // Each row's least is at least that of the row before.
+    let least = row;
     for (let column = 1; column <= b.length; column++) {
       const swap = (before[column - 1] ?? 0) + (a[row - 1] === b[column - 1] ? 0 : 1);
-      now.push(Math.min(swap, (before[column] ?? 0) + 1, (now[column - 1] ?? 0) + 1));
+      const away = Math.min(swap, (before[column] ?? 0) + 1, (now[column - 1] ?? 0) + 1);
+      now[column] = away;
+      if (away < least) least = away;
     }
-    before = now;
+    if (least > limit) return Number.POSITIVE_INFINITY;
+    [before, now] = [now, before];
   }
   return before[b.length] ?? 0;
 }

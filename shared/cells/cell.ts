@@ -1,3 +1,4 @@
+import { atMost } from "../base/scaling.ts";
 import { oneOf, quoted, shown } from "../base/show.ts";
 import { nearest, singularName } from "../base/words.ts";
 import type { Hint, Measured } from "./hint.ts";
@@ -16,15 +17,15 @@ export function trouble(raw: unknown): Problem | undefined {
   if (Object.prototype.toString.call(raw) === "[object Date]") {
     // Sheets hands a time of day over as a moment of 30 December 1899.
     if ((raw as Date).getFullYear() < 1900)
-      return { problem: "is a time of day; write a number, such as 1.5 for 1:30" };
+      return { problem: "is a time of day; enter a number, such as 1.5 for 1:30" };
     return {
-      problem: "is a date; if a fraction was typed, write 0 1/2 or '1/2 and set the cell's format back to number",
+      problem: "is a date; if a fraction was typed, enter 0 1/2 or '1/2 and set the cell's format back to number",
     };
   }
   if (typeof raw === "number" && !Number.isFinite(raw)) return { problem: "is not a finite number" };
   if (typeof raw !== "string") return undefined;
   const text = raw.trim();
-  if (/^#[A-Z0-9/]+[!?A]$/.test(text)) return { problem: `holds the error ${text}; mend that cell first` };
+  if (/^#[A-Z0-9/]+[!?A]$/.test(text)) return { problem: `holds the error ${text}; correct that cell first` };
   if (/^loading\s*(\.\.\.|…)$/i.test(text)) return { problem: "is still calculating; it will be read when it is done" };
   return undefined;
 }
@@ -45,9 +46,12 @@ export function number<T extends number>(
   style: NumberStyle = {},
   measured: Measured = {},
 ): Reader<T> {
+  const { min: least = -Number.MAX_VALUE, max: most = Number.MAX_VALUE, above: over = -Infinity } = bounds;
   return {
     hint: { of: "number", what, ...bounds, ...measured },
     read: (raw) => {
+      // Most cells hold a number as it should be.
+      if (typeof raw === "number" && raw >= least && raw <= most && raw > over) return raw as T;
       const stuck = trouble(raw);
       if (stuck) return stuck;
       let value: number;
@@ -57,11 +61,14 @@ export function number<T extends number>(
         if ("problem" in read) {
           const unit = unitBeside(raw, style);
           const says =
-            unit === undefined ? `${read.problem}; write ${what}` : `is not a number; write it without ${quoted(unit)}`;
+            unit === undefined ? `${read.problem}; enter ${what}` : `is not a number; enter it without ${quoted(unit)}`;
           return { problem: `is ${quoted(raw)}, which ${says}` };
         }
         value = read.value;
-      } else return { problem: `is ${found(raw)}, not a number; write ${what}` };
+      } else return { problem: `is ${found(raw)}, not a number; enter ${what}` };
+      // What was worked out in a cell is a hair over its limit at times: 0.1 + 0.2 is no more than 0.3.
+      if (value < least && atMost(least, value)) return least as T;
+      if (value > most && atMost(value, most)) return most as T;
       return (within(value, bounds, style, what) ?? value) as T | Problem;
     },
   };
@@ -85,13 +92,13 @@ const mayBeMore = (value: number, max: number): boolean => value < 2 && max >= 0
 
 function within(value: number, bounds: Bounds, style: NumberStyle, what: string): Problem | undefined {
   const { min = -Infinity, above = -Infinity, max = Infinity } = bounds;
-  if (!Number.isFinite(value)) return { problem: `is not a finite number; write ${what}` };
+  if (!Number.isFinite(value)) return { problem: `is not a finite number; enter ${what}` };
   if (value < min) return { problem: `is ${shown(value, 4)}; it cannot be below ${shown(min)}` };
   if (value <= above) return { problem: `is ${shown(value, 4)}; it must be above ${shown(above)}` };
   if (value <= max) return undefined;
   if (style.percent && !mayBeMore(value, max) && value / 100 <= max) {
     return {
-      problem: `is ${shown(value, 4)}, which is ${shown(value * 100)} %; write ${shown(value, 4)}% or ${shown(value / 100, 6)}`,
+      problem: `is ${shown(value, 4)}, which is ${shown(value * 100)} %; enter ${shown(value, 4)}% or ${shown(value / 100, 6)}`,
     };
   }
   const most = style.percent ? `${shown(max * 100)} %` : shown(max);
@@ -114,7 +121,7 @@ export function word<W extends string>(options: Readonly<Record<W, readonly stri
       const match = typeof raw === "string" ? (known.get(raw) ?? known.get(singularName(raw))) : undefined;
       if (match !== undefined) return match;
       const near = typeof raw === "string" && words.length > 8 ? nearest(raw, words) : [];
-      const hint = near.length > 0 ? `perhaps ${oneOf(near)}? Known are ` : "write ";
+      const hint = near.length > 0 ? `perhaps ${oneOf(near)}? Choose ` : "choose ";
       return { problem: `is ${found(raw)}; ${hint}${oneOf(words)}` };
     },
   };

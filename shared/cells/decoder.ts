@@ -30,11 +30,14 @@ function readInto<T>(reader: Reader<T>, raw: unknown, faults: Fault[], argument:
 /** Rows of cells, whatever came: one cell, a row, a column, a block. */
 export function toGrid(raw: unknown): readonly (readonly unknown[])[] {
   if (!Array.isArray(raw)) return [[raw]];
-  // Array.from: map would keep the gaps of an array that has some.
-  return Array.from(raw, (row: unknown) => (Array.isArray(row) ? row : [row]));
+  // No map, which would keep the gaps of an array that has some.
+  const rows: (readonly unknown[])[] = [];
+  for (let at = 0; at < raw.length; at++) rows.push(Array.isArray(raw[at]) ? raw[at] : [raw[at]]);
+  return rows;
 }
 
 function single(raw: unknown, argument: string, faults: Fault[]): unknown {
+  if (!Array.isArray(raw)) return raw;
   const grid = toGrid(raw);
   if (grid.length === 1 && grid[0]?.length === 1) return grid[0][0];
   faults.push(fault("is a range; give one cell", argument));
@@ -61,8 +64,8 @@ export function cell<T>(reader: Reader<T>): Decoder<T> {
 }
 
 function wanted(hint: Hint): string {
-  if (hint.of === "number") return `write ${hint.what}`;
-  if (hint.of === "word") return `write ${oneOf(hint.words)}`;
+  if (hint.of === "number") return `enter ${hint.what}`;
+  if (hint.of === "word") return `choose ${oneOf(hint.words)}`;
   return "it is needed";
 }
 
@@ -136,6 +139,18 @@ export function either<T>(reader: Reader<T>): Decoder<T | (T | null)[]> {
       if (grid.length <= 1 && (grid[0]?.length ?? 0) <= 1) return one.decode(raw, argument, faults);
       return readColumn(reader, raw, argument, faults);
     },
+  };
+}
+
+/** The same where it may be left out: null. */
+export function optionalEither<T>(reader: Reader<T>): Decoder<T | null | (T | null)[]> {
+  const one = optional(reader, null);
+  const many = either(reader);
+  return {
+    ...many,
+    optional: true,
+    decode: (raw, argument, faults) =>
+      toGrid(raw).flat().length <= 1 ? one.decode(raw, argument, faults) : many.decode(raw, argument, faults),
   };
 }
 

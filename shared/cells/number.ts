@@ -65,7 +65,7 @@ function readSize(text: string, threeDecimals: boolean): number | string {
     const [, before = "", after = ""] = single;
     const unclear = after.length === 3 && before.length >= 1 && before.length <= 3 && before !== "0";
     if (unclear && !threeDecimals)
-      return `could be ${before}${after} or ${before}.${after}; write it without the separator`;
+      return `could be ${before}${after} or ${before}.${after}; enter it without the separator`;
     return Number(`${before}.${after}`);
   }
   if (SPACED.test(text)) return Number(text.replace(/ /g, "").replace(",", "."));

@@ -43,7 +43,7 @@ function asked(ingredient: Ingredient, row: Weight, kind: Kind | null): ExtraWat
   const { extraWater, water } = ingredient;
   if (extraWater !== null) {
     const remark = ingredient.extraWaterRough
-      ? `rough figure, ${shown(extraWater)} g per g: try it, and write your own under "extra water" in the larder`
+      ? `rough figure, ${shown(extraWater)} g per g: try it, and enter your own under "extra water" in the larder`
       : null;
     return { water: weight(row * extraWater), remark };
   }

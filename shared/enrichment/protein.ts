@@ -1,4 +1,5 @@
 import { refuse } from "../base/refusal.ts";
+import { atMost } from "../base/scaling.ts";
 import { shown, shownShare } from "../base/show.ts";
 import { type Grams, type Ratio, ratio, type Weight, weight } from "../base/units.ts";
 import { isProblem, number, type Reader } from "../cells/cell.ts";
@@ -102,10 +103,10 @@ export type LabelProtein = {
 /** The protein shares that would be printed as this figure. US figures are per serving, the EU's and the UK's per 100 g. */
 export function labelProtein({ grams, decimals }: LabelFigure, serving: Grams | null, law: LabelLaw): LabelProtein {
   const per = servingOf(serving, law);
-  if (grams > per) refuse(`is ${shown(grams)} g, more than the ${shown(per)} g it is said to be in`, "protein");
+  if (!atMost(grams, per)) refuse(`is ${shown(grams)} g, more than the ${shown(per)} g it is said to be in`, "protein");
   if (grams > 0 && grams < LEAST_OF_FLOUR * per && decimals > 0) {
     refuse(
-      `is ${shown(grams, 4)} g in ${shown(per)} g; was it typed as a share? Write the grams the label prints`,
+      `is ${shown(grams, 4)} g in ${shown(per)} g; was it typed as a share? Enter the grams the label prints`,
       "protein",
     );
   }
@@ -125,11 +126,11 @@ function servingOf(serving: Grams | null, law: LabelLaw): number {
   if (law === "US") {
     return (
       serving ??
-      refuse("is blank; a US label gives protein per serving, so write the serving's grams, such as 30", "serving")
+      refuse("is blank; a US label gives protein per serving, so enter the serving's grams, such as 30", "serving")
     );
   }
   if (serving !== null && serving !== HUNDRED_GRAMS) {
-    refuse(`is ${shown(serving)}; ${law} labels give protein per 100 g, so leave it blank or write 100`, "serving");
+    refuse(`is ${shown(serving)}; ${law} labels give protein per 100 g, so leave it blank or enter 100`, "serving");
   }
   return HUNDRED_GRAMS;
 }

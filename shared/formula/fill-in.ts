@@ -1,4 +1,5 @@
 import { type Fault, fault, refuse, refuseAll } from "../base/refusal.ts";
+import { atMost } from "../base/scaling.ts";
 import { shown, shownWeight } from "../base/show.ts";
 import { type Ratio, ratio, type Weight, weight } from "../base/units.ts";
 import { isFlour, isPreferment, type Kind } from "../larder/kinds.ts";
@@ -56,7 +57,7 @@ export function typedShares({ percents, weights, kinds }: Rows): Percents {
 
 /** Where one flour has only a weight, the other flours' percentages are a part of 1 or of 100. */
 function styleOfPart(flours: number): Style {
-  if (flours <= 1 + FURTHEST_APART) return "ratio";
+  if (atMost(flours, 1 + FURTHEST_APART)) return "ratio";
   if (flours < 100) return "plain";
   return refuse(
     "of the flour rows already make 100 or more, and another flour has a weight; give that row its percentage too",

@@ -73,7 +73,7 @@ const unclear = (cells: Cells, argument: string): Fault[] =>
       ? []
       : [
           fault(
-            `is ${shown(cell.value, 4)} beside flour with a % sign; write ${shown(cell.value, 4)}% or ${shown(cell.value * 100, 4)}%, whichever is meant`,
+            `is ${shown(cell.value, 4)} beside flour with a % sign; enter ${shown(cell.value, 4)}% or ${shown(cell.value * 100, 4)}%, whichever is meant`,
             argument,
             row + 1,
           ),
@@ -153,8 +153,8 @@ export function misfits(cells: Cells, kinds: Kinds, style: Style, argument: stri
     (cell, row) => cell !== null && (kinds[row]?.word === "yeast" || isPreferment(kinds[row] ?? null)),
   );
   const isTooMuch = (value: number, { word }: Kind) =>
-    value > (MOST_AS_RATIO[word] ?? MOST_OF_ANY) ||
-    (leavened && word !== "preferment" && (word === "water" ? value > MOST_LEAVENED : value >= MOST_LEAVENED));
+    !atMost(value, MOST_AS_RATIO[word] ?? MOST_OF_ANY) ||
+    (leavened && word !== "preferment" && (word === "water" ? !atMost(value, MOST_LEAVENED) : value >= MOST_LEAVENED));
   const isCake =
     !leavened &&
     cells.some(
@@ -162,7 +162,7 @@ export function misfits(cells: Cells, kinds: Kinds, style: Style, argument: stri
     );
   const least = ({ word }: Kind) => (isCake ? LEAST_IN_CAKE[word] : undefined) ?? LEAST_AS_PLAIN[word] ?? 0;
   const wrong = rows.filter(({ value, kind }) =>
-    style === "ratio" ? isTooMuch(value, kind) : value > 0 && value < least(kind),
+    style === "ratio" ? isTooMuch(value, kind) : value > 0 && !atMost(least(kind), value),
   );
   const small = rows.filter(({ value, kind }) => value > 0 && kind.word !== "other");
   const allSmall =
@@ -173,6 +173,6 @@ export function misfits(cells: Cells, kinds: Kinds, style: Style, argument: stri
 function bothWays(value: number, style: Style): string {
   const v = shown(value, 4);
   return style === "ratio"
-    ? `is ${v}, which beside flour of 1 (100%) is ${shown(value * 100)} %; write ${v}% (${shown(value / 100, 6)}), or type every row plain with the flour as 100`
-    : `is ${v}, which beside flour of 100 is ${v} %; write ${shown(value * 100, 4)}, or ${v}% if that is meant, or every row as a share with the flour as 100% (1)`;
+    ? `is ${v}, which beside flour of 1 (100%) is ${shown(value * 100)} %; enter ${v}% (${shown(value / 100, 6)}), or type every row plain with the flour as 100`
+    : `is ${v}, which beside flour of 100 is ${v} %; enter ${shown(value * 100, 4)}, or ${v}% if that is meant, or every row as a share with the flour as 100% (1)`;
 }

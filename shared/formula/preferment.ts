@@ -48,7 +48,7 @@ export function prefermentedFlour(flour: Weight, share: Ratio, hydration: Ratio,
   const most = basis === "prefermented flour" ? 1 : 1 + hydration;
   if (!atMost(share, most)) {
     refuse(
-      `is ${shown(share, 4)}, which is ${shownShare(share)}; all the flour as preferment would be ${shownShare(most)}; write ${shown(share, 4)}% or ${shown(share / 100, 6)} if that was meant`,
+      `is ${shown(share, 4)}, which is ${shownShare(share)}; all the flour as preferment would be ${shownShare(most)}; enter ${shown(share, 4)}% or ${shown(share / 100, 6)} if that was meant`,
       "share",
     );
   }
@@ -68,7 +68,7 @@ const LEAST_SEED = 0.005;
 export function refuseTinySeed(seed: Weight, total: number): void {
   if (seed > 0 && !atMost(LEAST_SEED * total, seed)) {
     refuse(
-      `is ${shown(seed, 4)}, below 0.5 % of the preferment's ${shownWeight(total)}; was it typed as a share? Write its weight`,
+      `is ${shown(seed, 4)}, below 0.5 % of the preferment's ${shownWeight(total)}; was it typed as a share? Enter its weight`,
       "seed",
     );
   }
@@ -100,7 +100,7 @@ export function starterFeed(
 ): FlourAndWater & { readonly starter: Weight } {
   const whole = flourAndWater(wanted, hydrationWanted);
   if (starter === null && Math.abs(hydrationWanted - hydrationNow) <= 1e-9) {
-    refuse("is blank, and at equal hydrations all of it would be starter; write how much starter goes in", "starter");
+    refuse("is blank, and at equal hydrations all of it would be starter; enter how much starter goes in", "starter");
   }
   const used = starter ?? mostInside(whole, hydrationNow);
   return { starter: used, ...without(whole, used, hydrationNow, "starter") };

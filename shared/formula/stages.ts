@@ -66,7 +66,7 @@ function refuseRows(kinds: Kinds, share: Ratio | readonly (Ratio | null)[]): voi
     const own = typeof share === "number" ? null : (share[index] ?? null);
     if (kind.word === "preferment") {
       const says =
-        "is a preferment, and the split needs its flour and water in rows of their own; write them so, and a ripe starter as the seed";
+        "is a preferment, and the split needs its flour and water in rows of their own; enter them so, and a ripe starter as the seed";
       faults.push(fault(says, "kinds", index + 1));
     } else if (own !== null && (kind.word === "water" || kind.word === "ice")) {
       const says = `is ${shownShare(own)} beside ${kind.word}; leave it blank, the water follows from the hydration`;
@@ -82,7 +82,7 @@ function refuseWater(needed: number, there: number, hydration: Ratio, kinds: Kin
   if (atMost(needed, there)) return;
   if (there === 0 && kinds.some((kind) => kind?.word === "dairy")) {
     refuse(
-      "have milk as the only liquid: milk is only partly water, so it cannot meet a hydration, and it spoils in the hours a preferment stands; write part of it as water and milk powder",
+      "have milk as the only liquid: milk is only partly water, so it cannot meet a hydration, and it spoils in the hours a preferment stands; enter part of it as water and milk powder",
       "kinds",
     );
   }

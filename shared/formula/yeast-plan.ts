@@ -64,7 +64,7 @@ const asNow = ({ hours, temp }: Rest, now: Now): number => hours * (PER_DEGREE[1
 function refuseTemperatures(rests: readonly Rest[], unit: TemperatureUnit): void {
   const at = (temp: number) => `${shown(fromCelsius(celsius(temp), unit), 1)} °${unit}`;
   // Nothing above 89.6 is a dough in °C; from 59 on it is one in °F.
-  const meant = (temp: number) => (unit === "C" && temp >= 59 && temp <= 89.6 ? '; for °F enter "F" as the unit' : "");
+  const meant = (temp: number) => (unit === "C" && temp >= 59 && temp <= 89.6 ? '; for °F choose "F" as the unit' : "");
   refuseAll(
     rests.flatMap(({ temp, row }) => {
       if (!atMost(FREEZING, temp))

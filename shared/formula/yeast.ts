@@ -77,9 +77,9 @@ function refuseChange(change: number, wanted: Hours): void {
 function degreesColder({ now, wanted, unit }: DoughTemps): number {
   if (now === null && wanted === null) return 0;
   if (now === null)
-    return refuse("is blank though temp_wanted is given; write both temperatures or neither", "temp_now");
+    return refuse("is blank though temp_wanted is given; enter both temperatures or neither", "temp_now");
   if (wanted === null)
-    return refuse("is blank though temp_now is given; write both temperatures or neither", "temp_wanted");
+    return refuse("is blank though temp_now is given; enter both temperatures or neither", "temp_wanted");
   refuseTemperature(now, unit, "temp_now");
   refuseTemperature(wanted, unit, "temp_wanted");
   return now - wanted;
@@ -89,7 +89,7 @@ export function refuseTemperature(temp: Celsius, unit: TemperatureUnit, argument
   if (atMost(COOLEST, temp) && atMost(temp, WARMEST)) return;
   const at = (one: Celsius) => shown(fromCelsius(one, unit), 1);
   const fits = (limit: number) => fromCelsius(celsius(limit), "F");
-  const meant = unit === "C" && temp >= fits(COOLEST) && temp <= fits(WARMEST) ? '; for °F write "F" as the unit' : "";
+  const meant = unit === "C" && temp >= fits(COOLEST) && temp <= fits(WARMEST) ? '; for °F choose "F" as the unit' : "";
   refuse(
     `is ${at(temp)} °${unit}, and the rule holds from ${at(celsius(COOLEST))} to ${at(celsius(WARMEST))} °${unit}; find the time of a colder or hotter dough by trial${meant}`,
     argument,

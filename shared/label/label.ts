@@ -1,25 +1,20 @@
 import { refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { oneOf, quoted, shown, shownShare } from "../base/show.ts";
-import { type Ratio, ratio, type Weight } from "../base/units.ts";
-import { nearest } from "../base/words.ts";
-import { readNumber } from "../cells/number.ts";
-import { isUnweighed } from "../enrichment/enrichment.ts";
+import { shown } from "../base/show.ts";
+import type { Weight } from "../base/units.ts";
 import type { LabelLaw } from "../enrichment/protein.ts";
 import { nameKey } from "../larder/built-in-larder.ts";
 import type { Ingredient } from "../larder/ingredient.ts";
 import { eachRow, type Larder, requireIngredients } from "../larder/larder.ts";
 import type { Allergen } from "./allergen-list.ts";
 import { allergensOf, isPlainWater, isWaterKind } from "./allergens.ts";
-import { listed } from "./read-allergens.ts";
+import { partsOf } from "./made-of.ts";
 
 type Names = readonly (string | null)[];
 type Weights = readonly (Weight | null)[];
 
 /** Added water of at most 5 % of the finished weight may be left out (Regulation (EU) 1169/2011, annex VII A.1). */
 const WATER_LEFT_OUT = 0.05;
-/** Percentages of a compound's parts are rounded ones. */
-const PARTS_UP_TO = 1.005;
 
 /**
  * The ingredient list of a product, by falling weight as it goes in (Regulation (EU) 1169/2011, article 18; 21 CFR
@@ -63,18 +58,18 @@ export function labelList(
     .join(", ");
 }
 
-const addedUp = (weights: Weights): number => weights.reduce((sum: number, one) => sum + (one ?? 0), 0);
+export const addedUp = (weights: Weights): number => weights.reduce((sum: number, one) => sum + (one ?? 0), 0);
 
-function notAbove(finished: Weight, sum: number): void {
+export function notAbove(finished: Weight, sum: number): void {
   if (atMost(finished, sum)) return;
-  refuse(`is ${shown(finished)}, more than the ingredients' ${shown(sum)}; write both in one unit`, "finished_weight");
+  refuse(`is ${shown(finished)}, more than the ingredients' ${shown(sum)}; enter both in one unit`, "finished_weight");
 }
 
 /** An ingredient as the list names it: its label name, what it is made of, its allergens in capitals. */
 function entryOf(ingredient: Ingredient, law: LabelLaw, index: number): string {
   const { labelName, name, madeOf, row } = ingredient;
   const allergens = allergensOf(ingredient, law, "ingredients", index);
-  const parts = madeOf === null ? "" : ` (${partsOf(madeOf, row).join(", ")})`;
+  const parts = madeOf === null ? "" : ` (${namesOf(madeOf, row).join(", ")})`;
   let text = `${labelName ?? (isPlainWater(ingredient) ? "water" : name)}${parts}`;
   const missing: string[] = [];
   for (const { species, spellings } of allergens.flatMap(withGroup)) {
@@ -97,42 +92,9 @@ function withGroup(one: Allergen): Allergen[] {
   return isOpen && one.species !== one.group ? [group, one] : [one];
 }
 
-const SHARE = /^(.*\S) +([\d.,]+ ?%)$|^([\d.,]+ ?%) *(\S.*)$/;
-
 /** The parts of a compound, by falling share where every part has one. */
-function partsOf(madeOf: string, row: number | null): string[] {
-  const parts = listed(madeOf).map((part) => {
-    const [, last, after, before, first] = SHARE.exec(part) ?? [];
-    const read = readNumber(after ?? before ?? "", { percent: true });
-    return "problem" in read ? { name: part, share: null } : { name: last ?? first ?? part, share: read.value };
-  });
-  const sum = parts.reduce((all, { share }) => all + (share ?? 0), 0);
-  if (!atMost(sum, PARTS_UP_TO))
-    refuse(`column "made of" adds up to ${shownShare(sum)}; write shares of the whole`, "larder", row ?? undefined);
+function namesOf(madeOf: string, row: number | null): string[] {
+  const parts = partsOf(madeOf, row);
   if (parts.every(({ share }) => share !== null)) parts.sort((a, b) => (b.share ?? 0) - (a.share ?? 0));
   return parts.map(({ name }) => name);
-}
-
-/**
- * The quantity to declare of one ingredient: its weight as it goes in over the finished weight, or over all that goes in. A
- * product that loses moisture may hold more than 100 % (Regulation (EU) 1169/2011, annex VIII). Null before anything is weighed.
- */
-export function labelShare(name: string, names: Names, weights: Weights, finished: Weight | null): Ratio | null {
-  if (isUnweighed(weights)) return null;
-  const key = nameKey(name);
-  const isAsked = names.map((one) => one !== null && nameKey(one) === key);
-  if (!isAsked.includes(true)) {
-    const near = nearest(
-      name,
-      names.filter((one) => one !== null),
-    );
-    refuse(
-      `is ${quoted(name)}, which is none of the ingredients${near.length > 0 ? `; perhaps ${oneOf(near)}?` : ""}`,
-      "ingredient",
-    );
-  }
-  const sum = addedUp(weights);
-  if (finished !== null) notAbove(finished, sum);
-  if (sum === 0) refuse("add up to 0; a share of nothing cannot be declared", "weights");
-  return ratio(addedUp(weights.filter((_, index) => isAsked[index])) / (finished ?? sum));
 }

@@ -7,7 +7,7 @@ import { type Allergen, allergenList, OPEN } from "./allergen-list.ts";
 /** Parts of a list; a comma in brackets or before a digit ("54,5%") does not part. */
 export function listed(text: string): string[] {
   let depth = 0;
-  const marked = text.replace(/[();\n]|,(?!\d)/g, (mark) => {
+  const marked = text.replace(/[^\S\n]|[\u180e\u200b-\u200d\u2060]/g, " ").replace(/[();\n]|,(?!\d)/g, (mark) => {
     depth = mark === "(" ? depth + 1 : mark === ")" ? Math.max(0, depth - 1) : depth;
     return depth > 0 || mark === ")" ? mark : "\t";
   });
@@ -82,5 +82,5 @@ function instead(name: string): string {
   if (GROUP_WORD.test(name))
     return name.endsWith("nut") ? `name the nut: ${of("nuts")}` : `name the cereal: ${of("cereals containing gluten")}`;
   if (name === "shellfish") return "name the crustacean or mollusc";
-  return `write species or groups such as ${oneOf(["wheat", ...groups.slice(1, 7), "almonds", ...groups.slice(8, 14)])}, or "none" where it was checked`;
+  return `enter species or groups such as ${oneOf(["wheat", ...groups.slice(1, 7), "almonds", ...groups.slice(8, 14)])}, or "none" where it was checked`;
 }

@@ -1,5 +1,5 @@
 import { refuse } from "../base/refusal.ts";
-import { countUp } from "../base/scaling.ts";
+import { atMost, countUp } from "../base/scaling.ts";
 import { type Grams, grams } from "../base/units.ts";
 import type { LabelLaw } from "../enrichment/protein.ts";
 
@@ -24,7 +24,7 @@ const TOLERANCES: readonly { readonly to: number; readonly share?: number; reado
 
 /** A tolerance that is a share is rounded up to the next tenth of a gram (the same table's note, from memory). */
 function tolerance(nominal: number): number {
-  const { share = 0, fixed } = TOLERANCES.find(({ to }) => nominal <= to) ?? {};
+  const { share = 0, fixed } = TOLERANCES.find(({ to }) => atMost(nominal, to)) ?? {};
   return fixed ?? countUp(share * nominal * 10) / 10;
 }
 

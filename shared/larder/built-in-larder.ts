@@ -5,7 +5,7 @@ import { larderLines } from "./larder-rows.ts";
 import { type Measures, readMeasures } from "./measures.ts";
 
 /** The form two spellings of one ingredient share; apostrophes do not count either ("baker's yeast"). */
-export const nameKey = (name: string): string => singularName(name.replace(/['’]/g, ""));
+export const nameKey = (name: string): string => singularName(/['’]/.test(name) ? name.replace(/['’]/g, "") : name);
 
 /** The parts of an ingredient's weight that a larder knows. */
 export const PARTS = ["water", "protein", "fat", "saturates", "carbohydrate", "sugar", "fibre", "salt"] as const;

@@ -71,17 +71,13 @@ function readKind(raw: unknown): Kind | Problem {
   if (!("problem" in bare) && !bare.marked) return fromShare(bare.value);
   const near = meant(raw);
   return {
-    problem: `is ${quoted(raw)}; ${near.length > 0 ? `perhaps ${oneOf(near)}? Write` : "write"} ${KINDS_IN_WORDS}`,
+    problem: `is ${quoted(raw)}; ${near.length > 0 ? `perhaps ${oneOf(near)}? Choose` : "choose"} ${KINDS_IN_WORDS}`,
   };
 }
 
 /** "levain (100%)", "levain, 100 %" and "levain at 100% hydration" say the same. */
 const withoutMarks = (raw: string): string =>
-  folded(
-    folded(raw)
-      .replace(/[()[\]:;=@]|,(?!\d)|(?<!\d),|[-–—](?= )|\b(?:hydration|at)\b/g, " ")
-      .replace(/ +(?=%)/g, ""),
-  );
+  folded(folded(raw).replace(/[()[\]:;=@]|,(?!\d)|(?<!\d),|[-–—](?= )|\b(?:hydration|at)\b/g, " ")).replace(/ %/g, "%");
 
 /** The kinds someone may have had in mind: "fresh yeast" holds one, "butter" has one in the larder, "flower" is near one. */
 function meant(raw: string): readonly string[] {
@@ -98,7 +94,7 @@ function fromShare(flour: number): Kind | Problem {
   if (flour === 1) return plain("flour");
   if (flour === 0) return plain("other");
   if (flour > 0 && flour < 1) return preferment(flour);
-  const meant = flour > 1 ? `; for a starter of that hydration write "starter ${shown(flour)}%"` : "";
+  const meant = flour > 1 ? `; for a starter of that hydration enter "starter ${shown(flour)}%"` : "";
   return { problem: `is ${shown(flour, 4)}${meant}; a number here is the flour's share, from 0 to 1` };
 }
 
@@ -136,7 +132,7 @@ export function kindsOf(
     const cell = kinds[index] ?? null;
     if (cell === null && blank !== undefined) return blank;
     if (cell === null) {
-      faults.push(fault(`is blank though the row has an amount; write ${KINDS_IN_WORDS}`, argument, index + 1));
+      faults.push(fault(`is blank though the row has an amount; choose ${KINDS_IN_WORDS}`, argument, index + 1));
       return null;
     }
     const said = "unread" in cell ? cell.unread : misnamed(cell, names?.[index] ?? null);
@@ -152,7 +148,7 @@ function misnamed(cell: Kind, name: string | null): string | undefined {
     return undefined;
   const words = singularName(name);
   if (/\bflour\b/.test(words)) return undefined;
-  return `says that ${quoted(name)} is all flour; write "levain 100%" for equal flour and water`;
+  return `says that ${quoted(name)} is all flour; enter "levain 100%" for equal flour and water`;
 }
 
 export const isFlour = (kind: Kind | null): boolean => kind?.word === "flour";

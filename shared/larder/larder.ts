@@ -100,8 +100,11 @@ function groupedByBuiltIn(own: readonly OwnRow[]): Map<BuiltIn, OwnRow[]> {
  * The ingredient of this name: a row of the shop's by its own names, then by the built-in table's names for it, then the
  * built-in row. Undefined when no table knows it; refuses when two rows of the shop's may be meant.
  */
-export function findIngredient(larder: Larder, name: string): Ingredient | undefined {
-  const key = nameKey(name);
+export const findIngredient = (larder: Larder, name: string): Ingredient | undefined =>
+  findByKey(larder, nameKey(name), name);
+
+/** The same where the name's key is known already. */
+export function findByKey(larder: Larder, key: string, name = key): Ingredient | undefined {
   const exact = larder.byName.get(key);
   if (exact !== undefined) return ofRow(exact);
   const builtIn = builtInOf(key);
@@ -112,11 +115,23 @@ export function findIngredient(larder: Larder, name: string): Ingredient | undef
   if (own === undefined) return ofBuiltIn(builtIn);
   if (canonical === undefined && group.length > 1) {
     refuse(
-      `${rowsNamed(group.map(({ row }) => row))} may each be meant by ${quoted(name)}; write it in "also called" of the one`,
+      `${rowsNamed(group.map(({ row }) => row))} may each be meant by ${quoted(name)}; enter it under "also called" in the one that is meant`,
       "larder",
     );
   }
   return ofRow(own);
+}
+
+const wordsOf = new WeakMap<Larder, ReadonlySet<string>>();
+
+/** Every word of every name that would be found, as keys: what holds another word names nothing. */
+export function knownWords(larder: Larder): ReadonlySet<string> {
+  const before = wordsOf.get(larder);
+  if (before !== undefined) return before;
+  const keys = [...larder.byName.keys(), ...knownNames({ ...larder, rows: [] }).map(nameKey)];
+  const words = new Set(keys.flatMap((key) => key.split(" ")));
+  wordsOf.set(larder, words);
+  return words;
 }
 
 /** The names of every ingredient that would be found. */
@@ -130,7 +145,7 @@ const LONGEST_COMPARED = 80;
 /** What is said of a name no table knows. */
 export function unknownName(larder: Larder, name: string): string {
   const near = nearest(name.slice(0, LONGEST_COMPARED), knownNames(larder));
-  const perhaps = near.length > 0 ? `; perhaps ${oneOf(near)}? Write` : "; write";
+  const perhaps = near.length > 0 ? `; perhaps ${oneOf(near)}? Enter` : "; enter";
   return `is ${quoted(name)}, which the larder does not know${perhaps} a name it knows, or give the larder a row for it`;
 }
 
@@ -150,7 +165,7 @@ export function requireIngredients(
   let compared = 0;
   return eachRow(names, (name, index) => {
     if (!needed(index)) return null;
-    if (name === null) return refuse("is blank though the row has an amount; write its name", argument, index + 1);
+    if (name === null) return refuse("is blank though the row has an amount; enter its name", argument, index + 1);
     const found = findIngredient(larder, name);
     if (found !== undefined) return found;
     compared += 1;

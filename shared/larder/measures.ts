@@ -42,7 +42,7 @@ export function measureWord(text: string): string {
 
 const ENTRY =
   /^(\p{L}(?:[^\d=:–-]|-(?=\p{L}))*?)\s*[=:]?\s*(\d[\d.,]*|[.,]\d+)(?:\s*(?:-|–|to)\s*(\d[\d.,]*))?\s*(?:g|gr|grams?)?$/iu;
-const EXAMPLE = 'write measures and their grams such as "cup 125; tbsp 8; piece 50"';
+const EXAMPLE = 'enter measures and their grams such as "cup 125; tbsp 8; piece 50"';
 
 /** Reads "cup 125; tbsp 8; piece 50"; a span is "tsp 2.8 to 5". A predicate comes back for what cannot be read. */
 export function readMeasures(raw: unknown): Measures | { readonly problem: string } {

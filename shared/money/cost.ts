@@ -24,7 +24,7 @@ export function costs(
   return weights.map((weight, index): Cost => {
     if (weight === null) return [null, null];
     const name = names[index] ?? null;
-    if (name === null) return refuse("is blank though the row has an amount; write its name", "ingredients", index + 1);
+    if (name === null) return refuse("is blank though the row has an amount; enter its name", "ingredients", index + 1);
     const each = costOfUnit(name, larder, terms);
     return typeof each === "string" ? [null, each] : [weight * each, null];
   });

@@ -119,7 +119,7 @@ function summed(rows: readonly Named[], keyOf: (name: string) => string, argumen
   for (const { names, weight, row } of rows) {
     const name = names[0] ?? null;
     if (weight === null) continue;
-    if (name === null) faults.push(fault("has a weight and no name; write what it is", argument, row));
+    if (name === null) faults.push(fault("has a weight and no name; enter what it is", argument, row));
     else sums.set(keyOf(name), (sums.get(keyOf(name)) ?? 0) + weight);
   }
   refuseAll(faults);
@@ -140,7 +140,7 @@ function readFormulas(rows: readonly Named[], keyOf: (name: string) => string) {
     }
     const product = above === undefined ? undefined : products.get(above);
     if (weight === null) continue;
-    if (!part) faults.push(fault("has a weight and no ingredient; write its name", "formulas", row));
+    if (!part) faults.push(fault("has a weight and no ingredient; enter its name", "formulas", row));
     else if (product === undefined) faults.push(fault("has no product in its row or above it", "formulas", row));
     else {
       const key = keyOf(part);

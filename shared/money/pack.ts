@@ -1,12 +1,10 @@
-import { quoted, shown } from "../base/show.ts";
+import { shown } from "../base/show.ts";
 import { type Grams, grams, gramsIn, type WeightUnit } from "../base/units.ts";
 import type { CupSystem } from "../base/volumes.ts";
 import { SPACES } from "../base/words.ts";
 import { isProblem, number, type Problem, type Reader, text, trouble } from "../cells/cell.ts";
 import { findIngredient, type Larder, unknownName } from "../larder/larder.ts";
-import { lineWeigher } from "../recipe/grams.ts";
-import { type Token, tokensOf } from "../recipe/tokens.ts";
-import { readUnit } from "../recipe/units.ts";
+import { spelledPack } from "./pack-text.ts";
 
 /** A pack as it is typed: a number in the unit of the call, or text such as "5 lb". */
 export const packCell = (): Reader<number | string> => ({
@@ -14,22 +12,21 @@ export const packCell = (): Reader<number | string> => ({
   read: (raw) => {
     if (typeof raw === "number") return trouble(raw) ?? raw;
     const read = text().read(raw);
-    return typeof read === "string" && read.length > LONGEST_PACK
-      ? { problem: `has ${read.length} characters: write only the pack, such as "12 x 750 ml"` }
-      : read;
+    return isProblem(read) ? read : (tooLong(read) ?? read);
   },
 });
 
 /** What one pack is never longer than; a whole page in a cell is a slip. */
 const LONGEST_PACK = 200;
+const tooLong = (pack: string): Problem | undefined =>
+  pack.length > LONGEST_PACK
+    ? { problem: `has ${pack.length} characters: enter only the pack, such as "12 x 750 ml"` }
+    : undefined;
 
 const bareNumber = number<number>('a pack such as "25 kg" or "5 lb"', { above: 0, max: 1e9 });
 
 /** Measures by which a larder says that an ingredient is counted. */
 const PIECES = ["piece", "small", "medium", "large"];
-
-/** These hold a sixth to a fifth more in the UK than in the US. */
-const UNCLEAR_VOLUME = /(?<!\p{L})(fl\.? ?oz|fluid|gill|pint|pt|quart|qt|gallon|gal)s?(?!\p{L})/iu;
 
 /** What a call says beside the pack: the unit of a bare number, and whose eggs, cups and spoons. */
 export type PackTerms = { readonly unit?: WeightUnit | null; readonly cups?: CupSystem };
@@ -44,84 +41,48 @@ export function packWeight(
   larder: Larder,
   { unit = null, cups = "US" }: PackTerms = {},
 ): Grams | Problem {
-  const line = typeof pack === "number" ? "" : pack.replace(SPACES, " ").trim();
-  if (typeof pack === "number" || /^[-+]?[\d., ]+$/.test(line)) {
-    const ingredient = name === null ? undefined : findIngredient(larder, name);
-    if (name !== null && ingredient === undefined)
-      return { problem: `belongs to an ingredient that ${unknownName(larder, name)}` };
-    const read = bareNumber.read(pack);
-    if (isProblem(read)) return read;
-    const size = shown(read, 4);
-    if (unit === null)
-      return { problem: `is ${size} of what? Enter "${size} kg", "${size} g", "${size} lb" or "${size} each"` };
-    if (PIECES.some((one) => ingredient?.measures?.has(one)))
-      return { problem: `is ${size}, ${unit} or pieces? Enter "${size} ${unit}" or "${size} each"` };
-    return grams(read * gramsIn(unit));
-  }
-  const problem = (why: string): Problem => ({ problem: `is ${quoted(line)}: ${why}` });
-  if (!/[\d¼-¾⅐-⅞]|dozen/i.test(line) || /^[-−–]/.test(line)) return problem('no size; write one such as "5 lb"');
-  const order = asRecipe(line);
-  if (order === undefined) return problem('one pack, or several? Write "2 x 3 kg" for two of 3 kg');
-  const unread = unreadCount(order, name, larder);
-  if (unread !== undefined) return problem(`how much is ${quoted(unread)}? Write "24 x 500 g" or "30 pieces"`);
-  const open = order.replace(/\([^)]*\)/g, "");
-  const country = /\b(?:(uk|imperial|british)|us|american)\b/i.exec(order);
-  const volume = UNCLEAR_VOLUME.exec(open)?.[1];
-  if (volume !== undefined && country === null) return problem(`say "US" or "UK" before ${volume}`);
-  // "2 x 5 lb 4 oz": the packs multiply the whole of it.
-  const [packs = ""] = /^(?:\d+ ?[x×*] ?)*(?=[\d½¼¾])/i.exec(order) ?? [];
-  const count = (packs.match(/\d+/g) ?? []).reduce((all, one) => all * Number(one), 1);
-  const weigh = lineWeigher(country === null ? cups : country[1] === undefined ? "US" : "UK", larder);
-  const each = weigh(order.slice(packs.length), name);
-  // "6 x 500 g (3 kg)" tells the whole in its brackets.
-  const isWhole = packs !== "" && each.is === "weighed" && each.remarks.length > 0;
-  const [weighed, times] = isWhole ? [weigh(order, name), 1] : [each, count];
-  if (weighed.is !== "weighed") return problem(weighed.why);
-  const why = weighed.unsure ?? weighed.remarks[0] ?? (weighed.least < weighed.most ? "a range; write one size" : "");
-  if (why !== "") return problem(why);
-  return weighed.least * times > 0 ? grams(weighed.least * times) : problem("a pack weighs more than 0 g");
+  if (typeof pack === "number") return barePack(pack, name, larder, unit);
+  const long = tooLong(pack);
+  if (long !== undefined) return long;
+  const line = pack.replace(SPACES, " ").trim();
+  if (/^[-+]?[\d., ]+$/.test(line)) return barePack(line, name, larder, unit);
+  // A price list says the same few packs over and over.
+  const key = [cups, name ?? "", line].join("\n");
+  const before = remembered(larder);
+  const known = before.get(key);
+  if (known !== undefined) return known;
+  const weight = spelledPack(line, name, larder, cups);
+  if (before.size < MOST_REMEMBERED) before.set(key, weight);
+  return weight;
 }
 
-/**
- * Spellings of price lists as a recipe would write them: "6/5 lb" and "6 tubs of 5 lb" are 6 x 5 lb, "250 g x 40" is 40 x
- * 250 g. Undefined where a slash or brackets may stand for either.
- */
-function asRecipe(line: string): string | undefined {
-  const plain = line.replace(/\bu\.([sk])\.?/gi, "u$1").replace(/^(\d+) ?each$/i, "$1 pieces");
-  const [, size, times] = /^(.*\p{L}.*?) ?[x×*] ?(\d+)$/iu.exec(plain) ?? [];
-  if (size !== undefined) return `${times} x ${size}`;
-  const [slash, packs = "", each = ""] = /^(\d+) ?\/ ?(\d+(?:[.,]\d+)?)(?= ?\p{L}|$)/u.exec(plain) ?? [];
-  if (slash !== undefined) {
-    if (Number(packs) >= Number(each.replace(",", ".")) || /\D/.test(each))
-      return `${packs} x ${each}${plain.slice(slash.length)}`;
-    // A half or a quarter is a fraction; 2/3 kg and 1/50 lb may be two packs of three kilograms, one of fifty pounds.
-    return packs === "1" && ["2", "3", "4", "8", "16"].includes(each) ? plain : undefined;
-  }
-  // "2 bags (25 kg)" may weigh 25 kg each or together.
-  const [inBrackets, many] = /^(\d+) ?\p{L}+\.? ?\((?=\d)/u.exec(plain) ?? [];
-  const isPacks = inBrackets !== undefined && readUnit(tokensOf(inBrackets), 1)?.unit.of === "count";
-  if (isPacks && many !== "1" && !/each|total/i.test(plain)) return undefined;
-  const [counted, count, word = ""] = /^(\d+) ?(\p{L}+)\.? (?:of |x |à )?(?=\d)/iu.exec(plain) ?? [];
-  if (counted === undefined || isMeasured(tokensOf(counted), 1)) return plain;
-  return `${count} x ${/^doz/i.test(word) ? "12 x " : ""}${plain.slice(counted.length)}`;
+const MOST_REMEMBERED = 2000;
+const packsOf = new WeakMap<Larder, Map<string, Grams | Problem>>();
+
+function remembered(larder: Larder): Map<string, Grams | Problem> {
+  const before = packsOf.get(larder);
+  if (before !== undefined) return before;
+  const made = new Map<string, Grams | Problem>();
+  packsOf.set(larder, made);
+  return made;
 }
 
-function isMeasured(tokens: readonly Token[], at: number): boolean {
-  const unit = readUnit(tokens, at)?.unit.of;
-  return unit === "weight" || unit === "volume";
-}
-
-const COUNTING = /^(?:doz|dozen|x|ct|count|each|of|size|tray)$/;
-
-/** What a pack that is only counted says beside numbers and the ingredient's name: nobody knows what "1 case" holds. */
-function unreadCount(order: string, name: string | null, larder: Larder): string | undefined {
-  const tokens = tokensOf(order.replace(/^\p{L}+ of (?=\d)/u, ""));
-  if (tokens.some((_, at) => isMeasured(tokens, at))) return undefined;
-  const words = tokens.flatMap((token, at) =>
-    token.is === "word" && !COUNTING.test(token.low) && readUnit(tokens, at) === undefined ? [token.text] : [],
-  );
-  const said = words.join(" ");
-  if (said === "" || (name === null && findIngredient(larder, said) !== undefined)) return undefined;
-  const meant = name === null ? undefined : findIngredient(larder, name)?.name;
-  return meant !== undefined && findIngredient(larder, said)?.name === meant ? undefined : said;
+/** A number alone, in the unit of the call. */
+function barePack(
+  pack: number | string,
+  name: string | null,
+  larder: Larder,
+  unit: WeightUnit | null,
+): Grams | Problem {
+  const ingredient = name === null ? undefined : findIngredient(larder, name);
+  if (name !== null && ingredient === undefined)
+    return { problem: `belongs to an ingredient that ${unknownName(larder, name)}` };
+  const read = bareNumber.read(pack);
+  if (isProblem(read)) return read;
+  const isCounted = PIECES.some((one) => ingredient?.measures?.has(one));
+  if (unit !== null && !isCounted) return grams(read * gramsIn(unit));
+  const size = shown(read, 4);
+  return unit === null
+    ? { problem: `is ${size} of what? Enter "${size} kg", "${size} g", "${size} lb" or "${size} each"` }
+    : { problem: `is ${size}, ${unit} or pieces? Enter "${size} ${unit}" or "${size} each"` };
 }

@@ -21,7 +21,7 @@ function netPrice(cost: number, share: Ratio, meaning: Meaning): number {
   if (meaning === "markup") return cost * (1 + share);
   const most = meaning === "margin" ? "must be below" : "cannot be above";
   if (share > 1 || (share === 1 && meaning === "margin")) {
-    const plain = share > 1 ? `; if ${shown(share, 4)} % is meant, write ${shown(share, 4)}%` : "";
+    const plain = share > 1 ? `; if ${shown(share, 4)} % is meant, enter ${shown(share, 4)}%` : "";
     return refuse(`is ${shownShare(share)}; a ${meaning} ${most} 100 % of the price${plain}`, "share");
   }
   if (meaning === "margin") return cost / (1 - share);

@@ -119,11 +119,11 @@ function readMeasure(tokens: readonly Token[], at: number): AmountRead | undefin
   let next = found?.next ?? quantity.next;
   let problem = quantity.problem;
   if ((unit.of === "weight" || unit.of === "volume") && unit.fine && unclear) {
-    problem = problem ?? "a number that could mean thousands or decimals; write it without the separator";
+    problem = problem ?? "a number that could mean thousands or decimals; enter it without the separator";
   }
   if (isMeasured(unit)) {
     const after = readPack(tokens, next);
-    if (after !== undefined && timesPerhaps) problem = 'one amount, or a number of packs? Write "2 x 8 oz" for packs';
+    if (after !== undefined && timesPerhaps) problem = 'one amount, or a number of packs? Enter "2 x 8 oz" for packs';
     next = after ?? next;
   }
   // "100 g x 2" are two of 100 g.

@@ -15,32 +15,32 @@ const isNear = (one: number, other: number): boolean => Math.abs(one - other) <=
 /** The weight of a choice; one in brackets behind a number of things is of each or of all, as the table of measures tells. */
 export function countedWeight(choice: Choice, asked: Asked, remarks: string[]): Weighed {
   const { amount, counted } = choice;
-  const written = weightOf(amount, asked);
-  if (counted === undefined || "problem" in written) return written;
+  const typed = weightOf(amount, asked);
+  if (counted === undefined || "problem" in typed) return typed;
   const { least, most, unit, isBehindName } = counted;
-  if (least === 1 && most === 1) return written;
+  if (least === 1 && most === 1) return typed;
   // "1/2 cube (21 g)" is 21 g; only "1/2 (8 oz) package" is half of what stands there.
-  if (most < 1 && !counted.isBehindNumber) return written;
+  if (most < 1 && !counted.isBehindNumber) return typed;
   const each = () => weightOf(times(amount, least, most), asked);
   const one = weightOf({ low: [{ count: 1, unit }], high: [{ count: 1, unit }] }, asked);
   const count = (least + most) / 2;
-  const weight = middle(written);
+  const weight = middle(typed);
   const said = `${shown(weight, 1)} g`;
   if (!("problem" in one) && one.unsure === undefined && middle(one) > 0) {
     const piece = middle(one);
     const isAll = isNear(weight, piece * count);
     const isEach = isNear(weight, piece);
     const nearer = Math.abs(Math.log(weight / piece)) < Math.abs(Math.log(weight / (piece * count)));
-    if (isAll || isEach) return isEach && (!isAll || nearer) ? each() : written;
+    if (isAll || isEach) return isEach && (!isAll || nearer) ? each() : typed;
     if (isBehindName && weight > 0) {
       remarks.push(`${said} is taken as the weight of ${nearer ? "each" : "all"}`);
-      return nearer ? each() : written;
+      return nearer ? each() : typed;
     }
   } else if (isPackWord(unit.word)) {
-    // "2 (8 oz) packages" is how packs are written; the other orders deserve a second look.
+    // "2 (8 oz) packages" is how packs are typed; the other orders deserve a second look.
     if (!counted.isBehindNumber) remarks.push(`${said} is taken as the weight of each`);
     return each();
-  } else if (isBehindName) return written;
+  } else if (isBehindName) return typed;
   return {
     problem: `is ${said} the weight of each, or of all ${shown(most)}? Enter "${shown(most)} x ${said}" or "${said}"`,
   };

@@ -7,7 +7,7 @@ import { countedWeight } from "./counted.ts";
 import { type RecipeLine, readRecipeLine } from "./line.ts";
 import type { Choice } from "./line-parts.ts";
 import { formsIn, sizeIn } from "./measure-words.ts";
-import { ingredientOf, namesNothing, phrasesOf } from "./name.ts";
+import { ingredientOf, joined, namesNothing, phrasesOf } from "./name.ts";
 import { lastOf } from "./tokens.ts";
 import { type Asked, type Weighed, type Weight, weightOf } from "./weight.ts";
 
@@ -42,18 +42,22 @@ const REMEMBERED = 1000;
  * brackets. `named` is the ingredient that the sheet names beside the line.
  */
 export function lineWeigher(system: CupSystem, larder: Larder): (line: string, named: string | null) => LineWeight {
-  let compared = 0;
+  const compared = new Map<string, string>();
+  // The same name is refused in the same words, however many lines there are.
   const unknown = (name: string): string => {
-    compared += 1;
-    return compared > COMPARED ? `is ${quoted(name)}, which the larder does not know` : unknownName(larder, name);
+    const told = compared.get(name);
+    if (told !== undefined) return told;
+    if (compared.size >= COMPARED) return `is ${quoted(name)}, which the larder does not know`;
+    const says = unknownName(larder, name);
+    compared.set(name, says);
+    return says;
   };
   const before = new Map<string, LineWeight>();
   return (line, named) => {
     const known = named === null ? before.get(line) : undefined;
     if (known !== undefined) return known;
     const weight = weighLine(line, named, system, larder, unknown);
-    // The same line is refused in the same words, however many there are.
-    if (named === null && (before.size < REMEMBERED || weight.is === "unclear")) before.set(line, weight);
+    if (named === null && before.size < REMEMBERED) before.set(line, weight);
     return weight;
   };
 }
@@ -73,7 +77,7 @@ function weighLine(
     const found = (named === null ? undefined : findIngredient(larder, named)) ?? ingredientOf(larder, words);
     if (found !== undefined) return found;
     const name = named ?? told(words);
-    if (name === "") return 'an amount without an ingredient; name it, or write a weight such as "500 g"';
+    if (name === "") return 'an amount without an ingredient; name it, or enter a weight such as "500 g"';
     return `its ingredient ${unknown(name)}`;
   });
   const remarks: string[] = [];
@@ -84,7 +88,7 @@ function weighLine(
   }
   if (second) remarks.push(`${quoted(told(second.words))} is the other choice and is not read`);
   if (read.more) remarks.push("more than this is used besides");
-  const size = once(() => sizeIn(phrasesOf(parts.main).flat()));
+  const size = once(() => sizeIn(joined(phrasesOf(parts.main))));
   const asked: Asked = { ingredient, size, forms: once(() => formsIn(parts.main)), system };
   let least = 0;
   let most = 0;
@@ -106,7 +110,7 @@ function weighLine(
 }
 
 /** The words of a name as they are quoted. */
-const told = (words: readonly string[]): string => phrasesOf(words).flat().join(" ").replace(/ and$/, "");
+const told = (words: readonly string[]): string => joined(phrasesOf(words)).join(" ").replace(/ and$/, "");
 
 function once<T>(make: () => T): () => T {
   let made: { readonly value: T } | undefined;
@@ -193,7 +197,7 @@ function compare(
     if (later.link === "unsaid" && !choice.bracketed && !taken.bracketed) {
       return `two amounts that disagree, ${shown(middle(weight), 1)} g and ${shown(middle(other), 1)} g; keep one`;
     }
-    const both = `${shown(middle(weight), 1)} g is taken, ${shown(middle(other), 1)} g is written beside it`;
+    const both = `${shown(middle(weight), 1)} g is taken, ${shown(middle(other), 1)} g stands beside it`;
     remarks.push(`${both}, ${shown(apart * 100, 0)} % apart`);
   }
   return undefined;

@@ -25,7 +25,8 @@ const unclear = (why: string): RecipeLine => ({ is: "unclear", why });
 export function readRecipeLine(line: string): RecipeLine {
   if (line.length > LONGEST)
     return unclear(`${line.length} characters are no line; give each ingredient a cell of its own`);
-  if (/[\r\n]/.test(line.trim())) return unclear("several lines in one cell; give each a cell of its own");
+  if (/[\r\n]/.test(line) && /[\r\n]/.test(line.trim()))
+    return unclear("several lines in one cell; give each a cell of its own");
   if (/\d[_^\\]\d|\d[/_]{2,}\d/.test(line)) return unclear('a number with a sign in it; enter "1000 g", or "1/2 cup"');
   const sum = sumRow(line);
   if (sum !== undefined) return sum;
@@ -42,7 +43,7 @@ export function readRecipeLine(line: string): RecipeLine {
   }
   if (isHeading) return { is: "blank", why: "a heading" };
   if (tokens.some(({ is, text }) => is !== "word" && /[\d¼-¾⅐-⅞]/.test(text)))
-    return unclear('a number but no amount; write "500 g" or "2 cups"');
+    return unclear('a number but no amount; enter "500 g" or "2 cups"');
   // A fraction sign lost on the way leaves "tsp salt".
   const unit = readUnit(tokens, 0)?.unit.of;
   if (unit === "weight" || unit === "volume") return unclear("a unit without a number");
@@ -51,6 +52,7 @@ export function readRecipeLine(line: string): RecipeLine {
 
 /** A row that adds up the others is no ingredient; "total flour" may be the one row of flour, or a sum. */
 function sumRow(line: string): RecipeLine | undefined {
+  if (!/^\s*(?:grand|sub|total|sum|dough|batter|batch)/i.test(line)) return undefined;
   const plain = line.trim().slice(0, 60).toLowerCase();
   if (
     /^(?:grand |sub-?)?(?:total|sum)s?(?: (?:dough|batter|weight|batch|mass|dough weight))?(?![ ,]*\p{L}{3,})|^(?:dough|batter|batch) (?:weight|total|yield)\b/u.test(

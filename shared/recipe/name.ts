@@ -1,6 +1,7 @@
 import { singularName } from "../base/words.ts";
+import { nameKey } from "../larder/built-in-larder.ts";
 import type { Ingredient } from "../larder/ingredient.ts";
-import { findIngredient, type Larder } from "../larder/larder.ts";
+import { findByKey, findIngredient, knownWords, type Larder } from "../larder/larder.ts";
 
 const words = (list: string): ReadonlySet<string> => new Set(list.split(" ").map(singularName));
 
@@ -63,11 +64,13 @@ export function phrasesOf(line: readonly string[]): string[][] {
   return phrases;
 }
 
+/** The words of all phrases. Array.flat takes ten times as long, and every line asks. */
+export const joined = (phrases: readonly (readonly string[])[]): readonly string[] =>
+  phrases.length === 1 ? (phrases[0] ?? []) : ([] as string[]).concat(...phrases);
+
 /** Whether the words say anything that could be an ingredient. */
 export const namesNothing = (line: readonly string[], ingredient: Ingredient | undefined): boolean =>
-  phrasesOf(line)
-    .flat()
-    .every((word) => ingredient !== undefined && isHarmless(word, ingredient));
+  joined(phrasesOf(line)).every((word) => ingredient !== undefined && isHarmless(word, ingredient));
 
 /**
  * The ingredient a line's words name: the longest known name beside which only words stand that leave it what it is. Catalogue
@@ -78,16 +81,39 @@ export function ingredientOf(larder: Larder, line: readonly string[]): Ingredien
   const [first = [], ...others] = phrases;
   const alone = first.length === 1 && others.length === 0 ? ALONE.get(singularName(first[0] ?? "")) : undefined;
   if (alone !== undefined) return findIngredient(larder, alone);
-  return longestName(larder, phrases.flat()) ?? longestName(larder, [...others.flat(), ...first]);
+  const words = named(larder, joined(phrases));
+  if (!words.some(({ isKnown }) => isKnown)) return undefined;
+  const found = longestName(larder, words);
+  if (found !== undefined || others.length === 0) return found;
+  return longestName(larder, [...words.slice(first.length), ...words.slice(0, first.length)]);
 }
 
-function longestName(larder: Larder, line: readonly string[]): Ingredient | undefined {
+/** A word as it is typed, its key, and whether any known name holds it. */
+type Word = { readonly word: string; readonly key: string; readonly isKnown: boolean };
+
+function named(larder: Larder, line: readonly string[]): Word[] {
+  const known = knownWords(larder);
+  return line.map((word) => {
+    const key = nameKey(word);
+    return {
+      word,
+      key,
+      isKnown: known.has(key) || (key.includes(" ") && key.split(" ").every((one) => known.has(one))),
+    };
+  });
+}
+
+function longestName(larder: Larder, line: readonly Word[]): Ingredient | undefined {
   for (let size = Math.min(LONGEST_NAME, line.length); size > 0; size--) {
     for (let start = 0; start + size <= line.length; start++) {
-      const found = findIngredient(larder, line.slice(start, start + size).join(" "));
+      const part = line.slice(start, start + size);
+      if (!part.every(({ isKnown }) => isKnown)) continue;
+      const found = findByKey(larder, part.map(({ key }) => key).join(" "), part.map(({ word }) => word).join(" "));
       if (found === undefined) continue;
-      const rest = [...line.slice(0, start), ...line.slice(start + size)];
-      if (rest.every((word) => isHarmless(word, found))) return found;
+      const isRestHarmless = line.every(
+        ({ word }, at) => (at >= start && at < start + size) || isHarmless(word, found),
+      );
+      if (isRestHarmless) return found;
     }
   }
   return undefined;

@@ -56,7 +56,7 @@ export const isNumberWord = (token: Token | undefined): boolean =>
   token?.is === "word" && (NUMBER_WORDS.has(token.low) || FRACTION_WORDS.has(token.low) || token.low === "dozen");
 
 const isWhole = (token: Token | undefined): token is Extract<Token, { is: "number" }> =>
-  token?.is === "number" && !token.vulgar && /^\d+$/.test(token.text);
+  token?.is === "number" && token.whole;
 
 /** "3/4": no kitchen fraction has a denominator above 64. */
 function readFraction(tokens: readonly Token[], at: number): One | undefined {

@@ -113,7 +113,7 @@ function ingredientLine(text: string, named: string, weight: LineWeight, kitchen
   const kind = kindOf(found, `${name} ${named === "" ? text : ""}`);
   const isSure = weight.is === "weighed" && weight.unsure === undefined && weight.most > 0;
   const asks = [
-    ...(name === "" ? ["which ingredient is it? Write its name"] : []),
+    ...(name === "" ? ["which ingredient is it? Enter its name"] : []),
     ...(isSure ? [] : [question(weight)]),
     ...(kind.word === "" && name !== "" ? [kind.asks] : []),
   ];
@@ -129,9 +129,9 @@ function ingredientLine(text: string, named: string, weight: LineWeight, kitchen
 }
 
 function question(weight: LineWeight): string {
-  if (weight.is === "blank") return "no amount is written. Write its grams, or take the line out";
+  if (weight.is === "blank") return "there is no amount. Enter its grams, or take the line out";
   if (weight.is === "unclear") return weight.why;
-  return weight.unsure ?? "the amount is 0; write its grams, or take the line out";
+  return weight.unsure ?? "the amount is 0; enter its grams, or take the line out";
 }
 
 function remarksOf(weight: LineWeight): string[] {

@@ -45,6 +45,6 @@ function told(line: ReadLine, { heading, grams }: Section): ReadLine {
   return {
     ...line,
     grams: null,
-    asks: `Is it counted twice? ${under.charAt(0).toUpperCase()}${under.slice(1)}, ${shown(grams, 1)} g in all, and here stand ${shown(line.grams ?? 0, 1)} g. Take this line out, or write the grams that come on top.`,
+    asks: `Is it counted twice? ${under.charAt(0).toUpperCase()}${under.slice(1)}, ${shown(grams, 1)} g in all, and here stand ${shown(line.grams ?? 0, 1)} g. Take this line out, or enter the grams that come on top.`,
   };
 }

@@ -9,6 +9,8 @@ export type Token =
       readonly text: string;
       /** A sign such as ½. */
       readonly vulgar: boolean;
+      /** Digits alone. */
+      readonly whole: boolean;
       /** "1,250": thousands or decimals, as the unit will tell. */
       readonly unclear: boolean;
       readonly spaced: boolean;
@@ -94,11 +96,13 @@ function wordToken(word: string, spaced: boolean): Token {
 const FIGURES = /^\d{1,15}$/;
 
 function numberToken(text: string, spaced: boolean): Token {
-  if (FIGURES.test(text)) return { is: "number", value: Number(text), text, vulgar: false, unclear: false, spaced };
+  if (FIGURES.test(text))
+    return { is: "number", value: Number(text), text, vulgar: false, whole: true, unclear: false, spaced };
   const strict = readNumber(text);
   const loose = readNumber(text, { threeDecimals: true });
   if ("problem" in loose) return { is: "mark", text, spaced };
-  return { is: "number", value: loose.value, text, vulgar: VULGAR.test(text), unclear: "problem" in strict, spaced };
+  const [vulgar, whole] = [VULGAR.test(text), /^\d+$/.test(text)];
+  return { is: "number", value: loose.value, text, vulgar, whole, unclear: "problem" in strict, spaced };
 }
 
 /** Whether one of these signs stands here. */
@@ -109,5 +113,16 @@ export const isAnd = (token: Token | undefined): boolean => isWord(token, "and",
 /** The last of a list; an index of -1 is many times slower than asking first. */
 export const lastOf = <T>(list: readonly T[]): T | undefined => (list.length === 0 ? undefined : list[list.length - 1]);
 
-export const isWord = (token: Token | undefined, ...words: readonly string[]): boolean =>
-  token?.is === "word" && words.includes(token.low);
+/** Whether one of these words stands here. Asked many times a line, and so without a list. */
+export const isWord = (
+  token: Token | undefined,
+  one: string,
+  two?: string,
+  three?: string,
+  four?: string,
+  five?: string,
+) => {
+  if (token?.is !== "word") return false;
+  const { low } = token;
+  return low === one || low === two || low === three || low === four || low === five;
+};

@@ -75,11 +75,11 @@ function unsureOf(unit: Unit, { least, most }: Measure): string {
 function unitWeight(unit: Unit, asked: Asked, count: number): Measure | string {
   const { ingredient, size, system } = asked;
   if (unit.of === "weight") return { least: grams(unit.grams), most: grams(unit.grams) };
-  if (unit.of === "vague") return `${quoted(unit.word)} has no weight; write grams, or a measure`;
+  if (unit.of === "vague") return `${quoted(unit.word)} has no weight; enter grams, or a measure`;
   if (unit.loose !== undefined) return looseProblem(unit.loose);
   const here = unit.of === "volume" ? (unit.system ?? system) : system;
   if (unit.of === "volume" && volumeOf(unit.unit, here) === undefined) {
-    return `a ${unit.unit} is no measure of the EU; say "US" or "UK" before it, or write millilitres`;
+    return `a ${unit.unit} is no measure of the EU; say "US" or "UK" before it, or enter millilitres`;
   }
   const of = ingredient();
   if (typeof of === "string") return of;
@@ -91,10 +91,10 @@ function unitWeight(unit: Unit, asked: Asked, count: number): Measure | string {
   const weight = countWeight(of, unit.word, sized, system);
   if (weight !== undefined) return weight;
   if (unit.word === "" && sized === undefined) {
-    return `a number without a unit, and the larder has no weight for a piece of ${quoted(of.name)}; write "500 g" or "2 cups"`;
+    return `a number without a unit, and the larder has no weight for a piece of ${quoted(of.name)}; enter "500 g" or "2 cups"`;
   }
   return missing([sized, unit.word || "piece"].filter((word) => word).join(" "), of);
 }
 
 const missing = (measure: string, of: Ingredient): string =>
-  `the larder has no weight for a ${measure} of ${quoted(of.name)}; write grams, or add the measure to the larder`;
+  `the larder has no weight for a ${measure} of ${quoted(of.name)}; enter grams, or add the measure to the larder`;

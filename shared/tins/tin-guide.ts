@@ -50,7 +50,7 @@ export const tinGuide = (kind: TinDoughKind): Guide => GUIDE[kind].guide;
 
 /** Fills beyond these are slips of unit: g per ml is meant, and dough is not denser than brine. */
 const FILL_BOUNDS = { min: 0.05, max: 2 };
-const isFill = (value: number) => value >= FILL_BOUNDS.min && value <= FILL_BOUNDS.max;
+const isFill = (value: number) => atMost(FILL_BOUNDS.min, value) && atMost(value, FILL_BOUNDS.max);
 
 /** A fill as a number of g/cm³, or the usual one of a kind of dough. */
 export const fillCell = (): Reader<number> => {
@@ -62,7 +62,7 @@ export const fillCell = (): Reader<number> => {
       if (named !== undefined) return isProblem(named) ? named : tinGuide(named)[1];
       const fill = number<number>("a fill in g/cm³ such as 0.34, or a kind of dough such as lidded white").read(raw);
       if (isProblem(fill) || isFill(fill)) return fill;
-      const meant = isFill(fill / 100) ? `: write ${shown(fill / 100, 4)}, say` : "";
+      const meant = isFill(fill / 100) ? `: enter ${shown(fill / 100, 4)}, say` : "";
       return { problem: `is ${shown(fill, 4)}; it lies between 0.05 and 2 g of dough per cm³ of tin${meant}` };
     },
   };

@@ -1,6 +1,8 @@
-import { CellError, type Fault, fault, refuseAll } from "../base/refusal.ts";
-import type { LengthUnit } from "../base/units.ts";
-import { type TinShape, tinArea, tinCapacity, tinSizes } from "./tin.ts";
+import { CellError, type Fault, fault, refuse, refuseAll } from "../base/refusal.ts";
+import { quoted } from "../base/show.ts";
+import { type Centimetres, centimetres, type LengthUnit, toCentimetres } from "../base/units.ts";
+import type { Sized } from "./sized.ts";
+import { isLength, sizeName, type TinShape, tinArea, tinCapacity } from "./tin.ts";
 
 /** What tins are compared by. */
 export const TIN_MEASURES = {
@@ -10,7 +12,7 @@ export const TIN_MEASURES = {
 export type TinMeasure = keyof typeof TIN_MEASURES;
 
 /** Sizes of one tin, in its shape's order. */
-type Sizes = readonly (number | null)[];
+type Sizes = readonly (Sized | null)[];
 type Match = {
   /** Each tin's capacity or area over what is wanted; null where a row is blank. */
   readonly ratios: readonly (number | null)[];
@@ -20,12 +22,13 @@ type Match = {
 
 /** The shop's tins against a capacity in cm³ or an area in cm²; every row that cannot be measured is refused together. */
 export function matchTins(
-  wanted: number,
+  wanted: Sized,
   shapes: readonly (TinShape | null)[],
   sizes: readonly Sizes[],
   by: TinMeasure,
   unit: LengthUnit,
 ): Match {
+  const target = wantedSize(wanted, by);
   const faults: Fault[] = [];
   const rows = Math.max(shapes.length, sizes.length);
   const ratios = Array.from({ length: rows }, (_, index) => {
@@ -39,7 +42,7 @@ export function matchTins(
       return null;
     }
     const measured = measureOf(shape, typed, by, unit, index + 1, faults);
-    return measured === null ? null : measured / wanted;
+    return measured === null ? null : measured / target;
   });
   refuseAll(faults);
   return { ratios, nearest: nearestTo(ratios) };
@@ -53,8 +56,8 @@ function measureOf(
   row: number,
   faults: Fault[],
 ): number | null {
-  const sizes = tinSizes(shape, typed, unit);
   try {
+    const sizes = typed.map((size, place) => sizeAt(shape, size, place, unit));
     return by === "area" ? tinArea(shape, sizes) : tinCapacity(shape, sizes);
   } catch (error) {
     // What is wrong with one tin is told with its row, beside what is wrong with others.
@@ -64,6 +67,30 @@ function measureOf(
     );
     return null;
   }
+}
+
+function wantedSize(wanted: Sized, by: TinMeasure): number {
+  if (typeof wanted === "number") return wanted;
+  const [of, example] = by === "area" ? ["area", "730 cm²"] : ["volume", "1.9 l"];
+  if (wanted.of === of) return wanted.value;
+  return refuse(`is ${quoted(wanted.text)}, which is no ${by}; enter one such as "${example}"`, "wanted");
+}
+
+/** One size in centimetres, or grams of water, or a number of sides. */
+function sizeAt(shape: TinShape, size: Sized | null, place: number, unit: LengthUnit): Centimetres | null {
+  if (size === null) return null;
+  if (typeof size === "number") return isLength(shape, place) ? toCentimetres(size, unit) : centimetres(size);
+  const [of, example] = isLength(shape, place)
+    ? ["length", "23 cm"]
+    : shape === "water"
+      ? ["weight", "1.5 kg"]
+      : ["", "6"];
+  if (size.of === of) return centimetres(size.value);
+  const name = sizeName(shape, place) ?? "a size";
+  return refuse(
+    `have ${quoted(size.text)} as ${name}; enter it such as ${of === "" ? example : `"${example}"`}`,
+    "sizes",
+  );
 }
 
 function nearestTo(ratios: readonly (number | null)[]): number | null {

@@ -89,8 +89,8 @@ function capacity(shape: TinShape, many: number, a: number, b: number, c: number
     case "round": {
       const base = many > 2 ? c : a;
       const order = "the order is diameter, depth, base diameter";
-      if (b > a) refuse(`have a depth of ${shown(b)} above the diameter of ${shown(a)}; ${order}`, "sizes");
-      if (base < a / 4)
+      if (!atMost(b, a)) refuse(`have a depth of ${shown(b)} above the diameter of ${shown(a)}; ${order}`, "sizes");
+      if (!atMost(a / 4, base))
         refuse(`have a base of ${shown(base)}, less than a quarter of the diameter of ${shown(a)}; ${order}`, "sizes");
       return (Math.PI / 4) * prismatoid(b, [a, a], [base, base]);
     }
@@ -110,7 +110,7 @@ function capacity(shape: TinShape, many: number, a: number, b: number, c: number
       return ((Math.PI * depth) / 6) * (3 * rim ** 2 + depth ** 2);
     }
     case "wreath":
-      if (b > a / 2)
+      if (!atMost(b, a / 2))
         refuse(
           `have a tube of ${shown(b)} above half the outer diameter of ${shown(a)}; the order is outer diameter, tube diameter`,
           "sizes",
@@ -119,14 +119,14 @@ function capacity(shape: TinShape, many: number, a: number, b: number, c: number
     case "polygon":
       return polygonArea(a, b) * c;
     case "water":
-      if (a < LEAST_WATER)
+      if (!atMost(LEAST_WATER, a))
         refuse(`have ${shown(a)} g of water, less than any tin holds; for kilograms enter "${shown(a)} kg"`, "sizes");
       return a / WATER_DENSITY;
   }
 }
 
 function refuseWideTube(outer: number, tube: number, name: string): void {
-  if (tube >= outer)
+  if (atMost(outer, tube))
     refuse(
       `have a tube of ${shown(tube)} that fills the ${name} of ${shown(outer)}; the order is diameter, tube diameter, depth`,
       "sizes",
@@ -135,7 +135,7 @@ function refuseWideTube(outer: number, tube: number, name: string): void {
 
 function polygonArea(sides: number, side: number): number {
   if (!Number.isInteger(sides) || sides < 3)
-    refuse(`have ${shown(sides)} as the number of sides; write a whole number from 3`, "sizes");
+    refuse(`have ${shown(sides)} as the number of sides; enter a whole number from 3`, "sizes");
   return (sides * side ** 2) / (4 * Math.tan(Math.PI / sides));
 }
 
@@ -143,7 +143,7 @@ function polygonArea(sides: number, side: number): number {
 export function tinArea(shape: TinShape, sizes: readonly (Centimetres | null)[]): SquareCentimetres {
   if (shape === "water") {
     return refuse(
-      `is "water", which tells a capacity but no area; write ${oneOf(Object.keys(TIN_SHAPES).filter((one) => one !== "water"))}`,
+      `is "water", which tells a capacity but no area; choose ${oneOf(Object.keys(TIN_SHAPES).filter((one) => one !== "water"))}`,
       "shape",
     );
   }
@@ -160,18 +160,25 @@ export function tinArea(shape: TinShape, sizes: readonly (Centimetres | null)[])
       refuseWideTube(a, b, "diameter");
       return squareCentimetres((Math.PI / 4) * (a ** 2 - b ** 2));
     case "wreath":
-      if (b > a / 2) refuse(`have a tube of ${shown(b)} above half the outer diameter of ${shown(a)}`, "sizes");
+      if (!atMost(b, a / 2)) refuse(`have a tube of ${shown(b)} above half the outer diameter of ${shown(a)}`, "sizes");
       return squareCentimetres((Math.PI / 4) * (a ** 2 - (a - 2 * b) ** 2));
     case "polygon":
       return squareCentimetres(polygonArea(a, b));
   }
 }
 
-/** The sizes as typed, in centimetres; the grams of "water" and the number of a polygon's sides are no lengths. */
+/** The grams of "water" and the number of a polygon's sides are no lengths. */
+export const isLength = (shape: TinShape, place: number): boolean =>
+  shape !== "water" && !(shape === "polygon" && place === 0);
+
+/** What a size is called at its place. */
+export const sizeName = (shape: TinShape, place: number): string | undefined =>
+  [...TIN_SIZES[shape].needed, ...TIN_SIZES[shape].extra][place];
+
+/** The sizes as typed, in centimetres. */
 export function tinSizes(shape: TinShape, typed: readonly (number | null)[], unit: LengthUnit): (Centimetres | null)[] {
   return typed.map((size, place) => {
     if (size === null) return null;
-    const isLength = shape !== "water" && !(shape === "polygon" && place === 0);
-    return isLength ? toCentimetres(size, unit) : centimetres(size);
+    return isLength(shape, place) ? toCentimetres(size, unit) : centimetres(size);
   });
 }

@@ -75,7 +75,7 @@ const flourOf = ({ kind, weight }: Part): number => (kind.word === "flour" ? wei
 function heatOf({ row, weight, temp, kind }: Part, flourTemp: number | null): number {
   if (kind.word === "ice") return weight * (ICE_HEAT * (temp ?? 0) - MELTING);
   const read =
-    temp ?? flourTemp ?? refuse("is blank, and no flour row has a temperature to take for it; write it", "temps", row);
+    temp ?? flourTemp ?? refuse("is blank, and no flour row has a temperature to take for it; enter it", "temps", row);
   return weight * heatCapacity(kind) * read;
 }
 
@@ -90,7 +90,7 @@ function rowToSolve(parts: readonly Part[]): Part {
   refuseAll(
     parts.flatMap(({ row, temp, kind }): Fault[] =>
       kind.word === "ice" && temp !== null && temp > 0
-        ? [fault("is above freezing, and its kind is ice; write 0 °C or less, or the kind water", "temps", row)]
+        ? [fault("is above freezing, and its kind is ice; enter 0 °C or less, or the kind water", "temps", row)]
         : [],
     ),
   );
@@ -114,7 +114,7 @@ function rowToSolve(parts: readonly Part[]): Part {
 
 function refuseSeveral(parts: readonly Part[]): never {
   const rows = parts.map(({ row }) => row).sort((a, b) => a - b);
-  refuse(`${rowsNamed(rows)} are blank; leave blank only the one to be worked out and write the others`, "temps");
+  refuse(`${rowsNamed(rows)} are blank; leave blank only the one to be worked out and enter the others`, "temps");
 }
 
 function refuseBeyond(wanted: number, { row, kind }: Part): void {

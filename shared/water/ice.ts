@@ -1,4 +1,5 @@
 import { refuse } from "../base/refusal.ts";
+import { atMost } from "../base/scaling.ts";
 import { shownWeight } from "../base/show.ts";
 import { type Celsius, celsius, type Ratio, ratio, type Weight, weight } from "../base/units.ts";
 
@@ -23,15 +24,15 @@ export function iceFor(
   iceTemp: Celsius | null,
 ): { ice: Weight; tapWater: Weight } {
   const frozen = iceTemp ?? celsius(0);
-  if (frozen > 0) refuse("is above freezing, and ice is not; leave it out or write 0 or less", "ice_temp");
+  if (frozen > 0) refuse("is above freezing, and ice is not; leave it out or enter 0 or less", "ice_temp");
   if (tap < 0) refuse("is below freezing; water from a tap is not", "tap");
   const share = iceShare(tap, wanted, frozen);
-  if (share > 1) {
+  if (!atMost(share, 1)) {
     const w = shownWeight(water);
     refuse(
       `is too cold: ${w} of water at the tap's temperature would need more than ${w} of ice. Cool the flour, mix for less time, or accept a warmer dough`,
       "wanted",
     );
   }
-  return { ice: weight(water * share), tapWater: weight(water * (1 - share)) };
+  return { ice: weight(water * share), tapWater: weight(water * Math.max(0, 1 - share)) };
 }

@@ -71,6 +71,6 @@ const FRICTION: Readonly<
 export function frictionGuide(mixing: Mixing, minutes: Minutes | null): CelsiusDegrees[] {
   const { perMinute, factors } = FRICTION[mixing];
   if (perMinute && minutes === null)
-    refuse(`is blank; friction in a ${mixing} mixer grows with the minutes, so write them, such as 8`, "minutes");
+    refuse(`is blank; friction in a ${mixing} mixer grows with the minutes, so enter them, such as 8`, "minutes");
   return factors.map((one) => celsiusDegrees(perMinute ? one * (minutes ?? 0) : one));
 }

@@ -1,3 +1,4 @@
+import { atMost } from "../base/scaling.ts";
 import { shown } from "../base/show.ts";
 import { type Celsius, fromCelsius, type TemperatureUnit } from "../base/units.ts";
 import { iceShare } from "./ice.ts";
@@ -14,21 +15,21 @@ const MUCH_ICE = 0.5;
 /** What to do for water of this temperature, from this tap, beside this yeast. */
 export function waterNote(water: Celsius, tap: Celsius, yeast: WaterYeast, unit: TemperatureUnit): string {
   const at = (temp: number) => `${shown(fromCelsius(temp as Celsius, unit), 1)} °${unit}`;
-  const scald = water >= SCALDS ? " Water this hot scalds: pour and carry it with care." : "";
-  if (water > YEAST_LIMITS[yeast]) {
+  const scald = atMost(SCALDS, water) ? " Water this hot scalds: pour and carry it with care." : "";
+  if (!atMost(water, YEAST_LIMITS[yeast])) {
     const who =
       yeast === "none"
         ? "hotter than a dough should meet"
         : `too hot for ${yeast} yeast (${at(YEAST_LIMITS[yeast])} at most)`;
     return `Water of ${at(water)} is ${who}: warm the flour or the room, or accept a cooler dough and a longer rise.${scald}`;
   }
-  if (Math.abs(water - tap) <= AS_IT_IS) return `Use the tap's water as it is (${at(tap)}).${scald}`;
+  if (atMost(Math.abs(water - tap), AS_IT_IS)) return `Use the tap's water as it is (${at(tap)}).${scald}`;
   if (water > tap) return `Warm the water to ${at(water)}.${scald}`;
   const share = iceShare(tap, water, 0 as Celsius);
-  if (share > 1)
+  if (!atMost(share, 1))
     return `Water of ${at(water)} is colder than ice alone can make it: cool the flour, mix for less time, or accept a warmer dough.`;
   const ice = `Cool the tap's water to ${at(water)}: about ${shown(share * 100, 0)} % of it as ice`;
-  return share > MUCH_ICE
+  return !atMost(share, MUCH_ICE)
     ? `${ice}. That is more than half: chill flour and water beforehand, use flake ice, and see that it melts before mixing ends.`
     : `${ice}, weighed as part of the water. Ice is food: clean water, clean scoop.`;
 }

@@ -28,6 +28,9 @@ const AGAIN_MS = 1500;
 const MOST_READINGS = 40;
 const MOST_LINES = 40;
 
+const notRemoved = (sheet: string): string =>
+  `The sheet “${sheet}” could not be removed. If it is still there, delete it.`;
+
 /** Calculates every example in a sheet of its own, in this very file, and says what differs. */
 export const selfCheck: Panel = {
   name: "Check",
@@ -73,8 +76,8 @@ export const selfCheck: Panel = {
       try {
         await what();
       } catch (error) {
-        say(status, (error as Error).message);
-        await leave();
+        const own = sheet;
+        say(status, `${(error as Error).message}${(await leave()) ? "" : ` ${notRemoved(own)}`}`);
       }
       start.disabled = typed.disabled = false;
     }
@@ -112,14 +115,22 @@ export const selfCheck: Panel = {
     async function finish(): Promise<void> {
       const { values } = await step({ step: "read", sheet });
       report.value += `\n${typedAnswer(values)}`;
-      await leave();
+      const own = sheet;
+      const isRemoved = await leave();
       typing.hidden = true;
-      say(status, "The sheet of the check is removed. Copy the report below.");
+      say(
+        status,
+        isRemoved
+          ? "The sheet of the check is removed. Copy the report below."
+          : `${notRemoved(own)} Then copy the report below.`,
+      );
     }
 
-    async function leave(): Promise<void> {
-      if (sheet !== "") await ask("check", { step: "remove", sheet }, PATIENCE_MS);
+    /** Whether the sheet of the check, if there was one, is removed. */
+    async function leave(): Promise<boolean> {
+      const own = sheet;
       sheet = "";
+      return own === "" || "answer" in (await ask("check", { step: "remove", sheet: own }, PATIENCE_MS));
     }
 
     async function calculated(cells: Pick<Batch, "cells" | "formats" | "formulas">): Promise<CheckAnswer> {

@@ -10,6 +10,7 @@ import { call } from "../functions/call.ts";
 import type { SheetFunction } from "../functions/define.ts";
 import { FUNCTIONS } from "../functions/index.ts";
 import { activeWorkbook } from "./active.ts";
+import { becauseOf } from "./undo.ts";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 type Range = GoogleAppsScript.Spreadsheet.Range;
@@ -35,14 +36,20 @@ export function insert(asked: Readonly<Record<string, unknown>>): InsertAnswer {
   const { rows, columns, says } = outcome(made, given);
   const zone = { row: at.getRow() - 1, column: at.getColumn() - 1, rows, columns };
   mustFit(sheet, zone, given);
-  if (at.getNumberFormat() === "@") at.setNumberFormat("General");
   const answer = { sheet: sheet.getName(), cell: a1(zone), says };
-  at.setFormula(
-    entryFormula(
-      name,
-      given.map(({ entry }) => entry.formula),
-    ),
+  const isText = at.getNumberFormat() === "@";
+  const formula = entryFormula(
+    name,
+    given.map(({ entry }) => entry.formula),
   );
+  try {
+    if (isText) at.setNumberFormat("General");
+    at.setFormula(formula);
+  } catch (error) {
+    throw new Error(
+      `${becauseOf(error)}. If the cell is protected, or you may only view this file, ask its owner to let you edit it.`,
+    );
+  }
   return answer;
 }
 
@@ -53,7 +60,7 @@ function rangeOf(
   argument: string,
 ): Range {
   const missing = () =>
-    refuse(`${argument} is ${quoted(cells)}, and there are no such cells; write some that there are.`);
+    refuse(`${argument} is ${quoted(cells)}, and there are no such cells. Enter cells that there are.`);
   const [, other = "", own = cells] = /^(.*)!(.*)$/.exec(cells) ?? [];
   const where = other === "" ? sheet : workbook.getSheetByName(other.replace(/^'|'$/g, "").replace(/''/g, "'"));
   if (where === null) return missing();

@@ -1,5 +1,6 @@
 // Takes a half-made sheet out of the workbook again, and tells what is left where that fails as well.
 import { refuse } from "../../shared/base/refusal.ts";
+import { halfMade } from "../../shared/protocol/half-made.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -20,23 +21,29 @@ export function undo(workbook: Workbook, { sheet, name, names, front }: Begun, e
   );
   // A name that was not given yet cannot be taken back; one that stays goes with its sheet.
   for (const one of names) if (one.before === undefined) attempt(() => workbook.removeNamedRange(one.name));
-  const isGone = attempt(() => workbook.deleteSheet(sheet)) || isMissing(workbook, name);
+  const left = attempt(() => workbook.deleteSheet(sheet)) ? null : nameNow(workbook, sheet, name);
   attempt(() => workbook.setActiveSheet(front));
-  if (isGone && lost.length === 0) throw error;
-  const left = [
+  if (left === null && lost.length === 0) throw error;
+  const told = [
     `The sheet could not be finished: ${becauseOf(error)}.`,
-    ...(isGone ? [] : [`The half-made sheet “${name}” is left: delete it, then build again.`]),
+    ...(left === null ? [] : [halfMade(left)]),
     ...(lost.length === 0 ? [] : ["The older formula list may not be in use any more: build the list again."]),
   ];
-  return refuse(left.join(" "));
+  return refuse(told.join(" "));
 }
 
-/** Also where the service removed the sheet and failed to say so. */
-function isMissing(workbook: Workbook, name: string): boolean {
+/** What the sheet is called now, as somebody may have renamed it; null where it is gone, also where the service removed it and failed to say so. */
+function nameNow(workbook: Workbook, sheet: Sheet, name: string): string | null {
   try {
-    return workbook.getSheetByName(name) === null;
+    const id = sheet.getSheetId();
+    return (
+      workbook
+        .getSheets()
+        .find((one) => one.getSheetId() === id)
+        ?.getName() ?? null
+    );
   } catch {
-    return false;
+    return name;
   }
 }
 

@@ -50,8 +50,17 @@ const LEVELS: readonly (readonly string[])[] = [
   ["^"],
 ];
 
+/** Sheets repeat their formulas in every choice of units and parts. */
+const known = new Map<string, Node | string>();
+
 /** The tree of a formula, or a sentence saying what stands in the way. */
 export function parseFormula(formula: string): Node | string {
+  const read = known.get(formula) ?? treeOf(formula);
+  known.set(formula, read);
+  return read;
+}
+
+function treeOf(formula: string): Node | string {
   if (!formula.startsWith("=")) return "a formula begins with =";
   const read = tokens(formula.slice(1));
   if (typeof read === "string") return read;
@@ -129,18 +138,18 @@ export function parseFormula(formula: string): Node | string {
   }
 }
 
+const listed = new WeakMap<Node, readonly Node[]>();
+
 /** Every node of a tree, the tree itself first. */
-export function* nodesOf(node: Node): Generator<Node> {
-  yield node;
-  const below =
-    node.is === "call"
-      ? node.args
-      : node.is === "operation"
-        ? node.parts
-        : node.is === "array"
-          ? node.rows
-          : node.is === "range"
-            ? [node.from, node.to]
-            : [];
-  for (const one of below) yield* nodesOf(one);
+export function nodesOf(node: Node): readonly Node[] {
+  const all = listed.get(node) ?? [node, ...below(node).flatMap(nodesOf)];
+  listed.set(node, all);
+  return all;
+}
+
+function below(node: Node): readonly Node[] {
+  if (node.is === "call") return node.args;
+  if (node.is === "operation") return node.parts;
+  if (node.is === "array") return node.rows;
+  return node.is === "range" ? [node.from, node.to] : [];
 }

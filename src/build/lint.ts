@@ -70,7 +70,15 @@ function overlaps(model: SheetModel, options: Options): string[] {
 
 export const isSheetFunction = (node: Node): boolean => node.is === "call" && node.value.startsWith("BAKE_");
 
-function textFaults(formula: string): string[] {
+const known = new Map<string, readonly string[]>();
+
+function textFaults(formula: string): readonly string[] {
+  const faults = known.get(formula) ?? faultsInText(formula);
+  known.set(formula, faults);
+  return faults;
+}
+
+function faultsInText(formula: string): string[] {
   const faults: string[] = [];
   if (/""[^";)]|[^;(=&]""/.test(formula.replace(/""(?=[;)&]|$)/g, "''")))
     faults.push("a doubled quote inside a text: use CHAR(34)");

@@ -1,4 +1,5 @@
 import { defineConfig } from "vitest/config";
+import { LongestFirst } from "./longest-first.ts";
 
 /** A busy computer takes its time; a test that never ends is to fail all the same. */
 const PATIENCE = 600_000;
@@ -11,6 +12,7 @@ export default defineConfig({
     // No test changes a module that another one reads: the sources are loaded once for a worker, not once for a file.
     isolate: false,
     maxWorkers: 2,
+    sequence: { sequencer: LongestFirst },
     testTimeout: PATIENCE,
     hookTimeout: PATIENCE,
     expect: { poll: { timeout: PATIENCE / 2 } },

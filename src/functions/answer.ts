@@ -26,14 +26,19 @@ export function shaped(made: SheetFunction, answer: ReturnType<SheetFunction["co
 export function finish(rows: Rows): Value | Value[][] {
   const width = rows.reduce((most, row) => Math.max(most, row.length), 1);
   const cells = rows.map((row) => {
-    const done = row.map(finishCell);
-    while (done.length < width) done.push("");
+    if (row.length === width && row.every(isFinished)) return row as Value[];
+    const done: Value[] = [];
+    for (let at = 0; at < width; at++) done.push(finishCell(row[at] ?? null));
     return done;
   });
   const first = cells[0]?.[0];
   if (first === undefined) return "";
   return cells.length === 1 && width === 1 ? first : cells;
 }
+
+/** Most answers are cells already. */
+const isFinished = (answer: Answer): boolean =>
+  typeof answer === "number" ? Number.isFinite(answer) && answer !== 0 : answer !== null && answer.length <= MAX_TEXT;
 
 function finishCell(answer: Answer): Value {
   if (answer === null) return "";

@@ -3,8 +3,9 @@ import { quoted } from "../../shared/base/show.ts";
 import { toGrid } from "../../shared/cells/decoder.ts";
 import { isBlank } from "../../shared/cells/hint.ts";
 import { finish, type Rows, shaped, type Value } from "./answer.ts";
+import { callRows } from "./call-rows.ts";
 import { convertUnits } from "./convert-units.ts";
-import type { Answer, SheetFunction } from "./define.ts";
+import type { SheetFunction } from "./define.ts";
 
 /**
  * What a formula cell runs: raw cells in, cells out. The only place where raw cells are read and where sentences get
@@ -85,62 +86,4 @@ function callWhole(made: SheetFunction, raw: ArrayLike<unknown>): Rows {
 /** A fresh sheet has its kinds, its steps and its larder already; what makes it a formula is missing. */
 function holdsAmounts({ shape, optional, hint }: SheetFunction["args"][string]["is"]): boolean {
   return (shape === "column" && hint.of !== "kind") || ((shape === "list" || shape === "table") && !optional);
-}
-
-function callRows(made: SheetFunction, raw: ArrayLike<unknown>): Rows {
-  const faults: Fault[] = [];
-  const width = "cells" in made.returns ? made.returns.cells.length : 1;
-  const columns = Object.entries(made.args).map(([name, { is }], index) => ({
-    name,
-    is,
-    // A table is one for all rows.
-    table: is.shape === "table" ? { value: is.decode(raw[index], name, faults) } : undefined,
-    ...(is.shape === "table" ? { cells: [], isColumn: false } : asColumn(raw[index], name, faults)),
-  }));
-  refuseAll(faults);
-  const rows = Math.max(1, ...columns.map(({ cells }) => cells.length));
-  const many = columns.some(({ isColumn }) => isColumn);
-  const answers: (readonly Answer[])[] = [];
-  for (let row = 0; row < rows; row++) {
-    const args: Record<string, unknown> = {};
-    const first = columns[0];
-    const head = first && (first.isColumn ? first.cells[row] : first.cells[0]);
-    if (isBlank(head) && !(first && !first.isColumn && head === undefined)) {
-      answers.push(Array(width).fill(null));
-      continue;
-    }
-    const before = faults.length;
-    for (const { name, is, isColumn, cells, table } of columns) {
-      args[name] = table
-        ? table.value
-        : is.decode(isColumn ? (cells[row] ?? "") : cells[0], name, faults, many ? row + 1 : undefined);
-    }
-    if (faults.length > before) continue;
-    answers.push(...rowOf(made, args, many ? row + 1 : undefined, faults));
-  }
-  refuseAll(faults);
-  return answers;
-}
-
-/** A refusal of the arithmetic belongs to the row it was asked for. */
-function rowOf(made: SheetFunction, args: Record<string, unknown>, row: number | undefined, faults: Fault[]): Rows {
-  if (row === undefined) return shaped(made, made.compute(args));
-  try {
-    return shaped(made, made.compute(args));
-  } catch (error) {
-    if (!(error instanceof CellError)) throw error;
-    faults.push(...error.faults.map(({ says, argument }) => fault(says, argument, row)));
-    return [];
-  }
-}
-
-function asColumn(raw: unknown, name: string, faults: Fault[]): { cells: readonly unknown[]; isColumn: boolean } {
-  const grid = toGrid(raw);
-  const width = grid.reduce((most, row) => Math.max(most, row.length), 0);
-  if (grid.length > 1 && width > 1) faults.push(fault("is a block of several rows and columns; give one column", name));
-  const cells = grid.length === 1 ? (grid[0] ?? []) : grid.map((row) => row[0]);
-  if (cells.length <= 1) return { cells, isColumn: false };
-  let end = cells.length;
-  while (end > 0 && isBlank(cells[end - 1])) end--;
-  return { cells: cells.slice(0, end), isColumn: true };
 }

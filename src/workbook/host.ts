@@ -176,7 +176,19 @@ function makeHost(engine: Engine, session: Session, script: Script) {
     },
     /** Makes the n-th service call from now fail once, as Google's service sometimes does; undefined takes it back. */
     failAt: (call: number | undefined) => guard.failAt(call),
-    /** Makes the n-th service call from now fail and every one after it, as in an outage; `failAt(undefined)` takes it back. */
-    failFrom: (call: number) => guard.failAt(call, true),
+    /** Makes the n-th service call from now fail and `many` in all, as in an outage; `failAt(undefined)` takes it back. */
+    failFrom: (call: number, many = Number.POSITIVE_INFINITY) => guard.failAt(call, { many }),
+    /** Has the n-th service call from now carried out and fail all the same, as where its answer gets lost. */
+    loseAnswer: (call: number) => guard.failAt(call, { isDone: true }),
+    /** What another person does right before the n-th service call from now. */
+    meanwhile: (call: number, act: () => void) =>
+      guard.beforeCall(call, () => {
+        session.flush();
+        act();
+      }),
+    /** From now on it is the workbook of a person who may only view it, or not. */
+    setViewer: (isViewer: boolean) => {
+      guard.isViewer = isViewer;
+    },
   };
 }

@@ -6,7 +6,7 @@ import type { WorkbookData } from "./engine/library.ts";
 import { keepCopy } from "./file/copies.ts";
 import { asWorkbook, readKept, writeKept } from "./file/kept-workbook.ts";
 import type { Lock } from "./file/lock.ts";
-import { clearParts, targetOf, unwritable, writeWhole } from "./file/write-whole.ts";
+import { clearParts, targetOf, unreadable, unwritable, writeWhole } from "./file/write-whole.ts";
 
 /** What the page gets: the workbook, if one was kept, and the mark by which a later save is known to follow it. */
 export type Kept = {
@@ -36,12 +36,20 @@ const revisionOf = (text: string): string => createHash("sha256").update(text).d
 /** `proves` opens the data as the page would, and throws where it cannot; what was proven once is not opened again. */
 export function openKeeper(given: string, proves: (data: WorkbookData) => void, lock?: Lock): Keeper {
   const path = targetOf(given);
-  if (existsSync(path) && statSync(path).isDirectory()) throw new Error(`${given} is a folder; give a file name.`);
+  if (isFolder(path)) throw new Error(`${given} is a folder; give a file name.`);
   mkdirSync(dirname(path), { recursive: true });
   clearParts(path);
   let says: string | undefined;
   let proven = NOTHING;
-  const text = (): string | undefined => (existsSync(path) ? readFileSync(path, "utf8") : undefined);
+  const text = (): string | undefined => {
+    try {
+      return readFileSync(path, "utf8");
+    } catch (error) {
+      // Where the folder is gone too, as with a disk that was taken out, the workbook is not gone.
+      if ((error as NodeJS.ErrnoException).code === "ENOENT" && isFolder(dirname(path))) return undefined;
+      throw unreadable(path, error as NodeJS.ErrnoException);
+    }
+  };
   const revision = (): string => {
     const found = text();
     return found === undefined ? NOTHING : revisionOf(found);
@@ -67,6 +75,7 @@ export function openKeeper(given: string, proves: (data: WorkbookData) => void, 
     save(data, known) {
       const workbook = asWorkbook(data);
       if (workbook === undefined) return { unreadable: NO_WORKBOOK };
+      if (!isFolder(dirname(path))) throw unwritable(path, { code: "ENOENT" });
       if (lock?.isHeld() === false) return { stale: UNLOCKED };
       if (revision() !== known) return { stale: STALE };
       try {
@@ -81,6 +90,8 @@ export function openKeeper(given: string, proves: (data: WorkbookData) => void, 
     },
   };
 }
+
+const isFolder = (path: string): boolean => existsSync(path) && statSync(path).isDirectory();
 
 /** A name that no file has yet: nothing that was kept is ever written over. */
 function setAside(path: string): string {

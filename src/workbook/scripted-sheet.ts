@@ -54,7 +54,7 @@ export function sheetOf(book: Book, tab: string): Sheet {
     rowOf: (place, row) => Number(at(place, row).replace(/\D/g, "")),
     rows: (place) => zone(place)?.rows ?? (at(place) === "" ? 0 : 1),
     cell,
-    value: (place, row) => cell(place, row).value,
+    value: (place, row) => book.values(nameNow(), at(place, row))[0]?.[0],
     shown: (place, row) => cell(place, row).shown,
     message: (place, row) => cell(place, row).message,
     formula: (place, row) => cell(place, row).formula,

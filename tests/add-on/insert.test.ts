@@ -158,6 +158,19 @@ describe("writing at the cursor", () => {
   });
 });
 
+test("a person who may not write there is told whom to ask, and nothing is written", () => {
+  const own = open();
+  own.cursor(0, 0);
+  own.setViewer(true);
+  expect(own.insert("BAKE_DOUGHFOR", "2", "3")).toMatchObject(
+    refused(
+      /^The formula could not be inserted: .* If the cell is protected, or you may only view this file, ask its owner/,
+    ),
+  );
+  expect(own.usedRange("Sheet1")).toBe("A1");
+  expect(own.cell("Sheet1", "A1").formula).toBeUndefined();
+});
+
 describe("a service that fails is told by what was asked", () => {
   test.each([
     [{ ask: "insert", name: "BAKE_DOUGHFOR", args: ["2", "3"] }, /^The formula could not be inserted: /],

@@ -117,7 +117,7 @@ describe("readers that arguments share", () => {
     const { read } = reader();
     expect([least, most].map(read)).toEqual([least, most]);
     expect([below, most * 1.01].map((one) => isProblem(read(one)))).toEqual([true, true]);
-    expect(read("x")).toEqual({ problem: `is "x", which is not a number; write ${what}` });
+    expect(read("x")).toEqual({ problem: `is "x", which is not a number; enter ${what}` });
   });
   test("shares are read with their sign; the example is one that fits", () => {
     const tried = (reader: Reader<number>) => [0.04, "4%", 0, 0.06].map((one) => isProblem(reader.read(one)));
@@ -126,20 +126,20 @@ describe("readers that arguments share", () => {
     expect(tried(readers.shareAboveZero(0.05))).toEqual([false, false, true, true]);
     const write = (reader: Reader<number>) => reader.read("x");
     expect(write(readers.share(0.05))).toEqual({
-      problem: 'is "x", which is not a number; write a share such as 5% (0.05)',
+      problem: 'is "x", which is not a number; enter a share such as 5% (0.05)',
     });
     expect(write(readers.share(0.04))).toEqual({
-      problem: 'is "x", which is not a number; write a share such as 1% (0.01)',
+      problem: 'is "x", which is not a number; enter a share such as 1% (0.01)',
     });
     expect(write(readers.shareAboveZero(1))).toEqual({
-      problem: 'is "x", which is not a number; write a share such as 85% (0.85)',
+      problem: 'is "x", which is not a number; enter a share such as 85% (0.85)',
     });
     expect(readers.hydration().read("65%")).toBe(0.65);
   });
   test("counts may have three decimals", () => {
     expect(readers.count().read("1,250")).toBe(1.25);
     expect(readers.count("loaves such as 4").read("x")).toEqual({
-      problem: 'is "x", which is not a number; write loaves such as 4',
+      problem: 'is "x", which is not a number; enter loaves such as 4',
     });
   });
 });

@@ -77,7 +77,7 @@ describe("mixes at their limits", () => {
     [[2e6, 1], "mixer_limit is 1, and 2000000 of dough would be over a million mixes; are both in one unit?"],
     [
       [40, 20, 20.01],
-      "mixer_least is 20.01, above the limit of 20; write the least dough the mixer takes, or leave it out.",
+      "mixer_least is 20.01, above the limit of 20; enter the least dough the mixer takes, or leave it out.",
     ],
   ])("%j is refused", (args, says) => expect(refusal("BAKE_MIXES", ...args)).toBe(`BAKE_MIXES: ${says}`));
 });

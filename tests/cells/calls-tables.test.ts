@@ -54,7 +54,7 @@ describe("columns of one table", () => {
     expect(given(echo, [["", 3]], down("", "flour"), 7, "", "")).toBe("[[null,3],2,7,[null,null],[],0]");
     expect(given(echo, down(""), down("flour"), 7, "", down(4))).toBe("[[null],1,7,[null],[4],0]");
     expect(refused(echo, down("x"), down("flour"), 7, "", down(""))).toBe(
-      'BAKE_ECHO: weights row 1 is "x", which is not a number; write a weight such as 350.',
+      'BAKE_ECHO: weights row 1 is "x", which is not a number; enter a weight such as 350.',
     );
   });
   test("without any table there is nothing that could be blank", () => {
@@ -131,7 +131,7 @@ describe("a row back for every row", () => {
     expect(given(parts, down(10), down(2))).toEqual([[5, 0, "g"]]);
   });
   test.each([
-    [[undefined, 2], "BAKE_PARTS: whole is missing; write a weight such as 350."],
+    [[undefined, 2], "BAKE_PARTS: whole is missing; enter a weight such as 350."],
     [[10, 0], "BAKE_PARTS: by is 0, and nothing is parted by 0."],
     // Of a single question the row is the table's own, of several that of the question.
     [[10, 7], "BAKE_PARTS: names row 2 is not known."],
@@ -140,12 +140,12 @@ describe("a row back for every row", () => {
       [down(10, 20), down(0, 0)],
       "BAKE_PARTS: by row 1 is 0, and nothing is parted by 0; by row 2 is 0, and nothing is parted by 0.",
     ],
-    [[down(10, 20, 30), down(2, 4)], "BAKE_PARTS: by row 3 is blank; write a number such as 2."],
+    [[down(10, 20, 30), down(2, 4)], "BAKE_PARTS: by row 3 is blank; enter a number such as 2."],
     [[down(10, 20), down(2)], undefined],
-    [[10, "x"], 'BAKE_PARTS: by is "x", which is not a number; write a number such as 2.'],
+    [[10, "x"], 'BAKE_PARTS: by is "x", which is not a number; enter a number such as 2.'],
     [
       [down(10, "x"), down(0, 2)],
-      'BAKE_PARTS: by row 1 is 0, and nothing is parted by 0; whole row 2 is "x", which is not a number; write a weight such as 350.',
+      'BAKE_PARTS: by row 1 is 0, and nothing is parted by 0; whole row 2 is "x", which is not a number; enter a weight such as 350.',
     ],
     [
       [
@@ -158,6 +158,33 @@ describe("a row back for every row", () => {
       "BAKE_PARTS: whole is a block of several rows and columns; give one column.",
     ],
   ])("%j", (raw, because) => expect(refused(parts, ...raw)).toBe(because ?? 'answered [[5,0,"g"],[10,0,"g"]]'));
+  test("blank rows between stay blank also where the first argument is one cell for all rows", () => {
+    expect(given(parts, 12, down(2, "", 3))).toEqual([
+      [6, 0, "g"],
+      ["", "", ""],
+      [4, 0, "g"],
+    ]);
+    // What may be left out does not fill a row, and alone it leaves none blank.
+    expect(given(parts, 12, down(2, "", 3), down("g", "oz", "g"))).toEqual([
+      [6, 0, "g"],
+      ["", "", ""],
+      [4, 0, "g"],
+    ]);
+    expect(given(parts, 12, 2, down("oz", "", "oz"))).toEqual([
+      [6, 0, "oz"],
+      [6, 0, "g"],
+      [6, 0, "oz"],
+    ]);
+  });
+  test("what is wrong with one cell for all rows is told once, and only if a row needs it", () => {
+    expect(refused(parts, down(10, 20, 30), "x")).toBe(
+      'BAKE_PARTS: by is "x", which is not a number; enter a number such as 2.',
+    );
+    expect(refused(parts, down(10, "y", 30), "x")).toBe(
+      'BAKE_PARTS: by is "x", which is not a number; enter a number such as 2; whole row 2 is "y", which is not a number; enter a weight such as 350.',
+    );
+    expect(given(parts, down("", ""), "x")).toEqual([["", "", ""]]);
+  });
   test("a defect stays a defect", () => {
     expect(() => given(parts, 10, 13)).toThrow(RangeError);
     expect(() => given(parts, down(10, 20), 13)).toThrow(RangeError);

@@ -87,9 +87,9 @@ describe("arguments", () => {
     expect(given(two, 1)).toBe(1);
     expect(given(two, 1, 2)).toBe(3);
     expect(refused(two, 1, 2, 3)).toBe("BAKE_TWO: takes 2 arguments (a; b), and 3 are given.");
-    expect(refused(two)).toBe("BAKE_TWO: a is missing; write a weight such as 350.");
+    expect(refused(two)).toBe("BAKE_TWO: a is missing; enter a weight such as 350.");
     expect(refused(two, "x", "y")).toBe(
-      'BAKE_TWO: a is "x", which is not a number; write a weight such as 350; b is "y", which is not a number; write a weight such as 350.',
+      'BAKE_TWO: a is "x", which is not a number; enter a weight such as 350; b is "y", which is not a number; enter a weight such as 350.',
     );
   });
 
@@ -110,8 +110,8 @@ describe("arguments", () => {
     [["x", "up"], 'BAKE_SLIPS: start is "up", which is meant for mode; leave start blank before it.'],
     [["x", "oz"], 'BAKE_SLIPS: start is "oz", which is meant for unit; leave start and mode and note blank before it.'],
     [["x", 1, "oz"], 'BAKE_SLIPS: mode is "oz", which is meant for unit; leave mode and note blank before it.'],
-    [["x", "many"], 'BAKE_SLIPS: start is "many", which is not a number; write a weight such as 350.'],
-    [["x", 1, "up", "", 5], 'BAKE_SLIPS: unit is 5; write "g" or "oz".'],
+    [["x", "many"], 'BAKE_SLIPS: start is "many", which is not a number; enter a weight such as 350.'],
+    [["x", 1, "up", "", 5], 'BAKE_SLIPS: unit is 5; choose "g" or "oz".'],
     // A first argument that must be given is read as it stands.
     [["oz", "down"], 'BAKE_SLIPS: start is "down", which is meant for mode; leave start blank before it.'],
   ])("%j", (raw, because) => expect(refused(slips, ...raw)).toBe(because));

@@ -149,7 +149,7 @@ describe("every function and every argument that is an amount", () => {
         args[index] = withUnit(args[index], unit);
         const got = answer(made.name, args);
         // Ratios are as they were where all share one unit; else it is refused or converted. Only "is not a number" is no answer.
-        if (got.says !== undefined) expect(got.says).not.toMatch(/write it without|TypeError|undefined/);
+        if (got.says !== undefined) expect(got.says).not.toMatch(/enter it without|TypeError|undefined/);
         else expect(JSON.stringify(got.cells)).not.toMatch(/NaN|null/);
         if (measure === "weight" || measure === "grams" || measure === "capacity")
           if (got.says === undefined && unit === "lb" && /unit of measure/.test(bare.says ?? ""))

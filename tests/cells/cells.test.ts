@@ -40,12 +40,12 @@ describe("a cell where a word is wanted", () => {
     ["Centimetres", "cm"],
     ["inch", "in"],
     ['"', "in"],
-    ["miles", 'is "miles"; write "cm", "mm" or "in"'],
-    ["cmm", 'is "cmm"; write "cm", "mm" or "in"'],
-    [2.34567, 'is 2.3457; write "cm", "mm" or "in"'],
-    [true, 'is TRUE; write "cm", "mm" or "in"'],
-    ["#N/A", "holds the error #N/A; mend that cell first"],
-    ["__proto__", 'is "__proto__"; write "cm", "mm" or "in"'],
+    ["miles", 'is "miles"; choose "cm", "mm" or "in"'],
+    ["cmm", 'is "cmm"; choose "cm", "mm" or "in"'],
+    [2.34567, 'is 2.3457; choose "cm", "mm" or "in"'],
+    [true, 'is TRUE; choose "cm", "mm" or "in"'],
+    ["#N/A", "holds the error #N/A; correct that cell first"],
+    ["__proto__", 'is "__proto__"; choose "cm", "mm" or "in"'],
   ])("%j", (raw, expected) => expect(said(unit, raw)).toBe(expected));
 
   test("of more than eight words the nearest are told first", () => {
@@ -55,10 +55,10 @@ describe("a cell where a word is wanted", () => {
           ["flour", ...Array.from({ length: count - 1 }, (_, at) => `x${at}xxxxxx`)].map((one) => [one, []]),
         ),
       );
-    expect(said(many(8), "flowr")).toMatch(/^is "flowr"; write "flour", /);
-    expect(said(many(9), "flowr")).toMatch(/^is "flowr"; perhaps "flour"\? Known are "flour", /);
-    expect(said(many(9), "quite another thing")).toMatch(/^is "quite another thing"; write "flour", /);
-    expect(said(many(9), 5)).toMatch(/^is 5; write "flour", /);
+    expect(said(many(8), "flowr")).toMatch(/^is "flowr"; choose "flour", /);
+    expect(said(many(9), "flowr")).toMatch(/^is "flowr"; perhaps "flour"\? Choose "flour", /);
+    expect(said(many(9), "quite another thing")).toMatch(/^is "quite another thing"; choose "flour", /);
+    expect(said(many(9), 5)).toMatch(/^is 5; choose "flour", /);
   });
 
   test("the hint lists the words", () => expect(unit.hint).toEqual({ of: "word", words: ["cm", "mm", "in"] }));
@@ -71,10 +71,10 @@ describe("a cell where a text is wanted", () => {
     [12, "12"],
     [true, "true"],
     [{}, "is not a text"],
-    ["#REF!", "holds the error #REF!; mend that cell first"],
+    ["#REF!", "holds the error #REF!; correct that cell first"],
     [
       new Date(2026, 1, 3),
-      "is a date; if a fraction was typed, write 0 1/2 or '1/2 and set the cell's format back to number",
+      "is a date; if a fraction was typed, enter 0 1/2 or '1/2 and set the cell's format back to number",
     ],
   ])("%j", (raw, expected) => expect(said(text(), raw)).toBe(expected));
   test("and its hint says so", () => expect(text().hint).toEqual({ of: "text" }));
@@ -89,7 +89,7 @@ function decoded<T>({ decode }: Decoder<T>, raw: unknown, row?: number): readonl
 }
 
 const weight = number<number>("a weight such as 350", { min: 0 });
-const BAD = 'is "x", which is not a number; write a weight such as 350';
+const BAD = 'is "x", which is not a number; enter a weight such as 350';
 
 describe("one cell", () => {
   const one = cell(weight);
@@ -103,15 +103,15 @@ describe("one cell", () => {
     [[[1, 2]], undefined, "is a range; give one cell"],
     [[[]], undefined, "is a range; give one cell"],
     [[], undefined, "is a range; give one cell"],
-    [undefined, undefined, "is missing; write a weight such as 350"],
-    ["", undefined, "is blank; write a weight such as 350"],
-    ["", 3, "row 3 is blank; write a weight such as 350"],
-    [[[""]], undefined, "is blank; write a weight such as 350"],
+    [undefined, undefined, "is missing; enter a weight such as 350"],
+    ["", undefined, "is blank; enter a weight such as 350"],
+    ["", 3, "row 3 is blank; enter a weight such as 350"],
+    [[[""]], undefined, "is blank; enter a weight such as 350"],
     ["x", undefined, BAD],
     ["x", 4, `row 4 ${BAD}`],
   ])("%j is told", (raw, row, says) => expect(decoded(one, raw, row)).toEqual([undefined, says]));
   test("what is wanted is told by its kind", () => {
-    expect(decoded(cell(word({ a: [], b: [] })), "")).toEqual([undefined, 'is blank; write "a" or "b"']);
+    expect(decoded(cell(word({ a: [], b: [] })), "")).toEqual([undefined, 'is blank; choose "a" or "b"']);
     expect(decoded(cell(text()), "")).toEqual([undefined, "is blank; it is needed"]);
   });
   test("left out it is what it is otherwise", () => {
@@ -172,7 +172,7 @@ describe("one value or a column", () => {
     expect(decoded(both, [[5, "", 6, ""]])).toEqual([[5, null, 6]]);
     expect(decoded(both, down(5, "x"))).toEqual([[5, undefined], `row 2 ${BAD}`]);
     expect(decoded(both, "x")).toEqual([undefined, BAD]);
-    expect(decoded(both, "")).toEqual([undefined, "is blank; write a weight such as 350"]);
+    expect(decoded(both, "")).toEqual([undefined, "is blank; enter a weight such as 350"]);
     expect(decoded(both, [])).toEqual([undefined, "is a range; give one cell"]);
     expect([both.shape, both.optional, both.hint]).toEqual(["either", false, weight.hint]);
   });

@@ -109,7 +109,7 @@ describe("what a person types for a number", () => {
     ["-1,250", "1250 or 1.250"],
     ["00,125", "00125 or 00.125"],
   ])("%j is not decided", (text, either) =>
-    expect(read(text)).toBe(`could be ${either}; write it without the separator`),
+    expect(read(text)).toBe(`could be ${either}; enter it without the separator`),
   );
 
   test("cups, kilograms and shares have three decimals", () => {
@@ -142,46 +142,46 @@ describe("a cell where a number is wanted", () => {
     ["7", 7],
     [0, 0],
     [1000, 1000],
-    ["abc", 'is "abc", which is not a number; write a weight such as 350'],
-    ["500 g", 'is "500 g", which is not a number; write a weight such as 350'],
-    ["500g.", 'is "500g.", which is not a number; write a weight such as 350'],
-    ["12,5kg", 'is "12,5kg", which is not a number; write a weight such as 350'],
-    ["22 °C", 'is "22 °C", which is not a number; write a weight such as 350'],
-    ["17 loaves of rye", 'is "17 loaves of rye", which is not a number; write it without "loaves of rye"'],
-    ["1000 cm³", 'is "1000 cm³", which is not a number; write a weight such as 350'],
+    ["abc", 'is "abc", which is not a number; enter a weight such as 350'],
+    ["500 g", 'is "500 g", which is not a number; enter a weight such as 350'],
+    ["500g.", 'is "500g.", which is not a number; enter a weight such as 350'],
+    ["12,5kg", 'is "12,5kg", which is not a number; enter a weight such as 350'],
+    ["22 °C", 'is "22 °C", which is not a number; enter a weight such as 350'],
+    ["17 loaves of rye", 'is "17 loaves of rye", which is not a number; enter it without "loaves of rye"'],
+    ["1000 cm³", 'is "1000 cm³", which is not a number; enter a weight such as 350'],
     // A slip of the finger is not seven of anything.
-    ["7oo", 'is "7oo", which is not a number; write a weight such as 350'],
-    ["7OO", 'is "7OO", which is not a number; write a weight such as 350'],
-    ["7 oxo", 'is "7 oxo", which is not a number; write it without "oxo"'],
-    ["7 g. ", 'is "7 g.", which is not a number; write a weight such as 350'],
-    ["7 g (net)", 'is "7 g (net)", which is not a number; write a weight such as 350'],
-    ["about\n7 g", 'is "about 7 g", which is not a number; write a weight such as 350'],
-    ["x7 g", 'is "x7 g", which is not a number; write a weight such as 350'],
-    ["1,250 g", 'is "1,250 g", which is not a number; write a weight such as 350'],
-    [`7 ${"g".repeat(60)}`, `is "7 ${"g".repeat(35)}…", which is not a number; write a weight such as 350`],
-    [`7 ${"g".repeat(58)}`, `is "7 ${"g".repeat(35)}…", which is not a number; write it without "${"g".repeat(37)}…"`],
-    [true, "is TRUE, not a number; write a weight such as 350"],
-    [false, "is FALSE, not a number; write a weight such as 350"],
-    [{}, "is not a number or a text, not a number; write a weight such as 350"],
+    ["7oo", 'is "7oo", which is not a number; enter a weight such as 350'],
+    ["7OO", 'is "7OO", which is not a number; enter a weight such as 350'],
+    ["7 oxo", 'is "7 oxo", which is not a number; enter it without "oxo"'],
+    ["7 g. ", 'is "7 g.", which is not a number; enter a weight such as 350'],
+    ["7 g (net)", 'is "7 g (net)", which is not a number; enter a weight such as 350'],
+    ["about\n7 g", 'is "about 7 g", which is not a number; enter a weight such as 350'],
+    ["x7 g", 'is "x7 g", which is not a number; enter a weight such as 350'],
+    ["1,250 g", 'is "1,250 g", which is not a number; enter a weight such as 350'],
+    [`7 ${"g".repeat(60)}`, `is "7 ${"g".repeat(35)}…", which is not a number; enter a weight such as 350`],
+    [`7 ${"g".repeat(58)}`, `is "7 ${"g".repeat(35)}…", which is not a number; enter it without "${"g".repeat(37)}…"`],
+    [true, "is TRUE, not a number; enter a weight such as 350"],
+    [false, "is FALSE, not a number; enter a weight such as 350"],
+    [{}, "is not a number or a text, not a number; enter a weight such as 350"],
     [-0.5, "is -0.5; it cannot be below 0"],
     [1000.5, "is 1000.5; it cannot be above 1000"],
     ["1000.5", "is 1000.5; it cannot be above 1000"],
     [Number.NaN, "is not a finite number"],
     [Number.POSITIVE_INFINITY, "is not a finite number"],
-    ["9".repeat(400), "is not a finite number; write a weight such as 350"],
-    ["#N/A", "holds the error #N/A; mend that cell first"],
-    [" #DIV/0! ", "holds the error #DIV/0!; mend that cell first"],
-    ["#NAME?", "holds the error #NAME?; mend that cell first"],
+    ["9".repeat(400), "is not a finite number; enter a weight such as 350"],
+    ["#N/A", "holds the error #N/A; correct that cell first"],
+    [" #DIV/0! ", "holds the error #DIV/0!; correct that cell first"],
+    ["#NAME?", "holds the error #NAME?; correct that cell first"],
     ["Loading...", "is still calculating; it will be read when it is done"],
     ["loading …", "is still calculating; it will be read when it is done"],
-    ["x#N/A", 'is "x#N/A", which is not a number; write a weight such as 350'],
-    ["#N/A x", 'is "#N/A x", which is not a number; write a weight such as 350'],
-    ["reloading...", 'is "reloading...", which is not a number; write a weight such as 350'],
-    ["loading... 3", 'is "loading... 3", which is not a number; write a weight such as 350'],
-    [new Date(1899, 11, 30, 1, 30), "is a time of day; write a number, such as 1.5 for 1:30"],
+    ["x#N/A", 'is "x#N/A", which is not a number; enter a weight such as 350'],
+    ["#N/A x", 'is "#N/A x", which is not a number; enter a weight such as 350'],
+    ["reloading...", 'is "reloading...", which is not a number; enter a weight such as 350'],
+    ["loading... 3", 'is "loading... 3", which is not a number; enter a weight such as 350'],
+    [new Date(1899, 11, 30, 1, 30), "is a time of day; enter a number, such as 1.5 for 1:30"],
     [
       new Date(1900, 0, 2),
-      "is a date; if a fraction was typed, write 0 1/2 or '1/2 and set the cell's format back to number",
+      "is a date; if a fraction was typed, enter 0 1/2 or '1/2 and set the cell's format back to number",
     ],
   ])("%j", (raw, expected) => expect(said(raw)).toBe(expected));
 
@@ -202,8 +202,8 @@ describe("a cell where a number is wanted", () => {
     const share = number("a share such as 5% (0.05)", { min: 0, max: 0.5 }, { percent: true });
     expect(said(0.5, share)).toBe(0.5);
     expect(said("50%", share)).toBe(0.5);
-    expect(said(12, share)).toBe("is 12, which is 1200 %; write 12% or 0.12");
-    expect(said(50, share)).toBe("is 50, which is 5000 %; write 50% or 0.5");
+    expect(said(12, share)).toBe("is 12, which is 1200 %; enter 12% or 0.12");
+    expect(said(50, share)).toBe("is 50, which is 5000 %; enter 50% or 0.5");
     expect(said(51, share)).toBe("is 51; it cannot be above 50 %");
   });
 });

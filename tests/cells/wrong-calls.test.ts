@@ -16,26 +16,26 @@ describe("a unit in the cell", () => {
       [down("1000 g", 650), down("flour", "water")],
       'weights row 1 is "1000 g" beside weights without a unit; enter 1000 if those are grams, or each one with its unit.',
     ],
-    ["BAKE_DOUGHFOR", ["17 loaves", 500], 'pieces is "17 loaves", which is not a number; write it without "loaves".'],
+    ["BAKE_DOUGHFOR", ["17 loaves", 500], 'pieces is "17 loaves", which is not a number; enter it without "loaves".'],
     [
       "BAKE_WATERTEMP",
       [25, down(20, "22°C"), 14],
       'temps row 2 is "22°C"; enter 22 if the other temperatures are in °C, 71.6 if they are in °F.',
     ],
     // Another unit than the argument is of is never taken off.
-    ["BAKE_FRICTIONGUIDE", ["spiral", "8 kg"], 'minutes is "8 kg", which is not a number; write minutes such as 8.'],
+    ["BAKE_FRICTIONGUIDE", ["spiral", "8 kg"], 'minutes is "8 kg", which is not a number; enter minutes such as 8.'],
     [
       "BAKE_TINCAPACITY",
       ["round", down("9 kg", 2)],
-      'sizes row 1 is "9 kg", which is not a number; write a size such as 23.',
+      'sizes row 1 is "9 kg", which is not a number; enter a size such as 23.',
     ],
     // A name that begins like a number is a name.
     [
       "BAKE_TRUEPCT",
       [down("T55 flour")],
-      'weights row 1 is "T55 flour", which is not a number; write a weight such as 350.',
+      'weights row 1 is "T55 flour", which is not a number; enter a weight such as 350.',
     ],
-    ["BAKE_TRUEPCT", [down("1e2 g")], 'weights row 1 is "1e2 g", which is not a number; write a weight such as 350.'],
+    ["BAKE_TRUEPCT", [down("1e2 g")], 'weights row 1 is "1e2 g", which is not a number; enter a weight such as 350.'],
   ])("%s %j", (name, args, says) => expect(refusal(name, ...args)).toBe(`${name}: ${says}`));
 });
 
@@ -72,20 +72,20 @@ describe("an argument left out without its place, so that the next one slips for
 
 describe("a share typed plain, a weight where a share is meant, and the other way round", () => {
   test.each([
-    ["BAKE_DOUGHFOR", [17, 500, 12], "bake_loss is 12, which is 1200 %; write 12% or 0.12."],
-    ["BAKE_PREFERMENT", [1000, 20, 1], "share is 20, which is 2000 %; write 20% or 0.2."],
+    ["BAKE_DOUGHFOR", [17, 500, 12], "bake_loss is 12, which is 1200 %; enter 12% or 0.12."],
+    ["BAKE_PREFERMENT", [1000, 20, 1], "share is 20, which is 2000 %; enter 20% or 0.2."],
     [
       "BAKE_STAGES",
       [down(1000, 700), down("flour", "water"), 0.2, 1, 0.05],
-      "seed is 0.05, below 0.5 % of the preferment's 400; was it typed as a share? Write its weight.",
+      "seed is 0.05, below 0.5 % of the preferment's 400; was it typed as a share? Enter its weight.",
     ],
     [
       "BAKE_LABELPROTEIN",
       [0.12, 100, "EU"],
-      "protein is 0.12 g in 100 g; was it typed as a share? Write the grams the label prints.",
+      "protein is 0.12 g in 100 g; was it typed as a share? Enter the grams the label prints.",
     ],
-    ["BAKE_FLOURBLEND", [13, 0.08, 0.11, 1000], "protein_a is 13, which is 1300 %; write 13% or 0.13."],
-    ["BAKE_TINDOUGH", [3400, 34], "fill is 34; it lies between 0.05 and 2 g of dough per cm³ of tin: write 0.34, say."],
+    ["BAKE_FLOURBLEND", [13, 0.08, 0.11, 1000], "protein_a is 13, which is 1300 %; enter 13% or 0.13."],
+    ["BAKE_TINDOUGH", [3400, 34], "fill is 34; it lies between 0.05 and 2 g of dough per cm³ of tin: enter 0.34, say."],
     [
       "BAKE_WEIGHTS",
       [LEAN, FOUR, 3000],
@@ -122,14 +122,14 @@ describe("arguments swapped, left out, too many, or of the wrong shape", () => {
     [
       "BAKE_FLOURPCT",
       [LEAN, down("flour", "water", "salt", "fresh yeast")],
-      /kinds row 4 is "fresh yeast"; perhaps "yeast"\? Write one of/,
+      /kinds row 4 is "fresh yeast"; perhaps "yeast"\? Choose one of/,
     ],
     [
       "BAKE_FLOURPCT",
       [LEAN, down("flour", "water", "salt", "butter")],
-      /kinds row 4 is "butter"; perhaps "fat"\? Write/,
+      /kinds row 4 is "butter"; perhaps "fat"\? Choose/,
     ],
-    ["BAKE_FLOURPCT", [LEAN, down("flour", "water", "salt", "soap")], /kinds row 4 is "soap"; .*write one of/i],
+    ["BAKE_FLOURPCT", [LEAN, down("flour", "water", "salt", "soap")], /kinds row 4 is "soap"; .*choose one of/i],
     ["BAKE_TRUEPCT", [LEAN, LEAN], /takes 1 argument \(weights\), and 2 are given/],
     ["BAKE_RESCALE", [5, down(10, 6)], /target is a range; give one cell/],
     ["BAKE_RESCALE", [down(0, 0), 5], /weights add up to 0, and nothing can be scaled from 0/],
@@ -138,18 +138,18 @@ describe("arguments swapped, left out, too many, or of the wrong shape", () => {
     [
       "BAKE_TINNOTE",
       [1155, "white", 3408],
-      /capacity is "white", which is not a number.*dough_kind is 3408; write "lidded white"/,
+      /capacity is "white", which is not a number.*dough_kind is 3408; choose "lidded white"/,
     ],
     ["BAKE_PREFERMENT", ["20%", 1000, 1], /flour is "20%", which has a % sign.*share is 1000/],
     ["BAKE_CONTENT", [LEAN, FOUR, "water"], /weights row 1 is "flour"/],
-    ["BAKE_MIXES", [40, 20, 30], /mixer_least is 30, above the limit of 20; write the least dough/],
-    ["BAKE_YEASTTIME", [10, 3, 3, 75, 80], /temp_now is 75 °C.*; for °F write "F" as the unit/],
+    ["BAKE_MIXES", [40, 20, 30], /mixer_least is 30, above the limit of 20; enter the least dough/],
+    ["BAKE_YEASTTIME", [10, 3, 3, 75, 80], /temp_now is 75 °C.*; for °F choose "F" as the unit/],
   ])("%s %j", (name, args, says) => expect(refusal(name, ...args)).toMatch(says));
 });
 
 test("a time of day where hours are meant, as a sheet hands over 1:30", () => {
   expect(refusal("BAKE_YEASTTIME", 10, new Date(1899, 11, 30, 1, 30), 3)).toBe(
-    "BAKE_YEASTTIME: hours_now is a time of day; write a number, such as 1.5 for 1:30.",
+    "BAKE_YEASTTIME: hours_now is a time of day; enter a number, such as 1.5 for 1:30.",
   );
   expect(refusal("BAKE_YEASTTIME", 10, new Date(2026, 0, 2), 3)).toMatch(/is a date; if a fraction was typed/);
 });

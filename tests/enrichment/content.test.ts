@@ -71,12 +71,12 @@ describe("BAKE_CONTENT", () => {
 
   test.each([
     [["xylitol", 5, "water"], '"xylitol", which the larder does not know'],
-    [["", 5, "water"], "ingredients row 1 is blank though the row has an amount; write its name"],
+    [["", 5, "water"], "ingredients row 1 is blank though the row has an amount; enter its name"],
     [["yeast", 5, "water"], "whose water is not known; say fresh, instant or active dry yeast"],
     [["psyllium", 5, "fat"], 'is "psyllium", whose fat is not known; give its larder row a figure under "fat"'],
     [["egg", -1, "fat"], "weights row 1 is -1; it cannot be below 0"],
     [["egg", 1, "cholesterol"], 'part is "cholesterol"; '],
-    [["egg", 1, ""], "part is blank; write"],
+    [["egg", 1, ""], "part is blank; choose"],
     [["egg", 1, "fat", "", "levain"], 'kinds row 1 is "levain" without its hydration'],
     [["__proto__", 1, "fat"], "which the larder does not know"],
   ])("%j is refused", (args, sentence) => {
@@ -126,7 +126,7 @@ describe("BAKE_SWAP", () => {
     [[100, "lard", "butter", "water"], 'from is "lard", which has 0 % water'],
     [[100, "soap", "butter", "fat"], 'from is "soap", which the larder does not know'],
     [[100, "semolina", "honey", "sugar"], 'from is "semolina", whose sugar is not known'],
-    [[100, "sugar", "honey", "sweetness"], 'keep is "sweetness"; write "solids", "water", "fat" or "sugar"'],
+    [[100, "sugar", "honey", "sweetness"], 'keep is "sweetness"; choose "solids", "water", "fat" or "sugar"'],
     [["", "sugar", "honey", "sugar"], "weight is blank"],
     [[100, "", "honey", "sugar"], "from is blank"],
     [[down(100, 200), "sugar", "honey", "sugar"], "weight is a range; give one cell"],
@@ -190,7 +190,7 @@ describe("BAKE_EXTRAWATER", () => {
         [0, ""],
         [0, ""],
         [0, ""],
-        [47.5, 'rough figure, 0.95 g per g: try it, and write your own under "extra water" in the larder'],
+        [47.5, 'rough figure, 0.95 g per g: try it, and enter your own under "extra water" in the larder'],
       ],
     );
     expect(refusal("BAKE_EXTRAWATER", "levain", 200)).toContain(

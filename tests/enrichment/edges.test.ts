@@ -84,7 +84,7 @@ describe("protein of a label", () => {
       "BAKE_LABELPROTEIN: protein is 31 g, more than the 30 g it is said to be in.",
     );
     expect(refusal("BAKE_LABELPROTEIN", 1001, 30)).toBe("BAKE_LABELPROTEIN: protein is 1001; it cannot be above 1000.");
-    expect(refusal("BAKE_LABELPROTEIN", "much", 30)).toMatch(/; write the label's grams of protein such as 3\.$/);
+    expect(refusal("BAKE_LABELPROTEIN", "much", 30)).toMatch(/; enter the label's grams of protein such as 3\.$/);
   });
 });
 

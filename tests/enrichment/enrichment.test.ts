@@ -107,7 +107,7 @@ describe("BAKE_HYDRATION", () => {
       ["milk", "lots", 1],
     ];
     expect(refusal("BAKE_HYDRATION", down("", "egg"), down(9, 1), down("flour", "egg"), larder)).toBe(
-      'BAKE_HYDRATION: larder row 2 column "water" is 76, which is 7600 %; write 76% or 0.76.',
+      'BAKE_HYDRATION: larder row 2 column "water" is 76, which is 7600 %; enter 76% or 0.76.',
     );
     expect(refusal("BAKE_HYDRATION", down("", "egg"), down(9, 1), down("flour", "egg"), [["egg", 0.76]])).toContain(
       'larder has no column headed "ingredient"',
@@ -162,7 +162,7 @@ describe("BAKE_PLAINWATER", () => {
 
   test.each([
     [down("", "egg"), down(1000, 800), down("flour", "egg"), 0.5, "109.2 too much"],
-    [down("", "egg"), down(1000, 100), down("flour", "egg"), 6, "hydration is 6, which is 600 %; write 6% or 0.06"],
+    [down("", "egg"), down(1000, 100), down("flour", "egg"), 6, "hydration is 6, which is 600 %; enter 6% or 0.06"],
     [down("egg"), down(100), down("egg"), 0.6, "weights hold no flour"],
   ])("%j, %j, %j, %d is refused", (names, weights, kinds, wanted, sentence) => {
     expect(refusal("BAKE_PLAINWATER", names, weights, kinds, wanted)).toContain(sentence);

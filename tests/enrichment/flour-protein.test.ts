@@ -61,8 +61,8 @@ describe("BAKE_GLUTENADD", () => {
       "protein_wanted is 80 %; gluten can bring this flour to more than its 12 % and less than the gluten's own 75.16 %",
     ],
     [[1000, 0.12, 0.75, 0.75], "protein_wanted is 75 %"],
-    [[1000, 12, 0.14], "protein_now is 12, which is 1200 %; write 12% or 0.12"],
-    [[1000, 0.12, 0.14, 0.75, "beside"], 'mode is "beside"; write "on top" or "replace"'],
+    [[1000, 12, 0.14], "protein_now is 12, which is 1200 %; enter 12% or 0.12"],
+    [[1000, 0.12, 0.14, 0.75, "beside"], 'mode is "beside"; choose "on top" or "replace"'],
     [[-1, 0.12, 0.14], "flour is -1; it cannot be below 0"],
     [[down(1000, 1000), down(0.12, 0.12), down(0.14, 0.1)], "protein_wanted row 2 is 10 %"],
   ])("%j is refused", (args, sentence) => {
@@ -144,11 +144,11 @@ describe("BAKE_LABELPROTEIN", () => {
 
   test.each([
     [[3], "serving is blank; a US label gives protein per serving"],
-    [[12, 30, "EU"], "serving is 30; EU labels give protein per 100 g, so leave it blank or write 100"],
+    [[12, 30, "EU"], "serving is 30; EU labels give protein per 100 g, so leave it blank or enter 100"],
     [[40, 30], "protein is 40 g, more than the 30 g it is said to be in"],
     [["some", 30], 'protein is "some", which is not a number'],
     [[3, 0], "serving is 0; it must be above 0"],
-    [[3, 30, "JP"], 'law is "JP"; write "US", "EU" or "UK"'],
+    [[3, 30, "JP"], 'law is "JP"; choose "US", "EU" or "UK"'],
   ])("%j is refused", (args, sentence) => {
     expect(refusal("BAKE_LABELPROTEIN", ...args)).toContain(sentence);
   });

@@ -104,10 +104,10 @@ describe("weights", () => {
     expectCells(run("BAKE_WEIGHTS", down("100%", "65%", "2%", "0.2%"), FOUR, 1000, "flour"), grams);
     expectCells(run("BAKE_WEIGHTS", down(100, "65%", 2, "0,2"), FOUR, 1000, "flour"), grams);
     expect(refusal("BAKE_WEIGHTS", down(1, 65, 2, 0.2), FOUR, 1000, "flour")).toMatch(
-      /percents row 2 is 65.*write 65% \(0\.65\).*row 3 is 2.*row 4 is 0\.2/,
+      /percents row 2 is 65.*enter 65% \(0\.65\).*row 3 is 2.*row 4 is 0\.2/,
     );
     expect(refusal("BAKE_WEIGHTS", down(100, 0.65, 0.02, 0.002), FOUR, 1000, "flour")).toMatch(
-      /percents row 2 is 0\.65.*write 65, or 0\.65% if that is meant, or every row as a share/,
+      /percents row 2 is 0\.65.*enter 65, or 0\.65% if that is meant, or every row as a share/,
     );
   });
 

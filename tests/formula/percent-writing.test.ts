@@ -43,49 +43,93 @@ const FORMULAS: Readonly<Record<string, readonly (readonly [kind: string, percen
   ],
 };
 
-type Way = "ratio" | "plain" | "text";
-const written = (percent: number, way: Way): unknown =>
-  way === "plain" ? percent : way === "ratio" ? percent / 100 : `${percent}%`;
+type Rows = readonly (readonly [kind: string, percent: number])[];
+type Way = "ratio" | "plain" | "text" | "spaced text";
+const typed = (percent: number, way: Way): unknown =>
+  way === "plain"
+    ? percent
+    : way === "ratio"
+      ? percent / 100
+      : way === "text"
+        ? `${percent}%`
+        : `\u00a0${String(percent).replace(".", ",")} %`;
 
-function outcome(rows: readonly (readonly [string, number])[], ways: readonly Way[]): "right" | "refused" | "wrong" {
+type Outcome = "right" | "refused" | "wrong";
+/** Every function that takes a column of percentages: what it makes of these rows, typed in these ways. */
+const FUNCTIONS: Readonly<Record<string, (rows: Rows, ways: readonly Way[]) => Outcome>> = {
+  BAKE_WEIGHTS: (rows, ways) =>
+    compared(rows, () => run("BAKE_WEIGHTS", ...columns(rows, ways), 1000, "flour"), [(percent) => 10 * percent]),
+  "BAKE_FILLIN for an amount": (rows, ways) =>
+    compared(rows, () => {
+      const [percents, kinds] = columns(rows, ways);
+      return run("BAKE_FILLIN", percents, "", kinds, 1000, "flour");
+    }, [(percent) => percent / 100, (percent) => 10 * percent]),
+  "BAKE_FILLIN beside the flour's weight": (rows, ways) =>
+    compared(rows, () => {
+      const [percents, kinds] = columns(rows, ways);
+      const weights = rows.map(([kind]) => [kind === "flour" ? 1000 : ""]);
+      return run("BAKE_FILLIN", percents, weights, kinds);
+    }, [(percent) => percent / 100, (percent) => 10 * percent]),
+  // Remarks are right where they are those of the same column in ratios; an unclear row asks what is meant.
+  BAKE_REVIEW: (rows, ways) => {
+    const review = (as: readonly Way[]) => {
+      const [percents, kinds] = columns(rows, as);
+      return JSON.stringify(run("BAKE_REVIEW", kinds, kinds, percents, "sweet dough"));
+    };
+    try {
+      const remarks = review(ways);
+      if (/meant\b/.test(remarks)) return "refused";
+      return remarks === review(rows.map(() => "ratio")) ? "right" : "wrong";
+    } catch {
+      return "refused";
+    }
+  },
+};
+
+const columns = (rows: Rows, ways: readonly Way[]) => [
+  rows.map(([, percent], row) => [typed(percent, ways[row] ?? "ratio")]),
+  rows.map(([kind]) => [kind]),
+];
+
+function compared(rows: Rows, answer: () => unknown, wanted: readonly ((percent: number) => number)[]): Outcome {
   try {
-    const cells = rows.map(([, percent], row) => [written(percent, ways[row] ?? "ratio")]);
-    const kinds = rows.map(([kind]) => [kind]);
-    const weights = run("BAKE_WEIGHTS", cells, kinds, 1000, "flour") as number[][];
-    const isRight = rows.every(([, percent], row) => Math.abs((weights[row]?.[0] ?? 0) - 10 * percent) < 1e-6);
+    const got = answer() as number[][];
+    const isRight = rows.every(([, percent], row) =>
+      wanted.every((of, column) => Math.abs((got[row]?.[column] ?? Number.NaN) - of(percent)) < 1e-9 * of(percent)),
+    );
     return isRight ? "right" : "wrong";
   } catch {
     return "refused";
   }
 }
 
-describe.each(Object.entries(FORMULAS))("%s", (_name, rows) => {
-  test.each(["ratio", "plain", "text"] as const)("as %s throughout", (way) =>
-    expect(
-      outcome(
-        rows,
-        rows.map(() => way),
-      ),
-    ).toBe("right"),
-  );
-  test("some rows as text with a % sign: right beside ratios and beside plain figures", () => {
-    for (const way of ["ratio", "plain"] as const)
-      for (let mask = 0; mask < 2 ** rows.length; mask++)
-        expect(
-          outcome(
-            rows,
-            rows.map((_, row): Way => ((mask >> row) & 1 ? "text" : way)),
-          ),
-        ).toBe("right");
-  });
-  test("ratios and plain figures mixed in any way: right or refused", () => {
-    const met = new Set<string>();
-    for (let mask = 0; mask < 2 ** rows.length; mask++) {
-      const ways = rows.map((_, row): Way => ((mask >> row) & 1 ? "plain" : "ratio"));
-      const got = outcome(rows, ways);
-      met.add(got);
-      expect(got, ways.join(" ")).not.toBe("wrong");
-    }
-    expect(met.has("refused")).toBe(true);
+/** Every way to give some of the rows the one and the others the other. */
+const mixtures = (rows: Rows, one: Way, other: Way): Way[][] =>
+  Array.from({ length: 2 ** rows.length }, (_, mask) => rows.map((_, row) => ((mask >> row) & 1 ? one : other)));
+
+describe.each(Object.entries(FUNCTIONS))("%s", (_function, outcome) => {
+  describe.each(Object.entries(FORMULAS))("%s", (_name, rows) => {
+    test.each(["ratio", "plain", "text", "spaced text"] as const)("as %s throughout", (way) =>
+      expect(
+        outcome(
+          rows,
+          rows.map(() => way),
+        ),
+      ).toBe("right"),
+    );
+    test("some rows as text with a % sign: right beside ratios and beside plain figures", () => {
+      for (const text of ["text", "spaced text"] as const)
+        for (const way of ["ratio", "plain"] as const)
+          for (const ways of mixtures(rows, text, way)) expect(outcome(rows, ways), ways.join(" ")).toBe("right");
+    });
+    test("ratios and plain figures mixed in any way: right or refused", () => {
+      const met = new Set<string>();
+      for (const ways of mixtures(rows, "plain", "ratio")) {
+        const got = outcome(rows, ways);
+        met.add(got);
+        expect(got, ways.join(" ")).not.toBe("wrong");
+      }
+      expect(met.has("refused")).toBe(true);
+    });
   });
 });

@@ -12,7 +12,7 @@ const refused = (kinds: readonly string[], ...percents: unknown[]) =>
 
 describe("a percent cell", () => {
   test.each([
-    ["abc", 'percents row 2 is "abc", which is not a number; write a percentage such as 65%.'],
+    ["abc", 'percents row 2 is "abc", which is not a number; enter a percentage such as 65%.'],
     [-1, "percents row 2 is -1; it cannot be below 0."],
   ])("%j is refused", (typed, says) => expect(refused(["water"], 100, typed)).toBe(`BAKE_WEIGHTS: ${says}`));
   test("has three decimals, with its sign and without", () => {
@@ -99,24 +99,24 @@ describe("a row that was typed the other way", () => {
     expectCells(flour([kind], 1, most), [1000, most * 1000]);
     const more = most + 0.01;
     expect(refused([kind], 1, more)).toBe(
-      `BAKE_WEIGHTS: percents row 2 is ${more}, which beside flour of 1 (100%) is ${Math.round(more * 100)} %; write ${more}% (${Math.round(more * 100) / 10_000}), or type every row plain with the flour as 100.`,
+      `BAKE_WEIGHTS: percents row 2 is ${more}, which beside flour of 1 (100%) is ${Math.round(more * 100)} %; enter ${more}% (${Math.round(more * 100) / 10_000}), or type every row plain with the flour as 100.`,
     );
   });
   test("beside flour of 100 salt below 0.1 is refused, nothing or a tenth is not", () => {
     expect(refused(["water", "salt"], 100, 65, 0.02)).toBe(
-      "BAKE_WEIGHTS: percents row 3 is 0.02, which beside flour of 100 is 0.02 %; write 2, or 0.02% if that is meant, or every row as a share with the flour as 100% (1).",
+      "BAKE_WEIGHTS: percents row 3 is 0.02, which beside flour of 100 is 0.02 %; enter 2, or 0.02% if that is meant, or every row as a share with the flour as 100% (1).",
     );
     expect(refused(["water", "salt"], 100, 65, 0.099)).toMatch(/row 3 is 0\.099/);
     expectCells(flour(["water", "salt"], 100, 65, 0.1), [1000, 650, 1]);
     expectCells(flour(["water", "salt"], 100, 65, 0), [1000, 650, 0]);
     // What is of no other kind, malt or an improver, may be as little as that.
     expectCells(flour(["water", "other"], 100, 65, 0.05), [1000, 650, 0.5]);
-    expect(refused(["water", "sugar"], 100, 65, 0.05)).toMatch(/row 3 is 0\.05.*write 5, or 0\.05%/);
+    expect(refused(["water", "sugar"], 100, 65, 0.05)).toMatch(/row 3 is 0\.05.*enter 5, or 0\.05%/);
     expectCells(flour(["water", "sugar"], 100, 65, "0.05%"), [1000, 650, 0.5]);
   });
   test("beside flour of 100 not all the others are below 1, unless yeast is all there is", () => {
     expect(refused(["water", "fat", "salt"], 100, 0.65, 0, 0.2)).toBe(
-      "BAKE_WEIGHTS: percents row 2 is 0.65, which beside flour of 100 is 0.65 %; write 65, or 0.65% if that is meant, or every row as a share with the flour as 100% (1); percents row 4 is 0.2, which beside flour of 100 is 0.2 %; write 20, or 0.2% if that is meant, or every row as a share with the flour as 100% (1).",
+      "BAKE_WEIGHTS: percents row 2 is 0.65, which beside flour of 100 is 0.65 %; enter 65, or 0.65% if that is meant, or every row as a share with the flour as 100% (1); percents row 4 is 0.2, which beside flour of 100 is 0.2 %; enter 20, or 0.2% if that is meant, or every row as a share with the flour as 100% (1).",
     );
     expectCells(flour(["fat", "yeast"], 100, 0, 0.5), [1000, 0, 5]);
     expect(refused(["fat", "yeast"], 100, 0.5, 0.5)).toMatch(/row 2 is 0\.5.*row 3 is 0\.5/);

@@ -59,24 +59,24 @@ describe("preferment", () => {
   });
 
   test.each([
-    [[1000, 65, 1], "share is 65, which is 6500 %; write 65% or 0.65"],
+    [[1000, 65, 1], "share is 65, which is 6500 %; enter 65% or 0.65"],
     [[1000, 1.2, 1], "share is 1.2, which is 120 %; all the flour as preferment would be 100 %"],
     [[1000, 2.2, 1, "weight of all flour"], "share is 2.2, which is 220 %; all the flour as preferment would be 200 %"],
     [[1000, 2.2, 1, "weight of added flour"], "share is 2.2, which is 220 %"],
-    [[1000, 0.2, 100], "hydration is 100, which is 10000 %; write 100% or 1"],
+    [[1000, 0.2, 100], "hydration is 100, which is 10000 %; enter 100% or 1"],
     [
       [1000, 0.2, 1, "20 %"],
-      'basis is "20 %"; write "prefermented flour", "weight of all flour" or "weight of added flour"',
+      'basis is "20 %"; choose "prefermented flour", "weight of all flour" or "weight of added flour"',
     ],
     [
       [1000, 0.2, 1, "", 0.1],
-      "seed is 0.1, below 0.5 % of the preferment's 400; was it typed as a share? Write its weight",
+      "seed is 0.1, below 0.5 % of the preferment's 400; was it typed as a share? Enter its weight",
     ],
     [[1000, 0.2, 1, "", 410], "seed is 410, which brings 205 of flour where 200 is wanted; at most 400 fits"],
     [[1000, 0.2, 0.5, "", 180, 2], "seed is 180, which brings 120 of water where 100 is wanted; at most 150 fits"],
-    [[1000, 0.2, 1, "", "", "", 0.3], "yeast is 0.3, which is 30 %; write 0.3% or 0.003"],
-    [[1000, 0.2, 1, "", "", "", 1], "yeast is 1, which is 100 %; write 1% or 0.01"],
-    [["", 0.2, 1], "flour is blank; write a weight such as 350"],
+    [[1000, 0.2, 1, "", "", "", 0.3], "yeast is 0.3, which is 30 %; enter 0.3% or 0.003"],
+    [[1000, 0.2, 1, "", "", "", 1], "yeast is 1, which is 100 %; enter 1% or 0.01"],
+    [["", 0.2, 1], "flour is blank; enter a weight such as 350"],
   ])("%j is refused", (args, because) => {
     expect(refusal("BAKE_PREFERMENT", ...args)).toContain(because);
   });
@@ -122,7 +122,7 @@ describe("starter feed", () => {
     // Without any water in it, flour alone says how much fits.
     [[100, 0, 0, 150], "starter is 150, which brings 150 of flour where 100 is wanted; at most 100 fits"],
     [[300, 0.5, 1, 250], "starter is 250, which brings 125 of water where 100 is wanted; at most 200 fits"],
-    [[550, 1, 100, 50], "hydration_now is 100, which is 10000 %; write 100% or 1"],
+    [[550, 1, 100, 50], "hydration_now is 100, which is 10000 %; enter 100% or 1"],
     [["lots", 1, 1, 50], 'wanted is "lots"'],
   ])("%j is refused", (args, because) => {
     expect(refusal("BAKE_STARTERFEED", ...args)).toContain(because);

@@ -218,10 +218,10 @@ describe("stages refused", () => {
       [1, 0.05],
       /seed is 0\.05, below 0\.5 % of the preferment's 400/,
     ],
-    ["a share typed plain", [1000, 700], pair, 20, [1], /share is 20, which is 2000 %; write 20% or 0.2/],
+    ["a share typed plain", [1000, 700], pair, 20, [1], /share is 20, which is 2000 %; enter 20% or 0.2/],
     ["a share in the column typed plain", [1000, 700], pair, down(20, ""), [1], /share row 1 is 20, which is 2000 %/],
-    ["a hydration typed plain", [1000, 700], pair, 0.2, [100], /hydration is 100, which is 10000 %; write 100% or 1/],
-    ["a blank share", [1000, 700], pair, "", [1], /share is blank; write a share/],
+    ["a hydration typed plain", [1000, 700], pair, 0.2, [100], /hydration is 100, which is 10000 %; enter 100% or 1/],
+    ["a blank share", [1000, 700], pair, "", [1], /share is blank; enter a share/],
     ["a kind without its word", [1000, 700], ["flour", "wet"], 0.2, [1], /kinds row 2 is "wet"/],
   ])("%s", (_what, weights, kinds, share, rest, because) => {
     expect(refusal("BAKE_STAGES", down(...weights), down(...kinds), share, ...rest)).toMatch(because);

@@ -124,7 +124,7 @@ describe("a schedule of rests", () => {
     [[1, 3, 24, down(3), down(32.1)], "temps row 1 is 32.1 °C, and the rule holds up to 32 °C"],
     [
       [1, 3, 24, down(1, 3), down(24, 75)],
-      'temps row 2 is 75 °C, and the rule holds up to 32 °C; find the time of a hotter dough by trial; for °F enter "F"',
+      'temps row 2 is 75 °C, and the rule holds up to 32 °C; find the time of a hotter dough by trial; for °F choose "F"',
     ],
     [[1, 3, 14, down(3), down(24)], "temp_now is 14 °C, and the rule holds from 15 to 32 °C"],
     [[1, 3, 24, down(2, 12), down(24, 4)], "temps hold rests below 10 °C that do more than half of the work"],

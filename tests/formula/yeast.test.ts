@@ -59,11 +59,11 @@ describe("yeast swap", () => {
     );
   });
   test.each([
-    [[20, "dry", "fresh"], 'BAKE_YEASTSWAP: from is "dry"; write "fresh", "active dry" or "instant".'],
-    [[20, "fresh", ""], 'BAKE_YEASTSWAP: to is blank; write "fresh", "active dry" or "instant".'],
+    [[20, "dry", "fresh"], 'BAKE_YEASTSWAP: from is "dry"; choose "fresh", "active dry" or "instant".'],
+    [[20, "fresh", ""], 'BAKE_YEASTSWAP: to is blank; choose "fresh", "active dry" or "instant".'],
     [
       ["some", "fresh", "instant"],
-      'BAKE_YEASTSWAP: weight is "some", which is not a number; write a weight such as 350.',
+      'BAKE_YEASTSWAP: weight is "some", which is not a number; enter a weight such as 350.',
     ],
     [[-1, "fresh", "instant"], "BAKE_YEASTSWAP: weight is -1; it cannot be below 0."],
   ])("%j is refused", (args, because) => {
@@ -133,14 +133,14 @@ describe("yeast for another time", () => {
     [[1, 3, 3, 14.9, 24], "temp_now is 14.9 °C, and the rule holds from 15 to 32 °C"],
     [[1, 3, 3, 75, 41, "F"], "temp_wanted is 41 °F, and the rule holds from 59 to 89.6 °F"],
     // Only what would be a dough in °F is taken for one: 15 to 32 °C are 59 to 89.6 °F.
-    [[1, 3, 3, 59, 24], 'hotter dough by trial; for °F write "F" as the unit.'],
-    [[1, 3, 3, 24, 89.6], 'hotter dough by trial; for °F write "F" as the unit.'],
+    [[1, 3, 3, 59, 24], 'hotter dough by trial; for °F choose "F" as the unit.'],
+    [[1, 3, 3, 24, 89.6], 'hotter dough by trial; for °F choose "F" as the unit.'],
     [[1, 3, 3, 58.9, 24], "hotter dough by trial."],
     [[1, 3, 3, 24, 89.7], "hotter dough by trial."],
     [[1, 3, 3, 160, 75, "F"], "hotter dough by trial."],
     [[1, 3, 0], "hours_wanted is 0; it cannot be below 0.01"],
-    [["", 3, 3], "yeast is blank; write an amount of yeast"],
-    [[1, 3, 3, 24, 24, "K"], 'unit is "K"; write "C" or "F"'],
+    [["", 3, 3], "yeast is blank; enter an amount of yeast"],
+    [[1, 3, 3, 24, 24, "K"], 'unit is "K"; choose "C" or "F"'],
   ])("%j is refused", (args, because) => {
     expect(refusal("BAKE_YEASTTIME", ...args)).toContain(because);
   });

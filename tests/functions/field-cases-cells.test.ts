@@ -61,7 +61,7 @@ describe("X5: a fraction that became a date, pounds and ounces as 2.14 — Journ
     ["BAKE_WEIGHTS", [down(100, third), down("flour", "water"), 1000]],
     ["BAKE_YEASTSWAP", [third, "fresh", "instant"]],
   ])("%s refuses a date and tells how to type the fraction", (name, args) => {
-    expect(refusal(name, ...args)).toMatch(/is a date; if a fraction was typed, write 0 1\/2 or '1\/2/);
+    expect(refusal(name, ...args)).toMatch(/is a date; if a fraction was typed, enter 0 1\/2 or '1\/2/);
   });
   test("2 lb 14 oz + 2 lb 4 oz is 5 lb 2 oz, 2324.7 g; read as pounds it would be 1896 g", () => {
     const grams = column("BAKE_GRAMS", down("2 lb 14 oz", "2 lb 4 oz"));

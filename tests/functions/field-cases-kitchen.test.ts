@@ -74,7 +74,7 @@ describe("Y3: cubes and sachets — rezeptefundus.de, web.de (dpa), mybestgerman
     expectCells(cells("BAKE_YEASTSWAP", grams("1 cube fresh yeast", "EU"), "fresh", "instant")[0], two, 0.2);
   });
   test('"dry" is two kinds and refused; a US cake is not a cube', () => {
-    expect(refusal("BAKE_YEASTSWAP", 21, "fresh", "dry")).toMatch(/write "fresh", "active dry" or "instant"/);
+    expect(refusal("BAKE_YEASTSWAP", 21, "fresh", "dry")).toMatch(/choose "fresh", "active dry" or "instant"/);
     expectCells(grams("1 cake fresh yeast", "US"), 17, 0.05);
   });
   test("on 500 g of flour a sachet is 1.4 %, half a cube 4.2 %, a whole one 8.4 % and remarked", () => {

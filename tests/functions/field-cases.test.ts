@@ -49,7 +49,7 @@ describe('T7: "2 lb" loaf tins — The Fresh Loaf node/42795; breadpages.org.uk 
     expectCells(factor(water(2000), water(1400)), 1.43, 5e-3);
   });
   test("the name of a tin is no size: it is refused, not looked up", () => {
-    expect(refusal("BAKE_TINCAPACITY", "2 lb loaf", down(24.5, 12, 7.5))).toMatch(/shape is "2 lb loaf"; write "box"/);
+    expect(refusal("BAKE_TINCAPACITY", "2 lb loaf", down(24.5, 12, 7.5))).toMatch(/shape is "2 lb loaf"; choose "box"/);
   });
   test("16 × 11 × 7 cm and 6 × 4 × 2 in differ by more than a third, and neither holds 1.5 l", () => {
     const [metric, inches] = [box([16, 11, 7]), box([6, 4, 2], "in")];

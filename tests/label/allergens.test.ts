@@ -169,18 +169,18 @@ describe("BAKE_ALLERGENS", () => {
       'holds "nuts"; name the nut: "almonds", "hazelnuts", "walnuts", "cashews", "pecans", "Brazil nuts", "pistachios" or "macadamias".',
     ],
     ["Tree nuts", 'holds "Tree nuts"; name the nut: "almonds"'],
-    ["tree nuts (conkers)", 'holds "conkers"; write species or groups such as "wheat"'],
+    ["tree nuts (conkers)", 'holds "conkers"; enter species or groups such as "wheat"'],
     ["shellfish", 'holds "shellfish"; name the crustacean or mollusc.'],
-    ["contains milk", 'holds "contains milk"; write species'],
-    ["none; milk", 'holds "none"; write species'],
+    ["contains milk", 'holds "contains milk"; enter species'],
+    ["none; milk", 'holds "none"; enter species'],
     // Dried apricots may hold 2000 mg/kg (Regulation (EC) 1333/2008, from memory); 2 mg/kg would not be declared.
-    ["sulphites 2,000 mg/kg", 'holds "sulphites 2,000 mg/kg", whose amount could be 2000 or 2.000; write it without'],
-    ["sulphites 2.000 mg/kg", 'holds "sulphites 2.000 mg/kg", whose amount could be 2000 or 2.000; write it without'],
+    ["sulphites 2,000 mg/kg", 'holds "sulphites 2,000 mg/kg", whose amount could be 2000 or 2.000; enter it without'],
+    ["sulphites 2.000 mg/kg", 'holds "sulphites 2.000 mg/kg", whose amount could be 2000 or 2.000; enter it without'],
     ["sulphites 1,2,3 mg/kg", 'holds "sulphites 1,2,3 mg/kg", whose amount is not a number'],
-    ["-", 'holds "-"; write species'],
-    ["fish (milk)", 'holds "milk"; write species'],
-    ["fish (,)", 'holds ""; write species'],
-    ["butter (milk)", 'holds "butter (milk)"; write species'],
+    ["-", 'holds "-"; enter species'],
+    ["fish (milk)", 'holds "milk"; enter species'],
+    ["fish (,)", 'holds ""; enter species'],
+    ["butter (milk)", 'holds "butter (milk)"; enter species'],
   ])("refuses %s", (cell, says) => {
     for (const law of ["EU", "UK", "US"]) expect(refused(law, cell)).toContain(says);
     expect(refused("EU", cell)).toMatch(/^BAKE_ALLERGENS: larder row 2 column "allergens" holds /);

@@ -48,7 +48,7 @@ describe("BAKE_LABELLIST", () => {
   });
   test("a formula that is not weighed yet has no list and no share", () => {
     expect(run("BAKE_LABELLIST", DOUGH, down("", "", "", ""), BREAD, "EU", 700)).toBe("");
-    expect(run("BAKE_LABELSHARE", "flour", DOUGH, down("", "", "", ""), 700)).toBe("");
+    expect(run("BAKE_LABELSHARE", "flour", DOUGH, down("", "", "", ""), 700)).toEqual([["", ""]]);
   });
   test("a shop's own water, by its kind, is water too", () => {
     const shop = [
@@ -126,24 +126,24 @@ describe("BAKE_LABELLIST", () => {
   test.each<[unknown[], string]>([
     [
       [DOUGH, down(1000, 600, 20, 10), BREAD, "EU", 1700],
-      "finished_weight is 1700, more than the ingredients' 1630; write both in one unit.",
+      "finished_weight is 1700, more than the ingredients' 1630; enter both in one unit.",
     ],
     [
       [DOUGH, down(1000, 600, 20, 10), BREAD, "EU"],
       "finished_weight is blank; where water goes in, EU lists need the weight of the finished product.",
     ],
-    [[DOUGH, down(1000, 600, 20, 10), BREAD], 'law is missing; write "US", "EU" or "UK".'],
+    [[DOUGH, down(1000, 600, 20, 10), BREAD], 'law is missing; choose "US", "EU" or "UK".'],
     [
       [down("flour", "sugar"), down(1, 1), BREAD, "EU"],
       'ingredients row 2 is "granulated sugar", whose allergens are not known; give it a larder row with them, "none" where checked.',
     ],
     [
       [down("flour", ""), down(1, 1), BREAD, "EU"],
-      "ingredients row 2 is blank though the row has an amount; write its name.",
+      "ingredients row 2 is blank though the row has an amount; enter its name.",
     ],
     [
       [down("c"), down(1), larder(["c", "none", "", "sugar 60%, fat 50%"]), "UK"],
-      'larder row 2 column "made of" adds up to 110 %; write shares of the whole.',
+      'larder row 2 column "made of" adds up to 110 %; enter shares of the whole.',
     ],
   ])("refuses %#", (args, says) => {
     expect(refusal("BAKE_LABELLIST", ...args)).toBe(`BAKE_LABELLIST: ${says}`);
@@ -152,27 +152,81 @@ describe("BAKE_LABELLIST", () => {
 
 describe("BAKE_LABELSHARE", () => {
   const CAKE = down("dough", "Sultanas", "dough");
+  const share = (...args: unknown[]): number => (run("BAKE_LABELSHARE", ...args) as [[number, string]])[0][0];
+  const says = (...args: unknown[]): string => (run("BAKE_LABELSHARE", ...args) as [[number, string]])[0][1];
   test("200 g of sultanas in a cake of 800 g are 25 % (a council's leaflet, paperzz 8931015), 20 % of what goes in", () => {
-    expectCells(run("BAKE_LABELSHARE", "sultana", CAKE, down(500, 200, 300), 800), 0.25);
-    expectCells(run("BAKE_LABELSHARE", "sultanas", CAKE, down(500, 200, 300)), 0.2);
-    expectCells(run("BAKE_LABELSHARE", "dough", CAKE, down(500, 200, 300)), 0.8);
+    const weights = down(500, 200, 300);
+    expectCells(run("BAKE_LABELSHARE", "sultana", CAKE, weights, 800), [[0.25, "of the finished weight (800)"]]);
+    expectCells(run("BAKE_LABELSHARE", "sultanas", CAKE, weights), [[0.2, "of the weight as mixed (1000)"]]);
+    expectCells(share("dough", CAKE, weights), 0.8);
   });
-  test("more than goes into 100 g stays above 1: made with 120 g per 100 g", () => {
-    expectCells(run("BAKE_LABELSHARE", "butter", down("butter", "flour"), down(120, 30), 100), 1.2);
+  test("more than goes into 100 g stays above 1: made with 120 g per 100 g (Regulation (EU) 1169/2011, annex VIII)", () => {
+    expectCells(run("BAKE_LABELSHARE", "butter", down("butter", "flour"), down(120, 30), 100), [
+      [1.2, "of the finished weight (100); declare it as 120 g per 100 g"],
+    ]);
+    expect(says("butter", down("butter"), down(100), 100)).toBe("of the finished weight (100)");
   });
   test("without loss the shares of all ingredients make 1", () => {
     const weights = fc.array(fc.integer({ min: 1, max: 1e6 }), { minLength: 3, maxLength: 3 });
     fc.assert(
       fc.property(weights, (three) => {
-        const parts = ["a1", "b2", "c3"].map(
-          (name) => run("BAKE_LABELSHARE", name, down("a1", "b2", "c3"), down(...three)) as number,
-        );
+        const parts = ["a1", "b2", "c3"].map((name) => share(name, down("a1", "b2", "c3"), down(...three)));
         expectCells(
           parts.reduce((all, one) => all + one, 0),
           1,
         );
       }),
     );
+  });
+  describe("inside compounds", () => {
+    const shop = larder(
+      ["mix", "none", "", "sultanas 60%; 40 % candied peel (lemon)"],
+      ["chips", "milk", "dark chocolate chips", "sugar 54,5%, cocoa mass 44.5%, emulsifier (soya lecithin) 1%"],
+      ["filling", "milk", "", "chips 50%, icing sugar 20%, sugar 30%"],
+      ["spread", "none", "", "oil, nuts (hazelnuts, almonds) 20%"],
+    );
+    const names = down("flour", "mix", "sultanas", "filling");
+    const weights = down(600, 100, 100, 200);
+    test("the row and what the compounds hold of it count together, to any depth", () => {
+      // By hand: 60 + 100 of 1000; 200 × (0.5 × 0.545 + 0.3) of sugar; 200 × 0.5 × 0.01 of lecithin; 200 × 0.5 of chips.
+      expectCells(run("BAKE_LABELSHARE", "sultanas", names, weights, undefined, shop), [
+        [0.16, 'of the weight as mixed (1000); 60 % of "mix" counted'],
+      ]);
+      expectCells(run("BAKE_LABELSHARE", "sugar", names, weights, 900, shop), [
+        [114.5 / 900, 'of the finished weight (900); 57.25 % of "filling" counted; "icing sugar" not counted'],
+      ]);
+      expectCells(share("soya lecithin", names, weights, undefined, shop), 0.001);
+      expectCells(share("candied peel", names, weights, undefined, shop), 0.04);
+      for (const name of ["chips", "dark chocolate chips"])
+        expectCells(share(name, names, weights, undefined, shop), 0.1);
+    });
+    test("spaces of every sort in what it is made of are spaces", () => {
+      const odd = larder(["mix", "none", "", "sultanas\u00a060\u202f%,\u2009candied\u00a0peel 40\u200b%"]);
+      expectCells(share("sultanas", names.slice(1, 2), down(100), undefined, odd), 0.6);
+    });
+    test("what was not looked into is not counted in silence: without a larder no compound is", () => {
+      expectCells(run("BAKE_LABELSHARE", "sultanas", names, weights), [[0.1, "of the weight as mixed (1000)"]]);
+      expect(says("sugar", down("sugar", "brown sugar"), down(1, 1), undefined, shop)).toBe(
+        'of the weight as mixed (2); "brown sugar" not counted',
+      );
+    });
+    test.each<[string, string]>([
+      ["oil", 'larder row 5 column "made of" has "oil" without its share; enter it with one, such as "oil 20%".'],
+      [
+        "almonds",
+        'larder row 5 column "made of" has "almonds" in brackets beside others; give "nuts" a row with its own "made of".',
+      ],
+    ])("%s, whose share nobody knows, is asked about", (name, because) =>
+      expect(refusal("BAKE_LABELSHARE", name, down("spread"), down(5), undefined, shop)).toBe(
+        `BAKE_LABELSHARE: ${because}`,
+      ),
+    );
+    test("what is made of itself is refused", () => {
+      const circle = larder(["a", "none", "", "b 50%"], ["b", "none", "", "a 50%"]);
+      expect(refusal("BAKE_LABELSHARE", "c", down("a"), down(5), undefined, circle)).toBe(
+        'BAKE_LABELSHARE: larder row 2 is made of itself: "a".',
+      );
+    });
   });
   test.each<[unknown[], string]>([
     [
@@ -181,7 +235,7 @@ describe("BAKE_LABELSHARE", () => {
     ],
     [
       ["sultanas", CAKE, down(1, 1, 1), 4],
-      "finished_weight is 4, more than the ingredients' 3; write both in one unit.",
+      "finished_weight is 4, more than the ingredients' 3; enter both in one unit.",
     ],
     [["sultanas", CAKE, down(1, 1, 1), 0], "finished_weight is 0; it must be above 0."],
     [["sultanas", CAKE, down(0, 0, 0)], "weights add up to 0; a share of nothing cannot be declared."],

@@ -61,13 +61,13 @@ describe("average-weight limits", () => {
   });
 
   test.each([
-    [["abc"], 'BAKE_WEIGHTLIMITS: weight is "abc", which is not a number; write a weight in grams such as 400.'],
+    [["abc"], 'BAKE_WEIGHTLIMITS: weight is "abc", which is not a number; enter a weight in grams such as 400.'],
     [[""], ""],
     [[4.9], "BAKE_WEIGHTLIMITS: weight is 4.9; it cannot be below 5."],
     [[10_001], "BAKE_WEIGHTLIMITS: weight is 10001; it cannot be above 10000."],
     [
       ["1,250"],
-      'BAKE_WEIGHTLIMITS: weight is "1,250", which could be 1250 or 1.250; write it without the separator; write a weight in grams such as 400.',
+      'BAKE_WEIGHTLIMITS: weight is "1,250", which could be 1250 or 1.250; enter it without the separator; enter a weight in grams such as 400.',
     ],
   ])("%j", (args, because) => {
     if (because === "") expectCells(run("BAKE_WEIGHTLIMITS", ...args), [["", "", ""]]);

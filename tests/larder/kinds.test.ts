@@ -62,16 +62,16 @@ test.each<[unknown, string]>([
   ["levain -1%", 'is "levain -1%"; a hydration lies between 0 % and 500 %'],
   [
     100,
-    'is 100; for a starter of that hydration write "starter 100%"; a number here is the flour\'s share, from 0 to 1',
+    'is 100; for a starter of that hydration enter "starter 100%"; a number here is the flour\'s share, from 0 to 1',
   ],
   [-0.5, "is -0.5; a number here is the flour's share, from 0 to 1"],
-  ["50%", `is "50%"; write ${WORDS}`],
-  ["fresh yeast", `is "fresh yeast"; perhaps "yeast"? Write ${WORDS}`],
-  ["ice water", `is "ice water"; perhaps "water" or "ice"? Write ${WORDS}`],
-  ["butter", `is "butter"; perhaps "fat"? Write ${WORDS}`],
-  ["flower", `is "flower"; perhaps "flour"? Write ${WORDS}`],
-  ["xyzzyxyzzy", `is "xyzzyxyzzy"; write ${WORDS}`],
-  ["#N/A", "holds the error #N/A; mend that cell first"],
+  ["50%", `is "50%"; choose ${WORDS}`],
+  ["fresh yeast", `is "fresh yeast"; perhaps "yeast"? Choose ${WORDS}`],
+  ["ice water", `is "ice water"; perhaps "water" or "ice"? Choose ${WORDS}`],
+  ["butter", `is "butter"; perhaps "fat"? Choose ${WORDS}`],
+  ["flower", `is "flower"; perhaps "flour"? Choose ${WORDS}`],
+  ["xyzzyxyzzy", `is "xyzzyxyzzy"; choose ${WORDS}`],
+  ["#N/A", "holds the error #N/A; correct that cell first"],
   [{}, "is not a kind"],
 ])("%j is told", (raw, says) => expect(told(raw)).toBe(says));
 
@@ -93,16 +93,16 @@ describe("a column of kinds beside amounts", () => {
       null,
     ]);
     expect(beside([1000, 5, 6], ["flour", "rubbish", null])).toBe(
-      `kinds row 2 is "rubbish"; write ${WORDS}; kinds row 3 is blank though the row has an amount; write ${WORDS}.`,
+      `kinds row 2 is "rubbish"; choose ${WORDS}; kinds row 3 is blank though the row has an amount; choose ${WORDS}.`,
     );
   });
   test("a starter by its name is not all flour", () => {
     const names = ["rye levain", "Starters", "sourdough", "sourdough flour", "startered", null];
     const all = (word: string) => names.map(() => word);
     expect(beside(all("1"), all("flour"), names)).toBe(
-      'kinds row 1 says that "rye levain" is all flour; write "levain 100%" for equal flour and water; ' +
-        'kinds row 2 says that "Starters" is all flour; write "levain 100%" for equal flour and water; ' +
-        'kinds row 3 says that "sourdough" is all flour; write "levain 100%" for equal flour and water.',
+      'kinds row 1 says that "rye levain" is all flour; enter "levain 100%" for equal flour and water; ' +
+        'kinds row 2 says that "Starters" is all flour; enter "levain 100%" for equal flour and water; ' +
+        'kinds row 3 says that "sourdough" is all flour; enter "levain 100%" for equal flour and water.',
     );
     expect(beside(all("1"), all("levain 100%"), names)).toEqual(all("preferment"));
     expect(beside(all("1"), all("flour"))).toEqual(all("flour"));

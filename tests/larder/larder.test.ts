@@ -79,9 +79,9 @@ describe("a shop's larder", () => {
     ]);
     const custard = findIngredient(slipped, "custard");
     expect(custard?.protein).toBeNull();
-    expect(said(() => custard?.water)).toBe('larder row 2 column "water" is 72, which is 7200 %; write 72% or 0.72.');
+    expect(said(() => custard?.water)).toBe('larder row 2 column "water" is 72, which is 7200 %; enter 72% or 0.72.');
     expect(said(() => custard?.price)).toContain('larder row 2 column "price" is "n/a", which is not a number');
-    expect(said(() => custard?.measures)).toContain('larder row 2 column "measures" holds "cup"; write measures');
+    expect(said(() => custard?.measures)).toContain('larder row 2 column "measures" holds "cup"; enter measures');
     expect(said(() => custard?.kind)).toContain('larder row 2 column "kind" is "custard"');
     expect(said(() => custard?.energy)).toBe('larder row 2 column "energy" is 364; it cannot be above 10.');
   });
@@ -114,7 +114,7 @@ describe("a shop's larder", () => {
       'larder has two columns headed "water"; keep one.',
     ],
     [[["ingredient"], ["Loading..."]], "larder row 2 is still calculating; it will be read when it is done."],
-    [[["ingredient"], ["#REF!"]], "larder row 2 holds the error #REF!; mend that cell first."],
+    [[["ingredient"], ["#REF!"]], "larder row 2 holds the error #REF!; correct that cell first."],
   ])("%j is refused", (rows, sentence) => {
     expect(said(() => given(rows))).toBe(sentence);
   });
@@ -122,7 +122,7 @@ describe("a shop's larder", () => {
   test("two rows that may both be meant are refused, unless one has the built-in row's own name", () => {
     const two = given([["ingredient"], ["plain flour"], ["white flour"]]);
     expect(said(() => findIngredient(two, "AP flour"))).toBe(
-      'larder rows 2 and 3 may each be meant by "AP flour"; write it in "also called" of the one.',
+      'larder rows 2 and 3 may each be meant by "AP flour"; enter it under "also called" in the one that is meant.',
     );
     const own = given([["ingredient"], ["plain flour"], ["All-purpose flour"]]);
     expect(findIngredient(own, "AP flour")?.row).toBe(3);

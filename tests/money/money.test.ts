@@ -48,7 +48,7 @@ describe("BAKE_COSTS", () => {
     expectCells((rows[5]?.[0] || 0) / sum(rows), 0.48, 5e-3);
   });
   test("a price of n/a is told in its row and leaves the others their costs", () => {
-    expect(rolls()[6]).toEqual(["", 'column "price" is "n/a", which is not a number; write a price such as 4.90']);
+    expect(rolls()[6]).toEqual(["", 'column "price" is "n/a", which is not a number; enter a price such as 4.90']);
     const blank = ROLLS.larder.map((row) => row.map((cell) => (cell === "n/a" ? "" : cell)));
     expect(rolls(blank)[6]).toEqual(["", "no price"]);
     expect(rolls(ROLLS.larder.filter(([name]) => name !== "water"))[6]).toEqual(["", "no price"]);

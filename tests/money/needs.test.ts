@@ -179,13 +179,13 @@ describe("BAKE_RAWNEEDS", () => {
       'orders row 2 is "bunn", which has no formula; perhaps "bun"?',
     ],
     ["raw order", [[["butter", 1]], FORMULAS], 'orders row 1 is "butter", which has no formula.'],
-    ["nameless", [[["", 1]], FORMULAS], "orders row 1 has a weight and no name; write what it is."],
+    ["nameless", [[["", 1]], FORMULAS], "orders row 1 has a weight and no name; enter what it is."],
     [
       "nameless stock",
       [[["bun", 1]], FORMULAS, [["", 1]]],
-      "on_hand row 1 has a weight and no name; write what it is.",
+      "on_hand row 1 has a weight and no name; enter what it is.",
     ],
-    ["no ingredient", [[["a", 1]], [["a", "", 1]]], "formulas row 1 has a weight and no ingredient; write its name."],
+    ["no ingredient", [[["a", 1]], [["a", "", 1]]], "formulas row 1 has a weight and no ingredient; enter its name."],
     [
       "no product",
       [
@@ -218,10 +218,10 @@ describe("BAKE_RAWNEEDS", () => {
         ],
         FORMULAS,
       ],
-      'orders row 2 is "many", which is not a number; write a weight such as 350.',
+      'orders row 2 is "many", which is not a number; enter a weight such as 350.',
     ],
     ["negative", [[["bun", -1]], FORMULAS], "orders row 1 is -1; it cannot be below 0."],
-    ["error", [[["bun", "#N/A"]], FORMULAS], "orders row 1 holds the error #N/A; mend that cell first."],
+    ["error", [[["bun", "#N/A"]], FORMULAS], "orders row 1 holds the error #N/A; correct that cell first."],
     ["narrow", [[["bun"]], FORMULAS], "orders must have 2 columns: product, weight."],
     ["wide", [[["bun", 12, 900]], FORMULAS], "orders must have 2 columns: product, weight."],
   ])("refuses %s", (_, args, says) => {

@@ -34,6 +34,12 @@ describe("what one pack weighs", () => {
     ["2 doz. 60 g", 1440],
     ["2 boxes of 60 g", 120],
     ["2 bags (25 kg each)", 50_000],
+    ["2 bags (25 kg)", 50_000],
+    ["2bags(25 kg)", 50_000],
+    ["10 bags (25 kg)", 250_000],
+    ["3 tubs (5 lb)", 15 * LB],
+    ["2 bags (25 kg total)", 25_000],
+    ["2 bags (25 kg in all)", 25_000],
     ["1 bag (25 kg)", 25_000],
     ["6 x 500 g (3 kg)", 3000],
     ["2 x 5 lb 4 oz", 2 * 5.25 * LB],
@@ -57,11 +63,11 @@ describe("what one pack weighs", () => {
 
 describe("what is no pack", () => {
   test.each([
-    ["10 bags (25 kg)", 'one pack, or several? Write "2 x 3 kg" for two of 3 kg'],
-    ["2bags(25 kg)", 'one pack, or several? Write "2 x 3 kg" for two of 3 kg'],
-    ["12 / 500 g", 'one pack, or several? Write "2 x 3 kg" for two of 3 kg'],
-    ["1/5 lb", 'one pack, or several? Write "2 x 3 kg" for two of 3 kg'],
-    ["30 eggs and 2 cases", 'how much is "eggs and cases"? Write "24 x 500 g" or "30 pieces"'],
+    ["5 to 6 kg", "a range; enter one size"],
+    ["2 or 3 kg", "a range; enter one size"],
+    ["12 / 500 g", 'one pack, or several? Enter "2 x 3 kg" for two of 3 kg'],
+    ["1/5 lb", 'one pack, or several? Enter "2 x 3 kg" for two of 3 kg'],
+    ["30 eggs and 2 cases", 'how much is "eggs and cases"? Enter "24 x 500 g" or "30 pieces"'],
   ])("%s", (pack, says) => expect(refused(pack, "flour")).toBe(`BAKE_UNITCOST: pack is "${pack}": ${says}.`));
   test.each(["16 floz", "16 fl oz", "16 fl. oz", "2 pts", "1 quart", "1 qt", "3 gallons", "1 gal", "2 gills"])(
     "%s of either country",

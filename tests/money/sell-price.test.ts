@@ -72,16 +72,16 @@ describe("BAKE_SELLPRICE", () => {
   });
   test.each<[unknown[], string]>([
     [[4, 1, "margin"], "share is 100 %; a margin must be below 100 % of the price."],
-    [[4, 5, "margin"], "share is 500 %; a margin must be below 100 % of the price; if 5 % is meant, write 5%."],
+    [[4, 5, "margin"], "share is 500 %; a margin must be below 100 % of the price; if 5 % is meant, enter 5%."],
     [
       [4, 1.5, "cost share"],
-      "share is 150 %; a cost share cannot be above 100 % of the price; if 1.5 % is meant, write 1.5%.",
+      "share is 150 %; a cost share cannot be above 100 % of the price; if 1.5 % is meant, enter 1.5%.",
     ],
     [[4, 0, "cost share"], "share is 0; a cost share must be above 0 %."],
-    [[4, 11, "markup"], "share is 11, which is 1100 %; write 11% or 0.11."],
-    [[4, 0.3, "profit"], 'meaning is "profit"; write "cost share", "margin" or "markup".'],
-    [[4, 0.3], 'meaning is missing; write "cost share", "margin" or "markup".'],
-    [[4, 0.3, "margin", 20], "tax is 20, which is 2000 %; write 20% or 0.2."],
+    [[4, 11, "markup"], "share is 11, which is 1100 %; enter 11% or 0.11."],
+    [[4, 0.3, "profit"], 'meaning is "profit"; choose "cost share", "margin" or "markup".'],
+    [[4, 0.3], 'meaning is missing; choose "cost share", "margin" or "markup".'],
+    [[4, 0.3, "margin", 20], "tax is 20, which is 2000 %; enter 20% or 0.2."],
     [[4, 0.3, "margin", 0, 0], "step is 0; it cannot be below 0.0001."],
     [[-1, 0.3, "margin"], "cost is -1; it cannot be below 0."],
   ])("refuses %j", (args, says) => {

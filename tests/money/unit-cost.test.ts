@@ -80,7 +80,7 @@ describe("BAKE_UNITCOST", () => {
   });
   test("a text too long for a pack is refused, with its row, after a glance at it", () => {
     expect(refusal("BAKE_UNITCOST", down(4, 9), down("5 lb", "a".repeat(50_000)))).toBe(
-      'BAKE_UNITCOST: pack row 2 has 50000 characters: write only the pack, such as "12 x 750 ml".',
+      'BAKE_UNITCOST: pack row 2 has 50000 characters: enter only the pack, such as "12 x 750 ml".',
     );
     // A glance: of each text the boundary asks with three patterns whether it is blank, an error or still loading; the reader of
     // packs, which would try tens of thousands on 50 000 characters, asks none.
@@ -113,22 +113,21 @@ describe("BAKE_UNITCOST", () => {
   test.each<[unknown, unknown, string]>([
     ["4 pints", "milk", 'pack is "4 pints": say "US" or "UK" before pint.'],
     ["16 fl oz", "vanilla", 'pack is "16 fl oz": say "US" or "UK" before fl oz.'],
-    ["2/3 kg", "", 'pack is "2/3 kg": one pack, or several? Write "2 x 3 kg" for two of 3 kg.'],
-    ["1/50 lb", "", 'pack is "1/50 lb": one pack, or several? Write "2 x 3 kg" for two of 3 kg.'],
-    ["2 bags (25 kg)", "", 'pack is "2 bags (25 kg)": one pack, or several? Write "2 x 3 kg" for two of 3 kg.'],
-    ["5-6 lb", "", 'pack is "5-6 lb": a range; write one size.'],
-    ["-5 lb", "", 'pack is "-5 lb": no size; write one such as "5 lb".'],
+    ["2/3 kg", "", 'pack is "2/3 kg": one pack, or several? Enter "2 x 3 kg" for two of 3 kg.'],
+    ["1/50 lb", "", 'pack is "1/50 lb": one pack, or several? Enter "2 x 3 kg" for two of 3 kg.'],
+    ["5-6 lb", "", 'pack is "5-6 lb": a range; enter one size.'],
+    ["-5 lb", "", 'pack is "-5 lb": no size; enter one such as "5 lb".'],
     ["0 g", "", 'pack is "0 g": a pack weighs more than 0 g.'],
-    ["1 case", "egg", 'pack is "1 case": how much is "case"? Write "24 x 500 g" or "30 pieces".'],
-    ["10 kg (30 lb)", "", 'pack is "10 kg (30 lb)": 10000 g is taken, 13607.8 g is written beside it, 36 % apart.'],
+    ["1 case", "egg", 'pack is "1 case": how much is "case"? Enter "24 x 500 g" or "30 pieces".'],
+    ["10 kg (30 lb)", "", 'pack is "10 kg (30 lb)": 10000 g is taken, 13607.8 g stands beside it, 36 % apart.'],
     [30, "eggs", 'pack is 30 of what? Enter "30 kg", "30 g", "30 lb" or "30 each".'],
     [0, "", "pack is 0; it must be above 0."],
     [
       new Date(0),
       "",
-      "pack is a date; if a fraction was typed, write 0 1/2 or '1/2 and set the cell's format back to number.",
+      "pack is a date; if a fraction was typed, enter 0 1/2 or '1/2 and set the cell's format back to number.",
     ],
-    ["#N/A", "", "pack holds the error #N/A; mend that cell first."],
+    ["#N/A", "", "pack holds the error #N/A; correct that cell first."],
   ])("refuses a pack of %s %s", (pack, ingredient, says) => {
     expect(refusal("BAKE_UNITCOST", 1, pack, "", ingredient)).toBe(`BAKE_UNITCOST: ${says}`);
   });
@@ -137,7 +136,7 @@ describe("BAKE_UNITCOST", () => {
     expect(refusal("BAKE_UNITCOST", 1, "1 dozen")).toContain("an amount without an ingredient; name it");
     expect(refusal("BAKE_UNITCOST", 1, 100, 0)).toBe("BAKE_UNITCOST: usable is 0; it must be above 0.");
     expect(refusal("BAKE_UNITCOST", 1, 100, 85)).toBe(
-      "BAKE_UNITCOST: usable is 85, which is 8500 %; write 85% or 0.85.",
+      "BAKE_UNITCOST: usable is 85, which is 8500 %; enter 85% or 0.85.",
     );
   });
   test("a row without a price stays blank, a half-filled one is refused, and a table serves all rows", () => {

@@ -181,7 +181,7 @@ const STYLES: readonly {
     questions: [
       /weighs 2\.8 g to 5 g/,
       /"handful" has no weight/,
-      /No amount is written/,
+      /There is no amount/,
       /What kind is it/,
       /How wet is it/,
     ],
@@ -213,7 +213,7 @@ describe.each(STYLES)("$style", ({ text, rows, title = "", headings = [], asides
 describe("a line is never dropped, doubled or guessed in silence", () => {
   test("amounts side by side that disagree are remarked", () => {
     // 2.33 tbsp of salt are 42 g by USDA SR28; the card's 2 oz are 35 % more.
-    expect(line("salt 2 oz (2.33 tbsp)").says).toMatch(/56\.7 g is taken, 41\.9 g is written beside it, 35 % apart/);
+    expect(line("salt 2 oz (2.33 tbsp)").says).toMatch(/56\.7 g is taken, 41\.9 g stands beside it, 35 % apart/);
   });
   test("a preferment that weighs more than its section is asked about", () => {
     const { lines } = read("Poolish:\n500 g flour\n500 g water\nDough:\n500 g flour\n1200 g poolish");

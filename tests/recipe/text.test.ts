@@ -51,7 +51,7 @@ describe.each(CASES)("$source", ({ cups = "US", lines, sum }) => {
 describe("what is printed beside a weight and does not fit it is told", () => {
   test.each([
     // Copies of the Army's cards round to whole ounces: 2.33 tbsp of salt are 42 g by SR28, the card's 2 oz 35 % more.
-    ["salt 2 oz (2.33 tbsp)", /56\.7 g is taken, 41\.9 g is written beside it, 35 % apart/],
+    ["salt 2 oz (2.33 tbsp)", /56\.7 g is taken, 41\.9 g stands beside it, 35 % apart/],
     // The Australian list's stick.
     ["1 lb (1 cup) flour", /263 % apart/],
   ])("%s", (line, remark) => expect(span(line)[2]).toMatch(remark));
@@ -74,31 +74,31 @@ describe("what is printed beside a weight and does not fit it is told", () => {
 });
 
 const NEVER_DROPPED: readonly (readonly [line: string, sentence: string])[] = [
-  ["a handful of raisins", '"handful" has no weight; write grams, or a measure'],
-  ["a little flour", '"little" has no weight; write grams, or a measure'],
-  ["1 heaped tsp baking powder", '"heaped" leaves open how much; write a level measure or grams'],
-  ["scant 1/2 tsp salt", '"scant" leaves open how much; write a level measure or grams'],
-  ["1,250 g flour", "a number that could mean thousands or decimals; write it without the separator"],
-  ["1 - 14 oz can condensed milk", 'one amount, or a number of packs? Write "2 x 8 oz" for packs'],
-  ["1 1/4-ounce envelope dry yeast", 'one amount, or a number of packs? Write "2 x 8 oz" for packs'],
+  ["a handful of raisins", '"handful" has no weight; enter grams, or a measure'],
+  ["a little flour", '"little" has no weight; enter grams, or a measure'],
+  ["1 heaped tsp baking powder", '"heaped" leaves open how much; enter a level measure or grams'],
+  ["scant 1/2 tsp salt", '"scant" leaves open how much; enter a level measure or grams'],
+  ["1,250 g flour", "a number that could mean thousands or decimals; enter it without the separator"],
+  ["1 - 14 oz can condensed milk", 'one amount, or a number of packs? Enter "2 x 8 oz" for packs'],
+  ["1 1/4-ounce envelope dry yeast", 'one amount, or a number of packs? Enter "2 x 8 oz" for packs'],
   ["1 cup flour and 1 tsp salt", 'two ingredients in one line, "flour" and "salt"; give each a line of its own'],
   ["3 lbs flour 2 oz", "two amounts that disagree, 1360.8 g and 56.7 g; keep one"],
-  ["65% water", 'a number but no amount; write "500 g" or "2 cups"'],
+  ["65% water", 'a number but no amount; enter "500 g" or "2 cups"'],
   ["tsp salt", "a unit without a number"],
-  ["1 cup", 'an amount without an ingredient; name it, or write a weight such as "500 g"'],
+  ["1 cup", 'an amount without an ingredient; name it, or enter a weight such as "500 g"'],
   ["1 teaspoon each cinnamon and nutmeg", '"each" without a number of them'],
   ["2 cups flour\n1 tsp salt", "several lines in one cell; give each a cell of its own"],
   [
     "flour 550",
-    'a number without a unit, and the larder has no weight for a piece of "all-purpose flour"; write "500 g" or "2 cups"',
+    'a number without a unit, and the larder has no weight for a piece of "all-purpose flour"; enter "500 g" or "2 cups"',
   ],
   [
     "1 can condensed milk",
-    'the larder has no weight for a can of "sweetened condensed milk"; write grams, or add the measure to the larder',
+    'the larder has no weight for a can of "sweetened condensed milk"; enter grams, or add the measure to the larder',
   ],
   [
     "zest of 1 lemon",
-    'its ingredient is "zest of lemon", which the larder does not know; write a name it knows, or give the larder a row for it',
+    'its ingredient is "zest of lemon", which the larder does not know; enter a name it knows, or give the larder a row for it',
   ],
   ["1/2 tsp flaky sea salt", "a tsp of it weighs 2 g to 3 g from one brand to the next; weigh it, or say which"],
   ["1/2 tsp sea salt", "a tsp of it weighs 2 g to 6 g from one brand to the next; weigh it, or say which"],
@@ -127,8 +127,8 @@ describe("a line that cannot be weighed for certain refuses the column and is to
     );
   });
   test.each([
-    ["2 fl oz milk", "EU", 'a fl oz is no measure of the EU; say "US" or "UK" before it, or write millilitres'],
-    ["1 pint milk", "EU", 'a pint is no measure of the EU; say "US" or "UK" before it, or write millilitres'],
+    ["2 fl oz milk", "EU", 'a fl oz is no measure of the EU; say "US" or "UK" before it, or enter millilitres'],
+    ["1 pint milk", "EU", 'a pint is no measure of the EU; say "US" or "UK" before it, or enter millilitres'],
     ["1 small egg", "UK", 'the larder has no weight for a small piece of "whole egg"'],
     ["2 boxes flour", "US", 'the larder has no weight for a box of "all-purpose flour"'],
     ["1 cake fresh yeast", "EU", 'the larder has no weight for a cake of "fresh yeast"'],
@@ -143,7 +143,7 @@ describe("a line that cannot be weighed for certain refuses the column and is to
   });
   test("words for cups that are none", () => {
     expect(refusal("BAKE_GRAMS", "1 cup flour", "", "NZ")).toBe(
-      'BAKE_GRAMS: cups is "NZ"; write "US", "AU", "UK" or "EU".',
+      'BAKE_GRAMS: cups is "NZ"; choose "US", "AU", "UK" or "EU".',
     );
   });
 });

@@ -117,7 +117,7 @@ describe("the rest", () => {
   });
 
   test.each([
-    [down("flour"), down("flour"), down(100), "chiffon", 'style is "chiffon"; write "pan bread"'],
+    [down("flour"), down("flour"), down(100), "chiffon", 'style is "chiffon"; choose "pan bread"'],
     [down("flour"), down("flour"), down(100), "", "style is blank"],
   ])("%j, %j, %j, %s is refused", (names, kinds, percents, style, sentence) => {
     expect(refusal("BAKE_REVIEW", names, kinds, percents, style)).toContain(sentence);

@@ -105,12 +105,13 @@ describe.skipIf(skip)("building from the bench", () => {
 
   test("a browser in which the bench does not start says so, and the bench is not there", async () => {
     await bench.page.addInitScript(() => {
+      if (location.search !== "?old") return;
       Object.assign(Array.prototype, { flatMap: undefined });
       Object.assign(String.prototype, { replaceAll: undefined });
       window.addEventListener("error", (event) => event.preventDefault());
     });
-    await bench.openAlone();
-    const says = "This browser is too old for Gramwright. Use the newest Chrome, Edge, Firefox or Safari.";
+    await bench.openAlone("?old");
+    const says = "This browser is too old for the bench. Use the newest Chrome, Edge, Firefox or Safari.";
     expect(await bench.page.locator("#not-whole").textContent()).toContain(says);
     expect(await bench.page.locator(".panel").count()).toBe(0);
   });

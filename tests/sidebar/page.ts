@@ -4,7 +4,7 @@ import { createServer, type Server } from "node:http";
 import { createRequire } from "node:module";
 import type { AddressInfo } from "node:net";
 import type { Locator, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, expect } from "vitest";
+import { afterAll, afterEach, beforeAll, expect } from "vitest";
 import { VERSION } from "../../shared/protocol/bench.ts";
 import { readMake } from "../../shared/protocol/make.ts";
 import { asFormulaSheet, type FormulaSheet } from "../../src/planners/formula-sheet.ts";
@@ -12,8 +12,10 @@ import { type Browser, openBrowser } from "./browser.ts";
 
 export type Way = "answers" | "slow" | "silent" | "fails" | "refuses" | "late" | "other account" | "other version";
 
-/** A stand-in for `google.script.run`: asynchronous, JSON strings, and as slow or broken as a test wants. */
-function fakeServer({ way, version }: { way: Way; version: string }): void {
+/** A stand-in for `google.script.run`: asynchronous, JSON strings, and as slow or broken as the page's address says. */
+function fakeServer(version: string): void {
+  const way = new URLSearchParams(location.search).get("way");
+  if (way === null) return;
   const state = { way, sent: [] as string[] };
   const { askHost } = window as unknown as { askHost?: (json: string) => Promise<string> };
   const answerTo = (question: { ask: string; title: string }) => {
@@ -54,7 +56,7 @@ const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.mi
 export type BenchPage = {
   readonly page: Page;
   /** The bare page, without anybody to ask. */
-  readonly openAlone: () => Promise<void>;
+  readonly openAlone: (search?: string) => Promise<void>;
   readonly open: (way?: Way) => Promise<void>;
   readonly turn: (way: Way) => Promise<void>;
   readonly sent: () => Promise<Sent[]>;
@@ -75,7 +77,7 @@ export type BenchPage = {
 type Sent = Readonly<Record<string, unknown>> & { readonly ask: string };
 
 /**
- * Hooks that give each test of the surrounding describe a page of its own. With `host` the add-on itself answers, as it
+ * Hooks that load the page anew for each test of the surrounding describe, in one tab. With `host` the add-on itself answers, as it
  * does in the local workbook: the question's JSON in, the reply's JSON out.
  */
 export function benchPages(host?: (json: string) => string): BenchPage {
@@ -88,6 +90,10 @@ export function benchPages(host?: (json: string) => string): BenchPage {
     server = createServer((_, answer) => answer.setHeader("content-type", "text/html; charset=utf-8").end(html));
     await new Promise<void>((done) => server.listen(0, "127.0.0.1", done));
     browser = await openBrowser(300, 900);
+    page = await browser.context.newPage();
+    // Before the stand-in, which looks for it.
+    if (host !== undefined) await page.exposeFunction("askHost", host);
+    await page.addInitScript(fakeServer, VERSION);
   });
 
   afterAll(async () => {
@@ -95,18 +101,14 @@ export function benchPages(host?: (json: string) => string): BenchPage {
     server?.close();
   });
 
-  beforeEach(async () => {
-    page = await browser.context.newPage();
-    if (host !== undefined) await page.exposeFunction("askHost", host);
-  });
-
   afterEach(async () => {
-    await page.close();
+    // Nothing of the page goes on in the next test.
+    await page.goto("about:blank");
     browser.expectClean();
   });
 
-  const openAlone = async () => {
-    await page.goto(`http://127.0.0.1:${(server.address() as AddressInfo).port}/`);
+  const openAlone = async (search = "") => {
+    await page.goto(`http://127.0.0.1:${(server.address() as AddressInfo).port}/${search}`);
   };
   const wait = (ms: number) => page.clock.runFor(ms);
   const field = (label: string) => page.getByLabel(label, { exact: true });
@@ -120,8 +122,7 @@ export function benchPages(host?: (json: string) => string): BenchPage {
     openAlone,
     open: async (way = "answers") => {
       await page.clock.install();
-      await page.addInitScript(fakeServer, { way, version: VERSION });
-      await openAlone();
+      await openAlone(`?${new URLSearchParams({ way })}`);
       await page.waitForSelector("#bench .panel");
       await wait(50);
     },

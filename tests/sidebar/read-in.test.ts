@@ -82,7 +82,7 @@ describe.skipIf(skip)("the Read in panel", () => {
     expect(await row(12).locator(".hint").textContent()).toMatch(
       /^Kept aside\. Not counted again: its ingredients stand under "For the poolish:"/,
     );
-    expect(await row(11).locator(".trouble").textContent()).toBe('"handful" has no weight; write grams, or a measure.');
+    expect(await row(11).locator(".trouble").textContent()).toBe('"handful" has no weight; enter grams, or a measure.');
     await shot("filled");
     await bench.checked("filled");
     // 300 of 1000 g of flour

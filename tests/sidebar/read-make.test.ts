@@ -58,7 +58,7 @@ test("what is missing is said once, and nothing typed makes the recipe as a whol
   ]);
   expect(sizes({ weight: "80" }).says).toEqual(["Write how many pieces."]);
   expect(sizes({ recipe: "dozens" }).says).toEqual([
-    'What the recipe makes is "dozens", which is not a number; write a number such as 24.',
+    'What the recipe makes is "dozens", which is not a number; enter a number such as 24.',
   ]);
   expect(sizes({})).toEqual({
     by: undefined,

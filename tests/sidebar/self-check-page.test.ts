@@ -50,6 +50,22 @@ describe.skipIf(skipWithoutChromium("the check in the page"))("Test this install
     expect(await tabs()).toEqual(before);
   });
 
+  test("a sheet that cannot be removed is named, for the person to delete", async () => {
+    const { page } = local;
+    const bench = page.frameLocator("#bench-frame");
+    await bench.getByRole("button", { name: "Run the check" }).click();
+    await bench.getByText(`All ${checkExamples().length} examples agree.`).waitFor();
+    const tab = page.locator(".o-sheet-name", { hasText: "Gramwright check" });
+    await tab.dblclick();
+    await page.keyboard.press("Control+A");
+    await page.keyboard.type("Theirs by now");
+    await page.keyboard.press("Enter");
+    await bench.getByRole("button", { name: "Read what I typed" }).click();
+    await bench
+      .getByText("The sheet “Gramwright check” could not be removed. If it is still there, delete it.")
+      .waitFor();
+  });
+
   test("the menu's other entry shows the bench again", async () => {
     const { page } = local;
     await page.getByRole("button", { name: "Open Gramwright" }).click();

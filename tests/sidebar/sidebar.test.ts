@@ -90,7 +90,7 @@ describe.skipIf(skip)("the bench at 300 px", () => {
     expect(await bench.troubles()).toEqual([]);
     await bench.page.keyboard.press("Tab");
     expect(await bench.page.locator(".trouble:visible").textContent()).toBe(
-      'The weight of size 1 is "7oo", which is not a number; write a weight such as 700.',
+      'The weight of size 1 is "7oo", which is not a number; enter a weight such as 700.',
     );
     await bench.field("Sold at g, size 1").fill("700");
     expect(await bench.troubles()).toEqual([]);

@@ -160,12 +160,12 @@ describe("what cannot be, of a template's own inputs, is said", () => {
       "Mixx",
       'It must be ripe for the step is "Mixx", and nothing is called so; write "Mix",',
     ],
-    ["hearth-loaf", "ready", "25:00", 'Ready at is "25:00", which is no time of day; write one such as 6:30.'],
+    ["hearth-loaf", "ready", "25:00", 'Ready at is "25:00", which is no time of day; enter one such as 6:30.'],
     [
       "flat-round",
       "per_area",
       "thick",
-      'Weight per area is "thick", which is not a number; write a weight per area such as 0.40.',
+      'Weight per area is "thick", which is not a number; enter a weight per area such as 0.40.',
     ],
     [
       "laminated",

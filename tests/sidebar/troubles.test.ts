@@ -25,12 +25,12 @@ describe("what is in the way is said", () => {
     [
       "letters",
       (d) => (d.sizes[0] = { name: "", pieces: "24", weight: "abc", loss: "" }),
-      'size_weight/0: The weight of size 1 is "abc", which is not a number; write a weight such as 700.',
+      'size_weight/0: The weight of size 1 is "abc", which is not a number; enter a weight such as 700.',
     ],
     [
       "unclear thousands",
       (d) => (d.fields.mixer_limit = "1.250"),
-      'mixer_limit: Mixer takes at most is "1.250", which could be 1250 or 1.250; write it without the separator; write a weight such as 700.',
+      'mixer_limit: Mixer takes at most is "1.250", which could be 1250 or 1.250; enter it without the separator; enter a weight such as 700.',
     ],
     [
       "a share below 1",
@@ -60,7 +60,7 @@ describe("what is in the way is said", () => {
     [
       "salt that is a share in a plain column",
       (d) => (d.rows[2] = { ingredient: "Salt", kind: "salt", percent: "0.02", weighed: "" }),
-      "percent/2: The percentage of row 3 is 0.02, which beside flour of 100 is 0.02 %; write 2, or 0.02% if that is meant, or every row as a share with the flour as 100% (1).",
+      "percent/2: The percentage of row 3 is 0.02, which beside flour of 100 is 0.02 %; enter 2, or 0.02% if that is meant, or every row as a share with the flour as 100% (1).",
     ],
     [
       "tins without a tin",

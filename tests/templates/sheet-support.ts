@@ -55,7 +55,7 @@ export async function buildSheet(
     book: open,
     sheet,
     at,
-    value: (name, row) => open.cell(sheet, at(name, row)).value,
+    value: (name, row) => open.values(sheet, at(name, row))[0]?.[0],
     message: (name, row) => open.cell(sheet, at(name, row)).message,
     type: (name, text, row) => open.type(sheet, at(name, row), text),
   };

@@ -85,8 +85,8 @@ describe("sizes", () => {
       "have a tube of 11.1 above half the outer diameter of 22; the order is outer diameter, tube diameter",
     ],
     ["TINAREA", "wreath", [22, 11.1], "have a tube of 11.1 above half the outer diameter of 22"],
-    ["TINCAPACITY", "polygon", [2, 4, 4], "have 2 as the number of sides; write a whole number from 3"],
-    ["TINAREA", "polygon", [6.5, 4], "have 6.5 as the number of sides; write a whole number from 3"],
+    ["TINCAPACITY", "polygon", [2, 4, 4], "have 2 as the number of sides; enter a whole number from 3"],
+    ["TINAREA", "polygon", [6.5, 4], "have 6.5 as the number of sides; enter a whole number from 3"],
   ])("%s of a %s tin %j is refused", (name, shape, sizes, says) => {
     expect(refused(name, shape, ...sizes)).toBe(`BAKE_${name}: sizes ${says}.`);
   });
@@ -124,14 +124,14 @@ describe("a fill", () => {
   test.each([
     [0.04, `is 0.04; ${other}`],
     [2.5, `is 2.5; ${other}`],
-    [34, `is 34; ${other}: write 0.34, say`],
-    [5, `is 5; ${other}: write 0.05, say`],
-    [200, `is 200; ${other}: write 2, say`],
+    [34, `is 34; ${other}: enter 0.34, say`],
+    [5, `is 5; ${other}: enter 0.05, say`],
+    [200, `is 200; ${other}: enter 2, say`],
     [201, `is 201; ${other}`],
-    [true, "is TRUE, not a number; write a fill in g/cm³ such as 0.34, or a kind of dough such as lidded white"],
+    [true, "is TRUE, not a number; enter a fill in g/cm³ such as 0.34, or a kind of dough such as lidded white"],
     [
       "1/0",
-      'is "1/0", which is not a number; write a fill in g/cm³ such as 0.34, or a kind of dough such as lidded white',
+      'is "1/0", which is not a number; enter a fill in g/cm³ such as 0.34, or a kind of dough such as lidded white',
     ],
   ])("%j is refused", (fill, says) => {
     expect(refusal("BAKE_TINDOUGH", 1000, fill)).toBe(`BAKE_TINDOUGH: fill ${says}.`);

@@ -80,7 +80,7 @@ describe("capacity — published sizes and exact volumes (NIST SP 811: 16.387064
     ["a tube wider than the ring", ["ring", down(20, 25, 8)], /fills the diameter/],
     ["too many sizes", ["dome", down(20, 6, 3)], /are 3, and a dome tin takes diameter, \[depth\]/],
     ["a polygon of two and a half sides", ["polygon", down(2.5, 4, 4)], /whole number from 3/],
-    ["a shape nobody knows", ["heart", down(20, 5)], /shape is "heart"; write "box"/],
+    ["a shape nobody knows", ["heart", down(20, 5)], /shape is "heart"; choose "box"/],
   ])("%s is refused", (_, args, sentence) => {
     expect(refusal("BAKE_TINCAPACITY", ...args)).toMatch(sentence);
   });
@@ -147,7 +147,7 @@ describe("dough in tins", () => {
   });
 
   test("a kind without a source is refused with the list, trade words are read", () => {
-    expect(refusal("BAKE_TINGUIDE", "multigrain")).toMatch(/write "lidded white"/);
+    expect(refusal("BAKE_TINGUIDE", "multigrain")).toMatch(/choose "lidded white"/);
     expectCells(run("BAKE_TINGUIDE", "Brioche"), run("BAKE_TINGUIDE", "enriched"));
     expectCells(run("BAKE_TINGUIDE", "whole wheat"), run("BAKE_TINGUIDE", "wholemeal"));
     expect(refusal("BAKE_TINDOUGH", 1900, 0.01)).toMatch(/between 0.05 and 2/);

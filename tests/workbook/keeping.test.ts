@@ -1,21 +1,21 @@
 // The local workbook between two runs: nothing typed is lost, nothing unreadable is written over.
 import { type ChildProcess, spawn } from "node:child_process";
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import * as esbuild from "esbuild";
-import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
+import { afterAll, afterEach, beforeAll, describe, expect, test, vi } from "vitest";
 import type { WorkbookData } from "../../src/workbook/engine/library.ts";
 import { openWorkbook } from "../../src/workbook/host.ts";
 import { type Keeper, openKeeper } from "../../src/workbook/keep.ts";
-import { IS_LONG, PATIENCE } from "../kit/scale.ts";
-import { skipWithoutChromium } from "../sidebar/browser.ts";
-import { buildSheet, files, HANDOUT } from "../templates/sheet-support.ts";
-import { type LocalPage, openLocalPage } from "./local-page.ts";
+import { IS_LONG } from "../kit/scale.ts";
+import { type Built, buildSheet, files, HANDOUT } from "../templates/sheet-support.ts";
 
 let folder = "";
-beforeAll(() => {
+let loaf: Built;
+beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), "gramwright-kept-"));
+  loaf = await buildSheet(HANDOUT);
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
@@ -39,7 +39,7 @@ function saved(keeper: Keeper, data: WorkbookData, revision: string): string {
 
 describe("the file", () => {
   test("gives back a workbook with its formulas, names and looks", async () => {
-    const { book, sheet, at, type } = await buildSheet(HANDOUT);
+    const { book, sheet, at, type } = loaf;
     type("percent", "71%", 2);
     const keeper = openKeeper(join(folder, "loaf", "workbook.json"), await opens());
     expect(keeper.load()).toEqual({ revision: "none" });
@@ -63,7 +63,7 @@ describe("the file", () => {
     ["no JSON at all", () => "PK\x03\x04flour"],
   ])("when %s is set aside as it is, and said", async (name, spoil) => {
     const path = join(folder, `${name.replace(/ /g, "-")}.json`);
-    const { book } = await buildSheet(HANDOUT);
+    const { book } = loaf;
     saved(openKeeper(path, await opens()), book.engine.data(), "none");
     const broken = spoil(readFileSync(path, "utf8"));
     writeFileSync(path, broken);
@@ -98,6 +98,28 @@ describe("the file", () => {
     expect(() => keeper.save(circular, revision)).toThrow();
     expect(keeper.load()).toMatchObject({ data: { n: 1 } });
     expect(() => openKeeper(folder, () => {})).toThrow(/is a folder; give a file name/);
+  });
+});
+
+describe("the copies", () => {
+  afterEach(() => void vi.useRealTimers());
+  test("are of the last ten days of work, each of what the file held before that day", () => {
+    mkdirSync(join(folder, "days"));
+    const path = join(folder, "days", "workbook.json");
+    const keeper = openKeeper(path, () => {});
+    let revision = saved(keeper, small(0), "none");
+    for (let day = 1; day <= 12; day++) {
+      for (const hour of [6, 7]) {
+        vi.useFakeTimers({ now: new Date(2026, 0, day, hour), toFake: ["Date"] });
+        revision = saved(keeper, small(day), revision);
+      }
+    }
+    const copies = readdirSync(join(folder, "days")).filter((name) => name !== "workbook.json");
+    expect(copies.sort()).toEqual(
+      ["03", "04", "05", "06", "07", "08", "09", "10", "11", "12"].map((day) => `workbook.2026-01-${day}.json`),
+    );
+    const held = copies.map((name) => JSON.parse(readFileSync(join(folder, "days", name), "utf8")).data.n);
+    expect(held).toEqual([2, 3, 4, 5, 6, 7, 8, 9, 10, 11]);
   });
 });
 
@@ -161,98 +183,4 @@ describe("killed in the middle of a save", () => {
       child.on("close", () => resolve(Number(text.trim().split("\n").pop() ?? 0)));
     });
   }
-});
-
-describe.skipIf(skipWithoutChromium("keeping in the page"))("the page", () => {
-  let local: LocalPage;
-  const path = () => join(folder, "page.json");
-  beforeAll(async () => {
-    local = await openLocalPage({ keeper: openKeeper(path(), await opens()) });
-  });
-  afterAll(async () => {
-    await local?.close();
-  });
-  const cellText = async (a1: string) => {
-    await local.goTo(a1);
-    return local.page.locator(".o-topbar-composer").textContent();
-  };
-  // Cells of the sheet in front that hold nothing: the rows kept free below its last one.
-  const [FREE, BELOW] = ["C123", "C124"];
-  const quiet = () => local.page.waitForTimeout(1500);
-
-  test("opens with what was typed before the reload, and builds no second demo", async () => {
-    const { page } = local;
-    await local.type(FREE, "kept rye");
-    await vi.waitFor(() => expect(readFileSync(path(), "utf8")).toContain("kept rye"), {
-      timeout: PATIENCE,
-      interval: 200,
-    });
-    const tabs = await page.locator(".o-sheet-name").allTextContents();
-    await page.reload();
-    await page.waitForFunction(() => document.getElementById("status")?.textContent === "As it was left.");
-    expect(await page.locator(".o-sheet-name").allTextContents()).toEqual(tabs);
-    expect(await cellText(FREE)).toBe("kept rye");
-    expect(existsSync(path())).toBe(true);
-  });
-
-  test("asks before it closes while a cell is still being typed, and not where all is kept", async () => {
-    const tab = await local.page.context().newPage();
-    const asked: string[] = [];
-    tab.on("dialog", (dialog) => {
-      asked.push(dialog.type());
-      void dialog.accept();
-    });
-    const ready = () => tab.waitForFunction(() => document.getElementById("status")?.textContent === "As it was left.");
-    const select = () => tab.locator(".o-grid").click({ position: { x: 300, y: 300 } });
-    await tab.goto(local.page.url());
-    await ready();
-    // A browser asks nobody who did nothing.
-    await select();
-    await tab.reload();
-    await ready();
-    expect(asked).toEqual([]);
-    await select();
-    await tab.keyboard.type("half a word");
-    await tab.reload();
-    await ready();
-    expect(asked).toEqual(["beforeunload"]);
-    await tab.close();
-  });
-
-  test("a program that wrote is not written over: the page says so", async () => {
-    const { page } = local;
-    const text = JSON.parse(readFileSync(path(), "utf8"));
-    writeFileSync(path(), JSON.stringify({ ...text, other: 1 }));
-    await page.getByRole("alert").getByText("This tab is behind").waitFor();
-    await local.type(BELOW, "too late");
-    await quiet();
-    expect(JSON.parse(readFileSync(path(), "utf8")).other).toBe(1);
-    await page.getByRole("button", { name: "Take the newer state" }).click();
-    await page.waitForFunction(() => document.getElementById("status")?.textContent === "As it was left.");
-  });
-
-  test("moving about writes nothing", async () => {
-    const { page } = local;
-    await page.reload();
-    await page.waitForFunction(() => document.getElementById("status")?.textContent === "As it was left.");
-    await quiet();
-    const before = readFileSync(path(), "utf8");
-    let posts = 0;
-    page.on("request", (request) => {
-      if (request.method() === "POST") posts += 1;
-    });
-    await local.goTo("B3");
-    await local.goTo("C9");
-    await quiet();
-    expect(posts).toBe(0);
-    expect(readFileSync(path(), "utf8")).toBe(before);
-  });
-
-  test("a broken file is set aside and said in the page", async () => {
-    const { page } = local;
-    writeFileSync(path(), "half a");
-    await page.reload();
-    await page.waitForFunction(() => document.getElementById("status")?.textContent?.includes("was set aside as"));
-    expect(readFileSync(path().replace(".json", ".broken-1.json"), "utf8")).toBe("half a");
-  });
 });

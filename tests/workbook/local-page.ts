@@ -14,6 +14,12 @@ export type LocalPage = {
   /** Selects a cell by its A1 notation. */
   readonly goTo: (a1: string) => Promise<void>;
   readonly type: (a1: string, text: string) => Promise<void>;
+  /** So much of the page's own time goes by at once, and what it asked for then was answered; only with `hasClock`. */
+  readonly passes: (milliseconds: number) => Promise<void>;
+  /** How often the page sent anything. */
+  readonly posts: () => number;
+  /** What the page did wrong so far, for a test in which it is to; it counts no more. */
+  readonly takeMishaps: () => string[];
   /** Fails when the page had an error or asked anybody else. */
   readonly close: () => Promise<void>;
 };
@@ -33,24 +39,69 @@ export async function builtRoot(): Promise<string> {
   return root;
 }
 
-type How = {
+type Shown = {
+  readonly width?: number;
+  /** The page's timers follow a clock that a test can put forward. */
+  readonly hasClock?: boolean;
+};
+type How = Shown & {
   /** The server's folder; left out, one with the built files, which goes at the end. */
   readonly root?: string;
   readonly keeper?: Keeper;
-  readonly width?: number;
 };
 
-export async function openLocalPage({ root, keeper, width = 1440 }: How = {}): Promise<LocalPage> {
+/** The page of a server in this process. */
+export async function openLocalPage({ root, keeper, ...shown }: How = {}): Promise<LocalPage> {
   const folder = root ?? (await builtRoot());
   const server = await serve({ root: folder, pageJs: pageJs(), ...(keeper === undefined ? {} : { keeper }) });
+  const local = await openPageAt(server.address, shown);
+  return {
+    ...local,
+    close: async () => {
+      try {
+        await local.close();
+      } finally {
+        await server.close();
+        if (root === undefined) rmSync(folder, { recursive: true, force: true });
+      }
+    },
+  };
+}
+
+/** The page of whichever server is there, in a browser of its own: no other page hears what it tells its tabs. */
+export async function openPageAt(address: string, { width = 1440, hasClock }: Shown = {}): Promise<LocalPage> {
   const browser = await openBrowser(width, 1000);
   const page = await browser.context.newPage();
-  await page.goto(server.address);
+  if (hasClock) await page.clock.install();
+  await page.goto(address);
+  await pageReady(page);
+  return { ...handsOn(page), takeMishaps: browser.takeMishaps, close: browser.close };
+}
+
+/** Another tab of the same browser. */
+export async function openTab({ page: first }: LocalPage, before: (tab: Page) => Promise<void>): Promise<Hands> {
+  const page = await first.context().newPage();
+  await before(page);
+  await page.goto(first.url());
+  await pageReady(page);
+  return handsOn(page);
+}
+
+/** The grid is drawn; the demo shop takes some seconds; what is said afterwards depends on the test. */
+export async function pageReady(page: Page): Promise<void> {
   await page.waitForSelector(".o-grid canvas");
-  // The demo shop takes some seconds; what is said afterwards depends on the test.
   await page.waitForFunction(
     () => !/^(|Opening .*|Building .*)$/.test(document.getElementById("status")?.textContent ?? ""),
   );
+}
+
+export type Hands = Omit<LocalPage, "takeMishaps" | "close">;
+
+function handsOn(page: Page): Hands {
+  let posts = 0;
+  page.on("request", (request) => {
+    if (request.method() === "POST") posts += 1;
+  });
   const goTo = async (a1: string) => {
     const box = page.locator(".o-named-range-selector-container input");
     await box.fill(a1);
@@ -67,15 +118,19 @@ export async function openLocalPage({ root, keeper, width = 1440 }: How = {}): P
       await page.keyboard.press("Enter");
       await drawn(page);
     },
-    close: async () => {
-      try {
-        await browser.close();
-      } finally {
-        await server.close();
-        if (root === undefined) rmSync(folder, { recursive: true, force: true });
-      }
+    passes: async (milliseconds) => {
+      await page.clock.runFor(milliseconds);
+      // What the page asked for in that time was asked before this.
+      await page.evaluate(async () => void (await fetch("/revision")));
     },
+    posts: () => posts,
   };
+}
+
+/** What a cell holds, as the line above the grid shows it. */
+export async function cellText({ page, goTo }: Pick<LocalPage, "page" | "goTo">, a1: string): Promise<string> {
+  await goTo(a1);
+  return (await page.locator(".o-topbar-composer").textContent()) ?? "";
 }
 
 /** The engine calculates and draws in the frame after a key was pressed. */

@@ -102,3 +102,56 @@ test("what is blocked stays known when a sheet is added, and when one of two new
   book.type("Sheet1", "B2", "");
   expect(book.cell("Sheet1", "B1").value).toBe(7);
 });
+
+test("a sheet that is deleted calculates what read it, and else nothing", () => {
+  const book = openWorkbook({
+    codeJs: `${COUNTING}\nfunction make(name) { var made = SpreadsheetApp.getActive().insertSheet(name); made.getRange("A1:A2").setValues([[1], [2]]); }
+function drop(name) { var book = SpreadsheetApp.getActive(); book.deleteSheet(book.getSheetByName(name)); }`,
+  });
+  const counted = () => book.script.run("FULL", "told");
+  book.script.run("FULL", "go");
+  for (const name of ["Oats", "Spelt"]) book.script.run("FULL", "make", [name]);
+  // Oats reads Rye, also by a formula that fills several cells, and nobody reads Oats; Rye reads Spelt.
+  book.type("Oats", "C1", "=COUNTED(Rye!A1)");
+  book.type("Oats", "D1", "=TRANSPOSE(Rye!A1:A3)");
+  book.type("Rye", "E1", "=COUNTED(Spelt!A2)");
+  expect(book.values("Oats", "C1:F1")).toEqual([[1, 1, 2, 3]]);
+  const before = counted();
+  book.script.run("FULL", "drop", ["Oats"]);
+  expect(counted()).toBe(before);
+  // What the deleted sheet read can change, and its name can be given again.
+  book.script.run("FULL", "make", ["Barley"]);
+  book.type("Rye", "A1", "4");
+  expect(book.cell("Rye", "C1").value).toBe(9);
+  expect(counted()).toBe(Number(before) + 2);
+  book.script.run("FULL", "make", ["Oats"]);
+  expect(book.values("Oats", "A1:D2")).toEqual([
+    [1, "", "", ""],
+    [2, "", "", ""],
+  ]);
+  book.script.run("FULL", "drop", ["Spelt"]);
+  expect(book.cell("Rye", "E1").value).toBe("#REF!");
+});
+
+test("a sheet that was deleted and comes back calculates as before", () => {
+  const book = withScript('sheet.getRange("A1").setValue(5); book.insertSheet("Rye").getRange("A1").setValue(1);');
+  book.go();
+  book.type("Rye", "B1", "=TRANSPOSE(Sheet1!A1:A2)");
+  book.type("Rye", "A3", "=Sheet1!A1+1");
+  book.deleteSheet("Rye");
+  book.type("Sheet1", "A1", "6");
+  book.engine.run("REQUEST_UNDO");
+  book.engine.run("REQUEST_UNDO");
+  expect(book.values("Rye", "A1:C3")).toEqual([
+    [1, 5, 0],
+    ["", "", ""],
+    [6, "", ""],
+  ]);
+  book.type("Sheet1", "A2", "8");
+  book.type("Sheet1", "A1", "7");
+  expect(book.values("Rye", "A1:C3")).toEqual([
+    [1, 7, 8],
+    ["", "", ""],
+    [8, "", ""],
+  ]);
+});

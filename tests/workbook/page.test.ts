@@ -4,7 +4,7 @@ import exceljs from "exceljs";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { skipWithoutChromium } from "../sidebar/browser.ts";
-import { bytesOf, type LocalPage, openLocalPage } from "./local-page.ts";
+import { bytesOf, cellText, type LocalPage, openLocalPage, openTab } from "./local-page.ts";
 import { testRoot } from "./test-bench.ts";
 
 describe.skipIf(skipWithoutChromium("the page"))("the page", () => {
@@ -44,6 +44,23 @@ describe.skipIf(skipWithoutChromium("the page"))("the page", () => {
     expect(download.suggestedFilename()).toMatch(/\.xlsx$/);
     expect(file.getWorksheet("Rye")?.getCell("C1").value).toBe("[[[0.8],[0.25]]]");
     expect(file.getWorksheet("Rye")?.getCell("B2").result).toBe(1.05);
+  });
+
+  test("a quick hand types over what stands there, also where the computer draws slowly", async () => {
+    const slow = await openTab(local, async (tab) => {
+      await tab.addInitScript(() => {
+        const draw = window.requestAnimationFrame.bind(window);
+        window.requestAnimationFrame = (then) => window.setTimeout(() => draw(then), 200);
+      });
+    });
+    await slow.goTo("A1");
+    for (const text of ["45%", "35%"]) {
+      await slow.page.keyboard.type(text);
+      await slow.page.keyboard.press("Enter");
+    }
+    await expect.poll(() => cellText(slow, "A1")).toMatch(/^45(\.0+)?%$/);
+    await expect.poll(() => cellText(slow, "A2")).toMatch(/^35(\.0+)?%$/);
+    await slow.page.close();
   });
 
   test("the status line tells an error's sentence and a note", async () => {

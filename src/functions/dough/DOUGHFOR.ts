@@ -35,10 +35,10 @@ export const DOUGHFOR = define({
     },
   ],
   refusals: [
-    { call: [17, 500, 12], because: "BAKE_DOUGHFOR: bake_loss is 12, which is 1200 %; write 12% or 0.12." },
+    { call: [17, 500, 12], because: "BAKE_DOUGHFOR: bake_loss is 12, which is 1200 %; enter 12% or 0.12." },
     {
       call: [down(17, 24), down(500, "abc")],
-      because: 'BAKE_DOUGHFOR: weight row 2 is "abc", which is not a number; write a weight such as 350.',
+      because: 'BAKE_DOUGHFOR: weight row 2 is "abc", which is not a number; enter a weight such as 350.',
     },
   ],
   compute: ({ pieces, weight, bake_loss, handling_loss }) => doughFor(pieces, weight, bake_loss, handling_loss),

@@ -45,7 +45,7 @@ export const PIECES = define({
       because:
         "BAKE_PIECES: weight is 0.39, and 28470000 of dough would be over a million pieces; are both in one unit?",
     },
-    { call: [8500, 500, 2], because: "BAKE_PIECES: handling_loss is 2, which is 200 %; write 2% or 0.02." },
+    { call: [8500, 500, 2], because: "BAKE_PIECES: handling_loss is 2, which is 200 %; enter 2% or 0.02." },
   ],
   compute: ({ dough, weight, handling_loss }) => {
     const made = wholePieces(dough, weight, handling_loss);

@@ -1,11 +1,11 @@
-import type { Weight } from "../../../shared/base/units.ts";
+import { CUP_SYSTEMS } from "../../../shared/base/volumes.ts";
 import { text, word } from "../../../shared/cells/cell.ts";
-import { cell, column, type Decoder, list, optionalColumn, toGrid } from "../../../shared/cells/decoder.ts";
+import { cell, column, type Decoder, list, optional, optionalColumn, toGrid } from "../../../shared/cells/decoder.ts";
 import { isBlank } from "../../../shared/cells/hint.ts";
-import { someWeight } from "../../../shared/cells/readers.ts";
 import { ASKED, type Asked, contents, kindsGiven, totals } from "../../../shared/enrichment/enrichment.ts";
 import { kind } from "../../../shared/larder/kinds.ts";
 import { larder } from "../../../shared/larder/larder.ts";
+import { weighed, weightOrCount } from "../../../shared/recipe/counted-weights.ts";
 import { define, down } from "../define.ts";
 
 const onePart = cell(word(ASKED));
@@ -27,7 +27,10 @@ export const CONTENT = define({
     "What each row holds of water, fat, sugar, protein and so on: an estimate from typical figures, not a declaration.",
   args: {
     ingredients: { is: column(text()), says: "The ingredients' names." },
-    weights: { is: column(someWeight<Weight>()), says: "The weights; in grams where energy is asked for." },
+    weights: {
+      is: column(weightOrCount()),
+      says: 'The weights; in grams where energy is asked for, or each as "3 large" or "2 cups".',
+    },
     part: {
       is: parts,
       says: '"water", "fat", "saturates", "carbohydrate" (fibre with it), "sugar", "protein", "fibre", "salt" (sodium × 2.5) or "energy" (kcal); or several, such as {"fat";"sugar"}.',
@@ -36,6 +39,10 @@ export const CONTENT = define({
     kinds: {
       is: optionalColumn(kind()),
       says: "(optional) What each row is; then starters count by their flour, and flour the larder lacks as plain flour.",
+    },
+    cups: {
+      is: optional(word(CUP_SYSTEMS), "US"),
+      says: '(optional) Whose eggs, cups and spoons the weights count: "US" (default), "AU", "UK" or "EU".',
     },
   },
   returns: {
@@ -53,6 +60,13 @@ export const CONTENT = define({
       call: [down("flour", "whole egg", "unsalted butter"), down(1000, 500, 500), "fat"],
       gives: down(9.8, 47.55, 405.55),
       source: "USDA SR28 20081, 01123 and 01145: 0.98, 9.51 and 81.11 g per 100 g",
+    },
+    {
+      call: [down("egg", "milk"), down("3 large", "1 cup"), "water", undefined, undefined, "UK"],
+      gives: down(137.07, 227.2273),
+      source:
+        "USDA SR28 01123 and 01211: 180 g of egg (large UK eggs of 60 g, Regulation (EC) 589/2008) at 76.15 %, 250 ml of milk at 244 g per 236.5882 ml and 88.13 %",
+      within: 5e-3,
     },
     {
       call: [down("levain", "salt"), down(200, 20), "protein", undefined, down("levain 100%", "salt")],
@@ -74,11 +88,14 @@ export const CONTENT = define({
     {
       call: [down("levain"), down(200), "water"],
       because:
-        'BAKE_CONTENT: ingredients row 1 is "levain", which the larder does not know; write a name it knows, or give the larder a row for it.',
+        'BAKE_CONTENT: ingredients row 1 is "levain", which the larder does not know; enter a name it knows, or give the larder a row for it.',
     },
   ],
-  compute: ({ ingredients, weights, part, larder, kinds }) =>
-    typeof part === "string"
-      ? contents(ingredients, weights, part, larder, kindsGiven(weights, kinds, ingredients)).map((one) => [one])
-      : totals(ingredients, weights, part, larder, kindsGiven(weights, kinds, ingredients)),
+  compute: ({ ingredients, weights, part, larder, kinds, cups }) => {
+    const rows = weighed(weights, ingredients, larder, { unit: "g", cups });
+    const known = kindsGiven(rows, kinds, ingredients);
+    return typeof part === "string"
+      ? contents(ingredients, rows, part, larder, known).map((one) => [one])
+      : totals(ingredients, rows, part, larder, known);
+  },
 });

@@ -50,7 +50,7 @@ export const EXTRAWATER = define({
     },
     {
       call: [down("wheat bran"), down(100)],
-      gives: [[95, 'rough figure, 0.95 g per g: try it, and write your own under "extra water" in the larder']],
+      gives: [[95, 'rough figure, 0.95 g per g: try it, and enter your own under "extra water" in the larder']],
       source: "from memory, low confidence: bran takes 0.7 to 1.2 times its weight beyond the flour's own",
     },
   ],
@@ -58,7 +58,7 @@ export const EXTRAWATER = define({
     {
       call: [down("flour", "milc powdr"), down(100, 6)],
       because:
-        'BAKE_EXTRAWATER: ingredients row 2 is "milc powdr", which the larder does not know; perhaps "milk powder" or "malt powder"? Write a name it knows, or give the larder a row for it.',
+        'BAKE_EXTRAWATER: ingredients row 2 is "milc powdr", which the larder does not know; perhaps "milk powder" or "malt powder"? Enter a name it knows, or give the larder a row for it.',
     },
   ],
   compute: ({ ingredients, weights, larder, kinds }) =>

@@ -57,7 +57,7 @@ export const GLUTENADD = define({
     },
     {
       call: [1000, 12.7, 0.14],
-      because: "BAKE_GLUTENADD: protein_now is 12.7, which is 1270 %; write 12.7% or 0.127.",
+      because: "BAKE_GLUTENADD: protein_now is 12.7, which is 1270 %; enter 12.7% or 0.127.",
     },
   ],
   compute: ({ flour, protein_now, protein_wanted, gluten_protein, mode }) => {

@@ -38,7 +38,7 @@ export const HYDRATION = define({
     {
       call: [down("flour", "eg white powdr", "yeast"), down(1000, 20, 5), down("flour", "egg", "yeast")],
       because:
-        'BAKE_HYDRATION: ingredients row 2 is "eg white powdr", which the larder does not know; perhaps "egg white powder"? Write a name it knows, or give the larder a row for it.',
+        'BAKE_HYDRATION: ingredients row 2 is "eg white powdr", which the larder does not know; perhaps "egg white powder"? Enter a name it knows, or give the larder a row for it.',
     },
     {
       call: [down("flour", "yeast"), down(1000, 5), down("flour", "yeast")],

@@ -47,11 +47,11 @@ export const LABELPROTEIN = define({
     {
       call: [3],
       because:
-        "BAKE_LABELPROTEIN: serving is blank; a US label gives protein per serving, so write the serving's grams, such as 30.",
+        "BAKE_LABELPROTEIN: serving is blank; a US label gives protein per serving, so enter the serving's grams, such as 30.",
     },
     {
       call: [12, 30, "UK"],
-      because: "BAKE_LABELPROTEIN: serving is 30; UK labels give protein per 100 g, so leave it blank or write 100.",
+      because: "BAKE_LABELPROTEIN: serving is 30; UK labels give protein per 100 g, so leave it blank or enter 100.",
     },
     {
       call: [40, 30],

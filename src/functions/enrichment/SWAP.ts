@@ -45,7 +45,7 @@ export const SWAP = define({
     {
       call: [100, "sugar", "hony", "sugar"],
       because:
-        'BAKE_SWAP: to is "hony", which the larder does not know; perhaps "honey"? Write a name it knows, or give the larder a row for it.',
+        'BAKE_SWAP: to is "hony", which the larder does not know; perhaps "honey"? Enter a name it knows, or give the larder a row for it.',
     },
   ],
   compute: ({ weight, from, to, keep, larder }) => {

@@ -49,7 +49,7 @@ export const RESCALE = define({
         'BAKE_RESCALE: weights row 2 is 600 without a unit beside weights that carry theirs; enter its unit too, such as "600 g" if it is grams.',
     },
     { call: [down(10, 6), 5, 0], because: "BAKE_RESCALE: from adds up to 0, and nothing can be scaled from 0." },
-    { call: [down(10, 6), ""], because: "BAKE_RESCALE: target is blank; write a weight such as 350." },
+    { call: [down(10, 6), ""], because: "BAKE_RESCALE: target is blank; enter a weight such as 350." },
   ],
   compute: ({ weights, target, from }) =>
     from.length > 0 ? rescaled(weights, target, sum(from), "from") : rescaled(weights, target, sum(weights), "weights"),

@@ -72,7 +72,7 @@ export const REVIEW = define({
       gives: down(
         "",
         "",
-        'Percentage is "abc", which is not a number; write a percentage such as 65%',
+        'Percentage is "abc", which is not a number; enter a percentage such as 65%',
         "12.7 on a 5 g scale would read 15, 18 % too much: use a finer scale",
       ),
       source:
@@ -88,7 +88,7 @@ export const REVIEW = define({
     {
       call: [LEAN, LEAN_KINDS, down(100, 65, 2, 1), "chiffon"],
       because:
-        'BAKE_REVIEW: style is "chiffon"; write "pan bread", "hearth", "baguette", "ciabatta", "pizza", "whole wheat", "rye", "bagel", "bun", "sweet dough", "brioche", "laminated", "yeast doughnut", "pie crust", "drop cookie", "muffin", "layer cake", "pound cake" or "sponge".',
+        'BAKE_REVIEW: style is "chiffon"; choose "pan bread", "hearth", "baguette", "ciabatta", "pizza", "whole wheat", "rye", "bagel", "bun", "sweet dough", "brioche", "laminated", "yeast doughnut", "pie crust", "drop cookie", "muffin", "layer cake", "pound cake" or "sponge".',
     },
   ],
   compute: ({ ingredients, kinds, percents, style, larder, per_mix, steps, unit }) =>

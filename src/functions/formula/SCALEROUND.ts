@@ -52,12 +52,12 @@ export const SCALEROUND = define({
     { call: [down(167.47), 0], because: "BAKE_SCALEROUND: step row 1 is 0; it must be above 0." },
     {
       call: [down(167.47), 5, 2],
-      because: "BAKE_SCALEROUND: shift is 2, which is 200 %; write 2% or 0.02.",
+      because: "BAKE_SCALEROUND: shift is 2, which is 200 %; enter 2% or 0.02.",
     },
   ],
   compute: ({ weights, step, shift }) => {
     const steps = step.filter((one) => one !== null);
-    if (steps.length === 0) refuse("is blank; write the scale's step, such as 5", "step");
+    if (steps.length === 0) refuse("is blank; enter the scale's step, such as 5", "step");
     return onSteps(weights, steps, shift);
   },
 });

@@ -62,12 +62,12 @@ export const STAGES = define({
     {
       call: [down(1000, 650), down("flour", "dairy"), 0.3, 1],
       because:
-        "BAKE_STAGES: kinds have milk as the only liquid: milk is only partly water, so it cannot meet a hydration, and it spoils in the hours a preferment stands; write part of it as water and milk powder.",
+        "BAKE_STAGES: kinds have milk as the only liquid: milk is only partly water, so it cannot meet a hydration, and it spoils in the hours a preferment stands; enter part of it as water and milk powder.",
     },
     {
       call: [down(900, 700, 200), down("flour", "water", "levain 100%"), 0.2, 1],
       because:
-        "BAKE_STAGES: kinds row 3 is a preferment, and the split needs its flour and water in rows of their own; write them so, and a ripe starter as the seed.",
+        "BAKE_STAGES: kinds row 3 is a preferment, and the split needs its flour and water in rows of their own; enter them so, and a ripe starter as the seed.",
     },
     {
       call: [down(1000, 700), down("flour", "water"), down(0.2, 0.2), 1],

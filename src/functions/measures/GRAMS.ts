@@ -43,7 +43,7 @@ export const GRAMS = define({
   refusals: [
     {
       call: [down("2 cups flour", "a handful of raisins")],
-      because: 'BAKE_GRAMS: lines row 2 is "a handful of raisins": "handful" has no weight; write grams, or a measure.',
+      because: 'BAKE_GRAMS: lines row 2 is "a handful of raisins": "handful" has no weight; enter grams, or a measure.',
     },
     {
       call: ["1 tsp kosher salt"],

@@ -40,14 +40,14 @@ export const GRAMSPAN = define({
     },
     {
       call: ["2 oz (2.33 tbsp) salt"],
-      gives: [[56.69904625, 56.69904625, "56.7 g is taken, 41.9 g is written beside it, 35 % apart."]],
+      gives: [[56.69904625, 56.69904625, "56.7 g is taken, 41.9 g stands beside it, 35 % apart."]],
       source: "US Army recipe card with rounded weights: 2.33 tbsp of salt are 42 g by USDA SR28",
     },
   ],
   refusals: [
     {
       call: ["2 cups flour", "", "cups"],
-      because: 'BAKE_GRAMSPAN: cups is "cups"; write "US", "AU", "UK" or "EU".',
+      because: 'BAKE_GRAMSPAN: cups is "cups"; choose "US", "AU", "UK" or "EU".',
     },
   ],
   compute: ({ lines, ingredients, cups, larder }) => {

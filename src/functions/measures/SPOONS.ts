@@ -1,8 +1,8 @@
-import { CellError, type Fault, fault, refuseAll } from "../../../shared/base/refusal.ts";
+import { CellError, type Fault, fault, refuse, refuseAll } from "../../../shared/base/refusal.ts";
 import type { Grams } from "../../../shared/base/units.ts";
 import { CUP_SYSTEMS } from "../../../shared/base/volumes.ts";
 import { number, text, word } from "../../../shared/cells/cell.ts";
-import { column, either, optional } from "../../../shared/cells/decoder.ts";
+import { column, optional, optionalEither } from "../../../shared/cells/decoder.ts";
 import { larder, requireIngredient } from "../../../shared/larder/larder.ts";
 import { inPoundsAndOunces, inSpoons } from "../../../shared/recipe/spoons.ts";
 import { define, down } from "../define.ts";
@@ -16,7 +16,10 @@ export const SPOONS = define({
       is: column(number<Grams>("grams such as 350", { min: 0, max: 1e6 }, {}, { measure: "grams" })),
       says: "Grams: one cell or a column.",
     },
-    ingredient: { is: either(text()), says: "The ingredient: one cell, or a column with each row's own." },
+    ingredient: {
+      is: optionalEither(text()),
+      says: "(optional) The ingredient: one cell, or a column with each row's own; pounds and ounces need none.",
+    },
     cups: {
       is: optional(word({ ...CUP_SYSTEMS, "lb oz": ["pounds and ounces", "oz", "lb"] }), "US"),
       says: '(optional) Whose cups and spoons: "US" (default), "AU", "UK" or "EU"; or "lb oz".',
@@ -45,7 +48,7 @@ export const SPOONS = define({
       gives: "1 tbsp + 1 1/2 tsp",
       source: "Friberg, The Professional Pastry Chef: 4 tablespoons of table salt are 60 g, of kosher salt 40 g",
     },
-    { call: [566.99, "butter", "lb oz"], gives: "1 lb 4 oz", source: "20 oz of 28.3495 g (NIST SP 811)" },
+    { call: [566.99, undefined, "lb oz"], gives: "1 lb 4 oz", source: "20 oz of 28.3495 g (NIST SP 811)" },
   ],
   refusals: [
     {
@@ -53,15 +56,22 @@ export const SPOONS = define({
       because:
         'BAKE_SPOONS: ingredient is "kosher salt", which weighs 2.8 g to 5 g a tsp from one brand to the next; weigh it.',
     },
+    {
+      call: [250],
+      because:
+        'BAKE_SPOONS: ingredient is blank; enter its name, or choose "lb oz" as cups for pounds and ounces of anything.',
+    },
   ],
   compute: ({ grams, ingredient, cups, larder }) => {
+    if (cups === "lb oz") return grams.map((weight) => (weight === null ? null : inPoundsAndOunces(weight)));
+    if (ingredient === null && grams.some((weight) => weight !== null))
+      refuse('is blank; enter its name, or choose "lb oz" as cups for pounds and ounces of anything', "ingredient");
     const faults: Fault[] = [];
     const told = grams.map((weight, row): string | null => {
       if (weight === null) return null;
-      if (cups === "lb oz") return inPoundsAndOunces(weight);
       const name = Array.isArray(ingredient) ? (ingredient[row] ?? null) : ingredient;
       if (name === null) {
-        faults.push(fault("is blank though the row has a weight; write its name", "ingredient", row + 1));
+        faults.push(fault("is blank though the row has a weight; enter its name", "ingredient", row + 1));
         return null;
       }
       try {

@@ -1,10 +1,10 @@
-import { WEIGHT_UNITS, type Weight } from "../../../shared/base/units.ts";
+import { WEIGHT_UNITS } from "../../../shared/base/units.ts";
 import { CUP_SYSTEMS } from "../../../shared/base/volumes.ts";
 import { text, word } from "../../../shared/cells/cell.ts";
 import { column, optional } from "../../../shared/cells/decoder.ts";
-import { someWeight } from "../../../shared/cells/readers.ts";
 import { larder } from "../../../shared/larder/larder.ts";
 import { costs } from "../../../shared/money/cost.ts";
+import { weighed, weightOrCount } from "../../../shared/recipe/counted-weights.ts";
 import { define, down } from "../define.ts";
 
 export const COSTS = define({
@@ -13,7 +13,10 @@ export const COSTS = define({
   summary: "What each row costs by the larder's price, pack and usable share; a row without a price says so.",
   args: {
     ingredients: { is: column(text()), says: "The ingredients' names." },
-    weights: { is: column(someWeight<Weight>()), says: "The weights, in grams or the unit." },
+    weights: {
+      is: column(weightOrCount()),
+      says: 'The weights, in grams or the unit, or as "3 large" or "2 cups".',
+    },
     larder: { is: larder(false), says: "The larder, with the columns price, pack and (where not all is used) usable." },
     unit: {
       is: optional(word(WEIGHT_UNITS), null),
@@ -21,7 +24,7 @@ export const COSTS = define({
     },
     cups: {
       is: optional(word(CUP_SYSTEMS), "US"),
-      says: '(optional) Whose eggs, cups and spoons a pack counts: "US" (default), "AU", "UK" or "EU".',
+      says: '(optional) Whose eggs, cups and spoons weights and packs count: "US" (default), "AU", "UK" or "EU".',
     },
   },
   returns: {
@@ -70,12 +73,13 @@ export const COSTS = define({
   refusals: [
     {
       call: [down("sugar", ""), down(100, 20), [["ingredient", "price", "pack"]]],
-      because: "BAKE_COSTS: ingredients row 2 is blank though the row has an amount; write its name.",
+      because: "BAKE_COSTS: ingredients row 2 is blank though the row has an amount; enter its name.",
     },
     {
       call: [down("sugar"), down(100), down("sugar", "salt")],
       because: 'BAKE_COSTS: larder has no column headed "ingredient"; its first row holds the headings.',
     },
   ],
-  compute: ({ ingredients, weights, larder, unit, cups }) => costs(ingredients, weights, larder, { unit, cups }),
+  compute: ({ ingredients, weights, larder, unit, cups }) =>
+    costs(ingredients, weighed(weights, ingredients, larder, { unit: unit ?? "g", cups }), larder, { unit, cups }),
 });

@@ -42,7 +42,7 @@ export const SELLPRICE = define({
     {
       call: [down(4, 5), down(0, 35), "cost share"],
       because:
-        "BAKE_SELLPRICE: share row 1 is 0; a cost share must be above 0 %; share row 2 is 35, which is 3500 %; write 35% or 0.35.",
+        "BAKE_SELLPRICE: share row 1 is 0; a cost share must be above 0 %; share row 2 is 35, which is 3500 %; enter 35% or 0.35.",
     },
   ],
   compute: ({ cost, share, meaning, tax, step }) => sellingPrice(cost, share, meaning, tax, step),

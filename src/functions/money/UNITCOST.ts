@@ -73,7 +73,7 @@ export const UNITCOST = define({
     },
     {
       call: [5, `5 lb ${"or so ".repeat(40)}`],
-      because: 'BAKE_UNITCOST: pack has 244 characters: write only the pack, such as "12 x 750 ml".',
+      because: 'BAKE_UNITCOST: pack has 244 characters: enter only the pack, such as "12 x 750 ml".',
     },
   ],
   compute: ({ price, pack, usable, ingredient, larder, unit, cups }) => {

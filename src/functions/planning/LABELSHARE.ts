@@ -2,7 +2,8 @@ import type { Weight } from "../../../shared/base/units.ts";
 import { text } from "../../../shared/cells/cell.ts";
 import { cell, column, optional } from "../../../shared/cells/decoder.ts";
 import { someWeight, weightAboveZero } from "../../../shared/cells/readers.ts";
-import { labelShare } from "../../../shared/label/label.ts";
+import { labelShare } from "../../../shared/label/share.ts";
+import { larder } from "../../../shared/larder/larder.ts";
 import { define, down } from "../define.ts";
 
 export const LABELSHARE = define({
@@ -17,13 +18,35 @@ export const LABELSHARE = define({
       is: optional(weightAboveZero<Weight>(), null),
       says: "(optional) What the product weighs when finished; all that goes in when left out.",
     },
+    larder: {
+      is: larder(true),
+      says: '(optional) The larder; its column "made of" says what of the ingredient a compound holds.',
+    },
   },
-  returns: { shape: "cell", says: "The share; above 1 it is declared as grams per 100 g." },
+  returns: {
+    shape: "row",
+    cells: ["share", "of what"],
+    says: "Two cells: the share, and the weight that it is of. Above 1 it is declared as grams per 100 g.",
+  },
   examples: [
     {
       call: ["sultanas", down("dough", "sultanas"), down(800, 200), 800],
-      gives: 0.25,
+      gives: [[0.25, "of the finished weight (800)"]],
       source: "a council's leaflet on quantity declarations, paperzz 8931015",
+    },
+    {
+      call: [
+        "sultanas",
+        down("dough", "fruit mix", "sultanas"),
+        down(800, 100, 100),
+        undefined,
+        [
+          ["ingredient", "made of"],
+          ["fruit mix", "sultanas 60%, candied peel 40%"],
+        ],
+      ],
+      gives: [[0.16, 'of the weight as mixed (1000); 60 % of "fruit mix" counted']],
+      source: "derived: 60 g in the mix and 100 g beside it, in 1000 g",
     },
   ],
   refusals: [
@@ -32,10 +55,26 @@ export const LABELSHARE = define({
       because: 'BAKE_LABELSHARE: ingredient is "sultana raisin", which is none of the ingredients.',
     },
     {
+      call: [
+        "sultanas",
+        down("dough", "fruit mix"),
+        down(800, 200),
+        900,
+        [
+          ["ingredient", "made of"],
+          ["fruit mix", "sultanas, candied peel 40%"],
+        ],
+      ],
+      because:
+        'BAKE_LABELSHARE: larder row 2 column "made of" has "sultanas" without its share; enter it with one, such as "sultanas 20%".',
+    },
+    {
       call: ["sultanas", down("dough", "sultanas"), down(800, 200), 8000],
-      because: "BAKE_LABELSHARE: finished_weight is 8000, more than the ingredients' 1000; write both in one unit.",
+      because: "BAKE_LABELSHARE: finished_weight is 8000, more than the ingredients' 1000; enter both in one unit.",
     },
   ],
-  compute: ({ ingredient, ingredients, weights, finished_weight }) =>
-    labelShare(ingredient, ingredients, weights, finished_weight),
+  compute: ({ ingredient, ingredients, weights, finished_weight, larder }) => {
+    const declared = labelShare(ingredient, ingredients, weights, finished_weight, larder);
+    return declared === null ? [null, null] : [declared.share, declared.says];
+  },
 });

@@ -1,8 +1,9 @@
 import type { AnyDegrees } from "../../../shared/base/units.ts";
-import { cell, list } from "../../../shared/cells/decoder.ts";
-import { degrees, factor, workedOutDegrees } from "../../../shared/cells/readers.ts";
+import { cell } from "../../../shared/cells/decoder.ts";
+import { workedOutDegrees } from "../../../shared/cells/readers.ts";
 import { doughTemperature } from "../../../shared/water/temperature.ts";
 import { define, down } from "../define.ts";
+import { FACTOR_METHOD } from "./factor-method.ts";
 
 export const DOUGHTEMP = define({
   name: "BAKE_DOUGHTEMP",
@@ -13,14 +14,7 @@ export const DOUGHTEMP = define({
       is: cell(workedOutDegrees<AnyDegrees>()),
       says: "The water temperature; all in °C, or all in °F.",
     },
-    temps: {
-      is: list(degrees<AnyDegrees>()),
-      says: "The other temperatures: flour, room, and a preferment or soaker where there is one.",
-    },
-    friction: {
-      is: cell(factor<AnyDegrees>()),
-      says: "The friction factor for as many temperatures, in the same unit.",
-    },
+    ...FACTOR_METHOD,
   },
   returns: { shape: "cell", says: "The dough temperature after mixing, in the unit of the others." },
   examples: [

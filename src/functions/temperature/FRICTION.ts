@@ -24,7 +24,7 @@ export const FRICTION = define({
     { call: [80, down(65, 75), 65], gives: 35, source: "from T. Lehmann, Pizza Today, June 2018 (°F), read backwards" },
   ],
   refusals: [
-    { call: [80, down(65, 75), ""], because: "BAKE_FRICTION: water is blank; write a temperature such as 24." },
+    { call: [80, down(65, 75), ""], because: "BAKE_FRICTION: water is blank; enter a temperature such as 24." },
   ],
   compute: ({ dough_reached, temps, water }) => frictionOf(dough_reached, temps, water),
 });

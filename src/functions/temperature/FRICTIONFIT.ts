@@ -49,7 +49,7 @@ export const FRICTIONFIT = define({
     {
       call: [down(4, 8, 10), down(7, "high", 12)],
       because:
-        'BAKE_FRICTIONFIT: frictions row 2 is "high", which is not a number; write a friction factor such as 14.',
+        'BAKE_FRICTIONFIT: frictions row 2 is "high", which is not a number; enter a friction factor such as 14.',
     },
   ],
   compute: ({ minutes, frictions }) => {

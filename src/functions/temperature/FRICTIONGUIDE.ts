@@ -31,7 +31,7 @@ export const FRICTIONGUIDE = define({
     {
       call: ["spiral", ""],
       because:
-        "BAKE_FRICTIONGUIDE: minutes is blank; friction in a spiral mixer grows with the minutes, so write them, such as 8.",
+        "BAKE_FRICTIONGUIDE: minutes is blank; friction in a spiral mixer grows with the minutes, so enter them, such as 8.",
     },
   ],
   compute: ({ mixing, minutes, unit }) => frictionGuide(mixing, minutes).map((one) => fromCelsiusDegrees(one, unit)),

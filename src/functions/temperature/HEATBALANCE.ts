@@ -57,7 +57,7 @@ export const HEATBALANCE = define({
     {
       call: [26, down(1000, 600, 400), down(20, "", ""), down("flour", "water", "levain 100%")],
       because:
-        "BAKE_HEATBALANCE: temps rows 2 and 3 are blank; leave blank only the one to be worked out and write the others.",
+        "BAKE_HEATBALANCE: temps rows 2 and 3 are blank; leave blank only the one to be worked out and enter the others.",
     },
     {
       call: [40, down(1000, 150), down(5, ""), down("flour", "water")],

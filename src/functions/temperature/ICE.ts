@@ -40,7 +40,7 @@ export const ICE = define({
   refusals: [
     {
       call: [10, "warm", 4],
-      because: 'BAKE_ICE: tap is "warm", which is not a number; write a temperature such as 24.',
+      because: 'BAKE_ICE: tap is "warm", which is not a number; enter a temperature such as 24.',
     },
     {
       call: [10, 20, -95],
@@ -49,7 +49,7 @@ export const ICE = define({
     },
     {
       call: [10, 20, 5, "C", 4],
-      because: "BAKE_ICE: ice_temp is above freezing, and ice is not; leave it out or write 0 or less.",
+      because: "BAKE_ICE: ice_temp is above freezing, and ice is not; leave it out or enter 0 or less.",
     },
   ],
   compute: ({ water, tap, wanted, unit, ice_temp }) => {

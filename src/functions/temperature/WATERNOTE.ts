@@ -35,7 +35,7 @@ export const WATERNOTE = define({
   refusals: [
     {
       call: ["warm", 15],
-      because: 'BAKE_WATERNOTE: water_temp is "warm", which is not a number; write a temperature such as 24.',
+      because: 'BAKE_WATERNOTE: water_temp is "warm", which is not a number; enter a temperature such as 24.',
     },
   ],
   compute: ({ water_temp, tap, yeast, unit }) =>

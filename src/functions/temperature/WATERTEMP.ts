@@ -1,8 +1,9 @@
 import type { AnyDegrees } from "../../../shared/base/units.ts";
-import { cell, list } from "../../../shared/cells/decoder.ts";
-import { degrees, factor } from "../../../shared/cells/readers.ts";
+import { cell } from "../../../shared/cells/decoder.ts";
+import { degrees } from "../../../shared/cells/readers.ts";
 import { waterTemperature } from "../../../shared/water/temperature.ts";
 import { define, down } from "../define.ts";
+import { FACTOR_METHOD } from "./factor-method.ts";
 
 export const WATERTEMP = define({
   name: "BAKE_WATERTEMP",
@@ -14,14 +15,7 @@ export const WATERTEMP = define({
       is: cell(degrees<AnyDegrees>()),
       says: "The dough temperature wanted after mixing; all in °C, or all in °F.",
     },
-    temps: {
-      is: list(degrees<AnyDegrees>()),
-      says: "The other temperatures: flour, room, and a preferment or soaker where there is one.",
-    },
-    friction: {
-      is: cell(factor<AnyDegrees>()),
-      says: "The friction factor for as many temperatures, in the same unit.",
-    },
+    ...FACTOR_METHOD,
   },
   returns: { shape: "cell", says: "Water temperature in the unit of the others; below freezing it means ice." },
   examples: [

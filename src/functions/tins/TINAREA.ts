@@ -34,7 +34,7 @@ export const TINAREA = define({
     {
       call: ["water", down(1520)],
       because:
-        'BAKE_TINAREA: shape is "water", which tells a capacity but no area; write "box", "round", "ring", "oval", "dome", "wreath" or "polygon".',
+        'BAKE_TINAREA: shape is "water", which tells a capacity but no area; choose "box", "round", "ring", "oval", "dome", "wreath" or "polygon".',
     },
     { call: ["oval", down(30, 0)], because: "BAKE_TINAREA: sizes have 0 as width; it must be above 0." },
   ],

@@ -38,11 +38,11 @@ export const TINDOUGH = define({
   refusals: [
     {
       call: [3408, 34],
-      because: "BAKE_TINDOUGH: fill is 34; it lies between 0.05 and 2 g of dough per cm³ of tin: write 0.34, say.",
+      because: "BAKE_TINDOUGH: fill is 34; it lies between 0.05 and 2 g of dough per cm³ of tin: enter 0.34, say.",
     },
     {
       call: [1900, ""],
-      because: "BAKE_TINDOUGH: fill is blank; write a fill in g/cm³ such as 0.34, or a kind of dough.",
+      because: "BAKE_TINDOUGH: fill is blank; enter a fill in g/cm³ such as 0.34, or a kind of dough.",
     },
   ],
   compute: ({ capacity, fill, tins, unit }) => tinDough(capacity, fill, tins, unit),

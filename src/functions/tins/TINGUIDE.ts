@@ -26,7 +26,7 @@ export const TINGUIDE = define({
     {
       call: ["gluten free"],
       because:
-        'BAKE_TINGUIDE: dough_kind is "gluten free"; write "lidded white", "white", "white wholesale", "half wholemeal", "wholemeal", "rye and wheat", "rye", "enriched", "layer cake", "pound cake", "muffin", "sponge", "ring cake" or "brownie".',
+        'BAKE_TINGUIDE: dough_kind is "gluten free"; choose "lidded white", "white", "white wholesale", "half wholemeal", "wholemeal", "rye and wheat", "rye", "enriched", "layer cake", "pound cake", "muffin", "sponge", "ring cake" or "brownie".',
     },
   ],
   compute: ({ dough_kind }) => [...tinGuide(dough_kind)],

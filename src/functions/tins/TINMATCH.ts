@@ -1,36 +1,10 @@
-import { fault } from "../../../shared/base/refusal.ts";
-import { isProblem, number, word } from "../../../shared/cells/cell.ts";
-import { cell, column, optional, table } from "../../../shared/cells/decoder.ts";
-import { isBlank } from "../../../shared/cells/hint.ts";
+import { number, word } from "../../../shared/cells/cell.ts";
+import { cell, column, optional } from "../../../shared/cells/decoder.ts";
 import { lengthUnit } from "../../../shared/cells/readers.ts";
+import { sized, sizesTable } from "../../../shared/tins/sized.ts";
 import { TIN_SHAPES } from "../../../shared/tins/tin.ts";
 import { matchTins, TIN_MEASURES } from "../../../shared/tins/tin-match.ts";
 import { define, down } from "../define.ts";
-
-const size = number<number>("a size such as 23", { min: 0, max: 1e5 }, {}, { measure: "size" });
-/** Of the shapes with most sizes: length, width, depth and both at the base. */
-const MOST_SIZES = 5;
-
-/** A row of sizes for each tin; blank cells at its end are left off. */
-const sizesTable = () =>
-  table(size.hint, false, (rows, argument, faults): (number | null)[][] => {
-    const width = rows.reduce((most, row) => Math.max(most, row.length), 0);
-    if (width > MOST_SIZES) {
-      faults.push(fault(`are ${width} columns; choose the sizes alone, at most ${MOST_SIZES} columns`, argument));
-      return [];
-    }
-    return rows.map((row, index) => {
-      const sizes = row.map((raw): number | null => {
-        if (isBlank(raw)) return null;
-        const read = size.read(raw);
-        if (!isProblem(read)) return read;
-        faults.push(fault(read.problem, argument, index + 1));
-        return null;
-      });
-      while (sizes.length > 0 && sizes[sizes.length - 1] === null) sizes.pop();
-      return sizes;
-    });
-  });
 
 export const TINMATCH = define({
   name: "BAKE_TINMATCH",
@@ -38,8 +12,8 @@ export const TINMATCH = define({
   summary: "Which of your tins fits: each tin's capacity or area over the one a recipe asks for, and the nearest tin.",
   args: {
     wanted: {
-      is: cell(number<number>("a capacity in cm³ or an area in cm², such as 1900", { above: 0, max: 1e9 })),
-      says: "What the recipe's tin holds, in cm³, or the area of its rim, in cm².",
+      is: cell(sized(number<number>("a capacity in cm³ or an area in cm², such as 1900", { above: 0, max: 1e9 }))),
+      says: "What the recipe's tin holds, in cm³, or the area of its rim, in cm²; or either with its unit.",
     },
     shapes: {
       is: column(word(TIN_SHAPES)),
@@ -100,6 +74,21 @@ export const TINMATCH = define({
       ],
       source: "derived: 208 and 81 π cubic inches of 16.387064 cm³ (NIST SP 811)",
     },
+    {
+      call: [
+        "2 l",
+        down("round", "water"),
+        [
+          ["9 in", "2 in"],
+          ["1.5 kg", ""],
+        ],
+      ],
+      gives: [
+        [(Math.PI * 40.5 * 16.387064) / 2000, 1],
+        [1500 / 0.998207 / 2000, ""],
+      ],
+      source: "derived: 40.5 π cubic inches of 16.387064 cm³ (NIST SP 811); 1500 g ÷ 0.998207 g/cm³ at 20 °C",
+    },
   ],
   refusals: [
     {
@@ -113,6 +102,10 @@ export const TINMATCH = define({
       ],
       because:
         "BAKE_TINMATCH: sizes row 1 have no depth: place 3 is blank; a box tin takes length, width, depth, [base length], [base width].",
+    },
+    {
+      call: [1900, down("round"), [["9 kg", 5]]],
+      because: 'BAKE_TINMATCH: sizes row 1 have "9 kg" as diameter; enter it such as "23 cm".',
     },
     {
       call: [

@@ -57,16 +57,16 @@ export const PREFERMENT = define({
     },
   ],
   refusals: [
-    { call: [1000, 20, 1], because: "BAKE_PREFERMENT: share is 20, which is 2000 %; write 20% or 0.2." },
+    { call: [1000, 20, 1], because: "BAKE_PREFERMENT: share is 20, which is 2000 %; enter 20% or 0.2." },
     {
       call: [1000, 2, 1],
       because:
-        "BAKE_PREFERMENT: share is 2, which is 200 %; all the flour as preferment would be 100 %; write 2% or 0.02 if that was meant.",
+        "BAKE_PREFERMENT: share is 2, which is 200 %; all the flour as preferment would be 100 %; enter 2% or 0.02 if that was meant.",
     },
     {
       call: [1000, 0.2, 1, "", 0.1],
       because:
-        "BAKE_PREFERMENT: seed is 0.1, below 0.5 % of the preferment's 400; was it typed as a share? Write its weight.",
+        "BAKE_PREFERMENT: seed is 0.1, below 0.5 % of the preferment's 400; was it typed as a share? Enter its weight.",
     },
     {
       call: [1000, 0.2, 1, "", 500],

@@ -38,7 +38,7 @@ export const STARTERFEED = define({
     {
       call: [550, 1, 1],
       because:
-        "BAKE_STARTERFEED: starter is blank, and at equal hydrations all of it would be starter; write how much starter goes in.",
+        "BAKE_STARTERFEED: starter is blank, and at equal hydrations all of it would be starter; enter how much starter goes in.",
     },
     {
       call: [167, 1, 0.5, 150],
@@ -46,7 +46,7 @@ export const STARTERFEED = define({
     },
     {
       call: [500, 100, 1, 100],
-      because: "BAKE_STARTERFEED: hydration_wanted is 100, which is 10000 %; write 100% or 1.",
+      because: "BAKE_STARTERFEED: hydration_wanted is 100, which is 10000 %; enter 100% or 1.",
     },
   ],
   compute: ({ wanted, hydration_wanted, hydration_now, starter }) => {

@@ -40,7 +40,7 @@ export const YEASTSWAP = define({
   refusals: [
     {
       call: [20, "fresh", "dry"],
-      because: 'BAKE_YEASTSWAP: to is "dry"; write "fresh", "active dry" or "instant".',
+      because: 'BAKE_YEASTSWAP: to is "dry"; choose "fresh", "active dry" or "instant".',
     },
     {
       call: [down(20, -5), "fresh", "instant"],

@@ -62,7 +62,7 @@ export const YEASTTIME = define({
     },
     {
       call: [10, 3, 3, 24],
-      because: "BAKE_YEASTTIME: temp_wanted is blank though temp_now is given; write both temperatures or neither.",
+      because: "BAKE_YEASTTIME: temp_wanted is blank though temp_now is given; enter both temperatures or neither.",
     },
     {
       call: [10, 3, 3, 24, 5],

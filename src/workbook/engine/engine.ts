@@ -2,10 +2,12 @@ import { addCellNames } from "./cell-names.ts";
 import { attachCustom, type CustomScript, knowCustom } from "./custom.ts";
 import { fromTyped, toDialect } from "./dialect.ts";
 import type { EvaluatedCell, FormulaArgument, Library, Locale, Model, Position, WorkbookData } from "./library.ts";
+import { deleteWithoutCalculating } from "./patches/deleting.ts";
 import { separateDependents } from "./patches/dependents.ts";
 import { refuseEmptyText, renameErrors } from "./patches/errors.ts";
 import { showGraded } from "./patches/graded-formats.ts";
 import { joinCellByCell } from "./patches/joining.ts";
+import { askWhoListens } from "./patches/listeners.ts";
 import { adaptNothingToNewSheets, gatherColoursWhenAsked, placeWhatIsSeen } from "./patches/many-sheets.ts";
 import { addMissing } from "./patches/missing.ts";
 import { calculateLater, clearOnlyCells, pacer } from "./patches/pace.ts";
@@ -74,6 +76,7 @@ export function prepare(library: Library): void {
   addPlugins(library);
   addCellNames(library);
   calculateLater(library);
+  deleteWithoutCalculating(library);
   clearOnlyCells(library);
   gatherColoursWhenAsked(library);
   placeWhatIsSeen(library);
@@ -96,6 +99,7 @@ export function openEngine(
     unsquish: (commands: unknown) => commands,
   };
   adaptNothingToNewSheets(model);
+  askWhoListens(library, model);
   const dispatch = model.dispatch;
   model.dispatch = (type, payload) => dispatch(type, withoutDoubledPercent(type, payload));
 

@@ -73,6 +73,7 @@ export type Library = {
   // biome-ignore lint/suspicious/noExplicitAny: base classes of the library's plugins
   readonly UIPlugin: any;
   readonly Spreadsheet: unknown;
+  readonly stores: { readonly CellComposerStore: unknown };
   readonly CellErrorType: Record<string, string>;
   readonly coreTypes: Set<string>;
   readonly invalidateEvaluationCommands: Set<string>;

@@ -1,8 +1,7 @@
 // What counts as a workbook in a file and in a request: as much of the engine's format as a save relies on.
 import * as v from "valibot";
 import type { WorkbookData } from "../engine/library.ts";
-
-const KIND = "gramwright workbook 1";
+import { KIND, keptText } from "./kept-text.ts";
 
 const count = v.pipe(v.number(), v.integer(), v.minValue(1));
 const sheet = v.looseObject({
@@ -26,7 +25,7 @@ export function asWorkbook(data: unknown): WorkbookData | undefined {
   return isDistinct(sheets.map(({ id }) => id)) && isDistinct(sheets.map(({ name }) => name)) ? data : undefined;
 }
 
-export const writeKept = (data: WorkbookData): string => JSON.stringify({ kind: KIND, data });
+export const writeKept = (data: WorkbookData): string => keptText(JSON.stringify(data));
 
 /** Throws where the text is no kept workbook. An older engine's data may look otherwise; the engine brings them up to date. */
 export function readKept(text: string): WorkbookData {

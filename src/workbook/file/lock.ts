@@ -34,7 +34,9 @@ export function lockFile(path: string): Lock {
       takeAway(lock, found);
     }
   } catch (error) {
-    throw (error as NodeJS.ErrnoException).code === undefined ? error : unwritable(lock, error as Error);
+    throw (error as NodeJS.ErrnoException).code === undefined
+      ? error
+      : unwritable(lock, error as NodeJS.ErrnoException);
   } finally {
     rmSync(ready, { force: true });
   }
@@ -71,7 +73,7 @@ function read(lock: string): string | undefined {
   try {
     return readFileSync(lock, "utf8");
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === "ENOENT") return undefined;
+    if (["ENOENT", "ENOTDIR"].includes((error as NodeJS.ErrnoException).code ?? "")) return undefined;
     throw error;
   }
 }

@@ -20,6 +20,7 @@ import { basename, dirname, join, resolve } from "node:path";
 const NEW_FILE = 0o600;
 const MOST_LINKS = 40;
 
+const NOT_ALLOWED: ReadonlySet<string> = new Set(["EACCES", "EPERM"]);
 /** What stands in the way of writing, for a person to do something about; no path of this computer is in it. */
 const BECAUSE: ReadonlyMap<string, string> = new Map([
   ["ENOSPC", "The disk is full. Make room on it"],
@@ -33,13 +34,26 @@ const BECAUSE: ReadonlyMap<string, string> = new Map([
   ["EIO", "The disk failed. Save a copy elsewhere now"],
 ]);
 
-/** An error that says why a file could not be written; `code` is the system's. */
+/** An error that says why a file could not be written or read; `code` is the system's. */
 export type Unwritable = Error & { readonly code?: string; readonly isUnwritable: true };
+type Failed = { readonly code?: string | undefined };
 
-export function unwritable(path: string, error: NodeJS.ErrnoException): Unwritable {
-  const { code } = error;
-  const because = BECAUSE.get(code ?? "") ?? `The disk answered ${code ?? "with an error"}`;
-  const made = Object.assign(new Error(`${basename(path)} could not be written. ${because}.`), {
+export const unwritable = (path: string, { code }: Failed): Unwritable =>
+  failure(path, "written", code, BECAUSE.get(code ?? ""));
+
+export const unreadable = (path: string, { code }: Failed): Unwritable =>
+  failure(
+    path,
+    "read",
+    code,
+    NOT_ALLOWED.has(code ?? "")
+      ? "You may not read it. Allow it, or choose another with --file"
+      : BECAUSE.get(code ?? ""),
+  );
+
+function failure(path: string, done: string, code: string | undefined, because: string | undefined): Unwritable {
+  const reason = because ?? `The disk answered ${code ?? "with an error"}`;
+  const made = Object.assign(new Error(`${basename(path)} could not be ${done}. ${reason}.`), {
     isUnwritable: true as const,
   });
   return code === undefined ? made : Object.assign(made, { code });

@@ -1,5 +1,6 @@
 import type { Engine } from "../engine/engine.ts";
 import type { WorkbookData } from "../engine/library.ts";
+import { keptText } from "../file/kept-text.ts";
 import { askBeforeClosing } from "./closing.ts";
 import { hideNotice, showNotice } from "./notice.ts";
 
@@ -24,6 +25,19 @@ export async function lastTime(): Promise<Kept> {
   return (await answer.json()) as Kept;
 }
 
+/** What the file is known by now. */
+async function thereNow(): Promise<string> {
+  const answer = await fetch("/revision").catch(() => undefined);
+  if (!answer?.ok) throw new Error(AWAY);
+  return ((await answer.json()) as { revision: string }).revision;
+}
+
+/** As in keep.ts. */
+async function revisionOf(file: string): Promise<string> {
+  const bytes = new Uint8Array(await crypto.subtle.digest("SHA-256", new TextEncoder().encode(file)));
+  return Array.from(bytes, (byte) => byte.toString(16).padStart(2, "0")).join("");
+}
+
 /** Sends every change to the server, one after the other, again and again until it is kept; stops where another tab was first. */
 export function keepEverything(engine: Engine, { revision, data }: Kept, tell: Tell): void {
   if (revision === undefined) return;
@@ -37,10 +51,12 @@ export function keepEverything(engine: Engine, { revision, data }: Kept, tell: T
   let isDue = false;
   let isFailing = false;
   let isBehind = false;
+  /** What the file is known by if a save whose answer got lost is in it all the same: its server may have stopped in between. */
+  const unanswered = new Set<string>();
 
   const closing = askBeforeClosing(() => text() !== saved);
   engine.model.on("update", keepEverything, () => later(AFTER_MS));
-  tabs.onmessage = ({ data: heard }) => void compare(String(heard));
+  tabs.onmessage = ({ data: heard }) => compare(String(heard));
   setInterval(() => void look(), LOOK_MS);
   for (const event of ["online", "focus"]) window.addEventListener(event, () => void look());
   void send();
@@ -61,8 +77,8 @@ export function keepEverything(engine: Engine, { revision, data }: Kept, tell: T
     const sent = text();
     try {
       if (sent !== saved) await post(sent);
-      if (isFailing) tell("Kept: what could not be sent is in the file now.");
-      isFailing = false;
+      if (sent === saved && isFailing) tell("Kept: what could not be sent is in the file now.");
+      if (sent === saved) isFailing = false;
       retry = FIRST_RETRY_MS;
     } catch (error) {
       failed(error as Error);
@@ -74,16 +90,38 @@ export function keepEverything(engine: Engine, { revision, data }: Kept, tell: T
   async function post(sent: string): Promise<void> {
     const headers = { "content-type": "application/json", "x-revision": known };
     let answer: Response;
+    unanswered.add(await revisionOf(keptText(sent)));
     try {
       answer = await fetch("/workbook", { method: "POST", headers, body: sent });
     } catch {
       throw new Error(AWAY);
     }
-    if (answer.status === 409) return fallBehind();
+    if (answer.status === 409 && (await isOvertaken())) return;
     if (!answer.ok) throw new Error(`Not kept: ${await answer.text()}`);
-    known = ((await answer.json()) as { revision: string }).revision;
+    follow(((await answer.json()) as { revision: string }).revision);
     saved = sent;
     tabs.postMessage(known);
+  }
+
+  /** Whether the file is another one than this tab knew. Its own save is followed, and what was typed since then is due. */
+  async function isOvertaken(): Promise<boolean> {
+    const there = await thereNow();
+    if (there === known) return false;
+    if (isBehindOf(there)) fallBehind();
+    else isDue = true;
+    return true;
+  }
+
+  function follow(revision: string): void {
+    known = revision;
+    unanswered.clear();
+  }
+
+  /** Whether somebody else wrote what is there; this tab's own save is followed from now on. */
+  function isBehindOf(there: string): boolean {
+    if (there !== known && !unanswered.has(there)) return true;
+    follow(there);
+    return false;
   }
 
   function failed({ message }: Error): void {
@@ -95,15 +133,17 @@ export function keepEverything(engine: Engine, { revision, data }: Kept, tell: T
 
   async function look(): Promise<void> {
     if (isBehind || isSending) return;
-    const answer = await fetch("/revision").catch(() => undefined);
-    if (!answer?.ok) return;
-    await compare(((await answer.json()) as { revision: string }).revision);
+    const before = known;
+    const there = await thereNow().catch(() => undefined);
+    // What was kept in between is newer than the answer.
+    if (there === undefined || known !== before) return;
+    compare(there);
     if (isFailing) later(0);
   }
 
   /** What is heard while this tab is sending may be its own; the next look tells. */
-  async function compare(heard: string): Promise<void> {
-    if (!isSending && heard !== known) fallBehind();
+  function compare(heard: string): void {
+    if (!isSending && isBehindOf(heard)) fallBehind();
   }
 
   function fallBehind(): void {
@@ -117,7 +157,7 @@ export function keepEverything(engine: Engine, { revision, data }: Kept, tell: T
         hideNotice();
         location.reload();
       },
-      ownText: () => `{"kind":"gramwright workbook 1","data":${text()}}`,
+      ownText: () => keptText(text()),
       savedOwn() {
         saved = text();
       },

@@ -6,10 +6,11 @@ import { makeScript, type Script, servicesFor } from "../service/script.ts";
 import { Session } from "../service/session.ts";
 import { googleFor } from "./client-run.ts";
 import { buildDemo, rememberFront } from "./demo.ts";
+import { type Grid, startEmpty } from "./first-key.ts";
 import { keepEverything, lastTime } from "./keeping.ts";
 import { openPageRealm } from "./realm.ts";
 
-type Owl = { App: new (component: unknown, how: object) => { mount(target: Element): Promise<unknown> } };
+type Owl = { App: new (component: unknown, how: object) => { mount(target: Element): Promise<Grid> } };
 declare global {
   interface Window {
     o_spreadsheet: Library;
@@ -83,7 +84,8 @@ async function mountGrid(engine: Engine, templates: string): Promise<void> {
     },
     askConfirmation: (says: string, yes: () => void, no?: () => void) => (window.confirm(says) ? yes() : no?.()),
   };
-  await new window.owl.App(window.o_spreadsheet.Spreadsheet, { props, templates }).mount(byId("grid"));
+  const { Spreadsheet, stores } = window.o_spreadsheet;
+  startEmpty(await new window.owl.App(Spreadsheet, { props, templates }).mount(byId("grid")), stores.CellComposerStore);
 }
 
 function showMenu(session: Session, script: Script): void {

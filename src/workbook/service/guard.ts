@@ -7,6 +7,12 @@ type Methods = Readonly<Record<string, Method>>;
 /** Methods by what they cost: `free` ones touch no document, `reads` and `writes` are calls to the service. */
 export type Shape = { readonly free?: Methods; readonly reads?: Methods; readonly writes?: Methods };
 
+/** `many` calls fail in a row; with `isDone` each is carried out before it fails, as where an answer gets lost. */
+type FailingHow = { readonly many?: number; readonly isDone?: boolean };
+type Failing = { call: number; many: number; readonly isDone: boolean };
+
+const failed = (name: string): Error => new Error(`Service Spreadsheets failed while accessing document (${name})`);
+
 /**
  * Watches every call a script makes. Stricter than Google, so that what passes here passes there: members that the
  * stand-in lacks throw, and reading after a formula was written in the same run throws, because in a sheet such a read
@@ -18,14 +24,22 @@ export class Guard {
   /** Names of those calls of the latest run, in order. */
   trail: string[] = [];
   mode: AuthMode = "NONE";
-  private failing: number | undefined;
-  private isLasting = false;
+  /** A person who may look at the document only. */
+  isViewer = false;
+  private failing: Failing | undefined;
+  private hand: { call: number; readonly act: () => void } | undefined;
+  private late: string | undefined;
   private formulaBy: string | undefined;
 
-  /** The n-th call from now, counted from 1, throws once; `isLasting`: and so does every call after it. */
-  failAt(call: number | undefined, isLasting = false): void {
-    this.failing = call;
-    this.isLasting = isLasting;
+  /** The n-th call from now, counted from 1, throws, and so do the next ones; undefined takes it back. */
+  failAt(call: number | undefined, { many = 1, isDone = false }: FailingHow = {}): void {
+    this.failing = call === undefined ? undefined : { call, many, isDone };
+    this.late = undefined;
+  }
+
+  /** What another person does right before the n-th call from now. */
+  beforeCall(call: number, act: () => void): void {
+    this.hand = { call, act };
   }
 
   /** A script's run begins: nothing is written yet. */
@@ -56,6 +70,7 @@ export class Guard {
   write(name: string): void {
     if (this.mode === "NONE" || this.mode === "CUSTOM_FUNCTION") this.forbid(name);
     this.count(name);
+    if (this.isViewer) throw new Error("You do not have permission to perform that action.");
   }
 
   /** Menus are for everyone, sidebars and messages for a person who asked. */
@@ -70,11 +85,23 @@ export class Guard {
   private count(name: string): void {
     this.calls += 1;
     this.trail.push(name);
-    if (this.failing === undefined) return;
-    this.failing -= 1;
-    if (this.failing > 0) return;
-    if (!this.isLasting) this.failing = undefined;
-    throw new Error(`Service Spreadsheets failed while accessing document (${name})`);
+    const { hand, failing } = this;
+    if (hand !== undefined && --hand.call <= 0) {
+      this.hand = undefined;
+      hand.act();
+    }
+    if (failing === undefined || --failing.call > 0) return;
+    failing.many -= 1;
+    if (failing.many <= 0) this.failing = undefined;
+    if (!failing.isDone) throw failed(name);
+    this.late = name;
+  }
+
+  /** A call that was done, and whose answer got lost. */
+  private lose(name: string): void {
+    if (this.late !== name) return;
+    this.late = undefined;
+    throw failed(name);
   }
 
   /** An object for scripts; any other member than the given ones throws when it is touched. */
@@ -84,7 +111,9 @@ export class Guard {
         name,
         (...args: never[]) => {
           before(name);
-          return method(...args);
+          const result = method(...args);
+          this.lose(name);
+          return result;
         },
       ]);
     return strict(kind, {

@@ -72,6 +72,13 @@ export class Session {
     );
   }
 
+  /** A sheet is about to be deleted: what waits for it alone need not be carried out. */
+  forget(sheetId: string): void {
+    this.waiting = this.waiting.filter(
+      ({ payload }) => (payload as { sheetId?: string } | undefined)?.sheetId !== sheetId,
+    );
+  }
+
   noteFormat(position: Position, format: string): void {
     this.formats.set(key(position), format);
   }

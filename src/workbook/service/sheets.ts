@@ -148,8 +148,9 @@ function makeSpreadsheet(session: Session, sheetOf: (sheetId: string) => object)
       },
       deleteSheet: (sheet: object) => {
         const { sheetId } = placeOf(sheet);
-        session.flush();
         if (ids().length === 1) throw new Error("You can't remove all the sheets in a document.");
+        session.forget(sheetId);
+        session.flush();
         engine.run("DELETE_SHEET", { sheetId, sheetName: session.get("getSheetName", sheetId) });
       },
       setNamedRange: (name: string, range: object) => {

@@ -4,6 +4,9 @@ import type { Command } from "../plugins.ts";
 type Style = Readonly<Record<string, unknown>>;
 type Look = { readonly style?: Style; readonly format?: string };
 type CellCommand = Position & Look & { readonly content?: string };
+type Written = Position & { content?: string; format?: string; style?: Style };
+/** More columns than a sheet can have. */
+const COLUMNS = 100_000;
 
 /** Commands that leave contents, styles and number formats of cells alone, and do not ask for them either. */
 const BESIDE_CELLS =
@@ -14,27 +17,33 @@ const BESIDE_CELLS =
  * the other would make every cell anew each time. Lists with other commands in them stay as they are.
  */
 export function joined(commands: readonly Command[], styleOf: (position: Position) => Style | undefined): Command[] {
-  const cells = new Map<string, CellCommand>();
+  const cells = new Map<string, Map<number, Written>>();
   const beside: Command[] = [];
-  const change = (position: Position, { style, ...more }: Look & { content?: string }) => {
-    const key = `${position.sheetId}!${position.col}!${position.row}`;
-    const { style: earlier, ...known }: CellCommand = cells.get(key) ?? position;
-    const looks = style === undefined ? earlier : { ...(earlier ?? styleOf(position)), ...style };
-    cells.set(key, { ...known, ...more, ...(looks === undefined ? {} : { style: looks }) });
+  const change = (position: Position, content: string | undefined, { style, format }: Look) => {
+    const { sheetId, col, row } = position;
+    const known = cells.get(sheetId) ?? new Map<number, Written>();
+    cells.set(sheetId, known);
+    const key = row * COLUMNS + col;
+    const cell = known.get(key) ?? { sheetId, col, row };
+    known.set(key, cell);
+    if (content !== undefined) cell.content = content;
+    if (format !== undefined) cell.format = format;
+    if (style !== undefined) cell.style = { ...(cell.style ?? styleOf(position)), ...style };
   };
   for (const command of commands) {
     if (command.type === "UPDATE_CELL") {
-      const { sheetId, col, row, ...more } = command.payload as CellCommand;
-      change({ sheetId, col, row }, more);
+      const { sheetId, col, row, content, ...look } = command.payload as CellCommand;
+      change({ sheetId, col, row }, content, look);
     } else if (command.type === "SET_FORMATTING") {
       const { sheetId, target, ...look } = command.payload as Look & { sheetId: string; target: readonly Zone[] };
       for (const { left, top, right, bottom } of target) {
         for (let row = top; row <= bottom; row++) {
-          for (let col = left; col <= right; col++) change({ sheetId, col, row }, look);
+          for (let col = left; col <= right; col++) change({ sheetId, col, row }, undefined, look);
         }
       }
     } else if (BESIDE_CELLS.test(command.type)) beside.push(command);
     else return [...commands];
   }
-  return [...[...cells.values()].map((payload) => ({ type: "UPDATE_CELL", payload })), ...beside];
+  const written = [...cells.values()].flatMap((known) => [...known.values()]);
+  return [...written.map((payload) => ({ type: "UPDATE_CELL", payload })), ...beside];
 }

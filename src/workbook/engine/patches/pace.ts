@@ -17,7 +17,7 @@ export const SIZING = new Set(["ADD_COLUMNS_ROWS", "REMOVE_COLUMNS_ROWS"]);
 
 /**
  * While a workbook waits, commands change its cells and calculate nothing; what they changed is calculated afterwards. A new sheet
- * changes nothing that is there: without a word here the engine would calculate the whole workbook anew.
+ * changes nothing that is there, nor does one that goes before it had a cell: without a word here the engine would calculate the whole workbook anew.
  */
 export function calculateLater(library: Library): void {
   const registry = library.registries.coreViewsPluginRegistry;
@@ -29,6 +29,8 @@ export function calculateLater(library: Library): void {
       override beforeHandle(change: Change) {
         const { type, sheetId = "" } = change;
         if (type === "CREATE_SHEET") this.added.add(sheetId);
+        else if (type === "DELETE_SHEET" && this.added.has(sheetId) && !hasCells(this.getters, sheetId))
+          this.added.delete(sheetId);
         else if (!SIZING.has(type) || !this.added.has(sheetId) || hasCells(this.getters, sheetId))
           super.beforeHandle(change);
       }

@@ -1,0 +1,125 @@
+// The quantity to declare of one ingredient, in compounds too, and what it is a share of.
+import { refuse } from "../base/refusal.ts";
+import { atMost } from "../base/scaling.ts";
+import { oneOf, quoted, shown, shownShare } from "../base/show.ts";
+import { type Ratio, ratio, type Weight } from "../base/units.ts";
+import { nearest } from "../base/words.ts";
+import { isUnweighed } from "../enrichment/enrichment.ts";
+import { nameKey } from "../larder/built-in-larder.ts";
+import { type Ingredient, ofRow } from "../larder/ingredient.ts";
+import { eachRow, findIngredient, type Larder } from "../larder/larder.ts";
+import { addedUp, notAbove } from "./label.ts";
+import { type Part, partsOf } from "./made-of.ts";
+
+type Names = readonly (string | null)[];
+type Weights = readonly (Weight | null)[];
+
+/** A share, and the weight that it is of, what was looked into and what was left out. */
+export type LabelShare = { readonly share: Ratio; readonly says: string };
+
+/**
+ * The quantity to declare of one ingredient: its weight as it goes in, also inside compounds, over the finished weight, or over
+ * all that goes in. A product that loses moisture may hold more than 100 % (Regulation (EU) 1169/2011, annex VIII). Null
+ * before anything is weighed.
+ */
+export function labelShare(
+  asked: string,
+  names: Names,
+  weights: Weights,
+  finished: Weight | null,
+  larder: Larder,
+): LabelShare | null {
+  if (isUnweighed(weights)) return null;
+  const search = searchFor(asked, larder);
+  const inside = eachRow(names, (name) => (name === null ? 0 : search.shareIn(name)));
+  if (inside.every((share) => share === 0)) refuse(nowhere(asked, names), "ingredient");
+  const sum = addedUp(weights);
+  if (finished !== null) notAbove(finished, sum);
+  if (sum === 0) refuse("add up to 0; a share of nothing cannot be declared", "weights");
+  const held = inside.reduce((all, share, row) => all + share * (weights[row] ?? 0), 0);
+  const share = ratio(held / (finished ?? sum));
+  const isIn = (name: string) => names.some((one, row) => one === name && (weights[row] ?? 0) > 0);
+  const compounds = names.flatMap((name, row) =>
+    name !== null && names.indexOf(name) === row && isIn(name) && !search.isAsked(name) && (inside[row] ?? 0) > 0
+      ? [`${shownShare(inside[row] ?? 0)} of ${quoted(name)} counted`]
+      : [],
+  );
+  const says = [
+    finished === null ? `of the weight as mixed (${shown(sum)})` : `of the finished weight (${shown(finished)})`,
+    ...(atMost(share, 1) ? [] : [`declare it as ${shown(share * 100, 1)} g per 100 g`]),
+    ...compounds,
+    ...search.likeIt(names.filter((name) => name !== null && isIn(name)) as string[]),
+  ];
+  return { share, says: says.join("; ") };
+}
+
+function nowhere(asked: string, names: Names): string {
+  const near = nearest(
+    asked,
+    names.filter((one) => one !== null),
+  );
+  return `is ${quoted(asked)}, which is none of the ingredients${near.length > 0 ? `; perhaps ${oneOf(near)}?` : ""}`;
+}
+
+type Search = {
+  readonly isAsked: (name: string) => boolean;
+  /** Grams of the ingredient in a gram of another: 1 in itself. */
+  readonly shareIn: (name: string) => number;
+  /** What has all of its words in its name and is another ingredient. */
+  readonly likeIt: (names: readonly string[]) => string[];
+};
+
+function searchFor(asked: string, larder: Larder): Search {
+  const key = nameKey(asked);
+  const row = larder.byName.get(key);
+  // Other names and label names are the shop's own; the built-in table calls different foods by one name.
+  const isAsked = (name: string): boolean => {
+    if (nameKey(name) === key) return true;
+    const other = larder.byName.get(nameKey(name));
+    return other !== undefined && (other === row || nameKey(ofRow(other).labelName ?? "") === key);
+  };
+  const others = new Set<string>();
+  const shareIn = (name: string, path: readonly Ingredient[] = []): number => {
+    if (isAsked(name)) return 1;
+    others.add(name);
+    const compound = findIngredient(larder, name);
+    if (compound === undefined || compound.madeOf === null) return 0;
+    if (path.includes(compound)) refuse(`is made of itself: ${quoted(name)}`, "larder", compound.row ?? undefined);
+    return partsOf(compound.madeOf, compound.row).reduce(
+      (sum, part) => sum + shareOfPart(part, compound, [...path, compound]),
+      0,
+    );
+  };
+  const shareOfPart = ({ name, share }: Part, { row }: Ingredient, path: readonly Ingredient[]): number => {
+    const [, head = name, within = ""] = /^([^()]+?) ?\(([^()]*)\)$/.exec(name) ?? [];
+    const listed = within.split(/[,;]/).filter((one) => one.trim() !== "");
+    const isWithin = listed.some((one) => isAsked(one.replace(/[\d.,]+ ?%/, "").trim()));
+    if (isWithin && listed.length > 1)
+      refuse(
+        `column "made of" has ${quoted(asked)} in brackets beside others; give ${quoted(head)} a row with its own "made of"`,
+        "larder",
+        row ?? undefined,
+      );
+    const held = isWithin ? 1 : Math.max(shareIn(name, path), head === name ? 0 : shareIn(head, path));
+    if (held > 0 && share === null)
+      refuse(
+        `column "made of" has ${quoted(name)} without its share; enter it with one, such as "${name} 20%"`,
+        "larder",
+        row ?? undefined,
+      );
+    return held * (share ?? 0);
+  };
+  const words = key.split(" ");
+  return {
+    isAsked,
+    shareIn,
+    likeIt: (names) => {
+      for (const name of names) shareIn(name);
+      const alike = [...others].filter((name) => {
+        const all = nameKey(name).split(/[ (),;]+/);
+        return words.every((word) => all.includes(word)) && shareIn(name) === 0;
+      });
+      return alike.length === 0 ? [] : [`${alike.map(quoted).join(", ")} not counted`];
+    },
+  };
+}

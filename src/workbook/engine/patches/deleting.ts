@@ -1,0 +1,79 @@
+import type { Library, Position, Zone } from "../library.ts";
+
+type Change = { readonly type: string; readonly sheetId?: string };
+type Range = { readonly sheetId: string; readonly zone: Zone };
+type Column = { query(rows: { top: number; bottom: number }): readonly { readonly dependents: Range }[] };
+type Ranges = { readonly setsBySheetId: Record<string, object> };
+/** What depends on the cells of a sheet is kept in a tree for each of its columns. */
+type Graph = { readonly forest: Record<string, Record<string, Column>> };
+type Evaluator = {
+  readonly evaluatedCells: { clearSheet(sheetId: string): void };
+  readonly spreadingRelations: {
+    readonly arrayFormulasToResults: { keysForSheet(sheetId: string): readonly Position[] };
+    removeNode(formula: Position): void;
+  };
+  formulaDependencies(): Graph;
+  getCellsDependingOn(ranges: Iterable<Range>): Ranges;
+};
+type Evaluation = new (
+  ...args: never[]
+) => {
+  readonly evaluator: Evaluator;
+  readonly shouldRebuildDependenciesGraph: boolean;
+  positionsToUpdate: readonly Position[];
+  beforeHandle(change: Change): void;
+  finalize(): void;
+};
+
+/**
+ * When a sheet is deleted the engine calculates the whole workbook anew. Only what read that sheet is concerned: where nothing
+ * did, the sheet is forgotten and the others stay as they are.
+ */
+export function deleteWithoutCalculating(library: Library): void {
+  const registry = library.registries.coreViewsPluginRegistry;
+  const Evaluation = registry.get("evaluation") as Evaluation;
+  registry.replace(
+    "evaluation",
+    class extends Evaluation {
+      /** Sheets that are deleted and whose formulas still stand in the graph. */
+      private readonly gone = goneFrom(this.evaluator);
+      override beforeHandle(change: Change) {
+        const { type, sheetId } = change;
+        const isRead = () => sheetId === undefined || isReadElsewhere(this.evaluator.formulaDependencies(), sheetId);
+        if (type !== "DELETE_SHEET" || this.shouldRebuildDependenciesGraph || isRead()) super.beforeHandle(change);
+        else this.forget(sheetId ?? "");
+      }
+      override finalize() {
+        if (this.shouldRebuildDependenciesGraph) this.gone.clear();
+        super.finalize();
+      }
+      private forget(sheetId: string) {
+        const { evaluatedCells, spreadingRelations } = this.evaluator;
+        for (const formula of spreadingRelations.arrayFormulasToResults.keysForSheet(sheetId))
+          spreadingRelations.removeNode(formula);
+        evaluatedCells.clearSheet(sheetId);
+        this.positionsToUpdate = this.positionsToUpdate.filter((position) => position.sheetId !== sheetId);
+        delete this.evaluator.formulaDependencies().forest[sheetId];
+        this.gone.add(sheetId);
+      }
+    },
+  );
+}
+
+function isReadElsewhere({ forest }: Graph, sheetId: string): boolean {
+  return Object.values(forest[sheetId] ?? {}).some((column) =>
+    column.query({ top: 0, bottom: Number.POSITIVE_INFINITY }).some(({ dependents }) => dependents.sheetId !== sheetId),
+  );
+}
+
+/** A set of sheets whose formulas depend on nothing any more. */
+function goneFrom(evaluator: Evaluator): Set<string> {
+  const gone = new Set<string>();
+  const dependents = evaluator.getCellsDependingOn.bind(evaluator);
+  evaluator.getCellsDependingOn = (ranges) => {
+    const cells = dependents(ranges);
+    for (const sheetId of gone) delete cells.setsBySheetId[sheetId];
+    return cells;
+  };
+  return gone;
+}

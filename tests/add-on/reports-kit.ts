@@ -1,0 +1,8 @@
+// What the tests of public reports read.
+import { readFileSync } from "node:fs";
+import { FUNCTIONS } from "../../src/functions/index.ts";
+
+export const readme = () => readFileSync("README.md", "utf8");
+export const manifest = () => JSON.parse(readFileSync("src/add-on/appsscript.json", "utf8")) as Record<string, unknown>;
+/** Every example of every function. */
+export const ALL = FUNCTIONS.flatMap((made) => made.examples.map((example) => ({ made, example })));

@@ -1,0 +1,83 @@
+// A small shop, everything that can be built in it, and what stands in its workbook.
+import type { WorkbookData } from "../../src/workbook/engine/library.ts";
+import { openWorkbook, type WorkbookHost } from "../../src/workbook/host.ts";
+import { TEMPLATES } from "../../templates/index.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
+import { buildSheet, files, HANDOUT } from "../templates/sheet-support.ts";
+
+export const OPTIONS = { ...METRIC_UNITS, parts: [] } as const;
+export const LIST = "All formulas";
+
+export const build = (template: string, values: object = {}, parts: readonly string[] = []) => ({
+  ask: "build",
+  template,
+  options: { ...OPTIONS, parts },
+  values,
+});
+const larder = build("larder", { ingredient: ["Flour", "Salt"], price: [20, 3], pack: ["25 kg", "1 kg"] });
+
+/**
+ * Ingredients and formulas, and where wanted the list of them. One formula counts in ounces, shows no cost and was renamed:
+ * no sheet over all formulas reads it, and its tab is not called as its title.
+ */
+async function shop(isListed: boolean): Promise<WorkbookData> {
+  const book = openWorkbook(await files());
+  await buildSheet({ ...HANDOUT, title: "Ounces" }, { book, options: { ...OPTIONS, weight: "oz" } });
+  book.renameSheet("Ounces", "Renamed");
+  book.answer(larder);
+  for (const title of ["Loaf 1", "Loaf 2"]) await buildSheet({ ...HANDOUT, title }, { book, options: OPTIONS });
+  if (isListed) book.answer({ ask: "list" });
+  return book.engine.data();
+}
+
+let plain: Promise<WorkbookData> | undefined;
+let listed: Promise<WorkbookData> | undefined;
+
+/** A copy of the shop for a test to change. */
+export async function openShop({ isListed = false } = {}): Promise<WorkbookHost> {
+  if (isListed) listed ??= shop(true);
+  else plain ??= shop(false);
+  const data = await (isListed ? listed : plain);
+  return openWorkbook({ ...(await files()), ...(data === undefined ? {} : { data }) });
+}
+
+export type Question = { readonly what: string; readonly asked: object; readonly isListed?: boolean };
+
+/** Every template, price, day, list and card. */
+export const QUESTIONS: readonly Question[] = [
+  ...TEMPLATES.map(({ name, parts, sample }) => ({ what: name, asked: build(name, sample, parts) })),
+  { what: "a formula sheet with its row in the list", asked: build("pan-loaf", HANDOUT), isListed: true },
+  { what: "prices", asked: build("prices", {}, ["products"]) },
+  { what: "prices by the list", asked: build("prices", {}, ["products"]), isListed: true },
+  { what: "a day", asked: { ask: "day", day: "2026-01-31", orders: [{ sheet: "Loaf 1", pieces: 10 }] } },
+  { what: "a list", asked: { ask: "list" } },
+  { what: "a new list in the place of an older one", asked: { ask: "list" }, isListed: true },
+  { what: "a second larder", asked: larder },
+  { what: "a mix log", asked: build("mix-log") },
+  { what: "a bake-off log", asked: build("bake-off-log") },
+  {
+    what: "a card of values",
+    asked: { ask: "card", sheet: "Loaf 1", kind: "values", by: "pieces", amount: 48, ingredient: "" },
+  },
+  {
+    what: "a card that recalculates",
+    asked: { ask: "card", sheet: "Loaf 1", kind: "living", by: "pieces", amount: 48, ingredient: "" },
+  },
+];
+
+export type State = { readonly sheets: ReadonlyMap<string, string>; readonly names: string };
+
+/** The cells of every sheet, and the names of ranges. */
+export function stateOf(book: WorkbookHost): State {
+  const { sheets, namedRanges } = book.engine.data() as {
+    sheets: { name: string; cells: object }[];
+    namedRanges: object;
+  };
+  return {
+    sheets: new Map(sheets.map((one) => [one.name, JSON.stringify(one.cells)])),
+    names: JSON.stringify(namedRanges),
+  };
+}
+
+export const addedTo = (before: State, after: State): string[] =>
+  [...after.sheets.keys()].filter((name) => !before.sheets.has(name));
