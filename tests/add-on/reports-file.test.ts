@@ -95,8 +95,8 @@ describe("menu, sidebar and permissions", () => {
   test("5. in a new file the menu wakes the functions, and people are told (datacommonsorg/docsite PR #26, tomayac/wikipedia-tools-for-google-spreadsheets #38)", async () => {
     const book = await workbook();
     const [first] = book.menu();
-    expect(first).toMatchObject({ caption: "Open the bench", functionName: "openBench" });
-    book.runMenu("Open the bench");
+    expect(first).toMatchObject({ caption: "Open Gramwright", functionName: "openBench" });
+    book.runMenu("Open Gramwright");
     expect(book.shown.sidebar?.file).toBe("sidebar");
     expect(readme()).toMatch(/#NAME\?/);
     expect(readme()).toMatch(/menu once per file/i);

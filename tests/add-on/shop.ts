@@ -6,7 +6,7 @@ import { METRIC_UNITS } from "../kit/units.ts";
 import { buildSheet, files, HANDOUT } from "../templates/sheet-support.ts";
 
 export const OPTIONS = { ...METRIC_UNITS, parts: [] } as const;
-export const LIST = "All formulas";
+export const LIST = "Formula list";
 
 export const build = (template: string, values: object = {}, parts: readonly string[] = []) => ({
   ask: "build",

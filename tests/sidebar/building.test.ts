@@ -111,7 +111,7 @@ describe.skipIf(skip)("building from the bench", () => {
       window.addEventListener("error", (event) => event.preventDefault());
     });
     await bench.openAlone("?old");
-    const says = "This browser is too old for the bench. Use the newest Chrome, Edge, Firefox or Safari.";
+    const says = "This browser is too old for Gramwright. Use the newest Chrome, Edge, Firefox or Safari.";
     expect(await bench.page.locator("#not-whole").textContent()).toContain(says);
     expect(await bench.page.locator(".panel").count()).toBe(0);
   });

@@ -94,7 +94,7 @@ describe("a workbook", () => {
   test("of the demo shop has its formula sheets, each with names", async () => {
     const book = await openDemo(new Date(2026, 0, 30));
     expect(book.sheet("Quay pan loaf").value("title")).toBe("Quay pan loaf");
-    expect(book.sheetNames()).toEqual(expect.arrayContaining(["Ferry bun", "Harbour levain loaf", "Prices"]));
+    expect(book.sheetNames()).toEqual(expect.arrayContaining(["Ferry bun", "Harbour levain loaf", "Costs and prices"]));
     for (const name of book.sheetNames().filter((one) => one !== "Sheet1"))
       expect([name, book.sheet(name).names().length]).not.toEqual([name, 0]);
   });

@@ -15,7 +15,7 @@ export const LOAF = {
 export const FLOUR = 50_000;
 
 const start = await openBook();
-start.build("pan-loaf", LOAF, { parts: ["water"] });
+start.build("soft-bun", LOAF, { parts: ["water"] });
 
 /** In a workbook of its own, for a test to change. */
 export const loaf = (): Sheet => start.copy().sheet("Quay test loaf");

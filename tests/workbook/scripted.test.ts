@@ -9,7 +9,7 @@ describe("a sheet's cells", () => {
     expect(sheet.value("title")).toBe("Quay test loaf");
     expect(weights(sheet)).toEqual([FLOUR, 0.65 * FLOUR, 0.02 * FLOUR, 0.01 * FLOUR]);
     expect(sheet.value(sheet.at("percent", 2))).toBe(0.65);
-    expect(sheet.shown("percent", 2)).toBe("65.00%");
+    expect(sheet.shown("percent", 2)).toBe("65.0%");
     expect(sheet.formula("share", 0)).toMatch(/^=.*BAKE_/);
     expect(sheet.formula("percent", 2)).toBeUndefined();
     expect(sheet.message("grams", 2)).toBeUndefined();
