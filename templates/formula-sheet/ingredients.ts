@@ -94,23 +94,12 @@ function totalCells({ isStaged }: IngredientsSpec): CellModel[] {
   ];
 }
 
-/** The sums that the columns' own formulas put there look like their columns. */
+/** The cells look like their columns, also where nothing stands: a row inserted above takes its formats from them. */
 function totalUnit(isStaged: boolean, at: number): Pick<CellModel, "unit" | "align"> {
-  const units = new Map<number, CellModel["unit"]>(
-    isStaged
-      ? [
-          [3, "graded"],
-          [4, "step"],
-          [5, "step"],
-          [8, "money"],
-        ]
-      : [
-          [3, "graded"],
-          [4, "step"],
-          [7, "money"],
-        ],
-  );
-  const unit = units.get(at);
+  const units: readonly (CellModel["unit"] | undefined)[] = isStaged
+    ? [undefined, undefined, "percent", "graded", "step", "step", "rate", "money", "money"]
+    : [undefined, undefined, "percent", "graded", "step", "rate", "money", "money"];
+  const unit = units[at];
   return unit === undefined ? {} : { unit, align: "right" };
 }
 

@@ -66,7 +66,7 @@ export const titleBlock = (title: string, { hasTins }: OrderSpec): Block => ({
 
 /** The first three messages and how many more, then what is wrong with the sheet itself. */
 const CHECK =
-  '=IFERROR(TRIM(@first_says&@second_says&@third_says&@more_says&@rows_say&@formulas_say&@flour_says&@sizes_say&@steps_say&@oven_says&@friction_says&@fill_says&@pre_says);"A formula of this sheet is damaged: undo the last change.")';
+  '=IFERROR(TRIM(@first_says&@second_says&@third_says&@more_says&@tops_say&@rows_say&@formulas_say&@flour_says&@sizes_say&@steps_say&@oven_says&@friction_says&@fill_says&@pre_says);"A formula of this sheet is damaged: undo the last change.")';
 
 /** As many rows as the order has, and one to spare. */
 const ROWS = 3;
@@ -237,7 +237,13 @@ export const heldBlock: Block = {
 
 function heldCells(): CellModel[] {
   return [
-    { at: 3, role: "computed", unit: "graded", formula: '=IF(@held=0;"";ROUND(@held_exact*@mixes_some;1))' },
+    {
+      at: 3,
+      role: "computed",
+      name: "held_all",
+      unit: "graded",
+      formula: '=IF(@held=0;"";ROUND(@held_exact*@mixes_some;1))',
+    },
     { at: 4, role: "strong", unit: "step", name: "held_shown", formula: '=IF(@held=0;"";@held)' },
   ];
 }

@@ -39,7 +39,7 @@ export const SHOWN = {
   steps: ["start_shown", "day_shown"],
 } as const;
 export const SINGLES = [
-  "water_temp_shown water_final_shown ice_shown tap_water_shown held_shown capacity_shown tin_dough_shown",
+  "water_temp_shown water_final_shown ice_shown tap_water_shown held_all held_shown capacity_shown tin_dough_shown",
   "pre_mix_shown pre_start pre_day loads_shown oven_minutes_shown cost_all_shown",
 ].flatMap((names) => names.split(" "));
 const INPUTS = [
@@ -128,7 +128,6 @@ export function shownFigures(tried: Tried): Map<string, Cell> {
     }
   }
   for (const name of SINGLES.filter((one) => names.has(one))) shown.set(name, cellAt(tried, sheet.at(name)));
-  if (names.has("held_share")) shown.set("held: all", cellAt(tried, `D${sheet.rowOf("held_share")}`));
   for (const [name, value] of fromResult(String(contentOf(tried, "result")))) shown.set(name, value);
   const total = /^Total, ([\d.]+) %$/.exec(String(contentOf(tried, "total_label")))?.[1];
   if (total !== undefined) shown.set("total %", Number(total));
@@ -177,7 +176,9 @@ export type Verdict = {
 /** Holds what is shown against the sum of what is typed. */
 export function verdict(tried: Tried): Verdict {
   const checked = contentOf(tried, "check");
-  const check = typeof checked === "object" ? checked.error : String(checked).trim();
+  // With its column the line itself is gone, and all that stands beside it.
+  const isThere = tried.sheet.names().includes("check");
+  const check = !isThere ? "gone" : typeof checked === "object" ? checked.error : String(checked).trim();
   const page = pageOf(tried);
   const shown = shownFigures(tried);
   if (typeof page === "string")

@@ -1,5 +1,6 @@
 // What people do to a formula sheet by mistake: contents of cells, and changes to rows and columns.
-import { columnLetters } from "../../shared/sheet/a1.ts";
+import { columnLetters, columnNumber } from "../../shared/sheet/a1.ts";
+import type { Sheet } from "../../src/workbook/scripted.ts";
 import { type Tried, TYPED_COLUMNS, TYPED_SINGLES } from "./formula-sheet-page.ts";
 
 /** Typed or pasted where a number belongs. A leading apostrophe makes a text of it. */
@@ -137,8 +138,8 @@ export function randomFrom(seed: number): Random {
 }
 export const oneOf = <T>(some: readonly T[], random: Random): T => some[Math.floor(random(some.length))] as T;
 
-/** An edit in words, and how it is done; what the grid refuses changes nothing. */
-export type Slip = { readonly says: string; readonly act: () => void };
+/** An edit in words, how it is done, and the cell that it changes where it is one alone. */
+export type Slip = { readonly says: string; readonly act: (tried: Tried) => void; readonly at?: string };
 
 /** Puts a text into a cell as a paste does, past every validation. */
 export function put({ book, sheet }: Tried, a1: string, text: string): void {
@@ -170,4 +171,116 @@ export function otherCells(tried: Tried): string[] {
       return (value !== "" || formulas[row]?.[column] !== undefined) && !typed.has(at) ? [at] : [];
     }),
   );
+}
+
+/** A hostile content in a cell that is typed. */
+export function contentSlip(tried: Tried, random: Random): Slip & { readonly at: string } {
+  const { name, at } = oneOf(typedCells(tried), random);
+  const text = oneOf(random(2) < 1 ? NUMBERS : NAMES, random);
+  return { says: `${name} (${at}) ${JSON.stringify(text)}`, act: (one) => put(one, at, text), at };
+}
+
+/** Something typed over a cell that shows, or the cell emptied. */
+export function overSlip(cells: readonly string[], random: Random): Slip & { readonly at: string } {
+  const at = oneOf(cells, random);
+  const text = oneOf(["7", "0", "x", "600", ""], random);
+  return {
+    says: `over ${at} ${JSON.stringify(text)}`,
+    act: (one) => (text === "" ? empty(one, at) : put(one, at, text)),
+    at,
+  };
+}
+
+function placeOf(at: string): { readonly col: number; readonly row: number } {
+  const [, letters = "A", digits = "1"] = /^([A-Z]+)(\d+)$/.exec(at) ?? [];
+  return { col: columnNumber(letters), row: Number(digits) - 1 };
+}
+
+function empty({ book, sheet }: Tried, at: string): void {
+  const { col, row } = placeOf(at);
+  const target = [{ left: col, right: col, top: row, bottom: row }];
+  book.engine.run("DELETE_CONTENT", { sheetId: book.sheetId(sheet.sheet), target });
+}
+
+/** Brings back what a cell holds now. */
+export function keeping({ book, sheet }: Tried, at: string): () => void {
+  const place = { sheetId: book.sheetId(sheet.sheet), ...placeOf(at) };
+  const content = book.engine.get<string>("getCellText", place, { showFormula: true });
+  const format = book.engine.get<{ format?: string } | undefined>("getCell", place)?.format ?? "";
+  const isFilled = book.engine.get<object | undefined>("getCell", place) !== undefined;
+  return () => {
+    empty({ book, sheet } as Tried, at);
+    book.engine.run("UPDATE_CELL", { ...place, ...(isFilled ? { content } : {}), format });
+  };
+}
+
+/** What may be typed into a row by mistake. */
+const ROWS = ["Extra\tsugar\t0.05", "Extra\t10\t500\t0.1", "Extra\t10", "\t5", "\t\t0.05", "Bake\t20"];
+
+/** Rows inserted, filled, deleted, moved and sorted; cells cut; columns inserted, deleted and hidden. */
+export function rowSlip({ sheet }: Tried, random: Random): Slip {
+  const last = sheet.rowOf("mixer_limit") - 1;
+  const row = () => 4 + Math.floor(random(last - 3));
+  const column = () => Math.floor(random(12));
+  const [at, to, text] = [row(), row(), oneOf(ROWS, random)];
+  const slips: readonly Slip[] = [
+    { says: `a row before ${at}`, act: (one) => one.sheet.insertRows(at) },
+    {
+      says: `a row before ${at}, filled ${JSON.stringify(text)}`,
+      act: (one) => {
+        one.sheet.insertRows(at);
+        put(one, `A${at}`, text);
+      },
+    },
+    { says: `row ${at} filled ${JSON.stringify(text)}`, act: (one) => put(one, `A${at}`, text) },
+    { says: `row ${at} deleted`, act: (one) => one.sheet.deleteRows(at) },
+    { says: `row ${at} before ${to}`, act: (one) => (to < at || to > at + 1) && one.sheet.moveRows(at, 1, to) },
+    sortSlip(sheet, random),
+    cutSlip(sheet, random),
+    columnSlip(column(), oneOf(["ADD_COLUMNS_ROWS", "REMOVE_COLUMNS_ROWS", "HIDE_COLUMNS_ROWS"] as const, random)),
+  ];
+  return oneOf(slips, random);
+}
+
+function sortSlip(sheet: Sheet, random: Random): Slip {
+  const [first, last] = oneOf(
+    [
+      ["ingredient", "percent"],
+      ["size_name", "size_loss"],
+      ["step", "step_minutes"],
+    ] as const,
+    random,
+  );
+  // Now and then the hidden row or the row of the total is caught as well.
+  const [from, to] = [oneOf([1, 1, 1, 0], random), sheet.rows(first) - oneOf([2, 2, 3, 1], random)];
+  const range = `${sheet.at(first, from)}:${sheet.at(last, to)}`;
+  const by = /[A-Z]+/.exec(sheet.at(oneOf([first, last], random), 0))?.[0] ?? "A";
+  const up = random(2) < 1;
+  return { says: `${range} sorted by ${by}`, act: (one) => one.sheet.sortRows(range, by, up) };
+}
+
+function cutSlip(sheet: Sheet, random: Random): Slip {
+  const [first, last] = oneOf(
+    [
+      ["ingredient", "percent"],
+      ["kind", "percent"],
+      ["percent", "percent"],
+      ["size_pieces", "size_loss"],
+    ] as const,
+    random,
+  );
+  const at = 1 + Math.floor(random(sheet.rows(first) - 2));
+  const range = `${sheet.at(first, at)}:${sheet.at(last, at)}`;
+  const to = sheet.at(oneOf([first, "ingredient", "size_name", "step"], random), 1 + Math.floor(random(4)));
+  return { says: `${range} cut and pasted at ${to}`, act: (one) => one.sheet.moveCells(range, to) };
+}
+
+function columnSlip(column: number, command: "ADD_COLUMNS_ROWS" | "REMOVE_COLUMNS_ROWS" | "HIDE_COLUMNS_ROWS"): Slip {
+  return {
+    says: `${command} ${columnLetters(column)}`,
+    act({ book, sheet }) {
+      const on = { sheetId: book.sheetId(sheet.sheet), sheetName: sheet.sheet, dimension: "COL" };
+      book.engine.run(command, { ...on, position: "before", base: column, quantity: 1, elements: [column] });
+    },
+  };
 }

@@ -301,7 +301,7 @@ export function sumOf(page: Page): Sum {
     const poured = Math.max(0, waterMix - preWater);
     if (isKnown) {
       put("water_final_shown", poured, poured >= 99.5 ? 0 : 1);
-      put("held: all", poured * mixes * of("held_share"), 1);
+      put("held_all", poured * mixes * of("held_share"), 1);
       put("held_shown", Math.round(Number(((poured * of("held_share")) / coarse).toFixed(9))) * coarse);
       if (allFlour > 0) {
         const starters = rows.reduce((all, { flour, percent }) => all + (flour > 0 ? (1 - flour) * percent : 0), 0);

@@ -1,0 +1,88 @@
+// A wrong number never stands beside a blank check line when rows and columns are inserted, deleted, moved, sorted and hidden.
+import { describe, expect, test } from "vitest";
+import { IS_LONG, seedOf, tries } from "../kit/scale.ts";
+import { type Tried, verdict } from "./formula-sheet-page.ts";
+import { oneOf, put, randomFrom, rowSlip, type Slip } from "./formula-sheet-slips.ts";
+import { KINDS, type Kind, opened, outcome, type Trial, trialOf, trySlip } from "./formula-sheet-trials.ts";
+
+const SEED = seedOf(20);
+/** What the grid does not do at all. */
+const REFUSED = /refused|cannot be moved|is not in/;
+
+describe.each(KINDS)("$says", (kind) => {
+  test("rows and columns moved about", async () => {
+    const trial = await trialOf(kind);
+    const random = randomFrom(SEED + KINDS.indexOf(kind));
+    const found = outcome();
+    const wanted = tries(3);
+    for (let at = 0; at < wanted; at++) {
+      const tried = await opened(trial, oneOf(kind.ways, random));
+      const slip = rowSlip(tried, random);
+      try {
+        trySlip(tried, slip, found);
+      } catch (error) {
+        expect(String(error), slip.says).toMatch(REFUSED);
+      }
+    }
+    if (IS_LONG) console.info(`${kind.says}: ${found.slips} slips, ${found.figures} figures, ${found.named} named`);
+    expect(found.wrong).toEqual([]);
+  });
+});
+
+describe("each way of losing or misplacing a row", () => {
+  const [pan, , hearth] = KINDS;
+  test.each([
+    ["a row under the headings", (one) => one.sheet.insertRows(one.sheet.rowOf("percent", 0))],
+    ["a row in the middle", (one) => insertFilled(one, one.sheet.rowOf("percent", 3))],
+    ["a row above the total", (one) => insertFilled(one, one.sheet.rowOf("total_label"))],
+    ["a row below the total", (one) => insertFilled(one, one.sheet.rowOf("total_label") + 1)],
+    ["the hidden row deleted", (one) => one.sheet.deleteRows(one.sheet.rowOf("percent", 0))],
+    ["the total deleted", (one) => one.sheet.deleteRows(one.sheet.rowOf("total_label"))],
+    ["the headings deleted", (one) => one.sheet.deleteRows(one.sheet.rowOf("percent", 0) - 1)],
+    ["an ingredient deleted", (one) => one.sheet.deleteRows(one.sheet.rowOf("percent", 4))],
+    ["a size below the sizes", (one) => put(one, `A${one.sheet.rowOf("formula_table") - 1}`, "long\t10\t500\t0.1")],
+    ["a step under the headings", (one) => insertFilled(one, one.sheet.rowOf("step", 0))],
+    [
+      "a step below the method",
+      (one) => put(one, `A${one.sheet.rowOf("step", 0) + one.sheet.rows("step")}`, "Rest\t20"),
+    ],
+    ["typed into the hidden row", (one) => put(one, one.sheet.at("percent", 0), "0.5")],
+    ["typed into a hidden formula", (one) => put(one, one.sheet.at("weight", 0), "5")],
+    [
+      "the total moved up",
+      (one) => one.sheet.moveRows(one.sheet.rowOf("total_label"), 1, one.sheet.rowOf("percent", 4)),
+    ],
+    [
+      "the hidden row moved down",
+      (one) => one.sheet.moveRows(one.sheet.rowOf("percent", 0), 1, one.sheet.rowOf("percent", 3)),
+    ],
+  ] satisfies readonly (readonly [string, Slip["act"]])[])("%s", async (says, act) => {
+    for (const kind of [pan, hearth]) {
+      if (kind === undefined) continue;
+      const found = outcome();
+      trySlip(await opened(await (trials.get(kind) ?? keep(kind)), "dough"), { says, act }, found);
+      expect(found.wrong).toEqual([]);
+    }
+  });
+});
+
+const trials = new Map<Kind, Promise<Trial>>();
+function keep(kind: Kind): Promise<Trial> {
+  const trial = trialOf(kind);
+  trials.set(kind, trial);
+  return trial;
+}
+
+function insertFilled(one: Tried, row: number): void {
+  one.sheet.insertRows(row);
+  put(one, `A${row}`, "Extra\tsugar\t0.05");
+}
+
+test("a row in the middle and one above the total count at once", async () => {
+  const kind = KINDS[0] as Kind;
+  const tried = await opened(await (trials.get(kind) ?? keep(kind)), "flour");
+  insertFilled(tried, tried.sheet.rowOf("percent", 3));
+  insertFilled(tried, tried.sheet.rowOf("total_label"));
+  const { check, wrong, blank } = verdict(tried);
+  expect([check, ...wrong, ...blank.filter((name) => !name.startsWith("price_shown"))]).toEqual([""]);
+});

@@ -1,0 +1,129 @@
+// Formula sheets to try slips on: both loaves, with and without preferment, in both sets of units, scaled each way.
+import type { SheetModel, Values } from "../../shared/sheet/model.ts";
+import type { WorkbookData } from "../../src/workbook/engine/library.ts";
+import { type Book, openBook } from "../../src/workbook/scripted.ts";
+import { hearthLoaf } from "../../templates/hearth-loaf.ts";
+import { panLoaf } from "../../templates/pan-loaf.ts";
+import { METRIC, type Tried, type Units, US, verdict } from "./formula-sheet-page.ts";
+import { keeping, type Slip } from "./formula-sheet-slips.ts";
+
+export type Kind = {
+  readonly says: string;
+  readonly model: SheetModel;
+  readonly units: Units;
+  readonly isStaged: boolean;
+  readonly ways: readonly string[];
+};
+const kind = (says: string, model: SheetModel, units: Units, isStaged: boolean): Kind => ({
+  says,
+  model,
+  units,
+  isStaged,
+  ways: ["pieces", "dough", "flour", ...(model === panLoaf ? ["tins"] : [])],
+});
+export const KINDS: readonly Kind[] = [
+  kind("pan loaf", panLoaf, METRIC, false),
+  kind("pan loaf in ounces", panLoaf, US, false),
+  kind("hearth loaf with preferment", hearthLoaf, METRIC, true),
+  kind("hearth loaf with preferment in ounces", hearthLoaf, US, true),
+  kind("hearth loaf", hearthLoaf, METRIC, false),
+  kind("hearth loaf in ounces", hearthLoaf, US, false),
+];
+
+const MONEY: Values = {
+  price_typed: [0.8, null, 0.5, 3, 7, 1],
+  size_price: [3, 2],
+  packaging: 0.05,
+  labour_minutes: 60,
+  labour_rate: 20,
+  overhead: 0.1,
+  margin_wanted: 0.6,
+  tax: 0.07,
+  unsold: 0.04,
+};
+/** The sample in ounces, °F and inches, as somebody who bakes by them would say it. */
+const IN_US: Values = {
+  size_weight: [24, 12],
+  mixer_limit: 700,
+  mixer_least: 140,
+  step_coarse: 0.25,
+  step_fine: 0.05,
+  tin_size_1: 8.5,
+  tin_size_2: 4.5,
+  tin_size_3: 3.5,
+  tin_size_4: 7.5,
+  tin_size_5: 3.5,
+  dough_target: 78,
+  flour_temp: 70,
+  room_temp: 73,
+  preferment_temp: 71,
+  tap_temp: 57,
+  friction_own: 15,
+};
+
+/** The sheet of a kind in a workbook of its own, and what brings it back. */
+export type Trial = { readonly kind: Kind; readonly sheet: string; readonly data: string };
+
+export async function trialOf(kind: Kind, values: Values = {}): Promise<Trial> {
+  const book = await openBook();
+  const cells = kind.model.bands
+    .flat()
+    .flatMap((item) =>
+      "table" in item
+        ? item.columns.map(({ name }) => name)
+        : item.lines.flatMap((line) => line.cells.map(({ name }) => name)),
+    );
+  const inUnits =
+    kind.units === US ? Object.fromEntries(Object.entries(IN_US).filter(([name]) => cells.includes(name))) : {};
+  const parts = kind.model.parts.filter(
+    (part) => part !== "cost" && part !== "label" && (part !== "preferment" || kind.isStaged),
+  );
+  const of = { ...kind.model.sample, ...inUnits, ...MONEY, ...values };
+  const { sheet } = book.build(kind.model.name, of, { ...kind.units, parts });
+  return { kind, sheet, data: JSON.stringify(book.engine.data()) };
+}
+
+/** A fresh copy, scaled one way. */
+export async function opened({ kind, sheet, data }: Trial, by = "pieces"): Promise<Tried> {
+  const book: Book = await openBook({ data: JSON.parse(data) as WorkbookData });
+  const tried: Tried = { book, sheet: book.sheet(sheet), units: kind.units };
+  if (by !== "pieces") {
+    const amount = by === "tins" ? 30 : kind.units === US ? 650 : 18_500;
+    book.engine.together(() => {
+      tried.sheet.type("by", by);
+      tried.sheet.type("amount", String(amount));
+    });
+  }
+  return tried;
+}
+
+/** What was tried and what came out: figures that were compared, and what was wrong beside a blank check line. */
+export type Outcome = { figures: number; slips: number; named: number; readonly wrong: string[] };
+export const outcome = (): Outcome => ({ figures: 0, slips: 0, named: 0, wrong: [] });
+
+function judge(tried: Tried, says: string, into: Outcome): void {
+  const { check, figures, wrong } = verdict(tried);
+  into.figures += figures;
+  into.slips += 1;
+  if (check !== "") into.named += 1;
+  if (wrong.length > 0) into.wrong.push(`${says}: ${wrong.slice(0, 3).join("; ")}`);
+}
+
+/** One slip after the other on one copy, each taken back before the next; they change one cell. */
+export function trySlips(tried: Tried, slips: readonly (Slip & { readonly at: string })[], into: Outcome): void {
+  let takeBack = () => {};
+  for (const { says, act, at } of slips) {
+    tried.book.engine.together(() => {
+      takeBack();
+      takeBack = keeping(tried, at);
+      act(tried);
+    });
+    judge(tried, says, into);
+  }
+}
+
+/** A slip that moves rows or columns about, which is not taken back: the copy is used up. */
+export function trySlip(tried: Tried, { says, act }: Slip, into: Outcome): void {
+  tried.book.engine.together(() => act(tried));
+  judge(tried, says, into);
+}
