@@ -106,7 +106,7 @@ function inside(help: FunctionHelp): HTMLElement {
     });
     if (help.args.length > 0 && formulas.every((one) => one === "") && troubles.length === 0) {
       const [first] = help.args;
-      troubles.push(trouble(first?.name ?? "", "Write at least one argument, or fill in the example.", true));
+      troubles.push(trouble(first?.name ?? "", "Enter at least one argument, or fill in the example.", true));
     }
     return { troubles, formulas };
   }

@@ -46,17 +46,17 @@ export function readAmount(asked: Asked): Amount {
   const wanted = (says: string) => (needed ? says : undefined);
   switch (by) {
     case "tins":
-      return { ...none, of: "dough", tins: take("tins", "Write how many tins you want to fill.") };
+      return { ...none, of: "dough", tins: take("tins", "Enter how many tins you want to fill.") };
     case "dough":
     case "batter": {
-      const dough = take("dough_wanted", wanted(`Write how much ${by} you want to make.`));
+      const dough = take("dough_wanted", wanted(`Enter how much ${by} you want to make.`));
       return { ...none, of: "dough", whole: mixed(dough, asked) };
     }
     case "flour":
       return {
         ...none,
         of: "flour",
-        whole: known(take("flour_wanted", wanted("Write how much flour you want to use."))),
+        whole: known(take("flour_wanted", wanted("Enter how much flour you want to use."))),
       };
     case "trays":
       return { ...none, of: "dough", ...onTrays(asked) };
@@ -89,8 +89,8 @@ function ofSizes(asked: Asked) {
 function onTrays(asked: Asked) {
   const { own, troubles, handling } = asked;
   for (const [name, says] of [
-    ["trays_wanted", "Write how many trays you want."],
-    ["tray_pieces", "Write how many pieces a tray takes."],
+    ["trays_wanted", "Enter how many trays you want."],
+    ["tray_pieces", "Enter how many pieces a tray takes."],
   ] as const) {
     const isUnread = troubles.some(({ at }) => at === name);
     if (own.number(name) === null && !isUnread) troubles.push(trouble(name, says, true));
@@ -103,9 +103,9 @@ function onTrays(asked: Asked) {
 }
 
 const WORDS: Readonly<Record<string, { readonly label: string; readonly missing: string | null }>> = {
-  size_pieces: { label: "The number of pieces", missing: "Write how many pieces" },
-  size_weight: { label: "The weight", missing: "Write what one piece weighs when it is sold" },
-  size_diameter: { label: "The diameter", missing: "Write the diameter of a piece" },
+  size_pieces: { label: "The number of pieces", missing: "Enter how many pieces" },
+  size_weight: { label: "The weight", missing: "Enter what one piece weighs when it is sold" },
+  size_diameter: { label: "The diameter", missing: "Enter the diameter of a piece" },
   size_loss: { label: "The bake loss", missing: null },
 };
 
@@ -161,7 +161,7 @@ function scaledAt(of: (name: string) => number | null, { own }: Asked): Weight |
 
 function askPerArea({ own, troubles }: Asked): void {
   if (perArea(own) !== null || troubles.some(({ at }) => /^(?:per_area|known_)/.test(at))) return;
-  const says = "Write the weight per area, or weight and diameter of a round that is known to be right.";
+  const says = "Enter the weight per area, or weight and diameter of a round that is known to be right.";
   troubles.push(trouble("per_area", says, true));
 }
 

@@ -51,7 +51,7 @@ export function readRows(rows: readonly RowDraft[], rules: RowRules, troubles: T
   });
   if (used.every(isEmpty)) {
     troubles.push(
-      trouble("percent/0", "Write the formula: a flour row with 100, then each ingredient's percentage.", true),
+      trouble("percent/0", "Enter the formula: a flour row with 100, then each ingredient's percentage.", true),
     );
   }
   if (troubles.length > before) return null;
@@ -98,7 +98,7 @@ function blankSays(place: string, isWater: boolean, { weighed, blankWater }: Row
   const or = weighed ? " or weight" : "";
   const hydration =
     isWater && blankWater === "with hydration" ? ", or the effective hydration wanted, from which it follows" : "";
-  return `Write the percentage${or} of ${place}${hydration}${hydration === "" ? ", or take the row out" : ""}.`;
+  return `Enter the percentage${or} of ${place}${hydration}${hydration === "" ? ", or take the row out" : ""}.`;
 }
 
 function asRatios(read: readonly Read[]): FormulaRows {

@@ -128,7 +128,7 @@ function wholeAmount(amount: Amount, tin: TinView | null, handling: number): Wei
 function readMixes(take: ReadField, troubles: Trouble[], dough: Weight | null): Assessed["mixes"] {
   const limit = take("mixer_limit");
   const least = take("mixer_least");
-  take("step_coarse", "Write the step your scale shows, such as 5.");
+  take("step_coarse", "Enter the step your scale shows, such as 5.");
   take("step_fine");
   if (limit !== null && least !== null && least > limit) {
     troubles.push(trouble("mixer_least", "The mixer's least is above its most; swap the two."));

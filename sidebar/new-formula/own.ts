@@ -99,7 +99,7 @@ function notAmong({ among }: TemplateInput, text: string, draft: Draft): string 
   if (among === undefined) return "";
   const names = entriesOf(draft, among);
   if (names.length === 0 || names.some((name) => name.toLowerCase() === text.toLowerCase())) return "";
-  return `, and nothing is called so; write ${oneOf(names)}.`;
+  return `, and nothing is called so; enter ${oneOf(names)}.`;
 }
 
 /** What stands in a column of the panel, each entry once. */

@@ -9,10 +9,10 @@ const MOST_SHARE = 0.5;
 /** Under a heading with a % sign a bare 11 is 11 %; a bare 0.11 could be either, and is asked about. */
 export function readShare(text: string): number | Problem {
   const read = readNumber(text, { percent: true, threeDecimals: true });
-  if ("problem" in read) return { problem: `is ${quoted(text)}, which ${read.problem}; write a share such as 11 %` };
+  if ("problem" in read) return { problem: `is ${quoted(text)}, which ${read.problem}; enter a share such as 11 %` };
   if (!read.marked && read.value > 0 && read.value < 1) {
     return {
-      problem: `is ${shown(read.value, 4)}, which could be ${shown(read.value, 4)} % or ${shown(read.value * 100, 2)} %; write it with its % sign`,
+      problem: `is ${shown(read.value, 4)}, which could be ${shown(read.value, 4)} % or ${shown(read.value * 100, 2)} %; enter it with its % sign`,
     };
   }
   const share = read.marked ? read.value : tidy(read.value / 100);
@@ -27,10 +27,10 @@ const MOST_PROPORTION = 10;
 export function readProportion(text: string): number | Problem {
   const read = readNumber(text, { percent: true, threeDecimals: true });
   if ("problem" in read)
-    return { problem: `is ${quoted(text)}, which ${read.problem}; write a percentage such as 65 %` };
+    return { problem: `is ${quoted(text)}, which ${read.problem}; enter a percentage such as 65 %` };
   if (!read.marked && read.value > 0 && read.value <= UNCLEAR_UP_TO) {
     return {
-      problem: `is ${shown(read.value, 4)}, which could be ${shown(read.value, 4)} % or ${shown(read.value * 100, 2)} %; write it with its % sign`,
+      problem: `is ${shown(read.value, 4)}, which could be ${shown(read.value, 4)} % or ${shown(read.value * 100, 2)} %; enter it with its % sign`,
     };
   }
   const share = read.marked ? read.value : read.value / 100;

@@ -48,7 +48,7 @@ function readSizes(shape: TinShape, draft: Draft, take: ReadField, troubles: Tro
       troubles.push(
         trouble(
           field,
-          `"${text}" holds several sizes, and a ${shape} tin takes ${sizeNames(shape).join(", ")}; write one a field.`,
+          `"${text}" holds several sizes, and a ${shape} tin takes ${sizeNames(shape).join(", ")}; enter one a field.`,
         ),
       );
       return null;
@@ -59,7 +59,7 @@ function readSizes(shape: TinShape, draft: Draft, take: ReadField, troubles: Tro
   if (given.length > 0 && given.length < extra.length) {
     const blank = extra.findIndex((_, place) => sizes[needed.length + place] === null);
     const field = TIN_SIZE_FIELDS[needed.length + blank] ?? "tin_size_1";
-    troubles.push(trouble(field, `Write the ${extra[blank]} too, or clear the ${given.join("")}.`, true));
+    troubles.push(trouble(field, `Enter the ${extra[blank]} too, or clear the ${given.join("")}.`, true));
   }
   if (troubles.length > before) return null;
   while (sizes.length > needed.length && sizes[sizes.length - 1] === null) sizes.pop();
@@ -77,4 +77,4 @@ function readSizes(shape: TinShape, draft: Draft, take: ReadField, troubles: Tro
 const missing = (shape: TinShape, name: string): string =>
   shape === "water"
     ? "Fill the tin with water to the brim and write what the water weighs in grams."
-    : `Write the tin's ${name === "sides" ? "number of sides" : `inner ${name}`}.`;
+    : `Enter the tin's ${name === "sides" ? "number of sides" : `inner ${name}`}.`;

@@ -40,7 +40,7 @@ function guideFor(draft: Draft, mixed: number | null, troubles: Trouble[]): numb
     return usual === undefined ? null : fromCelsiusDegrees(usual, draft.units.temperature);
   } catch (error) {
     if (!(error instanceof CellError)) throw error;
-    const says = `Write the minutes of mixing: friction in a ${mixing} mixer grows with them. Or choose the mixing later.`;
+    const says = `Enter the minutes of mixing: friction in a ${mixing} mixer grows with them. Or choose the mixing later.`;
     troubles.push(trouble("minutes", says, true));
     return null;
   }

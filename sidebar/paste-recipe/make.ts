@@ -42,9 +42,9 @@ export function makeValues(draft: ReadDraft, model: SheetModel, dough: Grams | n
   const own = recipe === null || dough === null ? null : fromGrams(dough, draft.units.weight) / recipe;
   const each = sold ?? (own === null ? null : tidy(own * (1 - (loss ?? 0))));
   if (troubles.length === before) {
-    if (pieces === null) troubles.push(trouble("make/pieces", "Write how many pieces.", true));
+    if (pieces === null) troubles.push(trouble("make/pieces", "Enter how many pieces.", true));
     if (sold === null && recipe === null) {
-      const says = "Write what one piece weighs when it is sold, or how many pieces the recipe makes.";
+      const says = "Enter what one piece weighs when it is sold, or how many pieces the recipe makes.";
       troubles.push(trouble("make/weight", says, true));
     }
   }

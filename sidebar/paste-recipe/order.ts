@@ -121,7 +121,7 @@ function readRow(line: Line, at: number, troubles: Trouble[]): Row {
   const [first] = blanks;
   // The question was put when the line was read, so it is said at once and not when somebody wants to build.
   if (first !== undefined)
-    troubles.push(trouble(`${first}/${at}`, asked || `Write the ${blanks.join(" and the ")} of ${place}.`));
+    troubles.push(trouble(`${first}/${at}`, asked || `Enter the ${blanks.join(" and the ")} of ${place}.`));
   return { at, grams: weighed, kind: kindRead };
 }
 
@@ -146,7 +146,7 @@ function sharesOf(
     // While a line is open, it may be the flour.
     if (known.every((one) => one !== null))
       troubles.push(
-        trouble(first, "No line is flour: every percentage is of the flour. Write flour as the kind of one.", true),
+        trouble(first, "No line is flour: every percentage is of the flour. Choose flour as the kind of one.", true),
       );
     return nothing;
   }

@@ -144,7 +144,7 @@ function read(sheets: readonly FormulaSummary[], { days }: Typed): { orders: Ord
     return ordered;
   });
   if (orders.length === 0 && troubles.length === 0)
-    troubles.push(trouble("pieces/0/0", "Write how many pieces of at least one product you want.", true));
+    troubles.push(trouble("pieces/0/0", "Enter how many pieces of at least one product you want.", true));
   return { orders, troubles };
 }
 

@@ -76,7 +76,11 @@ const MONEY: readonly Beside[] = [
 
 const logs = (): HTMLElement => sheetsBeside("Logs", "They are built in grams and °C, and filled in by hand.", LOGS);
 const money = (): HTMLElement =>
-  sheetsBeside("Ingredients and prices", "The ingredient sheet first, then the formula sheets, then the prices.", MONEY);
+  sheetsBeside(
+    "Ingredients and prices",
+    "The ingredient sheet first, then the formula sheets, then the prices.",
+    MONEY,
+  );
 
 const all = (): HTMLElement =>
   section(

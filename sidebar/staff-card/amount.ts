@@ -20,10 +20,10 @@ const WAYS: readonly { readonly value: CardAsk["by"]; readonly text: string }[] 
 ];
 const ASKED: Readonly<Record<Exclude<CardAsk["by"], "sheet">, { label: string; quantity: Quantity; missing: string }>> =
   {
-    pieces: { label: "Pieces wanted", quantity: "count", missing: "Write how many pieces you want." },
-    mixes: { label: "Mixes wanted", quantity: "count", missing: "Write how many mixes you want." },
-    dough: { label: "Dough wanted", quantity: "weight", missing: "Write how much dough you want." },
-    ingredient: { label: "There is", quantity: "weight", missing: "Write how much of it there is." },
+    pieces: { label: "Pieces wanted", quantity: "count", missing: "Enter how many pieces you want." },
+    mixes: { label: "Mixes wanted", quantity: "count", missing: "Enter how many mixes you want." },
+    dough: { label: "Dough wanted", quantity: "weight", missing: "Enter how much dough you want." },
+    ingredient: { label: "There is", quantity: "weight", missing: "Enter how much of it there is." },
   };
 
 export function amountFields(

@@ -144,7 +144,7 @@ const cautionsOf = (sheet: FormulaSheet): string[] =>
 export function cardAmount(data: CardData, { by, amount, ingredient, kind }: CardAsk): CardAmount {
   const wanted = (base: number) => {
     const value = amount ?? base;
-    return value > 0 ? value : refuse("Write an amount above 0 for the card.");
+    return value > 0 ? value : refuse("Enter an amount above 0 for the card.");
   };
   switch (by) {
     case "pieces": {

@@ -88,7 +88,7 @@ function readWanted(raw: unknown, usual: number | null): readonly Wanted[] {
       return [{ sheet, pieces, day: readDay(day) ?? usual }];
     return refuse(`The pieces of ${quoted(sheet)} are no number above 0.`);
   });
-  return orders.length > 0 ? orders : refuse("Write how many pieces of at least one product you want.");
+  return orders.length > 0 ? orders : refuse("Enter how many pieces of at least one product you want.");
 }
 
 const text = (words: string): string => `"${words.replace(/"/g, '""')}"`;

@@ -65,7 +65,7 @@ export function* handOut(asked: Asked, now: Date): Steps<{ sheet: string }> {
 function readCardAsk(asked: Asked): CardAsk {
   const amount = asked.amount ?? null;
   if (amount !== null && !(typeof amount === "number" && Number.isFinite(amount) && amount > 0 && amount < 1e9)) {
-    refuse("The amount of the card is no number above 0; write one such as 60.");
+    refuse("The amount of the card is no number above 0; enter one such as 60.");
   }
   return {
     sheet: textOf(asked.sheet),

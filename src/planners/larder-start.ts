@@ -14,7 +14,9 @@ const MOST_INGREDIENTS = 500;
 export function startingLarder(typed: Values, start: readonly StartIngredient[]): Values {
   const picked = typed.ingredient;
   if (picked !== undefined && !Array.isArray(picked)) {
-    refuse("The ingredients of an ingredient sheet are a list of names. Close Gramwright, open it again and pick them anew.");
+    refuse(
+      "The ingredients of an ingredient sheet are a list of names. Close Gramwright, open it again and pick them anew.",
+    );
   }
   const names = Array.isArray(picked) ? (picked as readonly Value[]) : start.map(({ name }) => name);
   if (names.length > MOST_INGREDIENTS) {

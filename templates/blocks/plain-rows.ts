@@ -194,7 +194,7 @@ export function rowColumns(told: Told): ColumnModel[] {
 
 /** The formulas of the check cell, the dough, and the columns of share, weight and weight per mix. */
 export const PLAIN_CHECK =
-  '=IF(LEN(@table_says)>0;@table_says;IF((COUNT(@times)>0)*(COUNT(@step_1)=0)=1;"Write the step your scale shows, such as 5.";""))';
+  '=IF(LEN(@table_says)>0;@table_says;IF((COUNT(@times)>0)*(COUNT(@step_1)=0)=1;"Enter the step your scale shows, such as 5.";""))';
 export const PLAIN_DOUGH = '=IF(COUNT(@times)=0;IF(LEN(@table_says)>0;"";0);@all_before*@times)';
 export const plainRemark = (usual: string) => `=ARRAYFORMULA(IF(LEN(@row_says)>0;@row_says;${usual}))`;
 

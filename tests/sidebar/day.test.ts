@@ -37,7 +37,7 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
     await open();
     await make().waitFor();
     await make().click();
-    expect(await bench.troubles()).toEqual(["Write how many pieces of at least one product you want."]);
+    expect(await bench.troubles()).toEqual(["Enter how many pieces of at least one product you want."]);
     await looked("error");
     await bench.page.clock.runFor(1000);
     await bench.field("Day").fill("2026-01-31");

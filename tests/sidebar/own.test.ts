@@ -58,7 +58,7 @@ describe.skipIf(skipWithoutChromium("what a template has of its own, in a browse
     await bench.field("Ready at").fill("25:00");
     await bench.field("Name of the formula").focus();
     expect((await bench.troubles()).join(" ")).toMatch(
-      /"Fold", and nothing is called so; write "Mix", .* no time of day/,
+      /"Fold", and nothing is called so; enter "Mix", .* no time of day/,
     );
     await bench.checked("own inputs in error");
     await bench.field("It must be ripe for the step").fill("mix");
@@ -83,7 +83,7 @@ describe.skipIf(skipWithoutChromium("what a template has of its own, in a browse
     await bench.field("Weight per area g/cm²").fill("");
     await bench.build().click();
     expect((await bench.troubles()).join(" ")).toContain(
-      "Write the weight per area, or weight and diameter of a round",
+      "Enter the weight per area, or weight and diameter of a round",
     );
     await bench.field("or a round: weight g").fill("270");
     await bench.field("and its diameter cm").fill("30");

@@ -155,7 +155,7 @@ describe.skipIf(skip)("the Read in panel", () => {
     await bench.page.getByRole("button", { name: "Count it: line 3" }).click();
     expect(await bench.focused()).toBe("Grams, line 3");
     await bench.page.keyboard.type("5");
-    expect(await row(2).locator(".trouble").textContent()).toBe("Write the kind of line 3.");
+    expect(await row(2).locator(".trouble").textContent()).toBe("Enter the kind of line 3.");
     await field("Kind, line 3").fill("other");
     expect(await row(2).locator(".share").textContent()).toBe("1");
   });

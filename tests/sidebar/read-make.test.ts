@@ -54,9 +54,9 @@ test("a weight that is typed wins over the recipe's own", () => {
 
 test("what is missing is said once, and nothing typed makes the recipe as a whole", () => {
   expect(sizes({ pieces: "60" }).says).toEqual([
-    "Write what one piece weighs when it is sold, or how many pieces the recipe makes.",
+    "Enter what one piece weighs when it is sold, or how many pieces the recipe makes.",
   ]);
-  expect(sizes({ weight: "80" }).says).toEqual(["Write how many pieces."]);
+  expect(sizes({ weight: "80" }).says).toEqual(["Enter how many pieces."]);
   expect(sizes({ recipe: "dozens" }).says).toEqual([
     'What the recipe makes is "dozens", which is not a number; enter a number such as 24.',
   ]);

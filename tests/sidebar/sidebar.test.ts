@@ -72,11 +72,11 @@ describe.skipIf(skip)("the bench at 300 px", () => {
     expect(await bench.page.locator(".lead").textContent()).toBe("5 things before it can be built:");
     expect(await bench.field("Pieces, size 1").getAttribute("aria-invalid")).toBe("true");
     expect(await bench.troubles()).toEqual([
-      "Write how many pieces you want. Write what one piece weighs when it is sold.",
-      "Write the tin's inner length. Write the tin's inner width. Write the tin's inner depth.",
+      "Enter how many pieces you want. Enter what one piece weighs when it is sold.",
+      "Enter the tin's inner length. Enter the tin's inner width. Enter the tin's inner depth.",
     ]);
     await bench.checked("in error");
-    await bench.page.getByRole("button", { name: "Write the tin's inner length." }).click();
+    await bench.page.getByRole("button", { name: "Enter the tin's inner length." }).click();
     expect(await bench.focused()).toBe("Length cm");
     await bench.fill();
     await expect.poll(() => bench.troubles()).toEqual([]);

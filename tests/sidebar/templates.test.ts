@@ -140,7 +140,7 @@ describe("the built sheet computes what the bench said before", () => {
     const typed = sampleOf(bun);
     typed.inputs.effective_wanted = "";
     expect(assess(typed, bun).troubles.map(({ says }) => says)).toEqual([
-      "Write the percentage of row 3, or the effective hydration wanted, from which it follows.",
+      "Enter the percentage of row 3, or the effective hydration wanted, from which it follows.",
     ]);
     const water = typed.rows[2];
     if (water !== undefined) water.percent = "30";
@@ -153,12 +153,12 @@ const noCost = (parts: readonly string[]) => parts.filter((part) => part !== "co
 describe("what cannot be, of a template's own inputs, is said", () => {
   test.each<[string, string, string, string]>([
     ["hearth-loaf", "pre_share", "60", "Share of all flour in it is 60 %; it lies between 0 % and 50 %."],
-    ["hearth-loaf", "pre_hydration", "1", "Its hydration is 1, which could be 1 % or 100 %; write it with its % sign."],
+    ["hearth-loaf", "pre_hydration", "1", "Its hydration is 1, which could be 1 % or 100 %; enter it with its % sign."],
     [
       "hearth-loaf",
       "pre_step",
       "Mixx",
-      'It must be ripe for the step is "Mixx", and nothing is called so; write "Mix",',
+      'It must be ripe for the step is "Mixx", and nothing is called so; enter "Mix",',
     ],
     ["hearth-loaf", "ready", "25:00", 'Ready at is "25:00", which is no time of day; enter one such as 6:30.'],
     [
@@ -171,7 +171,7 @@ describe("what cannot be, of a template's own inputs, is said", () => {
       "laminated",
       "roll_in_share",
       "0,28",
-      "Share of the base dough is 0.28, which could be 0.28 % or 28 %; write it with its % sign.",
+      "Share of the base dough is 0.28, which could be 0.28 % or 28 %; enter it with its % sign.",
     ],
   ])("%s, %s %s", (name, input, text, sentence) => {
     const model = templateOf(name);

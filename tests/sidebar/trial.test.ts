@@ -107,7 +107,7 @@ describe.skipIf(skipWithoutChromium("the trial from recipe to staff card in a br
     await type("Pieces", "60");
     await click("Build the sheet");
     expect(await bench.troubles()).toContain(
-      "Write what one piece weighs when it is sold, or how many pieces the recipe makes.",
+      "Enter what one piece weighs when it is sold, or how many pieces the recipe makes.",
     );
     await type("Sold at g", "70");
     await click("Build the sheet");

@@ -35,7 +35,7 @@ describe("what is in the way is said", () => {
     [
       "a share below 1",
       (d) => (d.fields.handling_loss = "0.02"),
-      "handling_loss: Lost in bowl and on bench is 0.02, which could be 0.02 % or 2 %; write it with its % sign.",
+      "handling_loss: Lost in bowl and on bench is 0.02, which could be 0.02 % or 2 %; enter it with its % sign.",
     ],
     [
       "too much lost",
@@ -81,7 +81,7 @@ describe("what is in the way is said", () => {
     [
       "a spiral mixer without minutes",
       (d) => (d.choices.mixing = "spiral"),
-      "minutes: Write the minutes of mixing: friction in a spiral mixer grows with them. Or choose the mixing later.",
+      "minutes: Enter the minutes of mixing: friction in a spiral mixer grows with them. Or choose the mixing later.",
     ],
     [
       "sizes in the wrong order",
@@ -99,7 +99,7 @@ describe("what is in the way is said", () => {
         d.choices.tin_shape = "box";
         Object.assign(d.fields, { tin_size_1: "21", tin_size_2: "11", tin_size_3: "9", tin_size_4: "19" });
       },
-      "tin_size_5: Write the base width too, or clear the base length.",
+      "tin_size_5: Enter the base width too, or clear the base length.",
     ],
   ])("%s", (_, change, sentence) => {
     const draft = empty();

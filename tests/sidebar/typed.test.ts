@@ -32,9 +32,9 @@ describe("numbers as people type them", () => {
   });
 
   test.each([
-    ["12,5", "is 12.5; write a whole number such as 13"],
-    ["2 1/2 tins", "is 2.5; write a whole number such as 3"],
-    ["0.2", "is 0.2; write a whole number such as 1"],
+    ["12,5", "is 12.5; enter a whole number such as 13"],
+    ["2 1/2 tins", "is 2.5; enter a whole number such as 3"],
+    ["0.2", "is 0.2; enter a whole number such as 1"],
   ])("%s is no count", (text, problem) => expect(readQuantity(text, "count", GRAMS)).toEqual({ problem }));
 
   test.each([

@@ -90,7 +90,9 @@ function prices(): Map<string, number> {
 describe("the demo shop", () => {
   test("is a whole shop, with no error in any cell of any sheet", () => {
     expect(new Set(sheets).size).toBe(DEMO.length);
-    expect(sheets).toEqual(expect.arrayContaining([DEMO_FRONT, "Ingredients", "Mix log", "Bake log", "Costs and prices", DAY]));
+    expect(sheets).toEqual(
+      expect.arrayContaining([DEMO_FRONT, "Ingredients", "Mix log", "Bake log", "Costs and prices", DAY]),
+    );
     expect(ordered.length).toBe(5);
     let filled = 0;
     for (const sheet of sheets) {

@@ -25,7 +25,10 @@ describe("larder sheet", () => {
         template: "larder",
         values: { ingredient: ["Flour"], price: [9], pack: ["1 kg"] },
       });
-      expect(answer).toMatchObject({ sheet: "Ingredients (2)", note: expect.stringMatching(/has an ingredient sheet already/) });
+      expect(answer).toMatchObject({
+        sheet: "Ingredients (2)",
+        note: expect.stringMatching(/has an ingredient sheet already/),
+      });
       const sheet = await costed(book, {
         title: "Bread",
         by: "dough",

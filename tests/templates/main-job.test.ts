@@ -103,7 +103,7 @@ describe.skipIf(WITHOUT)("the main job", () => {
     expect(before).toContain("Quay pan loaf");
     await bench.getByRole("button", { name: "Build the sheet" }).click();
     await bench
-      .getByText(/Write how many pieces/)
+      .getByText(/Enter how many pieces/)
       .first()
       .waitFor();
     expect(await names()).toEqual(before);
