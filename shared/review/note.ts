@@ -69,6 +69,7 @@ function reviewRows(
   const amounts = percents.map((cell, row) => (known[row] === null ? null : cell));
   const unread = cells.percents.map((cell, row) => isUnread(cell) || (cell !== null && known[row] === null));
   if (amounts.every((cell) => cell === null)) return said;
+  const open = unread.flatMap((isOpen, row) => (isOpen ? [kinds[row] ?? null] : []));
   const first = Math.max(0, known.findIndex(isFlour));
   try {
     const { shares } = readPercents(amounts, known);
@@ -77,15 +78,16 @@ function reviewRows(
       known,
     );
     review(names, known, all, style, larder).forEach((remarks, row) => {
-      if (remarks !== null) said[row]?.push(...surelyTrue(remarks.split("; "), unread, kinds));
+      if (remarks !== null) said[row]?.push(...surelyTrue(remarks.split("; "), open));
     });
   } catch (error) {
     if (!(error instanceof CellError)) throw error;
+    const flour = amounts.reduce((sum, cell, row) => sum + (isFlour(known[row] ?? null) ? (cell?.value ?? 0) : 0), 0);
     for (const { row, says } of error.faults) {
       const cell = row === undefined ? null : (amounts[row - 1] ?? null);
-      if (row !== undefined && cell !== null) said[row - 1]?.push(meant(cell.value, amounts, known));
+      if (row !== undefined && cell !== null) said[row - 1]?.push(meant(cell.value, flour));
       // Without a row that cannot be read, the sum is nobody's fault yet.
-      else if (!unread.includes(true)) said[first]?.push(`Percentages ${says}`);
+      else if (open.length === 0) said[first]?.push(`Percentages ${says}`);
     }
   }
   return said;
@@ -114,8 +116,7 @@ function kindsOfReadable(
 }
 
 /** "3000 %: 30 % meant?" where a column of ratios holds a 30, "0.02 %: 2 % meant?" where a plain one holds a 0.02. */
-function meant(value: number, amounts: Column<PercentCell>, known: Column<Kind>): string {
-  const flour = amounts.reduce((sum, cell, row) => sum + (isFlour(known[row] ?? null) ? (cell?.value ?? 0) : 0), 0);
+function meant(value: number, flour: number): string {
   const [read, likely] = flour < 10 ? [value * 100, value] : [value, value * 100];
   return `${shown(read, 4)} %: ${shown(likely, 4)} % meant? Enter ${shown(likely, 6)}%`;
 }
@@ -131,9 +132,8 @@ const RESTS_ON: readonly (readonly [RegExp, readonly string[]])[] = [
   [/^Water/, ["water", "ice", "dairy", "preferment"]],
 ];
 
-/** Too little of something is said only where no row that could not be read may hold the rest. */
-function surelyTrue(remarks: readonly string[], unread: readonly boolean[], kinds: Column<KindCell>): string[] {
-  const open = unread.flatMap((isOpen, row) => (isOpen ? [kinds[row] ?? null] : []));
+/** Too little of something is said only where no row that could not be read may hold the rest; `open` are the kinds of those. */
+function surelyTrue(remarks: readonly string[], open: readonly (KindCell | null)[]): string[] {
   if (open.length === 0) return [...remarks];
   return remarks.filter((says) => {
     if (!says.includes(", below the usual range")) return true;

@@ -132,7 +132,7 @@ describe("an amount of its own", () => {
 test("in ounces every weight stands in pounds and ounces, too", async () => {
   const { book, sheet } = await buildSheet(
     { ...HANDOUT, size_weight: [14], step_coarse: 0.25, step_fine: 0.05 },
-    { options: { weight: "oz", temperature: "F", length: "in", parts: [] } },
+    { options: { ...US_UNITS, parts: [] } },
   );
   // 14 oz is less than 150 steps of a quarter, 1022 oz is more.
   // 73 × 14 = 1022 oz ÷ 1.7 = 601.18 oz of flour, on quarter ounces 601.25: 37 lb 9.25 oz

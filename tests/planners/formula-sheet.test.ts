@@ -4,6 +4,7 @@ import type { SheetModel } from "../../shared/sheet/model.ts";
 import { asFormulaSheet } from "../../src/planners/formula-sheet.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { TEMPLATES } from "../../templates/index.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
 import { buildSheet } from "../templates/sheet-support.ts";
 
 /** Cost and label stand only where there is a larder. */
@@ -12,9 +13,9 @@ const read = (book: WorkbookHost, sheet: string) => asFormulaSheet(sheet, book.v
 
 describe.each(TEMPLATES)("$title", (model) => {
   test.each([
-    { weight: "g", temperature: "C", length: "cm", parts: built(model) },
+    { ...METRIC_UNITS, parts: built(model) },
     { weight: "oz", temperature: "F", length: "in", parts: built(model) },
-    { weight: "g", temperature: "C", length: "in", parts: [] },
+    { ...METRIC_UNITS, length: "in", parts: [] },
   ] as const)("every named cell is found where it was built: %j", async (options) => {
     const known = layOut(model, options).names;
     const typed = Object.fromEntries(Object.entries(model.sample).filter(([name]) => known.has(name)));

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
+import { METRIC_UNITS } from "../kit/units.ts";
 import { skipWithoutChromium } from "./browser.ts";
 import { benchPages } from "./page.ts";
 
@@ -52,7 +53,7 @@ describe.skipIf(skip)("the bench at 300 px", () => {
     if (sheet === undefined) throw new Error("nothing was built");
     const column = <T>(many: number, of: (row: number) => T) => Array.from({ length: many }, (_, at) => of(at + 1));
     expect(sheet.model.name).toBe("pan-loaf");
-    expect(sheet.options).toMatchObject({ weight: "g", temperature: "C", length: "cm" });
+    expect(sheet.options).toMatchObject(METRIC_UNITS);
     expect(["title", "by", "tin_shape"].map((name) => sheet.text(name))).toEqual(["Quay pan loaf", "pieces", "box"]);
     expect(column(2, (row) => sheet.text("size_name", row))).toEqual(["large", "small"]);
     expect(column(2, (row) => sheet.number("size_pieces", row))).toEqual([24, 12]);

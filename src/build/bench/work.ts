@@ -91,7 +91,7 @@ const SUMS: readonly Sum[] = [
   },
   {
     what: "cost",
-    call: `=BAKE_COSTS(${all("A")},${all("B")},$G$1:$I$3)`,
+    call: `=BAKE_COSTS(${all("A")},${all("B")},$G$1:$I$3,"g")`,
     cells: (row) => `=B${row}*VLOOKUP(A${row},$G$1:$I$3,2,FALSE)/VLOOKUP(A${row},$G$1:$I$3,3,FALSE)`,
   },
 ];
