@@ -68,8 +68,8 @@ describe("a line is never dropped, doubled or guessed in silence", () => {
 
 describe("what is not a recipe is refused with a sentence", () => {
   test.each([
-    [{ cups: "XX", lines: [] }, /could not be read\. Close the bench/],
-    [{ cups: "US" }, /could not be read\. Close the bench/],
+    [{ cups: "XX", lines: [] }, /could not be read\. Close Gramwright/],
+    [{ cups: "US" }, /could not be read\. Close Gramwright/],
     [{ cups: "US", lines: Array(151).fill(asked("1 g salt")) }, /That is 151 lines/],
     [{ cups: "US", lines: [asked("x".repeat(1001))] }, /Line 1 is no line of a recipe/],
     [{ cups: "US", lines: [{ text: 5, name: "" }] }, /Line 1 is no line of a recipe/],
