@@ -61,7 +61,7 @@ export const WATER_FIGURES: readonly Figure[] = [
   },
 ];
 
-const ofWater = (part: string) => `=IF(COUNT(@ice_share;@water_mix)<2;"";IF(@ice_share>1;"";@water_mix*${part}))`;
+const ofWater = (part: string) => `=IF(COUNT(@ice_share;@water_mix)<2;"";IF(ROUND(@ice_share;9)>1;"";@water_mix*${part}))`;
 export const PLAIN_ICE: readonly Formula[] = [ofWater("@ice_share"), ofWater("(1-@ice_share)")];
 
 /** The sentence of waterNote() in shared/water/water-note.ts. */
@@ -71,13 +71,13 @@ function note(scale: Scale): string {
     .map(([yeast, limit]) => `"${yeast}";${degrees(limit, scale)}`)
     .join(";");
   const limit = `SWITCH(@yeast;${limits};${degrees(YEAST_LIMITS.fresh, scale)})`;
-  const scalds = `IF(@water_temp>=${degrees(49, scale)};" Water this hot scalds: pour and carry it with care.";"")`;
+  const scalds = `IF(ROUND(@water_temp;9)>=${degrees(49, scale)};" Water this hot scalds: pour and carry it with care.";"")`;
   return [
     '=IF(COUNT(@water_temp;@tap_temp)<2;"";',
-    `IF(@water_temp>${limit};"Water of "&${at("@water_temp")}&" is "&IF(@yeast="none";"hotter than a dough should meet";"too hot for "&IF(LEN(@yeast)=0;"fresh";@yeast)&" yeast ("&${at(limit)}&" at most)")&": warm the flour or the room, or accept a cooler dough and a longer rise."&${scalds};`,
-    `IF(ABS(@water_temp-@tap_temp)<=${difference(0.5, scale)};"Use the tap's water as it is ("&${at("@tap_temp")}&")."&${scalds};`,
+    `IF(ROUND(@water_temp;9)>${limit};"Water of "&${at("@water_temp")}&" is "&IF(@yeast="none";"hotter than a dough should meet";"too hot for "&IF(LEN(@yeast)=0;"fresh";@yeast)&" yeast ("&${at(limit)}&" at most)")&": warm the flour or the room, or accept a cooler dough and a longer rise."&${scalds};`,
+    `IF(ROUND(ABS(@water_temp-@tap_temp);9)<=${difference(0.5, scale)};"Use the tap's water as it is ("&${at("@tap_temp")}&")."&${scalds};`,
     `IF(@water_temp>@tap_temp;"Warm the water to "&${at("@water_temp")}&"."&${scalds};`,
-    `IF(COUNT(@ice_share)=0;"";IF(@ice_share>1;"Water of "&${at("@water_temp")}&" is colder than ice alone can make it: cool the flour, mix for less time, or accept a warmer dough.";`,
+    `IF(COUNT(@ice_share)=0;"";IF(ROUND(@ice_share;9)>1;"Water of "&${at("@water_temp")}&" is colder than ice alone can make it: cool the flour, mix for less time, or accept a warmer dough.";`,
     `"Cool the tap's water to "&${at("@water_temp")}&": about "&ROUND(100*@ice_share;0)&" % of it as ice"&`,
     'IF(@ice_share>1/2;". That is more than half: chill flour and water beforehand, use flake ice, and see that it melts before mixing ends.";", weighed as part of the water. Ice is food: clean water, clean scoop."',
     ")))))))",
