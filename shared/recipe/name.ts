@@ -104,10 +104,17 @@ function named(larder: Larder, line: readonly string[]): Word[] {
 }
 
 function longestName(larder: Larder, line: readonly Word[]): Ingredient | undefined {
-  for (let size = Math.min(LONGEST_NAME, line.length); size > 0; size--) {
+  // Up to where known words follow each word.
+  const ends = line.map((_, start) => {
+    let end = start;
+    while (line[end]?.isKnown) end += 1;
+    return end;
+  });
+  const longest = ends.reduce((most, end, start) => Math.max(most, end - start), 0);
+  for (let size = Math.min(LONGEST_NAME, longest); size > 0; size--) {
     for (let start = 0; start + size <= line.length; start++) {
+      if ((ends[start] ?? 0) < start + size) continue;
       const part = line.slice(start, start + size);
-      if (!part.every(({ isKnown }) => isKnown)) continue;
       const found = findByKey(larder, part.map(({ key }) => key).join(" "), part.map(({ word }) => word).join(" "));
       if (found === undefined) continue;
       const isRestHarmless = line.every(

@@ -100,6 +100,21 @@ describe("the list of packages in DEVELOPERS.md", () => {
     for (const name of served) expect(listed.get(name), name).toBe(statedBy(name));
   });
 
+  test("names every licence that an installed package states, in the table or in the sentence for the rest", () => {
+    const page = readFileSync("DEVELOPERS.md", "utf8");
+    const rest = /What else is installed with these packages states ([^.]*(?:\.\d[^.]*)*)\./.exec(page)?.[1] ?? "";
+    const forAll = rest.split(/,\s|\sor\s/).map((one) => one.trim());
+    const lock = JSON.parse(readFileSync("package-lock.json", "utf8")) as {
+      packages: Record<string, { license?: string }>;
+    };
+    for (const [path, { license }] of Object.entries(lock.packages)) {
+      const name = path.replace(/^.*node_modules\//, "");
+      if (license === undefined || path === "" || listed.get(name) === license) continue;
+      for (const one of license.replace(/[()]/g, "").split(/ (?:AND|OR) /))
+        expect(forAll, `${name}: ${one}`).toContain(one);
+    }
+  });
+
   test("names every installed package that states no licence in the form npm reads", () => {
     const lock = JSON.parse(readFileSync("package-lock.json", "utf8")) as {
       packages: Record<string, { license?: string }>;

@@ -64,7 +64,7 @@ export const GRAMSPAN = define({
 
 function sentence(clauses: readonly string[]): string | null {
   if (clauses.length === 0) return null;
-  const told = clauses.join("; ");
-  const capital = told.charAt(0).toUpperCase() + told.slice(1);
-  return /[.?!]$/.test(capital) ? capital : `${capital}.`;
+  const told = clauses.length === 1 ? (clauses[0] ?? "") : clauses.join("; ");
+  const stop = /[.?!]/.test(told.charAt(told.length - 1)) ? "" : ".";
+  return told.charAt(0).toUpperCase() + told.slice(1) + stop;
 }
