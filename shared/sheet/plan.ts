@@ -124,16 +124,13 @@ export function plan(model: SheetModel, options: Options, typed: Values, links: 
 
 /** What stands beside the page: written apart, because most of it is blank. */
 function aside({ values, formats }: Draft, { tables, cells }: Layout, page: number): SheetPlan["aside"] {
+  // One run a row, from its first word to its last: formulas are written afterwards, over the blanks between.
   const words = values.flatMap((line, row) => {
-    const runs: { row: number; column: number; cells: (string | number)[] }[] = [];
-    for (let column = page; column < line.length; column++) {
-      const value = line[column] ?? "";
-      if (value === "") continue;
-      const last = runs[runs.length - 1];
-      if (last !== undefined && last.column + last.cells.length === column) last.cells.push(value);
-      else runs.push({ row, column, cells: [value] });
-    }
-    return runs;
+    const filled = line.flatMap((value, column) => (column >= page && value !== "" ? [column] : []));
+    const [first, last] = [filled[0], filled[filled.length - 1]];
+    return first === undefined || last === undefined
+      ? []
+      : [{ row, column: first, cells: line.slice(first, last + 1) }];
   });
   const ranges = new Map<string, string[]>();
   const add = (zone: Zone): void => {

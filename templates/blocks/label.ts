@@ -90,8 +90,8 @@ export function labelBlock(costed: CostedCells): Block {
         "Quantity to declare of that",
         "declared",
         "share",
-        `=IF(LEN(@declare)*COUNT(@baked)=0;"";BAKE_LABELSHARE(@declare;${names};${weights};@baked))`,
-        { plain: [plainShare(costed)] },
+        `=IF(LEN(@declare)*COUNT(@baked)=0;"";BAKE_LABELSHARE(@declare;${names};${weights};@baked;gramwright_larder))`,
+        { plain: [plainShare(costed), '=""'], spills: ["declared_of"], worded: ["declared_of"] },
       ),
     ],
   };

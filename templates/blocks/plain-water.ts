@@ -61,7 +61,8 @@ export const WATER_FIGURES: readonly Figure[] = [
   },
 ];
 
-const ofWater = (part: string) => `=IF(COUNT(@ice_share;@water_mix)<2;"";IF(ROUND(@ice_share;9)>1;"";@water_mix*${part}))`;
+const ofWater = (part: string) =>
+  `=IF(COUNT(@ice_share;@water_mix)<2;"";IF(ROUND(@ice_share;9)>1;"";@water_mix*${part}))`;
 export const PLAIN_ICE: readonly Formula[] = [ofWater("@ice_share"), ofWater("(1-@ice_share)")];
 
 /** The sentence of waterNote() in shared/water/water-note.ts. */

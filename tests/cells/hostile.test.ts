@@ -17,7 +17,9 @@ import { answerOrSentence, NASTY } from "./hostile-support.ts";
 describe.each(TEMPLATES)("$title with hostile text in every input", (model) => {
   test("has the formulas it always has, and no other, also in the saved file", async () => {
     const options = { ...METRIC, parts: model.parts };
-    const texts = [...inputNames(model)].map((name, at) => [name, NASTY[at % NASTY.length] ?? ""] as const);
+    // A text for a weight is refused where weights become percentages: see the order's own test.
+    const typed = [...inputNames(model)].filter((name) => model.foldedFrom === undefined || name !== "weighed");
+    const texts = typed.map((name, at) => [name, NASTY[at % NASTY.length] ?? ""] as const);
     // As many rows as the hostile ones: a table is as long as what is typed.
     const plain = { ...Object.fromEntries(texts.map(([name]) => [name, "x"])), ingredient: NASTY.map(() => "x") };
     const hostile = { ...Object.fromEntries(texts), title: '=IMPORTXML("a";"b") [x]: *?', ingredient: NASTY };

@@ -118,7 +118,7 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
     await bench.page.getByRole("button", { name: "Build an ingredient sheet" }).click();
     await says(/Built “Ingredients”, a sheet of its own\./);
     await buildSheet(HANDOUT, { book, options: { ...METRIC_UNITS, parts: [] } });
-    expect(book.shownTexts("Hand-out", book.usedRange("Hand-out")).flat()).toContain("Cost and price");
+    expect(book.shownTexts("Hand-out", book.usedRange("Hand-out")).flat()).toContain("Costs and price");
     await bench.page.getByRole("button", { name: "Build a price sheet" }).click();
     await says(/Built “Costs and prices”, a sheet of its own\./);
     expect(book.shownTexts("Costs and prices", book.usedRange("Costs and prices")).flat()).toContain("Hand-out");

@@ -80,7 +80,11 @@ describe.skipIf(skip)("handing out a staff card", () => {
   });
 
   test("a sheet full of errors says so, where the first is and what to do", async () => {
-    const { sheet, type, at } = await buildSheet(HANDOUT, { book });
+    const { sheet, type, at } = await buildSheet(HANDOUT, {
+      book,
+      model: templateOf("cookie"),
+      options: { ...METRIC_UNITS, parts: [] },
+    });
     const figures = () => bench.page.locator(".figures:visible").textContent();
     const look = async () => {
       await bench.page.getByRole("button", { name: "Look again" }).click();
