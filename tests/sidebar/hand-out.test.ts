@@ -1,9 +1,11 @@
 import { mkdirSync } from "node:fs";
 import { beforeEach, describe, expect, test } from "vitest";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
 import { buildSheet, HANDOUT, workbook } from "../templates/sheet-support.ts";
 import { skipWithoutChromium } from "./browser.ts";
 import { benchPages, type Way } from "./page.ts";
+import { templateOf } from "./samples.ts";
 
 const skip = skipWithoutChromium("handing out from the bench in a browser");
 const PICTURES = process.env.PICTURES;

@@ -126,6 +126,20 @@ describe("weights from percentages", () => {
   });
 });
 
+test("a weight that is no number is refused before anything is built", () => {
+  const book = empty.copy();
+  const values = sample(panLoaf, {
+    percent: null,
+    weighed: [1000, "a cup"],
+    ingredient: ["Flour", "Water"],
+    kind: ["flour", "water"],
+  });
+  expect(() => book.build("pan-loaf", values, { ...METRIC_UNITS, parts: partsOf(panLoaf) })).toThrow(
+    /The weight of "Water" is no number\. Enter one\./,
+  );
+  expect(book.sheetNames()).toEqual(["Sheet1"]);
+});
+
 describe("preferment and final mix", () => {
   test("900 flour, 468 water, 9 yeast, 27 salt after a poolish of 468, 468 and 0.3 — Wild Yeast, baker's percentage, part 4", () => {
     const sheet = built(
