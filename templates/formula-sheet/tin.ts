@@ -136,7 +136,7 @@ export const TIN_SINGLES: readonly Single[] = [
   single("Capacity, or blank", "tin_capacity", '=IF(@capacity>0;@capacity;"")'),
   single("Dough that fills it", "tin_takes", [
     // 1 oz is 28.349523125 g (international yard and pound agreement, 1959).
-    { when: "oz", formula: "=@capacity*N(@tin_fill)*1000000/28349523" },
+    { when: "oz", formula: "=@capacity*N(@tin_fill)*10^9/28349523125" },
     { formula: "=@capacity*N(@tin_fill)" },
   ]),
   single(
