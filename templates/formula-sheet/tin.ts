@@ -157,7 +157,7 @@ export const TIN_SINGLES: readonly Single[] = [
   single(
     "Capacity by its sizes",
     "tin_says",
-    '=IF((COUNT(@tin_size_1:@tin_size_5)=0)+(@tin_shape="box")+(@tin_shape="round")>0;"";BAKE_TINCAPACITY(@tin_shape;@tin_size_1:@tin_size_5;"{length}"))',
+    '=IF((COUNT(@tin_size_1:@tin_size_5)=0)+(@tin_shape="box")+(@tin_shape="round")>0;"";BAKE_TINCAPACITY(@tin_shape;{@tin_size_1;@tin_size_2;@tin_size_3;@tin_size_4;@tin_size_5};"{length}"))',
   ),
 ];
 
