@@ -13,6 +13,8 @@ export type Book = WorkbookHost & {
   readonly sheet: (name: string) => Sheet;
   /** A second workbook that holds the same. */
   readonly copy: () => Book;
+  /** A sheet copied to a new workbook, as its tab's menu does, and nothing else there. */
+  readonly copySheet: (name: string) => Sheet;
   /**
    * Writes the workbook, whole or not at all: .xlsx for other programs, .json as `npm start` keeps it and `openFile` opens
    * it. Throws a sentence for any other ending, and where the file cannot be written.

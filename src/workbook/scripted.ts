@@ -80,6 +80,11 @@ function bookOf(built: BuiltFiles, how: { readonly data?: WorkbookData; readonly
     },
     sheet: (name: string) => sheetOf(book, name),
     copy: () => bookOf(built, { ...how, data: host.engine.data() }),
+    copySheet(name: string): Sheet {
+      const id = host.sheetId(name);
+      const alone = bookOf(built, { ...how, data: onlySheet(host.engine.data(), id) });
+      return sheetOf(alone, name);
+    },
     async save(path: string): Promise<void> {
       if (/\.xlsx$/i.test(path)) writeWhole(path, await toXlsx(host.engine));
       else if (/\.json$/i.test(path)) keep(resolve(path), host.engine.data());
@@ -87,6 +92,19 @@ function bookOf(built: BuiltFiles, how: { readonly data?: WorkbookData; readonly
     },
   });
   return book;
+}
+
+/** The workbook as if this sheet were its only one: what its formulas read of others is gone, names of the workbook with it. */
+function onlySheet(data: WorkbookData, sheetId: string): WorkbookData {
+  const { sheets, marks, cellNames } = data as Record<string, readonly { id?: string; sheetId?: string }[]>;
+  const ofSheet = (some: typeof sheets | undefined) => (some ?? []).filter((one) => one.sheetId === sheetId);
+  return {
+    ...data,
+    sheets: sheets?.filter(({ id }) => id === sheetId) ?? [],
+    marks: ofSheet(marks),
+    cellNames: ofSheet(cellNames),
+    namedRanges: {},
+  };
 }
 
 function keep(path: string, data: WorkbookData): void {

@@ -6,7 +6,7 @@ import { CAUTIONS, cautionsOf } from "../blocks/name.ts";
 import { CHECK_SINGLES, ERROR_SINGLES } from "./checks.ts";
 import { FOLDED_FROM, HELPERS, MESSAGES, PAGE_WIDTHS } from "./columns.ts";
 import { type IngredientsSpec, ingredientsHelpers, ingredientsTable } from "./ingredients.ts";
-import { formulaChecks, remarksOf, topsOf } from "./intact.ts";
+import { formulaChecks, isCall, remarksOf, topsOf } from "./intact.ts";
 import { withChecks } from "./line-checks.ts";
 import { METHOD_SINGLES, methodHelpers, methodTable, NO_METHOD, ovenBlock, readyBlock } from "./method.ts";
 import { heldBlock, sizesHelpers, sizesTable, titleBlock } from "./order.ts";
@@ -143,7 +143,7 @@ function singlesOf(bands: readonly Band[]): readonly Single[] {
     ...CHECK_SINGLES,
     ...ERROR_SINGLES,
   ];
-  const computed = figures.filter(({ formula }) => formula !== undefined);
+  const computed = figures.filter(({ formula }) => formula !== undefined && !isCall(formula));
   const others = [...topsOf(bands), ...remarksOf(bands), ...computed, { name: "result" }, { name: "total_label" }];
   return [...figures, ...formulaChecks(others)];
 }

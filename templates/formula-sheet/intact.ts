@@ -1,5 +1,5 @@
 // Whether all formulas still stand where they were built.
-import type { Band, Block, Condition, Table } from "../../shared/sheet/model.ts";
+import type { Band, Block, Condition, Formula, Table } from "../../shared/sheet/model.ts";
 import { type Single, single } from "./singles.ts";
 
 /** As many as fit into one formula. */
@@ -37,7 +37,9 @@ export function topsOf(bands: readonly Band[]): Named[] {
     .filter((item): item is Table => "table" in item && item.hidden === true)
     .flatMap(({ columns, when }) =>
       columns.flatMap(({ name, formula }) =>
-        formula === undefined ? [] : [{ name: `${name}_top`, ...(when === undefined ? {} : { when }) }],
+        formula === undefined || isCall(formula)
+          ? []
+          : [{ name: `${name}_top`, ...(when === undefined ? {} : { when }) }],
       ),
     );
 }
@@ -54,4 +56,10 @@ export function remarksOf(bands: readonly Band[]): Named[] {
       }),
     ),
   );
+}
+
+/** A call gives advice that no weight waits for; where the functions are missing, as in another program, its cell may hold what it said last. */
+export function isCall(formula: Formula): boolean {
+  const texts = typeof formula === "string" ? [formula] : formula.map((one) => one.formula);
+  return texts.some((text) => text.includes("BAKE_"));
 }

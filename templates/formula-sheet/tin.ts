@@ -136,7 +136,7 @@ export const TIN_SINGLES: readonly Single[] = [
   single("Capacity, or blank", "tin_capacity", '=IF(@capacity>0;@capacity;"")'),
   single("Dough that fills it", "tin_takes", [
     // 1 oz is 28.349523125 g (international yard and pound agreement, 1959).
-    { when: "oz", formula: "=@capacity*N(@tin_fill)*1000000/28349523" },
+    { when: "oz", formula: "=@capacity*N(@tin_fill)*10^9/28349523125" },
     { formula: "=@capacity*N(@tin_fill)" },
   ]),
   single(
@@ -157,7 +157,7 @@ export const TIN_SINGLES: readonly Single[] = [
   single(
     "Capacity by its sizes",
     "tin_says",
-    '=IF((COUNT(@tin_size_1:@tin_size_5)=0)+(@tin_shape="box")+(@tin_shape="round")>0;"";BAKE_TINCAPACITY(@tin_shape;@tin_size_1:@tin_size_5;"{length}"))',
+    '=IF((COUNT(@tin_size_1:@tin_size_5)=0)+(@tin_shape="box")+(@tin_shape="round")>0;"";BAKE_TINCAPACITY(@tin_shape;{@tin_size_1;@tin_size_2;@tin_size_3;@tin_size_4;@tin_size_5};"{length}"))',
   ),
 ];
 

@@ -1,5 +1,6 @@
 // What people do to a formula sheet by mistake: contents of cells, and changes to rows and columns.
 import { columnLetters, columnNumber } from "../../shared/sheet/a1.ts";
+import type { FormulaCell } from "../../src/workbook/engine/engine.ts";
 import type { Sheet } from "../../src/workbook/scripted.ts";
 import { type Tried, TYPED_COLUMNS, TYPED_SINGLES } from "./formula-sheet-page.ts";
 
@@ -205,12 +206,12 @@ function empty({ book, sheet }: Tried, at: string): void {
 /** Brings back what a cell holds now. */
 export function keeping({ book, sheet }: Tried, at: string): () => void {
   const place = { sheetId: book.sheetId(sheet.sheet), ...placeOf(at) };
-  const content = book.engine.get<string>("getCellText", place, { showFormula: true });
-  const format = book.engine.get<{ format?: string } | undefined>("getCell", place)?.format ?? "";
-  const isFilled = book.engine.get<object | undefined>("getCell", place) !== undefined;
+  const cell = book.engine.get<(FormulaCell & { readonly content: string }) | undefined>("getCell", place);
+  const content = cell?.isFormula ? cell.compiledFormula.toFormulaString(book.engine.model.getters) : cell?.content;
+  const format = cell?.format ?? "";
   return () => {
     empty({ book, sheet } as Tried, at);
-    book.engine.run("UPDATE_CELL", { ...place, ...(isFilled ? { content } : {}), format });
+    book.engine.run("UPDATE_CELL", { ...place, ...(content === undefined ? {} : { content }), format });
   };
 }
 

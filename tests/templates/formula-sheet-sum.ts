@@ -329,10 +329,10 @@ export function sumOf(page: Page): Sum {
 
   function method(): void {
     const oven = cleaned(page.inputs.oven_step);
+    // By tins, what goes into the oven is the tins.
+    const baked = by === "tins" ? amount : piecesNow;
     const loads =
-      of("oven_takes") > 0 && piecesNow > 0 && isKnown
-        ? Math.ceil((piecesNow / of("oven_takes")) * (1 - 1e-9))
-        : undefined;
+      of("oven_takes") > 0 && baked > 0 && isKnown ? Math.ceil((baked / of("oven_takes")) * (1 - 1e-9)) : undefined;
     const steps = page.steps.map(({ row, cells }) => {
       const minutes = number(cells.step_minutes, 0, 10_080, `minutes ${row}`) ?? 0;
       const isBaking = oven !== "" && cleaned(cells.step) === oven;

@@ -56,6 +56,7 @@ function ledger(): WorkbookHost {
   });
   for (const [index, formula] of FORMULAS.entries()) book.type("Sheet1", `F${index + 1}`, formula);
   book.type("Sheet1", "H1", '=ARRAYFORMULA(IF(A1:A5>30;A1:A5*2;""))');
+  book.type("Sheet1", "M1", "=ARRAYFORMULA(SUM(A1:A2*2))");
   book.type("Sheet1", "J1", '=PROBE_RETURN("block")');
   book.type("Sheet1", "J4", '=PROBE_THROW("say grams")');
   return book;
@@ -91,6 +92,7 @@ describe("the file", () => {
       ref: "H1:H5",
       formula: expect.not.stringContaining("ARRAYFORMULA"),
     });
+    expect(sheet?.getCell("M1").value).toMatchObject({ shareType: "array", ref: "M1:M1", result: 3300 });
     expect(sheet?.getCell("J1").value).toBe(1);
     expect(sheet?.getCell("K1").value).toBe("a");
     expect(sheet?.getCell("J1").note).toBe("computed by PROBE_RETURN in Gramwright.");

@@ -60,7 +60,8 @@ function writeShape(engine: Engine, sheet: Worksheet, sheetId: string): void {
     const size = engine.get<number | undefined>("getUserRowSize", sheetId, row);
     if (size !== undefined) sheet.getRow(row + 1).height = rowHeight(size);
   }
-  const { columns, rows } = printed(right + 1, bottom + 1, (col, row) => {
+  const page = foldAway(engine, sheet, sheetId, right + 1, bottom + 1);
+  const { columns, rows } = printed(page, bottom + 1, (col, row) => {
     const { value } = engine.evaluated({ sheetId, col, row });
     return typeof value === "string" ? value : "";
   });
@@ -74,6 +75,21 @@ function writeShape(engine: Engine, sheet: Worksheet, sheetId: string): void {
     // exceljs puts a $ before the columns itself.
     sheet.pageSetup.printArea = area.replace(/([A-Z]+)(\d+)/g, "$1$$$2");
   }
+}
+
+type Fold = { readonly start: number; readonly end: number; readonly isFolded: boolean };
+
+/** Hides what is hidden and folds what is folded; answers how many columns stand before the first that is folded away. */
+function foldAway(engine: Engine, sheet: Worksheet, sheetId: string, columns: number, rows: number): number {
+  const folds = engine.get<readonly Fold[]>("getHeaderGroups", sheetId, "COL");
+  for (const { start, end } of folds) {
+    for (let col = start; col <= Math.min(end, columns - 1); col++) sheet.getColumn(col + 1).outlineLevel = 1;
+  }
+  for (let col = 0; col < columns; col++)
+    if (engine.get<boolean>("isColHidden", sheetId, col)) sheet.getColumn(col + 1).hidden = true;
+  for (let row = 0; row < rows; row++)
+    if (engine.get<boolean>("isRowHidden", sheetId, row)) sheet.getRow(row + 1).hidden = true;
+  return Math.min(columns, ...folds.filter(({ isFolded }) => isFolded).map(({ start }) => start));
 }
 
 function usedZone(
@@ -138,7 +154,10 @@ function writeFormula(engine: Engine, sheet: Worksheet, position: Position, spil
   const { fillFormula } = sheet as unknown as {
     fillFormula(a1: string, text: string, results: unknown, kind: "array"): void;
   };
-  fillFormula.call(sheet, a1Of(engine.library, whole), made.text, results, "array");
+  const { toXC } = engine.library.helpers;
+  // exceljs fills nothing where a range of one cell is written without its colon.
+  const range = `${toXC(whole.left, whole.top)}:${toXC(whole.right, whole.bottom)}`;
+  fillFormula.call(sheet, range, made.text, results, "array");
   for (let row = whole.top; row <= whole.bottom; row++) {
     for (let col = whole.left; col <= whole.right; col++) spilled.add(engine.library.helpers.toXC(col, row));
   }

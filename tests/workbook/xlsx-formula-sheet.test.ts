@@ -1,0 +1,124 @@
+// A formula sheet saved as .xlsx: LibreOffice calculates it as the local engine does, also after its order was changed there.
+import exceljs from "exceljs";
+import { describe, expect, test } from "vitest";
+import { columnLetters } from "../../shared/sheet/a1.ts";
+import { toXlsx } from "../../src/workbook/xlsx/xlsx.ts";
+import { cellAt, type Tried } from "../templates/formula-sheet-page.ts";
+import { KINDS, type Kind, opened, trialOf } from "../templates/formula-sheet-trials.ts";
+import { asOfficeReads, asValue, hasOffice } from "./support.ts";
+
+type Edit = readonly [name: string, row: number | undefined, value: number | string];
+/** The order changed: how much, by what, what goes in, when. */
+const EDITS: readonly Edit[] = [
+  ["by", undefined, "dough"],
+  ["amount", undefined, 20_500],
+  ["percent", 3, 0.71],
+  ["size_weight", 1, 612],
+  ["ready", undefined, 0.3125],
+  ["flour_temp", undefined, 24],
+  ["step_minutes", 2, 75],
+];
+/** What may be wrong in a cell, named alike in both. */
+const SLIPS: readonly Edit[] = [
+  ["percent", 2, "65 %"],
+  ["kind", 4, "yest"],
+  ["room_temp", undefined, -40],
+  ["step_minutes", 1, -5],
+];
+
+const fileOf = async (tried: Tried): Promise<exceljs.Workbook> => {
+  const file = new exceljs.Workbook();
+  await file.xlsx.load((await toXlsx(tried.book.engine)) as unknown as ArrayBuffer);
+  return file;
+};
+const placeOf = ({ sheet }: Tried, [name, row]: Edit): string =>
+  row === undefined ? sheet.at(name) : sheet.at(name, row);
+
+/** The file as LibreOffice calculates it after the edits were made in it. */
+async function inOffice(tried: Tried, edits: readonly Edit[]): Promise<string[][]> {
+  const file = await fileOf(tried);
+  const page = file.getWorksheet(tried.sheet.sheet);
+  for (const edit of edits) (page as exceljs.Worksheet).getCell(placeOf(tried, edit)).value = edit[2];
+  file.calcProperties.fullCalcOnLoad = true;
+  const texts = asOfficeReads(Buffer.from(await file.xlsx.writeBuffer()));
+  return texts[tried.sheet.sheet] ?? [];
+}
+
+function inEngine(tried: Tried, edits: readonly Edit[]): void {
+  for (const edit of edits)
+    tried.book.paste(
+      tried.sheet.sheet,
+      placeOf(tried, edit),
+      typeof edit[2] === "number" ? String(edit[2]) : edit[2].replace(/^(?=\d)/, "'"),
+    );
+}
+
+/** Cells that only a call fills keep what they held when the file was written. */
+const isCalled = (tried: Tried, at: string): boolean =>
+  tried.book.cell(tried.sheet.sheet, at).formula?.includes("BAKE_") ?? false;
+const COLUMNS = 11;
+
+function differences(tried: Tried, office: readonly (readonly string[])[]): string[] {
+  const found: string[] = [];
+  const last = tried.sheet.rowOf("mixer_limit") + 8;
+  const note = tried.sheet.at("note", 0).replace(/\d+/, "");
+  for (let row = 0; row < last; row++) {
+    for (let column = 0; column < COLUMNS; column++) {
+      const at = `${columnLetters(column)}${row + 1}`;
+      if (columnLetters(column) === note || isCalled(tried, at) || isAdvice(tried, at)) continue;
+      const own = cellAt(tried, at);
+      const theirs = dayOrTime(office[row]?.[column] ?? "");
+      const isSame =
+        typeof own === "number" && typeof theirs === "number"
+          ? Math.abs(own - theirs) <= 1e-9 * Math.max(1, Math.abs(own))
+          : String(typeof own === "object" ? own.error : own).trim() === String(theirs).trim();
+      if (!isSame) found.push(`${at}: ${JSON.stringify(own)} here, ${JSON.stringify(theirs)} there`);
+    }
+  }
+  return found;
+}
+
+/** Days and times of day, which LibreOffice writes as words, as the numbers that they are. */
+function dayOrTime(text: string): number | string {
+  const [, hours, minutes, seconds, half] = /^(\d+):(\d+):(\d+) (AM|PM)$/.exec(text) ?? [];
+  if (hours !== undefined)
+    return ((Number(hours) % 12) + (half === "PM" ? 12 : 0) + Number(minutes) / 60 + Number(seconds) / 3600) / 24;
+  const day = /^\d{4}-\d\d-\d\d$/.test(text) ? Date.parse(text) / 86_400_000 + 25_569 : undefined;
+  return day ?? asValue(text);
+}
+
+/** Remarks that show what a call answered. */
+const ADVICE = ["water_note", "tin_note", "friction_note", "capacity_note"];
+const isAdvice = ({ sheet }: Tried, at: string): boolean =>
+  ADVICE.some((name) => sheet.names().includes(name) && sheet.at(name) === at);
+
+describe.skipIf(!hasOffice).each([KINDS[0], KINDS[2], KINDS[1]] as Kind[])("$says in LibreOffice", (kind) => {
+  test("as it was written, after its order was changed there, and with slips in it", async () => {
+    const trial = await trialOf(kind);
+    for (const edits of [[], EDITS, SLIPS]) {
+      const tried = await opened(trial);
+      const office = await inOffice(tried, edits);
+      inEngine(tried, edits);
+      expect(differences(tried, office)).toEqual([]);
+    }
+  });
+});
+
+test("hidden rows, folded columns and the top rows stay as they are, helpers stay off the paper", async () => {
+  const tried = await opened(await trialOf(KINDS[0] as Kind));
+  const page = (await fileOf(tried)).getWorksheet(tried.sheet.sheet) as exceljs.Worksheet;
+  const hidden = ["size_name", "ingredient", "step"].map((name) => tried.sheet.rowOf(name, 0));
+  const isHidden = (row: number) => page.getRow(row).hidden === true;
+  expect(hidden.filter(isHidden)).toEqual(hidden);
+  expect(isHidden((hidden[0] as number) + 1)).toBe(false);
+  expect(page.getColumn(COLUMNS + 1).hidden).toBe(true);
+  expect(page.getColumn(COLUMNS + 1).outlineLevel).toBe(1);
+  expect(page.getColumn(COLUMNS).hidden).toBe(false);
+  expect(page.views[0]).toMatchObject({ state: "frozen", ySplit: 3 });
+  expect(page.pageSetup.printArea).toMatch(/^A1:K\d+$/);
+  const formulas = Array.from({ length: page.rowCount }, (_, row) => page.getRow(row + 1)).flatMap((row) =>
+    Array.from({ length: page.columnCount }, (_, column) => row.getCell(column + 1).formula ?? ""),
+  );
+  expect(formulas.some((formula) => formula.includes("_xlfn.ISFORMULA("))).toBe(true);
+  expect(formulas.filter((formula) => /(?<!_xlfn\.)ISFORMULA\(/.test(formula))).toEqual([]);
+});
