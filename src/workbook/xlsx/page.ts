@@ -9,6 +9,17 @@ const LONG = (11.69 - 1) * 96;
 /** Smaller than this, 10 point type is under 6 points on paper; several pages read better. */
 const LEAST_SCALE = 0.6;
 
+/** A sheet with columns folded away lies on its side, as wide as the page, in a type that is read at arm's length. */
+export const FOLDED_PAGE: Partial<Worksheet["pageSetup"]> = {
+  paperSize: A4,
+  orientation: "landscape",
+  fitToPage: true,
+  fitToWidth: 1,
+  fitToHeight: 0,
+  horizontalCentered: true,
+  margins: MARGINS,
+};
+
 /** A sheet of so many pixels: one page where it can be read; else pages as wide as the sheet, and on their side where it is wider than a page. */
 export function pageOf(width: number, height: number): Partial<Worksheet["pageSetup"]> {
   const isOnePage = Math.min(SHORT / width, LONG / height) >= LEAST_SCALE;

@@ -7,7 +7,7 @@ import type { PlacedMark } from "../engine/plugins.ts";
 import { WORKBOOK_NAME } from "../service/sheets.ts";
 import { portable } from "./formula.ts";
 import { argb, cellStyle, columnWidth, type Lines, type Look, rowHeight } from "./looks.ts";
-import { pageOf, printed } from "./page.ts";
+import { FOLDED_PAGE, pageOf, printed } from "./page.ts";
 import { writeConditionals, writeValidations } from "./rules.ts";
 
 type NamedRange = { readonly name: string; readonly range: { readonly sheetId: string; readonly zone: Zone } };
@@ -69,7 +69,7 @@ function writeShape(engine: Engine, sheet: Worksheet, sheetId: string): void {
     Array.from({ length: count }, (_, at) => size(at)).reduce((all, one) => all + one, 0);
   const width = sum(columns, (col) => engine.get<number>("getColSize", sheetId, col));
   const height = sum(rows, (row) => engine.get<number>("getRowSize", sheetId, row));
-  sheet.pageSetup = { ...sheet.pageSetup, ...pageOf(width, height) };
+  sheet.pageSetup = { ...sheet.pageSetup, ...(page <= right ? FOLDED_PAGE : pageOf(width, height)) };
   if (columns <= right || rows <= bottom) {
     const area = a1Of(engine.library, { left: 0, top: 0, right: columns - 1, bottom: rows - 1 });
     // exceljs puts a $ before the columns itself.
