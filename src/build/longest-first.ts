@@ -6,7 +6,7 @@ import { BaseSequencer, type TestSpecification } from "vitest/node";
 const SECONDS: Readonly<Record<string, number>> = {
   "tests/add-on/outage.test.ts": 40,
   "tests/sidebar/keyboard.test.ts": 35,
-  "tests/workbook/keeping.test.ts": 30,
+  "tests/workbook/keeping.test.ts": 3,
   "tests/planners/formula-list.test.ts": 25,
   "tests/templates/plain.test.ts": 25,
   "tests/add-on/service-calls.test.ts": 18,

@@ -34,17 +34,16 @@ describe.skipIf(skipWithoutChromium("what a template has of its own, in a browse
     return book.shownTexts("Quay", a1({ row: zone.row + row, column: zone.column }))[0]?.[0];
   };
 
-  test("a poolish, trays and steps: drawn as a line of time, and on the sheet", async () => {
+  test("a poolish, oven loads and steps: drawn as a line of time, and on the sheet", async () => {
     await start("hearth-loaf");
     await bench.field("Pieces, size 1").fill("50");
-    await bench.field("Sold at g, size 1").fill("860");
+    await bench.field("Baked g, size 1").fill("860");
     await bench.field("Loss %, size 1").fill("14");
     expect(await bench.page.getByText("With a time to be ready the steps are drawn here.").isVisible()).toBe(true);
     await bench.field("Ready at").fill("7 am");
-    await bench.field("Pieces on a tray").fill("5");
-    await bench.field("Trays in an oven load").fill("6");
+    await bench.field("Pieces in an oven load").fill("30");
     await bench.field("Minutes to reload min").fill("10");
-    // 10 trays are two loads: 40 + 10 + 40 minutes; all steps 410 minutes before 07:00, the poolish 14 hours before that.
+    // 50 loaves are two loads: 40 + 10 + 40 minutes; all steps 410 minutes before 07:00, the poolish 14 hours before that.
     const line = bench.page.getByRole("img", { name: /^Steps by time\./ });
     const says = await line.locator("title").first().textContent();
     expect(says).toContain("10:10 the day before Poolish ripens, 14 h; 00:10 Mix, 20 min;");
@@ -54,14 +53,14 @@ describe.skipIf(skipWithoutChromium("what a template has of its own, in a browse
     expect(await bench.page.getByRole("img", { name: /^Of the whole dough: flour 57\.9 %, 28/ }).count()).toBe(1);
     await bench.checked("hearth loaf");
     await bench.field("Minutes, step 2").fill("2 h 30");
-    await bench.field("It must be ripe for the step").fill("Fold");
+    await bench.field("Ripe for the step").fill("Fold");
     await bench.field("Ready at").fill("25:00");
     await bench.field("Name of the formula").focus();
     expect((await bench.troubles()).join(" ")).toMatch(
       /"Fold", and nothing is called so; enter "Mix", .* no time of day/,
     );
     await bench.checked("own inputs in error");
-    await bench.field("It must be ripe for the step").fill("mix");
+    await bench.field("Ripe for the step").fill("mix");
     await bench.field("Ready at").fill("7:00");
     await bench.page.getByRole("button", { name: "Add a step" }).click();
     expect(await bench.focused()).toBe("Step, step 8");

@@ -148,7 +148,7 @@ export function benchPages(host?: (json: string) => string): BenchPage {
       await field("Name of the formula").fill("Quay pan loaf");
       await field("Size, size 1").fill("large");
       await field("Pieces, size 1").fill("24");
-      await field("Sold at g, size 1").fill("700");
+      await field("Baked g, size 1").fill("700");
       await field("Loss %, size 1").fill("11");
       await field("Length cm").fill("21x11x9");
       await field("Width cm").focus();
