@@ -124,13 +124,18 @@ const typeHelpers: readonly ColumnModel[] = [
     "Hydration in the type (%)",
     `=ARRAYFORMULA(${[3, 2, 1].reduceRight((rest, many) => `IFERROR(VALUE(MID(@type_whole;FIND("%";@type_whole)-${many};${many}));${rest})`, "0")})`,
   ),
-  helper("type_word", "Type alone", '=ARRAYFORMULA(SUBSTITUTE(@type_whole;@type_hydration&"%";""))'),
+  // No type ends in s: "yeasts" is yeast. A space that cannot be in it any more marks its end.
+  helper(
+    "type_word",
+    "Type alone",
+    '=ARRAYFORMULA(SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(@type_whole;@type_hydration&"%";"")&UNICHAR(160);"s"&UNICHAR(160);"");UNICHAR(160);""))',
+  ),
   numbers("is_type", "Is a type", IS_TYPE),
   numbers("is_starter", "Is a preferment", IS_STARTER),
   numbers(
     "flour_part",
     "Flour in it",
-    '=ARRAYFORMULA(IF(@is_starter*(@type_hydration>0)*(@type_hydration<=500)=1;100/(100+@type_hydration);(@type_whole="flour")+(@type_whole="flours")))',
+    '=ARRAYFORMULA(IF(@is_starter*(@type_hydration>0)*(@type_hydration<=500)=1;100/(100+@type_hydration);@is_type*(@type_word="flour")))',
   ),
 ];
 

@@ -73,7 +73,7 @@ const STEPS = [
   helper(
     "step_says",
     "All that is wrong",
-    '=ARRAYFORMULA(@minutes_wrong&@temp_wrong&IF(@step_over>0;"clear what is typed over a formula in row "&ROW(@step);""))',
+    '=ARRAYFORMULA(@minutes_wrong&@temp_wrong&IF(ISERROR(@step);"row "&ROW(@step)&": an error. ";"")&IF(@step_over>0;"clear what is typed over a formula in row "&ROW(@step);""))',
   ),
 ];
 

@@ -8,7 +8,9 @@ export const typedPrices: readonly ColumnModel[] = [
 
 /** A column of the sheet of ingredients, across: compared whole with each name, so that no sign in it is a pattern. */
 const across = (column: string) => `TRANSPOSE(INDEX(gramwright_larder;0;${column}))`;
-const CALLED = `(@name_plain=${across("1")})`;
+const CALLED = `(@name_plain=IFERROR(TRIM(SUBSTITUTE(${across("1")};UNICHAR(160);" "));""))`;
+/** A 1 for each of its rows; a row's number is never an error, whatever stands in it. */
+const EACH_ROW = "ROW(INDEX(gramwright_larder;0;1))^0";
 const ALSO = `ISNUMBER(FIND(";"&@name_plain&";";";"&SUBSTITUTE(LOWER(${across("@larder_also")});"; ";";")&";"))`;
 
 /** Rows of the sheet of ingredients that a name stands for, and their price; by its other names where none has the name itself. */
@@ -18,14 +20,19 @@ const lookedUp: readonly ColumnModel[] = [
     "Name, without odd spaces",
     '=ARRAYFORMULA(IFERROR(TRIM(LOWER(SUBSTITUTE(@ingredient;UNICHAR(160);" ")));""))',
   ),
-  numbers("rows_called", "Rows of this name", `=ARRAYFORMULA(MMULT(${CALLED}*1;LEN(INDEX(gramwright_larder;0;1))^0))`),
+  numbers("rows_called", "Rows of this name", `=ARRAYFORMULA(MMULT(${CALLED}*1;${EACH_ROW}))`),
   numbers("price_called", "Price of this name", priceBy(CALLED)),
-  numbers("rows_also", "Rows also called so", `=ARRAYFORMULA(MMULT(${ALSO}*1;LEN(INDEX(gramwright_larder;0;1))^0))`),
+  numbers("rows_also", "Rows also called so", `=ARRAYFORMULA(MMULT(${ALSO}*1;${EACH_ROW}))`),
   numbers("price_also", "Price of those also called so", priceBy(ALSO)),
+  numbers(
+    "price_found",
+    "Price of the one row",
+    "=ARRAYFORMULA((LEN(@name_plain)>0)*((@rows_called=1)*@price_called+(@rows_called=0)*(@rows_also=1)*@price_also))",
+  ),
   helper(
     "price",
     "Price per {priced}, or blank",
-    '=ARRAYFORMULA(IF(@counts=0;"";IF(@rows_called=1;IF(@price_called>0;@price_called*@larder_factor;"");IF((@rows_called=0)*(@rows_also=1)*(@price_also>0)=1;@price_also*@larder_factor;""))))',
+    '=ARRAYFORMULA(IF(@counts*@price_found>0;@price_found*@larder_factor;""))',
   ),
   helper(
     "price_says",

@@ -10,10 +10,9 @@ export function typeWords(from: number): CellModel[] {
 
 const range = (name: string, many: number) => `@${name}_1:@${name}_${many}`;
 
-/** 1 where a column holds one of the words, or one with an s behind it; otherwise 0. Compared whole, so that no sign is a pattern. */
-function oneOf(column: string, words: string): string {
-  return `=ARRAYFORMULA(MMULT((${column}=${words})+(${column}=${words}&"s");TRANSPOSE(LEN(${words})^0)))`;
-}
+/** 1 where the column of types alone holds one of the words, otherwise 0. Compared whole, so that no sign is a pattern. */
+const oneOf = (words: string): string => `MMULT((@type_word=${words})*1;TRANSPOSE(LEN(${words})^0))`;
 
-export const IS_TYPE = oneOf("@type_whole", range("type", KIND_WORDS.length));
-export const IS_STARTER = oneOf("@type_word", range("starter", PREFERMENT_WORDS.length));
+/** Only a preferment has a hydration. */
+export const IS_TYPE = `=ARRAYFORMULA(ISERROR(FIND("%";@type_whole))*${oneOf(range("type", KIND_WORDS.length))})`;
+export const IS_STARTER = `=ARRAYFORMULA(${oneOf(range("starter", PREFERMENT_WORDS.length))})`;

@@ -41,7 +41,7 @@ export function typeOf(cell: Cell | undefined): { readonly word: string; readonl
   const text = plain(cell).replace(/[(),]|hydration/g, "");
   const word = TYPES.find((one) => text === one || text === `${one}s`);
   if (word !== undefined) return { word, flour: word === "flour" ? 1 : 0 };
-  const [, first, name, last] = /^(?:(\d+)%)?([a-z]+)(?:(\d+)%)?$/.exec(text) ?? [];
+  const [, first, name, last] = /^(?:(\d+(?:\.\d+)?)%)?([a-z]+)(?:(\d+(?:\.\d+)?)%)?$/.exec(text) ?? [];
   const hydration = Number(first ?? last ?? 0);
   if (!STARTERS.some((one) => name === one || name === `${one}s`) || (first !== undefined && last !== undefined))
     return undefined;
