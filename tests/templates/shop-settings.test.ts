@@ -87,7 +87,7 @@ describe("the shop's settings", () => {
   test("kept twice make a second sheet, which says that the first goes on", () => {
     keep(book, sampleDraft());
     const again = keep(book, startFrom(model));
-    expect(again.sheet).toBe("Shop settings (2)");
+    expect(again.sheet).toBe("Bakery settings (2)");
     expect(again.note).toMatch(/has settings already/);
     expect(begun(book).fields.mixer_limit).toBe("20 kg");
   });
@@ -132,7 +132,7 @@ describe.skipIf(skipWithoutChromium("the shop's settings in a browser"))("the pa
     await keepButton().click();
     await bench.wait(1500);
     await expect.poll(() => book.sheetNames()).toContain("Bakery settings");
-    await expect.poll(() => bench.page.getByText("Kept in “Shop settings”.").count()).toBe(1);
+    await expect.poll(() => bench.page.getByText("Kept in “Bakery settings”.").count()).toBe(1);
     await bench.checked("kept");
     await bench.field("Template").selectOption("cookie");
     await expect.poll(() => bench.field("Mixer takes at most g").inputValue()).toBe("18 kg");
