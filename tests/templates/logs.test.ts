@@ -110,7 +110,7 @@ describe("the mix log", () => {
     expect(guided.value("check")).toBe("");
     // Minutes that are typed anew leave a factor for others, and it is said so.
     guided.type("minutes", "12");
-    expect(guided.value("check")).toBe("Friction factor is for spiral 8 min. ");
+    expect(guided.value("check")).toBe("Friction factor is for spiral 8 min.");
   });
 
   test("a second log says so and leaves the first one's name", async () => {
