@@ -92,8 +92,8 @@ export const sizesTable: Table = {
     typed("size_weight", "Baked ({weight})", "graded", { bounds: GRAMS }),
     typed("size_loss", "Bake loss", "short rate", { bounds: [0, 0.5] }),
     shown("scaled_shown", "Scaling ({weight})", "graded", each("@scaled_shows"), { role: "strong" }),
-    shown("dough_shown", "Dough ({weight})", "graded", each("@dough_shows")),
-    shown("now_shown", "", "count", each("@pieces_now", '(@size_counts=1)*(@by<>"pieces")=1'), {
+    shown("dough_shown", "Dough ({weight})", "graded", each("@dough_shows", "@size_counts*(@sizes_times>0)=1")),
+    shown("now_shown", "", "count", each("@pieces_now", '@size_counts*(@by<>"pieces")*(@sizes_times>0)=1'), {
       headFormula: '=IF(@by="pieces";"";"Pieces now")',
       align: "right",
     }),
@@ -141,7 +141,7 @@ const sizeHelpers: readonly ColumnModel[] = [
   numbers("scaled_shows", "Scaling weight, as shown", graded("@scaling")),
   numbers("size_exact", "Dough as typed", "=ARRAYFORMULA(@scaling*@pieces_typed/(1-@handling))"),
   numbers("size_now", "Dough now", "=ARRAYFORMULA(@size_exact*@sizes_times)"),
-  helper("size_dough", "Dough now, or blank", each("@size_now")),
+  helper("size_dough", "Dough now, or blank", each("@size_now", "@size_counts*(@sizes_times>0)=1")),
   numbers("dough_shows", "Dough, as shown", graded("@size_now")),
   numbers(
     "pieces_now",

@@ -74,10 +74,12 @@ export const ORDER_SINGLES: readonly Single[] = [
     "dough_exact",
     '=IF(@by="pieces";@sizes_dough;IF(@by="tins";N(@amount)*@tin_takes/(1-@handling);IF(@by="dough";N(@amount);IF((@by="flour")*(@flour_base>0)=1;N(@amount)*SUM(@share_typed)/MAX(@flour_base;1/10^9);0))))',
   ),
+  // One size that cannot be read would shift the shares of all others, and by pieces the dough itself.
+  single("Sizes that cannot be read", "bad_sizes", "=SUMPRODUCT((LEN(@size_needs)>0)*1)"),
   single(
     "Times the sizes",
     "sizes_times",
-    '=IF(@by="pieces";1;IF(@sizes_dough>0;@dough_exact/MAX(@sizes_dough;1/10^9);0))',
+    '=IF(@by="pieces";1;IF((@sizes_dough>0)*(@bad_sizes=0)=1;@dough_exact/MAX(@sizes_dough;1/10^9);0))',
   ),
   single("Weight of a typed 1", "per_percent", "=IF(SUM(@share_typed)>0;@dough_exact/MAX(SUM(@share_typed);1/10^9);0)"),
   single(
@@ -90,7 +92,7 @@ export const ORDER_SINGLES: readonly Single[] = [
   single(
     "May be weighed",
     "weighable",
-    '=IF((@dough_exact>0)*(SUM(@share_typed)>0)*IF(@by="flour";@bad_types=0;@bad_rows=0)=1;1;0)',
+    '=IF((@dough_exact>0)*(SUM(@share_typed)>0)*IF(@by="flour";@bad_types=0;@bad_rows=0)*((@by<>"pieces")+(@bad_sizes=0)>0)=1;1;0)',
   ),
   single("Dough, or blank", "dough", '=IF(@weighable=1;@dough_exact;"")'),
   single("Mixes", "mixes", '=IF(@weighable=1;@mixes_some;"")'),
@@ -167,7 +169,7 @@ export const RESULT_SINGLES: readonly Single[] = [
   single(
     "Result, first half",
     "result_order",
-    '=IF(@weighable=0;"";@many_words&@dough_words&" dough"&IF(@mixes_some>1;", "&@mixes_some&" mixes of "&@mix_words;"")&IF((@by="pieces")+(@left_exact<1)+(COUNT(@pieces)=0)>0;"";" · "&@left_words&" left over"))',
+    '=IF(@weighable=0;"";@many_words&@dough_words&" dough"&IF(@mixes_some>1;", "&@mixes_some&" mixes of "&@mix_words;"")&IF((@by="pieces")+(@left_exact<1)+(SUM(@pieces_now)=0)>0;"";" · "&@left_words&" left over"))',
   ),
 ];
 

@@ -2,7 +2,17 @@
 import { describe, expect, test } from "vitest";
 import { IS_LONG, seedOf, tries } from "../kit/scale.ts";
 import { type Tried, verdict } from "./formula-sheet-page.ts";
-import { contentSlip, NAMES, NUMBERS, oneOf, otherCells, overSlip, put, randomFrom } from "./formula-sheet-slips.ts";
+import {
+  contentSlip,
+  keeping,
+  NAMES,
+  NUMBERS,
+  oneOf,
+  otherCells,
+  overSlip,
+  put,
+  randomFrom,
+} from "./formula-sheet-slips.ts";
 import { KINDS, type Kind, opened, outcome, trialOf, trySlips } from "./formula-sheet-trials.ts";
 
 /** So many slips on one copy, before its list of what could be undone grows too long. */
@@ -67,3 +77,78 @@ test("a type in the plural, with spaces and capitals is the type; with a percent
   put(tried, tried.sheet.at("kind", 3), "water 60%");
   expect(verdict(tried).check).toMatch(/“water 60%” is no type/);
 });
+
+/** Cells of the page that only show, each in a row of its table or by itself. */
+const SHOWN_CELLS = [
+  "weight",
+  "of_whole",
+  "cost_shown",
+  "scaled_shown",
+  "dough_shown",
+  "cost_each",
+  "margin_shown",
+  "start_shown",
+  "day_shown",
+];
+
+describe.each([KINDS[0], KINDS[3]] as Kind[])("a slip costs no more than its own: $says", (kind) => {
+  test("scaled to flour, whatever cannot be read leaves all other figures right", async () => {
+    const tried = await opened(await trialOf(kind), "flour");
+    const typed = [
+      "percent",
+      "price_typed",
+      "size_pieces",
+      "size_weight",
+      "size_loss",
+      "size_price",
+      "step_minutes",
+      "step_temp",
+    ];
+    const singles = [
+      "room_temp",
+      "tap_temp",
+      "minutes",
+      "held_share",
+      "ready",
+      "oven_takes",
+      "tax",
+      "labour_rate",
+      "overhead",
+    ];
+    const cells = [...typed.map((name) => [name, 2] as const), ...singles.map((name) => [name, undefined] as const)];
+    for (const [name, row] of cells) {
+      const at = row === undefined ? tried.sheet.at(name) : tried.sheet.at(name, row);
+      // An error in a single cell shows itself in all that is worked out from it.
+      for (const text of row === undefined ? ["'12 x"] : ["'12 x", "=1/0"]) {
+        const takeBack = keeping(tried, at);
+        put(tried, at, text);
+        const { check, off, blank } = verdict(tried);
+        expect(check, `${name} ${text}`).not.toBe("");
+        expect([...off, ...blank.filter((one) => !MAY_BE_BLANK.test(one))], `${name} ${text}`).toEqual([]);
+        tried.book.engine.together(takeBack);
+      }
+    }
+    expect(verdict(tried).check).toBe("");
+  });
+
+  test("typed over, a column shows its typed cell alone, and all others go on", async () => {
+    const tried = await opened(await trialOf(kind), "dough");
+    for (const name of [...SHOWN_CELLS, ...(kind.isStaged ? ["pre_shown", "final_shown"] : ["per_mix"])]) {
+      const at = tried.sheet.at(name, 2);
+      put(tried, at, "0.5");
+      const { check, off, blank } = verdict(tried);
+      const row = tried.sheet.rowOf(name, 2);
+      expect(check, name).toMatch(new RegExp(`typed over .*row ${row}`));
+      expect(
+        off.every((one) => one.startsWith(`${name}@`)),
+        off.join("; "),
+      ).toBe(true);
+      expect(blank.filter((one) => !one.startsWith(`${name}@`) && !MAY_BE_BLANK.test(one))).toEqual([]);
+      tried.sheet.type(at, "");
+      expect(verdict(tried)).toMatchObject({ check: "", wrong: [] });
+    }
+  });
+});
+
+/** Blank where the figure is 0 or nothing was typed. */
+const MAY_BE_BLANK = /^(price_shown|pre_|tin_dough_shown|held_|water_final)/;

@@ -120,6 +120,8 @@ export function sumOf(page: Page): Sum {
 
   const isTypedPieces = page.sizes.some(({ cells }) => typeof cells.size_pieces === "number");
   const [lightest, heaviest] = page.isOunces ? [0.2, 700] : [5, 20_000];
+  // A size that cannot be read takes the others' shares with it, and by pieces all weights.
+  let isSizeLost = false;
   const sizes = page.sizes.map(({ row, cells }) => {
     const typed = number(cells.size_pieces, 0, 1e6, `pieces ${row}`);
     if (typed !== undefined && !Number.isInteger(typed)) faults.push(`parts of a piece in ${row}`);
@@ -128,7 +130,9 @@ export function sumOf(page: Page): Sum {
     const loss = number(cells.size_loss, 0, 0.5, `loss ${row}`);
     const price = number(cells.size_price, 0, 1e6, `price ${row}`);
     const isAny = [cells.size_pieces, cells.size_weight, cells.size_loss].some((cell) => !isBlank(cell));
-    const counts = pieces !== undefined && weight !== undefined;
+    const isLossRead = isBlank(cells.size_loss) || loss !== undefined;
+    const counts = pieces !== undefined && weight !== undefined && isLossRead;
+    if (isAny && !counts) isSizeLost = true;
     if (isAny && !counts) faults.push(`size in ${row} is not whole`);
     const scaling = counts ? weight / (1 - (loss ?? 0)) : 0;
     return { row, counts, pieces: pieces ?? 0, scaling, dough: (scaling * (pieces ?? 0)) / (1 - handling), price };
@@ -174,8 +178,8 @@ export function sumOf(page: Page): Sum {
             ? (amount * sum) / frame
             : 0;
   if (dough === 0) faults.push("no dough");
-  const isKnown = dough > 0 && sum > 0;
-  const times = by === "pieces" ? 1 : sizesDough > 0 ? dough / sizesDough : 0;
+  const isKnown = dough > 0 && sum > 0 && !(by === "pieces" && isSizeLost);
+  const times = by === "pieces" ? 1 : sizesDough > 0 && !isSizeLost ? dough / sizesDough : 0;
   const mixes = of("mixer_limit") > 0 ? Math.max(1, Math.ceil((dough / of("mixer_limit")) * (1 - 1e-9))) : 1;
   const perPercent = sum > 0 ? dough / sum : 0;
   const coarse = of("step_coarse") || (page.isOunces ? 0.1 : 1);
@@ -256,8 +260,8 @@ export function sumOf(page: Page): Sum {
     piecesNow += now;
     doughOfPieces += (now * scaling) / (1 - handling);
     put(`scaled_shown@${row}`, scaling, graded(scaling));
-    put(`dough_shown@${row}`, own * times, graded(own * times));
-    if (by !== "pieces") put(`now_shown@${row}`, now);
+    if (times > 0) put(`dough_shown@${row}`, own * times, graded(own * times));
+    if (by !== "pieces" && times > 0) put(`now_shown@${row}`, now);
     if (!isKnown || priced === 0) continue;
     const sold = 1 - of("unsold");
     const each = ((scaling / (1 - handling)) * (cost + work)) / dough / sold + of("packaging") / sold;
@@ -267,7 +271,7 @@ export function sumOf(page: Page): Sum {
   }
   if (isKnown && piecesNow > 0 && by !== "tins") put("result: pieces", piecesNow);
   if (isKnown && by === "tins") put("result: tins", amount);
-  if (isKnown && by !== "pieces") put("result: left", Math.max(0, dough - doughOfPieces));
+  if (isKnown && by !== "pieces" && piecesNow > 0) put("result: left", Math.max(0, dough - doughOfPieces));
   if (capacity > 0) put("capacity_shown", capacity);
   const inTin = by === "pieces" ? firstScaling : filled;
   if (inTin > 0) put("tin_dough_shown", inTin, inTin >= 99.5 ? 0 : 1);
