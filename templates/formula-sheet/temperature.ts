@@ -118,8 +118,8 @@ const guideTimes = (times: string) =>
 /** Three temperatures, or four with the preferment's: target × (their count + 1) less all of them and the friction. */
 export const TEMPERATURE_SINGLES: readonly Single[] = [
   single("Water temperature", "water_temp", [
-    { when: "preferment", formula: waterBy("@flour_temp:@preferment_temp", PREFERMENT_FITS) },
-    { formula: waterBy("@flour_temp:@room_temp", "") },
+    { when: "preferment", formula: waterBy("@flour_temp;@room_temp;@preferment_temp", PREFERMENT_FITS) },
+    { formula: waterBy("@flour_temp;@room_temp", "") },
   ]),
   // Melting a gram of ice cools as much water by so many degrees.
   single("Ice takes so many degrees", "ice_degrees", [
