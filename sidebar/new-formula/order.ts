@@ -43,6 +43,8 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
   const troubles: Trouble[] = [];
   const values = new Map<string, Value | readonly Value[]>();
   const take: ReadField = (name, missing) => {
+    // What the sheet has no cell for is not asked, and what another template's was is not counted.
+    if (name === "preferment_temp" && inputCell(model, name) === undefined) return null;
     const read = readQuantity(draft.fields[name], quantityOf(name, draft), draft.units);
     if (isProblem(read)) troubles.push(trouble(name, `${FIELDS[name].label} ${read.problem}.`));
     else if (read === null && missing !== undefined) troubles.push(trouble(name, missing, true));

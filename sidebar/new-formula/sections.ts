@@ -1,6 +1,7 @@
 // The parts of the panel New formula that are fields and nothing else.
 
 import type { SheetModel } from "../../shared/sheet/model.ts";
+import { inputCell } from "../../shared/sheet/template-inputs.ts";
 import { MIXINGS } from "../../shared/water/temperature.ts";
 import { YEAST_LIMITS } from "../../shared/water/water-note.ts";
 import { element, say } from "../kit/element.ts";
@@ -86,9 +87,9 @@ export function waterSection(bench: Bench): HTMLElement {
     "div",
     {},
     element("p", { class: "hint" }, "All may stay blank: they can be typed on the sheet, on the day."),
-    ...(["dough_target", "flour_temp", "room_temp", "preferment_temp", "tap_temp"] as const).map((name) =>
-      numberField(bench, name),
-    ),
+    ...(["dough_target", "flour_temp", "room_temp", "preferment_temp", "tap_temp"] as const)
+      .filter((name) => inputCell(bench.model, name) !== undefined)
+      .map((name) => numberField(bench, name)),
     choiceField(
       form,
       { at: () => "mixing", label: () => "Mixing", inline: true },

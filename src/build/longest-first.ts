@@ -4,6 +4,8 @@ import { BaseSequencer, type TestSpecification } from "vitest/node";
 
 /** The test files that take longest, in seconds on one core of a usual computer, so that both workers end together. Rough figures do. */
 const SECONDS: Readonly<Record<string, number>> = {
+  "tests/templates/formula-sheet-hostile.test.ts": 42,
+  "tests/templates/formula-sheet-moves.test.ts": 41,
   "tests/add-on/outage.test.ts": 40,
   "tests/sidebar/keyboard.test.ts": 35,
   "tests/workbook/keeping.test.ts": 3,

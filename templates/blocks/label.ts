@@ -91,11 +91,13 @@ export function labelBlock(costed: CostedCells): Block {
         "declared",
         "share",
         `=IF(LEN(@declare)*COUNT(@baked)=0;"";BAKE_LABELSHARE(@declare;${names};${weights};@baked;gramwright_larder))`,
-        { plain: [plainShare(costed), '=""'], spills: ["declared_of"], worded: ["declared_of"] },
+        { plain: [plainShare(costed), PLAIN_SHARE_OF], spills: ["declared_of"], worded: ["declared_of"] },
       ),
     ],
   };
 }
+
+const PLAIN_SHARE_OF = '=IF(COUNT(@declared)=0;"";"of the finished weight ("&ROUND(@baked;2)&")")';
 
 /** Blank where no ingredient has the name. */
 function plainShare({ extra }: CostedCells): string {

@@ -114,12 +114,12 @@ function bandsOf(spec: FormulaSheetSpec): readonly Band[] {
   const top = titleBlock(title, { hasTins: tin !== undefined });
   const cautions = cautionsOf(CAUTIONS.raw, CAUTIONS.guides, CAUTIONS.oven);
   const last: Block = { ...cautions, lines: [...cautions.lines, ...labelCautions] };
-  const singles = singlesBlock(singlesOf([[top], ...tables, ...blocks.slice(0, -2)]));
+  const singles = singlesBlock(singlesOf([[top], ...tables, ...blocks.slice(0, -2)], spec.style));
   return [[top, singles], ...tables, [withChecks(heldBlock)], ...blocks, [last]];
 }
 
 /** Every single figure; those of a part are there with it. Last come those that see whether all formulas are there. */
-function singlesOf(bands: readonly Band[]): readonly Single[] {
+function singlesOf(bands: readonly Band[], style: string): readonly Single[] {
   const figures: readonly Single[] = [
     ...ORDER_SINGLES,
     ...only("tin", TIN_SINGLES),
@@ -139,6 +139,8 @@ function singlesOf(bands: readonly Band[]): readonly Single[] {
       { formula: "=@result_hydration" },
     ]),
     single("What the notes say", "advice_says", ADVICE),
+    // Two templates may look alike once a part is left out; this tells them apart.
+    single(`Notes are for ${style}`, "style", `="${style}"`),
     ...STALE_SINGLES,
     ...CHECK_SINGLES,
     ...ERROR_SINGLES,

@@ -66,6 +66,7 @@ const STEPS = [
     "step_day",
     "On day",
     '=ARRAYFORMULA(IF((IFERROR(LEN(@step);0)=0)+(COUNT(@ready)=0)>0;"";INT((ROUND(1440*N(@ready);0)-@minutes_left)/1440)))',
+    { unit: "day" },
   ),
   numbers("step_over", "Typed over", typedOver(["start_shown", "day_shown"])),
   outOf("minutes_wrong", "Minutes that are wrong", "step_minutes", "minutes", [0, 10_080]),

@@ -11,6 +11,18 @@ import { buildSheet } from "../templates/sheet-support.ts";
 const built = (model: SheetModel) => model.parts.filter((part) => part !== "cost" && part !== "label");
 const read = (book: WorkbookHost, sheet: string) => asFormulaSheet(sheet, book.values(sheet, book.usedRange(sheet)));
 
+/** Of a sheet with columns beside its page, what cards, lists, the day and the check read. */
+const READ = new Set(
+  [
+    "title version by amount size_name size_pieces size_weight size_loss ingredient kind percent",
+    "dough mixes pieces hydration grams share name_counted kind_counted mix_scale pre_scale final held",
+    "size_scaled size_ingredients size_cost size_price size_margin cost_of cost_ingredients unpriced",
+    "water_temp ice tap_water tin_shape tin_kind tin_dough tin_capacity mixer_limit mixer_least step_coarse step_fine",
+    "step step_minutes step_start step_day oven_step oven_loads oven_minutes oven_takes",
+    "pre_kind pre_share pre_hydration pre_from pre_flour pre_yeast_part pre_weight pre_hours pre_step",
+  ].flatMap((names) => names.split(" ")),
+);
+
 describe.each(TEMPLATES)("$title", (model) => {
   test.each([
     { ...METRIC_UNITS, parts: built(model) },
@@ -23,9 +35,10 @@ describe.each(TEMPLATES)("$title", (model) => {
     const found = read(book, sheet);
     expect(found?.model.name).toBe(model.name);
     expect(found?.options).toMatchObject({ weight: options.weight });
-    const wrong = [...known.keys()].filter(
-      (name) => !/_table$|_note$|^shop$|^check$|^chart_|^tin_size/.test(name) && found?.at(name) !== at(name),
-    );
+    const isRead = (name: string) =>
+      model.foldedFrom === undefined ? !/_table$|_note$|^shop$|^check$|^chart_|^tin_size/.test(name) : READ.has(name);
+    const wrong = [...known.keys()].filter((name) => isRead(name) && found?.at(name) !== at(name));
+    expect([...known.keys()].filter(isRead).length).toBeGreaterThan(20);
     expect(wrong).toEqual([]);
   });
 });

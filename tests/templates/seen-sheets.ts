@@ -7,8 +7,9 @@ import { METRIC_UNITS } from "../kit/units.ts";
 
 /** Every sheet that the demo shop orders for its day. */
 export function demoSheetsSeen(): SeenSheet[] {
-  const { values, names } = plan(panLoaf, { ...METRIC_UNITS, parts: [] }, panLoaf.sample);
-  const shown = values.map((row) => [...row]);
+  const { values, columns, aside, names } = plan(panLoaf, { ...METRIC_UNITS, parts: [] }, panLoaf.sample);
+  const shown = values.map((row) => [...row, ...Array<string | number>(columns - row.length).fill("")]);
+  for (const { row, column, cells } of aside.words) shown[row]?.splice(column, cells.length, ...cells);
   const put = (name: string, down: number, value: number) => {
     const zone = names.get(name);
     if (zone !== undefined) shown[zone.row + down]?.splice(zone.column, 1, value);
@@ -17,6 +18,7 @@ export function demoSheetsSeen(): SeenSheet[] {
   for (const [row] of (Array.isArray(ingredient) ? ingredient : []).entries()) {
     put("grams", row + 1, 100);
     put("share", row + 1, 0.1);
+    put("weight", row + 1, 100);
   }
   for (const [name, value] of [
     ["dough", 1000],

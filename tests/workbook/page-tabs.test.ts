@@ -81,9 +81,9 @@ describe.skipIf(skipWithoutChromium("two tabs"))("two tabs", () => {
 
   test("what was typed in both is not mixed: the second is told when it sends, and saves its own as a file that opens", async () => {
     second = await openTab(first, hearsNothing);
-    await first.type("C31", "only in the first");
+    await first.type("K31", "only in the first");
     await inFile("only in the first");
-    await second.type("C32", "only in the second");
+    await second.type("K32", "only in the second");
     await alert().getByText("What you typed here since then is not in the newer state.").waitFor();
     expect(readFileSync(path, "utf8")).not.toContain("only in the second");
     const [download] = await Promise.all([second.page.waitForEvent("download"), press("Save this tab as a file")]);
@@ -92,10 +92,10 @@ describe.skipIf(skipWithoutChromium("two tabs"))("two tabs", () => {
     writeFileSync(own, await bytesOf(download));
     // As a program opens it, and as a person does with --file.
     const book = await openFile(own);
-    expect(book.cell("Rye", "C32").value).toBe("only in the second");
-    expect(book.cell("Rye", "C31").value).toBe("");
+    expect(book.cell("Rye", "K32").value).toBe("only in the second");
+    expect(book.cell("Rye", "K31").value).toBe("");
     const again = await openLocalPage({ root, keeper: openKeeper(own, () => {}) });
-    expect(await cellText(again, "C32")).toBe("only in the second");
+    expect(await cellText(again, "K32")).toBe("only in the second");
     await again.close();
     // The other one is as it was.
     expect(readFileSync(path, "utf8")).toContain("only in the first");
