@@ -223,7 +223,6 @@ function drawColumn(
   names: Layout["names"],
   links: Links,
 ): void {
-  const isList = table.list === true;
   const side = one.align ?? sideOf(one.unit);
   const computed = one.role !== "input";
   // Written text such as 05:20 must stay text; what a formula fills must not be kept from being one.
