@@ -31,7 +31,7 @@ const MISSING = 0.25;
 export function locate(grid: Grid, models: readonly SheetModel[], table = "formula"): Located | null {
   const texts = new Set(grid.flatMap((row) => row.map(said)));
   let best: { score: number; model: SheetModel; options: Options; layout: Layout } | undefined;
-  for (const model of models) {
+  for (const model of modelsMarked(models, texts)) {
     for (const options of optionsOf(model)) {
       const layout = layOut(model, options);
       const words = wordsOf(layout, options);
@@ -45,6 +45,12 @@ export function locate(grid: Grid, models: readonly SheetModel[], table = "formu
   const columns = best.layout.tables.find(({ table: { table: name } }) => name === table)?.table.columns ?? [];
   if (columns.length === 0 || !columns.every(({ name, role }) => role !== "computed" || zones.has(name))) return null;
   return { model: best.model, options: best.options, zones };
+}
+
+/** Two models that lack their parts may look alike: the one whose mark is there is meant, whatever else fits. */
+function modelsMarked(models: readonly SheetModel[], texts: ReadonlySet<string>): readonly SheetModel[] {
+  const marked = models.filter(({ mark }) => mark !== undefined && texts.has(mark));
+  return marked.length === 0 ? models : marked;
 }
 
 function optionsOf(model: SheetModel): Options[] {

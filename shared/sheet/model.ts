@@ -212,6 +212,8 @@ export type SheetModel = {
   readonly fillsFirst?: readonly string[];
   /** The first column of those that the sheet only works with; they are folded away. */
   readonly foldedFrom?: number;
+  /** A text that stands on every sheet built from it, whatever its parts, and on no other. */
+  readonly mark?: string;
   /** Names of places that are no cell or column of a block; without `rows` or `columns` they reach the sheet's end. */
   readonly places?: readonly PlaceModel[];
   /** Height of the blank row between bands, where it is not a usual row. */

@@ -61,7 +61,7 @@ export const emptyOf = (columns: readonly TemplateInput[]): TableRow =>
   Object.fromEntries(columns.map(({ name }) => [name, ""]));
 
 /** Shares, hours and words belong to the formula; weights, sizes, trays and times are a shop's own. */
-const OF_THE_FORMULA: ReadonlySet<string> = new Set(["text", "share", "percent", "plain", "per area"]);
+const OF_THE_FORMULA: ReadonlySet<string> = new Set(["text", "share", "short rate", "percent", "plain", "per area"]);
 /** Counts that belong to a formula: how often a dough is folded. */
 const FOLD = /^fold_\d$/;
 

@@ -90,7 +90,7 @@ export function labelBlock(costed: CostedCells): Block {
         "Quantity to declare of that",
         "declared",
         "share",
-        `=IF(LEN(@declare)*COUNT(@baked)=0;"";BAKE_LABELSHARE(@declare;${names};${weights};@baked;gramwright_larder))`,
+        `=IF(LEN(@declare)*COUNT(@baked)=0;"";BAKE_LABELSHARE(@declare;${names};${weights};@baked${costed.rows === undefined ? "" : ";gramwright_larder"}))`,
         { plain: [plainShare(costed), PLAIN_SHARE_OF], spills: ["declared_of"], worded: ["declared_of"] },
       ),
     ],

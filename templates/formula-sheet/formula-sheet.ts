@@ -74,6 +74,7 @@ export function formulaSheet(spec: FormulaSheetSpec): SheetModel {
     frozen: 3,
     fillsFirst: ["size_pieces", "size_weight", "ingredient"],
     foldedFrom: FOLDED_FROM,
+    mark: markOf(spec.style),
     gap: 9,
     places: [
       ...(["left", "right"] as const).flatMap((side) => [
@@ -119,6 +120,8 @@ function bandsOf(spec: FormulaSheetSpec): readonly Band[] {
 }
 
 /** Every single figure; those of a part are there with it. Last come those that see whether all formulas are there. */
+const markOf = (style: string) => `Notes are for ${style}`;
+
 function singlesOf(bands: readonly Band[], style: string): readonly Single[] {
   const figures: readonly Single[] = [
     ...ORDER_SINGLES,
@@ -140,7 +143,7 @@ function singlesOf(bands: readonly Band[], style: string): readonly Single[] {
     ]),
     single("What the notes say", "advice_says", ADVICE),
     // Two templates may look alike once a part is left out; this tells them apart.
-    single(`Notes are for ${style}`, "style", `="${style}"`),
+    single(markOf(style), "style", `="${style}"`),
     ...STALE_SINGLES,
     ...CHECK_SINGLES,
     ...ERROR_SINGLES,

@@ -16,7 +16,7 @@ const READ = new Set(
   [
     "title version by amount size_name size_pieces size_weight size_loss ingredient kind percent",
     "dough mixes pieces hydration grams share name_counted kind_counted mix_scale pre_scale final held",
-    "size_scaled size_ingredients size_cost size_price size_margin cost_of cost_ingredients unpriced",
+    "size_scaled size_ingredients size_cost size_margin cost_of cost_ingredients unpriced",
     "water_temp ice tap_water tin_shape tin_kind tin_dough tin_capacity mixer_limit mixer_least step_coarse step_fine",
     "step step_minutes step_start step_day oven_step oven_loads oven_minutes oven_takes",
     "pre_kind pre_share pre_hydration pre_from pre_flour pre_yeast_part pre_weight pre_hours pre_step",

@@ -29,6 +29,7 @@ export function sampleDraft(): Draft {
     room_temp: "23",
     tap_temp: "14",
     minutes: "8",
+    friction_own: "8",
   });
   Object.assign(draft.inputs, { ready: "7:00", oven_takes: "18", oven_reload: "10" });
   draft.choices.mixing = "spiral";

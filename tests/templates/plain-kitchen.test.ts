@@ -83,6 +83,8 @@ test.each([["C"], ["F"]] as const)(
       parts: ["water"],
     });
     const all = (celsius: number) => String(temperature === "C" ? celsius : celsius * 1.8 + 32);
+    const kitchen = { dough_target: 26, flour_temp: 21, room_temp: 23, tap_temp: 14 };
+    for (const [name, celsius] of Object.entries(kitchen)) typeBoth(pair, name, all(celsius));
     for (const mixing of ["hand", "folds", "stand", "planetary", "spiral", "processor", ""]) {
       typeBoth(pair, "mixing", mixing);
       for (const minutes of ["8", ""]) {

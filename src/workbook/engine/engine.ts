@@ -102,6 +102,9 @@ export function openEngine(
   askWhoListens(library, model);
   const dispatch = model.dispatch;
   model.dispatch = (type, payload) => dispatch(type, withoutDoubledPercent(type, payload));
+  const validate = model.getters["getValidationResultForCellValue"];
+  if (validate === undefined) throw new Error("The engine does not validate what is typed");
+  model.getters["getValidationResultForCellValue"] = (value, ...rest) => validate(singlePercent(value), ...rest);
 
   const pace = pacer(model.getters, () => run("EVALUATE_CELLS", { cellIds: [] }));
   const defects: string[] = [];
@@ -161,6 +164,13 @@ function withoutDoubledPercent(type: string, payload: object | undefined): objec
   const { content } = (payload ?? {}) as { content?: string };
   if (type !== "UPDATE_CELL" || content?.endsWith("%%") !== true) return payload;
   return { ...payload, content: content.slice(0, -1) };
+}
+
+/** What is typed is validated before it is stored, with both signs. */
+function singlePercent(value: unknown): unknown {
+  if (typeof value !== "string" || !value.endsWith("%%")) return value;
+  const number = Number(value.slice(0, -2).replace(",", "."));
+  return Number.isNaN(number) ? value : number / 100;
 }
 
 /** The engine tells its times on the console. */
