@@ -1,4 +1,5 @@
 import type { SheetModel } from "../shared/sheet/model.ts";
+import { CAUTIONS } from "./blocks/name.ts";
 import { formulaSheet } from "./formula-sheet/formula-sheet.ts";
 
 /** A loaf baked on the oven's floor, part of its flour ripened the day before with a little yeast. */
@@ -8,7 +9,11 @@ export const hearthLoaf: SheetModel = formulaSheet({
   says: "A loaf on the oven's floor with a poolish or biga: what goes into preferment and final mix, and when.",
   group: "Bread",
   style: "hearth",
-  hasPreferment: true,
+  mix: "dough",
+  isBread: true,
+  stage: "preferment",
+  bakedOn: "pieces",
+  cautions: [CAUTIONS.raw, CAUTIONS.guides, CAUTIONS.oven],
   sample: {
     title: "Quay hearth loaf",
     shop: "Tern Quay Bakehouse",

@@ -1,8 +1,6 @@
 // Every template, in the order of the bench.
 import type { SheetModel } from "../shared/sheet/model.ts";
 import { bakeOffLog } from "./bake-off-log.ts";
-import { withCosting } from "./blocks/costed.ts";
-import { withPlain } from "./blocks/plain.ts";
 import { cake } from "./cake.ts";
 import { cookie } from "./cookie.ts";
 import { flatRound } from "./flat-round.ts";
@@ -16,12 +14,15 @@ import { priceSheet } from "./price-sheet.ts";
 import { settings } from "./settings.ts";
 import { softBun } from "./soft-bun.ts";
 
-const older = (model: SheetModel): SheetModel => withPlain(withCosting(model));
-
 export const TEMPLATES: readonly SheetModel[] = [
   panLoaf,
   hearthLoaf,
-  ...[levainLoaf, flatRound, softBun, laminated, cake, cookie].map(older),
+  levainLoaf,
+  flatRound,
+  softBun,
+  laminated,
+  cake,
+  cookie,
 ];
 
 /** All that can be built: the formula sheets, and the sheets around them. */

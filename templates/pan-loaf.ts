@@ -1,4 +1,5 @@
 import type { SheetModel } from "../shared/sheet/model.ts";
+import { CAUTIONS } from "./blocks/name.ts";
 import { formulaSheet } from "./formula-sheet/formula-sheet.ts";
 
 /** A loaf in a tin: one dough in up to five sizes, by pieces, tins, dough or flour. */
@@ -8,8 +9,11 @@ export const panLoaf: SheetModel = formulaSheet({
   says: "A loaf in a tin: one dough in up to five sizes, with tin fill, water temperature and steps counted back.",
   group: "Bread",
   style: "pan bread",
+  mix: "dough",
+  isBread: true,
   tin: "white",
-  hasPreferment: false,
+  bakedOn: "tins",
+  cautions: [CAUTIONS.raw, CAUTIONS.guides, CAUTIONS.oven],
   sample: {
     title: "Quay pan loaf",
     shop: "Tern Quay Bakehouse",

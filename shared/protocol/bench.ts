@@ -174,7 +174,6 @@ function readOptions(raw: unknown, model: SheetModel): Options {
     temperature: choice(given.temperature, ["C", "F"] as const, "unit of temperature"),
     length: choice(given.length, ["cm", "in"] as const, "unit of length"),
     parts,
-    ...(choice(given.form, ["add-on", "plain"] as const, "form of the formulas") === "plain" ? { form: "plain" } : {}),
   };
 }
 
@@ -185,7 +184,7 @@ function choice<T extends string>(raw: unknown, choices: readonly [T, ...T[]], w
   );
 }
 
-const AMOUNT_NAMES = ["dough_wanted", "flour_wanted", "tins", "weighed"] as const;
+const AMOUNT_NAMES = ["dough_wanted", "flour_wanted", "tins", "trays", "weighed"] as const;
 
 /** Names a person may fill in a template: its input cells, its title, and the input columns of its tables. */
 export function inputNames(model: SheetModel): Set<string> {

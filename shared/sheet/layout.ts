@@ -1,5 +1,4 @@
 import { absolute, type Zone, zoneA1 } from "./a1.ts";
-import { formed } from "./form.ts";
 import type { Band, Block, CellModel, Condition, Formula, Line, Links, Options, SheetModel, Table } from "./model.ts";
 
 export type PlacedCell = { readonly cell: CellModel; readonly row: number; readonly column: number };
@@ -23,10 +22,7 @@ export function holds(when: Condition | undefined, options: Options): boolean {
   if (when === undefined) return true;
   return when.split("&").every((one) => {
     const wanted = one.replace(/^!/, "");
-    const there =
-      options.parts.includes(wanted) ||
-      options.form === wanted ||
-      UNIT_CHOICES.some((unit) => options[unit] === wanted);
+    const there = options.parts.includes(wanted) || UNIT_CHOICES.some((unit) => options[unit] === wanted);
     return one.startsWith("!") ? !there : there;
   });
 }
@@ -47,9 +43,7 @@ export function layOut(model: SheetModel, options: Options): Layout {
   const hidden = new Set<number>();
   const names = new Map<string, Zone>();
   let row = 0;
-  for (const band of formed(model.bands, options)
-    .map((one) => present(one, options))
-    .filter((one) => one.length > 0)) {
+  for (const band of model.bands.map((one) => present(one, options)).filter((one) => one.length > 0)) {
     // A blank row between what belongs together.
     if (row > 0) {
       if (model.gap !== undefined) heights.push({ row, height: model.gap });

@@ -6,13 +6,11 @@ export type Options = {
   readonly weight: "g" | "oz";
   readonly temperature: TemperatureUnit;
   readonly length: Exclude<LengthUnit, "mm">;
-  /** "plain": the sheet's own formulas wherever they can do the sum, for people without the add-on. */
-  readonly form?: "plain";
   /** Parts that a sheet may do without. */
   readonly parts: readonly string[];
 };
 
-/** A part that must be there ("tin") or must not ("!tin"), a unit ("oz", "in", "F"), or the form ("plain"); several joined by &. */
+/** A part that must be there ("tin") or must not ("!tin"), or a unit ("oz", "in", "F"); several joined by &. */
 export type Condition = string;
 
 export type Unit =
@@ -86,8 +84,6 @@ export type CellModel = {
   readonly spills?: readonly string[];
   /** Those of them that are filled with a remark in words. */
   readonly worded?: readonly string[];
-  /** The same results in the sheet's own sums: a formula for its own cell, and one for each that `formula` fills. */
-  readonly plain?: readonly Formula[];
   readonly when?: Condition;
   /** What a form calls it, where the line's label is about several inputs. */
   readonly asks?: string;
@@ -140,8 +136,6 @@ export type ColumnModel = {
   readonly formula?: Formula;
   /** Names of the columns the formula fills beside its own. */
   readonly spills?: readonly string[];
-  /** The same results in the sheet's own sums: a formula for its own column, and one for each that `formula` fills. */
-  readonly plain?: readonly Formula[];
   /** Long texts take several lines. */
   readonly wraps?: true;
   /** Where texts stand beside numbers, or few digits before a text. */

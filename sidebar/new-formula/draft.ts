@@ -6,6 +6,7 @@ import { inOtherUnits } from "./unit-change.ts";
 export const FIELDS = {
   handling_loss: { label: "Lost in bowl and on bench", quantity: "share" },
   tins: { label: "Tins", quantity: "count" },
+  trays: { label: "Trays", quantity: "count" },
   dough_wanted: { label: "Dough to make", quantity: "weight" },
   flour_wanted: { label: "Flour to use", quantity: "weight" },
   mixer_limit: { label: "Mixer takes at most", quantity: "weight" },
@@ -45,8 +46,6 @@ export type Draft = {
   readonly choices: Record<ChoiceName, string>;
   water: boolean;
   units: Units;
-  /** The sheet's own formulas wherever they can do the sum. */
-  plain: boolean;
   readonly sizes: TableRow[];
   readonly rows: RowDraft[];
   /** Weights stand beside the percentages. */

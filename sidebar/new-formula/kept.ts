@@ -89,7 +89,7 @@ export function withKept(kept: Kept, begun: Draft, model: SheetModel): Draft {
   return draft;
 }
 
-const SWITCHES = ["water", "plain", "weighed"] as const;
+const SWITCHES = ["water", "weighed"] as const;
 
 function textsOf(draft: Draft): Map<string, string> {
   const under = (folder: string, record: Readonly<Record<string, string>>) =>
@@ -107,7 +107,6 @@ function textsOf(draft: Draft): Map<string, string> {
 function put(draft: Draft, key: string, text: string, model: SheetModel, quantity: Quantity | undefined): void {
   const [folder = "", name = ""] = key.split("/");
   if (key === "title" || key === "shop") draft[key] = text;
-  else if (key === "plain") draft.plain = text === "true";
   else if (key === "water") draft.water = text === "true" && model.parts.includes("water");
   else if (key === "weighed") draft.weighed = text === "true" && hasWeights(model);
   else if (folder === "fields") draft.fields[name as FieldName] = text;

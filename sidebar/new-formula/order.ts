@@ -78,7 +78,6 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
       options: {
         ...draft.units,
         parts: partsOf(draft, model, own),
-        ...(draft.plain && !known.has("amount") ? { form: "plain" } : {}),
       },
       values: Object.fromEntries([...values].filter(([name]) => known.has(name))),
     },

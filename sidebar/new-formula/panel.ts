@@ -8,7 +8,6 @@ import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";
 import { amountSection } from "./amount-section.ts";
 import { buildFoot } from "./building.ts";
 import type { Draft } from "./draft.ts";
-import { formChoice } from "./form-choice.ts";
 import { copyOf, isAnythingKept, keep, nothingKept, withKept } from "./kept.ts";
 import { type Assessed, assess } from "./order.ts";
 import { ownFields, ownSection } from "./own-section.ts";
@@ -152,8 +151,6 @@ function nameSection(bench: Bench, model: SheetModel, { show, anew }: Ways): HTM
       words(bench.draft, "shop"),
     ),
     unitChoices(bench),
-    // A sheet that adds up with its own formulas has one form.
-    ...(inputCell(model, "amount") === undefined ? [formChoice(bench.form, bench.draft)] : []),
   );
 }
 

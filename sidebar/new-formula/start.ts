@@ -38,7 +38,6 @@ export function startFrom(model: SheetModel): Draft {
     },
     water: parts.includes("water"),
     units: { weight: "g", temperature: "C", length: "cm" },
-    plain: false,
     sizes: [emptySize(model)],
     rows: sampleRows(sample),
     weighed: false,

@@ -9,7 +9,6 @@ export type ReadDraft = {
   columns: "weighed" | "percent";
   units: Units;
   cups: string;
-  plain: boolean;
   /** The shop's settings, where the workbook has them; its units are those of the draft to begin with. */
   shop: Shop | null;
   /** Pieces that the recipe itself makes, and what the sheet is to make; where that is blank, as much as the recipe. */

@@ -81,7 +81,6 @@ export function assessLines(draft: ReadDraft, model: SheetModel): ReadState {
       options: {
         ...draft.units,
         parts: model.parts.filter((part) => part !== "tin"),
-        ...(draft.plain ? { form: "plain" } : {}),
       },
       values: Object.fromEntries([...values].filter(([name]) => inputs.has(name))),
     },

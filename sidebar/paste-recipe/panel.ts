@@ -29,7 +29,6 @@ function open(): HTMLElement {
     columns: "weighed",
     units: { weight: "g", temperature: "C", length: "cm" },
     cups: "US",
-    plain: false,
     shop: null,
     make: { recipe: "", pieces: "", weight: "", loss: "" },
     lines: [],

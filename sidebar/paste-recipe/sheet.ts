@@ -5,7 +5,6 @@ import { TEMPLATES } from "../../templates/index.ts";
 import { element, say } from "../kit/element.ts";
 import { choiceField, type Form, radioField, textField } from "../kit/fields.ts";
 import { inUnit } from "../new-formula/figures.ts";
-import { formChoice } from "../new-formula/form-choice.ts";
 import { unitSign } from "../new-formula/unit-change.ts";
 import type { ReadDraft } from "./draft.ts";
 import { LABELS, takesPieces } from "./make.ts";
@@ -96,7 +95,6 @@ export function sheetSection({ draft, form, model }: Sheet): HTMLElement {
         },
       },
     ),
-    formChoice(form, draft),
     amounts,
   );
 

@@ -10,7 +10,6 @@ const SECONDS: Readonly<Record<string, number>> = {
   "tests/sidebar/keyboard.test.ts": 35,
   "tests/workbook/keeping.test.ts": 3,
   "tests/planners/formula-list.test.ts": 25,
-  "tests/templates/plain.test.ts": 25,
   "tests/add-on/service-calls.test.ts": 18,
   "tests/sidebar/building.test.ts": 18,
   "tests/sidebar/read-in.test.ts": 17,

@@ -1,11 +1,10 @@
-import { inputNames, type Order } from "../../shared/protocol/bench.ts";
+import type { Order } from "../../shared/protocol/bench.ts";
 import { LARDER_NAME, type Links, MIXLOG_NAME, SETTINGS_NAME, type SheetModel } from "../../shared/sheet/model.ts";
 import { plan, type SheetPlan } from "../../shared/sheet/plan.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { type FormulaSheets, formulaSheetCount } from "./all-sheets.ts";
 import { startingLarder } from "./larder-start.ts";
 import { listRow } from "./listed.ts";
-import { withMoisture } from "./moisture.ts";
 import { orderValues } from "./order-values.ts";
 import type { Overview } from "./overview.ts";
 import { ingredients, look, type Steps } from "./steps.ts";
@@ -35,17 +34,9 @@ export function* prepare({ model, options, values }: Ordered): Steps<Prepared> {
   const parts = [
     ...options.parts.filter((part) => !NEED_LARDER.includes(part)),
     ...(!hasLarder ? [] : NEED_LARDER.filter((part) => model.parts.includes(part))),
-    ...(!hasMixLog ? [] : ["mixlog"]),
   ];
-  const inputs =
-    options.form === "plain" && inputNames(model).has("moist_name")
-      ? withMoisture(values, yield* ingredients())
-      : orderValues(
-          model,
-          values,
-          options,
-          seen.names.find(({ name }) => name === MIXLOG_NAME),
-        );
+  const mixLog = seen.names.find(({ name }) => name === MIXLOG_NAME);
+  const inputs = orderValues(model, values, options, mixLog);
   const made = plan(model, { ...options, parts }, inputs);
   if (!isFormula) return { made };
   if (count === null) return { made, row: listRow((name) => made.names.get(name), options.weight) };

@@ -22,7 +22,13 @@ export function orderValues(model: SheetModel, values: Values, options: Options,
   return withFill(withFriction(weighed, options, mixLog), options);
 }
 
-const AMOUNTS: Readonly<Record<string, string>> = { dough: "dough_wanted", flour: "flour_wanted", tins: "tins" };
+const AMOUNTS: Readonly<Record<string, string>> = {
+  dough: "dough_wanted",
+  batter: "dough_wanted",
+  flour: "flour_wanted",
+  tins: "tins",
+  trays: "trays",
+};
 
 const one = (values: Values, name: string): Value => {
   const value = values[name];

@@ -1,15 +1,14 @@
 import type { Block, CellModel, Formula, Line } from "../../shared/sheet/model.ts";
-import type { CostedCells } from "./costed-cells.ts";
+import type { Labelled } from "./labelled.ts";
 import { computedLine, headingLine, inputLine, label } from "./line.ts";
 
 /** What is weighed out: the table's rows, and what goes in beside them. */
-function rowsOf({ extra, rows }: CostedCells): { names: string; weights: string; kinds: string } {
-  if (rows !== undefined) return { ...rows, weights: "@grams" };
-  if (extra === undefined) return { names: "@ingredient", weights: "@grams", kinds: "@kind" };
+function rowsOf({ extra, rows }: Labelled): { names: string; weights: string; kinds: string } {
+  if (extra === undefined) return { ...rows, weights: "@grams" };
   return {
-    names: `{@ingredient;${extra.name}}`,
+    names: `{${rows.names};${extra.name}}`,
     weights: `{@grams;${extra.weight}}`,
-    kinds: `{@kind;"${extra.kind}"}`,
+    kinds: `{${rows.kinds};"${extra.kind}"}`,
   };
 }
 
@@ -30,7 +29,7 @@ const upTo = (text: string) =>
 const from = (...lines: string[]) => `MID(@list;${lines.map((line) => `LEN(${line})+`).join("")}1;2000)`;
 
 /** What a label is made from: ingredient list, allergens, and the quantity to declare. */
-export function labelBlock(costed: CostedCells): Block {
+export function labelBlock(costed: Labelled): Block {
   const { names, weights } = rowsOf(costed);
   const asked = (call: string) => `=IF(LEN(@law)*COUNT(@baked)=0;"";IF(@baked=0;"";${call}))`;
   const shown = (formula: string) => `=IF(ISERROR(@list);"";${formula})`;
@@ -41,9 +40,7 @@ export function labelBlock(costed: CostedCells): Block {
     lines: [
       headingLine("Label", 9),
       inputLine("Sold under the rules of", "law", "text", { choices: ["EU", "UK", "US"], onSheet: true }),
-      ...(costed.needs === undefined
-        ? [inputLine("Which size, by its number", "piece_size", "count", { value: 1, onSheet: true })]
-        : []),
+      inputLine("Which size, by its number", "piece_size", "count", { value: 1, onSheet: true }),
       ...(costed.sold ? [] : [inputLine("Lost in baking", "label_loss", "share", { onSheet: true })]),
       inputLine("Allergens of the last version", "allergens_last", "text", { onSheet: true }),
       inputLine("Quantity is declared of", "declare", "text", { onSheet: true }),
@@ -90,20 +87,11 @@ export function labelBlock(costed: CostedCells): Block {
         "Quantity to declare of that",
         "declared",
         "share",
-        `=IF(LEN(@declare)*COUNT(@baked)=0;"";BAKE_LABELSHARE(@declare;${names};${weights};@baked${costed.rows === undefined ? "" : ";gramwright_larder"}))`,
-        { plain: [plainShare(costed), PLAIN_SHARE_OF], spills: ["declared_of"], worded: ["declared_of"] },
+        `=IF(LEN(@declare)*COUNT(@baked)=0;"";BAKE_LABELSHARE(@declare;${names};${weights};@baked;gramwright_larder))`,
+        { spills: ["declared_of"], worded: ["declared_of"] },
       ),
     ],
   };
-}
-
-const PLAIN_SHARE_OF = '=IF(COUNT(@declared)=0;"";"of the finished weight ("&ROUND(@baked;2)&")")';
-
-/** Blank where no ingredient has the name. */
-function plainShare({ extra }: CostedCells): string {
-  const named = extra === undefined ? "" : `+(${extra.name}=@declare)`;
-  const also = extra === undefined ? "" : `+IF(${extra.name}=@declare;N(${extra.weight});0)`;
-  return `=IF(LEN(@declare)*COUNT(@baked)=0;"";IF(COUNTIF(@ingredient;@declare)${named}=0;"no such row";(SUMIF(@ingredient;@declare;@grams)${also})/@baked))`;
 }
 
 const said = (text: string, name: string, formula: string): Line => computedLine(text, name, "text", formula);
@@ -141,7 +129,7 @@ const PARTS = [
 const KILOJOULES = "4184/1000";
 
 /** Energy and seven parts, in all, per 100 g and per piece as sold, from one call. */
-export function nutritionBlock(costed: CostedCells): Block {
+export function nutritionBlock(costed: Labelled): Block {
   const { names, weights, kinds } = rowsOf(costed);
   const list = PARTS.map(([part]) => `"${part}"`).join(";");
   const call = (grams: string) =>
@@ -207,9 +195,7 @@ export function nutritionBlock(costed: CostedCells): Block {
 const formulaOf = (formula: CellModel["formula"]) => (formula === undefined ? {} : { formula });
 const joules = (energy: string) => `=IF(COUNT(${energy})=0;"";${energy}*${KILOJOULES})`;
 
-function pieceWeight({ sold, each, needs }: CostedCells): Formula {
-  if (needs !== undefined)
-    return [{ when: needs, formula: `=IF(COUNT(${each})=0;"";${each}*(1-@label_loss))` }, { formula: '=""' }];
+function pieceWeight({ sold, each }: Labelled): Formula {
   const weight = `INDEX(${sold ? "@size_weight" : each};@piece_size+1;1)`;
   return `=IF(COUNT(@piece_size)=0;"";IF(COUNT(${weight})=0;"";${weight}${sold ? "" : "*(1-@label_loss)"}))`;
 }

@@ -4,6 +4,7 @@ import { MESSAGES } from "./columns.ts";
 import { messageRow } from "./line-checks.ts";
 import { outsideSays } from "./outside.ts";
 import { type Single, single } from "./singles.ts";
+import { countedIn, type FormulaSheetSpec } from "./spec.ts";
 
 /** The message of this place, by the rows of the page; in one row that at the left comes first. */
 function message(place: number): string {
@@ -14,7 +15,7 @@ function message(place: number): string {
 
 const LETTER = (name: string) => `=SUBSTITUTE(ADDRESS(1;COLUMN(@${name}_top);4);"1";"")`;
 
-export const CHECK_SINGLES: readonly Single[] = [
+export const checkSingles = (spec: FormulaSheetSpec): readonly Single[] => [
   single("First message", "first_says", message(1)),
   single("Second message", "second_says", message(2)),
   single("Third message", "third_says", message(3)),
@@ -22,12 +23,12 @@ export const CHECK_SINGLES: readonly Single[] = [
   single(
     "What is wrong with the amount",
     "amount_problem",
-    '=IF((@by="tins")+(@by="dough")+(@by="flour")=0;"Scale to: choose from the list. ";IF(ISNUMBER(@amount)=FALSE();"Amount ("&ADDRESS(ROW(@amount);COLUMN(@amount);4)&"): enter a number. ";@amount_size))',
+    `=IF(${waysOf(spec)}=0;"Scale to: choose from the list. ";IF(ISNUMBER(@amount)=FALSE();"Amount ("&ADDRESS(ROW(@amount);COLUMN(@amount);4)&"): enter a number. ";@amount_size))`,
   ),
   single(
     "Size of the amount",
     "amount_size",
-    '=IF((@amount>=1)*(@amount<=10000000)=0;"Amount ("&ADDRESS(ROW(@amount);COLUMN(@amount);4)&")? ";IF((@by="tins")*(@tin_takes<=0)=1;"Fill in the tin: its dough is not known. ";""))',
+    `=IF((@amount>=1)*(@amount<=10000000)=0;"Amount ("&ADDRESS(ROW(@amount);COLUMN(@amount);4)&")? ";${amountNeeds(spec)})`,
   ),
   single("Sizes that are wrong", "size_problems", '=IF(SUMPRODUCT((LEN(@size_says)>0)*1)>0;"yes";"")'),
   single("Column of percentages", "percent_letter", LETTER("percent")),
@@ -41,7 +42,9 @@ export const CHECK_SINGLES: readonly Single[] = [
       typed: ["ingredient", "percent"],
       counted: "counts",
       // The label of the total and that of the next line.
-      isClear: "COUNTA(@total_label:@held_share)-COUNTA(@held_share)=2",
+      isClear: spec.isBread
+        ? "COUNTA(@total_label:@held_share)-COUNTA(@held_share)=2"
+        : "COUNTA(@total_label:@egg_weight)-COUNTA(@egg_weight)=2",
     }),
   ),
   single(
@@ -50,11 +53,10 @@ export const CHECK_SINGLES: readonly Single[] = [
     outsideSays({
       table: "sizes",
       what: "A size",
-      typed: ["size_name", "size_loss"],
+      typed: ["size_name", spec.isRound ? "size_diameter" : "size_loss"],
       counted: "size_counts",
       // The headings of the next table.
-      isClear:
-        "COUNTA(@size_name_top:@percent_top)-COUNTA(@size_name;@size_pieces;@size_weight;@ingredient_top:@percent_top)=3",
+      isClear: `COUNTA(@size_name_top:@percent_top)-COUNTA(@size_name;@size_pieces;@${spec.isRound ? "size_diameter" : "size_weight"};@ingredient_top:@percent_top)=3`,
     }),
   ),
   single(
@@ -63,6 +65,20 @@ export const CHECK_SINGLES: readonly Single[] = [
     '=IF(SUM(@share_typed)=0;"";IF(@flour_added=0;"No flour row. ";IF(ABS(@flour_base/@percent_base-1)>5/1000*(1+1/10^9);"Flours add up to "&ROUND(100*@flour_added/@percent_base;1)&" %, not 100 %. ";"")))',
   ),
 ];
+
+/** 0 where none of the words to scale by stands there. */
+function waysOf(spec: FormulaSheetSpec): string {
+  const counted = countedIn(spec);
+  return [...(counted === undefined ? [] : [counted]), spec.mix, "flour"].map((way) => `(@by="${way}")`).join("+");
+}
+
+function amountNeeds(spec: FormulaSheetSpec): string {
+  const counted = countedIn(spec);
+  if (counted === undefined) return '""';
+  const says =
+    counted === "tins" ? `Fill in the tin: its ${spec.mix} is not known. ` : "Fill in a size and pieces on a tray. ";
+  return `IF((@by="${counted}")*(@tin_takes<=0)=1;"${says}";"")`;
+}
 
 /** Of each table: the first and the last of its columns beside the page, and one of those that the others count by. */
 const TABLES = [
@@ -80,18 +96,24 @@ function topsSay(tables: readonly (typeof TABLES)[number][]): string {
 }
 
 /** Errors among the single figures are those that calls answer with, which show themselves; any other comes from a cell that is gone. */
-const errorsBeside = (calls: readonly string[]): Single =>
-  single(
-    "Errors that calls answer with",
-    "errors_told",
-    `=${["0", ...calls.map((name) => `ISERROR(@${name})`)].join("+")}`,
-  );
+function errorsTold(own: readonly string[]): Single {
+  const told = (...calls: readonly string[]) =>
+    `=${["0", ...[...calls, ...own].map((name) => `ISERROR(@${name})`)].join("+")}`;
+  const [water, tin] = [
+    ["friction_guide", "water_advice"],
+    ["tin_advice", "tin_says"],
+  ] as const;
+  return single("Errors that calls answer with", "errors_told", [
+    { when: "water&tin", formula: told(...water, ...tin) },
+    { when: "water", formula: told(...water) },
+    { when: "tin", formula: told(...tin) },
+    { formula: told() },
+  ]);
+}
 
-export const ERROR_SINGLES: readonly Single[] = [
-  { ...errorsBeside(["friction_guide", "water_advice", "tin_advice", "tin_says"]), when: "water&tin" },
-  { ...errorsBeside(["friction_guide", "water_advice"]), when: "water&!tin" },
-  { ...errorsBeside(["tin_advice", "tin_says"]), when: "!water&tin" },
-  { ...errorsBeside([]), when: "!water&!tin" },
+/** `own` are the template's own calls among its single figures. */
+export const errorSingles = (own: readonly string[]): readonly Single[] => [
+  errorsTold(own),
   // Where a column is blocked its hidden row shows an error, and its other rows are blank: those that read them would take them for 0.
   single("Errors in hidden rows", "errors_tables", [
     { when: "steps", formula: `=${errorsOf(TABLES)}` },

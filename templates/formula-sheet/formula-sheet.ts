@@ -1,55 +1,46 @@
 // A formula sheet put together: what is typed and shown on the page, and beside it all that the sheet works with.
 import type { Band, Block, SheetModel } from "../../shared/sheet/model.ts";
-import type { CostedCells } from "../blocks/costed-cells.ts";
 import { labelBlock, labelCautions, nutritionBlock } from "../blocks/label.ts";
-import { CAUTIONS, cautionsOf } from "../blocks/name.ts";
-import { CHECK_SINGLES, ERROR_SINGLES } from "./checks.ts";
-import { FOLDED_FROM, HELPERS, MESSAGES, PAGE_WIDTHS } from "./columns.ts";
+import type { Labelled } from "../blocks/labelled.ts";
+import { cautionsOf } from "../blocks/name.ts";
+import { checkSingles, errorSingles } from "./checks.ts";
+import { FOLDED_FROM, HELPERS, MESSAGES, PAGE_WIDTHS, RIGHT } from "./columns.ts";
+import { ENRICHED_CALLS, ENRICHED_SINGLES, enrichedBlock } from "./enriched.ts";
 import { type IngredientsSpec, ingredientsHelpers, ingredientsTable } from "./ingredients.ts";
 import { formulaChecks, isCall, remarksOf, topsOf } from "./intact.ts";
+import { levainBlock } from "./levain.ts";
 import { withChecks } from "./line-checks.ts";
-import { METHOD_SINGLES, methodHelpers, methodTable, NO_METHOD, ovenBlock, readyBlock } from "./method.ts";
-import { heldBlock, sizesHelpers, sizesTable, titleBlock } from "./order.ts";
-import { NO_PREFERMENT, PREFERMENT_SINGLES, PREFERMENT_TIME, prefermentBlock } from "./preferment.ts";
+import { methodHelpers, methodSingles, methodTable, NO_METHOD, ovenBlock, readyBlock, TRAY_SINGLES } from "./method.ts";
+import { titleBlock, underBlock } from "./order.ts";
+import { NO_PREFERMENT, PREFERMENT_TIME, prefermentBlock, prefermentSingles } from "./preferment.ts";
+import { ROLL_SINGLES, rollInBlock } from "./roll-in.ts";
+import { ROUND_SINGLES, thicknessBlock } from "./rounds.ts";
 import { costsBlock, setupBlock } from "./setup.ts";
 import {
-  COST_SINGLES,
-  HYDRATION_WORDS,
+  costSingles,
+  hydrationWords,
   LARDER_SINGLES,
-  ORDER_SINGLES,
   only,
-  RESULT_SINGLES,
+  orderSingles,
+  resultSingles,
   type Single,
   single,
   singlesBlock,
 } from "./singles.ts";
-import { STALE_SINGLES } from "./stale.ts";
+import { sizesHelpers, sizesTable } from "./sizes.ts";
+import type { FormulaSheetSpec } from "./spec.ts";
+import { staleSingles } from "./stale.ts";
 import { notesBlock, TEMPERATURE_SINGLES, temperatureBlock } from "./temperature.ts";
 import { NO_TIN, TIN_SINGLES, tinBlock } from "./tin.ts";
 
-export type FormulaSheetSpec = {
-  readonly name: string;
-  readonly title: string;
-  readonly says: string;
-  readonly group: string;
-  /** Which bread's usual figures the notes go by. */
-  readonly style: string;
-  /** What it is baked in: a tin that it fills, of this type of dough; or on the oven's floor. */
-  readonly tin?: string;
-  /** A preferment may be set apart. */
-  readonly hasPreferment: boolean;
-  readonly sample: SheetModel["sample"];
-  readonly expects: SheetModel["expects"];
-};
-
 /** What a label is made from: the rows that count, and what is sold of them. */
-const LABELLED: CostedCells = {
-  whole: "@dough",
+const labelledOf = (spec: FormulaSheetSpec): Labelled => ({
+  whole: spec.isRolled ? "@dough_in_all" : "@dough",
   each: "@size_scaled",
-  names: "@cost_of",
-  sold: true,
+  sold: !spec.isRound,
   rows: { names: "@name_counted", kinds: "@kind_counted" },
-};
+  ...(spec.isRolled ? { extra: { name: "@roll_in_name", weight: "@roll_in", kind: "fat" } } : {}),
+});
 
 /** Beside the page, the helpers of the widest sheet. */
 const HELPER_WIDTH = 76;
@@ -65,16 +56,16 @@ export function formulaSheet(spec: FormulaSheetSpec): SheetModel {
     widths: [...PAGE_WIDTHS, ...Array<number>(HELPER_COLUMNS).fill(HELPER_WIDTH)],
     parts: [
       ...(spec.tin === undefined ? [] : ["tin"]),
-      ...(spec.hasPreferment ? ["preferment"] : []),
-      "water",
+      ...(spec.stage === undefined ? [] : ["preferment"]),
+      ...(spec.isBread ? ["water"] : []),
       "steps",
       "cost",
       "label",
     ],
     frozen: 3,
-    fillsFirst: ["size_pieces", "size_weight", "ingredient"],
+    fillsFirst: ["size_pieces", spec.isRound ? "size_diameter" : "size_weight", "ingredient"],
     foldedFrom: FOLDED_FROM,
-    mark: markOf(spec.style),
+    mark: markOf(title),
     gap: 9,
     places: [
       ...(["left", "right"] as const).flatMap((side) => [
@@ -92,61 +83,91 @@ export function formulaSheet(spec: FormulaSheetSpec): SheetModel {
 }
 
 /** Tables by whether a preferment is set apart, and whether there is a sheet of ingredients. */
-function ingredientBands(spec: FormulaSheetSpec): Band[] {
-  const specs: IngredientsSpec[] = (spec.hasPreferment ? [false, true] : [false]).flatMap((isStaged) =>
-    [false, true].map((isPriced) => ({ style: spec.style, isStaged, isPriced })),
+function ingredientBands({ style, stage, mix }: FormulaSheetSpec): Band[] {
+  const common = { style, most: mix === "batter" ? 6 : 2 };
+  const specs: IngredientsSpec[] = [{}, ...(stage === undefined ? [] : [{ stage }])].flatMap((staged) =>
+    [false, true].map((isPriced) => ({ ...common, ...staged, isPriced })),
   );
   return specs.map((one) => [ingredientsTable(one), ...ingredientsHelpers(one)]);
 }
 
+/** What stands beside the dough's temperature. */
+function besideBlock(spec: FormulaSheetSpec): readonly Block[] {
+  const { tin, stage, mix } = spec;
+  if (tin !== undefined) return [tinBlock(tin, mix, spec.isBread ? RIGHT : 0)];
+  if (stage !== undefined) return [stage === "levain" ? levainBlock : prefermentBlock];
+  if (spec.isEnriched) return [enrichedBlock];
+  if (spec.isRolled) return [rollInBlock];
+  return spec.isRound ? [thicknessBlock] : [];
+}
+
+const withBlocks = (...blocks: readonly Block[]): readonly Band[] =>
+  blocks.length === 0 ? [] : [blocks.map(withChecks)];
+
 function bandsOf(spec: FormulaSheetSpec): readonly Band[] {
-  const { tin, hasPreferment, title } = spec;
-  const right: readonly Block[] = tin === undefined ? (hasPreferment ? [prefermentBlock] : []) : [tinBlock(tin)];
+  const hasNotes = spec.isBread || spec.tin !== undefined;
+  const temperature = spec.isBread ? [temperatureBlock(spec.stage !== undefined)] : [];
+  const labelled = labelledOf(spec);
+  const last: readonly Band[] = [[labelBlock(labelled)], [nutritionBlock(labelled)]];
   const blocks: readonly Band[] = [
-    [temperatureBlock(hasPreferment), ...right].map(withChecks),
-    [withChecks(notesBlock)],
-    [readyBlock, ovenBlock(tin === undefined ? "pieces" : "tins")].map(withChecks),
+    ...withBlocks(...temperature, ...besideBlock(spec)),
+    ...(hasNotes ? withBlocks(notesBlock) : []),
+    ...withBlocks(readyBlock, ovenBlock(spec.bakedOn)),
     [methodTable, ...methodHelpers],
-    [setupBlock, costsBlock].map(withChecks),
-    [labelBlock(LABELLED)],
-    [nutritionBlock(LABELLED)],
+    ...withBlocks(setupBlock, costsBlock),
   ];
-  const tables: readonly Band[] = [[sizesTable, ...sizesHelpers], ...ingredientBands(spec)];
-  const top = titleBlock(title, { hasTins: tin !== undefined });
-  const cautions = cautionsOf(CAUTIONS.raw, CAUTIONS.guides, CAUTIONS.oven);
-  const last: Block = { ...cautions, lines: [...cautions.lines, ...labelCautions] };
-  const singles = singlesBlock(singlesOf([[top], ...tables, ...blocks.slice(0, -2)], spec.style));
-  return [[top, singles], ...tables, [withChecks(heldBlock)], ...blocks, [last]];
+  const tables: readonly Band[] = [[sizesTable(spec), ...sizesHelpers(spec)], ...ingredientBands(spec)];
+  const top = titleBlock(spec);
+  const cautions = cautionsOf(...spec.cautions);
+  const end: Block = { ...cautions, lines: [...cautions.lines, ...labelCautions] };
+  const singles = singlesBlock(singlesOf([[top], ...tables, ...blocks], spec));
+  return [[top, singles], ...tables, ...withBlocks(underBlock(spec)), ...blocks, ...last, [end]];
+}
+
+/** Two templates may look alike once a part is left out; this tells them apart. */
+const markOf = (title: string) => `Built as ${title.toLowerCase()}`;
+
+function stageSingles({ stage }: FormulaSheetSpec): readonly Single[] {
+  if (stage === undefined) return NO_PREFERMENT;
+  return [
+    ...only("preferment", prefermentSingles(stage)),
+    ...only("!preferment", NO_PREFERMENT),
+    ...only("preferment&steps", PREFERMENT_TIME),
+  ];
+}
+
+function ownSingles(spec: FormulaSheetSpec): readonly Single[] {
+  return [
+    ...(spec.isRound ? ROUND_SINGLES : []),
+    ...(spec.isRolled ? ROLL_SINGLES : []),
+    ...(spec.isEnriched ? ENRICHED_SINGLES : []),
+    ...(spec.bakedOn === "trays" ? TRAY_SINGLES : []),
+    ...(spec.tin === undefined ? [] : [...only("tin", TIN_SINGLES), ...only("!tin", NO_TIN)]),
+  ];
 }
 
 /** Every single figure; those of a part are there with it. Last come those that see whether all formulas are there. */
-const markOf = (style: string) => `Notes are for ${style}`;
-
-function singlesOf(bands: readonly Band[], style: string): readonly Single[] {
+function singlesOf(bands: readonly Band[], spec: FormulaSheetSpec): readonly Single[] {
   const figures: readonly Single[] = [
-    ...ORDER_SINGLES,
-    ...only("tin", TIN_SINGLES),
-    ...only("!tin", NO_TIN),
-    ...only("preferment", PREFERMENT_SINGLES),
-    ...only("!preferment", NO_PREFERMENT),
-    ...COST_SINGLES,
+    ...orderSingles(spec),
+    ...ownSingles(spec),
+    ...stageSingles(spec),
+    ...costSingles(spec),
     ...only("cost", LARDER_SINGLES),
-    ...only("steps", METHOD_SINGLES),
+    ...only("steps", methodSingles(spec.bakedOn)),
     ...only("!steps", NO_METHOD),
-    ...only("preferment&steps", PREFERMENT_TIME),
-    ...RESULT_SINGLES,
-    ...only("water", TEMPERATURE_SINGLES),
-    single("Result, hydration", "result_hydration", HYDRATION_WORDS),
+    ...resultSingles(spec),
+    ...(spec.isBread ? only("water", TEMPERATURE_SINGLES) : []),
+    single("Result, hydration", "result_hydration", spec.isBread ? hydrationWords(spec) : '=""'),
     single("Result, all that follows", "result_more", [
       { when: "water", formula: "=@result_hydration&@result_water" },
       { formula: "=@result_hydration" },
     ]),
     single("What the notes say", "advice_says", ADVICE),
-    // Two templates may look alike once a part is left out; this tells them apart.
-    single(markOf(style), "style", `="${style}"`),
-    ...STALE_SINGLES,
-    ...CHECK_SINGLES,
-    ...ERROR_SINGLES,
+    single(markOf(spec.title), "mark", `="${spec.style}"`),
+    ...staleSingles(spec),
+    ...checkSingles(spec),
+    ...errorSingles(spec.isEnriched ? ENRICHED_CALLS : []),
   ];
   const computed = figures.filter(({ formula }) => formula !== undefined && !isCall(formula));
   const others = [...topsOf(bands), ...remarksOf(bands), ...computed, { name: "result" }, { name: "total_label" }];

@@ -8,12 +8,14 @@ import { IS_STARTER, IS_TYPE } from "./words.ts";
 
 /** What a formula sheet's table of ingredients shows. */
 export type IngredientsSpec = {
-  /** Usual for this bread; decides what the notes call unusual. */
+  /** Usual for this product; decides what the notes call unusual. */
   readonly style: string;
   /** Two columns in the place of the weight of a mix. */
-  readonly isStaged: boolean;
+  readonly stage?: "preferment" | "levain";
   /** Prices come from the sheet of ingredients; otherwise they are typed. */
   readonly isPriced: boolean;
+  /** More of anything than so many times the flour is a slip. */
+  readonly most: number;
 };
 
 /** As many rows as an order has, and two to spare. */
@@ -27,13 +29,20 @@ const showWithTotal = (helper: string, total: string, when = EACH) =>
 
 /** The page's columns: what is typed, and what the sheet makes of it. */
 export function ingredientsTable(spec: IngredientsSpec): Table {
-  const weighed = spec.isStaged
-    ? stageColumns
-    : [
-        shown("per_mix", "Per mix ({weight})", "step", showWithTotal("@mix_scale", "SUM(@mix_scale)", "@mix_told=1"), {
-          role: "strong",
-        }),
-      ];
+  const weighed =
+    spec.stage !== undefined
+      ? stageColumns(spec.stage)
+      : [
+          shown(
+            "per_mix",
+            "Per mix ({weight})",
+            "step",
+            showWithTotal("@mix_scale", "SUM(@mix_scale)", "@mix_told=1"),
+            {
+              role: "strong",
+            },
+          ),
+        ];
   return {
     table: "formula",
     left: 0,
@@ -69,15 +78,16 @@ export function ingredientsTable(spec: IngredientsSpec): Table {
   };
 }
 
-const conditionOf = ({ isStaged, isPriced }: IngredientsSpec): string =>
-  `${isStaged ? "" : "!"}preferment&${isPriced ? "" : "!"}cost`;
+const conditionOf = ({ stage, isPriced }: IngredientsSpec): string =>
+  `${stage === undefined ? "!" : ""}preferment&${isPriced ? "" : "!"}cost`;
 
 /** Where the call has no answer the first row says so; under the notes stands which prices are missing. */
 const NOTE =
   '=ARRAYFORMULA(IF(ROW(@counts)=MAX(ROW(@counts));@unpriced;IF(ISERROR(@advice_top);IF(ROW(@counts)=MIN(ROW(@counts))+1;@advice_says;"");@advice&"")))';
 
 /** The sum of the percentages stands in the label: a number in its column would count as an ingredient. */
-function totalCells({ isStaged }: IngredientsSpec): CellModel[] {
+function totalCells({ stage }: IngredientsSpec): CellModel[] {
+  const isStaged = stage !== undefined;
   const last = isStaged ? 9 : 8;
   return [
     {
@@ -161,7 +171,10 @@ const weightHelpers: readonly ColumnModel[] = [
 ];
 
 /** What is wrong in a row, where and what. */
-const messageHelpers = (over: readonly [readonly string[], readonly string[]]): readonly ColumnModel[] => [
+const messageHelpers = (
+  over: readonly [readonly string[], readonly string[]],
+  most: number,
+): readonly ColumnModel[] => [
   helper(
     "number_wrong",
     "No number",
@@ -187,7 +200,7 @@ const messageHelpers = (over: readonly [readonly string[], readonly string[]]): 
   helper(
     "high_says",
     "Far too much",
-    '=ARRAYFORMULA(IF((@flour_part=0)*(@share_typed>2*@percent_base)=1;@percent_cell&": "&ROUND(100*@share_typed/@percent_base;1)&" % of the flour? ";""))',
+    `=ARRAYFORMULA(IF((@flour_part=0)*(@share_typed>${most}*@percent_base)=1;@percent_cell&": "&ROUND(100*@share_typed/@percent_base;1)&" % of the flour? ";""))`,
   ),
   helper(
     "low_says",
@@ -221,7 +234,7 @@ const MESSAGE: readonly ColumnModel[] = [
 /** Beside the page: all that the columns show is worked out here, from what is typed. */
 export function ingredientsHelpers(spec: IngredientsSpec): readonly Table[] {
   const when = conditionOf(spec);
-  const staged = spec.isStaged ? ["pre_shown", "final_shown"] : ["per_mix"];
+  const staged = spec.stage !== undefined ? ["pre_shown", "final_shown"] : ["per_mix"];
   const rest = ["of_whole", ...(spec.isPriced ? ["price_shown"] : []), "cost_shown"];
   return [
     { table: "formula_messages", left: MESSAGES.left, when, rows: ROWS, spare: SPARE, hidden: true, columns: MESSAGE },
@@ -235,9 +248,9 @@ export function ingredientsHelpers(spec: IngredientsSpec): readonly Table[] {
       columns: [
         ...typeHelpers,
         ...weightHelpers,
-        ...(spec.isStaged ? stageHelpers : []),
+        ...(spec.stage === undefined ? [] : stageHelpers),
         ...priceHelpers(spec.isPriced),
-        ...messageHelpers([["weight", ...staged], rest]),
+        ...messageHelpers([["weight", ...staged], rest], spec.most),
         helper("advice", "Notes", adviceFormula(spec)),
       ],
     },

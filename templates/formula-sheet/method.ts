@@ -1,9 +1,12 @@
-import type { Block, Bounds, CellModel, Line, Table, Unit } from "../../shared/sheet/model.ts";
+import type { Block, Bounds, Table } from "../../shared/sheet/model.ts";
 import { headingLine, label } from "../blocks/line.ts";
+import { figureOf, figures, input } from "./block-lines.ts";
 import { cleaned, helper, numbers, outOf, shown, typed, typedOver } from "./column-kinds.ts";
 import { HELPERS, MESSAGES, RIGHT } from "./columns.ts";
 import { outsideSays } from "./outside.ts";
-import { type Single, single } from "./singles.ts";
+import { only, type Single, single } from "./singles.ts";
+import type { FormulaSheetSpec } from "./spec.ts";
+import { SCALED_FIRST } from "./tin.ts";
 
 /** From a retarder to a deck oven. */
 const WORK: Bounds = [
@@ -91,10 +94,6 @@ export const methodHelpers: readonly Table[] = [
   { table: "steps_helpers", left: HELPERS, when: "steps", rows: ROWS, spare: SPARE, hidden: true, columns: STEPS },
 ];
 
-const input = (text: string, name: string, unit: Unit, more: Partial<CellModel>, at: number): Line => ({
-  cells: [label(text), { at, role: "input", name, unit, ...more }],
-});
-
 /** When it must be ready. */
 export const readyBlock: Block = {
   block: "ready",
@@ -102,55 +101,73 @@ export const readyBlock: Block = {
   when: "steps",
   lines: [
     headingLine("Method", 4),
-    input("Ready at", "ready", "time", { bounds: [0, 1], hint: "Every start is counted back from it." }, 2),
+    {
+      cells: [
+        label("Ready at"),
+        {
+          at: 2,
+          role: "input",
+          name: "ready",
+          unit: "time",
+          bounds: [0, 1],
+          hint: "Every start is counted back from it.",
+        },
+      ],
+    },
   ],
 };
 
+const TAKES = {
+  tins: "Tins in an oven load",
+  pieces: "Pieces in an oven load",
+  trays: "Trays in an oven load",
+} as const;
+
 /** What the oven takes at a time, beside it. */
-export const ovenBlock = (on: "tins" | "pieces"): Block => ({
+export const ovenBlock = (on: FormulaSheetSpec["bakedOn"]): Block => ({
   block: "oven",
   left: RIGHT,
   when: "steps",
   lines: [
     headingLine("Oven", 6),
-    input("Step in the oven", "oven_step", "text", { value: "Bake", among: "step" }, 3),
-    input(
-      on === "tins" ? "Tins in an oven load" : "Pieces in an oven load",
-      "oven_takes",
-      "count",
-      { bounds: [1, 100_000] },
-      3,
+    input("Step in the oven", "oven_step", "text", { value: "Bake", among: "step" }),
+    ...(on === "trays" ? [input("Pieces on a tray", "tray_pieces", "count", { bounds: [1, 10_000] })] : []),
+    input(TAKES[on], "oven_takes", "count", { bounds: [1, 100_000] }),
+    input("Minutes to reload", "oven_reload", "minutes", { bounds: [0, 600] }),
+    ...(on === "trays"
+      ? [figures("Trays, pieces on the last", figureOf("trays", "count"), figureOf("tray_last", "count"))]
+      : []),
+    figures(
+      "Oven loads, minutes for all",
+      { name: "loads_shown", unit: "count", formula: '=IF(LEN(@oven_loads)=0;"";@oven_loads)' },
+      { name: "oven_minutes_shown", unit: "minutes", formula: '=IF(@oven_minutes=0;"";@oven_minutes)' },
     ),
-    input("Minutes to reload", "oven_reload", "minutes", { bounds: [0, 600] }, 3),
-    {
-      cells: [
-        label("Oven loads, minutes for all"),
-        {
-          at: 3,
-          role: "computed",
-          name: "loads_shown",
-          unit: "count",
-          formula: '=IF(LEN(@oven_loads)=0;"";@oven_loads)',
-        },
-        {
-          at: 4,
-          role: "computed",
-          name: "oven_minutes_shown",
-          unit: "minutes",
-          formula: '=IF(@oven_minutes=0;"";@oven_minutes)',
-        },
-      ],
-    },
   ],
 });
 
-export const METHOD_SINGLES: readonly Single[] = [
-  single("Step in the oven", "oven_name", `=${cleaned("@oven_step")}`),
+const TRAYS: readonly Single[] = [
   single(
-    "Oven loads",
-    "oven_loads",
-    '=IF((COUNT(@pieces)=0)+(COUNT(@oven_takes)=0)>0;"";IF(@oven_takes>0;ROUNDUP(@pieces/@oven_takes*(1-1/10^9);0);""))',
+    "Trays",
+    "trays",
+    '=IF((COUNT(@pieces)=0)+(N(@tray_pieces)<=0)>0;"";ROUNDUP(@pieces/@tray_pieces*(1-1/10^9);0))',
   ),
+  single("Pieces on the last tray", "tray_last", '=IF(COUNT(@trays)=0;"";@pieces-@tray_pieces*(@trays-1))'),
+];
+
+/** Without a method nothing is known of trays. */
+export const TRAY_SINGLES: readonly Single[] = [
+  ...only("steps", [
+    single("Scaling weight of the first size", "scaled_first", SCALED_FIRST),
+    single("A tray holds", "tray_holds", "=N(@tray_pieces)"),
+    single("Dough of a tray", "tin_takes", "=@tray_holds*@scaled_first"),
+  ]),
+  ...only("!steps", [single("A tray holds", "tray_holds", "=0"), single("Dough of a tray", "tin_takes", "=0")]),
+];
+
+export const methodSingles = (on: FormulaSheetSpec["bakedOn"]): readonly Single[] => [
+  ...(on === "trays" ? TRAYS : []),
+  single("Step in the oven", "oven_name", `=${cleaned("@oven_step")}`),
+  single("Oven loads", "oven_loads", loadsOf(on === "trays" ? "@trays" : "@pieces")),
   single("Loads after the first", "loads_again", "=IF(COUNT(@oven_loads)=0;0;MAX(0;@oven_loads-1))"),
   single("Minutes to reload", "reload", "=IF(COUNT(@oven_reload)=0;0;@oven_reload)"),
   single("Minutes of all loads", "oven_minutes", "=SUMPRODUCT(@bakes;@minutes_now)"),
@@ -172,6 +189,10 @@ export const METHOD_SINGLES: readonly Single[] = [
     '=IF((@loads_again>0)*(LEN(@oven_name)>0)*(SUM(@bakes)=0)=1;"No step is called “"&@oven_name&"”. ";"")',
   ),
 ];
+
+function loadsOf(many: string): string {
+  return `=IF((COUNT(${many})=0)+(COUNT(@oven_takes)=0)>0;"";IF(@oven_takes>0;ROUNDUP(${many}/@oven_takes*(1-1/10^9);0);""))`;
+}
 
 /** Where a sheet has no method. */
 export const NO_METHOD: readonly Single[] = [

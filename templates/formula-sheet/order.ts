@@ -1,22 +1,19 @@
-import type { Block, CellModel, ColumnModel, Table } from "../../shared/sheet/model.ts";
+import type { Block, CellModel, Line } from "../../shared/sheet/model.ts";
 import { amountCheckCells, errorsCell, formulasSayCell } from "./checks.ts";
-import { graded, helper, numbers, outOf, showFilled, shown, showWhere, typed, typedOver } from "./column-kinds.ts";
-import { HELPERS, MESSAGES } from "./columns.ts";
+import { countedIn, type FormulaSheetSpec } from "./spec.ts";
 
-/** What a formula sheet can be scaled to. */
-export type OrderSpec = { readonly hasTins: boolean };
-
-const BY_TINS = "tin";
+/** Without these parts it is not known what a tin or a tray takes. */
+const COUNT_NEEDS = { tins: "tin", trays: "steps" } as const;
 
 /** Name, version and date; the result in words; what is wrong; and what the sheet is scaled to. */
-export const titleBlock = (title: string, { hasTins }: OrderSpec): Block => ({
+export const titleBlock = (spec: FormulaSheetSpec): Block => ({
   block: "name",
   left: 0,
   lines: [
     {
       height: 30,
       cells: [
-        { at: 0, role: "title", name: "title", text: title },
+        { at: 0, role: "title", name: "title", text: spec.title },
         { at: 7, role: "label", text: "Version", align: "right" },
         { at: 8, role: "input", name: "version", unit: "text", value: "1" },
         { at: 9, role: "input", name: "date", unit: "date" },
@@ -33,15 +30,7 @@ export const titleBlock = (title: string, { hasTins }: OrderSpec): Block => ({
     {
       cells: [
         { at: 0, role: "label", text: "Scale to" },
-        {
-          at: 1,
-          role: "input",
-          name: "by",
-          unit: "text",
-          value: "pieces",
-          choices: ["pieces", ...(hasTins ? ["tins"] : []), "dough", "flour"],
-          ...(hasTins ? { choicesNeed: { tins: BY_TINS } } : {}),
-        },
+        { at: 1, role: "input", name: "by", unit: "text", value: "pieces", ...waysOf(spec) },
         { at: 2, role: "label", text: "Amount", align: "right" },
         {
           at: 3,
@@ -56,7 +45,7 @@ export const titleBlock = (title: string, { hasTins }: OrderSpec): Block => ({
           role: "remark",
           name: "amount_of",
           unit: "text",
-          formula: '=IF(@by="pieces";"only for tins, dough or flour";IF(@by="tins";"tins";"{weight} of "&@by))',
+          formula: amountOf(spec),
         },
         ...amountCheckCells,
       ],
@@ -64,174 +53,58 @@ export const titleBlock = (title: string, { hasTins }: OrderSpec): Block => ({
   ],
 });
 
+function waysOf(spec: FormulaSheetSpec): Partial<CellModel> {
+  const counted = countedIn(spec);
+  return {
+    choices: ["pieces", ...(counted === undefined ? [] : [counted]), spec.mix, "flour"],
+    ...(counted === undefined ? {} : { choicesNeed: { [counted]: COUNT_NEEDS[counted] } }),
+  };
+}
+
+function amountOf(spec: FormulaSheetSpec): string {
+  const counted = countedIn(spec);
+  const ways = [...(counted === undefined ? [] : [`${counted},`]), spec.mix, "or flour"].join(" ");
+  const weighed = spec.isRolled ? 'IF(@by="dough";"dough with its fat";@by)' : "@by";
+  const many = counted === undefined ? "" : `IF(@by="${counted}";"${counted}";`;
+  return `=IF(@by="pieces";"only for ${ways}";${many}"{weight} of "&${weighed})${counted === undefined ? "" : ")"}`;
+}
+
 /** The first three messages and how many more, then what is wrong with the sheet itself. */
 const CHECK =
   '=IFERROR(TRIM(@first_says&@second_says&@third_says&@more_says&@tops_say&@rows_say&@formulas_say&@flour_says&@sizes_say&@steps_say&@oven_says&@friction_says&@fill_says&@pre_says);"A formula of this sheet is damaged: undo the last change.")';
 
-/** As many rows as the order has, and one to spare. */
-const ROWS = 3;
-const SPARE = 1;
-
-const each = (column: string, when = "@size_counts=1") => showWhere(column, when);
-
-const GRAMS = [
-  { when: "oz", least: 0.2, most: 700 },
-  { least: 5, most: 20_000 },
-] as const;
-
-/** One dough in several sizes: what is typed of each, what it is scaled at, what it costs and what is left of its price. */
-export const sizesTable: Table = {
-  table: "sizes",
+/** Under the total: water that is kept back and poured last, and eggs by number. */
+export const underBlock = (spec: FormulaSheetSpec): Block => ({
+  block: "under",
   left: 0,
-  rows: ROWS,
-  spare: SPARE,
-  hidden: true,
-  columns: [
-    typed("size_name", "Size", "text", {}),
-    typed("size_pieces", "Pieces", "count", { bounds: [0, 1_000_000] }),
-    typed("size_weight", "Baked ({weight})", "graded", { bounds: GRAMS }),
-    typed("size_loss", "Bake loss", "short rate", { bounds: [0, 0.5] }),
-    shown("scaled_shown", "Scaling ({weight})", "graded", each("@scaled_shows"), { role: "strong" }),
-    shown("dough_shown", "Dough ({weight})", "graded", each("@dough_shows", "@size_counts*(@sizes_times>0)=1")),
-    shown("now_shown", "", "count", each("@pieces_now", '@size_counts*(@by<>"pieces")*(@sizes_times>0)=1'), {
-      headFormula: '=IF(@by="pieces";"";"Pieces now")',
-      align: "right",
-    }),
-    shown("cost_each", "", "money", showFilled("@size_cost"), {
-      headFormula: '=IF(@has_labour=1;"Total cost";"Ingredients")',
-      align: "right",
-    }),
-    typed("size_price", "", "money", {
-      onSheet: true,
-      bounds: [0, 1_000_000],
-      headFormula: '=IF(N(@tax)>0;"Price incl. tax";"Price")',
-      align: "right",
-    }),
-    shown("margin_shown", "Margin", "rate", showFilled("@size_margin")),
-    shown("wanted_shown", "", "money", showFilled("@price_wanted"), {
-      headFormula: '=IF(N(@margin_wanted)>0;"Price for "&ROUND(100*@margin_wanted;1)&" %";"")',
-      align: "right",
-    }),
+  lines: [...(spec.isBread ? [HELD_LINE] : []), ...(spec.hasEggs ? [EGGS_LINE] : [])],
+});
+
+const HELD_LINE: Line = {
+  cells: [
+    { at: 0, role: "label", text: "Hold back, of the water" },
+    { at: 2, role: "input", name: "held_share", unit: "short rate", bounds: [0, 0.5], asks: "Held back" },
+    ...heldCells(),
+    { at: 5, role: "remark", text: "Add it last, as the dough asks." },
   ],
 };
 
-const asNumber = (column: string) => `=ARRAYFORMULA(IF(ISNUMBER(${column});${column};0))`;
-
-/** Typed pieces are how many; scaled otherwise they are shares of the dough, and a size without any is one of one. */
-const sizeHelpers: readonly ColumnModel[] = [
-  numbers(
-    "pieces_typed",
-    "Pieces, as numbers",
-    '=ARRAYFORMULA(IF(ISNUMBER(@size_pieces);@size_pieces;(@by<>"pieces")*(COUNT(@size_pieces)=0)*1))',
-  ),
-  numbers("weight_typed", "Baked weight, as numbers", asNumber("@size_weight")),
-  numbers("loss_typed", "Bake loss, as numbers", asNumber("@size_loss")),
-  numbers(
-    "size_typed",
-    "Is a size",
-    '=ARRAYFORMULA((ISNUMBER(@size_pieces)+(@by<>"pieces")*(COUNT(@size_pieces)=0)>0)*ISNUMBER(@size_weight)*(ISNUMBER(@size_loss)+(IFERROR(LEN(@size_loss);1)=0)>0))',
-  ),
-  numbers(
-    "size_counts",
-    "Size counts",
-    "=ARRAYFORMULA(@size_typed*(@pieces_typed>=0)*(@weight_typed>0)*(@loss_typed>=0)*(@loss_typed<=1/2)*(ROW(@size_typed)>MIN(ROW(@size_typed))))",
-  ),
-  numbers("scaling", "Scaling weight", "=ARRAYFORMULA(@size_counts*@weight_typed/(1-@size_counts*@loss_typed))"),
-  helper("size_scaled", "Scaling weight, or blank", each("@scaling")),
-  numbers("scaled_shows", "Scaling weight, as shown", graded("@scaling")),
-  numbers("size_exact", "Dough as typed", "=ARRAYFORMULA(@scaling*@pieces_typed/(1-@handling))"),
-  numbers("size_now", "Dough now", "=ARRAYFORMULA(@size_exact*@sizes_times)"),
-  helper("size_dough", "Dough now, or blank", each("@size_now", "@size_counts*(@sizes_times>0)=1")),
-  numbers("dough_shows", "Dough, as shown", graded("@size_now")),
-  numbers(
-    "pieces_now",
-    "Pieces now",
-    '=ARRAYFORMULA(@size_counts*IF(@by="pieces";@pieces_typed;ROUNDDOWN(ROUND(@pieces_typed*@sizes_times;6);0)))',
-  ),
-  helper("cost_of", "Size, for other sheets", '=ARRAYFORMULA(IF(@size_counts=1;@size_name&"";""))'),
-  helper(
-    "size_ingredients",
-    "Ingredients of a sold piece",
-    '=ARRAYFORMULA(IF(@size_counts*(@priced_rows>0)*@weighable=1;@scaling/(1-@handling)/(1-@unsold_part)*@cost_per_weight;""))',
-  ),
-  helper(
-    "size_cost",
-    "Cost of a sold piece",
-    '=ARRAYFORMULA(IF(LEN(@size_ingredients)=0;"";@size_ingredients+@scaling/(1-@handling)/(1-@unsold_part)*@work_per_weight+N(@packaging)/(1-@unsold_part)))',
-  ),
-  numbers("price_number", "Price, as numbers", asNumber("@size_price")),
-  helper(
-    "size_margin",
-    "Margin, for other sheets",
-    '=ARRAYFORMULA(IF((LEN(@size_cost)=0)+(@price_number<=0)>0;"";1-@size_cost*(1+@tax_part)/@price_number))',
-  ),
-  helper(
-    "price_wanted",
-    "Price for the margin",
-    '=ARRAYFORMULA(IF((LEN(@size_cost)=0)+(@margin_part<=0)>0;"";@size_cost/(1-@margin_part)*(1+@tax_part)))',
-  ),
-  outOf("price_wrong", "Price that is wrong", "size_price", "price", [0, 1_000_000]),
-  numbers("size_over", "Dough typed over", typedOver(["scaled_shown", "dough_shown", "now_shown"])),
-  numbers("money_over", "Money typed over", typedOver(["cost_each", "margin_shown", "wanted_shown"])),
-  numbers(
-    "size_filled",
-    "Something is typed",
-    "=ARRAYFORMULA((IFERROR(LEN(@size_pieces);1)+IFERROR(LEN(@size_weight);1)+IFERROR(LEN(@size_loss);1)>0)*1)",
-  ),
-  helper(
-    "size_needs",
-    "What is missing",
-    '=ARRAYFORMULA(IF(@size_filled*(@size_counts=0)=0;"";"row "&ROW(@size_pieces)&": enter pieces, baked weight and bake loss up to 50 %. "))',
-  ),
-  helper(
-    "pieces_wrong",
-    "Pieces that are wrong",
-    '=ARRAYFORMULA(IF(@size_counts*((@pieces_typed<>ROUND(@pieces_typed;0))+(@pieces_typed>10^6)>0)=1;"row "&ROW(@size_pieces)&": whole pieces? ";""))',
-  ),
-  helper(
-    "weight_wrong",
-    "Baked weight that is wrong",
-    '=ARRAYFORMULA(IF(@size_counts*((@weight_typed<@size_least)+(@weight_typed>@size_most)>0)=1;"row "&ROW(@size_weight)&": baked weight? ";""))',
-  ),
-  helper(
-    "size_says",
-    "All that is wrong",
-    '=ARRAYFORMULA(@size_needs&@pieces_wrong&@weight_wrong&@price_wrong&IF(@size_over+@money_over>0;"clear what is typed over a formula in row "&ROW(@size_over)&". ";""))',
-  ),
-];
-
-export const sizesHelpers: readonly Table[] = [
-  {
-    table: "sizes_messages",
-    left: MESSAGES.left,
-    rows: ROWS,
-    spare: SPARE,
-    hidden: true,
-    columns: [
-      helper(
-        "size_message",
-        "What is wrong",
-        '=ARRAYFORMULA(IF(LEN(@size_says)=0;"";IFERROR(@size_name&" ";"")&@size_says))',
-      ),
-      helper("size_message_row", "In row", '=ARRAYFORMULA(IF(LEN(@size_message)=0;"";ROW(@size_message)))'),
-    ],
-  },
-  { table: "sizes_helpers", left: HELPERS, rows: ROWS, spare: SPARE, hidden: true, columns: sizeHelpers },
-];
-
-/** Under the total: water that is kept back and poured last. */
-export const heldBlock: Block = {
-  block: "held",
-  left: 0,
-  lines: [
+const EGGS_LINE: Line = {
+  cells: [
+    { at: 0, role: "label", text: "One egg, shelled ({weight})" },
     {
-      cells: [
-        { at: 0, role: "label", text: "Hold back, of the water" },
-        { at: 2, role: "input", name: "held_share", unit: "short rate", bounds: [0, 0.5], asks: "Held back" },
-        ...heldCells(),
-        { at: 5, role: "remark", text: "Add it last, as the dough asks." },
+      at: 2,
+      role: "input",
+      name: "egg_weight",
+      unit: "graded",
+      asks: "One egg, shelled",
+      bounds: [
+        { when: "oz", least: 0.5, most: 5 },
+        { least: 15, most: 150 },
       ],
     },
+    { at: 4, role: "strong", name: "eggs_shown", unit: "figure", formula: '=IF(LEN(@eggs)=0;"";ROUND(@eggs;1))' },
+    { at: 5, role: "remark", text: "eggs a mix" },
   ],
 };
 

@@ -1,18 +1,10 @@
-import type { Block, CellModel, Line, Unit } from "../../shared/sheet/model.ts";
-import { headingLine, label } from "../blocks/line.ts";
+import type { Block } from "../../shared/sheet/model.ts";
+import { headingLine } from "../blocks/line.ts";
+import { figures, input } from "./block-lines.ts";
 import { RIGHT } from "./columns.ts";
+import { LEVAIN_SINGLES } from "./levain.ts";
 import { type Single, single } from "./singles.ts";
-
-const AT = 3;
-
-function input(text: string, name: string, unit: Unit, more: Partial<CellModel>, remark?: string): Line {
-  const beside: CellModel[] = remark === undefined ? [] : [{ at: AT + 1, role: "remark", text: remark }];
-  return { cells: [label(text), { at: AT, role: "input", name, unit, ...more }, ...beside] };
-}
-
-const result = (text: string, name: string, unit: Unit, formula: string): Line => ({
-  cells: [label(text), { at: AT, role: "computed", name, unit, formula }],
-});
+import { flourFromLine, hoursLine, readyLines } from "./stage-lines.ts";
 
 /** A poolish, biga or sponge with yeast of its own. Hydration and hours: Fundamental Techniques of Classic Bread Baking, guide to preferments. */
 export const prefermentBlock: Block = {
@@ -31,55 +23,20 @@ export const prefermentBlock: Block = {
     ),
     input("Hydration", "pre_hydration", "percent", { bounds: [0.3, 2] }, "poolish 100 %, biga 50 to 60 %"),
     input("Yeast, of its flour", "pre_yeast", "share", { bounds: [0, 0.1] }),
-    input("Flour, if only one goes in", "pre_from", "text", { among: "ingredient", hint: "If blank, of every flour." }),
-    {
-      cells: [
-        label("Hours to ripen, before step"),
-        { at: AT, role: "input", name: "pre_hours", unit: "plain", bounds: [0, 72], asks: "Hours to ripen" },
-        {
-          at: AT + 1,
-          role: "input",
-          name: "pre_step",
-          unit: "text",
-          value: "Mix",
-          when: "steps",
-          asks: "Ripe for the step",
-          among: "step",
-        },
-      ],
-    },
-    {
-      when: "steps",
-      cells: [
-        label("Mix it at, on day"),
-        {
-          at: AT,
-          role: "computed",
-          name: "pre_start",
-          unit: "time",
-          formula: '=IF(COUNT(@pre_minutes)=0;"";MOD(@pre_minutes;1440)/1440)',
-        },
-        {
-          at: AT + 1,
-          role: "computed",
-          name: "pre_day",
-          unit: "day",
-          formula: '=IF(COUNT(@pre_minutes)=0;"";INT(@pre_minutes/1440))',
-        },
-      ],
-    },
-    result(
-      "Preferment of a mix ({weight})",
-      "pre_mix_shown",
-      "graded",
-      '=IF(COUNT(@pre_weight)=0;"";ROUND(@pre_mix;IF(@pre_mix>=100;0;1)))',
-    ),
+    flourFromLine,
+    hoursLine,
+    ...readyLines("Mix it at, on day"),
+    figures("Preferment of a mix ({weight})", {
+      name: "pre_mix_shown",
+      unit: "graded",
+      formula: '=IF(COUNT(@pre_weight)=0;"";ROUND(@pre_mix;IF(@pre_mix>=100;0;1)))',
+    }),
     { cells: [{ at: 0, role: "check", name: "pre_note", unit: "text", formula: "=@pre_says" }] },
   ],
 };
 
 /** What of a mix goes into the preferment. */
-export const PREFERMENT_SINGLES: readonly Single[] = [
+export const prefermentSingles = (stage: "preferment" | "levain"): readonly Single[] => [
   single("Flour of a mix", "flour_mix", "=@flour_all*@per_percent/@mixes_some"),
   single("Flour it may take", "pre_flour_rows", "=SUMPRODUCT(@pre_of_row;@mix_exact)"),
   single(
@@ -93,7 +50,7 @@ export const PREFERMENT_SINGLES: readonly Single[] = [
     "=IF(@pre_flour_rows>0;MIN(1;@pre_flour_mix/MAX(@pre_flour_rows;1/10^9));0)",
   ),
   single("Water in it", "pre_water_mix", "=@pre_flour_mix*N(@pre_hydration)"),
-  single("Yeast in it", "pre_yeast_mix", "=@pre_flour_mix*N(@pre_yeast)"),
+  single("Yeast in it", "pre_yeast_mix", stage === "levain" ? "=0" : "=@pre_flour_mix*N(@pre_yeast)"),
   single("Water of the final mix", "water_final", "=MAX(0;@water_mix-@pre_water_mix)"),
   single("Preferment of a mix", "pre_mix", "=SUM(@pre_exact)"),
   single(
@@ -112,14 +69,16 @@ export const PREFERMENT_SINGLES: readonly Single[] = [
   single(
     "What does not fit",
     "pre_says",
-    `=IF(@weighable=0;"";IF(@pre_flour_mix>@pre_flour_rows*(1+1/10^9);"The preferment takes more flour than the chosen flour has. ";"")&IF(@pre_water_mix>@water_mix*(1+1/10^9);"The preferment takes more water than the dough has. ";"")&@pre_yeast_says)`,
+    `=IF(@weighable=0;"";IF(@pre_flour_mix>@pre_flour_rows*(1+1/10^9);"The preferment takes more flour than the chosen flour has. ";"")&IF(@pre_water_mix>@water_mix*(1+1/10^9);"The preferment takes more water than the dough has. ";"")&${stage === "levain" ? "@seed_says" : "@pre_yeast_says"})`,
   ),
-  single(
-    "Yeast that does not fit",
-    "pre_yeast_says",
-    '=IF(@pre_yeast_mix>@yeast_mix*(1+1/10^9);"The preferment takes more yeast than the dough has. ";"")',
-  ),
+  ...(stage === "levain" ? LEVAIN_SINGLES : [YEAST_SAYS]),
 ];
+
+const YEAST_SAYS: Single = single(
+  "Yeast that does not fit",
+  "pre_yeast_says",
+  '=IF(@pre_yeast_mix>@yeast_mix*(1+1/10^9);"The preferment takes more yeast than the dough has. ";"")',
+);
 
 /** When the preferment is mixed, in minutes from the midnight before it is ready. */
 export const PREFERMENT_TIME: readonly Single[] = [

@@ -1,6 +1,7 @@
 // Single figures that the sheet works with, beside its first four rows: a name over each.
 import type { Block, CellModel, Condition, Formula } from "../../shared/sheet/model.ts";
 import { HELPERS } from "./columns.ts";
+import { countedIn, type FormulaSheetSpec, wholeOf } from "./spec.ts";
 import { typeWords } from "./words.ts";
 
 /** One without a formula keeps what it was built with. */
@@ -51,7 +52,7 @@ const of = (...words: readonly string[]) => words.map((word) => `(@type_word="${
 const ALL_WATER = `SUMPRODUCT((${of("water", "ice")})*1;@share_typed)+SUMPRODUCT((@flour_part>0)*(1-@flour_part);@share_typed)`;
 
 /** From the order and the percentages to grams, mixes and what may be shown. */
-export const ORDER_SINGLES: readonly Single[] = [
+export const orderSingles = (spec: FormulaSheetSpec): readonly Single[] => [
   single("Handling loss", "handling", "=IF(ISNUMBER(@handling_loss);MAX(0;MIN(@handling_loss;3/10));0)"),
   single("Coarse step", "coarse", [
     { when: "oz", formula: "=IF(N(@step_coarse)>0;@step_coarse;1/10)" },
@@ -69,17 +70,13 @@ export const ORDER_SINGLES: readonly Single[] = [
     "=IF(ABS(@flour_all-@percent_base)<ABS(@flour_added-@percent_base);@flour_all;@flour_added)",
   ),
   single("Dough of the sizes", "sizes_dough", "=SUM(@size_exact)"),
-  single(
-    "Dough",
-    "dough_exact",
-    '=IF(@by="pieces";@sizes_dough;IF(@by="tins";N(@amount)*@tin_takes/(1-@handling);IF(@by="dough";N(@amount);IF((@by="flour")*(@flour_base>0)=1;N(@amount)*SUM(@share_typed)/MAX(@flour_base;1/10^9);0))))',
-  ),
+  ...doughSingles(spec),
   // One size that cannot be read would shift the shares of all others, and by pieces the dough itself.
   single("Sizes that cannot be read", "bad_sizes", "=SUMPRODUCT((LEN(@size_needs)>0)*1)"),
   single(
     "Times the sizes",
     "sizes_times",
-    '=IF(@by="pieces";1;IF((@sizes_dough>0)*(@bad_sizes=0)=1;@dough_exact/MAX(@sizes_dough;1/10^9);0))',
+    `=IF(@by="pieces";1;IF((@sizes_dough>0)*(@bad_sizes=0)=1;${wholeOf(spec)}/MAX(@sizes_dough;1/10^9);0))`,
   ),
   single("Weight of a typed 1", "per_percent", "=IF(SUM(@share_typed)>0;@dough_exact/MAX(SUM(@share_typed);1/10^9);0)"),
   single(
@@ -96,24 +93,55 @@ export const ORDER_SINGLES: readonly Single[] = [
   ),
   single("Dough, or blank", "dough", '=IF(@weighable=1;@dough_exact;"")'),
   single("Mixes", "mixes", '=IF(@weighable=1;@mixes_some;"")'),
-  single(
-    "Pieces",
-    "pieces",
-    '=IF(@weighable=0;"";IF(@by="tins";N(@amount);IF(SUM(@pieces_now)>0;SUM(@pieces_now);"")))',
-  ),
+  single("Pieces", "pieces", piecesFormula(spec)),
   single("Hydration", "hydration", `=IF((@flour_all>0)*@weighable=1;(${ALL_WATER})/MAX(@flour_all;1/10^9);"")`),
   single("Water poured", "water_all", `=SUMPRODUCT((${of("water")})*1;@exact)`),
   single("Water of a mix", "water_mix", "=@water_all/@mixes_some"),
   single("Yeast of a mix", "yeast_mix", `=SUMPRODUCT((${of("yeast")})*1;@exact)/@mixes_some`),
-  single("Held back of a mix", "held_exact", "=@water_final*N(@held_share)*@weighable"),
-  single("Held back, on the scale", "held", "=ROUND(ROUND(@held_exact/@coarse;9);0)*@coarse"),
+  ...(spec.isBread ? HELD_SINGLES : []),
+  ...(spec.hasEggs ? EGG_SINGLES : []),
   single("Least piece", "size_least", [{ when: "oz", formula: "=1/5" }, { formula: "=5" }]),
   single("Largest piece", "size_most", [{ when: "oz", formula: "=700" }, { formula: "=20000" }]),
 ];
 
+const HELD_SINGLES: readonly Single[] = [
+  single("Held back of a mix", "held_exact", "=@water_final*N(@held_share)*@weighable"),
+  single("Held back, on the scale", "held", "=ROUND(ROUND(@held_exact/@coarse;9);0)*@coarse"),
+];
+
+/** A mix's eggs by number. */
+const EGG_SINGLES: readonly Single[] = [
+  single("Egg of a mix", "egg_mix", `=SUMPRODUCT((${of("egg")})*1;@exact)/@mixes_some`),
+  single("Eggs of a mix", "eggs", '=IF((@weighable=1)*(@egg_mix>0)*(N(@egg_weight)>0)=1;@egg_mix/@egg_weight;"")'),
+];
+
+/** By flour it follows from the flour; otherwise it is what is ordered, less what is rolled in later. */
+function doughSingles(spec: FormulaSheetSpec): readonly Single[] {
+  const counted = countedIn(spec);
+  const byFlour = "N(@amount)*SUM(@share_typed)/MAX(@flour_base;1/10^9)";
+  const byCount = counted === undefined ? "0" : `IF(@by="${counted}";N(@amount)*@tin_takes/(1-@handling);0)`;
+  const ordered = `IF(@by="pieces";@sizes_dough;IF(@by="${spec.mix}";N(@amount);${byCount}))`;
+  const less = spec.isRolled ? "/(1+@roll_part)" : "";
+  return [
+    single("Ordered", "dough_ordered", `=${ordered}`),
+    single(
+      spec.mix === "dough" ? "Dough" : "Batter",
+      "dough_exact",
+      `=IF(@by="flour";IF(@flour_base>0;${byFlour};0);@dough_ordered${less})`,
+    ),
+  ];
+}
+
+function piecesFormula(spec: FormulaSheetSpec): string {
+  const counted = countedIn(spec);
+  const counts =
+    counted === undefined ? "" : `IF(@by="${counted}";N(@amount)${counted === "trays" ? "*@tray_holds" : ""};`;
+  return `=IF(@weighable=0;"";${counts}IF(SUM(@pieces_now)>0;SUM(@pieces_now);"")${counts === "" ? "" : ")"})`;
+}
+
 /** What the ingredients cost, and what is added to that. */
-export const COST_SINGLES: readonly Single[] = [
-  single("Ingredients in all", "cost_ingredients", '=IF((@weighable=1)*(@priced_rows>0)=1;SUM(@row_cost);"")'),
+export const costSingles = (spec: FormulaSheetSpec): readonly Single[] => [
+  single("Ingredients in all", "cost_ingredients", `=IF((@weighable=1)*(@priced_rows>0)=1;${costOf(spec)};"")`),
   single("Rows with a price", "priced_rows", "=SUM(@cost_told)"),
   single("Rows without one", "unpriced_rows", "=SUM(@cost_missing)"),
   single(
@@ -121,19 +149,21 @@ export const COST_SINGLES: readonly Single[] = [
     "unpriced",
     '=IF((@unpriced_rows>0)*(@priced_rows>0)=1;@unpriced_rows&" without a price";"")',
   ),
-  single("Ingredients, by weight", "cost_per_weight", "=SUM(@row_cost)/MAX(@dough_exact;1/10^9)"),
+  single("Ingredients, by weight", "cost_per_weight", `=(${costOf(spec)})/MAX(${wholeOf(spec)};1/10^9)`),
   single(
     "Labour and other costs",
     "work_cost",
     "=N(@labour_minutes)/60*N(@labour_rate)*(1+N(@overhead))+N(@other_costs)",
   ),
-  single("The same, by weight", "work_per_weight", "=@work_cost/MAX(@dough_exact;1/10^9)"),
+  single("The same, by weight", "work_per_weight", `=@work_cost/MAX(${wholeOf(spec)};1/10^9)`),
   single("Labour is counted", "has_labour", "=IF(@work_cost>0;1;0)"),
   single("Unsold", "unsold_part", "=MIN(N(@unsold);9/10)"),
   single("Tax", "tax_part", "=N(@tax)"),
   single("Margin wanted", "margin_part", "=IF((N(@margin_wanted)>0)*(N(@margin_wanted)<1)=1;@margin_wanted;0)"),
   single("All costs", "cost_all", '=IF(COUNT(@cost_ingredients)=0;"";@cost_ingredients+@work_cost)'),
 ];
+
+const costOf = ({ isRolled }: FormulaSheetSpec): string => (isRolled ? "SUM(@row_cost)+@roll_cost" : "SUM(@row_cost)");
 
 /** Where the sheet of ingredients has its prices. */
 export const LARDER_SINGLES: readonly Single[] = [
@@ -156,22 +186,29 @@ const kilos = (weight: string): Formula => [
 ];
 
 /** The result in words. */
-export const RESULT_SINGLES: readonly Single[] = [
-  single("Dough in words", "dough_words", kilos("@dough_exact")),
+export const resultSingles = (spec: FormulaSheetSpec): readonly Single[] => [
+  single("All of it in words", "dough_words", kilos(wholeOf(spec))),
   single("A mix in words", "mix_words", kilos("@dough_exact/@mixes_some")),
-  single("Left over", "left_exact", "=MAX(0;@dough_exact-SUMPRODUCT(@pieces_now;@scaling)/(1-@handling))"),
+  single("Left over", "left_exact", `=MAX(0;${wholeOf(spec)}-SUMPRODUCT(@pieces_now;@scaling)/(1-@handling))`),
   single("Left over in words", "left_words", kilos("@left_exact")),
-  single(
-    "How many, in words",
-    "many_words",
-    '=IF(@by="tins";@amount&" tins · ";IF(COUNT(@pieces)=0;"";@pieces&IF(@pieces=1;" piece · ";" pieces · ")))',
-  ),
+  single("How many, in words", "many_words", manyWords(countedIn(spec))),
   single(
     "Result, first half",
     "result_order",
-    '=IF(@weighable=0;"";@many_words&@dough_words&" dough"&IF(@mixes_some>1;", "&@mixes_some&" mixes of "&@mix_words;"")&IF((@by="pieces")+(@left_exact<1)+(SUM(@pieces_now)=0)>0;"";" · "&@left_words&" left over"))',
+    `=IF(@weighable=0;"";@many_words&@dough_words&" ${spec.isRolled ? "dough with its fat" : spec.mix}"&IF(@mixes_some>1;", "&@mixes_some&" mixes of "&@mix_words;"")&@left_over_says)`,
+  ),
+  single(
+    "Left over, if any",
+    "left_over_says",
+    '=IF((@by="pieces")+(@left_exact<1)+(SUM(@pieces_now)=0)>0;"";" · "&@left_words&" left over")',
   ),
 ];
 
-export const HYDRATION_WORDS =
-  '=IF((@weighable=0)+(COUNT(@hydration)=0)>0;"";" · hydration "&ROUND(100*@hydration;1)&" %")';
+function manyWords(counted: "tins" | "trays" | undefined): string {
+  const pieces = 'IF(COUNT(@pieces)=0;"";@pieces&IF(@pieces=1;" piece · ";" pieces · "))';
+  return counted === undefined ? `=${pieces}` : `=IF(@by="${counted}";@amount&" ${counted} · ";${pieces})`;
+}
+
+/** Where eggs and milk bring water, what is poured is not the dough's hydration. */
+export const hydrationWords = ({ isEnriched }: FormulaSheetSpec): string =>
+  `=IF((@weighable=0)+(COUNT(@hydration)=0)>0;"";" · ${isEnriched ? "plain water" : "hydration"} "&ROUND(100*@hydration;1)&" %")`;

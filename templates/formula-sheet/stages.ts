@@ -5,8 +5,14 @@ const showWithTotal = (helper: string) =>
   `=ARRAYFORMULA(IF(ROW(@counts)=MAX(ROW(@counts));SUM(${helper});IF(@mix_told*(${helper}<>0)=1;${helper};"")))`;
 
 /** In the place of the weight of a mix: what goes into the preferment, and what is added in the final mix. */
-export const stageColumns: readonly ColumnModel[] = [
-  shown("pre_shown", "Preferment ({weight})", "step", showWithTotal("@pre_scale"), { role: "strong" }),
+export const stageColumns = (stage: "preferment" | "levain"): readonly ColumnModel[] => [
+  shown(
+    "pre_shown",
+    stage === "levain" ? "Levain ({weight})" : "Preferment ({weight})",
+    "step",
+    showWithTotal("@pre_scale"),
+    { role: "strong" },
+  ),
   shown("final_shown", "Final mix ({weight})", "step", showWithTotal("@final"), { role: "strong" }),
 ];
 

@@ -1,7 +1,15 @@
 import { kept, only, type Single, single } from "./singles.ts";
+import type { FormulaSheetSpec } from "./spec.ts";
 
 /** Figures that were filled in for other inputs than those that stand there now: what was filled in is kept beside the page. */
-export const STALE_SINGLES: readonly Single[] = [
+export const staleSingles = (spec: FormulaSheetSpec): readonly Single[] => [
+  ...(spec.isBread ? FRICTION_SINGLES : []),
+  ...only("!water", [single("Friction factor is old", "friction_says", '=""')]),
+  ...(spec.tin === undefined ? [] : FILL_SINGLES),
+  ...only("!tin", [single("Fill is old", "fill_says", '=""')]),
+];
+
+const FRICTION_SINGLES: readonly Single[] = [
   ...only("water", [
     kept("Friction factor filled in", "friction_filled"),
     kept("for", "friction_for"),
@@ -11,7 +19,9 @@ export const STALE_SINGLES: readonly Single[] = [
       '=IF((COUNT(@friction_filled)=0)+(@friction_own<>@friction_filled)>0;"";IF(@friction_for=@mixing&" "&@minutes;"";"Friction factor is for "&@friction_for&" min. "))',
     ),
   ]),
-  ...only("!water", [single("Friction factor is old", "friction_says", '=""')]),
+];
+
+const FILL_SINGLES: readonly Single[] = [
   ...only("tin", [
     kept("Fill filled in", "fill_filled"),
     kept("for", "fill_for"),
@@ -21,5 +31,4 @@ export const STALE_SINGLES: readonly Single[] = [
       '=IF((COUNT(@fill_filled)=0)+(@tin_fill<>@fill_filled)>0;"";IF(@fill_for=@tin_kind;"";"Fill is for "&@fill_for&". "))',
     ),
   ]),
-  ...only("!tin", [single("Fill is old", "fill_says", '=""')]),
 ];

@@ -2,7 +2,6 @@ import type { Block, Bounds, CellModel, Formula } from "../../shared/sheet/model
 import { TIN_SHAPES } from "../../shared/tins/tin.ts";
 import { TIN_DOUGH_KINDS } from "../../shared/tins/tin-guide.ts";
 import { headingLine, label } from "../blocks/line.ts";
-import { RIGHT } from "./columns.ts";
 import { type Single, single } from "./singles.ts";
 
 /** A tin of a bakery, from a muffin's to a plank's. */
@@ -27,9 +26,9 @@ const named = (words: string): CellModel => ({
 });
 
 /** Inside sizes of a tin, what it holds, and the dough it gets. */
-export const tinBlock = (kind: string): Block => ({
+export const tinBlock = (kind: string, mix: "dough" | "batter", left: number): Block => ({
   block: "tin",
-  left: RIGHT,
+  left,
   when: "tin",
   lines: [
     headingLine("Tin", 6),
@@ -60,7 +59,7 @@ export const tinBlock = (kind: string): Block => ({
     },
     {
       cells: [
-        label("Type of dough"),
+        label(`Type of ${mix}`),
         { at: AT, role: "input", name: "tin_kind", unit: "text", value: kind, choices: Object.keys(TIN_DOUGH_KINDS) },
       ],
     },
@@ -93,7 +92,7 @@ export const tinBlock = (kind: string): Block => ({
     },
     {
       cells: [
-        label("Dough in a tin ({weight})"),
+        label(mix === "dough" ? "Dough in a tin ({weight})" : "Batter in a tin ({weight})"),
         {
           at: AT,
           role: "strong",
@@ -113,6 +112,8 @@ const CAPACITY_NOTE =
 const BOX =
   "@tin_size_3/6*(@tin_size_1*@tin_size_2+@box_length*@box_width+(@tin_size_1+@box_length)*(@tin_size_2+@box_width))";
 const ROUND_TIN = "PI()*@tin_size_2/12*(@tin_size_1*@tin_size_1+@tin_size_1*@round_base+@round_base*@round_base)";
+
+export const SCALED_FIRST = "=IF(SUM(@size_counts)=0;0;INDEX(@scaling;MATCH(1;@size_counts;0);1))";
 
 export const TIN_SINGLES: readonly Single[] = [
   single("Base length", "box_length", "=IF(N(@tin_size_4)>0;@tin_size_4;N(@tin_size_1))"),
@@ -139,11 +140,7 @@ export const TIN_SINGLES: readonly Single[] = [
     { when: "oz", formula: "=@capacity*N(@tin_fill)*10^9/28349523125" },
     { formula: "=@capacity*N(@tin_fill)" },
   ]),
-  single(
-    "Scaling weight of the first size",
-    "scaled_first",
-    "=IF(SUM(@size_counts)=0;0;INDEX(@scaling;MATCH(1;@size_counts;0);1))",
-  ),
+  single("Scaling weight of the first size", "scaled_first", SCALED_FIRST),
   single(
     "Dough in a tin",
     "tin_dough",

@@ -1,0 +1,103 @@
+// Fat that is rolled into a dough: a share of the base dough, of the finished dough or of the flour, in blocks and layers.
+import type { Block, Formula } from "../../shared/sheet/model.ts";
+import { headingLine, label } from "../blocks/line.ts";
+import { AT, figureOf, figures, input, weightOf } from "./block-lines.ts";
+import { RIGHT } from "./columns.ts";
+import { only, type Single, single } from "./singles.ts";
+
+const FOLDS = ["fold_1", "fold_2", "fold_3"];
+
+export const rollInBlock: Block = {
+  block: "roll-in",
+  left: RIGHT,
+  lines: [
+    headingLine("Roll-in", 6),
+    input("Fat to roll in", "roll_in_name", "text"),
+    // Published school and trade formulas: 32.8 % (eoibakery.com.au), 28 % (sweetnapa), 26.0 % (bakefromscratch).
+    input(
+      "Share",
+      "roll_in_share",
+      "share",
+      { bounds: [0, 2], asks: "Share of fat to roll in" },
+      "25 to 33 % of base dough",
+    ),
+    input("Share of", "roll_in_of", "text", {
+      value: "base dough",
+      choices: ["base dough", "finished dough", "flour"],
+    }),
+    {
+      ...input("Its price per {priced}", "roll_price_typed", "money", { bounds: [0, 1_000_000], onSheet: true }),
+      when: "!cost",
+    },
+    input("Blocks of dough", "blocks", "count", { bounds: [1, 1000] }),
+    {
+      cells: [
+        label("Folds (3 single, 4 double)"),
+        ...FOLDS.map((name, place) => ({
+          at: AT + place,
+          role: "input" as const,
+          name,
+          unit: "count" as const,
+          bounds: [1, 9] as const,
+          asks: `Fold ${place + 1} (3 single, 4 double)`,
+        })),
+      ],
+    },
+    figures("Fat to roll in ({weight})", weightOf("roll_in")),
+    figures("as a share of all flour", figureOf("roll_in_of_flour", "share")),
+    figures("Base dough ({weight})", { ...weightOf("dough"), name: "base_dough_shown" }),
+    figures("One block: dough, fat ({weight})", weightOf("block_dough"), weightOf("block_fat")),
+    figures("Layers of fat", figureOf("layers", "count")),
+    figures("Cost of the fat", figureOf("roll_cost_known", "money")),
+  ],
+};
+
+const PART =
+  '=IF(N(@roll_in_share)<=0;0;IF(@roll_in_of="flour";@roll_in_share*@flour_base/MAX(SUM(@share_typed);1/10^9);IF(@roll_in_of="finished dough";@roll_in_share/(1-MIN(@roll_in_share;9/10));@roll_in_share)))';
+
+const perBlock = (weight: string) => `=IF((COUNT(${weight})=0)+(N(@blocks)<=0)>0;"";${weight}/@blocks)`;
+/** 16 oz are a pound. */
+const COST: Formula = [
+  { when: "oz", formula: "=IF(@weighable=1;@roll_exact*N(@roll_price)/16;0)" },
+  { formula: "=IF(@weighable=1;@roll_exact*N(@roll_price)/1000;0)" },
+];
+
+export const ROLL_SINGLES: readonly Single[] = [
+  single("Fat, of the base dough", "roll_part", PART),
+  single("Dough with its fat", "dough_all", "=@dough_exact*(1+@roll_part)"),
+  single("Dough with its fat, or blank", "dough_in_all", '=IF(@weighable=1;@dough_all;"")'),
+  single("Fat, exact", "roll_exact", "=@dough_exact*@roll_part"),
+  single("Fat to roll in", "roll_in", '=IF((@weighable=1)*(@roll_part>0)=1;@roll_exact;"")'),
+  single(
+    "of all flour",
+    "roll_in_of_flour",
+    '=IF((COUNT(@roll_in)=0)+(@flour_all=0)>0;"";@roll_exact/(@flour_all*@per_percent))',
+  ),
+  single("Dough of a block", "block_dough", perBlock("@dough")),
+  single("Fat of a block", "block_fat", perBlock("@roll_in")),
+  single(
+    "Layers of fat",
+    "layers",
+    `=IF(COUNT(@fold_1:@fold_3)=0;"";${FOLDS.map((name) => `IF(N(@${name})>0;@${name};1)`).join("*")})`,
+  ),
+  single("Cost of the fat", "roll_cost", COST),
+  single("Cost of the fat, or blank", "roll_cost_known", '=IF(@roll_cost>0;@roll_cost;"")'),
+  ...only("!cost", [single("Price of the fat", "roll_price", "=N(@roll_price_typed)")]),
+  ...only("cost", [
+    single(
+      "Name of the fat, plain",
+      "roll_plain",
+      '=IFERROR(TRIM(LOWER(SUBSTITUTE(@roll_in_name;UNICHAR(160);" ")));"")',
+    ),
+    single("Rows of this name", "roll_rows", `=ARRAYFORMULA(SUM(${called("1")}*1))`),
+    single(
+      "Price of the fat",
+      "roll_price",
+      `=IF((LEN(@roll_plain)=0)+(@roll_rows<>1)>0;0;ARRAYFORMULA(SUM(${called("1")}*IFERROR(1*INDEX(gramwright_larder;0;@larder_price);0)))*@larder_factor)`,
+    ),
+  ]),
+];
+
+function called(column: string): string {
+  return `(IFERROR(TRIM(LOWER(SUBSTITUTE(INDEX(gramwright_larder;0;${column});UNICHAR(160);" ")));"")=@roll_plain)`;
+}
