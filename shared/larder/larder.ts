@@ -15,7 +15,8 @@ export type Larder = {
   readonly byBuiltIn: ReadonlyMap<BuiltIn, readonly OwnRow[]>;
 };
 
-const NO_LARDER: Larder = { rows: [], byName: new Map(), byBuiltIn: new Map() };
+/** Without rows of a shop's own the built-in table answers alone. */
+export const NO_LARDER: Larder = { rows: [], byName: new Map(), byBuiltIn: new Map() };
 
 /** The argument `larder`: a range with a header row, its columns found by their headings in any order. */
 export const larder = (isOptional: boolean): Decoder<Larder> => table({ of: "any" }, isOptional, readLarder);

@@ -1,8 +1,7 @@
 // How much is made: the ways that the template has.
-import { inputCell, inputGroups } from "../../shared/sheet/template-inputs.ts";
+import { inputCell } from "../../shared/sheet/template-inputs.ts";
 import { element, say } from "../kit/element.ts";
 import { radioField } from "../kit/fields.ts";
-import { ownField } from "./own-section.ts";
 import { sizeTable } from "./rows.ts";
 import { type Bench, numberField, section } from "./sections.ts";
 
@@ -17,9 +16,6 @@ export function amountSection(bench: Bench): HTMLElement {
     });
     return [part];
   };
-  const trays = inputGroups(model)
-    .flatMap(({ inputs }) => inputs)
-    .filter(({ name }) => name === "trays_wanted");
   const own = element("p", { class: "hint" });
   form.onChange(() => say(own, draft.weighed ? "May stay blank: the rows' own weights are made then." : ""));
   return section(
@@ -36,7 +32,7 @@ export function amountSection(bench: Bench): HTMLElement {
       },
     ),
     own,
-    ...way(["trays"], ...trays.map((input) => ownField(bench, input))),
+    ...way(["trays"], numberField(bench, "trays", "Of the first size, each tray full.")),
     ...way(["pieces", "trays"], sizeTable(bench)),
     ...way(["tins"], numberField(bench, "tins", "Filled as the tin further down says.")),
     ...way(["dough", "batter"], numberField(bench, "dough_wanted", "As mixed, before anything is lost.", whole)),

@@ -35,6 +35,8 @@ export type Asked = {
   readonly troubles: Trouble[];
   readonly handling: number;
   readonly needed: boolean;
+  /** Fat that is rolled in later, as a part of what is mixed. */
+  readonly rolled: number;
 };
 
 /** How much to make, one way of those the template has; the fields of the other ways stay in the panel and are not sent. */
@@ -68,8 +70,8 @@ export function readAmount(asked: Asked): Amount {
 const known = (value: number | null): Weight | null => (value === null ? null : weight(value));
 
 /** Where something is rolled in later, less is mixed than is wanted. */
-const mixed = (dough: number | null, { own }: Asked): Weight | null =>
-  dough === null ? null : weight(dough / (1 + (own.number("roll_in_share") ?? 0)));
+const mixed = (dough: number | null, { rolled }: Asked): Weight | null =>
+  dough === null ? null : weight(dough / (1 + rolled));
 
 type Size = { readonly pieces: number | null; readonly scaled: Weight | null };
 
@@ -87,16 +89,13 @@ function ofSizes(asked: Asked) {
 
 /** Trays, the pieces on one, and what the first size weighs. */
 function onTrays(asked: Asked) {
-  const { own, troubles, handling } = asked;
-  for (const [name, says] of [
-    ["trays_wanted", "Enter how many trays you want."],
-    ["tray_pieces", "Enter how many pieces a tray takes."],
-  ] as const) {
-    const isUnread = troubles.some(({ at }) => at === name);
-    if (own.number(name) === null && !isUnread) troubles.push(trouble(name, says, true));
-  }
+  const { own, take, troubles, handling } = asked;
+  const trays = take("trays", "Enter how many trays you want.");
+  const on = own.number("tray_pieces");
+  if (on === null && !troubles.some(({ at }) => at === "tray_pieces"))
+    troubles.push(trouble("tray_pieces", "Enter how many pieces a tray takes.", true));
   const [size] = readSizes(asked, false);
-  const [trays, on, scaled] = [own.number("trays_wanted"), own.number("tray_pieces"), size?.scaled ?? null];
+  const scaled = size?.scaled ?? null;
   const whole =
     trays === null || on === null || scaled === null ? null : weight((trays * on * scaled) / (1 - handling));
   return { whole, scaled };

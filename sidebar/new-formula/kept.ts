@@ -34,7 +34,7 @@ const AMOUNTS: Readonly<Record<string, string>> = {
   batter: "fields/dough_wanted",
   flour: "fields/flour_wanted",
   pieces: "sizes",
-  trays: "inputs/trays_wanted",
+  trays: "fields/trays",
 };
 
 /** Adds what was changed since the form began. */

@@ -63,14 +63,15 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
   if (rows !== null) for (const name of ["ingredient", "kind", "percent"] as const) values.set(name, rows[name]);
   if (rows !== null && draft.weighed) values.set("weighed", rows.weighed);
   const needed = !draft.weighed || !draft.rows.some(({ weighed }) => weighed.trim() !== "");
-  const amount = readAmount({ draft, model, take, own, values, troubles, handling, needed });
+  const rolled = rolledPart(own, rows?.percent ?? []);
+  const amount = readAmount({ draft, model, take, own, values, troubles, handling, needed, rolled });
   const tin = readTin(draft, take, values, troubles, amount.scaled);
   const whole = wholeAmount(amount, tin, handling);
   const isTold = whole !== null || (!needed && amount.tins === null);
   const made = rows === null || !isTold ? null : weighed(rows, whole, amount.of, troubles);
   const mixed = readMixes(take, troubles, made?.dough ?? null);
   const water = draft.water ? readWater(draft, take, values, troubles) : "";
-  const times = readTimes({ model, own, amount, tin, dough: made?.dough ?? null, handling });
+  const times = readTimes({ model, own, amount, tin, dough: made?.dough ?? null, handling, rolled });
   const known = inputNames(model);
   return {
     order: {
@@ -91,6 +92,14 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
     isOpen: rows?.isOpen ?? false,
     unusual: rows === null ? [] : unusual(rows, model),
   };
+}
+
+/** What is rolled in, as a part of the base dough, whatever its share is of. */
+function rolledPart(own: Own, percents: readonly (number | null)[]): number {
+  const share = own.number("roll_in_share") ?? 0;
+  if (own.text("roll_in_of") === "finished dough") return share / (1 - Math.min(share, 0.9));
+  const all = percents.reduce<number>((sum, one) => sum + (one ?? 0), 0);
+  return own.text("roll_in_of") === "flour" && all > 0 ? share / all : share;
 }
 
 /** Which of the template's columns and inputs decide what a row may leave open. */

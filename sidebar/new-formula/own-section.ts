@@ -8,9 +8,6 @@ import { ownTable } from "./rows.ts";
 import { type Bench, same, section } from "./sections.ts";
 import { unitSign } from "./unit-change.ts";
 
-/** Asked with the amount. */
-const ELSEWHERE: ReadonlySet<string> = new Set(["trays_wanted"]);
-
 export function ownSection(bench: Bench, group: InputGroup, ...pictures: HTMLElement[]): HTMLElement {
   return section(group.heading, ...ownFields(bench, group), ...pictures);
 }
@@ -18,7 +15,7 @@ export function ownSection(bench: Bench, group: InputGroup, ...pictures: HTMLEle
 export function ownFields(bench: Bench, { inputs, tables }: InputGroup): Node[] {
   return [
     ...tables.map((table) => ownTable(bench, table, singular(table.table))),
-    ...inputs.filter(({ name }) => !ELSEWHERE.has(name)).map((input) => ownField(bench, input)),
+    ...inputs.map((input) => ownField(bench, input)),
   ];
 }
 

@@ -1,5 +1,5 @@
 import type { SheetModel } from "../../shared/sheet/model.ts";
-import { type InputGroup, inputCell, inputGroups } from "../../shared/sheet/template-inputs.ts";
+import { type InputGroup, inputGroups } from "../../shared/sheet/template-inputs.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { ask } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";

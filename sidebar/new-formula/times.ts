@@ -16,6 +16,8 @@ type Made = {
   readonly tin: TinView | null;
   readonly dough: number | null;
   readonly handling: number;
+  /** Fat that is rolled in, as a part of the dough. */
+  readonly rolled: number;
 };
 
 /** The steps with their starts, what ripens for one of them before it; empty without steps, null without a time to be ready. */
@@ -44,10 +46,10 @@ function preferment(own: Own): string {
 }
 
 /** Trays with pieces on them, or tins. */
-function inOven({ model, own, amount, tin, dough, handling }: Made): number | null {
+function inOven({ model, own, amount, tin, dough, handling, rolled }: Made): number | null {
   const each = amount.scaled ?? tin?.dough ?? null;
   const counted = amount.pieces ?? amount.tins;
-  const whole = dough === null ? null : dough * (1 + (own.number("roll_in_share") ?? 0)) * (1 - handling);
+  const whole = dough === null ? null : dough * (1 + rolled) * (1 - handling);
   const pieces = counted ?? (whole === null || each === null ? null : piecesFrom(whole, each));
   return inputCell(model, "tray_pieces") === undefined ? pieces : traysFor(pieces, own.number("tray_pieces"));
 }

@@ -10,8 +10,7 @@ import type { FormulaSheet } from "./formula-sheet.ts";
 
 type Rows = FormulaSheet["rows"];
 
-const hasStages = (sheet: FormulaSheet): boolean =>
-  sheet.zone("pre") !== undefined || sheet.zone("pre_scale") !== undefined;
+const hasStages = (sheet: FormulaSheet): boolean => sheet.zone("pre_scale") !== undefined;
 
 /** One column, or the preferment's and the final mix's, for the whole amount. */
 export function stagesOf(sheet: FormulaSheet, rows: Rows): CardData["stages"] {
@@ -37,11 +36,8 @@ export function stagesOf(sheet: FormulaSheet, rows: Rows): CardData["stages"] {
       return only === "" ? ratio(share) : same(row.name, only) && ofOne > 0 ? ratio(flour / ofOne) : null;
     return kinds[at]?.word === "yeast" ? ratio(sheet.number("pre_yeast_part") ?? 0) : null;
   });
-  const seed = {
-    weight: weight(sheet.number("seed_dough") ?? 0),
-    hydration: ratio(sheet.number("seed_hydration") ?? hydration),
-  };
-  const split = stages(weights, kinds, parts, ratio(hydration), seed);
+  // A levain's seed is flour and water of the levain like the rest of it.
+  const split = stages(weights, kinds, parts, ratio(hydration), { weight: weight(0), hydration: ratio(hydration) });
   return [
     { head: called(sheet), weights: split.map((one) => one?.preferment || null) },
     { head: "Final mix", weights: split.map((one) => one?.finalMix || null) },
@@ -72,9 +68,6 @@ export function addedWeights(sheet: FormulaSheet, mixes: number): CardWeight[] {
   const ice = sheet.number("ice") ?? 0;
   const last = isStaged ? 1 : 0;
   return [
-    ...(isStaged && (sheet.number("seed_dough") ?? 0) > 0
-      ? [{ says: "Seed in the levain", base: sheet.number("seed_dough") ?? 0, perMix: true, stage: 0 }]
-      : []),
     ...(isStaged
       ? [{ says: `${called(sheet)} in each mix`, base: sheet.number("pre_weight") ?? 0, perMix: true, stage: 1 }]
       : []),

@@ -1,8 +1,8 @@
-// What is typed for a formula sheet, as its cells take it: one amount, percentages alone, and figures filled in from guides.
+// What is typed for a formula sheet, as its cells take it: one amount, and percentages alone.
 
 import { refuse } from "../../shared/base/refusal.ts";
 import { quoted } from "../../shared/base/show.ts";
-import { minutes, weight } from "../../shared/base/units.ts";
+import { weight } from "../../shared/base/units.ts";
 import { isProblem, type Reader } from "../../shared/cells/cell.ts";
 import { fillIn } from "../../shared/formula/fill-in.ts";
 import type { AmountOf } from "../../shared/formula/formula.ts";
@@ -11,15 +11,15 @@ import { kind, kindsOf } from "../../shared/larder/kinds.ts";
 import type { SeenName } from "../../shared/protocol/look.ts";
 import type { Options, SheetModel, Value, Values } from "../../shared/sheet/model.ts";
 import { inputCell } from "../../shared/sheet/template-inputs.ts";
-import { TIN_SHAPES, type TinShape, tinCapacity, tinSizes } from "../../shared/tins/tin.ts";
-import { TIN_DOUGH_KINDS, type TinDoughKind, tinGuide } from "../../shared/tins/tin-guide.ts";
-import { frictionGuide, MIXINGS, type Mixing } from "../../shared/water/temperature.ts";
+import { column, one, withEgg, withFill, withFriction, withPlainWater } from "./filled-in.ts";
 
 /** The values for the cells of a formula sheet; those of other sheets as they are. Refuses weights that contradict each other. */
 export function orderValues(model: SheetModel, values: Values, options: Options, mixLog?: SeenName): Values {
   if (inputCell(model, "amount") === undefined) return values;
-  const weighed = withPercentages({ ...values, amount: amountOf(values) });
-  return withFill(withFriction(weighed, options, mixLog), options);
+  const watered = inputCell(model, "effective_wanted") === undefined ? values : withPlainWater(values);
+  const weighed = withPercentages({ ...watered, amount: amountOf(values) });
+  const counted = inputCell(model, "egg_weight") === undefined ? weighed : withEgg(weighed, options);
+  return withFill(withFriction(counted, options, mixLog), options);
 }
 
 const AMOUNTS: Readonly<Record<string, string>> = {
@@ -28,15 +28,6 @@ const AMOUNTS: Readonly<Record<string, string>> = {
   flour: "flour_wanted",
   tins: "tins",
   trays: "trays",
-};
-
-const one = (values: Values, name: string): Value => {
-  const value = values[name];
-  return typeof value === "object" && value !== null ? (value[0] ?? null) : (value ?? null);
-};
-const column = (values: Values, name: string): readonly Value[] => {
-  const value = values[name] ?? [];
-  return typeof value === "object" && value !== null ? value : [value];
 };
 
 /** What the sheet is scaled to has one cell for its amount, whatever it is an amount of. */
@@ -81,61 +72,4 @@ function withPercentages(values: Values): Values {
     percent: filled.shares,
     ...(isBlank ? { by: "dough", amount: dough } : {}),
   };
-}
-
-/** Factors are told for three temperatures; a preferment's is the fourth. */
-function withFriction(values: Values, { temperature }: Options, mixLog: SeenName | undefined): Values {
-  const [mixing, mixed] = [one(values, "mixing"), one(values, "minutes")];
-  if (one(values, "friction_own") !== null || typeof mixing !== "string" || !(mixing in MIXINGS)) return values;
-  const times = one(values, "preferment_temp") === null ? 1 : 4 / 3;
-  const filled = (factor: number): Values => ({
-    ...values,
-    friction_own: hundredths(factor),
-    friction_filled: hundredths(factor),
-    friction_for: `${mixing} ${mixed ?? ""}`,
-  });
-  const logged = typeof mixed === "number" ? loggedFriction(mixLog, mixed, temperature) : null;
-  if (logged !== null) return filled(logged * times);
-  const isPerMinute = frictionGuide(mixing as Mixing, minutes(1))[1] !== frictionGuide(mixing as Mixing, minutes(2))[1];
-  if (isPerMinute && typeof mixed !== "number") return values;
-  const usual = frictionGuide(mixing as Mixing, typeof mixed === "number" ? minutes(mixed) : null)[1] ?? 0;
-  return filled(usual * times * (temperature === "F" ? 9 / 5 : 1));
-}
-
-const hundredths = (value: number): number => Math.round(value * 100) / 100;
-
-/** The factor of the shop's own mixes for so many minutes, where the log has read enough of them. */
-function loggedFriction(log: SeenName | undefined, mixed: number, temperature: "C" | "F"): number | null {
-  const [at0, perMinute, , read, degrees] = log?.values[0] ?? [];
-  if (typeof at0 !== "number" || typeof perMinute !== "number" || typeof read !== "number") return null;
-  const scale = degrees === temperature ? 1 : temperature === "C" ? 5 / 9 : 9 / 5;
-  return (at0 + perMinute * mixed) * scale;
-}
-
-/** The usual fill of the dough's type, and what a tin of a shape holds that the sheet has no formula for. */
-function withFill(values: Values, options: Options): Values {
-  if (!options.parts.includes("tin")) return values;
-  const kindOf = one(values, "tin_kind");
-  const usual = typeof kindOf === "string" && kindOf in TIN_DOUGH_KINDS ? tinGuide(kindOf as TinDoughKind)[1] : null;
-  const filled =
-    one(values, "tin_fill") !== null || usual === null
-      ? values
-      : { ...values, tin_fill: usual, fill_filled: usual, fill_for: kindOf };
-  return withCapacity(filled, options);
-}
-
-const BY_FORMULA: readonly TinShape[] = ["box", "round"];
-
-function withCapacity(values: Values, { length }: Options): Values {
-  const shape = one(values, "tin_shape");
-  if (typeof shape !== "string" || !(shape in TIN_SHAPES) || BY_FORMULA.includes(shape as TinShape)) return values;
-  const typed = [1, 2, 3, 4, 5].map((at) => one(values, `tin_size_${at}`));
-  if (one(values, "tin_own") !== null || !typed.every((size) => size === null || typeof size === "number"))
-    return values;
-  const sizes = typed as (number | null)[];
-  while (sizes.length > 0 && sizes[sizes.length - 1] === null) sizes.pop();
-  if (sizes.length === 0) return values;
-  const holds = tinCapacity(shape as TinShape, tinSizes(shape as TinShape, sizes, length));
-  // Grams of water are no length: the capacity says what they say.
-  return { ...values, tin_own: Math.round(holds), ...(shape === "water" ? { tin_size_1: null } : {}) };
 }

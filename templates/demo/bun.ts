@@ -4,7 +4,7 @@ import type { Asked } from "./asked.ts";
 export const bunAsked: Asked = {
   ask: "build",
   template: "soft-bun",
-  options: { weight: "g", temperature: "C", length: "cm", parts: ["water", "steps", "chart"] },
+  options: { weight: "g", temperature: "C", length: "cm", parts: ["water", "steps"] },
   values: {
     title: "Ferry bun",
     shop: "Tern Quay Bakehouse",
@@ -55,8 +55,7 @@ export const bunAsked: Asked = {
     overhead: 0.5,
     packaging: 0.05,
     unsold: 0.05,
-    price_by: "cost share",
-    price_share: 0.6,
-    price_step: 0.05,
+    margin_wanted: 0.4,
+    size_price: [0.75, 0.6],
   },
 };

@@ -4,7 +4,7 @@ import type { Asked } from "./asked.ts";
 export const hearthLoafAsked: Asked = {
   ask: "build",
   template: "levain-loaf",
-  options: { weight: "g", temperature: "C", length: "cm", parts: ["water", "steps", "chart"] },
+  options: { weight: "g", temperature: "C", length: "cm", parts: ["preferment", "water", "steps"] },
   values: {
     title: "Quay hearth loaf",
     shop: "Tern Quay Bakehouse",
@@ -52,16 +52,15 @@ export const hearthLoafAsked: Asked = {
     overhead: 0.5,
     packaging: 0.05,
     unsold: 0.05,
-    price_by: "cost share",
-    price_share: 0.6,
-    price_step: 0.05,
+    margin_wanted: 0.4,
+    size_price: [3.3, 1.8],
   },
 };
 
 export const levainLoafAsked: Asked = {
   ask: "build",
   template: "levain-loaf",
-  options: { weight: "g", temperature: "C", length: "cm", parts: ["water", "steps", "chart"] },
+  options: { weight: "g", temperature: "C", length: "cm", parts: ["preferment", "water", "steps"] },
   values: {
     title: "Harbour levain loaf",
     shop: "Tern Quay Bakehouse",
@@ -119,8 +118,7 @@ export const levainLoafAsked: Asked = {
     overhead: 0.5,
     packaging: 0.05,
     unsold: 0.05,
-    price_by: "cost share",
-    price_share: 0.6,
-    price_step: 0.05,
+    margin_wanted: 0.4,
+    size_price: [4.4, 2.3],
   },
 };

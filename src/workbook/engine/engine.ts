@@ -102,9 +102,9 @@ export function openEngine(
   askWhoListens(library, model);
   const dispatch = model.dispatch;
   model.dispatch = (type, payload) => dispatch(type, withoutDoubledPercent(type, payload));
-  const validate = model.getters["getValidationResultForCellValue"];
+  const validate = model.getters.getValidationResultForCellValue;
   if (validate === undefined) throw new Error("The engine does not validate what is typed");
-  model.getters["getValidationResultForCellValue"] = (value, ...rest) => validate(singlePercent(value), ...rest);
+  model.getters.getValidationResultForCellValue = (value, ...rest) => validate(singlePercent(value), ...rest);
 
   const pace = pacer(model.getters, () => run("EVALUATE_CELLS", { cellIds: [] }));
   const defects: string[] = [];
