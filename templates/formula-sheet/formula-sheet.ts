@@ -83,10 +83,11 @@ export function formulaSheet(spec: FormulaSheetSpec): SheetModel {
 }
 
 /** Tables by whether a preferment is set apart, and whether there is a sheet of ingredients. */
-function ingredientBands({ style, stage, mix }: FormulaSheetSpec): Band[] {
-  const common = { style, most: mix === "batter" ? 6 : 2 };
-  const specs: IngredientsSpec[] = [{}, ...(stage === undefined ? [] : [{ stage }])].flatMap((staged) =>
-    [false, true].map((isPriced) => ({ ...common, ...staged, isPriced })),
+function ingredientBands({ style, stage, mix, isRolled }: FormulaSheetSpec): Band[] {
+  const common = { style, most: mix === "batter" ? 6 : 2, ...(isRolled ? { noted: "roll-in" as const } : {}) };
+  const staged = stage === "levain" ? [{ stage, noted: stage }] : stage === undefined ? [] : [{ stage }];
+  const specs: IngredientsSpec[] = [{}, ...staged].flatMap((one) =>
+    [false, true].map((isPriced) => ({ ...common, ...one, isPriced })),
   );
   return specs.map((one) => [ingredientsTable(one), ...ingredientsHelpers(one)]);
 }

@@ -2,6 +2,7 @@ import { KIND_CHOICES } from "../../shared/larder/kinds.ts";
 import type { CellModel, ColumnModel, Table } from "../../shared/sheet/model.ts";
 import { graded, helper, numbers, onSteps, shown, showWhere, typed, typedOver } from "./column-kinds.ts";
 import { HELPERS, MESSAGES } from "./columns.ts";
+import { type NotedRow, notedColumns } from "./noted.ts";
 import { priceHelpers, typedPrices } from "./prices.ts";
 import { stageColumns, stageHelpers } from "./stages.ts";
 import { IS_STARTER, IS_TYPE } from "./words.ts";
@@ -14,6 +15,8 @@ export type IngredientsSpec = {
   readonly stage?: "preferment" | "levain";
   /** Prices come from the sheet of ingredients; otherwise they are typed. */
   readonly isPriced: boolean;
+  /** What the notes see beside the rows. */
+  readonly noted?: NotedRow;
   /** More of anything than so many times the flour is a slip. */
   readonly most: number;
 };
@@ -249,6 +252,7 @@ export function ingredientsHelpers(spec: IngredientsSpec): readonly Table[] {
         ...typeHelpers,
         ...weightHelpers,
         ...(spec.stage === undefined ? [] : stageHelpers),
+        ...(spec.noted === undefined ? [] : notedColumns(spec.noted)),
         ...priceHelpers(spec.isPriced),
         ...messageHelpers([["weight", ...staged], rest], spec.most),
         helper("advice", "Notes", adviceFormula(spec)),
@@ -258,7 +262,8 @@ export function ingredientsHelpers(spec: IngredientsSpec): readonly Table[] {
 }
 
 /** One call for the whole column. It reads what was typed and weights worked out here, and no other call. */
-function adviceFormula({ style, isPriced }: IngredientsSpec): string {
+function adviceFormula({ style, isPriced, noted }: IngredientsSpec): string {
   const larder = isPriced ? "gramwright_larder" : "";
-  return `=BAKE_REVIEW(@name_counted;@kind_counted;@share;"${style}";${larder};@mix_exact;{@coarse;@fine};"{weight}")`;
+  const rows = noted !== undefined ? "@noted_name;@noted_kind;@noted_share" : "@name_counted;@kind_counted;@share";
+  return `=BAKE_REVIEW(${rows};"${style}";${larder};@mix_exact;{@coarse;@fine};"{weight}")`;
 }

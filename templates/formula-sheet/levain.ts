@@ -65,6 +65,7 @@ export const LEVAIN_SINGLES: readonly Single[] = [
     "seed_used",
     '=IF((COUNT(@levain)=0)+(COUNT(@seed_hydration)=0)+(N(@seed_weight)+N(@seed_share)<=0)>0;"";IF(N(@seed_weight)>0;@seed_weight;@levain_flour*@seed_share/(1+@seed_share/(1+@seed_hydration))))',
   ),
+  single("Levain, of all flour", "pre_of_flour", "=SUMPRODUCT(@share_typed;@pre_part)/MAX(@flour_all;1/10^9)"),
   single("Seed to feed", "feed_seed", "=@seed_used"),
   single("Flour to feed", "feed_flour", '=IF(COUNT(@seed_used)=0;"";@levain_flour-@seed_used/(1+@seed_hydration))'),
   single("Water to feed", "feed_water", '=IF(COUNT(@feed_flour)=0;"";@levain-@seed_used-@feed_flour)'),
