@@ -31,7 +31,7 @@ export const laminated: SheetModel = formulaSheet({
     size_loss: [0.14, 0.16],
     roll_in_name: "Sheet butter",
     roll_in_share: 0.28,
-    roll_in_of: "base dough",
+    roll_in_of: "base",
     blocks: 3,
     fold_1: 3,
     fold_2: 3,

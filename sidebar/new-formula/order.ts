@@ -97,7 +97,7 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
 /** What is rolled in, as a part of the base dough, whatever its share is of. */
 function rolledPart(own: Own, percents: readonly (number | null)[]): number {
   const share = own.number("roll_in_share") ?? 0;
-  if (own.text("roll_in_of") === "finished dough") return share / (1 - Math.min(share, 0.9));
+  if (own.text("roll_in_of") === "finished") return share / (1 - Math.min(share, 0.9));
   const all = percents.reduce<number>((sum, one) => sum + (one ?? 0), 0);
   return own.text("roll_in_of") === "flour" && all > 0 ? share / all : share;
 }

@@ -12,19 +12,22 @@ export const rollInBlock: Block = {
   left: RIGHT,
   lines: [
     headingLine("Roll-in", 6),
-    input("Fat to roll in", "roll_in_name", "text"),
+    input("Fat to roll in", "roll_in_name", "text", { wide: 3 }),
     // Published school and trade formulas: 32.8 % (eoibakery.com.au), 28 % (sweetnapa), 26.0 % (bakefromscratch).
     input(
       "Share",
       "roll_in_share",
-      "share",
+      "short rate",
       { bounds: [0, 2], asks: "Share of fat to roll in" },
       "25 to 33 % of base dough",
     ),
-    input("Share of", "roll_in_of", "text", {
-      value: "base dough",
-      choices: ["base dough", "finished dough", "flour"],
-    }),
+    input(
+      "Share of",
+      "roll_in_of",
+      "text",
+      { value: "base", choices: ["base", "finished", "flour"] },
+      "base or finished dough",
+    ),
     {
       ...input("Its price per {priced}", "roll_price_typed", "money", { bounds: [0, 1_000_000], onSheet: true }),
       when: "!cost",
@@ -44,7 +47,7 @@ export const rollInBlock: Block = {
       ],
     },
     figures("Fat to roll in ({weight})", weightOf("roll_in")),
-    figures("as a share of all flour", figureOf("roll_in_of_flour", "share")),
+    figures("as a share of all flour", figureOf("roll_in_of_flour", "short rate")),
     figures("Base dough ({weight})", { ...weightOf("dough"), name: "base_dough_shown" }),
     figures("One block: dough, fat ({weight})", weightOf("block_dough"), weightOf("block_fat")),
     figures("Layers of fat", figureOf("layers", "count")),
@@ -53,7 +56,7 @@ export const rollInBlock: Block = {
 };
 
 const PART =
-  '=IF(N(@roll_in_share)<=0;0;IF(@roll_in_of="flour";@roll_in_share*@flour_base/MAX(SUM(@share_typed);1/10^9);IF(@roll_in_of="finished dough";@roll_in_share/(1-MIN(@roll_in_share;9/10));@roll_in_share)))';
+  '=IF(N(@roll_in_share)<=0;0;IF(@roll_in_of="flour";@roll_in_share*@flour_base/MAX(SUM(@share_typed);1/10^9);IF(@roll_in_of="finished";@roll_in_share/(1-MIN(@roll_in_share;9/10));@roll_in_share)))';
 
 const perBlock = (weight: string) => `=IF((COUNT(${weight})=0)+(N(@blocks)<=0)>0;"";${weight}/@blocks)`;
 /** 16 oz are a pound. */
@@ -81,7 +84,12 @@ export const ROLL_SINGLES: readonly Single[] = [
     `=IF(COUNT(@fold_1:@fold_3)=0;"";${FOLDS.map((name) => `IF(N(@${name})>0;@${name};1)`).join("*")})`,
   ),
   single("Cost of the fat", "roll_cost", COST),
-  single("Cost of the fat, or blank", "roll_cost_known", '=IF(@roll_cost>0;@roll_cost;"")'),
+  single("Fat has no price", "roll_unpriced", "=(@roll_part>0)*(N(@roll_price)<=0)*1"),
+  single(
+    "Cost of the fat, or what is missing",
+    "roll_cost_known",
+    '=IF(@roll_part<=0;"";IF(@roll_unpriced=1;"no price";@roll_cost))',
+  ),
   ...only("!cost", [single("Price of the fat", "roll_price", "=N(@roll_price_typed)")]),
   ...only("cost", [
     single(

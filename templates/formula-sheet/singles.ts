@@ -143,7 +143,11 @@ function piecesFormula(spec: FormulaSheetSpec): string {
 export const costSingles = (spec: FormulaSheetSpec): readonly Single[] => [
   single("Ingredients in all", "cost_ingredients", `=IF((@weighable=1)*(@priced_rows>0)=1;${costOf(spec)};"")`),
   single("Rows with a price", "priced_rows", "=SUM(@cost_told)"),
-  single("Rows without one", "unpriced_rows", "=SUM(@cost_missing)"),
+  single(
+    "Rows without one",
+    "unpriced_rows",
+    spec.isRolled ? "=SUM(@cost_missing)+@roll_unpriced" : "=SUM(@cost_missing)",
+  ),
   single(
     "Prices that are missing",
     "unpriced",
