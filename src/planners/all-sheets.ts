@@ -103,27 +103,11 @@ function titled(sheets: Snapshot["sheets"]): Snapshot["sheets"] {
   });
 }
 
-/** What stands over a column of every formula's table, in whichever unit: a sheet that does not show it holds no such table. */
-function heading(): string[] {
-  const heads = TEMPLATES.map(headsOf);
-  const words: string[] = [];
-  for (const some of heads) {
-    if (words.some((word) => some.includes(word))) continue;
-    const shared = (head: string) => heads.filter((others) => others.includes(head)).length;
-    const [word] = [...some].sort((a, b) => shared(b) - shared(a));
-    if (word !== undefined) words.push(word);
-  }
-  return words;
-}
+/** What stands over the weights that other sheets read: a sheet that does not show it is no formula sheet. */
+const heading = (): string[] => [...new Set(TEMPLATES.flatMap(headsOf))];
 
-/** Found as a formula sheet it must have every computed column; those that other sheets read say so. */
-function headsOf({ bands }: SheetModel): string[] {
-  const tables = bands.flat().flatMap((item) => ("table" in item && /^formula/.test(item.table) ? [item] : []));
-  const readByOthers = tables.flatMap(({ columns }) =>
-    columns.filter(({ name, role }) => name === "grams" && role === "helper"),
-  );
-  const columns = readByOthers.length > 0 ? readByOthers : tables.flatMap((table) => table.columns);
-  return columns
-    .filter(({ role, head }) => (role === "computed" || role === "helper") && !head.includes("{"))
-    .map(({ head }) => head);
-}
+const headsOf = ({ bands }: SheetModel): string[] =>
+  bands
+    .flat()
+    .flatMap((item) => ("table" in item ? item.columns : []))
+    .flatMap(({ name, role, head }) => (name === "grams" && role === "helper" ? [head] : []));

@@ -54,8 +54,8 @@ function card(book: WorkbookHost, ask: Partial<CardAsk>) {
 
 const column = (sheet: FormulaSheet, name: string) => sheet.rows.map(({ index }) => sheet.number(name, index));
 
-/** The columns of what is weighed, in every form of formula sheet. */
-const STAGES = [["pre", "final"], ["mix"], ["pre_scale", "final"], ["mix_scale"]];
+/** The columns of what is weighed. */
+const STAGES = [["pre_scale", "final"], ["mix_scale"]];
 
 describe.each(TEMPLATES)("a card of the $title", (model) => {
   test("has the formula sheet's own weights for each mix, in both kinds, and no call in the living one", async () => {

@@ -3,7 +3,6 @@ import type { Options } from "../../shared/sheet/model.ts";
 import { plan } from "../../shared/sheet/plan.ts";
 import { LOOKS } from "../../shared/sheet/theme.ts";
 import { TEMPLATES } from "../../templates/index.ts";
-import { OLDER } from "../kit/older.ts";
 import { METRIC_UNITS, US_UNITS } from "../kit/units.ts";
 import { buildSheet } from "../templates/sheet-support.ts";
 
@@ -29,7 +28,7 @@ describe.each(TEMPLATES)("$title", (model) => {
   });
 });
 
-test("a batter is called so beside the amount to make, and a base dough too", async () => {
+test("a batter is called so beside the amount, and a dough with its fat too", async () => {
   const told = async (name: string, by: string) => {
     const model = TEMPLATES.find((one) => one.name === name);
     const parts = model?.parts.filter((part) => part !== "cost" && part !== "label") ?? [];
@@ -38,31 +37,12 @@ test("a batter is called so beside the amount to make, and a base dough too", as
       options: { ...METRIC_UNITS, parts },
     });
     type("by", by);
-    return [value("of"), typeof value("dough")];
+    return value("amount_of");
   };
-  expect(await told("cake", "batter")).toEqual(["batter", "number"]);
-  expect(await told("cake", "flour")).toEqual(["flour", "string"]); // none is typed
-  expect(await told("laminated", "pieces")).toEqual(["base dough", "number"]);
-  expect(await told("cookie", "pieces")).toEqual(["dough", "number"]);
-});
-
-describe.each(OLDER)("a long text in Last changes of the $title", (model) => {
-  test("runs on over blank cells: no line at its side, and nothing beside it", () => {
-    const said =
-      'read in from a recipe text, US_UNITS cups; "For the poolish" rows 1 to 3, "For the dough" rows 4 to 9';
-    const { values, looks, widths } = plan(
-      model,
-      { ...METRIC_UNITS, parts: model.parts },
-      { ...model.sample, change_1: said },
-    );
-    const row = values.findIndex((line) => line.includes(said));
-    const column = values[row]?.indexOf(said) ?? -1;
-    let room = 0;
-    for (let at = column; at < widths.length && looks[row]?.[at]?.ground !== looks[0]?.[0]?.ground; at++) {
-      expect(looks[row]?.[at]?.border).not.toBe("box");
-      if (at > column) expect(values[row]?.[at]).toBe("");
-      room += widths[at] ?? 0;
-    }
-    expect(pixelsOf(said, { size: 10, weight: "normal" })).toBeLessThan(room);
-  });
+  expect(await told("cake", "batter")).toBe("g of batter");
+  expect(await told("cake", "tins")).toBe("tins");
+  expect(await told("cake", "flour")).toBe("g of flour");
+  expect(await told("laminated", "dough")).toBe("g of dough with its fat");
+  expect(await told("cookie", "trays")).toBe("trays");
+  expect(await told("cookie", "pieces")).toBe("only for trays, dough or flour");
 });

@@ -38,7 +38,6 @@ describe("what was typed when the template changes", () => {
       draft.inputs.held_share = "6";
       draft.sizes[0] = { name: "large", pieces: "73", weight: "390", loss: "12" };
       draft.rows.splice(0, draft.rows.length, rye);
-      draft.plain = true;
     });
     const hearth = to("hearth-loaf");
     expect(hearth.title).toBe("Quay");
@@ -46,7 +45,6 @@ describe("what was typed when the template changes", () => {
     expect(hearth.inputs).toMatchObject({ held_share: "6", pre_kind: "poolish", pre_share: "30" });
     expect(hearth.sizes).toEqual([{ name: "large", pieces: "73", weight: "390", loss: "12" }]);
     expect(hearth.rows).toEqual([rye]);
-    expect(hearth.plain).toBe(true);
   });
 
   test("what was not typed is the new template's own", () => {

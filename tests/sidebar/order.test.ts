@@ -49,19 +49,6 @@ describe("the order", () => {
     expect(Object.keys(order.values).filter((name) => /tin|temp|yeast|mixing|friction/.test(name))).toEqual([]);
   });
 
-  test("the form of the formulas reaches the add-on, which knows two", () => {
-    const draft = sampleDraft();
-    expect(assess(draft, model).order.options.form).toBeUndefined();
-    draft.plain = true;
-    const { order } = assess(draft, model);
-    const sent = (form: unknown) => ({ ...order, options: { ...order.options, form } });
-    expect(readOrder(sent("plain"), TEMPLATES).options.form).toBe("plain");
-    expect(readOrder(sent("add-on"), TEMPLATES).options.form).toBeUndefined();
-    expect(() => readOrder(sent("fancy"), TEMPLATES)).toThrow(
-      /form of the formulas is "fancy"; it can be "add-on" or "plain"/,
-    );
-  });
-
   test.each([
     ["tins", "tins", "12", { by: "tins", tins: 12 }],
     ["dough", "dough_wanted", "24 kg", { by: "dough", dough_wanted: 24000 }],

@@ -17,7 +17,6 @@ const draftOf = (make: Partial<ReadDraft["make"]>): ReadDraft => ({
   columns: "weighed",
   units: GRAMS,
   cups: "US",
-  plain: false,
   shop: null,
   make: { recipe: "", pieces: "", weight: "", loss: "", ...make },
   lines: [
@@ -67,11 +66,6 @@ test("what is missing is said once, and nothing typed makes the recipe as a whol
     size_loss: undefined,
     says: [],
   });
-});
-
-test("the sheet is in plain formulas where that is asked for", () => {
-  expect(assessLines(draftOf({}), model).order.options.form).toBeUndefined();
-  expect(assessLines({ ...draftOf({}), plain: true }, model).order.options.form).toBe("plain");
 });
 
 test("a recipe with more ingredients than a sheet begins with is taken whole", () => {

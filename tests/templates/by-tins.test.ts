@@ -1,10 +1,11 @@
 import { expect, test } from "vitest";
+import type { SheetModel } from "../../shared/sheet/model.ts";
+import { TEMPLATES } from "../../templates/index.ts";
 import { METRIC } from "../functions/support.ts";
-import { templateNamed } from "./plain-support.ts";
 import { buildSheet, HANDOUT } from "./sheet-support.ts";
 
 test("a pan loaf made by tins counts its tins, and a day can order some", async () => {
-  const model = templateNamed("pan-loaf");
+  const model = TEMPLATES.find(({ name }) => name === "pan-loaf") as SheetModel;
   const { size_name: _, size_pieces: __, size_weight: ___, ...formula } = HANDOUT;
   const { book, sheet, value } = await buildSheet(
     {

@@ -102,7 +102,6 @@ describe("the shop's settings", () => {
         columns: "weighed",
         units: shop.units,
         cups: "US",
-        plain: false,
         shop,
         make: { recipe: "", pieces: "", weight: "", loss: "" },
         lines: [],
