@@ -188,7 +188,8 @@ function stageWeight({ steps, lastIsRest }: CardData, stage: number): string {
   if (!lastIsRest || stage === 0) return own;
   const first = `@base_${stage - 1}`;
   const whole = rounded(`((${first}+@base_${stage})*@times/@mixes)`, steps);
-  return `IF(LEN(${first})=0;${own};ROUND(${whole}-@weight_${stage - 1};9))`;
+  const before = `@weight_${stage - 1}`;
+  return `IF(LEN(${first})=0;${own};ROUND(${whole}-IF(LEN(${before})=0;0;${before});9))`;
 }
 
 const baseAt = (data: CardData): number => weightColumn(data, data.stages.length);

@@ -101,7 +101,9 @@ function factsOf(sheet: FormulaSheet): string[] {
   const isSaid = tin === null || sizesOf(sheet).some((size) => Math.abs(size.weight - tin) < 1e-6 * tin);
   const inTin = isSaid ? "" : `, ${shown(upOnSteps(tin, scaleSteps(sheet)))} ${unit} in each`;
   const allergens = sheet.text("allergens");
+  const check = sheet.text("check");
   return [
+    ...(check === "" || check.startsWith("#") ? [] : [`First look at the formula sheet: ${check}`]),
     ...(water === null ? [] : [`Water at ${shown(water, 1)} °${temperature}.`]),
     ...(sizes.length === 0 || shape === ""
       ? []

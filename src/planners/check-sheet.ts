@@ -53,9 +53,7 @@ export function* reviewSheet(asked: Readonly<Record<string, unknown>>): Steps<Sh
     styles: STYLES,
     remarks: rows.flatMap((row, at) => {
       const says = remarks[at] ?? "";
-      // Where its amount was typed.
-      const typed = sheet.number("weighed", row.index) === null ? "percent" : "weighed";
-      const cell = sheet.at(typed, row.index) ?? sheet.at("ingredient", row.index) ?? "";
+      const cell = sheet.at("percent", row.index) ?? sheet.at("ingredient", row.index) ?? "";
       return says === "" ? [] : [{ cell, name: row.name || row.kind, says: sentence(says) }];
     }),
     facts: [

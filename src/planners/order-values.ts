@@ -10,14 +10,14 @@ import { percent } from "../../shared/formula/percents.ts";
 import { kind, kindsOf } from "../../shared/larder/kinds.ts";
 import type { SeenName } from "../../shared/protocol/look.ts";
 import type { Options, SheetModel, Value, Values } from "../../shared/sheet/model.ts";
-import { inputCell } from "../../shared/sheet/template-inputs.ts";
+import { inputCell, makesBatter } from "../../shared/sheet/template-inputs.ts";
 import { column, one, withEgg, withFill, withFriction, withPlainWater } from "./filled-in.ts";
 
 /** The values for the cells of a formula sheet; those of other sheets as they are. Refuses weights that contradict each other. */
 export function orderValues(model: SheetModel, values: Values, options: Options, mixLog?: SeenName): Values {
   if (inputCell(model, "amount") === undefined) return values;
   const watered = inputCell(model, "effective_wanted") === undefined ? values : withPlainWater(values);
-  const weighed = withPercentages({ ...watered, amount: amountOf(values) });
+  const weighed = withPercentages(model, { ...watered, amount: amountOf(values) });
   const counted = inputCell(model, "egg_weight") === undefined ? weighed : withEgg(weighed, options);
   return withFill(withFriction(counted, options, mixLog), options);
 }
@@ -36,8 +36,11 @@ function amountOf(values: Values): Value {
   return one(values, "amount") ?? (name === undefined ? null : one(values, name));
 }
 
+/** What is mixed, as the sheet calls it. */
+const mixOf = (model: SheetModel): string => (makesBatter(model) ? "batter" : "dough");
+
 /** A recipe by weights becomes one by percentages, and its dough the amount where none was typed. */
-function withPercentages(values: Values): Values {
+function withPercentages(model: SheetModel, values: Values): Values {
   const weights = column(values, "weighed");
   if (weights.every((cell) => cell === null)) return values;
   const names = column(values, "ingredient");
@@ -66,10 +69,11 @@ function withPercentages(values: Values): Values {
     by as AmountOf,
   );
   const dough = filled.weights.reduce<number>((sum, row) => sum + (row ?? 0), 0);
-  const isBlank = one(values, "by") === null || (amount === null && one(values, "by") !== "pieces");
+  const isOrdered =
+    one(values, "by") === "pieces" ? column(values, "size_pieces").some((cell) => cell !== null) : amount !== null;
   return {
     ...values,
     percent: filled.shares,
-    ...(isBlank ? { by: "dough", amount: dough } : {}),
+    ...(isOrdered ? {} : { by: mixOf(model), amount: dough }),
   };
 }

@@ -30,7 +30,7 @@ export const titleBlock = (spec: FormulaSheetSpec): Block => ({
     {
       cells: [
         { at: 0, role: "label", text: "Scale to" },
-        { at: 1, role: "input", name: "by", unit: "text", value: "pieces", ...waysOf(spec) },
+        { at: 1, role: "input", name: "by", unit: "text", ...waysOf(spec) },
         { at: 2, role: "label", text: "Amount", align: "right" },
         {
           at: 3,
@@ -56,6 +56,8 @@ export const titleBlock = (spec: FormulaSheetSpec): Block => ({
 function waysOf(spec: FormulaSheetSpec): Partial<CellModel> {
   const counted = countedIn(spec);
   return {
+    // A batter is ordered by the tins that it fills.
+    value: spec.mix === "batter" ? (counted ?? spec.mix) : "pieces",
     choices: ["pieces", ...(counted === undefined ? [] : [counted]), spec.mix, "flour"],
     ...(counted === undefined ? {} : { choicesNeed: { [counted]: COUNT_NEEDS[counted] } }),
   };

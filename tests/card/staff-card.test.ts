@@ -248,14 +248,24 @@ describe("nothing is lost", () => {
     expect(reply.ok ? "" : reply.message).toMatch(/has no weights yet\. Water C16 “two thirds”: enter a number/);
   });
 
-  test("refuses a formula sheet that shows an error, and names the cell", async () => {
+  test("refuses a sheet that has no weights, with what its check line says", async () => {
     const { book, sheet, type, at } = await buildSheet(HANDOUT, {
       model: cookie,
       options: { ...METRIC_UNITS, parts: [] },
     });
-    type("kind", "levain", 2);
+    type("percent", "", 2);
     const reply = book.ask({ ask: "card", sheet });
-    expect(reply.ok ? "" : reply.message).toContain(`shows an error in ${at("share")}`);
+    expect(reply.ok ? "" : reply.message).toMatch(
+      new RegExp(`has no weights yet\\. .*${at("percent", 2)}: no percentage`),
+    );
+  });
+
+  test("what the formula sheet says is wrong stands on the card", async () => {
+    const { book, sheet, type, at } = await buildSheet(HANDOUT);
+    type("kind", "leven", 4);
+    const made = card(book, { sheet, kind: "values" });
+    const texts = book.shownTexts(made.sheet, book.usedRange(made.sheet)).flat().join(" ").replace(/\s+/g, " ");
+    expect(texts).toContain(`First look at the formula sheet: Yeast ${at("kind", 4)}: “leven” is no type.`);
   });
 
   test("a service call that throws leaves the workbook as it was", async () => {

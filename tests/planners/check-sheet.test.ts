@@ -108,7 +108,7 @@ describe("the sheet in front is read", () => {
     expect(review(book, "layer cake").meaning).toMatch(/a stiff batter/);
   });
 
-  test("a remark on a weight leads to the weight", async () => {
+  test("a remark leads to the percentage, also where weights were given", async () => {
     const { book, at } = await buildSheet(
       {
         ...HANDOUT,
@@ -120,7 +120,7 @@ describe("the sheet in front is read", () => {
       { model: templateOf("cookie"), options: { ...METRIC_UNITS, parts: [] } },
     );
     const { remarks } = review(book, "hearth");
-    expect(remarks.find(({ name }) => name === "Salt")?.cell).toBe(at("weighed", 3));
+    expect(remarks.find(({ name }) => name === "Salt")?.cell).toBe(at("percent", 3));
   });
 
   test.each([

@@ -78,13 +78,13 @@ describe.skipIf(skipWithoutChromium("what a template has of its own, in a browse
   test("rounds by their diameter, and a thickness from a round that is right", async () => {
     await start("flat-round");
     await bench.field("Pieces, size 1").fill("20");
-    await bench.field("Diameter cm, size 1").fill("30");
+    await bench.field("Across cm, size 1").fill("30");
     await bench.field("Weight per area g/cm²").fill("");
     await bench.build().click();
     expect((await bench.troubles()).join(" ")).toContain(
       "Enter the weight per area, or weight and diameter of a round",
     );
-    await bench.field("or a round: weight g").fill("270");
+    await bench.field("or a round: its weight g").fill("270");
     await bench.field("and its diameter cm").fill("30");
     // 20 pieces as that one: 5400 g
     await expect.poll(figures).toContain("Dough 5 400 g");
@@ -94,30 +94,32 @@ describe.skipIf(skipWithoutChromium("what a template has of its own, in a browse
     expect(cell("flat-round", "size_diameter", 1)).toMatch(/^30/);
   });
 
-  test("a cake is made by tins, batter or flour, a cookie by trays too", async () => {
+  test("a cake is made by pieces, tins, batter or flour, a cookie by trays", async () => {
     await start("cake");
     const ways = () => bench.page.locator(".choices:visible label").allTextContents();
-    expect(await ways()).toEqual(["Tins", "Batter", "Flour"]);
+    expect(await ways()).toEqual(["Pieces", "Tins", "Batter", "Flour"]);
+    expect(await bench.page.getByLabel("Tins", { exact: true }).first().isChecked()).toBe(true);
     expect(await bench.page.getByLabel("Batter", { exact: true }).isChecked()).toBe(false);
     await bench.field("Template").selectOption("cookie");
     expect(await ways()).toEqual(["Pieces", "Trays", "Dough", "Flour"]);
     await bench.field("Name of the formula").fill("Quay");
-    await bench.page.getByLabel("Trays", { exact: true }).check();
+    await bench.page.getByRole("radio", { name: "Trays", exact: true }).check();
     await bench.build().click();
-    expect(await bench.focused()).toBe("Trays wanted");
-    await bench.field("Trays wanted").fill("14");
+    expect(await bench.focused()).toBe("Trays");
+    await bench.page.getByRole("textbox", { name: "Trays", exact: true }).fill("14");
     await bench.field("Pieces on a tray").fill("15");
-    await bench.field("Sold at g, size 1").fill("60");
+    await bench.field("Baked g, size 1").fill("60");
     // 14 × 15 × 60
     await expect.poll(figures).toContain("Dough 12 600 g");
     await bench.wait(1000);
     await built();
-    expect(cell("cookie", "trays")).toBe("14");
+    expect(cell("cookie", "trays_shown")).toBe("14");
     expect(cell("cookie", "by")).toBe("trays");
   });
 
   test("weights beside the percentages make the recipe's own amount", async () => {
     await start("cookie");
+    bench.page.setDefaultTimeout(4000);
     await bench.page.getByLabel("A column for weights").check();
     await bench.field("% flour, ingredient 1").fill("");
     await bench.field("or weight g, ingredient 1").fill("12,5 kg");
@@ -130,6 +132,6 @@ describe.skipIf(skipWithoutChromium("what a template has of its own, in a browse
     });
     await bench.checked("weights, large");
     await built();
-    expect(cell("cookie", "weighed", 1)?.replace(/\D/g, "")).toMatch(/^12500/);
+    expect(cell("cookie", "weight", 1)?.replace(/\D/g, "")).toMatch(/^12500/);
   });
 });

@@ -12,8 +12,17 @@ import { listOf, sampleOf, templateOf } from "./samples.ts";
 
 // Building eight sheets takes its time on a busy computer.
 
-/** Of the samples whose sheets have no cell for it, worked out by hand beside them. */
-const FLOUR: Readonly<Record<string, number>> = { "pan-loaf": 14062.642798, "hearth-loaf": 22103.4027 };
+/** Of the samples: no cell of the sheet shows it. The dough over the sum of the percentages, worked out by hand. */
+const FLOUR: Readonly<Record<string, number>> = {
+  "pan-loaf": 14062.642798,
+  "hearth-loaf": 22103.4027,
+  "levain-loaf": 15988.425184,
+  "flat-round": 7644.977346,
+  "soft-bun": 6795.567859,
+  laminated: 4736.668868,
+  cake: 4206.796569,
+  cookie: 4151.150588,
+};
 
 describe.each(TEMPLATES.map((model) => [model.name, model] as const))("%s in the panel New formula", (name, model) => {
   test("what is typed for its sample is its sample, every input of it", () => {
@@ -34,7 +43,7 @@ describe.each(TEMPLATES.map((model) => [model.name, model] as const))("%s in the
     if (isOpen) expect(name).toBe("soft-bun");
     else {
       expect(made?.dough).toBeCloseTo(Number(expects.dough), 4);
-      expect(made?.flour).toBeCloseTo(Number(expects.flour ?? FLOUR[name]), 4);
+      expect(made?.flour).toBeCloseTo(FLOUR[name] ?? Number.NaN, 4);
       expect(mixes).toMatchObject({ mixes: expects.mixes });
     }
     const steps = (times ?? []).filter(({ name: step }) => !step.endsWith(" ripens"));
@@ -118,7 +127,7 @@ describe("the built sheet computes what the bench said before", () => {
     // 3340 g are twice 1670.
     expect(twice.made?.flour).toBeCloseTo(2000, 6);
     const again = await buildSheet(twice.order.values, { model, options: { ...twice.order.options, parts: [] } });
-    expect(again.value("flour")).toBeCloseTo(2000, 6);
+    expect(again.value("grams", 1)).toBeCloseTo(2000, 6);
     draft.rows[2] = { ingredient: "Salt", kind: "salt", percent: "3", weighed: "20" };
     expect(assess(draft, model).troubles).toMatchObject([{ at: "weighed/2" }]);
     draft.weighed = false;
@@ -129,7 +138,7 @@ describe("the built sheet computes what the bench said before", () => {
     const cookie = templateOf("cookie");
     const draft = sampleOf(cookie);
     draft.choices.by = "trays";
-    draft.inputs.trays_wanted = "14 trays";
+    draft.fields.trays = "14";
     const { order, made, troubles } = assess(draft, cookie);
     expect(troubles).toEqual([]);
     // 14 trays of 15 pieces of 60 ÷ 0.88 g, ÷ 0.98
@@ -142,6 +151,8 @@ describe("the built sheet computes what the bench said before", () => {
     const bun = templateOf("soft-bun");
     const typed = sampleOf(bun);
     typed.inputs.effective_wanted = "";
+    const open = typed.rows[2];
+    if (open !== undefined) open.percent = "";
     expect(assess(typed, bun).troubles.map(({ says }) => says)).toEqual([
       "Enter the percentage of row 3, or the effective hydration wanted, from which it follows.",
     ]);
@@ -169,7 +180,7 @@ describe("what cannot be, of a template's own inputs, is said", () => {
       "laminated",
       "roll_in_share",
       "0,28",
-      "Share of the base dough is 0.28, which could be 0.28 % or 28 %; enter it with its % sign.",
+      "Share of fat to roll in is 0.28, which could be 0.28 % or 28 %; enter it with its % sign.",
     ],
   ])("%s, %s %s", (name, input, text, sentence) => {
     const model = templateOf(name);

@@ -14,7 +14,6 @@ async function built(model: SheetModel, values: Values = {}, units: Omit<Options
   const shown = (name: string, row?: number) => made.book.cell(made.sheet, made.at(name, row)).shown;
   return { ...made, shown, number: (name: string, row?: number) => Number(made.value(name, row)) };
 }
-const rowsOf = (values: Values[string] | undefined) => (Array.isArray(values) ? values.length : 0);
 const near = (actual: unknown, expected: number, within: number) => {
   expect(typeof actual, String(actual)).toBe("number");
   expect(Math.abs((actual as number) - expected), `${actual} against ${expected}`).toBeLessThanOrEqual(within);

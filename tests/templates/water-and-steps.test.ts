@@ -138,7 +138,7 @@ describe("steps are counted back from the time it must be ready", () => {
 });
 
 describe("water", () => {
-  const plain = { preferment_temp: null, friction_own: 0, dough_target: 78 };
+  const plain = { friction_own: 0, dough_target: 78 };
 
   test("78 °F with flour at 67 and a shop at 85 takes 82, at 62 and 72 it takes 100 — A treatise on baking", async () => {
     const hot = await built(flatRound, { ...plain, flour_temp: 67, room_temp: 85 }, US_UNITS);
