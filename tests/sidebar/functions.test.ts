@@ -141,6 +141,8 @@ describe.skipIf(skip)("the Functions panel", () => {
     const help = HELP.find(({ name }) => name === "BAKE_DOUGHFOR");
     const open = bench.page.locator("details[open]");
     await expect.poll(() => open.locator("summary b").textContent()).toBe("BAKE_DOUGHFOR");
+    // A topic's fields are drawn when it is opened, a moment after its heading says so.
+    await open.locator(".example").waitFor();
     for (const { name, says, needed } of help?.args ?? []) {
       expect(await open.getByLabel(`${name}${needed ? "" : " (optional)"}`).count(), name).toBe(1);
       expect(await open.locator(".hint", { hasText: says }).count(), says).toBeGreaterThan(0);
