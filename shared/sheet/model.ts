@@ -18,6 +18,7 @@ export type Unit =
   | "weight"
   /** A weight rounded as a person reads it, and one that stands on the steps of the scales. */
   | "graded"
+  | "amount"
   | "step"
   | "share"
   /** A share of few digits. */

@@ -108,7 +108,7 @@ function put(draft: Draft, key: string, text: string, model: SheetModel, quantit
   const [folder = "", name = ""] = key.split("/");
   if (key === "title" || key === "shop") draft[key] = text;
   else if (key === "water") draft.water = text === "true" && model.parts.includes("water");
-  else if (key === "weighed") draft.weighed = text === "true" && hasWeights(model);
+  else if (key === "weighed") draft.weighed = text === "true";
   else if (folder === "fields") draft.fields[name as FieldName] = text;
   else if (folder === "inputs") putInput(draft, name, text, model, quantity);
   else if (name === "by") draft.choices.by = wayOf(text, model) ?? draft.choices.by;
@@ -130,9 +130,6 @@ function wayOf(by: string, model: SheetModel): string | undefined {
   const other = { dough: "batter", batter: "dough" }[by];
   return ways.find((way) => way === by) ?? ways.find((way) => way === other);
 }
-
-const hasWeights = (model: SheetModel): boolean =>
-  model.bands.flat().some((item) => "table" in item && item.columns.some(({ name }) => name === "weighed"));
 
 const listsOf = ({ rows, sizes, tables }: Draft): Map<string, TableRow[]> =>
   new Map([

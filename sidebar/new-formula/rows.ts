@@ -66,7 +66,6 @@ export function ownTable(
 export function ingredientTable({ draft, form, model }: Bench): HTMLElement {
   const list = newId();
   const most = mostRows(model, "formula");
-  const takesWeights = inputTable(model, "formula")?.columns.some(({ name }) => name === "weighed") ?? false;
   const spread = (row: RowDraft) => {
     const parts = splitPercents(row.percent);
     if (parts === null) return;
@@ -101,7 +100,7 @@ export function ingredientTable({ draft, form, model }: Bench): HTMLElement {
   });
   form.onChange(() => rows.classList.toggle("weighed", draft.weighed));
   rows.append(element("datalist", { id: list }, ...KIND_CHOICES.map((kind) => element("option", { value: kind }))));
-  if (takesWeights) rows.prepend(weightTick({ draft, form }));
+  rows.prepend(weightTick({ draft, form }));
   return rows;
 }
 

@@ -36,7 +36,7 @@ export const titleBlock = (spec: FormulaSheetSpec): Block => ({
           at: 3,
           role: "input",
           name: "amount",
-          unit: "graded",
+          unit: "amount",
           bounds: [1 / 10, 10_000_000],
           hint: "Leave it blank when you scale to pieces.",
         },
