@@ -67,8 +67,8 @@ export function numberFormat(unit: Unit, options: Options, steps: Steps): string
     case "graded":
       return options.weight === "g" ? graded(100) : "#,##0.00";
     case "amount":
-      // As it was typed: 14 trays are not 14.0, and 12.5 kg in ounces keep their decimals.
-      return "[>=1000]#,##0;General";
+      // As it was typed: 14 trays are not 14.0.
+      return "General";
     case "step":
       return stepFormat(options, steps);
     case "short rate":

@@ -1,7 +1,7 @@
 // Where everything stands on a formula sheet: the columns of its page, and those beside it that it works with.
 
 /** Widths of A to K in pixels; A to J and the beginning of K are in sight beside the sidebar on a small screen. */
-export const PAGE_WIDTHS: readonly number[] = [150, 96, 66, 78, 86, 80, 84, 76, 76, 72, 150];
+export const PAGE_WIDTHS: readonly number[] = [150, 94, 74, 74, 84, 80, 84, 76, 76, 72, 150];
 
 /** The first column beside the page; everything from there on is folded away. */
 export const FOLDED_FROM = PAGE_WIDTHS.length;
