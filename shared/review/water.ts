@@ -51,8 +51,8 @@ export function reviewWater(rows: readonly Row[], told: Told): void {
 
 function waterName(pouring: readonly Row[]): string {
   const parts = [
-    pouring.some(({ kind }) => kind.word === "dairy") ? "dairy's" : "",
-    pouring.some(({ kind }) => isPreferment(kind)) ? "starters'" : "",
+    pouring.some(({ kind }) => kind.word === "dairy") ? "dairy" : "",
+    pouring.some(({ kind }) => isPreferment(kind)) ? "starters" : "",
   ].filter((part) => part !== "");
-  return parts.length === 0 ? "Water" : `Water, ${parts.join(" and ")} counted,`;
+  return parts.length === 0 ? "Water" : `Water, ${parts.join(" and ")} included,`;
 }

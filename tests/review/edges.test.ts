@@ -60,9 +60,9 @@ test("a remark says where its range is from, and nobody's name", () => {
 
 describe("what counts as water", () => {
   test("of a muffin liquid dairy with its whole weight, dry milk and egg with their water", () => {
-    expect(remarks("muffin", [FLOUR, ["milk", "dairy", 45]])[0]).toContain("Water, dairy's counted, is 45 %");
+    expect(remarks("muffin", [FLOUR, ["milk", "dairy", 45]])[0]).toContain("Water, dairy included, is 45 %");
     expect(remarks("muffin", [FLOUR, ["nonfat dry milk", "dairy", 60]])[0]).toContain(
-      "Water, dairy's counted, is 1.9 %",
+      "Water, dairy included, is 1.9 %",
     );
     expect(remarks("muffin", [FLOUR, ["water", "water", 50], ["whole egg", "egg", 30]])[0]).toContain(
       "Effective hydration is 72.85 % of all flour, below the usual range for muffin (76.4 to 147 %, usually 97.24 %)",
@@ -71,7 +71,7 @@ describe("what counts as water", () => {
   test("dairy's and starters' together", () => {
     // 80 × 0.8813 and 20, over 120 of flour.
     const rows: Row[] = [FLOUR, ["milk", "dairy", 80], ["levain", "levain 100%", 40], ...LEAN];
-    expect(remarks("pan bread", rows)[0]).toContain("Water, dairy's and starters' counted, is 75.42 %");
+    expect(remarks("pan bread", rows)[0]).toContain("Water, dairy and starters included, is 75.42 %");
   });
   test("a whole that is only the water is told once, one that holds more is told beside it", () => {
     const wet = (...more: Row[]) => remarks("pan bread", [FLOUR, ["water", "water", 80], ...LEAN, ...more]);
@@ -85,7 +85,7 @@ describe("what counts as water", () => {
   test("what is not counted cannot be missed, but too much is too much without it", () => {
     const rows = (water: number): Row[] => [FLOUR, ["water", "water", water], ["curd", "dairy", 10], ...LEAN];
     expect(remarks("pan bread", rows(40)).slice(0, 3)).toEqual(["", "", "not in the larder: its water is not counted"]);
-    expect(remarks("pan bread", rows(75))[1]).toContain("Water, dairy's counted, is 75 % of all flour, above");
+    expect(remarks("pan bread", rows(75))[1]).toContain("Water, dairy included, is 75 % of all flour, above");
     const fat = [
       ["ingredient", "fat"],
       ["curd", 0.3],

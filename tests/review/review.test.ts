@@ -37,7 +37,7 @@ describe("the rest", () => {
     const [, water] = remarks("bagel", rows);
     // (69 + 10) over 110 is 71.82 %.
     expect(water).toContain(
-      "Water, starters' counted, is 71.82 % of all flour, above the usual range for bagel (50 to 58 %",
+      "Water, starters included, is 71.82 % of all flour, above the usual range for bagel (50 to 58 %",
     );
   });
 
@@ -64,7 +64,7 @@ describe("the rest", () => {
       ["ingredient", "water"],
       ["curd", 0.8],
     ];
-    expect(remarks("pan bread", rows, larder)[0]).toContain("Water, dairy's counted, is 48 % of all flour, below");
+    expect(remarks("pan bread", rows, larder)[0]).toContain("Water, dairy included, is 48 % of all flour, below");
   });
 
   test("ratios and plain percents say the same, blank rows stay blank, a fresh sheet is a blank cell", () => {

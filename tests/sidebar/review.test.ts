@@ -60,7 +60,7 @@ describe("what is unusual is said while it is typed", () => {
   test("with milk and butter, whose water only the larder knows, it is at least so much, and never too little", () => {
     const rich: Typed = [...LEAN, ["Milk", "dairy", "20"], ["Butter", "fat", "10"]];
     const more = rich.map((row) => (row[1] === "water" ? ([row[0], row[1], "150"] as const) : row));
-    expect(told("pan-loaf", more)[0]).toMatch(/^Water, dairy's counted, is at least 150 % of all flour, above/);
+    expect(told("pan-loaf", more)[0]).toMatch(/^Water, dairy included, is at least 150 % of all flour, above/);
     const less = rich.map((row) => (row[1] === "water" ? ([row[0], row[1], "30"] as const) : row));
     expect(told("pan-loaf", less)).toEqual([]);
   });
