@@ -1,7 +1,7 @@
 // A levain built from a ripe seed, with what is kept back to seed the next one.
 import type { Block } from "../../shared/sheet/model.ts";
-import { headingLine, label } from "../blocks/line.ts";
-import { AT, figures, input, weightOf } from "./block-lines.ts";
+import { headingLine } from "../blocks/line.ts";
+import { figures, input, weightOf } from "./block-lines.ts";
 import { RIGHT } from "./columns.ts";
 import { type Single, single } from "./singles.ts";
 import { flourFromLine, hoursLine, readyLines } from "./stage-lines.ts";
@@ -26,20 +26,11 @@ export const levainBlock: Block = {
     ),
     input("Hydration", "pre_hydration", "percent", { bounds: [0.3, 2] }),
     input("Hydration of the seed", "seed_hydration", "percent", { bounds: [0.3, 2] }),
-    {
-      cells: [
-        label("Seed, of flour fed; or weight"),
-        {
-          at: AT,
-          role: "input",
-          name: "seed_share",
-          unit: "percent",
-          bounds: [0.001, 5],
-          asks: "Seed, of the flour fed",
-        },
-        { at: AT + 1, role: "input", name: "seed_weight", unit: "graded", asks: "or the seed's weight" },
-      ],
-    },
+    input("Seed, of the flour fed", "seed_share", "percent", { bounds: [0.001, 5] }),
+    input("or the seed's weight ({weight})", "seed_weight", "graded", {
+      bounds: WEIGHTS,
+      asks: "or the seed's weight",
+    }),
     input("Kept back as seed ({weight})", "keep", "graded", { bounds: WEIGHTS }),
     flourFromLine,
     hoursLine,

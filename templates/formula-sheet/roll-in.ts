@@ -67,6 +67,16 @@ const COST: Formula = [
 
 export const ROLL_SINGLES: readonly Single[] = [
   single("Fat, of the base dough", "roll_part", PART),
+  single(
+    "What its share is of, is known",
+    "roll_known",
+    '=IFERROR((@roll_in_of="base")+(@roll_in_of="finished")+(@roll_in_of="flour");0)',
+  ),
+  single(
+    "Fat that does not fit",
+    "roll_says",
+    '=IF(N(@roll_in_share)=0;"";IF(@roll_known=0;"Roll-in: choose what its share is of. ";IF((@roll_in_of="finished")*(@roll_in_share>9/10)=1;"The fat is at most 90 % of the finished dough. ";"")))',
+  ),
   single("Dough with its fat", "dough_all", "=@dough_exact*(1+@roll_part)"),
   single("Dough with its fat, or blank", "dough_in_all", '=IF(@weighable=1;@dough_all;"")'),
   single("Fat, exact", "roll_exact", "=@dough_exact*@roll_part"),

@@ -22,7 +22,7 @@ export const ROUND_HELPERS: readonly ColumnModel[] = [
   numbers(
     "size_typed",
     "Is a size",
-    '=ARRAYFORMULA((ISNUMBER(@size_pieces)+(@by<>"pieces")*(COUNT(@size_pieces)=0)>0)*ISNUMBER(@size_diameter))',
+    '=ARRAYFORMULA((ISNUMBER(@size_pieces)+(@by<>"pieces")*(COUNT(@size_pieces)=0)*(IFERROR(LEN(@size_pieces);1)=0)>0)*ISNUMBER(@size_diameter))',
   ),
   numbers(
     "size_counts",

@@ -121,7 +121,7 @@ const BAKED_HELPERS: readonly ColumnModel[] = [
   numbers(
     "size_typed",
     "Is a size",
-    '=ARRAYFORMULA((ISNUMBER(@size_pieces)+(@by<>"pieces")*(COUNT(@size_pieces)=0)>0)*ISNUMBER(@size_weight)*(ISNUMBER(@size_loss)+(IFERROR(LEN(@size_loss);1)=0)>0))',
+    '=ARRAYFORMULA((ISNUMBER(@size_pieces)+(@by<>"pieces")*(COUNT(@size_pieces)=0)*(IFERROR(LEN(@size_pieces);1)=0)>0)*ISNUMBER(@size_weight)*(ISNUMBER(@size_loss)+(IFERROR(LEN(@size_loss);1)=0)>0))',
   ),
   numbers(
     "size_counts",

@@ -14,7 +14,7 @@ describe.each(KINDS)("$says", (kind) => {
     const trial = await trialOf(kind);
     const random = randomFrom(SEED + KINDS.indexOf(kind));
     const found = outcome();
-    const wanted = tries(3);
+    const wanted = tries(1);
     for (let at = 0; at < wanted; at++) {
       const tried = await opened(trial, oneOf(kind.ways, random));
       const slip = rowSlip(tried, random);
@@ -30,7 +30,7 @@ describe.each(KINDS)("$says", (kind) => {
 });
 
 describe("each way of losing or misplacing a row", () => {
-  const [pan, , hearth] = KINDS;
+  const [pan] = KINDS as readonly [Kind];
   test.each([
     ["a row under the headings", (one) => one.sheet.insertRows(one.sheet.rowOf("percent", 0))],
     ["a row in the middle", (one) => insertFilled(one, one.sheet.rowOf("percent", 3))],
@@ -57,8 +57,9 @@ describe("each way of losing or misplacing a row", () => {
       (one) => one.sheet.moveRows(one.sheet.rowOf("percent", 0), 1, one.sheet.rowOf("percent", 3)),
     ],
   ] satisfies readonly (readonly [string, Slip["act"]])[])("%s", async (says, act) => {
-    for (const kind of [pan, hearth]) {
-      if (kind === undefined) continue;
+    // All of them in a long run, otherwise the loaf in a tin and another one each time.
+    const another = KINDS[says.length % KINDS.length] as Kind;
+    for (const kind of IS_LONG ? KINDS : [pan, another]) {
       const found = outcome();
       trySlip(await opened(await (trials.get(kind) ?? keep(kind)), "dough"), { says, act }, found);
       expect(found.wrong).toEqual([]);

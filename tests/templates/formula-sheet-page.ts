@@ -13,7 +13,10 @@ export type Tried = {
   readonly sheet: Sheet;
   readonly units: Units;
   readonly prices?: ReadonlyMap<string, number>;
+  /** What it can be scaled to; without them, as a loaf in a tin. */
+  readonly ways?: readonly string[];
 };
+const LOAF_WAYS = ["pieces", "tins", "dough", "flour"];
 
 const LETTERS = /[A-Z]+/;
 
@@ -28,24 +31,28 @@ export function cellAt({ book, sheet }: Pick<Tried, "book" | "sheet">, a1: strin
 }
 
 const TYPED = {
-  sizes: ["size_name", "size_pieces", "size_weight", "size_loss", "size_price"],
+  sizes: ["size_name", "size_pieces", "size_weight", "size_loss", "size_diameter", "size_price"],
   ingredients: ["ingredient", "kind", "percent", "price_typed"],
   steps: ["step", "step_minutes"],
 } as const;
 /** Columns that only show. */
 export const SHOWN = {
-  sizes: ["scaled_shown", "dough_shown", "now_shown", "cost_each", "margin_shown", "wanted_shown"],
+  sizes: ["area_shown", "scaled_shown", "dough_shown", "now_shown", "cost_each", "margin_shown", "wanted_shown"],
   ingredients: ["weight", "grams", "per_mix", "pre_shown", "final_shown", "of_whole", "price_shown", "cost_shown"],
   steps: ["start_shown", "day_shown"],
 } as const;
 export const SINGLES = [
   "water_temp_shown water_final_shown ice_shown tap_water_shown held_all held_shown capacity_shown tin_dough_shown",
+  "levain_shown feed_seed_shown feed_flour_shown feed_water_shown eggs_shown trays_shown tray_last_shown layers_shown",
+  "roll_in_shown roll_in_of_flour_shown base_dough_shown block_dough_shown block_fat_shown roll_cost_shown",
   "pre_mix_shown pre_start pre_day loads_shown oven_minutes_shown cost_all_shown",
 ].flatMap((names) => names.split(" "));
 const INPUTS = [
   "by amount held_share dough_target flour_temp room_temp preferment_temp tap_temp minutes friction_own tin_shape",
   "tin_size_1 tin_size_2 tin_size_3 tin_size_4 tin_size_5 tin_fill tin_own pre_share pre_hydration pre_yeast",
   "pre_from pre_hours pre_step ready oven_step oven_takes oven_reload mixer_limit mixer_least step_coarse step_fine",
+  "per_area known_weight known_diameter seed_hydration seed_share seed_weight keep egg_weight effective_wanted",
+  "roll_in_name roll_in_share roll_in_of roll_price_typed blocks fold_1 fold_2 fold_3 tray_pieces",
   "handling_loss margin_wanted tax packaging unsold labour_minutes labour_rate overhead other_costs",
 ].flatMap((names) => names.split(" "));
 export const TYPED_SINGLES: readonly string[] = INPUTS;
@@ -59,9 +66,12 @@ const rowOf = (sheet: Sheet, name: string): number | undefined =>
 
 /** First and last row of each table for a person: from below its headings to what follows, wherever its formulas stand. */
 function rowsOf(sheet: Sheet): Rows | undefined {
-  const [sizes, formula, held, steps] = ["sizes_table", "formula_table", "held_share", "steps_table"].map((name) =>
-    rowOf(sheet, name),
-  );
+  const [sizes, formula, held, steps] = [
+    "sizes_table",
+    "formula_table",
+    sheet.names().includes("held_share") ? "held_share" : "egg_weight",
+    "steps_table",
+  ].map((name) => rowOf(sheet, name));
   const setup = rowOf(sheet, "mixer_limit");
   if (sizes === undefined || formula === undefined || held === undefined || setup === undefined) return undefined;
   return {
@@ -93,9 +103,14 @@ export function pageOf(tried: Tried): Page | string {
   const rows = rowsOf(sheet);
   const names = new Set(sheet.names());
   const totalRow = rowOf(sheet, "total_label");
-  const missing = ["size_pieces", "size_weight", "size_loss", "ingredient", "kind", "percent"].filter(
-    (name) => !names.has(name),
-  );
+  const isRound = names.has("per_area");
+  const missing = [
+    "size_pieces",
+    ...(isRound ? ["size_diameter"] : ["size_weight", "size_loss"]),
+    "ingredient",
+    "kind",
+    "percent",
+  ].filter((name) => !names.has(name));
   if (rows === undefined || totalRow === undefined || missing.length > 0)
     return `no ${missing.join(", ") || "rows of a table"}`;
   return {
@@ -103,6 +118,10 @@ export function pageOf(tried: Tried): Page | string {
     isFahrenheit: units.temperature === "F",
     isInches: units.length === "in",
     isStaged: names.has("pre_share"),
+    ways: tried.ways ?? LOAF_WAYS,
+    isRound,
+    isRolled: names.has("roll_in_share"),
+    isSeeded: names.has("seed_hydration"),
     ...(tried.prices ? { prices: tried.prices } : {}),
     inputs: Object.fromEntries(
       INPUTS.filter((name) => names.has(name)).map((name) => [name, cellAt(tried, sheet.at(name))]),
@@ -143,11 +162,12 @@ const WEIGHT = "([\\d.]+) (kg|g|lb|oz)";
 const WORDS: readonly (readonly [string, RegExp])[] = [
   ["result: pieces", /^([\d.]+) pieces? ·/],
   ["result: tins", /^([\d.]+) tins ·/],
-  ["result: dough", new RegExp(`${WEIGHT} dough`)],
+  ["result: trays", /^([\d.]+) trays ·/],
+  ["result: dough", new RegExp(`${WEIGHT} (?:dough|batter)`)],
   ["result: mixes", /([\d.]+) mixes of/],
   ["result: mix", new RegExp(`mixes of ${WEIGHT}`)],
   ["result: left", new RegExp(`${WEIGHT} left over`)],
-  ["result: hydration", /hydration (-?[\d.]+) %/],
+  ["result: hydration", /(?:hydration|plain water) (-?[\d.]+) %/],
   ["result: water at", /water at (-?[\d.]+) °/],
   ["result: water", new RegExp(`°[CF], ${WEIGHT} a mix`)],
 ];

@@ -243,11 +243,14 @@ export function rowSlip({ sheet }: Tried, random: Random): Slip {
   return oneOf(slips, random);
 }
 
+/** Rounds go by their diameter. */
+const lastOfSizes = (sheet: Sheet) => (sheet.names().includes("size_loss") ? "size_loss" : "size_diameter");
+
 function sortSlip(sheet: Sheet, random: Random): Slip {
   const [first, last] = oneOf(
     [
       ["ingredient", "percent"],
-      ["size_name", "size_loss"],
+      ["size_name", lastOfSizes(sheet)],
       ["step", "step_minutes"],
     ] as const,
     random,
@@ -266,7 +269,7 @@ function cutSlip(sheet: Sheet, random: Random): Slip {
       ["ingredient", "percent"],
       ["kind", "percent"],
       ["percent", "percent"],
-      ["size_pieces", "size_loss"],
+      ["size_pieces", lastOfSizes(sheet)],
     ] as const,
     random,
   );

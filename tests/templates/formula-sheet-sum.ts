@@ -1,4 +1,5 @@
 // What a formula sheet must show, summed from what is typed on its page alone. Shares no code with the templates.
+import { boundsOf, TIN_SIZES } from "./formula-sheet-bounds.ts";
 
 /** A cell as it stands on the page: "" where it is blank. */
 export type Cell = number | string | boolean | { readonly error: string };
@@ -8,6 +9,14 @@ export type Page = {
   readonly isFahrenheit: boolean;
   readonly isInches: boolean;
   readonly isStaged: boolean;
+  /** What it can be scaled to. */
+  readonly ways: readonly string[];
+  /** Sizes go by their diameter. */
+  readonly isRound: boolean;
+  /** Fat is rolled into the dough. */
+  readonly isRolled: boolean;
+  /** Part of it is built from a seed. */
+  readonly isSeeded: boolean;
   /** Prices of ingredients by their names; none where they are typed on the page. */
   readonly prices?: ReadonlyMap<string, number>;
   readonly inputs: Readonly<Record<string, Cell>>;
@@ -48,45 +57,6 @@ export function typeOf(cell: Cell | undefined): { readonly word: string; readonl
   return hydration > 0 && hydration <= 500 ? { word: "starter", flour: 100 / (100 + hydration) } : undefined;
 }
 
-/** The least and the most of every cell that is a number. */
-const BOUNDS: Readonly<Record<string, readonly [number, number]>> = {
-  held_share: [0, 0.5],
-  minutes: [0, 120],
-  tin_fill: [0.05, 2],
-  tin_own: [10, 200_000],
-  pre_share: [0, 1],
-  pre_hydration: [0.3, 2],
-  pre_yeast: [0, 0.1],
-  pre_hours: [0, 72],
-  ready: [0, 1],
-  oven_takes: [1, 100_000],
-  oven_reload: [0, 600],
-  handling_loss: [0, 0.3],
-  step_coarse: [0.01, 500],
-  step_fine: [0.001, 100],
-  margin_wanted: [0, 0.99],
-  tax: [0, 1],
-  packaging: [0, 10_000],
-  unsold: [0, 0.9],
-  labour_minutes: [0, 100_000],
-  labour_rate: [0, 100_000],
-  overhead: [0, 10],
-  other_costs: [0, 10_000_000],
-};
-const TEMPERATURES = ["dough_target", "flour_temp", "room_temp", "preferment_temp", "tap_temp"];
-const TIN_SIZES = [1, 2, 3, 4, 5].map((at) => `tin_size_${at}`);
-
-function boundsOf(name: string, { isOunces, isFahrenheit, isInches }: Page): readonly [number, number] | undefined {
-  if (TEMPERATURES.includes(name)) {
-    const [least, most] = name === "dough_target" ? [0, 45] : [-10, 60];
-    return isFahrenheit ? [32 + least * 1.8, 32 + most * 1.8] : [least, most];
-  }
-  if (name === "friction_own") return isFahrenheit ? [-60, 180] : [-30, 100];
-  if (name === "mixer_limit" || name === "mixer_least") return isOunces ? [1, 100_000] : [10, 2_000_000];
-  if (TIN_SIZES.includes(name)) return isInches ? [0.4, 60] : [1, 150];
-  return BOUNDS[name];
-}
-
 /** Adds up a page. Whatever cannot be read, or lies out of bounds, is a fault: the check line must say something then. */
 export function sumOf(page: Page): Sum {
   const faults: string[] = [];
@@ -113,29 +83,41 @@ export function sumOf(page: Page): Sum {
   const words = (name: string): string => plain(page.inputs[name]);
 
   const by = words("by");
-  if (!["pieces", "tins", "dough", "flour"].includes(by)) faults.push(`by: ${by}`);
-  const amount = by === "pieces" ? 0 : (number(page.inputs.amount, 1, 1e7, "amount") ?? 0);
+  if (!page.ways.includes(by)) faults.push(`by: ${by}`);
+  const amount = by === "pieces" ? 0 : (number(page.inputs.amount, 0.1, 1e7, "amount") ?? 0);
   if (by !== "pieces" && amount === 0) faults.push("no amount");
   const handling = of("handling_loss");
 
   const isTypedPieces = page.sizes.some(({ cells }) => typeof cells.size_pieces === "number");
   const [lightest, heaviest] = page.isOunces ? [0.2, 700] : [5, 20_000];
+  const [smallest, widest] = page.isInches ? [1, 60] : [3, 150];
+  const disc = (diameter: number) => Math.PI * (diameter / 2) ** 2;
+  const perArea = of("per_area") || (of("known_diameter") > 0 ? of("known_weight") / disc(of("known_diameter")) : 0);
   // A size that cannot be read takes the others' shares with it, and by pieces all weights.
   let isSizeLost = false;
   const sizes = page.sizes.map(({ row, cells }) => {
     const typed = number(cells.size_pieces, 0, 1e6, `pieces ${row}`);
     if (typed !== undefined && !Number.isInteger(typed)) faults.push(`parts of a piece in ${row}`);
     const pieces = typed ?? (by !== "pieces" && !isTypedPieces ? 1 : undefined);
-    const weight = number(cells.size_weight, lightest, heaviest, `weight ${row}`);
+    const diameter = number(cells.size_diameter, smallest, widest, `diameter ${row}`);
+    const area = page.isRound && diameter !== undefined ? disc(diameter) : undefined;
+    const weight = page.isRound
+      ? area !== undefined && perArea > 0
+        ? area * perArea
+        : undefined
+      : number(cells.size_weight, lightest, heaviest, `weight ${row}`);
     const loss = number(cells.size_loss, 0, 0.5, `loss ${row}`);
     const price = number(cells.size_price, 0, 1e6, `price ${row}`);
-    const isAny = [cells.size_pieces, cells.size_weight, cells.size_loss].some((cell) => !isBlank(cell));
+    const isAny = [cells.size_pieces, cells.size_weight, cells.size_loss, cells.size_diameter].some(
+      (cell) => !isBlank(cell),
+    );
     const isLossRead = isBlank(cells.size_loss) || loss !== undefined;
     const counts = pieces !== undefined && weight !== undefined && isLossRead;
     if (isAny && !counts) isSizeLost = true;
     if (isAny && !counts) faults.push(`size in ${row} is not whole`);
     const scaling = counts ? weight / (1 - (loss ?? 0)) : 0;
-    return { row, counts, pieces: pieces ?? 0, scaling, dough: (scaling * (pieces ?? 0)) / (1 - handling), price };
+    const ordered = (scaling * (pieces ?? 0)) / (1 - handling);
+    return { row, counts, pieces: pieces ?? 0, area, scaling, dough: ordered, price };
   });
   const sizesDough = sizes.reduce((sum, { dough }) => sum + dough, 0);
 
@@ -164,22 +146,18 @@ export function sumOf(page: Page): Sum {
   const frame = Math.abs(allFlour - base) < Math.abs(added - base) ? allFlour : added;
   if (sum > 0 && (added === 0 || Math.abs(frame / base - 1) > 0.005001)) faults.push(`flours make ${added}`);
 
+  const firstScaling = sizes.find(({ counts }) => counts)?.scaling ?? 0;
   const capacity = capacityOf();
   const filled = (capacity * of("tin_fill")) / (page.isOunces ? OUNCE : 1);
   if (by === "tins" && filled === 0) faults.push("nothing is known of the tin");
-  const dough =
-    by === "pieces"
-      ? sizesDough
-      : by === "tins"
-        ? (amount * filled) / (1 - handling)
-        : by === "dough"
-          ? amount
-          : frame > 0
-            ? (amount * sum) / frame
-            : 0;
+  if (by === "trays" && of("tray_pieces") * firstScaling === 0) faults.push("nothing is known of a tray");
+  const rolled = rolledPart();
+  const dough = by === "flour" ? (frame > 0 ? (amount * sum) / frame : 0) : orderedDough() / (1 + rolled);
+  /** With what is rolled in. */
+  const whole = dough * (1 + rolled);
   if (dough === 0) faults.push("no dough");
   const isKnown = dough > 0 && sum > 0 && !(by === "pieces" && isSizeLost);
-  const times = by === "pieces" ? 1 : sizesDough > 0 && !isSizeLost ? dough / sizesDough : 0;
+  const times = by === "pieces" ? 1 : sizesDough > 0 && !isSizeLost ? whole / sizesDough : 0;
   const mixes = of("mixer_limit") > 0 ? Math.max(1, Math.ceil((dough / of("mixer_limit")) * (1 - 1e-9))) : 1;
   const perPercent = sum > 0 ? dough / sum : 0;
   const coarse = of("step_coarse") || (page.isOunces ? 0.1 : 1);
@@ -234,6 +212,8 @@ export function sumOf(page: Page): Sum {
     priced++;
   }
   const { totalRow } = page;
+  if (isKnown && priced > 0) put(`cost_shown@${totalRow}`, cost);
+  cost += rollIn();
   if (isKnown) {
     put(`weight@${totalRow}`, dough, 2);
     if (page.isStaged) {
@@ -241,8 +221,7 @@ export function sumOf(page: Page): Sum {
       put(`final_shown@${totalRow}`, onScales - preScales);
       put("pre_mix_shown", preExact, preExact >= 99.5 ? 0 : 1);
     } else put(`per_mix@${totalRow}`, onScales);
-    if (priced > 0) put(`cost_shown@${totalRow}`, cost);
-    put("result: dough", dough);
+    put("result: dough", whole);
     put("result: mixes", mixes);
     put("result: mix", dough / mixes);
     put("total %", (100 * sum) / base, 1);
@@ -252,10 +231,9 @@ export function sumOf(page: Page): Sum {
   if (isKnown && priced > 0) put("cost_all_shown", cost + work);
   let piecesNow = 0;
   let doughOfPieces = 0;
-  let firstScaling = 0;
-  for (const { row, counts, pieces, scaling, dough: own, price } of sizes) {
+  for (const { row, counts, pieces, area, scaling, dough: own, price } of sizes) {
     if (!counts) continue;
-    firstScaling ||= scaling;
+    if (area !== undefined) put(`area_shown@${row}`, area, 0);
     const now = by === "pieces" ? pieces : Math.floor(Number((pieces * times).toFixed(6)));
     piecesNow += now;
     doughOfPieces += (now * scaling) / (1 - handling);
@@ -264,21 +242,95 @@ export function sumOf(page: Page): Sum {
     if (by !== "pieces" && times > 0) put(`now_shown@${row}`, now);
     if (!isKnown || priced === 0) continue;
     const sold = 1 - of("unsold");
-    const each = ((scaling / (1 - handling)) * (cost + work)) / dough / sold + of("packaging") / sold;
+    const each = ((scaling / (1 - handling)) * (cost + work)) / whole / sold + of("packaging") / sold;
     put(`cost_each@${row}`, each);
     if (price !== undefined && price > 0) put(`margin_shown@${row}`, 1 - (each * (1 + of("tax"))) / price);
     if (of("margin_wanted") > 0) put(`wanted_shown@${row}`, (each / (1 - of("margin_wanted"))) * (1 + of("tax")));
   }
-  if (isKnown && piecesNow > 0 && by !== "tins") put("result: pieces", piecesNow);
-  if (isKnown && by === "tins") put("result: tins", amount);
-  if (isKnown && by !== "pieces" && piecesNow > 0) put("result: left", Math.max(0, dough - doughOfPieces));
+  const isCounted = by === "tins" || by === "trays";
+  if (isKnown && piecesNow > 0 && !isCounted) put("result: pieces", piecesNow);
+  if (isKnown && isCounted) put(`result: ${by}`, amount);
+  if (isKnown && by !== "pieces" && piecesNow > 0) put("result: left", Math.max(0, whole - doughOfPieces));
   if (capacity > 0) put("capacity_shown", capacity);
   const inTin = by === "pieces" ? firstScaling : filled;
   if (inTin > 0) put("tin_dough_shown", inTin, inTin >= 99.5 ? 0 : 1);
 
   water();
+  eggs();
+  seed();
   method();
   return { faults, figures };
+
+  function orderedDough(): number {
+    if (by === "pieces") return sizesDough;
+    if (by === "tins") return (amount * filled) / (1 - handling);
+    if (by === "trays") return (amount * of("tray_pieces") * firstScaling) / (1 - handling);
+    return amount;
+  }
+
+  /** Fat that is rolled in, as a part of the dough that is mixed. */
+  function rolledPart(): number {
+    const share = of("roll_in_share");
+    if (!page.isRolled || share <= 0) return 0;
+    const shareOf = words("roll_in_of");
+    if (shareOf === "flour") return sum > 0 ? (share * frame) / sum : 0;
+    if (shareOf === "finished") {
+      // More than nine tenths of fat would be no dough any more.
+      if (share > 0.9) faults.push(`fat is ${share} of the finished dough`);
+      return share / (1 - Math.min(share, 0.9));
+    }
+    if (shareOf !== "base") faults.push(`share of ${shareOf}`);
+    return share;
+  }
+
+  /** What the fat to roll in costs; 0 where it has no price. */
+  function rollIn(): number {
+    if (!page.isRolled) return 0;
+    const fat = dough * rolled;
+    const price = page.prices ? page.prices.get(cleaned(page.inputs.roll_in_name)) : inputs.roll_price_typed;
+    const fatCost = (fat * (price ?? 0)) / (page.isOunces ? 16 : 1000);
+    const folds = ["fold_1", "fold_2", "fold_3"].map((name) => inputs[name]).filter((one) => one !== undefined);
+    if (folds.length > 0)
+      put(
+        "layers_shown",
+        folds.reduce((all, one) => all * one, 1),
+      );
+    if (!isKnown) return 0;
+    put("base_dough_shown", dough, dough >= 99.5 ? 0 : 1);
+    if (of("blocks") > 0) put("block_dough_shown", dough / of("blocks"), dough / of("blocks") >= 99.5 ? 0 : 1);
+    if (rolled > 0) {
+      put("roll_in_shown", fat, fat >= 99.5 ? 0 : 1);
+      if (allFlour > 0) put("roll_in_of_flour_shown", fat / (allFlour * perPercent));
+      if (of("blocks") > 0) put("block_fat_shown", fat / of("blocks"), fat / of("blocks") >= 99.5 ? 0 : 1);
+      if (price !== undefined && price > 0) put("roll_cost_shown", fatCost);
+    }
+    return fatCost;
+  }
+
+  function eggs(): void {
+    const many = of("egg_weight") > 0 ? inMix("egg") / of("egg_weight") : 0;
+    if (isKnown && many > 0) put("eggs_shown", many, 1);
+  }
+
+  /** The seed is of the flour that is fed: what it brings itself is not fed. */
+  function seed(): void {
+    if (!page.isSeeded || !isKnown || !isPre || preFlour === 0) return;
+    const levain = preFlour * (1 + of("pre_hydration")) * mixes + of("keep");
+    const shownAs = (name: string, is: number) => put(name, is, Math.abs(is) >= 99.5 ? 0 : 1);
+    shownAs("levain_shown", levain);
+    const flour = levain / (1 + of("pre_hydration"));
+    const [hydration, share] = [inputs.seed_hydration, of("seed_share")];
+    const isWeighed = of("seed_weight") > 0;
+    if (hydration === undefined || (!isWeighed && share <= 0)) return;
+    // Flour fed plus the seed's own flour is the levain's: fed × (1 + share ÷ (1 + hydration)) = flour.
+    const used = isWeighed ? of("seed_weight") : (share * flour) / (1 + share / (1 + hydration));
+    const fed = flour - used / (1 + hydration);
+    const poured = levain - used - fed;
+    if (fed < -1e-9 || poured < -1e-9) faults.push("the seed is more than the levain takes");
+    shownAs("feed_seed_shown", used);
+    shownAs("feed_flour_shown", fed);
+    shownAs("feed_water_shown", poured);
+  }
 
   function capacityOf(): number {
     const shape = words("tin_shape");
@@ -333,8 +385,15 @@ export function sumOf(page: Page): Sum {
 
   function method(): void {
     const oven = cleaned(page.inputs.oven_step);
-    // By tins, what goes into the oven is the tins.
-    const baked = by === "tins" ? amount : piecesNow;
+    // By tins, what goes into the oven is the tins; where a tray's pieces are asked, the trays.
+    const isOnTrays = "tray_pieces" in page.inputs;
+    const pieces = by === "tins" ? amount : by === "trays" ? amount * of("tray_pieces") : piecesNow;
+    const trays = of("tray_pieces") > 0 ? Math.ceil((pieces / of("tray_pieces")) * (1 - 1e-9)) : 0;
+    const baked = isOnTrays ? trays : pieces;
+    if (isOnTrays && isKnown && trays > 0) {
+      put("trays_shown", trays);
+      put("tray_last_shown", pieces - of("tray_pieces") * (trays - 1));
+    }
     const loads =
       of("oven_takes") > 0 && baked > 0 && isKnown ? Math.ceil((baked / of("oven_takes")) * (1 - 1e-9)) : undefined;
     const steps = page.steps.map(({ row, cells }) => {

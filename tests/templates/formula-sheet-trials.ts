@@ -1,9 +1,9 @@
-// Formula sheets to try slips on: both loaves, with and without preferment, in both sets of units, scaled each way.
+// Formula sheets to try slips on: every template, with and without preferment, in both sets of units, scaled each way.
 import type { SheetModel, Values } from "../../shared/sheet/model.ts";
+import { inputCell } from "../../shared/sheet/template-inputs.ts";
 import type { WorkbookData } from "../../src/workbook/engine/library.ts";
 import { type Book, openBook } from "../../src/workbook/scripted.ts";
-import { hearthLoaf } from "../../templates/hearth-loaf.ts";
-import { panLoaf } from "../../templates/pan-loaf.ts";
+import { TEMPLATES } from "../../templates/index.ts";
 import { METRIC, type Tried, type Units, US, verdict } from "./formula-sheet-page.ts";
 import { keeping, type Slip } from "./formula-sheet-slips.ts";
 
@@ -19,16 +19,20 @@ const kind = (says: string, model: SheetModel, units: Units, isStaged: boolean):
   model,
   units,
   isStaged,
-  ways: ["pieces", "dough", "flour", ...(model === panLoaf ? ["tins"] : [])],
+  ways: inputCell(model, "by")?.choices ?? [],
 });
-export const KINDS: readonly Kind[] = [
-  kind("pan loaf", panLoaf, METRIC, false),
-  kind("pan loaf in ounces", panLoaf, US, false),
-  kind("hearth loaf with preferment", hearthLoaf, METRIC, true),
-  kind("hearth loaf with preferment in ounces", hearthLoaf, US, true),
-  kind("hearth loaf", hearthLoaf, METRIC, false),
-  kind("hearth loaf in ounces", hearthLoaf, US, false),
-];
+export const KINDS: readonly Kind[] = TEMPLATES.filter(({ parts }) => parts.includes("steps")).flatMap((model) => {
+  const says = model.title.toLowerCase();
+  const stages = model.parts.includes("preferment") ? [true, false] : [false];
+  return stages.flatMap((isStaged) =>
+    [METRIC, US].map((units) =>
+      kind(`${says}${isStaged ? " in stages" : ""}${units === US ? " in ounces" : ""}`, model, units, isStaged),
+    ),
+  );
+});
+
+/** Those of one template. */
+export const kindsOf = (name: string): readonly Kind[] => KINDS.filter(({ model }) => model.name === name);
 
 const MONEY: Values = {
   price_typed: [0.8, null, 0.5, 3, 7, 1],
@@ -40,6 +44,13 @@ const MONEY: Values = {
   margin_wanted: 0.6,
   tax: 0.07,
   unsold: 0.04,
+};
+/** Sizes for those that have none in their sample; as many pieces as theirs have are not needed here. */
+const SIZES: Values = {
+  size_name: ["large", "small"],
+  size_pieces: [24, 30],
+  size_weight: [680, 340],
+  size_loss: [0.1, 0.12],
 };
 /** The sample in ounces, °F and inches, as somebody who bakes by them would say it. */
 const IN_US: Values = {
@@ -59,7 +70,15 @@ const IN_US: Values = {
   preferment_temp: 71,
   tap_temp: 57,
   friction_own: 15,
+  size_diameter: [10, 13],
+  per_area: 0.09,
+  keep: 10,
+  egg_weight: 1.75,
 };
+
+const ROUND_IN_US: Values = { tin_size_1: 8, tin_size_2: 2, tin_size_3: null, tin_size_4: null, tin_size_5: null };
+const asLongAs = (column: Values[string] | undefined, value: Values[string]): Values[string] =>
+  Array.isArray(value) && Array.isArray(column) ? value.slice(0, column.length) : value;
 
 /** The sheet of a kind in a workbook of its own, and what brings it back. */
 export type Trial = { readonly kind: Kind; readonly sheet: string; readonly data: string };
@@ -74,11 +93,17 @@ export async function trialOf(kind: Kind, values: Values = {}): Promise<Trial> {
         : item.lines.flatMap((line) => line.cells.map(({ name }) => name)),
     );
   const inUnits =
-    kind.units === US ? Object.fromEntries(Object.entries(IN_US).filter(([name]) => cells.includes(name))) : {};
+    kind.units === US
+      ? Object.fromEntries(
+          Object.entries({ ...IN_US, ...(kind.model.sample.tin_shape === "round" ? ROUND_IN_US : {}) })
+            .filter(([name]) => cells.includes(name))
+            .map(([name, value]) => [name, asLongAs(kind.model.sample.size_name, value)]),
+        )
+      : {};
   const parts = kind.model.parts.filter(
     (part) => part !== "cost" && part !== "label" && (part !== "preferment" || kind.isStaged),
   );
-  const of = { ...kind.model.sample, ...inUnits, ...MONEY, ...values };
+  const of = { ...(cells.includes("size_weight") ? SIZES : {}), ...kind.model.sample, ...inUnits, ...MONEY, ...values };
   const { sheet } = book.build(kind.model.name, of, { ...kind.units, parts });
   return { kind, sheet, data: JSON.stringify(book.engine.data()) };
 }
@@ -86,14 +111,12 @@ export async function trialOf(kind: Kind, values: Values = {}): Promise<Trial> {
 /** A fresh copy, scaled one way. */
 export async function opened({ kind, sheet, data }: Trial, by = "pieces"): Promise<Tried> {
   const book: Book = await openBook({ data: JSON.parse(data) as WorkbookData });
-  const tried: Tried = { book, sheet: book.sheet(sheet), units: kind.units };
-  if (by !== "pieces") {
-    const amount = by === "tins" ? 30 : kind.units === US ? 650 : 18_500;
-    book.engine.together(() => {
-      tried.sheet.type("by", by);
-      tried.sheet.type("amount", String(amount));
-    });
-  }
+  const tried: Tried = { book, sheet: book.sheet(sheet), units: kind.units, ways: kind.ways };
+  const amount = by === "pieces" ? "" : by === "tins" || by === "trays" ? 30 : kind.units === US ? 650 : 18_500;
+  book.engine.together(() => {
+    tried.sheet.type("by", by);
+    tried.sheet.type("amount", String(amount));
+  });
   return tried;
 }
 
