@@ -34,6 +34,11 @@ export function readUnit(tokens: readonly Token[], start: number): UnitRead | un
     else if (EXACT.has(low)) filled.push(low);
     else break;
   }
+  if (tokens[at]?.text === "L") {
+    // "2 L eggs" are large ones; "1 L egg" may be a litre of egg.
+    if (isBeforeEgg(tokens, at + 1, "eggs")) return { unit: { of: "count", word: "", size: "large" }, next: at + 1 };
+    if (isBeforeEgg(tokens, at + 1, "egg")) loose ??= "L";
+  }
   const found = matched(tokens, at);
   if (found !== undefined && !isName(found.unit, tokens, found.next)) {
     const [form] = formsIn(filled);
@@ -47,6 +52,15 @@ export function readUnit(tokens: readonly Token[], start: number): UnitRead | un
     return { unit, next: passOf(tokens, found.next) };
   }
   return size === undefined ? undefined : { unit: { of: "count", word: "", size }, next: at };
+}
+
+/** Whether the word stands here, or behind words such as "free-range". */
+function isBeforeEgg(tokens: readonly Token[], at: number, word: string): boolean {
+  for (let next = at; next < at + 4; next++) {
+    if (isWord(tokens[next], word)) return true;
+    if (tokens[next]?.is !== "word" && !isMark(tokens[next], "-")) return false;
+  }
+  return false;
 }
 
 function matched(tokens: readonly Token[], at: number): { unit: Unit; next: number } | undefined {
