@@ -1,6 +1,6 @@
 import type { Entry } from "./line-parts.ts";
-import { readPieces } from "./pieces.ts";
 import { isNumberWord } from "./number-words.ts";
+import { readPieces } from "./pieces.ts";
 import { isMark, isWord, lastOf, type Token, tokensOf } from "./tokens.ts";
 import { readUnit } from "./units.ts";
 

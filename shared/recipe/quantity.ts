@@ -1,3 +1,4 @@
+import { isGlued } from "../cells/number.ts";
 import { readFractionWords, readLarge, readNumberWords } from "./number-words.ts";
 import { isAnd, isMark, isWord, type Token } from "./tokens.ts";
 import { readPack, readUnit } from "./units.ts";
@@ -42,8 +43,8 @@ function readFraction(tokens: readonly Token[], at: number): One | undefined {
   if (over?.is === "number" && over.vulgar) return { value: over.value, next: at + 1 };
   if (!isMark(slash, "/") || !isWhole(over) || !isWhole(under) || under.value < 2 || under.value > 64) return undefined;
   // A page that lost the space of "1 1/2" says eleven halves, which nobody measures.
-  const isGlued = over.value > under.value && over.text.length > 1;
-  return { value: over.value / under.value, next: at + 3, ...(isGlued ? { problem: GLUED } : {}) };
+  const problem = isGlued(over.value, under.value) ? { problem: GLUED } : {};
+  return { value: over.value / under.value, next: at + 3, ...problem };
 }
 
 /** The fraction that follows a whole number: " 1/2", "½", "-1/2", " and a half". */

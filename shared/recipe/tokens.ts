@@ -35,8 +35,9 @@ const THIN_THOUSANDS = /(\d)[\u00a0\u2009\u202f'’](?=\d{3}(?!\d))/g;
 let packs: RegExp | undefined;
 /** "2 400 g tins", whatever its spaces, are no 2400 g. */
 function isPack(rest: string): boolean {
-  const words = () => [...BY_SPELLING].flatMap(([word, { of }]) => (of === "count" && isPackSpelling(word) ? [word] : []));
-  packs ??= new RegExp(`^\\d{3}\\s?(?:g|gr|grams?|ml)[\\s-]+(?:${words().join("|")})(?:e?s)?(?!\\p{L})`, "iu");
+  const words = () =>
+    [...BY_SPELLING].flatMap(([word, { of }]) => (of === "count" && isPackSpelling(word) ? [word] : []));
+  packs ??= new RegExp(`^\\d{3}[\\s-]?(?:g|gr|grams?|ml)[\\s-]+(?:${words().join("|")})(?:e?s)?(?!\\p{L})`, "iu");
   return packs.test(rest);
 }
 

@@ -1,7 +1,8 @@
 import { gramsIn } from "../base/units.ts";
 import type { CupSystem, EggSize } from "../base/volumes.ts";
 import { singularName } from "../base/words.ts";
-import { EXACT, formsIn, LOOSE, SIZES, SYSTEMS } from "./measure-words.ts";
+import { SIZES } from "../larder/egg-sizes.ts";
+import { EXACT, formsIn, LOOSE, SYSTEMS } from "./measure-words.ts";
 import { isMark, isWord, type Token } from "./tokens.ts";
 import { BEGINNINGS, BY_SPELLING, PACK_WORDS, type Unit } from "./unit-words.ts";
 
