@@ -1,5 +1,5 @@
 // A formula sheet put together: what is typed and shown on the page, and beside it all that the sheet works with.
-import type { Band, Block, SheetModel } from "../../shared/sheet/model.ts";
+import type { Band, Block, SheetModel, Table } from "../../shared/sheet/model.ts";
 import type { CostedCells } from "../blocks/costed-cells.ts";
 import { labelBlock, labelCautions, nutritionBlock } from "../blocks/label.ts";
 import { CAUTIONS, cautionsOf } from "../blocks/name.ts";
@@ -8,6 +8,7 @@ import { FOLDED_FROM, HELPERS, MESSAGES, PAGE_WIDTHS } from "./columns.ts";
 import { type IngredientsSpec, ingredientsHelpers, ingredientsTable } from "./ingredients.ts";
 import { formulaChecks, isCall, remarksOf, topsOf } from "./intact.ts";
 import { withChecks } from "./line-checks.ts";
+import { MARK_SINGLES, marksOf, withMarks } from "./marks.ts";
 import { METHOD_SINGLES, methodHelpers, methodTable, NO_METHOD, ovenBlock, readyBlock } from "./method.ts";
 import { heldBlock, sizesHelpers, sizesTable, titleBlock } from "./order.ts";
 import { NO_PREFERMENT, PREFERMENT_SINGLES, PREFERMENT_TIME, prefermentBlock } from "./preferment.ts";
@@ -96,7 +97,7 @@ function ingredientBands(spec: FormulaSheetSpec): Band[] {
   const specs: IngredientsSpec[] = (spec.hasPreferment ? [false, true] : [false]).flatMap((isStaged) =>
     [false, true].map((isPriced) => ({ style: spec.style, isStaged, isPriced })),
   );
-  return specs.map((one) => [ingredientsTable(one), ...ingredientsHelpers(one)]);
+  return specs.map((one) => [ingredientsTable(one), marksOf(ingredientsTable(one)), ...ingredientsHelpers(one)]);
 }
 
 function bandsOf(spec: FormulaSheetSpec): readonly Band[] {
@@ -106,18 +107,21 @@ function bandsOf(spec: FormulaSheetSpec): readonly Band[] {
     [temperatureBlock(hasPreferment), ...right].map(withChecks),
     [withChecks(notesBlock)],
     [readyBlock, ovenBlock(tin === undefined ? "pieces" : "tins")].map(withChecks),
-    [methodTable, ...methodHelpers],
+    [methodTable, marksOf(methodTable), ...methodHelpers],
     [setupBlock, costsBlock].map(withChecks),
     [labelBlock(LABELLED)],
     [nutritionBlock(LABELLED)],
   ];
-  const tables: readonly Band[] = [[sizesTable, ...sizesHelpers], ...ingredientBands(spec)];
+  const tables: readonly Band[] = [[sizesTable, marksOf(sizesTable), ...sizesHelpers], ...ingredientBands(spec)];
   const top = titleBlock(title, { hasTins: tin !== undefined });
   const cautions = cautionsOf(CAUTIONS.raw, CAUTIONS.guides, CAUTIONS.oven);
   const last: Block = { ...cautions, lines: [...cautions.lines, ...labelCautions] };
   const singles = singlesBlock(singlesOf([[top], ...tables, ...blocks.slice(0, -2)], spec.style));
-  return [[top, singles], ...tables, [withChecks(heldBlock)], ...blocks, [last]];
+  const below: readonly Band[] = [[withChecks(heldBlock)], ...blocks, [last]];
+  return [[top, singles], ...tables, ...below.map((band) => band.map(marked))];
 }
+
+const marked = (item: Block | Table): Block | Table => ("lines" in item ? withMarks(item) : item);
 
 /** Every single figure; those of a part are there with it. Last come those that see whether all formulas are there. */
 const markOf = (style: string) => `Notes are for ${style}`;
@@ -146,6 +150,7 @@ function singlesOf(bands: readonly Band[], style: string): readonly Single[] {
     single(markOf(style), "style", `="${style}"`),
     ...STALE_SINGLES,
     ...CHECK_SINGLES,
+    ...MARK_SINGLES,
     ...ERROR_SINGLES,
   ];
   const computed = figures.filter(({ formula }) => formula !== undefined && !isCall(formula));

@@ -66,7 +66,7 @@ export const titleBlock = (title: string, { hasTins }: OrderSpec): Block => ({
 
 /** The first three messages and how many more, then what is wrong with the sheet itself. */
 const CHECK =
-  '=IFERROR(TRIM(@first_says&@second_says&@third_says&@more_says&@tops_say&@rows_say&@formulas_say&@flour_says&@sizes_say&@steps_say&@oven_says&@friction_says&@fill_says&@pre_says);"A formula of this sheet is damaged: undo the last change.")';
+  '=IFERROR(TRIM(@first_says&@second_says&@third_says&@more_says&@tops_say&@alone_says&@rows_say&@formulas_say&@flour_says&@sizes_say&@steps_say&@oven_says&@friction_says&@fill_says&@pre_says);"A formula of this sheet is damaged: undo the last change.")';
 
 /** As many rows as the order has, and one to spare. */
 const ROWS = 3;
