@@ -117,8 +117,8 @@ function bandsOf(spec: FormulaSheetSpec): readonly Band[] {
   const cautions = cautionsOf(CAUTIONS.raw, CAUTIONS.guides, CAUTIONS.oven);
   const last: Block = { ...cautions, lines: [...cautions.lines, ...labelCautions] };
   const singles = singlesBlock(singlesOf([[top], ...tables, ...blocks.slice(0, -2)], spec.style));
-  const below: readonly Band[] = [[withChecks(heldBlock)], ...blocks, [last]];
-  return [[top, singles], ...tables, ...below.map((band) => band.map(marked))];
+  const below = [...blocks, [last]].map((band) => band.map(marked));
+  return [[top, singles], ...tables, [withMarks(withChecks(heldBlock), true)], ...below];
 }
 
 const marked = (item: Block | Table): Block | Table => ("lines" in item ? withMarks(item) : item);

@@ -89,7 +89,7 @@ describe("a row dragged into a table that it is no part of", () => {
 
 /** Rows that have a place of their own: those of blocks, of headings and of hidden formulas. */
 function ownRows(sheet: Tried["sheet"]): ReadonlySet<number> {
-  const marks = sheet.names().filter((name) => /_mark_\d+$|_marks_top$/.test(name));
+  const marks = sheet.names().filter((name) => /_mark_(left|right)_(\d+|top)$/.test(name));
   return new Set(marks.map((name) => sheet.rowOf(name)));
 }
 
