@@ -1,5 +1,5 @@
 import { refuse } from "./refusal.ts";
-import { shownWeight } from "./show.ts";
+import { shownApart, shownWeight } from "./show.ts";
 import { type Ratio, type Weight, weight } from "./units.ts";
 
 type Weights = readonly (Weight | null)[];
@@ -78,7 +78,7 @@ export function wholePieces(dough: Weight, each: Weight, handlingLoss: Ratio): {
 export function mixes(dough: Weight, limit: Weight, least: Weight): { mixes: number; each: Weight } {
   if (!atMost(least, limit))
     refuse(
-      `is ${shownWeight(least)}, above the limit of ${shownWeight(limit)}; enter the least dough the mixer takes, or leave it out`,
+      `is ${shownApart(least, limit, 2)}, above the limit of ${shownWeight(limit)}; enter the least dough the mixer takes, or leave it out`,
       "mixer_least",
     );
   if (dough === 0) return { mixes: 0, each: weight(0) };

@@ -6,6 +6,13 @@ export function shown(value: number, digits = 2): string {
   return text.includes(".") ? text.replace(/0+$/, "").replace(/\.$/, "") : text;
 }
 
+/** A number beside a limit that it does not meet: with so many digits that it does not read as the limit. */
+export function shownApart(value: number, limit: number, digits = 4): string {
+  for (let places = digits; places < 12; places++)
+    if (shown(value, places) !== shown(limit, places)) return shown(value, places);
+  return String(value);
+}
+
 /** Halves go away from 0 and the 15 digits count that a sheet knows: 1.005 is 1.01, as in the cell beside the sentence. */
 function fixed(value: number, digits: number): string {
   const [size = "0", power = "0"] = Math.abs(value).toPrecision(15).split("e");

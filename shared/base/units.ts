@@ -61,7 +61,7 @@ export const fromCelsiusDegrees = (value: CelsiusDegrees, unit: TemperatureUnit)
 
 /** The words people write for the units, by the unit they mean. */
 export const WEIGHT_UNITS = {
-  g: ["gram", "gramme", "gr"],
+  g: ["gram", "gramme", "gr", "gm"],
   kg: ["kilo", "kilogram"],
   oz: ["ounce"],
   lb: ["pound"],

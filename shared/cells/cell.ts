@@ -1,5 +1,5 @@
 import { atMost } from "../base/scaling.ts";
-import { oneOf, quoted, shown } from "../base/show.ts";
+import { oneOf, quoted, shown, shownApart } from "../base/show.ts";
 import { nearest, singularName } from "../base/words.ts";
 import type { Hint, Measured } from "./hint.ts";
 import { type NumberStyle, readNumber } from "./number.ts";
@@ -59,9 +59,7 @@ export function number<T extends number>(
       else if (typeof raw === "string") {
         const read = readNumber(raw, style);
         if ("problem" in read) {
-          const unit = unitBeside(raw, style);
-          const says =
-            unit === undefined ? `${read.problem}; enter ${what}` : `is not a number; enter it without ${quoted(unit)}`;
+          const says = besideWord(raw, style, measured) ?? `${read.problem}; enter ${what}`;
           return { problem: `is ${quoted(raw)}, which ${says}` };
         }
         value = read.value;
@@ -74,17 +72,19 @@ export function number<T extends number>(
   };
 }
 
-const MEASURES =
-  /^(?:m?g|gr|gram(?:me)?s?|kg|kilo(?:gram)?s?|oz|ounces?|lbs?|pounds?|[mcd]?l|[a-z]*lit(?:re|er)s?|cups?|pints?|quarts?|gallons?|fl oz|t(?:b?sp|easpoons?|ablespoons?)|[mc]?m[²³]?|inch(?:es)?|in|f(?:ee|oo)?t|°? ?[cf]|celsius|fahrenheit|h|hrs?|hours?|min(?:utes?|s)?|s|days?)$/i;
+/** What is counted in "17 loaves", and what a price is in. */
+const COUNTED =
+  /^(?:loa(?:f|ves)|rolls?|buns?|bagels?|baguettes?|pretzels?|pizzas?|cakes?|cookies?|biscuits?|muffins?|balls?|pieces?|pcs?|units?|items?|each|ea|tins?|pans?|trays?|mix(?:es)?|batch(?:es)?|portions?|servings?|persons?|people|feed(?:ing)?s?|folds?|sides?|eur|euros?|usd|dollars?|gbp|chf|aud|cad|nzd)\b(?! ?\/)/i;
 
-/** What is counted in "17 loaves". */
-function unitBeside(raw: string, style: NumberStyle): string | undefined {
+/** What to enter for a number with a word behind it: never the number alone where the word may be a unit, which would make it another amount. */
+function besideWord(raw: string, style: NumberStyle, { measure }: Measured): string | undefined {
   if (raw.length > 60) return undefined;
-  const [, amount = "", unit] = /^(.*\d)\s*([a-z°][a-z°/³² ]*)\.?$/i.exec(raw.trim()) ?? [];
-  // "7oo" is a slip of the finger, not seven of anything.
-  // Without a unit of measure the number could be another amount.
-  const isMeasure = MEASURES.test(unit ?? "");
-  return isMeasure || "problem" in readNumber(amount, style) || /^o+$/i.test(unit ?? "") ? undefined : unit;
+  const [, amount = "", word = ""] = /^(.*[\d¼-¾⅐-⅞])\s*([a-z°][a-z°/³² ]*)\.?$/i.exec(raw.trim()) ?? [];
+  const read = readNumber(amount, style);
+  if (measure !== undefined && "problem" in read && read.problem.startsWith("could be")) return read.problem;
+  if (measure !== undefined || style.percent || "problem" in read) return undefined;
+  if (/^(?:dozen|doz|dz)$/i.test(word)) return `is not a number; enter ${shown(12 * read.value, 4)}`;
+  return COUNTED.test(word) ? `is not a number; enter it without ${quoted(word)}` : undefined;
 }
 
 /** Where a share may be large, 1.25 is as likely 125 % as 1.25 %, and neither is advised. */
@@ -93,7 +93,7 @@ const mayBeMore = (value: number, max: number): boolean => value < 2 && max >= 0
 function within(value: number, bounds: Bounds, style: NumberStyle, what: string): Problem | undefined {
   const { min = -Infinity, above = -Infinity, max = Infinity } = bounds;
   if (!Number.isFinite(value)) return { problem: `is not a finite number; enter ${what}` };
-  if (value < min) return { problem: `is ${shown(value, 4)}; it cannot be below ${shown(min)}` };
+  if (value < min) return { problem: `is ${shownApart(value, min)}; it cannot be below ${shown(min)}` };
   if (value <= above) return { problem: `is ${shown(value, 4)}; it must be above ${shown(above)}` };
   if (value <= max) return undefined;
   if (style.percent && !mayBeMore(value, max) && value / 100 <= max) {
@@ -102,7 +102,7 @@ function within(value: number, bounds: Bounds, style: NumberStyle, what: string)
     };
   }
   const most = style.percent ? `${shown(max * 100)} %` : shown(max);
-  return { problem: `is ${shown(value, 4)}; it cannot be above ${most}` };
+  return { problem: `is ${shownApart(value, max)}; it cannot be above ${most}` };
 }
 
 /** One of a few words, or what else the trade calls them: `word({ dough: [], flour: [] })`. */

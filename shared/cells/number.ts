@@ -1,3 +1,4 @@
+import { shown } from "../base/show.ts";
 import { SPACES } from "../base/words.ts";
 
 export type NumberStyle = {
@@ -58,6 +59,10 @@ export function readNumber(text: string, style: NumberStyle = {}): NumberRead {
   return { value: (sign * size) / (marked ? 100 : 1), marked };
 }
 
+/** Whether "11/2" may be "1 1/2" that lost its space. */
+export const isGlued = (over: number, under: number): boolean =>
+  over >= 10 && over > under && over % 10 > 0 && over % 10 < under;
+
 function readSize(text: string, threeDecimals: boolean): number | string {
   if (WHOLE.test(text)) return Number(text);
   const single = ONE_SEPARATOR.exec(text);
@@ -73,8 +78,11 @@ function readSize(text: string, threeDecimals: boolean): number | string {
   if (COMMAS_THEN_POINT.test(text)) return Number(text.replace(/,/g, ""));
   const glued = GLUED_FRACTION.exec(text);
   if (glued) return Number(glued[1] ?? 0) + (VULGAR[glued[2] ?? ""] ?? 0);
-  const fraction = FRACTION.exec(text);
-  if (fraction && Number(fraction[3]) !== 0)
-    return Number(fraction[1] ?? 0) + Number(fraction[2]) / Number(fraction[3]);
-  return "is not a number";
+  const [, whole, over = "", under = ""] = FRACTION.exec(text) ?? [];
+  const [above, below] = [Number(over), Number(under)];
+  if (under === "" || below === 0 || (whole !== undefined && above >= below)) return "is not a number";
+  // "11/2" is 1 1/2 where a page lost the space.
+  if (whole === undefined && isGlued(above, below))
+    return `could be ${shown(above / below, 4)} or ${over.slice(0, -1)} ${above % 10}/${under}; enter it as a decimal`;
+  return Number(whole ?? 0) + above / below;
 }

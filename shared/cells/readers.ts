@@ -11,7 +11,7 @@ export const someWeight = <T extends number>(group = "") =>
 export const weightAboveZero = <T extends number>() =>
   number<T>("a weight such as 350", { above: 0, max: MOST }, {}, { measure: "weight" });
 export const count = <T extends number>(what = "a number of pieces such as 48") =>
-  number<T>(what, { min: 0, max: MOST }, { threeDecimals: true });
+  number<T>(what, { min: 0, max: MOST });
 
 /** A share: 65 % arrives as 0.65; a bare 65 is refused where it is out of bounds. */
 export const share = (max: number, min = 0) =>

@@ -1,6 +1,6 @@
 import { refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { shown, shownShare } from "../base/show.ts";
+import { shown, shownApart, shownShare } from "../base/show.ts";
 import { type Grams, type Ratio, ratio, type Weight, weight } from "../base/units.ts";
 import { isProblem, number, type Reader } from "../cells/cell.ts";
 
@@ -103,7 +103,8 @@ export type LabelProtein = {
 /** The protein shares that would be printed as this figure. US figures are per serving, the EU's and the UK's per 100 g. */
 export function labelProtein({ grams, decimals }: LabelFigure, serving: Grams | null, law: LabelLaw): LabelProtein {
   const per = servingOf(serving, law);
-  if (!atMost(grams, per)) refuse(`is ${shown(grams)} g, more than the ${shown(per)} g it is said to be in`, "protein");
+  if (!atMost(grams, per))
+    refuse(`is ${shownApart(grams, per, 2)} g, more than the ${shown(per)} g it is said to be in`, "protein");
   if (grams > 0 && grams < LEAST_OF_FLOUR * per && decimals > 0) {
     refuse(
       `is ${shown(grams, 4)} g in ${shown(per)} g; was it typed as a share? Enter the grams the label prints`,

@@ -1,6 +1,6 @@
 import { refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { shown, shownShare, shownWeight } from "../base/show.ts";
+import { shown, shownApart, shownShare, shownWeight } from "../base/show.ts";
 import { type Ratio, type Weight, weight } from "../base/units.ts";
 
 /** Flour and water, the two parts of a preferment; hydration is water over flour. */
@@ -24,8 +24,9 @@ export function without(whole: FlourAndWater, starter: Weight, hydration: Ratio,
     const [what, has, takes] = atMost(brought.flour, whole.flour)
       ? ["water", brought.water, whole.water]
       : ["flour", brought.flour, whole.flour];
+    const most = mostInside(whole, hydration);
     refuse(
-      `is ${shownWeight(starter)}, which brings ${shownWeight(Number(has))} of ${what} where ${shownWeight(Number(takes))} is wanted; at most ${shownWeight(mostInside(whole, hydration), "at most")} fits`,
+      `is ${shownApart(starter, most, 2)}, which brings ${shownApart(Number(has), Number(takes), 2)} of ${what} where ${shownWeight(Number(takes))} is wanted; at most ${shownWeight(most, "at most")} fits`,
       argument,
     );
   }

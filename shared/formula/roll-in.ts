@@ -1,6 +1,6 @@
 import { refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { shownShare, shownWeight } from "../base/show.ts";
+import { shownApart, shownShare, shownWeight } from "../base/show.ts";
 import { type Ratio, type Weight, weight } from "../base/units.ts";
 
 /** What a share of roll-in fat is said of. */
@@ -30,7 +30,7 @@ export function rollIn(dough: Weight, share: Ratio, of: RollInBase | null, flour
   if (flour === null)
     return refuse("is blank though the share is of the flour; enter the weight of all the flour", "flour");
   if (!atMost(flour, dough)) {
-    refuse(`is ${shownWeight(flour)}, more than the dough of ${shownWeight(dough)} that it is in`, "flour");
+    refuse(`is ${shownApart(flour, dough, 2)}, more than the dough of ${shownWeight(dough)} that it is in`, "flour");
   }
   return weight(flour * share);
 }

@@ -1,6 +1,6 @@
 import { fault, refuse, refuseAll } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { shown } from "../base/show.ts";
+import { shown, shownApart } from "../base/show.ts";
 import { type Celsius, celsius, fromCelsius, type Hours, type TemperatureUnit } from "../base/units.ts";
 import { sum } from "./formula.ts";
 import {
@@ -70,7 +70,7 @@ function refuseTemperatures(rests: readonly Rest[], unit: TemperatureUnit): void
       if (!atMost(FREEZING, temp))
         return [
           fault(
-            `is ${at(temp)}; below ${at(FREEZING)} dough begins to freeze and its yeast stops, so find the yeast by trial`,
+            `is ${shownApart(fromCelsius(celsius(temp), unit), fromCelsius(celsius(FREEZING), unit), 1)} °${unit}; below ${at(FREEZING)} dough begins to freeze and its yeast stops, so find the yeast by trial`,
             "temps",
             row,
           ),

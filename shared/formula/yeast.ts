@@ -1,6 +1,6 @@
 import { refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { shown } from "../base/show.ts";
+import { shown, shownApart } from "../base/show.ts";
 import {
   type Celsius,
   celsius,
@@ -62,13 +62,13 @@ export const sorted = (values: readonly number[]): number[] => [...values].sort(
 function refuseChange(change: number, wanted: Hours): void {
   if (!atMost(LEAST_CHANGE, change)) {
     refuse(
-      `is ${shown(wanted)}, ${shown(1 / change)} times hours_now, and the rule holds up to twice; keep the yeast and retard the dough in the cold, or go in two steps with a trial between`,
+      `is ${shown(wanted)}, ${shownApart(1 / change, 2, 2)} times hours_now, and the rule holds up to twice; keep the yeast and retard the dough in the cold, or go in two steps with a trial between`,
       "hours_wanted",
     );
   }
   if (!atMost(change, MOST_CHANGE)) {
     refuse(
-      `is ${shown(wanted)}, hours_now divided by ${shown(change)}, and the rule holds down to a third; go in two steps with a trial between, or use a preferment`,
+      `is ${shown(wanted)}, hours_now divided by ${shownApart(change, 3, 2)}, and the rule holds down to a third; go in two steps with a trial between, or use a preferment`,
       "hours_wanted",
     );
   }
@@ -91,7 +91,7 @@ export function refuseTemperature(temp: Celsius, unit: TemperatureUnit, argument
   const fits = (limit: number) => fromCelsius(celsius(limit), "F");
   const meant = unit === "C" && temp >= fits(COOLEST) && temp <= fits(WARMEST) ? '; for °F choose "F" as the unit' : "";
   refuse(
-    `is ${at(temp)} °${unit}, and the rule holds from ${at(celsius(COOLEST))} to ${at(celsius(WARMEST))} °${unit}; find the time of a colder or hotter dough by trial${meant}`,
+    `is ${shownApart(fromCelsius(temp, unit), fromCelsius(celsius(temp > WARMEST ? WARMEST : COOLEST), unit), 1)} °${unit}, and the rule holds from ${at(celsius(COOLEST))} to ${at(celsius(WARMEST))} °${unit}; find the time of a colder or hotter dough by trial${meant}`,
     argument,
   );
 }

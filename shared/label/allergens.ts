@@ -30,7 +30,7 @@ function allTyped(ingredient: Ingredient, law: LabelLaw, argument: string, index
       index + 1,
     );
   }
-  const read = readAllergens(allergens);
+  const read = readAllergens(allergens, law);
   if (typeof read === "string") return refuse(`column "allergens" ${read}`, "larder", row ?? undefined);
   for (const one of read) {
     const isUnnamed = law === "US" && OPEN.includes(one.group) && one.species === one.group && one.group !== "molluscs";
@@ -50,6 +50,8 @@ export const NO_ALLERGENS = "no declarable allergens in the ingredients as enter
  * allergen and is not on this law's list is said behind them.
  */
 export function declared(names: readonly (string | null)[], larder: Larder, law: LabelLaw): string {
+  // Nothing was entered yet, and nothing is promised.
+  if (names.every((name) => name === null)) return "";
   const found = requireIngredients(larder, names, (index) => names[index] !== null);
   const all = eachRow(found, (one, index) => (one === null ? [] : allTyped(one, law, "ingredients", index))).flat();
   const told = (law === "US" ? US : allergenList().groups).flatMap((group) => {

@@ -1,6 +1,6 @@
 import { refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { shown } from "../base/show.ts";
+import { shown, shownApart } from "../base/show.ts";
 import type { Weight } from "../base/units.ts";
 import type { LabelLaw } from "../enrichment/protein.ts";
 import { nameKey } from "../larder/built-in-larder.ts";
@@ -62,7 +62,10 @@ export const addedUp = (weights: Weights): number => weights.reduce((sum: number
 
 export function notAbove(finished: Weight, sum: number): void {
   if (atMost(finished, sum)) return;
-  refuse(`is ${shown(finished)}, more than the ingredients' ${shown(sum)}; enter both in one unit`, "finished_weight");
+  refuse(
+    `is ${shownApart(finished, sum, 2)}, more than the ingredients' ${shown(sum)}; enter both in one unit`,
+    "finished_weight",
+  );
 }
 
 /** An ingredient as the list names it: its label name, what it is made of, its allergens in capitals. */

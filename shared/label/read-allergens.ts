@@ -2,6 +2,7 @@
 import { oneOf, quoted } from "../base/show.ts";
 import { singularName } from "../base/words.ts";
 import { readNumber } from "../cells/number.ts";
+import type { LabelLaw } from "../enrichment/protein.ts";
 import { type Allergen, allergenList, OPEN } from "./allergen-list.ts";
 
 /** Parts of a list; a comma in brackets or before a digit ("54,5%") does not part. */
@@ -21,12 +22,15 @@ export function listed(text: string): string[] {
 const OF_GROUP = /^([^(:]+?) *[(:] *([^()]+?) *\)?$/;
 /** Groups that say nothing without their species. */
 const GROUP_WORD = /^(?:tree )?nut$|\b(?:gluten|cereal)\b/;
-/** More than 10 mg/kg or mg/L, in sulphur dioxide, is declared (Regulation (EU) 1169/2011, annex II, 12). */
+/**
+ * More than 10 mg/kg or mg/L, in sulphur dioxide, is declared (Regulation (EU) 1169/2011, annex II, 12); in the US 10 mg/kg
+ * itself is as well ("10 parts per million or more", 21 CFR 101.100(a)(4), from memory).
+ */
 const SULPHITES = /^(sul(?:ph|f)(?:ites?|ur dioxide)|so2)[ :(]*(\d[\d.,]*) *(?:mg ?\/ ?(?:kg|l)|ppm)\)?$/i;
 const SULPHITES_UP_TO = 10;
 
 /** The allergens of a larder cell, each once, or what is wrong with it as a predicate. */
-export function readAllergens(text: string): readonly Allergen[] | string {
+export function readAllergens(text: string, law: LabelLaw): readonly Allergen[] | string {
   const { known } = allergenList();
   const found = new Map<string, Allergen>();
   const items = listed(annexWords(text));
@@ -47,7 +51,7 @@ export function readAllergens(text: string): readonly Allergen[] | string {
     if (sulphites !== undefined) {
       const read = readNumber(amount);
       if ("problem" in read) return `holds ${quoted(item)}, whose amount ${read.problem}`;
-      if (read.value <= SULPHITES_UP_TO) continue;
+      if (read.value < SULPHITES_UP_TO || (law !== "US" && read.value === SULPHITES_UP_TO)) continue;
     }
     for (const name of names.flatMap(grainsOf)) {
       const key = singularName(name);

@@ -1,5 +1,5 @@
 // The quantity to declare of one ingredient, in compounds too, and what it is a share of.
-import { refuse } from "../base/refusal.ts";
+import { fault, refuse, refuseAll } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
 import { oneOf, quoted, shown, shownShare } from "../base/show.ts";
 import { type Ratio, ratio, type Weight } from "../base/units.ts";
@@ -33,6 +33,15 @@ export function labelShare(
   const search = searchFor(asked, larder);
   const inside = eachRow(names, (name) => (name === null ? 0 : search.shareIn(name)));
   if (inside.every((share) => share === 0)) refuse(nowhere(asked, names), "ingredient");
+  const faults = weights.flatMap((weight, row) => {
+    const name = names[row] ?? null;
+    if (name === null && weight !== null && weight > 0)
+      return [fault("is blank though the row has an amount; enter its name", "ingredients", row + 1)];
+    if (name !== null && weight === null && (inside[row] ?? 0) > 0)
+      return [fault(`is blank beside ${quoted(name)}; enter its weight, or 0 where none goes in`, "weights", row + 1)];
+    return [];
+  });
+  refuseAll(faults);
   const sum = addedUp(weights);
   if (finished !== null) notAbove(finished, sum);
   if (sum === 0) refuse("add up to 0; a share of nothing cannot be declared", "weights");

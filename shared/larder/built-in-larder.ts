@@ -1,5 +1,6 @@
 import { type Ratio, ratio } from "../base/units.ts";
 import { singularName } from "../base/words.ts";
+import { partedEgg } from "./egg-sizes.ts";
 import type { KindWord } from "./kind-words.ts";
 import { larderLines } from "./larder-rows.ts";
 import { type Measures, readMeasures } from "./measures.ts";
@@ -89,5 +90,8 @@ export const builtInRows = (): readonly BuiltIn[] => table().rows;
 
 /** The built-in ingredient of this name, or of one of its other names. */
 export const builtInNamed = (name: string): BuiltIn | undefined => builtInOf(nameKey(name));
-/** The same for a name whose key is known already. */
-export const builtInOf = (key: string): BuiltIn | undefined => table().byName.get(key);
+/** The same for a name whose key is known already; a large egg is an egg. */
+export function builtInOf(key: string): BuiltIn | undefined {
+  const { byName } = table();
+  return byName.get(key) ?? byName.get(partedEgg(key)?.rest ?? "");
+}

@@ -1,6 +1,7 @@
 import { grams } from "../base/units.ts";
 import { type CupSystem, type EggSize, SHELLED_EGGS, type VolumeUnit, volumeOf } from "../base/volumes.ts";
-import { builtInNamed } from "./built-in-larder.ts";
+import { builtInNamed, nameKey } from "./built-in-larder.ts";
+import { partedEgg } from "./egg-sizes.ts";
 import type { Ingredient } from "./ingredient.ts";
 import { type Form, type Measure, type Measures, measureWord } from "./measures.ts";
 
@@ -76,10 +77,14 @@ export function countWeight(
     if (word === "package") return own ?? (kind === "yeast" ? measures.get("sachet") : undefined);
     return word === "cake" && system !== "US" && !ingredient.ownMeasures ? undefined : usual;
   }
-  if (kind === "egg" && !ingredient.ownMeasures) return eggWeight(measures.get("large"), size ?? "large", system);
-  if (size === undefined) return measures.get("piece") ?? measures.get("medium") ?? measures.get("large");
-  // A shop's own piece of egg is the large one that its recipes mean.
-  return measures.get(size) ?? (kind === "egg" && size === "large" ? measures.get("piece") : undefined);
+  // A shop's row "medium egg" is no large one.
+  const own = kind === "egg" ? partedEgg(nameKey(ingredient.name))?.size : undefined;
+  if (own !== undefined && size !== undefined && own !== size) return undefined;
+  const asked = size ?? own;
+  if (kind === "egg" && !ingredient.ownMeasures) return eggWeight(measures.get("large"), asked ?? "large", system);
+  if (size === undefined) return measures.get("piece") ?? measures.get(own ?? "medium") ?? measures.get("large");
+  // A shop's own piece of egg is the one that it is named by, and else the large one that its recipes mean.
+  return measures.get(size) ?? (kind === "egg" && size === (own ?? "large") ? measures.get("piece") : undefined);
 }
 
 /** A white or a yolk has its part of the egg in every size. */

@@ -99,7 +99,7 @@ export type PlannedQuestions = {
     readonly answer: { readonly front: string; readonly sheets: readonly FormulaSummary[] };
   };
   /** A staff card from a formula sheet, please. */
-  card: { readonly ask: CardAsk; readonly answer: { readonly sheet: string } };
+  card: { readonly ask: CardAsk; readonly answer: { readonly sheet: string; readonly note?: string } };
   /** What can be said of the formula sheet in front, for a style ("" for the usual one). */
   review: { readonly ask: { readonly style: string }; readonly answer: SheetReview };
   /** The shop's settings as they stand in their sheet, a name and a text each; null without such a sheet. */

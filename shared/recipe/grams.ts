@@ -1,7 +1,8 @@
 import { quoted, shown } from "../base/show.ts";
 import { type Grams, grams } from "../base/units.ts";
-import type { CupSystem } from "../base/volumes.ts";
+import type { CupSystem, EggSize } from "../base/volumes.ts";
 import { SPACES } from "../base/words.ts";
+import { partedEgg } from "../larder/egg-sizes.ts";
 import { findIngredient, type Larder, unknownName } from "../larder/larder.ts";
 import { countedWeight } from "./counted.ts";
 import { type RecipeLine, readRecipeLine } from "./line.ts";
@@ -72,8 +73,17 @@ function weighLine(
   const read = readRecipeLine(line);
   if (read.is !== "read") return read;
   const parts = partsOf(read);
+  const namedWords = once(() => (named ?? "").slice(0, LONGEST_NAME).replace(SPACES, " ").split(" "));
+  const size = once(
+    () =>
+      sizeIn(joined(phrasesOf(parts.main))) ??
+      (named === null ? undefined : sizeIn(named.slice(0, LONGEST_NAME).split(/[\s-]+/))),
+  );
   const ingredient = once(() => {
-    const words = named === null ? parts.main : named.slice(0, LONGEST_NAME).replace(SPACES, " ").split(" ");
+    const plain = named === null ? parts.main : namedWords();
+    // A shop may have rows of its own for large eggs and for medium ones.
+    const sized = countedSize(read) ?? (named === null ? size() : undefined);
+    const words = sized === undefined || !isSized(larder, sized) ? plain : [...sized.split(" "), ...plain];
     const found = (named === null ? undefined : findIngredient(larder, named)) ?? ingredientOf(larder, words);
     if (found !== undefined) return found;
     const name = named ?? told(words);
@@ -88,7 +98,6 @@ function weighLine(
   }
   if (second) remarks.push(`${quoted(told(second.words))} is the other choice and is not read`);
   if (read.more) remarks.push("more than this is used besides");
-  const size = once(() => sizeIn(joined(phrasesOf(parts.main))));
   const asked: Asked = { ingredient, size, forms: once(() => formsIn(parts.main)), system };
   let least = 0;
   let most = 0;
@@ -108,6 +117,20 @@ function weighLine(
   const weight = { is: "weighed" as const, least: grams(least), most: grams(most), remarks };
   return unsure === undefined ? weight : { ...weight, unsure };
 }
+
+/** The size of what a line counts: "3 large". */
+function countedSize({ entries }: Extract<RecipeLine, { is: "read" }>): EggSize | undefined {
+  for (const { choices } of entries)
+    for (const { amount } of choices) {
+      const unit = amount.low[0]?.unit;
+      if (unit?.of === "count" && unit.size !== undefined) return unit.size;
+    }
+  return undefined;
+}
+
+/** Whether a row of the shop's is named by this size. */
+const isSized = ({ rows }: Larder, size: EggSize): boolean =>
+  rows.some(({ keys }) => keys.some((key) => partedEgg(key)?.size === size));
 
 /** The words of a name as they are quoted. */
 const told = (words: readonly string[]): string => joined(phrasesOf(words)).join(" ").replace(/ and$/, "");

@@ -1,6 +1,6 @@
 import type { Entry } from "./line-parts.ts";
+import { isNumberWord } from "./number-words.ts";
 import { readPieces } from "./pieces.ts";
-import { isNumberWord } from "./quantity.ts";
 import { isMark, isWord, lastOf, type Token, tokensOf } from "./tokens.ts";
 import { readUnit } from "./units.ts";
 
@@ -36,6 +36,8 @@ export function readRecipeLine(line: string): RecipeLine {
   if (isHeading && isWord(tokens[0], "for", "to")) return { is: "blank", why: "a heading" };
   if (isWord(tokens[0], "makes", "serves", "yield", "yields"))
     return { is: "blank", why: "says what the recipe makes" };
+  if (isWord(tokens[0], "minus", "less") && (tokens[1]?.is === "number" || isNumberWord(tokens[1])))
+    return unclear("an amount that is taken off; enter it behind the one that it is taken from");
   const state = readPieces(tokens);
   if (state.problem !== undefined) return unclear(state.problem);
   if (state.entries.length > 0) {
@@ -44,10 +46,18 @@ export function readRecipeLine(line: string): RecipeLine {
   if (isHeading) return { is: "blank", why: "a heading" };
   if (tokens.some(({ is, text }) => is !== "word" && /[\d¼-¾⅐-⅞]/.test(text)))
     return unclear('a number but no amount; enter "500 g" or "2 cups"');
-  // A fraction sign lost on the way leaves "tsp salt".
-  const unit = readUnit(tokens, 0)?.unit.of;
-  if (unit === "weight" || unit === "volume") return unclear("a unit without a number");
+  if (isUnitAlone(tokens)) return unclear("a unit without a number");
   return { is: "blank", why: "no amount" };
+}
+
+/** A fraction sign lost on the way leaves "tsp salt"; "another cup", "stick butter" are no more of an amount. */
+function isUnitAlone(tokens: readonly Token[]): boolean {
+  const start = isWord(tokens[0], "another", "additional", "extra") ? 1 : 0;
+  const found = readUnit(tokens, start);
+  if (found === undefined) return false;
+  const { unit, next } = found;
+  if (unit.of !== "count") return unit.of !== "vague";
+  return (unit.word === "stick" || unit.word === "sachet") && tokens[next]?.is === "word";
 }
 
 /** A row that adds up the others is no ingredient; "total flour" may be the one row of flour, or a sum. */

@@ -1,12 +1,8 @@
 // Words beside a unit: the size of an egg, the country of a cup, how full it is and in what form.
 import type { CupSystem, EggSize } from "../base/volumes.ts";
+import { SIZES } from "../larder/egg-sizes.ts";
 import type { Form } from "../larder/measures.ts";
 
-export const SIZES: ReadonlyMap<string, EggSize> = new Map(
-  Object.entries({
-    ...{ small: "small", medium: "medium", large: "large", big: "large", xl: "extra large", jumbo: "jumbo" },
-  } as const),
-);
 const LETTERS: ReadonlyMap<string, EggSize> = new Map(Object.entries({ s: "small", m: "medium", l: "large" } as const));
 
 /** The size that words behind a number name: "eggs (medium)", "eggs, size M". */

@@ -3,7 +3,8 @@ import { type Choice, type Counted, type Pieces, textOf, wordsOf } from "./line-
 import { readWord } from "./line-words.ts";
 import { LOOSE, looseProblem } from "./measure-words.ts";
 import { passNeutral } from "./neutral.ts";
-import { isNoNumber, isNumberWord, NO_FRACTION } from "./quantity.ts";
+import { isNumberWord } from "./number-words.ts";
+import { DIVIDED, isNoNumber, NO_FRACTION } from "./quantity.ts";
 import { isMark, isWord, lastOf, type Token } from "./tokens.ts";
 import { readUnit } from "./units.ts";
 
@@ -44,6 +45,9 @@ function readAmountAt(state: Pieces, tokens: readonly Token[], at: number): numb
   // A bare number counts something only at the head, at the end after a name, or after "plus".
   const counts = atHead || state.link === "plus" || (state.entries.length === 0 && (closes || fresh));
   if (read.amount.problem === NO_FRACTION) state.problem = NO_FRACTION;
+  // "sugar 10 00 g"; the number of "flour 550" and the name of "00" are no part of an amount.
+  const isName = /^0\d/.test(textOf(token)) || /^(?:flours?|mehl|farine)$/i.test(before ?? "");
+  if (read.amount.problem === DIVIDED && !isName) state.problem = DIVIDED;
   if (bare && !bare.sized && !counts) return undefined;
   if (read.amount.low[0]?.unit.of === "vague" && state.entries.length > 0) {
     // "plus a little more"

@@ -1,4 +1,7 @@
+import { isGlued } from "../cells/number.ts";
+import { readFractionWords, readLarge, readNumberWords } from "./number-words.ts";
 import { isAnd, isMark, isWord, type Token } from "./tokens.ts";
+import { readPack, readUnit } from "./units.ts";
 
 /** A number of a recipe line, or a range of numbers. */
 export type Quantity = {
@@ -21,39 +24,15 @@ type One = {
 };
 
 export const NO_FRACTION = 'a fraction that no kitchen has; enter one such as "1/2", or a decimal';
-const DIVIDED = "digits with a space between them; enter the number without it";
+export const DIVIDED = 'two numbers side by side; enter the number without a space, or "2 x 250 g" for two of them';
+const DOTTED = 'two numbers with dots between them; enter "2 to 3", or one of them';
+const WORDED = "a number that may be two; enter it in digits";
+const GLUED = 'a fraction that may be "1 1/2" without its space; enter it so, or as a decimal';
 export const BACKWARDS =
   'a range that runs backwards; enter the lower number first, or "1 3/4" for one and three quarters';
 /** What is refused however the rest of the line may read. */
 export const isNoNumber = (problem: string | undefined): boolean =>
-  problem === NO_FRACTION || problem === DIVIDED || problem === BACKWARDS;
-
-const NUMBER_WORDS: ReadonlyMap<string, number> = new Map(
-  Object.entries({
-    ...{ one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, eleven: 11 },
-    ...{ twelve: 12, fifteen: 15, sixteen: 16, eighteen: 18, twenty: 20, a: 1, an: 1 },
-    ...{ ein: 1, eine: 1, einen: 1, un: 1, une: 1, zwei: 2, drei: 3 },
-  }),
-);
-const FRACTION_WORDS: ReadonlyMap<string, number> = new Map(
-  Object.entries({
-    ...{
-      half: 1 / 2,
-      halves: 1 / 2,
-      halbe: 1 / 2,
-      halber: 1 / 2,
-      halben: 1 / 2,
-      demi: 1 / 2,
-      third: 1 / 3,
-      thirds: 1 / 3,
-    },
-    ...{ quarter: 1 / 4, quarters: 1 / 4, fourth: 1 / 4, fourths: 1 / 4, eighth: 1 / 8, eighths: 1 / 8 },
-  }),
-);
-
-/** A word that begins a number: "two", "half", "a". */
-export const isNumberWord = (token: Token | undefined): boolean =>
-  token?.is === "word" && (NUMBER_WORDS.has(token.low) || FRACTION_WORDS.has(token.low) || token.low === "dozen");
+  problem !== undefined && [NO_FRACTION, DIVIDED, DOTTED, WORDED, GLUED, BACKWARDS].includes(problem);
 
 const isWhole = (token: Token | undefined): token is Extract<Token, { is: "number" }> =>
   token?.is === "number" && token.whole;
@@ -63,7 +42,9 @@ function readFraction(tokens: readonly Token[], at: number): One | undefined {
   const [over, slash, under] = [tokens[at], tokens[at + 1], tokens[at + 2]];
   if (over?.is === "number" && over.vulgar) return { value: over.value, next: at + 1 };
   if (!isMark(slash, "/") || !isWhole(over) || !isWhole(under) || under.value < 2 || under.value > 64) return undefined;
-  return { value: over.value / under.value, next: at + 3 };
+  // A page that lost the space of "1 1/2" says eleven halves, which nobody measures.
+  const problem = isGlued(over.value, under.value) ? { problem: GLUED } : {};
+  return { value: over.value / under.value, next: at + 3, ...problem };
 }
 
 /** The fraction that follows a whole number: " 1/2", "½", "-1/2", " and a half". */
@@ -77,63 +58,62 @@ export function readRest(tokens: readonly Token[], at: number): One | undefined 
   return words !== undefined && !isMark(tokens[at], "-") ? words : undefined;
 }
 
-/** "half", "a half", "three quarters", "three-quarters". */
-function readFractionWords(tokens: readonly Token[], at: number): One | undefined {
-  const word = (index: number) => {
-    const token = tokens[index];
-    return token?.is === "word" ? token.low : "";
-  };
-  const alone = FRACTION_WORDS.get(word(at));
-  if (alone !== undefined) return { value: alone, next: at + 1 };
-  const many = NUMBER_WORDS.get(word(at));
-  if (many === undefined) return undefined;
-  const after = isMark(tokens[at + 1], "-") ? at + 2 : at + 1;
-  const part = FRACTION_WORDS.get(word(after));
-  if (part === undefined) return undefined;
-  return { value: many * part, next: after + 1 };
-}
-
 function readOne(tokens: readonly Token[], at: number): One | undefined {
   const token = tokens[at];
+  if (token?.is === "mark") return undefined;
   const fraction = readFraction(tokens, at);
-  if (fraction !== undefined) return fraction;
-  if (token?.is === "number") {
-    const next = tokens[at + 1];
-    // "1 250 g" with an ordinary space.
-    if (isWhole(token) && token.text.length <= 2 && next?.is === "number" && /^\d{3}(?:[.,]\d+)?$/.test(next.text)) {
-      const isThousands = isWord(tokens[at + 2], "g", "gr", "gram", "grams", "ml") && Number.isInteger(token.value);
-      const decimals = Number(next.text.replace(",", "."));
-      if (isThousands) return { value: token.value * 1000 + decimals, next: at + 2 };
-    }
-    const rest = isWhole(token) ? readRest(tokens, at + 1) : undefined;
-    if (rest !== undefined) {
-      const value = token.value + rest.value;
-      const mixed = next?.is === "number" && next.spaced;
-      return { value, next: rest.next, ...(mixed ? { mixed } : {}) };
-    }
-    // "1/0", "1//2": a slash without a space joins a number to something that is no fraction.
-    if (isWhole(token) && isMark(next, "/") && !next?.spaced && tokens[at + 2]?.is !== "word") {
-      const under = tokens[at + 2];
-      const isAnother = under?.is === "number" && under.value >= token.value;
-      if (under !== undefined && !under.spaced && !isAnother)
-        return { value: token.value, next: at + 1, problem: NO_FRACTION };
-    }
-    const isGroup = isWhole(token) && next?.is === "number" && /^0\d/.test(next.text);
-    if (isGroup) return { value: token.value, next: at + 2, problem: DIVIDED };
-    return { value: token.value, next: at + 1, unclear: token.unclear };
-  }
-  if (token?.is !== "word") return undefined;
+  if (fraction !== undefined) return beside(tokens, fraction);
+  if (token?.is === "number") return readFigures(tokens, at, token);
   const words = readFractionWords(tokens, at);
   if (words !== undefined) return words;
-  if (token.low === "dozen") return { value: 1, next: at };
-  const value = NUMBER_WORDS.get(token.low);
-  if (value === undefined) return undefined;
-  const couple = isWord(tokens[at + 1], "couple");
+  if (isWord(token, "dozen")) return { value: 1, next: at };
+  const said = readNumberWords(tokens, at);
+  if (said === undefined) return undefined;
   // "one 1/4-oz packet" is no mixed number; only a said "and" joins a fraction to a word.
-  const isJoined = isMark(tokens[at + 1], "&") || isAnd(tokens[at + 1]);
-  const rest = isJoined && !couple ? readRest(tokens, at + 1) : undefined;
-  if (rest !== undefined) return { value: value + rest.value, next: rest.next };
-  return { value: couple ? 2 : value, next: couple ? at + 2 : at + 1 };
+  const isJoined = isMark(tokens[said.next], "&") || isAnd(tokens[said.next]);
+  const rest = isJoined && !isWord(tokens[said.next - 1], "couple", "pair") ? readRest(tokens, said.next) : undefined;
+  return rest === undefined ? said : { value: said.value + rest.value, next: rest.next };
+}
+
+function readFigures(tokens: readonly Token[], at: number, token: Extract<Token, { is: "number" }>): One {
+  const next = tokens[at + 1];
+  const thousands = readThousands(tokens, at, token);
+  if (thousands !== undefined) return thousands;
+  const rest = isWhole(token) ? readRest(tokens, at + 1) : undefined;
+  if (rest !== undefined) {
+    const mixed = next?.is === "number" && next.spaced;
+    return beside(tokens, { value: token.value + rest.value, next: rest.next, ...(mixed ? { mixed } : {}) });
+  }
+  // "1/0", "1//2", "1.1/2": a slash without a space joins a number to something that is no fraction.
+  if (isMark(next, "/") && !next?.spaced && tokens[at + 2]?.is !== "word") {
+    const under = tokens[at + 2];
+    const isAnother = isWhole(token) && under?.is === "number" && under.value >= token.value;
+    if (under !== undefined && !under.spaced && !isAnother)
+      return { value: token.value, next: at + 1, problem: NO_FRACTION };
+  }
+  if (next?.is === "word" && isWhole(token)) return { ...readLarge(tokens, { value: token.value, next: at + 1 }) };
+  return beside(tokens, { value: token.value, next: at + 1, unclear: token.unclear });
+}
+
+/** "1 250 g" with an ordinary space; "2 400 g tins" are two tins. */
+function readThousands(tokens: readonly Token[], at: number, token: Token): One | undefined {
+  const next = tokens[at + 1];
+  if (!isWhole(token) || token.text.length > 2 || next?.is !== "number" || !/^\d{3}(?:[.,]\d+)?$/.test(next.text))
+    return undefined;
+  if (!isWord(tokens[at + 2], "g", "gr", "gram", "grams", "ml")) return undefined;
+  const unit = readUnit(tokens, at + 2);
+  if (unit !== undefined && readPack(tokens, unit.next) !== undefined) return undefined;
+  return { value: token.value * 1000 + Number(next.text.replace(",", ".")), next: at + 2 };
+}
+
+/** A number right behind another, or with dots between them, belongs to it in no way that can be known; a pack's size is looked for first. */
+function beside(tokens: readonly Token[], one: One): One {
+  const after = tokens[one.next];
+  if (after?.is === "number" && one.problem === undefined) return { ...one, problem: DIVIDED };
+  let at = one.next;
+  while (isMark(tokens[at], ".…")) at += 1;
+  const isDotted = at > one.next + 1 || isMark(after, "…");
+  return isDotted && tokens[at]?.is === "number" ? { ...one, problem: DOTTED } : one;
 }
 
 export const isRangeMark = (token: Token | undefined): boolean =>
@@ -151,6 +131,9 @@ export function readQuantity(tokens: readonly Token[], at: number): Quantity | u
     const two = isWord(tokens[next + 1], "a", "an") ? undefined : readOne(tokens, next + 1);
     if (two !== undefined) {
       if (two.value < least) problem = BACKWARDS;
+      // "1-2 hundred": from one, or from a hundred.
+      const isLarge = isWord(tokens[two.next - 1], "hundred", "thousand") && least < 10;
+      if (isLarge && isMark(tokens[next], "-")) problem = WORDED;
       problem = problem ?? two.problem;
       timesPerhaps = isMark(tokens[next], "-");
       most = two.value;

@@ -4,17 +4,13 @@ import { CellError, type Fault } from "../base/refusal.ts";
 import { shown } from "../base/show.ts";
 import type { CupSystem } from "../base/volumes.ts";
 import { isBlank } from "../cells/hint.ts";
-import type { Ingredient } from "../larder/ingredient.ts";
-import { findIngredient, type Larder, larder } from "../larder/larder.ts";
+import { type Larder, larder } from "../larder/larder.ts";
 import { aboutLine, isMethodHeading } from "./asides.ts";
-import { type LineWeight, lineWeigher, partsOf } from "./grams.ts";
+import { type LineWeight, lineWeigher } from "./grams.ts";
 import { kindOf, prefermentIn } from "./kinds.ts";
-import { readRecipeLine } from "./line.ts";
-import { ingredientOf, phrasesOf } from "./name.ts";
-import { readPieces } from "./pieces.ts";
+import { ingredientIn, nameIn, wordsOf } from "./name-in.ts";
 import type { ReadLine, ReadRecipe, WrittenLine, WrittenRecipe } from "./read-line.ts";
 import { withoutSections } from "./sections.ts";
-import { tokensOf } from "./tokens.ts";
 
 /** What reading needs to know; `cells` are those of the shop's larder, with its headings. */
 type Kitchen = { readonly cups: CupSystem; readonly larder: Larder };
@@ -139,40 +135,6 @@ function remarksOf(weight: LineWeight): string[] {
   const { least, most, remarks, unsure } = weight;
   if (least === most || unsure !== undefined) return [...remarks];
   return [`${shown(least, 1)} to ${shown(most, 1)} g; the middle is taken`, ...remarks];
-}
-
-/** The words that name the ingredient of a line, "," where a phrase ends. */
-function wordsOf(text: string): readonly string[] {
-  const read = readRecipeLine(text);
-  return read.is === "read" ? partsOf(read).main : readPieces(tokensOf(text)).before;
-}
-
-function ingredientIn(words: readonly string[], { larder }: Kitchen): Ingredient | undefined {
-  try {
-    return findIngredient(larder, words.join(" ")) ?? ingredientOf(larder, words);
-  } catch (error) {
-    if (error instanceof CellError) return undefined;
-    throw error;
-  }
-}
-
-/** The first phrase where it names the ingredient by itself, otherwise all: "flour", but "flour, bread". */
-function nameIn(words: readonly string[], text: string, found: Ingredient | undefined, kitchen: Kitchen): string {
-  const phrases = phrasesOf(words).map((phrase) => phrase.filter((word) => !/^\d+%$/.test(word)));
-  const [first = []] = phrases;
-  const isEnough = found === undefined || ingredientIn(first, kitchen)?.name === found.name;
-  return (isEnough ? [first] : phrases)
-    .map((phrase) => asWritten(phrase, text))
-    .filter((phrase) => phrase !== "")
-    .join(", ")
-    .replace(/ and$/, "")
-    .slice(0, 100);
-}
-
-/** The words with the hyphens that they have in the line: "all-purpose flour". */
-function asWritten(words: readonly string[], text: string): string {
-  const plain = words.map((word) => word.replace(/[^\p{L}\p{N}]/gu, "\\$&"));
-  return plain.length === 0 ? "" : (new RegExp(plain.join("[\\s\\-‐‑–]+")).exec(text)?.[0] ?? words.join(" "));
 }
 
 /** Clauses as sentences: "no amount" becomes "No amount." */

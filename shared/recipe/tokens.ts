@@ -1,5 +1,6 @@
 import { folded, SPACES } from "../base/words.ts";
 import { readNumber } from "../cells/number.ts";
+import { BY_SPELLING, isPackSpelling } from "./unit-words.ts";
 
 /** A recipe line in pieces. Numbers and signs such as ½ carry a value; words are kept as typed and folded. */
 export type Token =
@@ -31,6 +32,15 @@ const HALF_AND_HALF = "halfandhalf";
 /** What joins thousands: "1 250 g" with a no-break or thin space is one number, and so is the Swiss "1'250 g". */
 const THIN_THOUSANDS = /(\d)[\u00a0\u2009\u202f'’](?=\d{3}(?!\d))/g;
 
+let packs: RegExp | undefined;
+/** "2 400 g tins", whatever its spaces, are no 2400 g. */
+function isPack(rest: string): boolean {
+  const words = () =>
+    [...BY_SPELLING].flatMap(([word, { of }]) => (of === "count" && isPackSpelling(word) ? [word] : []));
+  packs ??= new RegExp(`^\\d{3}[\\s-]?(?:g|gr|grams?|ml)[\\s-]+(?:${words().join("|")})(?:e?s)?(?!\\p{L})`, "iu");
+  return packs.test(rest);
+}
+
 /** What most lines do not have, and what they would be made plainer for. */
 const ODD = /[^ -~]|['*@]| {2}|\d ?x|\p{L} ?x ?\d|half|stone/iu;
 
@@ -41,7 +51,9 @@ const UNSEEN = /[\u200b-\u200f\u2060\ufeff\u00ad]/g;
 const spelledPlainly = (line: string): string =>
   line
     .replace(UNSEEN, "")
-    .replace(THIN_THOUSANDS, "$1")
+    .replace(THIN_THOUSANDS, (whole, digit: string, at: number, text: string) =>
+      isPack(text.slice(at + whole.length)) ? `${digit} ` : digit,
+    )
     .replace(SPACES, " ")
     .replace(/[‐‑‒–—−]/g, "-")
     .replace(/[⁄∕]/g, "/")

@@ -88,6 +88,11 @@ export const BY_SPELLING: ReadonlyMap<string, Unit> = new Map<string, Unit>([
   ...spelled(VAGUE).map((one): [string, Unit] => [one, { of: "vague", word: one }]),
 ]);
 export const PACK_WORDS = new Set(PACKS.map((list) => list.split(";")[0]));
+/** Whether a word is a pack's in any spelling. */
+export const isPackSpelling = (spelling: string): boolean => {
+  const unit = BY_SPELLING.get(spelling);
+  return unit?.of === "count" && PACK_WORDS.has(unit.word);
+};
 /** What longer spellings begin with: "fl" of "fl oz". */
 export const BEGINNINGS: ReadonlySet<string> = new Set(
   [...BY_SPELLING.keys()].flatMap((one) => [...one.matchAll(/ /g)].map(({ index }) => one.slice(0, index))),

@@ -1,7 +1,8 @@
 import { gramsIn } from "../base/units.ts";
 import type { CupSystem, EggSize } from "../base/volumes.ts";
 import { singularName } from "../base/words.ts";
-import { EXACT, formsIn, LOOSE, SIZES, SYSTEMS } from "./measure-words.ts";
+import { SIZES } from "../larder/egg-sizes.ts";
+import { EXACT, formsIn, LOOSE, SYSTEMS } from "./measure-words.ts";
 import { isMark, isWord, type Token } from "./tokens.ts";
 import { BEGINNINGS, BY_SPELLING, PACK_WORDS, type Unit } from "./unit-words.ts";
 
@@ -34,6 +35,11 @@ export function readUnit(tokens: readonly Token[], start: number): UnitRead | un
     else if (EXACT.has(low)) filled.push(low);
     else break;
   }
+  if (tokens[at]?.text === "L") {
+    // "2 L eggs" are large ones; "1 L egg" may be a litre of egg.
+    if (isBeforeEgg(tokens, at + 1, "eggs")) return { unit: { of: "count", word: "", size: "large" }, next: at + 1 };
+    if (isBeforeEgg(tokens, at + 1, "egg")) loose ??= "L";
+  }
   const found = matched(tokens, at);
   if (found !== undefined && !isName(found.unit, tokens, found.next)) {
     const [form] = formsIn(filled);
@@ -47,6 +53,15 @@ export function readUnit(tokens: readonly Token[], start: number): UnitRead | un
     return { unit, next: passOf(tokens, found.next) };
   }
   return size === undefined ? undefined : { unit: { of: "count", word: "", size }, next: at };
+}
+
+/** Whether the word stands here, or behind words such as "free-range". */
+function isBeforeEgg(tokens: readonly Token[], at: number, word: string): boolean {
+  for (let next = at; next < at + 4; next++) {
+    if (isWord(tokens[next], word)) return true;
+    if (tokens[next]?.is !== "word" && !isMark(tokens[next], "-")) return false;
+  }
+  return false;
 }
 
 function matched(tokens: readonly Token[], at: number): { unit: Unit; next: number } | undefined {

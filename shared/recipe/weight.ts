@@ -88,6 +88,8 @@ function unitWeight(unit: Unit, asked: Asked, count: number): Measure | string {
     return volumeWeight(of, unit.unit, here, { count, form }) ?? missing(unit.unit, of);
   }
   const sized = unit.size ?? size();
+  if (unit.size !== undefined && size() !== undefined && size() !== unit.size)
+    return `is it ${unit.size} or ${size()}? Enter one of them`;
   const weight = countWeight(of, unit.word, sized, system);
   if (weight !== undefined) return weight;
   if (unit.word === "" && sized === undefined) {

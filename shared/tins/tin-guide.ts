@@ -1,6 +1,6 @@
 import { refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { shown } from "../base/show.ts";
+import { shown, shownApart } from "../base/show.ts";
 import type { CubicCentimetres, Grams } from "../base/units.ts";
 import { fromGrams, grams, type WeightUnit } from "../base/units.ts";
 import { isProblem, number, type Reader, word } from "../cells/cell.ts";
@@ -92,7 +92,7 @@ export function tinNote(dough: Grams, capacity: CubicCentimetres, kind: TinDough
   }
   const inUnit = (guide: number) => fromGrams(grams(guide * capacity), unit);
   const usualWeight = `usual here is ${weighed(inUnit(usual), unit)} (${weighed(inUnit(low), unit)} to ${weighed(inUnit(high), unit)})`;
-  const place = `Fill ${shown(fill, fillDigits(fill, [low, usual, high]))} g/cm³`;
+  const place = `Fill ${shownFill(fill, [low, usual, high])} g/cm³`;
   const range = `${shown(low, 2)} to ${shown(high, 2)}`;
   return {
     // One text, not a tree of its parts: a column of them is held until the last row is done.
@@ -103,11 +103,9 @@ export function tinNote(dough: Grams, capacity: CubicCentimetres, kind: TinDough
   };
 }
 
-/** So many places that a fill beyond the guide does not read as its limit. */
-function fillDigits(fill: number, [low, , high]: Guide): number {
-  const limit = fill > high ? high : low;
-  if (atMost(fill, high) && atMost(low, fill)) return 2;
-  return [2, 3, 4, 5, 6].find((digits) => shown(fill, digits) !== shown(limit, digits)) ?? 8;
+function shownFill(fill: number, [low, , high]: Guide): string {
+  if (atMost(fill, high) && atMost(low, fill)) return shown(fill, 2);
+  return shownApart(fill, fill > high ? high : low, 2);
 }
 
 /** A fill is told to a hundredth of g/cm³, and so near the usual one it is called usual. */

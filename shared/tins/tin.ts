@@ -1,6 +1,6 @@
 import { refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { oneOf, shown } from "../base/show.ts";
+import { oneOf, shown, shownApart } from "../base/show.ts";
 import {
   type Centimetres,
   type CubicCentimetres,
@@ -89,9 +89,13 @@ function capacity(shape: TinShape, many: number, a: number, b: number, c: number
     case "round": {
       const base = many > 2 ? c : a;
       const order = "the order is diameter, depth, base diameter";
-      if (!atMost(b, a)) refuse(`have a depth of ${shown(b)} above the diameter of ${shown(a)}; ${order}`, "sizes");
+      if (!atMost(b, a))
+        refuse(`have a depth of ${shownApart(b, a, 2)} above the diameter of ${shown(a)}; ${order}`, "sizes");
       if (!atMost(a / 4, base))
-        refuse(`have a base of ${shown(base)}, less than a quarter of the diameter of ${shown(a)}; ${order}`, "sizes");
+        refuse(
+          `have a base of ${shownApart(base, a / 4, 2)}, less than a quarter of the diameter of ${shown(a)}; ${order}`,
+          "sizes",
+        );
       return (Math.PI / 4) * prismatoid(b, [a, a], [base, base]);
     }
     case "ring":
@@ -103,7 +107,7 @@ function capacity(shape: TinShape, many: number, a: number, b: number, c: number
       const depth = many > 1 ? b : rim;
       if (!atMost(depth, rim)) {
         refuse(
-          `have a depth of ${shown(depth)} above half the diameter of ${shown(a)}; weigh such a tin with "water"`,
+          `have a depth of ${shownApart(depth, rim, 2)} above half the diameter of ${shown(a)}; weigh such a tin with "water"`,
           "sizes",
         );
       }
@@ -112,7 +116,7 @@ function capacity(shape: TinShape, many: number, a: number, b: number, c: number
     case "wreath":
       if (!atMost(b, a / 2))
         refuse(
-          `have a tube of ${shown(b)} above half the outer diameter of ${shown(a)}; the order is outer diameter, tube diameter`,
+          `have a tube of ${shownApart(b, a / 2, 2)} above half the outer diameter of ${shown(a)}; the order is outer diameter, tube diameter`,
           "sizes",
         );
       return Math.PI ** 2 * ((a - b) / 2) * (b / 2) ** 2;
@@ -120,7 +124,10 @@ function capacity(shape: TinShape, many: number, a: number, b: number, c: number
       return polygonArea(a, b) * c;
     case "water":
       if (!atMost(LEAST_WATER, a))
-        refuse(`have ${shown(a)} g of water, less than any tin holds; for kilograms enter "${shown(a)} kg"`, "sizes");
+        refuse(
+          `have ${shownApart(a, LEAST_WATER, 2)} g of water, less than any tin holds; for kilograms enter "${shownApart(a, LEAST_WATER, 2)} kg"`,
+          "sizes",
+        );
       return a / WATER_DENSITY;
   }
 }
@@ -160,7 +167,8 @@ export function tinArea(shape: TinShape, sizes: readonly (Centimetres | null)[])
       refuseWideTube(a, b, "diameter");
       return squareCentimetres((Math.PI / 4) * (a ** 2 - b ** 2));
     case "wreath":
-      if (!atMost(b, a / 2)) refuse(`have a tube of ${shown(b)} above half the outer diameter of ${shown(a)}`, "sizes");
+      if (!atMost(b, a / 2))
+        refuse(`have a tube of ${shownApart(b, a / 2, 2)} above half the outer diameter of ${shown(a)}`, "sizes");
       return squareCentimetres((Math.PI / 4) * (a ** 2 - (a - 2 * b) ** 2));
     case "polygon":
       return squareCentimetres(polygonArea(a, b));

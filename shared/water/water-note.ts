@@ -1,5 +1,5 @@
 import { atMost } from "../base/scaling.ts";
-import { shown } from "../base/show.ts";
+import { shown, shownApart } from "../base/show.ts";
 import { type Celsius, fromCelsius, type TemperatureUnit } from "../base/units.ts";
 import { iceShare } from "./ice.ts";
 
@@ -21,7 +21,8 @@ export function waterNote(water: Celsius, tap: Celsius, yeast: WaterYeast, unit:
       yeast === "none"
         ? "hotter than a dough should meet"
         : `too hot for ${yeast} yeast (${at(YEAST_LIMITS[yeast])} at most)`;
-    return `Water of ${at(water)} is ${who}: warm the flour or the room, or accept a cooler dough and a longer rise.${scald}`;
+    const hot = shownApart(fromCelsius(water, unit), fromCelsius(YEAST_LIMITS[yeast] as Celsius, unit), 1);
+    return `Water of ${hot} °${unit} is ${who}: warm the flour or the room, or accept a cooler dough and a longer rise.${scald}`;
   }
   if (atMost(Math.abs(water - tap), AS_IT_IS)) return `Use the tap's water as it is (${at(tap)}).${scald}`;
   if (water > tap) return `Warm the water to ${at(water)}.${scald}`;

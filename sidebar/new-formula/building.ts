@@ -4,7 +4,8 @@ import { shown } from "../../shared/base/show.ts";
 import { toGrams } from "../../shared/base/units.ts";
 import type { TinView } from "../../shared/drawings/tin-view.ts";
 import type { Order, Questions } from "../../shared/protocol/bench.ts";
-import { ask, type Failure, ONE_ACCOUNT, told } from "../kit/ask.ts";
+import { tellsOfLeftOver } from "../../shared/protocol/left-over.ts";
+import { ask, type Failure, ONE_ACCOUNT, type Outcome, told } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
 import { type Form, goTo, showTroubles } from "../kit/fields.ts";
 import { goToPanel } from "../kit/panel.ts";
@@ -107,11 +108,7 @@ export function footOf({ form, title: titleNow, now, figures: figuresNow }: Buil
     const outcome = await ask("list", {}, PATIENCE_MS);
     // Something else was done meanwhile.
     if (status.textContent !== before) return;
-    const says =
-      "answer" in outcome
-        ? `There are six formulas or more now: the sheet “${outcome.answer.sheet}” lists them, and Gramwright keeps it.`
-        : "The list of all formulas could not be built; it is tried again with the next formula.";
-    say(status, `${before} ${says}`);
+    say(status, `${before} ${listed(outcome)}`);
   }
 }
 
@@ -121,6 +118,15 @@ function nextSteps(): HTMLElement {
     element("button", { type: "button", class: "quiet-button", click: () => goToPanel(node, name) }, label);
   const node = element("div", { hidden: true }, to("Check", "Check it"), to("Staff card", "Make a staff card"));
   return node;
+}
+
+function listed(outcome: Outcome<"list">): string {
+  if ("answer" in outcome) {
+    const { sheet, note } = outcome.answer;
+    return `There are six formulas or more now: the sheet “${sheet}” lists them, and Gramwright keeps it.${note === undefined ? "" : ` ${note}`}`;
+  }
+  if (tellsOfLeftOver(outcome.message)) return `The list of all formulas could not be built. ${outcome.message}`;
+  return "The list of all formulas could not be built; it is tried again with the next formula.";
 }
 
 function built({ sheet, note }: Questions["build"]["answer"], title: string): string {

@@ -83,7 +83,8 @@ function cardForm(sheets: readonly FormulaSummary[], front: string): Node[] {
       return null;
     },
     busy: () => `Making the card of “${chosen()?.title ?? ""}” …`,
-    done: ({ sheet }) => `Made “${sheet}”, a sheet of its own. To print it: File, Print, A4 upright, fit to the page.`,
+    done: ({ sheet, note }) =>
+      `Made “${sheet}”, a sheet of its own.${note === undefined ? "" : ` ${note}`} To print it: File, Print, A4 upright, fit to the page.`,
     silent: "The card may still be on its way: look at the tabs under the grid before you ask again.",
   });
   const nodes = [

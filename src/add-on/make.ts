@@ -2,6 +2,7 @@
 
 import { refuse } from "../../shared/base/refusal.ts";
 import { quoted } from "../../shared/base/show.ts";
+import { emptySheets } from "../../shared/protocol/left-over.ts";
 import { readMake } from "../../shared/protocol/make.ts";
 import { neededBy } from "../../shared/sheet/make-formulas.ts";
 import { LIST_NAME } from "../../shared/sheet/model.ts";
@@ -28,8 +29,9 @@ export function make(asked: Readonly<Record<string, unknown>>): { sheet: string;
   const taken = own.find((name) => known.has(name) && name !== LIST_NAME);
   if (taken !== undefined) refuse(`Another sheet took the name ${taken} meanwhile${AGAIN}`);
   const before = workbook.getActiveSheet();
-  const tab = writeSheet(workbook, plan, title, known);
-  const note = row.length === 0 || list === undefined ? "" : unlisted(list, row, tab);
+  const { tab, unsure } = writeSheet(workbook, plan, title, known);
+  const rowless = row.length === 0 || list === undefined ? "" : unlisted(list, row, tab);
+  const note = [emptySheets(unsure), rowless].filter((one) => one !== "").join(" ");
   // The sheet is built; which one is in front is not worth a failure.
   if (behind) attempt(() => workbook.setActiveSheet(before));
   return note === "" ? { sheet: tab.name } : { sheet: tab.name, note };

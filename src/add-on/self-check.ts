@@ -25,8 +25,9 @@ export function check(asked: Asked): CheckAnswer {
   switch (asked.step) {
     case "write": {
       const before = workbook.getActiveSheet();
-      const made = sheet === null ? newSheet(workbook, NAME) : { sheet, name };
+      const made = sheet === null ? newSheet(workbook, NAME) : { sheet, name, unsure: [] };
       try {
+        if (made.unsure.length > 0) throw new Error("the service did not say whether it added one");
         write(made.sheet, asked);
       } catch (error) {
         undo(workbook, { ...made, names: [], front: before }, error);

@@ -1,6 +1,6 @@
 // Takes a half-made sheet out of the workbook again, and tells what is left where that fails as well.
 import { refuse } from "../../shared/base/refusal.ts";
-import { halfMade } from "../../shared/protocol/half-made.ts";
+import { emptySheets, halfMade } from "../../shared/protocol/left-over.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -10,12 +10,14 @@ type Range = GoogleAppsScript.Spreadsheet.Range;
 type Begun = {
   readonly sheet: Sheet;
   readonly name: string;
+  /** Under which an empty sheet may be there besides. */
+  readonly unsure: readonly string[];
   readonly names: readonly { readonly name: string; readonly before: Range | undefined }[];
   readonly front: Sheet;
 };
 
 /** Throws the failure of the build where the workbook is as before, and else a sentence of what is left in it. */
-export function undo(workbook: Workbook, { sheet, name, names, front }: Begun, error: unknown): never {
+export function undo(workbook: Workbook, { sheet, name, unsure, names, front }: Begun, error: unknown): never {
   const lost = names.filter(
     ({ name: own, before }) => before !== undefined && !attempt(() => workbook.setNamedRange(own, before)),
   );
@@ -23,10 +25,11 @@ export function undo(workbook: Workbook, { sheet, name, names, front }: Begun, e
   for (const one of names) if (one.before === undefined) attempt(() => workbook.removeNamedRange(one.name));
   const left = attempt(() => workbook.deleteSheet(sheet)) ? null : nameNow(workbook, sheet, name);
   attempt(() => workbook.setActiveSheet(front));
-  if (left === null && lost.length === 0) throw error;
+  if (left === null && lost.length === 0 && unsure.length === 0) throw error;
   const told = [
     `The sheet could not be finished: ${becauseOf(error)}.`,
     ...(left === null ? [] : [halfMade(left)]),
+    ...(unsure.length === 0 ? [] : [emptySheets(unsure)]),
     ...(lost.length === 0 ? [] : ["The older formula list may not be in use any more: build the list again."]),
   ];
   return refuse(told.join(" "));

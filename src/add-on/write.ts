@@ -1,3 +1,5 @@
+import { refuse } from "../../shared/base/refusal.ts";
+import { emptySheets } from "../../shared/protocol/left-over.ts";
 import type { Writable } from "../../shared/protocol/make.ts";
 import { sheetName } from "../../shared/sheet/sheet-name.ts";
 import type { Tab } from "../../shared/sheet/tab.ts";
@@ -17,40 +19,62 @@ const SPARE_COLUMNS = 1;
  * anything fails, the half-made sheet is removed and the failure passed on; where that fails too, a person is told what is left.
  * `known` are the names of ranges as they were before. Returns the new sheet's tab.
  */
-export function writeSheet(workbook: Workbook, plan: Writable, title: string, known: ReadonlyMap<string, Range>): Tab {
+export function writeSheet(
+  workbook: Workbook,
+  plan: Writable,
+  title: string,
+  known: ReadonlyMap<string, Range>,
+): { tab: Tab; unsure: readonly string[] } {
   const before = workbook.getActiveSheet();
-  const { sheet, name } = newSheet(workbook, title);
+  const { sheet, name, unsure } = newSheet(workbook, title);
   try {
     fill(sheet, plan);
     for (const { name: own, range } of plan.defines) workbook.setNamedRange(own, sheet.getRange(range));
     if (plan.start !== "") sheet.getRange(plan.start).activate();
     SpreadsheetApp.flush();
-    return { name, id: sheet.getSheetId() };
+    return { tab: { name, id: sheet.getSheetId() }, unsure };
   } catch (error) {
     const names = plan.defines.map((one) => ({ name: one.name, before: known.get(one.name) }));
-    return undo(workbook, { sheet, name, names, front: before }, error);
+    return undo(workbook, { sheet, name, unsure, names, front: before }, error);
   }
 }
 
+/** A new sheet, and the names under which an empty one may be there besides: the service may add a sheet and fail to say so. */
+export type Added = { readonly sheet: Sheet; readonly name: string; readonly unsure: readonly string[] };
+
 /** With a name no sheet has yet. */
-export function newSheet(workbook: Workbook, title: string): { sheet: Sheet; name: string } {
+export function newSheet(workbook: Workbook, title: string): Added {
   const wanted = sheetName(title);
-  for (let count = 1; count < 500; count++) {
-    const name = count === 1 ? wanted : `${wanted} (${count})`;
-    if (workbook.getSheetByName(name) !== null) continue;
-    try {
-      return { sheet: workbook.insertSheet(name), name };
-    } catch (error) {
-      if (!isTakenInOtherLetters(workbook, name))
-        throw new Error(`${becauseOf(error)}. If you may only view this file, ask its owner to let you edit it.`);
+  const unsure: string[] = [];
+  try {
+    for (let count = 1; count < 500; count++) {
+      const name = count === 1 ? wanted : `${wanted} (${count})`;
+      if (workbook.getSheetByName(name) !== null) continue;
+      const sheet = insertSheet(workbook, name, unsure);
+      if (sheet !== null) return { sheet, name, unsure };
     }
+  } catch (error) {
+    if (unsure.length === 0) throw error;
+    refuse(`The sheet could not be built: ${becauseOf(error)}. ${emptySheets(unsure)}`);
   }
   throw new Error(`There are 500 sheets called "${wanted}" already; choose another name.`);
 }
 
-/** A sheet is found by its exact name, but a name that differs in capitals alone is taken all the same. */
-function isTakenInOtherLetters(workbook: Workbook, name: string): boolean {
-  return workbook.getSheets().some((sheet) => sheet.getName().toLowerCase() === name.toLowerCase());
+/**
+ * Null where the name is taken by now: by another person's sheet, or by the one that was just added without a word. Which of
+ * them it is cannot be told apart, so that sheet is left alone, and named in `unsure`.
+ */
+function insertSheet(workbook: Workbook, name: string, unsure: string[]): Sheet | null {
+  try {
+    return workbook.insertSheet(name);
+  } catch (error) {
+    unsure.push(name);
+    const names = workbook.getSheets().map((sheet) => sheet.getName());
+    if (!names.includes(name)) unsure.pop();
+    // A sheet is found by its exact name, but a name that differs in capitals alone is taken all the same.
+    if (names.some((one) => one.toLowerCase() === name.toLowerCase())) return null;
+    throw new Error(`${becauseOf(error)}. If you may only view this file, ask its owner to let you edit it.`);
+  }
 }
 
 function fill(sheet: Sheet, plan: Writable): void {

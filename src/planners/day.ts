@@ -8,7 +8,7 @@ import { daySheet } from "../../templates/day-sheet.ts";
 import { type FormulaSheets, overAllSheets } from "./all-sheets.ts";
 import { leftOut } from "./left-out.ts";
 import { type Overview, summary } from "./overview.ts";
-import { make, type Steps } from "./steps.ts";
+import { make, type Steps, withNotes } from "./steps.ts";
 
 type Wanted = { readonly sheet: string; readonly pieces: number; readonly day: number | null };
 
@@ -62,8 +62,7 @@ function* dayOver(
       ? (leftOut(summary(sheet)) ?? [])
       : `“${sheet.name}” is left out: it counts in ${sheet.unit}. Make a day sheet of its own for it.`,
   );
-  const note = without.length === 0 ? {} : { note: without.join(" ") };
-  return { ...(yield* make(made, titled(day, wanted), tabs)), ...note };
+  return withNotes(yield* make(made, titled(day, wanted), tabs), ...without);
 }
 
 /** Named by its day, or by the first and the last that is ordered for; the same year is said once. */

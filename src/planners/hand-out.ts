@@ -11,7 +11,7 @@ import { formulaSheets } from "./all-sheets.ts";
 import { cardAmount, cardData } from "./card.ts";
 import { checked, readFormulaSheet, seenAs } from "./formula-sheet.ts";
 import { summary } from "./overview.ts";
-import { look, make, type Steps } from "./steps.ts";
+import { look, type Made, make, type Steps } from "./steps.ts";
 
 type Asked = Readonly<Record<string, unknown>>;
 
@@ -53,7 +53,7 @@ function* troubleOf(name: string): Steps<{ trouble?: string }> {
 }
 
 /** A new sheet with the card, dated today; the formula sheet is only read. */
-export function* handOut(asked: Asked, now: Date): Steps<{ sheet: string }> {
+export function* handOut(asked: Asked, now: Date): Steps<Made> {
   const ask = readCardAsk(asked);
   const data = cardData(yield* readFormulaSheet(ask.sheet, true), isoDate(now));
   const { model, values } = staffCard(data, cardAmount(data, ask), ask.kind);

@@ -4,7 +4,7 @@ import { plan } from "../../shared/sheet/plan.ts";
 import { formulaList } from "../../templates/formula-list.ts";
 import { type FormulaSheets, overAllSheets } from "./all-sheets.ts";
 import { listLinks } from "./listed.ts";
-import { make, type Steps } from "./steps.ts";
+import { make, type Steps, withNotes } from "./steps.ts";
 
 const UNITS: Options = { weight: "g", temperature: "C", length: "cm", parts: [] };
 
@@ -21,8 +21,9 @@ function* listOf({ sheets, tabs, names }: FormulaSheets): Steps<Built> {
     return tab === undefined ? [] : [{ sheet, tab }];
   });
   const made = plan(formulaList, UNITS, {}, listLinks(found));
-  const { sheet } = yield* make(made, formulaList.title, tabs, { behind: true });
-  return names.has(LIST_NAME)
-    ? { sheet, note: "Gramwright keeps this list from now on: delete the older one." }
-    : { sheet };
+  const isSecond = names.has(LIST_NAME);
+  return withNotes(
+    yield* make(made, formulaList.title, tabs, { behind: true }),
+    isSecond ? "Gramwright keeps this list from now on: delete the older one." : undefined,
+  );
 }

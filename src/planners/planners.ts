@@ -12,7 +12,7 @@ import { type Prepared, prepare, pricePlan } from "./found.ts";
 import { formulas, handOut } from "./hand-out.ts";
 import { listAll } from "./list-all.ts";
 import { readSettings } from "./settings.ts";
-import { make, type Steps } from "./steps.ts";
+import { make, type Steps, withNotes } from "./steps.ts";
 
 type Asked = Readonly<Record<string, unknown>>;
 /** `now` is the clock of whoever asks: the day of a sheet is that of the person, not that of a server. */
@@ -54,9 +54,7 @@ function* built(
   title: string,
   tabs: readonly Tab[] = [],
 ): Steps<Questions["build"]["answer"]> {
-  const { sheet, note: also } = yield* make(made, title, tabs, row === undefined ? {} : { row });
-  const notes = [note, also].filter((one) => one !== undefined).join(" ");
-  return notes === "" ? { sheet } : { sheet, note: notes };
+  return withNotes(yield* make(made, title, tabs, row === undefined ? {} : { row }), note);
 }
 
 /** The day as the number a sheet counts in: 1 is 31 December 1899. */

@@ -28,6 +28,12 @@ export function* look(asked: LookAsk): Steps<Snapshot> {
 /** A new sheet's name, and what a person should know of it. */
 export type Made = { readonly sheet: string; readonly note?: string };
 
+/** With what else a person should know. */
+export function withNotes({ sheet, note }: Made, ...more: readonly (string | undefined)[]): Made {
+  const all = [note, ...more].filter((one) => one !== undefined && one !== "").join(" ");
+  return all === "" ? { sheet } : { sheet, note: all };
+}
+
 /** The new sheet; refused where a sheet that its formulas read is not called as in `tabs`. */
 export function* make(plan: SheetPlan, title: string, tabs: readonly Tab[] = [], beside: Beside = {}): Steps<Made> {
   const asked: Step = { ...makeAsk(plan, title, tabs, beside), ask: "make", [NAMES]: plan.names };

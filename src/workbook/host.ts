@@ -178,8 +178,8 @@ function makeHost(engine: Engine, session: Session, script: Script) {
     failAt: (call: number | undefined) => guard.failAt(call),
     /** Makes the n-th service call from now fail and `many` in all, as in an outage; `failAt(undefined)` takes it back. */
     failFrom: (call: number, many = Number.POSITIVE_INFINITY) => guard.failAt(call, { many }),
-    /** Has the n-th service call from now carried out and fail all the same, as where its answer gets lost. */
-    loseAnswer: (call: number) => guard.failAt(call, { isDone: true }),
+    /** Has the n-th service call from now carried out and fail all the same, as where its answer gets lost; `many` fail in all. */
+    loseAnswer: (call: number, many = 1) => guard.failAt(call, { many, isDone: true }),
     /** What another person does right before the n-th service call from now. */
     meanwhile: (call: number, act: () => void) =>
       guard.beforeCall(call, () => {

@@ -7,7 +7,9 @@ export const PAGE_WIDTHS: readonly number[] = [150, 94, 74, 74, 84, 80, 84, 76, 
 export const FOLDED_FROM = PAGE_WIDTHS.length;
 /** What is wrong in a row, and the number of that row; a second pair for what stands at the right of a block. */
 export const MESSAGES = { left: FOLDED_FROM, right: FOLDED_FROM + 2 } as const;
+/** Which rows have a place of their own: those of blocks at the left, and at the right. */
+export const MARKS = { left: FOLDED_FROM + 4, right: FOLDED_FROM + 5 } as const;
 /** Where tables go on beside the page. */
-export const HELPERS = FOLDED_FROM + 4;
+export const HELPERS = FOLDED_FROM + 6;
 /** Blocks that stand at the right of others begin here. */
 export const RIGHT = 5;

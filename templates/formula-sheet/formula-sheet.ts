@@ -1,5 +1,5 @@
 // A formula sheet put together: what is typed and shown on the page, and beside it all that the sheet works with.
-import type { Band, Block, SheetModel } from "../../shared/sheet/model.ts";
+import type { Band, Block, SheetModel, Table } from "../../shared/sheet/model.ts";
 import { labelBlock, labelCautions, nutritionBlock } from "../blocks/label.ts";
 import type { Labelled } from "../blocks/labelled.ts";
 import { cautionsOf } from "../blocks/name.ts";
@@ -10,6 +10,7 @@ import { type IngredientsSpec, ingredientsHelpers, ingredientsTable } from "./in
 import { formulaChecks, isCall, remarksOf, topsOf } from "./intact.ts";
 import { levainBlock } from "./levain.ts";
 import { withChecks } from "./line-checks.ts";
+import { MARK_SINGLES, marksOf, withMarks } from "./marks.ts";
 import { methodHelpers, methodSingles, methodTable, NO_METHOD, ovenBlock, readyBlock, TRAY_SINGLES } from "./method.ts";
 import { titleBlock, underBlock } from "./order.ts";
 import { NO_PREFERMENT, PREFERMENT_TIME, prefermentBlock, prefermentSingles } from "./preferment.ts";
@@ -89,7 +90,7 @@ function ingredientBands({ style, stage, mix, isRolled }: FormulaSheetSpec): Ban
   const specs: IngredientsSpec[] = [{}, ...staged].flatMap((one) =>
     [false, true].map((isPriced) => ({ ...common, ...one, isPriced })),
   );
-  return specs.map((one) => [ingredientsTable(one), ...ingredientsHelpers(one)]);
+  return specs.map((one) => [ingredientsTable(one), marksOf(ingredientsTable(one)), ...ingredientsHelpers(one)]);
 }
 
 /** What stands beside the dough's temperature. */
@@ -114,15 +115,19 @@ function bandsOf(spec: FormulaSheetSpec): readonly Band[] {
     ...withBlocks(...temperature, ...besideBlock(spec)),
     ...(hasNotes ? withBlocks(notesBlock) : []),
     ...withBlocks(readyBlock, ovenBlock(spec.bakedOn)),
-    [methodTable, ...methodHelpers],
+    [methodTable, marksOf(methodTable), ...methodHelpers],
     ...withBlocks(setupBlock, costsBlock),
   ];
-  const tables: readonly Band[] = [[sizesTable(spec), ...sizesHelpers(spec)], ...ingredientBands(spec)];
+  const tables: readonly Band[] = [
+    [sizesTable(spec), marksOf(sizesTable(spec)), ...sizesHelpers(spec)],
+    ...ingredientBands(spec),
+  ];
   const top = titleBlock(spec);
   const cautions = cautionsOf(...spec.cautions);
   const end: Block = { ...cautions, lines: [...cautions.lines, ...labelCautions] };
   const singles = singlesBlock(singlesOf([[top], ...tables, ...blocks], spec));
-  return [[top, singles], ...tables, ...withBlocks(underBlock(spec)), ...blocks, ...last, [end]];
+  const below = [...blocks, ...last, [end]].map((band) => band.map(marked));
+  return [[top, singles], ...tables, [withMarks(withChecks(underBlock(spec)), true)], ...below];
 }
 
 /** Two templates may look alike once a part is left out; this tells them apart. */
@@ -147,6 +152,8 @@ function ownSingles(spec: FormulaSheetSpec): readonly Single[] {
   ];
 }
 
+const marked = (item: Block | Table): Block | Table => ("lines" in item ? withMarks(item) : item);
+
 /** Every single figure; those of a part are there with it. Last come those that see whether all formulas are there. */
 function singlesOf(bands: readonly Band[], spec: FormulaSheetSpec): readonly Single[] {
   const figures: readonly Single[] = [
@@ -168,6 +175,7 @@ function singlesOf(bands: readonly Band[], spec: FormulaSheetSpec): readonly Sin
     single(markOf(spec.title), "mark", `="${spec.style}"`),
     ...staleSingles(spec),
     ...checkSingles(spec),
+    ...MARK_SINGLES,
     ...errorSingles(spec.isEnriched ? ENRICHED_CALLS : []),
   ];
   const computed = figures.filter(({ formula }) => formula !== undefined && !isCall(formula));

@@ -39,11 +39,7 @@ export const prefermentBlock: Block = {
 export const prefermentSingles = (stage: "preferment" | "levain"): readonly Single[] => [
   single("Flour of a mix", "flour_mix", "=@flour_all*@per_percent/@mixes_some"),
   single("Flour it may take", "pre_flour_rows", "=SUMPRODUCT(@pre_of_row;@mix_exact)"),
-  single(
-    "Prefermented flour of a mix",
-    "pre_flour_mix",
-    "=IF(ISNUMBER(@pre_share)*(COUNT(@pre_hydration)=1)=1;@pre_share*@flour_mix;0)",
-  ),
+  single("Prefermented flour of a mix", "pre_flour_mix", "=IF(COUNT(@pre_hydration)=1;N(@pre_share)*@flour_mix;0)"),
   single(
     "Part of that flour",
     "pre_share_of",

@@ -11,14 +11,17 @@ const NO_ROW = /It may have no row in the formula list/;
 const OLDER_LIST = /The older formula list may not be in use any more: build the list again\./;
 
 type Fails = (book: WorkbookHost, call: number) => void;
-const loses: Fails = (book, call) => book.loseAnswer(call);
-/** How the service fails, and whether a sheet can be left then. */
-const FAILURES: readonly (readonly [how: string, fails: Fails, leaves: boolean])[] = [
-  ["once", (book, call) => book.failAt(call), false],
-  ["for three calls", (book, call) => book.failFrom(call, 3), true],
-  ["from there on", (book, call) => book.failFrom(call), true],
-  ["after it did what it was asked", loses, false],
+/** How the service fails, and at which calls a sheet can be left then. */
+const FAILURES: readonly (readonly [how: string, fails: Fails, leaves: (call: string | undefined) => boolean])[] = [
+  ["once", (book, call) => book.failAt(call), () => false],
+  ["for three calls", (book, call) => book.failFrom(call, 3), () => true],
+  ["from there on", (book, call) => book.failFrom(call), () => true],
+  // A new sheet that the service does not tell of is not known from another person's of that name.
+  ["after it did what it was asked", (book, call) => book.loseAnswer(call), (call) => call === "insertSheet"],
+  ["after it did what it was asked, and from there on", (book, call) => book.loseAnswer(call, EVER), () => true],
 ];
+const EVER = Number.POSITIVE_INFINITY;
+const mayBeLeft = (name: string) => `An empty sheet “${name}” may be left: delete it, unless another person added it.`;
 
 /** Asks with one failure, follows what is said of it, and gives whether it left something. */
 function mustTell(book: WorkbookHost, asked: object, call: number, fails: Fails): boolean {
@@ -27,10 +30,9 @@ function mustTell(book: WorkbookHost, asked: object, call: number, fails: Fails)
   const reply = book.ask(asked);
   book.failAt(undefined);
   const after = stateOf(book);
+  const { trail } = book;
   const added = addedTo(before, after);
   for (const name of added) book.deleteSheet(name);
-  // A new sheet that the service does not tell of is not known from another person's of that name.
-  if (fails === loses && book.trail[call - 1] === "insertSheet") return false;
   const note = reply.ok ? ((reply.answer as { note?: string }).note ?? "") : "";
   // A list has a row more where all went well, and perhaps where it is said to be missing; a new one has the name of the older.
   const isWhole = reply.ok && !NO_ROW.test(note);
@@ -38,16 +40,26 @@ function mustTell(book: WorkbookHost, asked: object, call: number, fails: Fails)
     if (!reply.ok || name !== LIST) expect(after.sheets.get(name), name).toBe(was);
   if (!isWhole && !(!reply.ok && OLDER_LIST.test(reply.message))) expect(stateOf(book).names).toBe(before.names);
   if (reply.ok) {
-    expect(added).toHaveLength(1);
-    return false;
+    const { sheet } = reply.answer as { sheet: string };
+    expect(added).toContain(sheet);
+    const empty = added.filter((name) => name !== sheet);
+    for (const name of empty) {
+      expect(after.sheets.get(name), name).toBe("{}");
+      expect(note).toContain(mayBeLeft(name));
+    }
+    if (empty.length === 0) expect(note).not.toMatch(/may be left/);
+    return empty.length > 0;
   }
   if (added.length === 0) {
-    if (!OLDER_LIST.test(reply.message))
+    // Where the service does not say either whether the sheet is there, nobody knows.
+    const isUnknown = trail[call - 1] === "insertSheet" && /An empty sheet “.*” may be left/.test(reply.message);
+    if (!OLDER_LIST.test(reply.message) && !isUnknown)
       expect(reply.message).toMatch(/nothing was changed|nothing was built|could not be read/);
     return false;
   }
   expect(reply.message).not.toMatch(/nothing was/);
-  for (const name of added) expect(reply.message).toContain(`“${name}” is left: delete it`);
+  for (const name of added)
+    expect([mayBeLeft(name), `“${name}” is left: delete it`].some((told) => reply.message.includes(told))).toBe(true);
   return true;
 }
 
@@ -76,7 +88,7 @@ describe("where the service fails", () => {
       for (const call of calls) {
         try {
           const isLeft = mustTell(book, asked, call, fails);
-          if (!leaves) expect(isLeft).toBe(false);
+          if (!leaves(trail[call - 1])) expect(isLeft).toBe(false);
           if (isLeft) left += 1;
         } catch (error) {
           throw new Error(`${how}, call ${call} (${trail[call - 1]}): ${(error as Error).message}`);
@@ -90,6 +102,36 @@ describe("where the service fails", () => {
   test("some of that left a sheet", () => {
     expect(left).toBeGreaterThan(IS_LONG ? 500 : 5);
   });
+});
+
+const BUILDERS = QUESTIONS.filter(({ what }) => ["cake", "a day", "a list", "a card of values"].includes(what));
+describe("where the new sheet is added and the service does not say so", () => {
+  test.each(BUILDERS.map(({ what, asked }) => [what, asked] as const))(
+    "%s is built under the next name, and the empty sheet is told of",
+    async (_what, asked) => {
+      const book = await openShop();
+      const { sheet } = book.answer(asked) as { sheet: string };
+      const at = book.trail.indexOf("insertSheet") + 1;
+      book.deleteSheet(sheet);
+      const before = stateOf(book);
+      book.loseAnswer(at);
+      const answer = book.answer(asked) as { sheet: string; note?: string };
+      expect(answer.sheet).toBe(`${sheet} (2)`);
+      expect(answer.note).toContain(mayBeLeft(sheet));
+      expect(addedTo(before, stateOf(book)).sort()).toEqual([sheet, answer.sheet].sort());
+      for (const name of [sheet, answer.sheet]) book.deleteSheet(name);
+      // Nor does it say anything afterwards: once more the sentence is all that a person has to go by.
+      book.loseAnswer(at, EVER);
+      const reply = book.ask(asked);
+      book.failAt(undefined);
+      expect(reply).toMatchObject({
+        ok: false,
+        message: expect.stringMatching(/^The sheet could not be built: Service [^.]*\. An empty sheet “/),
+      });
+      expect(reply).toMatchObject({ message: expect.stringContaining(mayBeLeft(sheet)) });
+      expect(addedTo(before, stateOf(book))).toEqual([sheet]);
+    },
+  );
 });
 
 test("a list that its owner locked keeps nobody from building: the row is said to be missing", async () => {

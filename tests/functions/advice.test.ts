@@ -136,7 +136,42 @@ describe("in every argument of its sort", () => {
       ({ typed, is }) => (isNumber(typed) && is.hint.of === "number" ? `${typed} loaves` : undefined),
       (said, { typed }) => (said.includes('; enter it without "loaves"') ? [typed, String(typed)] : undefined),
     );
-    expect(functions.size).toBeGreaterThan(20);
+    expect(functions.size).toBeGreaterThan(8);
+  });
+  test("dozens beside their number: the number of all", () => {
+    const { functions } = follow(
+      ({ typed, is }) => (isNumber(typed) && is.hint.of === "number" ? `${typed / 12} dozen` : undefined),
+      (said) => {
+        const [, all] = /; enter ([\d.]*\d)\.?$/.exec(said) ?? [];
+        return all === undefined ? undefined : [Number(all), all];
+      },
+    );
+    expect(functions.size).toBeGreaterThan(3);
+  });
+  test("a word that may be a unit, or a size: never the number alone, which would be another amount", () => {
+    let refused = 0;
+    for (const word of [
+      "gal",
+      "gallons",
+      "quarts",
+      "st",
+      "t",
+      "tonnes",
+      "gm",
+      "ct",
+      "large",
+      "g of flour",
+      "kg/day",
+      "x",
+    ])
+      for (const place of PLACES) {
+        if (!isNumber(place.typed) || place.is.hint.of !== "number") continue;
+        const said = says(place, place.with(`${place.typed} ${word}`));
+        if (said === undefined) continue;
+        expect(said).not.toMatch(/enter it without "/);
+        refused++;
+      }
+    expect(refused).toBeGreaterThan(2000);
   });
   test("a word that nobody knows: each that may be chosen is taken, and the right one is right", () => {
     let chosen = 0;

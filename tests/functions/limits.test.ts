@@ -61,6 +61,55 @@ describe.each(CASES)("$made.name $argument", ({ made, argument, index, min, max,
     });
 });
 
+describe("what lies a hair beyond a limit is never said to be the limit", () => {
+  test("in any argument", () => {
+    let told = 0;
+    for (const { made, index, min, max } of CASES)
+      for (const [limit, value] of [
+        [max, (max ?? 0) * 1.00001],
+        [min, (min ?? 0) * 0.99999],
+      ] as const) {
+        if (limit === undefined || limit === 0) continue;
+        const args = [...(made.examples[0]?.call ?? [])] as unknown[];
+        while (args.length <= index) args.push(undefined);
+        const arg = args[index];
+        args[index] = Array.isArray(arg) ? arg.map((row) => (row as unknown[]).map(() => value)) : value;
+        let said = "";
+        try {
+          call(made, args);
+        } catch (error) {
+          said = (error as Error).message;
+        }
+        for (const [, typed = "", bound = "", percent] of said.matchAll(
+          /is (-?[\d.]+); it cannot be (?:above|below) (-?[\d.]+)( %)?/g,
+        )) {
+          expect(Number(typed), said).not.toBe(Number(bound) / (percent === undefined ? 1 : 100));
+          told++;
+        }
+      }
+    expect(told).toBeGreaterThan(60);
+  });
+  test.each([
+    [refusal("BAKE_TINCAPACITY", "dome", down(20, 10.0001)), "a depth of 10.0001 above half the diameter of 20"],
+    [refusal("BAKE_TINCAPACITY", "water", 19.9999), "have 19.9999 g of water"],
+    [refusal("BAKE_TINCAPACITY", "wreath", down(20, 10.0001)), "a tube of 10.0001 above half"],
+    [refusal("BAKE_TINAREA", "wreath", down(20, 10.0001)), "a tube of 10.0001 above half"],
+    [refusal("BAKE_YEASTTIME", 10, 2, 4.0001), "2.0001 times hours_now, and the rule holds up to twice"],
+    [refusal("BAKE_YEASTTIME", 10, 3, 0.9999), "divided by 3.0003, and the rule holds down to a third"],
+    [refusal("BAKE_YEASTTIME", 10, 2, 3, 25, 32.01), "is 32.01 °C, and the rule holds from 15 to 32 °C"],
+    [refusal("BAKE_SELLPRICE", 1, 1.000001, "cost share"), "is 100.0001 %; a cost share cannot be above 100 %"],
+    [refusal("BAKE_ROLLIN", 1000, 0.5, "flour", 1000.001), "is 1000.001, more than the dough of 1000"],
+    [refusal("BAKE_MIXES", 95, 40, 40.001), "is 40.001, above the limit of 40"],
+    [refusal("BAKE_LABELSHARE", "a", down("a"), down(100), 100.001), "is 100.001, more than the ingredients' 100"],
+    [refusal("BAKE_LABELPROTEIN", 30.001, 30), "is 30.001 g, more than the 30 g"],
+    [
+      refusal("BAKE_STARTERFEED", 550, 1, 1, 550.001),
+      "is 550.001, which brings 275.001 of flour where 275 is wanted; at most 550 fits",
+    ],
+    [String(run("BAKE_WATERNOTE", 38.01, 18)), "Water of 38.01 °C is too hot for fresh yeast (38 °C at most)"],
+  ])("%s", (said, told) => expect(said).toContain(told));
+});
+
 describe("what is compared was worked out", () => {
   const THREE_TENTHS = 0.1 + 0.2;
   test.each<[string, unknown[], unknown[]]>([

@@ -36,6 +36,22 @@ const NONE = "no declarable allergens in the ingredients as entered; cross-conta
 const UNLISTED_IN_US =
   "rye, barley, oats, celery, mustard, sulphites (US labels declare them from 10 mg/kg), lupin, molluscs";
 
+test("before anything is entered there is no promise either", () =>
+  expect(run("BAKE_ALLERGENS", down("", " "), larder(["flour", "wheat"]), "EU")).toBe(""));
+
+// Regulation (EU) 1169/2011, annex II, 12: more than 10 mg/kg; 21 CFR 101.100(a)(4), from memory: 10 parts per million or more.
+test.each([
+  ["EU", ["none", "none", "sulphites"]],
+  ["UK", ["none", "none", "sulphites"]],
+  ["US", ["none", "from 10 mg", "from 10 mg"]],
+])("%s: sulphites below, at and above 10 mg/kg", (law, wanted) =>
+  ["9.99", "10", "10.01"].forEach((amount, at) => {
+    const said = String(run("BAKE_ALLERGENS", down("raisins"), larder(["raisins", `sulphites ${amount} mg/kg`]), law));
+    if (wanted[at] === "none") expect(said).toBe(NONE);
+    else expect(said).toContain(wanted[at]);
+  }),
+);
+
 describe("BAKE_ALLERGENS", () => {
   const of = (law: string, ...cells: string[]) =>
     run(

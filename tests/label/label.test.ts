@@ -166,6 +166,16 @@ describe("BAKE_LABELSHARE", () => {
     ]);
     expect(says("butter", down("butter"), down(100), 100)).toBe("of the finished weight (100)");
   });
+  test("a row without its name or its weight may be of the ingredient: refused by row", () => {
+    expect(refusal("BAKE_LABELSHARE", "a", down("b", "a", ""), down(1, 1, 1))).toBe(
+      "BAKE_LABELSHARE: ingredients row 3 is blank though the row has an amount; enter its name.",
+    );
+    expect(refusal("BAKE_LABELSHARE", "a", down("b", "a"), down(1, ""))).toBe(
+      'BAKE_LABELSHARE: weights row 2 is blank beside "a"; enter its weight, or 0 where none goes in.',
+    );
+    expect(share("a", down("b", "a"), down(1, 0))).toBe(0);
+    expect(share("a", down("b", "a", "c", ""), down(1, 1, "", 0))).toBe(0.5);
+  });
   test("without loss the shares of all ingredients make 1", () => {
     const weights = fc.array(fc.integer({ min: 1, max: 1e6 }), { minLength: 3, maxLength: 3 });
     fc.assert(

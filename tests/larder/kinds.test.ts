@@ -58,6 +58,20 @@ test.each<[unknown, string]>([
   ["Levain 80", 'is "Levain 80" without its hydration; add its water as a share of its flour, such as "levain 80%"'],
   ["biga stiff", 'is "biga stiff" without its hydration; add its water as a share of its flour, such as "biga 100%"'],
   ["sour x%", 'is "sour x%" without its hydration; add its water as a share of its flour, such as "sour 100%"'],
+  // The number is a share where it is no percentage of any preferment.
+  ["levain 1", 'is "levain 1" without its hydration; add its water as a share of its flour, such as "levain 100%"'],
+  ["biga 0.55", 'is "biga 0.55" without its hydration; add its water as a share of its flour, such as "biga 55%"'],
+  [
+    "starter 1:1",
+    'is "starter 1:1" without its hydration; add its water as a share of its flour, such as "starter 100%"',
+  ],
+  ["sourdough starter 80%", 'is "sourdough starter 80%"; enter "sourdough 80%"'],
+  ["levain-125%", 'is "levain-125%"; enter "levain 125%"'],
+  [
+    1.25,
+    'is 1.25; for a starter of that hydration enter "starter 125%"; a number here is the flour\'s share, from 0 to 1',
+  ],
+  [7, "is 7; a number here is the flour's share, from 0 to 1"],
   ["levain 501%", 'is "levain 501%"; a hydration lies between 0 % and 500 %'],
   ["levain -1%", 'is "levain -1%"; a hydration lies between 0 % and 500 %'],
   [

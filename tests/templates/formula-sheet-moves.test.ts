@@ -67,6 +67,46 @@ describe("each way of losing or misplacing a row", () => {
   });
 });
 
+describe("a row dragged into a table that it is no part of", () => {
+  const tables = ["size_name", "ingredient", "step"] as const;
+  test.each([0, 2] as const)("kind %i", async (which) => {
+    const kind = KINDS[which] as Kind;
+    const trial = await (trials.get(kind) ?? keep(kind));
+    const random = randomFrom(SEED + 100 + which);
+    const found = outcome();
+    for (let at = 0; at < tries(4); at++) {
+      const one = await opened(trial, oneOf(kind.ways, random));
+      const table = oneOf(tables, random);
+      const rows = [...ownRows(one.sheet)].filter((row) => row !== one.sheet.rowOf(table, 0));
+      const [from, many] = [oneOf(rows, random), oneOf([1, 1, 2], random)];
+      const to = one.sheet.rowOf(table, 1 + Math.floor(random(one.sheet.rows(table) - 2)));
+      if (to >= from && to <= from + many) continue;
+      trySlip(one, { says: `${many} from ${from} before ${to}`, act: () => one.sheet.moveRows(from, many, to) }, found);
+    }
+    expect(found.named).toBe(found.slips);
+    expect(found.wrong).toEqual([]);
+  });
+});
+
+/** Rows that have a place of their own: those of blocks, of headings and of hidden formulas. */
+function ownRows(sheet: Tried["sheet"]): ReadonlySet<number> {
+  const marks = sheet.names().filter((name) => /_mark_(left|right)_(\d+|top)$/.test(name));
+  return new Set(marks.map((name) => sheet.rowOf(name)));
+}
+
+test("blank rows dragged through the tables change nothing", async () => {
+  const kind = KINDS[2] as Kind;
+  for (const table of ["size_name", "ingredient", "step"]) {
+    const one = await opened(await (trials.get(kind) ?? keep(kind)));
+    const before = verdict(one);
+    const spare = one.sheet.rowOf(table, one.sheet.rows(table) - 3);
+    one.sheet.moveRows(spare, 1, one.sheet.rowOf(table, 1));
+    const { check, wrong, blank, figures } = verdict(one);
+    expect([table, check, wrong]).toEqual([table, "", []]);
+    expect([figures, blank.length]).toEqual([before.figures, before.blank.length]);
+  }
+});
+
 const trials = new Map<Kind, Promise<Trial>>();
 function keep(kind: Kind): Promise<Trial> {
   const trial = trialOf(kind);

@@ -236,6 +236,10 @@ export function rowSlip({ sheet }: Tried, random: Random): Slip {
     { says: `row ${at} filled ${JSON.stringify(text)}`, act: (one) => put(one, `A${at}`, text) },
     { says: `row ${at} deleted`, act: (one) => one.sheet.deleteRows(at) },
     { says: `row ${at} before ${to}`, act: (one) => (to < at || to > at + 1) && one.sheet.moveRows(at, 1, to) },
+    {
+      says: `rows ${at} and ${at + 1} before ${to}`,
+      act: (one) => (to < at || to > at + 2) && one.sheet.moveRows(at, 2, to),
+    },
     sortSlip(sheet, random),
     cutSlip(sheet, random),
     columnSlip(column(), oneOf(["ADD_COLUMNS_ROWS", "REMOVE_COLUMNS_ROWS", "HIDE_COLUMNS_ROWS"] as const, random)),

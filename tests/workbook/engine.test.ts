@@ -137,6 +137,21 @@ describe("errors read as in a sheet", () => {
   });
 });
 
+test("columns that read each other in a circle show an error, never the numbers that stood there last", () => {
+  const book = openProbes();
+  const column = (a1: string, from: string) => book.type("Sheet1", a1, `=ARRAYFORMULA(${from}+1)`);
+  for (const [row, number] of ["1", "2", "3"].entries()) book.type("Sheet1", `A${row + 1}`, number);
+  column("C1", "A1:A3");
+  column("E1", "C1:C3");
+  column("G1", "E1:E3");
+  expect(book.values("Sheet1", "G1:G3")).toEqual([[4], [5], [6]]);
+  column("A1", "G1:G3");
+  book.type("Sheet1", "A2", "");
+  book.type("Sheet1", "A3", "");
+  const shown = ["A1:A3", "C1:C3", "E1:E3", "G1:G3"].flatMap((range) => book.values("Sheet1", range).flat());
+  expect(shown.filter((value) => typeof value === "number")).toEqual([]);
+});
+
 describe("arguments reach a custom function as Sheets passes them", () => {
   const shown = (formula: string) => {
     const book = openProbes();

@@ -2,6 +2,7 @@ import { addCellNames } from "./cell-names.ts";
 import { attachCustom, type CustomScript, knowCustom } from "./custom.ts";
 import { fromTyped, toDialect } from "./dialect.ts";
 import type { EvaluatedCell, FormulaArgument, Library, Locale, Model, Position, WorkbookData } from "./library.ts";
+import { failCircles } from "./patches/circles.ts";
 import { deleteWithoutCalculating } from "./patches/deleting.ts";
 import { separateDependents } from "./patches/dependents.ts";
 import { refuseEmptyText, renameErrors } from "./patches/errors.ts";
@@ -82,6 +83,7 @@ export function prepare(library: Library): void {
   placeWhatIsSeen(library);
   showGraded(library);
   quietly(() => separateDependents(library));
+  quietly(() => failCircles(library));
 }
 
 export function openEngine(

@@ -7,9 +7,9 @@ type Methods = Readonly<Record<string, Method>>;
 /** Methods by what they cost: `free` ones touch no document, `reads` and `writes` are calls to the service. */
 export type Shape = { readonly free?: Methods; readonly reads?: Methods; readonly writes?: Methods };
 
-/** `many` calls fail in a row; with `isDone` each is carried out before it fails, as where an answer gets lost. */
+/** `many` calls fail in a row; with `isDone` the first is carried out before it fails, as where its answer gets lost. */
 type FailingHow = { readonly many?: number; readonly isDone?: boolean };
-type Failing = { call: number; many: number; readonly isDone: boolean };
+type Failing = { call: number; many: number; isDone: boolean };
 
 const failed = (name: string): Error => new Error(`Service Spreadsheets failed while accessing document (${name})`);
 
@@ -94,6 +94,7 @@ export class Guard {
     failing.many -= 1;
     if (failing.many <= 0) this.failing = undefined;
     if (!failing.isDone) throw failed(name);
+    failing.isDone = false;
     this.late = name;
   }
 

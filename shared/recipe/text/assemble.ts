@@ -1,0 +1,147 @@
+// The dough as one formula: stages put together, what stands twice counted once, preferments as shares of flour.
+
+import { type Grams, grams } from "../../base/units.ts";
+import type { Formula, FormulaPart, FormulaRow, Question, Row, Stage, TiedPreferment } from "./described.ts";
+import { IN_DOUGH } from "./described.ts";
+import type { Draft } from "./draft.ts";
+import { identityOf, merged, type Portion } from "./portions.ts";
+import type { Reading } from "./row.ts";
+import { setApart, stageShares } from "./stage-amounts.ts";
+import { flourOfRow, waterOfRow } from "./starter.ts";
+
+export type Assembled = { readonly formula: Formula; readonly asks: readonly Question[] };
+
+export function assembled(draft: Draft, taken: ReadonlyMap<number, number>, reading: Reading): Assembled {
+  const asks: Question[] = [];
+  const { stages, rows } = draft;
+  const of = (role: Stage["role"]) =>
+    stages.flatMap((stage, at) => (stage.role === role && rows.some((row) => row.stage === at) ? [at] : []));
+  const isCounted = (row: Row) => IN_DOUGH.has(stages[row.stage]?.role ?? "dough");
+  const overall = of("overall");
+  const staged = stages.flatMap((stage, at) =>
+    IN_DOUGH.has(stage.role) && rows.some((row) => row.stage === at) ? [at] : [],
+  );
+  // An overall formula without stages is the formula.
+  const isWhole = overall.length > 0 && !staged.some((at) => stages[at]?.role === "dough");
+  const counted = isWhole ? rows.filter((row) => row.stage === overall[0]) : rows.filter(isCounted);
+  const set = isWhole
+    ? setApart(
+        draft,
+        rows.filter(isCounted),
+        rows.filter((row) => row.stage === overall[0]),
+        reading,
+        asks,
+      )
+    : [];
+  const amounts = stageShares({
+    draft,
+    taken,
+    rows: counted,
+    overall: overall.map((at) => rows.filter((row) => row.stage === at))[0] ?? [],
+    reading,
+    asks,
+  });
+  const { portions, isGrams } = amounts;
+  const dough = merged(portions, reading);
+  const parts = partsOf(draft);
+  const sum = (list: readonly Portion[], by: (portion: Portion) => number = () => 1) =>
+    list.reduce((all, one) => all + (one.amount ?? 0) * by(one), 0);
+  const flour = sum(portions, ({ row }) => flourOfRow(row));
+  const isComplete = portions.length > 0 && portions.every(({ amount }) => amount !== null);
+  const total = sum(portions);
+  const water = sum(portions, ({ row }) => waterOfRow(row));
+  if (isComplete && !(flour > 0) && !portions.some(({ row }) => row.type === "")) {
+    asks.push({ reason: "no flour", line: null, about: [], choices: [], isOpen: false });
+  }
+  const scale = scaleOf(draft, isGrams, flour, total);
+  const factor = isGrams ? 1 : scale;
+  const preferments = staged
+    .flatMap((at) =>
+      stages[at]?.role === "preferment"
+        ? [tied(at, isWhole ? set : portions, flour, amounts.made.get(at), draft, reading)]
+        : [],
+    )
+    .flat();
+  const formulaRows = dough.map(
+    ({ row, amount }): FormulaRow => ({
+      name: row.name,
+      type: row.type,
+      grams: amount === null || factor === null ? null : grams(amount * factor),
+      percent: amount === null || !(flour > 0) ? null : (amount / flour) * 100,
+      isKnown: row.isKnown,
+    }),
+  );
+  return {
+    asks,
+    formula: {
+      rows: formulaRows,
+      flour: isComplete && factor !== null ? grams(flour * factor) : null,
+      dough: isComplete && factor !== null ? grams(total * factor) : null,
+      hydration: isComplete && flour > 0 ? water / flour : null,
+      preferments,
+      parts,
+      pieces: draft.yield.pieces,
+    },
+  };
+}
+
+/** Grams for a hundredth of the flour in a formula of percentages, by what the text says it makes. */
+function scaleOf({ yield: made }: Draft, isGrams: boolean, flour: number, total: number): number | null {
+  if (isGrams) return 1;
+  if (!(flour > 0) || !(total > 0)) return null;
+  if (made.flour !== null) return made.flour / flour;
+  const dough =
+    made.total ?? (made.pieces !== null && made.pieceWeight !== null ? made.pieces * made.pieceWeight : null);
+  return dough === null ? null : dough / total;
+}
+
+function partsOf({ stages, rows }: Draft): FormulaPart[] {
+  return stages.flatMap((stage, at): FormulaPart[] => {
+    const mine = rows.filter((row) => row.stage === at && row.takes === null);
+    if (IN_DOUGH.has(stage.role) || stage.role === "overall" || mine.length === 0) return [];
+    const isWeighed = mine.every((row) => row.grams !== null);
+    const weight = mine.reduce((all, row) => all + (row.grams ?? 0), 0);
+    return [{ stage: at, name: stage.name || stage.role, grams: isWeighed ? (grams(weight) as Grams) : null }];
+  });
+}
+
+/** A preferment as the sheet's cells take it. */
+function tied(
+  at: number,
+  portions: readonly Portion[],
+  flourOfAll: number,
+  made: number | undefined,
+  { stages }: Draft,
+  reading: Reading,
+): TiedPreferment[] {
+  const stage = stages[at];
+  const mine = portions.filter(({ stage: own }) => own === at);
+  const sum = (list: readonly Portion[], by: (portion: Portion) => number = () => 1) =>
+    list.reduce((all, one) => all + (one.amount ?? 0) * by(one), 0);
+  const flour = sum(mine, ({ row }) => flourOfRow(row));
+  if (stage === undefined || !(flour > 0) || !(flourOfAll > 0)) return [];
+  const water = sum(mine, ({ row }) => waterOfRow(row));
+  const yeast = sum(mine.filter(({ row }) => row.type === "yeast"));
+  const fed = sum(
+    mine.filter(({ isSeed }) => !isSeed),
+    ({ row }) => flourOfRow(row),
+  );
+  const seed = sum(mine.filter(({ isSeed }) => isSeed));
+  const flours = new Set(mine.filter(({ row }) => row.type === "flour").map(({ row }) => identityOf(row, reading)));
+  const all = new Set(portions.filter(({ row }) => row.type === "flour").map(({ row }) => identityOf(row, reading)));
+  const only = flours.size === 1 && all.size > 1 ? (mine.find(({ row }) => row.type === "flour")?.row.name ?? "") : "";
+  return [
+    {
+      stage: at,
+      kind: stage.preferment === "" ? "preferment" : stage.preferment,
+      share: flour / flourOfAll,
+      hydration: water / flour,
+      yeast: yeast / flour,
+      seed: fed > 0 ? seed / fed : 0,
+      hours: stage.hours,
+      temperature: stage.temperature,
+      leftOver: made !== undefined && made > 0 ? grams(made) : null,
+      flour: only,
+    },
+  ];
+}

@@ -1,0 +1,122 @@
+// Whether a text agrees with itself: totals against rows, percentages against weights, pieces against dough.
+
+import { shown } from "../../base/show.ts";
+import { type Formula, IN_DOUGH, type Question, type Row } from "./described.ts";
+import type { Draft, Total } from "./draft.ts";
+import type { Reading } from "./row.ts";
+
+type Asked = Omit<Question, "line"> & { readonly line: number | null };
+const told = (reason: Question["reason"], line: number | null, about: readonly string[]): Asked => ({
+  reason,
+  line,
+  about,
+  choices: [],
+  isOpen: false,
+});
+
+export function checksOf(draft: Draft, formula: Formula, _reading: Reading): Asked[] {
+  return [...totalsOf(draft, formula), ...percentsOf(draft), ...yieldOf(draft, formula)];
+}
+
+/** The last digit that the rows show. */
+function resolutionOf(values: readonly number[]): number {
+  for (const step of [100, 10, 1, 0.1, 0.01, 0.001]) {
+    if (values.every((value) => Math.abs(value / step - Math.round(value / step)) < 1e-6)) return step;
+  }
+  return 0.001;
+}
+
+function totalsOf(draft: Draft, formula: Formula): Asked[] {
+  const wrong: Asked[] = [];
+  for (const total of draft.totals) {
+    const before = draft.rows.slice(0, total.rows);
+    for (const of of ["grams", "percent"] as const) {
+      const said = of === "grams" ? gramsOf(total, draft) : total.percent;
+      if (said === null || said === 0) continue;
+      const sums = sumsOf(before, draft, total, of, formula);
+      if (sums.length === 0) continue;
+      const values = before.flatMap((row) => (row[of] === null ? [] : [row[of] ?? 0]));
+      const step = Math.min(resolutionOf(values), resolutionOf([said]) === 100 ? 1 : resolutionOf([said]));
+      const tolerance = Math.max(0.5 * step * Math.max(1, values.length), said * 1e-6);
+      if (sums.some((sum) => Math.abs(sum - said) <= tolerance * (1 + 1e-9))) continue;
+      const nearest = sums.reduce((best, sum) => (Math.abs(sum - said) < Math.abs(best - said) ? sum : best));
+      const unit = of === "grams" ? "g" : "%";
+      wrong.push(told("total differs", total.line, [`${shown(said, 2)} ${unit}`, `${shown(nearest, 2)} ${unit}`]));
+    }
+  }
+  return wrong;
+}
+
+function gramsOf(total: Total, draft: Draft): number | null {
+  if (total.grams !== null) return total.grams;
+  if (total.bare === null) return null;
+  // Bare rows were weighed in one unit: so is their total.
+  const weighed = draft.rows.find((row) => row.grams !== null && draft.bare.size === 0);
+  return weighed === undefined ? null : total.bare;
+}
+
+/** All that a total may add up: its stage, everything above it, everything without what is taken twice. */
+function sumsOf(
+  before: readonly Row[],
+  draft: Draft,
+  total: Total,
+  of: "grams" | "percent",
+  formula: Formula,
+): number[] {
+  const sum = (rows: readonly Row[]) => rows.reduce((all, row) => all + (row[of] ?? 0), 0);
+  const has = (rows: readonly Row[]) =>
+    rows.length > 0 && rows.every((row) => row[of] !== null || row.amountOf === "nothing" || row.takes !== null);
+  const here = before.filter((row) => row.stage === total.stage);
+  const inDough = before.filter((row) => IN_DOUGH.has(draft.stages[row.stage]?.role ?? "dough"));
+  const once = inDough.filter((row) => row.takes === null);
+  const sums = [here, before, inDough, once].filter(has).map(sum);
+  return of === "grams" && formula.dough !== null ? [...sums, formula.dough] : sums;
+}
+
+/** Rows of a stage have one weight for each percent; those that do not are named. */
+function percentsOf(draft: Draft): Asked[] {
+  const wrong: Asked[] = [];
+  for (const stage of draft.stages.keys()) {
+    const both = draft.rows.filter(
+      (row) => row.stage === stage && row.grams !== null && row.percent !== null && row.percent > 0 && row.grams > 0,
+    );
+    if (both.length < 2) continue;
+    const rates = both.map((row) => (row.grams ?? 0) / (row.percent ?? 1)).sort((a, b) => a - b);
+    const rate = rates[Math.floor(rates.length / 2)] ?? 0;
+    for (const row of both) {
+      const [weight, percent] = [row.grams ?? 0, row.percent ?? 0];
+      const expected = percent * rate;
+      const rounding = 0.5 * Math.min(1, resolutionOf([percent])) * rate + 0.5 * Math.min(5, resolutionOf([weight]));
+      if (Math.abs(weight - expected) <= Math.max(rounding, 0.006 * expected)) continue;
+      wrong.push(
+        told("percent and weight differ", row.line, [
+          row.name,
+          `${shown(percent, 3)} %`,
+          `${shown(weight, 2)} g`,
+          `${shown(weight / rate, 3)} %`,
+        ]),
+      );
+    }
+  }
+  return wrong.map((one) => ({ ...one, isOpen: false }));
+}
+
+/** A dough that is too little for its pieces, or much more than they take. */
+const LEAST = 0.92;
+const MOST = 1.02;
+
+function yieldOf(draft: Draft, { dough }: Formula): Asked[] {
+  const { pieces, pieceWeight, isSpan } = draft.yield;
+  const asks: Asked[] = isSpan && pieces === null ? [told("yield differs", null, ["a span of pieces"])] : [];
+  if (dough === null || pieces === null || pieceWeight === null) return asks;
+  const part = (pieces * pieceWeight) / dough;
+  if (part >= LEAST && part <= MOST) return asks;
+  return [
+    ...asks,
+    told("yield differs", null, [
+      `${shown(pieces)} × ${shown(pieceWeight, 1)} g`,
+      `${shown(pieces * pieceWeight, 1)} g`,
+      `${shown(dough, 1)} g`,
+    ]),
+  ];
+}

@@ -1,0 +1,88 @@
+// The headings of a table's columns, in any order and any spelling.
+
+import { folded, singularName } from "../../base/words.ts";
+import type { Stage } from "./described.ts";
+import { stageOf } from "./headings.ts";
+
+export type UnitOfColumn = "g" | "kg" | "oz" | "lb" | "ml" | "l" | "";
+export type Column =
+  | { readonly is: "name" | "unit" | "stage" | "note" | "other" | "number" | "type" }
+  | { readonly is: "percent"; readonly of: "flour" | "total" }
+  /** One of several stages beside each other where `stage` is given. */
+  | { readonly is: "weight"; readonly unit: UnitOfColumn; readonly head: string; readonly stage?: Stage };
+
+const UNITS: readonly (readonly [UnitOfColumn, RegExp])[] = [
+  ["kg", /\b(?:kg|kilo|kilogram)\b/],
+  ["g", /\b(?:g|gr|gm|gram|gramm|gramme)\b/],
+  ["lb", /\b(?:lb|pound)\b|#/],
+  ["oz", /\b(?:oz|ounce)\b/],
+  ["ml", /\b(?:ml|millilitre|milliliter)\b/],
+  ["l", /\b(?:l|litre|liter)\b/],
+];
+export const unitIn = (text: string): UnitOfColumn => {
+  const plain = singularName(text.replace(/[()[\]/.:,]/g, " "));
+  return UNITS.find(([, words]) => words.test(plain))?.[0] ?? "";
+};
+
+const NAME =
+  /^(?:raw |the )?(?:ingredient|item|material|name|component|product|zutat|rohstoff|description|what|ingredient name|ingrediente?)$/;
+const WEIGHT =
+  /\b(?:weight|wt|amount|quantity|qty|mass|gewicht|menge|poid|quantite|batch|per mix|per dough|small|large|medium|scaled|needed|dough|piece|loave|loaf|roll|bun|recipe|\d+ ?x|x ?\d+|single|double|triple|half|full|scale)\b/;
+const PERCENT = /%|\bpercent(?:age)?\b|\bpct\b|\bbp\b|\bb%/;
+const OF_TOTAL = /\b(?:total|whole|dough|formula|batch|true|all|weight|mix)\b/;
+const OF_FLOUR = /\bbaker|\bflour\b|\bb%|\bbp\b|\bb\.?p\b/;
+
+/** What a cell heads; undefined where it is no heading of a column. */
+export function columnOf(cell: string): Column | undefined {
+  const text = folded(cell).replace(/['’]/g, "");
+  if (text === "" || text.length > 40) return undefined;
+  const plain = singularName(
+    text
+      .replace(/[()[\].:,*_-]/g, " ")
+      .replace(/\s+/g, " ")
+      .trim(),
+  );
+  if (NAME.test(plain)) return { is: "name" };
+  if (/^(?:#|no|nr|line|row|pos|step no|nº)$/.test(plain)) return { is: "number" };
+  if (/^(?:unit|uom|measure|einheit)$/.test(plain)) return { is: "unit" };
+  if (/^(?:stage|phase|part|section|step|group|where|process|mix stage)$/.test(plain)) return { is: "stage" };
+  if (
+    /^(?:note|remark|comment|temp|temperature|lot|supplier|brand|code|sku|allergen|method|instruction)s?\b.*$/.test(
+      plain,
+    )
+  )
+    return { is: "note" };
+  if (/^(?:type|kind|category|class)$/.test(plain)) return { is: "type" };
+  if (/\b(?:price|cost|kcal|calorie|energy|protein|stock|order|margin)\b|[€$£]/.test(plain)) return { is: "other" };
+  if (PERCENT.test(text)) {
+    const ofTotal = OF_TOTAL.test(plain) && !OF_FLOUR.test(text);
+    return { is: "percent", of: ofTotal ? "total" : "flour" };
+  }
+  const unit = unitIn(text);
+  const isUnitAlone =
+    unit !== "" &&
+    /^\W*(?:kgs?|kilos?|kilograms?|gr?|gms?|grams?|lbs?|pounds?|oz|ounces?|ml|l|litres?|liters?|#)\W*$/.test(text);
+  const stage = stageOf(cell.replace(/\((?:k?g|lbs?|oz|grams?|kilos?)\)|\b(?:kg|g|lb|oz)\b/gi, " ").trim(), -1, false);
+  if (stage !== undefined && "stage" in stage && !stage.isUnsure && !/\b(?:weight|amount|batch)\b/.test(plain))
+    return { is: "weight", unit, head: cell.trim(), stage: stage.stage };
+  if (/^(?:total|sum|overall|gesamt)(?: (?:k?g|gram|kilo|lb|oz))?$/.test(plain))
+    return { is: "weight", unit, head: cell.trim(), stage: OVERALL };
+  if (isUnitAlone || WEIGHT.test(plain) || (unit !== "" && /[([]/.test(text)))
+    return { is: "weight", unit, head: cell.trim() };
+  if (/^\d+(?:\s*(?:x|kg|g|lb|pcs|st))?$/.test(plain)) return undefined;
+  return undefined;
+}
+
+const OVERALL: Stage = { role: "overall", name: "Total", line: null, preferment: "", hours: null, temperature: null };
+
+/** A row of headings: at least two cells are known ones, and none holds a bare amount. */
+export function headerOf(cells: readonly string[]): (Column | undefined)[] | undefined {
+  if (cells.some((cell) => /^\s*[\d.,]+\s*(?:%|k?g|lb|oz)?\s*$/i.test(cell))) return undefined;
+  const columns = cells.map((cell) => (cell.trim() === "" ? undefined : columnOf(cell)));
+  const known = columns.filter((column) => column !== undefined);
+  const isHeader =
+    known.length >= 2 &&
+    known.length >= cells.filter((cell) => cell.trim() !== "").length - 1 &&
+    known.some((column) => column?.is === "weight" || column?.is === "percent");
+  return isHeader ? columns : undefined;
+}

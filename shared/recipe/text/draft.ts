@@ -1,0 +1,166 @@
+// What is known of a recipe while its lines are read, one after the other.
+
+import type {
+  Corrections,
+  Described,
+  Ignored,
+  IgnoredReason,
+  Question,
+  Row,
+  Stage,
+  StageRole,
+  Step,
+} from "./described.ts";
+import { type Reading, type RowRead, readRow } from "./row.ts";
+import type { SourceLine } from "./source-lines.ts";
+import type { YieldRead } from "./yields.ts";
+
+/** A row that adds up the rows before it, as the text gives it. */
+export type Total = {
+  readonly line: number;
+  readonly grams: number | null;
+  /** A number whose unit is that of the other bare ones. */
+  readonly bare: number | null;
+  readonly percent: number | null;
+  readonly stage: number;
+  /** How many rows stood above it. */
+  readonly rows: number;
+};
+
+export type Mode = "start" | "ingredients" | "method" | "nutrition" | "note" | "equipment" | "web page";
+export type Draft = {
+  title: string;
+  yield: YieldRead;
+  readonly stages: Stage[];
+  readonly rows: Row[];
+  readonly bare: Map<Row, number>;
+  readonly ignored: Ignored[];
+  readonly steps: Step[];
+  readonly questions: Question[];
+  readonly totals: Total[];
+  mode: Mode;
+  /** The stage that rows go to; -1 before the first. */
+  stage: number;
+  doughTemperature: Described["doughTemperature"];
+};
+
+/** A line in hand, and what is known around it. */
+export type Place = {
+  readonly draft: Draft;
+  readonly line: SourceLine;
+  readonly reading: Reading;
+  readonly next: readonly SourceLine[];
+  /** Nothing of the recipe was read yet. */
+  readonly isFirst: boolean;
+  /** Marks, capitals or a colon make it a heading, whatever its words. */
+  readonly isSetOff: boolean;
+};
+
+/** Leaves a line aside; true, as it was taken. */
+export function ignore(draft: Draft, { at, text }: SourceLine, reason: IgnoredReason): true {
+  draft.ignored.push({ line: at, text, reason });
+  return true;
+}
+
+export const isCapitals = (text: string): boolean => /\p{Lu}{3}/u.test(text) && !/\p{Ll}/u.test(text);
+export const hasAmount = (text: string): boolean =>
+  /\d\s?(?:k?g|gr|grams?|oz|lbs?|ml|l|cups?|tsp|tbsp|%|#)(?![\p{L}])/iu.test(text);
+export const looksLikeRow = (line: SourceLine | undefined): boolean =>
+  line !== undefined && line.text !== "" && line.text.length < 80 && /\d|½|¼|¾|⅓|⅔|\b(?:pinch|all)\b/i.test(line.text);
+
+export function stageAt(draft: Draft): number {
+  if (draft.stage < 0) draft.stage = addStage(draft, plainStage("dough", "", null));
+  return draft.stage;
+}
+
+export const plainStage = (role: StageRole, name: string, line: number | null): Stage => ({
+  role,
+  name,
+  line,
+  preferment: "",
+  hours: null,
+  temperature: null,
+});
+
+export function addStage(draft: Draft, stage: Stage): number {
+  draft.stages.push(stage);
+  return draft.stages.length - 1;
+}
+
+/** The stage of a role that single rows belong to: an egg for the wash, flour for the bench. */
+export function sideStage(draft: Draft, role: StageRole): number {
+  const at = draft.stages.findIndex((one) => one.role === role && one.line === null);
+  return at >= 0 ? at : addStage(draft, plainStage(role, "", null));
+}
+
+export function addRow(
+  draft: Draft,
+  line: number,
+  read: RowRead,
+  stage: number,
+  more: readonly Row["remarks"][number][] = [],
+): Row {
+  const row: Row = {
+    line,
+    text: read.text,
+    name: read.name,
+    type: read.type,
+    amountOf: read.amountOf,
+    grams: read.grams,
+    percent: read.percent,
+    stage,
+    optional: read.isOptional,
+    remarks: [...read.remarks, ...more],
+    takes: null,
+    isKnown: read.isKnown,
+  };
+  draft.rows.push(row);
+  if (read.bare !== null) draft.bare.set(row, read.bare);
+  for (const ask of read.asks) draft.questions.push({ ...ask, line });
+  if (draft.mode !== "ingredients") draft.mode = "ingredients";
+  return row;
+}
+
+export function takeYield(draft: Draft, made: YieldRead): void {
+  const { pieces, pieceWeight, tins, total, flour, isSpan } = draft.yield;
+  draft.yield = {
+    pieces: pieces ?? made.pieces,
+    pieceWeight: pieceWeight ?? made.pieceWeight,
+    tins: tins ?? made.tins,
+    total: total ?? made.total,
+    flour: flour ?? made.flour,
+    isSpan: isSpan || made.isSpan,
+  };
+}
+
+export function correctedRead(
+  read: RowRead,
+  correction: NonNullable<Corrections["lines"][string]>,
+  reading: Reading,
+): RowRead {
+  const again = correction.name === undefined ? read : { ...readRow(`${correction.name}`, reading), text: read.text };
+  const { name, type, grams, percent } = correction;
+  const hasSaid = grams !== undefined || percent !== undefined;
+  const asks = [...again.asks, ...read.asks].filter(
+    ({ reason }, at, all) =>
+      all.findIndex((one) => one.reason === reason) === at &&
+      !(hasSaid && /amount|grams or|thousands/.test(reason)) &&
+      !(type !== undefined && /type|hydration/.test(reason)) &&
+      !(
+        name !== undefined &&
+        (/misspelt|which name/.test(reason) ||
+          (reason === "no amount" && !read.asks.some((one) => one.reason === reason)))
+      ),
+  );
+  return {
+    ...read,
+    name: name ?? read.name,
+    type: type ?? again.type,
+    isKnown: again.isKnown,
+    grams: grams === undefined ? read.grams : (grams as RowRead["grams"]),
+    percent: percent ?? read.percent,
+    bare: hasSaid ? null : read.bare,
+    amountOf: grams !== undefined ? "weight" : percent !== undefined ? "percentage" : read.amountOf,
+    asks: type === undefined ? asks : asks.filter(({ reason }) => reason !== "misspelt"),
+  };
+}

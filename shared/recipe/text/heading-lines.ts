@@ -1,0 +1,100 @@
+// Lines that head what follows: a stage of the dough, a part beside it, or a heading with its rows on the same line.
+
+import { singularName } from "../../base/words.ts";
+import type { Stage, StageRole } from "./described.ts";
+import { addRow, addStage, hasAmount, ignore, isCapitals, looksLikeRow, type Place } from "./draft.ts";
+import { headingCore, prefermentWordIn, stageOf } from "./headings.ts";
+import { listedRows, splitRows } from "./inline.ts";
+import { readRow } from "./row.ts";
+import { rowText } from "./row-text.ts";
+import type { SourceLine } from "./source-lines.ts";
+import { isStep } from "./steps.ts";
+import { titleIn } from "./titles.ts";
+
+/** Opens a stage, where the line is a heading. */
+export function takeHeading({ draft, line, reading, next, isFirst, isSetOff }: Place): boolean {
+  const { text, at } = line;
+  if (text.length > 70) return false;
+  const open = text
+    .replace(/[([{][^)\]}]*[)\]}]/g, " ")
+    .replace(/\d+(?:[.,]\d+)?\s?%\s*(?:hydration|of (?:the )?(?:total )?flour|pre-?fermented(?: flour)?)/gi, " ");
+  const isColon = /:$/.test(text);
+  if (hasAmount(open) && !isColon && !line.isMarked) return false;
+  if (/^\d/.test(text) && !isSetOff) return false;
+  if (rowText(text).isAll && !isColon) return false;
+  if (isStep(text, false, false) && !isColon && !line.isMarked) return false;
+  const found = stageOf(text, at, isSetOff || (line.isMarked && !hasAmount(open)));
+  if (found === undefined || !("stage" in found)) return false;
+  const { stage, isUnsure } = found;
+  const following = next.find(({ text: one }) => one !== "");
+  if (isFirst && (isUnsure || stage.role === "part")) return false;
+  if (isFirst && stage.role === "overall") {
+    draft.title = "";
+  }
+  if (draft.mode === "method" && !looksLikeRow(following) && !(isSetOff && !isUnsure)) return false;
+  if (draft.mode === "method" && following !== undefined && isStep(following.text, hasAmount(following.text), true)) {
+    // "Final dough" over steps of the method heads no ingredients.
+    ignore(draft, line, "heading");
+    return true;
+  }
+  if (!isSetOff && (stage.preferment !== "" || stage.role === "soaker")) {
+    const isThere = draft.stages.some(
+      (one, index) =>
+        one.role === stage.role && one.preferment === stage.preferment && draft.rows.some((row) => row.stage === index),
+    );
+    if (isThere || line.isListed || !looksLikeRow(following)) return false;
+  }
+  if (!isSetOff && isFirst && stage.role !== "preferment" && stage.role !== "overall" && stage.role !== "soaker") {
+    // "Brioche dough" on top is the recipe's name.
+    if (!/^(?:(?:final|main) )?(?:dough|mix)$/.test(headingCore(text))) draft.title = titleIn(text);
+  }
+  if (
+    isFirst &&
+    stage.role === "preferment" &&
+    !next.some(({ text: one, at: where }) => {
+      const later = stageOf(one, where, /:$/.test(one) || isCapitals(one));
+      return (
+        later !== undefined && "stage" in later && (later.stage.role === "dough" || later.stage.role === "overall")
+      );
+    }) &&
+    next.length < 11 &&
+    !prefermentAgain(next, stage)
+  )
+    return false;
+  const kept = reading.corrections.answers[`part of the dough: ${stage.name}`];
+  const role: StageRole = kept === "dough" ? "dough" : kept === "kept apart" ? "part" : stage.role;
+  draft.stage = addStage(draft, { ...stage, role });
+  draft.mode = "ingredients";
+  if (isUnsure && kept === undefined) {
+    draft.questions.push({
+      reason: "part of the dough",
+      line: at,
+      about: [stage.name],
+      choices: ["dough", "kept apart"],
+      isOpen: true,
+    });
+  }
+  ignore(draft, line, "heading");
+  return true;
+}
+
+/** "Egg wash: 1 egg, 1 tbsp milk": a heading with its rows beside it. */
+export function takeHeadingWithRows({ draft, line, reading }: Place): boolean {
+  const [, head = "", rest = ""] = /^([^:;,]{3,40}):\s+(\S.*)$/.exec(line.text) ?? [];
+  if (rest === "" || isStep(line.text, false, draft.mode === "method")) return false;
+  const found = stageOf(head, line.at, true);
+  if (found === undefined || !("stage" in found) || found.isUnsure) return false;
+  const listed = listedRows(rest, reading) ?? splitRows(rest, reading) ?? [readRow(rest, reading)];
+  const isRows = listed.every(
+    (one) =>
+      one.name !== "" &&
+      (one.isAll || ((one.isKnown || one.type !== "") && (one.grams ?? one.percent ?? one.bare) !== null)),
+  );
+  if (!isRows) return false;
+  draft.stage = addStage(draft, { ...found.stage, name: head });
+  for (const read of listed) addRow(draft, line.at, read, draft.stage);
+  return true;
+}
+
+const prefermentAgain = (next: readonly SourceLine[], stage: Stage): boolean =>
+  next.some(({ text }) => prefermentWordIn(singularName(text)) === stage.preferment);

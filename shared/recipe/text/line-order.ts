@@ -1,0 +1,141 @@
+// What each line is, in the order in which that is asked.
+
+import { takeBody, takeCorrected } from "./body-lines.ts";
+import { clutterIn, isNutrition, isTotal } from "./clutter.ts";
+import { lineKey } from "./described.ts";
+import { addStage, type Draft, ignore, isCapitals, type Place, takeYield } from "./draft.ts";
+import { takeHeading, takeHeadingWithRows } from "./heading-lines.ts";
+import { modeOf } from "./headings.ts";
+import { type Reading, readRow } from "./row.ts";
+import { isSeparator, type SourceLine } from "./source-lines.ts";
+import { isStep } from "./steps.ts";
+import type { TableLine } from "./table.ts";
+import { headStage, tableRows } from "./table-rows.ts";
+import { takeTitle, titleIn } from "./titles.ts";
+import { yieldIn } from "./yields.ts";
+
+/** All of a text beside the line in hand. */
+export type WholeText = {
+  readonly lines: readonly SourceLine[];
+  readonly tables: ReadonlyMap<number, TableLine>;
+  readonly reading: Reading;
+};
+
+/** How far ahead a heading looks for its rows. */
+const AHEAD = 11;
+
+export function readLineAt(draft: Draft, line: SourceLine, place: number, text: WholeText): void {
+  const table = text.tables.get(line.at);
+  if (table !== undefined && draft.mode !== "web page") readTableLine(draft, table, place, text);
+  else readLine(draft, line, place, text);
+}
+
+function readLine(draft: Draft, line: SourceLine, at: number, { lines, reading }: WholeText): void {
+  const place: Place = {
+    draft,
+    line,
+    reading,
+    next: lines.slice(at + 1, at + 1 + AHEAD),
+    isFirst: draft.title === "" && draft.rows.length === 0 && draft.stage < 0,
+    isSetOff: line.isMarked || line.text.endsWith(":") || isCapitals(line.text),
+  };
+  TAKERS.some((take) => take(place));
+}
+
+const LABEL =
+  /^(method|directions?|instructions?|procedure|preparation|process|notes?|tips?|ingredients?|equipment|title|recipe|recipe name|product|formula name|name)\s*[:–-]\s+(\S.*)$/i;
+
+/** "Method: Mix 6 minutes", "Name: Pier loaf": a label with its text beside it. */
+function takeLabelled(place: Place): boolean {
+  const { draft, line } = place;
+  const [, label = "", rest = ""] = LABEL.exec(line.text) ?? [];
+  if (rest === "") return false;
+  if (/^(?:title|recipe|recipe name|product|formula name|name)$/i.test(label)) {
+    if (draft.title === "") draft.title = titleIn(rest);
+    return ignore(draft, line, "title");
+  }
+  const mode = modeOf(label);
+  if (mode === "note" || mode === "equipment") return ignore(draft, line, mode);
+  if (mode !== undefined) draft.mode = mode;
+  const own = { ...line, text: rest };
+  return TAKERS.some((take) => take({ ...place, line: own }));
+}
+
+function takeMode({ draft, line, isSetOff }: Place): boolean {
+  const mode = modeOf(line.text);
+  if (mode === undefined || !(isSetOff || line.text.split(" ").length <= 4)) return false;
+  draft.mode = mode;
+  return ignore(draft, line, "heading");
+}
+
+function takeAside({ draft, line }: Place): boolean {
+  const { mode } = draft;
+  const isAside = mode === "nutrition" || mode === "equipment" || mode === "note" || mode === "web page";
+  return isAside && ignore(draft, line, mode);
+}
+
+function takeTotal({ draft, line, reading }: Place): boolean {
+  const { text } = line;
+  if (!isTotal(text) || /\btime\b|\d\s*(?:min|h)/i.test(text)) return false;
+  const read = readRow(text.replace(/^\D*?(?=[\d.,]*\d)/, "flour "), reading);
+  draft.totals.push({
+    line: line.at,
+    grams: read.grams ?? (read.bare !== null && reading.unit !== "" ? read.bare : null),
+    bare: read.bare,
+    percent: read.percent,
+    stage: draft.stage,
+    rows: draft.rows.length,
+  });
+  return ignore(draft, line, "total");
+}
+
+function takeClutter({ draft, line, next }: Place): boolean {
+  const clutter = clutterIn(line.text);
+  if (clutter !== undefined) return ignore(draft, line, clutter);
+  const isFigures = isNutrition(line.text) && draft.mode === "method" && isNutrition(next[0]?.text ?? line.text);
+  return isFigures && ignore(draft, line, "nutrition");
+}
+
+function takeMade({ draft, line }: Place): boolean {
+  const made = yieldIn(line.text);
+  if (made === undefined || (draft.mode === "method" && isStep(line.text, true, true))) return false;
+  takeYield(draft, made);
+  return ignore(draft, line, "yield");
+}
+
+/** Each answers whether the line was its own. */
+const TAKERS: readonly ((place: Place) => boolean)[] = [
+  takeCorrected,
+  ({ draft, line }) => isSeparator(line.text) && ignore(draft, line, "separator"),
+  takeLabelled,
+  takeMode,
+  takeHeadingWithRows,
+  takeHeading,
+  takeAside,
+  takeTotal,
+  takeClutter,
+  takeMade,
+  takeTitle,
+  takeBody,
+];
+
+function readTableLine(draft: Draft, table: TableLine, place: number, text: WholeText): void {
+  const { line, cells } = table;
+  const filled = cells.filter((cell) => cell !== "" && !/^[-–—]+$/.test(cell));
+  const correction = text.reading.corrections.lines[lineKey(line.text)];
+  if (table.isHeader) ignore(draft, line, "column headings");
+  else if (filled.length === 0) ignore(draft, line, "separator");
+  else if (correction?.is === "not an ingredient") ignore(draft, line, "not an ingredient");
+  else if (filled.length === 1) readSingle(draft, { ...line, text: filled[0] ?? "" }, place, text);
+  else tableRows(draft, table, text.reading, text.tables);
+}
+
+/** A row with one cell alone heads the rows below it, or is a line like any other. */
+function readSingle(draft: Draft, line: SourceLine, place: number, text: WholeText): void {
+  const heads = headStage(line.text, line.at);
+  if (heads === undefined || isTotal(line.text) || yieldIn(line.text) !== undefined) readLine(draft, line, place, text);
+  else {
+    draft.stage = addStage(draft, heads);
+    ignore(draft, line, "heading");
+  }
+}

@@ -1,0 +1,46 @@
+// Amounts of ingredients in the one unit of a formula, and the same ingredient of several stages put together.
+
+import { singularName } from "../../base/words.ts";
+import { ingredientIn } from "../name-in.ts";
+import type { Row } from "./described.ts";
+import type { Reading } from "./row.ts";
+
+/** An amount of one row that goes into the dough: grams, or hundredths of the flour. */
+export type Portion = {
+  readonly row: Row;
+  readonly amount: number | null;
+  readonly stage: number;
+  /** Ripe starter that a preferment is built from. */
+  readonly isSeed: boolean;
+};
+
+/** What makes two rows the same ingredient: the tables' name for both, else their own. */
+export function identityOf(row: Row, reading: Reading): string {
+  const known = ingredientIn(row.name.split(/\s+/), reading.kitchen)?.name;
+  return `${row.type} ${singularName(known ?? row.name)}`;
+}
+
+/** One portion an ingredient, in the order of their first rows; "yeast" alone is the one kind of yeast that is named beside it. */
+export function merged(portions: readonly Portion[], reading: Reading): Portion[] {
+  const keys = portions.map(({ row }) => identityOf(row, reading));
+  // Where one kind of yeast has a name, "yeast" alone means it.
+  const meant = new Map<string, string>();
+  for (const type of ["yeast", "salt", "water"]) {
+    const plain = `${type} ${type}`;
+    const named = new Set(keys.filter((key) => key.startsWith(`${type} `) && key !== plain));
+    const [only] = named;
+    if (only !== undefined && named.size === 1) meant.set(plain, only);
+  }
+  const known = keys.map((key) => meant.get(key) ?? key);
+  const byKey = new Map<string, Portion>();
+  portions.forEach((portion, at) => {
+    const key = known[at] ?? "";
+    const before = byKey.get(key);
+    if (before === undefined) byKey.set(key, portion);
+    else {
+      const amount = before.amount === null || portion.amount === null ? null : before.amount + portion.amount;
+      byKey.set(key, { ...before, amount });
+    }
+  });
+  return [...byKey.values()];
+}

@@ -1,0 +1,121 @@
+// A recipe as text, described: rows, stages, steps, yield, what was left aside and why, and what has to be asked.
+
+import { assembled } from "./assemble.ts";
+import { weighedBare } from "./bare.ts";
+import { checksOf } from "./checks.ts";
+import { unitIn } from "./columns.ts";
+import { type Corrections, type Described, type Kitchen, NO_CORRECTIONS, type Question } from "./described.ts";
+import type { Draft } from "./draft.ts";
+import { readLineAt } from "./line-order.ts";
+import { type NumberStyle, numberStyle } from "./numbers.ts";
+import { type Reading, rowsRead, weigherOf } from "./row.ts";
+import { linesOf, type SourceLine } from "./source-lines.ts";
+import { hasPercents, statedUnit } from "./stated.ts";
+import { tableLines } from "./table.ts";
+import { takenStages } from "./taken.ts";
+import { takeStated } from "./titles.ts";
+import { NO_YIELD, yieldIn } from "./yields.ts";
+
+export function describeRecipe(text: string, kitchen: Kitchen, corrections: Corrections = NO_CORRECTIONS): Described {
+  return describeLines(linesOf(text), kitchen, corrections);
+}
+
+/** No batch is lighter, in grams. */
+const LIGHTEST = 50;
+
+/** Whether numbers read one way give a dough that a baker may mix. */
+function isPlausible({ formula, questions }: Described): boolean {
+  if (
+    questions.some(({ reason }) => /^(?:percent and weight differ|total differs|unclear amount|thousands)/.test(reason))
+  )
+    return false;
+  if (formula.dough !== null && formula.dough < LIGHTEST) return false;
+  return formula.rows.every(
+    ({ type, percent }) => percent === null || percent <= (type === "salt" ? 6 : type === "yeast" ? 15 : 400),
+  );
+}
+
+/** Described as its numbers are written; where that may be two ways, as the one that gives a dough. */
+export function describeLines(lines: readonly SourceLine[], kitchen: Kitchen, corrections: Corrections): Described {
+  const whole = lines.map(({ raw }) => raw).join("\n");
+  const style = numberStyle(whole, corrections.answers["thousands or decimals"]);
+  if (style !== "unclear") return describedAs(style, lines, kitchen, corrections);
+  const ways = (["thousands", "decimals"] as const).flatMap((answer) => {
+    const way = numberStyle(whole, answer);
+    const read = way === "unclear" ? undefined : describedAs(way, lines, kitchen, corrections);
+    return read !== undefined && isPlausible(read) ? [read] : [];
+  });
+  const [only] = ways;
+  if (only !== undefined && ways.length === 1) return only;
+  const open = describedAs("unclear", lines, kitchen, corrections);
+  const asked = open.questions.find(({ reason }) => reason === "thousands or decimals");
+  const about = asked?.about ?? [/\d{1,3}[.,]\d{3}/.exec(whole)?.[0] ?? ""];
+  const question: Question = {
+    reason: "thousands or decimals",
+    line: null,
+    about,
+    choices: ["thousands", "decimals"],
+    isOpen: true,
+  };
+  return {
+    ...open,
+    questions: [question, ...open.questions.filter(({ reason }) => reason !== "thousands or decimals")],
+  };
+}
+
+function describedAs(
+  style: NumberStyle,
+  lines: readonly SourceLine[],
+  kitchen: Kitchen,
+  corrections: Corrections,
+): Described {
+  const tables = tableLines(lines);
+  const stated = statedUnit(lines);
+  const answered = corrections.answers["which unit"];
+  const way = {
+    kitchen,
+    corrections,
+    style,
+    unit:
+      stated.unit !== "" ? stated.unit : answered === undefined || answered === "percentages" ? "" : unitIn(answered),
+    isPercents: hasPercents(lines, tables),
+  };
+  const reading: Reading = { ...way, weigh: weigherOf(kitchen), known: rowsRead(way) };
+  const draft: Draft = {
+    title: "",
+    yield: NO_YIELD,
+    stages: [],
+    rows: [],
+    bare: new Map(),
+    ignored: [],
+    steps: [],
+    questions: [],
+    totals: [],
+    mode: "start",
+    stage: -1,
+    doughTemperature: null,
+  };
+  const text = { lines, tables, reading };
+  for (const [place, line] of lines.entries()) {
+    if (line.text === "") continue;
+    if (line.at === stated.line && !tables.get(line.at)?.isHeader && yieldIn(line.text) === undefined) {
+      takeStated(draft, line, stated.isTitle);
+    } else readLineAt(draft, line, place, text);
+  }
+  weighedBare(draft, reading);
+  const taken = takenStages(draft);
+  const { formula, asks } = assembled(draft, taken, reading);
+  const { pieces, pieceWeight, tins, total } = draft.yield;
+  const checks = checksOf(draft, formula, reading);
+  return {
+    title: draft.title,
+    yield: { pieces, pieceWeight, tins, total },
+    stages: draft.stages,
+    rows: draft.rows,
+    ignored: draft.ignored,
+    steps: draft.steps,
+    doughTemperature: draft.doughTemperature,
+    questions: [...draft.questions, ...asks, ...checks].sort((one, other) => (one.line ?? -1) - (other.line ?? -1)),
+    formula,
+  };
+}

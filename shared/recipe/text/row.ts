@@ -1,0 +1,324 @@
+// One row of a recipe: its name, its type and how much of it.
+
+import { CellError } from "../../base/refusal.ts";
+import { shown } from "../../base/show.ts";
+import { type Grams, grams, gramsIn } from "../../base/units.ts";
+import { folded } from "../../base/words.ts";
+import { readNumber } from "../../cells/number.ts";
+import { type LineWeight, lineWeigher } from "../grams.ts";
+import { kindOf, prefermentIn } from "../kinds.ts";
+import { readRecipeLine } from "../line.ts";
+import { ingredientIn, nameIn, wordsOf } from "../name-in.ts";
+import type { UnitOfColumn } from "./columns.ts";
+import type { AmountOf, Corrections, Kitchen, Question, Remark } from "./described.ts";
+import { type NumberStyle, withPlainNumbers } from "./numbers.ts";
+import { type RowText, rowText } from "./row-text.ts";
+import { meantNames } from "./spelling.ts";
+import { foreignName, typeOf } from "./types.ts";
+
+export type Reading = {
+  readonly kitchen: Kitchen;
+  readonly corrections: Corrections;
+  readonly style: NumberStyle;
+  /** The unit of bare numbers, where the text or a person says it. */
+  readonly unit: UnitOfColumn;
+  /** Whether percentages are amounts in this text. */
+  readonly isPercents: boolean;
+  readonly weigh: (line: string, named: string | null) => LineWeight;
+  /** Rows of texts read before, the same way in the same kitchen. */
+  readonly known: Map<string, RowRead>;
+};
+
+export type Ask = Pick<Question, "reason" | "about" | "choices" | "isOpen">;
+export type RowRead = {
+  readonly text: string;
+  readonly name: string;
+  readonly type: string;
+  readonly amountOf: AmountOf;
+  readonly grams: Grams | null;
+  readonly percent: number | null;
+  /** A number whose unit nobody said. */
+  readonly bare: number | null;
+  readonly isOptional: boolean;
+  readonly isAll: boolean;
+  readonly isKnown: boolean;
+  readonly remarks: readonly Remark[];
+  readonly asks: readonly Ask[];
+};
+
+/** What a table's other cells say of a row. */
+export type Beside = {
+  readonly amount?: string;
+  readonly unit?: UnitOfColumn | string;
+  readonly percent?: number | null;
+};
+
+export const weigherOf = ({ cups, larder }: Kitchen): Reading["weigh"] => {
+  const weigh = lineWeigher(cups, larder);
+  return (line, named) => {
+    try {
+      return weigh(line, named);
+    } catch (error) {
+      // Two rows of the bakery's own table that may be meant, or one that cannot be read.
+      if (error instanceof CellError) return { is: "unclear", why: error.message };
+      throw error;
+    }
+  };
+};
+
+const open = (reason: Ask["reason"], about: readonly string[], choices: readonly string[] = []): Ask => ({
+  reason,
+  about,
+  choices,
+  isOpen: true,
+});
+
+/** A count that a person may have meant as pieces, or as grams. */
+const MOST_PIECES = 30;
+
+const kept = new WeakMap<Kitchen["larder"], Map<string, Map<string, RowRead>>>();
+const MOST_WAYS = 20;
+const MOST_KEPT = 5000;
+
+/** The rows that were read before in this way. */
+export function rowsRead({
+  kitchen,
+  corrections,
+  style,
+  unit,
+  isPercents,
+}: Omit<Reading, "weigh" | "known">): Map<string, RowRead> {
+  const ways = kept.get(kitchen.larder) ?? new Map<string, Map<string, RowRead>>();
+  kept.set(kitchen.larder, ways);
+  const way = [kitchen.cups, style, unit, isPercents, JSON.stringify(corrections.names)].join(" ");
+  const before = ways.get(way);
+  if (before !== undefined) return before;
+  if (ways.size >= MOST_WAYS) ways.clear();
+  const rows = new Map<string, RowRead>();
+  ways.set(way, rows);
+  return rows;
+}
+
+export function readRow(text: string, reading: Reading, beside: Beside = {}): RowRead {
+  if (beside.amount !== undefined || beside.unit !== undefined || beside.percent != null)
+    return readAfresh(text, reading, beside);
+  const before = reading.known.get(text);
+  if (before !== undefined) return before;
+  const read = readAfresh(text, reading, beside);
+  if (reading.known.size >= MOST_KEPT) reading.known.clear();
+  reading.known.set(text, read);
+  return read;
+}
+
+function readAfresh(text: string, reading: Reading, beside: Beside): RowRead {
+  const plainNumbers = withPlainNumbers(text, reading.style);
+  const read = rowText(plainNumbers);
+  const { percent, body } = percentOf(read, reading);
+  const named = nameOf(body, reading);
+  const amount =
+    beside.amount === undefined
+      ? amountIn(read.bare, named.asked, reading, beside)
+      : amountBeside(beside, named, reading);
+  const isRowPercent = percent !== null || beside.percent != null;
+  const isNothing =
+    amount.grams === null && amount.bare === null && amount.asks.every(({ reason }) => reason === "no amount");
+  return {
+    text,
+    name: named.name,
+    type: named.type,
+    amountOf: amount.grams !== null || amount.bare !== null || !isRowPercent ? amount.amountOf : "percentage",
+    grams: amount.grams,
+    percent: beside.percent ?? percent,
+    bare: amount.bare,
+    isOptional: read.isOptional,
+    isAll: read.isAll,
+    isKnown: named.isKnown,
+    remarks: [
+      ...(read.temperature === null
+        ? []
+        : [{ reason: "temperature" as const, says: `${shown(read.temperature, 1)} °C` }]),
+      ...amount.remarks,
+    ],
+    asks: [...named.asks, ...(isRowPercent && isNothing ? [] : amount.asks)],
+  };
+}
+
+/** The percentage that is an amount, and the text without it. */
+function percentOf(read: RowText, { isPercents }: Reading): { percent: number | null; body: string } {
+  const sure = read.percents.filter(({ says }) => says === "amount");
+  if (sure.length > 0) return { percent: isPercents ? (sure[0]?.value ?? null) : null, body: read.plain };
+  const [only] = read.percents;
+  if (only === undefined || !isPercents) return { percent: null, body: read.plain };
+  // "100% rye flour" among percentages; "30% milk" where nothing else is an amount.
+  const isAmount = only.says === "perhaps a name" || !/\d/.test(read.bare);
+  return isAmount && read.percents.length === 1
+    ? { percent: only.value, body: read.bare }
+    : { percent: null, body: read.plain };
+}
+
+type Named = {
+  readonly name: string;
+  readonly asked: string | null;
+  readonly type: string;
+  readonly isKnown: boolean;
+  readonly asks: readonly Ask[];
+};
+
+export const nameKeyOf = (name: string): string => folded(name);
+
+function nameOf(body: string, { kitchen, corrections }: Reading): Named {
+  const words = wordsOf(body);
+  const found = ingredientIn(words, kitchen);
+  const read = withPercent(nameIn(words, body, found, kitchen).replace(/^(?:of|de|x)\s+/i, ""), body, kitchen);
+  const taught = corrections.names[nameKeyOf(read)];
+  const name = taught?.name ?? read;
+  const known = taught?.name === undefined ? found : ingredientIn(name.split(/\s+/), kitchen);
+  if (taught?.type !== undefined) {
+    return { name, asked: taught.name ?? null, type: taught.type, isKnown: known !== undefined, asks: [] };
+  }
+  if (name === "") return { name, asked: null, type: "", isKnown: false, asks: [open("which name", [body])] };
+  const type = known === undefined ? typeOf(name, `${name} ${body}`) : kindOf(known, `${name} ${body}`);
+  const meant = known === undefined && prefermentIn(name) === undefined ? meantNames(kitchen.larder, name) : [];
+  const asked = taught?.name ?? (name.includes("%") ? name : foreignName(name));
+  if (meant.length > 0) {
+    return { name, asked, type: type.word, isKnown: false, asks: [open("misspelt", [name], [...meant, name])] };
+  }
+  const preferment = type.word === "" ? prefermentIn(name) : undefined;
+  const asks =
+    type.word !== ""
+      ? []
+      : preferment !== undefined
+        ? [open("hydration", [name, preferment])]
+        : [open("which type", [name])];
+  return { name, asked, type: type.word, isKnown: known !== undefined, asks };
+}
+
+/** "2% milk" is a milk of its own. */
+function withPercent(name: string, body: string, kitchen: Kitchen): string {
+  if (!body.includes("%") || name === "") return name;
+  const percent = /(\d+(?:[.,]\d+)?)\s?%/.exec(body)?.[1];
+  const full = `${percent}% ${name}`;
+  return ingredientIn(full.split(" "), kitchen)?.name !== ingredientIn(name.split(" "), kitchen)?.name ? full : name;
+}
+
+type AmountRead = Pick<RowRead, "amountOf" | "grams" | "bare" | "remarks" | "asks">;
+const nothing = (asks: readonly Ask[] = []): AmountRead => ({
+  amountOf: "nothing",
+  grams: null,
+  bare: null,
+  remarks: [],
+  asks,
+});
+
+function amountIn(body: string, named: string | null, reading: Reading, { unit }: Beside): AmountRead {
+  const line = readRecipeLine(body);
+  const first = line.is === "read" && line.entries.length === 1 ? line.entries[0]?.choices[0]?.amount : undefined;
+  const [low, high] = [first?.low[0], first?.high[0]];
+  const isBare =
+    first !== undefined &&
+    first.low.length === 1 &&
+    low?.unit.of === "count" &&
+    low.unit.word === "" &&
+    low.unit.size === undefined;
+  const isOnly = line.is === "read" && (line.entries[0]?.choices.length ?? 0) === 1;
+  if (isBare && isOnly && low !== undefined && high !== undefined) {
+    const number = (low.count + high.count) / 2;
+    const counted = reading.weigh(body, named);
+    return bareAmount(number, counted, (unit as UnitOfColumn) || reading.unit);
+  }
+  return weighedAmount(reading.weigh(body, named), low?.unit.of, body);
+}
+
+/** A number without a unit: pieces of what is counted, else the unit that the text states. */
+function bareAmount(number: number, counted: LineWeight, unit: UnitOfColumn): AmountRead {
+  const isCounted = counted.is === "weighed" && counted.unsure === undefined;
+  const mayBePieces = isCounted && number <= MOST_PIECES;
+  if (unit === "") {
+    if (mayBePieces && counted.is === "weighed") return weighedAmount(counted, "count", "");
+    return { amountOf: "weight", grams: null, bare: number, remarks: [], asks: [] };
+  }
+  if (mayBePieces && Number.isInteger(number) && unit !== "kg") {
+    const choices = [`${shown(number)} ${unit}`, `${shown(number)} pieces`];
+    return nothing([open("grams or pieces", [shown(number)], choices)]);
+  }
+  return {
+    amountOf: "weight",
+    grams: grams(number * gramsOf(unit)),
+    bare: null,
+    remarks: unit === "ml" || unit === "l" ? [{ reason: "unit of the text", says: unit }] : [],
+    asks: [],
+  };
+}
+
+/** Grams in a unit of a column; millilitres of a bare number count as grams of water would. */
+export const gramsOf = (unit: UnitOfColumn): number =>
+  unit === "ml" || unit === "" ? 1 : unit === "l" ? 1000 : gramsIn(unit);
+
+function weighedAmount(weight: LineWeight, of: string | undefined, body: string): AmountRead {
+  if (weight.is === "blank") return nothing([open("no amount", [])]);
+  if (weight.is === "unclear")
+    return { ...nothing([open("unclear amount", [weight.why, body])]), amountOf: amountOf(of) };
+  if (weight.unsure !== undefined)
+    return { ...nothing([open("unclear amount", [weight.unsure, body])]), amountOf: amountOf(of) };
+  if (!(weight.most > 0)) return nothing([open("no amount", [])]);
+  const isRange = weight.least !== weight.most;
+  const range = `${shown(weight.least, 1)} to ${shown(weight.most, 1)} g`;
+  return {
+    amountOf: amountOf(of),
+    grams: grams((weight.least + weight.most) / 2),
+    bare: null,
+    remarks: [
+      ...(isRange ? [{ reason: "middle of a range" as const, says: range }] : []),
+      ...weight.remarks.map((says) => ({
+        reason: says.startsWith("more than this") ? ("used besides" as const) : ("note" as const),
+        says,
+      })),
+    ],
+    asks: [],
+  };
+}
+
+const amountOf = (of: string | undefined): AmountOf =>
+  of === "weight"
+    ? "weight"
+    : of === "volume"
+      ? "measure"
+      : of === "count"
+        ? "count"
+        : of === undefined
+          ? "weight"
+          : "nothing";
+
+/** A number as a cell of a table shows it: "13 794", "1'250". */
+export function cellNumber(cell: string, style: NumberStyle): number | null {
+  const plain = withPlainNumbers(cell.replace(/^[~≈]\s*/, ""), style).replace(
+    /(\d)[\s\u00a0\u202f'’](?=\d{3}(?!\d))/g,
+    "$1",
+  );
+  const read = readNumber(plain.replace(/\s*(?:k?g|gr|lbs?|oz|ml|l|%)\.?$/i, ""), {
+    threeDecimals: style !== "unclear",
+  });
+  return "problem" in read ? null : read.value;
+}
+
+function amountBeside(beside: Beside, named: Named, reading: Reading): AmountRead {
+  const cell = (beside.amount ?? "").trim();
+  if (cell === "" || /^[-–—]+$/.test(cell)) return nothing(beside.percent == null ? [open("no amount", [])] : []);
+  const unit = String(beside.unit ?? "");
+  const isBare = !/\p{L}|#/u.test(cell);
+  const number = isBare ? cellNumber(cell, reading.style) : null;
+  if (isBare && number === null) return { ...nothing([open("thousands or decimals", [cell])]), amountOf: "weight" };
+  if (!isBare || (unit !== "" && !/^(?:g|kg|oz|lb)$/.test(unit))) {
+    const text = withPlainNumbers(`${cell} ${isBare ? unit : ""} ${named.name}`, reading.style);
+    const of = readRecipeLine(text);
+    const first = of.is === "read" ? of.entries[0]?.choices[0]?.amount.low[0]?.unit.of : undefined;
+    return weighedAmount(reading.weigh(text, named.asked), first, cell);
+  }
+  if (number === 0) return nothing();
+  const counted = reading.weigh(`${cell} ${named.name}`, named.asked);
+  const stated = (unit as UnitOfColumn) || reading.unit;
+  // A column's unit goes for everything in it.
+  return unit === ""
+    ? bareAmount(number ?? 0, counted, stated)
+    : bareAmount(number ?? 0, { is: "blank", why: "" }, stated);
+}

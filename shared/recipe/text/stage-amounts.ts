@@ -1,0 +1,321 @@
+// What each row adds to the dough: a stage that is taken in part counts in part, one that is named twice counts once.
+
+import { shown } from "../../base/show.ts";
+import type { Question, Row } from "./described.ts";
+import type { Draft } from "./draft.ts";
+import { identityOf, type Portion } from "./portions.ts";
+import type { Reading } from "./row.ts";
+import { flourOfRow, isStarter, waterOfRow } from "./starter.ts";
+
+export type StageShares = {
+  readonly portions: Portion[];
+  readonly isGrams: boolean;
+  /** What was made of a stage and not used, by stage. */
+  readonly made: ReadonlyMap<number, number>;
+};
+type Given = {
+  readonly draft: Draft;
+  readonly taken: ReadonlyMap<number, number>;
+  readonly rows: readonly Row[];
+  readonly overall: readonly Row[];
+  readonly reading: Reading;
+  readonly asks: Question[];
+};
+
+/** Weights of the same thing may be rounded on the way. */
+const ALIKE = 0.015;
+const isHundred = (value: number): boolean => Math.abs(value - 100) < 0.3;
+const sumOf = (rows: readonly Row[], by: (row: Row) => number): number => rows.reduce((all, row) => all + by(row), 0);
+
+export function stageShares({ draft, rows, overall, reading, asks }: Given): StageShares {
+  const own = rows.filter((row) => row.takes === null);
+  const { isGrams, amountOf } = basisOf(own, draft, asks);
+  const factors = new Map<number, number>();
+  const made = new Map<number, number>();
+  const bases = isGrams ? new Map<number, number>() : percentBases(draft, rows, amountOf, asks, reading);
+  const amountIn = (row: Row): number | null => {
+    const amount = amountOf(row);
+    return amount === null ? null : amount * (bases.get(row.stage) ?? 1);
+  };
+  for (const row of rows) {
+    if (row.takes === null) continue;
+    const mine = own.filter((one) => one.stage === row.takes);
+    const whole = sumOf(mine, (one) => amountIn(one) ?? 0);
+    const wanted = amountOf(row);
+    const stage = draft.stages[row.takes];
+    if (wanted === null || whole === 0 || stage === undefined || bases.has(row.takes)) continue;
+    if (Math.abs(wanted - whole) <= Math.max(ALIKE * whole, isGrams ? 1 : 0.2)) continue;
+    if (wanted < whole) {
+      factors.set(row.takes, (factors.get(row.takes) ?? 0) + wanted / whole);
+      made.set(row.takes, whole - wanted);
+      continue;
+    }
+    const unit = isGrams ? "g" : "%";
+    asks.push({
+      reason: "more than was made",
+      line: row.line,
+      about: [row.name || row.text, `${shown(wanted, 1)} ${unit}`, stage.name, `${shown(whole, 1)} ${unit}`],
+      choices: [],
+      isOpen: true,
+    });
+  }
+  for (const [stage, factor] of factors) if (factor > 1 - ALIKE) factors.set(stage, 1);
+  included(draft, rows, own, overall, reading, asks, factors);
+  const portions = own.map((row): Portion => {
+    const amount = amountIn(row);
+    const isSeed = draft.stages[row.stage]?.role === "preferment" && isStarter(row);
+    return { row, amount: amount === null ? null : amount * (factors.get(row.stage) ?? 1), stage: row.stage, isSeed };
+  });
+  const seeded = withSeeds(portions, draft);
+  const once = checkedAgainst(overall, seeded, draft, reading, asks, isGrams);
+  return { portions: once, isGrams, made };
+}
+
+/** The unit that all rows share: grams, or hundredths of the flour; weights follow where only the flour is weighed. */
+function basisOf(
+  rows: readonly Row[],
+  draft: Draft,
+  asks: Question[],
+): { isGrams: boolean; amountOf: (row: Row) => number | null } {
+  const real = rows.filter((row) => !(row.grams === null && row.percent === null));
+  const grams = real.filter((row) => row.grams !== null).length;
+  const percents = real.filter((row) => row.percent !== null).length;
+  if (real.length > 0 && percents === real.length && grams < real.length) {
+    const flours = real.filter((row) => row.type === "flour" && row.grams !== null);
+    const weighed = sumOf(flours, (row) => row.grams ?? 0);
+    const share = sumOf(flours, (row) => row.percent ?? 0);
+    if (grams > 0 && share > 0)
+      return {
+        isGrams: true,
+        amountOf: (row) => row.grams ?? (row.percent === null ? null : (row.percent / share) * weighed),
+      };
+    return { isGrams: false, amountOf: (row) => row.percent };
+  }
+  if (grams === real.length || percents === 0) return { isGrams: true, amountOf: (row) => row.grams };
+  // "Flour 1000 g, water 65 %": percentages of a flour that is weighed.
+  const flours = real.filter((row) => row.type === "flour");
+  const flour = sumOf(flours, (row) => row.grams ?? 0);
+  if (flours.length > 0 && flours.every((row) => row.grams !== null)) {
+    return {
+      isGrams: true,
+      amountOf: (row) => row.grams ?? (row.percent === null ? null : (row.percent * flour) / 100),
+    };
+  }
+  asks.push({ reason: "mixed amounts", line: null, about: [draft.title], choices: [], isOpen: true });
+  return { isGrams: true, amountOf: (row) => row.grams };
+}
+
+/** Percentages of each stage's own flour are brought to those of all flour. */
+function percentBases(
+  draft: Draft,
+  rows: readonly Row[],
+  amountOf: (row: Row) => number | null,
+  asks: Question[],
+  reading: Reading,
+): Map<number, number> {
+  const bases = new Map<number, number>();
+  const counted = [...new Set(rows.map((row) => row.stage))];
+  const flourOf = (stage: number) =>
+    sumOf(
+      rows.filter((row) => row.stage === stage && row.takes === null),
+      (row) => flourOfRow(row) * (amountOf(row) ?? 0),
+    );
+  const flour = counted.reduce((all, stage) => all + flourOf(stage), 0);
+  if (counted.length === 1) {
+    const whole = sumOf(rows, (row) => amountOf(row) ?? 0);
+    const isOpen = rows.some((row) => row.type === "" || amountOf(row) === null);
+    if (isHundred(flour) || isOpen || flour === 0) return bases;
+    const added = sumOf(
+      rows.filter((row) => row.type === "flour"),
+      (row) => amountOf(row) ?? 0,
+    );
+    if (isHundred(added)) return bases;
+    if (isHundred(whole)) return new Map(counted.map((stage) => [stage, 100 / flour]));
+    asks.push({ reason: "flour is not 100 %", line: null, about: [`${shown(flour, 2)} %`], choices: [], isOpen: true });
+    return bases;
+  }
+  if (isHundred(flour)) return bases;
+  for (const stage of counted) {
+    const role = draft.stages[stage]?.role;
+    if (role !== "preferment" && role !== "soaker") continue;
+    const taker = rows.find((row) => row.takes === stage);
+    const whole = sumOf(
+      rows.filter((row) => row.stage === stage && row.takes === null),
+      (row) => amountOf(row) ?? 0,
+    );
+    const wanted = taker === undefined ? null : amountOf(taker);
+    const said = shareSaid(draft, stage, reading);
+    const rest = counted.filter((one) => one !== stage).reduce((all, one) => all + flourOf(one), 0);
+    if (wanted !== null && whole > 0) bases.set(stage, wanted / whole);
+    else if (said !== null && flourOf(stage) > 0 && isHundred(rest))
+      bases.set(stage, (said / (100 - said)) * (100 / flourOf(stage)));
+    else if (said !== null && flourOf(stage) > 0) bases.set(stage, said / flourOf(stage));
+    else {
+      bases.set(stage, 1);
+      asks.push({
+        reason: "share of the preferment",
+        line: draft.stages[stage]?.line ?? null,
+        about: [draft.stages[stage]?.name ?? ""],
+        choices: [],
+        isOpen: true,
+      });
+    }
+  }
+  return bases;
+}
+
+/** Stages that an overall formula says the whole of: what they take of it. */
+export function setApart(
+  draft: Draft,
+  rows: readonly Row[],
+  overall: readonly Row[],
+  reading: Reading,
+  asks: Question[],
+): Portion[] {
+  const isGrams = overall.every((row) => row.grams !== null);
+  const of = (row: Row) => (isGrams ? (row.grams ?? row.percent) : (row.percent ?? row.grams)) ?? 0;
+  const flourOfAll = sumOf(overall, (row) => flourOfRow(row) * of(row));
+  return rows
+    .filter((row) => row.takes === null)
+    .map((row): Portion => {
+      const mine = rows.filter((one) => one.stage === row.stage);
+      const flour = sumOf(mine, (one) => flourOfRow(one) * of(one));
+      const said = shareSaid(draft, row.stage, reading);
+      const isOwn = !isGrams && isHundred(flour);
+      const isWeighed = isGrams
+        ? mine.every((one) => one.grams !== null)
+        : mine.every((one) => one.percent !== null) && !isOwn;
+      const factor = isWeighed || flour === 0 ? 1 : said === null ? null : ((said / 100) * flourOfAll) / flour;
+      const name = draft.stages[row.stage]?.name ?? "";
+      if (
+        factor === null &&
+        !asks.some(({ reason, about }) => reason === "share of the preferment" && about[0] === name)
+      ) {
+        asks.push({
+          reason: "share of the preferment",
+          line: draft.stages[row.stage]?.line ?? null,
+          about: [name],
+          choices: [],
+          isOpen: true,
+        });
+      }
+      return { row, amount: of(row) * (factor ?? 0), stage: row.stage, isSeed: isStarter(row) };
+    });
+}
+
+function shareSaid(draft: Draft, stage: number, { corrections }: Reading): number | null {
+  const name = draft.stages[stage]?.name ?? "";
+  const answer = corrections.answers[`share of the preferment: ${name}`];
+  const said =
+    answer ?? /(\d+(?:[.,]\d+)?)\s?%\s*(?:of (?:the |all )?(?:total )?flour|pre-?fermented)/i.exec(name)?.[1];
+  const value = said === undefined ? Number.NaN : Number(said.replace(",", ".").replace("%", ""));
+  return value > 0 && value < 100 ? value : null;
+}
+
+const ADDED = /\b(?:add|with|into|to|pour|combine|mix|dissolve|all)\b/i;
+
+/** A preferment that the dough does not name is on top of it where anything says so, and is asked about otherwise. */
+function included(
+  draft: Draft,
+  rows: readonly Row[],
+  own: readonly Row[],
+  overall: readonly Row[],
+  reading: Reading,
+  asks: Question[],
+  factors: Map<number, number>,
+): void {
+  if (overall.length > 0) return;
+  const hasDough = own.some((row) => draft.stages[row.stage]?.role === "dough");
+  draft.stages.forEach((stage, at) => {
+    const mine = own.filter((row) => row.stage === at);
+    if (stage.role !== "preferment" || mine.length === 0 || !hasDough || rows.some((row) => row.takes === at)) return;
+    const dough = own.filter((row) => draft.stages[row.stage]?.role === "dough");
+    const flour = sumOf(dough, (row) => flourOfRow(row) * (row.grams ?? row.percent ?? 0));
+    const water = sumOf(dough, (row) => waterOfRow(row) * (row.grams ?? row.percent ?? 0));
+    const isNamed = draft.steps.some(
+      ({ text }) => ADDED.test(text) && new RegExp(`\\b${stage.preferment || "preferment"}\\b`, "i").test(text),
+    );
+    const isDry = flour > 0 && water / flour < 0.5;
+    const hasLess = mine.some((row) => {
+      const same = dough.filter((one) => identityOf(one, reading) === identityOf(row, reading));
+      return sumOf(same, (one) => one.grams ?? one.percent ?? 0) < (row.grams ?? row.percent ?? 0);
+    });
+    const answer = reading.corrections.answers[`on top or included: ${stage.name}`];
+    if (answer === "included") {
+      factors.set(at, 0);
+      return;
+    }
+    if (answer !== undefined || isNamed || isDry || hasLess || rows.every((row) => row.percent !== null)) return;
+    asks.push({
+      reason: "on top or included",
+      line: stage.line,
+      about: [stage.name],
+      choices: ["on top", "included"],
+      isOpen: true,
+    });
+  });
+}
+
+/** A starter that a build begins with is as wet as the build, unless its type says more. */
+function withSeeds(portions: readonly Portion[], draft: Draft): Portion[] {
+  return portions.map((portion) => {
+    if (!portion.isSeed || portion.row.type !== "") return portion;
+    const mine = portions.filter((one) => one.stage === portion.stage && !one.isSeed);
+    const flour = mine.reduce((all, { row, amount }) => all + flourOfRow(row) * (amount ?? 0), 0);
+    const water = mine.reduce((all, { row, amount }) => all + waterOfRow(row) * (amount ?? 0), 0);
+    const at = draft.rows.indexOf(portion.row);
+    if (!(flour > 0) || at < 0) return portion;
+    const hydration = Math.round((water / flour) * 1000) / 10;
+    const row: Row = {
+      ...portion.row,
+      type: `levain ${hydration}%`,
+      remarks: [...portion.row.remarks, { reason: "seed as wet as its build", says: `${hydration} %` }],
+    };
+    draft.rows[at] = row;
+    for (let place = draft.questions.length - 1; place >= 0; place--) {
+      const question = draft.questions[place];
+      if (question?.line === row.line && question.reason === "hydration") draft.questions.splice(place, 1);
+    }
+    return { ...portion, row };
+  });
+}
+
+/** An overall formula says the sums of the stages; what differs is told. */
+function checkedAgainst(
+  overall: readonly Row[],
+  portions: Portion[],
+  draft: Draft,
+  reading: Reading,
+  asks: Question[],
+  isGrams: boolean,
+): Portion[] {
+  const of = (row: Row) => (isGrams ? row.grams : row.percent);
+  if (overall.length === 0 || portions.some(({ row }) => overall.includes(row))) return portions;
+  const sums = new Map<string, number>();
+  for (const { row, amount } of portions) {
+    if (isStarter(row)) continue;
+    const key = identityOf(row, reading);
+    sums.set(key, (sums.get(key) ?? 0) + (amount ?? 0));
+  }
+  // An overall formula in percent beside stages that are weighed, or the other way round, has its own check by shares.
+  const isSameUnit = overall.every((row) => of(row) !== null || row.takes !== null);
+  const flour = portions.reduce((all, { row, amount }) => all + flourOfRow(row) * (amount ?? 0), 0);
+  for (const row of overall) {
+    if (row.takes !== null || isStarter(row)) continue;
+    const said = isSameUnit ? of(row) : row.percent === null ? null : (row.percent * flour) / 100;
+    const sum = sums.get(identityOf(row, reading));
+    if (said === null || sum === undefined) continue;
+    const step = Math.max(0.02 * said, isGrams ? 1 : 0.15);
+    if (Math.abs(sum - said) <= step) continue;
+    const unit = isGrams ? "g" : "%";
+    asks.push({
+      reason: "overall and stages differ",
+      line: row.line,
+      about: [row.name, `${shown(said, 2)} ${unit}`, `${shown(sum, 2)} ${unit}`],
+      choices: [],
+      isOpen: false,
+    });
+  }
+  void draft;
+  return portions;
+}

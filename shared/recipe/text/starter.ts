@@ -1,0 +1,25 @@
+// Rows that are preferments themselves: how much flour and water they hold.
+
+import { isProblem } from "../../cells/cell.ts";
+import { type Kind, kind } from "../../larder/kinds.ts";
+import { prefermentIn } from "../kinds.ts";
+import type { Row } from "./described.ts";
+
+const read = new Map<string, Kind | null>();
+
+function kindRead(type: string): Kind | null {
+  const before = read.get(type);
+  if (before !== undefined) return before;
+  const cell = type === "" ? null : kind().read(type);
+  const known = cell === null || isProblem(cell) || "unread" in cell ? null : cell;
+  if (read.size < 200) read.set(type, known);
+  return known;
+}
+
+export const flourOfRow = ({ type }: Row): number => kindRead(type)?.flour ?? 0;
+export const waterOfRow = ({ type }: Row): number => kindRead(type)?.water ?? 0;
+const STARTER = /\b(?:starter|levain|sourdough|mother|culture|chef|seed culture|leaven|sour)\b/i;
+/** A ripe starter, whatever is known of its water. */
+export const isStarter = (row: Row): boolean =>
+  kindRead(row.type)?.word === "preferment" ||
+  (row.type === "" && (STARTER.test(row.name) || prefermentIn(row.name) !== undefined));

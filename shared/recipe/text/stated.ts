@@ -1,0 +1,33 @@
+// What a text states once for all of its numbers: their unit, and whether percentages are amounts.
+
+import { type UnitOfColumn, unitIn } from "./columns.ts";
+import type { SourceLine } from "./source-lines.ts";
+import type { TableLine } from "./table.ts";
+
+const UNIT_SAID =
+  /\b(?:all|weights?|quantit(?:y|ies)|amounts?|everything|measure(?:ment)?s?|figures|ingredients?|units?|numbers?)\b[^.\d]{0,30}\b(?:in|are|is|=|:)\s*\(?(grams?|g|kg|kilos?|kilograms?|ounces?|oz|pounds?|lbs?)\b|^\W*(?:in |\()?(grams|kilos|kilograms|ounces|pounds|g|kg|oz|lb|lbs)\)?\W*$|\((?:in |all in )?(grams?|g|kg|kilos?|kilograms|ounces|oz|pounds|lbs?)\)\s*:?$/i;
+
+/** The unit that a text states for its bare numbers. */
+export function statedUnit(lines: readonly SourceLine[]): { unit: UnitOfColumn; line: number; isTitle: boolean } {
+  for (const { text, at } of lines) {
+    if (text.length > 90 || !/\b(?:g|kg|oz|lbs?|grams?|kilos?|kilograms?|ounces?|pounds?)\b/i.test(text)) continue;
+    const said = UNIT_SAID.exec(text);
+    const word = said?.[1] ?? said?.[2] ?? said?.[3];
+    if (word !== undefined && !/\d\s*(?:g|kg|oz|lbs?)\b/i.test(text))
+      return { unit: unitIn(word), line: at, isTitle: said?.[3] !== undefined && text.length > 14 };
+  }
+  return { unit: "", line: -1, isTitle: false };
+}
+
+/** Whether percentages are the amounts of this text, and not a few words about milk or flour. */
+export function hasPercents(lines: readonly SourceLine[], tables: ReadonlyMap<number, TableLine>): boolean {
+  let percents = 0;
+  let amounts = 0;
+  for (const { text, at } of lines) {
+    if (tables.has(at) || !/\d/.test(text) || text.length > 90) continue;
+    const isPercent = /\d\s?%/.test(text) && !/%\s*(?:hydration|fat\b|milk|cocoa|protein)/i.test(text);
+    if (isPercent) percents += 1;
+    if (isPercent || /\d\s?(?:k?g|oz|lbs?|ml|cups?|tsp|tbsp)\b/i.test(text)) amounts += 1;
+  }
+  return percents >= 2 && percents >= amounts * 0.4;
+}

@@ -1,0 +1,187 @@
+// Pasted tables: columns parted by tabs, bars, semicolons, commas or wide gaps, with headings or without.
+
+import { type Column, headerOf } from "./columns.ts";
+import type { SourceLine } from "./source-lines.ts";
+
+export type TableLine = {
+  readonly line: SourceLine;
+  readonly cells: readonly string[];
+  readonly isHeader: boolean;
+  /** What the columns hold; of a row without headings as they look. */
+  readonly columns: readonly (Column | undefined)[];
+  /** Which table of the text it belongs to. */
+  readonly table: number;
+};
+
+type Split = (raw: string) => string[];
+const clean = (cell: string) =>
+  cell
+    .replace(/[\u200b-\u200f\u2060\ufeff\u00ad]/g, "")
+    .replace(/^["']|["']$/g, "")
+    .replace(/\*\*/g, "")
+    .trim();
+
+function quotedSplit(sign: string): Split {
+  return (raw) => {
+    if (!raw.includes('"')) return raw.split(sign);
+    const cells: string[] = [];
+    let cell = "";
+    let isQuoted = false;
+    for (const letter of raw) {
+      if (letter === '"') isQuoted = !isQuoted;
+      else if (letter === sign && !isQuoted) {
+        cells.push(cell);
+        cell = "";
+      } else cell += letter;
+    }
+    return [...cells, cell];
+  };
+}
+
+const SPLITS: readonly { readonly name: string; readonly may: RegExp; readonly split: Split }[] = [
+  { name: "tab", may: /\t/, split: quotedSplit("\t") },
+  {
+    name: "bar",
+    may: /\|/,
+    split: (raw) =>
+      raw
+        .trim()
+        .replace(/^\||\|$/g, "")
+        .split("|"),
+  },
+  { name: "semicolon", may: /;/, split: quotedSplit(";") },
+  { name: "comma", may: /,/, split: quotedSplit(",") },
+  { name: "gap", may: /\S {2,}\S/, split: (raw) => raw.trim().split(/ {2,}|\u00a0{2,}/) },
+];
+
+const NUMBER = /^[~≈]?\s*[\d.,\u00a0\u202f'’ ]*\d\s*(?:%|k?g|gr|grams?|kilos?|lbs?|oz|ml|l|#)?\.?$/i;
+const isNumber = (cell: string): boolean => NUMBER.test(cell);
+const isRule = (raw: string): boolean => /^[\s|:+=_-]*-[\s|:+=_-]*$/.test(raw);
+
+/** The lines that are rows of a table, by their place in the text. */
+export function tableLines(lines: readonly SourceLine[]): Map<number, TableLine> {
+  const found = new Map<number, TableLine>();
+  let table = 0;
+  for (let at = 0; at < lines.length; ) {
+    const run = runAt(lines, at);
+    if (run === undefined) {
+      at += 1;
+      continue;
+    }
+    let columns = run.columns;
+    for (const row of run.rows) {
+      const header = row.line.at === run.header ? run.columns : headerOf(row.cells);
+      if (header !== undefined) columns = header;
+      found.set(row.line.at, { ...row, isHeader: header !== undefined, columns, table });
+    }
+    table += 1;
+    at = run.end;
+  }
+  return found;
+}
+
+type Run = {
+  readonly rows: readonly { readonly line: SourceLine; readonly cells: readonly string[] }[];
+  readonly columns: readonly (Column | undefined)[];
+  readonly header: number;
+  readonly end: number;
+};
+
+/** The table that begins at a line, with its headings first, or as its cells look. */
+function runAt(lines: readonly SourceLine[], at: number): Run | undefined {
+  const first = lines[at];
+  if (first === undefined || first.raw.trim() === "") return undefined;
+  for (const { name, may, split } of SPLITS) {
+    if (!may.test(first.raw)) continue;
+    const cells = split(first.raw).map(clean);
+    const header = headerOf(cells);
+    if (header !== undefined) {
+      const { rows, end } = rowsFrom(lines, at, may, split, name);
+      if (rows.length >= 2) return { rows, columns: named(header, rows), header: first.at, end };
+    }
+    if (name === "gap" || cells.length < 2) continue;
+    const { rows, end } = rowsFrom(lines, at, may, split, name);
+    const columns = rows.length < 3 ? undefined : looksOf(rows.map((row) => row.cells));
+    if (columns !== undefined) return { rows, columns, header: -1, end };
+  }
+  if (/\S {2,}\S/.test(first.raw)) {
+    const gap = SPLITS[SPLITS.length - 1];
+    if (gap === undefined) return undefined;
+    const { rows, end } = rowsFrom(lines, at, gap.may, gap.split, "gap");
+    const columns = rows.length < 3 ? undefined : looksOf(rows.map((row) => row.cells));
+    if (columns !== undefined) return { rows, columns, header: -1, end };
+  }
+  return undefined;
+}
+
+/** Rows end at a line that is not parted so; a blank line or a heading alone goes with the table as long as rows follow. */
+function rowsFrom(lines: readonly SourceLine[], at: number, may: RegExp, split: Split, name: string) {
+  const rows: { line: SourceLine; cells: string[] }[] = [];
+  let end = at;
+  for (let next = at; next < lines.length; next++) {
+    const line = lines[next];
+    if (line === undefined) break;
+    if (line.raw.trim() === "" || isRule(line.raw)) continue;
+    if (may.test(line.raw)) {
+      const cells = split(line.raw).map(clean);
+      // A sentence with commas is no row.
+      if ((name === "comma" || name === "semicolon") && cells.some((cell) => cell.split(" ").length > 8)) break;
+      rows.push({ line, cells });
+      end = next + 1;
+      continue;
+    }
+    const isHeading = line.text.split(" ").length <= 6 && may.test(lines[next + 1]?.raw ?? "");
+    if (!isHeading || rows.length === 0) break;
+    rows.push({ line, cells: [clean(line.raw)] });
+    end = next + 1;
+  }
+  return { rows, end };
+}
+
+/** Columns without a heading of their own, by what stands in them. */
+function named(header: readonly (Column | undefined)[], rows: readonly { readonly cells: readonly string[] }[]) {
+  const columns = [...header];
+  if (!columns.some((column) => column?.is === "name")) {
+    const texts = columns.map((column, at) =>
+      column === undefined
+        ? rows.filter(({ cells }) => /\p{L}{2}/u.test(cells[at] ?? "") && !isNumber(cells[at] ?? "")).length
+        : 0,
+    );
+    const most = Math.max(...texts);
+    if (most > 0) columns[texts.indexOf(most)] = { is: "name" };
+  }
+  return columns;
+}
+
+/** A table without headings: one column of names, and beside it numbers. */
+function looksOf(rows: readonly (readonly string[])[]): (Column | undefined)[] | undefined {
+  const filled = rows.filter((row) => row.filter((cell) => cell !== "").length >= 2);
+  if (filled.length < 3 || filled.length < rows.length * 0.6) return undefined;
+  const width = Math.max(...filled.map((row) => row.length));
+  const columns: (Column | undefined)[] = Array.from({ length: width }, (_, at) => {
+    const cells = filled.map((row) => row[at] ?? "").filter((cell) => cell !== "");
+    if (cells.length < filled.length * 0.5) return undefined;
+    const numbers = cells.filter(isNumber);
+    if (numbers.length < cells.length * 0.8) return undefined;
+    const percents = cells.filter((cell) => cell.endsWith("%"));
+    if (percents.length > cells.length / 2) return { is: "percent", of: "flour" };
+    return { is: "weight", unit: "", head: "" };
+  });
+  const texts = columns.findIndex(
+    (column, at) =>
+      column === undefined && filled.filter((row) => /\p{L}{2}/u.test(row[at] ?? "")).length >= filled.length * 0.8,
+  );
+  if (texts < 0 || !columns.some((column) => column !== undefined)) return undefined;
+  columns[texts] = { is: "name" };
+  // A column of units beside the numbers: "500 | g | flour".
+  filled[0]?.forEach((_, at) => {
+    const cells = filled.map((row) => row[at] ?? "").filter((cell) => cell !== "");
+    if (
+      columns[at] === undefined &&
+      cells.length > 0 &&
+      cells.every((cell) => /^(?:k?g|gr|oz|lbs?|ml|l|tsp|tbsp|cups?|ea|pcs?|each)\.?$/i.test(cell))
+    )
+      columns[at] = { is: "unit" };
+  });
+  return columns;
+}

@@ -1,0 +1,79 @@
+// A stage named in another one: "all of the poolish", "Poolish 660 g", "soaker" take its rows, and add nothing of their own.
+
+import { singularName } from "../../base/words.ts";
+import type { Row, Stage } from "./described.ts";
+import type { Draft } from "./draft.ts";
+import { headingCore, prefermentWordIn } from "./headings.ts";
+
+const ANY_PREFERMENT = new Set(["starter", "levain", "sourdough", "preferment", "sour"]);
+const NOT_ITSELF = /\b(?:flour|bread|loaf|roll|baguette|cake|culture|cream|milk|crumb)\b/;
+
+/** The stage that each row takes, by the row; marks those rows, and drops what need not be asked of them. */
+export function takenStages(draft: Draft): ReadonlyMap<number, number> {
+  const taken = new Map<number, number>();
+  draft.rows.forEach((row, at) => {
+    const stage = stageNamed(row, draft);
+    if (stage === undefined) return;
+    draft.rows[at] = { ...row, takes: stage, type: "", isKnown: true };
+    taken.set(at, stage);
+    const bare = draft.bare.get(row);
+    if (bare !== undefined) draft.bare.delete(row);
+    for (let place = draft.questions.length - 1; place >= 0; place--) {
+      const question = draft.questions[place];
+      if (
+        question?.line === row.line &&
+        /^(?:hydration|no amount|which type|misspelt|which name)$/.test(question.reason)
+      )
+        draft.questions.splice(place, 1);
+    }
+  });
+  return taken;
+}
+
+function stageNamed(row: Row, { stages, rows }: Draft): number | undefined {
+  const here = stages[row.stage];
+  const name = singularName(row.name === "" ? row.text : row.name).replace(/[^\p{L}\d ]/gu, " ");
+  if (NOT_ITSELF.test(name)) return undefined;
+  const word = prefermentWordIn(name);
+  const candidates = stages.flatMap((stage, at) => {
+    const isOther = at !== row.stage && rows.some((one) => one.stage === at && one !== row);
+    return isOther && (stage.role === "preferment" || stage.role === "soaker" || isPart(stage)) ? [{ stage, at }] : [];
+  });
+  // What a build starts from is a starter at hand, unless an earlier build of this text is named.
+  const earlier =
+    here?.role === "preferment"
+      ? candidates.filter(({ at, stage }) => at < row.stage && isNamedWhole(stage, row, name))
+      : candidates;
+  const whole = earlier.find(({ stage }) => isNamedWhole(stage, row, name));
+  if (whole !== undefined) return whole.at;
+  if (word === "") return undefined;
+  const sameWord = earlier.filter(({ stage }) => stage.preferment === word);
+  const same = sameWord.length > 1 ? sameWord.slice(-1) : sameWord;
+  if (same[0] !== undefined) return same[0].at;
+  const preferments = earlier.filter(({ stage }) => stage.role === "preferment");
+  const isAny = ANY_PREFERMENT.has(word) || ANY_PREFERMENT.has(preferments[0]?.stage.preferment ?? "");
+  return preferments.length === 1 && isAny ? preferments[0]?.at : undefined;
+}
+
+const isPart = ({ role }: Stage): boolean => role === "part";
+
+function isNamedWhole(stage: Stage, row: Row, name: string): boolean {
+  const core = headingCore(stage.name).replace(/^(?:for )?(?:the )?/, "");
+  const plain = name
+    .replace(/\b(?:all|of|the|from|above|ripe|mature|active|prepared|cooled|whole|entire|total|mix|ready)\b/g, " ")
+    .replace(/\s+/g, " ")
+    .trim();
+  if (plain === "") return false;
+  const short = core
+    .replace(/\b(?:build|mix|ingredient|formula|stage)\b/g, " ")
+    .replace(/\s+/g, " ")
+    .trim();
+  return (
+    plain === core ||
+    plain === short ||
+    (stage.role === "soaker" &&
+      row.takes === null &&
+      new RegExp(`\\b${short.split(" ").slice(-1)[0] ?? ""}\\b`).test(plain) &&
+      short !== "")
+  );
+}
