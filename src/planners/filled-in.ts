@@ -59,7 +59,7 @@ export function withEgg(values: Values, { weight: unit }: Options): Values {
 /** Factors are told for three temperatures; a preferment's is the fourth. */
 export function withFriction(values: Values, { temperature }: Options, mixLog: SeenName | undefined): Values {
   const [mixing, mixed] = [one(values, "mixing"), one(values, "minutes")];
-  if (one(values, "friction_own") !== null || typeof mixing !== "string" || !(mixing in MIXINGS)) return values;
+  if (one(values, "friction_own") !== null || typeof mixing !== "string" || !Object.hasOwn(MIXINGS, mixing)) return values;
   const times = one(values, "preferment_temp") === null ? 1 : 4 / 3;
   const filled = (factor: number): Values => ({
     ...values,
@@ -89,7 +89,7 @@ function loggedFriction(log: SeenName | undefined, mixed: number, temperature: "
 export function withFill(values: Values, options: Options): Values {
   if (!options.parts.includes("tin")) return values;
   const kindOf = one(values, "tin_kind");
-  const usual = typeof kindOf === "string" && kindOf in TIN_DOUGH_KINDS ? tinGuide(kindOf as TinDoughKind)[1] : null;
+  const usual = typeof kindOf === "string" && Object.hasOwn(TIN_DOUGH_KINDS, kindOf) ? tinGuide(kindOf as TinDoughKind)[1] : null;
   const filled =
     one(values, "tin_fill") !== null || usual === null
       ? values
@@ -101,7 +101,7 @@ const BY_FORMULA: readonly TinShape[] = ["box", "round"];
 
 function withCapacity(values: Values, { length }: Options): Values {
   const shape = one(values, "tin_shape");
-  if (typeof shape !== "string" || !(shape in TIN_SHAPES) || BY_FORMULA.includes(shape as TinShape)) return values;
+  if (typeof shape !== "string" || !Object.hasOwn(TIN_SHAPES, shape) || BY_FORMULA.includes(shape as TinShape)) return values;
   const typed = [1, 2, 3, 4, 5].map((at) => one(values, `tin_size_${at}`));
   if (one(values, "tin_own") !== null || !typed.every((size) => size === null || typeof size === "number"))
     return values;

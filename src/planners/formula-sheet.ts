@@ -133,7 +133,7 @@ export function checked(sheet: FormulaSheet): FormulaSheet {
   const broken = cells.find(({ text }) => isError(text));
   if (broken !== undefined) {
     refuse(
-      `${quoted(sheet.name)} shows an error in ${broken.at}, so its weights are not known; point at the red cell, it says what to write.`,
+      `${quoted(sheet.name)} shows an error in ${broken.at}, so its weights are not known; point at the red cell: it says what to enter.`,
     );
   }
   const says = sheet.text("check");

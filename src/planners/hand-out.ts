@@ -35,14 +35,16 @@ const MOST_LOOKS = 5;
 const NO_NAME = "#NAME?";
 const UNKNOWN = `${NO_NAME} is a function that this file does not know: open Gramwright from the file's own menu, then reload.`;
 
-/** Why a sheet shows an error instead of its dough. */
+/** Why a sheet shows no dough. */
 function* troubleOf(name: string): Steps<{ trouble?: string }> {
   const [seen] = (yield* look({ sheet: name })).sheets;
   const sheet = seen === undefined ? null : seenAs(seen);
   if (sheet === null) return {};
   const rows = Array.from({ length: sheet.zone("share")?.rows ?? 0 }, (_, at) => at);
   const told = rows.flatMap((at) => ["share", "grams"].map((column) => sheet.text(column, at)));
-  if (!told.some((text) => text.startsWith("#") || text.startsWith("Loading"))) return {};
+  const isTold = told.some((text) => text.startsWith("#") || text.startsWith("Loading")) || sheet.text("check") !== "";
+  // One that is still to be filled in has nothing wrong with it.
+  if (!isTold) return {};
   try {
     checked(sheet);
     return {};
