@@ -30,7 +30,9 @@ export function readTin(
   const fill = take("tin_fill");
   const typed = readSizes(shape, draft, take, troubles);
   if (typed === null) return null;
-  const kind = (Object.hasOwn(TIN_DOUGH_KINDS, draft.choices.tin_kind) ? draft.choices.tin_kind : "white") as TinDoughKind;
+  const kind = (
+    Object.keys(TIN_DOUGH_KINDS).includes(draft.choices.tin_kind) ? draft.choices.tin_kind : "white"
+  ) as TinDoughKind;
   const sizes = tinSizes(shape, typed, draft.units.length);
   const unit = draft.units.weight;
   const byFill = weight(tinDough(tinCapacity(shape, sizes), fill ?? tinGuide(kind)[1], 1, unit));

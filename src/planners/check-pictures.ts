@@ -55,7 +55,7 @@ const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.
 /** The tin, where its sizes make one. */
 function tinOf(sheet: FormulaSheet): TinView | null {
   const shape = sheet.text("tin_shape");
-  if (!Object.hasOwn(TIN_SHAPES, shape)) return null;
+  if (!Object.keys(TIN_SHAPES).includes(shape)) return null;
   const { needed, extra } = TIN_SIZES[shape as TinShape];
   const typed = [...needed, ...extra].map((_, place) => sheet.number(`tin_size_${place + 1}`));
   while (typed.length > needed.length && typed[typed.length - 1] === null) typed.pop();
@@ -66,7 +66,7 @@ function tinOf(sheet: FormulaSheet): TinView | null {
       {
         shape: shape as TinShape,
         sizes: tinSizes(shape as TinShape, typed, sheet.options.length),
-        kind: (Object.hasOwn(TIN_DOUGH_KINDS, kind) ? kind : "white") as TinDoughKind,
+        kind: (Object.keys(TIN_DOUGH_KINDS).includes(kind) ? kind : "white") as TinDoughKind,
         dough: dough === null ? null : weight(dough),
       },
       sheet.options.weight,

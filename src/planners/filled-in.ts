@@ -59,7 +59,8 @@ export function withEgg(values: Values, { weight: unit }: Options): Values {
 /** Factors are told for three temperatures; a preferment's is the fourth. */
 export function withFriction(values: Values, { temperature }: Options, mixLog: SeenName | undefined): Values {
   const [mixing, mixed] = [one(values, "mixing"), one(values, "minutes")];
-  if (one(values, "friction_own") !== null || typeof mixing !== "string" || !Object.hasOwn(MIXINGS, mixing)) return values;
+  if (one(values, "friction_own") !== null || typeof mixing !== "string" || !Object.keys(MIXINGS).includes(mixing))
+    return values;
   const times = one(values, "preferment_temp") === null ? 1 : 4 / 3;
   const filled = (factor: number): Values => ({
     ...values,
@@ -89,7 +90,10 @@ function loggedFriction(log: SeenName | undefined, mixed: number, temperature: "
 export function withFill(values: Values, options: Options): Values {
   if (!options.parts.includes("tin")) return values;
   const kindOf = one(values, "tin_kind");
-  const usual = typeof kindOf === "string" && Object.hasOwn(TIN_DOUGH_KINDS, kindOf) ? tinGuide(kindOf as TinDoughKind)[1] : null;
+  const usual =
+    typeof kindOf === "string" && Object.keys(TIN_DOUGH_KINDS).includes(kindOf)
+      ? tinGuide(kindOf as TinDoughKind)[1]
+      : null;
   const filled =
     one(values, "tin_fill") !== null || usual === null
       ? values
@@ -101,7 +105,8 @@ const BY_FORMULA: readonly TinShape[] = ["box", "round"];
 
 function withCapacity(values: Values, { length }: Options): Values {
   const shape = one(values, "tin_shape");
-  if (typeof shape !== "string" || !Object.hasOwn(TIN_SHAPES, shape) || BY_FORMULA.includes(shape as TinShape)) return values;
+  if (typeof shape !== "string" || !Object.keys(TIN_SHAPES).includes(shape) || BY_FORMULA.includes(shape as TinShape))
+    return values;
   const typed = [1, 2, 3, 4, 5].map((at) => one(values, `tin_size_${at}`));
   if (one(values, "tin_own") !== null || !typed.every((size) => size === null || typeof size === "number"))
     return values;
