@@ -142,6 +142,8 @@ export type ColumnModel = {
   readonly spills?: readonly string[];
   /** The same results in the sheet's own sums: a formula for its own column, and one for each that `formula` fills. */
   readonly plain?: readonly Formula[];
+  /** Weights may be typed over it: no warning comes first. */
+  readonly takesWeights?: true;
   /** Long texts take several lines. */
   readonly wraps?: true;
   /** Where texts stand beside numbers, or few digits before a text. */
