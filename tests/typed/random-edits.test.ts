@@ -12,18 +12,15 @@ const TOGETHER = 40;
 /** 2 000 in a long run. */
 const EDITS = tries(40) / BYS.length;
 
-const sum = (sheet: Sheet, rows: number, part: (row: number) => number): number =>
+const sum = (rows: number, part: (row: number) => number): number =>
   Array.from({ length: rows }, (_, at) => part(at + 1)).reduce((all, one) => all + one, 0);
 const number = (value: unknown): number => (typeof value === "number" ? value : 0);
 
 /** Flours of the table, with and without the flour of a levain of 100 % hydration. */
 function flours(sheet: Sheet, rows: number): readonly [number, number] {
   const percent = (row: number) => number(sheet.value("percent", row));
-  const added = sum(sheet, rows, (row) => (sheet.value("kind", row) === "flour" ? percent(row) : 0));
-  return [
-    added,
-    added + sum(sheet, rows, (row) => (sheet.value("kind", row) === "levain 100%" ? percent(row) / 2 : 0)),
-  ];
+  const added = sum(rows, (row) => (sheet.value("kind", row) === "flour" ? percent(row) : 0));
+  return [added, added + sum(rows, (row) => (sheet.value("kind", row) === "levain 100%" ? percent(row) / 2 : 0))];
 }
 
 describe.each(BYS)("scaled to %s", (by) => {

@@ -94,10 +94,12 @@ async function mountGrid(engine: Engine, templates: string): Promise<void> {
 const ANSWER_MS = 150;
 
 function answerEdits(session: Session, script: Script): void {
-  let timer: number | undefined;
+  let isDue = false;
   makeEdits(session, script, ({ answer }) => {
-    timer ??= window.setTimeout(() => {
-      timer = undefined;
+    if (isDue) return;
+    isDue = true;
+    window.setTimeout(() => {
+      isDue = false;
       answer();
     }, ANSWER_MS);
   });
