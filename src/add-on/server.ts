@@ -12,7 +12,7 @@ import { insert } from "./insert.ts";
 import { look } from "./look.ts";
 import { make } from "./make.ts";
 import { check } from "./self-check.ts";
-import { takeTyped } from "./typed.ts";
+import { takeTyped } from "./typing.ts";
 import { attempt } from "./undo.ts";
 
 type Asked = Record<string, unknown>;

@@ -4,7 +4,7 @@ import { columnNumber, type Zone } from "../../shared/sheet/a1.ts";
 import { type Layout, labelText, layOut } from "../../shared/sheet/layout.ts";
 import type { Options } from "../../shared/sheet/model.ts";
 import { plan } from "../../shared/sheet/plan.ts";
-import { ingredientsOf } from "../../shared/typed/cells.ts";
+import { ingredientsOf } from "../../shared/typing/cells.ts";
 import {
   BESIDE,
   FIRST_COLUMN,
@@ -14,7 +14,7 @@ import {
   LEAST_COLUMNS,
   MESSAGE,
   SINGLES,
-} from "../../shared/typed/words.ts";
+} from "../../shared/typing/words.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 
 const NEWER = TEMPLATES.filter(({ foldedFrom }) => foldedFrom !== undefined);

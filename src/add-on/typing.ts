@@ -3,10 +3,10 @@ import { refuse } from "../../shared/base/refusal.ts";
 import { quoted } from "../../shared/base/show.ts";
 import type { TakeAnswer } from "../../shared/protocol/bench.ts";
 import { a1, type Zone } from "../../shared/sheet/a1.ts";
-import type { Spot } from "../../shared/typed/cells.ts";
-import { isOwnNote } from "../../shared/typed/says.ts";
-import { type TypedOver, typedOver, type Writes, writesFor } from "../../shared/typed/take.ts";
-import { FIRST_COLUMN, FIRST_ROW, LEAST_COLUMNS } from "../../shared/typed/words.ts";
+import type { Spot } from "../../shared/typing/cells.ts";
+import { isOwnNote } from "../../shared/typing/says.ts";
+import { type TypedOver, typedOver, type Writes, writesFor } from "../../shared/typing/take.ts";
+import { FIRST_COLUMN, FIRST_ROW, LEAST_COLUMNS } from "../../shared/typing/words.ts";
 import { activeWorkbook } from "./active.ts";
 import { attempt, becauseOf } from "./undo.ts";
 
