@@ -53,6 +53,12 @@ export type SheetReview = {
   readonly pictures: SheetPictures;
 };
 
+/** Addresses of cells whose weight was taken, and what is said on others. */
+export type TakeAnswer = {
+  readonly taken: readonly string[];
+  readonly notes: readonly { readonly cells: readonly string[]; readonly text: string }[];
+};
+
 /** What the add-on answers itself. */
 export type ServerQuestions = {
   /** Is anybody there, as the right account? */
@@ -73,6 +79,8 @@ export type ServerQuestions = {
   };
   /** One step of the add-on's own check. */
   check: { readonly ask: CheckStep; readonly answer: CheckAnswer };
+  /** Weights typed over those of the sheet in front, please taken. */
+  take: { readonly ask: Record<string, never>; readonly answer: TakeAnswer };
   /** What stands in the workbook. */
   look: { readonly ask: LookAsk; readonly answer: Snapshot };
   /** A planned sheet, written; `note` says what could not be done beside it. */

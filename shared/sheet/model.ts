@@ -137,6 +137,8 @@ export type ColumnModel = {
   readonly formula?: Formula;
   /** Names of the columns the formula fills beside its own. */
   readonly spills?: readonly string[];
+  /** Weights may be typed over it: no warning comes first. */
+  readonly takesWeights?: true;
   /** Long texts take several lines. */
   readonly wraps?: true;
   /** Where texts stand beside numbers, or few digits before a text. */

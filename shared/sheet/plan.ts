@@ -41,7 +41,7 @@ export type SheetPlan = {
   /** Headings of tables, which may need two lines. */
   readonly wrapped: readonly string[];
   readonly borders: Readonly<Record<"box" | "under" | "rule" | "over", readonly string[]>>;
-  /** Everything but edge rows and single formulas: a warning is shown where somebody types there. */
+  /** Everything but edge rows, formulas and what they fill, weights left out: a warning is shown where somebody types there. */
   readonly unprotected: readonly string[];
   readonly names: Layout["names"];
   /** Names that the whole workbook is to know. */
@@ -342,6 +342,10 @@ function unprotected(layout: Layout, draft: Draft, columns: number): string[] {
     for (const edge of [row + 1, row + table.rows + 2]) {
       for (let at = column; at < Math.min(columns, column + table.columns.length); at++) set(guarded, edge, at, true);
     }
+    if (!table.hidden) continue;
+    for (const [at, { formula, takesWeights }] of table.columns.entries())
+      if (formula !== undefined && !takesWeights)
+        for (let down = row + 2; down < row + table.rows + 2; down++) set(guarded, down, column + at, true);
   }
   return runsDown(guarded.map((row) => row.map((one) => !one)));
 }

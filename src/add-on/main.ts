@@ -4,6 +4,7 @@ import { FUNCTIONS } from "../functions/index.ts";
 
 export { probe } from "./self-check.ts";
 export { benchAsk } from "./server.ts";
+export { onEdit } from "./typing.ts";
 
 /** A formula cell: the function's name and the arguments as the sheet passed them. */
 export function call(name: string, args: ArrayLike<unknown>): unknown {

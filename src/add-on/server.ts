@@ -12,6 +12,7 @@ import { insert } from "./insert.ts";
 import { look } from "./look.ts";
 import { make } from "./make.ts";
 import { check } from "./self-check.ts";
+import { takeTyped } from "./typing.ts";
 import { attempt } from "./undo.ts";
 
 type Asked = Record<string, unknown>;
@@ -45,6 +46,7 @@ const UNDONE: ReadonlyMap<string, string> = new Map([
   ["insert", "The formula could not be inserted"],
   ["goto", "The cell could not be shown"],
   ["check", "The check could not be finished"],
+  ["take", "The typed weights could not be taken"],
 ]);
 
 const answers: { readonly [Q in ServerQuestion]: (asked: Asked) => ServerQuestions[Q]["answer"] } = {
@@ -57,6 +59,7 @@ const answers: { readonly [Q in ServerQuestion]: (asked: Asked) => ServerQuestio
   read: (asked) => readRecipe(readAsk(asked), larderCells() ?? []),
   insert: (asked) => locked(() => insert(asked)),
   check: (asked) => locked(() => check(asked)),
+  take: () => locked(takeTyped),
 };
 const ANSWERS: ReadonlyMap<string, (asked: Asked) => unknown> = new Map(Object.entries(answers));
 

@@ -12,6 +12,9 @@ function onOpen(e) {
 function onInstall(e) {
   Gramwright.onOpen(e);
 }
+function onEdit(e) {
+  Gramwright.onEdit(e);
+}
 function openBench() {
   Gramwright.openBench();
 }

@@ -1,6 +1,7 @@
 import type { Engine } from "./engine/engine.ts";
 import type { Position, Zone } from "./engine/library.ts";
 import { engineName, zoneOf } from "./engine/places.ts";
+import type { Edits } from "./service/edits.ts";
 import type { Session } from "./service/session.ts";
 
 /** Finds sheets by their names and cells by A1 notation. */
@@ -27,21 +28,28 @@ export function makeFinder(session: Session) {
 }
 
 /** What a person does to a workbook by hand. */
-export function makeHands(engine: Engine, session: Session, finder: Finder, checked: <T>(result: T) => T) {
+export function makeHands(
+  engine: Engine,
+  session: Session,
+  finder: Finder,
+  checked: <T>(result: T) => T,
+  edits: Edits,
+) {
   const { sheetId, sheetNames, zone, position } = finder;
   const hands = {
     /** Types into a cell as a person does: "65%", "12,5", "=SUM(A1:A3)". Refused input throws as a sheet's notice says. */
     type(sheet: string, a1: string, text: string): void {
       const at = position(sheet, a1);
       const before = session.get<string>("getCellText", at, { showFormula: true });
-      engine.type(at, text);
-      const rule = session.get<{ isBlocking?: boolean } | undefined>("getValidationRuleForCell", at);
-      if (rule?.isBlocking && session.get<boolean>("isDataValidationInvalid", at)) {
+      edits.attempt(() => {
+        engine.type(at, text);
+        const rule = session.get<{ isBlocking?: boolean } | undefined>("getValidationRuleForCell", at);
+        if (!rule?.isBlocking || !session.get<boolean>("isDataValidationInvalid", at)) return;
         engine.run("UPDATE_CELL", { ...at, content: before });
         throw new Error(
           `There was a problem: the data you entered in cell ${a1} violates the data validation rules set on this cell.`,
         );
-      }
+      });
       checked(undefined);
     },
     /** Puts empty rows in front of a row (counted from 1), as a person does. */
@@ -97,6 +105,29 @@ export function makeHands(engine: Engine, session: Session, finder: Finder, chec
         target: [{ left, top, right: left, bottom: top }],
         clipboardContent: { text },
       });
+      checked(undefined);
+    },
+    /** Takes the last change back, or makes it again, as Ctrl+Z and Ctrl+Y do. */
+    undo(): void {
+      engine.run("REQUEST_UNDO");
+      checked(undefined);
+    },
+    redo(): void {
+      engine.run("REQUEST_REDO");
+      checked(undefined);
+    },
+    /** Empties cells with the Delete key. */
+    clear(sheet: string, a1: string): void {
+      const id = sheetId(sheet);
+      engine.run("DELETE_CONTENT", { sheetId: id, target: [zone(id, a1)] });
+      checked(undefined);
+    },
+    /** Drags the corner of a range down to a row: its contents go on in the rows below. */
+    fillDown(sheet: string, a1: string, toRow: number): void {
+      const { left, bottom } = zone(sheetId(sheet), a1);
+      hands.select(sheet, a1);
+      engine.run("AUTOFILL_SELECT", { col: left, row: toRow - 1 });
+      if (toRow - 1 > bottom) engine.run("AUTOFILL");
       checked(undefined);
     },
     /** Sorts a range by one of its columns, given by its letter. */

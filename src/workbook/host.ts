@@ -7,6 +7,7 @@ import { loadLibrary } from "./engine/library-node.ts";
 import { openNodeRealm } from "./engine/realm-node.ts";
 import { findCallable } from "./engine/stubs.ts";
 import { makeFinder, makeHands } from "./hands.ts";
+import { makeEdits } from "./service/edits.ts";
 import { noteAt } from "./service/range.ts";
 import { makeScript, type Script, servicesFor } from "./service/script.ts";
 import { type MenuItem, Session, type Shown } from "./service/session.ts";
@@ -62,6 +63,8 @@ function makeHost(engine: Engine, session: Session, script: Script) {
       throw new Error(`Defects in custom functions: ${[...new Set(engine.defects)].join("; ")}`);
     return result;
   };
+  // As soon as it is done, unless a test holds it back.
+  const edits = makeEdits(session, script, ({ answer }) => answer());
   const finder = makeFinder(session);
   const { sheetId, sheetNames, zone, position } = finder;
   const grid = <T>(sheet: string, a1: string, of: (at: Position) => T): T[][] => {
@@ -162,10 +165,19 @@ function makeHost(engine: Engine, session: Session, script: Script) {
     },
     sheetNames,
     sheetId,
-    ...makeHands(engine, session, finder, checked),
+    ...makeHands(engine, session, finder, checked, edits),
+    /** Edits wait until they are answered, two at most, as where a person types faster than the add-on answers. */
+    holdEdits: () => edits.hold(),
+    answerEdits: () => checked(edits.answer()),
     /** Takes the custom functions away, as if the add-on were missing: every formula that calls one shows #NAME?. */
-    removeFunctions: () => engine.attach({ ...script, has: () => false }),
-    restoreFunctions: () => engine.attach(script),
+    removeFunctions: () => {
+      engine.attach({ ...script, has: () => false });
+      edits.silence(true);
+    },
+    restoreFunctions: () => {
+      engine.attach(script);
+      edits.silence(false);
+    },
     /** Calls of the script that read or wrote the document, since the workbook was opened. */
     get serviceCalls(): number {
       return guard.calls;

@@ -43,6 +43,7 @@ export function ingredientsTable(spec: IngredientsSpec): Table {
             showWithTotal("@mix_scale", "SUM(@mix_scale)", "@mix_told=1"),
             {
               role: "strong",
+              takesWeights: true,
             },
           ),
         ];
@@ -58,7 +59,9 @@ export function ingredientsTable(spec: IngredientsSpec): Table {
       typed("ingredient", "Ingredient", "text"),
       typed("kind", "Type", "text", { choices: KIND_CHOICES }),
       typed("percent", "Baker's %", "percent", { bounds: [0, 100_000] }),
-      shown("weight", "Weight ({weight})", "graded", showWithTotal("@grams_shown", "ROUND(@dough_exact;2)")),
+      shown("weight", "Weight ({weight})", "graded", showWithTotal("@grams_shown", "ROUND(@dough_exact;2)"), {
+        takesWeights: true,
+      }),
       ...weighed,
       shown("of_whole", "% of total", "rate", showWhere("@whole_part", EACH)),
       ...(spec.isPriced

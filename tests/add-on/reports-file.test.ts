@@ -112,8 +112,10 @@ describe("menu, sidebar and permissions", () => {
     expect(touched).toEqual(["createAddonMenu", "addToUi", "createAddonMenu", "addToUi"]);
   });
 
-  test("18. no function reads a setting of the owner or of anybody: no store is named at all (ljay79/jira-tools #79, #188)", () => {
-    expect(code).not.toMatch(/PropertiesService|CacheService|UrlFetchApp|DriveApp|Session\b/);
+  test("18. no function reads a setting of the owner or of anybody: the one store that is named is the document's (ljay79/jira-tools #79, #188)", () => {
+    expect(code).not.toMatch(/CacheService|UrlFetchApp|DriveApp|Session\b|getUserProperties|getScriptProperties/);
+    expect(code.match(/PropertiesService/g)).toHaveLength(1);
+    expect(code).toMatch(/PropertiesService\.\s*getDocumentProperties\(\)/);
   });
 
   test("20. several accounts in one browser: the bench asks on loading, and a refusal says what to do (alexwforsythe/code-blocks #53, #167; Synthoid/ExportSheetData #116; enuchi/React-Google-Apps-Script #46)", () => {

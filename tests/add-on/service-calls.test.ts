@@ -17,7 +17,7 @@ describe("the demo shop", () => {
     const book = await workbook();
     const counts = demoShop(serialOf(2025, 11, 30)).map((asked) => {
       const { sheet } = book.answer(asked) as { sheet: string };
-      const isFolded = TEMPLATES.some(({ name }) => name === asked.template);
+      const isFolded = TEMPLATES.some(({ name }) => "template" in asked && name === asked.template);
       return [sheet, book.trail.length, isFolded ? MOST_OF.folded : MOST_OF.looking] as const;
     });
     expect(counts.filter(([, calls, most]) => calls > most)).toEqual([]);

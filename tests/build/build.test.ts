@@ -61,6 +61,7 @@ describe("Code.js in a bare context", () => {
       "Gramwright",
       "onOpen",
       "onInstall",
+      "onEdit",
       "openBench",
       "checkAddOn",
       "benchAsk",
@@ -110,7 +111,9 @@ describe("Code.js in a bare context", () => {
         apply: () => touched.push(name),
       });
     const context = vm.createContext(
-      Object.fromEntries(["SpreadsheetApp", "LockService", "HtmlService"].map((name) => [name, trap(name)])),
+      Object.fromEntries(
+        ["SpreadsheetApp", "LockService", "HtmlService", "PropertiesService"].map((name) => [name, trap(name)]),
+      ),
     );
     vm.runInContext(code, context);
     for (const { name, examples } of FUNCTIONS) callIn(context, name, examples[0]?.call ?? []);

@@ -23,6 +23,7 @@ const TOPICS = [
   "sheet",
   "larder",
   "formula",
+  "typing",
   "water",
   "tins",
   "enrichment",

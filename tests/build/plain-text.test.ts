@@ -14,10 +14,10 @@ describe("a script without what a server takes for markup", () => {
     ["a tag", '"<!-- <? <script></script>"', "<!-- <? <script></script>"],
     ["a regular expression that ends with a slash", String.raw`/a\//.exec("xa/")[0]`, "a/"],
     ["a regular expression of a slash, repeated", String.raw`/\/*$/.exec("a//")[0]`, "//"],
-    ["a class with a slash before its star", String.raw`"a/b*c".split(/[/*]/).join("")`, "abc"],
+    ["a class with a slash before its star", '"a/b*c".split(/[/*]/).join("")', "abc"],
     ["a class with two slashes", String.raw`/[\//]+/.exec("a//b")[0]`, "//"],
-    ["an optional angle", String.raw`/a<?b/.test("ab")`, true],
-    ["a look behind", String.raw`/(?<!a)b/.exec("cb")[0]`, "b"],
+    ["an optional angle", '/a<?b/.test("ab")', true],
+    ["a look behind", '/(?<!a)b/.exec("cb")[0]', "b"],
   ])("%s means what it meant", (_, script, value) => {
     expect(valueIn(script)).toBe(value);
     const plain = withoutMarkup(script);

@@ -251,8 +251,9 @@ describe("a slip", () => {
     expect(sheet.shown("result")).not.toMatch(/mixes/);
   });
 
-  test("a weight that is typed over costs its column alone, and the row is named", () => {
-    const sheet = built(panLoaf, panLoaf.sample);
+  test("where the add-on was not used yet, a weight that is typed over costs its column alone, and the row is named", () => {
+    const { book, sheet: name } = built(panLoaf, panLoaf.sample);
+    const sheet = book.copy().sheet(name);
     sheet.type("weight", "600", 2);
     expect(sheet.shown("check")).toMatch(/Water clear what is typed over a formula in row \d+/);
     expect(sheet.shown("per_mix", 2)).toBe("4,430");

@@ -22,7 +22,7 @@ describe("what a script may touch", () => {
     "process",
     "require",
     "structuredClone",
-    "PropertiesService",
+    "CacheService",
     "UrlFetchApp",
   ])("%s does not exist in a script", (name) => {
     expect(withScript(`return typeof ${name}`).go()).toBe("undefined");

@@ -1,6 +1,7 @@
 import { type Engine, openEngine } from "../engine/engine.ts";
 import type { Library, Position } from "../engine/library.ts";
 import { findCallable } from "../engine/stubs.ts";
+import { makeEdits } from "../service/edits.ts";
 import { noteAt } from "../service/range.ts";
 import { makeScript, type Script, servicesFor } from "../service/script.ts";
 import { Session } from "../service/session.ts";
@@ -64,6 +65,7 @@ async function open(): Promise<void> {
   await mountGrid(engine, templates);
   byId("save").addEventListener("click", () => void save(engine));
   byId("bench-close").addEventListener("click", closeBench);
+  answerEdits(session, script);
   showMenu(session, script);
   openBench(session, script);
   await buildDemo(engine, script, tell);
@@ -86,6 +88,21 @@ async function mountGrid(engine: Engine, templates: string): Promise<void> {
   };
   const { Spreadsheet, stores } = window.o_spreadsheet;
   startEmpty(await new window.owl.App(Spreadsheet, { props, templates }).mount(byId("grid")), stores.CellComposerStore);
+}
+
+/** The service answers an edit a moment later. */
+const ANSWER_MS = 150;
+
+function answerEdits(session: Session, script: Script): void {
+  let isDue = false;
+  makeEdits(session, script, ({ answer }) => {
+    if (isDue) return;
+    isDue = true;
+    window.setTimeout(() => {
+      isDue = false;
+      answer();
+    }, ANSWER_MS);
+  });
 }
 
 function showMenu(session: Session, script: Script): void {

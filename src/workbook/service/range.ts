@@ -3,7 +3,7 @@ import { cellValue } from "../engine/custom.ts";
 import { fromScript } from "../engine/dialect.ts";
 import type { EvaluatedCell, Position } from "../engine/library.ts";
 import { a1Of, columnsOf, inside, keepPlace, type Place, rowsOf } from "../engine/places.ts";
-import { addMark } from "../engine/plugins.ts";
+import { addMark, type PlacedMark, removeMark } from "../engine/plugins.ts";
 import { checkedGrid, lookSetters, validate } from "./looks.ts";
 import { makeProtection } from "./protection.ts";
 import { newId } from "./rules.ts";
@@ -62,6 +62,7 @@ export function makeRange(session: Session, place: Place, sheetOf: SheetOf): obj
       getFormulas: () => read(formulaAt),
       getNumberFormat: () => only(read((position) => session.formatOf(position))),
       getNote: () => only(read((position) => noteAt(session, position))),
+      getNotes: () => read((position) => noteAt(session, position)),
       isBlank: () => read(valueAt).every((row) => row.every((value) => value === "")),
     },
     writes: {
@@ -89,6 +90,7 @@ export function makeRange(session: Session, place: Place, sheetOf: SheetOf): obj
           const checked = checkedGrid(texts, zone);
           writeNotes(session, grid, (down, across) => checked[down]?.[across]);
         },
+        clearNote: () => clearNotes(session, place),
         clear: () => session.write({ type: "CLEAR_CELLS", payload: { sheetId, target: [zone] } }),
         clearContent: () => session.write({ type: "DELETE_CONTENT", payload: { sheetId, target: [zone] } }),
         clearFormat: () => session.write({ type: "CLEAR_FORMATTING", payload: { sheetId, target: [zone] } }),
@@ -131,8 +133,16 @@ export function makeRangeList(session: Session, places: readonly Place[], ranges
   const setters = {
     ...lookSetters(session, places),
     setValue: (value: never) => each(ranges, "setValue", value),
-    setNote: (text: never) => each(ranges, "setNote", text),
-    clearContent: () => each(ranges, "clearContent"),
+    setNote: (text: unknown) => {
+      for (const place of places) writeNotes(session, gridOf(place), () => text);
+    },
+    clearContent: () => {
+      for (const { sheetId, zone } of places)
+        session.write({ type: "DELETE_CONTENT", payload: { sheetId, target: [zone] } });
+    },
+    clearNote: () => {
+      for (const place of places) clearNotes(session, place);
+    },
     clear: () => each(ranges, "clear"),
   };
   const writes = Object.fromEntries(
@@ -154,6 +164,15 @@ function each(ranges: readonly object[], name: string, ...args: unknown[]): void
 
 type Grid = <T>(of: (position: Position) => T) => T[][];
 type At = (down: number, across: number) => unknown;
+
+const gridOf =
+  ({ sheetId, zone }: Place): Grid =>
+  (of) =>
+    Array.from({ length: rowsOf(zone) }, (_, down) =>
+      Array.from({ length: columnsOf(zone) }, (_, across) =>
+        of({ sheetId, col: zone.left + across, row: zone.top + down }),
+      ),
+    );
 
 function forEach(grid: Grid, use: (position: Position, down: number, across: number) => void): void {
   grid((position) => position).forEach((row, down) => {
@@ -211,12 +230,21 @@ export function writeRow(session: Session, { sheetId, zone }: Place, contents: r
 function writeNotes(session: Session, grid: Grid, at: At): void {
   forEach(grid, ({ sheetId, col, row }, down, across) => {
     const text = at(down, across);
-    if (text === null || text === "") return;
     const zone = { left: col, right: col, top: row, bottom: row };
+    clearNotes(session, { sheetId, zone });
+    if (text === null || text === "") return;
     session.write(
       addMark(sheetId, zone, { id: newId("note"), kind: "note", text: String(text), warningOnly: false, except: [] }),
     );
   });
+}
+
+function clearNotes(session: Session, { sheetId, zone }: Place): void {
+  const isIn = ({ left, top }: Place["zone"]) =>
+    left >= zone.left && left <= zone.right && top >= zone.top && top <= zone.bottom;
+  for (const mark of session.get<readonly PlacedMark[]>("getMarks"))
+    if (mark.kind === "note" && mark.sheetId === sheetId && isIn(mark.zone))
+      session.write(removeMark(sheetId, mark.id));
 }
 
 export function noteAt(session: Session, { sheetId, col, row }: Position): string {

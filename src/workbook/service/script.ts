@@ -1,5 +1,6 @@
 import type { CustomScript } from "../engine/custom.ts";
 import type { AuthMode } from "./guard.ts";
+import { makePropertiesService } from "./properties.ts";
 import type { Session } from "./session.ts";
 import { makeSpreadsheetApp } from "./sheets.ts";
 import { makeHtmlService, makeLockService } from "./ui.ts";
@@ -27,6 +28,7 @@ export function servicesFor(session: Session): Readonly<Record<string, object>> 
     SpreadsheetApp: makeSpreadsheetApp(session),
     HtmlService: makeHtmlService(session),
     LockService: makeLockService(session),
+    PropertiesService: makePropertiesService(session),
     Logger: { log },
     console: { log, info: log, warn: log, error: log },
   };
@@ -48,6 +50,7 @@ export function makeScript(session: Session, realm: Realm): Script {
     const found = realm.find(name);
     if (found === undefined) throw new Error(`Script function not found: ${name}`);
     guard.begin();
+    if (mode === "FULL") session.isEnabled = true;
     return session.engine.together(() => {
       try {
         return inMode(mode, () => found(...args));

@@ -33,6 +33,10 @@ export class Session {
   Date: DateConstructor = Date;
   /** Set by a test: another person holds the document's lock. */
   lockIsTaken = false;
+  /** The add-on was used in this workbook: until then its triggers run without leave to do anything. */
+  isEnabled = false;
+  /** What scripts keep with the document. */
+  readonly properties = new Map<string, string>();
   private waiting: Command[] = [];
   private isEmptying = false;
   private formats = new Map<string, string>();

@@ -1,0 +1,35 @@
+// The words by which the trigger finds cells of a formula sheet: it runs with every edit, and carries no sheet models.
+
+/** Headings of the table of ingredients; {weight} is g or oz. */
+export const HEADS = {
+  ingredient: "Ingredient",
+  kind: "Type",
+  percent: "Baker's %",
+  weight: "Weight ({weight})",
+  per_mix: "Per mix ({weight})",
+  pre_shown: "Preferment ({weight})",
+  final_shown: "Final mix ({weight})",
+} as const;
+
+/** Headings beside the page, in the same row. */
+export const BESIDE = { counts: "Row counts", flour_part: "Flour in it" } as const;
+/** Heads the first column beside every table. */
+export const MESSAGE = "What is wrong";
+
+/** Single figures beside the page, each below its words. */
+export const SINGLES = { dough_exact: "Dough", coarse: "Coarse step", fine: "Fine step" } as const;
+
+/** Inputs of the page, each so many columns to the right of its words. */
+export const INPUTS = {
+  by: { says: "Scale to", across: 1 },
+  amount: { says: "Amount", across: 1 },
+  mixer_limit: { says: "Mixer capacity ({weight})", across: 2 },
+} as const;
+
+/** Begins the label under the table. */
+export const TOTAL = "Total, ";
+
+/** No sheet of ours is narrower, and no cell of its tables that is worked out stands further left or above. */
+export const LEAST_COLUMNS = 60;
+export const FIRST_COLUMN = 2;
+export const FIRST_ROW = 6;
