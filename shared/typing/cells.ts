@@ -49,7 +49,7 @@ export function ingredientsOf(grid: Grid): Ingredients | null {
     },
     weight: column(HEADS.weight),
     perMix: column(HEADS.per_mix),
-    stages: [column(HEADS.pre_shown), column(HEADS.final_shown)].filter((at) => at >= 0),
+    stages: [HEADS.pre_shown, HEADS.levain_shown, HEADS.final_shown].map(column).filter((at) => at >= 0),
     single: (name) => {
       const label = spotOf(above, SINGLES[name], texts.lastIndexOf(MESSAGE));
       return label && grid[label.row + 1]?.[label.column];

@@ -8,6 +8,7 @@ export const HEADS = {
   weight: "Weight ({weight})",
   per_mix: "Per mix ({weight})",
   pre_shown: "Preferment ({weight})",
+  levain_shown: "Levain ({weight})",
   final_shown: "Final mix ({weight})",
 } as const;
 
@@ -17,7 +18,7 @@ export const BESIDE = { counts: "Row counts", flour_part: "Flour in it" } as con
 export const MESSAGE = "What is wrong";
 
 /** Single figures beside the page, each below its words. */
-export const SINGLES = { dough_exact: "Dough", coarse: "Coarse step", fine: "Fine step" } as const;
+export const SINGLES = { dough_exact: "All that is mixed", coarse: "Coarse step", fine: "Fine step" } as const;
 
 /** Inputs of the page, each so many columns to the right of its words. */
 export const INPUTS = {

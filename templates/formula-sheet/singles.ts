@@ -124,11 +124,7 @@ function doughSingles(spec: FormulaSheetSpec): readonly Single[] {
   const less = spec.isRolled ? "/(1+@roll_part)" : "";
   return [
     single("Ordered", "dough_ordered", `=${ordered}`),
-    single(
-      spec.mix === "dough" ? "Dough" : "Batter",
-      "dough_exact",
-      `=IF(@by="flour";IF(@flour_base>0;${byFlour};0);@dough_ordered${less})`,
-    ),
+    single("All that is mixed", "dough_exact", `=IF(@by="flour";IF(@flour_base>0;${byFlour};0);@dough_ordered${less})`),
   ];
 }
 
