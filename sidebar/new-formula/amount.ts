@@ -1,9 +1,11 @@
 import { doughFor } from "../../shared/base/scaling.ts";
+import { shown } from "../../shared/base/show.ts";
 import { ratio, type Weight, weight } from "../../shared/base/units.ts";
 import { isProblem } from "../../shared/cells/cell.ts";
 import { type AmountOf, sum } from "../../shared/formula/formula.ts";
 import type { SheetModel, Value } from "../../shared/sheet/model.ts";
 import type { TemplateInput } from "../../shared/sheet/template-inputs.ts";
+import { validationOf } from "../../shared/sheet/validation.ts";
 import type { Draft, TableRow } from "./draft.ts";
 import type { ReadField } from "./field.ts";
 import { isBlank, type Own } from "./own.ts";
@@ -52,19 +54,31 @@ export function readAmount(asked: Asked): Amount {
     case "dough":
     case "batter": {
       const dough = take("dough_wanted", wanted(`Enter how much ${by} you want to make.`));
+      askUnit("dough_wanted", dough, asked);
       return { ...none, of: "dough", whole: mixed(dough, asked) };
     }
-    case "flour":
-      return {
-        ...none,
-        of: "flour",
-        whole: known(take("flour_wanted", wanted("Enter how much flour you want to use."))),
-      };
+    case "flour": {
+      const flour = take("flour_wanted", wanted("Enter how much flour you want to use."));
+      askUnit("flour_wanted", flour, asked);
+      return { ...none, of: "flour", whole: known(flour) };
+    }
     case "trays":
       return { ...none, of: "dough", ...onTrays(asked) };
     default:
       return { ...none, of: "dough", ...ofSizes(asked) };
   }
+}
+
+/** Less than a small loaf is rarely an order: whoever thinks in kilos or pounds leaves the unit out. */
+const LEAST_BARE = { g: 200, oz: 7 } as const;
+const LARGER = { g: "kg", oz: "lb" } as const;
+
+function askUnit(name: "dough_wanted" | "flour_wanted", value: number | null, { draft, troubles }: Asked): void {
+  const { weight: unit } = draft.units;
+  const text = draft.fields[name].trim();
+  if (value === null || value >= LEAST_BARE[unit] || /[a-z]/i.test(text)) return;
+  const says = `Is it ${text} ${LARGER[unit]} or ${text} ${unit}? Enter the unit as well.`;
+  troubles.push(trouble(name, says));
 }
 
 const known = (value: number | null): Weight | null => (value === null ? null : weight(value));
@@ -143,7 +157,12 @@ function readCell(column: TemplateInput, size: TableRow, index: number, { draft,
   if (unit === "text") return text || null;
   const { label, missing } = WORDS[name] ?? { label: column.label, missing: null };
   const value = readQuantity(text, quantityOfUnit(unit), draft.units);
+  const limits = validationOf(column, undefined, { ...draft.units, parts: [] });
+  const isOutside =
+    typeof value === "number" && limits?.is === "between" && (value < limits.least || value > limits.most);
   if (isProblem(value)) troubles.push(trouble(`${name}/${index}`, `${label} of size ${index + 1} ${value.problem}.`));
+  else if (isOutside)
+    troubles.push(trouble(`${name}/${index}`, `${label} of size ${index + 1} is "${text}". ${limits.help}`));
   else if (value === null && missing !== null)
     troubles.push(trouble(`${name}/${index}`, `${missing} (size ${index + 1}).`, true));
   return isProblem(value) ? null : value;
@@ -158,7 +177,13 @@ function scaledAt(of: (name: string) => number | null, { own }: Asked): Weight |
   return diameter === null || per === null ? null : weight(area(diameter) * per);
 }
 
-function askPerArea({ own, troubles }: Asked): void {
+function askPerArea({ own, draft, troubles }: Asked): void {
+  const [typed, of, across] = ["per_area", "known_weight", "known_diameter"].map(own.number);
+  if (typed != null && of != null && across != null && Math.abs(of / area(across) / typed - 1) > 0.01) {
+    const unit = `${draft.units.weight}/${draft.units.length}²`;
+    const says = `That round has ${shown(of / area(across), 3)} ${unit}, and the weight per area says ${shown(typed, 3)}; clear one of the two.`;
+    troubles.push(trouble("known_weight", says));
+  }
   if (perArea(own) !== null || troubles.some(({ at }) => /^(?:per_area|known_)/.test(at))) return;
   const says = "Enter the weight per area, or weight and diameter of a round that is known to be right.";
   troubles.push(trouble("per_area", says, true));

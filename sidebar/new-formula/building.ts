@@ -141,26 +141,20 @@ function failed(failure: Failure): string {
   return `${told(failure)} What you typed is still here.`;
 }
 
-function figuresOf({ made, what, mixes, tin, troubles, isOpen, unusual }: Assessed, unit: "g" | "oz"): Node[] {
-  if (made === null) {
-    const unread = troubles.find(({ missing }) => !missing);
-    const says =
-      unread !== undefined
-        ? `Not clear yet: ${unread.says}`
-        : isOpen
-          ? "The sheet works out the water row, and tells dough, flour and mixes."
-          : "Dough, flour and mixes are told here as you type.";
-    return [element("span", {}, says)];
-  }
+function figuresOf({ made, dough, what, mixes, tin, troubles, isOpen, unusual }: Assessed, unit: "g" | "oz"): Node[] {
+  const unread = troubles.find(({ missing }) => !missing);
+  if (unread !== undefined && made === null) return [element("span", {}, `Not clear yet: ${unread.says}`)];
+  if (dough === null) return [element("span", {}, "Dough, flour and mixes are told here as you type.")];
   const figure = (label: string, value: string) => element("span", {}, `${label} `, element("b", {}, value));
   return [
-    figure(what, inUnit(made.dough, unit)),
-    figure("Flour", inUnit(made.flour, unit)),
+    figure(what, inUnit(dough, unit)),
+    ...(made === null ? [] : [figure("Flour", inUnit(made.flour, unit))]),
     ...(mixes === null ? [] : "note" in mixes ? [element("span", {}, mixes.note)] : [mixed(mixes, unit)]),
+    ...(made === null && isOpen ? [element("span", {}, "The water row is worked out as the sheet is built.")] : []),
     ...(tin?.dough == null
       ? []
       : [figure("Fill", `${shown(toGrams(tin.dough, unit) / tin.capacity, 2)} g/cm³${fits(tin)}`)]),
-    ...(unusual.length === 0 ? [] : [element("span", {}, "Unusual: see below the formula.")]),
+    ...(unusual.length === 0 ? [] : [element("span", {}, "Unusual: see below the ingredients.")]),
   ];
 }
 

@@ -25,6 +25,8 @@ export type Assessed = {
   readonly order: Order;
   readonly troubles: readonly Trouble[];
   readonly made: Weighed | null;
+  /** What is ordered, where it is known before the rows are. */
+  readonly dough: Weight | null;
   /** How many and how large, or what is wrong with them; null while they cannot be told. */
   readonly mixes: { readonly mixes: number; readonly each: Weight } | { readonly note: string } | null;
   readonly tin: TinView | null;
@@ -69,7 +71,7 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
   const whole = wholeAmount(amount, tin, handling);
   const isTold = whole !== null || (!needed && amount.tins === null);
   const made = rows === null || !isTold ? null : weighed(rows, whole, amount.of, troubles);
-  const mixed = readMixes(take, troubles, made?.dough ?? null);
+  const mixed = readMixes(take, troubles, made?.dough ?? (amount.of === "dough" ? whole : null));
   const water = draft.water ? readWater(draft, take, values, troubles) : "";
   const times = readTimes({ model, own, amount, tin, dough: made?.dough ?? null, handling, rolled });
   const known = inputNames(model);
@@ -84,6 +86,7 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
     },
     troubles,
     made,
+    dough: made?.dough ?? (amount.of === "dough" ? whole : null),
     mixes: mixed,
     tin,
     water,

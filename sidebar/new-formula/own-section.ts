@@ -2,14 +2,29 @@
 import type { InputGroup, TemplateInput } from "../../shared/sheet/template-inputs.ts";
 import { element } from "../kit/element.ts";
 import { choiceField, newId, textField } from "../kit/fields.ts";
-import { entriesOf } from "./own.ts";
+import { entriesOf, isBlank } from "./own.ts";
 import { quantityOfUnit } from "./quantity.ts";
 import { ownTable } from "./rows.ts";
-import { type Bench, same, section } from "./sections.ts";
+import { type Bench, optional, same, section } from "./sections.ts";
 import { unitSign } from "./unit-change.ts";
 
-export function ownSection(bench: Bench, group: InputGroup, ...pictures: HTMLElement[]): HTMLElement {
-  return section(group.heading, ...ownFields(bench, group), ...pictures);
+export function ownSection(bench: Bench, group: InputGroup): HTMLElement {
+  return section(group.heading, ...ownFields(bench, group));
+}
+
+/** The same folded, with the first of what stands in it beside its heading. */
+export function ownFold(bench: Bench, group: InputGroup, ...pictures: HTMLElement[]): HTMLElement {
+  return optional(bench, group.heading, () => gistOf(bench, group), ...ownFields(bench, group), ...pictures);
+}
+
+function gistOf({ draft }: Bench, { inputs, tables }: InputGroup): string {
+  const [table] = tables;
+  if (table !== undefined) {
+    const rows = (draft.tables[table.table] ?? []).filter((row) => !isBlank(row)).length;
+    return rows === 0 ? "" : `${rows} ${rows === 1 ? singular(table.table) : table.table}`;
+  }
+  const filled = inputs.find(({ name, choices }) => choices === undefined && (draft.inputs[name] ?? "").trim() !== "");
+  return filled === undefined ? "" : `${filled.label}: ${draft.inputs[filled.name]}`;
 }
 
 export function ownFields(bench: Bench, { inputs, tables }: InputGroup): Node[] {

@@ -26,6 +26,8 @@ export function readOwn(draft: Draft, model: SheetModel, values: Values, trouble
     values.set(input.name, readInput(input, text, input.name, input.label, draft, troubles));
   }
   for (const table of groups.flatMap(({ tables }) => tables)) readTable(table, draft, values, troubles);
+  if (typeof values.get("seed_share") === "number" && typeof values.get("seed_weight") === "number")
+    troubles.push(trouble("seed_weight", "The seed has a share and a weight; clear one of the two."));
   const column = (name: string) => {
     const found = values.get(name);
     return Array.isArray(found) ? (found as readonly Value[]) : [];
@@ -88,7 +90,7 @@ function readInput(
   }
   const limits = validationOf(input, undefined, { ...draft.units, parts: [] });
   if (read !== null && limits?.is === "between" && (read < limits.least || read > limits.most)) {
-    troubles.push(trouble(at, `${label} is more than the sheet takes. ${limits.help}`));
+    troubles.push(trouble(at, `${label} is ${quoted(text.trim())}. ${limits.help}`));
     return null;
   }
   return read;

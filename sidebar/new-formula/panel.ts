@@ -10,7 +10,7 @@ import { buildFoot } from "./building.ts";
 import type { Draft } from "./draft.ts";
 import { copyOf, isAnythingKept, keep, nothingKept, withKept } from "./kept.ts";
 import { type Assessed, assess } from "./order.ts";
-import { ownFields, ownSection } from "./own-section.ts";
+import { ownFields, ownFold, ownSection } from "./own-section.ts";
 import { formulaBar, formulaRemarks, stepsLine } from "./pictures.ts";
 import { ingredientTable } from "./rows.ts";
 import { type Bench, mixerSection, section, unitChoices, waterSection } from "./sections.ts";
@@ -102,17 +102,17 @@ function sheetForm(model: SheetModel, draft: Draft, known: KnownShop, ways: Ways
   const hasSteps = ({ tables }: InputGroup) => tables.some(({ table }) => table === "steps");
   const nodes = [
     nameSection(bench, model, ways),
-    amountSection(bench),
-    ...groups.filter(isAmount).map((group) => ownSection(bench, group)),
     section(
-      "Formula",
+      "Ingredients",
       ingredientTable(bench),
       ...under.flatMap((group) => ownFields(bench, group)),
       formulaBar(bench),
       formulaRemarks(bench),
     ),
+    amountSection(bench),
+    ...groups.filter(isAmount).map((group) => ownSection(bench, group)),
     ...(model.parts.includes("tin") ? [tinSection(bench)] : []),
-    ...ofParts.map((group) => ownSection(bench, group, ...(hasSteps(group) ? [stepsLine(bench)] : []))),
+    ...ofParts.map((group) => ownFold(bench, group, ...(hasSteps(group) ? [stepsLine(bench)] : []))),
     ...(model.parts.includes("water") ? [waterSection(bench)] : []),
     mixerSection(bench),
     shopSection(bench, known),

@@ -25,6 +25,18 @@ export const section = (title: string, ...children: (Node | string)[]) =>
 export const folded = (title: string, ...children: Node[]) =>
   element("details", {}, element("summary", {}, element("h2", {}, title)), element("div", {}, ...children));
 
+/** What may be left as it is: folded, and beside its heading what it holds. */
+export function optional({ form }: Pick<Bench, "form">, title: string, gist: () => string, ...children: Node[]) {
+  const says = element("span", { class: "gist" });
+  form.onChange(() => say(says, gist()));
+  return element(
+    "details",
+    { class: "optional" },
+    element("summary", {}, element("h2", {}, title), " ", says),
+    element("div", {}, ...children),
+  );
+}
+
 export function numberField({ draft, form }: Bench, name: FieldName, hint?: string, label?: () => string): HTMLElement {
   return textField(
     form,

@@ -6,7 +6,7 @@ import { choiceField, messageLine, textField } from "../kit/fields.ts";
 import { picturePlace } from "../pictures/place.ts";
 import { tinPicture } from "../pictures/tin.ts";
 import { sizeQuantity, TIN_SIZE_FIELDS } from "./draft.ts";
-import { type Bench, choice, numberField, same, section } from "./sections.ts";
+import { type Bench, choice, numberField, optional, same } from "./sections.ts";
 import { splitSizes } from "./split.ts";
 import { sizeNames } from "./tin.ts";
 import { unitSign } from "./unit-change.ts";
@@ -61,8 +61,10 @@ export function tinSection(bench: Bench): HTMLElement {
         : tinPicture(tin, draft.units),
     );
   });
-  return section(
+  const fold = optional(
+    bench,
     "Tin",
+    () => gistOf(draft),
     choiceField(
       form,
       { at: () => "tin_shape", label: () => "Shape", inline: true },
@@ -71,6 +73,22 @@ export function tinSection(bench: Bench): HTMLElement {
     ),
     fields,
   );
+  // Made by tins, the tin says how much it is.
+  let by = "";
+  form.onChange(() => {
+    if (by !== draft.choices.by && draft.choices.by === "tins") fold.open = true;
+    by = draft.choices.by;
+  });
+  return fold;
+}
+
+function gistOf({ choices, fields }: Bench["draft"]): string {
+  if (choices.tin_shape === "") return "no tin";
+  const sizes = sizeNames(choices.tin_shape as TinShape).flatMap((_, place) => {
+    const text = fields[TIN_SIZE_FIELDS[place] ?? "tin_size_1"].trim();
+    return text === "" ? [] : [text];
+  });
+  return [choices.tin_shape, sizes.join(" × ")].join(" ").trim();
 }
 
 /** The name changes with the shape; a size no shape needs is not shown. */

@@ -1,4 +1,5 @@
 import { CellError } from "../../shared/base/refusal.ts";
+import { shown } from "../../shared/base/show.ts";
 import { type Centimetres, type Weight, weight } from "../../shared/base/units.ts";
 import { type TinView, tinView } from "../../shared/drawings/tin-view.ts";
 import { TIN_SIZES, type TinShape, tinCapacity, tinSizes } from "../../shared/tins/tin.ts";
@@ -34,9 +35,24 @@ export function readTin(
     Object.keys(TIN_DOUGH_KINDS).includes(draft.choices.tin_kind) ? draft.choices.tin_kind : "white"
   ) as TinDoughKind;
   const sizes = tinSizes(shape, typed, draft.units.length);
+  askSizes(shape, typed, draft, troubles);
   const unit = draft.units.weight;
   const byFill = weight(tinDough(tinCapacity(shape, sizes), fill ?? tinGuide(kind)[1], 1, unit));
   return tinView({ shape, sizes, kind, dough: draft.choices.by === "pieces" ? scaled : byFill }, unit);
+}
+
+/** Cubic centimetres that no tin of a bakery holds: a plank tin of 76 × 46 × 10 cm has 35 litres. */
+const MOST_CAPACITY = 40_000;
+
+/** Sizes in millimetres make a tin a thousand times as large. */
+function askSizes(shape: TinShape, typed: readonly (number | null)[], draft: Draft, troubles: Trouble[]): void {
+  const { length } = draft.units;
+  const holds = tinCapacity(shape, tinSizes(shape, typed, length));
+  if (shape === "water" || holds <= MOST_CAPACITY) return;
+  const sizes = typed.filter((size) => size !== null);
+  const smaller = length === "in" ? ["cm", "mm"] : ["mm"];
+  const says = `A tin of ${sizes.map((size) => shown(size, 2)).join(" × ")} ${length} holds ${shown(holds / 1000, 0)} litres. Is it in ${smaller.join(" or ")}? Enter the unit too, such as ${shown(sizes[0] ?? 0, 2)} ${smaller[0]}.`;
+  troubles.push(trouble("tin_size_1", says));
 }
 
 /** The sizes as typed, in order; null where one is missing or they make no tin. */
@@ -78,5 +94,5 @@ function readSizes(shape: TinShape, draft: Draft, take: ReadField, troubles: Tro
 
 const missing = (shape: TinShape, name: string): string =>
   shape === "water"
-    ? "Fill the tin with water to the brim and write what the water weighs in grams."
+    ? "Fill the tin with water to the brim and enter what the water weighs in grams."
     : `Enter the tin's ${name === "sides" ? "number of sides" : `inner ${name}`}.`;

@@ -62,6 +62,11 @@ export const LEVAIN_SINGLES: readonly Single[] = [
   single("Water to feed", "feed_water", '=IF(COUNT(@feed_flour)=0;"";@levain-@seed_used-@feed_flour)'),
   single("Seed in the dough", "seed_dough", '=IF(COUNT(@seed_used)=0;"";@seed_used*@pre_weight/@levain)'),
   single(
+    "Seed by share and weight",
+    "seed_both",
+    '=IF((N(@seed_weight)>0)*(N(@seed_share)>0)=1;"The seed has a share and a weight: clear one of the two. ";"")',
+  ),
+  single(
     "Seed that does not fit",
     "seed_says",
     '=IF(COUNT(@feed_flour)=0;"";IF((@feed_flour<0)+(@feed_water<0)>0;"The seed is more than the levain takes. ";""))',

@@ -72,8 +72,8 @@ function amountOf(spec: FormulaSheetSpec): string {
 }
 
 /** The first three messages and how many more, then what is wrong with the sheet itself. */
-const check = ({ isRolled }: FormulaSheetSpec): string =>
-  `=IFERROR(TRIM(@first_says&@second_says&@third_says&@more_says&@tops_say&@alone_says&@rows_say&@formulas_say&@flour_says&@sizes_say&@steps_say&@oven_says&@friction_says&@fill_says&@pre_says${isRolled ? "&@roll_says" : ""});"A formula of this sheet is damaged: undo the last change.")`;
+const check = ({ isRolled, isRound }: FormulaSheetSpec): string =>
+  `=IFERROR(TRIM(@first_says&@second_says&@third_says&@more_says&@tops_say&@alone_says&@rows_say&@formulas_say&@flour_says&@sizes_say&@steps_say&@oven_says&@friction_says&@fill_says&@pre_says${isRolled ? "&@roll_says" : ""}${isRound ? "&@area_says" : ""});"A formula of this sheet is damaged: undo the last change.")`;
 
 /** Under the total: water that is kept back and poured last, and eggs by number. */
 export const underBlock = (spec: FormulaSheetSpec): Block => ({

@@ -118,9 +118,15 @@ export const thicknessBlock: Block = {
 
 export const ROUND_SINGLES: readonly Single[] = [
   single(
-    "Weight per area",
-    "per_area_some",
-    "=IF(N(@per_area)>0;@per_area;IF((N(@known_weight)>0)*(N(@known_diameter)>0)=1;@known_weight/(PI()/4*@known_diameter*@known_diameter);0))",
+    "Weight per area of the round",
+    "known_per_area",
+    '=IF((N(@known_weight)>0)*(N(@known_diameter)>0)=1;@known_weight/(PI()/4*@known_diameter*@known_diameter);"")',
   ),
+  single(
+    "Weights per area that differ",
+    "area_says",
+    '=IF((N(@per_area)<=0)+(COUNT(@known_per_area)=0)>0;"";IF(ABS(@known_per_area/@per_area-1)<=1/100;"";"Weight per area and the round differ: clear one of the two. "))',
+  ),
+  single("Weight per area", "per_area_some", "=IF(N(@per_area)>0;@per_area;N(@known_per_area))"),
   single("Weight per area, or blank", "per_area_used", '=IF(@per_area_some>0;@per_area_some;"")'),
 ];

@@ -94,6 +94,7 @@ export function benchPages(host?: (json: string) => string): BenchPage {
     // Before the stand-in, which looks for it.
     if (host !== undefined) await page.exposeFunction("askHost", host);
     await page.addInitScript(fakeServer, VERSION);
+    await page.addInitScript(unfolded);
   });
 
   afterAll(async () => {
@@ -170,4 +171,15 @@ export function benchPages(host?: (json: string) => string): BenchPage {
       expect(sideways, `${state}: sideways`).toBe(0);
     },
   };
+}
+
+/** What is folded away because it may be left as it is stands open, so that tests reach its fields; one of them asks for it folded. */
+function unfolded(): void {
+  if (new URLSearchParams(location.search).has("folded")) return;
+  new MutationObserver(() => {
+    for (const one of document.querySelectorAll("details.optional:not([data-unfolded])")) {
+      one.setAttribute("data-unfolded", "");
+      (one as HTMLDetailsElement).open = true;
+    }
+  }).observe(document, { childList: true, subtree: true });
 }

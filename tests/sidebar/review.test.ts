@@ -80,7 +80,7 @@ describe.skipIf(skipWithoutChromium("what is unusual, in a browser"))("in the pa
     expect(await note.count()).toBe(0);
     await bench.field("% flour, ingredient 2").fill("200");
     expect(await note.isVisible()).toBe(true);
-    expect(await bench.page.locator(".figures:visible").textContent()).toContain("Unusual: see below the formula.");
+    expect(await bench.page.locator(".figures:visible").textContent()).toContain("Unusual: see below the ingredients.");
     await bench.checked("unusual");
     if (process.env.PICTURES !== undefined)
       await bench.page.screenshot({ path: `${process.env.PICTURES}/unusual.png`, fullPage: true });

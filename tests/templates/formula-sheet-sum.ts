@@ -92,7 +92,10 @@ export function sumOf(page: Page): Sum {
   const [lightest, heaviest] = page.isOunces ? [0.2, 700] : [5, 20_000];
   const [smallest, widest] = page.isInches ? [1, 60] : [3, 150];
   const disc = (diameter: number) => Math.PI * (diameter / 2) ** 2;
-  const perArea = of("per_area") || (of("known_diameter") > 0 ? of("known_weight") / disc(of("known_diameter")) : 0);
+  const known = of("known_diameter") > 0 ? of("known_weight") / disc(of("known_diameter")) : 0;
+  if (page.isRound && known > 0 && of("per_area") > 0 && Math.abs(known / of("per_area") - 1) > 0.0101)
+    faults.push("the weight per area is not the round's");
+  const perArea = of("per_area") || known;
   // A size that cannot be read takes the others' shares with it, and by pieces all weights.
   let isSizeLost = false;
   const sizes = page.sizes.map(({ row, cells }) => {
@@ -321,6 +324,7 @@ export function sumOf(page: Page): Sum {
     const flour = levain / (1 + of("pre_hydration"));
     const [hydration, share] = [inputs.seed_hydration, of("seed_share")];
     const isWeighed = of("seed_weight") > 0;
+    if (isWeighed && share > 0) faults.push("the seed has a share and a weight");
     if (hydration === undefined || (!isWeighed && share <= 0)) return;
     // Flour fed plus the seed's own flour is the levain's: fed × (1 + share ÷ (1 + hydration)) = flour.
     const used = isWeighed ? of("seed_weight") : (share * flour) / (1 + share / (1 + hydration));
