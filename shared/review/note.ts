@@ -80,8 +80,8 @@ function reviewRows({ names, kinds, percents }: Read, cells: FormulaCells, { sty
       shares.map((share) => (share === null ? null : weight(share))),
       known,
     );
-    for (const { row, says, matters } of review(names, known, all, style, larder))
-      if (isSurelyTrue(says, open)) remark(row, says, matters);
+    for (const { row, says, matters, of } of review(names, known, all, style, larder))
+      if (isSurelyTrue(says, open)) remark(row, says, matters, of);
   } catch (error) {
     if (!(error instanceof CellError)) throw error;
     const flour = amounts.reduce((sum, cell, row) => sum + (isFlour(known[row] ?? null) ? (cell?.value ?? 0) : 0), 0);
@@ -89,7 +89,7 @@ function reviewRows({ names, kinds, percents }: Read, cells: FormulaCells, { sty
       const cell = row === undefined ? null : (amounts[row - 1] ?? null);
       if (row !== undefined && cell !== null) remark(row - 1, meant(cell.value, flour), UNREADABLE);
       // Without a row that cannot be read, the sum is nobody's fault yet.
-      else if (open.length === 0) remark(first, `Percentages ${says}`, UNREADABLE);
+      else if (open.length === 0) remark(first, `Percentages ${says}`, UNREADABLE, "flour");
     }
   }
 }

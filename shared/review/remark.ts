@@ -15,9 +15,12 @@ export type Row = {
   readonly ingredient: Ingredient | null;
 };
 export type Side = "above" | "below" | null;
-/** What is said of a row, and how much it matters: what cannot be read first, then what is furthest outside, last what is not known. */
-export type Said = { readonly row: number; readonly says: string; readonly matters: number };
-export type Remark = (index: number, says: string, matters?: number) => void;
+/**
+ * What is said of a row, and how much it matters: what cannot be read first, then what is furthest outside, last what is not known.
+ * `of` is what is missing, or the whole dough, where the row only speaks for it.
+ */
+export type Said = { readonly row: number; readonly says: string; readonly matters: number; readonly of?: string };
+export type Remark = (index: number, says: string, matters?: number, of?: string) => void;
 
 export const UNREADABLE = 1000;
 const UNKNOWN = 0;
@@ -29,8 +32,8 @@ const ESSENTIAL = 4;
 /** Takes down what is said; a figure that is not known matters least. */
 export const notesInto =
   (said: Said[]): Remark =>
-  (row, says, matters = UNKNOWN) =>
-    said.push({ row, says, matters });
+  (row, says, matters = UNKNOWN, of) =>
+    said.push({ row, says, matters, ...(of === undefined ? {} : { of }) });
 
 /** How many times the nearest end of its usual range it is, or the end is of it; `what` a dough cannot do without counts for more. */
 export function outside(value: number, side: Side, { low, high }: Band, what: "essential" | "enriching"): number {

@@ -9,5 +9,7 @@ export function reviewSalt(rows: readonly Row[], told: Told): void {
   if (side === null) return;
   const amount = sumOf(salt);
   const says = sentence("Salt", amount, side, band, told);
-  told.remark(salt[0]?.index ?? told.whole, says, outside(amount, side, band, "essential"));
+  const [first] = salt;
+  const of = first === undefined ? "salt" : undefined;
+  told.remark(first?.index ?? told.whole, says, outside(amount, side, band, "essential"), of);
 }

@@ -37,9 +37,10 @@ export function reviewWater(rows: readonly Row[], told: Told): void {
   const sure = (some: readonly Row[], found: Side) => found === "above" || !some.some((row) => unknown.includes(row));
   const pouringTold = side !== null && sure(pouring, side);
   if (pouringTold) {
-    const at = poured === 0 ? whole : (ofKind(rows, "water", "ice")[0]?.index ?? whole);
+    const [first] = poured === 0 ? [] : ofKind(rows, "water", "ice");
+    const of = first === undefined ? "water" : undefined;
     const says = sentence(waterName(pouring), poured, side, bandOf(style.water), told);
-    remark(at, says, outside(poured, side, bandOf(style.water), "essential"));
+    remark(first?.index ?? whole, says, outside(poured, side, bandOf(style.water), "essential"), of);
   }
   const all = sum(wet);
   const band = hydrationBand(style);
@@ -47,7 +48,7 @@ export function reviewWater(rows: readonly Row[], told: Told): void {
   const sameFigure = pouringTold && atMost(all, poured);
   if (wholeSide !== null && !sameFigure && sure(wet, wholeSide)) {
     const says = sentence("Effective hydration", all, wholeSide, band, told);
-    remark(whole, says, outside(all, wholeSide, band, "essential"));
+    remark(whole, says, outside(all, wholeSide, band, "essential"), "whole dough");
   }
 }
 

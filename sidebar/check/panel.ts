@@ -35,8 +35,8 @@ export const check: Panel = {
           }
           sheet = review.sheet;
           body.replaceChildren(
-            ...headline(review),
             ...(review.typed.length === 0 ? [] : [typedSection(review, () => void reading.run())]),
+            ...headline(review),
             againstSection(review, (chosen) => {
               style = chosen;
               void reading.run().then(() => body.querySelector("select")?.focus());
@@ -71,7 +71,9 @@ function headline({ sheet, style, remarks }: SheetReview): Node[] {
   ];
   const [worst, ...others] = remarks;
   if (worst === undefined)
-    return [section("Notes by ingredient", element("p", {}, `Every ingredient is within the usual range for ${style}.`))];
+    return [
+      section("Notes by ingredient", element("p", {}, `Every ingredient is within the usual range for ${style}.`)),
+    ];
   return [
     section("Look at this first", element("div", { class: "remark worst" }, ...told(worst)), trouble),
     ...(others.length === 0

@@ -78,7 +78,8 @@ export function takeTyped(asked: Readonly<Record<string, unknown>>): TakeAnswer 
   if (sheet === null)
     return refuse(`There is no sheet ${quoted(name)} any more; it was renamed or deleted. Check the sheet again.`);
   const typed = typedOver(valuesOf(sheet), null);
-  if (typed === null) return refuse(`The sheet ${quoted(sheet.getName())} is no formula sheet of Gramwright. Open one and check it.`);
+  if (typed === null)
+    return refuse(`The sheet ${quoted(sheet.getName())} is no formula sheet of Gramwright. Open one and check it.`);
   if (typed.weights.length === 0) return { taken: [], notes: [] };
   const writes = writesFor(typed, formulasOf(sheet, typed, null));
   write(sheet, writes);

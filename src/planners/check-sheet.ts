@@ -57,14 +57,15 @@ export function* reviewSheet(asked: Readonly<Record<string, unknown>>): Steps<Sh
   const told = calls.length === 0 ? [] : (yield* calculate(calls)).map(answerOf);
   const hydration = hydrated.length === 0 ? UNKNOWN : (told[0] ?? UNKNOWN);
   const after = told.slice(hydrated.length);
+  const typed = typedOver(seen.values, null)?.weights ?? [];
   const noted = sheetNotes(sheet, style, names[0]?.values);
   return {
     sheet: sheet.name,
     title: sheet.title,
     style,
     styles: STYLES,
-    remarks: worstFirst(sheetTroubles(sheet, seen.values), noted.said),
-    typed: (typedOver(seen.values, null)?.weights ?? []).map((spot) => a1(spot)),
+    remarks: worstFirst(sheetTroubles(sheet, seen.values, new Set(typed.map(({ row }) => row))), noted.said),
+    typed: typed.map((spot) => a1(spot)),
     facts: [
       ...(noted.trouble === "" ? [] : [{ label: "Notes", says: sentence(noted.trouble) }]),
       ...hydrationFacts(hydration, style),

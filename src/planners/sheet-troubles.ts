@@ -21,33 +21,36 @@ const LOOK_AT: Readonly<Record<string, string>> = {
 /** Of the messages by row, which are told row by row here. */
 const BY_ROW: ReadonlySet<string> = new Set(["first_says", "second_says", "third_says", "more_says"]);
 
-export function sheetTroubles(sheet: FormulaSheet, grid: Grid): Found[] {
-  return [...byRow(sheet, grid), ...aboutAll(sheet)];
+/** `typed` are rows whose weight was typed, which is told apart. */
+export function sheetTroubles(sheet: FormulaSheet, grid: Grid, typed: ReadonlySet<number>): Found[] {
+  return [...byRow(sheet, grid, typed), ...aboutAll(sheet)];
 }
 
 const said = (cell: unknown): string => (typeof cell === "string" ? cell.trim() : "");
 
 /** Beside every row stands what is wrong in it; beside that the row's number, or half a row more for a block at the right. */
-function byRow(sheet: FormulaSheet, grid: Grid): Found[] {
+function byRow(sheet: FormulaSheet, grid: Grid, typed: ReadonlySet<number>): Found[] {
   const column = Math.max(...grid.map((line) => line.findIndex((cell) => said(cell) === MESSAGE)));
   if (column < 0) return [];
   const names = new Map(sheet.rows.map(({ row, name }) => [row - 1, name]));
+  const overs = new Map(sheet.rows.map(({ row, index }) => [row - 1, sheet.text("over_says", index)]));
   return grid.flatMap((line, row) =>
     [column, column + 2].flatMap((at): Found[] => {
-      const says = said(line[at]);
-      if (says === "" || typeof line[at + 1] !== "number") return [];
       const name = names.get(row) ?? "";
+      const says = withoutName(said(line[at]), name);
+      if (says === "" || typeof line[at + 1] !== "number") return [];
+      if (typed.has(row) && says === overs.get(row)) return [];
       const cell = /\b[A-Z]{1,2}[1-9]\d*\b/.exec(says)?.[0] ?? a1({ row, column: 0 });
-      return [{ cell, name: name || said(line[0]) || `Row ${row + 1}`, says: withoutName(says, name) }];
+      const rest = says.startsWith(cell) ? says.slice(cell.length).replace(/^:? */, "") : says;
+      return [{ cell, name: name || said(line[0]) || `Row ${row + 1}`, says: capital(rest) }];
     }),
   );
 }
 
-/** The message of a row begins with its ingredient, which is told beside it. */
-const withoutName = (says: string, name: string): string => {
-  const rest = name !== "" && says.startsWith(`${name} `) ? says.slice(name.length + 1) : says;
-  return rest.slice(0, 1).toUpperCase() + rest.slice(1);
-};
+/** The message of a row begins with its ingredient, which is told beside it, as its cell is. */
+const withoutName = (says: string, name: string): string =>
+  name !== "" && says.startsWith(`${name} `) ? says.slice(name.length + 1) : says;
+const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 
 function aboutAll(sheet: FormulaSheet): Found[] {
   return partsOfCheck(sheet.model).flatMap((part): Found[] => {
