@@ -76,7 +76,9 @@ describe("over all templates", () => {
     for (let done = 0; done < EDITS; done += TOGETHER) {
       const order = { by, amount: amount ?? null };
       const sheet = await built({ template, recipe, values: { ...values, ...columnsOf(recipe), ...order } });
-      for (let edit = 0; edit < Math.min(TOGETHER, EDITS - done); edit++) held += typedOnce(sheet, recipe, random);
+      const first = recipe.map((_, row) => exact(sheet, row + 1));
+      for (let edit = 0; edit < Math.min(TOGETHER, EDITS - done); edit++)
+        held += typedOnce(sheet, recipe, first, random);
       expect(log(sheet.book)).toEqual([]);
     }
     if (IS_LONG) console.info(`${template} by ${by}: ${held} of ${EDITS} held, the others were put back`);
@@ -89,11 +91,11 @@ const columnsOf = (recipe: Recipe): Values => ({
   percent: recipe.map(([, , percent]) => percent),
 });
 
-/** 1 where the weight held, 0 where it was put back. */
-function typedOnce(sheet: Sheet, recipe: Recipe, random: (below: number) => number): number {
+/** 1 where the weight held, 0 where it was put back. Weights stay near the `first` ones, or the sheet asks whether they are meant. */
+function typedOnce(sheet: Sheet, recipe: Recipe, first: readonly number[], random: (below: number) => number): number {
   const row = 1 + random(recipe.length);
   const isMix = sheet.names().includes("per_mix") && random(3) === 0;
-  const now = exact(sheet, row) / (isMix ? number(sheet.value("mixes")) : 1);
+  const now = (first[row - 1] ?? 0) / (isMix ? number(sheet.value("mixes")) : 1);
   const typed = Math.max(0.5, Math.round(now * (70 + random(61))) / 100);
   const column = isMix ? "per_mix" : "weight";
   const percents = () => JSON.stringify(recipe.map((_, at) => sheet.value("percent", at + 1)));
