@@ -41,15 +41,15 @@ export type SheetPictures = {
   readonly tin: TinView | null;
 };
 
-/** A formula sheet as read: remarks by row, figures in sentences, and what the water makes of it. */
+/** A formula sheet as read: remarks, the worst first, cells whose weight was typed over the sheet's, and figures in sentences. */
 export type SheetReview = {
   readonly sheet: string;
   readonly title: string;
   readonly style: string;
   readonly styles: readonly string[];
   readonly remarks: readonly { readonly cell: string; readonly name: string; readonly says: string }[];
+  readonly typed: readonly string[];
   readonly facts: readonly { readonly label: string; readonly says: string }[];
-  readonly meaning: string;
   readonly pictures: SheetPictures;
 };
 
@@ -79,8 +79,8 @@ export type ServerQuestions = {
   };
   /** One step of the add-on's own check. */
   check: { readonly ask: CheckStep; readonly answer: CheckAnswer };
-  /** Weights typed over those of the sheet in front, please taken. */
-  take: { readonly ask: Record<string, never>; readonly answer: TakeAnswer };
+  /** Weights typed over those of a formula sheet, please taken. */
+  take: { readonly ask: { readonly sheet: string }; readonly answer: TakeAnswer };
   /** What stands in the workbook. */
   look: { readonly ask: LookAsk; readonly answer: Snapshot };
   /** A planned sheet, written; `note` says what could not be done beside it. */

@@ -8,6 +8,7 @@ import { type PercentCell, readPercents } from "../formula/percents.ts";
 import { isFlour, type Kind, type KindCell, kindsOf } from "../larder/kinds.ts";
 import type { Larder } from "../larder/larder.ts";
 import type { StyleName } from "./bands.ts";
+import { notesInto, type Remark, type Said, UNREADABLE } from "./remark.ts";
 import { review } from "./review.ts";
 
 /** A cell that could not be read waits here: what is wrong with it becomes its row's remark. */
@@ -34,41 +35,43 @@ export type FormulaCells = {
 };
 export type Scale = { readonly steps: readonly number[]; readonly unit: WeightUnit };
 
-/** The notes beside a formula's rows: what cannot be read, what is unusual for the style, what the scale cannot show. */
+/** The notes beside a formula's rows, null where there is none. */
 export function notes(cells: FormulaCells, style: StyleName, larder: Larder, scale: Scale): (string | null)[] {
-  const said = cells.percents.map((): string[] => []);
-  const names = cells.names.map((cell, row) => readable(cell, "Ingredient", said[row]));
-  const percents = cells.percents.map((cell, row) => readable(cell, "Percentage", said[row]));
-  const perMix = cells.perMix.map((cell, row) => readable(cell, "Weight per mix", said[row]));
-  reviewRows({ names, kinds: cells.kinds, percents }, cells, style, larder).forEach((remarks, row) => {
-    said[row]?.push(...remarks);
+  const said = allSaid(cells, style, larder, scale);
+  return cells.percents.map((_, at) => {
+    const own = said.flatMap(({ row, says }) => (row === at ? [says] : []));
+    return own.length === 0 ? null : own.join("; ");
   });
-  perMix.forEach((each, row) => {
-    const remark = each === null ? null : offScale(each, scale);
-    if (remark !== null) said[row]?.push(remark);
-  });
-  return said.map((remarks) => (remarks.length === 0 ? null : remarks.join("; ")));
 }
 
-function readable<T>(cell: T | Unread | null, what: string, said: string[] | undefined): T | null {
-  if (!isUnread(cell)) return cell;
-  said?.push(`${what} ${cell.unread}`);
-  return null;
+/** What cannot be read, what is unusual for the style, what the scale cannot show; of one row in this order. */
+export function allSaid(cells: FormulaCells, style: StyleName, larder: Larder, scale: Scale): Said[] {
+  const said: Said[] = [];
+  const remark = notesInto(said);
+  const readable = <T>(column: Column<T | Unread>, what: string): Column<T> =>
+    column.map((cell, row) => {
+      if (!isUnread(cell)) return cell;
+      remark(row, `${what} ${cell.unread}`, UNREADABLE);
+      return null;
+    });
+  const names = readable(cells.names, "Ingredient");
+  const percents = readable(cells.percents, "Percentage");
+  const perMix = readable(cells.perMix, "Weight per mix");
+  reviewRows({ names, kinds: cells.kinds, percents }, cells, { style, larder, remark });
+  perMix.forEach((each, row) => {
+    if (each !== null) offScale(each, scale, (says, matters) => remark(row, says, matters));
+  });
+  return said;
 }
 
 type Read = Pick<FormulaCells, "kinds"> & { readonly names: Column<string>; readonly percents: Column<PercentCell> };
+type Reviewing = { readonly style: StyleName; readonly larder: Larder; readonly remark: Remark };
 
-function reviewRows(
-  { names, kinds, percents }: Read,
-  cells: FormulaCells,
-  style: StyleName,
-  larder: Larder,
-): string[][] {
-  const said = percents.map((): string[] => []);
-  const known = kindsOfReadable(percents, kinds, names, said);
+function reviewRows({ names, kinds, percents }: Read, cells: FormulaCells, { style, larder, remark }: Reviewing): void {
+  const known = kindsOfReadable(percents, kinds, names, remark);
   const amounts = percents.map((cell, row) => (known[row] === null ? null : cell));
   const unread = cells.percents.map((cell, row) => isUnread(cell) || (cell !== null && known[row] === null));
-  if (amounts.every((cell) => cell === null)) return said;
+  if (amounts.every((cell) => cell === null)) return;
   const open = unread.flatMap((isOpen, row) => (isOpen ? [kinds[row] ?? null] : []));
   const first = Math.max(0, known.findIndex(isFlour));
   try {
@@ -77,20 +80,18 @@ function reviewRows(
       shares.map((share) => (share === null ? null : weight(share))),
       known,
     );
-    review(names, known, all, style, larder).forEach((remarks, row) => {
-      if (remarks !== null) said[row]?.push(...surelyTrue(remarks.split("; "), open));
-    });
+    for (const { row, says, matters, of } of review(names, known, all, style, larder))
+      if (isSurelyTrue(says, open)) remark(row, says, matters, of);
   } catch (error) {
     if (!(error instanceof CellError)) throw error;
     const flour = amounts.reduce((sum, cell, row) => sum + (isFlour(known[row] ?? null) ? (cell?.value ?? 0) : 0), 0);
     for (const { row, says } of error.faults) {
       const cell = row === undefined ? null : (amounts[row - 1] ?? null);
-      if (row !== undefined && cell !== null) said[row - 1]?.push(meant(cell.value, flour));
+      if (row !== undefined && cell !== null) remark(row - 1, meant(cell.value, flour), UNREADABLE);
       // Without a row that cannot be read, the sum is nobody's fault yet.
-      else if (open.length === 0) said[first]?.push(`Percentages ${says}`);
+      else if (open.length === 0) remark(first, `Percentages ${says}`, UNREADABLE, "flour");
     }
   }
-  return said;
 }
 
 /** The kinds of the rows that have one; of the others their row says what is wrong. */
@@ -98,14 +99,14 @@ function kindsOfReadable(
   percents: Column<PercentCell>,
   kinds: Column<KindCell>,
   names: Column<string>,
-  said: readonly string[][],
+  remark: Remark,
 ): (Kind | null)[] {
   try {
     return kindsOf(percents, kinds, "kinds", names);
   } catch (error) {
     if (!(error instanceof CellError)) throw error;
     const wrong = new Set(error.faults.map(({ row = 0 }) => row - 1));
-    for (const { row = 0, says } of error.faults) said[row - 1]?.push(`Kind ${says}`);
+    for (const { row = 0, says } of error.faults) remark(row - 1, `Kind ${says}`, UNREADABLE);
     return kindsOf(
       percents.map((cell, row) => (wrong.has(row) ? null : cell)),
       kinds,
@@ -133,25 +134,25 @@ const RESTS_ON: readonly (readonly [RegExp, readonly string[]])[] = [
 ];
 
 /** Too little of something is said only where no row that could not be read may hold the rest; `open` are the kinds of those. */
-function surelyTrue(remarks: readonly string[], open: readonly (KindCell | null)[]): string[] {
-  if (open.length === 0) return [...remarks];
-  return remarks.filter((says) => {
-    if (!says.includes(", below the usual range")) return true;
-    const words = RESTS_ON.find(([begins]) => begins.test(says))?.[1];
-    return words !== undefined && open.every((kind) => kind !== null && !isUnread(kind) && !words.includes(kind.word));
-  });
+function isSurelyTrue(says: string, open: readonly (KindCell | null)[]): boolean {
+  if (open.length === 0 || !says.includes(", below the usual range")) return true;
+  const words = RESTS_ON.find(([begins]) => begins.test(says))?.[1];
+  return words !== undefined && open.every((kind) => kind !== null && !isUnread(kind) && !words.includes(kind.word));
 }
 
 /** A scale may move a weight by this much before it is said (the default of BAKE_SCALEROUND). */
 const MOST_SHIFT = 0.02;
 
 /** Where even the finest step of the scales moves a weight too much. */
-function offScale(each: Weight, { steps, unit }: Scale): string | null {
-  if (steps.length === 0 || !(each > 0)) return null;
+function offScale(each: Weight, { steps, unit }: Scale, remark: (says: string, matters: number) => void): void {
+  if (steps.length === 0 || !(each > 0)) return;
   const finest = Math.min(...steps);
   const reads = Math.floor(each / finest + 0.5 + 1e-9) * finest;
   const off = Math.abs(reads - each) / each;
-  if (atMost(off, MOST_SHIFT)) return null;
+  if (atMost(off, MOST_SHIFT)) return;
   const side = reads > each ? "too much" : "too little";
-  return `${shownWeight(each)} on a ${shown(finest, 4)} ${unit} scale would read ${shownWeight(reads)}, ${shownShare(off, 0)} ${side}: use a finer scale`;
+  remark(
+    `${shownWeight(each)} on a ${shown(finest, 4)} ${unit} scale would read ${shownWeight(reads)}, ${shownShare(off, 0)} ${side}: use a finer scale`,
+    1 + off,
+  );
 }

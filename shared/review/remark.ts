@@ -15,7 +15,32 @@ export type Row = {
   readonly ingredient: Ingredient | null;
 };
 export type Side = "above" | "below" | null;
-export type Remark = (index: number, says: string) => void;
+/**
+ * What is said of a row, and how much it matters: what cannot be read first, then what is furthest outside, last what is not known.
+ * `of` is what is missing, or the whole dough, where the row only speaks for it.
+ */
+export type Said = { readonly row: number; readonly says: string; readonly matters: number; readonly of?: string };
+export type Remark = (index: number, says: string, matters?: number, of?: string) => void;
+
+export const UNREADABLE = 1000;
+const UNKNOWN = 0;
+/** Nothing is further outside than what is missing. */
+const FARTHEST = 100;
+/** Water, salt and what raises it: without them it fails, and richer or leaner it is another product. Common practice, no source. */
+const ESSENTIAL = 4;
+
+/** Takes down what is said; a figure that is not known matters least. */
+export const notesInto =
+  (said: Said[]): Remark =>
+  (row, says, matters = UNKNOWN, of) =>
+    said.push({ row, says, matters, ...(of === undefined ? {} : { of }) });
+
+/** How many times the nearest end of its usual range it is, or the end is of it; `what` a dough cannot do without counts for more. */
+export function outside(value: number, side: Side, { low, high }: Band, what: "essential" | "enriching"): number {
+  const [more, less] = side === "above" ? [value, high] : [low, value];
+  const times = Math.min(FARTHEST, less > 0 ? more / less : FARTHEST);
+  return times * (what === "essential" ? ESSENTIAL : 1);
+}
 
 /** What every part of a review needs: whom to tell, and the first flour row, which speaks for the whole. */
 export type Told = {

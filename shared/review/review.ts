@@ -5,14 +5,14 @@ import { builtInNamed } from "../larder/built-in-larder.ts";
 import { isFlour, isPreferment, type Kind } from "../larder/kinds.ts";
 import { eachRow, findIngredient, type Larder } from "../larder/larder.ts";
 import { bandOf, type StyleName, styleNamed } from "./bands.ts";
-import { ofKind, type Remark, type Row, sentence, sideOf, sumOf, type Told } from "./remark.ts";
+import { notesInto, ofKind, outside, type Row, type Said, sentence, sideOf, sumOf, type Told } from "./remark.ts";
 import { reviewSalt } from "./salt.ts";
 import type { Printed } from "./style.ts";
 import { reviewWater } from "./water.ts";
 import { reviewYeast } from "./yeast.ts";
 
 /**
- * One remark per row, null where nothing is unusual for the style; what concerns the whole stands in the first flour row.
+ * What is unusual for the style, row by row; what concerns the whole is said of the first flour row.
  * `shares` are of all flour. Each remark names the usual range; the bands' sources stand beside them in the code.
  */
 export function review(
@@ -21,20 +21,19 @@ export function review(
   shares: readonly (Ratio | null)[],
   styleName: StyleName,
   larder: Larder,
-): (string | null)[] {
+): Said[] {
   const style = styleNamed(styleName);
   const rows = rowsOf(names, kinds, shares, larder);
-  const remarks = shares.map((): string[] => []);
-  const remark: Remark = (index, says) => remarks[index]?.push(says);
+  const said: Said[] = [];
   const whole = rows.find(({ kind }) => isFlour(kind))?.index ?? 0;
-  const told: Told = { remark, whole, styleName, style };
+  const told: Told = { remark: notesInto(said), whole, styleName, style };
 
   reviewWater(rows, told);
   reviewSalt(rows, told);
   reviewYeast(rows, told);
   reviewEnrichment(rows, told);
   reviewPrefermentedFlour(rows, told);
-  return remarks.map((said) => (said.length === 0 ? null : said.join("; ")));
+  return said;
 }
 
 function rowsOf(
@@ -68,6 +67,7 @@ function reviewPrefermentedFlour(rows: readonly Row[], { remark }: Told): void {
   remark(
     first.index,
     `Prefermented flour is ${shownShare(flour)} of all flour, ${side} the usual range (${shown(PREFERMENTED.low * 100)} to ${shownShare(PREFERMENTED.high)})`,
+    outside(flour, side, { ...PREFERMENTED, usual: flour }, "enriching"),
   );
 }
 
@@ -78,25 +78,35 @@ function reviewEnrichment(rows: readonly Row[], told: Told): void {
   const { style } = told;
   const leavening = style.leavening;
   const solids = ofKind(rows, "dairy").filter(({ ingredient }) => (ingredient?.water ?? 1) < DRY);
-  const groups = [
+  const groups: readonly Group[] = [
     { what: "Sugar", rows: ofKind(rows, "sugar"), printed: style.sugar },
     { what: "Fat", rows: ofKind(rows, "fat"), printed: style.fat },
     { what: "Egg", rows: ofKind(rows, "egg"), printed: style.egg },
     { what: "Milk solids", rows: solids, printed: style.milkSolids },
     ...(leavening === undefined ? [] : [leaveningOf(rows, leavening)]),
   ];
-  for (const { what, rows: some, printed } of groups) {
+  for (const { what, rows: some, printed, isRaising } of groups) {
     const first = some.find(({ share }) => share > 0);
     const amount = what === "Egg" ? some.reduce((sum, row) => sum + asShellEgg(row), 0) : sumOf(some);
-    const side = sideOf(amount, bandOf(printed));
-    if (first !== undefined && side !== null)
-      told.remark(first.index, sentence(what, amount, side, bandOf(printed), told));
+    const band = bandOf(printed);
+    const side = sideOf(amount, band);
+    if (first === undefined || side === null) continue;
+    const as = isRaising === true ? "essential" : "enriching";
+    told.remark(first.index, sentence(what, amount, side, band, told), outside(amount, side, band, as));
   }
 }
 
-function leaveningOf(rows: readonly Row[], { of, band }: { readonly of: string; readonly band: Printed }) {
+type Group = {
+  readonly what: string;
+  readonly rows: readonly Row[];
+  readonly printed: Printed;
+  readonly isRaising?: true;
+};
+
+function leaveningOf(rows: readonly Row[], { of, band }: { readonly of: string; readonly band: Printed }): Group {
   const leaveners = rows.filter(({ names }) => names.some((name) => builtInNamed(name)?.name === of));
-  return { what: of === "baking soda" ? "Baking soda" : "Baking powder", rows: leaveners, printed: band };
+  const what = of === "baking soda" ? "Baking soda" : "Baking powder";
+  return { what, rows: leaveners, printed: band, isRaising: true };
 }
 
 /** Solids of whole egg (USDA SR28 01123). */

@@ -2,7 +2,7 @@ import { atMost } from "../base/scaling.ts";
 import { saysItsWater } from "../enrichment/enrichment.ts";
 import { isPreferment } from "../larder/kinds.ts";
 import { bandOf, hydrationBand } from "./bands.ts";
-import { ofKind, type Row, type Side, sentence, sideOf, type Told } from "./remark.ts";
+import { ofKind, outside, type Row, type Side, sentence, sideOf, type Told } from "./remark.ts";
 import type { Style } from "./style.ts";
 
 /** Liquid dairy has more water than this. */
@@ -37,15 +37,18 @@ export function reviewWater(rows: readonly Row[], told: Told): void {
   const sure = (some: readonly Row[], found: Side) => found === "above" || !some.some((row) => unknown.includes(row));
   const pouringTold = side !== null && sure(pouring, side);
   if (pouringTold) {
-    const at = poured === 0 ? whole : (ofKind(rows, "water", "ice")[0]?.index ?? whole);
-    remark(at, sentence(waterName(pouring), poured, side, bandOf(style.water), told));
+    const [first] = poured === 0 ? [] : ofKind(rows, "water", "ice");
+    const of = first === undefined ? "water" : undefined;
+    const says = sentence(waterName(pouring), poured, side, bandOf(style.water), told);
+    remark(first?.index ?? whole, says, outside(poured, side, bandOf(style.water), "essential"), of);
   }
   const all = sum(wet);
   const band = hydrationBand(style);
   const wholeSide = sideOf(all, band);
   const sameFigure = pouringTold && atMost(all, poured);
   if (wholeSide !== null && !sameFigure && sure(wet, wholeSide)) {
-    remark(whole, sentence("Effective hydration", all, wholeSide, band, told));
+    const says = sentence("Effective hydration", all, wholeSide, band, told);
+    remark(whole, says, outside(all, wholeSide, band, "essential"), "whole dough");
   }
 }
 

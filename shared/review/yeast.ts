@@ -3,7 +3,7 @@ import { swapped, type Yeast } from "../formula/yeast.ts";
 import { builtInNamed, nameKey } from "../larder/built-in-larder.ts";
 import { isPreferment } from "../larder/kinds.ts";
 import { type Band, bandOf } from "./bands.ts";
-import { ofKind, type Row, sentence, sideOf, type Told } from "./remark.ts";
+import { ofKind, outside, type Row, sentence, sideOf, type Told } from "./remark.ts";
 import type { Style } from "./style.ts";
 
 /** Which yeast a row holds; null where its names do not say. */
@@ -33,6 +33,8 @@ export function reviewYeast(rows: readonly Row[], told: Told): void {
   remark(
     yeasts[0]?.row.index ?? whole,
     sentence(amount === 0 ? "Yeast" : measured.what, amount, side, measured.band, told),
+    outside(amount, side, measured.band, "essential"),
+    yeasts.length === 0 ? "yeast" : undefined,
   );
 }
 

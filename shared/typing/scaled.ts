@@ -4,13 +4,16 @@
 export type Row = { readonly percent: number; readonly flour: number };
 
 export type Order = {
+  /** "tins" are trays as well: so many of what takes as much. */
   readonly by: "pieces" | "tins" | "dough" | "flour";
   /** Of dough or flour, or how many tins; null where none is typed. */
   readonly amount: number | null;
-  /** The dough of pieces or tins, which no percentage changes. */
-  readonly dough: number;
+  /** What pieces or tins make, which no percentage changes. */
+  readonly ordered: number;
   /** What the mixer takes; 0 where that is not said. */
   readonly mixerLimit: number;
+  /** Fat that is rolled in later and ordered with the dough: a part of what is mixed, or a share of the flour. */
+  readonly rolled: { readonly ofMix: number; readonly ofFlour: number };
 };
 
 export type Scaled = {
@@ -19,7 +22,9 @@ export type Scaled = {
   /** The flour that 100 % refers to: with or without the flour inside preferments. */
   readonly base: number;
   readonly isAllFlour: boolean;
+  /** What the rows make up where it is ordered, together with `fat`: a row of so many percent that nobody may type. */
   readonly dough: number;
+  readonly fat: number;
   /** Weight of a typed 1. */
   readonly each: number;
   readonly mixes: number;
@@ -34,21 +39,18 @@ export const sumOf = <T>(rows: readonly T[], part: (row: T) => number): number =
   rows.reduce((sum, row) => sum + part(row), 0);
 
 export function scaled(rows: readonly Row[], order: Order): Scaled {
+  const { by, amount, ordered, rolled } = order;
   const all = sumOf(rows, ({ percent, flour }) => percent * flour);
   const added = sumOf(rows, ({ percent, flour }) => (flour === 1 ? percent : 0));
   const whole = all > MOST_AS_ONE ? 100 : 1;
   const isAllFlour = Math.abs(all - whole) < Math.abs(added - whole);
   const base = isAllFlour ? all : added;
   const sum = sumOf(rows, ({ percent }) => percent);
-  const dough = doughOf(order, sum, base);
-  return { whole, base, isAllFlour, dough, each: sum > 0 ? dough / sum : 0, mixes: mixesOf(dough, order.mixerLimit) };
+  const fat = rolled.ofFlour * base;
+  const dough = (by === "dough" ? (amount ?? 0) : ordered) / (1 + rolled.ofMix);
+  const each = by === "flour" ? (base > 0 ? (amount ?? 0) / base : 0) : sum > 0 ? dough / (sum + fat) : 0;
+  return { whole, base, isAllFlour, dough, fat, each, mixes: mixesOf(each * sum, order.mixerLimit) };
 }
 
-function doughOf({ by, amount, dough }: Order, sum: number, base: number): number {
-  if (by === "dough") return amount ?? 0;
-  if (by === "flour") return base > 0 ? ((amount ?? 0) * sum) / base : 0;
-  return dough;
-}
-
-const mixesOf = (dough: number, limit: number): number =>
-  limit > 0 ? Math.max(1, Math.ceil((dough / limit) * (1 - SLACK))) : 1;
+const mixesOf = (mixed: number, limit: number): number =>
+  limit > 0 ? Math.max(1, Math.ceil((mixed / limit) * (1 - SLACK))) : 1;

@@ -1,12 +1,11 @@
 // What is to be written where weights, or anything else, were typed over the filled cells of a formula sheet. Reads a grid, writes nothing.
 import { onSteps } from "../base/scaling.ts";
-import { weight as asWeight, gramsIn, ratio } from "../base/units.ts";
-import { readCarried } from "../cells/carried-units.ts";
+import { weight as asWeight, ratio } from "../base/units.ts";
 import { a1, type Zone } from "../sheet/a1.ts";
 import { filledTables, type Grid, type Ingredients, ingredientsOf, isBlank, isBlocked, type Spot } from "./cells.ts";
+import { isNobodys, numberOf, orderOf, type ReadRow, rowsOf, weightIn } from "./reading.ts";
 import * as says from "./says.ts";
-import type { Order } from "./scaled.ts";
-import { type TypedRow, takeWeights } from "./typed-weights.ts";
+import { takeWeights } from "./typed-weights.ts";
 
 /** Cells that hold something over a column that is filled, found in one reading of the sheet. */
 export type TypedOver = {
@@ -109,64 +108,6 @@ function oneEach(notes: ReadonlyMap<string, readonly string[]>): Writes["notes"]
   return [...notes.keys()].flatMap((text) => {
     const cells = [...last].flatMap(([cell, one]) => (one === text ? [cell] : []));
     return cells.length === 0 ? [] : [{ text, cells }];
-  });
-}
-
-/** In the sheet's unit; ounces also as people write them, "1 lb 6 oz". */
-function weightIn(value: unknown, unit: "g" | "oz"): number | null {
-  if (typeof value === "number") return Number.isFinite(value) && value >= 0 ? value : null;
-  const carried = unit === "oz" ? readCarried(value) : undefined;
-  return carried?.of === "weight" && carried.value >= 0 ? carried.value / gramsIn("oz") : null;
-}
-
-const isNobodys = (grid: Grid, { columns }: Ingredients, row: number): boolean =>
-  [columns.ingredient, columns.kind, columns.percent].every((column) => isBlank(grid[row]?.[column]));
-
-const numberOf = (cell: unknown): number => (typeof cell === "number" && Number.isFinite(cell) ? cell : 0);
-
-function orderOf(grid: Grid, { input, single }: Ingredients): Order {
-  const cell = (name: Parameters<typeof input>[0]): unknown => {
-    const spot = input(name);
-    return spot && grid[spot.row]?.[spot.column];
-  };
-  const by = cell("by");
-  const amount = cell("amount");
-  return {
-    by: by === "tins" || by === "dough" || by === "flour" ? by : "pieces",
-    amount: typeof amount === "number" && amount > 0 ? amount : null,
-    dough: numberOf(single("dough_exact")),
-    mixerLimit: numberOf(cell("mixer_limit")),
-  };
-}
-
-type ReadRow = TypedRow & { readonly row: number; readonly cell: unknown };
-
-/** Rows with a percentage that counts, and those with a weight; of both kinds of weight in a row that of the whole dough is taken. */
-function rowsOf(
-  grid: Grid,
-  { top, total, columns, weight }: Ingredients,
-  typed: readonly (Spot & { weight: number })[],
-): ReadRow[] {
-  const rows = Array.from({ length: Math.max(0, total - top - 1) }, (_, at) => top + 1 + at);
-  return rows.flatMap((row): ReadRow[] => {
-    const line = grid[row] ?? [];
-    const of = (isWhole: boolean) =>
-      typed.find((one) => one.row === row && (one.column === weight) === isWhole)?.weight ?? null;
-    const [whole, perMix] = [of(true), of(false)];
-    const counts = line[columns.counts] === 1;
-    if (!counts && whole === null && perMix === null) return [];
-    const cell = line[columns.percent];
-    const percent = counts ? numberOf(cell) : 0;
-    return [
-      {
-        row,
-        cell,
-        percent,
-        flour: numberOf(line[columns.flour_part]),
-        weight: whole,
-        perMix: whole === null ? perMix : null,
-      },
-    ];
   });
 }
 

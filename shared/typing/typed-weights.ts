@@ -94,17 +94,17 @@ const staying = (rows: readonly Wanted[], part: (row: Wanted) => number = () => 
 const asTyped = ({ percent }: Wanted): number => percent;
 
 /** No flour among them: by flour the rows alone change, otherwise all others share what is left of the dough. */
-function noFlour(rows: readonly Wanted[], { by, amount }: Order, { base, dough }: Scaled): Outcome {
+function noFlour(rows: readonly Wanted[], { by, amount }: Order, { base, dough, fat }: Scaled): Outcome {
   if (by === "flour" && base === 0) return { back: "no flour" };
   if (by === "flour")
     return amount === null || amount <= 0 ? { back: "no order" } : unless(asTyped, rows, amount / base);
   if (dough <= 0) return { back: "no order" };
   const left = dough - sumOf(rows, weightOf);
-  return left > EXACT * dough ? unless(asTyped, rows, left / staying(rows)) : { back: "nothing left" };
+  return left > EXACT * dough ? unless(asTyped, rows, left / (staying(rows) + fat)) : { back: "nothing left" };
 }
 
 /** A flour among them, and another that was not typed: flours stay 100 %, the others give way in proportion. */
-function someFlour(rows: readonly Wanted[], { by, amount }: Order, { base, dough, isAllFlour }: Scaled): Outcome {
+function someFlour(rows: readonly Wanted[], { by, amount }: Order, { base, dough, fat, isAllFlour }: Scaled): Outcome {
   if (base === 0) return { back: "flour at 0" };
   const flourOf = ({ flour }: Row) => (flour === 1 ? 1 : isAllFlour ? flour : 0);
   const inside = sumOf(rows, (row) => weightOf(row) * flourOf(row));
@@ -112,7 +112,9 @@ function someFlour(rows: readonly Wanted[], { by, amount }: Order, { base, dough
   const others = staying(rows, ({ flour }) => (flour === 1 ? 0 : 1));
   const flours = staying(rows, ({ flour }) => (flour === 1 ? 1 : 0));
   const each =
-    by === "flour" ? (amount ?? 0) / base : (dough - sumOf(rows, weightOf) + inside) / (others + base - ofStarters);
+    by === "flour"
+      ? (amount ?? 0) / base
+      : (dough - sumOf(rows, weightOf) + inside) / (others + fat + base - ofStarters);
   if (!(by === "flour" ? (amount ?? 0) > 0 : dough > 0)) return { back: "no order" };
   if (!(each > 0)) return { back: "nothing left" };
   const exactly = each * (base - ofStarters) - inside;
@@ -124,16 +126,20 @@ function someFlour(rows: readonly Wanted[], { by, amount }: Order, { base, dough
 }
 
 /** Every flour among them: the other percentages stay, and the amount follows. */
-function allFlour(rows: readonly Wanted[], { by }: Order, { base, whole, isAllFlour }: Scaled): Outcome {
+function allFlour(rows: readonly Wanted[], { by, rolled }: Order, { base, whole, isAllFlour }: Scaled): Outcome {
   if (by === "pieces" || by === "tins") return { back: "only flour" };
   const flourOf = ({ flour }: Row) => (flour === 1 ? 1 : isAllFlour ? flour : 0);
   const inside = sumOf(rows, (row) => weightOf(row) * flourOf(row));
   const of = base > 0 ? base : staying(rows) > MOST_AS_SHARES ? 100 : whole;
   const each = inside / (of - staying(rows, flourOf));
   if (!(each > 0) || !Number.isFinite(each)) return { back: inside > 0 ? "flour below 0" : "no flour" };
-  const amount = by === "flour" ? each * of : sumOf(rows, weightOf) + each * staying(rows);
+  const amount = by === "flour" ? each * of : withFat(sumOf(rows, weightOf) + each * staying(rows), each * of, rolled);
   return { ...unless(asTyped, rows, each), amount };
 }
+
+/** What is ordered, with the fat that is rolled in. */
+const withFat = (mixed: number, flour: number, { ofMix, ofFlour }: Order["rolled"]): number =>
+  mixed * (1 + ofMix) + flour * ofFlour;
 
 /** Where no flour has a percentage yet, the others' tell how it will be typed. */
 const MOST_AS_SHARES = 10;
@@ -141,17 +147,17 @@ const MOST_AS_SHARES = 10;
 /** Every row that has an amount among them, a recipe by weights: its percentages are made of them. */
 function byWeights(
   rows: readonly Wanted[],
-  { by, amount }: Order,
-  { base, whole, isAllFlour, dough }: Scaled,
+  { by, amount, ordered, rolled }: Order,
+  { base, whole, isAllFlour }: Scaled,
 ): Outcome {
   const added = sumOf(rows, (row) => (row.flour === 1 ? weightOf(row) : 0));
   const all = sumOf(rows, (row) => weightOf(row) * row.flour);
   const flour = (base > 0 ? isAllFlour : added === 0) ? all : added;
   if (!(flour > 0)) return { back: "no flour" };
   const percents = rows.map((row) => (weightOf(row) / flour) * whole);
-  const sum = sumOf(rows, weightOf);
+  const sum = withFat(sumOf(rows, weightOf), flour, rolled);
   if (by === "pieces" || by === "tins")
-    return { percents, amount: null, isOrderKept: Math.abs(dough - sum) > EXACT * sum };
+    return { percents, amount: null, isOrderKept: Math.abs(ordered - sum) > EXACT * sum };
   const now = by === "dough" ? sum : flour;
   return { percents, amount: now === amount ? null : now, isOrderKept: false };
 }

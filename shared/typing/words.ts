@@ -18,13 +18,20 @@ export const BESIDE = { counts: "Row counts", flour_part: "Flour in it" } as con
 export const MESSAGE = "What is wrong";
 
 /** Single figures beside the page, each below its words. */
-export const SINGLES = { dough_exact: "All that is mixed", coarse: "Coarse step", fine: "Fine step" } as const;
+export const SINGLES = {
+  dough_ordered: "Ordered",
+  coarse: "Coarse step",
+  fine: "Fine step",
+  /** Only where something is rolled into the dough. */
+  roll_part: "Fat, of the base dough",
+} as const;
 
 /** Inputs of the page, each so many columns to the right of its words. */
 export const INPUTS = {
   by: { says: "Scale to", across: 1 },
   amount: { says: "Amount", across: 1 },
   mixer_limit: { says: "Mixer capacity ({weight})", across: 2 },
+  roll_in_of: { says: "Share of", across: 3 },
 } as const;
 
 /** Begins the label under the table. */

@@ -10,11 +10,12 @@ import { formulaPicture } from "../pictures/formula.ts";
 import { picturePlace } from "../pictures/place.ts";
 import { LINE_WIDTH, timeLine } from "../pictures/time-line.ts";
 import { tinPicture } from "../pictures/tin.ts";
+import { typedSection } from "./typed.ts";
 
-/** Reads the formula sheet in front: what is unusual, and what its numbers mean. */
+/** Reads the formula sheet in front: what is wrong and what is unusual, the worst first, and what its numbers mean. */
 export const check: Panel = {
   name: "Check",
-  heading: "Check the sheet in front",
+  heading: "Check the open formula sheet",
   open: () => {
     const body = element("div", {});
     let style = "";
@@ -22,7 +23,7 @@ export const check: Panel = {
     const reading = acting(
       {
         question: "review",
-        label: "Read the sheet in front",
+        label: "Check this sheet",
         asked: () => ({ style }),
         busy: () => "Reading the sheet …",
         done: (review) => {
@@ -34,15 +35,20 @@ export const check: Panel = {
           }
           sheet = review.sheet;
           body.replaceChildren(
-            ...shownReview(review, (chosen) => {
+            ...(review.typed.length === 0 ? [] : [typedSection(review, () => void reading.run())]),
+            ...headline(review),
+            againstSection(review, (chosen) => {
               style = chosen;
               void reading.run().then(() => body.querySelector("select")?.focus());
             }),
+            ...drawn(review.pictures),
+            figures(review),
           );
           const { length } = review.remarks;
-          return `Read “${review.sheet}”: ${length === 0 ? "nothing unusual" : length === 1 ? "one remark" : `${length} remarks`} for ${review.style}.`;
+          const many = length === 0 ? "nothing unusual" : length === 1 ? "1 note" : `${length} notes, the worst first,`;
+          return `“${review.sheet}”: ${many} for ${review.style}.`;
         },
-        silent: "Wait until the sheet is calculated, then read it again.",
+        silent: "Wait until the sheet is calculated, then check it again.",
         failed: () => body.replaceChildren(),
       },
       "build",
@@ -52,7 +58,36 @@ export const check: Panel = {
   },
 };
 
-function shownReview(review: SheetReview, choose: (style: string) => void): Node[] {
+/** What is worst stands out; all else follows in a list. */
+function headline({ sheet, style, remarks }: SheetReview): Node[] {
+  const trouble = element("p", { class: "trouble", role: "status", hidden: true });
+  const told = ({ cell, name, says }: SheetReview["remarks"][number]): Node[] => [
+    element(
+      "button",
+      { type: "button", class: "jump", click: () => void jump(sheet, cell, trouble) },
+      `${name}, ${cell}`,
+    ),
+    element("p", {}, says),
+  ];
+  const [worst, ...others] = remarks;
+  if (worst === undefined)
+    return [
+      section("Notes by ingredient", element("p", {}, `Every ingredient is within the usual range for ${style}.`)),
+    ];
+  return [
+    section("Look at this first", element("div", { class: "remark worst" }, ...told(worst)), trouble),
+    ...(others.length === 0
+      ? []
+      : [
+          section(
+            "Notes by ingredient",
+            element("ul", { class: "list" }, ...others.map((one) => element("li", { class: "remark" }, ...told(one)))),
+          ),
+        ]),
+  ];
+}
+
+function againstSection(review: SheetReview, choose: (style: string) => void): HTMLElement {
   const id = newId();
   const select = element(
     "select",
@@ -60,57 +95,28 @@ function shownReview(review: SheetReview, choose: (style: string) => void): Node
     ...review.styles.map((style) => element("option", { value: style }, style)),
   );
   select.value = review.style;
-  const trouble = element("p", { class: "trouble", role: "status", hidden: true });
-  return [
-    section(
-      review.title,
-      element("div", { class: "field inline" }, element("label", { class: "label", for: id }, "Checked as"), select),
-      ...(review.meaning === "" ? [] : [element("p", { class: "note" }, review.meaning)]),
-    ),
-    section(
-      "Remarks by row",
-      ...(review.remarks.length === 0
-        ? [element("p", {}, "Nothing is outside the usual for this style.")]
-        : [
-            element(
-              "ul",
-              { class: "list" },
-              ...review.remarks.map(({ cell, name, says }) =>
-                element(
-                  "li",
-                  { class: "remark" },
-                  element(
-                    "button",
-                    { type: "button", class: "jump", click: () => void jump(review.sheet, cell, trouble) },
-                    `${name}, ${cell}`,
-                  ),
-                  element("p", {}, says),
-                ),
-              ),
-            ),
-          ]),
-      trouble,
-    ),
-    ...drawn(review.pictures),
-    section(
-      "Figures",
-      ...review.facts.flatMap(({ label, says }) => [element("h3", {}, label), element("p", {}, says)]),
-      element(
-        "p",
-        { class: "hint" },
-        "Bands are guides from published formulas: they say what is usual, not what is right.",
-      ),
-    ),
-  ];
+  const label = element("label", { class: "label", for: id }, "Check against");
+  return section(review.title, element("div", { class: "field inline" }, label, select));
 }
+
+const figures = ({ facts }: SheetReview): HTMLElement =>
+  section(
+    "Key figures",
+    ...facts.flatMap(({ label, says }) => [element("h3", {}, label), element("p", {}, says)]),
+    element(
+      "p",
+      { class: "hint" },
+      "Ranges come from published formulas. They show what is usual, not what is right for your bread.",
+    ),
+  );
 
 /** What can be drawn of the sheet, each picture with its heading. */
 function drawn({ unit, length, parts, steps, tin }: SheetReview["pictures"]): Node[] {
   const line = stepBars(steps, LINE_WIDTH);
   const pictures: readonly [string, string, Element | null][] = [
-    ["What the dough is made of", "The formula as a bar", parts.length === 0 ? null : formulaPicture(parts, unit)],
+    ["Make-up by weight", "The formula as a bar", parts.length === 0 ? null : formulaPicture(parts, unit)],
     ["Tin", "The tin", tin === null ? null : tinPicture(tin, { weight: unit, length })],
-    ["Steps", "The steps by time", line === null ? null : timeLine(line)],
+    ["Schedule", "The steps by time", line === null ? null : timeLine(line)],
   ];
   return pictures.flatMap(([heading, label, picture]) => {
     if (picture === null) return [];

@@ -10,9 +10,7 @@ export function goTo(asked: Readonly<Record<string, unknown>>): { sheet: string 
   const [name, cell] = [text(asked.sheet), text(asked.cell)];
   const sheet = activeWorkbook().getSheetByName(name);
   if (sheet === null) {
-    return refuse(
-      `There is no sheet ${quoted(name)} any more; it was renamed or deleted. Read the sheet in front again.`,
-    );
+    return refuse(`There is no sheet ${quoted(name)} any more; it was renamed or deleted. Check the sheet again.`);
   }
   if (!CELL.test(cell)) refuseUnread("The cell to go to");
   sheet.getRange(cell).activate();

@@ -59,7 +59,7 @@ const answers: { readonly [Q in ServerQuestion]: (asked: Asked) => ServerQuestio
   read: (asked) => readRecipe(readAsk(asked), larderCells() ?? []),
   insert: (asked) => locked(() => insert(asked)),
   check: (asked) => locked(() => check(asked)),
-  take: () => locked(takeTyped),
+  take: (asked) => locked(() => takeTyped(asked)),
 };
 const ANSWERS: ReadonlyMap<string, (asked: Asked) => unknown> = new Map(Object.entries(answers));
 

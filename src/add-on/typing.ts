@@ -71,11 +71,15 @@ function isAnswered(sheet: Sheet, { rows, columns }: Zone, value: unknown): bool
   return value !== undefined || (rows * columns > 1 && isRecent());
 }
 
-/** Takes the typed weights of the sheet in front; a sentence about each cell that was put back. */
-export function takeTyped(): TakeAnswer {
-  const sheet = activeWorkbook().getActiveSheet();
+/** Takes the typed weights of a sheet; a sentence about each cell that was put back. */
+export function takeTyped(asked: Readonly<Record<string, unknown>>): TakeAnswer {
+  const name = String(asked.sheet);
+  const sheet = activeWorkbook().getSheetByName(name);
+  if (sheet === null)
+    return refuse(`There is no sheet ${quoted(name)} any more; it was renamed or deleted. Check the sheet again.`);
   const typed = typedOver(valuesOf(sheet), null);
-  if (typed === null) return refuse(`The sheet ${quoted(sheet.getName())} is no formula sheet of Gramwright.`);
+  if (typed === null)
+    return refuse(`The sheet ${quoted(sheet.getName())} is no formula sheet of Gramwright. Open one and check it.`);
   if (typed.weights.length === 0) return { taken: [], notes: [] };
   const writes = writesFor(typed, formulasOf(sheet, typed, null));
   write(sheet, writes);

@@ -1,14 +1,21 @@
-// What can be said of the formula sheet in front: BAKE_REVIEW's remarks, and its figures in sentences.
+// What can be said of the formula sheet in front: what is wrong with it and what is unusual, the worst first, and its figures in sentences.
 
 import { refuse } from "../../shared/base/refusal.ts";
 import { oneOf, quoted, shown, shownShare } from "../../shared/base/show.ts";
 import type { SheetReview } from "../../shared/protocol/bench.ts";
 import type { Calculated, Call } from "../../shared/protocol/calculate.ts";
 import { hydrationBand, STYLE_NAMES, type StyleName, styleNamed } from "../../shared/review/bands.ts";
+import { UNREADABLE } from "../../shared/review/remark.ts";
+import { a1 } from "../../shared/sheet/a1.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
+import { typedOver } from "../../shared/typing/take.ts";
 import { sheetPictures } from "./check-pictures.ts";
-import { type FormulaSheet, readFormulaSheet } from "./formula-sheet.ts";
-import { calculate, type Steps } from "./steps.ts";
+import { type FormulaSheet, mustBeCalculated, refuseOther, seenAs } from "./formula-sheet.ts";
+import { type NotedCell, sheetNotes } from "./sheet-notes.ts";
+import { sheetTroubles } from "./sheet-troubles.ts";
+import { calculate, look, type Steps } from "./steps.ts";
+
+const OWN_LARDER = { cells: LARDER_NAME } as const;
 
 const STYLES = Object.keys(STYLE_NAMES) as StyleName[];
 
@@ -28,43 +35,53 @@ export const usualStyle = (template: string): StyleName => USUAL[template] ?? "h
 
 /** Reviews the sheet in front for a style; "" takes the usual one of its template. Only reads. */
 export function* reviewSheet(asked: Readonly<Record<string, unknown>>): Steps<SheetReview> {
-  const sheet = yield* readFormulaSheet("", true);
+  const { sheets, names } = yield* look({ sheet: "", shown: true, cells: [LARDER_NAME] });
+  const [seen] = sheets;
+  const sheet = seen === undefined ? null : seenAs(seen);
+  if (seen === undefined || sheet === null) return refuseOther(seen?.name ?? "");
+  mustBeCalculated(sheet);
   const style = styleOf(asked.style, sheet);
-  const rows = sheet.rows.filter(({ share }) => share !== null);
+  const rows = sheet.rows.filter(({ weight }) => weight !== null);
   const column = <T>(cell: (row: (typeof rows)[number]) => T) => rows.map((row) => [cell(row)]);
-  const [names, kinds] = [column(({ name }) => name), column(({ kind }) => kind)];
-  const larder = { cells: LARDER_NAME } as const;
-  const tin = tinCall(sheet);
-  const water = waterCall(sheet);
-  const told = (yield* calculate([
-    { name: "BAKE_REVIEW", args: [names, kinds, column(({ share }) => share), style, larder] },
-    { name: "BAKE_HYDRATION", args: [names, column(({ weight }) => weight), kinds, larder] },
-    ...tin,
-    ...water,
-  ])).map(answerOf);
-  const [review = UNKNOWN, hydration = UNKNOWN] = told;
-  const remarks = Array.isArray(review.answer)
-    ? review.answer.map((row) => String(row[0] ?? ""))
-    : [String(review.answer ?? "")];
+  const [tin, water] = [tinCall(sheet), waterCall(sheet)];
+  const hydrated: Call[] =
+    rows.length === 0
+      ? []
+      : [
+          {
+            name: "BAKE_HYDRATION",
+            args: [column(({ name }) => name), column(({ weight }) => weight), column(({ kind }) => kind), OWN_LARDER],
+          },
+        ];
+  const calls = [...hydrated, ...tin, ...water];
+  const told = calls.length === 0 ? [] : (yield* calculate(calls)).map(answerOf);
+  const hydration = hydrated.length === 0 ? UNKNOWN : (told[0] ?? UNKNOWN);
+  const after = told.slice(hydrated.length);
+  const typed = typedOver(seen.values, null)?.weights ?? [];
+  const noted = sheetNotes(sheet, style, names[0]?.values);
   return {
     sheet: sheet.name,
     title: sheet.title,
     style,
     styles: STYLES,
-    remarks: rows.flatMap((row, at) => {
-      const says = remarks[at] ?? "";
-      const cell = sheet.at("percent", row.index) ?? sheet.at("ingredient", row.index) ?? "";
-      return says === "" ? [] : [{ cell, name: row.name || row.kind, says: sentence(says) }];
-    }),
+    remarks: worstFirst(sheetTroubles(sheet, seen.values, new Set(typed.map(({ row }) => row))), noted.said),
+    typed: typed.map((spot) => a1(spot)),
     facts: [
-      ...(review.trouble === "" ? [] : [{ label: "Remarks", says: review.trouble }]),
-      hydrationFact(hydration),
-      ...tin.map(() => tinFact(told[2] ?? UNKNOWN)),
-      ...waterFact(sheet, told[2 + tin.length]),
+      ...(noted.trouble === "" ? [] : [{ label: "Notes", says: sentence(noted.trouble) }]),
+      ...hydrationFacts(hydration, style),
+      ...tin.map(() => tinFact(after[0] ?? UNKNOWN)),
+      ...waterFact(sheet, after[tin.length]),
     ],
-    meaning: typeof hydration.answer === "number" ? meaning(hydration.answer, style) : "",
     pictures: sheetPictures(sheet),
   };
+}
+
+/** What the sheet itself cannot work with comes before what is unusual, and is not said twice. */
+function worstFirst(troubles: SheetReview["remarks"], said: readonly NotedCell[]): SheetReview["remarks"] {
+  const inTrouble = new Set(troubles.map(({ name }) => name));
+  const notes = said.filter(({ name, matters }) => matters < UNREADABLE || !inTrouble.has(name));
+  const sorted = [...notes].sort((one, other) => other.matters - one.matters);
+  return [...troubles, ...sorted.map(({ cell, name, says }) => ({ cell, name, says: sentence(says) }))];
 }
 
 function styleOf(raw: unknown, sheet: FormulaSheet): StyleName {
@@ -90,10 +107,14 @@ const sentence = (says: string): string => {
   return /[.?!]$/.test(text) ? text : `${text}.`;
 };
 
-function hydrationFact({ answer, trouble }: Told): SheetReview["facts"][number] {
+function hydrationFacts({ answer, trouble }: Told, style: StyleName): SheetReview["facts"] {
   const label = "Effective hydration";
-  if (typeof answer !== "number") return { label, says: trouble || "Not known yet." };
-  return { label, says: `${shownShare(answer, 1)} of the flour: the water of everything, not only of the tap.` };
+  if (typeof answer !== "number") return [{ label, says: trouble || "Not known yet." }];
+  const says = `${shownShare(answer, 1)} of the flour, counting water in eggs, milk and butter as well as water poured in.`;
+  return [
+    { label, says },
+    { label: "The dough's feel", says: meaning(answer, style) },
+  ];
 }
 
 function tinCall(sheet: FormulaSheet): Call[] {
@@ -125,16 +146,16 @@ const SHORT: readonly StyleName[] = ["pie crust", "drop cookie"];
 /** What more or less water than usual does; common practice, no source. */
 function meaning(hydration: number, style: StyleName): string {
   const { low, high } = hydrationBand(styleNamed(style));
-  const span = `${shownShare(low, 0)} to ${shownShare(high, 0)}`;
-  const [firm, soft] = BATTERS.includes(style)
+  const span = `${shown(low * 100, 0)} to ${shownShare(high, 0)}`;
+  const [stiff, slack] = BATTERS.includes(style)
     ? ["a stiff batter that bakes dry and may crack", "a thin batter that needs its tin and may sink"]
     : SHORT.includes(style)
-      ? ["a crumbly dough that breaks when it is shaped", "a soft dough that spreads, or bakes tough"]
+      ? ["a crumbly dough that breaks when it is shaped", "a slack dough that spreads, or bakes tough"]
       : [
-          "a firm dough: easy to shape, with a closer crumb and a shorter life",
-          "a soft dough: it wants folds or a tin, and bakes to a more open, moister crumb",
+          "a stiff dough: easy to shape, with a closer crumb and a shorter shelf life",
+          "a slack dough that needs folds or a tin, with a more open, moister crumb",
         ];
-  if (hydration < low) return `Drier than usual for ${style} (${span}): ${firm}.`;
-  if (hydration > high) return `Wetter than usual for ${style} (${span}): ${soft}.`;
-  return `As wet as usual for ${style} (${span}): expect the dough the style is known for.`;
+  if (hydration < low) return `Hydration is low for ${style} (${span}): expect ${stiff}.`;
+  if (hydration > high) return `Hydration is high for ${style} (${span}): expect ${slack}.`;
+  return `Hydration is usual for ${style} (${span}).`;
 }

@@ -33,6 +33,8 @@ export type FormulaSheet = {
   /** What a cell holds as a number; null where it is blank, a text or not there. */
   readonly number: (name: string, index?: number) => number | null;
   readonly text: (name: string, index?: number) => string;
+  /** As it came from the sheet. */
+  readonly cell: (name: string, index?: number) => unknown;
   /** Whether a text stands somewhere on the sheet. */
   readonly says: (text: string) => boolean;
   /** As it is shown, which for a time of day is the only thing to trust. */
@@ -91,6 +93,7 @@ export function asFormulaSheet(
     at,
     number,
     text,
+    cell: raw,
     says: (words) => values.some((line) => line.includes(words)),
     shown: (cell, index = 0) => {
       const zone = zones.get(cell);
@@ -110,17 +113,33 @@ export function* readFormulaSheet(name: string, shown = false): Steps<FormulaShe
   }
   const found = seenAs(sheet);
   if (found === null) {
-    return refuse(
-      `The sheet ${quoted(sheet.name)} is no formula sheet of Gramwright: its table of ingredients was not found. Choose another, or build one under New formula.`,
-    );
+    return refuseOther(sheet.name);
   }
   return checked(found);
 }
 
+export const refuseOther = (name: string): never =>
+  refuse(
+    `The sheet ${quoted(name)} is no formula sheet of Gramwright: its table of ingredients was not found. Choose another, or build one under New formula.`,
+  );
+
 export const seenAs = ({ name, values, shown }: SeenSheet): FormulaSheet | null => asFormulaSheet(name, values, shown);
 
-/** Refuses a sheet whose table shows an error or is still being calculated. */
+/** Refuses a sheet whose table shows an error, is still being calculated, or has no weights. */
 export function checked(sheet: FormulaSheet): FormulaSheet {
+  mustBeCalculated(sheet);
+  const says = sheet.text("check");
+  if (!sheet.rows.some(({ weight }) => weight !== null) && says !== "" && !isError(says)) {
+    refuse(`${quoted(sheet.name)} has no weights yet. ${says}`);
+  }
+  if (!sheet.rows.some(({ weight }) => weight !== null)) {
+    refuse(`${quoted(sheet.name)} has no weights yet; type how much to make and the percentages first.`);
+  }
+  return sheet;
+}
+
+/** Refuses a sheet whose table shows an error or is still being calculated. */
+export function mustBeCalculated(sheet: FormulaSheet): void {
   const cells = ["share", "grams"].flatMap((column) =>
     Array.from({ length: sheet.zone(column)?.rows ?? 0 }, (_, index) => ({
       text: sheet.text(column, index),
@@ -136,12 +155,4 @@ export function checked(sheet: FormulaSheet): FormulaSheet {
       `${quoted(sheet.name)} shows an error in ${broken.at}, so its weights are not known; point at the red cell: it says what to enter.`,
     );
   }
-  const says = sheet.text("check");
-  if (!sheet.rows.some(({ weight }) => weight !== null) && says !== "" && !isError(says)) {
-    refuse(`${quoted(sheet.name)} has no weights yet. ${says}`);
-  }
-  if (!sheet.rows.some(({ weight }) => weight !== null)) {
-    refuse(`${quoted(sheet.name)} has no weights yet; type how much to make and the percentages first.`);
-  }
-  return sheet;
 }

@@ -162,7 +162,7 @@ describe.skipIf(skipWithoutChromium("the keyboard's way through the bench"))("wi
     await walk("nothing to hand out");
     await buildSheet(HANDOUT, { book });
     await panel("Check");
-    await says(/^Read “Hand-out”/);
+    await says(/^“Hand-out”/);
     await walk("checked");
     await panel("Staff card");
     await bench.field("Made for").waitFor();

@@ -43,6 +43,7 @@ const TIN = {
 export type How = {
   readonly template?: string;
   readonly recipe?: Recipe;
+  /** Without it the values say what the sheet is scaled to. */
   readonly by?: By;
   readonly values?: Readonly<Record<string, unknown>>;
   readonly weight?: "g" | "oz";
@@ -51,7 +52,7 @@ export type How = {
 export async function built({
   template = "pan-loaf",
   recipe = ROWS,
-  by = "dough",
+  by,
   values = {},
   weight = "g",
 }: How = {}): Promise<Sheet> {
@@ -59,7 +60,7 @@ export async function built({
   const column = (at: 0 | 1 | 2) => recipe.map((row) => row[at]);
   const all = {
     title: "Quay loaf",
-    ...AMOUNTS[by],
+    ...(by === undefined ? {} : AMOUNTS[by]),
     ...(template === "pan-loaf" ? TIN : {}),
     mixer_limit: 20_000,
     step_coarse: 5,

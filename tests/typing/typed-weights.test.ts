@@ -14,8 +14,9 @@ const row = (percent: number, flour = 0, weight: number | null = null, perMix: n
 const order = (by: Order["by"], amount: number, more: Partial<Order> = {}): Order => ({
   by,
   amount: by === "pieces" ? null : amount,
-  dough: by === "pieces" || by === "tins" ? amount : 0,
+  ordered: by === "pieces" || by === "tins" ? amount : 0,
   mixerLimit: 0,
+  rolled: { ofMix: 0, ofFlour: 0 },
   ...more,
 });
 const taken = (outcome: Outcome) => {
@@ -27,7 +28,7 @@ const taken = (outcome: Outcome) => {
 function weighed(
   rows: readonly TypedRow[],
   { percents, amount }: ReturnType<typeof taken>,
-  { by, amount: was, dough }: Order,
+  { by, amount: was, ordered, rolled }: Order,
 ): number[] {
   const flours = percents.filter((_, at) => rows[at]?.flour === 1).reduce((sum, one) => sum + one, 0);
   const inStarters = percents.reduce(
@@ -37,7 +38,8 @@ function weighed(
   const hundred = flours + inStarters > 10 ? 100 : 1;
   const base = Math.abs(flours + inStarters - hundred) < Math.abs(flours - hundred) ? flours + inStarters : flours;
   const sum = percents.reduce((all, one) => all + one, 0);
-  const each = by === "flour" ? (amount ?? was ?? 0) / base : (by === "dough" ? (amount ?? was ?? 0) : dough) / sum;
+  const whole = (by === "dough" ? (amount ?? was ?? 0) : ordered) / (1 + rolled.ofMix);
+  const each = by === "flour" ? (amount ?? was ?? 0) / base : whole / (sum + rolled.ofFlour * base);
   return percents.map((one) => one * each);
 }
 
@@ -91,6 +93,20 @@ describe("by hand", () => {
     const rows = [row(1, 1), row(0.65, 0, null, 9500)];
     expect(takeWeights(rows, order("flour", 10_000, { mixerLimit: 9000 }))).toEqual({ back: "mixes" });
   });
+  test("fat that is rolled in: of 1 960 g ordered at 40 % of the base dough, or 50 % of the flour, the mix is what is left", () => {
+    // 1 960 ÷ 1.4 are 1 400 g of dough: 600 g of water leave 800 of flour, 75 %.
+    const dough = [row(1, 1), row(0.4)];
+    const ofMix = order("dough", 1960, { rolled: { ofMix: 0.4, ofFlour: 0 } });
+    expect(taken(takeWeights(over(1, 600, dough), ofMix)).percents[1]).toBeCloseTo(0.75, 12);
+    // 600 g of water leave 1 360 g of flour and of fat, half as much: 906.67 g of flour.
+    const ofFlour = order("dough", 1960, { rolled: { ofMix: 0, ofFlour: 0.5 } });
+    expect(taken(takeWeights(over(1, 600, dough), ofFlour)).percents[1]).toBeCloseTo((600 * 1.5) / 1360, 12);
+    // All flour typed: 1 000 g, 400 of water, and 560 or 500 g of fat.
+    expect(taken(takeWeights(over(0, 1000, dough), ofMix)).amount).toBeCloseTo(1960, 9);
+    expect(taken(takeWeights(over(0, 1000, dough), ofFlour)).amount).toBeCloseTo(1900, 9);
+    const all = [row(0, 1, 1000), row(0, 0, 400)];
+    expect(taken(takeWeights(all, ofFlour))).toMatchObject({ percents: [1, 0.4], amount: 1900 });
+  });
   test.each([
     ["no order", [row(1, 1), row(0.6, 0, 500)], order("dough", 0)],
     ["no order", [row(1, 1), row(0.6, 0, 500)], order("pieces", 0)],
@@ -131,6 +147,7 @@ const formulas = fc
 const orders = fc.record({
   by: fc.constantFrom("pieces", "tins", "dough", "flour"),
   amount: fc.double({ min: 500, max: 90_000, noNaN: true }),
+  rolled: fc.constantFrom({ ofMix: 0, ofFlour: 0 }, { ofMix: 0.28, ofFlour: 0 }, { ofMix: 0, ofFlour: 0.5 }),
 });
 const chosen = fc.array(fc.record({ at: fc.nat(20), factor: fc.double({ min: 0.3, max: 2, noNaN: true }) }), {
   minLength: 1,
@@ -142,8 +159,8 @@ const run = { seed: seedOf(20), numRuns: tries(400) };
 test("typed weights hold to 1e-9, and flours stay 100 %", () => {
   let held = 0;
   fc.assert(
-    fc.property(formulas, orders, chosen, (rows, { by, amount }, edits) => {
-      const wanted = order(by, amount);
+    fc.property(formulas, orders, chosen, (rows, { by, amount, rolled }, edits) => {
+      const wanted = order(by, amount, { rolled });
       const now = weighed(
         rows,
         { percents: rows.map(({ percent }) => percent), amount: null, isOrderKept: false },
@@ -180,8 +197,8 @@ test("by rules 1 and 2 the old weight typed again gives the old formula", () => 
       orders,
       fc.nat(20),
       fc.double({ min: 0.3, max: 1.6, noNaN: true }),
-      (rows, { by, amount }, at, factor) => {
-        const wanted = order(by, amount);
+      (rows, { by, amount, rolled }, at, factor) => {
+        const wanted = order(by, amount, { rolled });
         const asIs = { percents: rows.map(({ percent }) => percent), amount: null, isOrderKept: false };
         const index = at % rows.length;
         const old = weighed(rows, asIs, wanted)[index] ?? 0;
