@@ -24,7 +24,10 @@ function gistOf({ draft }: Bench, { inputs, tables }: InputGroup): string {
     return rows === 0 ? "" : `${rows} ${rows === 1 ? singular(table.table) : table.table}`;
   }
   const filled = inputs.find(({ name, choices }) => choices === undefined && (draft.inputs[name] ?? "").trim() !== "");
-  return filled === undefined ? "" : `${filled.label}: ${draft.inputs[filled.name]}`;
+  if (filled === undefined) return "";
+  const quantity = filled.unit === "text" ? null : quantityOfUnit(filled.unit);
+  const unit = quantity === null ? "" : ` ${unitSign(quantity, draft.units)}`;
+  return `${filled.label} ${draft.inputs[filled.name]}${unit}`.trim();
 }
 
 export function ownFields(bench: Bench, { inputs, tables }: InputGroup): Node[] {
