@@ -13,6 +13,7 @@ import { adaptNothingToNewSheets, gatherColoursWhenAsked, placeWhatIsSeen } from
 import { addMissing } from "./patches/missing.ts";
 import { calculateLater, clearOnlyCells, pacer } from "./patches/pace.ts";
 import { roundAsRead } from "./patches/rounding.ts";
+import { computeOnce } from "./patches/spreads.ts";
 import { addPlugins, BATCH, type Command, refusals } from "./plugins.ts";
 import type { Stub } from "./stubs.ts";
 
@@ -84,6 +85,7 @@ export function prepare(library: Library): void {
   showGraded(library);
   quietly(() => separateDependents(library));
   quietly(() => failCircles(library));
+  quietly(() => computeOnce(library));
 }
 
 export function openEngine(
