@@ -110,7 +110,7 @@ describe("writing at the cursor", () => {
       [5, 5],
       "BAKE_DOUGHFOR",
       ["1,250"],
-      /^pieces is "1,250", which could be 1250 or 1\.250/,
+      /^pieces is "1,250", which could be 1250 or 1\.25;/,
     ],
     ["with too many arguments", [5, 5], "BAKE_ICE", Array(9).fill("1"), /takes \d arguments, not 9/],
     ["of an unknown function", [5, 5], "IMPORTXML", ["x"], /^There is no function "IMPORTXML"/],
