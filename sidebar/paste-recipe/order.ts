@@ -1,154 +1,167 @@
-// From the lines to what is sent: the order for a sheet, and everything that is in its way.
+// From what was understood to what is sent: the order for a sheet, and everything that is in its way.
 
-import { CellError } from "../../shared/base/refusal.ts";
-import { quoted } from "../../shared/base/show.ts";
-import { fromGrams, type Grams, grams, type Weight, weight } from "../../shared/base/units.ts";
-import { isProblem, number } from "../../shared/cells/cell.ts";
-import { flourShares, sum } from "../../shared/formula/formula.ts";
-import { type Kind, kind } from "../../shared/larder/kinds.ts";
+import { fromCelsius, fromGrams, grams, toGrams } from "../../shared/base/units.ts";
+import { isProblem } from "../../shared/cells/cell.ts";
 import { inputNames, type Order } from "../../shared/protocol/bench.ts";
-import type { SheetModel } from "../../shared/sheet/model.ts";
+import type { Described, Stage } from "../../shared/recipe/text/described.ts";
+import { questionSays } from "../../shared/recipe/text/wording.ts";
+import type { SheetModel, Value } from "../../shared/sheet/model.ts";
+import { TEMPLATES } from "../../templates/index.ts";
+import { readQuantity } from "../new-formula/quantity.ts";
 import { tidy } from "../new-formula/shares.ts";
 import { shopValues } from "../new-formula/shop.ts";
 import { type Trouble, trouble } from "../new-formula/trouble.ts";
-import type { ReadDraft } from "./draft.ts";
-import type { Line } from "./lines.ts";
-import { makeValues } from "./make.ts";
+import { likelyTemplates } from "./likely.ts";
+import { methodRows } from "./method.ts";
+import { ownOf, type PasteState, shownPart } from "./state.ts";
+import { tieOf } from "./tie.ts";
 
-export type ReadState = {
+export type Assessed = {
   readonly order: Order;
   readonly troubles: readonly Trouble[];
-  /** By line, null where it has none or none can be told. */
-  readonly shares: readonly (number | null)[];
-  readonly dough: Weight | null;
-  readonly flour: Weight | null;
+  readonly title: string;
+  readonly model: SheetModel;
+  readonly models: readonly SheetModel[];
+  /** Grams in all, null where they are not told. */
+  readonly dough: number | null;
+  readonly flour: number | null;
+  readonly pieces: number | null;
 };
 
-const WEIGHT = number("grams such as 350", { above: 0, max: 1e7 }, {});
+const partAt = (state: PasteState, at: number): Described => (state.parts[at] ?? shownPart(state)).described;
 
-type Row = { readonly at: number; readonly grams: Grams | null; readonly kind: Kind | null };
+const takesRows = (model: SheetModel): boolean => {
+  const names = inputNames(model);
+  return ["ingredient", "kind", "percent"].every((name) => names.has(name));
+};
+const MODELS = TEMPLATES.filter(takesRows);
 
-export function assessLines(draft: ReadDraft, model: SheetModel): ReadState {
-  const troubles: Trouble[] = [];
-  if (draft.title.trim() === "") {
-    troubles.push(trouble("title", "Give the formula a name; the new sheet is called after it.", true));
-  }
-  const rows = draft.lines.flatMap((line, at) => (line.is === "ingredient" ? [readRow(line, at, troubles)] : []));
+export const takesPieces = (model: SheetModel): boolean =>
+  ["size_pieces", "size_weight"].every((name) => inputNames(model).has(name));
+
+export function assess(state: PasteState, at = state.shown): Assessed {
+  const described = partAt(state, at);
+  const own = ownOf(state, at);
+  const models = likelyTemplates(MODELS, described);
+  const model = MODELS.find(({ name }) => name === own.template) ?? (models[0] as SheetModel);
+  const title = own.title ?? described.title;
+  const troubles = openTroubles(described, at === state.shown ? "" : `${at}/`);
+  if (title.trim() === "")
+    troubles.push(trouble("title", "Give the formula a name. The new sheet is called after it.", true));
+  const { formula } = described;
+  if (formula.rows.length === 0) troubles.push(trouble("text", "No ingredients yet. Paste a recipe above.", true));
+  const made = amountOf(state, at, model, troubles);
   const most = mostRows(model);
+  const { rows, tied } = tieOf(described, model);
   if (rows.length > most)
     troubles.push(trouble("template", `This template has ${most} rows, and these are ${rows.length} ingredients.`));
-  const known = rows.map((row) => (row.kind === null ? null : row.grams));
-  const shares = sharesOf(rows, known, troubles);
-  const isRead = rows.length > 0 && known.every((one) => one !== null);
-  const whole = isRead ? sum(known) : null;
-  const { values, isWhole } = makeValues(draft, model, whole === null ? null : grams(whole), troubles);
-  const inUnit = (value: number) => tidy(fromGrams(grams(value), draft.units.weight));
-  values.set("title", draft.title.trim());
-  values.set(
-    "ingredient",
-    rows.map(({ at }) => draft.lines[at]?.name.trim() ?? ""),
-  );
-  values.set(
-    "kind",
-    rows.map(({ at, kind: one }) =>
-      one === null || one.word === "preferment" ? (draft.lines[at]?.kind.trim() ?? "") : one.word,
-    ),
-  );
-  if (draft.columns === "weighed") {
+  const inUnit = (value: number) => tidy(fromGrams(grams(value), state.units.weight));
+  const inputs = inputNames(model);
+  const values = new Map<string, Value | readonly Value[]>([
+    ["title", title.trim()],
+    ["ingredient", rows.map(({ name }) => name)],
+    ["kind", rows.map(({ type }) => type)],
+    ...tied,
+    ...made.values,
+    ...rollInOf(described),
+    ...methodValues(described, state),
+    ["change_1", changeOf(described)],
+  ]);
+  const isWeighed = inputs.has("weighed") && rows.every((row) => row.grams !== null && row.said === null);
+  if (isWeighed)
     values.set(
       "weighed",
-      known.map((one) => (one === null ? null : inUnit(one))),
+      rows.map((row) => (row.grams === null ? null : inUnit(row.grams))),
     );
-  } else {
+  else
     values.set(
       "percent",
-      shares.map((one) => (one === null ? null : tidy(one))),
+      rows.map((row) => {
+        const share = row.said ?? row.percent;
+        return share === null ? null : tidy(share / 100);
+      }),
     );
-    if (isWhole && whole !== null) {
-      values.set("by", wholeChoice(model));
-      values.set("dough_wanted", inUnit(whole));
-    }
-  }
-  values.set("change_1", sectionsOf(draft));
-  if (draft.shop !== null) {
-    for (const [name, value] of shopValues({ ...draft.shop, units: draft.units })) values.set(name, value);
-  }
-  const inputs = inputNames(model);
+  if (state.shop !== null)
+    for (const [name, value] of shopValues({ ...state.shop, units: state.units }))
+      if (!values.has(name)) values.set(name, value);
+  const dough = made.dough ?? formula.dough;
+  const share = formula.dough !== null && formula.flour !== null ? formula.flour / formula.dough : null;
   return {
     order: {
       template: model.name,
-      // A tin's sizes are no part of a recipe text; the sheet does without one.
-      options: {
-        ...draft.units,
-        parts: model.parts.filter((part) => part !== "tin"),
-      },
+      options: { ...state.units, parts: partsFor(model, described) },
       values: Object.fromEntries([...values].filter(([name]) => inputs.has(name))),
     },
     troubles,
-    shares: draft.lines.map((_, at) => shares[rows.findIndex((row) => row.at === at)] ?? null),
-    dough: whole === null ? null : weight(whole),
-    flour: whole === null ? null : weight(sum(rows.map((row) => (row.grams ?? 0) * (row.kind?.flour ?? 0)))),
+    title: title.trim(),
+    model,
+    models,
+    dough,
+    flour: share === null ? formula.flour : (dough ?? 0) * share,
+    pieces: made.pieces,
   };
 }
 
-function readRow(line: Line, at: number, troubles: Trouble[]): Row {
-  const place = `line ${at + 1}`;
-  const asked = line.asks === "" ? "" : `${line.asks}`;
-  if (line.busy) troubles.push(trouble(`text/${at}`, `Line ${at + 1} is still being read.`, true));
-  else if (line.failed !== "" || line.text.trim() !== line.read) {
-    troubles.push(trouble(`text/${at}`, line.failed || `The text of ${place} was changed and not read yet.`));
-  }
-  const blanks: string[] = [];
-  if (line.name.trim() === "") blanks.push("name");
-  let kindRead: Kind | null = null;
-  if (line.kind.trim() === "") blanks.push("kind");
-  else {
-    const read = kind().read(line.kind);
-    const unread = isProblem(read) ? read.problem : "unread" in read ? read.unread : "";
-    if (unread !== "") troubles.push(trouble(`kind/${at}`, `The kind of ${place} ${unread}.`));
-    else kindRead = read as Kind;
-  }
-  let weighed: Grams | null = null;
-  if (line.grams.trim() === "") blanks.push("grams");
-  else if (!line.own.grams && line.exact !== null) weighed = grams(line.exact);
-  else {
-    const read = WEIGHT.read(line.grams.replace(/\s*g(rams?)?\.?$/i, ""));
-    if (isProblem(read))
-      troubles.push(trouble(`grams/${at}`, `The grams of ${place} are ${read.problem.replace(/^is /, "")}.`));
-    else weighed = grams(read);
-  }
-  const [first] = blanks;
-  // The question was put when the line was read, so it is said at once and not when somebody wants to build.
-  if (first !== undefined)
-    troubles.push(trouble(`${first}/${at}`, asked || `Enter the ${blanks.join(" and the ")} of ${place}.`));
-  return { at, grams: weighed, kind: kindRead };
+/** A tin's sizes are no part of a recipe text, and a block for a preferment only stands where there is one. */
+function partsFor(model: SheetModel, { formula }: Described): string[] {
+  return model.parts.filter((part) => part !== "tin" && !(part === "preferment" && formula.preferments.length === 0));
 }
 
-function sharesOf(
-  rows: readonly Row[],
-  known: readonly (Grams | null)[],
-  troubles: Trouble[],
-): readonly (number | null)[] {
-  const nothing = rows.map(() => null);
-  const first = `name/${rows[0]?.at ?? 0}`;
-  if (rows.length === 0) {
-    troubles.push(trouble("text", "No line is an ingredient yet; paste the recipe and read it.", true));
-    return nothing;
+function openTroubles({ questions }: Described, before: string): Trouble[] {
+  return questions.flatMap((question, at) =>
+    question.isOpen ? [trouble(`${before}question/${at}`, questionSays(question))] : [],
+  );
+}
+
+/** How much to make: pieces of a weight, or the dough in all; what is typed wins over what the text says. */
+function amountOf(state: PasteState, at: number, model: SheetModel, troubles: Trouble[]) {
+  const { formula, yield: made } = partAt(state, at);
+  const own = ownOf(state, at);
+  const read = (
+    name: "pieces" | "weight" | "dough" | "loss",
+    quantity: "count" | "weight" | "share",
+    said: number | null,
+  ) => {
+    const text = own[name]?.trim();
+    if (text === undefined) return said;
+    if (text === "") return null;
+    const value = readQuantity(text, quantity, state.units);
+    if (isProblem(value)) troubles.push(trouble(`make/${name}`, `The figure ${value.problem}.`));
+    return isProblem(value) || value === null
+      ? null
+      : quantity === "weight"
+        ? toGrams(value, state.units.weight)
+        : value;
+  };
+  const pieces = read("pieces", "count", made.pieces);
+  const loss = read("loss", "share", null);
+  const typed = read("weight", "weight", made.pieceWeight);
+  const dough = read("dough", "weight", null);
+  const values = new Map<string, Value | readonly Value[]>();
+  const inUnit = (value: number) => tidy(fromGrams(grams(value), state.units.weight));
+  // Pieces that nobody weighed are as large as the recipe's own.
+  const base = dough ?? formula.dough;
+  const each =
+    typed ??
+    (made.pieces !== null && formula.dough !== null
+      ? formula.dough / made.pieces
+      : base !== null && pieces !== null
+        ? base / pieces
+        : null);
+  if (own.pieces !== undefined && pieces !== null && made.pieces === null && typed === null && takesPieces(model))
+    troubles.push(trouble("make/weight", "Enter the scaling weight of a piece.", true));
+  if (takesPieces(model) && pieces !== null && each !== null && own.dough === undefined) {
+    values.set("by", "pieces");
+    values.set("size_pieces", [pieces]);
+    values.set("size_weight", [inUnit(each * (1 - (loss ?? 0)))]);
+    values.set("size_loss", [loss]);
+    return { values, dough: pieces * each, pieces };
   }
-  try {
-    return flourShares(
-      known.map((one) => (one === null ? null : weight(one))),
-      rows.map((row) => row.kind),
-    );
-  } catch (error) {
-    if (!(error instanceof CellError)) throw error;
-    // While a line is open, it may be the flour.
-    if (known.every((one) => one !== null))
-      troubles.push(
-        trouble(first, "No line is flour: every percentage is of the flour. Choose flour as the kind of one.", true),
-      );
-    return nothing;
+  if (base !== null) {
+    values.set("by", wholeChoice(model));
+    values.set("dough_wanted", inUnit(base));
   }
+  return { values, dough: base, pieces };
 }
 
 /** What the sheet calls making by the whole of it. */
@@ -161,30 +174,46 @@ function wholeChoice(model: SheetModel): string {
 /** Rows of the template's ingredient table; one that grows holds any number. */
 function mostRows(model: SheetModel): number {
   for (const item of model.bands.flat()) {
-    if ("table" in item && item.columns.some(({ name }) => name === "ingredient")) {
+    if ("table" in item && item.columns.some(({ name }) => name === "ingredient"))
       return item.spare === undefined ? item.rows : Number.POSITIVE_INFINITY;
-    }
   }
   return 0;
 }
 
-/** The sections of the recipe, kept among the sheet's changes: which rows stood under which heading. */
-function sectionsOf({ lines, cups }: ReadDraft): string {
-  const told: string[] = [];
-  let heading = "";
-  let from = 1;
-  let row = 0;
-  const end = () => {
-    if (heading !== "" && row >= from)
-      told.push(`${heading} ${from === row ? `row ${row}` : `rows ${from} to ${row}`}`);
-  };
-  for (const { is, text } of lines) {
-    if (is === "ingredient") row += 1;
-    if (is !== "heading") continue;
-    end();
-    heading = quoted(text.replace(/[\s:]+$/, ""));
-    from = row + 1;
-  }
-  end();
-  return `read in from a recipe text, ${cups} cups${told.length === 0 ? "" : `; ${told.join(", ")}`}`.slice(0, 480);
+function methodValues(
+  { steps, doughTemperature }: Described,
+  { units }: PasteState,
+): [string, Value | readonly Value[]][] {
+  const rows = methodRows(steps, units.temperature);
+  const target: [string, Value][] =
+    doughTemperature === null ? [] : [["dough_target", tidy(fromCelsius(doughTemperature, units.temperature))]];
+  if (rows.length === 0) return target;
+  return [
+    ...target,
+    ["step", rows.map(({ name }) => name)],
+    ["step_minutes", rows.map(({ minutes }) => minutes)],
+    ["step_temp", rows.map(({ temperature }) => temperature)],
+    ["step_how", rows.map(({ how }) => how)],
+  ];
+}
+
+/** Fat that is rolled in, as a share of the base dough. */
+function rollInOf({ formula, rows, stages }: Described): [string, Value][] {
+  const fats = rows.filter((row) => stages[row.stage]?.role === "roll-in" && row.type === "fat");
+  const weight = fats.reduce((all, row) => all + (row.grams ?? 0), 0);
+  const [first] = fats;
+  if (first === undefined || formula.dough === null || weight === 0) return [];
+  return [
+    ["roll_in_name", first.name],
+    ["roll_in_share", tidy(weight / formula.dough)],
+  ];
+}
+
+/** What the sheet remembers of the text. */
+function changeOf({ stages, formula }: Described): string {
+  const named = (list: readonly (Stage | undefined)[]) =>
+    list.flatMap((one) => (one === undefined || one.name === "" ? [] : [one.name]));
+  const apart = named(formula.parts.map(({ stage }) => stages[stage]));
+  const parts = apart.length === 0 ? "" : `; kept apart: ${apart.join(", ")}`;
+  return `pasted from a recipe text${parts}`.slice(0, 480);
 }

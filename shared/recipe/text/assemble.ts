@@ -42,7 +42,7 @@ export function assembled(draft: Draft, taken: ReadonlyMap<number, number>, read
     asks,
   });
   const { portions, isGrams } = amounts;
-  const dough = merged(portions, reading);
+  const dough = merged(withoutSeeds(portions), reading);
   const parts = partsOf(draft);
   const sum = (list: readonly Portion[], by: (portion: Portion) => number = () => 1) =>
     list.reduce((all, one) => all + (one.amount ?? 0) * by(one), 0);
@@ -68,6 +68,7 @@ export function assembled(draft: Draft, taken: ReadonlyMap<number, number>, read
       type: row.type,
       grams: amount === null || factor === null ? null : grams(amount * factor),
       percent: amount === null || !(flour > 0) ? null : (amount / flour) * 100,
+      said: isGrams ? null : amount,
       isKnown: row.isKnown,
     }),
   );
@@ -83,6 +84,23 @@ export function assembled(draft: Draft, taken: ReadonlyMap<number, number>, read
       pieces: draft.yield.pieces,
     },
   };
+}
+
+/** A seed is flour and water: it goes with those of the build that it began. */
+function withoutSeeds(portions: readonly Portion[]): Portion[] {
+  const list = [...portions];
+  for (const seed of portions.filter(({ isSeed }) => isSeed)) {
+    const of = (type: string) =>
+      list.findIndex(({ row, stage, isSeed }) => stage === seed.stage && !isSeed && row.type === type);
+    const [flour, water] = [of("flour"), of("water")];
+    const [dry, wet] = [list[flour], list[water]];
+    if (dry === undefined || wet === undefined || seed.amount === null || dry.amount === null || wet.amount === null)
+      continue;
+    list[flour] = { ...dry, amount: dry.amount + seed.amount * flourOfRow(seed.row) };
+    list[water] = { ...wet, amount: wet.amount + seed.amount * waterOfRow(seed.row) };
+    list.splice(list.indexOf(seed), 1);
+  }
+  return list;
 }
 
 /** Grams for a hundredth of the flour in a formula of percentages, by what the text says it makes. */

@@ -59,6 +59,8 @@ export type Row = {
   /** The part of its line that it was read from. */
   readonly text: string;
   readonly name: string;
+  /** The name as it stands in the text, whatever a person made of it. */
+  readonly readName: string;
   /** A type of ingredient, or a preferment with its hydration; "" where it has to be asked for. */
   readonly type: string;
   readonly amountOf: AmountOf;
@@ -162,7 +164,10 @@ export type FormulaRow = {
   readonly name: string;
   readonly type: string;
   readonly grams: Grams | null;
+  /** Of all flour, preferments' included. */
   readonly percent: number | null;
+  /** As the text's percentages have it; null where it has weights. */
+  readonly said: number | null;
   readonly isKnown: boolean;
 };
 

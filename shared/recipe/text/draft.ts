@@ -104,6 +104,7 @@ export function addRow(
     line,
     text: read.text,
     name: read.name,
+    readName: read.readName,
     type: read.type,
     amountOf: read.amountOf,
     grams: read.grams,

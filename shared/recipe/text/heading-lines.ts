@@ -20,7 +20,12 @@ export function takeHeading({ draft, line, reading, next, isFirst, isSetOff }: P
     .replace(/\d+(?:[.,]\d+)?\s?%\s*(?:hydration|of (?:the )?(?:total )?flour|pre-?fermented(?: flour)?)/gi, " ");
   const isColon = /:$/.test(text);
   if (hasAmount(open) && !isColon && !line.isMarked) return false;
-  if (/^\d/.test(text) && !isSetOff) return false;
+  const numbered = open.replace(/\b(?:stage|step|part|phase|day|build|feed)\s*\d+|^\s*\d+[.)]/gi, " ");
+  const timed = numbered.replace(
+    /\d[\d.,/ ½¼¾–-]*\s*(?:h(?:ou)?rs?|h|min(?:ute)?s?|days?|°\s*[CF]?|[CF]|%)(?!\p{L})/giu,
+    " ",
+  );
+  if (/\d/.test(timed) && !isSetOff) return false;
   if (rowText(text).isAll && !isColon) return false;
   if (isStep(text, false, false) && !isColon && !line.isMarked) return false;
   const found = stageOf(text, at, isSetOff || (line.isMarked && !hasAmount(open)));

@@ -33,6 +33,7 @@ export type Ask = Pick<Question, "reason" | "about" | "choices" | "isOpen">;
 export type RowRead = {
   readonly text: string;
   readonly name: string;
+  readonly readName: string;
   readonly type: string;
   readonly amountOf: AmountOf;
   readonly grams: Grams | null;
@@ -125,6 +126,7 @@ function readAfresh(text: string, reading: Reading, beside: Beside): RowRead {
   return {
     text,
     name: named.name,
+    readName: named.readName,
     type: named.type,
     amountOf: amount.grams !== null || amount.bare !== null || !isRowPercent ? amount.amountOf : "percentage",
     grams: amount.grams,
@@ -158,6 +160,7 @@ function percentOf(read: RowText, { isPercents }: Reading): { percent: number | 
 
 type Named = {
   readonly name: string;
+  readonly readName: string;
   readonly asked: string | null;
   readonly type: string;
   readonly isKnown: boolean;
@@ -169,28 +172,28 @@ export const nameKeyOf = (name: string): string => folded(name);
 function nameOf(body: string, { kitchen, corrections }: Reading): Named {
   const words = wordsOf(body);
   const found = ingredientIn(words, kitchen);
-  const read = withPercent(nameIn(words, body, found, kitchen).replace(/^(?:of|de|x)\s+/i, ""), body, kitchen);
-  const taught = corrections.names[nameKeyOf(read)];
-  const name = taught?.name ?? read;
+  const readName = withPercent(nameIn(words, body, found, kitchen).replace(/^(?:of|de|x)\s+/i, ""), body, kitchen);
+  const taught = corrections.names[nameKeyOf(readName)];
+  const name = taught?.name ?? readName;
   const known = taught?.name === undefined ? found : ingredientIn(name.split(/\s+/), kitchen);
-  if (taught?.type !== undefined) {
-    return { name, asked: taught.name ?? null, type: taught.type, isKnown: known !== undefined, asks: [] };
-  }
-  if (name === "") return { name, asked: null, type: "", isKnown: false, asks: [open("which name", [body])] };
-  const type = known === undefined ? typeOf(name, `${name} ${body}`) : kindOf(known, `${name} ${body}`);
-  const meant = known === undefined && prefermentIn(name) === undefined ? meantNames(kitchen.larder, name) : [];
+  const isKnown = known !== undefined;
+  if (taught?.type !== undefined)
+    return { name, readName, asked: taught.name ?? null, type: taught.type, isKnown, asks: [] };
+  if (name === "") return { name, readName, asked: null, type: "", isKnown: false, asks: [open("which name", [body])] };
+  const said = taught?.name === undefined ? `${name} ${body}` : name;
+  const type = known === undefined ? typeOf(name, said) : kindOf(known, said);
+  const isNew = known === undefined && taught?.name === undefined && prefermentIn(name) === undefined;
+  const meant = isNew ? meantNames(kitchen.larder, name) : [];
   const asked = taught?.name ?? (name.includes("%") ? name : foreignName(name));
-  if (meant.length > 0) {
-    return { name, asked, type: type.word, isKnown: false, asks: [open("misspelt", [name], [...meant, name])] };
-  }
-  const preferment = type.word === "" ? prefermentIn(name) : undefined;
-  const asks =
-    type.word !== ""
-      ? []
-      : preferment !== undefined
-        ? [open("hydration", [name, preferment])]
-        : [open("which type", [name])];
-  return { name, asked, type: type.word, isKnown: known !== undefined, asks };
+  const all = { name, readName, asked, type: type.word };
+  if (meant.length > 0) return { ...all, isKnown: false, asks: [open("misspelt", [name], [...meant, name])] };
+  if (type.word !== "") return { ...all, isKnown, asks: [] };
+  const preferment = prefermentIn(name);
+  const ask =
+    preferment === undefined
+      ? open("which type", [name])
+      : open("hydration", [name, preferment], [`${preferment} 100%`, `${preferment} 50%`]);
+  return { ...all, isKnown, asks: [ask] };
 }
 
 /** "2% milk" is a milk of its own. */
@@ -238,7 +241,8 @@ function bareAmount(number: number, counted: LineWeight, unit: UnitOfColumn): Am
     return { amountOf: "weight", grams: null, bare: number, remarks: [], asks: [] };
   }
   if (mayBePieces && Number.isInteger(number) && unit !== "kg") {
-    const choices = [`${shown(number)} ${unit}`, `${shown(number)} pieces`];
+    const pieces = counted.is === "weighed" ? (counted.least + counted.most) / 2 : 0;
+    const choices = [`${shown(number)} ${unit}`, `${shown(number)} pieces (${shown(pieces, 1)} g)`];
     return nothing([open("grams or pieces", [shown(number)], choices)]);
   }
   return {
