@@ -6,7 +6,7 @@ export const SEALED_HOUSEHOLD: readonly Case[] = [
     text: "Granny's cob\n\nStrong white bread flour, 500g\nFast-action yeast, 1 x 7g sachet\nSalt, 1½ level tsp\nLukewarm water, 300ml\nOlive oil, 3 tbsp",
     cups: "UK",
     title: "Granny's cob",
-    rows: "Strong white bread flour; flour; 500\nFast-action yeast; yeast; 7\nSalt; salt; 1.5 tsp 02047\nLukewarm water; water; 300\nOlive oil; fat; 3 tbsp 04053",
+    rows: "Strong white bread flour; flour; 500\nFast-action yeast; yeast; 7\nSalt; salt; 1.5 tsp 02047\nLukewarm water; water; 300\nOlive oil; fat; 3 tablespoon 04053",
   },
   {
     text: "CARDAMOM KNOTS (makes 16)\n3 3/4 cups all-purpose flour, plus extra for dusting\n2¼ tsp instant yeast\n⅓ cup granulated sugar\n1 teaspoon ground cardamom\n¾ teaspoon fine salt\n1 cup + 2 Tbsp whole milk, lukewarm\n6 Tbsp unsalted butter, cubed",
