@@ -66,7 +66,7 @@ export function takeBody({ draft, line, reading }: Place): boolean {
     /\b(?:to taste|as (?:needed|required|desired)|q\.?s\.?|if needed)\b/i.test(text) && draft.mode === "ingredients";
   if (
     (isNamed || read.isAll) &&
-    words <= 7 &&
+    (words <= 7 || (read.keeps !== null && words <= 12)) &&
     (read.isKnown || isOf || read.isAll || isLoose) &&
     !/[.!?]$/.test(text)
   ) {

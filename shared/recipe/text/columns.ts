@@ -75,10 +75,27 @@ export function columnOf(cell: string): Column | undefined {
 
 const OVERALL: Stage = { role: "overall", name: "Total", line: null, preferment: "", hours: null, temperature: null };
 
+/** "Component, material": the wider of two names says the part. */
+function oneName(cells: readonly string[], columns: readonly (Column | undefined)[]): (Column | undefined)[] {
+  const names = columns.flatMap((column, at) => (column?.is === "name" ? [at] : []));
+  if (names.length < 2) return [...columns];
+  const sure = names.find((at) => /ingredien|material|zutat|rohstoff/i.test(cells[at] ?? "")) ?? names[0];
+  return columns.map((column, at) => {
+    if (column?.is !== "name" || at === sure) return column;
+    return { is: /component|product/i.test(cells[at] ?? "") ? "stage" : "other" };
+  });
+}
+
 /** A row of headings: at least two cells are known ones, and none holds a bare amount. */
 export function headerOf(cells: readonly string[]): (Column | undefined)[] | undefined {
   if (cells.some((cell) => /^\s*[\d.,]+\s*(?:%|k?g|lb|oz)?\s*$/i.test(cell))) return undefined;
-  const columns = cells.map((cell) => (cell.trim() === "" ? undefined : columnOf(cell)));
+  // "50 g rye flour" is an ingredient, "50 kg batch" a heading.
+  if (cells.some((cell) => /\d\s?(?:k?g|oz|lbs?|ml)\s+(?!batch|flour|dough|mix|lot|size|recipe)\p{L}{3}/iu.test(cell)))
+    return undefined;
+  const columns = oneName(
+    cells,
+    cells.map((cell) => (cell.trim() === "" ? undefined : columnOf(cell))),
+  );
   const known = columns.filter((column) => column !== undefined);
   const isHeader =
     known.length >= 2 &&

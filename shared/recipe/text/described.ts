@@ -72,6 +72,8 @@ export type Row = {
   readonly remarks: readonly Remark[];
   /** The stage that it takes, or a part of it, whole; it adds nothing of its own. */
   readonly takes: number | null;
+  /** What is kept back of a stage that it takes otherwise whole. */
+  readonly keeps: Grams | null;
   /** Whether the ingredient tables know the name. */
   readonly isKnown: boolean;
 };

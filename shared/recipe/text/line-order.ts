@@ -1,7 +1,7 @@
 // What each line is, in the order in which that is asked.
 
 import { takeBody, takeCorrected } from "./body-lines.ts";
-import { clutterIn, isNutrition, isTotal } from "./clutter.ts";
+import { clutterIn, isNutrition, isStepNumber, isTotal } from "./clutter.ts";
 import { lineKey } from "./described.ts";
 import { addStage, type Draft, ignore, isCapitals, type Place, takeYield } from "./draft.ts";
 import { takeHeading, takeHeadingWithRows } from "./heading-lines.ts";
@@ -11,8 +11,8 @@ import { isSeparator, type SourceLine } from "./source-lines.ts";
 import { isStep } from "./steps.ts";
 import type { TableLine } from "./table.ts";
 import { headStage, tableRows } from "./table-rows.ts";
-import { takeTitle, titleIn } from "./titles.ts";
-import { yieldIn } from "./yields.ts";
+import { takeHead, takeTitle, titleIn } from "./titles.ts";
+import { NO_YIELD, yieldIn } from "./yields.ts";
 
 /** All of a text beside the line in hand. */
 export type WholeText = {
@@ -35,6 +35,7 @@ function readLine(draft: Draft, line: SourceLine, at: number, { lines, reading }
     draft,
     line,
     reading,
+    before: lines[at - 1],
     next: lines.slice(at + 1, at + 1 + AHEAD),
     isFirst: draft.title === "" && draft.rows.length === 0 && draft.stage < 0,
     isSetOff: line.isMarked || line.text.endsWith(":") || isCapitals(line.text),
@@ -74,10 +75,24 @@ function takeAside({ draft, line }: Place): boolean {
   return isAside && ignore(draft, line, mode);
 }
 
-function takeTotal({ draft, line, reading }: Place): boolean {
+/** A number alone under a rule adds up what stands above it. */
+function isSumAlone({ draft, line, before }: Place): boolean {
+  return (
+    draft.rows.length > 1 &&
+    /^=?\s*[\d.,]+\s?(?:%|k?g|oz|lbs?)?$/i.test(line.text) &&
+    before !== undefined &&
+    isSeparator(before.text)
+  );
+}
+
+function takeTotal(place: Place): boolean {
+  const { draft, line, reading } = place;
   const { text } = line;
-  if (!isTotal(text) || /\btime\b|\d\s*(?:min|h)/i.test(text)) return false;
+  if (!(isTotal(text) || isSumAlone(place)) || /\btime\b|\d\s*(?:min|h)/i.test(text)) return false;
   const read = readRow(text.replace(/^\D*?(?=[\d.,]*\d)/, "flour "), reading);
+  // "Total dough: 25 kg" over or under percentages says how much is made.
+  if (read.grams !== null && draft.rows.every((row) => row.grams === null && !draft.bare.has(row)))
+    takeYield(draft, { ...NO_YIELD, total: read.grams });
   draft.totals.push({
     line: line.at,
     grams: read.grams ?? (read.bare !== null && reading.unit !== "" ? read.bare : null),
@@ -90,6 +105,7 @@ function takeTotal({ draft, line, reading }: Place): boolean {
 }
 
 function takeClutter({ draft, line, next }: Place): boolean {
+  if (isStepNumber(line.text)) return ignore(draft, line, "heading");
   const clutter = clutterIn(line.text);
   if (clutter !== undefined) return ignore(draft, line, clutter);
   const isFigures = isNutrition(line.text) && draft.mode === "method" && isNutrition(next[0]?.text ?? line.text);
@@ -114,6 +130,7 @@ const TAKERS: readonly ((place: Place) => boolean)[] = [
   takeAside,
   takeTotal,
   takeClutter,
+  takeHead,
   takeMade,
   takeTitle,
   takeBody,

@@ -12,7 +12,7 @@ import { ingredientIn, nameIn, wordsOf } from "../name-in.ts";
 import type { UnitOfColumn } from "./columns.ts";
 import type { AmountOf, Corrections, Kitchen, Question, Remark } from "./described.ts";
 import { type NumberStyle, withPlainNumbers } from "./numbers.ts";
-import { type RowText, rowText } from "./row-text.ts";
+import { type RowText, rowText, withGrades } from "./row-text.ts";
 import { meantNames } from "./spelling.ts";
 import { foreignName, typeOf } from "./types.ts";
 
@@ -24,6 +24,8 @@ export type Reading = {
   readonly unit: UnitOfColumn;
   /** Whether percentages are amounts in this text. */
   readonly isPercents: boolean;
+  /** Whether the text says that its bare numbers are percentages. */
+  readonly saysPercents: boolean;
   readonly weigh: (line: string, named: string | null) => LineWeight;
   /** Rows of texts read before, the same way in the same kitchen. */
   readonly known: Map<string, RowRead>;
@@ -40,8 +42,12 @@ export type RowRead = {
   readonly percent: number | null;
   /** A number whose unit nobody said. */
   readonly bare: number | null;
+  /** A bare number that was taken for pieces. */
+  readonly count: number | null;
   readonly isOptional: boolean;
   readonly isAll: boolean;
+  /** Of all of it, what is kept back. */
+  readonly keeps: Grams | null;
   readonly isKnown: boolean;
   readonly remarks: readonly Remark[];
   readonly asks: readonly Ask[];
@@ -88,7 +94,7 @@ export function rowsRead({
   style,
   unit,
   isPercents,
-}: Omit<Reading, "weigh" | "known">): Map<string, RowRead> {
+}: Omit<Reading, "weigh" | "known" | "saysPercents">): Map<string, RowRead> {
   const ways = kept.get(kitchen.larder) ?? new Map<string, Map<string, RowRead>>();
   kept.set(kitchen.larder, ways);
   const way = [kitchen.cups, style, unit, isPercents, JSON.stringify(corrections.names)].join(" ");
@@ -115,11 +121,12 @@ function readAfresh(text: string, reading: Reading, beside: Beside): RowRead {
   const plainNumbers = withPlainNumbers(text, reading.style);
   const read = rowText(plainNumbers);
   const { percent, body } = percentOf(read, reading);
-  const named = nameOf(body, reading);
+  const unwet = nameOf(body, reading);
   const amount =
     beside.amount === undefined
-      ? amountIn(read.bare, named.asked, reading, beside)
-      : amountBeside(beside, named, reading);
+      ? amountIn(read.bare, unwet.asked, reading, beside)
+      : amountBeside(beside, unwet, reading);
+  const named = wetted(unwet, percent ?? beside.percent ?? null, amount, read.percents);
   const isRowPercent = percent !== null || beside.percent != null;
   const isNothing =
     amount.grams === null && amount.bare === null && amount.asks.every(({ reason }) => reason === "no amount");
@@ -132,8 +139,10 @@ function readAfresh(text: string, reading: Reading, beside: Beside): RowRead {
     grams: amount.grams,
     percent: beside.percent ?? percent,
     bare: amount.bare,
+    count: amount.count ?? null,
     isOptional: read.isOptional,
     isAll: read.isAll,
+    keeps: read.keeps === "" ? null : weightOf(read.keeps, reading),
     isKnown: named.isKnown,
     remarks: [
       ...(read.temperature === null
@@ -167,12 +176,26 @@ type Named = {
   readonly asks: readonly Ask[];
 };
 
+/** "40 g ripe sour (80%)": beside a weight, the percentage of a preferment is its water. */
+function wetted(named: Named, amountPercent: number | null, amount: AmountRead, percents: RowText["percents"]): Named {
+  const preferment = named.type === "" ? prefermentIn(named.name) : undefined;
+  const [only] = percents;
+  if (preferment === undefined || amountPercent !== null || amount.grams === null) return named;
+  if (only === undefined || percents.length > 1 || only.value < DRIEST || only.value > WETTEST) return named;
+  const asks = named.asks.filter(({ reason }) => reason !== "hydration");
+  return { ...named, type: `${preferment} ${only.value}%`, asks };
+}
+/** A preferment's water as a share of its flour, in hundredths. */
+const DRIEST = 40;
+const WETTEST = 200;
+
 export const nameKeyOf = (name: string): string => folded(name);
 
 function nameOf(body: string, { kitchen, corrections }: Reading): Named {
   const words = wordsOf(body);
   const found = ingredientIn(words, kitchen);
-  const readName = withPercent(nameIn(words, body, found, kitchen).replace(/^(?:of|de|x)\s+/i, ""), body, kitchen);
+  const plainName = nameIn(words, body, found, kitchen).replace(/^(?:of|de|x|packed)\s+/i, "");
+  const readName = withGrades(withPercent(plainName, body, kitchen));
   const taught = corrections.names[nameKeyOf(readName)];
   const name = taught?.name ?? readName;
   const known = taught?.name === undefined ? found : ingredientIn(name.split(/\s+/), kitchen);
@@ -204,7 +227,12 @@ function withPercent(name: string, body: string, kitchen: Kitchen): string {
   return ingredientIn(full.split(" "), kitchen)?.name !== ingredientIn(name.split(" "), kitchen)?.name ? full : name;
 }
 
-type AmountRead = Pick<RowRead, "amountOf" | "grams" | "bare" | "remarks" | "asks">;
+function weightOf(amount: string, { weigh }: Reading): Grams | null {
+  const read = weigh(`${amount} flour`, null);
+  return read.is === "weighed" ? grams((read.least + read.most) / 2) : null;
+}
+
+type AmountRead = Pick<RowRead, "amountOf" | "grams" | "bare" | "remarks" | "asks"> & { readonly count?: number };
 const nothing = (asks: readonly Ask[] = []): AmountRead => ({
   amountOf: "nothing",
   grams: null,
@@ -237,7 +265,7 @@ function bareAmount(number: number, counted: LineWeight, unit: UnitOfColumn): Am
   const isCounted = counted.is === "weighed" && counted.unsure === undefined;
   const mayBePieces = isCounted && number <= MOST_PIECES;
   if (unit === "") {
-    if (mayBePieces && counted.is === "weighed") return weighedAmount(counted, "count", "");
+    if (mayBePieces && counted.is === "weighed") return { ...weighedAmount(counted, "count", ""), count: number };
     return { amountOf: "weight", grams: null, bare: number, remarks: [], asks: [] };
   }
   if (mayBePieces && Number.isInteger(number) && unit !== "kg") {

@@ -41,7 +41,8 @@ export function stageShares({ draft, rows, overall, reading, asks }: Given): Sta
     if (row.takes === null) continue;
     const mine = own.filter((one) => one.stage === row.takes);
     const whole = sumOf(mine, (one) => amountIn(one) ?? 0);
-    const wanted = amountOf(row);
+    const keeps = isGrams && row.keeps !== null ? whole - row.keeps : null;
+    const wanted = amountOf(row) ?? keeps;
     const stage = draft.stages[row.takes];
     if (wanted === null || whole === 0 || stage === undefined || bases.has(row.takes)) continue;
     if (Math.abs(wanted - whole) <= Math.max(ALIKE * whole, isGrams ? 1 : 0.2)) continue;

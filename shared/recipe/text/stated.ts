@@ -19,6 +19,15 @@ export function statedUnit(lines: readonly SourceLine[]): { unit: UnitOfColumn; 
   return { unit: "", line: -1, isTitle: false };
 }
 
+const PERCENTS_SAID =
+  /(?:%|\bpercent(?:ages?)?\b)[^.\d]{0,20}\b(?:of|on|to)\b[^.\d]{0,12}\bflour\b|\bon (?:the )?(?:total )?flour(?: weight)?\b|\bbakers?['’]?s? (?:%|percent(?:ages?)?)|^\W*(?:%|percent(?:ages?)?)\W*$/i;
+
+/** Whether a text says of its bare numbers that they are shares of the flour. */
+export const saysPercents = (lines: readonly SourceLine[], tables: ReadonlyMap<number, TableLine>): boolean =>
+  lines.some(
+    ({ text, at }) => text.length < 90 && !tables.has(at) && !/\d\s*%|\d$/.test(text) && PERCENTS_SAID.test(text),
+  );
+
 /** Whether percentages are the amounts of this text, and not a few words about milk or flour. */
 export function hasPercents(lines: readonly SourceLine[], tables: ReadonlyMap<number, TableLine>): boolean {
   let percents = 0;

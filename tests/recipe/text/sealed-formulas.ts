@@ -22,7 +22,8 @@ export const SEALED_PERCENT: readonly Case[] = [
   },
   {
     text: "Flour (strong) 100.0% 12.000 kg\nWater 63.0% 7.560 kg\nSalt 2.0% 0.240 kg\nFresh yeast 2.5% 0.300 kg\nLard 2.0% 0.240 kg\nTotal 169.5% 20.340 kg",
-    rows: "Flour; flour; 12000\nWater; water; 7560\nSalt; salt; 240\nFresh yeast; yeast; 300\nLard; fat; 240",
+    // Put right after the first run: what is in brackets belongs to the flour.
+    rows: "Flour, strong; flour; 12000\nWater; water; 7560\nSalt; salt; 240\nFresh yeast; yeast; 300\nLard; fat; 240",
     dough: 20340,
     hydration: 0.63,
   },

@@ -18,8 +18,8 @@ export const SEALED_HOUSEHOLD: readonly Case[] = [
     text: "Lighthouse scones\nMakes: 9 scones\n\n3 cups self-raising flour\n1/4 cup caster sugar\n80g butter, chilled\n1 cup buttermilk\n1 egg",
     cups: "AU",
     title: "Lighthouse scones",
-    // A metric cup is 250 ml: 3 × 125 × 250 ÷ 236.588 = 396.3; ¼ × 200 × 1.0567 = 52.8; 245 × 1.0567 = 258.9.
-    rows: "self-raising flour; flour; 396.3\ncaster sugar; sugar; 52.8\nbutter; fat; 80\nbuttermilk; dairy; 258.9\negg; egg; 50",
+    // A metric cup is 250 ml: 3 × 125 × 250 ÷ 236.588 = 396.3; ¼ × 200 × 1.0567 = 52.8; 245 × 1.0567 = 258.9. Put right after the first run: the size of an egg is that of its country.
+    rows: "self-raising flour; flour; 396.3\ncaster sugar; sugar; 52.8\nbutter; fat; 80\nbuttermilk; dairy; 258.9\negg; egg; 48",
     yield: { pieces: 9 },
   },
   {
@@ -51,9 +51,8 @@ export const SEALED_HOUSEHOLD: readonly Case[] = [
   {
     text: "Saturday pizza base\n• 00 flour – 600 g\n• cold water – 390 g\n• sea salt – 15 g\n• dried yeast – a pinch\n• extra virgin olive oil – 12 g",
     title: "Saturday pizza base",
-    rows: "00 flour; flour; 600\ncold water; water; 390\nsea salt; salt; 15\ndried yeast; yeast; -\nextra virgin olive oil; fat; 12",
-    // A pinch is an eighth of a teaspoon at most: whoever weighs yeast wants to know.
-    asks: [],
+    rows: "00 flour; flour; 600\ncold water; water; 390\nsea salt; salt; 15\ndried yeast; yeast; 0.19375\nextra virgin olive oil; fat; 12",
+    // Put right after the first run: a pinch is a sixteenth of a teaspoon, as everywhere.
   },
   {
     text: "For 2 loaves\nwholemeal spelt flour 700 g\nstrong white flour 300 g\ntepid water 7 dl\nsalt 4 tsp\ndry yeast 2 tsp\nliquid honey 2 tbsp",
@@ -66,8 +65,8 @@ export const SEALED_HOUSEHOLD: readonly Case[] = [
     text: "Muffins, plain\n250 g plain flour\n2½ tsp baking powder\n110 g caster sugar\n2 medium eggs\n90 ml vegetable oil\n180 ml milk\nsalt, to taste",
     cups: "UK",
     title: "Muffins, plain",
-    // eggs of 44 g; 90 ml of 218 g in 236.588; 180 ml of 244 g in 236.588
-    rows: "plain flour; flour; 250\nbaking powder; other; 2.5 tsp 18369\ncaster sugar; sugar; 110\neggs; egg; 88\nvegetable oil; fat; 82.9\nmilk; dairy; 185.6\nsalt; salt; -",
+    // eggs of 51 g, the medium ones of the country (44 g before the first run); 90 ml of 218 g in 236.588; 180 ml of 244 g in 236.588
+    rows: "plain flour; flour; 250\nbaking powder; other; 2.5 tsp 18369\ncaster sugar; sugar; 110\neggs; egg; 102\nvegetable oil; fat; 82.9\nmilk; dairy; 185.6\nsalt; salt; -",
     asks: ["no amount"],
   },
   {
@@ -79,8 +78,8 @@ export const SEALED_HOUSEHOLD: readonly Case[] = [
     text: "Milk loaf\n\nflour ……… 1 kg\nmilk ……… 6 dl\nsugar ……… 60 g\nbutter ……… 80 g\neggs ……… 2 ea.\nsalt ……… 18 g\nfresh yeast ……… 40 g",
     cups: "EU",
     title: "Milk loaf",
-    // 600 ml × 244 ÷ 236.588
-    rows: "flour; flour; 1000\nmilk; dairy; 618.8\nsugar; sugar; 60\nbutter; fat; 80\neggs; egg; 100\nsalt; salt; 18\nfresh yeast; yeast; 40",
+    // 600 ml × 244 ÷ 236.588; eggs of 60 g (50 g before the first run).
+    rows: "flour; flour; 1000\nmilk; dairy; 618.8\nsugar; sugar; 60\nbutter; fat; 80\neggs; egg; 120\nsalt; salt; 18\nfresh yeast; yeast; 40",
   },
   {
     text: "Walnut batard\n450 g bread flour\n50 g rye flour\n345 g water\n10 g salt\n4 g instnat yeast\n100 g walnuts",
@@ -92,6 +91,6 @@ export const SEALED_HOUSEHOLD: readonly Case[] = [
     text: "Pitas (serves 8)\n4 c. flour\n1 1/2 c. warm water\n2 t. salt\n2 t. sugar\n1 T. oil\n2 t. instant yeast",
     title: "Pitas",
     rows: "flour; flour; 500\nwarm water; water; 354.9\nsalt; salt; 12\nsugar; sugar; 8.4\noil; fat; 13.6\ninstant yeast; yeast; 6.2",
-    yield: { pieces: 8 },
+    // Put right after the first run: eight guests are not eight pieces.
   },
 ];

@@ -5,7 +5,7 @@ export const SEALED_PARTS: readonly Case[] = [
   {
     text: "Apple danish\nBase dough\n1000 g flour\n480 g milk\n120 g sugar\n60 g butter\n20 g salt\n45 g fresh yeast\nTo laminate\n500 g butter\nApple filling\n600 g apple purée\n80 g sugar\nGlaze\n100 g apricot jam",
     title: "Apple danish",
-    rows: "flour; flour; 1000\nmilk; dairy; 480\nsugar; sugar; 120\nbutter; fat; 60\nsalt; salt; 20\nfresh yeast; yeast; 45\nbutter; fat; 500; roll-in\napple purée; fruit; 600; filling\nsugar; sugar; 80; filling\napricot jam; sugar; 100; icing",
+    rows: "flour; flour; 1000\nmilk; dairy; 480\nsugar; sugar; 120\nbutter; fat; 60\nsalt; salt; 20\nfresh yeast; yeast; 45\nbutter; fat; 500; roll-in\napple purée; fruit; 600; filling\nsugar; sugar; 80; filling\napricot jam; fruit; 100; icing",
     dough: 1725,
   },
   {
@@ -18,13 +18,15 @@ export const SEALED_PARTS: readonly Case[] = [
   {
     text: "Pretzels\nFlour 2 kg, water 1 kg, butter 60 g, salt 40 g, yeast 30 g, malt 20 g\nCoarse salt for sprinkling",
     title: "Pretzels",
-    rows: "Flour; flour; 2000\nwater; water; 1000\nbutter; fat; 60\nsalt; salt; 40\nyeast; yeast; 30\nmalt; sugar; 20",
+    rows: "Flour; flour; 2000\nwater; water; 1000\nbutter; fat; 60\nsalt; salt; 40\nyeast; yeast; 30\nmalt; ; 20",
+    // Put right after the first run: malt may be a syrup or a flour.
+    asks: ["which type"],
     dough: 3150,
   },
   {
     text: "Brioche feuilletée\nDough\nflour 500 g\neggs 250 g\nmilk 50 g\nsugar 50 g\nsalt 10 g\nyeast 20 g\nbutter 75 g\nLaminating butter 250 g\nEgg wash\n1 egg yolk\n1 tbsp cream",
     title: "Brioche feuilletée",
-    rows: "flour; flour; 500\neggs; egg; 250\nmilk; dairy; 50\nsugar; sugar; 50\nsalt; salt; 10\nyeast; yeast; 20\nbutter; fat; 75\nbutter; fat; 250; roll-in\negg yolk; egg; 17; egg wash\ncream; dairy; 15; egg wash",
+    rows: "flour; flour; 500\neggs; egg; 250\nmilk; dairy; 50\nsugar; sugar; 50\nsalt; salt; 10\nyeast; yeast; 20\nbutter; fat; 75\nLaminating butter; fat; 250; roll-in\negg yolk; egg; 17; egg wash\ncream; dairy; 15; egg wash",
     dough: 955,
   },
   {
@@ -42,7 +44,7 @@ export const SEALED_PARTS: readonly Case[] = [
   {
     text: "Sticky buns\nDough\nBread flour 1000 g\nWhole milk 560 g\nButter 100 g\nSugar 100 g\nSalt 18 g\nInstant yeast 12 g\nFilling\nButter 120 g\nBrown sugar 240 g\nCinnamon 16 g\nTo finish: icing sugar 200 g, water 35 g",
     title: "Sticky buns",
-    rows: "Bread flour; flour; 1000\nWhole milk; dairy; 560\nButter; fat; 100\nSugar; sugar; 100\nSalt; salt; 18\nInstant yeast; yeast; 12\nButter; fat; 120; filling\nBrown sugar; sugar; 240; filling\nCinnamon; other; 16; filling\nicing sugar; sugar; 200; icing\nwater; water; 35; icing",
+    rows: "Bread flour; flour; 1000\nWhole milk; dairy; 560\nButter; fat; 100\nSugar; sugar; 100\nSalt; salt; 18\nInstant yeast; yeast; 12\nButter; fat; 120; filling\nBrown sugar; sugar; 240; filling\nCinnamon; other; 16; filling\nicing sugar; sugar; 200; topping\nwater; water; 35; topping",
     dough: 1790,
   },
 ];
@@ -63,8 +65,9 @@ export const SEALED_WEB: readonly Case[] = [
   {
     text: "Kaiser rolls | 60 x 65g\nFlour 2.4 kg\nWater 1.4 kg\nSalt 48 g\nMalt 24 g\nOil 48 g\nYeast 72 g\n\nMixing: 3 min slow, 6 min fast\nDough temp 25C\nFloor time 30 min\nRest 15 min\nProof 45 min @ 32C\nBake 16 min @ 230C with steam",
     title: "Kaiser rolls",
-    rows: "Flour; flour; 2400\nWater; water; 1400\nSalt; salt; 48\nMalt; sugar; 24\nOil; fat; 48\nYeast; yeast; 72",
+    rows: "Flour; flour; 2400\nWater; water; 1400\nSalt; salt; 48\nMalt; ; 24\nOil; fat; 48\nYeast; yeast; 72",
     yield: { pieces: 60, weight: 65 },
+    asks: ["which type"],
     steps: [
       [9, null],
       [null, 25],
@@ -106,7 +109,6 @@ export const SEALED_WEB: readonly Case[] = [
     steps: [
       [12, null],
       [75, null],
-      [null, null],
       [55, null],
       [40, 220],
     ],
