@@ -17,6 +17,7 @@ import { listedRows, roleBeside, splitRows } from "./inline.ts";
 import { readRow } from "./row.ts";
 import type { SourceLine } from "./source-lines.ts";
 import { doughTemperatureIn, isStep, stepsIn } from "./steps.ts";
+import { namesStage } from "./taken.ts";
 import { yieldOfStep } from "./yields.ts";
 
 function addSteps(draft: Draft, line: SourceLine, text: string): boolean {
@@ -65,9 +66,9 @@ export function takeBody({ draft, line, reading }: Place): boolean {
   const isLoose =
     /\b(?:to taste|as (?:needed|required|desired)|q\.?s\.?|if needed)\b/i.test(text) && draft.mode === "ingredients";
   if (
-    (isNamed || read.isAll) &&
+    (isNamed || read.isAll || namesStage(text, draft)) &&
     (words <= 7 || (read.keeps !== null && words <= 12)) &&
-    (read.isKnown || isOf || read.isAll || isLoose) &&
+    (read.isKnown || isOf || namesStage(text, draft) || read.isAll || isLoose) &&
     !/[.!?]$/.test(text)
   ) {
     addRow(draft, line.at, read, stageAt(draft));

@@ -28,6 +28,9 @@ export function clutterIn(text: string): IgnoredReason | undefined {
   if (/^(?:calories|cholesterol|sodium|trans fat|saturated fat|potassium|carbohydrates?|kcal)\b\s*:?\s*\d/i.test(text))
     return "nutrition";
   if (LABELLED.test(text) && TIME_LABEL.test(text)) return "web page";
+  const isCounted =
+    /^servings?\b.*\b(?:loaf|loaves|rolls?|buns?|pieces?|pcs|cookies|muffins?|bagels?|baguettes?|scones?|pizzas?|pretzels?|flatbreads?|cakes?)\b/i;
+  if (isCounted.test(text)) return undefined;
   if (/^(?:serves|servings?)\b\s*:?\s*(?:about|approx\.?)?\s*[\d–-]/i.test(text)) return "web page";
   if (ABOUT.test(text) && text.length < 100) return "web page";
   return ALONE.test(text.trim()) ? "web page" : undefined;
@@ -39,7 +42,7 @@ export const isStepNumber = (text: string): boolean => /^(?:step|schritt|étape)
 export const isNutrition = (text: string): boolean => NUTRITION.test(text);
 
 const TOTAL =
-  /^(?:grand |sub-?)?(?:total|sum|gesamt(?:gewicht)?|totals?|total dough|dough total|batch total|dough weight|batch weight|total weight|total formula|total batch|yield weight|sum total|summe|somme|somma|suma|totale|totaal|insgesamt|total yield|total %|total percent(?:age)?|tot)\b/i;
+  /^(?:grand |sub-?)?(?:total|sum|gesamt(?:gewicht)?|totals?|total dough|dough total|batter (?:weight|total)|total batter|mix weight|batch total|dough weight|batch weight|total weight|total formula|total batch|yield weight|sum total|summe|somme|somma|suma|totale|totaal|insgesamt|total yield|total %|total percent(?:age)?|tot)\b/i;
 
 /** Whether a row adds up the others: "Total 13 794", "Dough weight: 1,720 g". */
 export function isTotal(text: string): boolean {

@@ -117,8 +117,10 @@ export function takeHeadingWithRows({ draft, line, reading }: Place): boolean {
       (one.isAll || ((one.isKnown || one.type !== "") && (one.grams ?? one.percent ?? one.bare) !== null)),
   );
   if (!isRows) return false;
-  draft.stage = addStage(draft, { ...found.stage, name: head });
-  for (const read of listed) addRow(draft, line.at, read, draft.stage);
+  const stage = addStage(draft, { ...found.stage, name: head });
+  for (const read of listed) addRow(draft, line.at, read, stage);
+  // What a line says whole is not gone on with below it.
+  if (listed.length === 1 || found.stage.role === "dough") draft.stage = stage;
   return true;
 }
 

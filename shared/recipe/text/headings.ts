@@ -44,7 +44,7 @@ const ROLES: readonly (readonly [StageRole, RegExp])[] = [
   ["icing", /\b(?:icing|frosting|glaze|fondant|drizzle|glacage)\b/],
   [
     "filling",
-    /\b(?:filling|frangipane|pastry cream|creme patissiere|custard|ganache|jam|curd|compote|smear|schmear|remonce|remoulade|puree|cheese mixture|fruit mixture|nut mixture)\b/,
+    /\b(?:filling|frangipane|pastry cream|creme patissiere|custard|ganache|jam|curd|compote|smear|schmear|remonce|remoulade|puree|cream|cheese mixture|fruit mixture|nut mixture)\b/,
   ],
   [
     "topping",
@@ -54,6 +54,7 @@ const ROLES: readonly (readonly [StageRole, RegExp])[] = [
     "dusting",
     /\b(?:dusting|bench flour|for the (?:bench|tin|pan|tray|counter|work surface)|greasing|to serve|for serving)\b/,
   ],
+  ["part", /^(?:for )?(?:the )?(?:boiling|poaching|frying|deep frying|lye|lye bath|boiling bath|water bath|bath)$/],
   ["soaker", /\b(?:soaker|scald|tangzhong|yudane|water roux|porridge|mash|gelatini[sz]ed|altus|soaked grain|soak)\b/],
 ];
 const OLD_DOUGH =

@@ -2,6 +2,7 @@
 
 import { takeBody, takeCorrected } from "./body-lines.ts";
 import { clutterIn, isNutrition, isStepNumber, isTotal } from "./clutter.ts";
+import { columnOf } from "./columns.ts";
 import { lineKey } from "./described.ts";
 import { addStage, type Draft, ignore, isCapitals, type Place, takeYield } from "./draft.ts";
 import { takeHeading, takeHeadingWithRows } from "./heading-lines.ts";
@@ -104,11 +105,16 @@ function takeTotal(place: Place): boolean {
   return ignore(draft, line, "total");
 }
 
-function takeClutter({ draft, line, next }: Place): boolean {
+function takeClutter({ draft, line, next, before }: Place): boolean {
   if (isStepNumber(line.text)) return ignore(draft, line, "heading");
   const clutter = clutterIn(line.text);
   if (clutter !== undefined) return ignore(draft, line, clutter);
-  const isFigures = isNutrition(line.text) && draft.mode === "method" && isNutrition(next[0]?.text ?? line.text);
+  const isFigures =
+    isNutrition(line.text) &&
+    draft.mode === "method" &&
+    (isNutrition(next[0]?.text ?? line.text) ||
+      clutterIn(before?.text ?? "") === "nutrition" ||
+      isNutrition(before?.text ?? ""));
   return isFigures && ignore(draft, line, "nutrition");
 }
 
@@ -140,11 +146,20 @@ function readTableLine(draft: Draft, table: TableLine, place: number, text: Whol
   const { line, cells } = table;
   const filled = cells.filter((cell) => cell !== "" && !/^[-–—]+$/.test(cell));
   const correction = text.reading.corrections.lines[lineKey(line.text)];
-  if (table.isHeader) ignore(draft, line, "column headings");
+  if (table.isHeader) takeColumns(draft, table);
   else if (filled.length === 0) ignore(draft, line, "separator");
   else if (correction?.is === "not an ingredient") ignore(draft, line, "not an ingredient");
   else if (filled.length === 1) readSingle(draft, { ...line, text: filled[0] ?? "" }, place, text);
   else tableRows(draft, table, text.reading, text.tables);
+}
+
+/** "Part A – Poolish | g": the heading of the names may be that of a stage. */
+function takeColumns(draft: Draft, { line, cells, columns }: TableLine): void {
+  const at = columns.findIndex((column) => column?.is === "name");
+  const head = cells[at] ?? "";
+  const heads = head === "" || columnOf(head)?.is === "name" ? undefined : headStage(head, line.at);
+  if (heads !== undefined) draft.stage = addStage(draft, heads);
+  ignore(draft, line, heads === undefined ? "column headings" : "heading");
 }
 
 /** A row with one cell alone heads the rows below it, or is a line like any other. */

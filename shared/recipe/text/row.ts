@@ -3,7 +3,7 @@
 import { CellError } from "../../base/refusal.ts";
 import { shown } from "../../base/show.ts";
 import { type Grams, grams, gramsIn } from "../../base/units.ts";
-import { folded } from "../../base/words.ts";
+import { folded, singularName } from "../../base/words.ts";
 import { readNumber } from "../../cells/number.ts";
 import { type LineWeight, lineWeigher } from "../grams.ts";
 import { kindOf, prefermentIn } from "../kinds.ts";
@@ -11,6 +11,7 @@ import { readRecipeLine } from "../line.ts";
 import { ingredientIn, nameIn, wordsOf } from "../name-in.ts";
 import type { UnitOfColumn } from "./columns.ts";
 import type { AmountOf, Corrections, Kitchen, Question, Remark } from "./described.ts";
+import { prefermentWordIn } from "./headings.ts";
 import { type NumberStyle, withPlainNumbers } from "./numbers.ts";
 import { type RowText, rowText, withGrades } from "./row-text.ts";
 import { meantNames } from "./spelling.ts";
@@ -211,13 +212,21 @@ function nameOf(body: string, { kitchen, corrections }: Reading): Named {
   const all = { name, readName, asked, type: type.word };
   if (meant.length > 0) return { ...all, isKnown: false, asks: [open("misspelt", [name], [...meant, name])] };
   if (type.word !== "") return { ...all, isKnown, asks: [] };
-  const preferment = prefermentIn(name);
+  if (/^hydration$/i.test(name)) return { ...all, type: "water", isKnown: true, asks: [] };
+  const preferment = prefermentIn(name) ?? olderDough(name);
   const ask =
     preferment === undefined
       ? open("which type", [name])
       : open("hydration", [name, preferment], [`${preferment} 100%`, `${preferment} 50%`]);
   return { ...all, isKnown, asks: [ask] };
 }
+
+/** "Old dough", "mother": preferments that no type is called after. */
+function olderDough(name: string): string | undefined {
+  const plain = singularName(name);
+  return NO_DOUGH.test(plain) ? undefined : prefermentWordIn(plain) || undefined;
+}
+const NO_DOUGH = /\b(?:flour|bread|cake|cream|milk|yeast)\b/;
 
 /** "2% milk" is a milk of its own. */
 function withPercent(name: string, body: string, kitchen: Kitchen): string {

@@ -275,7 +275,8 @@ function withSeeds(portions: readonly Portion[], draft: Draft): Portion[] {
     draft.rows[at] = row;
     for (let place = draft.questions.length - 1; place >= 0; place--) {
       const question = draft.questions[place];
-      if (question?.line === row.line && question.reason === "hydration") draft.questions.splice(place, 1);
+      if (question?.line === row.line && /^(?:hydration|which type)$/.test(question.reason))
+        draft.questions.splice(place, 1);
     }
     return { ...portion, row };
   });

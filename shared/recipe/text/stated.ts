@@ -5,7 +5,7 @@ import type { SourceLine } from "./source-lines.ts";
 import type { TableLine } from "./table.ts";
 
 const UNIT_SAID =
-  /\b(?:all|weights?|quantit(?:y|ies)|amounts?|everything|measure(?:ment)?s?|figures|ingredients?|units?|numbers?)\b[^.\d]{0,30}\b(?:in|are|is|=|:)\s*\(?(grams?|g|kg|kilos?|kilograms?|ounces?|oz|pounds?|lbs?)\b|^\W*(?:in |\()?(grams|kilos|kilograms|ounces|pounds|g|kg|oz|lb|lbs)\)?\W*$|\((?:in |all in )?(grams?|g|kg|kilos?|kilograms|ounces|oz|pounds|lbs?)\)\s*:?$/i;
+  /\b(?:all|weights?|quantit(?:y|ies)|amounts?|everything|measure(?:ment)?s?|figures|ingredients?|units?|numbers?)\b[^.\d]{0,30}\b(?:in|are|is|=|:)\s*\(?(grams?|g|kg|kilos?|kilograms?|ounces?|oz|pounds?|lbs?)\b|^\W*(?:all |in |all in |\()?(grams|kilos|kilograms|ounces|pounds|g|kg|oz|lb|lbs)\)?\W*$|\((?:in |all in )?(grams?|g|kg|kilos?|kilograms|ounces|oz|pounds|lbs?)\)\s*:?$/i;
 
 /** The unit that a text states for its bare numbers. */
 export function statedUnit(lines: readonly SourceLine[]): { unit: UnitOfColumn; line: number; isTitle: boolean } {

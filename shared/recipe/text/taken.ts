@@ -76,6 +76,16 @@ function drop(draft: Draft, isIt: (question: Draft["questions"][number]) => bool
 
 const isPart = ({ role }: Stage): boolean => role === "part";
 
+/** Whether a line is nothing but the name of a stage: "Vorteig". */
+export const namesStage = (text: string, { stages, rows }: Draft): boolean =>
+  stages.some(
+    (stage, at) =>
+      (stage.role === "preferment" || stage.role === "soaker") &&
+      stage.line !== null &&
+      headingCore(stage.name) === headingCore(text) &&
+      rows.some((row) => row.stage === at),
+  );
+
 function isNamedWhole(stage: Stage, row: Row, name: string): boolean {
   const core = headingCore(stage.name).replace(/^(?:for )?(?:the )?/, "");
   const plain = name
@@ -87,9 +97,12 @@ function isNamedWhole(stage: Stage, row: Row, name: string): boolean {
     .replace(/\b(?:build|mix|ingredient|formula|stage|overnight|hour|hr|h|day|night|before|evening|morning)\b/g, " ")
     .replace(/\s+/g, " ")
     .trim();
+  // "Part A" of "Part A – Poolish"
+  const label = singularName(/^(.*?)(?:\s[–—-]\s|:\s)/.exec(stage.name)?.[1] ?? "").replace(/[^\p{L}\d ]/gu, " ");
   return (
     plain === core ||
     plain === short ||
+    (label !== "" && plain === label) ||
     (stage.role === "soaker" &&
       row.takes === null &&
       new RegExp(`\\b${short.split(" ").slice(-1)[0] ?? ""}\\b`).test(plain) &&

@@ -11,7 +11,7 @@ import { isYieldWord, yieldIn } from "./yields.ts";
 export const titleIn = (text: string): string =>
   text
     .replace(/^(?:title|recipe|name|formula|product|recipe name)\s*[:–-]\s*/i, "")
-    .replace(/[([](?:makes|serves|yields?|for|in|all|on|%|g|grams|kg)(?![\p{L}])[^)\]]*[)\]]?$/iu, "")
+    .replace(/[([](?:makes|serves|yields?|for|in|all|on|total|%|g|grams|kg)(?![\p{L}])[^)\]]*[)\]]?$/iu, "")
     .replace(/[\s:;,.–—|-]+$/, "")
     .slice(0, 80)
     .trim();
@@ -20,7 +20,7 @@ function isTitle(line: SourceLine, reading: Reading, next: readonly SourceLine[]
   const { text } = line;
   if (text.split(" ").length > 12 || text.length > 90 || !/\p{L}{2}/u.test(text)) return false;
   if (line.isListed || line.isNumbered || /[.!?]$/.test(text)) return false;
-  const read = readRow(text, reading);
+  const read = readRow(text.replace(/\((?:total|based on|for|in all|makes|yields?)\b[^)]*\)/gi, " "), reading);
   // "65% hydration white" names no ingredient.
   const isPercent = read.percent !== null && (read.isKnown || read.type !== "");
   if (read.grams !== null || isPercent || (read.bare !== null && read.isKnown)) return false;
@@ -35,11 +35,13 @@ function headYield(text: string) {
   for (const { index = 0, 0: sign } of text.matchAll(BEHIND)) {
     const title = text.slice(0, index);
     if (!/\p{L}{3}/u.test(title) || /^\d/.test(title) || hasAmount(title) || isYieldWord(title)) continue;
+    const said = text
+      .slice(index + sign.length)
+      .replace(/[)\]]$/, "")
+      .trim();
+    // "Custard buns (20)"
     const made = yieldIn(
-      text
-        .slice(index + sign.length)
-        .replace(/[)\]]$/, "")
-        .trim(),
+      /^\d{1,3}$/.test(said) && sign.includes("(") ? `${said} ${title.split(" ").slice(-1)[0]}` : said,
     );
     if (made !== undefined) return { made, title };
   }

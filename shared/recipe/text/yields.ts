@@ -38,7 +38,7 @@ const PIECES =
 const PIECE = new RegExp(`^(?:${PIECES})$`);
 const TIN = /\b(?:tin|pan|mould|mold|pullman)\b/;
 const PREFIX =
-  /^(?:(?:this )?(?:recipe )?(?:makes|yields?|gives)|(?:(?:total|batch|dough) )?yield|quantity made|produces|recipe for|enough for|formula for|batch for|for|pieces|number of (?:pieces|loaves|rolls|buns|units)|no\.? of (?:pieces|loaves|rolls|units)|units|pcs|batch(?: size| weight)?|makes approx|ergibt|pour|per)\b\s*[:=-]?\s*/i;
+  /^(?:(?:this )?(?:recipe )?(?:makes|yields?|gives)|servings?|(?:(?:total|batch|dough) )?yield|quantity made|produces|recipe for|enough for|formula for|batch for|for|pieces|number of (?:pieces|loaves|rolls|buns|units)|no\.? of (?:pieces|loaves|rolls|units)|units|pcs|batch(?: size| weight)?|makes approx|ergibt|pour|per)\b\s*[:=-]?\s*/i;
 const EACH =
   /^(?:piece weight|weight (?:per|of each) (?:piece|loaf|roll|unit)|unit weight|scaling weight|scal(?:e|ed|ing)(?: at| to| weight)?|dough (?:piece|weight per piece|per piece|per loaf)|dough piece weight|each piece|divide at|portion(?: weight)?|weight each|individual weight|piece size)\b\s*[:=-]?\s*(?=\D{0,12}\d)/i;
 const WEIGHT =
@@ -144,9 +144,19 @@ function oneYield(text: string): YieldRead | undefined {
   const last = words[words.length - 1] ?? "";
   const isDozen = counted?.[4] !== undefined && words.length === 0;
   const isNamed = isDozen || PIECE.test(last) || (/\b(?:pc|piece|each|ea)\b/.test(folded(rest)) && words.length <= 3);
+  // Guests are no pieces.
+  if (!isNamed && /^servings?/i.test(prefix?.[0] ?? "")) return undefined;
   const saysSo = prefix !== null && !/^(?:for|per|pour)\b/i.test(prefix[0]);
   // "2 sticks butter" makes nothing; "12 rolls" alone does.
   if (!saysSo && !(isNamed && counted !== null && words.length <= 4)) return undefined;
+  // "Loaf 12" is a name.
+  if (
+    prefix === null &&
+    counted !== null &&
+    /^\W*\p{L}/u.test(rest.slice(0, counted.index)) &&
+    !/[:=@×]|\b(?:approx|about|ca)\b/i.test(text)
+  )
+    return undefined;
   if (prefix === null && counted !== null && (counted.index ?? 0) > 8 && !/^\W*(?:about|approx)/i.test(rest))
     return undefined;
   if (

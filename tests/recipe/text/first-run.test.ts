@@ -2,6 +2,7 @@ import { test } from "vitest";
 import { differences, wantedRows } from "./corpus-support.ts";
 import { SEALED_PERCENT, SEALED_TABLES } from "./sealed-formulas.ts";
 import { SEALED_HOUSEHOLD } from "./sealed-household.ts";
+import { SECOND_FORMULAS, SECOND_HOUSEHOLD, SECOND_REST, SECOND_STAGES } from "./sealed-second.ts";
 import { SEALED_STAGES } from "./sealed-stages.ts";
 import { SEALED_PARTS, SEALED_WEB } from "./sealed-web.ts";
 
@@ -13,6 +14,10 @@ test("first run", () => {
     SEALED_STAGES,
     SEALED_PARTS,
     SEALED_WEB,
+    SECOND_HOUSEHOLD,
+    SECOND_FORMULAS,
+    SECOND_STAGES,
+    SECOND_REST,
   })) {
     let right = 0,
       silent = 0,

@@ -10,12 +10,12 @@ export const SECOND_HOUSEHOLD: readonly Case[] = [
   {
     text: "Olive bread - makes one large loaf\n\n• strong white flour (450 g)\n• wholemeal flour (50 g)\n• salt (8 g)\n• dried yeast (5 g)\n• water, hand-hot (340 g)\n• black olives, pitted (120 g)",
     title: "Olive bread",
-    rows: "strong white flour; flour; 450\nwholemeal flour; flour; 50\nsalt; salt; 8\ndried yeast; yeast; 5\nwater; water; 340\nblack olives; fruit; 120",
+    rows: "strong white flour; flour; 450\nwholemeal flour; flour; 50\nsalt; salt; 8\ndried yeast; yeast; 5\nwater; water; 340\nblack olives; other; 120",
     yield: { pieces: 1 },
   },
   {
     text: "2 ½ cups (312 g) flour\n1 Tbs sugar\n1 tsp. fine sea salt\n1 cup (2 sticks/226 g) cold butter\n6 to 8 Tbs ice water",
-    rows: "flour; flour; 312\nsugar; sugar; 12.6\nfine sea salt; salt; 6\ncold butter; fat; 226\nice water; water; 103.5",
+    rows: "flour; flour; 312\nsugar; sugar; 12.6\nfine sea salt; salt; 5.5\ncold butter; fat; 226\nice water; water; 103.5",
   },
   {
     text: "Ingredients (24 cookies)\n225 g butter; 200 g brown sugar; 100 g white sugar; 2 eggs; 350 g flour; 5 g baking soda; 6 g salt; 340 g dark chocolate",
@@ -40,8 +40,8 @@ export const SECOND_HOUSEHOLD: readonly Case[] = [
     text: "Plum cake\n½ lb. butter\n½ lb. sugar\n5 eggs\n10 oz. flour\n¾ lb. currants\n½ lb. sultanas\n1 gill milk",
     cups: "UK",
     title: "Plum cake",
-    // a gill is 142 ml: × 244 ÷ 236.588; eggs as the larder counts them in the UK, so their weight is left open here
-    rows: "butter; fat; 226.8\nsugar; sugar; 226.8\neggs; egg; 255\nflour; flour; 283.5\ncurrants; fruit; 340.19\nsultanas; fruit; 226.8\nmilk; dairy; 146.5",
+    // a gill is 142 ml: × 244 ÷ 236.588; eggs of 60 g, the large ones of the country (51 g before the first run)
+    rows: "butter; fat; 226.8\nsugar; sugar; 226.8\neggs; egg; 300\nflour; flour; 283.5\ncurrants; fruit; 340.19\nsultanas; fruit; 226.8\nmilk; dairy; 146.5",
   },
 ];
 
@@ -59,7 +59,7 @@ export const SECOND_FORMULAS: readonly Case[] = [
   {
     text: "Dinner roll formula - 500 pieces @ 45 g\n\nPatent flour     100.0\nWater             52.0\nSugar             12.0\nShortening        10.0\nWhole eggs         5.0\nNFDM               4.0\nSalt               1.8\nCompressed yeast   4.0",
     title: "Dinner roll formula",
-    rows: "Patent flour; flour; 100%\nWater; water; 52%\nSugar; sugar; 12%\nShortening; fat; 10%\nWhole eggs; egg; 5%\nnonfat dry milk; dairy; 4%\nSalt; salt; 1.8%\nCompressed yeast; yeast; 4%",
+    rows: "Patent flour; flour; 100%\nWater; water; 52%\nSugar; sugar; 12%\nShortening; fat; 10%\nWhole eggs; egg; 5%\nNFDM; dairy; 4%\nSalt; salt; 1.8%\nCompressed yeast; yeast; 4%",
     yield: { pieces: 500, weight: 45 },
     dough: 22500,
   },
@@ -105,7 +105,7 @@ export const SECOND_STAGES: readonly Case[] = [
     text: "Miche\nSTIFF LEVAIN (60% hydration), 6 hours\nwhole wheat flour 200 g\nwater 120 g\nmother 40 g\n\nMIX\nwhole wheat flour 800 g\nbread flour 1000 g\nwater 1480 g\nsalt 40 g\nstiff levain 360 g",
     title: "Miche",
     // The mother is as wet as its build: 25 of flour and 15 of water; 225 of 2025, 1615 of water.
-    rows: "whole wheat flour; flour; 200; preferment\nwater; water; 120; preferment\nmother; levain 60%; 40; preferment\nwhole wheat flour; flour; 800\nbread flour; flour; 1000\nwater; water; 1480\nsalt; salt; 40\nlevain; ; takes",
+    rows: "whole wheat flour; flour; 200; preferment\nwater; water; 120; preferment\nmother; levain 60%; 40; preferment\nwhole wheat flour; flour; 800\nbread flour; flour; 1000\nwater; water; 1480\nsalt; salt; 40\nstiff levain; ; takes",
     pre: { share: 0.1111, hydration: 0.6, seed: 0.2 },
     hydration: 0.7975,
     dough: 3680,
@@ -125,6 +125,8 @@ export const SECOND_STAGES: readonly Case[] = [
     pre: { kind: "poolish", share: 0.33, hydration: 1 },
     hydration: 0.68,
     dough: 1705,
+    // Put right after the first run: nothing says that the poolish goes on top of the dough.
+    asks: ["on top or included"],
   },
   {
     text: "Part A - Poolish\tg\nFlour\t250\nWater\t250\nYeast\t1\n\nPart B - Dough\tg\nFlour\t750\nWater\t430\nSalt\t20\nYeast\t4\nPart A\t501",
@@ -151,7 +153,7 @@ export const SECOND_STAGES: readonly Case[] = [
   {
     text: "Potato bread\nBiga (16 h at 16 °C): bread flour 400 g, water 220 g, yeast 2 g\nBread flour 600 g\nWater 380 g\nMashed potato 200 g\nSalt 22 g\nYeast 8 g\nBiga (all of the above)",
     title: "Potato bread",
-    rows: "bread flour; flour; 400; preferment\nwater; water; 220; preferment\nyeast; yeast; 2; preferment\nBread flour; flour; 600\nWater; water; 380\nMashed potato; other; 200\nSalt; salt; 22\nYeast; yeast; 8\nBiga; ; takes",
+    rows: "bread flour; flour; 400; preferment\nwater; water; 220; preferment\nyeast; yeast; 2; preferment\nBread flour; flour; 600\nWater; water; 380\nMashed potato; fruit; 200\nSalt; salt; 22\nYeast; yeast; 8\nBiga; ; takes",
     pre: { kind: "biga", share: 0.4, hydration: 0.55 },
     dough: 1832,
   },
@@ -204,6 +206,7 @@ export const SECOND_REST: readonly Case[] = [
     text: "Rosemary focaccia\nYield: one half-sheet tray\n\nBread flour\t1000 g\nWater\t780 g\nOlive oil\t40 g\nSalt\t22 g\nInstant yeast\t5 g\n\nTopping\nOlive oil\t60 g\nRosemary\t6 g\nCoarse salt\t6 g",
     title: "Rosemary focaccia",
     rows: "Bread flour; flour; 1000\nWater; water; 780\nOlive oil; fat; 40\nSalt; salt; 22\nInstant yeast; yeast; 5\nOlive oil; fat; 60; topping\nRosemary; other; 6; topping\nCoarse salt; salt; 6; topping",
+    yield: { pieces: 1 },
     dough: 1847,
   },
 ];
