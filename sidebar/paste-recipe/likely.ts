@@ -41,9 +41,9 @@ function pointsFor(name: string, described: Described): number {
     else if (words.test(text)) points += 1;
   }
   if (name === "laminated" && hasRollIn) points += 12;
-  if (name === "levain-loaf" && isLevain) points += 5;
+  if (name === "levain-loaf" && isLevain) points += 7;
   // Only these take a preferment apart.
-  if (name === "hearth-loaf" && isPoolish) points += 8;
+  if (name === "hearth-loaf" && isPoolish) points += 12;
   if (name === "hearth-loaf" && isLevain) points += 2;
   if (name === "soft-bun" && hasYeast && isRich) points += 4;
   if (name === "cake" && !hasYeast && share("sugar") >= 40) points += 4;

@@ -3,7 +3,7 @@
 import { fromCelsius, fromGrams, grams, toGrams } from "../../shared/base/units.ts";
 import { isProblem } from "../../shared/cells/cell.ts";
 import { inputNames, type Order } from "../../shared/protocol/bench.ts";
-import type { Described, Stage } from "../../shared/recipe/text/described.ts";
+import type { Described, FormulaRow, Stage } from "../../shared/recipe/text/described.ts";
 import { questionSays } from "../../shared/recipe/text/wording.ts";
 import type { SheetModel, Value } from "../../shared/sheet/model.ts";
 import { TEMPLATES } from "../../templates/index.ts";
@@ -12,9 +12,9 @@ import { tidy } from "../new-formula/shares.ts";
 import { shopValues } from "../new-formula/shop.ts";
 import { type Trouble, trouble } from "../new-formula/trouble.ts";
 import { likelyTemplates } from "./likely.ts";
-import { methodRows } from "./method.ts";
+import { type MethodRow, methodRows } from "./method.ts";
 import { ownOf, type PasteState, shownPart } from "./state.ts";
-import { tieOf } from "./tie.ts";
+import { tiedValues, tieOf } from "./tie.ts";
 
 export type Assessed = {
   readonly order: Order;
@@ -22,6 +22,8 @@ export type Assessed = {
   readonly title: string;
   readonly model: SheetModel;
   readonly models: readonly SheetModel[];
+  /** Preferments that the template has no cells for. */
+  readonly untied: readonly string[];
   /** Grams in all, null where they are not told. */
   readonly dough: number | null;
   readonly flour: number | null;
@@ -52,50 +54,39 @@ export function assess(state: PasteState, at = state.shown): Assessed {
   if (formula.rows.length === 0) troubles.push(trouble("text", "No ingredients yet. Paste a recipe above.", true));
   const made = amountOf(state, at, model, troubles);
   const most = mostRows(model);
-  const { rows, tied } = tieOf(described, model);
+  const { rows } = formula;
+  const tie = tieOf(described, model);
+  const method = [...tie.before, ...methodRows(described.steps, state.units.temperature)];
   if (rows.length > most)
     troubles.push(trouble("template", `This template has ${most} rows, and these are ${rows.length} ingredients.`));
-  const inUnit = (value: number) => tidy(fromGrams(grams(value), state.units.weight));
   const inputs = inputNames(model);
   const values = new Map<string, Value | readonly Value[]>([
     ["title", title.trim()],
     ["ingredient", rows.map(({ name }) => name)],
     ["kind", rows.map(({ type }) => type)],
-    ...tied,
+    ["percent", sharesOf(rows)],
+    ...tiedValues(tie.preferment, model, method, state.units.weight),
     ...made.values,
-    ...rollInOf(described),
-    ...methodValues(described, state),
+    ...rollInValues(described),
+    ...methodValues(method, described, state),
     ["change_1", changeOf(described)],
   ]);
-  const isWeighed = inputs.has("weighed") && rows.every((row) => row.grams !== null && row.said === null);
-  if (isWeighed)
-    values.set(
-      "weighed",
-      rows.map((row) => (row.grams === null ? null : inUnit(row.grams))),
-    );
-  else
-    values.set(
-      "percent",
-      rows.map((row) => {
-        const share = row.said ?? row.percent;
-        return share === null ? null : tidy(share / 100);
-      }),
-    );
   if (state.shop !== null)
     for (const [name, value] of shopValues({ ...state.shop, units: state.units }))
       if (!values.has(name)) values.set(name, value);
-  const dough = made.dough ?? formula.dough;
+  const dough = made.dough === null ? formula.dough : made.dough / (1 + rolledPart(described, model));
   const share = formula.dough !== null && formula.flour !== null ? formula.flour / formula.dough : null;
   return {
     order: {
       template: model.name,
-      options: { ...state.units, parts: partsFor(model, described) },
+      options: { ...state.units, parts: partsFor(model, tie.preferment !== undefined) },
       values: Object.fromEntries([...values].filter(([name]) => inputs.has(name))),
     },
     troubles,
     title: title.trim(),
     model,
     models,
+    untied: tie.untied,
     dough,
     flour: share === null ? formula.flour : (dough ?? 0) * share,
     pieces: made.pieces,
@@ -103,8 +94,18 @@ export function assess(state: PasteState, at = state.shown): Assessed {
 }
 
 /** A tin's sizes are no part of a recipe text, and a block for a preferment only stands where there is one. */
-function partsFor(model: SheetModel, { formula }: Described): string[] {
-  return model.parts.filter((part) => part !== "tin" && !(part === "preferment" && formula.preferments.length === 0));
+function partsFor(model: SheetModel, isTied: boolean): string[] {
+  return model.parts.filter((part) => part !== "tin" && (part !== "preferment" || isTied));
+}
+
+/** Shares of the flour, in the frame of the text where its flours make 100 %. */
+function sharesOf(rows: readonly FormulaRow[]): (number | null)[] {
+  const flours = rows.reduce((all, { type, said }) => all + (type === "flour" ? (said ?? 0) : 0), 0);
+  const isSaid = Math.abs(flours - 100) < 0.05;
+  return rows.map(({ said, percent }) => {
+    const share = isSaid ? said : percent;
+    return share === null ? null : Math.round(share * 1e10) / 1e12;
+  });
 }
 
 function openTroubles({ questions }: Described, before: string): Trouble[] {
@@ -115,7 +116,11 @@ function openTroubles({ questions }: Described, before: string): Trouble[] {
 
 /** How much to make: pieces of a weight, or the dough in all; what is typed wins over what the text says. */
 function amountOf(state: PasteState, at: number, model: SheetModel, troubles: Trouble[]) {
-  const { formula, yield: made } = partAt(state, at);
+  const described = partAt(state, at);
+  const { yield: made } = described;
+  // With what is rolled into it, where the sheet keeps that apart.
+  const wholeRead = described.formula.dough;
+  const whole = wholeRead === null ? null : wholeRead * (1 + rolledPart(described, model));
   const own = ownOf(state, at);
   const read = (
     name: "pieces" | "weight" | "dough" | "loss",
@@ -140,11 +145,11 @@ function amountOf(state: PasteState, at: number, model: SheetModel, troubles: Tr
   const values = new Map<string, Value | readonly Value[]>();
   const inUnit = (value: number) => tidy(fromGrams(grams(value), state.units.weight));
   // Pieces that nobody weighed are as large as the recipe's own.
-  const base = dough ?? formula.dough;
+  const base = dough ?? whole;
   const each =
     typed ??
-    (made.pieces !== null && formula.dough !== null
-      ? formula.dough / made.pieces
+    (made.pieces !== null && whole !== null
+      ? whole / made.pieces
       : base !== null && pieces !== null
         ? base / pieces
         : null);
@@ -181,10 +186,10 @@ function mostRows(model: SheetModel): number {
 }
 
 function methodValues(
-  { steps, doughTemperature }: Described,
+  rows: readonly MethodRow[],
+  { doughTemperature }: Described,
   { units }: PasteState,
 ): [string, Value | readonly Value[]][] {
-  const rows = methodRows(steps, units.temperature);
   const target: [string, Value][] =
     doughTemperature === null ? [] : [["dough_target", tidy(fromCelsius(doughTemperature, units.temperature))]];
   if (rows.length === 0) return target;
@@ -198,14 +203,29 @@ function methodValues(
 }
 
 /** Fat that is rolled in, as a share of the base dough. */
-function rollInOf({ formula, rows, stages }: Described): [string, Value][] {
+function rollInOf({ formula, rows, stages }: Described): { name: string; share: number } | undefined {
   const fats = rows.filter((row) => stages[row.stage]?.role === "roll-in" && row.type === "fat");
   const weight = fats.reduce((all, row) => all + (row.grams ?? 0), 0);
   const [first] = fats;
-  if (first === undefined || formula.dough === null || weight === 0) return [];
+  if (first === undefined) return undefined;
+  if (formula.dough !== null && weight > 0) return { name: first.name, share: weight / formula.dough };
+  // Beside percentages it is a share of the flour.
+  const dough = formula.rows.reduce((all, row) => all + (row.percent ?? 0), 0);
+  const percent = fats.reduce((all, row) => all + (row.percent ?? 0), 0);
+  return dough > 0 && percent > 0 ? { name: first.name, share: percent / dough } : undefined;
+}
+
+/** What is rolled in beside the base dough on a sheet that keeps it apart. */
+const rolledPart = (described: Described, model: SheetModel): number =>
+  inputNames(model).has("roll_in_share") ? (rollInOf(described)?.share ?? 0) : 0;
+
+function rollInValues(described: Described): [string, Value][] {
+  const rolled = rollInOf(described);
+  if (rolled === undefined) return [];
   return [
-    ["roll_in_name", first.name],
-    ["roll_in_share", tidy(weight / formula.dough)],
+    ["roll_in_name", rolled.name],
+    ["roll_in_share", Math.round(rolled.share * 1e9) / 1e9],
+    ["roll_in_of", "base"],
   ];
 }
 

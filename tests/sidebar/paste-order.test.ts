@@ -42,7 +42,7 @@ describe("how much the sheet makes", () => {
   });
   test("without a yield the recipe is made as a whole", () => {
     const { values } = order("Loaf\n500 g flour\n325 g water\n10 g salt").order;
-    expect(values).toMatchObject({ by: "dough", dough_wanted: 835, weighed: [500, 325, 10] });
+    expect(values).toMatchObject({ by: "dough", dough_wanted: 835, percent: [1, 0.65, 0.02] });
   });
   test("pieces that nobody weighs are asked about", () => {
     const { troubles } = order("Loaf\n500 g flour\n325 g water\n10 g salt", { pieces: "60" });
@@ -51,7 +51,8 @@ describe("how much the sheet makes", () => {
   test("in ounces the sheet gets ounces", () => {
     const state = stateOf("Loaf\n2 lb flour\n1 lb 4 oz water");
     state.units = { ...state.units, weight: "oz" };
-    expect(assess(state).order.values.weighed).toEqual([32, 20]);
+    // 52 oz in all
+    expect(assess(state).order.values).toMatchObject({ dough_wanted: 52, percent: [1, 0.625] });
   });
 });
 
@@ -95,7 +96,7 @@ describe("the preferment and the method", () => {
       pre_hours: 12,
       pre_step: "Mix",
       ingredient: ["flour", "water", "yeast", "salt"],
-      weighed: [1000, 670, 6, 20],
+      percent: [1, 0.67, 0.006, 0.02],
     });
   });
   test("the method is filled with names, minutes and temperatures", () => {
@@ -116,7 +117,7 @@ describe("the preferment and the method", () => {
       pre_hydration: 1,
       seed_share: 0.2,
       seed_hydration: 1,
-      weighed: [500, 350, 10],
+      percent: [1, 0.7, 0.02],
     });
   });
 });

@@ -182,14 +182,24 @@ export type TiedPreferment = {
   readonly hydration: number;
   /** Yeast of its own, of its flour. */
   readonly yeast: number;
-  /** Ripe starter that it is built from, of its flour. */
+  /** Ripe starter that it is built from, of the flour that is fed to it. */
   readonly seed: number;
+  /** Water of that starter, of its flour. */
+  readonly seedHydration: number;
+  /** Whether flour, water, yeast and seed say all of it, and its flour is all kinds alike or one alone. */
+  readonly isWhole: boolean;
   readonly hours: number | null;
   readonly temperature: Celsius | null;
   /** Made but not used, in grams. */
   readonly leftOver: Grams | null;
   /** The one flour that goes in, where the dough has others; "" for all. */
   readonly flour: string;
+};
+
+/** What is mixed before the dough, each ingredient in hundredths of all flour. */
+export type MixedBefore = {
+  readonly stage: number;
+  readonly rows: readonly { readonly name: string; readonly percent: number }[];
 };
 
 export type FormulaPart = { readonly stage: number; readonly name: string; readonly grams: Grams | null };
@@ -202,6 +212,7 @@ export type Formula = {
   /** Water over flour, preferments counted in; null without flour. */
   readonly hydration: number | null;
   readonly preferments: readonly TiedPreferment[];
+  readonly before: readonly MixedBefore[];
   readonly parts: readonly FormulaPart[];
   readonly pieces: number | null;
 };

@@ -5,6 +5,7 @@ import type { Stage, StageRole } from "./described.ts";
 import { addRow, addStage, hasAmount, ignore, isCapitals, looksLikeRow, type Place } from "./draft.ts";
 import { headingCore, prefermentWordIn, stageOf } from "./headings.ts";
 import { listedRows, splitRows } from "./inline.ts";
+import { opensOther } from "./openers.ts";
 import { type Reading, readRow } from "./row.ts";
 import { rowText } from "./row-text.ts";
 import type { SourceLine } from "./source-lines.ts";
@@ -53,6 +54,7 @@ export function takeHeading({ draft, line, reading, next, isFirst, isSetOff }: P
     // "Brioche dough" on top is the recipe's name.
     if (!/^(?:(?:final|main) )?(?:dough|mix)$/.test(headingCore(text))) draft.title = titleIn(text);
   }
+  if (isFirst && !isSetOff && following !== undefined && opensOther(following)) return false;
   if (
     isFirst &&
     stage.role === "preferment" &&

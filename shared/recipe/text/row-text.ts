@@ -67,7 +67,7 @@ const EXCEPT =
 const GRADES: readonly RegExp[] = [
   /(?<![\p{L}\d.,])(0{2,3}|0(?=\s+flour))(?=[ -]+(?:[\p{L}]+ ){0,2}(?:flour|farina))/giu,
   /(?<=\b(?:type|typ|tipo|t[ye]pe?)\s)(0{1,3}|\d{2,4})\b/giu,
-  /(?<=(?:mehl|flour|farine|farina|harina)\s)(0{2,3}|405|550|630|700|812|850|997|1050|1150|1370|1600|1740)\b(?=\D*\d|\s*$)/giu,
+  /(?<=(?:mehl|flour|farine|farina|harina)\s)(0{2,3}|405|550|630|700|812|850|997|1050|1150|1370|1600|1740)(?=[\s,;:(–-]+\d[\d.,]*\s?(?:%|k?g|oz|lbs?|ml|l)(?![\p{L}]))(?!\s?(?:%|k?g|oz|lbs?|ml|l)(?![\p{L}]))/giu,
 ];
 /** Hidden in a word that leaves an ingredient what it is, so that no figure of it is taken for an amount. */
 const hidden = (grade: string): string => `grade${[...grade].map((digit) => "abcdefghij"[Number(digit)]).join("")}ed`;
@@ -76,11 +76,15 @@ export const withGrades = (text: string): string =>
     [...letters].map((letter) => String("abcdefghij".indexOf(letter))).join(""),
   );
 
-export function rowText(text: string): RowText {
+/** The amount of a name in a table stands in another cell. */
+const GRADE_OF_CELL = /(?<=(?:mehl|flour|farine|farina|harina)\s)(0{2,3}|\d{3,4})$/iu;
+
+export function rowText(text: string, isCell = false): RowText {
   let plain = /\.{2,}|_{2,}|…|\t/.test(text) ? text.replace(/\.{2,}|_{2,}|…+|\t/g, " ") : text;
   let keeps = "";
   if (/flour|mehl|farin|harina|typ|tipo/i.test(plain))
-    for (const grade of GRADES) plain = plain.replace(grade, (one) => hidden(one));
+    for (const grade of isCell ? [...GRADES, GRADE_OF_CELL] : GRADES)
+      plain = plain.replace(grade, (one) => hidden(one));
   let temperature: Celsius | null = null;
   let isOptional = false;
   let isAll = false;

@@ -120,7 +120,7 @@ export function readRow(text: string, reading: Reading, beside: Beside = {}): Ro
 
 function readAfresh(text: string, reading: Reading, beside: Beside): RowRead {
   const plainNumbers = withPlainNumbers(text, reading.style);
-  const read = rowText(plainNumbers);
+  const read = rowText(plainNumbers, beside.amount !== undefined);
   const { percent, body } = percentOf(read, reading);
   const unwet = nameOf(body, reading);
   const amount =

@@ -2,6 +2,7 @@
 
 import { type Draft, hasAmount, ignore, looksLikeRow, type Place, takeYield } from "./draft.ts";
 import { listedRows } from "./inline.ts";
+import { opensOther } from "./openers.ts";
 import type { Reading } from "./row.ts";
 import { readRow } from "./row.ts";
 import type { SourceLine } from "./source-lines.ts";
@@ -23,8 +24,9 @@ function isTitle(line: SourceLine, reading: Reading, next: readonly SourceLine[]
   const read = readRow(text.replace(/\((?:total|based on|for|in all|makes|yields?)\b[^)]*\)/gi, " "), reading);
   // "65% hydration white" names no ingredient.
   const isPercent = read.percent !== null && (read.isKnown || read.type !== "");
-  if (read.grams !== null || isPercent || (read.bare !== null && read.isKnown)) return false;
-  if (read.isKnown && !looksLikeRow(next.find(({ text: one }) => one !== ""))) return false;
+  if (read.grams !== null || isPercent || (read.bare !== null && read.isKnown && /\d/.test(text))) return false;
+  const following = next.find(({ text: one }) => one !== "");
+  if (read.isKnown && !looksLikeRow(following) && !(following !== undefined && opensOther(following))) return false;
   return !isStep(text, false, false) || line.isMarked;
 }
 
