@@ -1,12 +1,11 @@
 // A pasted text, what was understood of it line by line, and the sheet that comes of it.
 
 import { CellError, type Fault } from "../../shared/base/refusal.ts";
-import type { CupSystem } from "../../shared/base/volumes.ts";
 import { larder } from "../../shared/larder/larder.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
 import { ask } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
-import { choiceField, type Form, messageLine, newId } from "../kit/fields.ts";
+import type { Form } from "../kit/fields.ts";
 import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";
 import { footOf } from "../new-formula/building.ts";
 import { inUnit } from "../new-formula/figures.ts";
@@ -14,16 +13,15 @@ import { readShop } from "../new-formula/shop.ts";
 import { buildAll } from "./build-all.ts";
 import { lineList } from "./lines.ts";
 import { type Assessed, assess } from "./order.ts";
-import { questionNode } from "./question.ts";
 import { recipeList } from "./several.ts";
 import { sheetSection } from "./sheet.ts";
-import { describedNow, emptyState, type PasteState, readAgain, takeText } from "./state.ts";
+import { describedNow, emptyState, type PasteState, readAgain } from "./state.ts";
+import { namesOn, stockOffer } from "./stock.ts";
+import { CUP_WORDS, CUPS, cupsField, fileField, textArea } from "./text-fields.ts";
+import { wholeQuestions } from "./whole-questions.ts";
 
 const PATIENCE_MS = 30_000;
-const CUPS: readonly CupSystem[] = ["US", "AU", "UK", "EU"];
-const CUP_WORDS: Readonly<Record<CupSystem, string>> = { US: "US", AU: "Australia", UK: "UK", EU: "Europe" };
-
-export const readIn: Panel = { name: "Paste recipe", heading: "Paste a recipe", open };
+export const pasteRecipe: Panel = { name: "Paste recipe", heading: "Paste a recipe", open };
 
 function open(): HTMLElement {
   const state = emptyState();
@@ -54,6 +52,7 @@ function open(): HTMLElement {
       lineList(state, form),
     ),
     sheetSection(state, form, () => current),
+    stockOffer(state, form, look),
     buildAll(state, form),
     foot.node,
   );
@@ -64,7 +63,7 @@ function open(): HTMLElement {
   form.onChange(foot.update);
   form.changed();
   void look();
-  const paste = element("section", {}, textArea(state, form), cupsField(state, form), note);
+  const paste = element("section", {}, textArea(state, form), fileField(state, form), cupsField(state, form), note);
   return element("div", { [SHOWN_AGAIN]: () => void look() }, paste, result);
 
   /** The units, scales and kitchen of the bakery, and its own ingredients. */
@@ -90,6 +89,7 @@ function open(): HTMLElement {
   }
 
   function takeLarder(cells: readonly (readonly unknown[])[]): void {
+    state.stocked = cells.length === 0 ? null : namesOn(cells);
     const faults: Fault[] = [];
     const own = larder(true).decode(cells, "Ingredients", faults);
     const isRead = faults.length === 0;
@@ -100,68 +100,6 @@ function open(): HTMLElement {
       isRead ? "" : `Your ingredient sheet was left aside, as it cannot be read: ${new CellError(faults).message}`,
     );
   }
-}
-
-function textArea(state: PasteState, form: Form): HTMLElement {
-  const id = newId();
-  const message = messageLine();
-  const area = element("textarea", {
-    id,
-    rows: 8,
-    spellcheck: "false",
-    "aria-describedby": message.id,
-    placeholder: "Quay rolls\n500 g flour\n1 1/4 cups milk\n2 tsp salt …",
-    input: () => {
-      takeText(state, area.value);
-      form.changed();
-    },
-  });
-  form.places.add({ at: () => "text", control: area as unknown as HTMLInputElement, message });
-  return element(
-    "div",
-    { class: "field" },
-    element("label", { class: "label", for: id }, "The recipe, as you have it"),
-    area,
-    message,
-  );
-}
-
-function cupsField(state: PasteState, form: Form): HTMLElement {
-  return choiceField(
-    form,
-    { at: () => "cups", label: () => "Cups and spoons of", inline: true },
-    CUPS.map((one) => ({ value: one, text: CUP_WORDS[one] })),
-    {
-      get: () => state.cups,
-      set: (value) => {
-        state.cups = CUPS.find((one) => one === value) ?? "US";
-        readAgain(state);
-      },
-    },
-  );
-}
-
-/** Questions that no one line asks. */
-function wholeQuestions(state: PasteState, form: Form): HTMLElement {
-  const node = element("div", { class: "whole-questions" });
-  let before = "";
-  form.onChange(() => {
-    const { questions } = describedNow(state);
-    const mine = questions.flatMap((question, at) => (question.line === null ? [{ question, at }] : []));
-    const now = JSON.stringify(mine);
-    if (now === before) return;
-    before = now;
-    for (const place of form.places) if (node.contains(place.control)) form.places.delete(place);
-    const had = node.contains(document.activeElement);
-    node.replaceChildren(...mine.map(({ question, at }) => questionNode(question, at, state, form, undefined, "")));
-    if (had) setTimeout(() => document.activeElement === document.body && focusNext(node));
-  });
-  return node;
-}
-
-function focusNext(node: HTMLElement): void {
-  const panel = node.parentElement;
-  panel?.querySelector<HTMLElement>(".open-question button, .open-question input, .line button")?.focus();
 }
 
 function summary(state: PasteState): string {

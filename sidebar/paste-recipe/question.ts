@@ -6,7 +6,7 @@ import { questionSays } from "../../shared/recipe/text/wording.ts";
 import { element, say } from "../kit/element.ts";
 import { type Form, messageLine, newId } from "../kit/fields.ts";
 import { AMOUNT_WANTED, amountOfText } from "./amount-text.ts";
-import { answerQuestion, correctLine, type PasteState, teachName } from "./state.ts";
+import { answerQuestion, correctLine, describedNow, type PasteState, shownPart, teachName } from "./state.ts";
 import { typeProblem } from "./type-text.ts";
 
 type Answer = (text: string) => string;
@@ -43,6 +43,8 @@ function answerOf(question: Question, state: PasteState, row: Row | undefined, t
         correctLine(state, text, amount);
         return "";
       };
+    case "mixed amounts":
+      return (said) => weighFlour(state, said);
     case "share of the preferment":
       return (said) => {
         if (!/^\d+(?:[.,]\d+)?\s*%?$/.test(said)) return "Enter a percentage such as 30 %.";
@@ -61,6 +63,20 @@ function answerOf(question: Question, state: PasteState, row: Row | undefined, t
   }
 }
 
+/** Gives the rows of flour their weights out of that of all flour. */
+function weighFlour(state: PasteState, said: string): string {
+  const amount = amountOfText(said)?.grams;
+  if (amount === undefined) return "Enter the weight of all flour, such as 10 kg.";
+  const { rows } = describedNow(state);
+  const flours = rows.filter(({ type, grams, percent }) => type === "flour" && grams === null && percent !== null);
+  const all = flours.reduce((sum, { percent }) => sum + (percent ?? 0), 0);
+  for (const { line, percent } of flours) {
+    const text = shownPart(state).lines.find(({ at }) => at === line)?.text;
+    if (text !== undefined) correctLine(state, text, { grams: (amount * (percent ?? 0)) / all });
+  }
+  return flours.length > 0 ? "" : "Correct the type of a row first: no flour has a percentage alone.";
+}
+
 const TYPED = new Set<Question["reason"]>([
   "which name",
   "which type",
@@ -68,6 +84,7 @@ const TYPED = new Set<Question["reason"]>([
   "no amount",
   "unclear amount",
   "share of the preferment",
+  "mixed amounts",
 ]);
 
 export function questionNode(
@@ -116,11 +133,13 @@ const FIELD_NAMES: Readonly<Partial<Record<Question["reason"], string>>> = {
   "which type": "Type",
   hydration: "Type",
   "share of the preferment": "Percentage",
+  "mixed amounts": "Weight of the flour",
 };
 
 function typedField({ reason, line }: Question, press: (said: string) => void): HTMLElement[] {
   const list = newId();
   const input = element("input", {
+    id: newId(),
     type: "text",
     class: "answer",
     autocomplete: "off",
@@ -129,8 +148,14 @@ function typedField({ reason, line }: Question, press: (said: string) => void): 
     change: () => press(input.value.trim()),
   });
   const place = line === null ? "" : `, line ${line + 1}`;
-  input.setAttribute("aria-label", `${FIELD_NAMES[reason] ?? "Amount"}${place}`);
-  if (reason !== "which type" && reason !== "hydration") return [input];
+  const name = FIELD_NAMES[reason] ?? "Amount";
+  const label = element("label", { class: "quiet", for: input.id }, name);
+  input.setAttribute("aria-label", `${name}${place}`);
+  if (reason !== "which type" && reason !== "hydration") return [label, input];
   input.setAttribute("list", list);
-  return [input, element("datalist", { id: list }, ...KIND_CHOICES.map((one) => element("option", { value: one })))];
+  return [
+    label,
+    input,
+    element("datalist", { id: list }, ...KIND_CHOICES.map((one) => element("option", { value: one }))),
+  ];
 }

@@ -6,7 +6,8 @@ import { element, say } from "../kit/element.ts";
 import { type Form, messageLine, newId, radioField, textField } from "../kit/fields.ts";
 import { inUnit } from "../new-formula/figures.ts";
 import { unitSign } from "../new-formula/unit-change.ts";
-import { type Assessed, takesPieces } from "./order.ts";
+import { takesPieces } from "./amount.ts";
+import type { Assessed } from "./order.ts";
 import { describedNow, ownOf, type PasteState } from "./state.ts";
 
 export function sheetSection(state: PasteState, form: Form, now: () => Assessed): HTMLElement {
@@ -47,7 +48,7 @@ export function sheetSection(state: PasteState, form: Form, now: () => Assessed)
       { class: "hint" },
       "Pieces and weights follow the text. If blank, the sheet makes as much as the recipe.",
     ),
-    partsNote(state, form),
+    partsNote(state, form, now),
     radioField(
       form,
       "Weights on the sheet",
@@ -124,25 +125,28 @@ function templateField(state: PasteState, form: Form, now: () => Assessed): HTML
   );
 }
 
-/** What is kept apart, and which names no table knows. */
-function partsNote(state: PasteState, form: Form): HTMLElement {
-  const note = element("p", { class: "note" });
-  const unknown = element("p", { class: "hint" });
+/** What is kept apart from the dough, and which preferments this template has no cells for. */
+function partsNote(state: PasteState, form: Form, now: () => Assessed): HTMLElement {
+  const apart = element("p", { class: "note" });
+  const untied = element("p", { class: "note" });
   form.onChange(() => {
     const { formula, stages } = describedNow(state);
     const parts = formula.parts.map(
       ({ stage, name, grams }) => `${name || stages[stage]?.role}${grams === null ? "" : ` ${inUnit(grams, "g")}`}`,
     );
-    say(note, parts.length === 0 ? "" : `Kept apart from the dough: ${parts.join(", ")}.`);
-    note.hidden = parts.length === 0;
-    const names = formula.rows.filter(({ isKnown, name }) => !isKnown && name !== "").map(({ name }) => name);
     say(
-      unknown,
+      apart,
+      parts.length === 0 ? "" : `Kept apart from the dough: ${parts.join(", ")}. The method says what goes in.`,
+    );
+    apart.hidden = parts.length === 0;
+    const { untied: names, model } = now();
+    say(
+      untied,
       names.length === 0
         ? ""
-        : `Not in your ingredients yet: ${names.join(", ")}. Add them to the sheet Ingredients for costs and labels.`,
+        : `“${model.title}” has no cells for ${names.join(" and ")}. The method says what to mix first.`,
     );
-    unknown.hidden = names.length === 0;
+    untied.hidden = names.length === 0;
   });
-  return element("div", {}, note, unknown);
+  return element("div", {}, apart, untied);
 }

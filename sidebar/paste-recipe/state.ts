@@ -33,6 +33,8 @@ export type PasteState = {
   corrections: Corrections;
   units: Units;
   shop: Shop | null;
+  /** Names on the bakery's ingredient sheet; null without one. */
+  stocked: ReadonlySet<string> | null;
   /** The recipes of the text, and which of them is in sight. */
   parts: readonly RecipePart[];
   shown: number;
@@ -53,6 +55,7 @@ export function emptyState(): PasteState {
     corrections: NO_CORRECTIONS,
     units: { weight: "g", temperature: "C", length: "cm" },
     shop: null,
+    stocked: null,
     parts: recipesIn("", kitchen),
     shown: 0,
     own: new Map(),
@@ -62,6 +65,7 @@ export function emptyState(): PasteState {
 
 export const partKey = ({ described }: RecipePart, at: number): string => `${at} ${described.title}`;
 export const shownPart = ({ parts, shown }: PasteState): RecipePart => parts[shown] ?? (parts[0] as RecipePart);
+export const partAt = (state: PasteState, at: number): Described => (state.parts[at] ?? shownPart(state)).described;
 export const describedNow = (state: PasteState): Described => shownPart(state).described;
 
 export function ownOf(state: PasteState, at = state.shown): Own {

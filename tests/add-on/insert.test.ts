@@ -181,10 +181,7 @@ describe("a service that fails is told by what was asked", () => {
     ],
     [{ ask: "formulas" }, /^The workbook could not be read: /],
     [{ ask: "review", style: "" }, /^The workbook could not be read: /],
-    [
-      { ask: "read", cups: "US", lines: [{ text: "500 g flour", name: "", kind: "" }] },
-      /^The recipe could not be read: /,
-    ],
+    [{ ask: "stock", ingredients: [{ name: "moon dust", kind: "" }] }, /^The ingredients could not be added: /],
     [{ ask: "build", template: "pan-loaf" }, /^The sheet could not be built, and nothing was changed: /],
   ])("%j", (question, sentence) => {
     const own = openWorkbook(built);

@@ -1,6 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import type { WorkbookHost } from "../../src/workbook/host.ts";
-import { workbook } from "../templates/sheet-support.ts";
+import { type Book, openBook } from "../../src/workbook/scripted.ts";
 import { skipWithoutChromium } from "./browser.ts";
 import { benchPages } from "./page.ts";
 
@@ -24,8 +23,8 @@ Method
 1. Mix everything for 8 minutes.`;
 
 describe.skipIf(skip)("the panel Paste recipe", () => {
-  let host: WorkbookHost;
-  const bench = benchPages((json) => String(host.script.serve("benchAsk", [json])));
+  let book: Book;
+  const bench = benchPages((json) => String(book.script.serve("benchAsk", [json])));
   const field = (label: string) => bench.field(label).filter({ visible: true });
   const shot = async (name: string) => {
     if (SHOTS !== undefined) await bench.page.screenshot({ path: `${SHOTS}/paste-${name}.png`, fullPage: true });
@@ -49,7 +48,7 @@ describe.skipIf(skip)("the panel Paste recipe", () => {
   };
 
   beforeAll(async () => {
-    if (!skip) host = await workbook();
+    if (!skip) book = await openBook();
   });
 
   test("empty, it shows where to paste", async () => {
@@ -102,7 +101,7 @@ describe.skipIf(skip)("the panel Paste recipe", () => {
       "raisins",
     ]);
     // 300 of the poolish and 1.5 cups over 1000 g of flour
-    expect(host.shownTexts("Quay rolls", host.usedRange("Quay rolls")).flat().join("\n")).toMatch(/hydration 65 %/);
+    expect(book.sheet("Quay rolls").shown("result")).toMatch(/hydration 65.5\s%/);
     expect(built?.text("step", 1)).toBe("Mix");
     await shot("built");
     await bench.checked("built");

@@ -20,12 +20,12 @@ export const titleIn = (text: string): string =>
 function isTitle(line: SourceLine, reading: Reading, next: readonly SourceLine[]): boolean {
   const { text } = line;
   if (text.split(" ").length > 12 || text.length > 90 || !/\p{L}{2}/u.test(text)) return false;
-  if (line.isListed || line.isNumbered || /[.!?]$/.test(text)) return false;
+  const following = next.find(({ text: one }) => one !== "");
+  if (line.isListed || (line.isNumbered && !looksLikeRow(following)) || /[.!?]$/.test(text)) return false;
   const read = readRow(text.replace(/\((?:total|based on|for|in all|makes|yields?)\b[^)]*\)/gi, " "), reading);
   // "65% hydration white" names no ingredient.
   const isPercent = read.percent !== null && (read.isKnown || read.type !== "");
   if (read.grams !== null || isPercent || (read.bare !== null && read.isKnown && /\d/.test(text))) return false;
-  const following = next.find(({ text: one }) => one !== "");
   if (read.isKnown && !looksLikeRow(following) && !(following !== undefined && opensOther(following))) return false;
   return !isStep(text, false, false) || line.isMarked;
 }
