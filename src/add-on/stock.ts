@@ -23,9 +23,10 @@ export function stock(asked: Readonly<Record<string, unknown>>): StockAnswer {
     return isNew;
   });
   // The row right under the headings holds the formulas of the columns, the last one ends the table.
+  const isComputed = (range.getFormulas()[1] ?? []).map((formula) => formula !== "");
   const free: number[] = [];
   for (let row = 2; row < cells.length - 1 && free.length < wanted.length; row++)
-    if (cells[row]?.every((cell) => cell === "")) free.push(row);
+    if (cells[row]?.every((cell, column) => cell === "" || isComputed[column])) free.push(row);
   if (free.length < wanted.length)
     return refuse(
       `“${sheet.getName()}” has ${free.length} free rows, and ${wanted.length} are needed. Insert rows above its last one.`,

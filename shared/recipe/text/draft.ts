@@ -71,6 +71,9 @@ export const hasAmount = (text: string): boolean =>
 export const looksLikeRow = (line: SourceLine | undefined): boolean =>
   line !== undefined && line.text !== "" && line.text.length < 80 && /\d|½|¼|¾|⅓|⅔|\b(?:pinch|all)\b/i.test(line.text);
 
+/** Whether nothing of the recipe was read yet. */
+export const isFirstOf = (draft: Draft): boolean => draft.title === "" && draft.rows.length === 0 && draft.stage < 0;
+
 export function stageAt(draft: Draft): number {
   if (draft.stage < 0) draft.stage = addStage(draft, plainStage("dough", "", null));
   return draft.stage;

@@ -1,7 +1,7 @@
 // Rows within a line: several ingredients in one, and what is used beside the dough.
 
 import { readRecipeLine } from "../line.ts";
-import type { Kitchen, StageRole } from "./described.ts";
+import type { StageRole } from "./described.ts";
 import { type Reading, type RowRead, readRow } from "./row.ts";
 
 const BESIDE: readonly (readonly [StageRole, RegExp])[] = [
@@ -23,7 +23,7 @@ const BESIDE: readonly (readonly [StageRole, RegExp])[] = [
 ];
 
 /** What a row is used for beside the dough; "flour, plus more for dusting" is flour of the dough. */
-export function roleBeside(text: string, _kitchen: Kitchen): StageRole | undefined {
+export function roleBeside(text: string): StageRole | undefined {
   if (
     /\b(?:plus|and)\s+(?:some\s+|a (?:little|bit)\s+)?(?:more|extra|additional)\b|,\s*(?:more|extra) (?:for|to)\b/i.test(
       text,

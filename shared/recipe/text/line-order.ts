@@ -1,10 +1,10 @@
 // What each line is, in the order in which that is asked.
 
-import { takeBody, takeCorrected } from "./body-lines.ts";
+import { takeBody, takeCorrected, takePlain } from "./body-lines.ts";
 import { clutterIn, isNutrition, isStepNumber, isTotal } from "./clutter.ts";
 import { columnOf } from "./columns.ts";
-import { lineKey } from "./described.ts";
-import { addStage, type Draft, ignore, isCapitals, type Place, takeYield } from "./draft.ts";
+import { lineKey, NO_CORRECTIONS } from "./described.ts";
+import { addStage, type Draft, ignore, isCapitals, isFirstOf, type Place, takeYield } from "./draft.ts";
 import { takeHeading, takeHeadingWithRows } from "./heading-lines.ts";
 import { modeOf } from "./headings.ts";
 import { type Reading, readRow } from "./row.ts";
@@ -32,13 +32,16 @@ export function readLineAt(draft: Draft, line: SourceLine, place: number, text: 
 }
 
 function readLine(draft: Draft, line: SourceLine, at: number, { lines, reading }: WholeText): void {
+  const { lines: said } = reading.corrections;
+  const isCorrected = said !== NO_CORRECTIONS.lines && said[lineKey(line.text)] !== undefined;
+  if (!isCorrected && takePlain(draft, line, reading)) return;
   const place: Place = {
     draft,
     line,
     reading,
     before: lines[at - 1],
     next: lines.slice(at + 1, at + 1 + AHEAD),
-    isFirst: draft.title === "" && draft.rows.length === 0 && draft.stage < 0,
+    isFirst: isFirstOf(draft),
     isSetOff: line.isMarked || line.text.endsWith(":") || isCapitals(line.text),
   };
   TAKERS.some((take) => take(place));

@@ -84,7 +84,7 @@ function describedAs(
     ...way,
     saysPercents: saysPercents(lines, tables),
     weigh: weigherOf(kitchen),
-    known: rowsRead(way),
+    ...rowsRead(way),
   };
   const draft: Draft = {
     title: "",

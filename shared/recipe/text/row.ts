@@ -30,6 +30,8 @@ export type Reading = {
   readonly weigh: (line: string, named: string | null) => LineWeight;
   /** Rows of texts read before, the same way in the same kitchen. */
   readonly known: Map<string, RowRead>;
+  /** Lines that are one row each, whatever stands around them among ingredients. */
+  readonly plain: Set<string>;
 };
 
 export type Ask = Pick<Question, "reason" | "about" | "choices" | "isOpen">;
@@ -84,7 +86,8 @@ const open = (reason: Ask["reason"], about: readonly string[], choices: readonly
 /** A count that a person may have meant as pieces, or as grams. */
 const MOST_PIECES = 30;
 
-const kept = new WeakMap<Kitchen["larder"], Map<string, Map<string, RowRead>>>();
+type Kept = Pick<Reading, "known" | "plain">;
+const kept = new WeakMap<Kitchen["larder"], Map<string, Kept>>();
 const MOST_WAYS = 20;
 const MOST_KEPT = 5000;
 
@@ -95,14 +98,14 @@ export function rowsRead({
   style,
   unit,
   isPercents,
-}: Omit<Reading, "weigh" | "known" | "saysPercents">): Map<string, RowRead> {
-  const ways = kept.get(kitchen.larder) ?? new Map<string, Map<string, RowRead>>();
+}: Omit<Reading, "weigh" | "saysPercents" | keyof Kept>): Kept {
+  const ways = kept.get(kitchen.larder) ?? new Map<string, Kept>();
   kept.set(kitchen.larder, ways);
   const way = [kitchen.cups, style, unit, isPercents, JSON.stringify(corrections.names)].join(" ");
   const before = ways.get(way);
   if (before !== undefined) return before;
   if (ways.size >= MOST_WAYS) ways.clear();
-  const rows = new Map<string, RowRead>();
+  const rows: Kept = { known: new Map(), plain: new Set() };
   ways.set(way, rows);
   return rows;
 }
@@ -113,7 +116,10 @@ export function readRow(text: string, reading: Reading, beside: Beside = {}): Ro
   const before = reading.known.get(text);
   if (before !== undefined) return before;
   const read = readAfresh(text, reading, beside);
-  if (reading.known.size >= MOST_KEPT) reading.known.clear();
+  if (reading.known.size >= MOST_KEPT) {
+    reading.known.clear();
+    reading.plain.clear();
+  }
   reading.known.set(text, read);
   return read;
 }

@@ -30,6 +30,7 @@ export function takenStages(draft: Draft): ReadonlyMap<number, number> {
 }
 
 function stageNamed(row: Row, { stages, rows }: Draft): number | undefined {
+  if (stages.length < 2) return undefined;
   const here = stages[row.stage];
   const name = singularName(row.name === "" ? row.text : row.name).replace(/[^\p{L}\d ]/gu, " ");
   if (NOT_ITSELF.test(name)) return undefined;
