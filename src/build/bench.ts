@@ -4,7 +4,7 @@ import { calls } from "./bench/calls.ts";
 import { growth } from "./bench/growth.ts";
 import { memory } from "./bench/memory.ts";
 import { needs } from "./bench/needs.ts";
-import { paste, paste } from "./bench/paste.ts";
+import { paste } from "./bench/paste.ts";
 import { sheets } from "./bench/sheets.ts";
 import { start } from "./bench/start.ts";
 import { work } from "./bench/work.ts";
