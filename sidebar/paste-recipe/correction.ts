@@ -6,7 +6,7 @@ import type { Row } from "../../shared/recipe/text/described.ts";
 import { element, say } from "../kit/element.ts";
 import { type Form, messageLine, newId } from "../kit/fields.ts";
 import { AMOUNT_WANTED, amountOfText } from "./amount-text.ts";
-import type { Shown } from "./lines.ts";
+import type { Shown } from "./shown-line.ts";
 import { correctLine, type PasteState, teachName } from "./state.ts";
 import { typeProblem } from "./type-text.ts";
 

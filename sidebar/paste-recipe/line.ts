@@ -8,8 +8,8 @@ import { element } from "../kit/element.ts";
 import type { Form } from "../kit/fields.ts";
 import { inUnit } from "../new-formula/figures.ts";
 import { correctionFields } from "./correction.ts";
-import type { Shown } from "./lines.ts";
 import { questionNode } from "./question.ts";
+import type { Shown } from "./shown-line.ts";
 import { correctLine, describedNow, type PasteState, uncorrectLine } from "./state.ts";
 
 export function lineNode(line: Shown, state: PasteState, form: Form): HTMLElement {

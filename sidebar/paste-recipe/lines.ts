@@ -1,24 +1,12 @@
 // Each line of the text beside what was understood of it. A line's node is made once and kept as long as it says the same.
 
 import { shown } from "../../shared/base/show.ts";
-import type { Described, Ignored, Question, Row, Stage, Step } from "../../shared/recipe/text/described.ts";
-import { linesOf, type SourceLine } from "../../shared/recipe/text/source-lines.ts";
-import { element } from "../kit/element.ts";
+import type { Described } from "../../shared/recipe/text/described.ts";
+import { element, say } from "../kit/element.ts";
 import { type Form, forget } from "../kit/fields.ts";
 import { lineNode } from "./line.ts";
+import type { Shown } from "./shown-line.ts";
 import { describedNow, type PasteState, shownPart } from "./state.ts";
-
-/** A line as it is shown. */
-export type Shown = {
-  readonly line: SourceLine;
-  readonly rows: readonly Row[];
-  readonly steps: readonly Step[];
-  readonly ignored: Ignored | undefined;
-  readonly stage: Stage | undefined;
-  readonly questions: readonly { readonly question: Question; readonly at: number }[];
-  readonly isCorrected: boolean;
-  readonly percents: readonly (number | null)[];
-};
 
 /** More lines than this are not shown one by one. */
 const MOST_SHOWN = 400;
@@ -78,10 +66,14 @@ const signatureOf = ({ line, rows, steps, ignored, stage, questions, isCorrected
 /** The list, which changes only where what it says changes. */
 export function lineList(state: PasteState, form: Form): HTMLElement {
   const list = element("ol", { class: "lines understood" });
+  const more = element("p", { class: "hint", hidden: true });
   let made = new Map<string, HTMLElement[]>();
   let before = "";
   form.onChange(() => {
     const lines = shownLines(state);
+    const left = shownPart(state).lines.filter(({ text }) => text !== "").length - lines.length;
+    more.hidden = left === 0;
+    say(more, left === 0 ? "" : `${left} more lines are read and counted. They are not shown here.`);
     const signatures = lines.map(signatureOf);
     const all = signatures.join("\n");
     if (all === before) return;
@@ -106,7 +98,7 @@ export function lineList(state: PasteState, form: Form): HTMLElement {
     });
     if (had >= 0 && !list.contains(document.activeElement)) setTimeout(() => focusAfter(list, had));
   });
-  return list;
+  return element("div", {}, list, more);
 }
 
 /** After an answer the next open question has its turn, or the line itself. */
@@ -119,5 +111,3 @@ function focusAfter(list: HTMLElement, at: number): void {
     list.children[at]?.querySelector<HTMLElement>("button");
   target?.focus();
 }
-
-export { linesOf };
