@@ -8,8 +8,12 @@ const LABELLED =
 const TIME_LABEL = /\btime\b\s*[:–-]?|^(?:total|active|prep|cook|ready in|additional|inactive|passive)\b/i;
 const ABOUT =
   /^(?:author|by|course|cuisine|category|categories|keywords?|calories|diet|difficulty|skill level|level|rating|published|updated|posted|last modified|source|adapted|servings?|serves|serving size|cost|video|photo(?:graph)?(?:s|y)?|image|credit|copyright|tags?|share|filed under|language)\b\s*(?:[:|–-]|by\b|in\b|from\b|\d|on\b)/i;
-const ALONE =
-  /^(?:print(?: recipe| this recipe)?|pin(?: it| recipe| this)?|save(?: recipe| this)?|share(?: this(?: recipe)?)?|jump to (?:recipe|video)|skip to (?:content|recipe)|rate(?: this recipe)?|advertisement|ad|sponsored|subscribe|sign up|log ?in|menu|home|recipes|search|email|facebook|twitter|instagram|pinterest|whatsapp|cook mode(?: prevent.*)?|us customary(?: ?[-–|/] ?metric)?|metric|imperial|us|scale|1x|2x|3x|(?:1x )?(?:2x )?3x|view recipe|continue reading|read more|add to (?:collection|favou?rites|cart)|deselect all|select all|show (?:images|photos)|hide images|step[- ]by[- ]step photos?|watch.{0,30}|did you make this.{0,40}|tag (?:me|us|@).{0,50}|follow (?:me|us).{0,40}|let me know.{0,60}|enjoy!?|keep(?: your)? screen (?:on|awake).*|leave a (?:comment|reply|review)|reviews?|comments?|\d+ comments?|loved? this recipe\??|more (?:recipes|like this).*|related.*|next|previous|back to top|all rights reserved.*|©.*|servings?|yield)$/i;
+const ALONE_WORDS = [
+  "print(?: recipe| this recipe)?|pin(?: it| recipe| this)?|save(?: recipe| this)?|share(?: this(?: recipe)?)?|jump to (?:recipe|video)|skip to (?:content|recipe)|rate(?: this recipe)?|advertisement|ad|sponsored|subscribe|sign up|log ?in|menu|home|recipes|search|email|facebook|twitter|instagram|pinterest|whatsapp|cook mode(?: prevent.*)?|us customary(?: ?[-–|/] ?metric)?|metric",
+  "imperial|us|scale|1x|2x|3x|(?:1x )?(?:2x )?3x|view recipe|continue reading|read more|add to (?:collection|favou?rites|cart)|deselect all|select all|show (?:images|photos)|hide images|step[- ]by[- ]step photos?|watch.{0,30}|did you make this.{0,40}|tag (?:me|us|@).{0,50}|follow (?:me|us).{0,40}|let me know.{0,60}|enjoy!?|keep(?: your)? screen (?:on|awake).*",
+  String.raw`leave a (?:comment|reply|review)|reviews?|comments?|\d+ comments?|loved? this recipe\??|more (?:recipes|like this).*|related.*|next|previous|back to top|all rights reserved.*|©.*|servings?|yield`,
+];
+const ALONE = new RegExp(`^(?:${ALONE_WORDS.join("|")})$`, "i");
 const LOUD =
   /jump to (?:the )?recipe|print (?:this )?recipe|https?:\/\/|www\.|@\w+\.\w|★|☆|\b\d(?:\.\d+)? from \d+|\bvotes?\b|\bratings?\b|\bcookies? (?:policy|settings)|affiliate|newsletter|click here|\bsubscribe\b/i;
 const NUTRITION =

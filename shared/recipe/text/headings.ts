@@ -67,7 +67,15 @@ const GROUP =
   /^(?:(?:dry|wet|liquid|other|remaining|rest|additional|main)\s*(?:ingredient|stuff|mix|group)?s?|add ?in|mix ?in|inclusion|addition|add later|later addition|group [a-d\d]|creaming|hold back|bassinage|delayed|autolyse|minor|major|scale|flour|liquid|fat|sugar|leavening|spice|fruit)$/;
 const QUALIFIERS = new Set(
   singularName(
-    "the for a of and with to in my our ingredient ingredients ripe liquid stiff firm white dark rye wheat whole wholewheat wholemeal spelt overnight young mature active build first second third 1st 2nd 3rd stage mix mixture formula recipe final main sweet rich day night before morning evening dough make made step phase part preferment starter sourdough culture seed feed refreshment sponge poolish biga levain hot cold seed grain mixed linseed ripened lively bubbly natural wild yeast yeasted german italian french fed refreshed matured ripening rested type a b c i ii iii one two three chocolate cinnamon vanilla cheese almond apple lemon sugar butter cream egg honey nut pecan walnut raisin custard top on optional royal simple powdered",
+    [
+      "the for a of and with to in my our ingredient ingredients ripe liquid stiff firm white dark rye wheat whole wholewheat",
+      "wholemeal spelt overnight young mature active build first second third 1st 2nd 3rd stage mix mixture formula recipe",
+      "final main sweet rich day night before morning evening dough make made step phase part preferment starter sourdough",
+      "culture seed feed refreshment sponge poolish biga levain hot cold grain mixed linseed ripened lively bubbly wild natural",
+      "yeast yeasted german italian french fed refreshed matured ripening rested type b c i ii iii one two three chocolate",
+      "cinnamon vanilla cheese almond apple lemon sugar butter cream egg honey nut pecan walnut raisin custard top on optional",
+      "royal simple powdered",
+    ].join(" "),
   ).split(" "),
 );
 

@@ -33,8 +33,10 @@ const COUNT = new RegExp(
   `(?<![\\p{L}\\d.,/])(\\d{1,5}(?![\\d.,]*\\d)|(?:${WORD_LIST})(?![\\p{L}-]))(?:\\s*(?:[-–—]|to|or)\\s*(\\d{1,5}|(?:${WORD_LIST})(?![\\p{L}])))?(\\s*(?:½|1/2|and a half))?(\\s*(?:dozen|doz\\.?|dz))?`,
   "iu",
 );
-const PIECES =
-  "loaf|loave|roll|bun|piece|pc|pce|unit|baguette|bagel|boule|batard|bâtard|pizza|base|crust|flatbread|naan|pita|cooky|cookie|biscuit|muffin|cupcake|scone|croissant|danish|danishe|cake|tart|round|ball|doughball|breadstick|grissini|ciabatta|focaccia|slab|brownie|bar|doughnut|donut|pretzel|twist|knot|brioche|teacake|crumpet|pastry|pastrie|bread|batch|miche|bloomer|cob|bap|batch loave|stuck|brotchen|square|tray|sheet|tin|pan|mould|mold|stollen|challah|braid|plait|stick|ficelle|epi|bâton|baton|turnover|swirl|snail|sponge|layer|wheel|couronne|wreath|ring|english muffin|slice|portion|item|finger|each|ea";
+const PIECES = [
+  "loaf|loave|roll|bun|piece|pc|pce|unit|baguette|bagel|boule|batard|bâtard|pizza|base|crust|flatbread|naan|pita|cooky|cookie|biscuit|muffin|cupcake|scone|croissant|danish|danishe|cake|tart|round|ball|doughball|breadstick|grissini|ciabatta|focaccia|slab|brownie|bar|doughnut|donut|pretzel|twist|knot|brioche|teacake|crumpet|pastry|pastrie|bread|batch|miche|bloomer|cob|bap",
+  "batch loave|stuck|brotchen|square|tray|sheet|tin|pan|mould|mold|stollen|challah|braid|plait|stick|ficelle|epi|bâton|baton|turnover|swirl|snail|sponge|layer|wheel|couronne|wreath|ring|english muffin|slice|portion|item|finger|each|ea",
+].join("|");
 const PIECE = new RegExp(`^(?:${PIECES})$`);
 const TIN = /\b(?:tin|pan|mould|mold|pullman)\b/;
 const PREFIX =
