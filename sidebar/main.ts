@@ -7,12 +7,12 @@ import { element } from "./kit/element.ts";
 import { newId } from "./kit/fields.ts";
 import { onPanelWanted, type Panel, SHOWN_AGAIN } from "./kit/panel.ts";
 import { make } from "./new-formula/panel.ts";
-import { readIn } from "./paste-recipe/panel.ts";
+import { pasteRecipe } from "./paste-recipe/panel.ts";
 import { day } from "./plan/panel.ts";
 import { handOut } from "./staff-card/panel.ts";
 
 /** In the order of their tabs. */
-const PANELS: readonly Panel[] = [make, readIn, check, day, handOut, functions];
+const PANELS: readonly Panel[] = [make, pasteRecipe, check, day, handOut, functions];
 
 /** A server that was not used for a while takes seconds to wake. */
 const PATIENCE_MS = 20_000;

@@ -40,7 +40,7 @@ export function shownShare(ratio: number, digits = 2): string {
 
 /** Text from a cell, quoted and cut to a length that still fits a sentence. */
 export function quoted(text: string): string {
-  const plain = text.replace(/\s+/g, " ").trim();
+  const plain = /^\s|\s\s|[^\S ]|\s$/.test(text) ? text.replace(/\s+/g, " ").trim() : text;
   return `"${plain.length > 40 ? `${plain.slice(0, 37)}…` : plain}"`;
 }
 

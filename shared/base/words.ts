@@ -27,12 +27,22 @@ export function plainName(text: string): string {
 
 /** The plain name without a plural s on any word, so that "eggs" is "egg", "boxes" are "box" and "molasses" stays one word for both. */
 export function singularName(text: string): string {
+  if (ONE_WORD.test(text)) {
+    const end = text.length - 1;
+    if (text[end] !== "s" || end < 2) return text;
+    if (text[end - 1] === "e" && text[end - 2] === "x") return text.slice(0, end - 1);
+    return LETTERS.test(text.slice(end - 2, end)) ? text.slice(0, end) : text;
+  }
   const known = SINGULAR.get(text);
   if (known !== undefined) return known;
   const made = plainName(text).replace(/(?:(?<=x)e|(?<=[a-z]{2}))s(?= |$)/g, "");
   if (SINGULAR.size < MOST_KEPT && text.length < LONGEST_KEPT) SINGULAR.set(text, made);
   return made;
 }
+
+/** Most names asked for are one word in small letters, with nothing to fold but an s. */
+const ONE_WORD = /^[a-z0-9]+$/;
+const LETTERS = /^[a-z]+$/;
 
 /** Recipes repeat their few words over and over; so many of them, and none of odd length, are kept. */
 const SINGULAR = new Map<string, string>();

@@ -2,7 +2,7 @@ import { atMost } from "../base/scaling.ts";
 import { oneOf, quoted, shown, shownApart } from "../base/show.ts";
 import { nearest, singularName } from "../base/words.ts";
 import type { Hint, Measured } from "./hint.ts";
-import { type NumberStyle, readNumber } from "./number.ts";
+import { isEither, type NumberStyle, readNumber } from "./number.ts";
 
 /** What a cell cannot be read as, said as a predicate: `is "abc"; write a weight such as 350`. */
 export type Problem = { readonly problem: string };
@@ -14,6 +14,7 @@ export type Reader<T> = { readonly hint: Hint; readonly read: (raw: unknown) => 
 
 /** What stands in the way of reading any cell: a date, an error, a value still on its way. */
 export function trouble(raw: unknown): Problem | undefined {
+  if (typeof raw === "string") return textTrouble(raw);
   if (Object.prototype.toString.call(raw) === "[object Date]") {
     // Sheets hands a time of day over as a moment of 30 December 1899.
     if ((raw as Date).getFullYear() < 1900)
@@ -22,8 +23,11 @@ export function trouble(raw: unknown): Problem | undefined {
       problem: "is a date; if a fraction was typed, enter 0 1/2 or '1/2 and set the cell's format back to number",
     };
   }
-  if (typeof raw === "number" && !Number.isFinite(raw)) return { problem: "is not a finite number" };
-  if (typeof raw !== "string") return undefined;
+  return typeof raw === "number" && !Number.isFinite(raw) ? { problem: "is not a finite number" } : undefined;
+}
+
+function textTrouble(raw: string): Problem | undefined {
+  if (!/^\s*(?:#|loading)/i.test(raw)) return undefined;
   const text = raw.trim();
   if (/^#[A-Z0-9/]+[!?A]$/.test(text)) return { problem: `holds the error ${text}; correct that cell first` };
   if (/^loading\s*(\.\.\.|…)$/i.test(text)) return { problem: "is still calculating; it will be read when it is done" };
@@ -59,7 +63,9 @@ export function number<T extends number>(
       else if (typeof raw === "string") {
         const read = readNumber(raw, style);
         if ("problem" in read) {
-          const says = besideWord(raw, style, measured) ?? `${read.problem}; enter ${what}`;
+          const says =
+            besideWord(raw, style, measured) ??
+            (isEither(read.problem) ? read.problem : `${read.problem}; enter ${what}`);
           return { problem: `is ${quoted(raw)}, which ${says}` };
         }
         value = read.value;
@@ -81,7 +87,7 @@ function besideWord(raw: string, style: NumberStyle, { measure }: Measured): str
   if (raw.length > 60) return undefined;
   const [, amount = "", word = ""] = /^(.*[\d¼-¾⅐-⅞])\s*([a-z°][a-z°/³² ]*)\.?$/i.exec(raw.trim()) ?? [];
   const read = readNumber(amount, style);
-  if (measure !== undefined && "problem" in read && read.problem.startsWith("could be")) return read.problem;
+  if (measure !== undefined && "problem" in read && isEither(read.problem)) return read.problem;
   if (measure !== undefined || style.percent || "problem" in read) return undefined;
   if (/^(?:dozen|doz|dz)$/i.test(word)) return `is not a number; enter ${shown(12 * read.value, 4)}`;
   return COUNTED.test(word) ? `is not a number; enter it without ${quoted(word)}` : undefined;

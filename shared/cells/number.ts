@@ -63,14 +63,23 @@ export function readNumber(text: string, style: NumberStyle = {}): NumberRead {
 export const isGlued = (over: number, under: number): boolean =>
   over >= 10 && over > under && over % 10 > 0 && over % 10 < under;
 
+/** What a number says that may be one of two; both can be entered as they are told. */
+const either = (one: number | string, other: string): string => `could be ${one} or ${other}; enter the one you mean`;
+export const isEither = (problem: string): boolean => problem.startsWith("could be ");
+
+/** Three digits behind a point would be asked about again. */
+function decimal(value: number): string {
+  const text = shown(value, 4);
+  return /^[1-9]\d{0,2}\.\d{3}$/.test(text) ? `${text}0` : text;
+}
+
 function readSize(text: string, threeDecimals: boolean): number | string {
   if (WHOLE.test(text)) return Number(text);
   const single = ONE_SEPARATOR.exec(text);
   if (single) {
     const [, before = "", after = ""] = single;
     const unclear = after.length === 3 && before.length >= 1 && before.length <= 3 && before !== "0";
-    if (unclear && !threeDecimals)
-      return `could be ${before}${after} or ${before}.${after}; enter it without the separator`;
+    if (unclear && !threeDecimals) return either(Number(`${before}${after}`), decimal(Number(`${before}.${after}`)));
     return Number(`${before}.${after}`);
   }
   if (SPACED.test(text)) return Number(text.replace(/ /g, "").replace(",", "."));
@@ -83,6 +92,6 @@ function readSize(text: string, threeDecimals: boolean): number | string {
   if (under === "" || below === 0 || (whole !== undefined && above >= below)) return "is not a number";
   // "11/2" is 1 1/2 where a page lost the space.
   if (whole === undefined && isGlued(above, below))
-    return `could be ${shown(above / below, 4)} or ${over.slice(0, -1)} ${above % 10}/${under}; enter it as a decimal`;
+    return either(decimal(above / below), `${over.slice(0, -1)} ${above % 10}/${under}`);
   return Number(whole ?? 0) + above / below;
 }

@@ -85,7 +85,7 @@ evaporated milk	dairy	01096	74.04	6.81	7.56	4.591	10.04	10.04	0	106	134	1.55		cu
 granulated sugar	sugar	19335	0.02	0	0	0	99.98	99.8	0	1	387	0.01		cup 200; tsp 4.2; cube 2.3; sachet 2.8	sugar;caster sugar;castor sugar;white sugar;superfine sugar;sucrose;sugar granulated;fine sugar;table sugar	
 brown sugar	sugar	19334	1.34	0.12	0	0	98.09	97.02	0	28	380	0.45		cup 220; tsp 4.6; cup packed 220; tsp packed 4.6; cup unpacked 145; tsp unpacked 3	light brown sugar;dark brown sugar;soft brown sugar;packed brown sugar;muscovado;muscovado sugar;light muscovado sugar;dark muscovado sugar;sugar brown	
 powdered sugar	sugar	19336	0.23	0	0	0	99.77	97.81	0	2	389	0.01		cup 120; tbsp 8; tsp 2.5; cup unsifted 120; tbsp unsifted 8; cup sifted 100	icing sugar;confectioners' sugar;10x sugar;sugar powdered;sugar icing	
-honey	sugar	19296	17.1	0.3	0	0	82.4	82.12	0.2	4	304	0.2		cup 339; tbsp 21		
+honey	sugar	19296	17.1	0.3	0	0	82.4	82.12	0.2	4	304	0.2		cup 339; tbsp 21	liquid honey	
 molasses	sugar	19304	21.87	0	0.1	0.018	74.73	74.72	0	37	290	3.3		cup 337; tbsp 20	black treacle;treacle	
 malt syrup	sugar	19352	21.1	6.2	0	0	71.3	71.3	0	35	318	1.3		cup 332; tbsp 21	barley malt syrup;malt extract;barley malt	barley
 light corn syrup	sugar	19350	22.81	0	0.2	0	76.79	76.77	0	62	283	0.2		cup 341; tbsp 22	corn syrup	

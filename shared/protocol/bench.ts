@@ -7,13 +7,13 @@ import type { KindPart } from "../drawings/kind-bar.ts";
 import type { TinView } from "../drawings/tin-view.ts";
 import type { TimedStep } from "../formula/steps.ts";
 import type { StartIngredient } from "../larder/start-ingredients.ts";
-import type { ReadRecipe, WrittenRecipe } from "../recipe/read-line.ts";
 import type { Options, SheetModel, Value, Values } from "../sheet/model.ts";
 import type { CalculateAnswer, CalculateAsk } from "./calculate.ts";
 import type { InsertAnswer, InsertAsk } from "./insert.ts";
 import type { LookAsk, Snapshot } from "./look.ts";
 import type { MakeAsk } from "./make.ts";
 import type { CheckAnswer, CheckStep } from "./self-check.ts";
+import type { StockAnswer, StockAsk } from "./stock.ts";
 
 export const VERSION = "0.1.0";
 
@@ -63,8 +63,8 @@ export type TakeAnswer = {
 export type ServerQuestions = {
   /** Is anybody there, as the right account? */
   ping: { readonly ask: Record<string, never>; readonly answer: { readonly version: string } };
-  /** Recipe text as rows, each with what it leaves open. */
-  read: { readonly ask: WrittenRecipe; readonly answer: ReadRecipe };
+  /** Ingredients into free rows of the sheet that holds them. */
+  stock: { readonly ask: StockAsk; readonly answer: StockAnswer };
   /** One formula into the cell with the cursor. */
   insert: { readonly ask: InsertAsk; readonly answer: InsertAnswer };
   /** The ingredients that it can start with. */

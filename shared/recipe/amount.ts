@@ -119,7 +119,9 @@ function readMeasure(tokens: readonly Token[], at: number): AmountRead | undefin
   let next = found?.next ?? quantity.next;
   let problem = quantity.problem;
   if ((unit.of === "weight" || unit.of === "volume") && unit.fine && unclear) {
-    problem = problem ?? "a number that could mean thousands or decimals; enter it without the separator";
+    problem =
+      problem ??
+      "a number that could mean thousands or decimals; enter thousands without the separator, decimals with two digits";
   }
   if (isMeasured(unit)) {
     const after = readPack(tokens, next);

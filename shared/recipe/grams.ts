@@ -8,7 +8,7 @@ import { countedWeight } from "./counted.ts";
 import { type RecipeLine, readRecipeLine } from "./line.ts";
 import type { Choice } from "./line-parts.ts";
 import { formsIn, sizeIn } from "./measure-words.ts";
-import { ingredientOf, joined, namesNothing, phrasesOf } from "./name.ts";
+import { ingredientOf, ingredientOfPhrases, joined, namesNothing, phrasesOf } from "./name.ts";
 import { lastOf } from "./tokens.ts";
 import { type Asked, type Weighed, type Weight, weightOf } from "./weight.ts";
 
@@ -73,32 +73,33 @@ function weighLine(
   const read = readRecipeLine(line);
   if (read.is !== "read") return read;
   const parts = partsOf(read);
-  const namedWords = once(() => (named ?? "").slice(0, LONGEST_NAME).replace(SPACES, " ").split(" "));
   const size = once(
     () =>
       sizeIn(joined(phrasesOf(parts.main))) ??
       (named === null ? undefined : sizeIn(named.slice(0, LONGEST_NAME).split(/[\s-]+/))),
   );
   const ingredient = once(() => {
-    const plain = named === null ? parts.main : namedWords();
+    const plain = named === null ? parts.main : named.slice(0, LONGEST_NAME).replace(SPACES, " ").split(" ");
     // A shop may have rows of its own for large eggs and for medium ones.
-    const sized = countedSize(read) ?? (named === null ? size() : undefined);
+    const sized = larder.rows.length === 0 ? undefined : (countedSize(read) ?? (named === null ? size() : undefined));
     const words = sized === undefined || !isSized(larder, sized) ? plain : [...sized.split(" "), ...plain];
-    const found = (named === null ? undefined : findIngredient(larder, named)) ?? ingredientOf(larder, words);
+    const phrases = phrasesOf(words);
+    const found = (named === null ? undefined : findIngredient(larder, named)) ?? ingredientOfPhrases(larder, phrases);
     if (found !== undefined) return found;
-    const name = named ?? told(words);
+    const name = named ?? toldPhrases(phrases);
     if (name === "") return 'an amount without an ingredient; name it, or enter a weight such as "500 g"';
     return `its ingredient ${unknown(name)}`;
   });
   const remarks: string[] = [];
-  const second = parts.others.find((other) => namesAnother(larder, parts.main, other.words));
+  const second =
+    parts.others.length === 0 ? undefined : parts.others.find((other) => namesAnother(larder, parts.main, other.words));
   if (second && second.link !== "or") {
     const [one, two] = [parts.main, second.words].map((words) => quoted(told(words)));
     return { is: "unclear", why: `two ingredients in one line, ${one} and ${two}; give each a line of its own` };
   }
   if (second) remarks.push(`${quoted(told(second.words))} is the other choice and is not read`);
   if (read.more) remarks.push("more than this is used besides");
-  const asked: Asked = { ingredient, size, forms: once(() => formsIn(parts.main)), system };
+  const asked: Asked = { ingredient, size, forms: () => formsIn(parts.main), system };
   let least = 0;
   let most = 0;
   let unsure: string | undefined;
@@ -133,7 +134,12 @@ const isSized = ({ rows }: Larder, size: EggSize): boolean =>
   rows.some(({ keys }) => keys.some((key) => partedEgg(key)?.size === size));
 
 /** The words of a name as they are quoted. */
-const told = (words: readonly string[]): string => joined(phrasesOf(words)).join(" ").replace(/ and$/, "");
+const told = (words: readonly string[]): string => toldPhrases(phrasesOf(words));
+
+function toldPhrases(phrases: readonly (readonly string[])[]): string {
+  const name = joined(phrases).join(" ");
+  return name.endsWith(" and") ? name.slice(0, -4) : name;
+}
 
 function once<T>(make: () => T): () => T {
   let made: { readonly value: T } | undefined;

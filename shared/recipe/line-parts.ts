@@ -12,7 +12,7 @@ export type Choice = {
   readonly link: Link;
   readonly words: string[];
   /** What stands before these brackets: a number of things, whose weight each or all together the amount is. */
-  readonly counted?: Counted;
+  readonly counted: Counted | undefined;
 };
 export type CountUnit = Extract<Unit, { of: "count" }>;
 export type Counted = {
@@ -33,11 +33,11 @@ export type Pieces = {
   readonly before: string[];
   /** "plus more for dusting". */
   more: boolean;
-  problem?: string;
+  problem: string | undefined;
   /** What the next amount would hang on. */
   link: Link | undefined;
   /** A word such as "scant" directly before an amount. */
-  loose?: string | undefined;
+  loose: string | undefined;
 };
 
 export const textOf = (token: Token | undefined): string => token?.text ?? "";

@@ -16,12 +16,30 @@ const FILLERS = new Set(
 );
 const BOUNDS = new Set(["under", "over", "least", "up", "minimum", "maximum"]);
 
+const MULTIPLES = new Set(["x", "times", "twice", "thrice", "double", "triple"]);
+/** Every word that says more than a name. */
+const READ: ReadonlySet<string> = new Set([
+  ...JOINTS.keys(),
+  ...FILLERS,
+  ...BOUNDS,
+  ...LOOSE,
+  ...MULTIPLES,
+  "more",
+  "to",
+]);
+
 /** Takes the word or mark at a place of the line; gives the place behind it. */
 export function readWord(state: Pieces, tokens: readonly Token[], at: number): number {
   const token = tokens[at];
   if (token === undefined) return at + 1;
   const words = wordsOf(state);
   const low = token.is === "word" ? token.low : "";
+  if (token.is === "word" && !READ.has(low)) {
+    state.link = undefined;
+    state.loose = undefined;
+    words.push(token.text);
+    return at + 1;
+  }
   const joint = JOINTS.get(low || token.text);
   if (isMultiple(tokens, at)) state.problem = `${textOf(token)}? Enter "2 x 100 g", or the whole amount`;
   if (joint !== undefined) {

@@ -25,9 +25,8 @@ const unclear = (why: string): RecipeLine => ({ is: "unclear", why });
 export function readRecipeLine(line: string): RecipeLine {
   if (line.length > LONGEST)
     return unclear(`${line.length} characters are no line; give each ingredient a cell of its own`);
-  if (/[\r\n]/.test(line) && /[\r\n]/.test(line.trim()))
-    return unclear("several lines in one cell; give each a cell of its own");
-  if (/\d[_^\\]\d|\d[/_]{2,}\d/.test(line)) return unclear('a number with a sign in it; enter "1000 g", or "1/2 cup"');
+  const strange = STRANGE.test(line) ? strangeSign(line) : undefined;
+  if (strange !== undefined) return unclear(strange);
   const sum = sumRow(line);
   if (sum !== undefined) return sum;
   const tokens = juiceLast(withoutListMark(tokensOf(line)));
@@ -48,6 +47,14 @@ export function readRecipeLine(line: string): RecipeLine {
     return unclear('a number but no amount; enter "500 g" or "2 cups"');
   if (isUnitAlone(tokens)) return unclear("a unit without a number");
   return { is: "blank", why: "no amount" };
+}
+
+const STRANGE = /[\r\n_^\\]|\/\//;
+
+function strangeSign(line: string): string | undefined {
+  if (/[\r\n]/.test(line.trim())) return "several lines in one cell; give each a cell of its own";
+  const isInside = /\d[_^\\]\d|\d[/_]{2,}\d/.test(line);
+  return isInside ? 'a number with a sign in it; enter "1000 g", or "1/2 cup"' : undefined;
 }
 
 /** A fraction sign lost on the way leaves "tsp salt"; "another cup", "stick butter" are no more of an amount. */
@@ -80,8 +87,8 @@ function withoutListMark(tokens: readonly Token[]): readonly Token[] {
   let at = 0;
   while (tokens[at]?.is === "mark" && !isMark(tokens[at], "([~") && !/\d/.test(tokens[at]?.text ?? "")) at += 1;
   const [number, mark, after] = [tokens[at], tokens[at + 1], tokens[at + 2]];
-  const isNumbered = number?.is === "number" && /^\d{1,2}$/.test(number.text) && after?.spaced === true;
-  if (isNumbered && isMark(mark, ".)") && !mark?.spaced) at += 2;
+  const isListMark = isMark(mark, ".)") && !mark?.spaced && after?.spaced === true;
+  if (isListMark && number?.is === "number" && /^\d{1,2}$/.test(number.text)) at += 2;
   while (isMark(tokens[at], "-•*")) at += 1;
   // "Two (2) cups" says its number twice.
   const again = tokens[at + 2];

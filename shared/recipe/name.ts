@@ -27,9 +27,12 @@ const PRODUCTS = words(
 /** Of these kinds the fresh thing is the usual one; fresh ginger is not the ground spice. */
 const USUALLY_FRESH: ReadonlySet<string | null> = new Set(["dairy", "egg", "fruit", "water", "fat"]);
 
-function isHarmless(word: string, { kind }: Ingredient): boolean {
+const isHarmless = (word: string, { kind }: Ingredient): boolean =>
+  singularName(word) === "fresh" ? USUALLY_FRESH.has(kind) : isHarmlessAnywhere(word);
+
+function isHarmlessAnywhere(word: string): boolean {
   const plain = singularName(word);
-  if (plain === "fresh") return USUALLY_FRESH.has(kind);
+  if (plain === "fresh") return true;
   if (HARMLESS.has(plain) || /^\d+%$/.test(plain)) return true;
   return /^[a-z]{3,}(?:ed|ly)$/.test(plain) && !PRODUCTS.has(plain) && !plain.endsWith("seed");
 }
@@ -76,13 +79,16 @@ export const namesNothing = (line: readonly string[], ingredient: Ingredient | u
  * The ingredient a line's words name: the longest known name beside which only words stand that leave it what it is. Catalogue
  * order is understood ("flour, bread"). Undefined where a word is left that may make it another thing ("coconut flour").
  */
-export function ingredientOf(larder: Larder, line: readonly string[]): Ingredient | undefined {
-  const phrases = phrasesOf(line);
+export const ingredientOf = (larder: Larder, line: readonly string[]): Ingredient | undefined =>
+  ingredientOfPhrases(larder, phrasesOf(line));
+
+/** The same where the phrases are known already. */
+export function ingredientOfPhrases(larder: Larder, phrases: readonly (readonly string[])[]): Ingredient | undefined {
   const [first = [], ...others] = phrases;
   const alone = first.length === 1 && others.length === 0 ? ALONE.get(singularName(first[0] ?? "")) : undefined;
   if (alone !== undefined) return findIngredient(larder, alone);
   const words = named(larder, joined(phrases));
-  if (!words.some(({ isKnown }) => isKnown)) return undefined;
+  if (words === undefined) return undefined;
   const found = longestName(larder, words);
   if (found !== undefined || others.length === 0) return found;
   return longestName(larder, [...words.slice(first.length), ...words.slice(0, first.length)]);
@@ -91,16 +97,19 @@ export function ingredientOf(larder: Larder, line: readonly string[]): Ingredien
 /** A word as it is typed, its key, and whether any known name holds it. */
 type Word = { readonly word: string; readonly key: string; readonly isKnown: boolean };
 
-function named(larder: Larder, line: readonly string[]): Word[] {
+/** Undefined where a word is of no known name and not harmless beside any: nothing is named then, whatever else is said. */
+function named(larder: Larder, line: readonly string[]): Word[] | undefined {
   const known = knownWords(larder);
-  return line.map((word) => {
+  const words: Word[] = [];
+  let anyKnown = false;
+  for (const word of line) {
     const key = nameKey(word);
-    return {
-      word,
-      key,
-      isKnown: known.has(key) || (key.includes(" ") && key.split(" ").every((one) => known.has(one))),
-    };
-  });
+    const isKnown = known.has(key) || (key.includes(" ") && key.split(" ").every((one) => known.has(one)));
+    if (!isKnown && !isHarmlessAnywhere(word)) return undefined;
+    anyKnown ||= isKnown;
+    words.push({ word, key, isKnown });
+  }
+  return anyKnown ? words : undefined;
 }
 
 function longestName(larder: Larder, line: readonly Word[]): Ingredient | undefined {

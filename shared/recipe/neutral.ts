@@ -25,10 +25,9 @@ export function passNeutral(tokens: readonly Token[], at: number): number | unde
   if (word?.is === "word" && NOT_AMOUNTS.has(word.low)) return isMark(next, "-") ? end + 2 : end + 1;
   const last = at > 0 ? tokens[at - 1] : undefined;
   const before = isMark(last, ".#") && at > 1 ? tokens[at - 2] : last;
+  if (before?.is !== "word" || !NUMBERED.has(before.low)) return undefined;
   // "type 550 500 g": the first number alone.
-  if (before?.is === "word" && NUMBERED.has(before.low) && tokens[at + 1]?.is === "number") return at + 1;
-  if (before?.is === "word" && NUMBERED.has(before.low) && readUnit(tokens, end)?.unit.of !== "weight") {
-    return isWord(before, "at") && isWord(next, "c") ? end + 1 : end;
-  }
-  return undefined;
+  if (tokens[at + 1]?.is === "number") return at + 1;
+  if (readUnit(tokens, end)?.unit.of === "weight") return undefined;
+  return isWord(before, "at") && isWord(next, "c") ? end + 1 : end;
 }

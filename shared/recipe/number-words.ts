@@ -26,12 +26,16 @@ const wordAt = (tokens: readonly Token[], at: number): string => {
   return token?.is === "word" ? token.low : "";
 };
 
+const FIRST: ReadonlySet<string> = new Set([
+  ...NUMBER_WORDS.keys(),
+  ...FRACTION_WORDS.keys(),
+  ...TWO,
+  "dozen",
+  "hundred",
+]);
+
 /** A word that begins a number: "two", "half", "a". */
-export function isNumberWord(token: Token | undefined): boolean {
-  if (token?.is !== "word") return false;
-  const { low } = token;
-  return NUMBER_WORDS.has(low) || FRACTION_WORDS.has(low) || low === "dozen" || low === "hundred" || TWO.has(low);
-}
+export const isNumberWord = (token: Token | undefined): boolean => token?.is === "word" && FIRST.has(token.low);
 
 /** "two", "twenty-five", "a hundred", "two hundred and fifty", "a couple". */
 export function readNumberWords(tokens: readonly Token[], at: number): Said | undefined {
@@ -42,6 +46,9 @@ export function readNumberWords(tokens: readonly Token[], at: number): Said | un
   if (TWO.has(wordAt(tokens, small.next))) return { value: 2 * small.value, next: small.next + 1 };
   return readLarge(tokens, small);
 }
+
+/** "hundred", "thousand". */
+export const isLargeWord = (token: Token | undefined): boolean => token?.is === "word" && LARGE.has(token.low);
 
 /** What multiplies a number and is added to it: "hundred", "thousand two hundred", "hundred and fifty". */
 export function readLarge(tokens: readonly Token[], start: Said): Said {

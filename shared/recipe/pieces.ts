@@ -10,7 +10,15 @@ import { readUnit } from "./units.ts";
 
 /** The amounts and the words of a line, in one walk over its pieces. */
 export function readPieces(tokens: readonly Token[], inBrackets = false): Pieces {
-  const state: Pieces = { inBrackets, entries: [], before: [], more: false, link: undefined };
+  const state: Pieces = {
+    inBrackets,
+    entries: [],
+    before: [],
+    more: false,
+    problem: undefined,
+    link: undefined,
+    loose: undefined,
+  };
   for (let at = 0; at < tokens.length; ) {
     const close = isMark(tokens[at], "([") ? closingOf(tokens, at) : -1;
     const passed = passNeutral(tokens, at);
@@ -32,6 +40,8 @@ function readAmountAt(state: Pieces, tokens: readonly Token[], at: number): numb
   const token = tokens[at];
   const atHead = state.before.length === 0 && state.entries.length === 0;
   if (token?.is === "mark") return undefined;
+  // Behind an amount only a number begins another.
+  if (token?.is === "word" && state.entries.length > 0 && !isNumberWord(token)) return undefined;
   const words = wordsOf(state);
   const before = lastOf(words);
   const fresh = atHead || before === "," || before === "of" || state.link !== undefined;
@@ -46,8 +56,8 @@ function readAmountAt(state: Pieces, tokens: readonly Token[], at: number): numb
   const counts = atHead || state.link === "plus" || (state.entries.length === 0 && (closes || fresh));
   if (read.amount.problem === NO_FRACTION) state.problem = NO_FRACTION;
   // "sugar 10 00 g"; the number of "flour 550" and the name of "00" are no part of an amount.
-  const isName = /^0\d/.test(textOf(token)) || /^(?:flours?|mehl|farine)$/i.test(before ?? "");
-  if (read.amount.problem === DIVIDED && !isName) state.problem = DIVIDED;
+  const isName = () => /^0\d/.test(textOf(token)) || /^(?:flours?|mehl|farine)$/i.test(before ?? "");
+  if (read.amount.problem === DIVIDED && !isName()) state.problem = DIVIDED;
   if (bare && !bare.sized && !counts) return undefined;
   if (read.amount.low[0]?.unit.of === "vague" && state.entries.length > 0) {
     // "plus a little more"
@@ -82,7 +92,7 @@ function applyEach(state: Pieces, at: number): number {
 function push(state: Pieces, amount: Amount, bracketed: boolean, counted?: Counted): void {
   if (isNoNumber(amount.problem) && amount.problem !== undefined) state.problem = amount.problem;
   const link = state.link ?? (bracketed ? "same" : "unsaid");
-  const choice: Choice = { amount, bracketed, link, words: [], ...(counted === undefined ? {} : { counted }) };
+  const choice: Choice = { amount, bracketed, link, words: [], counted };
   const entry = lastOf(state.entries);
   if (entry === undefined || link === "plus") state.entries.push({ choices: [choice] });
   else entry.choices.push(choice);

@@ -1,5 +1,5 @@
 import { isGlued } from "../cells/number.ts";
-import { readFractionWords, readLarge, readNumberWords } from "./number-words.ts";
+import { isLargeWord, isNumberWord, readFractionWords, readLarge, readNumberWords } from "./number-words.ts";
 import { isAnd, isMark, isWord, type Token } from "./tokens.ts";
 import { readPack, readUnit } from "./units.ts";
 
@@ -13,7 +13,7 @@ export type Quantity = {
   /** A range with a dash, or a mixed number with a space: before a pack's size either may mean "times". */
   readonly timesPerhaps: boolean;
   /** What no number can mean: "1/0", "10 00", "3 to 2". */
-  readonly problem?: string;
+  readonly problem: string | undefined;
 };
 type One = {
   readonly value: number;
@@ -60,7 +60,7 @@ export function readRest(tokens: readonly Token[], at: number): One | undefined 
 
 function readOne(tokens: readonly Token[], at: number): One | undefined {
   const token = tokens[at];
-  if (token?.is === "mark") return undefined;
+  if (token === undefined || token.is === "mark" || (token.is === "word" && !isNumberWord(token))) return undefined;
   const fraction = readFraction(tokens, at);
   if (fraction !== undefined) return beside(tokens, fraction);
   if (token?.is === "number") return readFigures(tokens, at, token);
@@ -91,7 +91,7 @@ function readFigures(tokens: readonly Token[], at: number, token: Extract<Token,
     if (under !== undefined && !under.spaced && !isAnother)
       return { value: token.value, next: at + 1, problem: NO_FRACTION };
   }
-  if (next?.is === "word" && isWhole(token)) return { ...readLarge(tokens, { value: token.value, next: at + 1 }) };
+  if (isLargeWord(next) && isWhole(token)) return readLarge(tokens, { value: token.value, next: at + 1 });
   return beside(tokens, { value: token.value, next: at + 1, unclear: token.unclear });
 }
 
@@ -109,6 +109,7 @@ function readThousands(tokens: readonly Token[], at: number, token: Token): One 
 /** A number right behind another, or with dots between them, belongs to it in no way that can be known; a pack's size is looked for first. */
 function beside(tokens: readonly Token[], one: One): One {
   const after = tokens[one.next];
+  if (after === undefined || after.is === "word") return one;
   if (after?.is === "number" && one.problem === undefined) return { ...one, problem: DIVIDED };
   let at = one.next;
   while (isMark(tokens[at], ".…")) at += 1;
@@ -161,5 +162,5 @@ export function readQuantity(tokens: readonly Token[], at: number): Quantity | u
     next = Math.max(times.next, next + 1);
     unclear ||= times.unclear === true;
   }
-  return { least, most, next, unclear, timesPerhaps, ...(problem === undefined ? {} : { problem }) };
+  return { least, most, next, unclear, timesPerhaps, problem };
 }

@@ -20,11 +20,10 @@ export type Token =
   | { readonly is: "mark"; readonly text: string; readonly spaced: boolean };
 
 const VULGAR = /[¼-¾⅐-⅞]/;
-const DIGITS = /\d+(?:[.,]\d+)*/y;
 const POINT_FIRST = /\.\d+/y;
 /** Letters; a flour's type keeps its number ("T55"), a unit does not ("1lb4oz"). */
 const WORD = /\p{L}\d+(?![\p{L}\d])|\p{L}[\p{L}\p{M}'’]*/uy;
-const ANY = /[\s\S]/uy;
+const LETTER = /^\p{L}/u;
 
 /** The cream of that name is a word, no number. */
 const HALF_AND_HALF = "halfandhalf";
@@ -42,7 +41,7 @@ function isPack(rest: string): boolean {
 }
 
 /** What most lines do not have, and what they would be made plainer for. */
-const ODD = /[^ -~]|['*@]| {2}|\d ?x|\p{L} ?x ?\d|half|stone/iu;
+const ODD = /[^ -~]|['*@]| {2}|\d ?x|[a-z] ?x ?\d|half|stone/i;
 
 /** Signs of no width that web pages leave between and inside words. */
 const UNSEEN = /[\u200b-\u200f\u2060\ufeff\u00ad]/g;
@@ -69,42 +68,81 @@ const spelledPlainly = (line: string): string =>
  * amount contains.
  */
 export function tokensOf(line: string): Token[] {
-  const text = ODD.test(line) ? spelledPlainly(line) : line;
+  const isPlain = !ODD.test(line);
+  const text = isPlain ? line : spelledPlainly(line);
   const tokens: Token[] = [];
-  let at = 0;
   let spaced = true;
-  const take = (pattern: RegExp): string | undefined => {
-    pattern.lastIndex = at;
-    const found = pattern.exec(text)?.[0];
-    if (found !== undefined) at += found.length;
-    return found;
-  };
-  while (at < text.length) {
-    if (text[at] === " ") {
+  for (let at = 0; at < text.length; ) {
+    const code = text.charCodeAt(at);
+    if (code === SPACE) {
       spaced = true;
       at += 1;
       continue;
     }
-    const pointFirst = spaced || /[(/[-]/.test(text[at - 1] ?? "");
-    const digits = take(DIGITS) ?? (pointFirst ? take(POINT_FIRST) : undefined);
-    if (digits !== undefined) tokens.push(numberToken(digits, spaced));
-    else {
-      const word = take(WORD);
-      if (word !== undefined) tokens.push(wordToken(word, spaced));
-      else {
-        const sign = take(ANY) ?? "";
-        tokens.push(VULGAR.test(sign) ? numberToken(sign, spaced) : { is: "mark", text: sign, spaced });
-      }
-    }
+    const piece = pieceAt(text, at, code, isPlain);
+    tokens.push(tokenOf(piece, code, spaced));
+    at += piece.length;
     spaced = false;
   }
   return tokens;
 }
 
-function wordToken(word: string, spaced: boolean): Token {
-  return { is: "word", text: word === HALF_AND_HALF ? "half and half" : word, low: folded(word), spaced };
+const [SPACE, POINT] = [32, 46];
+const isDigit = (code: number): boolean => code >= 48 && code <= 57;
+/** a to z, in either case. */
+const isLatin = (code: number): boolean => (code >= 65 && code <= 90) || (code >= 97 && code <= 122);
+
+/** The number, the word or the one sign that stands here. */
+function pieceAt(text: string, at: number, code: number, isPlain: boolean): string {
+  if (isDigit(code)) return text.slice(at, endOfNumber(text, at));
+  if (isPlain && isLatin(code)) return text.slice(at, endOfWord(text, at));
+  const mayStart = code === POINT && (at === 0 || /[ (/[-]/.test(text[at - 1] ?? ""));
+  const number = mayStart ? matchAt(POINT_FIRST, text, at) : undefined;
+  return number ?? matchAt(WORD, text, at) ?? String.fromCodePoint(text.codePointAt(at) ?? code);
 }
 
+/** Digits, and more of them behind a single point or comma. */
+function endOfNumber(text: string, start: number): number {
+  let end = endOf(isDigit, text, start);
+  while ((text[end] === "." || text[end] === ",") && isDigit(text.charCodeAt(end + 1)))
+    end = endOf(isDigit, text, end + 1);
+  return end;
+}
+
+/** What WORD finds where a line holds nothing but plain letters and signs. */
+function endOfWord(text: string, start: number): number {
+  const digits = endOf(isDigit, text, start + 1);
+  if (digits > start + 1 && !isLatin(text.charCodeAt(digits))) return digits;
+  return endOf(isLatin, text, start + 1);
+}
+
+function endOf(isOne: (code: number) => boolean, text: string, start: number): number {
+  let end = start;
+  while (end < text.length && isOne(text.charCodeAt(end))) end += 1;
+  return end;
+}
+
+function matchAt(pattern: RegExp, text: string, at: number): string | undefined {
+  pattern.lastIndex = at;
+  return pattern.exec(text)?.[0];
+}
+
+function tokenOf(piece: string, code: number, spaced: boolean): Token {
+  if (isLatin(code)) return wordToken(piece, spaced);
+  if (isDigit(code) || (code === POINT && piece.length > 1) || VULGAR.test(piece)) return numberToken(piece, spaced);
+  return LETTER.test(piece) ? wordToken(piece, spaced) : { is: "mark", text: piece, spaced };
+}
+
+function wordToken(word: string, spaced: boolean): Token {
+  return {
+    is: "word",
+    text: word === HALF_AND_HALF ? "half and half" : word,
+    low: LATIN.test(word) ? word.toLowerCase() : folded(word),
+    spaced,
+  };
+}
+
+const LATIN = /^[a-z]+$/i;
 const FIGURES = /^\d{1,15}$/;
 
 function numberToken(text: string, spaced: boolean): Token {

@@ -97,3 +97,12 @@ export const isPackSpelling = (spelling: string): boolean => {
 export const BEGINNINGS: ReadonlySet<string> = new Set(
   [...BY_SPELLING.keys()].flatMap((one) => [...one.matchAll(/ /g)].map(({ index }) => one.slice(0, index))),
 );
+/** What a unit's first word may be, one or several of it, and how its spelling has it. */
+export const FIRST_WORDS: ReadonlyMap<string, string> = new Map(
+  [...BY_SPELLING.keys()].flatMap((one) => {
+    const [first = ""] = one.split(" ");
+    return [first, `${first}s`, `${first}es`]
+      .filter((word) => singularName(word) === first)
+      .map((word) => [word, first] as const);
+  }),
+);

@@ -4,10 +4,13 @@ import { singularName } from "../base/words.ts";
 import { SIZES } from "../larder/egg-sizes.ts";
 import { EXACT, formsIn, LOOSE, SYSTEMS } from "./measure-words.ts";
 import { isMark, isWord, type Token } from "./tokens.ts";
-import { BEGINNINGS, BY_SPELLING, PACK_WORDS, type Unit } from "./unit-words.ts";
+import { BEGINNINGS, BY_SPELLING, FIRST_WORDS, PACK_WORDS, type Unit } from "./unit-words.ts";
 
 /** A pack's word, or a square's: a weight beside several of them is the weight of each. */
 export const isPackWord = (word: string): boolean => PACK_WORDS.has(word) || word === "square";
+
+/** Every word that may stand between a number and its unit. */
+const BESIDE: ReadonlySet<string> = new Set(["extra", ...SIZES.keys(), ...SYSTEMS.keys(), ...LOOSE, ...EXACT]);
 
 export type UnitRead = { readonly unit: Unit; readonly next: number };
 
@@ -25,6 +28,7 @@ export function readUnit(tokens: readonly Token[], start: number): UnitRead | un
     if (isMark(tokens[at], "-") && !tokens[at]?.spaced) continue;
     const token = tokens[at];
     const low = token?.is === "word" ? token.low : "";
+    if (!BESIDE.has(low)) break;
     const isExtra = low === "extra" && isWord(tokens[isMark(tokens[at + 1], "-") ? at + 2 : at + 1], "large");
     if (isExtra) {
       at += isMark(tokens[at + 1], "-") ? 2 : 1;
@@ -42,6 +46,8 @@ export function readUnit(tokens: readonly Token[], start: number): UnitRead | un
   }
   const found = matched(tokens, at);
   if (found !== undefined && !isName(found.unit, tokens, found.next)) {
+    const next = passOf(tokens, found.next);
+    if (at === start && loose === undefined) return { unit: found.unit, next };
     const [form] = formsIn(filled);
     const unit = {
       ...found.unit,
@@ -50,7 +56,7 @@ export function readUnit(tokens: readonly Token[], start: number): UnitRead | un
       ...(found.unit.of === "count" && size !== undefined ? { size } : {}),
       ...(found.unit.of !== "weight" && loose !== undefined ? { loose } : {}),
     };
-    return { unit, next: passOf(tokens, found.next) };
+    return { unit, next };
   }
   return size === undefined ? undefined : { unit: { of: "count", word: "", size }, next: at };
 }
@@ -74,11 +80,13 @@ function matched(tokens: readonly Token[], at: number): { unit: Unit; next: numb
       next: passDot(tokens, at + 1),
     };
   }
+  const start = FIRST_WORDS.get(first.low);
+  if (start === undefined) return undefined;
   let found: { unit: Unit; next: number } | undefined;
   let spelling = "";
   let next = at;
   for (let token: Token | undefined = first; token?.is === "word"; token = tokens[next]) {
-    spelling = spelling === "" ? singularName(token.low) : `${spelling} ${singularName(token.low)}`;
+    spelling = spelling === "" ? start : `${spelling} ${singularName(token.low)}`;
     next = passDot(tokens, next + 1);
     const unit = BY_SPELLING.get(spelling);
     if (unit !== undefined) found = { unit, next };

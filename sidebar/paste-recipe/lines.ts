@@ -1,75 +1,113 @@
-// The lines of a recipe as they stand in the panel: as read, and as corrected.
+// Each line of the text beside what was understood of it. A line's node is made once and kept as long as it says the same.
 
 import { shown } from "../../shared/base/show.ts";
-import type { ReadLine, WrittenLine } from "../../shared/recipe/read-line.ts";
+import type { Described } from "../../shared/recipe/text/described.ts";
+import { element, say } from "../kit/element.ts";
+import { type Form, forget } from "../kit/fields.ts";
+import { lineNode } from "./line.ts";
+import type { Shown } from "./shown-line.ts";
+import { describedNow, type PasteState, shownPart } from "./state.ts";
 
-export type Line = {
-  is: ReadLine["is"];
-  text: string;
-  name: string;
-  kind: string;
-  grams: string;
-  /** The grams as they were read, of which the field shows the first digits. */
-  exact: number | null;
-  says: string;
-  asks: string;
-  /** What a person typed; reading again leaves it. */
-  readonly own: { name: boolean; kind: boolean; grams: boolean };
-  /** The text that the rest belongs to; another one has to be read first. */
-  read: string;
-  /** Why reading it again failed. */
-  failed: string;
-  busy: boolean;
-};
+/** More lines than this are not shown one by one. */
+const MOST_SHOWN = 400;
 
-/** Hundredths of a gram are more than a scale shows; small spoons keep their digits. */
-const shownGrams = (grams: number | null): string =>
-  grams === null ? "" : shown(grams, grams < 1 ? 4 : grams < 10 ? 3 : 2);
-
-export function lineOf({ is, text, name, kind, grams, says, asks }: ReadLine): Line {
-  return {
-    is,
-    text,
-    name,
-    kind,
-    grams: shownGrams(grams),
-    exact: grams,
-    says,
-    asks,
-    own: { name: false, kind: false, grams: false },
-    read: text,
-    failed: "",
-    busy: false,
-  };
+function grouped<T extends { readonly line: number | null }>(list: readonly T[]): Map<number, T[]> {
+  const groups = new Map<number, T[]>();
+  for (const one of list) {
+    if (one.line === null) continue;
+    const group = groups.get(one.line);
+    if (group === undefined) groups.set(one.line, [one]);
+    else group.push(one);
+  }
+  return groups;
 }
 
-/** Brings a line up to date with what was read of it now; what a person typed stays. */
-export function update(line: Line, read: ReadLine): void {
-  const { own } = line;
-  const fresh = lineOf(read);
-  Object.assign(line, {
-    ...fresh,
-    own,
-    is: own.name || own.kind || own.grams ? "ingredient" : fresh.is,
-    name: own.name ? line.name : fresh.name,
-    kind: own.kind ? line.kind : fresh.kind,
-    grams: own.grams ? line.grams : fresh.grams,
-  });
+export function shownLines(state: PasteState): Shown[] {
+  const described: Described = describedNow(state);
+  const rows = grouped(described.rows);
+  const steps = grouped(described.steps);
+  const ignored = grouped(described.ignored);
+  const stages = grouped(described.stages);
+  const questions = grouped(described.questions.map((question, at) => ({ question, at, line: question.line })));
+  const flour = described.formula.flour;
+  return shownPart(state)
+    .lines.filter(({ text }) => text !== "")
+    .slice(0, MOST_SHOWN)
+    .map((line): Shown => {
+      const mine = rows.get(line.at) ?? [];
+      return {
+        line,
+        rows: mine,
+        steps: steps.get(line.at) ?? [],
+        ignored: ignored.get(line.at)?.[0],
+        stage: stages.get(line.at)?.[0],
+        questions: questions.get(line.at) ?? [],
+        isCorrected: line.text.trim().replace(/\s+/g, " ") in state.corrections.lines,
+        percents: mine.map(
+          (row) =>
+            row.percent ?? (row.grams === null || flour === null || flour === 0 ? null : (row.grams / flour) * 100),
+        ),
+      };
+    });
 }
 
-export const askedOf = ({ text, name, own }: Line): WrittenLine => ({
-  text: text.trim(),
-  name: own.name ? name.trim() : "",
-});
+const signatureOf = ({ line, rows, steps, ignored, stage, questions, isCorrected, percents }: Shown): string =>
+  JSON.stringify([
+    line.raw,
+    rows,
+    steps,
+    ignored?.reason,
+    stage,
+    questions,
+    isCorrected,
+    percents.map((one) => (one === null ? null : shown(one, 2))),
+  ]);
 
-/** The lines after a reading: one for one where that is how they came back, otherwise as they came. */
-export function merged(asked: readonly Line[], answered: readonly ReadLine[]): Line[] {
-  return asked.flatMap((line, at) => {
-    const mine = answered.filter(({ from }) => from === at);
-    const [only] = mine;
-    if (only === undefined) return [];
-    if (mine.length > 1) return mine.map(lineOf);
-    update(line, only);
-    return [line];
+/** The list, which changes only where what it says changes. */
+export function lineList(state: PasteState, form: Form): HTMLElement {
+  const list = element("ol", { class: "lines understood" });
+  const more = element("p", { class: "hint", hidden: true });
+  let made = new Map<string, HTMLElement[]>();
+  let before = "";
+  form.onChange(() => {
+    const lines = shownLines(state);
+    const left = shownPart(state).lines.filter(({ text }) => text !== "").length - lines.length;
+    more.hidden = left === 0;
+    say(more, left === 0 ? "" : `${left} more lines are read and counted. They are not shown here.`);
+    const signatures = lines.map(signatureOf);
+    const all = signatures.join("\n");
+    if (all === before) return;
+    before = all;
+    const had = list.contains(document.activeElement)
+      ? [...list.children].findIndex((one) => one.contains(document.activeElement))
+      : -1;
+    const next = new Map<string, HTMLElement[]>();
+    const nodes = lines.map((line, at) => {
+      const key = signatures[at] ?? "";
+      const node = made.get(key)?.shift() ?? lineNode(line, state, form);
+      next.set(key, [...(next.get(key) ?? []), node]);
+      return node;
+    });
+    for (const left of [...made.values()].flat()) {
+      forget(form, left);
+      left.remove();
+    }
+    made = next;
+    nodes.forEach((node, at) => {
+      if (list.children[at] !== node) list.insertBefore(node, list.children[at] ?? null);
+    });
+    if (had >= 0 && !list.contains(document.activeElement)) setTimeout(() => focusAfter(list, had));
   });
+  return element("div", {}, list, more);
+}
+
+/** After an answer the next open question has its turn, or the line itself. */
+function focusAfter(list: HTMLElement, at: number): void {
+  if (document.activeElement !== document.body) return;
+  const open = [...list.querySelectorAll<HTMLElement>(".open-question")];
+  const later = open.find((one) => [...list.children].findIndex((line) => line.contains(one)) >= at) ?? open[0];
+  const target =
+    later?.querySelector<HTMLElement>("button, input, select") ??
+    list.children[at]?.querySelector<HTMLElement>("button");
+  target?.focus();
 }

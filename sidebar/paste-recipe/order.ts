@@ -1,190 +1,148 @@
-// From the lines to what is sent: the order for a sheet, and everything that is in its way.
+// From what was understood to what is sent: the order for a sheet, and everything that is in its way.
 
-import { CellError } from "../../shared/base/refusal.ts";
-import { quoted } from "../../shared/base/show.ts";
-import { fromGrams, type Grams, grams, type Weight, weight } from "../../shared/base/units.ts";
-import { isProblem, number } from "../../shared/cells/cell.ts";
-import { flourShares, sum } from "../../shared/formula/formula.ts";
-import { type Kind, kind } from "../../shared/larder/kinds.ts";
+import { fromCelsius } from "../../shared/base/units.ts";
 import { inputNames, type Order } from "../../shared/protocol/bench.ts";
-import type { SheetModel } from "../../shared/sheet/model.ts";
+import type { Described, FormulaRow, Stage } from "../../shared/recipe/text/described.ts";
+import { questionSays } from "../../shared/recipe/text/wording.ts";
+import type { SheetModel, Value } from "../../shared/sheet/model.ts";
+import { TEMPLATES } from "../../templates/index.ts";
 import { tidy } from "../new-formula/shares.ts";
 import { shopValues } from "../new-formula/shop.ts";
 import { type Trouble, trouble } from "../new-formula/trouble.ts";
-import type { ReadDraft } from "./draft.ts";
-import type { Line } from "./lines.ts";
-import { makeValues } from "./make.ts";
+import { amountOf } from "./amount.ts";
+import { besideSteps } from "./beside.ts";
+import { likelyTemplates } from "./likely.ts";
+import { type MethodRow, methodRows } from "./method.ts";
+import { rolledPart, rollInValues } from "./roll-in.ts";
+import { ownOf, type PasteState, partAt } from "./state.ts";
+import { tiedValues, tieOf } from "./tie.ts";
 
-export type ReadState = {
+export type Assessed = {
   readonly order: Order;
   readonly troubles: readonly Trouble[];
-  /** By line, null where it has none or none can be told. */
-  readonly shares: readonly (number | null)[];
-  readonly dough: Weight | null;
-  readonly flour: Weight | null;
+  readonly title: string;
+  readonly model: SheetModel;
+  readonly models: readonly SheetModel[];
+  /** Preferments that the template has no cells for. */
+  readonly untied: readonly string[];
+  /** Grams in all, null where they are not told. */
+  readonly dough: number | null;
+  readonly flour: number | null;
+  readonly pieces: number | null;
 };
 
-const WEIGHT = number("grams such as 350", { above: 0, max: 1e7 }, {});
+const takesRows = (model: SheetModel): boolean => {
+  const names = inputNames(model);
+  return ["ingredient", "kind", "percent"].every((name) => names.has(name));
+};
+const MODELS = TEMPLATES.filter(takesRows);
 
-type Row = { readonly at: number; readonly grams: Grams | null; readonly kind: Kind | null };
-
-export function assessLines(draft: ReadDraft, model: SheetModel): ReadState {
-  const troubles: Trouble[] = [];
-  if (draft.title.trim() === "") {
-    troubles.push(trouble("title", "Give the formula a name; the new sheet is called after it.", true));
-  }
-  const rows = draft.lines.flatMap((line, at) => (line.is === "ingredient" ? [readRow(line, at, troubles)] : []));
+export function assess(state: PasteState, at = state.shown): Assessed {
+  const described = partAt(state, at);
+  const own = ownOf(state, at);
+  const models = likelyTemplates(MODELS, described);
+  const model = MODELS.find(({ name }) => name === own.template) ?? (models[0] as SheetModel);
+  const title = own.title ?? described.title;
+  const troubles = openTroubles(described, at === state.shown ? "" : `${at}/`);
+  if (title.trim() === "")
+    troubles.push(trouble("title", "Give the formula a name. The new sheet is called after it.", true));
+  const { formula } = described;
+  if (formula.rows.length === 0) troubles.push(trouble("text", "No ingredients yet. Paste a recipe above.", true));
+  const made = amountOf(state, at, model, troubles);
   const most = mostRows(model);
+  const { rows } = formula;
+  const tie = tieOf(described, model);
+  const { weight, temperature } = state.units;
+  const steps = methodRows(described.steps, temperature);
+  const method = [...tie.before, ...steps, ...besideSteps(described, model, weight)];
   if (rows.length > most)
     troubles.push(trouble("template", `This template has ${most} rows, and these are ${rows.length} ingredients.`));
-  const known = rows.map((row) => (row.kind === null ? null : row.grams));
-  const shares = sharesOf(rows, known, troubles);
-  const isRead = rows.length > 0 && known.every((one) => one !== null);
-  const whole = isRead ? sum(known) : null;
-  const { values, isWhole } = makeValues(draft, model, whole === null ? null : grams(whole), troubles);
-  const inUnit = (value: number) => tidy(fromGrams(grams(value), draft.units.weight));
-  values.set("title", draft.title.trim());
-  values.set(
-    "ingredient",
-    rows.map(({ at }) => draft.lines[at]?.name.trim() ?? ""),
-  );
-  values.set(
-    "kind",
-    rows.map(({ at, kind: one }) =>
-      one === null || one.word === "preferment" ? (draft.lines[at]?.kind.trim() ?? "") : one.word,
-    ),
-  );
-  if (draft.columns === "weighed") {
-    values.set(
-      "weighed",
-      known.map((one) => (one === null ? null : inUnit(one))),
-    );
-  } else {
-    values.set(
-      "percent",
-      shares.map((one) => (one === null ? null : tidy(one))),
-    );
-    if (isWhole && whole !== null) {
-      values.set("by", wholeChoice(model));
-      values.set("dough_wanted", inUnit(whole));
-    }
-  }
-  values.set("change_1", sectionsOf(draft));
-  if (draft.shop !== null) {
-    for (const [name, value] of shopValues({ ...draft.shop, units: draft.units })) values.set(name, value);
-  }
   const inputs = inputNames(model);
+  const values = new Map<string, Value | readonly Value[]>([
+    ["title", title.trim()],
+    ["ingredient", rows.map(({ name }) => name)],
+    ["kind", rows.map(({ type }) => type)],
+    ["percent", sharesOf(rows)],
+    ...tiedValues(tie.preferment, model, steps, weight),
+    ...made.values,
+    ...rollInValues(described),
+    ...methodValues(method, described, state),
+    ["change_1", changeOf(described)],
+  ]);
+  if (state.shop !== null)
+    for (const [name, value] of shopValues({ ...state.shop, units: state.units }))
+      if (!values.has(name)) values.set(name, value);
+  const dough = made.dough === null ? formula.dough : made.dough / (1 + rolledPart(described, model));
+  const share = formula.dough !== null && formula.flour !== null ? formula.flour / formula.dough : null;
   return {
     order: {
       template: model.name,
-      // A tin's sizes are no part of a recipe text; the sheet does without one.
-      options: {
-        ...draft.units,
-        parts: model.parts.filter((part) => part !== "tin"),
-      },
+      options: { ...state.units, parts: partsFor(model, tie.preferment !== undefined) },
       values: Object.fromEntries([...values].filter(([name]) => inputs.has(name))),
     },
     troubles,
-    shares: draft.lines.map((_, at) => shares[rows.findIndex((row) => row.at === at)] ?? null),
-    dough: whole === null ? null : weight(whole),
-    flour: whole === null ? null : weight(sum(rows.map((row) => (row.grams ?? 0) * (row.kind?.flour ?? 0)))),
+    title: title.trim(),
+    model,
+    models,
+    untied: tie.untied,
+    dough,
+    flour: share === null ? formula.flour : (dough ?? 0) * share,
+    pieces: made.pieces,
   };
 }
 
-function readRow(line: Line, at: number, troubles: Trouble[]): Row {
-  const place = `line ${at + 1}`;
-  const asked = line.asks === "" ? "" : `${line.asks}`;
-  if (line.busy) troubles.push(trouble(`text/${at}`, `Line ${at + 1} is still being read.`, true));
-  else if (line.failed !== "" || line.text.trim() !== line.read) {
-    troubles.push(trouble(`text/${at}`, line.failed || `The text of ${place} was changed and not read yet.`));
-  }
-  const blanks: string[] = [];
-  if (line.name.trim() === "") blanks.push("name");
-  let kindRead: Kind | null = null;
-  if (line.kind.trim() === "") blanks.push("kind");
-  else {
-    const read = kind().read(line.kind);
-    const unread = isProblem(read) ? read.problem : "unread" in read ? read.unread : "";
-    if (unread !== "") troubles.push(trouble(`kind/${at}`, `The kind of ${place} ${unread}.`));
-    else kindRead = read as Kind;
-  }
-  let weighed: Grams | null = null;
-  if (line.grams.trim() === "") blanks.push("grams");
-  else if (!line.own.grams && line.exact !== null) weighed = grams(line.exact);
-  else {
-    const read = WEIGHT.read(line.grams.replace(/\s*g(rams?)?\.?$/i, ""));
-    if (isProblem(read))
-      troubles.push(trouble(`grams/${at}`, `The grams of ${place} are ${read.problem.replace(/^is /, "")}.`));
-    else weighed = grams(read);
-  }
-  const [first] = blanks;
-  // The question was put when the line was read, so it is said at once and not when somebody wants to build.
-  if (first !== undefined)
-    troubles.push(trouble(`${first}/${at}`, asked || `Enter the ${blanks.join(" and the ")} of ${place}.`));
-  return { at, grams: weighed, kind: kindRead };
+/** A tin's sizes are no part of a recipe text, and a block for a preferment only stands where there is one. */
+function partsFor(model: SheetModel, isTied: boolean): string[] {
+  return model.parts.filter((part) => part !== "tin" && (part !== "preferment" || isTied));
 }
 
-function sharesOf(
-  rows: readonly Row[],
-  known: readonly (Grams | null)[],
-  troubles: Trouble[],
-): readonly (number | null)[] {
-  const nothing = rows.map(() => null);
-  const first = `name/${rows[0]?.at ?? 0}`;
-  if (rows.length === 0) {
-    troubles.push(trouble("text", "No line is an ingredient yet; paste the recipe and read it.", true));
-    return nothing;
-  }
-  try {
-    return flourShares(
-      known.map((one) => (one === null ? null : weight(one))),
-      rows.map((row) => row.kind),
-    );
-  } catch (error) {
-    if (!(error instanceof CellError)) throw error;
-    // While a line is open, it may be the flour.
-    if (known.every((one) => one !== null))
-      troubles.push(
-        trouble(first, "No line is flour: every percentage is of the flour. Choose flour as the kind of one.", true),
-      );
-    return nothing;
-  }
+/** Shares of the flour, in the frame of the text where its flours make 100 %. */
+function sharesOf(rows: readonly FormulaRow[]): (number | null)[] {
+  const flours = rows.reduce((all, { type, said }) => all + (type === "flour" ? (said ?? 0) : 0), 0);
+  const isSaid = Math.abs(flours - 100) < 0.05;
+  return rows.map(({ said, percent }) => {
+    const share = isSaid ? said : percent;
+    return share === null ? null : Math.round(share * 1e10) / 1e12;
+  });
 }
 
-/** What the sheet calls making by the whole of it. */
-function wholeChoice(model: SheetModel): string {
-  const cells = model.bands.flat().flatMap((item) => ("lines" in item ? item.lines.flatMap((line) => line.cells) : []));
-  const choices = cells.find(({ name }) => name === "by")?.choices ?? [];
-  return choices.find((one) => one === "batter") ?? "dough";
+function openTroubles({ questions }: Described, before: string): Trouble[] {
+  return questions.flatMap((question, at) =>
+    question.isOpen ? [trouble(`${before}question/${at}`, questionSays(question))] : [],
+  );
 }
 
 /** Rows of the template's ingredient table; one that grows holds any number. */
 function mostRows(model: SheetModel): number {
   for (const item of model.bands.flat()) {
-    if ("table" in item && item.columns.some(({ name }) => name === "ingredient")) {
+    if ("table" in item && item.columns.some(({ name }) => name === "ingredient"))
       return item.spare === undefined ? item.rows : Number.POSITIVE_INFINITY;
-    }
   }
   return 0;
 }
 
-/** The sections of the recipe, kept among the sheet's changes: which rows stood under which heading. */
-function sectionsOf({ lines, cups }: ReadDraft): string {
-  const told: string[] = [];
-  let heading = "";
-  let from = 1;
-  let row = 0;
-  const end = () => {
-    if (heading !== "" && row >= from)
-      told.push(`${heading} ${from === row ? `row ${row}` : `rows ${from} to ${row}`}`);
-  };
-  for (const { is, text } of lines) {
-    if (is === "ingredient") row += 1;
-    if (is !== "heading") continue;
-    end();
-    heading = quoted(text.replace(/[\s:]+$/, ""));
-    from = row + 1;
-  }
-  end();
-  return `read in from a recipe text, ${cups} cups${told.length === 0 ? "" : `; ${told.join(", ")}`}`.slice(0, 480);
+function methodValues(
+  rows: readonly MethodRow[],
+  { doughTemperature }: Described,
+  { units }: PasteState,
+): [string, Value | readonly Value[]][] {
+  const target: [string, Value][] =
+    doughTemperature === null ? [] : [["dough_target", tidy(fromCelsius(doughTemperature, units.temperature))]];
+  if (rows.length === 0) return target;
+  return [
+    ...target,
+    ["step", rows.map(({ name }) => name)],
+    ["step_minutes", rows.map(({ minutes }) => minutes)],
+    ["step_temp", rows.map(({ temperature }) => temperature)],
+    ["step_how", rows.map(({ how }) => how)],
+  ];
+}
+
+/** What the sheet remembers of the text. */
+function changeOf({ stages, formula }: Described): string {
+  const named = (list: readonly (Stage | undefined)[]) =>
+    list.flatMap((one) => (one === undefined || one.name === "" ? [] : [one.name]));
+  const apart = named(formula.parts.map(({ stage }) => stages[stage]));
+  const parts = apart.length === 0 ? "" : `; kept apart: ${apart.join(", ")}`;
+  return `pasted from a recipe text${parts}`.slice(0, 480);
 }

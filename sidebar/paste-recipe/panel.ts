@@ -1,182 +1,129 @@
-import type { CupSystem } from "../../shared/base/volumes.ts";
-import { CUP_CHOICES, readAnswer } from "../../shared/protocol/read-in.ts";
-import type { ReadRecipe } from "../../shared/recipe/read-line.ts";
-import { recipeYield } from "../../shared/recipe/yield.ts";
-import { TEMPLATES } from "../../templates/index.ts";
-import { ask, told } from "../kit/ask.ts";
+// A pasted text, what was understood of it line by line, and the sheet that comes of it.
+
+import { CellError, type Fault } from "../../shared/base/refusal.ts";
+import { larder } from "../../shared/larder/larder.ts";
+import { LARDER_NAME } from "../../shared/sheet/model.ts";
+import { ask } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
-import { choiceField, type Form } from "../kit/fields.ts";
+import type { Form } from "../kit/fields.ts";
 import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";
-import { pressButton, progressOf } from "../kit/work-in-progress.ts";
 import { footOf } from "../new-formula/building.ts";
+import { inUnit } from "../new-formula/figures.ts";
 import { readShop } from "../new-formula/shop.ts";
-import type { ReadDraft } from "./draft.ts";
-import { askedOf, type Line, lineOf, merged } from "./lines.ts";
-import { lineList } from "./list.ts";
-import { assessLines, type ReadState } from "./order.ts";
-import { pasteField } from "./paste.ts";
-import { figures, sheetSection } from "./sheet.ts";
+import { buildAll } from "./build-all.ts";
+import { lineList } from "./lines.ts";
+import { type Assessed, assess } from "./order.ts";
+import { recipeList } from "./several.ts";
+import { sheetSection } from "./sheet.ts";
+import { describedNow, emptyState, type PasteState, readAgain } from "./state.ts";
+import { namesOn, stockOffer } from "./stock.ts";
+import { CUP_WORDS, CUPS, cupsField, fileField, textArea } from "./text-fields.ts";
+import { wholeQuestions } from "./whole-questions.ts";
 
 const PATIENCE_MS = 30_000;
-
-/** A pasted recipe becomes rows that can be corrected, and then a formula sheet. */
-export const readIn: Panel = { name: "Paste recipe", heading: "Paste a recipe", open };
+export const pasteRecipe: Panel = { name: "Paste recipe", heading: "Paste a recipe", open };
 
 function open(): HTMLElement {
-  const draft: ReadDraft = {
-    title: "",
-    template: TEMPLATES[0]?.name ?? "",
-    columns: "weighed",
-    units: { weight: "g", temperature: "C", length: "cm" },
-    cups: "US",
-    shop: null,
-    make: { recipe: "", pieces: "", weight: "", loss: "" },
-    lines: [],
-  };
+  const state = emptyState();
   const updates: (() => void)[] = [];
-  const model = () => TEMPLATES.find(({ name }) => name === draft.template) ?? TEMPLATES[0];
-  const assess = (): ReadState => {
-    const chosen = model();
-    if (chosen === undefined) throw new Error("there is no template");
-    return assessLines(draft, chosen);
-  };
-  let current = assess();
+  let current: Assessed = assess(state);
   const form: Form = {
     changed: () => {
-      current = assess();
-      // Lines made by an update add updates of their own, which this loop still reaches.
+      current = assess(state);
       for (const update of updates) update();
     },
     onChange: (update) => updates.push(update),
     places: new Set(),
   };
-  const pasted = pasteField(form);
-  const cups = cupsField();
-  const note = element("p", { class: "note" });
-  const button = pressButton("Read it", "build", () => void pressed());
-  const progress = progressOf(() => button);
-  const heading = element("h2", { tabindex: -1 }, "What was read");
-  const reading = { draft, form, now: () => current, again: (line: Line) => void readLineAgain(line) };
-  const foot = footOf({ form, now: () => current, title: () => draft.title.trim(), figures: () => figures(current) });
+  const note = element("p", { class: "note", hidden: true });
+  const lead = element("p", { class: "status", role: "status", "aria-live": "polite" });
+  const now = () => ({ troubles: current.troubles, order: current.order });
+  const foot = footOf({ form, now, title: () => current.title, figures: () => figuresOf(current) });
   const result = element(
     "div",
     { hidden: true },
+    recipeList(state, form),
     element(
       "section",
       {},
-      heading,
-      note,
-      element(
-        "p",
-        { class: "hint" },
-        "Each line can be corrected: its text, name, kind and grams. % is the share of the flour. To read all anew would replace what you correct here.",
-      ),
-      lineList(reading),
+      element("h2", {}, "What was understood"),
+      lead,
+      wholeQuestions(state, form),
+      lineList(state, form),
     ),
-    sheetSection({ draft, form, model }),
+    sheetSection(state, form, () => current),
+    stockOffer(state, form, look),
+    buildAll(state, form),
     foot.node,
   );
-  form.onChange(foot.update);
-  let isTold = false;
   form.onChange(() => {
-    if (isTold) progress.report(summary(draft.lines, current), false);
+    result.hidden = state.text.trim() === "";
+    say(lead, summary(state));
   });
+  form.onChange(foot.update);
   form.changed();
   void look();
-  const paste = element("section", {}, pasted.node, cups, button, progress.bar, progress.status);
+  const paste = element("section", {}, textArea(state, form), fileField(state, form), cupsField(state, form), note);
   return element("div", { [SHOWN_AGAIN]: () => void look() }, paste, result);
 
-  /** The units, scales and kitchen of the shop, as long as nothing is read. */
+  /** The units, scales and kitchen of the bakery, and its own ingredients. */
   async function look(): Promise<void> {
-    const outcome = await ask("settings", {}, PATIENCE_MS);
-    if (!("answer" in outcome) || draft.lines.length > 0) return;
-    const { rows } = outcome.answer;
-    draft.shop = rows === null ? null : readShop(rows);
-    if (draft.shop !== null) draft.units = draft.shop.units;
-    form.changed();
-  }
-
-  function cupsField(): HTMLElement {
-    const words: Readonly<Record<CupSystem, string>> = { US: "US", AU: "Australia", UK: "UK", EU: "Europe" };
-    return choiceField(
-      form,
-      { at: () => "cups", label: () => "Cups and spoons of", inline: true },
-      CUP_CHOICES.map((one) => ({ value: one, text: words[one] })),
-      {
-        get: () => draft.cups,
-        set: (value) => {
-          draft.cups = value;
-          if (draft.lines.length > 0) void readAll(draft.lines);
-        },
-      },
-    );
-  }
-
-  async function pressed(): Promise<void> {
-    if (progress.isBusy()) return;
-    const { lines, trouble } = pasted.lines();
-    pasted.say(trouble);
-    if (trouble !== "") return;
-    draft.title = "";
-    const makes = recipeYield(lines);
-    draft.make.recipe = makes === null ? "" : String(makes);
-    if (!(await readAll(lines.map((text) => lineOf({ ...BLANK, text }))))) return;
-    heading.focus();
-  }
-
-  async function readAll(lines: readonly Line[]): Promise<boolean> {
-    if (progress.isBusy()) return false;
-    isTold = false;
-    const { answer, failed } = await progress.during("Reading …", () => answerFor(lines));
-    if (answer === null) {
-      progress.report(`${failed} What you pasted is still here.`, true);
-      return false;
+    const [settings, seen] = await Promise.all([
+      ask("settings", {}, PATIENCE_MS),
+      ask("look", { cells: [LARDER_NAME] }, PATIENCE_MS),
+    ]);
+    if ("answer" in seen) takeLarder(seen.answer.names.find(({ name }) => name === LARDER_NAME)?.values ?? []);
+    if ("answer" in settings && settings.answer.rows !== null) {
+      const { rows } = settings.answer;
+      state.shop = readShop(rows);
+      if (state.text === "") {
+        state.units = state.shop.units;
+        const cups = rows.find(([name]) => /^cups and spoons/i.test(name.trim()))?.[1].trim() ?? "";
+        state.cups =
+          CUPS.find((one) => one === cups.toUpperCase() || CUP_WORDS[one].toLowerCase() === cups.toLowerCase()) ??
+          state.cups;
+      }
     }
-    draft.lines = merged(lines, answer.lines);
-    if (draft.title === "") draft.title = answer.title;
-    say(note, answer.says);
-    result.hidden = false;
-    isTold = true;
-    form.changed();
-    return true;
-  }
-
-  async function readLineAgain(line: Line): Promise<void> {
-    const asked = askedOf(line);
-    if (line.text.trim() === "" || (asked.text === line.read && line.failed === "" && asked.name === "")) return;
-    line.busy = true;
-    line.failed = "";
-    form.changed();
-    const { answer, failed } = await answerFor([line]);
-    const at = draft.lines.indexOf(line);
-    // Taken out or changed once more meanwhile: that reading is on its way.
-    if (at < 0 || line.text.trim() !== asked.text) return;
-    line.busy = false;
-    if (answer === null) line.failed = `${failed} Change the line once more to read it again.`;
-    else draft.lines.splice(at, 1, ...merged([line], answer.lines));
+    readAgain(state);
     form.changed();
   }
 
-  async function answerFor(lines: readonly Line[]): Promise<{ answer: ReadRecipe | null; failed: string }> {
-    const outcome = await ask("read", { cups: draft.cups as CupSystem, lines: lines.map(askedOf) }, PATIENCE_MS);
-    if (!("answer" in outcome)) return { answer: null, failed: told(outcome) };
-    const answer = readAnswer(outcome.answer);
-    return { answer, failed: told({ how: "failed", message: "the answer could not be read" }) };
+  function takeLarder(cells: readonly (readonly unknown[])[]): void {
+    state.stocked = cells.length === 0 ? null : namesOn(cells);
+    const faults: Fault[] = [];
+    const own = larder(true).decode(cells, "Ingredients", faults);
+    const isRead = faults.length === 0;
+    if (isRead) state.kitchen = { ...state.kitchen, larder: own };
+    note.hidden = isRead;
+    say(
+      note,
+      isRead ? "" : `Your ingredient sheet was left aside, as it cannot be read: ${new CellError(faults).message}`,
+    );
   }
 }
 
-const BLANK = { from: 0, is: "aside", name: "", kind: "", grams: null, says: "", asks: "" } as const;
-
-function summary(lines: readonly Line[], { troubles }: ReadState): string {
-  const count = (is: Line["is"]) => lines.filter((line) => line.is === is).length;
-  const ofLines = troubles.flatMap(({ at }) => /^(?:text|name|kind|grams)\/(\d+)$/.exec(at)?.[1] ?? []);
-  const open = new Set(ofLines).size;
+function summary(state: PasteState): string {
+  const { rows, steps, ignored, questions } = describedNow(state);
   const named = (many: number, one: string, more: string) => `${many} ${many === 1 ? one : more}`;
+  const left = ignored.filter(
+    ({ reason }) => !/^(?:heading|title|separator|column headings|yield|unit|total)$/.test(reason),
+  ).length;
+  const open = questions.filter(({ isOpen }) => isOpen).length;
   const parts = [
-    named(count("ingredient"), "ingredient", "ingredients"),
-    ...(count("heading") > 0 ? [named(count("heading"), "heading", "headings")] : []),
-    ...(count("aside") > 0 ? [`${count("aside")} kept aside`] : []),
+    named(rows.length, "ingredient", "ingredients"),
+    ...(steps.length > 0 ? [named(steps.length, "step", "steps")] : []),
+    ...(left > 0 ? [`${left} left out`] : []),
   ];
-  const asked = open === 0 ? "No question is open." : `${named(open, "question is", "questions are")} open below.`;
-  return `Read: ${parts.join(", ")}. ${asked}`;
+  return `${parts.join(", ")}. ${open === 0 ? "No question is open." : `${named(open, "question is", "questions are")} open.`}`;
+}
+
+function figuresOf({ dough, flour, pieces }: Assessed): Node[] {
+  if (dough === null || flour === null)
+    return [element("span", {}, "Dough and flour are shown once every amount is clear.")];
+  const figure = (label: string, value: string) => element("span", {}, `${label} `, element("b", {}, value));
+  return [
+    figure("Flour", inUnit(flour, "g")),
+    figure("Dough", inUnit(dough, "g")),
+    ...(pieces === null ? [] : [figure("Pieces", String(pieces))]),
+  ];
 }

@@ -1,45 +1,30 @@
-// What the sheet is to be: its name, its template, its columns, and how much it makes.
-import { inputNames } from "../../shared/protocol/bench.ts";
-import type { SheetModel } from "../../shared/sheet/model.ts";
-import { TEMPLATES } from "../../templates/index.ts";
+// What the sheet is to be: its name, its template, and how much it makes. Each follows the text until it is typed.
+
+import { shown } from "../../shared/base/show.ts";
+import { fromGrams, type Grams } from "../../shared/base/units.ts";
 import { element, say } from "../kit/element.ts";
-import { choiceField, type Form, radioField, textField } from "../kit/fields.ts";
+import { type Form, messageLine, newId, radioField, textField } from "../kit/fields.ts";
 import { inUnit } from "../new-formula/figures.ts";
 import { unitSign } from "../new-formula/unit-change.ts";
-import type { ReadDraft } from "./draft.ts";
-import { LABELS, takesPieces } from "./make.ts";
-import type { ReadState } from "./order.ts";
+import { takesPieces } from "./amount.ts";
+import type { Assessed } from "./order.ts";
+import { describedNow, ownOf, type PasteState } from "./state.ts";
 
-type Sheet = { readonly draft: ReadDraft; readonly form: Form; readonly model: () => SheetModel | undefined };
-
-const takesRows = (model: SheetModel): boolean => {
-  const names = inputNames(model);
-  return ["ingredient", "kind", "percent", "weighed"].every((name) => names.has(name));
-};
-
-export function sheetSection({ draft, form, model }: Sheet): HTMLElement {
-  const says = element("p", { class: "hint" });
+export function sheetSection(state: PasteState, form: Form, now: () => Assessed): HTMLElement {
   const amounts = element(
     "div",
     {},
-    makeField("recipe", "count", true),
-    element(
-      "p",
-      { class: "hint" },
-      "How much to make; left blank, as much as the recipe, and pieces as large as its own.",
-    ),
     element(
       "div",
       { class: "three" },
-      makeField("pieces", "count"),
-      makeField("weight", "weight"),
-      makeField("loss", "share"),
+      makeField("pieces", "Pieces", "count"),
+      makeField("weight", "Scaling weight", "weight"),
+      makeField("loss", "Bake loss", "share"),
     ),
   );
+  const whole = makeField("dough", "Dough to make", "weight");
   form.onChange(() => {
-    const chosen = model();
-    say(says, chosen?.says ?? "");
-    amounts.hidden = chosen === undefined || !takesPieces(chosen);
+    amounts.hidden = !takesPieces(now().model);
   });
   return element(
     "section",
@@ -49,38 +34,21 @@ export function sheetSection({ draft, form, model }: Sheet): HTMLElement {
       form,
       { at: () => "title", label: () => "Name of the formula" },
       {
-        get: () => draft.title,
+        get: () => ownOf(state).title ?? describedNow(state).title,
         set: (text) => {
-          draft.title = text;
+          ownOf(state).title = text;
         },
       },
     ),
-    choiceField(
-      form,
-      { at: () => "template", label: () => "Template" },
-      TEMPLATES.filter(takesRows).map(({ name, title, group }) => ({ value: name, text: title, group })),
-      {
-        get: () => draft.template,
-        set: (name) => {
-          draft.template = name;
-        },
-      },
+    templateField(state, form, now),
+    amounts,
+    whole,
+    element(
+      "p",
+      { class: "hint" },
+      "Pieces and weights follow the text. If blank, the sheet makes as much as the recipe.",
     ),
-    says,
-    radioField(
-      form,
-      "Rows hold",
-      [
-        { value: "weighed", text: "the weights read" },
-        { value: "percent", text: "percentages" },
-      ],
-      {
-        get: () => draft.columns,
-        set: (value) => {
-          draft.columns = value === "percent" ? "percent" : "weighed";
-        },
-      },
-    ),
+    partsNote(state, form, now),
     radioField(
       form,
       "Weights on the sheet",
@@ -89,43 +57,96 @@ export function sheetSection({ draft, form, model }: Sheet): HTMLElement {
         { value: "oz", text: "ounces" },
       ],
       {
-        get: () => draft.units.weight,
+        get: () => state.units.weight,
         set: (value) => {
-          draft.units = { ...draft.units, weight: value === "oz" ? "oz" : "g" };
+          state.units = { ...state.units, weight: value === "oz" ? "oz" : "g" };
         },
       },
     ),
-    amounts,
   );
 
   function makeField(
-    name: keyof ReadDraft["make"],
+    name: "pieces" | "weight" | "dough" | "loss",
+    label: string,
     quantity: "count" | "weight" | "share",
-    inline = false,
   ): HTMLElement {
+    const inUnits = (weight: Grams | null) => (weight === null ? "" : shown(fromGrams(weight, state.units.weight), 2));
+    const said = (): string => {
+      const { pieces, pieceWeight } = describedNow(state).yield;
+      if (name === "pieces") return pieces === null ? "" : shown(pieces);
+      return name === "weight" ? inUnits(pieceWeight) : "";
+    };
     return textField(
       form,
+      { at: () => `make/${name}`, label: () => label, unit: () => unitSign(quantity, state.units), numeric: true },
       {
-        at: () => `make/${name}`,
-        label: () => LABELS[name],
-        unit: () => unitSign(quantity, draft.units),
-        numeric: true,
-        inline,
-      },
-      {
-        get: () => draft.make[name],
+        get: () => ownOf(state)[name] ?? said(),
         set: (text) => {
-          draft.make[name] = text;
+          const own = ownOf(state);
+          if (text.trim() === "" && name === "dough") delete own.dough;
+          else own[name] = text;
         },
       },
     );
   }
 }
 
-export function figures({ dough, flour }: ReadState): Node[] {
-  if (dough === null || flour === null)
-    return [element("span", {}, "Dough and flour are told once every line is clear.")];
-  const figure = (label: string, value: number) =>
-    element("span", {}, `${label} `, element("b", {}, inUnit(value, "g")));
-  return [figure("Dough", dough), figure("Flour", flour)];
+/** All templates, the likeliest first; the list is made anew where its order changes. */
+function templateField(state: PasteState, form: Form, now: () => Assessed): HTMLElement {
+  const id = newId();
+  const message = messageLine();
+  const says = element("p", { class: "hint", id: newId() });
+  const select = element("select", {
+    id,
+    "aria-describedby": `${says.id} ${message.id}`,
+    change: () => {
+      ownOf(state).template = select.value;
+      form.changed();
+    },
+  });
+  let order = "";
+  form.onChange(() => {
+    const { models, model } = now();
+    const names = models.map(({ name }) => name).join(" ");
+    if (names !== order)
+      select.replaceChildren(...models.map(({ name, title }) => element("option", { value: name }, title)));
+    order = names;
+    if (select.value !== model.name) select.value = model.name;
+    say(says, model.says);
+  });
+  form.places.add({ at: () => "template", control: select, message });
+  return element(
+    "div",
+    { class: "field" },
+    element("label", { for: id, class: "label" }, "Template"),
+    select,
+    says,
+    message,
+  );
+}
+
+/** What is kept apart from the dough, and which preferments this template has no cells for. */
+function partsNote(state: PasteState, form: Form, now: () => Assessed): HTMLElement {
+  const apart = element("p", { class: "note" });
+  const untied = element("p", { class: "note" });
+  form.onChange(() => {
+    const { formula, stages } = describedNow(state);
+    const parts = formula.parts.map(
+      ({ stage, name, grams }) => `${name || stages[stage]?.role}${grams === null ? "" : ` ${inUnit(grams, "g")}`}`,
+    );
+    say(
+      apart,
+      parts.length === 0 ? "" : `Kept apart from the dough: ${parts.join(", ")}. The method says what goes in.`,
+    );
+    apart.hidden = parts.length === 0;
+    const { untied: names, model } = now();
+    say(
+      untied,
+      names.length === 0
+        ? ""
+        : `“${model.title}” has no cells for ${names.join(" and ")}. The method says what to mix first.`,
+    );
+    untied.hidden = names.length === 0;
+  });
+  return element("div", {}, apart, untied);
 }

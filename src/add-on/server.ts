@@ -2,8 +2,6 @@ import { CellError, refuse } from "../../shared/base/refusal.ts";
 import { oneOf, quoted } from "../../shared/base/show.ts";
 import { startIngredients } from "../../shared/larder/start-ingredients.ts";
 import { readQuestion, type ServerQuestion, type ServerQuestions, VERSION } from "../../shared/protocol/bench.ts";
-import { readAsk } from "../../shared/protocol/read-in.ts";
-import { readRecipe } from "../../shared/recipe/read.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
 import { calculate } from "../functions/calculate.ts";
 import { activeWorkbook } from "./active.ts";
@@ -12,6 +10,7 @@ import { insert } from "./insert.ts";
 import { look } from "./look.ts";
 import { make } from "./make.ts";
 import { check } from "./self-check.ts";
+import { stock } from "./stock.ts";
 import { takeTyped } from "./typing.ts";
 import { attempt } from "./undo.ts";
 
@@ -42,7 +41,7 @@ function told(error: unknown, asked: string): { message: string; because?: strin
 const UNDONE: ReadonlyMap<string, string> = new Map([
   ["look", "The workbook could not be read"],
   ["make", "The sheet could not be built, and nothing was changed"],
-  ["read", "The recipe could not be read"],
+  ["stock", "The ingredients could not be added"],
   ["insert", "The formula could not be inserted"],
   ["goto", "The cell could not be shown"],
   ["check", "The check could not be finished"],
@@ -56,7 +55,7 @@ const answers: { readonly [Q in ServerQuestion]: (asked: Asked) => ServerQuestio
   calculate: (asked) => calculate(asked, larderCells),
   ingredients: () => ({ ingredients: startIngredients() }),
   goto: goTo,
-  read: (asked) => readRecipe(readAsk(asked), larderCells() ?? []),
+  stock: (asked) => locked(() => stock(asked)),
   insert: (asked) => locked(() => insert(asked)),
   check: (asked) => locked(() => check(asked)),
   take: (asked) => locked(() => takeTyped(asked)),

@@ -4,6 +4,7 @@ import { calls } from "./bench/calls.ts";
 import { growth } from "./bench/growth.ts";
 import { memory } from "./bench/memory.ts";
 import { needs } from "./bench/needs.ts";
+import { paste } from "./bench/paste.ts";
 import { sheets } from "./bench/sheets.ts";
 import { start } from "./bench/start.ts";
 import { work } from "./bench/work.ts";
@@ -14,6 +15,7 @@ const SECTIONS: Readonly<Record<string, { readonly title: string; readonly run: 
   work: { title: "Work: rows in, rows out", run: work },
   needs: { title: "Raw ingredients of a large day", run: needs },
   growth: { title: "Growth: time per row at 10 000 rows against 1 000", run: growth },
+  paste: { title: "Pasted recipes: reading and typing", run: paste },
   sheets: { title: "Sheets: many formula sheets in one workbook", run: sheets },
   memory: { title: "Memory", run: memory },
 };

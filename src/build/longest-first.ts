@@ -12,7 +12,7 @@ const SECONDS: Readonly<Record<string, number>> = {
   "tests/planners/formula-list.test.ts": 25,
   "tests/add-on/service-calls.test.ts": 18,
   "tests/sidebar/building.test.ts": 18,
-  "tests/sidebar/read-in.test.ts": 17,
+  "tests/sidebar/paste-recipe.test.ts": 17,
   "tests/templates/main-job.test.ts": 16,
   "tests/planners/formula-list-by-hand.test.ts": 15,
   "tests/sidebar/day.test.ts": 15,

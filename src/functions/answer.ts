@@ -27,6 +27,7 @@ export function finish(rows: Rows): Value | Value[][] {
   const width = rows.reduce((most, row) => Math.max(most, row.length), 1);
   const cells = rows.map((row) => {
     if (row.length === width && row.every(isFinished)) return row as Value[];
+    if (row.length === width) return row.map(finishCell);
     const done: Value[] = [];
     for (let at = 0; at < width; at++) done.push(finishCell(row[at] ?? null));
     return done;

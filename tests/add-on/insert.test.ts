@@ -110,7 +110,7 @@ describe("writing at the cursor", () => {
       [5, 5],
       "BAKE_DOUGHFOR",
       ["1,250"],
-      /^pieces is "1,250", which could be 1250 or 1\.250/,
+      /^pieces is "1,250", which could be 1250 or 1\.25;/,
     ],
     ["with too many arguments", [5, 5], "BAKE_ICE", Array(9).fill("1"), /takes \d arguments, not 9/],
     ["of an unknown function", [5, 5], "IMPORTXML", ["x"], /^There is no function "IMPORTXML"/],
@@ -181,10 +181,7 @@ describe("a service that fails is told by what was asked", () => {
     ],
     [{ ask: "formulas" }, /^The workbook could not be read: /],
     [{ ask: "review", style: "" }, /^The workbook could not be read: /],
-    [
-      { ask: "read", cups: "US", lines: [{ text: "500 g flour", name: "", kind: "" }] },
-      /^The recipe could not be read: /,
-    ],
+    [{ ask: "stock", ingredients: [{ name: "moon dust", kind: "" }] }, /^The ingredients could not be added: /],
     [{ ask: "build", template: "pan-loaf" }, /^The sheet could not be built, and nothing was changed: /],
   ])("%j", (question, sentence) => {
     const own = openWorkbook(built);

@@ -136,8 +136,11 @@ describe("readers that arguments share", () => {
     });
     expect(readers.hydration().read("65%")).toBe(0.65);
   });
-  test("counts may have three decimals", () => {
-    expect(readers.count().read("1,250")).toBe(1.25);
+  test("a count in thousands is not read as one with decimals", () => {
+    expect(readers.count().read("1,250")).toEqual({
+      problem: 'is "1,250", which could be 1250 or 1.25; enter the one you mean',
+    });
+    expect(readers.count().read("1,25")).toBe(1.25);
     expect(readers.count("loaves such as 4").read("x")).toEqual({
       problem: 'is "x", which is not a number; enter loaves such as 4',
     });

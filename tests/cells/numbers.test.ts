@@ -102,15 +102,18 @@ describe("what a person types for a number", () => {
   ])("%j is no number", (text) => expect(read(text)).toBe("is not a number"));
 
   test.each([
-    ["1,250", "1250 or 1.250"],
-    ["1.250", "1250 or 1.250"],
-    ["12,345", "12345 or 12.345"],
-    ["123,456", "123456 or 123.456"],
-    ["-1,250", "1250 or 1.250"],
-    ["00,125", "00125 or 00.125"],
-  ])("%j is not decided", (text, either) =>
-    expect(read(text)).toBe(`could be ${either}; enter it without the separator`),
-  );
+    ["1,250", "1250 or 1.25"],
+    ["1.250", "1250 or 1.25"],
+    ["12,345", "12345 or 12.3450"],
+    ["123,456", "123456 or 123.4560"],
+    ["-1,250", "1250 or 1.25"],
+    ["00,125", "125 or 0.125"],
+    ["11/2", "5.5 or 1 1/2"],
+    ["23/8", "2.8750 or 2 3/8"],
+  ])("%j is not decided, and either can be entered as it is told", (text, either) => {
+    expect(read(text)).toBe(`could be ${either}; enter the one you mean`);
+    for (const one of either.split(" or ")) expect(typeof read(one)).toBe("number");
+  });
 
   test("cups, kilograms and shares have three decimals", () => {
     expect(read("1,250", { threeDecimals: true })).toBe(1.25);

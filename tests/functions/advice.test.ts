@@ -118,14 +118,14 @@ describe("in every argument of its sort", () => {
     );
     expect([...functions]).toEqual(["BAKE_WATERTEMP", "BAKE_DOUGHTEMP", "BAKE_FRICTION"]);
   });
-  test("thousands or decimals: the number without the separator", () => {
+  test("thousands or decimals: the thousands that are told, without their separator", () => {
     const { functions } = follow(
       ({ typed, is }) =>
         isNumber(typed) && Number.isInteger(typed) && typed >= 1000 && typed < 1e6 && is.hint.of === "number"
           ? `${Math.floor(typed / 1000)},${String(typed % 1000).padStart(3, "0")}`
           : undefined,
       (said) => {
-        const [, whole] = /could be (\d+) or [\d.]+; enter it without the separator/.exec(said) ?? [];
+        const [, whole] = /could be (\d+) or [\d.]+; enter the one you mean/.exec(said) ?? [];
         return whole === undefined ? undefined : [whole, Number(whole)];
       },
     );

@@ -190,8 +190,8 @@ describe("BAKE_ALLERGENS", () => {
     ["contains milk", 'holds "contains milk"; enter species'],
     ["none; milk", 'holds "none"; enter species'],
     // Dried apricots may hold 2000 mg/kg (Regulation (EC) 1333/2008, from memory); 2 mg/kg would not be declared.
-    ["sulphites 2,000 mg/kg", 'holds "sulphites 2,000 mg/kg", whose amount could be 2000 or 2.000; enter it without'],
-    ["sulphites 2.000 mg/kg", 'holds "sulphites 2.000 mg/kg", whose amount could be 2000 or 2.000; enter it without'],
+    ["sulphites 2,000 mg/kg", 'holds "sulphites 2,000 mg/kg", whose amount could be 2000 or 2; enter the one you mean'],
+    ["sulphites 2.000 mg/kg", 'holds "sulphites 2.000 mg/kg", whose amount could be 2000 or 2; enter the one you mean'],
     ["sulphites 1,2,3 mg/kg", 'holds "sulphites 1,2,3 mg/kg", whose amount is not a number'],
     ["-", 'holds "-"; enter species'],
     ["fish (milk)", 'holds "milk"; enter species'],

@@ -65,10 +65,7 @@ describe("average-weight limits", () => {
     [[""], ""],
     [[4.9], "BAKE_WEIGHTLIMITS: weight is 4.9; it cannot be below 5."],
     [[10_001], "BAKE_WEIGHTLIMITS: weight is 10001; it cannot be above 10000."],
-    [
-      ["1,250"],
-      'BAKE_WEIGHTLIMITS: weight is "1,250", which could be 1250 or 1.250; enter it without the separator; enter a weight in grams such as 400.',
-    ],
+    [["1,250"], 'BAKE_WEIGHTLIMITS: weight is "1,250", which could be 1250 or 1.25; enter the one you mean.'],
   ])("%j", (args, because) => {
     if (because === "") expectCells(run("BAKE_WEIGHTLIMITS", ...args), [["", "", ""]]);
     else expect(refusal("BAKE_WEIGHTLIMITS", ...args)).toBe(because);

@@ -53,7 +53,7 @@ describe("the bench's questions", () => {
     "build",
     "check",
     "write",
-    "read",
+    "stock",
     "insert",
     "remove",
     "pan-loaf",

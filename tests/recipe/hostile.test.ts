@@ -88,4 +88,18 @@ describe("hostile text", () => {
       });
     }
   });
+  test("a line of plain letters is cut into the same pieces as one with an accent behind it", () => {
+    const PLAIN = fc.array(fc.constantFrom(..."aT5xz0 1.,/-(&%", "1,250", "T55", "1lb4oz"), {
+      maxLength: 30,
+    });
+    fc.assert(
+      fc.property(PLAIN, (pieces) => {
+        const line = pieces.join("");
+        const accented = tokensOf(`${line} \u00e9`);
+        expect(accented.pop()?.text).toBe("\u00e9");
+        expect(tokensOf(line)).toEqual(accented);
+      }),
+      { numRuns: tries(2000), seed: SEED },
+    );
+  });
 });

@@ -96,7 +96,7 @@ describe("a fraction that may have lost its space", () => {
     const spaced = typed.replace(/(\d)\//, " $1/");
     expect(refusal("BAKE_GRAMS", `${typed} cups sugar`)).toMatch(/without its space/);
     const said = refusal("BAKE_TRUEPCT", down(typed, 5));
-    const [, decimal = "", mixed = ""] = /could be ([\d.]+) or ([\d /]+); enter it as a decimal/.exec(said) ?? [];
+    const [, decimal = "", mixed = ""] = /could be ([\d.]+) or ([\d /]+); enter the one you mean/.exec(said) ?? [];
     expect(mixed).toBe(spaced);
     expect(refusal("BAKE_TRUEPCT", down(`${typed} lb`, "5 lb"))).toContain(`could be ${decimal} or ${spaced}`);
     // Both ways that are told are read, and differ.

@@ -78,7 +78,10 @@ const NEVER_DROPPED: readonly (readonly [line: string, sentence: string])[] = [
   ["a little flour", '"little" has no weight; enter grams, or a measure'],
   ["1 heaped tsp baking powder", '"heaped" leaves open how much; enter a level measure or grams'],
   ["scant 1/2 tsp salt", '"scant" leaves open how much; enter a level measure or grams'],
-  ["1,250 g flour", "a number that could mean thousands or decimals; enter it without the separator"],
+  [
+    "1,250 g flour",
+    "a number that could mean thousands or decimals; enter thousands without the separator, decimals with two digits",
+  ],
   ["1 - 14 oz can condensed milk", 'one amount, or a number of packs? Enter "2 x 8 oz" for packs'],
   ["1 1/4-ounce envelope dry yeast", 'one amount, or a number of packs? Enter "2 x 8 oz" for packs'],
   ["1 cup flour and 1 tsp salt", 'two ingredients in one line, "flour" and "salt"; give each a line of its own'],

@@ -137,17 +137,18 @@ describe.skipIf(skipWithoutChromium("the keyboard's way through the bench"))("wi
     },
   );
 
-  test("Read in, empty, read and built", async () => {
+  test("Paste recipe, empty, understood and built", async () => {
     await panel("Paste recipe");
     await walk("nothing pasted");
     await bench.wait(900);
     await bench
-      .field("The recipe, as you found it")
+      .field("The recipe, as you have it")
       .fill("Quay rolls\nMakes 24\n500 g flour\n300 g water\na handful of seeds");
-    await press("Read it");
     await says(/question is open/);
     await walk("read");
-    await bench.field("Grams, line 5").fill("30");
+    await bench.field("Amount, line 5").fill("30");
+    await bench.page.keyboard.press("Tab");
+    await says(/No question is open/);
     await press("Build the sheet");
     await says(/Built/);
     await walk("built");

@@ -61,7 +61,7 @@ describe.skipIf(skipWithoutChromium("the trial from recipe to staff card in a br
     act(`choose “${option}” in “${label}”`, () =>
       bench.field(label).filter({ visible: true }).selectOption({ label: option }),
     );
-  const paste = (text: string) => act("paste the recipe", () => bench.field("The recipe, as you found it").fill(text));
+  const paste = (text: string) => act("paste the recipe", () => bench.field("The recipe, as you have it").fill(text));
   const says = (sentence: RegExp) =>
     expect
       .poll(async () => {
@@ -73,10 +73,10 @@ describe.skipIf(skipWithoutChromium("the trial from recipe to staff card in a br
   test("a recipe that says how many it makes, with one thing to ask", async () => {
     await click("Paste recipe");
     await paste(BUNS);
-    await click("Read it");
-    await says(/1 question is open below\./);
-    expect(await bench.field("The recipe makes, pieces").inputValue()).toBe("24");
-    await type("Grams, line 10", "15");
+    await says(/1 question is open\./);
+    expect(await bench.field("Pieces").filter({ visible: true }).inputValue()).toBe("24");
+    await type("Amount, line 11", "15");
+    await act("leave the field", () => bench.page.keyboard.press("Tab"));
     await says(/No question is open\./);
     await click("Build the sheet");
     await says(/Built “Ferry buns”/);
@@ -101,15 +101,12 @@ describe.skipIf(skipWithoutChromium("the trial from recipe to staff card in a br
   test("a bare list: what a piece weighs is asked for", async () => {
     await click("Paste recipe");
     await paste(PLAIN);
-    await click("Read it");
     await says(/No question is open\./);
     await type("Name of the formula", "Quay rolls");
     await type("Pieces", "60");
     await click("Build the sheet");
-    expect(await bench.troubles()).toContain(
-      "Enter what one piece weighs when it is sold, or how many pieces the recipe makes.",
-    );
-    await type("Sold at g", "70");
+    expect(await bench.troubles()).toContain("Enter the scaling weight of a piece.");
+    await type("Scaling weight g", "70");
     await click("Build the sheet");
     await says(/Built “Quay rolls”/);
     await click("Make a staff card");
@@ -127,7 +124,6 @@ describe.skipIf(skipWithoutChromium("the trial from recipe to staff card in a br
     await says(/There is no formula sheet in this workbook yet/);
     await click("Paste recipe");
     await paste(PLAIN);
-    await click("Read it");
     await says(/No question is open\./);
     await type("Name of the formula", "Quay rolls");
     await click("Build the sheet");

@@ -30,7 +30,7 @@ describe("what is in the way is said", () => {
     [
       "unclear thousands",
       (d) => (d.fields.mixer_limit = "1.250"),
-      'mixer_limit: Mixer takes at most is "1.250", which could be 1250 or 1.250; enter it without the separator; enter a weight such as 700.',
+      'mixer_limit: Mixer takes at most is "1.250", which could be 1250 or 1.25; enter the one you mean.',
     ],
     [
       "a share below 1",

@@ -4,7 +4,8 @@ import type { Draft } from "../../sidebar/new-formula/draft.ts";
 import { assess } from "../../sidebar/new-formula/order.ts";
 import { beginWith, readShop, settingsOf } from "../../sidebar/new-formula/shop.ts";
 import { startFrom } from "../../sidebar/new-formula/start.ts";
-import { assessLines } from "../../sidebar/paste-recipe/order.ts";
+import { assess as assessPasted } from "../../sidebar/paste-recipe/order.ts";
+import { emptyState, takeText } from "../../sidebar/paste-recipe/state.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { skipWithoutChromium } from "../sidebar/browser.ts";
 import { GRAMS, model, OUNCES, sampleDraft } from "../sidebar/drafts.ts";
@@ -95,19 +96,11 @@ describe("the shop's settings", () => {
   test("belong to a recipe that is read in as well", () => {
     keep(book, sampleDraft());
     const shop = readShop(rowsIn(book) ?? []);
-    const { order } = assessLines(
-      {
-        title: "Rolls",
-        template: "pan-loaf",
-        columns: "weighed",
-        units: shop.units,
-        cups: "US",
-        shop,
-        make: { recipe: "", pieces: "", weight: "", loss: "" },
-        lines: [],
-      },
-      model,
-    );
+    const state = emptyState();
+    state.shop = shop;
+    state.units = shop.units;
+    takeText(state, "Rolls\n500 g flour\n300 g water");
+    const { order } = assessPasted(state);
     expect(order.values).toMatchObject({ shop: "Tern Quay Bakehouse", mixer_limit: 20_000, room_temp: 23 });
   });
 });

@@ -41,6 +41,7 @@ export async function builtRoot(): Promise<string> {
 
 type Shown = {
   readonly width?: number;
+  readonly height?: number;
   /** The page's timers follow a clock that a test can put forward. */
   readonly hasClock?: boolean;
 };
@@ -69,8 +70,11 @@ export async function openLocalPage({ root, keeper, ...shown }: How = {}): Promi
 }
 
 /** The page of whichever server is there, in a browser of its own: no other page hears what it tells its tabs. */
-export async function openPageAt(address: string, { width = 1440, hasClock }: Shown = {}): Promise<LocalPage> {
-  const browser = await openBrowser(width, 1000);
+export async function openPageAt(
+  address: string,
+  { width = 1440, height = 1000, hasClock }: Shown = {},
+): Promise<LocalPage> {
+  const browser = await openBrowser(width, height);
   const page = await browser.context.newPage();
   if (hasClock) await page.clock.install();
   await page.goto(address);

@@ -1,13 +1,14 @@
 // The dough as one formula: stages put together, what stands twice counted once, preferments as shares of flour.
 
 import { type Grams, grams } from "../../base/units.ts";
-import type { Formula, FormulaPart, FormulaRow, Question, Row, Stage, TiedPreferment } from "./described.ts";
+import type { Formula, FormulaPart, FormulaRow, Question, Row, Stage } from "./described.ts";
 import { IN_DOUGH } from "./described.ts";
 import type { Draft } from "./draft.ts";
-import { identityOf, merged, type Portion } from "./portions.ts";
+import { merged, type Portion } from "./portions.ts";
 import type { Reading } from "./row.ts";
 import { setApart, stageShares } from "./stage-amounts.ts";
 import { flourOfRow, waterOfRow } from "./starter.ts";
+import { mixedBefore, tied } from "./tied.ts";
 
 export type Assembled = { readonly formula: Formula; readonly asks: readonly Question[] };
 
@@ -42,7 +43,7 @@ export function assembled(draft: Draft, taken: ReadonlyMap<number, number>, read
     asks,
   });
   const { portions, isGrams } = amounts;
-  const dough = merged(portions, reading);
+  const dough = merged(withoutSeeds(portions), reading);
   const parts = partsOf(draft);
   const sum = (list: readonly Portion[], by: (portion: Portion) => number = () => 1) =>
     list.reduce((all, one) => all + (one.amount ?? 0) * by(one), 0);
@@ -58,7 +59,17 @@ export function assembled(draft: Draft, taken: ReadonlyMap<number, number>, read
   const preferments = staged
     .flatMap((at) =>
       stages[at]?.role === "preferment"
-        ? [tied(at, isWhole ? set : portions, flour, amounts.made.get(at), draft, reading)]
+        ? [
+            tied({
+              at,
+              portions: isWhole ? set : portions,
+              dough,
+              flourOfAll: flour,
+              made: amounts.made.get(at),
+              draft,
+              reading,
+            }),
+          ]
         : [],
     )
     .flat();
@@ -68,6 +79,7 @@ export function assembled(draft: Draft, taken: ReadonlyMap<number, number>, read
       type: row.type,
       grams: amount === null || factor === null ? null : grams(amount * factor),
       percent: amount === null || !(flour > 0) ? null : (amount / flour) * 100,
+      said: isGrams ? null : amount,
       isKnown: row.isKnown,
     }),
   );
@@ -79,10 +91,28 @@ export function assembled(draft: Draft, taken: ReadonlyMap<number, number>, read
       dough: isComplete && factor !== null ? grams(total * factor) : null,
       hydration: isComplete && flour > 0 ? water / flour : null,
       preferments,
+      before: mixedBefore(draft, isWhole ? set : portions, flour),
       parts,
       pieces: draft.yield.pieces,
     },
   };
+}
+
+/** A seed is flour and water: it goes with those of the build that it began. */
+function withoutSeeds(portions: readonly Portion[]): Portion[] {
+  const list = [...portions];
+  for (const seed of portions.filter(({ isSeed }) => isSeed)) {
+    const of = (type: string) =>
+      list.findIndex(({ row, stage, isSeed }) => stage === seed.stage && !isSeed && row.type === type);
+    const [flour, water] = [of("flour"), of("water")];
+    const [dry, wet] = [list[flour], list[water]];
+    if (dry === undefined || wet === undefined || seed.amount === null || dry.amount === null || wet.amount === null)
+      continue;
+    list[flour] = { ...dry, amount: dry.amount + seed.amount * flourOfRow(seed.row) };
+    list[water] = { ...wet, amount: wet.amount + seed.amount * waterOfRow(seed.row) };
+    list.splice(list.indexOf(seed), 1);
+  }
+  return list;
 }
 
 /** Grams for a hundredth of the flour in a formula of percentages, by what the text says it makes. */
@@ -103,45 +133,4 @@ function partsOf({ stages, rows }: Draft): FormulaPart[] {
     const weight = mine.reduce((all, row) => all + (row.grams ?? 0), 0);
     return [{ stage: at, name: stage.name || stage.role, grams: isWeighed ? (grams(weight) as Grams) : null }];
   });
-}
-
-/** A preferment as the sheet's cells take it. */
-function tied(
-  at: number,
-  portions: readonly Portion[],
-  flourOfAll: number,
-  made: number | undefined,
-  { stages }: Draft,
-  reading: Reading,
-): TiedPreferment[] {
-  const stage = stages[at];
-  const mine = portions.filter(({ stage: own }) => own === at);
-  const sum = (list: readonly Portion[], by: (portion: Portion) => number = () => 1) =>
-    list.reduce((all, one) => all + (one.amount ?? 0) * by(one), 0);
-  const flour = sum(mine, ({ row }) => flourOfRow(row));
-  if (stage === undefined || !(flour > 0) || !(flourOfAll > 0)) return [];
-  const water = sum(mine, ({ row }) => waterOfRow(row));
-  const yeast = sum(mine.filter(({ row }) => row.type === "yeast"));
-  const fed = sum(
-    mine.filter(({ isSeed }) => !isSeed),
-    ({ row }) => flourOfRow(row),
-  );
-  const seed = sum(mine.filter(({ isSeed }) => isSeed));
-  const flours = new Set(mine.filter(({ row }) => row.type === "flour").map(({ row }) => identityOf(row, reading)));
-  const all = new Set(portions.filter(({ row }) => row.type === "flour").map(({ row }) => identityOf(row, reading)));
-  const only = flours.size === 1 && all.size > 1 ? (mine.find(({ row }) => row.type === "flour")?.row.name ?? "") : "";
-  return [
-    {
-      stage: at,
-      kind: stage.preferment === "" ? "preferment" : stage.preferment,
-      share: flour / flourOfAll,
-      hydration: water / flour,
-      yeast: yeast / flour,
-      seed: fed > 0 ? seed / fed : 0,
-      hours: stage.hours,
-      temperature: stage.temperature,
-      leftOver: made !== undefined && made > 0 ? grams(made) : null,
-      flour: only,
-    },
-  ];
 }

@@ -13,12 +13,14 @@ export function weighedBare(draft: Draft, reading: Reading): void {
   const bare = [...draft.bare];
   if (bare.length === 0) return;
   const answer = reading.corrections.answers["which unit"];
-  const isPercent = answer === "percentages" || (answer === undefined && arePercents(draft, bare));
+  const isPercent =
+    answer === "percentages" || (answer === undefined && (reading.saysPercents || arePercents(draft, bare)));
   const unit = answer === undefined || isPercent ? "" : unitIn(answer);
   const others = draft.rows.filter((row) => !draft.bare.has(row) && row.grams !== null);
-  for (const [row, number] of bare) {
+  // Where numbers are percentages, "eggs 10" are no ten eggs.
+  for (const [row, number] of isPercent ? [...bare, ...draft.counts] : bare) {
     const at = draft.rows.indexOf(row);
-    if (isPercent) draft.rows[at] = { ...row, percent: number, amountOf: "percentage" };
+    if (isPercent) draft.rows[at] = { ...row, grams: null, percent: number, amountOf: "percentage" };
     else if (unit !== "") draft.rows[at] = { ...row, grams: grams(number * gramsOf(unit)) as Grams };
   }
   if (isPercent || unit !== "") return;
@@ -50,7 +52,8 @@ function arePercents(draft: Draft, bare: readonly (readonly [Row, number])[]): b
   const flours = bare.filter(([row]) => row.type === "flour");
   if (flours.length === 0) return false;
   const isAll =
-    bare.length >= draft.rows.filter(({ amountOf, percent }) => amountOf !== "nothing" && percent === null).length;
+    bare.length + draft.counts.size >=
+    draft.rows.filter(({ amountOf, percent }) => amountOf !== "nothing" && percent === null).length;
   if (!isAll) return false;
   const byStage = new Map<number, number>();
   for (const [row, number] of flours) byStage.set(row.stage, (byStage.get(row.stage) ?? 0) + number);

@@ -1,5 +1,6 @@
 // Lines that are ingredients or steps, and what is neither.
 
+import { grams } from "../../base/units.ts";
 import { prefermentIn } from "../kinds.ts";
 import { lineKey } from "./described.ts";
 import {
@@ -8,15 +9,19 @@ import {
   type Draft,
   hasAmount,
   ignore,
+  isCapitals,
+  isFirstOf,
   type Place,
   sideStage,
   stageAt,
   takeYield,
 } from "./draft.ts";
 import { listedRows, roleBeside, splitRows } from "./inline.ts";
-import { readRow } from "./row.ts";
+import { remembered } from "./remembered.ts";
+import { type Reading, type RowRead, readRow } from "./row.ts";
 import type { SourceLine } from "./source-lines.ts";
 import { doughTemperatureIn, isStep, stepsIn } from "./steps.ts";
+import { namesStage } from "./taken.ts";
 import { yieldOfStep } from "./yields.ts";
 
 function addSteps(draft: Draft, line: SourceLine, text: string): boolean {
@@ -53,9 +58,11 @@ export function takeBody({ draft, line, reading }: Place): boolean {
   const isNamed = read.isKnown || read.type !== "" || prefermentIn(read.name) !== undefined;
   const isSentence = words > 9 && !(read.isKnown && isAmount);
   if (isInMethod && (!isAmount || !isNamed || words > 9 || /[.!]$/.test(text))) return addSteps(draft, line, text);
-  const role = roleBeside(text, reading.kitchen);
+  const role = roleBeside(text);
   if ((isAmount || isUnclear) && !isSentence && (isNamed || draft.mode !== "start" || words <= 5)) {
     const several = isUnclear ? splitRows(text, reading) : undefined;
+    if (role === undefined && several === undefined && draft.mode === "ingredients" && isPlain(line))
+      reading.plain.add(text);
     for (const one of several ?? [read])
       addRow(draft, line.at, one, role === undefined ? stageAt(draft) : sideStage(draft, role));
     return true;
@@ -65,9 +72,9 @@ export function takeBody({ draft, line, reading }: Place): boolean {
   const isLoose =
     /\b(?:to taste|as (?:needed|required|desired)|q\.?s\.?|if needed)\b/i.test(text) && draft.mode === "ingredients";
   if (
-    (isNamed || read.isAll) &&
-    words <= 7 &&
-    (read.isKnown || isOf || read.isAll || isLoose) &&
+    (isNamed || read.isAll || namesStage(text, draft)) &&
+    (words <= 7 || (read.keeps !== null && words <= 12)) &&
+    (read.isKnown || isOf || namesStage(text, draft) || read.isAll || isLoose) &&
     !/[.!?]$/.test(text)
   ) {
     addRow(draft, line.at, read, stageAt(draft));
@@ -81,12 +88,42 @@ export function takeBody({ draft, line, reading }: Place): boolean {
   return ignore(draft, line, "no ingredient");
 }
 
+/** Nothing sets it off, so that no other line decides what it is. */
+const isPlain = ({ isMarked, text }: SourceLine): boolean =>
+  !isMarked && /\d/.test(text) && !text.endsWith(":") && !isCapitals(text);
+
+/** "250 g bread flour": an amount and a name, and nothing beside them. */
+const SIMPLE = /^(\d{1,6}(?:\.\d{1,2})?)\s?((?:k?g|oz|lbs?|ml|l|cups?|tsp|tbsp)\s+\p{L}[\p{L} -]*)$/u;
+
+/** A row that was one before, or that can be nothing else: lines come again with every keystroke. */
+export function takePlain(draft: Draft, line: SourceLine, reading: Reading): boolean {
+  const { text } = line;
+  if (draft.mode !== "ingredients" || line.isMarked || isFirstOf(draft)) return false;
+  const read = reading.plain.has(text) ? reading.known.get(text) : simpleRow(text, reading);
+  if (read === undefined) return false;
+  addRow(draft, line.at, read, stageAt(draft));
+  return true;
+}
+
+/** So much of a thing is so many times one of it: what is read of "1 g bread flour" goes for every weight. */
+function simpleRow(text: string, reading: Reading): RowRead | undefined {
+  const [, number = "", rest = ""] = SIMPLE.exec(text) ?? [];
+  const amount = Number(number);
+  if (rest === "" || !(amount > 0)) return undefined;
+  const one = readRow(`1 ${rest}`, reading);
+  const isSure = one.isKnown && one.type !== "" && one.grams !== null && one.remarks.length + one.asks.length === 0;
+  if (!isSure || one.grams === null || roleOf(rest) !== undefined) return undefined;
+  return { ...one, text, grams: grams(one.grams * amount) };
+}
+
+const roleOf = remembered((text) => roleBeside(text));
+
 export function takeCorrected({ draft, line, reading }: Place): boolean {
   const correction = reading.corrections.lines[lineKey(line.text)];
   if (correction === undefined) return false;
   if (correction.is === "not an ingredient") return ignore(draft, line, "not an ingredient");
   const read = correctedRead(readRow(line.text, reading), correction, reading);
-  const role = roleBeside(line.text, reading.kitchen);
+  const role = roleBeside(line.text);
   addRow(draft, line.at, read, role === undefined ? stageAt(draft) : sideStage(draft, role));
   return true;
 }

@@ -73,6 +73,9 @@ function sumsOf(
   return of === "grams" && formula.dough !== null ? [...sums, formula.dough] : sums;
 }
 
+/** Small percentages are written as finely as the finest of their column. */
+const FEW = 10;
+
 /** Rows of a stage have one weight for each percent; those that do not are named. */
 function percentsOf(draft: Draft): Asked[] {
   const wrong: Asked[] = [];
@@ -82,11 +85,14 @@ function percentsOf(draft: Draft): Asked[] {
     );
     if (both.length < 2) continue;
     const rates = both.map((row) => (row.grams ?? 0) / (row.percent ?? 1)).sort((a, b) => a - b);
+    const step = resolutionOf(both.map(({ percent }) => percent ?? 0));
     const rate = rates[Math.floor(rates.length / 2)] ?? 0;
     for (const row of both) {
       const [weight, percent] = [row.grams ?? 0, row.percent ?? 0];
       const expected = percent * rate;
-      const rounding = 0.5 * Math.min(1, resolutionOf([percent])) * rate + 0.5 * Math.min(5, resolutionOf([weight]));
+      const rounding =
+        0.5 * (percent < FEW ? step : Math.min(1, resolutionOf([percent]))) * rate +
+        0.5 * Math.min(5, resolutionOf([weight]));
       if (Math.abs(weight - expected) <= Math.max(rounding, 0.006 * expected)) continue;
       wrong.push(
         told("percent and weight differ", row.line, [

@@ -6,6 +6,8 @@ import { stageOf } from "./headings.ts";
 
 export type UnitOfColumn = "g" | "kg" | "oz" | "lb" | "ml" | "l" | "";
 export type Column =
+  /** Which of several recipes a row belongs to. */
+  | { readonly is: "recipe" }
   | { readonly is: "name" | "unit" | "stage" | "note" | "other" | "number" | "type" }
   | { readonly is: "percent"; readonly of: "flour" | "total" }
   /** One of several stages beside each other where `stage` is given. */
@@ -25,7 +27,7 @@ export const unitIn = (text: string): UnitOfColumn => {
 };
 
 const NAME =
-  /^(?:raw |the )?(?:ingredient|item|material|name|component|product|zutat|rohstoff|description|what|ingredient name|ingrediente?)$/;
+  /^(?:raw |the )?(?:ingredient|item|material|name|component|zutat|rohstoff|description|what|ingredient name|ingrediente?)$/;
 const WEIGHT =
   /\b(?:weight|wt|amount|quantity|qty|mass|gewicht|menge|poid|quantite|batch|per mix|per dough|small|large|medium|scaled|needed|dough|piece|loave|loaf|roll|bun|recipe|\d+ ?x|x ?\d+|single|double|triple|half|full|scale)\b/;
 const PERCENT = /%|\bpercent(?:age)?\b|\bpct\b|\bbp\b|\bb%/;
@@ -42,6 +44,7 @@ export function columnOf(cell: string): Column | undefined {
       .replace(/\s+/g, " ")
       .trim(),
   );
+  if (/^(?:formula|recipe|product|bread|article)(?: name| no| number| code)?$/.test(plain)) return { is: "recipe" };
   if (NAME.test(plain)) return { is: "name" };
   if (/^(?:#|no|nr|line|row|pos|step no|nº)$/.test(plain)) return { is: "number" };
   if (/^(?:unit|uom|measure|einheit)$/.test(plain)) return { is: "unit" };
@@ -75,10 +78,27 @@ export function columnOf(cell: string): Column | undefined {
 
 const OVERALL: Stage = { role: "overall", name: "Total", line: null, preferment: "", hours: null, temperature: null };
 
+/** "Component, material": the wider of two names says the part. */
+function oneName(cells: readonly string[], columns: readonly (Column | undefined)[]): (Column | undefined)[] {
+  const names = columns.flatMap((column, at) => (column?.is === "name" ? [at] : []));
+  if (names.length < 2) return [...columns];
+  const sure = names.find((at) => /ingredien|material|zutat|rohstoff/i.test(cells[at] ?? "")) ?? names[0];
+  return columns.map((column, at) => {
+    if (column?.is !== "name" || at === sure) return column;
+    return { is: /component/i.test(cells[at] ?? "") ? "stage" : "other" };
+  });
+}
+
 /** A row of headings: at least two cells are known ones, and none holds a bare amount. */
 export function headerOf(cells: readonly string[]): (Column | undefined)[] | undefined {
   if (cells.some((cell) => /^\s*[\d.,]+\s*(?:%|k?g|lb|oz)?\s*$/i.test(cell))) return undefined;
-  const columns = cells.map((cell) => (cell.trim() === "" ? undefined : columnOf(cell)));
+  // "50 g rye flour" is an ingredient, "50 kg batch" a heading.
+  if (cells.some((cell) => /\d\s?(?:k?g|oz|lbs?|ml)\s+(?!batch|flour|dough|mix|lot|size|recipe)\p{L}{3}/iu.test(cell)))
+    return undefined;
+  const columns = oneName(
+    cells,
+    cells.map((cell) => (cell.trim() === "" ? undefined : columnOf(cell))),
+  );
   const known = columns.filter((column) => column !== undefined);
   const isHeader =
     known.length >= 2 &&

@@ -59,6 +59,8 @@ export type Row = {
   /** The part of its line that it was read from. */
   readonly text: string;
   readonly name: string;
+  /** The name as it stands in the text, whatever a person made of it. */
+  readonly readName: string;
   /** A type of ingredient, or a preferment with its hydration; "" where it has to be asked for. */
   readonly type: string;
   readonly amountOf: AmountOf;
@@ -70,6 +72,8 @@ export type Row = {
   readonly remarks: readonly Remark[];
   /** The stage that it takes, or a part of it, whole; it adds nothing of its own. */
   readonly takes: number | null;
+  /** What is kept back of a stage that it takes otherwise whole. */
+  readonly keeps: Grams | null;
   /** Whether the ingredient tables know the name. */
   readonly isKnown: boolean;
 };
@@ -162,7 +166,10 @@ export type FormulaRow = {
   readonly name: string;
   readonly type: string;
   readonly grams: Grams | null;
+  /** Of all flour, preferments' included. */
   readonly percent: number | null;
+  /** As the text's percentages have it; null where it has weights. */
+  readonly said: number | null;
   readonly isKnown: boolean;
 };
 
@@ -175,14 +182,24 @@ export type TiedPreferment = {
   readonly hydration: number;
   /** Yeast of its own, of its flour. */
   readonly yeast: number;
-  /** Ripe starter that it is built from, of its flour. */
+  /** Ripe starter that it is built from, of the flour that is fed to it. */
   readonly seed: number;
+  /** Water of that starter, of its flour. */
+  readonly seedHydration: number;
+  /** Whether flour, water, yeast and seed say all of it, and its flour is all kinds alike or one alone. */
+  readonly isWhole: boolean;
   readonly hours: number | null;
   readonly temperature: Celsius | null;
   /** Made but not used, in grams. */
   readonly leftOver: Grams | null;
   /** The one flour that goes in, where the dough has others; "" for all. */
   readonly flour: string;
+};
+
+/** What is mixed before the dough, each ingredient in hundredths of all flour. */
+export type MixedBefore = {
+  readonly stage: number;
+  readonly rows: readonly { readonly name: string; readonly percent: number }[];
 };
 
 export type FormulaPart = { readonly stage: number; readonly name: string; readonly grams: Grams | null };
@@ -195,6 +212,7 @@ export type Formula = {
   /** Water over flour, preferments counted in; null without flour. */
   readonly hydration: number | null;
   readonly preferments: readonly TiedPreferment[];
+  readonly before: readonly MixedBefore[];
   readonly parts: readonly FormulaPart[];
   readonly pieces: number | null;
 };

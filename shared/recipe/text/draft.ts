@@ -13,7 +13,7 @@ import type {
 } from "./described.ts";
 import { type Reading, type RowRead, readRow } from "./row.ts";
 import type { SourceLine } from "./source-lines.ts";
-import type { YieldRead } from "./yields.ts";
+import { bothYields, type YieldRead } from "./yields.ts";
 
 /** A row that adds up the rows before it, as the text gives it. */
 export type Total = {
@@ -34,6 +34,8 @@ export type Draft = {
   readonly stages: Stage[];
   readonly rows: Row[];
   readonly bare: Map<Row, number>;
+  /** Bare numbers that were taken for pieces. */
+  readonly counts: Map<Row, number>;
   readonly ignored: Ignored[];
   readonly steps: Step[];
   readonly questions: Question[];
@@ -49,6 +51,7 @@ export type Place = {
   readonly draft: Draft;
   readonly line: SourceLine;
   readonly reading: Reading;
+  readonly before: SourceLine | undefined;
   readonly next: readonly SourceLine[];
   /** Nothing of the recipe was read yet. */
   readonly isFirst: boolean;
@@ -67,6 +70,9 @@ export const hasAmount = (text: string): boolean =>
   /\d\s?(?:k?g|gr|grams?|oz|lbs?|ml|l|cups?|tsp|tbsp|%|#)(?![\p{L}])/iu.test(text);
 export const looksLikeRow = (line: SourceLine | undefined): boolean =>
   line !== undefined && line.text !== "" && line.text.length < 80 && /\d|½|¼|¾|⅓|⅔|\b(?:pinch|all)\b/i.test(line.text);
+
+/** Whether nothing of the recipe was read yet. */
+export const isFirstOf = (draft: Draft): boolean => draft.title === "" && draft.rows.length === 0 && draft.stage < 0;
 
 export function stageAt(draft: Draft): number {
   if (draft.stage < 0) draft.stage = addStage(draft, plainStage("dough", "", null));
@@ -104,6 +110,7 @@ export function addRow(
     line,
     text: read.text,
     name: read.name,
+    readName: read.readName,
     type: read.type,
     amountOf: read.amountOf,
     grams: read.grams,
@@ -112,9 +119,11 @@ export function addRow(
     optional: read.isOptional,
     remarks: [...read.remarks, ...more],
     takes: null,
+    keeps: read.keeps,
     isKnown: read.isKnown,
   };
   draft.rows.push(row);
+  if (read.count !== null) draft.counts.set(row, read.count);
   if (read.bare !== null) draft.bare.set(row, read.bare);
   for (const ask of read.asks) draft.questions.push({ ...ask, line });
   if (draft.mode !== "ingredients") draft.mode = "ingredients";
@@ -122,15 +131,7 @@ export function addRow(
 }
 
 export function takeYield(draft: Draft, made: YieldRead): void {
-  const { pieces, pieceWeight, tins, total, flour, isSpan } = draft.yield;
-  draft.yield = {
-    pieces: pieces ?? made.pieces,
-    pieceWeight: pieceWeight ?? made.pieceWeight,
-    tins: tins ?? made.tins,
-    total: total ?? made.total,
-    flour: flour ?? made.flour,
-    isSpan: isSpan || made.isSpan,
-  };
+  draft.yield = bothYields(draft.yield, made);
 }
 
 export function correctedRead(

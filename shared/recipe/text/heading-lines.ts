@@ -5,7 +5,8 @@ import type { Stage, StageRole } from "./described.ts";
 import { addRow, addStage, hasAmount, ignore, isCapitals, looksLikeRow, type Place } from "./draft.ts";
 import { headingCore, prefermentWordIn, stageOf } from "./headings.ts";
 import { listedRows, splitRows } from "./inline.ts";
-import { readRow } from "./row.ts";
+import { opensOther } from "./openers.ts";
+import { type Reading, readRow } from "./row.ts";
 import { rowText } from "./row-text.ts";
 import type { SourceLine } from "./source-lines.ts";
 import { isStep } from "./steps.ts";
@@ -20,7 +21,12 @@ export function takeHeading({ draft, line, reading, next, isFirst, isSetOff }: P
     .replace(/\d+(?:[.,]\d+)?\s?%\s*(?:hydration|of (?:the )?(?:total )?flour|pre-?fermented(?: flour)?)/gi, " ");
   const isColon = /:$/.test(text);
   if (hasAmount(open) && !isColon && !line.isMarked) return false;
-  if (/^\d/.test(text) && !isSetOff) return false;
+  const numbered = open.replace(/\b(?:stage|step|part|phase|day|build|feed)\s*\d+|^\s*\d+[.)]/gi, " ");
+  const timed = numbered.replace(
+    /\d[\d.,/ ½¼¾–-]*\s*(?:h(?:ou)?rs?|h|min(?:ute)?s?|days?|°\s*[CF]?|[CF]|%)(?!\p{L})/giu,
+    " ",
+  );
+  if (/\d/.test(timed) && (!isSetOff || isRowInCapitals(line, timed, reading))) return false;
   if (rowText(text).isAll && !isColon) return false;
   if (isStep(text, false, false) && !isColon && !line.isMarked) return false;
   const found = stageOf(text, at, isSetOff || (line.isMarked && !hasAmount(open)));
@@ -48,6 +54,7 @@ export function takeHeading({ draft, line, reading, next, isFirst, isSetOff }: P
     // "Brioche dough" on top is the recipe's name.
     if (!/^(?:(?:final|main) )?(?:dough|mix)$/.test(headingCore(text))) draft.title = titleIn(text);
   }
+  if (isFirst && !isSetOff && following !== undefined && opensOther(following)) return false;
   if (
     isFirst &&
     stage.role === "preferment" &&
@@ -62,10 +69,11 @@ export function takeHeading({ draft, line, reading, next, isFirst, isSetOff }: P
   )
     return false;
   const kept = reading.corrections.answers[`part of the dough: ${stage.name}`];
-  const role: StageRole = kept === "dough" ? "dough" : kept === "kept apart" ? "part" : stage.role;
+  const isFirstPart = kept === undefined && draft.rows.length === 0 && isLikeDough(isUnsure, stage.role, next, reading);
+  const role: StageRole = kept === "dough" || isFirstPart ? "dough" : kept === "kept apart" ? "part" : stage.role;
   draft.stage = addStage(draft, { ...stage, role });
   draft.mode = "ingredients";
-  if (isUnsure && kept === undefined) {
+  if (isUnsure && kept === undefined && !isFirstPart) {
     draft.questions.push({
       reason: "part of the dough",
       line: at,
@@ -76,6 +84,26 @@ export function takeHeading({ draft, line, reading, next, isFirst, isSetOff }: P
   }
   ignore(draft, line, "heading");
   return true;
+}
+
+/** "FLOUR 1000": capitals alone make no heading of a row. */
+function isRowInCapitals(line: SourceLine, text: string, reading: Reading): boolean {
+  if (line.isMarked || /:$/.test(text.trim()) || !/\d\s*$/.test(text)) return false;
+  const read = readRow(line.text, reading);
+  return read.bare !== null && (read.isKnown || read.type !== "");
+}
+
+/** What comes first and has flour and something wet is the dough, whatever it is called: "BUNS", "For the crust". */
+function isLikeDough(isUnsure: boolean, role: StageRole, next: readonly SourceLine[], reading: Reading): boolean {
+  if (!isUnsure && role !== "topping") return false;
+  const isOther = (text: string, at: number) => {
+    const found = /\d/.test(text) ? undefined : stageOf(text, at, /:$/.test(text) || isCapitals(text));
+    return found !== undefined && "stage" in found && found.stage.role === "dough";
+  };
+  if (next.some(({ text, at }) => isOther(text, at))) return false;
+  const end = next.findIndex(({ text }, at) => text === "" && at > 0);
+  const types = next.slice(0, end < 0 ? next.length : end).map(({ text }) => readRow(text, reading).type);
+  return types.slice(0, 3).includes("flour") && types.some((type) => /^(?:water|dairy|yeast|egg|fat)$/.test(type));
 }
 
 /** "Egg wash: 1 egg, 1 tbsp milk": a heading with its rows beside it. */
@@ -91,8 +119,10 @@ export function takeHeadingWithRows({ draft, line, reading }: Place): boolean {
       (one.isAll || ((one.isKnown || one.type !== "") && (one.grams ?? one.percent ?? one.bare) !== null)),
   );
   if (!isRows) return false;
-  draft.stage = addStage(draft, { ...found.stage, name: head });
-  for (const read of listed) addRow(draft, line.at, read, draft.stage);
+  const stage = addStage(draft, { ...found.stage, name: head });
+  for (const read of listed) addRow(draft, line.at, read, stage);
+  // What a line says whole is not gone on with below it.
+  if (listed.length === 1 || found.stage.role === "dough") draft.stage = stage;
   return true;
 }
 

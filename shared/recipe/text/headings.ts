@@ -39,31 +39,43 @@ const ROLES: readonly (readonly [StageRole, RegExp])[] = [
   ["egg wash", /\b(?:egg ?wash|eggwash|wash)\b/],
   [
     "roll-in",
-    /\b(?:roll ?in|rolling in|lamination|laminating|beurrage|tourrage|tourage|butter block|fold in butter|locked in|lock in)\b/,
+    /\b(?:roll ?in|rolling in|lamination|laminating|beurrage|tourrage|tourage|butter block|fold in butter|locked in|lock in|laminate|roll in fat|folding butter|folding fat|layering)\b/,
   ],
   ["icing", /\b(?:icing|frosting|glaze|fondant|drizzle|glacage)\b/],
   [
     "filling",
-    /\b(?:filling|frangipane|pastry cream|creme patissiere|custard|ganache|jam|curd|compote|smear|schmear|remonce|remonce)\b/,
+    /\b(?:filling|frangipane|pastry cream|creme patissiere|custard|ganache|jam|curd|compote|smear|schmear|remonce|remoulade|puree|cream|cheese mixture|fruit mixture|nut mixture)\b/,
   ],
-  ["topping", /\b(?:topping|streusel|crumble|crumb|decoration|decorate|finish|finishing|garnish|crust|sprinkle)\b/],
+  [
+    "topping",
+    /\b(?:topping|streusel|crumble|crumb|decoration|decorate|finish|finishing|garnish|crust|sprinkle|cross|crosse|meringue|whipped cream|sauce|sprinkling)\b/,
+  ],
   [
     "dusting",
     /\b(?:dusting|bench flour|for the (?:bench|tin|pan|tray|counter|work surface)|greasing|to serve|for serving)\b/,
   ],
+  ["part", /^(?:for )?(?:the )?(?:boiling|poaching|frying|deep frying|lye|lye bath|boiling bath|water bath|bath)$/],
   ["soaker", /\b(?:soaker|scald|tangzhong|yudane|water roux|porridge|mash|gelatini[sz]ed|altus|soaked grain|soak)\b/],
 ];
 const OLD_DOUGH =
-  "old dough|pate fermentee|fermented dough|pre ferment|mother|chef|leaven|sauerteig|lievito|madre|desem";
+  "old dough|pate fermentee|fermented dough|pre ferment|vorteig|anstellgut|vorstufe|mother|chef|leaven|sauerteig|lievito|madre|desem";
 const PREFERMENT = new RegExp(`\\b(?:${PREFERMENT_WORDS.join("|")}|${OLD_DOUGH})\\b`);
 const DOUGH =
-  /^(?:(?:the|final|main|bread|bun|roll|pizza|sweet|rich|basic|base|second|last|actual|loaf|brioche|cake|cookie|biscuit|pastry|tart)\s+)*(?:dough|final|final mix|main mix|mix|batter|mixing|cake|sponge cake|base|final dough formula|main|bread|day 2|next day|dough mix|dough formula|formula|dough ingredient|detrempe|dough final)$/;
+  /^(?:(?:the|final|main|first|1st|2nd|third|3rd|bread|bun|roll|pizza|sweet|rich|basic|base|second|last|actual|loaf|brioche|cake|cookie|biscuit|pastry|tart)\s+)*(?:dough|final|final mix|main mix|mix|batter|mixing|cake|sponge cake|base|final dough formula|main|bread|day 2|next day|dough mix|dough formula|formula|dough ingredient|detrempe|dough final|pate|pate finale|teig|hauptteig|brotteig|impasto|impasto finale|masa|masa final|deeg|dej|deg)$/;
 /** A part of the ingredients that goes in at some time of the mixing. */
 const GROUP =
   /^(?:(?:dry|wet|liquid|other|remaining|rest|additional|main)\s*(?:ingredient|stuff|mix|group)?s?|add ?in|mix ?in|inclusion|addition|add later|later addition|group [a-d\d]|creaming|hold back|bassinage|delayed|autolyse|minor|major|scale|flour|liquid|fat|sugar|leavening|spice|fruit)$/;
 const QUALIFIERS = new Set(
   singularName(
-    "the for a of and with to in my our ingredient ingredients ripe liquid stiff firm white dark rye wheat whole wholewheat wholemeal spelt overnight young mature active build first second third 1st 2nd 3rd stage mix mixture formula recipe final main sweet rich day night before morning evening dough make made step phase part preferment starter sourdough culture seed feed refreshment sponge poolish biga levain hot cold seed grain mixed linseed ripened lively bubbly natural wild yeast yeasted german italian french type a b c i ii iii one two three chocolate cinnamon vanilla cheese almond apple lemon sugar butter cream egg honey nut pecan walnut raisin custard top on optional royal simple powdered",
+    [
+      "the for a of and with to in my our ingredient ingredients ripe liquid stiff firm white dark rye wheat whole wholewheat",
+      "wholemeal spelt overnight young mature active build first second third 1st 2nd 3rd stage mix mixture formula recipe",
+      "final main sweet rich day night before morning evening dough make made step phase part preferment starter sourdough",
+      "culture seed feed refreshment sponge poolish biga levain hot cold grain mixed linseed ripened lively bubbly wild natural",
+      "yeast yeasted german italian french fed refreshed matured ripening rested type b c i ii iii one two three chocolate",
+      "cinnamon vanilla cheese almond apple lemon sugar butter cream egg honey nut pecan walnut raisin custard top on optional",
+      "royal simple powdered",
+    ].join(" "),
   ).split(" "),
 );
 
@@ -90,8 +102,8 @@ export function headingCore(text: string): string {
 
 export const prefermentWordIn = (core: string): string => {
   const word = PREFERMENT.exec(core)?.[0] ?? "";
-  if (/^(?:old dough|pate fermentee|fermented dough|pre ferment)$/.test(word)) return "preferment";
-  if (/^(?:mother|chef|leaven|lievito|madre|desem)$/.test(word)) return "levain";
+  if (/^(?:vorteig|vorstufe|old dough|pate fermentee|fermented dough|pre ferment)$/.test(word)) return "preferment";
+  if (/^(?:anstellgut|mother|chef|leaven|lievito|madre|desem)$/.test(word)) return "levain";
   return word === "sauerteig" ? "sourdough" : word;
 };
 
@@ -147,7 +159,11 @@ export function stageOf(text: string, line: number, isSetOff: boolean): Heading 
   for (const [role, pattern] of ROLES) {
     if (pattern.test(plain) && (isSetOff || isOnly(pattern))) return stage(role);
   }
-  const preferment = prefermentWordIn(plain);
+  const named = prefermentWordIn(plain);
+  // "Preferment (biga)"
+  const inBrackets =
+    named === "preferment" ? prefermentWordIn(singularName(/[([](.*?)[)\]]/.exec(text)?.[1] ?? "")) : "";
+  const preferment = inBrackets === "" ? named : inBrackets;
   const isDough = /\b(?:final|main)\b/.test(plain) || DOUGH.test(plain);
   if (
     preferment !== "" &&

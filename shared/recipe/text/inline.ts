@@ -1,7 +1,7 @@
 // Rows within a line: several ingredients in one, and what is used beside the dough.
 
 import { readRecipeLine } from "../line.ts";
-import type { Kitchen, StageRole } from "./described.ts";
+import type { StageRole } from "./described.ts";
 import { type Reading, type RowRead, readRow } from "./row.ts";
 
 const BESIDE: readonly (readonly [StageRole, RegExp])[] = [
@@ -23,7 +23,7 @@ const BESIDE: readonly (readonly [StageRole, RegExp])[] = [
 ];
 
 /** What a row is used for beside the dough; "flour, plus more for dusting" is flour of the dough. */
-export function roleBeside(text: string, _kitchen: Kitchen): StageRole | undefined {
+export function roleBeside(text: string): StageRole | undefined {
   if (
     /\b(?:plus|and)\s+(?:some\s+|a (?:little|bit)\s+)?(?:more|extra|additional)\b|,\s*(?:more|extra) (?:for|to)\b/i.test(
       text,
@@ -37,12 +37,19 @@ const AMOUNT = /\d|½|¼|¾/;
 const PARTS = /\s*[,;/·|•]\s+|\s+[·|•+]\s+|,(?=\p{L})|\s\/\s/u;
 const FEWEST = 3;
 
+const AMOUNTS = /\d\s?(?:%|k?g|gr|oz|lbs?|ml)(?![\p{L}])/giu;
+const BEHIND_AMOUNT = /(?<=\d\s?(?:%|k?g|gr|oz|lbs?|ml))\s+(?=\p{L}{2})/iu;
+
+/** Parted by signs, or one amount after the other: "flour 100% water 65% salt 2%", "500 g flour 10 g salt". */
+function runOf(text: string): string[] {
+  if (/[,;/·|•+]/.test(text)) return text.split(PARTS);
+  return text.split(/^\d/.test(text) ? /(?<=[\p{L})])\s+(?=\d)/u : BEHIND_AMOUNT);
+}
+
 /** "Flour 100, water 65, salt 2": several rows in one line; undefined where it is one. */
 export function listedRows(text: string, reading: Reading): RowRead[] | undefined {
-  if (!/[,;/·|•+]/.test(text)) return undefined;
-  const parts = text
-    .replace(/\.$/, "")
-    .split(PARTS)
+  if (!/[,;/·|•+]/.test(text) && (text.match(AMOUNTS)?.length ?? 0) < FEWEST) return undefined;
+  const parts = runOf(text.replace(/\.$/, ""))
     .map((part) => part.trim())
     .filter((part) => part !== "");
   const isWhole = (part: string) => /^(?:all|the whole)\b/i.test(part);

@@ -1,9 +1,10 @@
 // What each line is, in the order in which that is asked.
 
-import { takeBody, takeCorrected } from "./body-lines.ts";
-import { clutterIn, isNutrition, isTotal } from "./clutter.ts";
-import { lineKey } from "./described.ts";
-import { addStage, type Draft, ignore, isCapitals, type Place, takeYield } from "./draft.ts";
+import { takeBody, takeCorrected, takePlain } from "./body-lines.ts";
+import { clutterIn, isNutrition, isStepNumber, isTotal } from "./clutter.ts";
+import { columnOf } from "./columns.ts";
+import { lineKey, NO_CORRECTIONS } from "./described.ts";
+import { addStage, type Draft, ignore, isCapitals, isFirstOf, type Place, takeYield } from "./draft.ts";
 import { takeHeading, takeHeadingWithRows } from "./heading-lines.ts";
 import { modeOf } from "./headings.ts";
 import { type Reading, readRow } from "./row.ts";
@@ -11,8 +12,8 @@ import { isSeparator, type SourceLine } from "./source-lines.ts";
 import { isStep } from "./steps.ts";
 import type { TableLine } from "./table.ts";
 import { headStage, tableRows } from "./table-rows.ts";
-import { takeTitle, titleIn } from "./titles.ts";
-import { yieldIn } from "./yields.ts";
+import { takeHead, takeTitle, titleIn } from "./titles.ts";
+import { NO_YIELD, yieldIn } from "./yields.ts";
 
 /** All of a text beside the line in hand. */
 export type WholeText = {
@@ -31,12 +32,16 @@ export function readLineAt(draft: Draft, line: SourceLine, place: number, text: 
 }
 
 function readLine(draft: Draft, line: SourceLine, at: number, { lines, reading }: WholeText): void {
+  const { lines: said } = reading.corrections;
+  const isCorrected = said !== NO_CORRECTIONS.lines && said[lineKey(line.text)] !== undefined;
+  if (!isCorrected && takePlain(draft, line, reading)) return;
   const place: Place = {
     draft,
     line,
     reading,
+    before: lines[at - 1],
     next: lines.slice(at + 1, at + 1 + AHEAD),
-    isFirst: draft.title === "" && draft.rows.length === 0 && draft.stage < 0,
+    isFirst: isFirstOf(draft),
     isSetOff: line.isMarked || line.text.endsWith(":") || isCapitals(line.text),
   };
   TAKERS.some((take) => take(place));
@@ -74,10 +79,24 @@ function takeAside({ draft, line }: Place): boolean {
   return isAside && ignore(draft, line, mode);
 }
 
-function takeTotal({ draft, line, reading }: Place): boolean {
+/** A number alone under a rule adds up what stands above it. */
+function isSumAlone({ draft, line, before }: Place): boolean {
+  return (
+    draft.rows.length > 1 &&
+    /^=?\s*[\d.,]+\s?(?:%|k?g|oz|lbs?)?$/i.test(line.text) &&
+    before !== undefined &&
+    isSeparator(before.text)
+  );
+}
+
+function takeTotal(place: Place): boolean {
+  const { draft, line, reading } = place;
   const { text } = line;
-  if (!isTotal(text) || /\btime\b|\d\s*(?:min|h)/i.test(text)) return false;
+  if (!(isTotal(text) || isSumAlone(place)) || /\btime\b|\d\s*(?:min|h)/i.test(text)) return false;
   const read = readRow(text.replace(/^\D*?(?=[\d.,]*\d)/, "flour "), reading);
+  // "Total dough: 25 kg" over or under percentages says how much is made.
+  if (read.grams !== null && draft.rows.every((row) => row.grams === null && !draft.bare.has(row)))
+    takeYield(draft, { ...NO_YIELD, total: read.grams });
   draft.totals.push({
     line: line.at,
     grams: read.grams ?? (read.bare !== null && reading.unit !== "" ? read.bare : null),
@@ -89,10 +108,16 @@ function takeTotal({ draft, line, reading }: Place): boolean {
   return ignore(draft, line, "total");
 }
 
-function takeClutter({ draft, line, next }: Place): boolean {
+function takeClutter({ draft, line, next, before }: Place): boolean {
+  if (isStepNumber(line.text)) return ignore(draft, line, "heading");
   const clutter = clutterIn(line.text);
   if (clutter !== undefined) return ignore(draft, line, clutter);
-  const isFigures = isNutrition(line.text) && draft.mode === "method" && isNutrition(next[0]?.text ?? line.text);
+  const isFigures =
+    isNutrition(line.text) &&
+    draft.mode === "method" &&
+    (isNutrition(next[0]?.text ?? line.text) ||
+      clutterIn(before?.text ?? "") === "nutrition" ||
+      isNutrition(before?.text ?? ""));
   return isFigures && ignore(draft, line, "nutrition");
 }
 
@@ -114,6 +139,7 @@ const TAKERS: readonly ((place: Place) => boolean)[] = [
   takeAside,
   takeTotal,
   takeClutter,
+  takeHead,
   takeMade,
   takeTitle,
   takeBody,
@@ -123,11 +149,20 @@ function readTableLine(draft: Draft, table: TableLine, place: number, text: Whol
   const { line, cells } = table;
   const filled = cells.filter((cell) => cell !== "" && !/^[-–—]+$/.test(cell));
   const correction = text.reading.corrections.lines[lineKey(line.text)];
-  if (table.isHeader) ignore(draft, line, "column headings");
+  if (table.isHeader) takeColumns(draft, table);
   else if (filled.length === 0) ignore(draft, line, "separator");
   else if (correction?.is === "not an ingredient") ignore(draft, line, "not an ingredient");
   else if (filled.length === 1) readSingle(draft, { ...line, text: filled[0] ?? "" }, place, text);
   else tableRows(draft, table, text.reading, text.tables);
+}
+
+/** "Part A – Poolish | g": the heading of the names may be that of a stage. */
+function takeColumns(draft: Draft, { line, cells, columns }: TableLine): void {
+  const at = columns.findIndex((column) => column?.is === "name");
+  const head = cells[at] ?? "";
+  const heads = head === "" || columnOf(head)?.is === "name" ? undefined : headStage(head, line.at);
+  if (heads !== undefined) draft.stage = addStage(draft, heads);
+  ignore(draft, line, heads === undefined ? "column headings" : "heading");
 }
 
 /** A row with one cell alone heads the rows below it, or is a line like any other. */

@@ -14,10 +14,21 @@ export type Portion = {
   readonly isSeed: boolean;
 };
 
+const identities = new WeakMap<Reading["kitchen"]["larder"], Map<string, string>>();
+const MOST_KNOWN = 3000;
+
 /** What makes two rows the same ingredient: the tables' name for both, else their own. */
-export function identityOf(row: Row, reading: Reading): string {
-  const known = ingredientIn(row.name.split(/\s+/), reading.kitchen)?.name;
-  return `${row.type} ${singularName(known ?? row.name)}`;
+export function identityOf({ type, name }: Row, { kitchen }: Reading): string {
+  const known = identities.get(kitchen.larder) ?? new Map<string, string>();
+  identities.set(kitchen.larder, known);
+  const key = `${type}\n${name}`;
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  const usual = ingredientIn(name.split(/\s+/), kitchen)?.name;
+  const identity = `${type} ${singularName(usual ?? name)}`;
+  if (known.size >= MOST_KNOWN) known.clear();
+  known.set(key, identity);
+  return identity;
 }
 
 /** One portion an ingredient, in the order of their first rows; "yeast" alone is the one kind of yeast that is named beside it. */

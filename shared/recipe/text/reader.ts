@@ -10,7 +10,7 @@ import { readLineAt } from "./line-order.ts";
 import { type NumberStyle, numberStyle } from "./numbers.ts";
 import { type Reading, rowsRead, weigherOf } from "./row.ts";
 import { linesOf, type SourceLine } from "./source-lines.ts";
-import { hasPercents, statedUnit } from "./stated.ts";
+import { hasPercents, saysPercents, statedUnit } from "./stated.ts";
 import { tableLines } from "./table.ts";
 import { takenStages } from "./taken.ts";
 import { takeStated } from "./titles.ts";
@@ -80,13 +80,19 @@ function describedAs(
       stated.unit !== "" ? stated.unit : answered === undefined || answered === "percentages" ? "" : unitIn(answered),
     isPercents: hasPercents(lines, tables),
   };
-  const reading: Reading = { ...way, weigh: weigherOf(kitchen), known: rowsRead(way) };
+  const reading: Reading = {
+    ...way,
+    saysPercents: saysPercents(lines, tables),
+    weigh: weigherOf(kitchen),
+    ...rowsRead(way),
+  };
   const draft: Draft = {
     title: "",
     yield: NO_YIELD,
     stages: [],
     rows: [],
     bare: new Map(),
+    counts: new Map(),
     ignored: [],
     steps: [],
     questions: [],

@@ -15,13 +15,15 @@ export type RowText = {
   readonly isOptional: boolean;
   /** "All of the poolish", "levain, from above". */
   readonly isAll: boolean;
-  readonly notes: readonly string[];
+  /** "except 40 g": what is kept back of all of it; "" where nothing is. */
+  readonly keeps: string;
 };
 
 const SHORTHAND: readonly (readonly [RegExp, string])[] = [
   [/\bfl(?:r)?\b(?!\.?\s*oz)\.?/gi, "flour"],
   [/\b[Ww](?:h(?:ole)?)?\.?\s?[Ww](?:h(?:ea)?t)?\b(?=\s+flour)/g, "whole wheat"],
   [/\bWW\b(?!\s+flour)/g, "whole wheat flour"],
+  [/\bWWF\b/g, "whole wheat flour"],
   [/\bAP\b(?!\s+flour)/g, "all-purpose flour"],
   [/\bAP\b(?=\s+flour)/g, "all-purpose"],
   [/\bBF\b/g, "bread flour"],
@@ -42,7 +44,7 @@ const SHORTHAND: readonly (readonly [RegExp, string])[] = [
   [/(\d)\s*à\s*(?=\d)/g, "$1 x "],
 ];
 const SHORT =
-  /\b(?:fl|flr|wt|wtr|slt|st|yst|yast|sgr|sugr|btr|bttr|mlk|mk|ww|ap|bf|hg|idy|ady|lm|h2o|watr|bkg|bakg|wh)\b|#|à|c\/s/i;
+  /\b(?:fl|flr|wt|wtr|slt|st|yst|yast|sgr|sugr|btr|bttr|mlk|mk|wwf?|ap|bf|hg|idy|ady|lm|h2o|watr|bkg|bakg|wh)\b|#|à|c\/s/i;
 
 /** Words behind a percentage that make it part of a name. */
 const NAMED =
@@ -58,9 +60,31 @@ const ALL =
 const FROM_ABOVE =
   /[,(-]?\s*\b(?:from|see|as)\s+(?:the\s+)?(?:above|below|stage \d|step \d|yesterday|day (?:one|1))\b\)?|\(\s*(?:see )?(?:above|below)\s*\)/i;
 
-export function rowText(text: string): RowText {
+const EXCEPT =
+  /[,(]?\s*\b(?:except(?: for)?|minus|less|but(?: for)?|keeping(?: back)?|reserving|holding back|save)\s+(\d[\d.,]*\s?(?:k?g|grams?|oz|lbs?))(?![\p{L}]).*$/iu;
+
+/** Grades of flour are written in figures: "00 flour", "Type 55", "Weizenmehl 550". */
+const GRADES: readonly RegExp[] = [
+  /(?<![\p{L}\d.,])(0{2,3}|0(?=\s+flour))(?=[ -]+(?:[\p{L}]+ ){0,2}(?:flour|farina))/giu,
+  /(?<=\b(?:type|typ|tipo|t[ye]pe?)\s)(0{1,3}|\d{2,4})\b/giu,
+  /(?<=(?:mehl|flour|farine|farina|harina)\s)(0{2,3}|405|550|630|700|812|850|997|1050|1150|1370|1600|1740)(?=[\s,;:(–-]+\d[\d.,]*\s?(?:%|k?g|oz|lbs?|ml|l)(?![\p{L}]))(?!\s?(?:%|k?g|oz|lbs?|ml|l)(?![\p{L}]))/giu,
+];
+/** Hidden in a word that leaves an ingredient what it is, so that no figure of it is taken for an amount. */
+const hidden = (grade: string): string => `grade${[...grade].map((digit) => "abcdefghij"[Number(digit)]).join("")}ed`;
+export const withGrades = (text: string): string =>
+  text.replace(/grade([a-j]+)ed\b/g, (_, letters: string) =>
+    [...letters].map((letter) => String("abcdefghij".indexOf(letter))).join(""),
+  );
+
+/** The amount of a name in a table stands in another cell. */
+const GRADE_OF_CELL = /(?<=(?:mehl|flour|farine|farina|harina)\s)(0{2,3}|\d{3,4})$/iu;
+
+export function rowText(text: string, isCell = false): RowText {
   let plain = /\.{2,}|_{2,}|…|\t/.test(text) ? text.replace(/\.{2,}|_{2,}|…+|\t/g, " ") : text;
-  const notes: string[] = [];
+  let keeps = "";
+  if (/flour|mehl|farin|harina|typ|tipo/i.test(plain))
+    for (const grade of isCell ? [...GRADES, GRADE_OF_CELL] : GRADES)
+      plain = plain.replace(grade, (one) => hidden(one));
   let temperature: Celsius | null = null;
   let isOptional = false;
   let isAll = false;
@@ -82,6 +106,10 @@ export function rowText(text: string): RowText {
     isOptional = true;
   }
   if (/\b(?:all|whole|entire|above|below|from|see|yesterday)\b/i.test(plain)) {
+    plain = plain.replace(EXCEPT, (_, weight: string) => {
+      keeps = weight;
+      return " ";
+    });
     for (const pattern of [ALL, FROM_ABOVE]) {
       const before = plain;
       plain = plain.replace(pattern, " ");
@@ -99,7 +127,7 @@ export function rowText(text: string): RowText {
       saysOf(plain.slice(at + one.length), plain.slice(0, at)) === "amount" ? " " : one,
     );
   }
-  return { plain: tidied(plain), bare: tidied(bare), percents, temperature, isOptional, isAll, notes };
+  return { plain: tidied(plain), bare: tidied(bare), percents, temperature, isOptional, isAll, keeps };
 }
 
 const saysOf = (after: string, before: string): PercentRead["says"] => {

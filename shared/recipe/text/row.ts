@@ -3,7 +3,7 @@
 import { CellError } from "../../base/refusal.ts";
 import { shown } from "../../base/show.ts";
 import { type Grams, grams, gramsIn } from "../../base/units.ts";
-import { folded } from "../../base/words.ts";
+import { folded, singularName } from "../../base/words.ts";
 import { readNumber } from "../../cells/number.ts";
 import { type LineWeight, lineWeigher } from "../grams.ts";
 import { kindOf, prefermentIn } from "../kinds.ts";
@@ -11,8 +11,9 @@ import { readRecipeLine } from "../line.ts";
 import { ingredientIn, nameIn, wordsOf } from "../name-in.ts";
 import type { UnitOfColumn } from "./columns.ts";
 import type { AmountOf, Corrections, Kitchen, Question, Remark } from "./described.ts";
+import { prefermentWordIn } from "./headings.ts";
 import { type NumberStyle, withPlainNumbers } from "./numbers.ts";
-import { type RowText, rowText } from "./row-text.ts";
+import { type RowText, rowText, withGrades } from "./row-text.ts";
 import { meantNames } from "./spelling.ts";
 import { foreignName, typeOf } from "./types.ts";
 
@@ -24,23 +25,32 @@ export type Reading = {
   readonly unit: UnitOfColumn;
   /** Whether percentages are amounts in this text. */
   readonly isPercents: boolean;
+  /** Whether the text says that its bare numbers are percentages. */
+  readonly saysPercents: boolean;
   readonly weigh: (line: string, named: string | null) => LineWeight;
   /** Rows of texts read before, the same way in the same kitchen. */
   readonly known: Map<string, RowRead>;
+  /** Lines that are one row each, whatever stands around them among ingredients. */
+  readonly plain: Set<string>;
 };
 
 export type Ask = Pick<Question, "reason" | "about" | "choices" | "isOpen">;
 export type RowRead = {
   readonly text: string;
   readonly name: string;
+  readonly readName: string;
   readonly type: string;
   readonly amountOf: AmountOf;
   readonly grams: Grams | null;
   readonly percent: number | null;
   /** A number whose unit nobody said. */
   readonly bare: number | null;
+  /** A bare number that was taken for pieces. */
+  readonly count: number | null;
   readonly isOptional: boolean;
   readonly isAll: boolean;
+  /** Of all of it, what is kept back. */
+  readonly keeps: Grams | null;
   readonly isKnown: boolean;
   readonly remarks: readonly Remark[];
   readonly asks: readonly Ask[];
@@ -76,7 +86,8 @@ const open = (reason: Ask["reason"], about: readonly string[], choices: readonly
 /** A count that a person may have meant as pieces, or as grams. */
 const MOST_PIECES = 30;
 
-const kept = new WeakMap<Kitchen["larder"], Map<string, Map<string, RowRead>>>();
+type Kept = Pick<Reading, "known" | "plain">;
+const kept = new WeakMap<Kitchen["larder"], Map<string, Kept>>();
 const MOST_WAYS = 20;
 const MOST_KEPT = 5000;
 
@@ -87,14 +98,14 @@ export function rowsRead({
   style,
   unit,
   isPercents,
-}: Omit<Reading, "weigh" | "known">): Map<string, RowRead> {
-  const ways = kept.get(kitchen.larder) ?? new Map<string, Map<string, RowRead>>();
+}: Omit<Reading, "weigh" | "saysPercents" | keyof Kept>): Kept {
+  const ways = kept.get(kitchen.larder) ?? new Map<string, Kept>();
   kept.set(kitchen.larder, ways);
   const way = [kitchen.cups, style, unit, isPercents, JSON.stringify(corrections.names)].join(" ");
   const before = ways.get(way);
   if (before !== undefined) return before;
   if (ways.size >= MOST_WAYS) ways.clear();
-  const rows = new Map<string, RowRead>();
+  const rows: Kept = { known: new Map(), plain: new Set() };
   ways.set(way, rows);
   return rows;
 }
@@ -105,33 +116,40 @@ export function readRow(text: string, reading: Reading, beside: Beside = {}): Ro
   const before = reading.known.get(text);
   if (before !== undefined) return before;
   const read = readAfresh(text, reading, beside);
-  if (reading.known.size >= MOST_KEPT) reading.known.clear();
+  if (reading.known.size >= MOST_KEPT) {
+    reading.known.clear();
+    reading.plain.clear();
+  }
   reading.known.set(text, read);
   return read;
 }
 
 function readAfresh(text: string, reading: Reading, beside: Beside): RowRead {
   const plainNumbers = withPlainNumbers(text, reading.style);
-  const read = rowText(plainNumbers);
+  const read = rowText(plainNumbers, beside.amount !== undefined);
   const { percent, body } = percentOf(read, reading);
-  const named = nameOf(body, reading);
+  const unwet = nameOf(body, reading);
   const amount =
     beside.amount === undefined
-      ? amountIn(read.bare, named.asked, reading, beside)
-      : amountBeside(beside, named, reading);
+      ? amountIn(read.bare, unwet.asked, reading, beside)
+      : amountBeside(beside, unwet, reading);
+  const named = wetted(unwet, percent ?? beside.percent ?? null, amount, read.percents);
   const isRowPercent = percent !== null || beside.percent != null;
   const isNothing =
     amount.grams === null && amount.bare === null && amount.asks.every(({ reason }) => reason === "no amount");
   return {
     text,
     name: named.name,
+    readName: named.readName,
     type: named.type,
     amountOf: amount.grams !== null || amount.bare !== null || !isRowPercent ? amount.amountOf : "percentage",
     grams: amount.grams,
     percent: beside.percent ?? percent,
     bare: amount.bare,
+    count: amount.count ?? null,
     isOptional: read.isOptional,
     isAll: read.isAll,
+    keeps: read.keeps === "" ? null : weightOf(read.keeps, reading),
     isKnown: named.isKnown,
     remarks: [
       ...(read.temperature === null
@@ -158,40 +176,63 @@ function percentOf(read: RowText, { isPercents }: Reading): { percent: number | 
 
 type Named = {
   readonly name: string;
+  readonly readName: string;
   readonly asked: string | null;
   readonly type: string;
   readonly isKnown: boolean;
   readonly asks: readonly Ask[];
 };
 
+/** "40 g ripe sour (80%)": beside a weight, the percentage of a preferment is its water. */
+function wetted(named: Named, amountPercent: number | null, amount: AmountRead, percents: RowText["percents"]): Named {
+  const preferment = named.type === "" ? prefermentIn(named.name) : undefined;
+  const [only] = percents;
+  if (preferment === undefined || amountPercent !== null || amount.grams === null) return named;
+  if (only === undefined || percents.length > 1 || only.value < DRIEST || only.value > WETTEST) return named;
+  const asks = named.asks.filter(({ reason }) => reason !== "hydration");
+  return { ...named, type: `${preferment} ${only.value}%`, asks };
+}
+/** A preferment's water as a share of its flour, in hundredths. */
+const DRIEST = 40;
+const WETTEST = 200;
+
 export const nameKeyOf = (name: string): string => folded(name);
 
 function nameOf(body: string, { kitchen, corrections }: Reading): Named {
   const words = wordsOf(body);
   const found = ingredientIn(words, kitchen);
-  const read = withPercent(nameIn(words, body, found, kitchen).replace(/^(?:of|de|x)\s+/i, ""), body, kitchen);
-  const taught = corrections.names[nameKeyOf(read)];
-  const name = taught?.name ?? read;
+  const plainName = nameIn(words, body, found, kitchen).replace(/^(?:of|de|x|packed)\s+/i, "");
+  const readName = withGrades(withPercent(plainName, body, kitchen));
+  const taught = corrections.names[nameKeyOf(readName)];
+  const name = taught?.name ?? readName;
   const known = taught?.name === undefined ? found : ingredientIn(name.split(/\s+/), kitchen);
-  if (taught?.type !== undefined) {
-    return { name, asked: taught.name ?? null, type: taught.type, isKnown: known !== undefined, asks: [] };
-  }
-  if (name === "") return { name, asked: null, type: "", isKnown: false, asks: [open("which name", [body])] };
-  const type = known === undefined ? typeOf(name, `${name} ${body}`) : kindOf(known, `${name} ${body}`);
-  const meant = known === undefined && prefermentIn(name) === undefined ? meantNames(kitchen.larder, name) : [];
+  const isKnown = known !== undefined;
+  if (taught?.type !== undefined)
+    return { name, readName, asked: taught.name ?? null, type: taught.type, isKnown, asks: [] };
+  if (name === "") return { name, readName, asked: null, type: "", isKnown: false, asks: [open("which name", [body])] };
+  const said = taught?.name === undefined ? `${name} ${body}` : name;
+  const type = known === undefined ? typeOf(name, said) : kindOf(known, said);
+  const isNew = known === undefined && taught?.name === undefined && prefermentIn(name) === undefined;
+  const meant = isNew ? meantNames(kitchen.larder, name) : [];
   const asked = taught?.name ?? (name.includes("%") ? name : foreignName(name));
-  if (meant.length > 0) {
-    return { name, asked, type: type.word, isKnown: false, asks: [open("misspelt", [name], [...meant, name])] };
-  }
-  const preferment = type.word === "" ? prefermentIn(name) : undefined;
-  const asks =
-    type.word !== ""
-      ? []
-      : preferment !== undefined
-        ? [open("hydration", [name, preferment])]
-        : [open("which type", [name])];
-  return { name, asked, type: type.word, isKnown: known !== undefined, asks };
+  const all = { name, readName, asked, type: type.word };
+  if (meant.length > 0) return { ...all, isKnown: false, asks: [open("misspelt", [name], [...meant, name])] };
+  if (type.word !== "") return { ...all, isKnown, asks: [] };
+  if (/^hydration$/i.test(name)) return { ...all, type: "water", isKnown: true, asks: [] };
+  const preferment = prefermentIn(name) ?? olderDough(name);
+  const ask =
+    preferment === undefined
+      ? open("which type", [name])
+      : open("hydration", [name, preferment], [`${preferment} 100%`, `${preferment} 50%`]);
+  return { ...all, isKnown, asks: [ask] };
 }
+
+/** "Old dough", "mother": preferments that no type is called after. */
+function olderDough(name: string): string | undefined {
+  const plain = singularName(name);
+  return NO_DOUGH.test(plain) ? undefined : prefermentWordIn(plain) || undefined;
+}
+const NO_DOUGH = /\b(?:flour|bread|cake|cream|milk|yeast)\b/;
 
 /** "2% milk" is a milk of its own. */
 function withPercent(name: string, body: string, kitchen: Kitchen): string {
@@ -201,7 +242,12 @@ function withPercent(name: string, body: string, kitchen: Kitchen): string {
   return ingredientIn(full.split(" "), kitchen)?.name !== ingredientIn(name.split(" "), kitchen)?.name ? full : name;
 }
 
-type AmountRead = Pick<RowRead, "amountOf" | "grams" | "bare" | "remarks" | "asks">;
+function weightOf(amount: string, { weigh }: Reading): Grams | null {
+  const read = weigh(`${amount} flour`, null);
+  return read.is === "weighed" ? grams((read.least + read.most) / 2) : null;
+}
+
+type AmountRead = Pick<RowRead, "amountOf" | "grams" | "bare" | "remarks" | "asks"> & { readonly count?: number };
 const nothing = (asks: readonly Ask[] = []): AmountRead => ({
   amountOf: "nothing",
   grams: null,
@@ -234,11 +280,12 @@ function bareAmount(number: number, counted: LineWeight, unit: UnitOfColumn): Am
   const isCounted = counted.is === "weighed" && counted.unsure === undefined;
   const mayBePieces = isCounted && number <= MOST_PIECES;
   if (unit === "") {
-    if (mayBePieces && counted.is === "weighed") return weighedAmount(counted, "count", "");
+    if (mayBePieces && counted.is === "weighed") return { ...weighedAmount(counted, "count", ""), count: number };
     return { amountOf: "weight", grams: null, bare: number, remarks: [], asks: [] };
   }
   if (mayBePieces && Number.isInteger(number) && unit !== "kg") {
-    const choices = [`${shown(number)} ${unit}`, `${shown(number)} pieces`];
+    const pieces = counted.is === "weighed" ? (counted.least + counted.most) / 2 : 0;
+    const choices = [`${shown(number)} ${unit}`, `${shown(number)} pieces (${shown(pieces, 1)} g)`];
     return nothing([open("grams or pieces", [shown(number)], choices)]);
   }
   return {

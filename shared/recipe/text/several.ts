@@ -6,7 +6,8 @@ import { modeOf, stageOf } from "./headings.ts";
 import { describeLines } from "./reader.ts";
 import { isSeparator, linesOf, type SourceLine } from "./source-lines.ts";
 import { isStep } from "./steps.ts";
-import { tableLines } from "./table.ts";
+import { type TableLine, tableLines } from "./table.ts";
+import { titleIn } from "./titles.ts";
 import { yieldIn } from "./yields.ts";
 
 /** A recipe of a text, and its lines. */
@@ -18,7 +19,8 @@ const MOST_RECIPES = 60;
 /** A line that may be the name of a further recipe: alone after a gap, and no heading of a part. */
 function isName(line: SourceLine, before: SourceLine | undefined, next: readonly SourceLine[]): boolean {
   const { text } = line;
-  const isAfterGap = before === undefined || before.text === "" || isSeparator(before.text) || line.isMarked;
+  const isAfterGap =
+    before === undefined || before.text === "" || isSeparator(before.text) || line.isMarked || line.isNumbered;
   const words = text.split(" ").length;
   if (!isAfterGap || words > 10 || text.length > 80 || !/\p{L}{3}/u.test(text) || line.isListed) return false;
   if (HAS_AMOUNT.test(text) && yieldIn(text.replace(/^.*?[–—(-]\s*/, "")) === undefined) return false;
@@ -39,12 +41,40 @@ const isWhole = ({ rows, stages, formula }: Described): boolean =>
   rows.some((row) => row.type === "flour" && stages[row.stage]?.role !== "topping") &&
   formula.rows.length >= 2;
 
+/** A table that says in a column which recipe each row belongs to: its rows by recipe, each under the headings. */
+function recipesInTable(
+  lines: readonly SourceLine[],
+  tables: ReadonlyMap<number, TableLine>,
+): { title: string; own: SourceLine[] }[] | undefined {
+  const header = [...tables.values()].find((one) => one.isHeader);
+  const at = header?.columns.findIndex((column) => column?.is === "recipe") ?? -1;
+  if (header === undefined || at < 0) return undefined;
+  const groups = new Map<string, SourceLine[]>();
+  let title = "";
+  for (const line of lines) {
+    const row = tables.get(line.at);
+    if (row === undefined || row.isHeader || row.table !== header.table) continue;
+    // Only the first row of a recipe may name it.
+    title = row.cells[at] || title;
+    if (title !== "") groups.set(title, [...(groups.get(title) ?? [header.line]), line]);
+  }
+  return groups.size < 2 || groups.size > MOST_RECIPES
+    ? undefined
+    : [...groups].map(([name, own]) => ({ title: name, own }));
+}
+
 /** The recipes of a text, each with its own lines; one where nothing else is sure. */
 export function recipesIn(text: string, kitchen: Kitchen, corrections: Corrections = NO_CORRECTIONS): RecipePart[] {
   const lines = linesOf(text);
   const whole = () => [{ lines, described: describeLines(lines, kitchen, corrections) }];
   if (corrections.answers["several recipes"] === "one recipe") return whole();
   const tables = tableLines(lines);
+  const listed = recipesInTable(lines, tables);
+  if (listed !== undefined)
+    return listed.map(({ title, own }) => ({
+      lines: own,
+      described: { ...describeLines(own, kitchen, corrections), title },
+    }));
   const starts = lines.flatMap((line, at) => {
     const inTable = tables.get(line.at);
     if (inTable !== undefined && inTable.cells.filter((cell) => cell !== "").length > 1) return [];
@@ -67,6 +97,11 @@ export function recipesIn(text: string, kitchen: Kitchen, corrections: Correctio
   if (parts.length < 2 || !parts.every((part) => part.isWhole)) return whole();
   return parts.map(({ from, to }) => {
     const own = lines.slice(from, to);
-    return { lines: own, described: describeLines(own, kitchen, corrections) };
+    const described = describeLines(own, kitchen, corrections);
+    // "Sweet dough:" over its rows is the only name that it has.
+    const head = own.find(({ text: one }) => one !== "");
+    const title =
+      described.title || (head !== undefined && head.at === described.stages[0]?.line ? titleIn(head.text) : "");
+    return { lines: own, described: { ...described, title } };
   });
 }

@@ -80,6 +80,11 @@ function unmarked(raw: string): Omit<SourceLine, "at"> {
     isNumbered = true;
   }
   if (text.includes("**") || text.includes("__")) text = text.replace(/\*\*|__/g, "").trim();
+  const opened = /^\[([^[\]]*\p{L}{3}[^[\]]*)\]\s+(?!.*\d\s?(?:k?g|oz|lbs?|ml|%)(?!\p{L}))(.+)$/iu.exec(text);
+  if (opened !== null) {
+    text = `${opened[1]} ${opened[2]}`;
+    isMarked = true;
+  }
   const bracketed = /^\[([^[\]]*\p{L}[^[\]]*)\]:?$/u.exec(text);
   if (bracketed !== null) {
     text = bracketed[1] ?? "";

@@ -41,7 +41,8 @@ export function stageShares({ draft, rows, overall, reading, asks }: Given): Sta
     if (row.takes === null) continue;
     const mine = own.filter((one) => one.stage === row.takes);
     const whole = sumOf(mine, (one) => amountIn(one) ?? 0);
-    const wanted = amountOf(row);
+    const keeps = isGrams && row.keeps !== null ? whole - row.keeps : null;
+    const wanted = amountOf(row) ?? keeps;
     const stage = draft.stages[row.takes];
     if (wanted === null || whole === 0 || stage === undefined || bases.has(row.takes)) continue;
     if (Math.abs(wanted - whole) <= Math.max(ALIKE * whole, isGrams ? 1 : 0.2)) continue;
@@ -274,7 +275,8 @@ function withSeeds(portions: readonly Portion[], draft: Draft): Portion[] {
     draft.rows[at] = row;
     for (let place = draft.questions.length - 1; place >= 0; place--) {
       const question = draft.questions[place];
-      if (question?.line === row.line && question.reason === "hydration") draft.questions.splice(place, 1);
+      if (question?.line === row.line && /^(?:hydration|which type)$/.test(question.reason))
+        draft.questions.splice(place, 1);
     }
     return { ...portion, row };
   });

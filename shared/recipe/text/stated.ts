@@ -5,7 +5,7 @@ import type { SourceLine } from "./source-lines.ts";
 import type { TableLine } from "./table.ts";
 
 const UNIT_SAID =
-  /\b(?:all|weights?|quantit(?:y|ies)|amounts?|everything|measure(?:ment)?s?|figures|ingredients?|units?|numbers?)\b[^.\d]{0,30}\b(?:in|are|is|=|:)\s*\(?(grams?|g|kg|kilos?|kilograms?|ounces?|oz|pounds?|lbs?)\b|^\W*(?:in |\()?(grams|kilos|kilograms|ounces|pounds|g|kg|oz|lb|lbs)\)?\W*$|\((?:in |all in )?(grams?|g|kg|kilos?|kilograms|ounces|oz|pounds|lbs?)\)\s*:?$/i;
+  /\b(?:all|weights?|quantit(?:y|ies)|amounts?|everything|measure(?:ment)?s?|figures|ingredients?|units?|numbers?)\b[^.\d]{0,30}\b(?:in|are|is|=|:)\s*\(?(grams?|g|kg|kilos?|kilograms?|ounces?|oz|pounds?|lbs?)\b|^\W*(?:all |in |all in |\()?(grams|kilos|kilograms|ounces|pounds|g|kg|oz|lb|lbs)\)?\W*$|\((?:in |all in )?(grams?|g|kg|kilos?|kilograms|ounces|oz|pounds|lbs?)\)\s*:?$/i;
 
 /** The unit that a text states for its bare numbers. */
 export function statedUnit(lines: readonly SourceLine[]): { unit: UnitOfColumn; line: number; isTitle: boolean } {
@@ -18,6 +18,15 @@ export function statedUnit(lines: readonly SourceLine[]): { unit: UnitOfColumn; 
   }
   return { unit: "", line: -1, isTitle: false };
 }
+
+const PERCENTS_SAID =
+  /(?:%|\bpercent(?:ages?)?\b)[^.\d]{0,20}\b(?:of|on|to)\b[^.\d]{0,12}\bflour\b|\bon (?:the )?(?:total )?flour(?: weight)?\b|\bbakers?['’]?s? (?:%|percent(?:ages?)?)|^\W*(?:%|percent(?:ages?)?)\W*$/i;
+
+/** Whether a text says of its bare numbers that they are shares of the flour. */
+export const saysPercents = (lines: readonly SourceLine[], tables: ReadonlyMap<number, TableLine>): boolean =>
+  lines.some(
+    ({ text, at }) => text.length < 90 && !tables.has(at) && !/\d\s*%|\d$/.test(text) && PERCENTS_SAID.test(text),
+  );
 
 /** Whether percentages are the amounts of this text, and not a few words about milk or flour. */
 export function hasPercents(lines: readonly SourceLine[], tables: ReadonlyMap<number, TableLine>): boolean {

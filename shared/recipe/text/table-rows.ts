@@ -81,7 +81,7 @@ export function tableRows(
   const correction = reading.corrections.lines[lineKey(line.text)];
   const add = (stage: number, amount: string | undefined, unit: string, percentage: number | null): void => {
     const read = readRow(name, reading, { ...(amount === undefined ? {} : { amount }), unit, percent: percentage });
-    const role = roleBeside(name, reading.kitchen);
+    const role = roleBeside(name);
     const side = role === undefined ? stage : sideOf(draft, role);
     addRow(draft, line.at, correction === undefined ? read : correctedRead(read, correction, reading), side);
   };

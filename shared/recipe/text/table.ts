@@ -70,7 +70,7 @@ export function tableLines(lines: readonly SourceLine[]): Map<number, TableLine>
     }
     let columns = run.columns;
     for (const row of run.rows) {
-      const header = row.line.at === run.header ? run.columns : headerOf(row.cells);
+      const header = row.line.at === run.header ? run.columns : laterHeader(row.cells, run.rows);
       if (header !== undefined) columns = header;
       found.set(row.line.at, { ...row, isHeader: header !== undefined, columns, table });
     }
@@ -78,6 +78,12 @@ export function tableLines(lines: readonly SourceLine[]): Map<number, TableLine>
     at = run.end;
   }
   return found;
+}
+
+/** Headings further down, which need not name again what their columns hold. */
+function laterHeader(cells: readonly string[], rows: Run["rows"]) {
+  const header = headerOf(cells);
+  return header === undefined ? undefined : named(header, rows);
 }
 
 type Run = {
@@ -143,7 +149,7 @@ function named(header: readonly (Column | undefined)[], rows: readonly { readonl
   const columns = [...header];
   if (!columns.some((column) => column?.is === "name")) {
     const texts = columns.map((column, at) =>
-      column === undefined
+      column === undefined || (column.is === "weight" && column.stage !== undefined)
         ? rows.filter(({ cells }) => /\p{L}{2}/u.test(cells[at] ?? "") && !isNumber(cells[at] ?? "")).length
         : 0,
     );

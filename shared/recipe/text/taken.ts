@@ -4,6 +4,7 @@ import { singularName } from "../../base/words.ts";
 import type { Row, Stage } from "./described.ts";
 import type { Draft } from "./draft.ts";
 import { headingCore, prefermentWordIn } from "./headings.ts";
+import { isStarter } from "./starter.ts";
 
 const ANY_PREFERMENT = new Set(["starter", "levain", "sourdough", "preferment", "sour"]);
 const NOT_ITSELF = /\b(?:flour|bread|loaf|roll|baguette|cake|culture|cream|milk|crumb)\b/;
@@ -14,30 +15,31 @@ export function takenStages(draft: Draft): ReadonlyMap<number, number> {
   draft.rows.forEach((row, at) => {
     const stage = stageNamed(row, draft);
     if (stage === undefined) return;
+    ripen(draft, stage);
     draft.rows[at] = { ...row, takes: stage, type: "", isKnown: true };
     taken.set(at, stage);
     const bare = draft.bare.get(row);
     if (bare !== undefined) draft.bare.delete(row);
-    for (let place = draft.questions.length - 1; place >= 0; place--) {
-      const question = draft.questions[place];
-      if (
-        question?.line === row.line &&
-        /^(?:hydration|no amount|which type|misspelt|which name)$/.test(question.reason)
-      )
-        draft.questions.splice(place, 1);
-    }
+    drop(
+      draft,
+      ({ line, reason }) =>
+        line === row.line && /^(?:hydration|no amount|which type|misspelt|which name)$/.test(reason),
+    );
   });
   return taken;
 }
 
 function stageNamed(row: Row, { stages, rows }: Draft): number | undefined {
+  if (stages.length < 2) return undefined;
   const here = stages[row.stage];
   const name = singularName(row.name === "" ? row.text : row.name).replace(/[^\p{L}\d ]/gu, " ");
   if (NOT_ITSELF.test(name)) return undefined;
   const word = prefermentWordIn(name);
   const candidates = stages.flatMap((stage, at) => {
     const isOther = at !== row.stage && rows.some((one) => one.stage === at && one !== row);
-    return isOther && (stage.role === "preferment" || stage.role === "soaker" || isPart(stage)) ? [{ stage, at }] : [];
+    const isEarlier = stage.role === "dough" && at < row.stage && isNamedWhole(stage, row, name);
+    const isTaken = stage.role === "preferment" || stage.role === "soaker" || isPart(stage) || isEarlier;
+    return isOther && isTaken ? [{ stage, at }] : [];
   });
   // What a build starts from is a starter at hand, unless an earlier build of this text is named.
   const earlier =
@@ -55,7 +57,35 @@ function stageNamed(row: Row, { stages, rows }: Draft): number | undefined {
   return preferments.length === 1 && isAny ? preferments[0]?.at : undefined;
 }
 
+/** A dough, or a part, that goes into another dough: it ripens first where it has flour and yeast, else it only stands. */
+function ripen(draft: Draft, at: number): void {
+  const stage = draft.stages[at];
+  if (stage === undefined || (stage.role !== "dough" && stage.role !== "part")) return;
+  const mine = draft.rows.filter((row) => row.stage === at);
+  const isRaised = mine.some((row) => row.type === "yeast" || isStarter(row));
+  const isMade = isRaised && mine.some(({ type }) => type === "flour");
+  draft.stages[at] = { ...stage, role: isMade ? "preferment" : "soaker" };
+  drop(draft, ({ reason, line }) => reason === "part of the dough" && line === stage.line);
+}
+
+function drop(draft: Draft, isIt: (question: Draft["questions"][number]) => boolean): void {
+  for (let place = draft.questions.length - 1; place >= 0; place--) {
+    const question = draft.questions[place];
+    if (question !== undefined && isIt(question)) draft.questions.splice(place, 1);
+  }
+}
+
 const isPart = ({ role }: Stage): boolean => role === "part";
+
+/** Whether a line is nothing but the name of a stage: "Vorteig". */
+export const namesStage = (text: string, { stages, rows }: Draft): boolean =>
+  stages.some(
+    (stage, at) =>
+      (stage.role === "preferment" || stage.role === "soaker") &&
+      stage.line !== null &&
+      headingCore(stage.name) === headingCore(text) &&
+      rows.some((row) => row.stage === at),
+  );
 
 function isNamedWhole(stage: Stage, row: Row, name: string): boolean {
   const core = headingCore(stage.name).replace(/^(?:for )?(?:the )?/, "");
@@ -65,12 +95,15 @@ function isNamedWhole(stage: Stage, row: Row, name: string): boolean {
     .trim();
   if (plain === "") return false;
   const short = core
-    .replace(/\b(?:build|mix|ingredient|formula|stage)\b/g, " ")
+    .replace(/\b(?:build|mix|ingredient|formula|stage|overnight|hour|hr|h|day|night|before|evening|morning)\b/g, " ")
     .replace(/\s+/g, " ")
     .trim();
+  // "Part A" of "Part A – Poolish"
+  const label = singularName(/^(.*?)(?:\s[–—-]\s|:\s)/.exec(stage.name)?.[1] ?? "").replace(/[^\p{L}\d ]/gu, " ");
   return (
     plain === core ||
     plain === short ||
+    (label !== "" && plain === label) ||
     (stage.role === "soaker" &&
       row.takes === null &&
       new RegExp(`\\b${short.split(" ").slice(-1)[0] ?? ""}\\b`).test(plain) &&

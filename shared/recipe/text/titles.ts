@@ -2,16 +2,17 @@
 
 import { type Draft, hasAmount, ignore, looksLikeRow, type Place, takeYield } from "./draft.ts";
 import { listedRows } from "./inline.ts";
+import { opensOther } from "./openers.ts";
 import type { Reading } from "./row.ts";
 import { readRow } from "./row.ts";
 import type { SourceLine } from "./source-lines.ts";
 import { isStep } from "./steps.ts";
-import { yieldIn } from "./yields.ts";
+import { isYieldWord, yieldIn } from "./yields.ts";
 
 export const titleIn = (text: string): string =>
   text
     .replace(/^(?:title|recipe|name|formula|product|recipe name)\s*[:–-]\s*/i, "")
-    .replace(/[([](?:makes|serves|yields?|for|in|all|g|grams|kg)\b[^)\]]*[)\]]?$/i, "")
+    .replace(/[([](?:makes|serves|yields?|for|in|all|on|total|%|g|grams|kg)(?![\p{L}])[^)\]]*[)\]]?$/iu, "")
     .replace(/[\s:;,.–—|-]+$/, "")
     .slice(0, 80)
     .trim();
@@ -19,32 +20,48 @@ export const titleIn = (text: string): string =>
 function isTitle(line: SourceLine, reading: Reading, next: readonly SourceLine[]): boolean {
   const { text } = line;
   if (text.split(" ").length > 12 || text.length > 90 || !/\p{L}{2}/u.test(text)) return false;
-  if (line.isListed || line.isNumbered || /[.!?]$/.test(text)) return false;
-  const read = readRow(text, reading);
-  if (read.grams !== null || read.percent !== null || (read.bare !== null && read.isKnown)) return false;
-  if (read.isKnown && !looksLikeRow(next.find(({ text: one }) => one !== ""))) return false;
+  const following = next.find(({ text: one }) => one !== "");
+  if (line.isListed || (line.isNumbered && !looksLikeRow(following)) || /[.!?]$/.test(text)) return false;
+  const read = readRow(text.replace(/\((?:total|based on|for|in all|makes|yields?)\b[^)]*\)/gi, " "), reading);
+  // "65% hydration white" names no ingredient.
+  const isPercent = read.percent !== null && (read.isKnown || read.type !== "");
+  if (read.grams !== null || isPercent || (read.bare !== null && read.isKnown && /\d/.test(text))) return false;
+  if (read.isKnown && !looksLikeRow(following) && !(following !== undefined && opensOther(following))) return false;
   return !isStep(text, false, false) || line.isMarked;
 }
 
-/** A name with what it makes behind it: "Bagels – 24 pcs @ 110 g", "Soda bread (makes 1 loaf)". */
+const BEHIND = /\s*[([|,;:]\s*|\s[–—-]\s*|\s(?=(?:makes|yields?|for)\s)/giu;
+
+/** A name with what it makes behind it: "Bagels – 24 pcs @ 110 g", "Soda bread (makes 1 loaf)", "Rolls | 60 x 65 g". */
 function headYield(text: string) {
-  const found =
-    /^(.*?\p{L}{3}.*?)(?:[([]([^()[\]]+)[)\]]|\s[–—-]\s*([^–—]+)|,\s*([^,]*\d[^,]*)|\s((?:makes|yields?|for)\s+\S.*))$/iu.exec(
-      text,
+  for (const { index = 0, 0: sign } of text.matchAll(BEHIND)) {
+    const title = text.slice(0, index);
+    if (!/\p{L}{3}/u.test(title) || /^\d/.test(title) || hasAmount(title) || isYieldWord(title)) continue;
+    const said = text
+      .slice(index + sign.length)
+      .replace(/[)\]]$/, "")
+      .trim();
+    // "Custard buns (20)"
+    const made = yieldIn(
+      /^\d{1,3}$/.test(said) && sign.includes("(") ? `${said} ${title.split(" ").slice(-1)[0]}` : said,
     );
-  const said = found?.[2] ?? found?.[3] ?? found?.[4] ?? found?.[5];
-  const made = said === undefined ? undefined : yieldIn(said.trim());
-  return made === undefined || found === null || hasAmount(found[1] ?? "")
-    ? undefined
-    : { made, title: found[1] ?? "" };
+    if (made !== undefined) return { made, title };
+  }
+  return undefined;
+}
+
+/** A name with its yield, which by itself would be no more than a yield. */
+export function takeHead({ draft, line, reading, isFirst }: Place): boolean {
+  const head = isFirst && listedRows(line.text, reading) === undefined ? headYield(line.text) : undefined;
+  if (head === undefined) return false;
+  takeYield(draft, head.made);
+  draft.title = titleIn(head.title);
+  return ignore(draft, line, "title");
 }
 
 export function takeTitle({ draft, line, reading, next, isFirst }: Place): boolean {
-  if (!isFirst || listedRows(line.text, reading) !== undefined) return false;
-  const head = headYield(line.text);
-  if (head === undefined && !isTitle(line, reading, next)) return false;
-  if (head !== undefined) takeYield(draft, head.made);
-  draft.title = titleIn(head?.title ?? line.text);
+  if (!isFirst || listedRows(line.text, reading) !== undefined || !isTitle(line, reading, next)) return false;
+  draft.title = titleIn(line.text);
   return ignore(draft, line, "title");
 }
 

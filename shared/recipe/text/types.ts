@@ -32,7 +32,11 @@ const MORE: readonly (readonly [KindWord, RegExp])[] = [
   ["salt", /\bsalt\b(?!ed)/],
   [
     "other",
-    /\b(?:improver|conditioner|lecithin|zest|rosemary|thyme|oregano|basil|sage|dill|parsley|chive|herb|spice|pepper|peppercorn|paprika|turmeric|saffron|aniseed|anise|clove|allspice|mace|essence|extract|flavou?r(?:ing)?|garlic|onion|olive|tomato|ascorbic|vitamin c|enzyme|calcium propionate|propionate|preservative|emulsifier|nut|walnut|pecan|hazelnut|pistachio|cashew|macadamia|peanut|almond|marzipan|chocolate|cacao|chip|starch|gum|xanthan|vinegar|coffee|espresso|ham|bacon|spinach|colou?r(?:ing)?|malt powder|beer|stout|ale|rum|brandy|wine|bicarbonate|ammonium|baker'?s ammonia|bitter)\b/,
+    /\b(?:improver|conditioner|lecithin|zest|rosemary|thyme|oregano|basil|sage|dill|parsley|chive|herb|spice|pepper|peppercorn|paprika|turmeric|saffron|aniseed|anise|clove|allspice|mace|essence|extract|flavou?r(?:ing)?|garlic|onion|olive|tomato|ascorbic|vitamin c|enzyme|calcium propionate|propionate|preservative|emulsifier|nut|walnut|pecan|hazelnut|pistachio|cashew|macadamia|peanut)\b/,
+  ],
+  [
+    "other",
+    /\b(?:almond|marzipan|chocolate|cacao|chip|starch|gum|xanthan|vinegar|coffee|espresso|ham|bacon|spinach|colou?r(?:ing)?|malt powder|beer|stout|ale|rum|brandy|wine|bicarbonate|ammonium|baker'?s ammonia|bitter)\b/,
   ],
   [
     "fruit",

@@ -33,12 +33,14 @@ const COUNT = new RegExp(
   `(?<![\\p{L}\\d.,/])(\\d{1,5}(?![\\d.,]*\\d)|(?:${WORD_LIST})(?![\\p{L}-]))(?:\\s*(?:[-–—]|to|or)\\s*(\\d{1,5}|(?:${WORD_LIST})(?![\\p{L}])))?(\\s*(?:½|1/2|and a half))?(\\s*(?:dozen|doz\\.?|dz))?`,
   "iu",
 );
-const PIECES =
-  "loaf|loave|roll|bun|piece|pc|pce|unit|baguette|bagel|boule|batard|bâtard|pizza|base|crust|flatbread|naan|pita|cooky|cookie|biscuit|muffin|cupcake|scone|croissant|danish|danishe|cake|tart|round|ball|doughball|breadstick|grissini|ciabatta|focaccia|slab|brownie|bar|doughnut|donut|pretzel|twist|knot|brioche|teacake|crumpet|pastry|pastrie|bread|batch|miche|bloomer|cob|bap|batch loave|stuck|brotchen|square|tray|sheet|tin|pan|mould|mold|stollen|challah|braid|plait|stick|ficelle|epi|bâton|baton|turnover|swirl|snail|sponge|layer|wheel|couronne|wreath|ring|english muffin|slice|portion|item|finger|each|ea";
+const PIECES = [
+  "loaf|loave|roll|bun|piece|pc|pce|unit|baguette|bagel|boule|batard|bâtard|pizza|base|crust|flatbread|naan|pita|cooky|cookie|biscuit|muffin|cupcake|scone|croissant|danish|danishe|cake|tart|round|ball|doughball|breadstick|grissini|ciabatta|focaccia|slab|brownie|bar|doughnut|donut|pretzel|twist|knot|brioche|teacake|crumpet|pastry|pastrie|bread|batch|miche|bloomer|cob|bap",
+  "batch loave|stuck|brotchen|square|tray|sheet|tin|pan|mould|mold|stollen|challah|braid|plait|stick|ficelle|epi|bâton|baton|turnover|swirl|snail|sponge|layer|wheel|couronne|wreath|ring|english muffin|slice|portion|item|finger|each|ea",
+].join("|");
 const PIECE = new RegExp(`^(?:${PIECES})$`);
 const TIN = /\b(?:tin|pan|mould|mold|pullman)\b/;
 const PREFIX =
-  /^(?:(?:this )?(?:recipe )?(?:makes|yields?|gives)|(?:total )?yield|quantity made|produces|recipe for|enough for|formula for|batch for|for|pieces|number of (?:pieces|loaves|rolls|buns|units)|no\.? of (?:pieces|loaves|rolls|units)|units|pcs|batch(?: size| weight)?|makes approx|ergibt|pour|per)\b\s*[:=-]?\s*/i;
+  /^(?:(?:this )?(?:recipe )?(?:makes|yields?|gives)|servings?|(?:(?:total|batch|dough) )?yield|quantity made|produces|recipe for|enough for|formula for|batch for|for|pieces|number of (?:pieces|loaves|rolls|buns|units)|no\.? of (?:pieces|loaves|rolls|units)|units|pcs|batch(?: size| weight)?|makes approx|ergibt|pour|per)\b\s*[:=-]?\s*/i;
 const EACH =
   /^(?:piece weight|weight (?:per|of each) (?:piece|loaf|roll|unit)|unit weight|scaling weight|scal(?:e|ed|ing)(?: at| to| weight)?|dough (?:piece|weight per piece|per piece|per loaf)|dough piece weight|each piece|divide at|portion(?: weight)?|weight each|individual weight|piece size)\b\s*[:=-]?\s*(?=\D{0,12}\d)/i;
 const WEIGHT =
@@ -47,8 +49,9 @@ const SIZE =
   /\d+(?:[.,]\d+)?\s*(?:x|×|by|[-–])?\s*(?:\d+(?:[.,]\d+)?\s*)?-?\s*(?:x\s*\d+\s*)?(?:inch(?:es)?|in\b|cm\b|mm\b|["″])/gi;
 const GUESTS = /^\W*(?:serves?|servings?|people|persons?|guests?)\b|\b(?:servings?|people|persons?|guests?)\b/i;
 const FILLERS =
-  /\b(?:about|around|approx(?:imately)?|approximatley|roughly|ca|circa|makes?|yields?|at|of|each|apiece|per|weighing|scaled|dough|baked|in|from|x|total|finished|standard|the|and|raw|unbaked|weight|a|for|piece weight|g|à)\b|[~≈@×:=,.()/-]/gi;
+  /\b(?:about|around|approx(?:imately)?|approximatley|roughly|ca|circa|makes?|yields?|at|of|each|apiece|per|weighing|scaled|dough|baked|in|from|x|total|finished|standard|the|and|raw|unbaked|weight|a|for|piece weight|g)\b|[~≈@×à:=,.()/-]/gi;
 
+const EACH_TAKES = /@|à|\b(?:at|each|scaled|of dough)\b/i;
 const SIGNS: Readonly<Record<string, number>> = { "½": 0.5, "¼": 0.25, "¾": 0.75 };
 
 function numberOf(text: string): number {
@@ -76,6 +79,34 @@ function gramsOfMatch([, amount = "", unit = "", ounces]: readonly (string | und
 
 /** What a line says that the recipe makes; undefined where it says nothing of it. `isSure` is for a line that may be nothing else. */
 export function yieldIn(text: string): YieldRead | undefined {
+  const bracketed = /^[([]([^()[\]]*)[)\]]$/.exec(text.trim())?.[1];
+  if (bracketed !== undefined) return yieldIn(bracketed);
+  const parts = text.length > 120 ? [] : text.split(/[,;|]\s+/);
+  if (parts.length < 2 || weightsIn(text).all.length < 2) return oneYield(text);
+  // "Batch yield: 15.2 kg, 190 pieces of 80 g": each part says something of its own.
+  const said = parts.map(oneYield);
+  return said.some((one) => one === undefined)
+    ? oneYield(text)
+    : said.reduce((all, one) => (all === undefined || one === undefined ? (all ?? one) : bothYields(all, one)));
+}
+
+/** Whether a text only announces what a recipe makes: "Yield", "Batch size". */
+export const isYieldWord = (text: string): boolean => {
+  const words = `${text} `;
+  return words.replace(PREFIX, "").trim() === "" || words.replace(/\s$/, " 1").replace(EACH, "").trim() === "1";
+};
+
+/** What the first says, and the other where the first says nothing. */
+export const bothYields = (one: YieldRead, other: YieldRead): YieldRead => ({
+  pieces: one.pieces ?? other.pieces,
+  pieceWeight: one.pieceWeight ?? other.pieceWeight,
+  tins: one.tins ?? other.tins,
+  total: one.total ?? other.total,
+  flour: one.flour ?? other.flour,
+  isSpan: one.isSpan || other.isSpan,
+});
+
+function oneYield(text: string): YieldRead | undefined {
   if (!/\d|½/.test(text) && !new RegExp(`\\b(?:${WORD_LIST}|dozen)\\b`, "i").test(text)) return undefined;
   if (text.length > 120) return undefined;
   const times = /^\W*(\d{1,4})\s*[x×@]\s*(\d.*)$/i.exec(text);
@@ -96,7 +127,7 @@ export function yieldIn(text: string): YieldRead | undefined {
     }
   }
   const flour =
-    /^(?:based on|basis|for|per|batch(?: size)?|using|flour (?:weight|basis|amount))\b\s*[:=-]?\s*(.{2,24}?)\s*(?:of )?(?:total )?flour\b\.?$|^(?:flour (?:weight|basis))\s*[:=-]?\s*(.{2,20})$/i.exec(
+    /^(?:based on|basis|for|per|batch(?: size)?|using|flour (?:weight|basis|amount))\b\s*[:=-]?\s*(.{2,24}?)\s*(?:of )?(?:total )?flour\b\.?$|^(?:flour (?:weight|basis|used|in all|total)|total flour(?: weight)?)\s*[:=-]?\s*(.{2,20})$/i.exec(
       text,
     );
   if (flour !== null) {
@@ -113,10 +144,21 @@ export function yieldIn(text: string): YieldRead | undefined {
     .split(" ")
     .filter((word) => word !== "");
   const last = words[words.length - 1] ?? "";
-  const isNamed = PIECE.test(last) || (/\b(?:pc|piece|each|ea)\b/.test(folded(rest)) && words.length <= 3);
+  const isDozen = counted?.[4] !== undefined && words.length === 0;
+  const isNamed = isDozen || PIECE.test(last) || (/\b(?:pc|piece|each|ea)\b/.test(folded(rest)) && words.length <= 3);
+  // Guests are no pieces.
+  if (!isNamed && /^servings?/i.test(prefix?.[0] ?? "")) return undefined;
   const saysSo = prefix !== null && !/^(?:for|per|pour)\b/i.test(prefix[0]);
   // "2 sticks butter" makes nothing; "12 rolls" alone does.
   if (!saysSo && !(isNamed && counted !== null && words.length <= 4)) return undefined;
+  // "Loaf 12" is a name.
+  if (
+    prefix === null &&
+    counted !== null &&
+    /^\W*\p{L}/u.test(rest.slice(0, counted.index)) &&
+    !/[:=@×]|\b(?:approx|about|ca)\b/i.test(text)
+  )
+    return undefined;
   if (prefix === null && counted !== null && (counted.index ?? 0) > 8 && !/^\W*(?:about|approx)/i.test(rest))
     return undefined;
   if (
@@ -161,7 +203,8 @@ export function yieldIn(text: string): YieldRead | undefined {
   const [weight = null] = weights.all;
   return {
     pieces: to === undefined ? count : null,
-    pieceWeight: isTotal || isTin ? null : weight,
+    // "2 lb tins" is a size, "tins @ 900 g" what goes into each.
+    pieceWeight: isTotal || (isTin && !EACH_TAKES.test(body)) ? null : weight,
     tins: isTin && to === undefined ? count : null,
     total: isTotal ? weight : null,
     flour: null,

@@ -65,6 +65,6 @@ export const GRAMSPAN = define({
 function sentence(clauses: readonly string[]): string | null {
   if (clauses.length === 0) return null;
   const told = clauses.length === 1 ? (clauses[0] ?? "") : clauses.join("; ");
-  const stop = /[.?!]/.test(told.charAt(told.length - 1)) ? "" : ".";
+  const stop = ".?!".includes(told.charAt(told.length - 1)) ? "" : ".";
   return told.charAt(0).toUpperCase() + told.slice(1) + stop;
 }

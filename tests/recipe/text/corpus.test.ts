@@ -5,6 +5,13 @@ import { type Case, differences } from "./corpus-support.ts";
 
 const demandsNone = ({ asks }: Case): boolean => (asks ?? []).length === 0;
 
+test("there are at least 160 texts, 60 of them sealed", () => {
+  const many = (of: RegExp) =>
+    Object.entries(SHAPES).reduce((all, [shape, cases]) => all + (of.test(shape) ? cases.length : 0), 0);
+  expect(many(/./)).toBeGreaterThanOrEqual(160);
+  expect(many(/sealed/)).toBe(60);
+});
+
 describe.each(Object.entries(SHAPES))("%s", (shape, cases) => {
   const read = cases.map((one) => ({ one, ...differences(one) }));
 

@@ -1,0 +1,19 @@
+// An amount as a person enters it for one row: grams, another unit of weight, or a percentage.
+
+import { toGrams, type WeightUnit } from "../../shared/base/units.ts";
+import { readNumber } from "../../shared/cells/number.ts";
+import type { LineCorrection } from "../../shared/recipe/text/described.ts";
+
+const AMOUNT = /^(.*?\d)\s*(%|kg|kilos?|g|gr|grams?|oz|ounces?|lbs?|pounds?)?\.?$/i;
+
+/** Undefined where it is no amount. */
+export function amountOfText(text: string): LineCorrection | undefined {
+  const [, number = "", unit = "g"] = AMOUNT.exec(text.trim()) ?? [];
+  const read = readNumber(number, { threeDecimals: /^[kl%]/i.test(unit) });
+  if ("problem" in read || !(read.value > 0)) return undefined;
+  if (unit === "%") return { percent: read.value };
+  const of: WeightUnit = /^k/i.test(unit) ? "kg" : /^o/i.test(unit) ? "oz" : /^[lp]/i.test(unit) ? "lb" : "g";
+  return { grams: toGrams(read.value, of) };
+}
+
+export const AMOUNT_WANTED = "Enter an amount such as 500 g or 65 %.";

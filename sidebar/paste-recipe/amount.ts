@@ -1,0 +1,76 @@
+// How much the sheet is to make: what is typed wins over what the text says.
+
+import { fromGrams, grams, toGrams } from "../../shared/base/units.ts";
+import { isProblem } from "../../shared/cells/cell.ts";
+import { inputNames } from "../../shared/protocol/bench.ts";
+import type { SheetModel, Value } from "../../shared/sheet/model.ts";
+import { readQuantity } from "../new-formula/quantity.ts";
+import { tidy } from "../new-formula/shares.ts";
+import { type Trouble, trouble } from "../new-formula/trouble.ts";
+import { rolledPart } from "./roll-in.ts";
+import { ownOf, type PasteState, partAt } from "./state.ts";
+
+export const takesPieces = (model: SheetModel): boolean =>
+  ["size_pieces", "size_weight"].every((name) => inputNames(model).has(name));
+
+/** How much to make: pieces of a weight, or the dough in all; what is typed wins over what the text says. */
+export function amountOf(state: PasteState, at: number, model: SheetModel, troubles: Trouble[]) {
+  const described = partAt(state, at);
+  const { yield: made } = described;
+  // With what is rolled into it, where the sheet keeps that apart.
+  const wholeRead = described.formula.dough;
+  const whole = wholeRead === null ? null : wholeRead * (1 + rolledPart(described, model));
+  const own = ownOf(state, at);
+  const read = (
+    name: "pieces" | "weight" | "dough" | "loss",
+    quantity: "count" | "weight" | "share",
+    said: number | null,
+  ) => {
+    const text = own[name]?.trim();
+    if (text === undefined) return said;
+    if (text === "") return null;
+    const value = readQuantity(text, quantity, state.units);
+    if (isProblem(value)) troubles.push(trouble(`make/${name}`, `The figure ${value.problem}.`));
+    return isProblem(value) || value === null
+      ? null
+      : quantity === "weight"
+        ? toGrams(value, state.units.weight)
+        : value;
+  };
+  const pieces = read("pieces", "count", made.pieces);
+  const loss = read("loss", "share", null);
+  const typed = read("weight", "weight", made.pieceWeight);
+  const dough = read("dough", "weight", null);
+  const values = new Map<string, Value | readonly Value[]>();
+  const inUnit = (value: number) => tidy(fromGrams(grams(value), state.units.weight));
+  // Pieces that nobody weighed are as large as the recipe's own.
+  const base = dough ?? whole;
+  const each =
+    typed ??
+    (made.pieces !== null && whole !== null
+      ? whole / made.pieces
+      : base !== null && pieces !== null
+        ? base / pieces
+        : null);
+  if (own.pieces !== undefined && pieces !== null && made.pieces === null && typed === null && takesPieces(model))
+    troubles.push(trouble("make/weight", "Enter the scaling weight of a piece.", true));
+  if (takesPieces(model) && pieces !== null && each !== null && own.dough === undefined) {
+    values.set("by", "pieces");
+    values.set("size_pieces", [pieces]);
+    values.set("size_weight", [inUnit(each * (1 - (loss ?? 0)))]);
+    values.set("size_loss", [loss]);
+    return { values, dough: pieces * each, pieces };
+  }
+  if (base !== null) {
+    values.set("by", wholeChoice(model));
+    values.set("dough_wanted", inUnit(base));
+  }
+  return { values, dough: base, pieces };
+}
+
+/** What the sheet calls making by the whole of it. */
+function wholeChoice(model: SheetModel): string {
+  const cells = model.bands.flat().flatMap((item) => ("lines" in item ? item.lines.flatMap((line) => line.cells) : []));
+  const choices = cells.find(({ name }) => name === "by")?.choices ?? [];
+  return choices.find((one) => one === "batter") ?? "dough";
+}

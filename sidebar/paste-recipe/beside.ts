@@ -1,0 +1,49 @@
+// What is kept apart from the dough, as steps of the sheet's method: what goes in, by piece or by dough.
+
+import { shown } from "../../shared/base/show.ts";
+import { fromGrams, grams, type WeightUnit } from "../../shared/base/units.ts";
+import { inputNames } from "../../shared/protocol/bench.ts";
+import type { Described, Row } from "../../shared/recipe/text/described.ts";
+import type { SheetModel } from "../../shared/sheet/model.ts";
+import type { MethodRow } from "./method.ts";
+
+const LONGEST_NAME = 60;
+const LONGEST_HOW = 400;
+/** Amounts of a part are told for so much dough, where nobody says how many pieces. */
+const FOR_DOUGH = 1000;
+
+export function besideSteps(described: Described, model: SheetModel, unit: WeightUnit): MethodRow[] {
+  const { formula, rows, stages } = described;
+  const isRolled = inputNames(model).has("roll_in_share");
+  return formula.parts.flatMap(({ stage, name }): MethodRow[] => {
+    if (isRolled && stages[stage]?.role === "roll-in") return [];
+    const mine = rows.filter((row) => row.stage === stage && row.takes === null);
+    const scale = scaleOf(described);
+    const list = mine.map((row) => amountSays(row, scale, unit)).join(", ");
+    const how = `Beside the dough${scale.says}: ${list}.`;
+    const title = name.replace(/[\s:]+$/, "").replace(/^for (?:the )?/i, "");
+    return [
+      {
+        name: `${title.charAt(0).toUpperCase()}${title.slice(1)}`.slice(0, LONGEST_NAME),
+        minutes: null,
+        temperature: null,
+        how: how.slice(0, LONGEST_HOW),
+      },
+    ];
+  });
+}
+
+type Scale = { readonly factor: number; readonly says: string };
+
+function scaleOf({ formula, yield: made }: Described): Scale {
+  if (made.pieces !== null && made.pieces > 0) return { factor: 1 / made.pieces, says: ", for each piece" };
+  if (formula.dough !== null && formula.dough > 0)
+    return { factor: FOR_DOUGH / formula.dough, says: `, for ${shown(FOR_DOUGH)} g of dough` };
+  return { factor: 1, says: "" };
+}
+
+function amountSays({ name, grams: weight, percent }: Row, { factor }: Scale, unit: WeightUnit): string {
+  if (weight === null) return percent === null ? name : `${name} ${shown(percent, 2)} %`;
+  const value = fromGrams(grams(weight * factor), unit);
+  return `${name} ${shown(value, value < 10 ? 2 : value < 100 ? 1 : 0)} ${unit}`;
+}

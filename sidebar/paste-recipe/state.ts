@@ -1,0 +1,140 @@
+// What stands in the panel Paste recipe: the text, what a person said of it, and what the sheet is to be.
+
+import type { CupSystem } from "../../shared/base/volumes.ts";
+import { larder } from "../../shared/larder/larder.ts";
+import {
+  type Corrections,
+  type Described,
+  type Kitchen,
+  type LineCorrection,
+  lineKey,
+  type NameCorrection,
+  NO_CORRECTIONS,
+} from "../../shared/recipe/text/described.ts";
+import { nameKeyOf } from "../../shared/recipe/text/row.ts";
+import { type RecipePart, recipesIn } from "../../shared/recipe/text/several.ts";
+import type { Units } from "../new-formula/quantity.ts";
+import type { Shop } from "../new-formula/shop.ts";
+
+/** What a person chose for one recipe; what is left out follows the text. */
+export type Own = {
+  title?: string;
+  template?: string;
+  pieces?: string;
+  weight?: string;
+  dough?: string;
+  loss?: string;
+};
+
+export type PasteState = {
+  text: string;
+  cups: CupSystem;
+  kitchen: Kitchen;
+  corrections: Corrections;
+  units: Units;
+  shop: Shop | null;
+  /** Names on the bakery's ingredient sheet; null without one. */
+  stocked: ReadonlySet<string> | null;
+  /** The recipes of the text, and which of them is in sight. */
+  parts: readonly RecipePart[];
+  shown: number;
+  /** By the name of the recipe as it was read. */
+  readonly own: Map<string, Own>;
+  /** Recipes that are not to be built. */
+  readonly left: Set<string>;
+};
+
+const builtIn = () => larder(true).decode([], "larder", []);
+
+export function emptyState(): PasteState {
+  const kitchen: Kitchen = { cups: "US", larder: builtIn() };
+  return {
+    text: "",
+    cups: "US",
+    kitchen,
+    corrections: NO_CORRECTIONS,
+    units: { weight: "g", temperature: "C", length: "cm" },
+    shop: null,
+    stocked: null,
+    parts: recipesIn("", kitchen),
+    shown: 0,
+    own: new Map(),
+    left: new Set(),
+  };
+}
+
+export const partKey = ({ described }: RecipePart, at: number): string => `${at} ${described.title}`;
+export const shownPart = ({ parts, shown }: PasteState): RecipePart => parts[shown] ?? (parts[0] as RecipePart);
+export const partAt = (state: PasteState, at: number): Described => (state.parts[at] ?? shownPart(state)).described;
+export const describedNow = (state: PasteState): Described => shownPart(state).described;
+
+export function ownOf(state: PasteState, at = state.shown): Own {
+  const part = state.parts[at];
+  const key = part === undefined ? "" : partKey(part, at);
+  const known = state.own.get(key);
+  if (known !== undefined) return known;
+  const fresh: Own = {};
+  state.own.set(key, fresh);
+  return fresh;
+}
+
+/** Reads the text as it stands now. */
+export function readAgain(state: PasteState): void {
+  state.kitchen = { ...state.kitchen, cups: state.cups };
+  state.parts = recipesIn(state.text, state.kitchen, state.corrections);
+  if (state.shown >= state.parts.length) state.shown = 0;
+}
+
+/** Below this part of its lines kept, a text is another one. */
+const SAME = 0.3;
+
+function isOther(before: string, after: string): boolean {
+  const linesOf = (text: string) =>
+    text
+      .split("\n")
+      .map(lineKey)
+      .filter((line) => line !== "");
+  const [old, now] = [linesOf(before), linesOf(after)];
+  if (old.length < 2 && now.length < 2) return false;
+  const known = new Set(old);
+  return now.length === 0 || now.filter((line) => known.has(line)).length < SAME * Math.min(old.length, now.length);
+}
+
+/** Another text begins afresh; an edited one keeps all that was said of it. */
+export function takeText(state: PasteState, text: string): void {
+  if (isOther(state.text, text)) {
+    state.corrections = NO_CORRECTIONS;
+    state.own.clear();
+    state.left.clear();
+    state.shown = 0;
+  }
+  state.text = text;
+  readAgain(state);
+}
+
+export function correctLine(state: PasteState, text: string, correction: LineCorrection): void {
+  const key = lineKey(text);
+  const lines = { ...state.corrections.lines, [key]: { ...state.corrections.lines[key], ...correction } };
+  state.corrections = { ...state.corrections, lines };
+  readAgain(state);
+}
+
+/** Takes back what was said of a line. */
+export function uncorrectLine(state: PasteState, text: string): void {
+  const { [lineKey(text)]: _, ...lines } = state.corrections.lines;
+  state.corrections = { ...state.corrections, lines };
+  readAgain(state);
+}
+
+/** Teaches a name, for every line that has it. */
+export function teachName(state: PasteState, readName: string, correction: NameCorrection): void {
+  const key = nameKeyOf(readName);
+  const names = { ...state.corrections.names, [key]: { ...state.corrections.names[key], ...correction } };
+  state.corrections = { ...state.corrections, names };
+  readAgain(state);
+}
+
+export function answerQuestion(state: PasteState, key: string, answer: string): void {
+  state.corrections = { ...state.corrections, answers: { ...state.corrections.answers, [key]: answer } };
+  readAgain(state);
+}

@@ -1,0 +1,43 @@
+// Ingredients into free rows of the ingredient sheet, and never over anything that stands there.
+
+import { refuse } from "../../shared/base/refusal.ts";
+import { folded } from "../../shared/base/words.ts";
+import { nameKey } from "../../shared/larder/built-in-larder.ts";
+import { type StockAnswer, stockAsk } from "../../shared/protocol/stock.ts";
+import { LARDER_NAME } from "../../shared/sheet/model.ts";
+import { activeWorkbook } from "./active.ts";
+
+export function stock(asked: Readonly<Record<string, unknown>>): StockAnswer {
+  const { ingredients } = stockAsk(asked);
+  const range = activeWorkbook().getRangeByName(LARDER_NAME);
+  if (range === null) return refuse("There is no ingredient sheet in this workbook yet. Build it first, in Plan.");
+  const sheet = range.getSheet();
+  const cells = range.getValues();
+  const heads = (cells[0] ?? []).map((cell) => folded(String(cell)));
+  const [names, kinds] = [heads.indexOf("ingredient"), heads.indexOf("kind")];
+  if (names < 0) return refuse(`“${sheet.getName()}” has no column with the heading “Ingredient”.`);
+  const known = new Set(cells.slice(1).map((row) => nameKey(String(row[names] ?? ""))));
+  const wanted = ingredients.filter(({ name }) => {
+    const isNew = !known.has(nameKey(name));
+    known.add(nameKey(name));
+    return isNew;
+  });
+  // The row right under the headings holds the formulas of the columns, the last one ends the table.
+  const isComputed = (range.getFormulas()[1] ?? []).map((formula) => formula !== "");
+  const free: number[] = [];
+  for (let row = 2; row < cells.length - 1 && free.length < wanted.length; row++)
+    if (cells[row]?.every((cell, column) => cell === "" || isComputed[column])) free.push(row);
+  if (free.length < wanted.length)
+    return refuse(
+      `“${sheet.getName()}” has ${free.length} free rows, and ${wanted.length} are needed. Insert rows above its last one.`,
+    );
+  wanted.forEach(({ name, kind }, at) => {
+    const row = range.getRow() + (free[at] ?? 0);
+    const cell = sheet.getRange(row, range.getColumn() + names);
+    // A name such as "=A1" stays text.
+    cell.setNumberFormat("@");
+    cell.setValue(name);
+    if (kinds >= 0 && kind !== "") sheet.getRange(row, range.getColumn() + kinds).setValue(kind);
+  });
+  return { sheet: sheet.getName(), added: wanted.map(({ name }) => name) };
+}

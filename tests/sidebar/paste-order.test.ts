@@ -1,0 +1,176 @@
+// What a pasted text orders: the template, the amounts, the preferment and the method; and what corrections outlive.
+import { describe, expect, test } from "vitest";
+import { assess } from "../../sidebar/paste-recipe/order.ts";
+import {
+  answerQuestion,
+  correctLine,
+  describedNow,
+  emptyState,
+  ownOf,
+  type PasteState,
+  takeText,
+  teachName,
+} from "../../sidebar/paste-recipe/state.ts";
+
+const stateOf = (text: string): PasteState => {
+  const state = emptyState();
+  takeText(state, text);
+  return state;
+};
+const order = (text: string, own: Parameters<typeof Object.assign>[1] = {}) => {
+  const state = stateOf(text);
+  Object.assign(ownOf(state), own);
+  return assess(state);
+};
+
+const ROLLS = "Quay rolls\nMakes 12\n500 g flour\n325 g water\n10 g salt\n5 g yeast";
+const POOLISH =
+  "Pier loaf\nPoolish (12 h)\n300 g flour\n300 g water\n0.6 g yeast\nDough\n700 g flour\n370 g water\n20 g salt\n5.4 g yeast\nall of the poolish\n\nMix 8 min\nBulk 2 h at 24 °C\nBake 35 min at 230 °C";
+
+describe("how much the sheet makes", () => {
+  test("a recipe for 12 makes 12, each a twelfth of its dough", () => {
+    // 840 ÷ 12
+    expect(order(ROLLS).order.values).toMatchObject({ by: "pieces", size_pieces: [12], size_weight: [70] });
+  });
+  test("60 of a recipe for 12 are as large as its own, and lose in the oven what is entered", () => {
+    const { values } = order(ROLLS, { pieces: "60", loss: "10" }).order;
+    expect(values).toMatchObject({ size_pieces: [60], size_weight: [63], size_loss: [0.1] });
+  });
+  test("pieces of a weight as the text gives them", () => {
+    const { values } = order("Rolls\n24 pcs @ 0.055 kg\nFlour 100%\nWater 65%\nSalt 2%").order;
+    expect(values).toMatchObject({ by: "pieces", size_pieces: [24], size_weight: [55], percent: [1, 0.65, 0.02] });
+  });
+  test("without a yield the recipe is made as a whole", () => {
+    const { values } = order("Loaf\n500 g flour\n325 g water\n10 g salt").order;
+    expect(values).toMatchObject({ by: "dough", dough_wanted: 835, percent: [1, 0.65, 0.02] });
+  });
+  test("pieces that nobody weighs are asked about", () => {
+    const { troubles } = order("Loaf\n500 g flour\n325 g water\n10 g salt", { pieces: "60" });
+    expect(troubles.map(({ says }) => says)).toEqual(["Enter the scaling weight of a piece."]);
+  });
+  test("in ounces the sheet gets ounces", () => {
+    const state = stateOf("Loaf\n2 lb flour\n1 lb 4 oz water");
+    state.units = { ...state.units, weight: "oz" };
+    // 52 oz in all
+    expect(assess(state).order.values).toMatchObject({ dough_wanted: 52, percent: [1, 0.625] });
+  });
+});
+
+describe("the template", () => {
+  test.each([
+    ["a poolish", POOLISH, "hearth-loaf"],
+    ["roll-in butter", "Flour 1000 g\nMilk 500 g\nSalt 20 g\nYeast 40 g\nRoll-in butter 500 g", "laminated"],
+    ["its name", "Pizza dough\nFlour 100%\nWater 62%\nSalt 2%\nYeast 0.3%", "flat-round"],
+    ["a rich dough", "Flour 100%\nMilk 50%\nButter 15%\nSugar 10%\nSalt 2%\nYeast 3%", "soft-bun"],
+    [
+      "a levain",
+      "Levain\n100 g flour\n100 g water\n20 g starter\nDough\n400 g flour\n260 g water\n10 g salt\n200 g levain",
+      "levain-loaf",
+    ],
+    ["nothing else", "Flour 100%\nWater 62%\nSalt 2%\nYeast 1%", "pan-loaf"],
+  ])("%s tells the likeliest", (_, text, name) => {
+    const { model, models } = order(text);
+    expect(model.name).toBe(name);
+    expect(models.length).toBeGreaterThanOrEqual(8);
+  });
+  test("a chosen one stays while the text is edited, and goes with the text", () => {
+    const state = stateOf(ROLLS);
+    ownOf(state).template = "hearth-loaf";
+    ownOf(state).pieces = "60";
+    takeText(state, `${ROLLS}\n20 g butter`);
+    expect(assess(state).model.name).toBe("hearth-loaf");
+    takeText(state, "Rye tin\n1 kg rye flour\n800 g water\n20 g salt");
+    expect(assess(state).model.name).not.toBe("hearth-loaf");
+    expect(assess(state).order.values.size_pieces).toBeUndefined();
+  });
+});
+
+describe("the preferment and the method", () => {
+  test("a poolish is tied by share, hydration, yeast and hours", () => {
+    const { values } = order(POOLISH).order;
+    expect(values).toMatchObject({
+      pre_kind: "poolish",
+      pre_share: 0.3,
+      pre_hydration: 1,
+      pre_yeast: 0.002,
+      pre_hours: 12,
+      pre_step: "Mix",
+      ingredient: ["flour", "water", "yeast", "salt"],
+      percent: [1, 0.67, 0.006, 0.02],
+    });
+  });
+  test("the method is filled with names, minutes and temperatures", () => {
+    expect(order(POOLISH).order.values).toMatchObject({
+      step: ["Mix", "Bulk fermentation", "Bake"],
+      step_minutes: [8, 120, 35],
+      step_temp: [null, 24, 230],
+      step_how: ["Mix 8 min", "Bulk 2 h at 24 °C", "Bake 35 min at 230 °C"],
+    });
+  });
+  test("a levain's seed is flour and water of the levain, and a share of the flour that is fed", () => {
+    const { values } = order(
+      "Levain\n100 g flour\n100 g water\n20 g starter\nDough\n390 g flour\n240 g water\n10 g salt\n220 g levain",
+    ).order;
+    // the seed's 10 g of flour go with the fed 100: 110 of 500
+    expect(values).toMatchObject({
+      pre_share: 0.22,
+      pre_hydration: 1,
+      seed_share: 0.2,
+      seed_hydration: 1,
+      percent: [1, 0.7, 0.02],
+    });
+  });
+});
+
+describe("corrections", () => {
+  test("one teaches its name for every other line, and outlives edits", () => {
+    const state = stateOf("Loaf\n500 g flour\n20 g moon dust\n325 g water\n5 g moon dust");
+    expect(describedNow(state).questions).toHaveLength(2);
+    teachName(state, "moon dust", { type: "other" });
+    expect(describedNow(state).questions).toEqual([]);
+    takeText(state, `${state.text}\n10 g salt\n7 g moon dust`);
+    expect(describedNow(state).questions).toEqual([]);
+    expect(describedNow(state).rows.filter(({ type }) => type === "other")).toHaveLength(3);
+  });
+  test("an amount that was entered stays with its line wherever the line goes", () => {
+    const state = stateOf("Loaf\n500 g flour\na handful of raisins\n325 g water");
+    correctLine(state, "a handful of raisins", { grams: 60 });
+    takeText(state, "Loaf\n10 g salt\n500 g flour\n325 g water\na handful of raisins");
+    expect(describedNow(state).rows.map(({ grams }) => grams)).toEqual([10, 500, 325, 60]);
+    expect(describedNow(state).questions).toEqual([]);
+  });
+  test("a misspelt name that is kept is asked no more", () => {
+    const state = stateOf("Loaf\n500 g flour\n325 g watter");
+    expect(describedNow(state).questions.map(({ reason }) => reason)).toEqual(["misspelt"]);
+    teachName(state, "watter", { name: "water" });
+    expect(describedNow(state).rows[1]).toMatchObject({ name: "water", type: "water", grams: 325 });
+    expect(describedNow(state).questions).toEqual([]);
+  });
+  test("what is no ingredient is left out", () => {
+    const state = stateOf("Loaf\n500 g flour\n325 g water\n3 wise men");
+    correctLine(state, "3 wise men", { is: "not an ingredient" });
+    expect(describedNow(state).rows).toHaveLength(2);
+    expect(assess(state).troubles).toEqual([]);
+  });
+  test("the unit is answered once for all", () => {
+    const state = stateOf("Loaf\nFlour 1000\nWater 650\nSalt 20");
+    expect(assess(state).troubles.map(({ says }) => says)).toEqual(["Which unit are the numbers without a unit in?"]);
+    answerQuestion(state, "which unit", "kg");
+    const { troubles, dough, flour } = assess(state);
+    expect(troubles).toEqual([]);
+    expect(dough).toBeCloseTo(1_670_000, 3);
+    expect(flour).toBeCloseTo(1_000_000, 3);
+  });
+  test("an open question keeps the sheet from being built", () => {
+    expect(order("Loaf\n500 g flour\na handful of raisins").troubles).toHaveLength(1);
+  });
+});
+
+test("several recipes are read apart, each with its own yield and template", () => {
+  const state = stateOf(
+    "White loaf\nMakes 2\nFlour 1000 g\nWater 620 g\nSalt 20 g\n\nCinnamon buns\nMakes 30\nFlour 1000 g\nMilk 500 g\nButter 150 g\nSugar 150 g\nSalt 18 g\nYeast 40 g",
+  );
+  expect(state.parts.map(({ described }) => described.title)).toEqual(["White loaf", "Cinnamon buns"]);
+  expect(state.parts.map((_, at) => assess(state, at).order.values.size_pieces)).toEqual([[2], [30]]);
+  expect(state.parts.map((_, at) => assess(state, at).model.name)).toEqual(["pan-loaf", "soft-bun"]);
+});
