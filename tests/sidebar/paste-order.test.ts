@@ -11,6 +11,7 @@ import {
   takeText,
   teachName,
 } from "../../sidebar/paste-recipe/state.ts";
+import { lackingIn, namesOn } from "../../sidebar/paste-recipe/stock.ts";
 
 const stateOf = (text: string): PasteState => {
   const state = emptyState();
@@ -173,4 +174,112 @@ test("several recipes are read apart, each with its own yield and template", () 
   expect(state.parts.map(({ described }) => described.title)).toEqual(["White loaf", "Cinnamon buns"]);
   expect(state.parts.map((_, at) => assess(state, at).order.values.size_pieces)).toEqual([[2], [30]]);
   expect(state.parts.map((_, at) => assess(state, at).model.name)).toEqual(["pan-loaf", "soft-bun"]);
+});
+
+describe("what a template has no cells for stands in the method", () => {
+  const steps = (values: Readonly<Record<string, unknown>>) => [values.step, values.step_how];
+
+  test("a sponge on a sheet for buns, as shares of all flour", () => {
+    const text =
+      "Buns\nSponge (1 h)\n400 g flour\n240 g milk\n20 g yeast\nDough\nsponge\n600 g flour\n200 g milk\n100 g butter";
+    const state = stateOf(text);
+    ownOf(state).template = "soft-bun";
+    const { order: built, untied } = assess(state);
+    expect(untied).toEqual(["Sponge (1 h)"]);
+    expect(built.values.step_minutes).toEqual([60]);
+    // 240 of 1000 g of flour, 20 of it
+    expect(steps(built.values)).toEqual([
+      ["Sponge (1 h)"],
+      ["Mix this first, of all flour: flour 40 %, milk 24 %, yeast 2 %. It is part of the weights above."],
+    ]);
+  });
+  test("a filling and a wash, for each piece", () => {
+    const { values } = order(
+      "Sweet buns\nMakes 20\nFlour 1000 g\nMilk 500 g\nYeast 40 g\nFilling:\nButter 200 g\nSugar 100 g\nEgg wash: 2 eggs",
+    ).order;
+    expect(steps(values)).toEqual([
+      ["Filling", "Egg wash"],
+      ["Beside the dough, for each piece: Butter 10 g, Sugar 5 g.", "Beside the dough, for each piece: eggs 5 g."],
+    ]);
+    // 1540 ÷ 20
+    expect(values).toMatchObject({ size_pieces: [20], size_weight: [77] });
+  });
+  test("roll-in fat has cells, and is part of the pieces", () => {
+    const { values } = order(
+      "Croissant\nMakes 20\nFlour 1000 g\nMilk 520 g\nSalt 20 g\nYeast 60 g\nRoll-in butter 480 g",
+    ).order;
+    // 480 of a base dough of 1600; 2080 ÷ 20
+    expect(values).toMatchObject({
+      roll_in_name: "butter",
+      roll_in_share: 0.3,
+      roll_in_of: "base",
+      size_weight: [104],
+    });
+    expect(values.step).toBeUndefined();
+  });
+  test("a levain keeps back what is left over, and its seed is as wet as it is", () => {
+    const { values } = order(
+      "Loaf\nLevain\n30 g stiff starter (50%)\n100 g flour\n110 g water\nDough\n480 g flour\n300 g water\n12 g salt\n200 g levain",
+    ).order;
+    expect(values).toMatchObject({ seed_share: 0.3, seed_hydration: 0.5, keep: 40 });
+  });
+});
+
+describe("several recipes", () => {
+  const titles = (text: string) => stateOf(text).parts.map(({ described }) => described.title);
+
+  test("in a table that names them in a column", () => {
+    const text =
+      "Formula,Ingredient,Grams\nWhite tin,Flour,1000\n,Water,620\n,Salt,20\nRye,Rye flour,1000\nRye,Water,800\nRye,Salt,20";
+    expect(titles(text)).toEqual(["White tin", "Rye"]);
+    const state = stateOf(text);
+    expect(state.parts.map((_, at) => assess(state, at).order.values.percent)).toEqual([
+      [1, 0.62, 0.02],
+      [1, 0.8, 0.02],
+    ]);
+  });
+  test("one table after the other, each under its name", () => {
+    expect(
+      titles(
+        "White loaf,,\nIngredient,%,g\nFlour,100,1000\nWater,62,620\nSalt,2,20\n,,\nRye loaf,,\nIngredient,%,g\nRye flour,100,1000\nWater,80,800\nSalt,2,20\n",
+      ),
+    ).toEqual(["White loaf", "Rye loaf"]);
+  });
+  test("numbered, and headed by their doughs", () => {
+    expect(
+      titles(
+        "1. White loaf\nFlour 1000 g\nWater 620 g\nSalt 20 g\n2. Rye loaf\nRye flour 1000 g\nWater 620 g\nSalt 20 g\n\nSweet dough:\nFlour 1 kg\nMilk 500 g\nsalt 10 g",
+      ),
+    ).toEqual(["White loaf", "Rye loaf", "Sweet dough"]);
+  });
+  test("stages are no recipes", () => {
+    expect(
+      titles("Loaf\n1. Poolish\nFlour 500 g\nWater 500 g\n2. Dough\nFlour 500 g\nWater 150 g\nSalt 20 g\nPoolish"),
+    ).toEqual(["Loaf"]);
+  });
+});
+
+test("weights beside percentages are asked for by the weight of the flour", () => {
+  const state = stateOf("Loaf\nFlour 100%\nWater 65%\nSalt 20 g\nButter 3%\nSugar 2%");
+  expect(describedNow(state).questions.map(({ reason }) => reason)).toEqual(["mixed amounts"]);
+});
+
+describe("what the ingredient sheet lacks", () => {
+  const text = "Loaf\n500 g bread flour\n300 g water\n10 g salt\n20 g moon dust\n5 g moon dust";
+  test("without a sheet all but water, each once, with the type where it is one", () => {
+    expect(lackingIn(describedNow(stateOf(text)), stateOf(text))).toEqual([
+      { name: "bread flour", kind: "flour" },
+      { name: "salt", kind: "salt" },
+      { name: "moon dust", kind: "" },
+    ]);
+  });
+  test("with one what it has under no name", () => {
+    const state = stateOf(text);
+    state.stocked = namesOn([
+      ["Ingredient", "Kind", "Also called"],
+      ["Strong white flour", "flour", "Bread flour; baker's flour"],
+      ["Salt", "salt", ""],
+    ]);
+    expect(lackingIn(describedNow(state), state)).toEqual([{ name: "moon dust", kind: "" }]);
+  });
 });

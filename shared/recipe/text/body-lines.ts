@@ -92,8 +92,8 @@ export function takeBody({ draft, line, reading }: Place): boolean {
 const isPlain = ({ isMarked, text }: SourceLine): boolean =>
   !isMarked && /\d/.test(text) && !text.endsWith(":") && !isCapitals(text);
 
-/** "250 g bread flour": an amount and a name, and nothing beside them. */
-const SIMPLE = /^(\d{1,6}(?:\.\d{1,2})?)\s?((?:k?g|oz|lbs?|ml|l|cups?|tsp|tbsp)\s+\p{L}[\p{L} -]*)$/u;
+/** "250 g bread flour": a weight and a name, and nothing beside them. Spoons and cups weigh differently by the number. */
+const SIMPLE = /^(\d{1,6}(?:\.\d{1,2})?)\s?((?:k?g|oz|lbs?)\s+\p{L}[\p{L} -]*)$/u;
 
 /** A row that was one before, or that can be nothing else: lines come again with every keystroke. */
 export function takePlain(draft: Draft, line: SourceLine, reading: Reading): boolean {

@@ -1,0 +1,85 @@
+// What holds of every text: nothing throws, numbers are numbers, and a line means the same wherever it stands.
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { larder } from "../../../shared/larder/larder.ts";
+import type { Kitchen } from "../../../shared/recipe/text/described.ts";
+import { describeRecipe } from "../../../shared/recipe/text/reader.ts";
+import { recipesIn } from "../../../shared/recipe/text/several.ts";
+import { SHAPES } from "./corpus.ts";
+
+const kitchen: Kitchen = { cups: "US", larder: larder(true).decode([], "larder", []) };
+const LINES = [...new Set(Object.values(SHAPES).flatMap((cases) => cases.flatMap(({ text }) => text.split("\n"))))];
+const NAMES = [
+  "bread flour",
+  "rye flour",
+  "water",
+  "salt",
+  "instant yeast",
+  "butter",
+  "sugar",
+  "milk",
+  "honey",
+  "raisins",
+];
+const UNITS = ["g", "kg", "oz", "lb", "ml", "cups", "tbsp", "tsp"];
+
+/** Every number of a description. */
+function numbersIn(value: unknown): number[] {
+  if (typeof value === "number") return [value];
+  if (typeof value !== "object" || value === null) return [];
+  return Object.values(value).flatMap(numbersIn);
+}
+
+test("lines of all shapes in any order are described, and every number is one", () => {
+  fc.assert(
+    fc.property(fc.array(fc.constantFrom(...LINES), { maxLength: 40 }), (lines) => {
+      for (const { described } of recipesIn(lines.join("\n"), kitchen)) {
+        for (const number of numbersIn(described)) expect(Number.isFinite(number)).toBe(true);
+        for (const { grams, percent } of described.rows) {
+          expect(grams ?? 0).toBeGreaterThanOrEqual(0);
+          expect(percent ?? 0).toBeGreaterThanOrEqual(0);
+        }
+      }
+    }),
+    { numRuns: 300, seed: 23 },
+  );
+});
+
+test("any text at all is described", () => {
+  fc.assert(
+    fc.property(fc.string({ unit: "binary", maxLength: 300 }), (text) => {
+      for (const number of numbersIn(describeRecipe(text, kitchen))) expect(Number.isFinite(number)).toBe(true);
+    }),
+    { numRuns: 500, seed: 23 },
+  );
+});
+
+describe("a line alone weighs what it weighs in a recipe", () => {
+  test.each(UNITS)("in %s", (unit) => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...NAMES),
+        fc.integer({ min: 1, max: 900 }),
+        fc.integer({ min: 0, max: 99 }),
+        (name, whole, part) => {
+          const line = `${whole}${part === 0 ? "" : `.${String(part).padStart(2, "0")}`} ${unit} ${name}`;
+          // Alone it is read whole; among ingredients a known name is read once for all weights.
+          const alone = describeRecipe(line, kitchen).rows[0];
+          const among = describeRecipe(`Loaf\nIngredients\n500 g flour\n${line}`, kitchen).rows[1];
+          expect(among?.name).toBe(alone?.name);
+          expect(among?.type).toBe(alone?.type);
+          expect(among?.grams ?? -1).toBeCloseTo(alone?.grams ?? -1, 6);
+        },
+      ),
+      { numRuns: 60, seed: 23 },
+    );
+  });
+});
+
+test("what is typed at the end changes nothing above it", () => {
+  const text = "Pier loaf\n500 g flour\n325 g water\n10 g salt\n5 g yeast";
+  const before = describeRecipe(text, kitchen).rows;
+  const added = "\n20 g butter";
+  for (let end = 1; end <= added.length; end++)
+    expect(describeRecipe(text + added.slice(0, end), kitchen).rows.slice(0, 4)).toEqual(before);
+});
