@@ -46,7 +46,7 @@ export const isStepNumber = (text: string): boolean => /^(?:step|schritt|étape)
 export const isNutrition = (text: string): boolean => NUTRITION.test(text);
 
 const TOTAL =
-  /^(?:grand |sub-?)?(?:total|sum|gesamt(?:gewicht)?|totals?|total dough|dough total|batter (?:weight|total)|total batter|mix weight|batch total|dough weight|batch weight|total weight|total formula|total batch|yield weight|sum total|summe|somme|somma|suma|totale|totaal|insgesamt|total yield|total %|total percent(?:age)?|tot)\b/i;
+  /^(?:grand |sub-?)?(?:total|sum|gesamt(?:gewicht)?|totals?|total dough|dough (?:required|needed|to make)|(?:required|wanted) dough|dough total|batter (?:weight|total)|total batter|mix weight|batch total|dough weight|batch weight|total weight|total formula|total batch|yield weight|sum total|summe|somme|somma|suma|totale|totaal|insgesamt|total yield|total %|total percent(?:age)?|tot)\b/i;
 
 /** Whether a row adds up the others: "Total 13 794", "Dough weight: 1,720 g". */
 export function isTotal(text: string): boolean {
@@ -55,7 +55,7 @@ export function isTotal(text: string): boolean {
     .split(" ")
     .filter((word) => word.length > 0 && !/^(?:k?g|gram|oz|lb|kilo|x|ml|#)$/.test(word));
   return words.every((word) =>
-    /^(?:grand|sub|subtotal|total|sum|summe|somme|somma|suma|totale|totaal|insgesamt|dough|batter|weight|batch|yield|formula|mass|tot|gesamt|gesamtgewicht|percent|percentage|of|all|ingredient|the|mix|amount|wt|baker|bakers'?|for|recipe|poolish|levain|biga|preferment|sponge|final|starter|soaker|overall|filling|topping|-|–|—)$/.test(
+    /^(?:grand|sub|subtotal|required|needed|wanted|total|sum|summe|somme|somma|suma|totale|totaal|insgesamt|dough|batter|weight|batch|yield|formula|mass|tot|gesamt|gesamtgewicht|percent|percentage|of|all|ingredient|the|mix|amount|wt|baker|bakers'?|for|recipe|poolish|levain|biga|preferment|sponge|final|starter|soaker|overall|filling|topping|-|–|—)$/.test(
       word,
     ),
   );

@@ -89,11 +89,14 @@ function oneName(cells: readonly string[], columns: readonly (Column | undefined
   });
 }
 
+const AMOUNT_FIRST = /\d\s?(?:k?g|oz|lbs?|ml)\s+(?!batch|flour|dough|mix|lot|size|recipe)\p{L}{3}/iu;
+const NAME_FIRST = /^(?!batch|mix|dough|for|total|recipe|size|make)[\p{L} :–-]{3,}\s\d[\d.,]*\s?(?:k?g|oz|lbs?|ml)$/iu;
+
 /** A row of headings: at least two cells are known ones, and none holds a bare amount. */
 export function headerOf(cells: readonly string[]): (Column | undefined)[] | undefined {
   if (cells.some((cell) => /^\s*[\d.,]+\s*(?:%|k?g|lb|oz)?\s*$/i.test(cell))) return undefined;
   // "50 g rye flour" is an ingredient, "50 kg batch" a heading.
-  if (cells.some((cell) => /\d\s?(?:k?g|oz|lbs?|ml)\s+(?!batch|flour|dough|mix|lot|size|recipe)\p{L}{3}/iu.test(cell)))
+  if (cells.some((cell) => AMOUNT_FIRST.test(cell)) || cells.filter((cell) => NAME_FIRST.test(cell)).length >= 2)
     return undefined;
   const columns = oneName(
     cells,

@@ -1,9 +1,10 @@
 // Lines that head what follows: a stage of the dough, a part beside it, or a heading with its rows on the same line.
 
 import { singularName } from "../../base/words.ts";
+import { prefermentIn } from "../kinds.ts";
 import type { Stage, StageRole } from "./described.ts";
-import { addRow, addStage, hasAmount, ignore, isCapitals, looksLikeRow, type Place } from "./draft.ts";
-import { headingCore, prefermentWordIn, stageOf } from "./headings.ts";
+import { addRow, addStage, hasAmount, ignore, isCapitals, looksLikeRow, type Place, stageAt } from "./draft.ts";
+import { headingCore, modeOf, prefermentWordIn, stageOf } from "./headings.ts";
 import { listedRows, splitRows } from "./inline.ts";
 import { opensOther } from "./openers.ts";
 import { type Reading, readRow } from "./row.ts";
@@ -54,7 +55,7 @@ export function takeHeading({ draft, line, reading, next, isFirst, isSetOff }: P
     // "Brioche dough" on top is the recipe's name.
     if (!/^(?:(?:final|main) )?(?:dough|mix)$/.test(headingCore(text))) draft.title = titleIn(text);
   }
-  if (isFirst && !isSetOff && following !== undefined && opensOther(following)) return false;
+  if (isFirst && !isColon && !line.isMarked && following !== undefined && opensOther(following)) return false;
   if (
     isFirst &&
     stage.role === "preferment" &&
@@ -90,7 +91,7 @@ export function takeHeading({ draft, line, reading, next, isFirst, isSetOff }: P
 function isRowInCapitals(line: SourceLine, text: string, reading: Reading): boolean {
   if (line.isMarked || /:$/.test(text.trim()) || !/\d\s*$/.test(text)) return false;
   const read = readRow(line.text, reading);
-  return read.bare !== null && (read.isKnown || read.type !== "");
+  return (read.bare ?? read.grams ?? read.percent) !== null && (read.isKnown || read.type !== "");
 }
 
 /** What comes first and has flour and something wet is the dough, whatever it is called: "BUNS", "For the crust". */
@@ -106,17 +107,32 @@ function isLikeDough(isUnsure: boolean, role: StageRole, next: readonly SourceLi
   return types.slice(0, 3).includes("flour") && types.some((type) => /^(?:water|dairy|yeast|egg|fat)$/.test(type));
 }
 
+/** "Pier bread: 500 g flour, 325 g water, 10 g salt": a name that is no stage's, and no ingredient. */
+function isTitleOver(head: string, rest: string, reading: Reading): boolean {
+  const found = stageOf(head, 0, false);
+  const read = readRow(head, reading);
+  const isName = found === undefined && modeOf(head) === undefined && !read.isKnown && !/\d/.test(head);
+  return isName && listedRows(rest, reading) !== undefined;
+}
+
 /** "Egg wash: 1 egg, 1 tbsp milk": a heading with its rows beside it. */
-export function takeHeadingWithRows({ draft, line, reading }: Place): boolean {
+export function takeHeadingWithRows({ draft, line, reading, isFirst }: Place): boolean {
   const [, head = "", rest = ""] = /^([^:;,]{3,40}):\s+(\S.*)$/.exec(line.text) ?? [];
   if (rest === "" || isStep(line.text, false, draft.mode === "method")) return false;
   const found = stageOf(head, line.at, true);
+  if (isFirst && isTitleOver(head, rest, reading)) {
+    draft.title = titleIn(head);
+    for (const read of listedRows(rest, reading) ?? []) addRow(draft, line.at, read, stageAt(draft));
+    return true;
+  }
   if (found === undefined || !("stage" in found) || found.isUnsure) return false;
   const listed = listedRows(rest, reading) ?? splitRows(rest, reading) ?? [readRow(rest, reading)];
   const isRows = listed.every(
     (one) =>
       one.name !== "" &&
-      (one.isAll || ((one.isKnown || one.type !== "") && (one.grams ?? one.percent ?? one.bare) !== null)),
+      (one.isAll ||
+        ((one.isKnown || one.type !== "" || prefermentIn(one.name) !== undefined) &&
+          (one.grams ?? one.percent ?? one.bare) !== null)),
   );
   if (!isRows) return false;
   const stage = addStage(draft, { ...found.stage, name: head });

@@ -44,7 +44,7 @@ const ROLES: readonly (readonly [StageRole, RegExp])[] = [
   ["icing", /\b(?:icing|frosting|glaze|fondant|drizzle|glacage)\b/],
   [
     "filling",
-    /\b(?:filling|frangipane|pastry cream|creme patissiere|custard|ganache|jam|curd|compote|smear|schmear|remonce|remoulade|puree|cream|cheese mixture|fruit mixture|nut mixture)\b/,
+    /\b(?:filling|frangipane|pastry cream|creme patissiere|custard|ganache|jam|curd|compote|swirl|spread|smear|schmear|remonce|remoulade|puree|cream|cheese mixture|fruit mixture|nut mixture)\b/,
   ],
   [
     "topping",
@@ -87,6 +87,10 @@ export function headingCore(text: string): string {
     text
       .replace(/[([{].*?(?:[)\]}]|$)/g, " ")
       .replace(
+        /^\s*(?:\d(?:st|nd|rd|th)|first|second|third|last)\s+(?:stage|step|part|phase|build)\b\s*[:.)–—-]\s*/i,
+        "",
+      )
+      .replace(
         /^\s*(?:stage|step|part|phase|day|section|component)\s*(?:\d+|[a-dA-D]|one|two|three)\b\s*[:.)–—-]\s*/i,
         "",
       )
@@ -124,11 +128,19 @@ export function modeOf(text: string): Mode | undefined {
 /** Words such as "bread" or "dough" in a name that is no heading: titles are asked elsewhere. */
 const MOST_WORDS = 7;
 
+/** "Day 2", "Stage II": what comes after something that was made before is the dough. */
+const LATER = /^(?:day|stage|step|part|phase)\s*(?:[2-9]|two|three|ii|iii|b|c)\s*:?$/i;
+const NO_STAGE: Stage = { role: "dough", name: "", line: null, preferment: "", hours: null, temperature: null };
+/** "Day 1" says nothing of what it heads. */
+export const isFirstDay = (text: string): boolean => /^(?:day|stage|step|part|phase)\s*(?:1|one|i|a)\s*:?$/i.test(text);
+
 /**
  * The stage that a line without an amount of its own heads; undefined where its words are no stage's. `isSetOff` tells that
  * marks, capitals or a colon make it a heading whatever its words.
  */
 export function stageOf(text: string, line: number, isSetOff: boolean): Heading | undefined {
+  if (LATER.test(text.trim()))
+    return { isUnsure: false, stage: { ...NO_STAGE, name: text.replace(/[\s:]+$/, ""), line } };
   const core = headingCore(text);
   const words = core.split(" ").filter((word) => word !== "");
   if (words.length === 0 || words.length > MOST_WORDS) return undefined;
@@ -155,7 +167,7 @@ export function stageOf(text: string, line: number, isSetOff: boolean): Heading 
       .replace(pattern, " ")
       .split(" ")
       .filter((word) => word !== "")
-      .every((word) => QUALIFIERS.has(word) || /^\d+$/.test(word));
+      .every((word) => QUALIFIERS.has(word) || /^\d+$/.test(word) || ROLES.some(([, words]) => words.test(word)));
   for (const [role, pattern] of ROLES) {
     if (pattern.test(plain) && (isSetOff || isOnly(pattern))) return stage(role);
   }

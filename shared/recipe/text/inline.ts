@@ -25,7 +25,7 @@ const BESIDE: readonly (readonly [StageRole, RegExp])[] = [
 /** What a row is used for beside the dough; "flour, plus more for dusting" is flour of the dough. */
 export function roleBeside(text: string): StageRole | undefined {
   if (
-    /\b(?:plus|and)\s+(?:some\s+|a (?:little|bit)\s+)?(?:more|extra|additional)\b|,\s*(?:more|extra) (?:for|to)\b/i.test(
+    /(?:\b(?:plus|and)|\+)\s+(?:some\s+|a (?:little|bit)\s+)?(?:more|extra|additional)\b|,\s*(?:more|extra) (?:for|to)\b/i.test(
       text,
     )
   )

@@ -6,7 +6,7 @@ import { columnOf } from "./columns.ts";
 import { lineKey, NO_CORRECTIONS } from "./described.ts";
 import { addStage, type Draft, ignore, isCapitals, isFirstOf, type Place, takeYield } from "./draft.ts";
 import { takeHeading, takeHeadingWithRows } from "./heading-lines.ts";
-import { modeOf } from "./headings.ts";
+import { isFirstDay, modeOf } from "./headings.ts";
 import { type Reading, readRow } from "./row.ts";
 import { isSeparator, type SourceLine } from "./source-lines.ts";
 import { isStep } from "./steps.ts";
@@ -95,7 +95,7 @@ function takeTotal(place: Place): boolean {
   if (!(isTotal(text) || isSumAlone(place)) || /\btime\b|\d\s*(?:min|h)/i.test(text)) return false;
   const read = readRow(text.replace(/^\D*?(?=[\d.,]*\d)/, "flour "), reading);
   // "Total dough: 25 kg" over or under percentages says how much is made.
-  if (read.grams !== null && draft.rows.every((row) => row.grams === null && !draft.bare.has(row)))
+  if (read.grams !== null && draft.rows.every((row) => row.grams === null))
     takeYield(draft, { ...NO_YIELD, total: read.grams });
   draft.totals.push({
     line: line.at,
@@ -109,7 +109,6 @@ function takeTotal(place: Place): boolean {
 }
 
 function takeClutter({ draft, line, next, before }: Place): boolean {
-  if (isStepNumber(line.text)) return ignore(draft, line, "heading");
   const clutter = clutterIn(line.text);
   if (clutter !== undefined) return ignore(draft, line, clutter);
   const isFigures =
@@ -128,10 +127,15 @@ function takeMade({ draft, line }: Place): boolean {
   return ignore(draft, line, "yield");
 }
 
+/** "Step 3" over a step, "Day 1" over the first stage. */
+const isNumberAlone = (draft: Draft, text: string): boolean =>
+  isFirstDay(text) ? draft.stage < 0 || draft.mode === "method" : draft.mode === "method" && isStepNumber(text);
+
 /** Each answers whether the line was its own. */
 const TAKERS: readonly ((place: Place) => boolean)[] = [
   takeCorrected,
   ({ draft, line }) => isSeparator(line.text) && ignore(draft, line, "separator"),
+  ({ draft, line }) => isNumberAlone(draft, line.text) && ignore(draft, line, "heading"),
   takeLabelled,
   takeMode,
   takeHeadingWithRows,

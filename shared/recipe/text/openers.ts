@@ -10,7 +10,14 @@ import { yieldIn } from "./yields.ts";
 export function opensOther(line: SourceLine): boolean {
   const { text } = line;
   if (yieldIn(text) !== undefined || isTotal(text)) return true;
+  // "Sour: rye flour 8 kg, water 6 kg"
+  const head = /^([^:;,]{3,40}):\s+\S/.exec(text)?.[1];
+  if (head !== undefined && isStage(head, line.at, true)) return true;
   if (hasAmount(text.replace(/[([].*?[)\]]/g, " ")) || modeOf(text) !== undefined) return false;
-  const found = stageOf(text, line.at, line.isMarked || /:$/.test(text) || isCapitals(text));
-  return found !== undefined && "stage" in found && !found.isUnsure && !/^\d/.test(text);
+  return !/^\d/.test(text) && isStage(text, line.at, line.isMarked || /:$/.test(text) || isCapitals(text));
+}
+
+function isStage(text: string, line: number, isSetOff: boolean): boolean {
+  const found = stageOf(text, line, isSetOff);
+  return found !== undefined && "stage" in found && !found.isUnsure;
 }

@@ -133,7 +133,7 @@ function readAfresh(text: string, reading: Reading, beside: Beside): RowRead {
     beside.amount === undefined
       ? amountIn(read.bare, unwet.asked, reading, beside)
       : amountBeside(beside, unwet, reading);
-  const named = wetted(unwet, percent ?? beside.percent ?? null, amount, read.percents);
+  const named = wetted(unwet, percent, amount.grams !== null || beside.percent != null, read.percents);
   const isRowPercent = percent !== null || beside.percent != null;
   const isNothing =
     amount.grams === null && amount.bare === null && amount.asks.every(({ reason }) => reason === "no amount");
@@ -184,10 +184,10 @@ type Named = {
 };
 
 /** "40 g ripe sour (80%)": beside a weight, the percentage of a preferment is its water. */
-function wetted(named: Named, amountPercent: number | null, amount: AmountRead, percents: RowText["percents"]): Named {
+function wetted(named: Named, amountPercent: number | null, isWeighed: boolean, percents: RowText["percents"]): Named {
   const preferment = named.type === "" ? prefermentIn(named.name) : undefined;
   const [only] = percents;
-  if (preferment === undefined || amountPercent !== null || amount.grams === null) return named;
+  if (preferment === undefined || amountPercent !== null || !isWeighed) return named;
   if (only === undefined || percents.length > 1 || only.value < DRIEST || only.value > WETTEST) return named;
   const asks = named.asks.filter(({ reason }) => reason !== "hydration");
   return { ...named, type: `${preferment} ${only.value}%`, asks };

@@ -107,6 +107,7 @@ function runAt(lines: readonly SourceLine[], at: number): Run | undefined {
     }
     if (name === "gap" || cells.length < 2) continue;
     const { rows, end } = rowsFrom(lines, at, may, split, name);
+    if (name === "comma" && rows.filter(isDecimal).length > rows.length / 2) continue;
     const columns = rows.length < 3 ? undefined : looksOf(rows.map((row) => row.cells));
     if (columns !== undefined) return { rows, columns, header: -1, end };
   }
@@ -119,6 +120,11 @@ function runAt(lines: readonly SourceLine[], at: number): Run | undefined {
   }
   return undefined;
 }
+
+/** "Flour 6,500 kg" and "6,500 kg flour": the comma stands within a number. */
+const isDecimal = ({ cells: [one = "", other = ""] }: Run["rows"][number]): boolean =>
+  (/\p{L}[^,]*\s\d+$/u.test(one) || /^\d+$/.test(one)) &&
+  /^\d{1,3}\s*(?:%|k?g|gr|lbs?|oz|ml|l)(?![\p{L}])/iu.test(other);
 
 /** Rows end at a line that is not parted so; a blank line or a heading alone goes with the table as long as rows follow. */
 function rowsFrom(lines: readonly SourceLine[], at: number, may: RegExp, split: Split, name: string) {

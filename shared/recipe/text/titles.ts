@@ -55,7 +55,8 @@ export function takeHead({ draft, line, reading, isFirst }: Place): boolean {
   const head = isFirst && listedRows(line.text, reading) === undefined ? headYield(line.text) : undefined;
   if (head === undefined) return false;
   takeYield(draft, head.made);
-  draft.title = titleIn(head.title);
+  // "Dough for 100 croissants" is called so.
+  draft.title = titleIn(/^(?:dough|batter|mix|recipe|formula|base)$/i.test(head.title.trim()) ? line.text : head.title);
   return ignore(draft, line, "title");
 }
 

@@ -32,7 +32,7 @@ const MORE: readonly (readonly [KindWord, RegExp])[] = [
   ["salt", /\bsalt\b(?!ed)/],
   [
     "other",
-    /\b(?:improver|conditioner|lecithin|zest|rosemary|thyme|oregano|basil|sage|dill|parsley|chive|herb|spice|pepper|peppercorn|paprika|turmeric|saffron|aniseed|anise|clove|allspice|mace|essence|extract|flavou?r(?:ing)?|garlic|onion|olive|tomato|ascorbic|vitamin c|enzyme|calcium propionate|propionate|preservative|emulsifier|nut|walnut|pecan|hazelnut|pistachio|cashew|macadamia|peanut)\b/,
+    /\b(?:improver|conditioner|lecithin|zest|rosemary|thyme|oregano|basil|sage|dill|parsley|chive|herb|spice|pepper|peppercorn|paprika|turmeric|saffron|aniseed|anise|clove|allspice|mace|essence|extract|flavou?r(?:ing)?|garlic|onion|olive|tomato|ascorbic|vitamin c|enzyme|calcium propionate|propionate|preservative|emulsifier|lye|nut|mandel|mandeln|amande|haselnusse|walnusse|noix|walnut|pecan|hazelnut|pistachio|cashew|macadamia|peanut)\b/,
   ],
   [
     "other",

@@ -40,9 +40,9 @@ const PIECES = [
 const PIECE = new RegExp(`^(?:${PIECES})$`);
 const TIN = /\b(?:tin|pan|mould|mold|pullman)\b/;
 const PREFIX =
-  /^(?:(?:this )?(?:recipe )?(?:makes|yields?|gives)|servings?|(?:(?:total|batch|dough) )?yield|quantity made|produces|recipe for|enough for|formula for|batch for|for|pieces|number of (?:pieces|loaves|rolls|buns|units)|no\.? of (?:pieces|loaves|rolls|units)|units|pcs|batch(?: size| weight)?|makes approx|ergibt|pour|per)\b\s*[:=-]?\s*/i;
+  /^(?:(?:this )?(?:recipe )?(?:makes|yields?|gives)|servings?|(?:(?:total|batch|dough) )?yield|quantity made|produces|recipe for|enough for|formula for|batch for|for|pieces|number of (?:pieces|loaves|rolls|buns|units)|number(?=\s*[:=])|no\.? of (?:pieces|loaves|rolls|units)|units|pcs|batch(?: size| weight)?|makes approx|ergibt|pour|per)\b\s*[:=-]?\s*/i;
 const EACH =
-  /^(?:piece weight|weight (?:per|of each) (?:piece|loaf|roll|unit)|unit weight|scaling weight|scal(?:e|ed|ing)(?: at| to| weight)?|dough (?:piece|weight per piece|per piece|per loaf)|dough piece weight|each piece|divide at|portion(?: weight)?|weight each|individual weight|piece size)\b\s*[:=-]?\s*(?=\D{0,12}\d)/i;
+  /^(?:piece weight|weight (?:per|of each) (?:piece|loaf|roll|unit)|unit weight|scaling weight|scal(?:e|ed|ing)(?: at| to| weight)?|dough (?:piece|weight per piece|per piece|per loaf)|dough piece weight|(?:ball|loaf|roll|bun|piece|unit) (?:weight|size)|each piece|divide at|portion(?: weight)?|weight each|individual weight|piece size)\b\s*[:=-]?\s*(?=\D{0,12}\d)/i;
 const WEIGHT =
   /(\d+(?:[.,]\d+)?(?:\s?[½¼¾])?|\d+\s+\d\/\d|[½¼¾])\s*-?\s*(kgs?|kilos?|kilograms?|g|gr|grams?|grammes?|oz|ounces?|lbs?|pounds?|#)(?![\p{L}])\.?(?:\s*(\d+(?:\.\d+)?)\s*oz\b)?/giu;
 const SIZE =
@@ -82,7 +82,8 @@ export function yieldIn(text: string): YieldRead | undefined {
   const bracketed = /^[([]([^()[\]]*)[)\]]$/.exec(text.trim())?.[1];
   if (bracketed !== undefined) return yieldIn(bracketed);
   const parts = text.length > 120 ? [] : text.split(/[,;|]\s+/);
-  if (parts.length < 2 || weightsIn(text).all.length < 2) return oneYield(text);
+  const whole = parts.length < 2 || weightsIn(text).all.length < 2 ? oneYield(text) : undefined;
+  if (parts.length < 2 || whole !== undefined) return whole;
   // "Batch yield: 15.2 kg, 190 pieces of 80 g": each part says something of its own.
   const said = parts.map(oneYield);
   return said.some((one) => one === undefined)
@@ -119,9 +120,7 @@ function oneYield(text: string): YieldRead | undefined {
   if (each !== null) {
     const weights = weightsIn(text.slice(each[0].length));
     if (weights.all.length > 0) {
-      const more = /[,;–-]\s*((?:makes|yields?|for|pieces)\b.*|\d+\s*(?:pieces|pcs|loaves|rolls|buns).*)$/i.exec(
-        text,
-      )?.[1];
+      const more = /[,;|–-]\s*((?:makes|yields?|for|pieces)\b.*|\d+\s*\p{L}.*)$/iu.exec(text)?.[1];
       const pieces = more === undefined ? null : (yieldIn(more)?.pieces ?? null);
       return { ...NO_YIELD, pieces, pieceWeight: weights.all[0] ?? null };
     }

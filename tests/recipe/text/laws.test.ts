@@ -76,6 +76,32 @@ describe("a line alone weighs what it weighs in a recipe", () => {
   });
 });
 
+describe("a comma within a number parts no columns", () => {
+  test.each([
+    "Mehl 6,500 kg\nMilch 3,900 kg\nSalz 0,120 kg",
+    "6,500 kg flour\n3,900 kg milk\n0,120 kg salt",
+    "Flour: 6,500 kg\nMilk: 3,900 kg\nSalt: 0,120 kg",
+  ])("%s", (text) => {
+    const { rows, questions } = describeRecipe(text, kitchen);
+    expect(rows.map(({ grams }) => grams)).toEqual([6500, 3900, 120]);
+    expect(questions).toEqual([]);
+  });
+});
+
+describe("a grade of flour is no amount, and an amount is no grade", () => {
+  test.each([
+    ["Weizenmehl 550 6,5 kg", "Weizenmehl 550", 6500],
+    ["Flour 812.5 g", "Flour", 812.5],
+    ["Mehl 550 g", "Mehl", 550],
+    ["500 g 00 flour", "00 flour", 500],
+    ["Farine type 55 1 kg", "Farine type 55", 1000],
+    ["Flour 1050, water 650 g, salt 20 g", "Flour", 1050],
+  ])("%s", (line, name, grams) => {
+    const [row] = describeRecipe(`${line}\nwater 600 g\nsalt 20 g\nall weights in grams`, kitchen).rows;
+    expect(row).toMatchObject({ name, grams });
+  });
+});
+
 test("what is typed at the end changes nothing above it", () => {
   const text = "Pier loaf\n500 g flour\n325 g water\n10 g salt\n5 g yeast";
   const before = describeRecipe(text, kitchen).rows;
