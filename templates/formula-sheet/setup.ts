@@ -43,8 +43,8 @@ export const setupBlock: Block = {
       bounds: [0, 0.3],
       hint: "Dough left in the bowl and on the bench.",
     }),
-    { cells: [label("Bakery"), { at: 2, role: "input", name: "shop", unit: "text" }] },
-    { cells: [label("Last change"), { at: 2, role: "input", name: "change_1", unit: "text", onSheet: true }] },
+    { cells: [label("Bakery"), { at: 2, role: "input", name: "shop", unit: "text", wide: 3 }] },
+    { cells: [label("Last change"), { at: 2, role: "input", name: "change_1", unit: "text", wide: 3, onSheet: true }] },
   ],
 };
 

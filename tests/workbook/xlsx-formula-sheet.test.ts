@@ -1,5 +1,6 @@
 // A formula sheet saved as .xlsx: LibreOffice calculates it as the local engine does, also after its order was changed there.
 import exceljs from "exceljs";
+import { strFromU8, unzipSync } from "fflate";
 import { describe, expect, test } from "vitest";
 import { columnLetters } from "../../shared/sheet/a1.ts";
 import { toXlsx } from "../../src/workbook/xlsx/xlsx.ts";
@@ -121,4 +122,21 @@ test("hidden rows, folded columns and the top rows stay as they are, helpers sta
   );
   expect(formulas.some((formula) => formula.includes("_xlfn.ISFORMULA("))).toBe(true);
   expect(formulas.filter((formula) => /(?<!_xlfn\.)ISFORMULA\(/.test(formula))).toEqual([]);
+});
+
+test.each([
+  [KINDS[0] as Kind, 9],
+  [KINDS[1] as Kind, 1],
+])("$says prints on the paper of its country, and its method begins a page", async (kind, paperSize) => {
+  const tried = await opened(await trialOf(kind));
+  const page = (await fileOf(tried)).getWorksheet(tried.sheet.sheet) as exceljs.Worksheet;
+  expect(page.pageSetup).toMatchObject({ paperSize, orientation: "landscape", fitToWidth: 1, fitToHeight: 0 });
+  // exceljs does not read breaks.
+  const files = unzipSync(new Uint8Array(await toXlsx(tried.book.engine)));
+  const sheets = Object.entries(files).filter(([name]) => /worksheets\/sheet\d+\.xml$/.test(name));
+  const breaks = sheets.flatMap(([, xml]) =>
+    [...strFromU8(xml).matchAll(/<brk id="(\d+)"/g)].map(([, id]) => Number(id)),
+  );
+  expect(breaks).toHaveLength(1);
+  expect(page.getRow(Number(breaks[0]) + 1).getCell(1).value).toBe("Method");
 });

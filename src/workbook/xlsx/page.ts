@@ -9,16 +9,32 @@ const LONG = (11.69 - 1) * 96;
 /** Smaller than this, 10 point type is under 6 points on paper; several pages read better. */
 const LEAST_SCALE = 0.6;
 
+/** The paper of the United States, for sheets in ounces. */
+const LETTER = 1 as NonNullable<Worksheet["pageSetup"]["paperSize"]>;
 /** A sheet with columns folded away lies on its side, as wide as the page, in a type that is read at arm's length. */
-export const FOLDED_PAGE: Partial<Worksheet["pageSetup"]> = {
-  paperSize: A4,
+export const foldedPage = (isInOunces: boolean): Partial<Worksheet["pageSetup"]> => ({
+  paperSize: isInOunces ? LETTER : A4,
   orientation: "landscape",
   fitToPage: true,
   fitToWidth: 1,
   fitToHeight: 0,
   horizontalCentered: true,
   margins: MARGINS,
-};
+});
+
+/** The block that begins a page where a program looks at page breaks in a sheet that fits its pages, and what tells a sheet in ounces. */
+const NEXT_PAGE = "Method";
+const OUNCES = /\(oz\)$/;
+
+/** The row, counted from 0, that the second page of a folded sheet begins with, if any; and whether the sheet is in ounces. */
+export function pagesOf(rows: number, textAt: (column: number, row: number) => string, columns: number) {
+  const lines = Array.from({ length: rows }, (_, row) => row);
+  const begins = lines.find((row) => textAt(0, row) === NEXT_PAGE);
+  const isInOunces = lines.some((row) =>
+    Array.from({ length: columns }, (_, column) => column).some((column) => OUNCES.test(textAt(column, row))),
+  );
+  return { begins, isInOunces };
+}
 
 /** A sheet of so many pixels: one page where it can be read; else pages as wide as the sheet, and on their side where it is wider than a page. */
 export function pageOf(width: number, height: number): Partial<Worksheet["pageSetup"]> {

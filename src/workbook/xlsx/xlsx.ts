@@ -7,7 +7,7 @@ import type { PlacedMark } from "../engine/plugins.ts";
 import { WORKBOOK_NAME } from "../service/sheets.ts";
 import { portable } from "./formula.ts";
 import { argb, cellStyle, columnWidth, type Lines, type Look, rowHeight } from "./looks.ts";
-import { FOLDED_PAGE, pageOf, printed } from "./page.ts";
+import { foldedPage, pageOf, pagesOf, printed } from "./page.ts";
 import { writeConditionals, writeValidations } from "./rules.ts";
 
 type NamedRange = { readonly name: string; readonly range: { readonly sheetId: string; readonly zone: Zone } };
@@ -61,15 +61,20 @@ function writeShape(engine: Engine, sheet: Worksheet, sheetId: string): void {
     if (size !== undefined) sheet.getRow(row + 1).height = rowHeight(size);
   }
   const page = foldAway(engine, sheet, sheetId, right + 1, bottom + 1);
-  const { columns, rows } = printed(page, bottom + 1, (col, row) => {
+  const textAt = (col: number, row: number) => {
     const { value } = engine.evaluated({ sheetId, col, row });
     return typeof value === "string" ? value : "";
-  });
+  };
+  const { columns, rows } = printed(page, bottom + 1, textAt);
   const sum = (count: number, size: (at: number) => number) =>
     Array.from({ length: count }, (_, at) => size(at)).reduce((all, one) => all + one, 0);
   const width = sum(columns, (col) => engine.get<number>("getColSize", sheetId, col));
   const height = sum(rows, (row) => engine.get<number>("getRowSize", sheetId, row));
-  sheet.pageSetup = { ...sheet.pageSetup, ...(page <= right ? FOLDED_PAGE : pageOf(width, height)) };
+  const isFolded = page <= right;
+  const { begins, isInOunces } = isFolded ? pagesOf(rows, textAt, columns) : { begins: undefined, isInOunces: false };
+  const set = isFolded ? foldedPage(isInOunces) : pageOf(width, height);
+  sheet.pageSetup = { ...sheet.pageSetup, ...set };
+  if (begins !== undefined && begins > 0) sheet.getRow(begins).addPageBreak();
   if (columns <= right || rows <= bottom) {
     const area = a1Of(engine.library, { left: 0, top: 0, right: columns - 1, bottom: rows - 1 });
     // exceljs puts a $ before the columns itself.
