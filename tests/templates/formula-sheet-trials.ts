@@ -4,6 +4,7 @@ import { inputCell } from "../../shared/sheet/template-inputs.ts";
 import type { WorkbookData } from "../../src/workbook/engine/library.ts";
 import { type Book, openBook } from "../../src/workbook/scripted.ts";
 import { TEMPLATES } from "../../templates/index.ts";
+import { IS_LONG } from "../kit/scale.ts";
 import { METRIC, type Tried, type Units, US, verdict } from "./formula-sheet-page.ts";
 import { keeping, type Slip } from "./formula-sheet-slips.ts";
 
@@ -30,6 +31,9 @@ export const KINDS: readonly Kind[] = TEMPLATES.filter(({ parts }) => parts.incl
     ),
   );
 });
+
+/** All of them in a long run; otherwise every other one, so that each template is there once and both sets of units are. */
+export const TRIED_KINDS: readonly Kind[] = KINDS.filter((_, at) => IS_LONG || (at + (at >> 1)) % 2 === 0);
 
 /** Those of one template. */
 export const kindsOf = (name: string): readonly Kind[] => KINDS.filter(({ model }) => model.name === name);
