@@ -94,11 +94,21 @@ function push(state: Pieces, amount: Amount, bracketed: boolean, counted?: Count
   const link = state.link ?? (bracketed ? "same" : "unsaid");
   const choice: Choice = { amount, bracketed, link, words: [], counted };
   const entry = lastOf(state.entries);
+  const last = lastOf(entry?.choices ?? NO_CHOICES);
+  // "1 ,5 cups", "1/100 cup", "2 half cups": the first number is no amount of its own.
+  const isJoined = link === "plus" || link === "or" || link === "with";
+  if (!bracketed && !isJoined && last !== undefined && !last.bracketed && isBareBefore(last))
+    state.problem = state.problem ?? DIVIDED;
   if (entry === undefined || link === "plus") state.entries.push({ choices: [choice] });
   else entry.choices.push(choice);
   state.link = undefined;
   state.loose = undefined;
 }
+
+const NO_CHOICES: readonly Choice[] = [];
+/** A number without a unit and without a name behind it. */
+const isBareBefore = ({ amount, words }: Choice): boolean =>
+  bareCount(amount)?.sized === false && words.every((word) => word === ",");
 
 function loosened(amount: Amount, word: string | undefined): Amount {
   return word === undefined ? amount : { ...amount, problem: looseProblem(word) };
