@@ -76,3 +76,59 @@ describe("a capacity in litres, read as cm³", () => {
     expectCells(run(name, ...call(name, "3.408 l")), run(name, ...call(name, 3408)), 1e-9);
   });
 });
+
+describe("temperatures of two units, or of another than the call's", () => {
+  const F = (celsius: number) => Math.round(celsius * 1.8 + 32);
+  const AROUND = [
+    [22, 21],
+    [18, 30],
+    [24, 20, 26],
+  ];
+  test.each(AROUND)("%d and %d around a dough", (...temps) => {
+    for (const dough of [22, 24, 27]) {
+      const both = /beside a dough of .*; enter every temperature in °C, or every one in °F/;
+      for (const name of ["BAKE_WATERTEMP", "BAKE_FRICTION"]) {
+        expect(refusal(name, dough, down(...temps.map(F)), 8)).toMatch(both);
+        expect(refusal(name, F(dough), down(...temps), 8)).toMatch(both);
+        // What it advises: all of them in one unit.
+        expect(typeof run(name, dough, down(...temps), 8)).toBe("number");
+        expect(typeof run(name, F(dough), down(...temps.map(F)), 14)).toBe("number");
+      }
+    }
+  });
+  test("°F where °C is the unit: refused with the unit to choose, which then gives the answer in °C", () => {
+    for (const [tap, wanted] of [
+      [20, 5],
+      [15, 2],
+      [25, 12],
+    ] as const) {
+      expect(refusal("BAKE_ICE", 1000, F(tap), F(wanted))).toMatch(/for °F choose "F" as the unit/);
+      expectCells(run("BAKE_ICE", 1000, F(tap), F(wanted), "F"), run("BAKE_ICE", 1000, tap, wanted), 8);
+    }
+    const dough = [down(1000, 650, 20), down("flour", "water", "salt")];
+    for (const [target, flour] of [
+      [26, 20],
+      [24, 18],
+      [28, 25],
+    ] as const) {
+      const temps = (unit: (celsius: number) => number) => down(unit(flour), "", unit(flour));
+      expect(refusal("BAKE_HEATBALANCE", F(target), dough[0], temps(F), dough[1])).toMatch(
+        /for °F choose "F" as the unit/,
+      );
+      const inF = run("BAKE_HEATBALANCE", F(target), dough[0], temps(F), dough[1], "", "F") as number;
+      const inC = run(
+        "BAKE_HEATBALANCE",
+        target,
+        dough[0],
+        temps((one) => one),
+        dough[1],
+      ) as number;
+      expect(Math.abs((inF - 32) / 1.8 - inC)).toBeLessThan(2);
+    }
+  });
+  test("a scald, and cold flour from the freezer, are right in °C", () => {
+    expect(typeof run("BAKE_HEATBALANCE", 65, down(100, 500), down(20, ""), down("flour", "water"), 0)).toBe("number");
+    expect(typeof run("BAKE_WATERTEMP", 26, down(-2, 20), 10)).toBe("number");
+    expect(typeof run("BAKE_WATERTEMP", 38, down(60, 62), 20)).toBe("number");
+  });
+});
