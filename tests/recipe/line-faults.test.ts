@@ -61,6 +61,20 @@ const FAULTS: readonly (readonly [kind: string, says: RegExp, lines: readonly st
     /a number of packs/,
     ["2-250 g packs butter", "2 1/2 lb bags flour", "1-8 oz package cream cheese"],
   ],
+  [
+    "a number without its unit behind an amount",
+    /without its unit behind an amount/,
+    [
+      "1 kg 500 flour",
+      "1kg500 flour",
+      "2 lb 4 flour",
+      "1 l 250 water",
+      "2 cups 2 flour",
+      "1 kg 550 flour",
+      "100 g 5 salt",
+    ],
+  ],
+  ["a number of times", /a number of times/, ["3 x salt 5 g", "1.5x flour 100 g", "2 times sugar 1 cup"]],
   ["each or all", /of each, or of all/, ["2 (113 g) butter", "3 (10 g) honey"]],
   ["each of how many", /"each" without a number/, ["eggs, 50 g each", "sugar 20 g each"]],
   ["multiplied behind", /Enter "2 x 100 g"/, ["twice 100 g sugar", "double 1 cup flour", "flour 500 g, x 2"]],
@@ -74,6 +88,11 @@ const FAULTS: readonly (readonly [kind: string, says: RegExp, lines: readonly st
       "about a rounded tsp salt",
       "a generous cup sugar",
       "up to 2 cups flour",
+      "<100 g flour",
+      "≥ 2 cups sugar",
+      "max. 100 g flour",
+      "min 100 g flour",
+      ">3 tbsp oil",
     ],
   ],
   [
@@ -133,6 +152,10 @@ test("what the second thoughts must not catch", () => {
     ["1 and a half cups sugar", 300],
     ["flour 550 500 g", 500],
     ["2 x 7 g sachets yeast", 14],
+    ["500 g 550 flour", 500],
+    ["500 g 00 flour", 500],
+    ["> 100 g flour", 100],
+    ["1 kg 500 g flour", 1500],
   ] as const)
     expect(run("BAKE_GRAMS", line), line).toBeCloseTo(grams, 0);
 });
