@@ -6,11 +6,16 @@ export function shown(value: number, digits = 2): string {
   return text.includes(".") ? text.replace(/0+$/, "").replace(/\.$/, "") : text;
 }
 
+/** Nobody reads more digits behind a point. */
+const MOST_PLACES = 6;
+
 /** A number beside a limit that it does not meet: with so many digits that it does not read as the limit. */
 export function shownApart(value: number, limit: number, digits = 4): string {
-  for (let places = digits; places < 12; places++)
+  for (let places = digits; places <= MOST_PLACES; places++)
     if (shown(value, places) !== shown(limit, places)) return shown(value, places);
-  return String(value);
+  return value === limit
+    ? shown(value, digits)
+    : `a hair ${value > limit ? "more" : "less"} than ${shown(limit, digits)}`;
 }
 
 /** Halves go away from 0 and the 15 digits count that a sheet knows: 1.005 is 1.01, as in the cell beside the sentence. */

@@ -15,7 +15,8 @@ const UNCLEAR_VOLUME = /(?<!\p{L})(fl\.? ?oz|fluid|gill|pint|pt|quart|qt|gallon|
 export function spelledPack(line: string, name: string | null, larder: Larder, cups: CupSystem): Grams | Problem {
   const problem = (why: string): Problem => ({ problem: `is ${quoted(line)}: ${why}` });
   if (!/[\d¼-¾⅐-⅞]|dozen/i.test(line) || /^[-−–]/.test(line)) return problem('no size; enter one such as "5 lb"');
-  const order = asRecipe(line);
+  if (/\d ?t\b/i.test(line)) return problem('a tonne, or a teaspoon? Enter "1000 kg" for a tonne');
+  const order = isCountedBehind(line) ? undefined : asRecipe(line);
   if (order === undefined) return problem('one pack, or several? Enter "2 x 3 kg" for two of 3 kg');
   const unread = unreadCount(order, name, larder);
   if (unread !== undefined) return problem(`how much is ${quoted(unread)}? Enter "24 x 500 g" or "30 pieces"`);
@@ -61,6 +62,14 @@ function asRecipe(line: string): string | undefined {
   // "2 to 3 kg" is no two packs of 3 kg.
   if (counted === undefined || JOINING.test(word) || isMeasured(tokensOf(counted), 1)) return plain;
   return `${count} x ${/^doz/i.test(word) ? "12 x " : ""}${plain.slice(counted.length)}`;
+}
+
+/** "500 g (12)", "5 kg, 2 bags": a number behind the size may be how many there are, or what is in one. */
+function isCountedBehind(line: string): boolean {
+  if (/\p{L}\.? ?\(\d+\)$/u.test(line)) return true;
+  const [, counted] = /\d ?\p{L}+\.? ?[,;] ?(\d+ ?\p{L}+)$/u.exec(line) ?? [];
+  const unit = counted === undefined ? undefined : readUnit(tokensOf(counted), 1)?.unit;
+  return unit?.of === "count" && unit.word !== "";
 }
 
 const JOINING = /^(?:to|or|and|plus|less|minus|by|with|bis|oder|und|ou|et)$/i;

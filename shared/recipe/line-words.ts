@@ -14,7 +14,7 @@ const JOINTS: ReadonlyMap<string, Link | "and"> = new Map(
 const FILLERS = new Set(
   "about approx approximately ca circa roughly around another additional between extra".split(" "),
 );
-const BOUNDS = new Set(["under", "over", "least", "up", "minimum", "maximum"]);
+const BOUNDS = new Set(["under", "over", "least", "up", "minimum", "maximum", "min", "max"]);
 
 const MULTIPLES = new Set(["x", "times", "twice", "thrice", "double", "triple"]);
 /** Every word that says more than a name. */
@@ -56,7 +56,8 @@ export function readWord(state: Pieces, tokens: readonly Token[], at: number): n
     if (!isFiller) state.link = undefined;
     if (!isFiller && low !== "to") state.loose = undefined;
     if (!isFiller || (low === "extra" && state.link === undefined)) words.push(token.text);
-  } else if (isMark(token, ",;:") || (isMark(token, "-") && token.spaced)) words.push(",");
+  } else if (isMark(token, "<>≤≥")) state.loose = token.text;
+  else if (isMark(token, ",;:") || (isMark(token, "-") && token.spaced)) words.push(",");
   return at + 1;
 }
 

@@ -85,7 +85,10 @@ function sumRow(line: string): RecipeLine | undefined {
 /** Bullets, boxes, "1." and "2)". */
 function withoutListMark(tokens: readonly Token[]): readonly Token[] {
   let at = 0;
-  while (tokens[at]?.is === "mark" && !isMark(tokens[at], "([~") && !/\d/.test(tokens[at]?.text ?? "")) at += 1;
+  // ">100 g" says more than that; "> 100 g" is how some pages begin every line.
+  const isBound = isMark(tokens[0], "<≤≥") || (isMark(tokens[0], ">") && tokens[1]?.spaced === false);
+  while (!isBound && tokens[at]?.is === "mark" && !isMark(tokens[at], "([~") && !/\d/.test(tokens[at]?.text ?? ""))
+    at += 1;
   const [number, mark, after] = [tokens[at], tokens[at + 1], tokens[at + 2]];
   const isListMark = isMark(mark, ".)") && !mark?.spaced && after?.spaced === true;
   if (isListMark && number?.is === "number" && /^\d{1,2}$/.test(number.text)) at += 2;

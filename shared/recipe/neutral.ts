@@ -21,7 +21,7 @@ export function passNeutral(tokens: readonly Token[], at: number): number | unde
   }
   const word = isMark(next, "-") ? tokens[end + 1] : next;
   // "3 times 100 g" multiplies.
-  if (isWord(word, "times") && tokens[end + 1]?.is === "number") return undefined;
+  if (isWord(word, "times") && (at === 0 || tokens[end + 1]?.is === "number")) return undefined;
   if (word?.is === "word" && NOT_AMOUNTS.has(word.low)) return isMark(next, "-") ? end + 2 : end + 1;
   const last = at > 0 ? tokens[at - 1] : undefined;
   const before = isMark(last, ".#") && at > 1 ? tokens[at - 2] : last;

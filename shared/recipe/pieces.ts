@@ -58,6 +58,7 @@ function readAmountAt(state: Pieces, tokens: readonly Token[], at: number): numb
   // "sugar 10 00 g"; the number of "flour 550" and the name of "00" are no part of an amount.
   const isName = () => /^0\d/.test(textOf(token)) || /^(?:flours?|mehl|farine)$/i.test(before ?? "");
   if (read.amount.problem === DIVIDED && !isName()) state.problem = DIVIDED;
+  if (isTail(tokens, at, state)) state.problem = state.problem ?? TAIL;
   if (bare && !bare.sized && !counts) return undefined;
   if (read.amount.low[0]?.unit.of === "vague" && state.entries.length > 0) {
     // "plus a little more"
@@ -66,6 +67,21 @@ function readAmountAt(state: Pieces, tokens: readonly Token[], at: number): numb
   }
   push(state, loosened(read.amount, state.loose), false);
   return !state.inBrackets && isEach(tokens[read.next]) ? applyEach(state, read.next) : read.next;
+}
+
+const TAIL = 'a number without its unit behind an amount; enter it too, such as "1 kg 500 g"';
+
+/** "1 kg 500", "1kg500", "2 lb 4": a number right behind an amount; behind grams three or four digits are a flour's type. */
+function isTail(tokens: readonly Token[], at: number, { entries, link }: Pieces): boolean {
+  const token = tokens[at];
+  const last = lastOf(lastOf(entries)?.choices ?? NO_CHOICES);
+  if (token?.is !== "number" || last === undefined || last.words.length > 0 || last.bracketed || link !== undefined)
+    return false;
+  const unit = lastOf(last.amount.low)?.unit;
+  if (unit === undefined || (unit.of !== "weight" && unit.of !== "volume") || !token.whole || /^0/.test(token.text))
+    return false;
+  const isType = unit.of === "weight" && unit.grams === 1 && /^\d{3,4}$/.test(token.text);
+  return !isType && readUnit(tokens, at + 1) === undefined && !isWord(tokens[at + 1], "percent", "grain", "seed");
 }
 
 function isMeasureAt(tokens: readonly Token[], at: number): boolean {
@@ -94,11 +110,28 @@ function push(state: Pieces, amount: Amount, bracketed: boolean, counted?: Count
   const link = state.link ?? (bracketed ? "same" : "unsaid");
   const choice: Choice = { amount, bracketed, link, words: [], counted };
   const entry = lastOf(state.entries);
+  const last = lastOf(entry?.choices ?? NO_CHOICES);
+  // "1 ,5 cups", "1/100 cup", "2 half cups": the first number is no amount of its own.
+  const isJoined = link === "plus" || link === "or" || link === "with";
+  if (!bracketed && !isJoined && last !== undefined && !last.bracketed) {
+    if (isBareBefore(last)) state.problem = state.problem ?? DIVIDED;
+    if (isMultiplier(last))
+      state.problem = state.problem ?? 'a number of times? Enter "2 x 100 g", or the whole amount';
+  }
   if (entry === undefined || link === "plus") state.entries.push({ choices: [choice] });
   else entry.choices.push(choice);
   state.link = undefined;
   state.loose = undefined;
 }
+
+const NO_CHOICES: readonly Choice[] = [];
+/** A number without a unit and without a name behind it. */
+const isBareBefore = ({ amount, words }: Choice): boolean =>
+  bareCount(amount)?.sized === false && words.every((word) => word === ",");
+
+/** "3 x salt 5 g". */
+const isMultiplier = ({ amount, words }: Choice): boolean =>
+  bareCount(amount) !== undefined && /^(?:x|times)$/i.test(words[0] ?? "");
 
 function loosened(amount: Amount, word: string | undefined): Amount {
   return word === undefined ? amount : { ...amount, problem: looseProblem(word) };

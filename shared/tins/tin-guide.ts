@@ -70,7 +70,19 @@ export const fillCell = (): Reader<number> => {
 
 /** Dough for tins of a capacity at a fill in g/cm³. */
 export function tinDough(capacity: CubicCentimetres, fill: number, tins: number, unit: WeightUnit): number {
+  refuseSmall(capacity);
   return fromGrams(grams(capacity * fill * tins), unit);
+}
+
+/** The smallest tins hold some 20 ml; less is most likely litres. */
+const LEAST_CAPACITY = 20;
+
+function refuseSmall(capacity: CubicCentimetres): void {
+  if (!atMost(LEAST_CAPACITY, capacity))
+    refuse(
+      `is ${shownApart(capacity, LEAST_CAPACITY)} cm³, less than any tin holds; for litres enter "${shown(capacity, 4)} l"`,
+      "capacity",
+    );
 }
 
 export type TinNote = {
@@ -82,6 +94,7 @@ export type TinNote = {
 
 /** How a dough fits a tin, and the doughs the guide gives for it, in the dough's unit. */
 export function tinNote(dough: Grams, capacity: CubicCentimetres, kind: TinDoughKind, unit: WeightUnit): TinNote {
+  refuseSmall(capacity);
   const [low, usual, high] = tinGuide(kind);
   const fill = dough / capacity;
   if (!isFill(fill)) {

@@ -43,6 +43,9 @@ const WATER_DENSITY = 0.998207;
 /** The smallest tins hold some 20 ml; less is most likely kilograms. */
 const LEAST_WATER = 20;
 
+/** The longest trays and strapped tins measure some 100 cm; more is most likely millimetres. */
+const LONGEST = 120;
+
 type Given = readonly (number | null)[];
 
 /** Sizes by their place, checked: nothing needed is blank, extras come together, nothing is left over. */
@@ -63,7 +66,13 @@ function checked(shape: TinShape, sizes: Given, depthNeeded: boolean): number[] 
   }
   sizes.forEach((size, place) => {
     if (size === null) return;
-    if (size <= 0) refuse(`have ${shown(size)} as ${[...needed, ...extra][place]}; it must be above 0`, "sizes");
+    const name = [...needed, ...extra][place];
+    if (size <= 0) refuse(`have ${shown(size)} as ${name}; it must be above 0`, "sizes");
+    if (shape !== "water" && name !== "sides" && !atMost(size, LONGEST))
+      refuse(
+        `have a ${name} of ${shownApart(size, LONGEST, 2)} cm, more than any tin; enter it with its unit, such as "230 mm"`,
+        "sizes",
+      );
   });
   return sizes.map((size) => size ?? Number.NaN);
 }
@@ -125,7 +134,7 @@ function capacity(shape: TinShape, many: number, a: number, b: number, c: number
     case "water":
       if (!atMost(LEAST_WATER, a))
         refuse(
-          `have ${shownApart(a, LEAST_WATER, 2)} g of water, less than any tin holds; for kilograms enter "${shownApart(a, LEAST_WATER, 2)} kg"`,
+          `have ${shownApart(a, LEAST_WATER, 2)} g of water, less than any tin holds; for kilograms enter "${shown(a)} kg"`,
           "sizes",
         );
       return a / WATER_DENSITY;

@@ -1,4 +1,5 @@
 import { refuse } from "../base/refusal.ts";
+import { shown } from "../base/show.ts";
 import { type AnyDegrees, anyDegrees, type CelsiusDegrees, celsiusDegrees, type Minutes } from "../base/units.ts";
 import { sum } from "../formula/formula.ts";
 
@@ -13,6 +14,18 @@ function others(temps: readonly (AnyDegrees | null)[]): { total: number; multipl
     refuse(`${said}; give two (flour, room) or three (flour, room, preferment)`, "temps");
   }
   return { total: sum(read), multiplier: read.length + 1 };
+}
+
+/** No dough is wanted above 50 °C or below 35 °F, and what stands around it lies on its side of 35 °F and of 55 °C. */
+export function refuseTwoUnits(dough: AnyDegrees, temps: readonly (AnyDegrees | null)[]): void {
+  const read = temps.filter((temp) => temp !== null);
+  const isBesideF = dough < 35 && read.every((temp) => temp > 55);
+  const isBesideC = dough > 50 && read.every((temp) => temp < 35);
+  if (isBesideF || isBesideC)
+    refuse(
+      `are ${read.map((temp) => shown(temp)).join(" and ")} beside a dough of ${shown(dough)}; enter every temperature in °C, or every one in °F`,
+      "temps",
+    );
 }
 
 /** Water temperature by the factor method. The friction factor belongs to the number of temperatures. */

@@ -1,7 +1,7 @@
 import type { AnyDegrees } from "../../../shared/base/units.ts";
 import { cell, list } from "../../../shared/cells/decoder.ts";
 import { degrees } from "../../../shared/cells/readers.ts";
-import { frictionOf } from "../../../shared/water/temperature.ts";
+import { frictionOf, refuseTwoUnits } from "../../../shared/water/temperature.ts";
 import { define, down } from "../define.ts";
 
 export const FRICTION = define({
@@ -26,5 +26,9 @@ export const FRICTION = define({
   refusals: [
     { call: [80, down(65, 75), ""], because: "BAKE_FRICTION: water is blank; enter a temperature such as 24." },
   ],
-  compute: ({ dough_reached, temps, water }) => frictionOf(dough_reached, temps, water),
+  compute: ({ dough_reached, temps, water }) => {
+    const friction = frictionOf(dough_reached, temps, water);
+    refuseTwoUnits(dough_reached, temps);
+    return friction;
+  },
 });

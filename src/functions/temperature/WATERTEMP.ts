@@ -1,7 +1,7 @@
 import type { AnyDegrees } from "../../../shared/base/units.ts";
 import { cell } from "../../../shared/cells/decoder.ts";
 import { degrees } from "../../../shared/cells/readers.ts";
-import { waterTemperature } from "../../../shared/water/temperature.ts";
+import { refuseTwoUnits, waterTemperature } from "../../../shared/water/temperature.ts";
 import { define, down } from "../define.ts";
 import { FACTOR_METHOD } from "./factor-method.ts";
 
@@ -33,5 +33,9 @@ export const WATERTEMP = define({
         "BAKE_WATERTEMP: temps hold one temperature alone; give two (flour, room) or three (flour, room, preferment).",
     },
   ],
-  compute: ({ dough_target, temps, friction }) => waterTemperature(dough_target, temps, friction),
+  compute: ({ dough_target, temps, friction }) => {
+    const water = waterTemperature(dough_target, temps, friction);
+    refuseTwoUnits(dough_target, temps);
+    return water;
+  },
 });

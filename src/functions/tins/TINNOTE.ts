@@ -41,8 +41,7 @@ export const TINNOTE = define({
   refusals: [
     {
       call: [1155, 3.4, "lidded white"],
-      because:
-        "BAKE_TINNOTE: dough makes a fill of 339.71 g/cm³; it lies between 0.05 and 2. Is the capacity in cm³ and the dough in g?",
+      because: 'BAKE_TINNOTE: capacity is 3.4 cm³, less than any tin holds; for litres enter "3.4 l".',
     },
   ],
   compute: ({ dough, capacity, dough_kind, unit }) => {
