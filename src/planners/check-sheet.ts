@@ -10,6 +10,7 @@ import { a1 } from "../../shared/sheet/a1.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
 import { typedOver } from "../../shared/typing/take.ts";
 import { sheetPictures } from "./check-pictures.ts";
+import { flourFacts } from "./flour-facts.ts";
 import { type FormulaSheet, mustBeCalculated, refuseOther, seenAs } from "./formula-sheet.ts";
 import { type NotedCell, sheetNotes } from "./sheet-notes.ts";
 import { sheetTroubles } from "./sheet-troubles.ts";
@@ -69,6 +70,7 @@ export function* reviewSheet(asked: Readonly<Record<string, unknown>>): Steps<Sh
     facts: [
       ...(noted.trouble === "" ? [] : [{ label: "Notes", says: sentence(noted.trouble) }]),
       ...hydrationFacts(hydration, style),
+      ...flourFacts(sheet, rows),
       ...tin.map(() => tinFact(after[0] ?? UNKNOWN)),
       ...waterFact(sheet, after[tin.length]),
     ],

@@ -56,6 +56,28 @@ describe("the sheet in front is read", () => {
     if (parts.includes("water")) expect(fact(read, "Water")).toBe(value("water_note"));
   });
 
+  test("each flour's share and the prefermented share are told, a starter's flour among them", async () => {
+    // 20 % of the flour are set apart: the sample's own figure.
+    const levain = templateOf("levain-loaf");
+    const { book } = await buildSheet(levain.sample, {
+      model: levain,
+      options: { ...METRIC_UNITS, parts: ["preferment", "water", "steps"] },
+    });
+    expect(fact(review(book), "Flour")).toBe("Strong white flour 70 %, Wholemeal wheat flour 20 %, Rye flour 10 %.");
+    expect(fact(review(book), "Prefermented flour")).toBe("20 % of all flour.");
+    // 100 of flour and 40 of a levain at 100 %, which is half flour: 20 of 120.
+    const typed = await buildSheet({
+      ...HANDOUT,
+      ingredient: ["Flour", "Levain", "Water", "Salt"],
+      kind: ["flour", "levain 100%", "water", "salt"],
+      percent: [1, 0.4, 0.6, 0.02],
+    });
+    expect(fact(review(typed.book), "Flour")).toBe("Flour 83.3 %, flour in Levain 16.7 %.");
+    expect(fact(review(typed.book), "Prefermented flour")).toBe("16.7 % of all flour.");
+    const plain = await buildSheet(HANDOUT);
+    expect(fact(review(plain.book), "Prefermented flour")).toBeUndefined();
+  });
+
   test("missing yeast and 5 % of salt lead, whatever the water is", async () => {
     const { book, at } = await buildSheet({
       ...HANDOUT,
