@@ -12,7 +12,8 @@ import { activeWorkbook } from "./active.ts";
 import { asText, carried, contents } from "./carried.ts";
 import { look } from "./look.ts";
 import { listIn, namedRanges } from "./named.ts";
-import { attempt, undo } from "./undo.ts";
+import { keepNoted } from "./typing.ts";
+import { attempt, becauseOf, undo } from "./undo.ts";
 import { writeSheet } from "./write.ts";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -59,10 +60,15 @@ export function remake(asked: Readonly<Record<string, unknown>>): { sheet: strin
     listed?.setFormulas([row.map((formula) => aboutTab(formula, tab))]);
     SpreadsheetApp.flush();
   } catch (error) {
-    for (const { range, formula } of changed) attempt(() => range.setFormula(formula));
+    const isBack = changed.filter(({ range, formula }) => !attempt(() => range.setFormula(formula))).length === 0;
     for (const [name, range] of own) attempt(() => workbook.setNamedRange(name, range));
+    if (!isBack)
+      refuse(
+        `The change broke off: ${becauseOf(error)}. ${quoted(tab.name)} has all that you entered, and other sheets read it. Delete ${quoted(remade.sheet)} and rename it.`,
+      );
     return undo(workbook, { sheet, name: tab.name, unsure, names: [], front: old }, error);
   }
+  attempt(() => keepNoted(old, sheet));
   // From here on only the old one is in the way.
   if (!attempt(() => workbook.deleteSheet(old)))
     refuse(`The sheet is changed, and stands as ${quoted(tab.name)}. Delete the older one, ${quoted(remade.sheet)}.`);
@@ -117,14 +123,25 @@ function carryNotes(fresh: Sheet, plan: Writable, notes: readonly (readonly stri
 type Reader = { readonly range: GoogleAppsScript.Spreadsheet.Range; readonly formula: string };
 
 function readersIn(sheet: Sheet): Reader[] {
-  return sheet
-    .getDataRange()
-    .getFormulas()
-    .flatMap((line, row) =>
-      line.flatMap((formula, column) =>
-        formula.includes("!") ? [{ range: sheet.getRange(row + 1, column + 1), formula }] : [],
-      ),
-    );
+  return formulasIn(sheet).flatMap((line, row) =>
+    line.flatMap((formula, column) =>
+      formula.includes("!") ? [{ range: sheet.getRange(row + 1, column + 1), formula }] : [],
+    ),
+  );
+}
+
+/** The tab of a chart has no cells, and Google fails at reading any. */
+function formulasIn(sheet: Sheet): string[][] {
+  try {
+    return sheet.getDataRange().getFormulas();
+  } catch (error) {
+    let isChart = false;
+    attempt(() => {
+      isChart = sheet.getType() !== SpreadsheetApp.SheetType.GRID;
+    });
+    if (isChart) return [];
+    throw error;
+  }
 }
 
 /** Its row of the list of formula sheets, which is to say where everything is now. */
