@@ -50,8 +50,8 @@ export type SheetReview = {
   readonly styles: readonly string[];
   readonly remarks: readonly { readonly cell: string; readonly name: string; readonly says: string }[];
   readonly typed: readonly string[];
-  /** Parts that it may have, in the order of the sheet, and whether it has them. */
-  readonly parts: readonly { readonly part: string; readonly isThere: boolean }[];
+  /** Parts that it may have, in the order of the sheet, whether it has them, and how many typed cells go where that is changed. */
+  readonly parts: readonly { readonly part: string; readonly isThere: boolean; readonly clears: number }[];
   readonly facts: readonly { readonly label: string; readonly says: string }[];
   readonly pictures: SheetPictures;
 };

@@ -20,12 +20,11 @@ export function partsSection({ sheet, parts }: SheetReview, again: (part: string
   let armed = "";
   let pressed: HTMLElement | undefined;
   const progress = progressOf(() => pressed ?? element("span", {}));
-  const run = async (part: string, isThere: boolean): Promise<void> => {
+  const run = async ({ part, isThere, clears }: SheetReview["parts"][number]): Promise<void> => {
     if (progress.isBusy()) return;
-    const name = NAMES[part] ?? part;
-    if (isThere && armed !== part) {
+    if (clears > 0 && armed !== part) {
       armed = part;
-      progress.report(`What you entered under ${name} goes with it. Press the button again to take it out.`, false);
+      progress.report(lost(part, isThere, clears), false);
       return;
     }
     armed = "";
@@ -38,11 +37,12 @@ export function partsSection({ sheet, parts }: SheetReview, again: (part: string
     }
     again(part);
   };
-  const rows = parts.map(({ part, isThere }) => {
+  const rows = parts.map((one) => {
+    const { part, isThere } = one;
     const name = NAMES[part] ?? part;
     const button = pressButton(`${isThere ? "Take out" : "Add"} ${name}`, "quiet-button", () => {
       pressed = button;
-      void run(part, isThere);
+      void run(one);
     });
     button.dataset.part = part;
     return element("li", {}, button);
@@ -58,4 +58,11 @@ export function partsSection({ sheet, parts }: SheetReview, again: (part: string
     progress.bar,
     progress.status,
   );
+}
+
+function lost(part: string, isThere: boolean, clears: number): string {
+  const cells = clears === 1 ? "1 cell that you entered goes" : `${clears} cells that you entered go`;
+  const again = `Press the button again to ${isThere ? "take it out" : "add it"}.`;
+  if (part === "cost" && !isThere) return `${cells}: the ingredient sheet's prices take their place. ${again}`;
+  return `${cells} with it. ${again}`;
 }

@@ -11,7 +11,7 @@ import { LARDER_NAME } from "../../shared/sheet/model.ts";
 import { typedOver } from "../../shared/typing/take.ts";
 import { sheetPictures } from "./check-pictures.ts";
 import { type FormulaSheet, mustBeCalculated, refuseOther, seenAs } from "./formula-sheet.ts";
-import { partsOn } from "./parts-on-sheet.ts";
+import { changeableParts } from "./parts-on-sheet.ts";
 import { type NotedCell, sheetNotes } from "./sheet-notes.ts";
 import { sheetTroubles } from "./sheet-troubles.ts";
 import { calculate, look, type Steps } from "./steps.ts";
@@ -67,7 +67,7 @@ export function* reviewSheet(asked: Readonly<Record<string, unknown>>): Steps<Sh
     styles: STYLES,
     remarks: worstFirst(sheetTroubles(sheet, seen.values, new Set(typed.map(({ row }) => row))), noted.said),
     typed: typed.map((spot) => a1(spot)),
-    parts: partsOf(sheet, seen.values),
+    parts: changeableParts(sheet, seen.values),
     facts: [
       ...(noted.trouble === "" ? [] : [{ label: "Notes", says: sentence(noted.trouble) }]),
       ...hydrationFacts(hydration, style),
@@ -76,11 +76,6 @@ export function* reviewSheet(asked: Readonly<Record<string, unknown>>): Steps<Sh
     ],
     pictures: sheetPictures(sheet),
   };
-}
-
-function partsOf({ model, options }: FormulaSheet, grid: readonly (readonly unknown[])[]): SheetReview["parts"] {
-  const there = partsOn(grid, model, options);
-  return model.parts.map((part) => ({ part, isThere: there.includes(part) }));
 }
 
 /** What the sheet itself cannot work with comes before what is unusual, and is not said twice. */

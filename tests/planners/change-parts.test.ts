@@ -1,5 +1,6 @@
 // Add to this sheet: a part is put in or taken out, and all that was typed elsewhere stands as before.
 import { describe, expect, test } from "vitest";
+import type { SheetReview } from "../../shared/protocol/bench.ts";
 import type { SheetModel, Values } from "../../shared/sheet/model.ts";
 import { plan, type SheetPlan } from "../../shared/sheet/plan.ts";
 import { partsOn } from "../../src/planners/parts-on-sheet.ts";
@@ -73,6 +74,26 @@ test.each(TEMPLATES)("$title: every choice of parts is known by its words", (mod
       expect(partsOn(gridOf(plan(model, { ...units, parts }, model.sample)), model, { ...units, parts: [] })).toEqual(
         parts,
       );
+});
+
+test("it is told how many typed cells go with a part", async () => {
+  const { sample } = panLoaf;
+  const book = await openBook();
+  const sheet = book.build("pan-loaf", sample, { ...METRIC_UNITS, parts: ["tin", "water"] });
+  const cleared = () => {
+    const { parts } = book.answer({ ask: "review", style: "" }) as SheetReview;
+    return Object.fromEntries(parts.map(({ part, isThere, clears }) => [part, [isThere, clears]]));
+  };
+  // Five sizes of the tin and its fill; four temperatures, mixer, minutes and friction. All else is as it was from the start.
+  expect(cleared()).toEqual({
+    tin: [true, 6],
+    water: [true, 7],
+    steps: [false, 0],
+    cost: [false, 0],
+    label: [false, 0],
+  });
+  sheet.type("price_typed", "0.8", 1);
+  expect(cleared().cost).toEqual([false, 1]);
 });
 
 /** A long run tries every part of every template, a short one every part of one and what others have of their own. */
