@@ -31,7 +31,7 @@ export function labelList(
   const found = requireIngredients(larder, names, isUsed);
   const sum = addedUp(weights);
   if (sum === 0) return "";
-  if (finished !== null) notAbove(finished, sum);
+  if (finished !== null) nearSum(finished, sum);
   const entries = new Map<string, { text: string; weight: number; isWater: boolean }>();
   const texts = eachRow(found, (one, index) => (one === null ? "" : entryOf(one, law, index)));
   found.forEach((one, index) => {
@@ -60,7 +60,16 @@ export function labelList(
 
 export const addedUp = (weights: Weights): number => weights.reduce((sum: number, one) => sum + (one ?? 0), 0);
 
-export function notAbove(finished: Weight, sum: number): void {
+/** Nothing that is baked or dried keeps less of its weight. */
+const LEAST_FINISHED = 0.1;
+
+/** A finished weight lies below the ingredients' and not in kilograms beside their grams. */
+export function nearSum(finished: Weight, sum: number): void {
+  if (!atMost(LEAST_FINISHED * sum, finished))
+    refuse(
+      `is ${shownApart(finished, LEAST_FINISHED * sum, 2)}, less than a tenth of the ingredients' ${shown(sum)}; enter both in one unit`,
+      "finished_weight",
+    );
   if (atMost(finished, sum)) return;
   refuse(
     `is ${shownApart(finished, sum, 2)}, more than the ingredients' ${shown(sum)}; enter both in one unit`,

@@ -8,7 +8,7 @@ import { isUnweighed } from "../enrichment/enrichment.ts";
 import { nameKey } from "../larder/built-in-larder.ts";
 import { type Ingredient, ofRow } from "../larder/ingredient.ts";
 import { eachRow, findIngredient, type Larder } from "../larder/larder.ts";
-import { addedUp, notAbove } from "./label.ts";
+import { addedUp, nearSum } from "./label.ts";
 import { type Part, partsOf } from "./made-of.ts";
 
 type Names = readonly (string | null)[];
@@ -43,7 +43,7 @@ export function labelShare(
   });
   refuseAll(faults);
   const sum = addedUp(weights);
-  if (finished !== null) notAbove(finished, sum);
+  if (finished !== null) nearSum(finished, sum);
   if (sum === 0) refuse("add up to 0; a share of nothing cannot be declared", "weights");
   const held = inside.reduce((all, share, row) => all + share * (weights[row] ?? 0), 0);
   const share = ratio(held / (finished ?? sum));

@@ -12,6 +12,7 @@ import type { CalculateAnswer, CalculateAsk } from "./calculate.ts";
 import type { InsertAnswer, InsertAsk } from "./insert.ts";
 import type { LookAsk, Snapshot } from "./look.ts";
 import type { MakeAsk } from "./make.ts";
+import type { RemakeAsk } from "./remake.ts";
 import type { CheckAnswer, CheckStep } from "./self-check.ts";
 import type { StockAnswer, StockAsk } from "./stock.ts";
 
@@ -49,6 +50,8 @@ export type SheetReview = {
   readonly styles: readonly string[];
   readonly remarks: readonly { readonly cell: string; readonly name: string; readonly says: string }[];
   readonly typed: readonly string[];
+  /** Parts that it may have, in the order of the sheet, whether it has them, and how many typed cells go where that is changed. */
+  readonly parts: readonly { readonly part: string; readonly isThere: boolean; readonly clears: number }[];
   readonly facts: readonly { readonly label: string; readonly says: string }[];
   readonly pictures: SheetPictures;
 };
@@ -85,6 +88,8 @@ export type ServerQuestions = {
   look: { readonly ask: LookAsk; readonly answer: Snapshot };
   /** A planned sheet, written; `note` says what could not be done beside it. */
   make: { readonly ask: MakeAsk; readonly answer: { readonly sheet: string; readonly note?: string } };
+  /** A formula sheet, built anew in the place of another, with all that was typed there. */
+  remake: { readonly ask: RemakeAsk; readonly answer: { readonly sheet: string; readonly note?: string } };
   /** What sheet functions give. */
   calculate: { readonly ask: CalculateAsk; readonly answer: CalculateAnswer };
 };
@@ -110,6 +115,11 @@ export type PlannedQuestions = {
   card: { readonly ask: CardAsk; readonly answer: { readonly sheet: string; readonly note?: string } };
   /** What can be said of the formula sheet in front, for a style ("" for the usual one). */
   review: { readonly ask: { readonly style: string }; readonly answer: SheetReview };
+  /** A part, please put into the formula sheet in front, or taken out; all that was typed elsewhere stays. */
+  change: {
+    readonly ask: { readonly sheet: string; readonly part: string; readonly isWanted: boolean };
+    readonly answer: { readonly sheet: string; readonly note?: string };
+  };
   /** The shop's settings as they stand in their sheet, a name and a text each; null without such a sheet. */
   settings: {
     readonly ask: Record<string, never>;

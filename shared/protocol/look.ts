@@ -18,6 +18,8 @@ export type LookAsk = {
   readonly unnamed?: boolean;
   /** With what the cells display. */
   readonly shown?: boolean;
+  /** With the formulas of the page's cells. */
+  readonly formulas?: boolean;
   /** Names of the workbook: whether they are there, and of `cells` what stands there, too. */
   readonly names?: readonly string[];
   readonly cells?: readonly string[];
@@ -30,6 +32,7 @@ export type SeenSheet = {
   /** Rows from A1; a row ends with its last filled cell. */
   readonly values: readonly (readonly Seen[])[];
   readonly shown?: readonly (readonly string[])[];
+  readonly formulas?: readonly (readonly string[])[];
 };
 /** `rows` is how many its range has; its values only where they were asked for. */
 export type SeenName = {
@@ -59,7 +62,7 @@ const NAME = /^gramwright_[a-z]{1,20}$/;
 
 /** A look as it arrived at the add-on; refuses what is none. */
 export function lookAsk(asked: Readonly<Record<string, unknown>>): LookAsk {
-  const { sheet, words, list, reread, counted, unnamed, shown, names, cells } = asked;
+  const { sheet, words, list, reread, counted, unnamed, shown, formulas, names, cells } = asked;
   if (sheet !== undefined && (typeof sheet !== "string" || sheet.length > LONGEST_NAME)) return unclear();
   return {
     ...(sheet === undefined ? {} : { sheet }),
@@ -69,6 +72,7 @@ export function lookAsk(asked: Readonly<Record<string, unknown>>): LookAsk {
     counted: counted === true,
     unnamed: unnamed === true,
     shown: shown === true,
+    formulas: formulas === true,
     names: texts(names ?? [], 10, (name) => NAME.test(name)),
     cells: texts(cells ?? [], 10, (name) => NAME.test(name)),
   };
@@ -90,11 +94,15 @@ export function readSnapshot(raw: unknown): Snapshot {
   return {
     front,
     sheets: sheets.map((one) => {
-      const { id, name, values, shown } = (one ?? {}) as Record<string, unknown>;
-      const read = { id: whole(id), name: text(name), values: grid(values, isSeen) as Seen[][] };
-      return shown === undefined
-        ? read
-        : { ...read, shown: grid(shown, (cell) => typeof cell === "string") as string[][] };
+      const { id, name, values, shown, formulas } = (one ?? {}) as Record<string, unknown>;
+      const texts = (cells: unknown) => grid(cells, (cell) => typeof cell === "string") as string[][];
+      return {
+        id: whole(id),
+        name: text(name),
+        values: grid(values, isSeen) as Seen[][],
+        ...(shown === undefined ? {} : { shown: texts(shown) }),
+        ...(formulas === undefined ? {} : { formulas: texts(formulas) }),
+      };
     }),
     names: names.map((one) => {
       const { name, rows, values } = (one ?? {}) as Record<string, unknown>;

@@ -77,11 +77,11 @@ export function tinDough(capacity: CubicCentimetres, fill: number, tins: number,
 /** The smallest tins hold some 20 ml; less is most likely litres. */
 const LEAST_CAPACITY = 20;
 
-function refuseSmall(capacity: CubicCentimetres): void {
+export function refuseSmall(capacity: number, argument = "capacity"): void {
   if (!atMost(LEAST_CAPACITY, capacity))
     refuse(
       `is ${shownApart(capacity, LEAST_CAPACITY)} cm³, less than any tin holds; for litres enter "${shown(capacity, 4)} l"`,
-      "capacity",
+      argument,
     );
 }
 

@@ -3,6 +3,7 @@ import { quoted } from "../base/show.ts";
 import { type Centimetres, centimetres, type LengthUnit, toCentimetres } from "../base/units.ts";
 import type { Sized } from "./sized.ts";
 import { isLength, sizeName, type TinShape, tinArea, tinCapacity } from "./tin.ts";
+import { refuseSmall } from "./tin-guide.ts";
 
 /** What tins are compared by. */
 export const TIN_MEASURES = {
@@ -29,6 +30,7 @@ export function matchTins(
   unit: LengthUnit,
 ): Match {
   const target = wantedSize(wanted, by);
+  if (by === "capacity") refuseSmall(target, "wanted");
   const faults: Fault[] = [];
   const rows = Math.max(shapes.length, sizes.length);
   const ratios = Array.from({ length: rows }, (_, index) => {

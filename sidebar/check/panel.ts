@@ -10,6 +10,7 @@ import { formulaPicture } from "../pictures/formula.ts";
 import { picturePlace } from "../pictures/place.ts";
 import { LINE_WIDTH, timeLine } from "../pictures/time-line.ts";
 import { tinPicture } from "../pictures/tin.ts";
+import { partsSection } from "./parts.ts";
 import { typedSection } from "./typed.ts";
 
 /** Reads the formula sheet in front: what is wrong and what is unusual, the worst first, and what its numbers mean. */
@@ -34,6 +35,7 @@ export const check: Panel = {
             void Promise.resolve().then(reading.run);
           }
           sheet = review.sheet;
+          const wasOpen = body.querySelector("details")?.open === true;
           body.replaceChildren(
             ...(review.typed.length === 0 ? [] : [typedSection(review, () => void reading.run())]),
             ...headline(review),
@@ -43,7 +45,9 @@ export const check: Panel = {
             }),
             ...drawn(review.pictures),
             figures(review),
+            blocks(review),
           );
+          body.querySelector("details")?.toggleAttribute("open", wasOpen);
           const { length } = review.remarks;
           const many = length === 0 ? "nothing unusual" : length === 1 ? "1 note" : `${length} notes, the worst first,`;
           return `“${review.sheet}”: ${many} for ${review.style}.`;
@@ -53,6 +57,10 @@ export const check: Panel = {
       },
       "build",
     );
+    const blocks = (review: SheetReview): HTMLElement =>
+      partsSection(review, (part) => {
+        void reading.run().then(() => body.querySelector<HTMLElement>(`[data-part="${part}"]`)?.focus());
+      });
     void reading.run();
     return element("div", { [SHOWN_AGAIN]: () => void reading.run() }, ...reading.nodes, body);
   },

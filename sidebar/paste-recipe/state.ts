@@ -11,7 +11,7 @@ import {
   type NameCorrection,
   NO_CORRECTIONS,
 } from "../../shared/recipe/text/described.ts";
-import { nameKeyOf } from "../../shared/recipe/text/row.ts";
+import { nameKeyOf } from "../../shared/recipe/text/row-name.ts";
 import { type RecipePart, recipesIn } from "../../shared/recipe/text/several.ts";
 import type { Units } from "../new-formula/quantity.ts";
 import type { Shop } from "../new-formula/shop.ts";

@@ -25,6 +25,7 @@ export function look(asked: Readonly<Record<string, unknown>>): Snapshot {
     counted,
     unnamed,
     shown,
+    formulas,
     names = [],
     cells = [],
   } = lookAsk(asked);
@@ -61,7 +62,11 @@ export function look(asked: Readonly<Record<string, unknown>>): Snapshot {
   const read = readable(one);
   const texts = shown ? cellsOf(one).getDisplayValues() : [];
   const sheets = [
-    shown ? { ...read, shown: read.values.map((row, at) => texts[at]?.slice(0, row.length) ?? []) } : read,
+    {
+      ...read,
+      ...(shown && { shown: read.values.map((row, at) => texts[at]?.slice(0, row.length) ?? []) }),
+      ...(formulas && { formulas: pageOf(one).getFormulas().slice(0, read.values.length) }),
+    },
   ];
   return { front: sheet === "" ? read.name : "", sheets, names: found };
 }
@@ -106,6 +111,11 @@ function seenSheet(sheet: Sheet, unnamed?: boolean): SeenSheet {
 /** All of them: to ask which hold something is a call more. */
 const cellsOf = (sheet: Sheet) =>
   sheet.getRange(1, 1, Math.min(sheet.getMaxRows(), MOST_ROWS), Math.min(sheet.getMaxColumns(), MOST_COLUMNS));
+
+/** No formula sheet's page is wider. */
+const WIDEST_PAGE = 20;
+const pageOf = (sheet: Sheet) =>
+  sheet.getRange(1, 1, Math.min(sheet.getMaxRows(), MOST_ROWS), Math.min(sheet.getMaxColumns(), WIDEST_PAGE));
 
 /** Without the blanks at its end; what is no text, number or tick, such as a date, only as there. */
 function seenRow(row: readonly unknown[]): Seen[] {

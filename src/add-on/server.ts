@@ -9,6 +9,7 @@ import { goTo } from "./go-to.ts";
 import { insert } from "./insert.ts";
 import { look } from "./look.ts";
 import { make } from "./make.ts";
+import { remake } from "./remake.ts";
 import { check } from "./self-check.ts";
 import { stock } from "./stock.ts";
 import { takeTyped } from "./typing.ts";
@@ -42,6 +43,7 @@ const UNDONE: ReadonlyMap<string, string> = new Map([
   ["look", "The workbook could not be read"],
   ["make", "The sheet could not be built, and nothing was changed"],
   ["stock", "The ingredients could not be added"],
+  ["remake", "The sheet could not be changed, and stands as it was"],
   ["insert", "The formula could not be inserted"],
   ["goto", "The cell could not be shown"],
   ["check", "The check could not be finished"],
@@ -52,6 +54,7 @@ const answers: { readonly [Q in ServerQuestion]: (asked: Asked) => ServerQuestio
   ping: () => ({ version: VERSION }),
   look,
   make: (asked) => locked(() => make(asked)),
+  remake: (asked) => locked(() => remake(asked)),
   calculate: (asked) => calculate(asked, larderCells),
   ingredients: () => ({ ingredients: startIngredients() }),
   goto: goTo,

@@ -152,6 +152,14 @@ function keep(sheet: Sheet, what: string, text: string): void {
   properties().setProperty(key(sheet, what), text);
 }
 
+/** A sheet that takes the place of another has its notes, and they go as they would have there. */
+export function keepNoted(from: Sheet, to: Sheet): void {
+  const noted = kept(from, NOTED);
+  if (noted !== null) keep(to, NOTED, noted);
+  properties().deleteProperty(key(from, NOTED));
+  forget(from);
+}
+
 function forget(sheet: Sheet): void {
   properties().deleteProperty(key(sheet, TAKEN));
 }

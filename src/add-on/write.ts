@@ -17,14 +17,14 @@ const SPARE_COLUMNS = 1;
 /**
  * Writes a plan to a new sheet: values, formats and validation first, formulas last, and no reading afterwards. Where
  * anything fails, the half-made sheet is removed and the failure passed on; where that fails too, a person is told what is left.
- * `known` are the names of ranges as they were before. Returns the new sheet's tab.
+ * `known` are the names of ranges as they were before. Returns the new sheet and its tab.
  */
 export function writeSheet(
   workbook: Workbook,
   plan: Writable,
   title: string,
   known: ReadonlyMap<string, Range>,
-): { tab: Tab; unsure: readonly string[] } {
+): { sheet: Sheet; tab: Tab; unsure: readonly string[] } {
   const before = workbook.getActiveSheet();
   const { sheet, name, unsure } = newSheet(workbook, title);
   try {
@@ -32,7 +32,7 @@ export function writeSheet(
     for (const { name: own, range } of plan.defines) workbook.setNamedRange(own, sheet.getRange(range));
     if (plan.start !== "") sheet.getRange(plan.start).activate();
     SpreadsheetApp.flush();
-    return { tab: { name, id: sheet.getSheetId() }, unsure };
+    return { sheet, tab: { name, id: sheet.getSheetId() }, unsure };
   } catch (error) {
     const names = plan.defines.map((one) => ({ name: one.name, before: known.get(one.name) }));
     return undo(workbook, { sheet, name, unsure, names, front: before }, error);

@@ -4,6 +4,7 @@ import { BaseSequencer, type TestSpecification } from "vitest/node";
 
 /** The test files that take longest, in seconds on one core of a usual computer, so that both workers end together. Rough figures do. */
 const SECONDS: Readonly<Record<string, number>> = {
+  "tests/sidebar/paste-to-card.test.ts": 60,
   "tests/templates/formula-sheet-hostile.test.ts": 42,
   "tests/templates/formula-sheet-moves.test.ts": 41,
   "tests/add-on/outage.test.ts": 40,
@@ -13,6 +14,7 @@ const SECONDS: Readonly<Record<string, number>> = {
   "tests/add-on/service-calls.test.ts": 18,
   "tests/sidebar/building.test.ts": 18,
   "tests/sidebar/paste-recipe.test.ts": 17,
+  "tests/sidebar/paste-staged.test.ts": 16,
   "tests/templates/main-job.test.ts": 16,
   "tests/planners/formula-list-by-hand.test.ts": 15,
   "tests/sidebar/day.test.ts": 15,

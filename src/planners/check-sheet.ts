@@ -12,6 +12,7 @@ import { typedOver } from "../../shared/typing/take.ts";
 import { sheetPictures } from "./check-pictures.ts";
 import { flourFacts } from "./flour-facts.ts";
 import { type FormulaSheet, mustBeCalculated, refuseOther, seenAs } from "./formula-sheet.ts";
+import { changeableParts } from "./parts-on-sheet.ts";
 import { type NotedCell, sheetNotes } from "./sheet-notes.ts";
 import { sheetTroubles } from "./sheet-troubles.ts";
 import { calculate, look, type Steps } from "./steps.ts";
@@ -67,6 +68,7 @@ export function* reviewSheet(asked: Readonly<Record<string, unknown>>): Steps<Sh
     styles: STYLES,
     remarks: worstFirst(sheetTroubles(sheet, seen.values, new Set(typed.map(({ row }) => row))), noted.said),
     typed: typed.map((spot) => a1(spot)),
+    parts: changeableParts(sheet, seen.values),
     facts: [
       ...(noted.trouble === "" ? [] : [{ label: "Notes", says: sentence(noted.trouble) }]),
       ...hydrationFacts(hydration, style),

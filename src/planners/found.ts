@@ -19,7 +19,7 @@ export type Prepared = {
 };
 
 /** Parts that the workbook decides on: a larder makes them possible. */
-const NEED_LARDER = ["cost", "label"];
+export const NEED_LARDER: readonly string[] = ["cost", "label"];
 
 /** The plan of an order for this workbook: all looking is done here, before anything is written. */
 export function* prepare({ model, options, values }: Ordered): Steps<Prepared> {

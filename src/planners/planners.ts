@@ -6,6 +6,7 @@ import { LARDER_NAME } from "../../shared/sheet/model.ts";
 import type { Tab } from "../../shared/sheet/tab.ts";
 import { SHEETS } from "../../templates/index.ts";
 import { overAllSheets } from "./all-sheets.ts";
+import { changePart } from "./change-parts.ts";
 import { reviewSheet } from "./check-sheet.ts";
 import { buildDay } from "./day.ts";
 import { type Prepared, prepare, pricePlan } from "./found.ts";
@@ -23,6 +24,7 @@ const PLANNERS: { readonly [Q in PlannedQuestion]: Planner<Q> } = {
   formulas,
   card: handOut,
   review: reviewSheet,
+  change: changePart,
   day: buildDay,
   list: listAll,
   settings: readSettings,
@@ -68,6 +70,7 @@ const UNDONE: { readonly [Q in PlannedQuestion]: string } = {
   card: NOT_BUILT,
   day: NOT_BUILT,
   list: NOT_BUILT,
+  change: "The sheet could not be changed, and stands as it was",
   formulas: NOT_READ,
   review: NOT_READ,
   settings: NOT_READ,

@@ -132,3 +132,39 @@ describe("temperatures of two units, or of another than the call's", () => {
     expect(typeof run("BAKE_WATERTEMP", 38, down(60, 62), 20)).toBe("number");
   });
 });
+
+describe("a finished weight in another unit than the ingredients'", () => {
+  const NAMES = down("flour", "water", "butter");
+  const LARDER = [
+    ["ingredient", "label name", "made of", "allergens"],
+    ["flour", "wheat flour", "", "wheat"],
+    ["water", "", "", "none"],
+    ["butter", "", "", "milk"],
+  ];
+  const says = /finished_weight is .*, less than a tenth of the ingredients' 1700; enter both in one unit/;
+  test.each([1.5, 0.9, 53])("%d beside 1700", (finished) => {
+    for (const law of ["EU", "UK"])
+      expect(refusal("BAKE_LABELLIST", NAMES, down(1000, 600, 100), LARDER, law, finished)).toMatch(says);
+    expect(refusal("BAKE_LABELSHARE", "butter", NAMES, down(1000, 600, 100), finished)).toMatch(says);
+  });
+  test("at a tenth exactly, and with units that fit", () => {
+    expectCells((run("BAKE_LABELSHARE", "butter", NAMES, down(1000, 600, 100), 170) as unknown[][])[0]?.[0], 100 / 170);
+    const kilograms = run("BAKE_LABELLIST", NAMES, down("1 kg", "600 g", "100 g"), LARDER, "EU", "1.5 kg");
+    expect(kilograms).toBe(run("BAKE_LABELLIST", NAMES, down(1000, 600, 100), LARDER, "EU", 1500));
+    expect(kilograms).toBe("WHEAT flour, water, butter (MILK)");
+  });
+});
+
+test("a capacity of litres that a tin is looked for with", () => {
+  const tins = [
+    down("round", "box"),
+    [
+      [20, 6, ""],
+      [23, 13, 7],
+    ],
+  ] as const;
+  expect(refusal("BAKE_TINMATCH", 2, ...tins)).toMatch(
+    /wanted is 2 cm³, less than any tin holds; for litres enter "2 l"/,
+  );
+  expectCells(run("BAKE_TINMATCH", "2 l", ...tins), run("BAKE_TINMATCH", 2000, ...tins));
+});

@@ -272,7 +272,7 @@ describe.skipIf(skipWithoutChromium("checking from the bench in a browser"))("th
     expect((box?.y ?? 720) + (box?.height ?? 0)).toBeLessThan(400);
     const heads = await bench.page.locator(".panel:visible h2").allTextContents();
     expect(heads.slice(0, 2)).toEqual(["Look at this first", "Notes by ingredient"]);
-    expect(heads.indexOf("Key figures")).toBe(heads.length - 1);
+    expect(heads.slice(-2)).toEqual(["Key figures", "Add to this sheet"]);
     await looked("worst");
     await bench.page.getByRole("button", { name: `Salt, ${at("percent", 3)}` }).click();
     await expect
@@ -304,6 +304,35 @@ describe.skipIf(skipWithoutChromium("checking from the bench in a browser"))("th
     await bench.page.getByRole("button", { name: "Check this sheet" }).click();
     await bench.wait(1000);
     await expect.poll(() => bench.page.getByRole("heading", { name: "Typed weights" }).count()).toBe(0);
+  });
+
+  test("takes a block out of the sheet once it was pressed twice, and adds it", async () => {
+    const values = { ...HANDOUT, tap_temp: 14, room_temp: 21 };
+    await buildSheet(values, { book, options: { ...METRIC_UNITS, parts: ["steps", "water"] } });
+    await open();
+    await says(/^“Hand-out”: /);
+    await bench.page.getByText("Add to this sheet").click();
+    const button = (name: string) => bench.page.getByRole("button", { name, exact: true });
+    const shows = (text: string) => book.values("Hand-out", "A1:L50").flat().includes(text);
+    expect(await button("Add label and nutrition").count()).toBe(1);
+    await looked("parts");
+    await button("Take out dough temperature").click();
+    await bench.page.getByText("2 cells that you entered go with it. Press the button again to take it out.").waitFor();
+    await looked("take-out");
+    expect(shows("Tap water (°C)")).toBe(true);
+    await button("Take out dough temperature").click();
+    await bench.wait(1000);
+    await button("Add dough temperature").waitFor();
+    expect(shows("Tap water (°C)")).toBe(false);
+    expect(book.sheetNames()).toContain("Hand-out");
+    // Nothing goes with it, so once is enough.
+    await button("Add dough temperature").click();
+    await bench.wait(1000);
+    await button("Take out dough temperature").waitFor();
+    expect(shows("Tap water (°C)")).toBe(true);
+    await expect
+      .poll(() => bench.page.evaluate(() => document.activeElement?.textContent))
+      .toBe("Take out dough temperature");
   });
 
   test("draws the dough, the tin and the steps, each told in words too", async () => {

@@ -5,8 +5,9 @@ import type { Formula, FormulaPart, FormulaRow, Question, Row, Stage } from "./d
 import { IN_DOUGH } from "./described.ts";
 import type { Draft } from "./draft.ts";
 import { merged, type Portion } from "./portions.ts";
-import type { Reading } from "./row.ts";
-import { setApart, stageShares } from "./stage-amounts.ts";
+import type { Reading } from "./reading.ts";
+import { stageShares } from "./stage-amounts.ts";
+import { setApart } from "./stage-percents.ts";
 import { flourOfRow, waterOfRow } from "./starter.ts";
 import { mixedBefore, tied } from "./tied.ts";
 

@@ -4,7 +4,8 @@ import { type Grams, grams } from "../../base/units.ts";
 import { unitIn } from "./columns.ts";
 import type { Row } from "./described.ts";
 import type { Draft } from "./draft.ts";
-import { gramsOf, type Reading } from "./row.ts";
+import type { Reading } from "./reading.ts";
+import { gramsOf } from "./row-amount.ts";
 
 const isHundred = (value: number): boolean => Math.abs(value - 100) <= 0.05;
 

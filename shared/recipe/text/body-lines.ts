@@ -17,8 +17,9 @@ import {
   takeYield,
 } from "./draft.ts";
 import { listedRows, roleBeside, splitRows } from "./inline.ts";
+import type { Reading, RowRead } from "./reading.ts";
 import { remembered } from "./remembered.ts";
-import { type Reading, type RowRead, readRow } from "./row.ts";
+import { readRow } from "./row.ts";
 import type { SourceLine } from "./source-lines.ts";
 import { doughTemperatureIn, isStep, stepsIn } from "./steps.ts";
 import { namesStage } from "./taken.ts";

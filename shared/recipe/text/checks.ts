@@ -3,7 +3,7 @@
 import { shown } from "../../base/show.ts";
 import { type Formula, IN_DOUGH, type Question, type Row } from "./described.ts";
 import type { Draft, Total } from "./draft.ts";
-import type { Reading } from "./row.ts";
+import type { Reading } from "./reading.ts";
 
 type Asked = Omit<Question, "line"> & { readonly line: number | null };
 const told = (reason: Question["reason"], line: number | null, about: readonly string[]): Asked => ({

@@ -11,7 +11,8 @@ import type {
   StageRole,
   Step,
 } from "./described.ts";
-import { type Reading, type RowRead, readRow } from "./row.ts";
+import type { Reading, RowRead } from "./reading.ts";
+import { readRow } from "./row.ts";
 import type { SourceLine } from "./source-lines.ts";
 import { bothYields, type YieldRead } from "./yields.ts";
 

@@ -7,7 +7,8 @@ import { addRow, addStage, hasAmount, ignore, isCapitals, looksLikeRow, type Pla
 import { headingCore, modeOf, prefermentWordIn, stageOf } from "./headings.ts";
 import { listedRows, splitRows } from "./inline.ts";
 import { opensOther } from "./openers.ts";
-import { type Reading, readRow } from "./row.ts";
+import type { Reading } from "./reading.ts";
+import { readRow } from "./row.ts";
 import { rowText } from "./row-text.ts";
 import type { SourceLine } from "./source-lines.ts";
 import { isStep } from "./steps.ts";

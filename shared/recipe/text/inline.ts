@@ -2,7 +2,8 @@
 
 import { readRecipeLine } from "../line.ts";
 import type { StageRole } from "./described.ts";
-import { type Reading, type RowRead, readRow } from "./row.ts";
+import type { Reading, RowRead } from "./reading.ts";
+import { readRow } from "./row.ts";
 
 const BESIDE: readonly (readonly [StageRole, RegExp])[] = [
   ["egg wash", /\begg ?wash\b|\bfor (?:brushing|glazing|the wash|wash)\b|\bto (?:brush|glaze)\b|\bbrushing\b/i],

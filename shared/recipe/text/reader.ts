@@ -8,7 +8,7 @@ import { type Corrections, type Described, type Kitchen, NO_CORRECTIONS, type Qu
 import type { Draft } from "./draft.ts";
 import { readLineAt } from "./line-order.ts";
 import { type NumberStyle, numberStyle } from "./numbers.ts";
-import { type Reading, rowsRead, weigherOf } from "./row.ts";
+import { type Reading, rowsRead, weigherOf } from "./reading.ts";
 import { linesOf, type SourceLine } from "./source-lines.ts";
 import { hasPercents, saysPercents, statedUnit } from "./stated.ts";
 import { tableLines } from "./table.ts";

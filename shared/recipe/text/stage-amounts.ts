@@ -4,7 +4,9 @@ import { shown } from "../../base/show.ts";
 import type { Question, Row } from "./described.ts";
 import type { Draft } from "./draft.ts";
 import { identityOf, type Portion } from "./portions.ts";
-import type { Reading } from "./row.ts";
+import type { Reading } from "./reading.ts";
+import { included } from "./stage-included.ts";
+import { percentBases, sumOf } from "./stage-percents.ts";
 import { flourOfRow, isStarter, waterOfRow } from "./starter.ts";
 
 export type StageShares = {
@@ -13,6 +15,7 @@ export type StageShares = {
   /** What was made of a stage and not used, by stage. */
   readonly made: ReadonlyMap<number, number>;
 };
+
 type Given = {
   readonly draft: Draft;
   readonly taken: ReadonlyMap<number, number>;
@@ -24,8 +27,6 @@ type Given = {
 
 /** Weights of the same thing may be rounded on the way. */
 const ALIKE = 0.015;
-const isHundred = (value: number): boolean => Math.abs(value - 100) < 0.3;
-const sumOf = (rows: readonly Row[], by: (row: Row) => number): number => rows.reduce((all, row) => all + by(row), 0);
 
 export function stageShares({ draft, rows, overall, reading, asks }: Given): StageShares {
   const own = rows.filter((row) => row.takes === null);
@@ -104,157 +105,6 @@ function basisOf(
   }
   asks.push({ reason: "mixed amounts", line: null, about: [draft.title], choices: [], isOpen: true });
   return { isGrams: true, amountOf: (row) => row.grams };
-}
-
-/** Percentages of each stage's own flour are brought to those of all flour. */
-function percentBases(
-  draft: Draft,
-  rows: readonly Row[],
-  amountOf: (row: Row) => number | null,
-  asks: Question[],
-  reading: Reading,
-): Map<number, number> {
-  const bases = new Map<number, number>();
-  const counted = [...new Set(rows.map((row) => row.stage))];
-  const flourOf = (stage: number) =>
-    sumOf(
-      rows.filter((row) => row.stage === stage && row.takes === null),
-      (row) => flourOfRow(row) * (amountOf(row) ?? 0),
-    );
-  const flour = counted.reduce((all, stage) => all + flourOf(stage), 0);
-  if (counted.length === 1) {
-    const whole = sumOf(rows, (row) => amountOf(row) ?? 0);
-    const isOpen = rows.some((row) => row.type === "" || amountOf(row) === null);
-    if (isHundred(flour) || isOpen || flour === 0) return bases;
-    const added = sumOf(
-      rows.filter((row) => row.type === "flour"),
-      (row) => amountOf(row) ?? 0,
-    );
-    if (isHundred(added)) return bases;
-    if (isHundred(whole)) return new Map(counted.map((stage) => [stage, 100 / flour]));
-    asks.push({ reason: "flour is not 100 %", line: null, about: [`${shown(flour, 2)} %`], choices: [], isOpen: true });
-    return bases;
-  }
-  if (isHundred(flour)) return bases;
-  for (const stage of counted) {
-    const role = draft.stages[stage]?.role;
-    if (role !== "preferment" && role !== "soaker") continue;
-    const taker = rows.find((row) => row.takes === stage);
-    const whole = sumOf(
-      rows.filter((row) => row.stage === stage && row.takes === null),
-      (row) => amountOf(row) ?? 0,
-    );
-    const wanted = taker === undefined ? null : amountOf(taker);
-    const said = shareSaid(draft, stage, reading);
-    const rest = counted.filter((one) => one !== stage).reduce((all, one) => all + flourOf(one), 0);
-    if (wanted !== null && whole > 0) bases.set(stage, wanted / whole);
-    else if (said !== null && flourOf(stage) > 0 && isHundred(rest))
-      bases.set(stage, (said / (100 - said)) * (100 / flourOf(stage)));
-    else if (said !== null && flourOf(stage) > 0) bases.set(stage, said / flourOf(stage));
-    else {
-      bases.set(stage, 1);
-      asks.push({
-        reason: "share of the preferment",
-        line: draft.stages[stage]?.line ?? null,
-        about: [draft.stages[stage]?.name ?? ""],
-        choices: [],
-        isOpen: true,
-      });
-    }
-  }
-  return bases;
-}
-
-/** Stages that an overall formula says the whole of: what they take of it. */
-export function setApart(
-  draft: Draft,
-  rows: readonly Row[],
-  overall: readonly Row[],
-  reading: Reading,
-  asks: Question[],
-): Portion[] {
-  const isGrams = overall.every((row) => row.grams !== null);
-  const of = (row: Row) => (isGrams ? (row.grams ?? row.percent) : (row.percent ?? row.grams)) ?? 0;
-  const flourOfAll = sumOf(overall, (row) => flourOfRow(row) * of(row));
-  return rows
-    .filter((row) => row.takes === null)
-    .map((row): Portion => {
-      const mine = rows.filter((one) => one.stage === row.stage);
-      const flour = sumOf(mine, (one) => flourOfRow(one) * of(one));
-      const said = shareSaid(draft, row.stage, reading);
-      const isOwn = !isGrams && isHundred(flour);
-      const isWeighed = isGrams
-        ? mine.every((one) => one.grams !== null)
-        : mine.every((one) => one.percent !== null) && !isOwn;
-      const factor = isWeighed || flour === 0 ? 1 : said === null ? null : ((said / 100) * flourOfAll) / flour;
-      const name = draft.stages[row.stage]?.name ?? "";
-      if (
-        factor === null &&
-        !asks.some(({ reason, about }) => reason === "share of the preferment" && about[0] === name)
-      ) {
-        asks.push({
-          reason: "share of the preferment",
-          line: draft.stages[row.stage]?.line ?? null,
-          about: [name],
-          choices: [],
-          isOpen: true,
-        });
-      }
-      return { row, amount: of(row) * (factor ?? 0), stage: row.stage, isSeed: isStarter(row) };
-    });
-}
-
-function shareSaid(draft: Draft, stage: number, { corrections }: Reading): number | null {
-  const name = draft.stages[stage]?.name ?? "";
-  const answer = corrections.answers[`share of the preferment: ${name}`];
-  const said =
-    answer ?? /(\d+(?:[.,]\d+)?)\s?%\s*(?:of (?:the |all )?(?:total )?flour|pre-?fermented)/i.exec(name)?.[1];
-  const value = said === undefined ? Number.NaN : Number(said.replace(",", ".").replace("%", ""));
-  return value > 0 && value < 100 ? value : null;
-}
-
-const ADDED = /\b(?:add|with|into|to|pour|combine|mix|dissolve|all)\b/i;
-
-/** A preferment that the dough does not name is on top of it where anything says so, and is asked about otherwise. */
-function included(
-  draft: Draft,
-  rows: readonly Row[],
-  own: readonly Row[],
-  overall: readonly Row[],
-  reading: Reading,
-  asks: Question[],
-  factors: Map<number, number>,
-): void {
-  if (overall.length > 0) return;
-  const hasDough = own.some((row) => draft.stages[row.stage]?.role === "dough");
-  draft.stages.forEach((stage, at) => {
-    const mine = own.filter((row) => row.stage === at);
-    if (stage.role !== "preferment" || mine.length === 0 || !hasDough || rows.some((row) => row.takes === at)) return;
-    const dough = own.filter((row) => draft.stages[row.stage]?.role === "dough");
-    const flour = sumOf(dough, (row) => flourOfRow(row) * (row.grams ?? row.percent ?? 0));
-    const water = sumOf(dough, (row) => waterOfRow(row) * (row.grams ?? row.percent ?? 0));
-    const isNamed = draft.steps.some(
-      ({ text }) => ADDED.test(text) && new RegExp(`\\b${stage.preferment || "preferment"}\\b`, "i").test(text),
-    );
-    const isDry = flour > 0 && water / flour < 0.5;
-    const hasLess = mine.some((row) => {
-      const same = dough.filter((one) => identityOf(one, reading) === identityOf(row, reading));
-      return sumOf(same, (one) => one.grams ?? one.percent ?? 0) < (row.grams ?? row.percent ?? 0);
-    });
-    const answer = reading.corrections.answers[`on top or included: ${stage.name}`];
-    if (answer === "included") {
-      factors.set(at, 0);
-      return;
-    }
-    if (answer !== undefined || isNamed || isDry || hasLess || rows.every((row) => row.percent !== null)) return;
-    asks.push({
-      reason: "on top or included",
-      line: stage.line,
-      about: [stage.name],
-      choices: ["on top", "included"],
-      isOpen: true,
-    });
-  });
 }
 
 /** A starter that a build begins with is as wet as the build, unless its type says more. */

@@ -6,7 +6,9 @@ import { lineKey, type Stage } from "./described.ts";
 import { addRow, addStage, correctedRead, type Draft, ignore, stageAt, takeYield } from "./draft.ts";
 import { stageOf } from "./headings.ts";
 import { roleBeside } from "./inline.ts";
-import { cellNumber, gramsOf, type Reading, readRow } from "./row.ts";
+import type { Reading } from "./reading.ts";
+import { readRow } from "./row.ts";
+import { cellNumber, gramsOf } from "./row-amount.ts";
 import type { TableLine } from "./table.ts";
 import { yieldIn } from "./yields.ts";
 

@@ -4,7 +4,7 @@ import { grams } from "../../base/units.ts";
 import type { MixedBefore, TiedPreferment } from "./described.ts";
 import type { Draft } from "./draft.ts";
 import { identityOf, type Portion } from "./portions.ts";
-import type { Reading } from "./row.ts";
+import type { Reading } from "./reading.ts";
 import { flourOfRow, waterOfRow } from "./starter.ts";
 
 type Given = {

@@ -3,7 +3,7 @@
 import { type Draft, hasAmount, ignore, looksLikeRow, type Place, takeYield } from "./draft.ts";
 import { listedRows } from "./inline.ts";
 import { opensOther } from "./openers.ts";
-import type { Reading } from "./row.ts";
+import type { Reading } from "./reading.ts";
 import { readRow } from "./row.ts";
 import type { SourceLine } from "./source-lines.ts";
 import { isStep } from "./steps.ts";

@@ -110,12 +110,22 @@ export const bothYields = (one: YieldRead, other: YieldRead): YieldRead => ({
 function oneYield(text: string): YieldRead | undefined {
   if (!/\d|½/.test(text) && !new RegExp(`\\b(?:${WORD_LIST}|dozen)\\b`, "i").test(text)) return undefined;
   if (text.length > 120) return undefined;
+  return timesEach(text) ?? eachSaid(text) ?? flourSaid(text) ?? piecesSaid(text);
+}
+
+/** "12 x 85 g" */
+function timesEach(text: string): YieldRead | undefined {
   const times = /^\W*(\d{1,4})\s*[x×@]\s*(\d.*)$/i.exec(text);
   if (times !== null) {
     const { all, rest } = weightsIn(times[2] ?? "");
     if (all.length === 1 && !/\p{L}|\d/u.test(rest))
       return { ...NO_YIELD, pieces: Number(times[1]), pieceWeight: all[0] ?? null };
   }
+  return undefined;
+}
+
+/** "Scaling weight: 480 g, 12 pieces" */
+function eachSaid(text: string): YieldRead | undefined {
   const each = EACH.exec(text);
   if (each !== null) {
     const weights = weightsIn(text.slice(each[0].length));
@@ -125,6 +135,11 @@ function oneYield(text: string): YieldRead | undefined {
       return { ...NO_YIELD, pieces, pieceWeight: weights.all[0] ?? null };
     }
   }
+  return undefined;
+}
+
+/** "Flour used: 10 kg" */
+function flourSaid(text: string): YieldRead | undefined {
   const flour =
     /^(?:based on|basis|for|per|batch(?: size)?|using|flour (?:weight|basis|amount))\b\s*[:=-]?\s*(.{2,24}?)\s*(?:of )?(?:total )?flour\b\.?$|^(?:flour (?:weight|basis|used|in all|total)|total flour(?: weight)?)\s*[:=-]?\s*(.{2,20})$/i.exec(
       text,
@@ -133,6 +148,11 @@ function oneYield(text: string): YieldRead | undefined {
     const weights = weightsIn(flour[1] ?? flour[2] ?? "");
     if (weights.all.length === 1) return { ...NO_YIELD, flour: weights.all[0] ?? null };
   }
+  return undefined;
+}
+
+/** "Makes 12 rolls at 85 g", "2 loaves", "Batch size: 10 kg" */
+function piecesSaid(text: string): YieldRead | undefined {
   const prefix = PREFIX.exec(text);
   const body = prefix === null ? text : text.slice(prefix[0].length);
   if (GUESTS.test(body) && !/\b(?:loaf|loaves|rolls?|buns?|pieces|pcs)\b/i.test(body)) return undefined;

@@ -1,0 +1,99 @@
+// How a text is read, and what is read of one row.
+
+import { CellError } from "../../base/refusal.ts";
+import type { Grams } from "../../base/units.ts";
+import { type LineWeight, lineWeigher } from "../grams.ts";
+import type { UnitOfColumn } from "./columns.ts";
+import type { AmountOf, Corrections, Kitchen, Question, Remark } from "./described.ts";
+import type { NumberStyle } from "./numbers.ts";
+
+export type Reading = {
+  readonly kitchen: Kitchen;
+  readonly corrections: Corrections;
+  readonly style: NumberStyle;
+  /** The unit of bare numbers, where the text or a person says it. */
+  readonly unit: UnitOfColumn;
+  /** Whether percentages are amounts in this text. */
+  readonly isPercents: boolean;
+  /** Whether the text says that its bare numbers are percentages. */
+  readonly saysPercents: boolean;
+  readonly weigh: (line: string, named: string | null) => LineWeight;
+  /** Rows of texts read before, the same way in the same kitchen. */
+  readonly known: Map<string, RowRead>;
+  /** Lines that are one row each, whatever stands around them among ingredients. */
+  readonly plain: Set<string>;
+};
+
+export type Ask = Pick<Question, "reason" | "about" | "choices" | "isOpen">;
+
+export type RowRead = {
+  readonly text: string;
+  readonly name: string;
+  readonly readName: string;
+  readonly type: string;
+  readonly amountOf: AmountOf;
+  readonly grams: Grams | null;
+  readonly percent: number | null;
+  /** A number whose unit nobody said. */
+  readonly bare: number | null;
+  /** A bare number that was taken for pieces. */
+  readonly count: number | null;
+  readonly isOptional: boolean;
+  readonly isAll: boolean;
+  /** Of all of it, what is kept back. */
+  readonly keeps: Grams | null;
+  readonly isKnown: boolean;
+  readonly remarks: readonly Remark[];
+  readonly asks: readonly Ask[];
+};
+
+/** What a table's other cells say of a row. */
+export type Beside = {
+  readonly amount?: string;
+  readonly unit?: UnitOfColumn | string;
+  readonly percent?: number | null;
+};
+
+export const weigherOf = ({ cups, larder }: Kitchen): Reading["weigh"] => {
+  const weigh = lineWeigher(cups, larder);
+  return (line, named) => {
+    try {
+      return weigh(line, named);
+    } catch (error) {
+      // Two rows of the bakery's own table that may be meant, or one that cannot be read.
+      if (error instanceof CellError) return { is: "unclear", why: error.message };
+      throw error;
+    }
+  };
+};
+
+export const open = (reason: Ask["reason"], about: readonly string[], choices: readonly string[] = []): Ask => ({
+  reason,
+  about,
+  choices,
+  isOpen: true,
+});
+
+type Kept = Pick<Reading, "known" | "plain">;
+const kept = new WeakMap<Kitchen["larder"], Map<string, Kept>>();
+const MOST_WAYS = 20;
+export const MOST_KEPT = 5000;
+
+/** The rows that were read before in this way. */
+export function rowsRead({
+  kitchen,
+  corrections,
+  style,
+  unit,
+  isPercents,
+}: Omit<Reading, "weigh" | "saysPercents" | keyof Kept>): Kept {
+  const ways = kept.get(kitchen.larder) ?? new Map<string, Kept>();
+  kept.set(kitchen.larder, ways);
+  const way = [kitchen.cups, style, unit, isPercents, JSON.stringify(corrections.names)].join(" ");
+  const before = ways.get(way);
+  if (before !== undefined) return before;
+  if (ways.size >= MOST_WAYS) ways.clear();
+  const rows: Kept = { known: new Map(), plain: new Set() };
+  ways.set(way, rows);
+  return rows;
+}

@@ -1,0 +1,98 @@
+// Puts a part into a formula sheet, or takes it out: the sheet is planned anew, and what was typed in it goes over cell by cell.
+
+import { refuse } from "../../shared/base/refusal.ts";
+import { quoted } from "../../shared/base/show.ts";
+import type { SeenSheet } from "../../shared/protocol/look.ts";
+import { makeAsk } from "../../shared/protocol/make.ts";
+import { inShort } from "../../shared/protocol/remake.ts";
+import { LARDER_NAME, type SheetModel, type Value, type Values } from "../../shared/sheet/model.ts";
+import { longEnough } from "../../shared/sheet/placing.ts";
+import { plan } from "../../shared/sheet/plan.ts";
+import { filledTables } from "../../shared/typing/cells.ts";
+import { type FormulaSheet, mustBeCalculated, refuseOther, seenAs } from "./formula-sheet.ts";
+import { NEED_LARDER } from "./found.ts";
+import { listRow } from "./listed.ts";
+import { movedCells } from "./moved-cells.ts";
+import { partsOn } from "./parts-on-sheet.ts";
+import { look, NAMES, type Step, type Steps } from "./steps.ts";
+
+type Changed = { readonly sheet: string; readonly note?: string };
+
+export function* changePart(asked: Readonly<Record<string, unknown>>): Steps<Changed> {
+  const { part, isWanted } = asked;
+  const { sheets, names } = yield* look({ sheet: String(asked.sheet), formulas: true, names: [LARDER_NAME] });
+  const [seen] = sheets;
+  const sheet = seen === undefined ? null : seenAs(seen);
+  if (seen === undefined || sheet === null) return refuseOther(String(asked.sheet));
+  const parts = partsOn(seen.values, sheet.model, sheet.options);
+  if (typeof part !== "string" || !sheet.model.parts.includes(part)) return refuse("This sheet has no such part.");
+  if (parts.includes(part) === (isWanted === true)) {
+    const is = isWanted === true ? "has this part already" : "does not have this part";
+    return refuse(`The sheet ${quoted(sheet.name)} ${is}. Check the sheet again.`);
+  }
+  mustBeCalculated(sheet);
+  if (isWanted === true && NEED_LARDER.includes(part) && names.length === 0)
+    return refuse("Build the ingredient sheet first, under Plan: costs and labels are read from it.");
+  mustDoWithout(sheet, isWanted === true ? "" : part);
+  const wanted = sheet.model.parts.filter((one) => (one === part ? isWanted === true : parts.includes(one)));
+  const step = remake(seen, sheet, { before: parts, after: wanted });
+  const { sheet: name, note } = ((yield step) ?? {}) as { sheet?: unknown; note?: unknown };
+  const changed = { sheet: typeof name === "string" ? name : sheet.name };
+  return typeof note === "string" ? { ...changed, note } : changed;
+}
+
+/** What the sheet is scaled to may need a part. */
+const SCALED: Readonly<Record<string, string>> = { tins: "tin", trays: "steps" };
+function mustDoWithout(sheet: FormulaSheet, part: string): void {
+  const by = sheet.text("by").toLowerCase();
+  if (SCALED[by] === part)
+    refuse(`The sheet is scaled to ${by}. Choose pieces, flour or the weight of the dough under Scale to first.`);
+}
+
+type Parts = { readonly before: readonly string[]; readonly after: readonly string[] };
+
+function remake(seen: SeenSheet, sheet: FormulaSheet, { before, after }: Parts): Step {
+  const { model, options } = sheet;
+  const long = sized(model, sizesOf(seen, sheet));
+  const was = plan(long, { ...options, parts: before }, decimalsOf(sheet));
+  const now = plan(long, { ...options, parts: after }, decimalsOf(sheet));
+  const moved = movedCells(seen, long, { was, now, before: { ...options, parts: before } });
+  return {
+    ...makeAsk(now, sheet.name, [], { row: listRow((name) => now.names.get(name), options.weight) }),
+    ...moved,
+    ask: "remake",
+    sheet: seen.name,
+    id: seen.id,
+    seen: inShort(seen),
+    [NAMES]: now.names,
+  };
+}
+
+/** How many rows each table has now, by its first column. */
+function sizesOf({ values }: SeenSheet, { zone, model }: FormulaSheet): ReadonlyMap<string, number> {
+  const tops = new Map(filledTables(values).map(({ top, last }) => [top, last - top - 1]));
+  return new Map(
+    model.bands.flat().flatMap((item): [string, number][] => {
+      const column = "table" in item ? item.columns.find(({ role }) => role === "input")?.name : undefined;
+      const rows = column === undefined ? undefined : tops.get(zone(column)?.row ?? -1);
+      return column === undefined || rows === undefined ? [] : [[column, rows]];
+    }),
+  );
+}
+
+/** The model with tables as long as they are on the sheet. */
+function sized(model: SheetModel, sizes: ReadonlyMap<string, number>): SheetModel {
+  const rows = new Map<string, Value[]>();
+  for (const item of model.bands.flat()) {
+    if (!("table" in item) || item.spare === undefined) continue;
+    const column = item.columns.find(({ name }) => sizes.has(name))?.name;
+    if (column !== undefined)
+      rows.set(column, Array<Value>(Math.max(0, (sizes.get(column) ?? 0) - item.spare)).fill(null));
+  }
+  return longEnough(model, Object.fromEntries(rows), {});
+}
+
+/** How many decimals weights are shown with follows from the scales. */
+function decimalsOf(sheet: FormulaSheet): Values {
+  return { step_coarse: sheet.number("step_coarse"), step_fine: sheet.number("step_fine") };
+}
