@@ -62,7 +62,8 @@ export function takeBody({ draft, line, reading }: Place): boolean {
   const role = roleBeside(text);
   if ((isAmount || isUnclear) && !isSentence && (isNamed || draft.mode !== "start" || words <= 5)) {
     const several = isUnclear ? splitRows(text, reading) : undefined;
-    if (role === undefined && several === undefined && draft.mode === "ingredients" && isPlain(line))
+    const isSure = isNamed && read.name !== "" && read.asks.length === 0;
+    if (isSure && role === undefined && several === undefined && draft.mode === "ingredients" && isPlain(line))
       reading.plain.add(text);
     for (const one of several ?? [read])
       addRow(draft, line.at, one, role === undefined ? stageAt(draft) : sideStage(draft, role));

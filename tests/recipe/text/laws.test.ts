@@ -109,3 +109,15 @@ test("what is typed at the end changes nothing above it", () => {
   for (let end = 1; end <= added.length; end++)
     expect(describeRecipe(text + added.slice(0, end), kitchen).rows.slice(0, 4)).toEqual(before);
 });
+
+test("what was read before changes nothing", () => {
+  const described = (text: string) => JSON.stringify(recipesIn(text, kitchen).map((part) => part.described));
+  const texts = Object.values(SHAPES).flatMap((cases) => cases.map(({ text }) => text));
+  const alone = texts.map((text) => {
+    const fresh: Kitchen = { ...kitchen, larder: { ...kitchen.larder } };
+    return JSON.stringify(recipesIn(text, fresh).map((part) => part.described));
+  });
+  for (const text of [...texts].reverse()) described(text);
+  for (const line of LINES) described(`Loaf\nIngredients\n500 g flour\n${line}\n20 g salt`);
+  expect(texts.map(described)).toEqual(alone);
+});
