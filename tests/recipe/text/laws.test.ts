@@ -118,6 +118,8 @@ test("what was read before changes nothing", () => {
     return JSON.stringify(recipesIn(text, fresh).map((part) => part.described));
   });
   for (const text of [...texts].reverse()) described(text);
-  for (const line of LINES) described(`Loaf\nIngredients\n500 g flour\n${line}\n20 g salt`);
+  // Numbers written in other ways are remembered apart.
+  for (const end of ["20 g salt", "2.5 g salt", "2,5 g salt", "Water 65%\nSalt 2%"])
+    for (const line of LINES) described(`Loaf\nIngredients\n500 g flour\n${line}\n${end}`);
   expect(texts.map(described)).toEqual(alone);
 });
