@@ -149,7 +149,7 @@ function typedField({ reason, line }: Question, press: (said: string) => void): 
   });
   const place = line === null ? "" : `, line ${line + 1}`;
   const name = FIELD_NAMES[reason] ?? "Amount";
-  const label = element("label", { class: "quiet", for: input.id }, name);
+  const label = element("label", { for: input.id }, name);
   input.setAttribute("aria-label", `${name}${place}`);
   if (reason !== "which type" && reason !== "hydration") return [label, input];
   input.setAttribute("list", list);

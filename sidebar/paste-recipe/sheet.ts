@@ -2,6 +2,7 @@
 
 import { shown } from "../../shared/base/show.ts";
 import { fromGrams, type Grams } from "../../shared/base/units.ts";
+import { inputNames } from "../../shared/protocol/bench.ts";
 import { element, say } from "../kit/element.ts";
 import { type Form, messageLine, newId, radioField, textField } from "../kit/fields.ts";
 import { inUnit } from "../new-formula/figures.ts";
@@ -131,7 +132,10 @@ function partsNote(state: PasteState, form: Form, now: () => Assessed): HTMLElem
   const untied = element("p", { class: "note" });
   form.onChange(() => {
     const { formula, stages } = describedNow(state);
-    const parts = formula.parts.map(
+    const { untied: names, model } = now();
+    const isRolled = inputNames(model).has("roll_in_share");
+    const apartOnes = formula.parts.filter(({ stage }) => !isRolled || stages[stage]?.role !== "roll-in");
+    const parts = apartOnes.map(
       ({ stage, name, grams }) => `${name || stages[stage]?.role}${grams === null ? "" : ` ${inUnit(grams, "g")}`}`,
     );
     say(
@@ -139,7 +143,6 @@ function partsNote(state: PasteState, form: Form, now: () => Assessed): HTMLElem
       parts.length === 0 ? "" : `Kept apart from the dough: ${parts.join(", ")}. The method says what goes in.`,
     );
     apart.hidden = parts.length === 0;
-    const { untied: names, model } = now();
     say(
       untied,
       names.length === 0
