@@ -3,7 +3,6 @@
 // forbidden", "percent, decimals and formulas as the locale reads them") and templates.test.ts (at most 40 calls; each failing).
 import { describe, expect, test } from "vitest";
 import { openWorkbook } from "../../src/workbook/host.ts";
-import { cookie } from "../../templates/cookie.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { METRIC } from "../functions/support.ts";
 import { type Built, buildSheet, files, HANDOUT, workbook } from "./sheet-support.ts";
@@ -55,13 +54,25 @@ describe("typed with a comma", () => {
   });
 
   test("a point in such a workbook is no decimal: 12.5 stays text, and is read as what it can only mean", async () => {
-    const { type, value, message } = await buildSheet(HANDOUT, { book: await german(), model: cookie });
-    type("percent", "", 4);
-    type("weighed", "'12.5", 4);
-    expect(value("weighed", 4)).toBe("12.5");
-    expect(message("share", 0)).toBeUndefined();
-    type("weighed", "'1.250", 4);
-    expect(message("share", 0)).toMatch(/could be 1250 or 1\.25;/);
+    const book = await german();
+    const typed = (weight: string) => {
+      for (const [at, text] of [
+        ["A1", "100"],
+        ["A2", weight],
+        ["B1", "flour"],
+        ["B2", "water"],
+        ["C1", "=BAKE_FLOURPCT(A1:A2;B1:B2)"],
+      ] as const)
+        book.type("Sheet1", at, text);
+      return book.cell("Sheet1", "C2").value;
+    };
+    expect(typed("'12.5")).toBe(0.125);
+    typed("'1.250");
+    expect(book.cell("Sheet1", "C1").message).toMatch(/could be 1250 or 1\.25;/);
+    // A formula sheet takes numbers alone.
+    const { sheet, at, value } = await buildSheet(HANDOUT, { book });
+    book.paste(sheet, at("percent", 2), "'12.5");
+    expect(value("check")).toMatch(/“12\.5”: enter a number from 0\./);
   });
 
   test("a formula that a person types parts its arguments by ; and reads 1,5 as a number", async () => {
@@ -73,12 +84,18 @@ describe("typed with a comma", () => {
 });
 
 test("a cell that is still calculating is said to be so, wherever it is read", async () => {
-  const { type, message, at, book, sheet } = await buildSheet(HANDOUT, { book: await german(), model: cookie });
-  type("percent", "'Loading...", 2);
-  expect(book.cell(sheet, at("percent", 2)).value).toBe("Loading...");
-  expect(message("share", 0)).toMatch(/percents row 3 is still calculating; it will be read when it is done/);
-  type("percent", "67%", 2);
-  expect(message("share", 0)).toBeUndefined();
+  const book = await german();
+  for (const [at, text] of [
+    ["A1", "100"],
+    ["A2", "Loading..."],
+    ["B1", "flour"],
+    ["B2", "water"],
+    ["C1", "=BAKE_FLOURPCT(A1:A2;B1:B2)"],
+  ] as const)
+    book.type("Sheet1", at, text);
+  expect(book.cell("Sheet1", "C1").message).toMatch(/row 2 is still calculating; it will be read when it is done/);
+  book.type("Sheet1", "A2", "67");
+  expect(book.cell("Sheet1", "C2").value).toBe(0.67);
 });
 
 test("the bench's questions are numbers of JSON: no locale touches them", async () => {
