@@ -6,11 +6,11 @@ import type { Position, WorkbookData } from "./engine/library.ts";
 import { loadLibrary } from "./engine/library-node.ts";
 import { openNodeRealm } from "./engine/realm-node.ts";
 import { findCallable } from "./engine/stubs.ts";
-import { makeFinder, makeHands } from "./hands.ts";
 import { makeEdits } from "./service/edits.ts";
 import { noteAt } from "./service/range.ts";
 import { makeScript, type Script, servicesFor } from "./service/script.ts";
 import { type MenuItem, Session, type Shown } from "./service/session.ts";
+import { type Finder, makeFinder, makeUserActions } from "./user-actions.ts";
 
 export type HostCell = {
   /** As a script reads it: "" for a blank cell, the text of an error, a Date for a date. */
@@ -58,7 +58,7 @@ export function openWorkbook(how: {
 
 function makeHost(engine: Engine, session: Session, script: Script) {
   const { guard, shown } = session;
-  const checked = <T>(result: T): T => {
+  const checked: Checked = (result) => {
     if (engine.defects.length > 0)
       throw new Error(`Defects in custom functions: ${[...new Set(engine.defects)].join("; ")}`);
     return result;
@@ -66,22 +66,13 @@ function makeHost(engine: Engine, session: Session, script: Script) {
   // As soon as it is done, unless a test holds it back.
   const edits = makeEdits(session, script, ({ answer }) => answer());
   const finder = makeFinder(session);
-  const { sheetId, sheetNames, zone, position } = finder;
-  const grid = <T>(sheet: string, a1: string, of: (at: Position) => T): T[][] => {
-    const id = sheetId(sheet);
-    const { left, top, right, bottom } = zone(id, a1);
-    return Array.from({ length: bottom - top + 1 }, (_, down) =>
-      Array.from({ length: right - left + 1 }, (_, across) => of({ sheetId: id, col: left + across, row: top + down })),
-    );
-  };
-  const valueAt = (at: Position) => cellValue(engine.library, session.Date, engine.evaluated(at));
-
+  const { sheetId, sheetNames } = finder;
   const menu = (): readonly MenuItem[] => {
     shown.menu = undefined;
     script.run("NONE", "onOpen", [{ authMode: "NONE" }]);
-    const made = shown.menu as Shown["menu"];
-    if (made === undefined) throw new Error("onOpen made no menu");
-    return made.items;
+    const opened = shown.menu as Shown["menu"];
+    if (opened === undefined) throw new Error("onOpen made no menu");
+    return opened.items;
   };
 
   // The calls of all steps of a question; whatever runs afterwards begins a trail of its own.
@@ -129,10 +120,52 @@ function makeHost(engine: Engine, session: Session, script: Script) {
     /** Clicks an item of the menu. */
     runMenu(caption: string): unknown {
       const items = menu();
-      const found = items.find((item) => item !== "separator" && item.caption === caption);
-      if (found === undefined || found === "separator") throw new Error(`The menu has no item "${caption}"`);
-      return checked(script.run("FULL", found.functionName));
+      const item = items.find((one) => one !== "separator" && one.caption === caption);
+      if (item === undefined || item === "separator") throw new Error(`The menu has no item "${caption}"`);
+      return checked(script.run("FULL", item.functionName));
     },
+    ...cellReaders(engine, session, finder, checked),
+    sheetNames,
+    sheetId,
+    ...makeUserActions({ engine, session, finder, edits, checked }),
+    /** Edits wait until they are answered, two at most, as where a person types faster than the add-on answers. */
+    holdEdits: () => edits.hold(),
+    answerEdits: () => checked(edits.answer()),
+    /** Takes the custom functions away, as if the add-on were missing: every formula that calls one shows #NAME?. */
+    removeFunctions: () => {
+      engine.attach({ ...script, has: () => false });
+      edits.silence(true);
+    },
+    restoreFunctions: () => {
+      engine.attach(script);
+      edits.silence(false);
+    },
+    /** Calls of the script that read or wrote the document, since the workbook was opened. */
+    get serviceCalls(): number {
+      return guard.calls;
+    },
+    /** Their names in the latest question, all its steps together. */
+    get trail(): readonly string[] {
+      return [...(guard.trail === latest ? trail : guard.trail)];
+    },
+    ...serviceFailures(session),
+  };
+}
+
+type Checked = <T>(result: T) => T;
+
+/** What stands in cells: what a script reads, and what the grid shows. */
+function cellReaders(engine: Engine, session: Session, { sheetId, zone, position }: Finder, checked: Checked) {
+  const grid = <T>(sheet: string, a1: string, of: (at: Position) => T): T[][] => {
+    const id = sheetId(sheet);
+    const { left, top, right, bottom } = zone(id, a1);
+    return Array.from({ length: bottom - top + 1 }, (_, down) =>
+      Array.from({ length: right - left + 1 }, (_, across) => of({ sheetId: id, col: left + across, row: top + down })),
+    );
+  };
+  const valueAt = (at: Position) => cellValue(engine.library, session.Date, engine.evaluated(at));
+
+  return {
     cell(sheet: string, a1: string): HostCell {
       const at = position(sheet, a1);
       const { formattedValue, message, format } = engine.evaluated(at);
@@ -163,29 +196,13 @@ function makeHost(engine: Engine, session: Session, script: Script) {
       );
       return last === "A1" ? "A1" : `A1:${last}`;
     },
-    sheetNames,
-    sheetId,
-    ...makeHands(engine, session, finder, checked, edits),
-    /** Edits wait until they are answered, two at most, as where a person types faster than the add-on answers. */
-    holdEdits: () => edits.hold(),
-    answerEdits: () => checked(edits.answer()),
-    /** Takes the custom functions away, as if the add-on were missing: every formula that calls one shows #NAME?. */
-    removeFunctions: () => {
-      engine.attach({ ...script, has: () => false });
-      edits.silence(true);
-    },
-    restoreFunctions: () => {
-      engine.attach(script);
-      edits.silence(false);
-    },
-    /** Calls of the script that read or wrote the document, since the workbook was opened. */
-    get serviceCalls(): number {
-      return guard.calls;
-    },
-    /** Their names in the latest question, all its steps together. */
-    get trail(): readonly string[] {
-      return [...(guard.trail === latest ? trail : guard.trail)];
-    },
+  };
+}
+
+/** What may go wrong while the script calls the service. */
+function serviceFailures(session: Session) {
+  const { guard } = session;
+  return {
     /** Makes the n-th service call from now fail once, as Google's service sometimes does; undefined takes it back. */
     failAt: (call: number | undefined) => guard.failAt(call),
     /** Makes the n-th service call from now fail and `many` in all, as in an outage; `failAt(undefined)` takes it back. */

@@ -160,6 +160,43 @@ describe.skipIf(skip)("the panel Paste recipe", () => {
     expect(await summary()).toMatch(/question/);
   });
 
+  test("a file is read like a paste, its recipes told apart", async () => {
+    await bench.open();
+    await button("Paste recipe").click();
+    await bench.wait(100);
+    const csv =
+      "Formula,Ingredient,Grams\nTin loaf,Flour,1000\n,Water,620\n,Salt,20\nRye loaf,Rye flour,1000\n,Water,800\n,Salt,20\n";
+    await field("Or a file (.csv, .txt)").setInputFiles({
+      name: "formulas.csv",
+      mimeType: "text/csv",
+      buffer: Buffer.from(csv),
+    });
+    await expect.poll(() => bench.page.getByLabel("Build Rye loaf").count()).toBe(1);
+    expect(await field("The recipe, as you have it").inputValue()).toBe(csv);
+    expect(await field("Name of the formula").inputValue()).toBe("Tin loaf");
+    await bench.checked("a file");
+  });
+
+  test("what the ingredient sheet lacks is added to it", async () => {
+    await start("Loaf\n500 g bread flour\n325 g water\n10 g salt");
+    await button("Build the Ingredients sheet").click();
+    await bench.wait(100);
+    const stocked = () => {
+      const sheet = book.sheet("Ingredients");
+      return Array.from({ length: sheet.rows("ingredient") }, (_, row) => sheet.value("ingredient", row)).filter(
+        Boolean,
+      );
+    };
+    await expect.poll(() => book.sheetNames()).toContain("Ingredients");
+    expect(stocked()).toEqual(["bread flour", "salt"]);
+    await bench.wait(200);
+    await paste("Loaf\n500 g bread flour\n325 g water\n10 g salt\n20 g honey");
+    await button("Add them to Ingredients").click();
+    await bench.wait(200);
+    await expect.poll(stocked).toEqual(["bread flour", "salt", "honey"]);
+    await bench.checked("stocked");
+  });
+
   test("pasted markup and formulas stay text", async () => {
     await start('<img src=x onerror="alert(1)"> 5 g\n500 g =IMPORTXML("x")\n500 g flour');
     expect(await words(line(0).locator(".own-text"))).toBe('<img src=x onerror="alert(1)"> 5 g');

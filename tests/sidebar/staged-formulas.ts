@@ -34,7 +34,7 @@ export const STAGED: readonly Staged[] = [
     dough: 17_010,
   },
   {
-    source: "weekendbakery.com, baker's percentage part 4: 2340.3 g in all; shares worked out from its weights",
+    source: "Wild Yeast, baker's percentage part 4: 2340.3 g in all; shares worked out from its weights",
     title: "Poolish baguettes",
     template: "hearth-loaf",
     text: "Poolish baguettes\nFor the poolish\n468 g flour\n468 g water\n0.3 g instant yeast\nFor the final dough\n900 g flour\n468 g water\n9 g instant yeast\n27 g salt\nall of the poolish",

@@ -11,7 +11,7 @@ type Tell = (says: string, isProblem?: boolean) => void;
 const AFTER_MS = 400;
 /** How long until the next try where the server is away or the disk full: twice as long each time. */
 const FIRST_RETRY_MS = 1000;
-const LONGEST_RETRY_MS = 15_000;
+const MAX_RETRY_MS = 15_000;
 /** How often a tab asks whether another one or another program changed the file; tabs of one browser tell each other at once. */
 const LOOK_MS = 3000;
 
@@ -26,7 +26,7 @@ export async function lastTime(): Promise<Kept> {
 }
 
 /** What the file is known by now. */
-async function thereNow(): Promise<string> {
+async function currentRevision(): Promise<string> {
   const answer = await fetch("/revision").catch(() => undefined);
   if (!answer?.ok) throw new Error(AWAY);
   return ((await answer.json()) as { revision: string }).revision;
@@ -38,21 +38,83 @@ async function revisionOf(file: string): Promise<string> {
   return Array.from(bytes, (byte) => byte.toString(16).padStart(2, "0")).join("");
 }
 
+async function postWorkbook(text: string, revision: string): Promise<Response> {
+  const headers = { "content-type": "application/json", "x-revision": revision };
+  try {
+    return await fetch("/workbook", { method: "POST", headers, body: text });
+  } catch {
+    throw new Error(AWAY);
+  }
+}
+
+/** The revision of the file that this tab knows, and those of its saves whose answer got lost: their server may have stopped in between. */
+function trackRevisions(first: string) {
+  let known = first;
+  const unanswered = new Set<string>();
+  const follow = (revision: string): void => {
+    known = revision;
+    unanswered.clear();
+  };
+  return {
+    known: () => known,
+    follow,
+    /** A save that may be in the file even if its answer gets lost. */
+    expect: async (text: string): Promise<void> => {
+      unanswered.add(await revisionOf(keptText(text)));
+    },
+    /** Whether somebody else wrote a revision of the file; this tab's own save is followed from now on. */
+    isForeign(revision: string): boolean {
+      if (revision !== known && !unanswered.has(revision)) return true;
+      follow(revision);
+      return false;
+    },
+  };
+}
+
+/** Does something once after a while; a later start takes the place of an earlier one. */
+function makeTimer(act: () => void) {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const stop = () => clearTimeout(timer);
+  return {
+    stop,
+    start(milliseconds: number): void {
+      stop();
+      timer = setTimeout(act, milliseconds);
+    },
+  };
+}
+
+/** Says that the file is newer than this tab: a person loads it, or first saves what only this tab has. */
+function offerNewer(
+  isUnsaved: boolean,
+  text: () => string,
+  closing: ReturnType<typeof askBeforeClosing>,
+  onSave: () => void,
+): void {
+  showNotice(isUnsaved, {
+    takeNewer() {
+      closing.allow();
+      hideNotice();
+      location.reload();
+    },
+    ownText: () => keptText(text()),
+    savedOwn: onSave,
+  });
+}
+
 /** Sends every change to the server, one after the other, again and again until it is kept; stops where another tab was first. */
 export function keepEverything(engine: Engine, { revision, data }: Kept, tell: Tell): void {
   if (revision === undefined) return;
   const text = () => JSON.stringify(engine.data());
   const tabs = new BroadcastChannel("gramwright workbook");
-  let known = revision;
+  const revisions = trackRevisions(revision);
   let saved = data === undefined ? "" : text();
-  let timer: ReturnType<typeof setTimeout> | undefined;
+  const timer = makeTimer(() => void send());
   let retry = FIRST_RETRY_MS;
   let isSending = false;
   let isDue = false;
   let isFailing = false;
   let isBehind = false;
-  /** What the file is known by if a save whose answer got lost is in it all the same: its server may have stopped in between. */
-  const unanswered = new Set<string>();
 
   const closing = askBeforeClosing(() => text() !== saved);
   engine.model.on("update", keepEverything, () => later(AFTER_MS));
@@ -62,9 +124,7 @@ export function keepEverything(engine: Engine, { revision, data }: Kept, tell: T
   void send();
 
   function later(milliseconds: number): void {
-    if (isBehind) return;
-    clearTimeout(timer);
-    timer = setTimeout(() => void send(), milliseconds);
+    if (!isBehind) timer.start(milliseconds);
   }
 
   async function send(): Promise<void> {
@@ -81,86 +141,59 @@ export function keepEverything(engine: Engine, { revision, data }: Kept, tell: T
       if (sent === saved) isFailing = false;
       retry = FIRST_RETRY_MS;
     } catch (error) {
-      failed(error as Error);
+      retryLater(error as Error);
     }
     isSending = false;
     if (isDue) later(isFailing ? retry : AFTER_MS);
   }
 
   async function post(sent: string): Promise<void> {
-    const headers = { "content-type": "application/json", "x-revision": known };
-    let answer: Response;
-    unanswered.add(await revisionOf(keptText(sent)));
-    try {
-      answer = await fetch("/workbook", { method: "POST", headers, body: sent });
-    } catch {
-      throw new Error(AWAY);
-    }
+    await revisions.expect(sent);
+    const answer = await postWorkbook(sent, revisions.known());
     if (answer.status === 409 && (await isOvertaken())) return;
     if (!answer.ok) throw new Error(`Not kept: ${await answer.text()}`);
-    follow(((await answer.json()) as { revision: string }).revision);
+    revisions.follow(((await answer.json()) as { revision: string }).revision);
     saved = sent;
-    tabs.postMessage(known);
+    tabs.postMessage(revisions.known());
   }
 
   /** Whether the file is another one than this tab knew. Its own save is followed, and what was typed since then is due. */
   async function isOvertaken(): Promise<boolean> {
-    const there = await thereNow();
-    if (there === known) return false;
-    if (isBehindOf(there)) fallBehind();
+    const there = await currentRevision();
+    if (there === revisions.known()) return false;
+    if (revisions.isForeign(there)) fallBehind();
     else isDue = true;
     return true;
   }
 
-  function follow(revision: string): void {
-    known = revision;
-    unanswered.clear();
-  }
-
-  /** Whether somebody else wrote what is there; this tab's own save is followed from now on. */
-  function isBehindOf(there: string): boolean {
-    if (there !== known && !unanswered.has(there)) return true;
-    follow(there);
-    return false;
-  }
-
-  function failed({ message }: Error): void {
+  function retryLater({ message }: Error): void {
     isFailing = true;
     tell(message, true);
     later(retry);
-    retry = Math.min(2 * retry, LONGEST_RETRY_MS);
+    retry = Math.min(2 * retry, MAX_RETRY_MS);
   }
 
   async function look(): Promise<void> {
     if (isBehind || isSending) return;
-    const before = known;
-    const there = await thereNow().catch(() => undefined);
+    const before = revisions.known();
+    const there = await currentRevision().catch(() => undefined);
     // What was kept in between is newer than the answer.
-    if (there === undefined || known !== before) return;
+    if (there === undefined || revisions.known() !== before) return;
     compare(there);
     if (isFailing) later(0);
   }
 
   /** What is heard while this tab is sending may be its own; the next look tells. */
   function compare(heard: string): void {
-    if (!isSending && isBehindOf(heard)) fallBehind();
+    if (!isSending && revisions.isForeign(heard)) fallBehind();
   }
 
   function fallBehind(): void {
     if (isBehind) return;
     isBehind = true;
-    clearTimeout(timer);
-    const isOwn = text() !== saved;
-    showNotice(isOwn, {
-      takeNewer() {
-        closing.allow();
-        hideNotice();
-        location.reload();
-      },
-      ownText: () => keptText(text()),
-      savedOwn() {
-        saved = text();
-      },
+    timer.stop();
+    offerNewer(text() !== saved, text, closing, () => {
+      saved = text();
     });
   }
 }

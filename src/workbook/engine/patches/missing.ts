@@ -3,6 +3,7 @@ import { isMatrix } from "../library.ts";
 import { failure } from "./errors.ts";
 
 type Compute = FunctionDescription["compute"];
+type ToNumber = (value: FormulaArgument) => number;
 type Missing = readonly [name: string, says: string, args: readonly string[], compute: Compute];
 
 const only = (argument: FormulaArgument): Cell => {
@@ -15,7 +16,7 @@ const isError = ({ value }: Cell) => typeof value === "string" && /^#(N\/A|[A-Z0
 const text = ({ value }: Cell) =>
   value === null ? "" : typeof value === "boolean" ? (value ? "TRUE" : "FALSE") : String(value);
 
-function numbersOf(args: readonly FormulaArgument[], toNumber: (value: FormulaArgument) => number): number[] {
+function numbersOf(args: readonly FormulaArgument[], toNumber: ToNumber): number[] {
   return args.flatMap((argument) =>
     isMatrix(argument)
       ? argument.flat().flatMap(({ value }) => (typeof value === "number" ? [value] : []))
@@ -43,164 +44,188 @@ function matchPlace(key: Cell, list: Matrix, mode: number, backwards: boolean): 
   for (const index of places) {
     const value = cells[index]?.value ?? null;
     if (value === null || typeof value !== typeof key.value || key.value === null) continue;
-    const fits = mode < 0 ? value < key.value : value > key.value;
-    const held = best < 0 ? null : (cells[best]?.value ?? null);
-    if (fits && (held === null || (mode < 0 ? value > held : value < held))) best = index;
+    const isFit = mode < 0 ? value < key.value : value > key.value;
+    const bestValue = best < 0 ? null : (cells[best]?.value ?? null);
+    if (isFit && (bestValue === null || (mode < 0 ? value > bestValue : value < bestValue))) best = index;
   }
   return best;
 }
 
-function missingFunctions(toNumber: (value: FormulaArgument) => number): readonly Missing[] {
-  const whole = (argument: FormulaArgument) => Math.trunc(toNumber(argument));
-  return [
+const wholeOf = (argument: FormulaArgument, toNumber: ToNumber): number => Math.trunc(toNumber(argument));
+
+const conversions: readonly Missing[] = [
+  [
+    "TO_PERCENT",
+    "Shows a number as a percentage.",
+    ["value (any)"],
+    (value) => (typeof only(value).value === "number" ? { ...only(value), format: "0%" } : only(value)),
+  ],
+  ["TO_TEXT", "Turns a number into the text that is shown.", ["value (any)"], (value) => text(only(value))],
+  [
+    "N",
+    "Returns the argument as a number.",
+    ["value (any)"],
+    (value) => {
+      const cell = only(value);
+      if (isError(cell)) return cell;
+      return typeof cell.value === "number" ? cell.value : cell.value === true ? 1 : 0;
+    },
+  ],
+  [
+    "T",
+    "Returns the argument if it is text.",
+    ["value (any)"],
+    (value) => (typeof only(value).value === "string" ? only(value) : ""),
+  ],
+];
+
+const texts = (toNumber: ToNumber): readonly Missing[] => [
+  [
+    "REGEXMATCH",
+    "Whether a text matches a regular expression.",
+    ["text (any)", "regular_expression (string)"],
+    (value, pattern) => {
+      const cell = only(value);
+      if (typeof cell.value === "number") return failure("#VALUE!", "REGEXMATCH takes text, and a number is given.");
+      return new RegExp(text(only(pattern)), "u").test(text(cell));
+    },
+  ],
+  [
+    "REPT",
+    "Repeats a text.",
+    ["text (string)", "times (number)"],
+    (value, times) =>
+      wholeOf(times, toNumber) < 0
+        ? failure("#VALUE!", "REPT cannot repeat a negative number of times.")
+        : text(only(value)).repeat(wholeOf(times, toNumber)),
+  ],
+  [
+    "UNICHAR",
+    "The character of a Unicode number.",
+    ["number (number)"],
+    (code) => String.fromCodePoint(wholeOf(code, toNumber)),
+  ],
+  [
+    "CODE",
+    "The number of a text's first character.",
+    ["string (string)"],
+    (value) => text(only(value)).codePointAt(0) ?? failure("#VALUE!", "CODE takes a text."),
+  ],
+];
+
+const arrays = (toNumber: ToNumber): readonly Missing[] => [
+  [
+    "ARRAYFORMULA",
+    "Shows the results of an array formula over several cells.",
+    ["array_formula (any, range<any>)"],
+    (array) => array ?? { value: null },
+  ],
+  [
+    "XMATCH",
+    "The place of an item in a row or column.",
     [
-      "ARRAYFORMULA",
-      "Shows the results of an array formula over several cells.",
-      ["array_formula (any, range<any>)"],
-      (array) => array ?? { value: null },
+      "search_key (any)",
+      "lookup_range (any, range)",
+      "match_mode (number, default=0)",
+      "search_mode (number, default=1)",
     ],
-    [
-      "TO_PERCENT",
-      "Shows a number as a percentage.",
-      ["value (any)"],
-      (value) => (typeof only(value).value === "number" ? { ...only(value), format: "0%" } : only(value)),
-    ],
-    ["TO_TEXT", "Turns a number into the text that is shown.", ["value (any)"], (value) => text(only(value))],
-    [
-      "N",
-      "Returns the argument as a number.",
-      ["value (any)"],
-      (value) => {
-        const cell = only(value);
-        if (isError(cell)) return cell;
-        return typeof cell.value === "number" ? cell.value : cell.value === true ? 1 : 0;
-      },
-    ],
-    [
-      "T",
-      "Returns the argument if it is text.",
-      ["value (any)"],
-      (value) => (typeof only(value).value === "string" ? only(value) : ""),
-    ],
-    [
-      "SUMSQ",
-      "Sums the squares of numbers.",
-      ["value1 (number, range<number>)", "value2 (number, range<number>, repeating, optional)"],
-      (...args) => all(args).find(isError) ?? numbersOf(args, toNumber).reduce((sum, value) => sum + value * value, 0),
-    ],
-    [
-      "REGEXMATCH",
-      "Whether a text matches a regular expression.",
-      ["text (any)", "regular_expression (string)"],
-      (value, pattern) => {
-        const cell = only(value);
-        if (typeof cell.value === "number") return failure("#VALUE!", "REGEXMATCH takes text, and a number is given.");
-        return new RegExp(text(only(pattern)), "u").test(text(cell));
-      },
-    ],
-    [
-      "XMATCH",
-      "The place of an item in a row or column.",
-      [
-        "search_key (any)",
-        "lookup_range (any, range)",
-        "match_mode (number, default=0)",
-        "search_mode (number, default=1)",
-      ],
-      (key, list, mode, search) => {
-        const cells = isMatrix(list) ? list : [[only(list)]];
-        const at = matchPlace(
-          only(key),
-          cells,
-          mode === undefined ? 0 : whole(mode),
-          search !== undefined && whole(search) < 0,
-        );
-        return at < 0 ? failure("#N/A", `Did not find value '${text(only(key))}' in XMATCH evaluation.`) : at + 1;
-      },
-    ],
-    [
-      "ARRAY_CONSTRAIN",
-      "Cuts an array to a size.",
-      ["input_range (any, range)", "num_rows (number)", "num_cols (number)"],
-      (array, rows, columns) =>
-        (isMatrix(array) ? array : [[only(array)]])
-          .slice(0, whole(columns))
-          .map((cells) => cells.slice(0, whole(rows))),
-    ],
-    [
-      "QUOTIENT",
-      "Divides and drops the remainder.",
-      ["dividend (number)", "divisor (number)"],
-      (dividend, by) =>
-        toNumber(by) === 0
-          ? failure("#DIV/0!", "The divisor must be different from zero.")
-          : Math.trunc(toNumber(dividend) / toNumber(by)),
-    ],
-    [
-      "GCD",
-      "The greatest common divisor.",
-      ["value1 (number, range<number>)", "value2 (number, range<number>, repeating, optional)"],
-      (...args) => numbersOf(args, toNumber).map(Math.trunc).reduce(divisor, 0),
-    ],
-    [
-      "LCM",
-      "The least common multiple.",
-      ["value1 (number, range<number>)", "value2 (number, range<number>, repeating, optional)"],
-      (...args) =>
-        numbersOf(args, toNumber)
-          .map(Math.trunc)
-          .reduce((a, b) => (a * b === 0 ? 0 : Math.abs(a * b) / divisor(a, b)), 1),
-    ],
-    ["SIGN", "The sign of a number.", ["value (number)"], (value) => Math.sign(toNumber(value))],
-    [
-      "EVEN",
-      "Rounds up to an even number.",
-      ["value (number)"],
-      (value) => Math.sign(toNumber(value)) * 2 * Math.ceil(Math.abs(toNumber(value)) / 2) || 0,
-    ],
-    [
-      "REPT",
-      "Repeats a text.",
-      ["text (string)", "times (number)"],
-      (value, times) =>
-        whole(times) < 0
-          ? failure("#VALUE!", "REPT cannot repeat a negative number of times.")
-          : text(only(value)).repeat(whole(times)),
-    ],
-    ["UNICHAR", "The character of a Unicode number.", ["number (number)"], (code) => String.fromCodePoint(whole(code))],
-    [
-      "CODE",
-      "The number of a text's first character.",
-      ["string (string)"],
-      (value) => text(only(value)).codePointAt(0) ?? failure("#VALUE!", "CODE takes a text."),
-    ],
-    [
-      "ERROR.TYPE",
-      "The kind of an error as a number.",
-      ["reference (any)"],
-      (value) => {
-        const cell = only(value);
-        if (!isError(cell)) return failure("#N/A", "ERROR.TYPE takes an error, and there is none.");
-        const at = ERROR_KINDS.indexOf(String(cell.value));
-        return at < 0 ? ERROR_KINDS.length + 1 : at + 1;
-      },
-    ],
-    [
-      "TYPE",
-      "The kind of a value as a number.",
-      ["value (any, range<any>)"],
-      (value) => {
-        if (isMatrix(value) && value.flat().length > 1) return 64;
-        const cell = only(value);
-        if (isError(cell)) return 16;
-        return typeof cell.value === "boolean" ? 4 : typeof cell.value === "string" ? 2 : 1;
-      },
-    ],
-  ];
-}
+    (key, list, mode, search) => {
+      const cells = isMatrix(list) ? list : [[only(list)]];
+      const at = matchPlace(
+        only(key),
+        cells,
+        mode === undefined ? 0 : wholeOf(mode, toNumber),
+        search !== undefined && wholeOf(search, toNumber) < 0,
+      );
+      return at < 0 ? failure("#N/A", `Did not find value '${text(only(key))}' in XMATCH evaluation.`) : at + 1;
+    },
+  ],
+  [
+    "ARRAY_CONSTRAIN",
+    "Cuts an array to a size.",
+    ["input_range (any, range)", "num_rows (number)", "num_cols (number)"],
+    (array, rows, columns) =>
+      (isMatrix(array) ? array : [[only(array)]])
+        .slice(0, wholeOf(columns, toNumber))
+        .map((cells) => cells.slice(0, wholeOf(rows, toNumber))),
+  ],
+];
+
+const arithmetic = (toNumber: ToNumber): readonly Missing[] => [
+  [
+    "SUMSQ",
+    "Sums the squares of numbers.",
+    ["value1 (number, range<number>)", "value2 (number, range<number>, repeating, optional)"],
+    (...args) => all(args).find(isError) ?? numbersOf(args, toNumber).reduce((sum, value) => sum + value * value, 0),
+  ],
+  [
+    "QUOTIENT",
+    "Divides and drops the remainder.",
+    ["dividend (number)", "divisor (number)"],
+    (dividend, by) =>
+      toNumber(by) === 0
+        ? failure("#DIV/0!", "The divisor must be different from zero.")
+        : Math.trunc(toNumber(dividend) / toNumber(by)),
+  ],
+  [
+    "GCD",
+    "The greatest common divisor.",
+    ["value1 (number, range<number>)", "value2 (number, range<number>, repeating, optional)"],
+    (...args) => numbersOf(args, toNumber).map(Math.trunc).reduce(divisor, 0),
+  ],
+  [
+    "LCM",
+    "The least common multiple.",
+    ["value1 (number, range<number>)", "value2 (number, range<number>, repeating, optional)"],
+    (...args) =>
+      numbersOf(args, toNumber)
+        .map(Math.trunc)
+        .reduce((a, b) => (a * b === 0 ? 0 : Math.abs(a * b) / divisor(a, b)), 1),
+  ],
+  ["SIGN", "The sign of a number.", ["value (number)"], (value) => Math.sign(toNumber(value))],
+  [
+    "EVEN",
+    "Rounds up to an even number.",
+    ["value (number)"],
+    (value) => Math.sign(toNumber(value)) * 2 * Math.ceil(Math.abs(toNumber(value)) / 2) || 0,
+  ],
+];
+
+const kinds: readonly Missing[] = [
+  [
+    "ERROR.TYPE",
+    "The kind of an error as a number.",
+    ["reference (any)"],
+    (value) => {
+      const cell = only(value);
+      if (!isError(cell)) return failure("#N/A", "ERROR.TYPE takes an error, and there is none.");
+      const at = ERROR_KINDS.indexOf(String(cell.value));
+      return at < 0 ? ERROR_KINDS.length + 1 : at + 1;
+    },
+  ],
+  [
+    "TYPE",
+    "The kind of a value as a number.",
+    ["value (any, range<any>)"],
+    (value) => {
+      if (isMatrix(value) && value.flat().length > 1) return 64;
+      const cell = only(value);
+      if (isError(cell)) return 16;
+      return typeof cell.value === "boolean" ? 4 : typeof cell.value === "string" ? 2 : 1;
+    },
+  ],
+];
+
+const missingFunctions = (toNumber: ToNumber): readonly Missing[] => [
+  ...conversions,
+  ...texts(toNumber),
+  ...arrays(toNumber),
+  ...arithmetic(toNumber),
+  ...kinds,
+];
 
 /** Adds the functions of a sheet that the engine lacks. */
-export function addMissing(library: Library, toNumber: (value: FormulaArgument) => number): void {
+export function addMissing(library: Library, toNumber: ToNumber): void {
   const registry = library.registries.functionRegistry;
   for (const [name, description, args, compute] of missingFunctions(toNumber)) {
     if (registry.contains(name)) continue;

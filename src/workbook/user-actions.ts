@@ -27,16 +27,31 @@ export function makeFinder(session: Session) {
   return { sheetId, sheetNames, zone, position };
 }
 
+type Workbook = {
+  readonly engine: Engine;
+  readonly session: Session;
+  readonly finder: Finder;
+  readonly edits: Edits;
+  /** Throws when a custom function did what it never may. */
+  readonly checked: <T>(result: T) => T;
+};
+
 /** What a person does to a workbook by hand. */
-export function makeHands(
-  engine: Engine,
-  session: Session,
-  finder: Finder,
-  checked: <T>(result: T) => T,
-  edits: Edits,
-) {
-  const { sheetId, sheetNames, zone, position } = finder;
-  const hands = {
+export function makeUserActions(workbook: Workbook) {
+  return {
+    ...typing(workbook),
+    ...rowActions(workbook),
+    ...rangeActions(workbook),
+    ...sheetActions(workbook),
+    /** Selects a range, so that the script's getActiveRange finds it. */
+    select: (sheet: string, a1: string): void => select(workbook, sheet, a1),
+  };
+}
+
+function typing(workbook: Workbook) {
+  const { engine, session, edits, checked } = workbook;
+  const { sheetId, zone, position } = workbook.finder;
+  return {
     /** Types into a cell as a person does: "65%", "12,5", "=SUM(A1:A3)". Refused input throws as a sheet's notice says. */
     type(sheet: string, a1: string, text: string): void {
       const at = position(sheet, a1);
@@ -52,6 +67,38 @@ export function makeHands(
       });
       checked(undefined);
     },
+    /** Pastes text from another program: tabs between cells, line feeds between rows. */
+    paste(sheet: string, a1: string, text: string): void {
+      const { left, top } = zone(sheetId(sheet), a1);
+      select(workbook, sheet, a1);
+      engine.run("PASTE_FROM_OS_CLIPBOARD", {
+        target: [{ left, top, right: left, bottom: top }],
+        clipboardContent: { text },
+      });
+      checked(undefined);
+    },
+    /** Empties cells with the Delete key. */
+    clear(sheet: string, a1: string): void {
+      const id = sheetId(sheet);
+      engine.run("DELETE_CONTENT", { sheetId: id, target: [zone(id, a1)] });
+      checked(undefined);
+    },
+    /** Takes the last change back, or makes it again, as Ctrl+Z and Ctrl+Y do. */
+    undo(): void {
+      engine.run("REQUEST_UNDO");
+      checked(undefined);
+    },
+    redo(): void {
+      engine.run("REQUEST_REDO");
+      checked(undefined);
+    },
+  };
+}
+
+function rowActions(workbook: Workbook) {
+  const { engine, checked } = workbook;
+  const { sheetId } = workbook.finder;
+  return {
     /** Puts empty rows in front of a row (counted from 1), as a person does. */
     insertRows(sheet: string, beforeRow: number, many = 1): void {
       engine.run("ADD_COLUMNS_ROWS", {
@@ -78,7 +125,7 @@ export function makeHands(
     moveRows(sheet: string, fromRow: number, many: number, beforeRow: number): void {
       const isDown = beforeRow > fromRow;
       // The grid moves the rows of the sheet in front.
-      hands.select(sheet, "A1");
+      select(workbook, sheet, "A1");
       engine.run("MOVE_COLUMNS_ROWS", {
         sheetId: sheetId(sheet),
         sheetName: engineName(sheet),
@@ -89,43 +136,25 @@ export function makeHands(
       });
       checked(undefined);
     },
+  };
+}
+
+function rangeActions(workbook: Workbook) {
+  const { engine, checked } = workbook;
+  const { sheetId, zone } = workbook.finder;
+  return {
     /** Cuts a range and pastes it with its upper left corner in a cell: what refers to its cells follows them. */
     moveRange(sheet: string, a1: string, to: string): void {
       const { left, top } = zone(sheetId(sheet), to);
-      hands.select(sheet, a1);
+      select(workbook, sheet, a1);
       engine.run("CUT");
       engine.run("PASTE", { target: [{ left, top, right: left, bottom: top }] });
-      checked(undefined);
-    },
-    /** Pastes text from another program: tabs between cells, line feeds between rows. */
-    paste(sheet: string, a1: string, text: string): void {
-      const { left, top } = zone(sheetId(sheet), a1);
-      hands.select(sheet, a1);
-      engine.run("PASTE_FROM_OS_CLIPBOARD", {
-        target: [{ left, top, right: left, bottom: top }],
-        clipboardContent: { text },
-      });
-      checked(undefined);
-    },
-    /** Takes the last change back, or makes it again, as Ctrl+Z and Ctrl+Y do. */
-    undo(): void {
-      engine.run("REQUEST_UNDO");
-      checked(undefined);
-    },
-    redo(): void {
-      engine.run("REQUEST_REDO");
-      checked(undefined);
-    },
-    /** Empties cells with the Delete key. */
-    clear(sheet: string, a1: string): void {
-      const id = sheetId(sheet);
-      engine.run("DELETE_CONTENT", { sheetId: id, target: [zone(id, a1)] });
       checked(undefined);
     },
     /** Drags the corner of a range down to a row: its contents go on in the rows below. */
     fillDown(sheet: string, a1: string, toRow: number): void {
       const { left, bottom } = zone(sheetId(sheet), a1);
-      hands.select(sheet, a1);
+      select(workbook, sheet, a1);
       engine.run("AUTOFILL_SELECT", { col: left, row: toRow - 1 });
       if (toRow - 1 > bottom) engine.run("AUTOFILL");
       checked(undefined);
@@ -147,6 +176,13 @@ export function makeHands(
       });
       checked(undefined);
     },
+  };
+}
+
+function sheetActions(workbook: Workbook) {
+  const { engine, checked } = workbook;
+  const { sheetId, sheetNames } = workbook.finder;
+  return {
     /** Copies a sheet as the tab's menu does ("Copy of …"); named ranges stay with the first. */
     duplicateSheet(sheet: string, name = `Copy of ${sheet}`): string {
       const id = sheetId(sheet);
@@ -165,15 +201,14 @@ export function makeHands(
       engine.run("DELETE_SHEET", { sheetId: sheetId(sheet), sheetName: engineName(sheet) });
       checked(undefined);
     },
-    /** Selects a range, so that the script's getActiveRange finds it. */
-    select(sheet: string, a1: string): void {
-      const id = sheetId(sheet);
-      const from = session.get<string>("getActiveSheetId");
-      if (from !== id) engine.run("ACTIVATE_SHEET", { sheetIdFrom: from, sheetIdTo: id });
-      const area = zone(id, a1);
-      const { selection } = engine.model as unknown as { selection: { selectZone(anchor: object): void } };
-      selection.selectZone({ cell: { col: area.left, row: area.top }, zone: area });
-    },
   };
-  return hands;
+}
+
+function select({ engine, session, finder }: Workbook, sheet: string, a1: string): void {
+  const id = finder.sheetId(sheet);
+  const from = session.get<string>("getActiveSheetId");
+  if (from !== id) engine.run("ACTIVATE_SHEET", { sheetIdFrom: from, sheetIdTo: id });
+  const area = finder.zone(id, a1);
+  const { selection } = engine.model as unknown as { selection: { selectZone(anchor: object): void } };
+  selection.selectZone({ cell: { col: area.left, row: area.top }, zone: area });
 }
