@@ -122,11 +122,20 @@ function tinSizes(sizes: readonly number[]): string {
 
 function timedSteps(sheet: FormulaSheet): CardData["timed"] {
   return Array.from({ length: sheet.zone("step")?.rows ?? 0 }, (_, at) => ({
-    step: sheet.text("step", at),
+    step: stepWords(sheet, at),
     minutes: sheet.number("step_minutes", at),
     start: sheet.shown("step_start", at),
     day: dayOf(sheet.number("step_day", at)),
   })).filter(({ step }) => step !== "");
+}
+
+/** A step with its temperature and what to do; "" where the row has no step. */
+function stepWords(sheet: FormulaSheet, at: number): string {
+  const name = sheet.text("step", at);
+  if (name === "") return "";
+  const [degrees, how] = [sheet.number("step_temp", at), sheet.text("step_how", at).trim()];
+  const hot = degrees === null ? "" : ` at ${shown(degrees, 1)} °${sheet.options.temperature}`;
+  return `${name}${hot}${how === "" ? "" : `: ${how}`}`;
 }
 
 function dayOf(day: number | null): string {

@@ -224,6 +224,21 @@ describe("nothing is lost", () => {
     expect(book.sheetNames()).toEqual(names);
   });
 
+  test.each(["values", "living"] as const)("a step comes with its temperature and what to do: %s", async (kind) => {
+    const { book, sheet, type, at } = await buildSheet(
+      { ...HANDOUT, step: ["Mix", "Bake", "Cool"], step_minutes: [12, 30, 60], ready: 8 / 24 },
+      { model: cookie, options: { ...METRIC_UNITS, parts: ["steps"] } },
+    );
+    type("step_temp", "230", 2);
+    book.type(sheet, at("step_how", 2), "Steam for the first ten minutes.");
+    book.type(sheet, at("step_how", 3), "On racks.");
+    const { rows } = card(book, { sheet, kind });
+    const steps = rows().map((row) => row[1]);
+    expect(steps).toEqual(
+      expect.arrayContaining(["Mix", "Bake at 230 °C: Steam for the first ten minutes.", "Cool: On racks."]),
+    );
+  });
+
   test("a card of values sets thousands apart, and keeps the decimals that a weight has", async () => {
     const { book, sheet } = await buildSheet({
       ...HANDOUT,
