@@ -5,19 +5,7 @@ import type { Sheet } from "../../src/workbook/scripted.ts";
 import { IS_LONG, seedOf, tries } from "../kit/scale.ts";
 import { templateOf } from "../sidebar/samples.ts";
 import { randomFrom } from "../templates/formula-sheet-slips.ts";
-import {
-  ADDED,
-  AMOUNTS,
-  built,
-  exact,
-  isWhole,
-  LEVAIN,
-  log,
-  ONE_FLOUR,
-  type Recipe,
-  ROWS,
-  stands,
-} from "./sheet-kit.ts";
+import { ADDED, AMOUNTS, built, exact, isWhole, LEVAIN, log, ONE_FLOUR, type Recipe, ROWS } from "./sheet-kit.ts";
 
 /** Edits on one sheet, before its list of what could be undone grows too long. */
 const TOGETHER = 40;
