@@ -5,7 +5,7 @@ import type { Sheet } from "../../src/workbook/scripted.ts";
 import { IS_LONG, seedOf, tries } from "../kit/scale.ts";
 import { templateOf } from "../sidebar/samples.ts";
 import { randomFrom } from "../templates/formula-sheet-slips.ts";
-import { ADDED, AMOUNTS, built, exact, LEVAIN, log, ONE_FLOUR, type Recipe, ROWS, stands } from "./sheet-kit.ts";
+import { ADDED, AMOUNTS, built, exact, isWhole, LEVAIN, log, ONE_FLOUR, type Recipe, ROWS } from "./sheet-kit.ts";
 
 /** Edits on one sheet, before its list of what could be undone grows too long. */
 const TOGETHER = 40;
@@ -91,7 +91,7 @@ const columnsOf = (recipe: Recipe): Values => ({
   percent: recipe.map(([, , percent]) => percent),
 });
 
-/** 1 where the weight held, 0 where it was put back. Weights stay near the `first` ones, or the sheet asks whether they are meant. */
+/** 1 where the weight held, 0 where it was put back. Weights stay near the `first` ones; after many of them the sheet may still ask whether so much is meant. */
 function typedOnce(sheet: Sheet, recipe: Recipe, first: readonly number[], random: (below: number) => number): number {
   const row = 1 + random(recipe.length);
   const isMix = sheet.names().includes("per_mix") && random(3) === 0;
@@ -109,6 +109,6 @@ function typedOnce(sheet: Sheet, recipe: Recipe, first: readonly number[], rando
     expect(Math.abs(exact(sheet, row) - wanted) / wanted, says).toBeLessThan(1e-9);
   }
   expect(Math.min(...flours(sheet, recipe.length).map((one) => Math.abs(one - 1))), says).toBeLessThan(1e-9);
-  stands(sheet);
+  isWhole(sheet);
   return isBack ? 0 : 1;
 }

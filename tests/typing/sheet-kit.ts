@@ -93,6 +93,12 @@ export const percents = (sheet: Sheet, rows = 8): unknown[] =>
 /** The column's formula stands: nothing of it is typed over, and its rows are filled. */
 export function stands(sheet: Sheet): void {
   expect(sheet.value("check")).toBe("");
+  isWhole(sheet);
+}
+
+/** The same where the sheet may ask whether so much is meant. */
+export function isWhole(sheet: Sheet): void {
+  expect(String(sheet.value("check"))).not.toMatch(/typed over|damaged|undo/);
   for (const name of ["weight", "per_mix"].filter((one) => sheet.names().includes(one))) {
     expect(sheet.value(name, 0), name).toBe("");
     expect(typeof sheet.value(name, 1), name).toBe("number");
