@@ -1,61 +1,14 @@
 import { describe, expect, test } from "vitest";
-import type { CardAsk } from "../../shared/card/data.ts";
 import { staffCard } from "../../shared/card/staff-card.ts";
-import type { Options, SheetModel, Values } from "../../shared/sheet/model.ts";
+import type { SheetModel } from "../../shared/sheet/model.ts";
 import { lint } from "../../src/build/lint.ts";
 import { cardAmount, cardData } from "../../src/planners/card.ts";
-import { asFormulaSheet, type FormulaSheet } from "../../src/planners/formula-sheet.ts";
-import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { toXlsx } from "../../src/workbook/xlsx/xlsx.ts";
-import { cookie } from "../../templates/cookie.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { METRIC_UNITS, US_UNITS } from "../kit/units.ts";
 import { buildSheet, HANDOUT, workbook } from "../templates/sheet-support.ts";
 import { asOfficeReads, asValue, hasOffice } from "../workbook/support.ts";
-
-const partsOf = (model: SheetModel) => model.parts.filter((part) => part !== "cost" && part !== "label");
-
-async function formulaSheet(
-  model: SheetModel,
-  values: Values,
-  options: Omit<Options, "parts"> = METRIC_UNITS,
-  book?: WorkbookHost,
-) {
-  const built = await buildSheet(values, {
-    model,
-    options: { ...options, parts: partsOf(model) },
-    ...(book ? { book } : {}),
-  });
-  const { book: open, sheet } = built;
-  const range = open.usedRange(sheet);
-  const read = asFormulaSheet(sheet, open.values(sheet, range), open.shownTexts(sheet, range));
-  if (read === null) throw new Error("the formula sheet was not found again");
-  return { ...built, read };
-}
-
-/** Builds a card by the bench's question; its cells by what stands in the second (or first) column of their row. */
-function card(book: WorkbookHost, ask: Partial<CardAsk>) {
-  const { sheet } = book.answer({ ask: "card", ...ask }) as { sheet: string };
-  const range = book.usedRange(sheet);
-  const rows = () => book.values(sheet, range);
-  const line = (name: string) => rows().find((row) => row[0] === name || row[1] === name);
-  return {
-    sheet,
-    rows,
-    figure: (name: string, column = 2) => line(name)?.[column],
-    place: (name: string) => `C${rows().findIndex((row) => row[0] === name || row[1] === name) + 1}`,
-    formulas: () =>
-      book
-        .formulas(sheet, range)
-        .flat()
-        .filter((one) => one !== undefined),
-  };
-}
-
-const column = (sheet: FormulaSheet, name: string) => sheet.rows.map(({ index }) => sheet.number(name, index));
-
-/** The columns of what is weighed. */
-const STAGES = [["pre_scale", "final"], ["mix_scale"]];
+import { card, column, formulaSheet, STAGES } from "./card-support.ts";
 
 describe.each(TEMPLATES)("a card of the $title", (model) => {
   test("has the formula sheet's own weights for each mix, in both kinds, and no call in the living one", async () => {
@@ -187,115 +140,6 @@ test.skipIf(!hasOffice)("a living card calculates the same in LibreOffice, where
     });
     expect(numbers).toBeGreaterThan(20);
   }
-});
-
-describe("nothing is lost", () => {
-  test("a second card is a second sheet, and the formula sheet stays as it was", async () => {
-    const { book, sheet } = await buildSheet(HANDOUT);
-    const before = book.shownTexts(sheet, book.usedRange(sheet));
-    expect(card(book, { sheet }).sheet).toBe("Hand-out – card");
-    expect(card(book, { sheet }).sheet).toBe("Hand-out – card (2)");
-    expect(book.shownTexts(sheet, book.usedRange(sheet))).toEqual(before);
-  });
-
-  test("rows inserted above and in the table, a renamed tab and a duplicate: the card is of what stands there", async () => {
-    const { book, sheet, at, type } = await buildSheet(HANDOUT);
-    book.insertRows(sheet, 1);
-    book.insertRows(sheet, Number(at("percent", 3).replace(/\D/g, "")) + 1);
-    const copy = book.duplicateSheet(sheet, "Monday");
-    type("percent", "70%", 3);
-    book.type("Monday", at("percent", 3), "60%");
-    expect(card(book, { sheet }).figure("Water")).toBeCloseTo(11520, 6);
-    // 28 470 ÷ 1.63 × 0.6 = 10 479.75
-    expect(card(book, { sheet: copy }).figure("Water")).toBeCloseTo(10480, 6);
-  });
-
-  test.each([
-    ["a sheet that is gone", { sheet: "Gone" }, /no sheet "Gone" any more/],
-    ["a sheet that is none of ours", { sheet: "Sheet1" }, /"Sheet1" is no formula sheet of Gramwright/],
-    ["an amount below 0", { by: "pieces", amount: -3 }, /no number above 0/],
-    ["an unknown kind", { kind: "poster" }, /kind of card is "poster"; it can be "values" or "living"/],
-    ["an ingredient that left", { by: "ingredient", ingredient: "Rye" }, /"Rye" is no ingredient/],
-  ])("refuses %s with a sentence", async (_, ask, sentence) => {
-    const { book, sheet } = await buildSheet(HANDOUT);
-    const names = book.sheetNames();
-    const reply = book.ask({ ask: "card", sheet, ...ask });
-    expect(reply.ok ? "" : reply.message).toMatch(sentence);
-    expect(book.sheetNames()).toEqual(names);
-  });
-
-  test.each(["values", "living"] as const)("a step comes with its temperature and what to do: %s", async (kind) => {
-    const { book, sheet, type, at } = await buildSheet(
-      { ...HANDOUT, step: ["Mix", "Bake", "Cool"], step_minutes: [12, 30, 60], ready: 8 / 24 },
-      { model: cookie, options: { ...METRIC_UNITS, parts: ["steps"] } },
-    );
-    type("step_temp", "230", 2);
-    book.type(sheet, at("step_how", 2), "Steam for the first ten minutes.");
-    book.type(sheet, at("step_how", 3), "On racks.");
-    const { rows } = card(book, { sheet, kind });
-    const steps = rows().map((row) => row[1]);
-    expect(steps).toEqual(
-      expect.arrayContaining(["Mix", "Bake at 230 °C: Steam for the first ten minutes.", "Cool: On racks."]),
-    );
-  });
-
-  test("a card of values sets thousands apart, and keeps the decimals that a weight has", async () => {
-    const { book, sheet } = await buildSheet({
-      ...HANDOUT,
-      step_coarse: 1,
-      step_fine: 0.1,
-      percent: [1, 0.67, 0.02, 0.0001],
-    });
-    const { sheet: made } = card(book, { sheet, kind: "values" });
-    const shown = book.shownTexts(made, book.usedRange(made));
-    const of = (name: string) => shown.find((row) => row.includes(name))?.[2];
-    // 73 × 390 = 28 470 g of dough over 1.6901 is 16 845.2 g of flour and 1.7 g of yeast.
-    expect(of("Dough in all (g)")).toBe("28,470");
-    expect(of("Flour")).toBe("16,845");
-    expect(of("Yeast")).toBe("1.7");
-    expect(of("Pieces")).toBe("73");
-  });
-
-  test("refuses a formula sheet that cannot read a row, in the sheet's own words", async () => {
-    const { book, sheet, at } = await buildSheet(HANDOUT);
-    book.paste(sheet, at("percent", 2), "two thirds");
-    const reply = book.ask({ ask: "card", sheet });
-    expect(reply.ok ? "" : reply.message).toMatch(/has no weights yet\. Water C16 “two thirds”: enter a number/);
-  });
-
-  test("refuses a sheet that has no weights, with what its check line says", async () => {
-    const { book, sheet, type, at } = await buildSheet(HANDOUT, {
-      model: cookie,
-      options: { ...METRIC_UNITS, parts: [] },
-    });
-    type("percent", "", 2);
-    const reply = book.ask({ ask: "card", sheet });
-    expect(reply.ok ? "" : reply.message).toMatch(
-      new RegExp(`has no weights yet\\. .*${at("percent", 2)}: no percentage`),
-    );
-  });
-
-  test("what the formula sheet says is wrong stands on the card", async () => {
-    const { book, sheet, type, at } = await buildSheet(HANDOUT);
-    type("kind", "leven", 4);
-    const made = card(book, { sheet, kind: "values" });
-    const texts = book.shownTexts(made.sheet, book.usedRange(made.sheet)).flat().join(" ").replace(/\s+/g, " ");
-    expect(texts).toContain(`First look at the formula sheet: Yeast ${at("kind", 4)}: “leven” is no type.`);
-  });
-
-  test("a service call that throws leaves the workbook as it was", async () => {
-    const { book, sheet } = await buildSheet(HANDOUT);
-    card(book, { sheet, kind: "living" });
-    const calls = book.trail.length;
-    const names = book.sheetNames();
-    for (let call = 1; call <= calls; call += 4) {
-      book.failAt(call);
-      const reply = book.ask({ ask: "card", sheet, kind: "living" });
-      book.failAt(undefined);
-      expect(reply.ok, `call ${call}`).toBe(false);
-      expect(book.sheetNames(), `call ${call}`).toEqual(names);
-    }
-  });
 });
 
 test("a living card's formulas mean the same everywhere, and its page is no wider than A4", async () => {

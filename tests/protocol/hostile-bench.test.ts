@@ -208,6 +208,7 @@ describe("markup in the bench", () => {
       await bench.getByLabel("Name, ingredient 1", { exact: true }).fill("<script>alert(2)</script>");
       await bench.getByLabel("Pieces, size 1", { exact: true }).fill("24");
       await bench.getByLabel("Baked g, size 1", { exact: true }).fill("700");
+      await bench.locator("summary", { hasText: "Tin" }).click();
       await bench.getByLabel("Length cm", { exact: true }).fill("21x11x9");
       await bench.getByRole("button", { name: "Build the sheet" }).click();
       await bench.getByText("Built “").first().waitFor();

@@ -1,5 +1,7 @@
 // What a formula sheet must show, summed from what is typed on its page alone. Shares no code with the templates.
-import { boundsOf, TIN_SIZES } from "./formula-sheet-bounds.ts";
+import { capacityOf, type Known, method, seed, water } from "./formula-sheet-blocks.ts";
+import { boundsOf } from "./formula-sheet-bounds.ts";
+import { cleaned, isBlank, plain, typeOf } from "./formula-sheet-words.ts";
 
 /** A cell as it stands on the page: "" where it is blank. */
 export type Cell = number | string | boolean | { readonly error: string };
@@ -29,33 +31,8 @@ export type Page = {
 export type Figure = { readonly is: number; readonly within: number };
 export type Sum = { readonly faults: readonly string[]; readonly figures: ReadonlyMap<string, Figure> };
 
-/** 1 oz and 1 in³ (international yard and pound agreement, 1959). */
+/** 1 oz (international yard and pound agreement, 1959). */
 const OUNCE = 28.349523125;
-const CUBIC_INCH = 16.387064;
-/** Degrees of water that melting ice takes: 333.55 kJ/kg over 4.186 kJ/kg·K. */
-const MELTING = 333.55 / 4.186;
-
-/** Spaces and signs without width that get into cells from web pages and word processors. */
-const ODD = /[\s\u00a0\u2000-\u200f\u202f\u205f\u2060\u3000\ufeff]/g;
-const plain = (cell: Cell | undefined): string => (typeof cell === "string" ? cell.replace(ODD, "").toLowerCase() : "");
-const cleaned = (cell: Cell | undefined): string =>
-  typeof cell === "string" ? cell.replace(ODD, " ").replace(/ +/g, " ").trim().toLowerCase() : "";
-const isBlank = (cell: Cell | undefined): boolean => cell === "" || cell === undefined;
-
-const TYPES = "flour water salt yeast sugar fat egg dairy grain fruit ice other".split(" ");
-const STARTERS = "starter levain sourdough poolish biga sponge sour preferment".split(" ");
-
-/** Flour as a part of a row and what it is; undefined where the type is none. */
-export function typeOf(cell: Cell | undefined): { readonly word: string; readonly flour: number } | undefined {
-  const text = plain(cell).replace(/[(),]|hydration/g, "");
-  const word = TYPES.find((one) => text === one || text === `${one}s`);
-  if (word !== undefined) return { word, flour: word === "flour" ? 1 : 0 };
-  const [, first, name, last] = /^(?:(\d+(?:\.\d+)?)%)?([a-z]+)(?:(\d+(?:\.\d+)?)%)?$/.exec(text) ?? [];
-  const hydration = Number(first ?? last ?? 0);
-  if (!STARTERS.some((one) => name === one || name === `${one}s`) || (first !== undefined && last !== undefined))
-    return undefined;
-  return hydration > 0 && hydration <= 500 ? { word: "starter", flour: 100 / (100 + hydration) } : undefined;
-}
 
 /** Adds up a page. Whatever cannot be read, or lies out of bounds, is a fault: the check line must say something then. */
 export function sumOf(page: Page): Sum {
@@ -92,10 +69,10 @@ export function sumOf(page: Page): Sum {
   const [lightest, heaviest] = page.isOunces ? [0.2, 700] : [5, 20_000];
   const [smallest, widest] = page.isInches ? [1, 60] : [3, 150];
   const disc = (diameter: number) => Math.PI * (diameter / 2) ** 2;
-  const known = of("known_diameter") > 0 ? of("known_weight") / disc(of("known_diameter")) : 0;
-  if (page.isRound && known > 0 && of("per_area") > 0 && Math.abs(known / of("per_area") - 1) > 0.0101)
+  const perKnown = of("known_diameter") > 0 ? of("known_weight") / disc(of("known_diameter")) : 0;
+  if (page.isRound && perKnown > 0 && of("per_area") > 0 && Math.abs(perKnown / of("per_area") - 1) > 0.0101)
     faults.push("the weight per area is not the round's");
-  const perArea = of("per_area") || known;
+  const perArea = of("per_area") || perKnown;
   // A size that cannot be read takes the others' shares with it, and by pieces all weights.
   let isSizeLost = false;
   const sizes = page.sizes.map(({ row, cells }) => {
@@ -150,7 +127,7 @@ export function sumOf(page: Page): Sum {
   if (sum > 0 && (added === 0 || Math.abs(frame / base - 1) > 0.005001)) faults.push(`flours make ${added}`);
 
   const firstScaling = sizes.find(({ counts }) => counts)?.scaling ?? 0;
-  const capacity = capacityOf();
+  const capacity = capacityOf(words("tin_shape"), inputs, page.isInches);
   const filled = (capacity * of("tin_fill")) / (page.isOunces ? OUNCE : 1);
   if (by === "tins" && filled === 0) faults.push("nothing is known of the tin");
   if (by === "trays" && of("tray_pieces") * firstScaling === 0) faults.push("nothing is known of a tray");
@@ -258,10 +235,12 @@ export function sumOf(page: Page): Sum {
   const inTin = by === "pieces" ? firstScaling : filled;
   if (inTin > 0) put("tin_dough_shown", inTin, inTin >= 99.5 ? 0 : 1);
 
-  water();
   eggs();
-  seed();
-  method();
+  const summed: Known = { page, inputs, of, isKnown, mixes, coarse, put, faults, number };
+  water(summed, { waterMix, preWater, allFlour, rows });
+  seed(summed, isPre ? preFlour : 0);
+  // By tins, what goes into the oven is the tins; where a tray's pieces are asked, the trays.
+  method(summed, by === "tins" ? amount : by === "trays" ? amount * of("tray_pieces") : piecesNow);
   return { faults, figures };
 
   function orderedDough(): number {
@@ -313,121 +292,5 @@ export function sumOf(page: Page): Sum {
   function eggs(): void {
     const many = of("egg_weight") > 0 ? inMix("egg") / of("egg_weight") : 0;
     if (isKnown && many > 0) put("eggs_shown", many, 1);
-  }
-
-  /** The seed is of the flour that is fed: what it brings itself is not fed. */
-  function seed(): void {
-    if (!page.isSeeded || !isKnown || !isPre || preFlour === 0) return;
-    const levain = preFlour * (1 + of("pre_hydration")) * mixes + of("keep");
-    const shownAs = (name: string, is: number) => put(name, is, Math.abs(is) >= 99.5 ? 0 : 1);
-    shownAs("levain_shown", levain);
-    const flour = levain / (1 + of("pre_hydration"));
-    const [hydration, share] = [inputs.seed_hydration, of("seed_share")];
-    const isWeighed = of("seed_weight") > 0;
-    if (isWeighed && share > 0) faults.push("the seed has a share and a weight");
-    if (hydration === undefined || (!isWeighed && share <= 0)) return;
-    // Flour fed plus the seed's own flour is the levain's: fed × (1 + share ÷ (1 + hydration)) = flour.
-    const used = isWeighed ? of("seed_weight") : (share * flour) / (1 + share / (1 + hydration));
-    const fed = flour - used / (1 + hydration);
-    const poured = levain - used - fed;
-    if (fed < -1e-9 || poured < -1e-9) faults.push("the seed is more than the levain takes");
-    shownAs("feed_seed_shown", used);
-    shownAs("feed_flour_shown", fed);
-    shownAs("feed_water_shown", poured);
-  }
-
-  function capacityOf(): number {
-    const shape = words("tin_shape");
-    if (of("tin_own") > 0) return of("tin_own");
-    const [one, two, three, four, five] = TIN_SIZES.map((name) => inputs[name]);
-    const times = page.isInches ? CUBIC_INCH : 1;
-    if (shape === "box" && one && two && three && (four === undefined) === (five === undefined)) {
-      const [length, width] = [four ?? one, five ?? two];
-      // Simpson's rule is exact here: ends and middle.
-      const middle = ((one + length) / 2) * ((two + width) / 2);
-      return (three / 6) * (one * two + length * width + 4 * middle) * times;
-    }
-    if (shape === "round" && one && two && four === undefined && five === undefined) {
-      const [top, bottom] = [one / 2, (three ?? one) / 2];
-      return ((Math.PI * two) / 3) * (top ** 2 + top * bottom + bottom ** 2) * times;
-    }
-    return 0;
-  }
-
-  function water(): void {
-    const given = ["flour_temp", "room_temp", ...(page.isStaged ? ["preferment_temp"] : [])]
-      .map((name) => inputs[name])
-      .filter((one) => one !== undefined);
-    const poured = Math.max(0, waterMix - preWater);
-    if (isKnown) {
-      put("water_final_shown", poured, poured >= 99.5 ? 0 : 1);
-      put("held_all", poured * mixes * of("held_share"), 1);
-      put("held_shown", Math.round(Number(((poured * of("held_share")) / coarse).toFixed(9))) * coarse);
-      if (allFlour > 0) {
-        const starters = rows.reduce((all, { flour, percent }) => all + (flour > 0 ? (1 - flour) * percent : 0), 0);
-        const ices = rows.reduce(
-          (all, { word, percent }) => all + (word === "water" || word === "ice" ? percent : 0),
-          0,
-        );
-        put("result: hydration", (100 * (starters + ices)) / allFlour, 1);
-      }
-    }
-    const { dough_target: target, flour_temp, room_temp, friction_own: friction, tap_temp: tap } = inputs;
-    const known = [target, flour_temp, room_temp, friction];
-    if (target === undefined || friction === undefined || known.includes(undefined)) return;
-    const wanted = (given.length + 1) * target - given.reduce((all, one) => all + one, 0) - friction;
-    put("water_temp_shown", wanted);
-    if (isKnown) put("result: water at", wanted, 1);
-    if (isKnown) put("result: water", poured);
-    if (tap === undefined || !isKnown) return;
-    const [melts, takes] = page.isFahrenheit ? [32, MELTING * 1.8] : [0, MELTING];
-    const share = wanted >= tap ? 0 : (tap - wanted) / (tap - melts + takes);
-    const ice = share * poured;
-    put("ice_shown", ice, ice >= 99.5 ? 0 : 1);
-    put("tap_water_shown", poured - ice, poured - ice >= 99.5 ? 0 : 1);
-  }
-
-  function method(): void {
-    const oven = cleaned(page.inputs.oven_step);
-    // By tins, what goes into the oven is the tins; where a tray's pieces are asked, the trays.
-    const isOnTrays = "tray_pieces" in page.inputs;
-    const pieces = by === "tins" ? amount : by === "trays" ? amount * of("tray_pieces") : piecesNow;
-    const trays = of("tray_pieces") > 0 ? Math.ceil((pieces / of("tray_pieces")) * (1 - 1e-9)) : 0;
-    const baked = isOnTrays ? trays : pieces;
-    if (isOnTrays && isKnown && trays > 0) {
-      put("trays_shown", trays);
-      put("tray_last_shown", pieces - of("tray_pieces") * (trays - 1));
-    }
-    const loads =
-      of("oven_takes") > 0 && baked > 0 && isKnown ? Math.ceil((baked / of("oven_takes")) * (1 - 1e-9)) : undefined;
-    const steps = page.steps.map(({ row, cells }) => {
-      const minutes = number(cells.step_minutes, 0, 10_080, `minutes ${row}`) ?? 0;
-      const isBaking = oven !== "" && cleaned(cells.step) === oven;
-      const again = isBaking && loads !== undefined ? (loads - 1) * (minutes + of("oven_reload")) : 0;
-      if (typeof cells.step === "object") faults.push(`step ${row}`);
-      return { row, isNamed: !isBlank(cells.step), isBaking, minutes: minutes + again };
-    });
-    if (loads !== undefined && loads > 1 && oven !== "" && !steps.some(({ isBaking }) => isBaking))
-      faults.push(`no step is called ${oven}`);
-    if (loads !== undefined) put("loads_shown", loads);
-    const baking = steps.reduce((all, { isBaking, minutes }) => all + (isBaking ? minutes : 0), 0);
-    if (baking > 0) put("oven_minutes_shown", baking);
-    if (inputs.ready === undefined) return;
-    const ready = Math.round(1440 * inputs.ready);
-    const before = cleaned(page.inputs.pre_step);
-    let isDone = false;
-    steps.forEach(({ row, isNamed }, at) => {
-      const start = ready - Math.round(steps.slice(at).reduce((all, { minutes }) => all + minutes, 0));
-      if (isNamed) {
-        put(`start_shown@${row}`, (((start % 1440) + 1440) % 1440) / 1440);
-        put(`day_shown@${row}`, Math.floor(start / 1440));
-      }
-      const isStep = before !== "" && cleaned(page.steps[at]?.cells.step) === before;
-      if (isDone || !isStep || inputs.pre_hours === undefined || !page.isStaged) return;
-      isDone = true;
-      const mixed = start - Math.round(60 * of("pre_hours"));
-      put("pre_start", (((mixed % 1440) + 1440) % 1440) / 1440);
-      put("pre_day", Math.floor(mixed / 1440));
-    });
   }
 }

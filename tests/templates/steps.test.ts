@@ -5,7 +5,7 @@ import type { PlannedQuestion } from "../../shared/protocol/bench.ts";
 import type { CalculateAnswer } from "../../shared/protocol/calculate.ts";
 import type { Snapshot } from "../../shared/protocol/look.ts";
 import type { MakeAsk } from "../../shared/protocol/make.ts";
-import { badFormula, neededBy } from "../../shared/sheet/make-formulas.ts";
+import { badFormula } from "../../shared/sheet/make-formulas.ts";
 import { stepsFor } from "../../src/planners/planners.ts";
 import type { Step } from "../../src/planners/steps.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
@@ -294,11 +294,4 @@ describe("a workbook that changes between the look and the making", () => {
     });
     expect(book.sheetNames()).toEqual(before);
   });
-});
-
-test("what formulas need is read around texts and the names of sheets", () => {
-  const formulas = [`=SUM('O''Neill "x"'!$A$1;"'Not'!A1 gramwright_larder")`, "=COUNT(gramwright_mixlog)"];
-  expect(neededBy(formulas)).toEqual({ sheets: [`O'Neill "x"`], names: ["gramwright_mixlog"] });
-  expect(badFormula(`=IF(LEN('IMPORTXML(x)'!A1)=0;"IMAGE(";BAKE_DOUGHFOR(1;2))`)).toBe(false);
-  expect(badFormula(`="a"&IMPORTXML("x";"y")`)).toBe(true);
 });
