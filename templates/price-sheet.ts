@@ -96,7 +96,7 @@ const products: readonly ColumnModel[] = [
     "change",
     "Ingredients +/−",
     "rate",
-    '=ARRAYFORMULA(IF(LEN(@tried)*COUNT(@tried_price)*(LEN(@check)=0)*COUNT([total])*ISNUMBER([cost])=0;"";IF([total]=0;"";SUMIFS(@retold;@number;">"&([before]);@number;"<="&([before]+[rows]))*[factor]/[total]-1)))',
+    '=ARRAYFORMULA(IF(LEN(@tried)*COUNT(@tried_price)*(LEN(@check)=0)*COUNT([total])*ISNUMBER([cost])*ISERROR(SEARCH("prices typed";[unpriced]))=0;"";IF([total]=0;"";SUMIFS(@retold;@number;">"&([before]);@number;"<="&([before]+[rows]))*[factor]/[total]-1)))',
   ),
   computed(
     "new_cost",

@@ -89,7 +89,7 @@ const conditionOf = ({ stage, isPriced }: IngredientsSpec): string =>
 
 /** Where the call has no answer the first row says so; under the notes stands which prices are missing. */
 const NOTE =
-  '=ARRAYFORMULA(IF(ROW(@counts)=MAX(ROW(@counts));@unpriced;IF(ISERROR(@advice_top);IF(ROW(@counts)=MIN(ROW(@counts))+1;@advice_says;"");@advice&"")))';
+  '=ARRAYFORMULA(IF(ROW(@counts)=MAX(ROW(@counts));@unpriced_says;IF(ISERROR(@advice_top);IF(ROW(@counts)=MIN(ROW(@counts))+1;@advice_says;"");@advice&"")))';
 
 /** The sum of the percentages stands in the label: a number in its column would count as an ingredient. */
 function totalCells({ stage }: IngredientsSpec): CellModel[] {

@@ -69,6 +69,6 @@ export const LEVAIN_SINGLES: readonly Single[] = [
   single(
     "Seed that does not fit",
     "seed_says",
-    '=IF(COUNT(@feed_flour)=0;"";IF((@feed_flour<0)+(@feed_water<0)>0;"The seed is more than the levain takes. ";""))',
+    '=IF(COUNT(@feed_flour)=0;"";IF((@feed_flour<0)+(@feed_water<0)>0;"The seed is more than the levain takes. ";""))&@seed_both',
   ),
 ];

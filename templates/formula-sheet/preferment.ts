@@ -65,7 +65,7 @@ export const prefermentSingles = (stage: "preferment" | "levain"): readonly Sing
   single(
     "What does not fit",
     "pre_says",
-    `=IF(@weighable=0;"";IF(@pre_flour_mix>@pre_flour_rows*(1+1/10^9);"The preferment takes more flour than the chosen flour has. ";"")&IF(@pre_water_mix>@water_mix*(1+1/10^9);"The preferment takes more water than the dough has. ";"")&${stage === "levain" ? "@seed_says&@seed_both" : "@pre_yeast_says"})`,
+    `=IF(@weighable=0;"";IF(@pre_flour_mix>@pre_flour_rows*(1+1/10^9);"The preferment takes more flour than the chosen flour has. ";"")&IF(@pre_water_mix>@water_mix*(1+1/10^9);"The preferment takes more water than the dough has. ";"")&${stage === "levain" ? "@seed_says" : "@pre_yeast_says"})`,
   ),
   ...(stage === "levain" ? LEVAIN_SINGLES : [YEAST_SAYS]),
 ];

@@ -65,6 +65,11 @@ const COST: Formula = [
   { formula: "=IF(@weighable=1;@roll_exact*N(@roll_price)/1000;0)" },
 ];
 
+const CALLED = '(IFERROR(TRIM(LOWER(SUBSTITUTE(INDEX(gramwright_larder;0;1);UNICHAR(160);" ")));"")=@roll_plain)';
+const ALSO =
+  'ISNUMBER(FIND(";"&@roll_plain&";";";"&SUBSTITUTE(LOWER(INDEX(gramwright_larder;0;@larder_also));"; ";";")&";"))';
+const PRICES = "IFERROR(1*INDEX(gramwright_larder;0;@larder_price);0)";
+
 export const ROLL_SINGLES: readonly Single[] = [
   single("Fat, of the base dough", "roll_part", PART),
   single(
@@ -107,15 +112,14 @@ export const ROLL_SINGLES: readonly Single[] = [
       "roll_plain",
       '=IFERROR(TRIM(LOWER(SUBSTITUTE(@roll_in_name;UNICHAR(160);" ")));"")',
     ),
-    single("Rows of this name", "roll_rows", `=ARRAYFORMULA(SUM(${called("1")}*1))`),
+    single("Rows of this name", "roll_rows", `=ARRAYFORMULA(SUM(${CALLED}*1))`),
+    single("Price by this name", "roll_own", `=ARRAYFORMULA(SUM(${CALLED}*${PRICES}))`),
+    single("Rows also called so", "roll_also", `=ARRAYFORMULA(SUM(${ALSO}*1))`),
+    single("Price of those also called so", "roll_price_also", `=ARRAYFORMULA(SUM(${ALSO}*${PRICES}))`),
     single(
       "Price of the fat",
       "roll_price",
-      `=IF((LEN(@roll_plain)=0)+(@roll_rows<>1)>0;0;ARRAYFORMULA(SUM(${called("1")}*IFERROR(1*INDEX(gramwright_larder;0;@larder_price);0)))*@larder_factor)`,
+      "=IF(LEN(@roll_plain)=0;0;IF(@roll_rows=1;@roll_own;IF((@roll_rows=0)*(@roll_also=1)=1;@roll_price_also;0))*@larder_factor)",
     ),
   ]),
 ];
-
-function called(column: string): string {
-  return `(IFERROR(TRIM(LOWER(SUBSTITUTE(INDEX(gramwright_larder;0;${column});UNICHAR(160);" ")));"")=@roll_plain)`;
-}

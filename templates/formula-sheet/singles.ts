@@ -146,9 +146,14 @@ export const costSingles = (spec: FormulaSheetSpec): readonly Single[] => [
   ),
   single(
     "Prices that are missing",
-    "unpriced",
+    "unpriced_says",
     '=IF((@unpriced_rows>0)*(@priced_rows>0)=1;@unpriced_rows&" without a price";"")',
   ),
+  ...only("cost", [single("The same, for other sheets", "unpriced", "=@unpriced_says")]),
+  // What another price in the sheet of ingredients does cannot be told of prices that stand here alone.
+  ...only("!cost", [
+    single("The same, for other sheets", "unpriced", '=TRIM(@unpriced_says&IF(@priced_rows>0;" prices typed";""))'),
+  ]),
   single("Ingredients, by weight", "cost_per_weight", `=(${costOf(spec)})/MAX(${wholeOf(spec)};1/10^9)`),
   single(
     "Labour and other costs",

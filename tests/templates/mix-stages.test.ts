@@ -52,6 +52,8 @@ describe("stages of one mix", () => {
     expect(value("pre_note")).toContain("takes more water than the dough has");
     type("pre_hydration", "100%");
     type("seed_weight", "60000");
+    expect(value("pre_note")).toContain("The seed has a share and a weight: clear one of the two.");
+    type("seed_share", "");
     expect(value("pre_note")).toBe("The seed is more than the levain takes. ");
     expect(value("check")).toContain("The seed is more than the levain takes.");
   });

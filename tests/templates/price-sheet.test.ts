@@ -1,5 +1,4 @@
 import { describe, expect, test } from "vitest";
-import { plan } from "../../shared/sheet/plan.ts";
 import { METRIC } from "../functions/support.ts";
 import {
   callsOn,
@@ -40,18 +39,13 @@ describe("price sheet", () => {
       const remarks = () =>
         [1, 2, 3, 4].map((row) => [prices.value("product", row), prices.value("remark", row)]).sort();
       const croissants = ["Slipway croissant", "1 unpriced"];
-      expect(rolled.value("unpriced")).toBe("1 without");
-      // Said in words, so that they stand on the left and run on.
-      expect(rolled.value("extra_note")).toBe("not in larder");
-      const { aligned, names } = plan(croissant, { ...METRIC, parts: croissant.parts }, croissant.sample);
-      const note = names.get("extra_note");
-      expect(aligned[note?.row ?? -1]?.[note?.column ?? -1]).toBe("left");
+      expect(rolled.value("unpriced")).toBe("1 without a price");
       expect(remarks()).toEqual([["Quay loaf", ""], ["Quay loaf", ""], croissants, croissants]);
       pan.type("ingredient", "Quay malt", 1);
       const loaf = ["Quay loaf", "1 unpriced"];
       expect(remarks()).toEqual([loaf, loaf, croissants, croissants]);
       rolled.type("ingredient", "Quay malt", 1);
-      expect(rolled.value("unpriced")).toBe("2 without");
+      expect(rolled.value("unpriced")).toBe("2 without a price");
     },
     SLOW,
   );
@@ -140,14 +134,25 @@ describe("price sheet", () => {
   );
 
   test(
-    "sheets that show no cost are told by name, and a workbook without any says what to do",
+    "a sheet with prices of its own shows its cost, and no change; a workbook without any says what to do",
     async () => {
       const book = await workbook();
-      await buildSheet({ title: "Old loaf" }, { book, model: modelNamed("cookie") });
+      await buildSheet(
+        { ...panLoaf.sample, title: "Old loaf", price_typed: [2, null, 1, 8, 3, 1] },
+        { book, model: panLoaf },
+      );
       await larderOf(book);
       await costed(book, panLoaf.sample);
-      const answer = book.answer({ ask: "build", template: "prices", values: {} });
-      expect(answer).toMatchObject({ note: expect.stringMatching(/show no cost: Old loaf\./) });
+      const prices = await pricesOf(book);
+      prices.type("tried", "Strong white flour");
+      prices.type("tried_price", "99");
+      const [old, read] = [1, 3].map((row) =>
+        ["product", "full_cost", "change", "new_cost", "remark"].map((name) => prices.value(name, row)),
+      );
+      expect(old?.[0]).toBe("Old loaf");
+      expect(old?.[1]).toBeGreaterThan(0);
+      expect(old?.slice(2)).toEqual(["", "", "prices typed"]);
+      expect(read?.[3]).toBeGreaterThan(Number(read?.[1]));
       const empty = await buildSheet({}, { model: priceSheet, options: METRIC });
       expect(empty.book.shownTexts(empty.sheet, "A1:A8").flat().join(" ")).toMatch(
         /Build an ingredient sheet, then formula sheets/,
