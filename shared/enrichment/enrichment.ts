@@ -157,7 +157,7 @@ export type Kept = keyof typeof KEPT;
 const NONE = 0.01;
 
 /** No one weighs more than this times what is replaced (common practice, no source). */
-const MOST_TIMES = 3;
+const MAX_TIMES = 3;
 
 /** The weight of another ingredient that keeps a part of this one, and the plain water that balances the two. */
 export function swap(
@@ -171,9 +171,9 @@ export function swap(
   const other = sideOf(to, "to", kept, larder);
   const needed = (amount * old.share) / other.share;
   const water = amount * old.water - needed * other.water;
-  if (!atMost(needed, MOST_TIMES * amount)) {
+  if (!atMost(needed, MAX_TIMES * amount)) {
     refuse(
-      `is ${quoted(to)}, of which ${shownWeight(needed)} would replace ${shownWeight(amount)}, more than ${MOST_TIMES} times as much; keep a part that both are rich in`,
+      `is ${quoted(to)}, of which ${shownWeight(needed)} would replace ${shownWeight(amount)}, more than ${MAX_TIMES} times as much; keep a part that both are rich in`,
       "to",
     );
   }

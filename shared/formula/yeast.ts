@@ -38,8 +38,8 @@ export const TIME_POWERS = [1, 1.3, 1.7];
 /** Yeast per °C colder: doubling per 10 °C (from memory), per 17 °F (artisanbreads123), and bakemag.com 836's tenth per °C. */
 export const PER_DEGREE = [1.07, 1.08, 1.1];
 /** The inverse rule is trusted for changes of half to three times: common practice, no source. */
-export const LEAST_CHANGE = 0.5;
-export const MOST_CHANGE = 3;
+export const MIN_CHANGE = 0.5;
+export const MAX_CHANGE = 3;
 /** Between a cool room and a warm proofer, °C; colder, the rule of degrees fails (back-cafe-wedel's fridge doughs). */
 export const COOLEST = 15;
 export const WARMEST = 32;
@@ -60,13 +60,13 @@ export function yeastForTime(yeast: number, now: Hours, wanted: Hours, temps: Do
 export const sorted = (values: readonly number[]): number[] => [...values].sort((a, b) => a - b);
 
 function refuseChange(change: number, wanted: Hours): void {
-  if (!atMost(LEAST_CHANGE, change)) {
+  if (!atMost(MIN_CHANGE, change)) {
     refuse(
       `is ${shown(wanted)}, ${shownApart(1 / change, 2, 2)} times hours_now, and the rule holds up to twice; keep the yeast and retard the dough in the cold, or go in two steps with a trial between`,
       "hours_wanted",
     );
   }
-  if (!atMost(change, MOST_CHANGE)) {
+  if (!atMost(change, MAX_CHANGE)) {
     refuse(
       `is ${shown(wanted)}, hours_now divided by ${shownApart(change, 3, 2)}, and the rule holds down to a third; go in two steps with a trial between, or use a preferment`,
       "hours_wanted",

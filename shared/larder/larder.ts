@@ -141,11 +141,11 @@ function knownNames({ rows }: Larder): string[] {
 }
 
 /** No ingredient is called by more; comparing whole paragraphs would take seconds. */
-const LONGEST_COMPARED = 80;
+const MAX_COMPARED_LENGTH = 80;
 
 /** What is said of a name no table knows. */
 export function unknownName(larder: Larder, name: string): string {
-  const near = nearest(name.slice(0, LONGEST_COMPARED), knownNames(larder));
+  const near = nearest(name.slice(0, MAX_COMPARED_LENGTH), knownNames(larder));
   const perhaps = near.length > 0 ? `; perhaps ${oneOf(near)}? Enter` : "; enter";
   return `is ${quoted(name)}, which the larder does not know${perhaps} a name it knows, or give the larder a row for it`;
 }

@@ -30,7 +30,7 @@ export type LineWeight =
 const APART = 0.15;
 
 /** No ingredient's name is longer. */
-const LONGEST_NAME = 200;
+const MAX_NAME_LENGTH = 200;
 
 /** Spelling takes time to compare, and only so many refusals are told in full. */
 const COMPARED = 3;
@@ -76,10 +76,10 @@ function weighLine(
   const size = once(
     () =>
       sizeIn(joined(phrasesOf(parts.main))) ??
-      (named === null ? undefined : sizeIn(named.slice(0, LONGEST_NAME).split(/[\s-]+/))),
+      (named === null ? undefined : sizeIn(named.slice(0, MAX_NAME_LENGTH).split(/[\s-]+/))),
   );
   const ingredient = once(() => {
-    const plain = named === null ? parts.main : named.slice(0, LONGEST_NAME).replace(SPACES, " ").split(" ");
+    const plain = named === null ? parts.main : named.slice(0, MAX_NAME_LENGTH).replace(SPACES, " ").split(" ");
     // A shop may have rows of its own for large eggs and for medium ones.
     const sized = larder.rows.length === 0 ? undefined : (countedSize(read) ?? (named === null ? size() : undefined));
     const words = sized === undefined || !isSized(larder, sized) ? plain : [...sized.split(" "), ...plain];

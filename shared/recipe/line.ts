@@ -17,13 +17,13 @@ export type RecipeLine =
     };
 
 /** No line of a recipe is longer; a text that is holds something else. */
-const LONGEST = 1000;
+const MAX_LINE_LENGTH = 1000;
 
 const unclear = (why: string): RecipeLine => ({ is: "unclear", why });
 
 /** Reads one line of recipe text: its amounts and its words. Which ingredient the words name is not asked here. */
 export function readRecipeLine(line: string): RecipeLine {
-  if (line.length > LONGEST)
+  if (line.length > MAX_LINE_LENGTH)
     return unclear(`${line.length} characters are no line; give each ingredient a cell of its own`);
   const strange = STRANGE.test(line) ? strangeSign(line) : undefined;
   if (strange !== undefined) return unclear(strange);

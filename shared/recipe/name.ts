@@ -44,15 +44,15 @@ const ALONE: ReadonlyMap<string, string> = new Map([
 ]);
 
 /** A line names its ingredient in its first words. */
-const MOST_WORDS = 24;
-const LONGEST_NAME = 6;
+const MAX_WORDS = 24;
+const MAX_NAME_LENGTH = 6;
 
 /** The phrases of the words up to where they stop being a name. */
 export function phrasesOf(line: readonly string[]): string[][] {
   const phrases: string[][] = [];
   let phrase: string[] = [];
   let passing = false;
-  for (const word of line.slice(0, MOST_WORDS)) {
+  for (const word of line.slice(0, MAX_WORDS)) {
     if (word === ",") {
       if (phrase.length > 0) phrases.push(phrase);
       phrase = [];
@@ -120,7 +120,7 @@ function longestName(larder: Larder, line: readonly Word[]): Ingredient | undefi
     return end;
   });
   const longest = ends.reduce((most, end, start) => Math.max(most, end - start), 0);
-  for (let size = Math.min(LONGEST_NAME, longest); size > 0; size--) {
+  for (let size = Math.min(MAX_NAME_LENGTH, longest); size > 0; size--) {
     for (let start = 0; start + size <= line.length; start++) {
       if ((ends[start] ?? 0) < start + size) continue;
       const part = line.slice(start, start + size);

@@ -14,7 +14,7 @@ export const functions: Panel = {
 };
 
 /** A list is read as far as this; better words find better. */
-const MOST_SHOWN = 8;
+const MAX_SHOWN = 8;
 
 function search(all: readonly FunctionHelp[]): Node[] {
   const [id, hint] = [newId(), newId()];
@@ -50,7 +50,7 @@ function search(all: readonly FunctionHelp[]): Node[] {
   function show(): void {
     const asked = input.value.trim();
     const hits = found(all, asked);
-    const shown = asked === "" ? hits : hits.slice(0, MOST_SHOWN);
+    const shown = asked === "" ? hits : hits.slice(0, MAX_SHOWN);
     say(count, counted(shown.length, all.length, asked));
     const families = [...new Set(shown.map(({ family }) => family))];
     list.replaceChildren(

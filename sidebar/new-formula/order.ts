@@ -123,11 +123,11 @@ function partsOf(draft: Draft, model: SheetModel, own: Own): string[] {
 }
 
 /** The sheet's own limit. */
-const MOST_HANDLING = 0.3;
+const MAX_HANDLING = 0.3;
 
 function handlingLoss(take: ReadField, troubles: Trouble[]): number {
   const loss = take("handling_loss") ?? 0;
-  if (loss <= MOST_HANDLING) return loss;
+  if (loss <= MAX_HANDLING) return loss;
   troubles.push(trouble("handling_loss", `${FIELDS.handling_loss.label} is more than 30 %; is the bake loss meant?`));
   return 0;
 }

@@ -8,11 +8,11 @@ const WIDTH = 262;
 const [LEFT, WIDE] = [6, 54];
 const TOP = 6;
 const LABEL_GAP = 15;
-const LEAST_HIGH = 120;
+const MIN_HEIGHT = 120;
 
 /** The dough as one bar: what each kind of ingredient is of it, in words beside its part. */
 export function formulaPicture(parts: readonly KindPart[], unit: "g" | "oz"): Element {
-  const height = barHeight(parts, LABEL_GAP, LEAST_HIGH);
+  const height = barHeight(parts, LABEL_GAP, MIN_HEIGHT);
   const bar = kindBar(parts, height, LABEL_GAP);
   const says = newId();
   const words = (part: KindPart) => `${part.word} ${percent(part.share)} %, ${inUnit(part.weight, unit)}`;

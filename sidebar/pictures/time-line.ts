@@ -8,7 +8,7 @@ const ROW = 25;
 const HEADING = 17;
 const FOOT = 18;
 /** A longer name would run into the duration; the whole of it is in the field and in the title. */
-const LONGEST = 27;
+const MAX_LABEL_LENGTH = 27;
 
 /** The steps below each other, each with its bar on one line of time; midnight is a dashed line. */
 export function timeLine({ bars, midnights, ready, says }: StepBars): Element {
@@ -47,5 +47,6 @@ export function timeLine({ bars, midnights, ready, says }: StepBars): Element {
   );
 }
 
-const cut = (name: string): string => (name.length > LONGEST ? `${name.slice(0, LONGEST - 1).trimEnd()}…` : name);
+const cut = (name: string): string =>
+  name.length > MAX_LABEL_LENGTH ? `${name.slice(0, MAX_LABEL_LENGTH - 1).trimEnd()}…` : name;
 const round = (value: number): number => Math.round(value * 100) / 100;

@@ -14,8 +14,8 @@ export type TinUnits = Pick<Units, "weight" | "length">;
 const WIDTH = 262;
 const LEFT = 6;
 const TOP = 22;
-const MOST_WIDE = 150;
-const MOST_DEEP = 120;
+const MAX_WIDTH = 150;
+const MAX_DEPTH = 120;
 const LABEL_GAP = 14;
 
 /**
@@ -25,7 +25,7 @@ const LABEL_GAP = 14;
 export function tinPicture(tin: TinView, units: TinUnits): Element {
   const { shape, sizes, capacity, guide, dough, note } = tin;
   const section = tinSection(shape, sizes);
-  const scale = Math.min(MOST_WIDE / section.width, MOST_DEEP / section.depth);
+  const scale = Math.min(MAX_WIDTH / section.width, MAX_DEPTH / section.depth);
   const [wide, deep] = [section.width * scale, section.depth * scale];
   const x = (cm: number) => LEFT + cm * scale;
   const y = (cm: number) => TOP + deep - cm * scale;

@@ -22,7 +22,7 @@ const NEVER: Readonly<Record<string, string>> = {
 const WORKBOOK_NAMES = new Set(["gramwright_larder", "gramwright_mixlog", "gramwright_shop"]);
 
 /** The longest chain of calls reading calls that a formula sheet may have. */
-const LONGEST_CHAIN = 3;
+const MAX_CHAIN = 3;
 
 /** Everything a template's formulas do that they may not, each with the cell's name. */
 export function lint(model: SheetModel, options: Options, mostCalls = 18): string[] {
@@ -37,7 +37,7 @@ export function lint(model: SheetModel, options: Options, mostCalls = 18): strin
   if (calls > mostCalls) faults.push(`${model.name}: ${calls} calls of sheet functions, above ${mostCalls}`);
   const chain = longestChain(formulas);
   if ("circle" in chain) faults.push(`${model.name}: a circle: ${chain.circle.join(" → ")}`);
-  else if (chain.length > (isAddingUp(model) ? 1 : LONGEST_CHAIN))
+  else if (chain.length > (isAddingUp(model) ? 1 : MAX_CHAIN))
     faults.push(`${model.name}: a chain of ${chain.length} calls: ${chain.path.join(" → ")}`);
   return [...faults, ...(isAddingUp(model) ? addingFaults(model, options, formulas) : []), ...overlaps(model, options)];
 }

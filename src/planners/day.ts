@@ -74,12 +74,12 @@ function titled(day: number | null, wanted: readonly Wanted[]): string {
   return `Day ${first} – ${first.slice(0, 5) === last.slice(0, 5) ? last.slice(5) : last}`;
 }
 
-const MOST_ORDERS = 300;
+const MAX_ORDERS = 300;
 const SPARE_ROWS = 40;
 
 function readWanted(raw: unknown, usual: number | null): readonly Wanted[] {
   const all = Array.isArray(raw) ? raw : [];
-  if (all.length > MOST_ORDERS) refuse(`A day sheet begins with up to ${MOST_ORDERS} orders; type the others into it.`);
+  if (all.length > MAX_ORDERS) refuse(`A day sheet begins with up to ${MAX_ORDERS} orders; type the others into it.`);
   const orders = all.flatMap((one): Wanted[] => {
     const { sheet, pieces, day } = (one ?? {}) as Record<string, unknown>;
     if (typeof sheet !== "string") return [];

@@ -21,7 +21,7 @@ export function* formulas(): Steps<{ front: string; sheets: FormulaSummary[] }> 
   const told: FormulaSummary[] = [];
   let looks = 0;
   for (const one of sheets.map(summary)) {
-    const isBroken = one.dough === null && looks < MOST_LOOKS;
+    const isBroken = one.dough === null && looks < MAX_LOOKS;
     if (isBroken) looks += 1;
     told.push(isBroken ? { ...one, ...(yield* troubleOf(one.sheet)) } : one);
   }
@@ -29,7 +29,7 @@ export function* formulas(): Steps<{ front: string; sheets: FormulaSummary[] }> 
 }
 
 /** Each broken sheet is looked at once more, which takes calls of the service. */
-const MOST_LOOKS = 5;
+const MAX_LOOKS = 5;
 
 /** What a cell shows while the file does not know the add-on's functions. */
 const NO_NAME = "#NAME?";
@@ -78,8 +78,8 @@ function readCardAsk(asked: Asked): CardAsk {
   };
 }
 
-const LONGEST = 200;
-const textOf = (raw: unknown): string => (typeof raw === "string" ? raw.slice(0, LONGEST) : "");
+const MAX_LENGTH = 200;
+const textOf = (raw: unknown): string => (typeof raw === "string" ? raw.slice(0, MAX_LENGTH) : "");
 
 function chosen<T extends string>(raw: unknown, choices: readonly [T, ...T[]], what: string): T {
   if (raw === undefined || raw === null) return choices[0];
