@@ -12,7 +12,7 @@ export const countUp = (value: number): number => Math.ceil(value * (1 - SLACK))
 export const countDown = (value: number): number => Math.floor(value * (1 + SLACK));
 
 /** Every row × target ÷ from. */
-export function rescaled(weights: Weights, target: Weight, from: number, argument: string): (Weight | null)[] {
+export function rescale(weights: Weights, target: Weight, from: number, argument: string): (Weight | null)[] {
   if (!(from > 0))
     refuse(`${argument === "from" ? "adds" : "add"} up to 0, and nothing can be scaled from 0`, argument);
   return weights.map((row) => (row === null ? null : weight((row * target) / from)));

@@ -9,8 +9,8 @@ import {
   FINE,
   head,
   type Into,
+  labelCells,
   loadsSay,
-  named,
   piecesSay,
   sizeSays,
   text,
@@ -53,7 +53,7 @@ function amountBlock(data: CardData, amount: CardAmount): Block {
   return block("make", [
     {
       cells: [
-        ...named(amount.says, false),
+        ...labelCells(amount.says, false),
         { at: 2, role: "input", name: "open", unit: "plain" },
         { at: 3, role: "remark", text: "← type here" },
       ],
@@ -161,13 +161,13 @@ function ovenLines(data: CardData, amount: CardAmount, values: Into): Line[] {
 function sizeLines(data: CardData, values: Into): Line[] {
   return data.sizes.map(({ name, weight }, at): Line => {
     const each = figure(values, `size_${at}`, upOnSteps(weight, data.steps));
-    return { cells: [...named(sizeSays(data, name), false), each] };
+    return { cells: [...labelCells(sizeSays(data, name), false), each] };
   });
 }
 
 /** What the card reckons from, as the formula sheet has it. */
 function baseLines(data: CardData, amount: CardAmount, values: Into): Line[] {
-  const line = (says: string, cell: CellModel): Line => ({ cells: [...named(says, false), cell] });
+  const line = (says: string, cell: CellModel): Line => ({ cells: [...labelCells(says, false), cell] });
   const dough = head(data, `${data.what}, on the formula sheet`);
   const lines = [
     text("What the card reckons from", "label"),
@@ -210,7 +210,7 @@ function computed(
     formula: `=IF(LEN(@${name})=0;"";${alsoFormula(`@${name}`)})`,
   };
   const isWeight = /^(?:all|each|added)/.test(name);
-  return { cells: [...named(says, tick), cell, ...(scale === "oz" && isWeight ? [ounces] : [])] };
+  return { cells: [...labelCells(says, tick), cell, ...(scale === "oz" && isWeight ? [ounces] : [])] };
 }
 
 const withBase = (line: Line, base: CellModel): Line => ({ cells: [...line.cells, base] });

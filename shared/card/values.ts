@@ -11,8 +11,8 @@ import {
   FINE,
   head,
   type Into,
+  labelCells,
   loadsSay,
-  named,
   piecesSay,
   sizeSays,
   tidy,
@@ -41,7 +41,7 @@ export function valuesCard(data: CardData, amount: CardAmount, values: Into): Dr
       data.unit === "oz" && /^(?:all|each|added|size)/.test(name)
         ? [{ at: at + 1, role: "ruled" as const, text: poundsAndOunces(value), align: "right" as const }]
         : [];
-    return [{ cells: [...named(says, tick), { at, role: "figure", name, unit: "exact" }, ...also] }];
+    return [{ cells: [...labelCells(says, tick), { at, role: "figure", name, unit: "exact" }, ...also] }];
   };
   const pieces = data.pieces === null ? null : wholePieces(data.pieces * times);
   const make = block("make", [

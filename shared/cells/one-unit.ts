@@ -12,7 +12,7 @@ import {
   type WeightUnit,
 } from "../base/units.ts";
 import { type Carried, type Dimension, isCounted, MAX_AMOUNT_LENGTH, readCarried } from "./carried-units.ts";
-import { found } from "./cell.ts";
+import { describeCell } from "./cell.ts";
 import { type Hint, isBlank, type Measure } from "./hint.ts";
 import { readNumber } from "./number.ts";
 
@@ -117,7 +117,7 @@ export function withoutUnits(group: readonly { argument: Wanted; grid: Grid }[],
     faults.push(
       ...bare.map(({ argument, row, raw }) =>
         fault(
-          `is ${found(raw)} without a unit beside weights that carry theirs; enter its unit too, such as "${found(raw).replace(/"/g, "")} g" if it is grams`,
+          `is ${describeCell(raw)} without a unit beside weights that carry theirs; enter its unit too, such as "${describeCell(raw).replace(/"/g, "")} g" if it is grams`,
           argument.name,
           row,
         ),

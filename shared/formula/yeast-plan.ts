@@ -9,7 +9,7 @@ import {
   MIN_CHANGE,
   PER_DEGREE,
   refuseTemperature,
-  sorted,
+  sortNumbers,
   TIME_POWERS,
   WARMEST,
 } from "./yeast.ts";
@@ -46,8 +46,8 @@ export function yeastForPlan(yeast: number, now: Now, rests: readonly Rest[]): n
   return COLD_COUNTS.map((counts, edge) => {
     const worked = rests.map((rest) => ({ rest, hours: rest.hours * (isCold(rest) ? counts : 1) }));
     const total = sum(worked.map(({ hours }) => hours));
-    const byTime = sorted(TIME_POWERS.map((power) => (now.hours / total) ** power));
-    const byDegrees = sorted(
+    const byTime = sortNumbers(TIME_POWERS.map((power) => (now.hours / total) ** power));
+    const byDegrees = sortNumbers(
       PER_DEGREE.map(
         (factor) => total / sum(worked.map(({ rest, hours }) => hours * factor ** (rest.temp - now.temp))),
       ),

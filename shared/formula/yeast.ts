@@ -23,7 +23,7 @@ export type Yeast = keyof typeof YEASTS;
 const STRENGTH: Readonly<Record<Yeast, number>> = { fresh: 1, "active dry": 0.4, instant: 0.33 };
 
 /** Yeast of the other kind, and the water that keeps the dough's weight where fresh yeast, mostly water, comes or goes. */
-export function swapped(amount: Weight, from: Yeast, to: Yeast): { yeast: Weight; water: Weight } {
+export function swapYeast(amount: Weight, from: Yeast, to: Yeast): { yeast: Weight; water: Weight } {
   const other = from === to ? amount : (amount * STRENGTH[to]) / STRENGTH[from];
   const balances = (from === "fresh") !== (to === "fresh");
   return { yeast: weight(other), water: weight(balances ? amount - other : 0) };
@@ -52,12 +52,12 @@ export function yeastForTime(yeast: number, now: Hours, wanted: Hours, temps: Do
   const change = now / wanted;
   refuseChange(change, wanted);
   const colder = degreesColder(temps);
-  const byTime = sorted(TIME_POWERS.map((power) => change ** power));
-  const byDegrees = sorted(PER_DEGREE.map((factor) => factor ** colder));
+  const byTime = sortNumbers(TIME_POWERS.map((power) => change ** power));
+  const byDegrees = sortNumbers(PER_DEGREE.map((factor) => factor ** colder));
   return byTime.map((factor, index) => yeast * factor * (byDegrees[index] ?? 1));
 }
 
-export const sorted = (values: readonly number[]): number[] => [...values].sort((a, b) => a - b);
+export const sortNumbers = (values: readonly number[]): number[] => [...values].sort((a, b) => a - b);
 
 function refuseChange(change: number, wanted: Hours): void {
   if (!atMost(MIN_CHANGE, change)) {

@@ -6,7 +6,7 @@ import type { LabelLaw } from "../enrichment/protein.ts";
 import { type Allergen, allergenList, OPEN } from "./allergen-list.ts";
 
 /** Parts of a list; a comma in brackets or before a digit ("54,5%") does not part. */
-export function listed(text: string): string[] {
+export function splitList(text: string): string[] {
   let depth = 0;
   const marked = text.replace(/[^\S\n]|[\u180e\u200b-\u200d\u2060]/g, " ").replace(/[();\n]|,(?!\d)/g, (mark) => {
     depth = mark === "(" ? depth + 1 : mark === ")" ? Math.max(0, depth - 1) : depth;
@@ -33,7 +33,7 @@ const SULPHITES_UP_TO = 10;
 export function readAllergens(text: string, law: LabelLaw): readonly Allergen[] | string {
   const { known } = allergenList();
   const found = new Map<string, Allergen>();
-  const items = listed(annexWords(text));
+  const items = splitList(annexWords(text));
   for (const item of items) {
     const [, sulphites, amount = ""] = SULPHITES.exec(item) ?? [];
     const [, head = "", inner = ""] = OF_GROUP.exec(item) ?? [];

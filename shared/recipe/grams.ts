@@ -8,7 +8,7 @@ import { countedWeight } from "./counted.ts";
 import { type RecipeLine, readRecipeLine } from "./line.ts";
 import type { Choice } from "./line-parts.ts";
 import { formsIn, sizeIn } from "./measure-words.ts";
-import { ingredientOf, ingredientOfPhrases, joined, namesNothing, phrasesOf } from "./name.ts";
+import { ingredientOf, ingredientOfPhrases, joinPhrases, namesNothing, phrasesOf } from "./name.ts";
 import { lastOf } from "./tokens.ts";
 import { type Asked, type Weighed, type Weight, weightOf } from "./weight.ts";
 
@@ -75,7 +75,7 @@ function weighLine(
   const parts = partsOf(read);
   const size = once(
     () =>
-      sizeIn(joined(phrasesOf(parts.main))) ??
+      sizeIn(joinPhrases(phrasesOf(parts.main))) ??
       (named === null ? undefined : sizeIn(named.slice(0, MAX_NAME_LENGTH).split(/[\s-]+/))),
   );
   const ingredient = once(() => {
@@ -137,7 +137,7 @@ const isSized = ({ rows }: Larder, size: EggSize): boolean =>
 const told = (words: readonly string[]): string => toldPhrases(phrasesOf(words));
 
 function toldPhrases(phrases: readonly (readonly string[])[]): string {
-  const name = joined(phrases).join(" ");
+  const name = joinPhrases(phrases).join(" ");
   return name.endsWith(" and") ? name.slice(0, -4) : name;
 }
 

@@ -68,12 +68,12 @@ export function phrasesOf(line: readonly string[]): string[][] {
 }
 
 /** The words of all phrases. Array.flat takes ten times as long, and every line asks. */
-export const joined = (phrases: readonly (readonly string[])[]): readonly string[] =>
+export const joinPhrases = (phrases: readonly (readonly string[])[]): readonly string[] =>
   phrases.length === 1 ? (phrases[0] ?? []) : ([] as string[]).concat(...phrases);
 
 /** Whether the words say anything that could be an ingredient. */
 export const namesNothing = (line: readonly string[], ingredient: Ingredient | undefined): boolean =>
-  joined(phrasesOf(line)).every((word) => ingredient !== undefined && isHarmless(word, ingredient));
+  joinPhrases(phrasesOf(line)).every((word) => ingredient !== undefined && isHarmless(word, ingredient));
 
 /**
  * The ingredient a line's words name: the longest known name beside which only words stand that leave it what it is. Catalogue
@@ -87,7 +87,7 @@ export function ingredientOfPhrases(larder: Larder, phrases: readonly (readonly 
   const [first = [], ...others] = phrases;
   const alone = first.length === 1 && others.length === 0 ? ALONE.get(singularName(first[0] ?? "")) : undefined;
   if (alone !== undefined) return findIngredient(larder, alone);
-  const words = named(larder, joined(phrases));
+  const words = named(larder, joinPhrases(phrases));
   if (words === undefined) return undefined;
   const found = longestName(larder, words);
   if (found !== undefined || others.length === 0) return found;

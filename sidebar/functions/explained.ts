@@ -11,7 +11,7 @@ import { type Trouble, trouble } from "../new-formula/trouble.ts";
 
 const PATIENCE_MS = 30_000;
 
-export function explained(help: FunctionHelp): HTMLElement {
+export function functionDetails(help: FunctionHelp): HTMLElement {
   const node = element(
     "details",
     {

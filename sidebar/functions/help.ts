@@ -63,7 +63,7 @@ const meets = (word: string, wanted: string): number => {
 };
 
 /** The functions that answer a question, the best first; all of them, in their own order, for an empty one. */
-export function found(all: readonly FunctionHelp[], question: string): readonly FunctionHelp[] {
+export function findFunctions(all: readonly FunctionHelp[], question: string): readonly FunctionHelp[] {
   const asked = question.replace(/bake_/gi, "");
   if (notHere(asked) !== undefined) return [];
   const wanted = wordsOf(asked).filter((word) => !EMPTY.has(word));

@@ -2,8 +2,8 @@ import type { FunctionHelp } from "../../shared/protocol/function-help.ts";
 import { element, say } from "../kit/element.ts";
 import { newId } from "../kit/fields.ts";
 import type { Panel } from "../kit/panel.ts";
-import { explained } from "./explained.ts";
-import { found, functionHelp } from "./help.ts";
+import { functionDetails } from "./explained.ts";
+import { findFunctions, functionHelp } from "./help.ts";
 import { notHere } from "./trade-words.ts";
 
 /** Finds a function by what somebody wants to know, explains it, and writes it at the cursor. */
@@ -22,7 +22,7 @@ function search(all: readonly FunctionHelp[]): Node[] {
   const list = element("div", { class: "functions" });
   const made = new Map<FunctionHelp, HTMLElement>();
   const entry = (help: FunctionHelp) => {
-    const node = made.get(help) ?? explained(help);
+    const node = made.get(help) ?? functionDetails(help);
     made.set(help, node);
     return node;
   };
@@ -49,7 +49,7 @@ function search(all: readonly FunctionHelp[]): Node[] {
 
   function show(): void {
     const asked = input.value.trim();
-    const hits = found(all, asked);
+    const hits = findFunctions(all, asked);
     const shown = asked === "" ? hits : hits.slice(0, MAX_SHOWN);
     say(count, counted(shown.length, all.length, asked));
     const families = [...new Set(shown.map(({ family }) => family))];

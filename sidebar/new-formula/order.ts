@@ -12,7 +12,7 @@ import { inputCell, makesBatter } from "../../shared/sheet/template-inputs.ts";
 import { type Amount, readAmount } from "./amount.ts";
 import { type Draft, FIELDS, quantityOf } from "./draft.ts";
 import type { ReadField } from "./field.ts";
-import { type RowRules, readRows, type Weighed, weighed } from "./formula.ts";
+import { type RowRules, readRows, type Weighed, weighRows } from "./formula.ts";
 import { type Own, readOwn } from "./own.ts";
 import { readQuantity } from "./quantity.ts";
 import { unusual } from "./review.ts";
@@ -70,7 +70,7 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
   const tin = readTin(draft, take, values, troubles, amount.scaled);
   const whole = wholeAmount(amount, tin, handling);
   const isTold = whole !== null || (!needed && amount.tins === null);
-  const made = rows === null || !isTold ? null : weighed(rows, whole, amount.of, troubles);
+  const made = rows === null || !isTold ? null : weighRows(rows, whole, amount.of, troubles);
   const mixed = readMixes(take, troubles, made?.dough ?? (amount.of === "dough" ? whole : null));
   const water = draft.water ? readWater(draft, take, values, troubles) : "";
   const times = readTimes({ model, own, amount, tin, dough: made?.dough ?? null, handling, rolled });

@@ -9,7 +9,7 @@ import type { Zone } from "../../shared/sheet/a1.ts";
 import { type Moves, withMoved, withoutDecimals } from "../../shared/sheet/moved-references.ts";
 import { aboutTab, tabOf } from "../../shared/sheet/tab.ts";
 import { activeWorkbook } from "./active.ts";
-import { asText, carried, contents } from "./carried.ts";
+import { asText, carryTyped, contents } from "./carried.ts";
 import { look } from "./look.ts";
 import { listIn, namedRanges } from "./named.ts";
 import { keepNoted } from "./typing.ts";
@@ -33,7 +33,7 @@ export function remake(asked: Readonly<Record<string, unknown>>): { sheet: strin
   const moves = movesOf(remade, plan.page);
   const read = old.getRange(1, 1, old.getMaxRows(), old.getMaxColumns());
   const cells = contents(read.getValues(), read.getFormulas(), remade.sheet, moves);
-  const { filled, beside } = carried(plan, remade.typed, cells);
+  const { filled, beside } = carryTyped(plan, remade.typed, cells);
   const notes = read.getNotes();
   // Nothing is read once formulas are written: a read would wait for them.
   const readers = workbook.getSheets().flatMap((sheet) => (sheet.getSheetId() === remade.id ? [] : readersIn(sheet)));

@@ -9,7 +9,7 @@ import type { FormulaSummary } from "../../shared/protocol/bench.ts";
 import { plan } from "../../shared/sheet/plan.ts";
 import { formulaSheets } from "./all-sheets.ts";
 import { cardAmount, cardData } from "./card.ts";
-import { checked, readFormulaSheet, seenAs } from "./formula-sheet.ts";
+import { checkFormulaSheet, readFormulaSheet, seenAs } from "./formula-sheet.ts";
 import { summary } from "./overview.ts";
 import { look, type Made, make, type Steps } from "./steps.ts";
 
@@ -46,7 +46,7 @@ function* troubleOf(name: string): Steps<{ trouble?: string }> {
   // One that is still to be filled in has nothing wrong with it.
   if (!isTold) return {};
   try {
-    checked(sheet);
+    checkFormulaSheet(sheet);
     return {};
   } catch (error) {
     if (!(error instanceof CellError)) throw error;

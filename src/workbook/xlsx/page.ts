@@ -51,7 +51,7 @@ export function pageOf(width: number, height: number): Partial<Worksheet["pageSe
 }
 
 /** How many columns and rows are for paper: those before what the sheet only works with, beside or below. */
-export function printed(
+export function printArea(
   columns: number,
   rows: number,
   textAt: (column: number, row: number) => string,

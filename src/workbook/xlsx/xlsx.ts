@@ -7,7 +7,7 @@ import type { PlacedMark } from "../engine/plugins.ts";
 import { WORKBOOK_NAME } from "../service/sheets.ts";
 import { portable } from "./formula.ts";
 import { argb, cellStyle, columnWidth, type Lines, type Look, rowHeight } from "./looks.ts";
-import { foldedPage, pageOf, pagesOf, printed } from "./page.ts";
+import { foldedPage, pageOf, pagesOf, printArea } from "./page.ts";
 import { writeConditionals, writeValidations } from "./rules.ts";
 
 type NamedRange = { readonly name: string; readonly range: { readonly sheetId: string; readonly zone: Zone } };
@@ -65,7 +65,7 @@ function writeShape(engine: Engine, sheet: Worksheet, sheetId: string): void {
     const { value } = engine.evaluated({ sheetId, col, row });
     return typeof value === "string" ? value : "";
   };
-  const { columns, rows } = printed(page, bottom + 1, textAt);
+  const { columns, rows } = printArea(page, bottom + 1, textAt);
   const sum = (count: number, size: (at: number) => number) =>
     Array.from({ length: count }, (_, at) => size(at)).reduce((all, one) => all + one, 0);
   const width = sum(columns, (col) => engine.get<number>("getColSize", sheetId, col));
