@@ -35,9 +35,9 @@ export function singularName(text: string): string {
   }
   const known = SINGULAR.get(text);
   if (known !== undefined) return known;
-  const made = plainName(text).replace(/(?:(?<=x)e|(?<=[a-z]{2}))s(?= |$)/g, "");
-  if (SINGULAR.size < MAX_CACHED && text.length < MAX_CACHED_LENGTH) SINGULAR.set(text, made);
-  return made;
+  const singular = plainName(text).replace(/(?:(?<=x)e|(?<=[a-z]{2}))s(?= |$)/g, "");
+  if (SINGULAR.size < MAX_CACHED && text.length < MAX_CACHED_LENGTH) SINGULAR.set(text, singular);
+  return singular;
 }
 
 /** Most names asked for are one word in small letters, with nothing to fold but an s. */

@@ -49,9 +49,9 @@ export function stepBars(timed: readonly TimedStep[], width: number): StepBars |
   for (let at = (dayOf(minutes(first)) + 1) * MINUTES_A_DAY; at < last; at += MINUTES_A_DAY)
     midnights.push((at - first) * scale);
   const end = minutes(last);
-  const told = bars.map(({ name, time, day, takes }) => `${spaced(time, day)} ${name}, ${takes}`);
+  const sentences = bars.map(({ name, time, day, takes }) => `${spaced(time, day)} ${name}, ${takes}`);
   const ready = spaced(shownTime(end), shownDay(dayOf(end)));
-  return { bars, midnights, ready, says: `${told.join("; ")}; ready at ${ready}.` };
+  return { bars, midnights, ready, says: `${sentences.join("; ")}; ready at ${ready}.` };
 }
 
 const spaced = (time: string, day: string): string => (day === "" ? time : `${time} ${day}`);

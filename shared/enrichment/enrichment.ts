@@ -65,11 +65,11 @@ export function contents(
     return saysItsWater(kind) && inLarder === undefined ? kind : null;
   };
   const byKind = eachRow(weights, (row, index) => (row === null ? null : spokenFor(index)));
-  const found = requireIngredients(larder, names, (index) => weights[index] !== null && byKind[index] === null);
+  const ingredients = requireIngredients(larder, names, (index) => weights[index] !== null && byKind[index] === null);
   return eachRow(weights, (row, index) => {
     if (row === null) return null;
     const kind = byKind[index] ?? null;
-    const ingredient = found[index] ?? null;
+    const ingredient = ingredients[index] ?? null;
     if (kind !== null) return row * ofKind(kind, asked, larder, index);
     return ingredient === null ? null : row * known(ingredient, asked, "ingredients", index + 1);
   });
@@ -100,10 +100,10 @@ function ofKind(kind: Kind, asked: Asked, larder: Larder, index: number): number
  */
 export function waters(names: Names, weights: Weights, kinds: Kinds, larder: Larder): (Weight | null)[] {
   const needsLarder = (index: number) => weights[index] !== null && !saysItsWater(kinds[index] ?? null);
-  const found = requireIngredients(larder, names, needsLarder);
+  const ingredients = requireIngredients(larder, names, needsLarder);
   return eachRow(weights, (row, index) => {
     if (row === null) return null;
-    const ingredient = found[index] ?? null;
+    const ingredient = ingredients[index] ?? null;
     const share =
       ingredient === null ? (kinds[index]?.water ?? 0) : known(ingredient, "water", "ingredients", index + 1);
     return weight(row * share);

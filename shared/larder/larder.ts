@@ -167,8 +167,8 @@ export function requireIngredients(
   return eachRow(names, (name, index) => {
     if (!needed(index)) return null;
     if (name === null) return refuse("is blank though the row has an amount; enter its name", argument, index + 1);
-    const found = findIngredient(larder, name);
-    if (found !== undefined) return found;
+    const match = findIngredient(larder, name);
+    if (match !== undefined) return match;
     compared += 1;
     const says = compared > COMPARED ? `is ${quoted(name)}, which the larder does not know` : unknownName(larder, name);
     return refuse(says, argument, index + 1);

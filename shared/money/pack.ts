@@ -62,9 +62,9 @@ const packsOf = new WeakMap<Larder, Map<string, Grams | Problem>>();
 function remembered(larder: Larder): Map<string, Grams | Problem> {
   const before = packsOf.get(larder);
   if (before !== undefined) return before;
-  const made = new Map<string, Grams | Problem>();
-  packsOf.set(larder, made);
-  return made;
+  const cache = new Map<string, Grams | Problem>();
+  packsOf.set(larder, cache);
+  return cache;
 }
 
 /** A number alone, in the unit of the call. */

@@ -142,10 +142,10 @@ function toldPhrases(phrases: readonly (readonly string[])[]): string {
 }
 
 function once<T>(make: () => T): () => T {
-  let made: { readonly value: T } | undefined;
+  let cache: { readonly value: T } | undefined;
   return () => {
-    if (made === undefined) made = { value: make() };
-    return made.value;
+    if (cache === undefined) cache = { value: make() };
+    return cache.value;
   };
 }
 

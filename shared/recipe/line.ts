@@ -60,9 +60,9 @@ function strangeSign(line: string): string | undefined {
 /** A fraction sign lost on the way leaves "tsp salt"; "another cup", "stick butter" are no more of an amount. */
 function isUnitAlone(tokens: readonly Token[]): boolean {
   const start = isWord(tokens[0], "another", "additional", "extra") ? 1 : 0;
-  const found = readUnit(tokens, start);
-  if (found === undefined) return false;
-  const { unit, next } = found;
+  const unitMatch = readUnit(tokens, start);
+  if (unitMatch === undefined) return false;
+  const { unit, next } = unitMatch;
   if (unit.of !== "count") return unit.of !== "vague";
   return (unit.word === "stick" || unit.word === "sachet") && tokens[next]?.is === "word";
 }

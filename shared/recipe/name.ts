@@ -89,8 +89,8 @@ export function ingredientOfPhrases(larder: Larder, phrases: readonly (readonly 
   if (alone !== undefined) return findIngredient(larder, alone);
   const words = named(larder, joinPhrases(phrases));
   if (words === undefined) return undefined;
-  const found = longestName(larder, words);
-  if (found !== undefined || others.length === 0) return found;
+  const match = longestName(larder, words);
+  if (match !== undefined || others.length === 0) return match;
   return longestName(larder, [...words.slice(first.length), ...words.slice(0, first.length)]);
 }
 
@@ -124,12 +124,12 @@ function longestName(larder: Larder, line: readonly Word[]): Ingredient | undefi
     for (let start = 0; start + size <= line.length; start++) {
       if ((ends[start] ?? 0) < start + size) continue;
       const part = line.slice(start, start + size);
-      const found = findByKey(larder, part.map(({ key }) => key).join(" "), part.map(({ word }) => word).join(" "));
-      if (found === undefined) continue;
+      const match = findByKey(larder, part.map(({ key }) => key).join(" "), part.map(({ word }) => word).join(" "));
+      if (match === undefined) continue;
       const isRestHarmless = line.every(
-        ({ word }, at) => (at >= start && at < start + size) || isHarmless(word, found),
+        ({ word }, at) => (at >= start && at < start + size) || isHarmless(word, match),
       );
-      if (isRestHarmless) return found;
+      if (isRestHarmless) return match;
     }
   }
   return undefined;

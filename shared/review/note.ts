@@ -39,8 +39,8 @@ export type Scale = { readonly steps: readonly number[]; readonly unit: WeightUn
 export function notes(cells: FormulaCells, style: StyleName, larder: Larder, scale: Scale): (string | null)[] {
   const said = allSaid(cells, style, larder, scale);
   return cells.percents.map((_, at) => {
-    const own = said.flatMap(({ row, says }) => (row === at ? [says] : []));
-    return own.length === 0 ? null : own.join("; ");
+    const remarks = said.flatMap(({ row, says }) => (row === at ? [says] : []));
+    return remarks.length === 0 ? null : remarks.join("; ");
   });
 }
 

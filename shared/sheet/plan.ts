@@ -258,11 +258,11 @@ function drawColumn(
   }
   if (one.role === "linked" && one.formula !== undefined) {
     for (let at = 0; at < linkedRows(links); at++) {
-      const own = Object.entries(links).map(([name, link]) => [
+      const ownLinks = Object.entries(links).map(([name, link]) => [
         name,
         typeof link === "string" ? link : (link[at] ?? ""),
       ]);
-      const formula = formulaText(one.formula, options, names, Object.fromEntries(own));
+      const formula = formulaText(one.formula, options, names, Object.fromEntries(ownLinks));
       draft.formulas.push({ row: row + 2 + at, column, formula });
     }
   } else if (one.formula !== undefined) {

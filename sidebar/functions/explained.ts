@@ -112,10 +112,10 @@ function exampleParts(help: FunctionHelp, form: Form, typed: string[]): HTMLElem
 function readArguments(help: FunctionHelp, typed: readonly string[]): { troubles: Trouble[]; formulas: string[] } {
   const troubles: Trouble[] = [];
   const formulas = help.args.map(({ name, needed, says }, index) => {
-    const entry = readEntry(typed[index] ?? "");
-    if (isProblem(entry)) troubles.push(trouble(name, `${name} ${entry.problem}.`));
-    else if (needed && entry.formula === "") troubles.push(trouble(name, `Still blank: ${name}. ${says}`, true));
-    return isProblem(entry) ? "" : entry.formula;
+    const argument = readEntry(typed[index] ?? "");
+    if (isProblem(argument)) troubles.push(trouble(name, `${name} ${argument.problem}.`));
+    else if (needed && argument.formula === "") troubles.push(trouble(name, `Still blank: ${name}. ${says}`, true));
+    return isProblem(argument) ? "" : argument.formula;
   });
   if (help.args.length > 0 && formulas.every((one) => one === "") && troubles.length === 0) {
     const [first] = help.args;

@@ -20,10 +20,10 @@ function search(all: readonly FunctionHelp[]): Node[] {
   const [id, hint] = [newId(), newId()];
   const count = element("p", { class: "hint", role: "status" });
   const list = element("div", { class: "functions" });
-  const made = new Map<FunctionHelp, HTMLElement>();
-  const entry = (help: FunctionHelp) => {
-    const node = made.get(help) ?? functionDetails(help);
-    made.set(help, node);
+  const nodes = new Map<FunctionHelp, HTMLElement>();
+  const nodeOf = (help: FunctionHelp) => {
+    const node = nodes.get(help) ?? functionDetails(help);
+    nodes.set(help, node);
     return node;
   };
   const input = element("input", {
@@ -57,9 +57,9 @@ function search(all: readonly FunctionHelp[]): Node[] {
       ...(asked === ""
         ? families.flatMap((family) => [
             element("h2", {}, family),
-            ...shown.filter((help) => help.family === family).map(entry),
+            ...shown.filter((help) => help.family === family).map(nodeOf),
           ])
-        : shown.map(entry)),
+        : shown.map(nodeOf)),
     );
   }
 }

@@ -15,8 +15,8 @@ import { unitSign } from "./unit-change.ts";
 /** One that grows with what is typed takes as many as a sheet has rows to spare for. */
 const MAX_GROWING_ROWS = 60;
 const maxRows = (model: SheetModel, name: string): number => {
-  const found = inputTable(model, name);
-  return found === undefined ? 1 : found.grows ? MAX_GROWING_ROWS : found.rows;
+  const tableInput = inputTable(model, name);
+  return tableInput === undefined ? 1 : tableInput.grows ? MAX_GROWING_ROWS : tableInput.rows;
 };
 
 export function sizeTable({ draft, form, model }: Bench): HTMLElement {

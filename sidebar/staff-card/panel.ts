@@ -51,15 +51,15 @@ function cardForm(sheets: readonly FormulaSummary[], front: string): Node[] {
   const figures = element("p", { class: "figures" });
   form.onChange(() => {
     const { dough = null, mixes = null, pieces = null, unit = "g", trouble = NONE } = chosen() ?? {};
-    const told = [
+    const figureTexts = [
       ...(dough === null ? [] : [["Dough", inUnit(dough, unit)]]),
       ...(mixes === null ? [] : [["Mixes", String(mixes)]]),
       ...(pieces === null || pieces === 0 ? [] : [["Pieces", String(pieces)]]),
     ];
     figures.replaceChildren(
-      ...(told.length === 0
+      ...(figureTexts.length === 0
         ? [element("span", {}, trouble)]
-        : told.map(([label = "", value = ""]) => element("span", {}, `${label} `, element("b", {}, value)))),
+        : figureTexts.map(([label = "", value = ""]) => element("span", {}, `${label} `, element("b", {}, value)))),
     );
     showTroubles(form, readCard(draft, chosen(), units()).troubles, wanted);
   });

@@ -104,10 +104,10 @@ const whole = (raw: unknown, most: number): number =>
 const unclear = (): never => refuseUnread("The step of the check");
 
 /** What reached a custom function, as text. */
-export const probe = (args: ArrayLike<unknown>): string => `${args.length}: ${Array.from(args, told).join(" ; ")}`;
+export const probe = (args: ArrayLike<unknown>): string => `${args.length}: ${Array.from(args, cellText).join(" ; ")}`;
 
-function told(value: unknown): string {
-  if (Array.isArray(value)) return `[${value.map(told).join(", ")}]`;
+function cellText(value: unknown): string {
+  if (Array.isArray(value)) return `[${value.map(cellText).join(", ")}]`;
   if (Object.prototype.toString.call(value) === "[object Date]") return `date ${(value as Date).toISOString()}`;
   return typeof value === "string" ? JSON.stringify(value) : String(value);
 }

@@ -160,10 +160,11 @@ function treeFaults(formula: string, formulas: Formulas): string[] {
     if (why !== undefined && !(name === "COUNTA" && args.flatMap((arg) => [...nodesOf(arg)]).every(isTyped)))
       faults.push(`${name}: ${why}`);
     else if (name.startsWith("BAKE_")) {
-      const made = FUNCTIONS.find((one) => one.name === name);
-      const most = made === undefined ? 0 : Object.keys(made.args).length;
-      const least = made === undefined ? 0 : Object.values(made.args).filter(({ is }) => !is.optional).length;
-      if (made === undefined) faults.push(`${name} is no function`);
+      const sheetFunction = FUNCTIONS.find((one) => one.name === name);
+      const most = sheetFunction === undefined ? 0 : Object.keys(sheetFunction.args).length;
+      const least =
+        sheetFunction === undefined ? 0 : Object.values(sheetFunction.args).filter(({ is }) => !is.optional).length;
+      if (sheetFunction === undefined) faults.push(`${name} is no function`);
       else if (args.length > most || args.length < least)
         faults.push(`${name} takes ${least} to ${most} arguments, not ${args.length}`);
     } else if (!TAKES_RANGES.has(name) && !ARITHMETIC.has(name) && !OTHERS.has(name)) {

@@ -56,13 +56,13 @@ function* dayOver(
     ...levainOf(ordered),
   };
   const parts = larder > 0 ? ["larder"] : [];
-  const made = plan(daySheet, { weight, temperature: "C", length: "cm", parts }, values, linksOf(products, alike));
+  const sheetPlan = plan(daySheet, { weight, temperature: "C", length: "cm", parts }, values, linksOf(products, alike));
   const without = found.flatMap((sheet) =>
     alike.includes(sheet) || !all.includes(sheet)
       ? (leftOut(summary(sheet)) ?? [])
       : `“${sheet.name}” is left out: it counts in ${sheet.unit}. Make a day sheet of its own for it.`,
   );
-  return withNotes(yield* make(made, titled(day, wanted), tabs), ...without);
+  return withNotes(yield* make(sheetPlan, titled(day, wanted), tabs), ...without);
 }
 
 /** Named by its day, or by the first and the last that is ordered for; the same year is said once. */

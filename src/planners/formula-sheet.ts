@@ -111,11 +111,11 @@ export function* readFormulaSheet(name: string, shown = false): Steps<FormulaShe
   if (sheet === undefined) {
     return refuse(`There is no sheet ${quoted(name)} any more; it was renamed or deleted. Choose again from the list.`);
   }
-  const found = seenAs(sheet);
-  if (found === null) {
+  const formulaSheet = seenAs(sheet);
+  if (formulaSheet === null) {
     return refuseOther(sheet.name);
   }
-  return checkFormulaSheet(found);
+  return checkFormulaSheet(formulaSheet);
 }
 
 export const refuseOther = (name: string): never =>

@@ -59,9 +59,9 @@ export function* handOut(asked: Asked, now: Date): Steps<Made> {
   const ask = readCardAsk(asked);
   const data = cardData(yield* readFormulaSheet(ask.sheet, true), isoDate(now));
   const { model, values } = staffCard(data, cardAmount(data, ask), ask.kind);
-  const made = plan(model, { weight: data.unit, temperature: "C", length: "cm", parts: [] }, values);
-  const heights = cardHeights(made, model);
-  return yield* make({ ...made, heights }, model.title);
+  const cardPlan = plan(model, { weight: data.unit, temperature: "C", length: "cm", parts: [] }, values);
+  const heights = cardHeights(cardPlan, model);
+  return yield* make({ ...cardPlan, heights }, model.title);
 }
 
 function readCardAsk(asked: Asked): CardAsk {

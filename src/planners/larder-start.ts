@@ -42,11 +42,11 @@ export function startingLarder(typed: Values, start: readonly StartIngredient[])
       .map((name) => byName.get(nameKey(String(name ?? ""))))
       .find((one) => one),
   );
-  const own = Array.isArray(typed.kind) ? (typed.kind as readonly Value[]) : [];
+  const ownKinds = Array.isArray(typed.kind) ? (typed.kind as readonly Value[]) : [];
   return {
     ...Object.fromEntries(columns),
     ingredient: kept.map((at) => names[at] ?? null),
-    kind: kept.map((at, index) => own[at] ?? known[index]?.kind ?? null),
+    kind: kept.map((at, index) => ownKinds[at] ?? known[index]?.kind ?? null),
     usual: known.map((one) => one?.usual || null),
   };
 }

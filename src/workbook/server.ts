@@ -173,9 +173,9 @@ async function readable({ root, pageJs, keeper }: How, path: string): Promise<An
     return given(TYPES[".html"] ?? "", html.slice(0, cut) + BENCH_SHIM + html.slice(cut), SIDEBAR_POLICY);
   }
   const file = fileFor(path);
-  const found = file === undefined ? undefined : await ifThere(join(root, file));
-  if (found === undefined) throw new Refusal(404, "There is nothing at this address.");
-  return given(TYPES[extname(path)] ?? "application/octet-stream", found);
+  const content = file === undefined ? undefined : await ifThere(join(root, file));
+  if (content === undefined) throw new Refusal(404, "There is nothing at this address.");
+  return given(TYPES[extname(path)] ?? "application/octet-stream", content);
 }
 
 async function ifThere(file: string): Promise<Buffer | undefined> {

@@ -19,8 +19,8 @@ const MAX_BODY = 50_000_000;
  */
 export function mustBeOwn({ headers, socket }: IncomingMessage): string {
   const { host = "", origin, referer } = headers;
-  const own = ["127.0.0.1", "localhost"].map((name) => `${name}:${socket.localPort}`);
-  if (!own.includes(host)) throw new Refusal(403, "This address is served to this computer only.");
+  const ownHosts = ["127.0.0.1", "localhost"].map((name) => `${name}:${socket.localPort}`);
+  if (!ownHosts.includes(host)) throw new Refusal(403, "This address is served to this computer only.");
   const from = headers["sec-fetch-site"];
   const isOther =
     (from !== undefined && from !== "same-origin" && from !== "none") ||

@@ -47,13 +47,13 @@ export function makeScript(session: Session, realm: Realm): Script {
     }
   };
   const run = (mode: AuthMode, name: string, args: readonly unknown[] = []): unknown => {
-    const found = realm.find(name);
-    if (found === undefined) throw new Error(`Script function not found: ${name}`);
+    const callable = realm.find(name);
+    if (callable === undefined) throw new Error(`Script function not found: ${name}`);
     guard.begin();
     if (mode === "FULL") session.isEnabled = true;
     return session.engine.together(() => {
       try {
-        return inMode(mode, () => found(...args));
+        return inMode(mode, () => callable(...args));
       } finally {
         session.flush();
       }
