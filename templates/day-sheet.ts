@@ -1,10 +1,10 @@
 import { type SheetModel, WORKED_OUT } from "../shared/sheet/model.ts";
 import { headingLine } from "./blocks/line.ts";
 import { CAUTIONS, cautionsOf } from "./blocks/name.ts";
-import { doughs, pieces, sheetFigures, wanted } from "./day/doughs.ts";
+import { doughColumns, doughs, pieces, sheetFigures } from "./day/doughs.ts";
 import { levain } from "./day/levain.ts";
 import { needsBand, workingBand } from "./day/needs.ts";
-import { counting, orders } from "./day/orders.ts";
+import { countedOrderColumns, orders } from "./day/orders.ts";
 
 /** Rows for orders that come in later. */
 const SPARE_ORDERS = 24;
@@ -45,7 +45,7 @@ export const daySheet: SheetModel = {
     ],
     [
       { table: "pieces", left: 0, rows: 1, spare: 0, columns: pieces },
-      { table: "wanted", left: 1, rows: 1, spare: 0, columns: wanted },
+      { table: "wanted", left: 1, rows: 1, spare: 0, columns: doughColumns },
       { table: "doughs", left: 3, rows: 1, spare: 0, columns: doughs },
       // A list, so that the edge row keeps its height: a height of its own is a call more.
       { table: "sheet_figures", left: 8, rows: 1, spare: 0, list: true, columns: sheetFigures },
@@ -53,7 +53,7 @@ export const daySheet: SheetModel = {
     [
       { table: "orders", left: 0, rows: SPARE_ORDERS, spare: SPARE_ORDERS, columns: orders },
       levain,
-      { table: "counting", left: 11, rows: SPARE_ORDERS, spare: SPARE_ORDERS, columns: counting },
+      { table: "counting", left: 11, rows: SPARE_ORDERS, spare: SPARE_ORDERS, columns: countedOrderColumns },
     ],
     needsBand,
     [cautionsOf(CAUTIONS.raw, CAUTIONS.guides)],

@@ -37,12 +37,12 @@ export function refuseAll(faults: readonly Fault[]): void {
 const TOLD_IN_FULL = 3;
 
 function sentence(faults: readonly Fault[]): string {
-  const told = faults.slice(0, TOLD_IN_FULL).map(clause).join("; ");
+  const clauses = faults.slice(0, TOLD_IN_FULL).map(clause).join("; ");
   const rest = faults.slice(TOLD_IN_FULL);
-  if (rest.length === 0) return /[.?!]$/.test(told) ? told : `${told}.`;
+  if (rest.length === 0) return /[.?!]$/.test(clauses) ? clauses : `${clauses}.`;
   const rows = rest.slice(0, 20).map((one) => (one.row === undefined ? (one.argument ?? "") : `row ${one.row}`));
   const more = rest.length > 20 ? `, and ${rest.length - 20} others` : "";
-  return `${told}; and ${rest.length} more of the kind (${rows.join(", ")}${more}).`;
+  return `${clauses}; and ${rest.length} more of the kind (${rows.join(", ")}${more}).`;
 }
 
 function clause({ argument, row, says }: Fault): string {

@@ -22,11 +22,11 @@ export function median(values: readonly number[] | Float64Array): number {
 export function repeatedMedianSlope(points: readonly Point[]): number {
   const sorted = [...points].sort((a, b) => a.x - b.x);
   if (sorted.length === 0 || sorted[0]?.x === sorted[sorted.length - 1]?.x) return 0;
-  const own = ownMedians(sorted);
-  if (sorted.length <= FEW) return median(sorted.map((_, at) => own(at)));
+  const medians = ownMedians(sorted);
+  if (sorted.length <= FEW) return median(sorted.map((_, at) => medians(at)));
   const middle = Math.floor(sorted.length / 2);
-  const upper = nthSmallest(sorted, own, middle);
-  return sorted.length % 2 === 1 ? upper : (nthSmallest(sorted, own, middle - 1) + upper) / 2;
+  const upper = nthSmallest(sorted, medians, middle);
+  return sorted.length % 2 === 1 ? upper : (nthSmallest(sorted, medians, middle - 1) + upper) / 2;
 }
 
 /** The median slope from one point to those of another x, each worked out once. */

@@ -12,7 +12,7 @@ export const countUp = (value: number): number => Math.ceil(value * (1 - SLACK))
 export const countDown = (value: number): number => Math.floor(value * (1 + SLACK));
 
 /** Every row × target ÷ from. */
-export function rescaled(weights: Weights, target: Weight, from: number, argument: string): (Weight | null)[] {
+export function rescale(weights: Weights, target: Weight, from: number, argument: string): (Weight | null)[] {
   if (!(from > 0))
     refuse(`${argument === "from" ? "adds" : "add"} up to 0, and nothing can be scaled from 0`, argument);
   return weights.map((row) => (row === null ? null : weight((row * target) / from)));
@@ -59,12 +59,12 @@ export function doughFor(pieces: number, each: Weight, bakeLoss: Ratio, handling
 }
 
 /** More mixes or pieces than this are a slip of unit. */
-const MOST_COUNTED = 1e6;
+const MAX_COUNTED = 1e6;
 
 /** Whole pieces of a scaling weight after the handling loss, and the dough left over. */
 export function wholePieces(dough: Weight, each: Weight, handlingLoss: Ratio): { pieces: number; left: Weight } {
   const usable = dough * (1 - handlingLoss);
-  if (usable / each > MOST_COUNTED)
+  if (usable / each > MAX_COUNTED)
     refuse(
       `is ${shownWeight(each)}, and ${shownWeight(dough)} of dough would be over a million pieces; are both in one unit?`,
       "weight",
@@ -82,7 +82,7 @@ export function mixes(dough: Weight, limit: Weight, least: Weight): { mixes: num
       "mixer_least",
     );
   if (dough === 0) return { mixes: 0, each: weight(0) };
-  if (dough / limit > MOST_COUNTED)
+  if (dough / limit > MAX_COUNTED)
     refuse(
       `is ${shownWeight(limit)}, and ${shownWeight(dough)} of dough would be over a million mixes; are both in one unit?`,
       "mixer_limit",

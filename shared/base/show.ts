@@ -7,11 +7,11 @@ export function shown(value: number, digits = 2): string {
 }
 
 /** Nobody reads more digits behind a point. */
-const MOST_PLACES = 6;
+const MAX_PLACES = 6;
 
 /** A number beside a limit that it does not meet: with so many digits that it does not read as the limit. */
 export function shownApart(value: number, limit: number, digits = 4): string {
-  for (let places = digits; places <= MOST_PLACES; places++)
+  for (let places = digits; places <= MAX_PLACES; places++)
     if (shown(value, places) !== shown(limit, places)) return shown(value, places);
   return value === limit
     ? shown(value, digits)

@@ -35,9 +35,9 @@ export function singularName(text: string): string {
   }
   const known = SINGULAR.get(text);
   if (known !== undefined) return known;
-  const made = plainName(text).replace(/(?:(?<=x)e|(?<=[a-z]{2}))s(?= |$)/g, "");
-  if (SINGULAR.size < MOST_KEPT && text.length < LONGEST_KEPT) SINGULAR.set(text, made);
-  return made;
+  const singular = plainName(text).replace(/(?:(?<=x)e|(?<=[a-z]{2}))s(?= |$)/g, "");
+  if (SINGULAR.size < MAX_CACHED && text.length < MAX_CACHED_LENGTH) SINGULAR.set(text, singular);
+  return singular;
 }
 
 /** Most names asked for are one word in small letters, with nothing to fold but an s. */
@@ -46,8 +46,8 @@ const LETTERS = /^[a-z]+$/;
 
 /** Recipes repeat their few words over and over; so many of them, and none of odd length, are kept. */
 const SINGULAR = new Map<string, string>();
-const MOST_KEPT = 4000;
-const LONGEST_KEPT = 40;
+const MAX_CACHED = 4000;
+const MAX_CACHED_LENGTH = 40;
 
 /** The known words that are spelled most like this one, the nearest first. */
 export function nearest(word: string, known: readonly string[], count = 3): string[] {

@@ -20,7 +20,7 @@ export const text = (says: string, role: CellModel["role"] = "label", at = 0): L
 export const weightColumn = (data: CardData, stage: number): number => 2 + stage * (data.unit === "oz" ? 2 : 1);
 export const head = (data: CardData, says: string): string => `${says} (${data.unit})`;
 
-export const named = (says: string, tick: boolean): CellModel[] => [
+export const labelCells = (says: string, tick: boolean): CellModel[] => [
   { at: 0, role: "ruled", text: tick ? TICK : says },
   { at: 1, role: "ruled", text: tick ? says : "" },
 ];

@@ -5,7 +5,7 @@ import { plan } from "../sheet/plan.ts";
 import type { CardAmount, CardData, CardKind } from "./data.ts";
 import { livingCard } from "./living.ts";
 import { block, type Into, TICK, text } from "./parts.ts";
-import { type Fitted, fits, fitted, folded, HEADING, TYPES } from "./type-size.ts";
+import { type Fitted, fits, fitType, HEADING, TYPES, wrapText } from "./type-size.ts";
 import { valuesCard } from "./values.ts";
 
 export type Card = { readonly model: SheetModel; readonly values: Values };
@@ -25,7 +25,7 @@ export function staffCard(data: CardData, amount: CardAmount, kind: CardKind): C
 
 function drawn(data: CardData, amount: CardAmount, kind: CardKind, type: number): Card {
   const values = new Map<string, Value | readonly Value[]>();
-  const size = fitted(data, kind === "living", type);
+  const size = fitType(data, kind === "living", type);
   const draw = kind === "living" ? livingCard(data, amount, values) : valuesCard(data, amount, values);
   const model: SheetModel = {
     name: "staff-card",
@@ -68,8 +68,8 @@ function table(data: CardData, columns: readonly ColumnModel[], values: Into): T
 
 /** Facts, the steps of the day, and the cautions. */
 function aside(data: CardData, size: Fitted, values: Into): (Block | Table)[][] {
-  const facts = data.facts.flatMap((fact) => folded(fact, size.letters));
-  const cautions = data.cautions.flatMap((caution) => folded(caution, size.smallLetters));
+  const facts = data.facts.flatMap((fact) => wrapText(fact, size.letters));
+  const cautions = data.cautions.flatMap((caution) => wrapText(caution, size.smallLetters));
   values.set(
     "done",
     data.timed.map(() => TICK),

@@ -28,7 +28,7 @@ const TITLE_POINTS = 16;
 export const HEADING = "For each mix";
 
 /** The columns in one size of type, and how many letters a line takes. */
-export function fitted(data: CardData, isLiving: boolean, type: number): Fitted {
+export function fitType(data: CardData, isLiving: boolean, type: number): Fitted {
   const points = BASE_POINTS * type;
   const number = Math.round(points * 6.2);
   const also = data.unit === "oz" ? [Math.round(points * 9)] : [];
@@ -60,7 +60,7 @@ export function fits(made: SheetPlan, model: SheetModel): boolean {
 }
 
 /** A text as lines of at most so many letters, parted between words. */
-export function folded(text: string, letters: number): string[] {
+export function wrapText(text: string, letters: number): string[] {
   const lines: string[] = [];
   for (const word of text.split(/\s+/).filter((one) => one !== "")) {
     const last = lines[lines.length - 1];

@@ -11,8 +11,8 @@ import {
   FINE,
   head,
   type Into,
+  labelCells,
   loadsSay,
-  named,
   piecesSay,
   sizeSays,
   tidy,
@@ -20,7 +20,7 @@ import {
   weightColumn,
 } from "./parts.ts";
 
-const MOST_SHIFT = ratio(0.02);
+const MAX_SHIFT = ratio(0.02);
 
 export function valuesCard(data: CardData, amount: CardAmount, values: Into): Drawn {
   const times = amount.wanted / amount.base;
@@ -33,7 +33,7 @@ export function valuesCard(data: CardData, amount: CardAmount, values: Into): Dr
         : Math.max(1, countUp(dough / data.mixerLimit));
   const whole = (value: number) => upOnSteps(value, data.steps);
   const onScale = (value: number | null) =>
-    onSteps([value === null ? null : weight(value)], data.steps, MOST_SHIFT)[0] ?? null;
+    onSteps([value === null ? null : weight(value)], data.steps, MAX_SHIFT)[0] ?? null;
   const figure = (says: string, name: string, value: number | null, at = 2, tick = false): Line[] => {
     if (value === null) return [];
     values.set(name, value);
@@ -41,7 +41,7 @@ export function valuesCard(data: CardData, amount: CardAmount, values: Into): Dr
       data.unit === "oz" && /^(?:all|each|added|size)/.test(name)
         ? [{ at: at + 1, role: "ruled" as const, text: poundsAndOunces(value), align: "right" as const }]
         : [];
-    return [{ cells: [...named(says, tick), { at, role: "figure", name, unit: "exact" }, ...also] }];
+    return [{ cells: [...labelCells(says, tick), { at, role: "figure", name, unit: "exact" }, ...also] }];
   };
   const pieces = data.pieces === null ? null : wholePieces(data.pieces * times);
   const make = block("make", [

@@ -62,13 +62,13 @@ function unitsByName(): Map<string, Unit> {
 }
 
 /** No amount with its unit is written longer. */
-export const LONGEST_AMOUNT = 60;
+export const MAX_AMOUNT_LENGTH = 60;
 const PART =
   /^ ?([-+−–]?[\d.,/⁄½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞ ]*[\d½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]) ?(fl\.? oz|fluid ounces?|cm[³3²2]|in[²2]|sq(?:uare|\.)? [a-z]+|°? ?[a-z]+|")\.?(?:,? ?(?:and )?)/;
 
 /** Reads an amount with its unit; undefined where the text is something else, or may mean two things. */
 export function readCarried(raw: unknown): Carried | undefined {
-  if (typeof raw !== "string" || raw.length > LONGEST_AMOUNT) return undefined;
+  if (typeof raw !== "string" || raw.length > MAX_AMOUNT_LENGTH) return undefined;
   let rest = folded(raw);
   let sum: Carried | undefined;
   let last = Number.POSITIVE_INFINITY;
@@ -90,7 +90,7 @@ export function readCarried(raw: unknown): Carried | undefined {
 
 /** Whether a text is an amount of something that is measured or counted, "3 large" or "2 cups", and no plain weight. */
 export const isCounted = (raw: string): boolean =>
-  raw.length <= LONGEST_AMOUNT &&
+  raw.length <= MAX_AMOUNT_LENGTH &&
   /^[\s]*(?:[\d½⅓⅔¼¾⅛⅜⅝⅞]|half |a )[^%]*\p{L}{1,}/u.test(raw) &&
   "problem" in readNumber(raw) &&
   readCarried(raw)?.of !== "weight";

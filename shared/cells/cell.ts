@@ -35,7 +35,7 @@ function textTrouble(raw: string): Problem | undefined {
 }
 
 /** A cell's content as it is quoted in a sentence. */
-export function found(raw: unknown): string {
+export function describeCell(raw: unknown): string {
   if (typeof raw === "string") return quoted(raw);
   if (typeof raw === "number") return shown(raw, 4);
   return typeof raw === "boolean" ? String(raw).toUpperCase() : "not a number or a text";
@@ -69,7 +69,7 @@ export function number<T extends number>(
           return { problem: `is ${quoted(raw)}, which ${says}` };
         }
         value = read.value;
-      } else return { problem: `is ${found(raw)}, not a number; enter ${what}` };
+      } else return { problem: `is ${describeCell(raw)}, not a number; enter ${what}` };
       // What was worked out in a cell is a hair over its limit at times: 0.1 + 0.2 is no more than 0.3.
       if (value < least && atMost(least, value)) return least as T;
       if (value > most && atMost(value, most)) return most as T;
@@ -128,7 +128,7 @@ export function word<W extends string>(options: Readonly<Record<W, readonly stri
       if (match !== undefined) return match;
       const near = typeof raw === "string" && words.length > 8 ? nearest(raw, words) : [];
       const hint = near.length > 0 ? `perhaps ${oneOf(near)}? Choose ` : "choose ";
-      return { problem: `is ${found(raw)}; ${hint}${oneOf(words)}` };
+      return { problem: `is ${describeCell(raw)}; ${hint}${oneOf(words)}` };
     },
   };
 }

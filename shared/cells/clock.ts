@@ -23,7 +23,7 @@ export function readTime(text: string): Minutes | Problem {
 
 const HOURS = /^(.+?)\s*h(?:ours?|rs?)?\.?\s*(?:(\d{1,2})\s*(?:min(?:utes?|s)?\.?)?)?$/i;
 const CLOCK = /^(\d{1,3}):(\d{2})$/;
-const MOST_MINUTES = 14 * MINUTES_A_DAY;
+const MAX_MINUTES = 14 * MINUTES_A_DAY;
 
 /** "90", "90 min", "12 h", "1 h 30", "1:30": minutes. */
 export function readDuration(text: string): Minutes | Problem {
@@ -36,7 +36,7 @@ export function readDuration(text: string): Minutes | Problem {
       ? hoursAnd(hours[1] ?? "", hours[2])
       : readNumber(bare.replace(/\s*min(?:utes?|s)?\.?$/i, ""));
   if ("problem" in read) return { problem: `is ${quoted(bare)}, which ${read.problem}; enter minutes such as 90` };
-  if (read.value < 0 || read.value > MOST_MINUTES)
+  if (read.value < 0 || read.value > MAX_MINUTES)
     return { problem: `is ${quoted(bare)}; it lies between 0 minutes and 14 days` };
   return minutes(read.value);
 }

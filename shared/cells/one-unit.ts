@@ -11,8 +11,8 @@ import {
   toCentimetres,
   type WeightUnit,
 } from "../base/units.ts";
-import { type Carried, type Dimension, isCounted, LONGEST_AMOUNT, readCarried } from "./carried-units.ts";
-import { found } from "./cell.ts";
+import { type Carried, type Dimension, isCounted, MAX_AMOUNT_LENGTH, readCarried } from "./carried-units.ts";
+import { describeCell } from "./cell.ts";
 import { type Hint, isBlank, type Measure } from "./hint.ts";
 import { readNumber } from "./number.ts";
 
@@ -54,7 +54,7 @@ function inUnit({ value }: Carried, measure: Measure, unit: string | undefined):
 /** Whether a cell holds an amount other than 0 that carries no unit. A long text is looked at no further. */
 function isBareAmount(raw: unknown): boolean {
   if (typeof raw === "number") return raw !== 0;
-  if (typeof raw !== "string" || raw.length > LONGEST_AMOUNT) return false;
+  if (typeof raw !== "string" || raw.length > MAX_AMOUNT_LENGTH) return false;
   const read = readNumber(raw, { threeDecimals: true });
   return "value" in read && read.value !== 0;
 }
@@ -117,7 +117,7 @@ export function withoutUnits(group: readonly { argument: Wanted; grid: Grid }[],
     faults.push(
       ...bare.map(({ argument, row, raw }) =>
         fault(
-          `is ${found(raw)} without a unit beside weights that carry theirs; enter its unit too, such as "${found(raw).replace(/"/g, "")} g" if it is grams`,
+          `is ${describeCell(raw)} without a unit beside weights that carry theirs; enter its unit too, such as "${describeCell(raw).replace(/"/g, "")} g" if it is grams`,
           argument.name,
           row,
         ),

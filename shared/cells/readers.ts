@@ -3,15 +3,15 @@
 import { type CubicCentimetres, LENGTH_UNITS, type Ratio, TEMPERATURE_UNITS, WEIGHT_UNITS } from "../base/units.ts";
 import { number, word } from "./cell.ts";
 
-const MOST = 1e9;
+const MAX_NUMBER = 1e9;
 
 /** Weights of one question share one unit, so that only their proportion matters. */
 export const someWeight = <T extends number>(group = "") =>
-  number<T>("a weight such as 350", { min: 0, max: MOST }, {}, { measure: "weight", group });
+  number<T>("a weight such as 350", { min: 0, max: MAX_NUMBER }, {}, { measure: "weight", group });
 export const weightAboveZero = <T extends number>() =>
-  number<T>("a weight such as 350", { above: 0, max: MOST }, {}, { measure: "weight" });
+  number<T>("a weight such as 350", { above: 0, max: MAX_NUMBER }, {}, { measure: "weight" });
 export const count = <T extends number>(what = "a number of pieces such as 48") =>
-  number<T>(what, { min: 0, max: MOST });
+  number<T>(what, { min: 0, max: MAX_NUMBER });
 
 /** A share: 65 % arrives as 0.65; a bare 65 is refused where it is out of bounds. */
 export const share = (max: number, min = 0) =>
@@ -19,7 +19,7 @@ export const share = (max: number, min = 0) =>
 export const shareAboveZero = (max: number) =>
   number<Ratio>("a share such as 85% (0.85)", { above: 0, max }, { percent: true });
 /** Money, in whatever currency the sheet uses. */
-export const priceCell = () => number<number>("a price such as 4.90", { min: 0, max: MOST });
+export const priceCell = () => number<number>("a price such as 4.90", { min: 0, max: MAX_NUMBER });
 /** Water over flour: 65 % is 0.65. */
 export const hydration = () => number<Ratio>("a hydration such as 65% (0.65)", { min: 0, max: 5 }, { percent: true });
 

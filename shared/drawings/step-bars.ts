@@ -25,7 +25,7 @@ export type StepBars = {
 };
 
 /** A bar is never too thin to be seen. */
-const LEAST_WIDE = 2;
+const MIN_WIDTH = 2;
 
 /** The steps on a line `width` long, the first at its start and the end of the last at its end; null without any. */
 export function stepBars(timed: readonly TimedStep[], width: number): StepBars | null {
@@ -35,7 +35,7 @@ export function stepBars(timed: readonly TimedStep[], width: number): StepBars |
   if (!(last > first)) return null;
   const scale = width / (last - first);
   const bars = timed.map(({ name, start, minutes: long }): StepBar => {
-    const wide = Math.max(LEAST_WIDE, long * scale);
+    const wide = Math.max(MIN_WIDTH, long * scale);
     return {
       name,
       time: shownTime(start),
@@ -49,9 +49,9 @@ export function stepBars(timed: readonly TimedStep[], width: number): StepBars |
   for (let at = (dayOf(minutes(first)) + 1) * MINUTES_A_DAY; at < last; at += MINUTES_A_DAY)
     midnights.push((at - first) * scale);
   const end = minutes(last);
-  const told = bars.map(({ name, time, day, takes }) => `${spaced(time, day)} ${name}, ${takes}`);
+  const sentences = bars.map(({ name, time, day, takes }) => `${spaced(time, day)} ${name}, ${takes}`);
   const ready = spaced(shownTime(end), shownDay(dayOf(end)));
-  return { bars, midnights, ready, says: `${told.join("; ")}; ready at ${ready}.` };
+  return { bars, midnights, ready, says: `${sentences.join("; ")}; ready at ${ready}.` };
 }
 
 const spaced = (time: string, day: string): string => (day === "" ? time : `${time} ${day}`);

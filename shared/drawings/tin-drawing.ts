@@ -127,12 +127,12 @@ export function levelOf(shape: TinShape, sizes: Sizes, volume: CubicCentimetres)
 export function below(points: readonly Point[], height: number): Point[] {
   return points.flatMap((from, index) => {
     const to = points[(index + 1) % points.length] ?? from;
-    const kept: Point[] = from[1] <= height ? [from] : [];
+    const corners: Point[] = from[1] <= height ? [from] : [];
     if (from[1] <= height !== to[1] <= height) {
       const part = (height - from[1]) / (to[1] - from[1]);
-      kept.push([from[0] + (to[0] - from[0]) * part, height]);
+      corners.push([from[0] + (to[0] - from[0]) * part, height]);
     }
-    return kept;
+    return corners;
   });
 }
 

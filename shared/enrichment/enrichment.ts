@@ -65,11 +65,11 @@ export function contents(
     return saysItsWater(kind) && inLarder === undefined ? kind : null;
   };
   const byKind = eachRow(weights, (row, index) => (row === null ? null : spokenFor(index)));
-  const found = requireIngredients(larder, names, (index) => weights[index] !== null && byKind[index] === null);
+  const ingredients = requireIngredients(larder, names, (index) => weights[index] !== null && byKind[index] === null);
   return eachRow(weights, (row, index) => {
     if (row === null) return null;
     const kind = byKind[index] ?? null;
-    const ingredient = found[index] ?? null;
+    const ingredient = ingredients[index] ?? null;
     if (kind !== null) return row * ofKind(kind, asked, larder, index);
     return ingredient === null ? null : row * known(ingredient, asked, "ingredients", index + 1);
   });
@@ -100,10 +100,10 @@ function ofKind(kind: Kind, asked: Asked, larder: Larder, index: number): number
  */
 export function waters(names: Names, weights: Weights, kinds: Kinds, larder: Larder): (Weight | null)[] {
   const needsLarder = (index: number) => weights[index] !== null && !saysItsWater(kinds[index] ?? null);
-  const found = requireIngredients(larder, names, needsLarder);
+  const ingredients = requireIngredients(larder, names, needsLarder);
   return eachRow(weights, (row, index) => {
     if (row === null) return null;
-    const ingredient = found[index] ?? null;
+    const ingredient = ingredients[index] ?? null;
     const share =
       ingredient === null ? (kinds[index]?.water ?? 0) : known(ingredient, "water", "ingredients", index + 1);
     return weight(row * share);
@@ -157,7 +157,7 @@ export type Kept = keyof typeof KEPT;
 const NONE = 0.01;
 
 /** No one weighs more than this times what is replaced (common practice, no source). */
-const MOST_TIMES = 3;
+const MAX_TIMES = 3;
 
 /** The weight of another ingredient that keeps a part of this one, and the plain water that balances the two. */
 export function swap(
@@ -171,9 +171,9 @@ export function swap(
   const other = sideOf(to, "to", kept, larder);
   const needed = (amount * old.share) / other.share;
   const water = amount * old.water - needed * other.water;
-  if (!atMost(needed, MOST_TIMES * amount)) {
+  if (!atMost(needed, MAX_TIMES * amount)) {
     refuse(
-      `is ${quoted(to)}, of which ${shownWeight(needed)} would replace ${shownWeight(amount)}, more than ${MOST_TIMES} times as much; keep a part that both are rich in`,
+      `is ${quoted(to)}, of which ${shownWeight(needed)} would replace ${shownWeight(amount)}, more than ${MAX_TIMES} times as much; keep a part that both are rich in`,
       "to",
     );
   }

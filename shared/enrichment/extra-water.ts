@@ -30,10 +30,10 @@ export function extraWaters(
   larder: Larder,
   kinds: readonly (Kind | null)[],
 ): ExtraWater[] {
-  const told = (index: number) => TAKES_NONE.some((one) => one === kinds[index]?.word);
-  const found = requireIngredients(larder, names, (index) => weights[index] !== null && !told(index));
+  const takesNone = (index: number) => TAKES_NONE.some((one) => one === kinds[index]?.word);
+  const ingredients = requireIngredients(larder, names, (index) => weights[index] !== null && !takesNone(index));
   return eachRow(weights, (row, index): ExtraWater => {
-    const ingredient = found[index] ?? null;
+    const ingredient = ingredients[index] ?? null;
     if (row === null) return { water: null, remark: null };
     return ingredient === null ? { water: weight(0), remark: null } : asked(ingredient, row, kinds[index] ?? null);
   });

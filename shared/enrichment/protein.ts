@@ -91,7 +91,7 @@ const MAY_BE_NOTHING = 0.5;
 const GLUTEN_FORMING = { least: 0.8, most: 0.85 };
 const HUNDRED_GRAMS = 100;
 /** A flour with less protein than this makes no dough: common practice, no source. */
-const LEAST_OF_FLOUR = 0.0099;
+const MIN_OF_FLOUR = 0.0099;
 
 export type LabelProtein = {
   readonly low: Ratio;
@@ -105,7 +105,7 @@ export function labelProtein({ grams, decimals }: LabelFigure, serving: Grams | 
   const per = servingOf(serving, law);
   if (!atMost(grams, per))
     refuse(`is ${shownApart(grams, per, 2)} g, more than the ${shown(per)} g it is said to be in`, "protein");
-  if (grams > 0 && grams < LEAST_OF_FLOUR * per && decimals > 0) {
+  if (grams > 0 && grams < MIN_OF_FLOUR * per && decimals > 0) {
     refuse(
       `is ${shown(grams, 4)} g in ${shown(per)} g; was it typed as a share? Enter the grams the label prints`,
       "protein",

@@ -8,7 +8,7 @@ export type Feed = FlourAndWater & { readonly starter: Weight; readonly total: W
 type Hydrations = { readonly now: Ratio; readonly wanted: Ratio };
 
 /** Three a day for a week; longer plans start over from a spoonful. */
-export const MOST_FEEDS = 21;
+export const MAX_FEEDS = 21;
 
 /** Feeds that each multiply the starter alike, from `start` to `final`; the first brings it to the hydration wanted. */
 export function feedPlan(start: Weight, final: Weight, feeds: number, hydration: Hydrations): Feed[] {

@@ -96,7 +96,7 @@ function frameOf(cells: Cells, kinds: Kinds, style: Style): { frame: Frame; sum:
 }
 
 /** A larger sum of flour percentages is no slip of the pen. */
-const LARGEST_SUM = 200;
+const MAX_SUM = 200;
 
 function wrongSum(cells: Cells, kinds: Kinds): string {
   let sum = 0;
@@ -104,12 +104,12 @@ function wrongSum(cells: Cells, kinds: Kinds): string {
     if (cell !== null && isFlour(kinds[row] ?? null)) sum += cell.marked ? cell.value * 100 : cell.value;
   });
   const preferments = kinds.some(isPreferment) ? ", with or without the flour inside preferments" : "";
-  const weights = sum > LARGEST_SUM ? "; if these are weights, BAKE_FLOURPCT makes shares of them" : "";
+  const weights = sum > MAX_SUM ? "; if these are weights, BAKE_FLOURPCT makes shares of them" : "";
   return `have flour rows that add up to ${shown(sum, 3)}; all flours together${preferments} make 100 (or 100%)${weights}`;
 }
 
 /** The most a row of a ratio column may be before it reads as a percentage typed plain. */
-const MOST_AS_RATIO: Readonly<Partial<Record<Kind["word"], number>>> = {
+const MAX_RATIO: Readonly<Partial<Record<Kind["word"], number>>> = {
   salt: 0.25,
   yeast: 0.15,
   water: 3,
@@ -119,16 +119,16 @@ const MOST_AS_RATIO: Readonly<Partial<Record<Kind["word"], number>>> = {
   dairy: 5,
   fruit: 5,
 };
-const MOST_OF_ANY = 40;
+const MAX_OF_ANY = 40;
 /** A dough that yeast or a preferment raises has no water above 200 %, and of nothing else but flour and preferment as much. */
-const MOST_LEAVENED = 2;
+const MAX_LEAVENED = 2;
 
 /**
  * The least a row of a plain column may be before it reads as a share: nobody weighs less of it. With egg or fruit and
  * without yeast it is a cake, in which fat, sugar, egg and fruit reach five times the flour; there a lesser figure can be
  * read both ways.
  */
-const LEAST_AS_PLAIN: Readonly<Partial<Record<Kind["word"], number>>> = {
+const MIN_PLAIN: Readonly<Partial<Record<Kind["word"], number>>> = {
   salt: 0.1,
   yeast: 0.05,
   water: 5,
@@ -139,7 +139,7 @@ const LEAST_AS_PLAIN: Readonly<Partial<Record<Kind["word"], number>>> = {
   grain: 1,
   fruit: 1,
 };
-const LEAST_IN_CAKE: typeof LEAST_AS_PLAIN = { fat: 5, sugar: 5, egg: 5, fruit: 5 };
+const MIN_IN_CAKE: typeof MIN_PLAIN = { fat: 5, sugar: 5, egg: 5, fruit: 5 };
 
 /** Rows that can't have been written in this style. */
 export function misfits(cells: Cells, kinds: Kinds, style: Style, argument: string): Fault[] {
@@ -153,14 +153,14 @@ export function misfits(cells: Cells, kinds: Kinds, style: Style, argument: stri
     (cell, row) => cell !== null && (kinds[row]?.word === "yeast" || isPreferment(kinds[row] ?? null)),
   );
   const isTooMuch = (value: number, { word }: Kind) =>
-    !atMost(value, MOST_AS_RATIO[word] ?? MOST_OF_ANY) ||
-    (leavened && word !== "preferment" && (word === "water" ? !atMost(value, MOST_LEAVENED) : value >= MOST_LEAVENED));
+    !atMost(value, MAX_RATIO[word] ?? MAX_OF_ANY) ||
+    (leavened && word !== "preferment" && (word === "water" ? !atMost(value, MAX_LEAVENED) : value >= MAX_LEAVENED));
   const isCake =
     !leavened &&
     cells.some(
       (cell, row) => cell !== null && cell.value > 0 && (kinds[row]?.word === "egg" || kinds[row]?.word === "fruit"),
     );
-  const least = ({ word }: Kind) => (isCake ? LEAST_IN_CAKE[word] : undefined) ?? LEAST_AS_PLAIN[word] ?? 0;
+  const least = ({ word }: Kind) => (isCake ? MIN_IN_CAKE[word] : undefined) ?? MIN_PLAIN[word] ?? 0;
   const wrong = rows.filter(({ value, kind }) =>
     style === "ratio" ? isTooMuch(value, kind) : value > 0 && !atMost(least(kind), value),
   );

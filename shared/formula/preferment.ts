@@ -64,10 +64,10 @@ export function prefermentedFlour(flour: Weight, share: Ratio, hydration: Ratio,
 }
 
 /** A seed below this part of its preferment reads as a share that was typed: common practice, no source. */
-const LEAST_SEED = 0.005;
+const MIN_SEED = 0.005;
 
 export function refuseTinySeed(seed: Weight, total: number): void {
-  if (seed > 0 && !atMost(LEAST_SEED * total, seed)) {
+  if (seed > 0 && !atMost(MIN_SEED * total, seed)) {
     refuse(
       `is ${shown(seed, 4)}, below 0.5 % of the preferment's ${shownWeight(total)}; was it typed as a share? Enter its weight`,
       "seed",

@@ -12,7 +12,7 @@ export const ROLL_IN_BASES = {
 export type RollInBase = keyof typeof ROLL_IN_BASES;
 
 /** More fat than this share of the finished dough is no dough that can be folded: common practice, no source. */
-const MOST_OF_FINISHED = 0.6;
+const MAX_OF_FINISHED = 0.6;
 
 /**
  * Fat to roll into a base dough. Published croissant and Danish formulas: 45 to 70 % of the flour, 25 to 33 % of the base dough
@@ -36,9 +36,9 @@ export function rollIn(dough: Weight, share: Ratio, of: RollInBase | null, flour
 }
 
 function ofFinished(dough: Weight, share: Ratio): Weight {
-  if (!atMost(share, MOST_OF_FINISHED)) {
+  if (!atMost(share, MAX_OF_FINISHED)) {
     refuse(
-      `is ${shownShare(share)} of the finished dough, more fat than dough can hold; enter at most ${shownShare(MOST_OF_FINISHED)}, or choose "base dough"`,
+      `is ${shownShare(share)} of the finished dough, more fat than dough can hold; enter at most ${shownShare(MAX_OF_FINISHED)}, or choose "base dough"`,
       "share",
     );
   }

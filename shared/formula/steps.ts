@@ -48,10 +48,10 @@ export function ripeningBefore(
   name: string,
   hours: number,
 ): TimedStep | null {
-  const found = timed.find((one) => sameStep(one.name, step));
-  if (found === undefined) return null;
+  const timedStep = timed.find((one) => sameStep(one.name, step));
+  if (timedStep === undefined) return null;
   const long = Math.round(hours * 60);
-  return { name, minutes: minutes(long), start: minutes(found.start - long) };
+  return { name, minutes: minutes(long), start: minutes(timedStep.start - long) };
 }
 
 /** Whole pieces from a dough. */

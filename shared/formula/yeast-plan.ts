@@ -5,11 +5,11 @@ import { type Celsius, celsius, fromCelsius, type Hours, type TemperatureUnit } 
 import { sum } from "./formula.ts";
 import {
   COOLEST,
-  LEAST_CHANGE,
-  MOST_CHANGE,
+  MAX_CHANGE,
+  MIN_CHANGE,
   PER_DEGREE,
   refuseTemperature,
-  sorted,
+  sortNumbers,
   TIME_POWERS,
   WARMEST,
 } from "./yeast.ts";
@@ -30,7 +30,7 @@ const COLD_COUNTS = [1, 0.5, 0] as const;
 const FREEZING = 1;
 /** Where rests below this decide, the schedule is one of the retarder, and nothing of the rule is left. */
 const RETARDER = 10;
-const MOST_OF_WORK = 0.5;
+const MAX_OF_WORK = 0.5;
 
 /**
  * Low, middle and high yeast for a schedule of rests: yeast × (hours now ÷ hours of all rests)^k ÷ their mean rate, the
@@ -46,8 +46,8 @@ export function yeastForPlan(yeast: number, now: Now, rests: readonly Rest[]): n
   return COLD_COUNTS.map((counts, edge) => {
     const worked = rests.map((rest) => ({ rest, hours: rest.hours * (isCold(rest) ? counts : 1) }));
     const total = sum(worked.map(({ hours }) => hours));
-    const byTime = sorted(TIME_POWERS.map((power) => (now.hours / total) ** power));
-    const byDegrees = sorted(
+    const byTime = sortNumbers(TIME_POWERS.map((power) => (now.hours / total) ** power));
+    const byDegrees = sortNumbers(
       PER_DEGREE.map(
         (factor) => total / sum(worked.map(({ rest, hours }) => hours * factor ** (rest.temp - now.temp))),
       ),
@@ -91,7 +91,7 @@ function refuseTemperatures(rests: readonly Rest[], unit: TemperatureUnit): void
 function refuseColdWork(now: Now, rests: readonly Rest[]): void {
   const work = (some: readonly Rest[]) => sum(some.map((rest) => asNow(rest, now)));
   const cold = rests.filter(({ temp }) => !atMost(RETARDER, temp));
-  if (atMost(work(cold), MOST_OF_WORK * work(rests))) return;
+  if (atMost(work(cold), MAX_OF_WORK * work(rests))) return;
   const limit = `${shown(fromCelsius(celsius(RETARDER), now.unit))} °${now.unit}`;
   refuse(
     `hold rests below ${limit} that do more than half of the work, and no rule of degrees holds there; keep the yeast and find the time in the cold by trial`,
@@ -105,13 +105,13 @@ function refuseChanges(now: Now, rests: readonly Rest[]): void {
   const cold = sum(rests.filter(isCold).map((rest) => asNow(rest, now)));
   const limit = `${shown(fromCelsius(celsius(COOLEST), now.unit))} °${now.unit}`;
   const which = cold > 0 ? `of ${limit} or more ` : "";
-  if (!atMost(now.hours / MOST_CHANGE, warm)) {
+  if (!atMost(now.hours / MAX_CHANGE, warm)) {
     refuse(
       `${which}add up to ${shown(warm)}, and hours_now is ${shown(now.hours)}: the rule holds down to a third of that; go in two steps with a trial between, or use a preferment`,
       "hours",
     );
   }
-  if (!atMost(LEAST_CHANGE * (warm + cold), now.hours)) {
+  if (!atMost(MIN_CHANGE * (warm + cold), now.hours)) {
     const inAll = cold > 0 ? `do the work of ${shown(warm + cold)} at temp_now` : `add up to ${shown(warm)}`;
     refuse(
       `${inAll}, and hours_now is ${shown(now.hours)}: the rule holds up to twice that; keep the yeast and retard the dough in the cold, or go in two steps with a trial between`,

@@ -23,7 +23,7 @@ export type Yeast = keyof typeof YEASTS;
 const STRENGTH: Readonly<Record<Yeast, number>> = { fresh: 1, "active dry": 0.4, instant: 0.33 };
 
 /** Yeast of the other kind, and the water that keeps the dough's weight where fresh yeast, mostly water, comes or goes. */
-export function swapped(amount: Weight, from: Yeast, to: Yeast): { yeast: Weight; water: Weight } {
+export function swapYeast(amount: Weight, from: Yeast, to: Yeast): { yeast: Weight; water: Weight } {
   const other = from === to ? amount : (amount * STRENGTH[to]) / STRENGTH[from];
   const balances = (from === "fresh") !== (to === "fresh");
   return { yeast: weight(other), water: weight(balances ? amount - other : 0) };
@@ -38,8 +38,8 @@ export const TIME_POWERS = [1, 1.3, 1.7];
 /** Yeast per °C colder: doubling per 10 °C (from memory), per 17 °F (artisanbreads123), and bakemag.com 836's tenth per °C. */
 export const PER_DEGREE = [1.07, 1.08, 1.1];
 /** The inverse rule is trusted for changes of half to three times: common practice, no source. */
-export const LEAST_CHANGE = 0.5;
-export const MOST_CHANGE = 3;
+export const MIN_CHANGE = 0.5;
+export const MAX_CHANGE = 3;
 /** Between a cool room and a warm proofer, °C; colder, the rule of degrees fails (back-cafe-wedel's fridge doughs). */
 export const COOLEST = 15;
 export const WARMEST = 32;
@@ -52,21 +52,21 @@ export function yeastForTime(yeast: number, now: Hours, wanted: Hours, temps: Do
   const change = now / wanted;
   refuseChange(change, wanted);
   const colder = degreesColder(temps);
-  const byTime = sorted(TIME_POWERS.map((power) => change ** power));
-  const byDegrees = sorted(PER_DEGREE.map((factor) => factor ** colder));
+  const byTime = sortNumbers(TIME_POWERS.map((power) => change ** power));
+  const byDegrees = sortNumbers(PER_DEGREE.map((factor) => factor ** colder));
   return byTime.map((factor, index) => yeast * factor * (byDegrees[index] ?? 1));
 }
 
-export const sorted = (values: readonly number[]): number[] => [...values].sort((a, b) => a - b);
+export const sortNumbers = (values: readonly number[]): number[] => [...values].sort((a, b) => a - b);
 
 function refuseChange(change: number, wanted: Hours): void {
-  if (!atMost(LEAST_CHANGE, change)) {
+  if (!atMost(MIN_CHANGE, change)) {
     refuse(
       `is ${shown(wanted)}, ${shownApart(1 / change, 2, 2)} times hours_now, and the rule holds up to twice; keep the yeast and retard the dough in the cold, or go in two steps with a trial between`,
       "hours_wanted",
     );
   }
-  if (!atMost(change, MOST_CHANGE)) {
+  if (!atMost(change, MAX_CHANGE)) {
     refuse(
       `is ${shown(wanted)}, hours_now divided by ${shownApart(change, 3, 2)}, and the rule holds down to a third; go in two steps with a trial between, or use a preferment`,
       "hours_wanted",

@@ -49,7 +49,7 @@ export const NO_ALLERGENS = "no declarable allergens in the ingredients as enter
  * What a law makes declare of all ingredients together: its groups in its order, the species in brackets. What was entered as an
  * allergen and is not on this law's list is said behind them.
  */
-export function declared(names: readonly (string | null)[], larder: Larder, law: LabelLaw): string {
+export function declareAllergens(names: readonly (string | null)[], larder: Larder, law: LabelLaw): string {
   // Nothing was entered yet, and nothing is promised.
   if (names.every((name) => name === null)) return "";
   const found = requireIngredients(larder, names, (index) => names[index] !== null);

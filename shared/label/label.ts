@@ -61,13 +61,13 @@ export function labelList(
 export const addedUp = (weights: Weights): number => weights.reduce((sum: number, one) => sum + (one ?? 0), 0);
 
 /** Nothing that is baked or dried keeps less of its weight. */
-const LEAST_FINISHED = 0.1;
+const MIN_FINISHED = 0.1;
 
 /** A finished weight lies below the ingredients' and not in kilograms beside their grams. */
 export function nearSum(finished: Weight, sum: number): void {
-  if (!atMost(LEAST_FINISHED * sum, finished))
+  if (!atMost(MIN_FINISHED * sum, finished))
     refuse(
-      `is ${shownApart(finished, LEAST_FINISHED * sum, 2)}, less than a tenth of the ingredients' ${shown(sum)}; enter both in one unit`,
+      `is ${shownApart(finished, MIN_FINISHED * sum, 2)}, less than a tenth of the ingredients' ${shown(sum)}; enter both in one unit`,
       "finished_weight",
     );
   if (atMost(finished, sum)) return;

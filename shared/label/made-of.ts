@@ -4,7 +4,7 @@ import { atMost } from "../base/scaling.ts";
 import { shownShare } from "../base/show.ts";
 import { type Ratio, ratio } from "../base/units.ts";
 import { readNumber } from "../cells/number.ts";
-import { listed } from "./read-allergens.ts";
+import { splitList } from "./read-allergens.ts";
 
 export type Part = { readonly name: string; readonly share: Ratio | null };
 
@@ -15,7 +15,7 @@ const PARTS_UP_TO = 1.005;
 
 /** The parts of a compound in the order that they are typed in. */
 export function partsOf(madeOf: string, row: number | null): Part[] {
-  const parts = listed(madeOf).map((part): Part => {
+  const parts = splitList(madeOf).map((part): Part => {
     const [, last, after, before, first] = SHARE.exec(part) ?? [];
     const read = readNumber(after ?? before ?? "", { percent: true });
     return "problem" in read ? { name: part, share: null } : { name: last ?? first ?? part, share: ratio(read.value) };

@@ -6,7 +6,7 @@ import type { LabelLaw } from "../enrichment/protein.ts";
 import { type Allergen, allergenList, OPEN } from "./allergen-list.ts";
 
 /** Parts of a list; a comma in brackets or before a digit ("54,5%") does not part. */
-export function listed(text: string): string[] {
+export function splitList(text: string): string[] {
   let depth = 0;
   const marked = text.replace(/[^\S\n]|[\u180e\u200b-\u200d\u2060]/g, " ").replace(/[();\n]|,(?!\d)/g, (mark) => {
     depth = mark === "(" ? depth + 1 : mark === ")" ? Math.max(0, depth - 1) : depth;
@@ -32,8 +32,8 @@ const SULPHITES_UP_TO = 10;
 /** The allergens of a larder cell, each once, or what is wrong with it as a predicate. */
 export function readAllergens(text: string, law: LabelLaw): readonly Allergen[] | string {
   const { known } = allergenList();
-  const found = new Map<string, Allergen>();
-  const items = listed(annexWords(text));
+  const allergens = new Map<string, Allergen>();
+  const items = splitList(annexWords(text));
   for (const item of items) {
     const [, sulphites, amount = ""] = SULPHITES.exec(item) ?? [];
     const [, head = "", inner = ""] = OF_GROUP.exec(item) ?? [];
@@ -56,13 +56,13 @@ export function readAllergens(text: string, law: LabelLaw): readonly Allergen[] 
     for (const name of names.flatMap(grainsOf)) {
       const key = singularName(name);
       if (key === "none" && items.length === 1) return [];
-      const own = known.get(key) ?? (isOpen && key !== "" ? { ...group, ...free(name) } : undefined);
-      const one = isOpen && own?.group !== group.group ? undefined : own;
+      const allergen = known.get(key) ?? (isOpen && key !== "" ? { ...group, ...free(name) } : undefined);
+      const one = isOpen && allergen?.group !== group.group ? undefined : allergen;
       if (one === undefined) return `holds ${quoted(name.trim())}; ${instead(key)}`;
-      found.set(one.species, one);
+      allergens.set(one.species, one);
     }
   }
-  return [...found.values()];
+  return [...allergens.values()];
 }
 
 /** Latin names of annex II, and the words that it puts around its own. */

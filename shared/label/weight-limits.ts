@@ -4,8 +4,8 @@ import { type Grams, grams } from "../base/units.ts";
 import type { LabelLaw } from "../enrichment/protein.ts";
 
 /** The rule covers nominal quantities from 5 g to 10 kg (Directive 76/211/EEC, from memory). */
-export const LEAST_NOMINAL = 5;
-export const MOST_NOMINAL = 10_000;
+export const MIN_NOMINAL = 5;
+export const MAX_NOMINAL = 10_000;
 
 /**
  * Tolerable negative error by nominal weight up to `to` grams: a share of it or a fixed weight. From memory: Directive
@@ -19,7 +19,7 @@ const TOLERANCES: readonly { readonly to: number; readonly share?: number; reado
   { to: 300, fixed: 9 },
   { to: 500, share: 0.03 },
   { to: 1000, fixed: 15 },
-  { to: MOST_NOMINAL, share: 0.015 },
+  { to: MAX_NOMINAL, share: 0.015 },
 ];
 
 /** A tolerance that is a share is rounded up to the next tenth of a gram (the same table's note, from memory). */

@@ -107,13 +107,13 @@ export type OwnRow = {
   readonly builtIn: BuiltIn | undefined;
 };
 
-const own = new WeakMap<OwnRow, Ingredient>();
+const ingredientsOfRows = new WeakMap<OwnRow, Ingredient>();
 
 export function ofRow(row: OwnRow): Ingredient {
-  const before = own.get(row);
+  const before = ingredientsOfRows.get(row);
   if (before !== undefined) return before;
   const made = ingredientOfRow(row);
-  own.set(row, made);
+  ingredientsOfRows.set(row, made);
   return made;
 }
 

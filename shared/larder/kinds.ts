@@ -37,9 +37,9 @@ export const OTHER = plain("other");
 /** A preferment whose flour is this share of its weight; the rest is water. */
 const preferment = (flour: number): Kind => ({ word: "preferment", flour: ratio(flour), water: ratio(1 - flour) });
 
-const MOST_HYDRATION = 5;
+const MAX_HYDRATION = 5;
 /** No preferment is drier than this many percent: a lower number was meant in another way. */
-const LEAST_PERCENT = 20;
+const MIN_PERCENT = 20;
 const PREFERMENT = new RegExp(`^(${PREFERMENT_WORDS.join("|")})s?(?![a-z])(.*)$`);
 /** "100% levain" says its hydration first. */
 const HYDRATION_FIRST = new RegExp(`^(\\d[\\d.,]* ?%) ?(${PREFERMENT_WORDS.join("|")})s?$`);
@@ -97,24 +97,24 @@ function fromShare(flour: number): Kind | Problem {
   if (flour === 0) return plain("other");
   if (flour > 0 && flour < 1) return preferment(flour);
   // 1.25 is a hydration as a share, 125 one in percent.
-  const percent = flour > 1 && flour <= MOST_HYDRATION ? flour * 100 : flour;
-  const isHydration = percent >= LEAST_PERCENT && percent <= MOST_HYDRATION * 100;
+  const percent = flour > 1 && flour <= MAX_HYDRATION ? flour * 100 : flour;
+  const isHydration = percent >= MIN_PERCENT && percent <= MAX_HYDRATION * 100;
   const meant = isHydration ? `; for a starter of that hydration enter "starter ${shown(percent)}%"` : "";
   return { problem: `is ${shown(flour, 4)}${meant}; a number here is the flour's share, from 0 to 1` };
 }
 
 function fromHydration(name: string, amount: string, raw: string): Kind | Problem {
   const read = amount.endsWith("%") ? readNumber(amount, { percent: true }) : undefined;
-  if (read !== undefined && !("problem" in read) && read.value >= 0 && read.value <= MOST_HYDRATION)
+  if (read !== undefined && !("problem" in read) && read.value >= 0 && read.value <= MAX_HYDRATION)
     return preferment(1 / (1 + read.value));
   const [, typed = amount] = /(\d[\d.,]* ?%)/.exec(amount) ?? [];
   const bare = readNumber(typed, { percent: true });
   if ("problem" in bare) return { problem: `${lacking(raw)}, such as "${name} 100%"` };
   // "levain 0.8" is no 0.8 %.
   const percent = bare.marked || bare.value <= 1 ? bare.value * 100 : bare.value;
-  if (percent > MOST_HYDRATION * 100 || (bare.marked && percent < LEAST_PERCENT))
-    return { problem: `is ${quoted(raw)}; a hydration lies between 0 % and ${MOST_HYDRATION * 100} %` };
-  const example = `"${name} ${percent >= LEAST_PERCENT ? shown(percent) : 100}%"`;
+  if (percent > MAX_HYDRATION * 100 || (bare.marked && percent < MIN_PERCENT))
+    return { problem: `is ${quoted(raw)}; a hydration lies between 0 % and ${MAX_HYDRATION * 100} %` };
+  const example = `"${name} ${percent >= MIN_PERCENT ? shown(percent) : 100}%"`;
   return { problem: bare.marked ? `is ${quoted(raw)}; enter ${example}` : `${lacking(raw)}, such as ${example}` };
 }
 

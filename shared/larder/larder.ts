@@ -141,11 +141,11 @@ function knownNames({ rows }: Larder): string[] {
 }
 
 /** No ingredient is called by more; comparing whole paragraphs would take seconds. */
-const LONGEST_COMPARED = 80;
+const MAX_COMPARED_LENGTH = 80;
 
 /** What is said of a name no table knows. */
 export function unknownName(larder: Larder, name: string): string {
-  const near = nearest(name.slice(0, LONGEST_COMPARED), knownNames(larder));
+  const near = nearest(name.slice(0, MAX_COMPARED_LENGTH), knownNames(larder));
   const perhaps = near.length > 0 ? `; perhaps ${oneOf(near)}? Enter` : "; enter";
   return `is ${quoted(name)}, which the larder does not know${perhaps} a name it knows, or give the larder a row for it`;
 }
@@ -167,8 +167,8 @@ export function requireIngredients(
   return eachRow(names, (name, index) => {
     if (!needed(index)) return null;
     if (name === null) return refuse("is blank though the row has an amount; enter its name", argument, index + 1);
-    const found = findIngredient(larder, name);
-    if (found !== undefined) return found;
+    const match = findIngredient(larder, name);
+    if (match !== undefined) return match;
     compared += 1;
     const says = compared > COMPARED ? `is ${quoted(name)}, which the larder does not know` : unknownName(larder, name);
     return refuse(says, argument, index + 1);

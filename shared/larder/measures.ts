@@ -51,16 +51,17 @@ export function readMeasures(raw: unknown): Measures | { readonly problem: strin
   if (typeof raw !== "string") return { problem: `is not a text; ${EXAMPLE}` };
   const measures = new Map<string, Measure>();
   for (const part of raw.split(/[;\n]/)) {
-    const entry = part.replace(/\s+/g, " ").trim();
-    if (entry === "") continue;
-    const [, name = "", from = "", to = from] = ENTRY.exec(entry) ?? [];
+    const measureText = part.replace(/\s+/g, " ").trim();
+    if (measureText === "") continue;
+    const [, name = "", from = "", to = from] = ENTRY.exec(measureText) ?? [];
     const least = readNumber(from);
     const most = readNumber(to);
-    if (name === "") return { problem: `holds ${quoted(entry)}; ${EXAMPLE}` };
-    if ("problem" in least) return { problem: `holds ${quoted(entry)}, whose number ${least.problem}; ${EXAMPLE}` };
-    if ("problem" in most) return { problem: `holds ${quoted(entry)}, whose number ${most.problem}; ${EXAMPLE}` };
+    if (name === "") return { problem: `holds ${quoted(measureText)}; ${EXAMPLE}` };
+    if ("problem" in least)
+      return { problem: `holds ${quoted(measureText)}, whose number ${least.problem}; ${EXAMPLE}` };
+    if ("problem" in most) return { problem: `holds ${quoted(measureText)}, whose number ${most.problem}; ${EXAMPLE}` };
     if (!(least.value > 0) || most.value < least.value) {
-      return { problem: `holds ${quoted(entry)}; a measure weighs more than 0 g, the lighter figure first` };
+      return { problem: `holds ${quoted(measureText)}; a measure weighs more than 0 g, the lighter figure first` };
     }
     const word = measureWord(name);
     if (measures.has(word)) return { problem: `names the measure ${quoted(word)} twice; keep one` };

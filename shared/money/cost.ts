@@ -32,13 +32,13 @@ export function costs(
 
 function costOfUnit(name: string, larder: Larder, terms: PackTerms): number | string {
   try {
-    const found = findIngredient(larder, name);
+    const ingredient = findIngredient(larder, name);
     // Plain water needs no larder row; it has no price either.
-    if (found === undefined || (found.row === null && found.kind !== "water")) return "not in larder";
-    const { price, pack, usable } = found;
+    if (ingredient === undefined || (ingredient.row === null && ingredient.kind !== "water")) return "not in larder";
+    const { price, pack, usable } = ingredient;
     if (price === null) return "no price";
     if (pack === null) return "no pack size";
-    const weight = packWeight(pack, found.name, larder, terms);
+    const weight = packWeight(pack, ingredient.name, larder, terms);
     if (isProblem(weight)) return `pack ${weight.problem}`;
     return usable === 0 ? "usable is 0" : unitCost(price, weight, usable ?? ratio(1), terms.unit ?? "g");
   } catch (error) {

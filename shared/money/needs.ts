@@ -176,7 +176,7 @@ function fromTheTop(starts: readonly string[], products: ReadonlyMap<string, Pro
         const loop = path
           .slice(path.findIndex(({ key }) => key === part.key))
           .map(({ key }) => products.get(key)?.name);
-        refuse(`run in a loop: ${told([...loop, loop[0]])}; break it at one of them`, "formulas");
+        refuse(`run in a loop: ${showPath([...loop, loop[0]])}; break it at one of them`, "formulas");
       } else if (!isOpen.has(part.key)) {
         isOpen.set(part.key, true);
         path.push({ key: part.key, next: 0 });
@@ -186,7 +186,7 @@ function fromTheTop(starts: readonly string[], products: ReadonlyMap<string, Pro
   return done.reverse();
 }
 
-function told(path: readonly (string | undefined)[]): string {
+function showPath(path: readonly (string | undefined)[]): string {
   const names = path.map((name) => quoted(name ?? ""));
   if (names.length > 10) names.splice(5, names.length - 9, `${names.length - 9} more`);
   return names.join(" → ");

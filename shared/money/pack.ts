@@ -17,9 +17,9 @@ export const packCell = (): Reader<number | string> => ({
 });
 
 /** What one pack is never longer than; a whole page in a cell is a slip. */
-const LONGEST_PACK = 200;
+const MAX_PACK_LENGTH = 200;
 const tooLong = (pack: string): Problem | undefined =>
-  pack.length > LONGEST_PACK
+  pack.length > MAX_PACK_LENGTH
     ? { problem: `has ${pack.length} characters: enter only the pack, such as "12 x 750 ml"` }
     : undefined;
 
@@ -52,19 +52,19 @@ export function packWeight(
   const known = before.get(key);
   if (known !== undefined) return known;
   const weight = spelledPack(line, name, larder, cups);
-  if (before.size < MOST_REMEMBERED) before.set(key, weight);
+  if (before.size < MAX_CACHED) before.set(key, weight);
   return weight;
 }
 
-const MOST_REMEMBERED = 2000;
+const MAX_CACHED = 2000;
 const packsOf = new WeakMap<Larder, Map<string, Grams | Problem>>();
 
 function remembered(larder: Larder): Map<string, Grams | Problem> {
   const before = packsOf.get(larder);
   if (before !== undefined) return before;
-  const made = new Map<string, Grams | Problem>();
-  packsOf.set(larder, made);
-  return made;
+  const cache = new Map<string, Grams | Problem>();
+  packsOf.set(larder, cache);
+  return cache;
 }
 
 /** A number alone, in the unit of the call. */

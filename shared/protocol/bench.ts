@@ -163,8 +163,8 @@ export function readQuestion(json: unknown): { name: string; rest: Record<string
   return { name: read.ask, rest: read };
 }
 
-const LONGEST_TEXT = 500;
-const MOST_ROWS = 1000;
+const MAX_TEXT_LENGTH = 500;
+const MAX_ROWS = 1000;
 
 /** An order for a sheet, every part of it checked against the template it names. */
 export function readOrder(
@@ -230,7 +230,7 @@ function readValues(raw: unknown, model: SheetModel): Values {
     if (!known.has(name)) refuse(`The template has no input ${quoted(name)}.`);
     values.set(
       name,
-      Array.isArray(value) ? value.slice(0, MOST_ROWS).map((one) => readValue(one, name)) : readValue(value, name),
+      Array.isArray(value) ? value.slice(0, MAX_ROWS).map((one) => readValue(one, name)) : readValue(value, name),
     );
   }
   return Object.fromEntries(values);
@@ -239,6 +239,6 @@ function readValues(raw: unknown, model: SheetModel): Values {
 function readValue(raw: unknown, name: string): Value {
   if (raw === null || raw === undefined || raw === "") return null;
   if (typeof raw === "number" && Number.isFinite(raw)) return raw;
-  if (typeof raw === "string" && raw.length <= LONGEST_TEXT) return raw;
-  return refuse(`The input ${name} is neither a number nor a text of up to ${LONGEST_TEXT} characters.`);
+  if (typeof raw === "string" && raw.length <= MAX_TEXT_LENGTH) return raw;
+  return refuse(`The input ${name} is neither a number nor a text of up to ${MAX_TEXT_LENGTH} characters.`);
 }

@@ -13,23 +13,23 @@ export type CalculateAsk = { readonly calls: readonly Call[] };
 export type Calculated = { readonly gives: Cell | readonly (readonly Cell[])[] } | { readonly says: string };
 export type CalculateAnswer = { readonly answers: readonly Calculated[] };
 
-const MOST_CALLS = 10;
-const MOST_ARGUMENTS = 20;
-const MOST_ROWS = 2000;
-const MOST_COLUMNS = 60;
-const LONGEST_TEXT = 2000;
+const MAX_CALLS = 10;
+const MAX_ARGUMENTS = 20;
+const MAX_ROWS = 2000;
+const MAX_COLUMNS = 60;
+const MAX_TEXT_LENGTH = 2000;
 
 const isCell = (raw: unknown): raw is Cell =>
   raw === null ||
   typeof raw === "boolean" ||
   Number.isFinite(raw) ||
-  (typeof raw === "string" && raw.length <= LONGEST_TEXT);
+  (typeof raw === "string" && raw.length <= MAX_TEXT_LENGTH);
 
 const isRows = (raw: unknown): raw is Cell[][] =>
   Array.isArray(raw) &&
-  raw.length <= MOST_ROWS &&
+  raw.length <= MAX_ROWS &&
   raw.every(
-    (row) => Array.isArray(row) && row.length === raw[0].length && row.length <= MOST_COLUMNS && row.every(isCell),
+    (row) => Array.isArray(row) && row.length === raw[0].length && row.length <= MAX_COLUMNS && row.every(isCell),
   );
 
 export const isLarder = (raw: unknown): raw is { cells: typeof LARDER_NAME } =>
@@ -37,11 +37,11 @@ export const isLarder = (raw: unknown): raw is { cells: typeof LARDER_NAME } =>
 
 /** Calls as they arrived at the add-on; refuses what are none. */
 export function calculateAsk({ calls }: Readonly<Record<string, unknown>>): CalculateAsk {
-  if (!Array.isArray(calls) || calls.length > MOST_CALLS) return unclear();
+  if (!Array.isArray(calls) || calls.length > MAX_CALLS) return unclear();
   return {
     calls: calls.map((one): Call => {
       const { name, args } = (one ?? {}) as Record<string, unknown>;
-      const fits = Array.isArray(args) && args.length <= MOST_ARGUMENTS;
+      const fits = Array.isArray(args) && args.length <= MAX_ARGUMENTS;
       if (typeof name !== "string" || !fits || !args.every((arg) => isCell(arg) || isRows(arg) || isLarder(arg)))
         return unclear();
       return { name, args: args as CalculateArgument[] };

@@ -10,14 +10,14 @@ export type InsertAnswer = {
   readonly says: string;
 };
 
-const MOST_ARGUMENTS = 20;
-export const LONGEST_ARGUMENT = 500;
+const MAX_ARGUMENTS = 20;
+export const MAX_ARGUMENT_LENGTH = 500;
 
 export function insertAsk({ name, args }: Readonly<Record<string, unknown>>): InsertAsk {
-  const texts = Array.isArray(args) ? args.slice(0, MOST_ARGUMENTS) : [];
-  const fits = texts.every((one): one is string => typeof one === "string" && one.length <= LONGEST_ARGUMENT);
+  const texts = Array.isArray(args) ? args.slice(0, MAX_ARGUMENTS) : [];
+  const fits = texts.every((one): one is string => typeof one === "string" && one.length <= MAX_ARGUMENT_LENGTH);
   if (typeof name === "string" && Array.isArray(args) && fits) return { name, args: texts };
-  return refuse(`An argument takes up to ${LONGEST_ARGUMENT} characters; put the values into cells and name those.`);
+  return refuse(`An argument takes up to ${MAX_ARGUMENT_LENGTH} characters; put the values into cells and name those.`);
 }
 
 export function insertAnswer(raw: unknown): InsertAnswer | null {

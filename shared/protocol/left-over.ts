@@ -7,9 +7,10 @@ export const halfMade = (sheet: string): string =>
 /** Sheets that the service may have added without saying so; "" for none. */
 export function emptySheets(names: readonly string[]): string {
   if (names.length === 0) return "";
-  const told = names.map((name) => `“${name}”`).join(" and ");
-  if (names.length > 1) return `Empty sheets ${told} may be left: delete them, unless another person added them.`;
-  return `An empty sheet ${told} may be left: delete it, unless another person added it.`;
+  const quotedNames = names.map((name) => `“${name}”`).join(" and ");
+  if (names.length > 1)
+    return `Empty sheets ${quotedNames} may be left: delete them, unless another person added them.`;
+  return `An empty sheet ${quotedNames} may be left: delete it, unless another person added it.`;
 }
 
 /** Whether a sentence of the add-on says so. */

@@ -55,18 +55,18 @@ export type Snapshot = {
   readonly list?: SeenList;
 };
 
-const LONGEST_NAME = 200;
+const MAX_NAME_LENGTH = 200;
 /** Each is a call of the service. */
-const MOST_WORDS = 5;
+const MAX_WORDS = 5;
 const NAME = /^gramwright_[a-z]{1,20}$/;
 
 /** A look as it arrived at the add-on; refuses what is none. */
 export function lookAsk(asked: Readonly<Record<string, unknown>>): LookAsk {
   const { sheet, words, list, reread, counted, unnamed, shown, formulas, names, cells } = asked;
-  if (sheet !== undefined && (typeof sheet !== "string" || sheet.length > LONGEST_NAME)) return unclear();
+  if (sheet !== undefined && (typeof sheet !== "string" || sheet.length > MAX_NAME_LENGTH)) return unclear();
   return {
     ...(sheet === undefined ? {} : { sheet }),
-    ...(words === undefined ? {} : { words: texts(words, MOST_WORDS, (word) => word !== "") }),
+    ...(words === undefined ? {} : { words: texts(words, MAX_WORDS, (word) => word !== "") }),
     list: list === true,
     reread: Array.isArray(reread) ? reread : [],
     counted: counted === true,
@@ -80,7 +80,7 @@ export function lookAsk(asked: Readonly<Record<string, unknown>>): LookAsk {
 
 function texts(raw: unknown, most: number, fits: (text: string) => boolean): string[] {
   const isList = Array.isArray(raw) && raw.length <= most;
-  if (!isList || !raw.every((one) => typeof one === "string" && one.length <= LONGEST_NAME && fits(one)))
+  if (!isList || !raw.every((one) => typeof one === "string" && one.length <= MAX_NAME_LENGTH && fits(one)))
     return unclear();
   return raw as string[];
 }

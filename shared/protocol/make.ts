@@ -30,7 +30,7 @@ export type MakeAsk = Omit<Writable, (typeof PALETTES)[number]> &
   } & Beside;
 
 /** A sheet's name takes less. */
-const LONGEST_TITLE = 500;
+const MAX_TITLE_LENGTH = 500;
 
 /** A plan as it travels. */
 export function makeAsk(
@@ -43,7 +43,7 @@ export function makeAsk(
   return {
     ...plan,
     ...beside,
-    title: title.slice(0, LONGEST_TITLE),
+    title: title.slice(0, MAX_TITLE_LENGTH),
     tabs,
     formats: palette(formats),
     looks: palette(looks),
@@ -67,14 +67,14 @@ function palette<T>(grid: readonly (readonly T[])[]): Palette<T> {
 }
 
 // A file holds ten million cells; a sheet of ours has a few thousand.
-const MOST_ROWS = 20_000;
-const MOST_COLUMNS = 140;
-const MOST_CELLS = 500_000;
-const MOST_PIXELS = 2000;
-const MOST_TABS = 300;
+const MAX_ROWS = 20_000;
+const MAX_COLUMNS = 140;
+const MAX_CELLS = 500_000;
+const MAX_PIXELS = 2000;
+const MAX_TABS = 300;
 /** What a cell takes. */
-const LONGEST_TEXT = 50_000;
-const MOST_CHOICES = 500;
+const MAX_TEXT_LENGTH = 50_000;
+const MAX_CHOICES = 500;
 const A1 = /^[A-Z]{1,3}[1-9]\d{0,4}(?::[A-Z]{1,3}[1-9]\d{0,4})?$/;
 const FORMAT = /^(?:@|General|yyyy-mm-dd|hh:mm|(?:\[>=\d{2,4}\][#,]*0(?:\.0)?;){0,2}[#,]*0(?:\.[0#]{1,6})?%?)$/;
 const COLOUR = /^#[0-9a-f]{6}$/;
@@ -87,9 +87,9 @@ export function readMake(
   raw: Raw,
 ): { readonly title: string; readonly tabs: readonly Tab[]; readonly plan: Writable } & Required<Beside> {
   const { title } = raw;
-  if (typeof title !== "string" || title.length > LONGEST_TITLE) return unclear();
-  const [rows, columns] = [whole(raw.rows, 1, MOST_ROWS), whole(raw.columns, 1, MOST_COLUMNS)];
-  if (rows * columns > MOST_CELLS) return unclear();
+  if (typeof title !== "string" || title.length > MAX_TITLE_LENGTH) return unclear();
+  const [rows, columns] = [whole(raw.rows, 1, MAX_ROWS), whole(raw.columns, 1, MAX_COLUMNS)];
+  if (rows * columns > MAX_CELLS) return unclear();
   const page = whole(raw.page, 1, columns);
   const grid = <T>(cells: unknown, of: (cell: unknown) => T): T[][] => {
     if (!isList(cells, rows, rows)) return unclear();
@@ -97,7 +97,7 @@ export function readMake(
   };
   const painted = <T>(packed: unknown, of: (kind: unknown) => T): T[][] => {
     const { kinds, cells } = record(packed);
-    const read = list(kinds, MOST_CELLS, of);
+    const read = list(kinds, MAX_CELLS, of);
     return grid(cells, (at) => read[whole(at, 0, read.length - 1)] as T);
   };
   const formats = painted(raw.formats, (kind) => matching(kind, FORMAT));
@@ -105,31 +105,31 @@ export function readMake(
   if (values.some((row, down) => row.some((value, across) => turnsIntoFormula(value, formats[down]?.[across]))))
     unclear();
   const borders = record(raw.borders);
-  const ranges = (names: unknown) => list(names, MOST_CELLS, (name) => matching(name, A1));
+  const ranges = (names: unknown) => list(names, MAX_CELLS, (name) => matching(name, A1));
   return {
     title,
-    tabs: list(raw.tabs, MOST_TABS, (tab) => {
+    tabs: list(raw.tabs, MAX_TABS, (tab) => {
       const { name, id } = record(tab);
       return { name: words(name), id: whole(id, 0, Number.MAX_SAFE_INTEGER) };
     }),
-    row: list(raw.row ?? [], MOST_COLUMNS, (text) => (badFormula(words(text)) ? unclear() : (text as string))),
+    row: list(raw.row ?? [], MAX_COLUMNS, (text) => (badFormula(words(text)) ? unclear() : (text as string))),
     behind: raw.behind === true,
     plan: {
       rows,
       columns,
       page,
       aside: asideOf(raw.aside, rows, columns),
-      widths: list(raw.widths, columns, (width) => whole(width, 2, MOST_PIXELS), columns),
+      widths: list(raw.widths, columns, (width) => whole(width, 2, MAX_PIXELS), columns),
       heights: list(raw.heights, rows, (one) => {
         const { row, rows: many = 1, height } = record(one);
-        return { row: whole(row, 0, rows - 1), rows: whole(many, 1, rows), height: whole(height, 2, MOST_PIXELS) };
+        return { row: whole(row, 0, rows - 1), rows: whole(many, 1, rows), height: whole(height, 2, MAX_PIXELS) };
       }),
       values,
       formats,
       looks: painted(raw.looks, lookOf),
       aligned: painted(raw.aligned, (side) => one(side, ["left", "right", "center"])),
       validations: painted(raw.validations, validationOf),
-      formulas: list(raw.formulas, MOST_CELLS, (rectangle) => formulasOf(rectangle, values, { page, columns })),
+      formulas: list(raw.formulas, MAX_CELLS, (rectangle) => formulasOf(rectangle, values, { page, columns })),
       wrapped: ranges(raw.wrapped),
       hidden: list(raw.hidden, rows, (row) => whole(row, 0, rows - 1)),
       frozen: whole(raw.frozen, 0, rows - 1),
@@ -163,7 +163,7 @@ const matching = (raw: unknown, pattern: RegExp): string =>
   typeof raw === "string" && pattern.test(raw) ? raw : unclear();
 const one = <T extends string>(raw: unknown, choices: readonly T[]): T =>
   choices.find((choice) => choice === raw) ?? unclear();
-const words = (raw: unknown): string => (typeof raw === "string" && raw.length <= LONGEST_TEXT ? raw : unclear());
+const words = (raw: unknown): string => (typeof raw === "string" && raw.length <= MAX_TEXT_LENGTH ? raw : unclear());
 
 const cellOf = (raw: unknown): string | number => (typeof raw === "number" && Number.isFinite(raw) ? raw : words(raw));
 
@@ -187,7 +187,7 @@ function lookOf(raw: unknown): Look {
 function asideOf(raw: unknown, rows: number, columns: number): Writable["aside"] {
   const { words: runs, formats } = record(raw);
   return {
-    words: list(runs, MOST_CELLS, (run) => {
+    words: list(runs, MAX_CELLS, (run) => {
       const { row, column, cells } = record(run);
       const from = whole(column, 0, columns - 1);
       const read = list(cells, columns - from, cellOf, 1);
@@ -197,7 +197,7 @@ function asideOf(raw: unknown, rows: number, columns: number): Writable["aside"]
     }),
     formats: list(formats, 100, (one) => {
       const { format, ranges } = record(one);
-      return { format: matching(format, FORMAT), ranges: list(ranges, MOST_CELLS, (name) => matching(name, A1), 1) };
+      return { format: matching(format, FORMAT), ranges: list(ranges, MAX_CELLS, (name) => matching(name, A1), 1) };
     }),
   };
 }
@@ -207,7 +207,7 @@ function validationOf(raw: unknown): Validation | null {
   const { is, values, least, most, help, isStrict } = record(raw);
   const strict = isStrict === true ? { isStrict: true as const } : {};
   if (is === "nothing") return { is, help: words(help) };
-  if (is === "list") return { is, values: list(values, MOST_CHOICES, words, 1), help: words(help), ...strict };
+  if (is === "list") return { is, values: list(values, MAX_CHOICES, words, 1), help: words(help), ...strict };
   if (is !== "between" || !Number.isFinite(least) || !Number.isFinite(most)) return unclear();
   return { is, least: least as number, most: most as number, help: words(help), ...strict };
 }
@@ -219,9 +219,9 @@ function formulasOf(
   { page, columns }: { readonly page: number; readonly columns: number },
 ): FormulaRectangle {
   const { row, column, cells } = record(raw);
-  const [top, left] = [whole(row, 0, MOST_ROWS), whole(column, 0, MOST_COLUMNS)];
-  const width = isList(cells, 1, MOST_ROWS) && isList(cells[0], 1, MOST_COLUMNS) ? cells[0].length : unclear();
-  const read = list(cells, MOST_ROWS, (line) => list(line, width, words, width));
+  const [top, left] = [whole(row, 0, MAX_ROWS), whole(column, 0, MAX_COLUMNS)];
+  const width = isList(cells, 1, MAX_ROWS) && isList(cells[0], 1, MAX_COLUMNS) ? cells[0].length : unclear();
+  const read = list(cells, MAX_ROWS, (line) => list(line, width, words, width));
   const isBeside = (at: number, across: number) => at < values.length && across >= page && across < columns;
   const fits = read.every((line, down) =>
     line.every(

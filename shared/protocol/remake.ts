@@ -29,7 +29,7 @@ export function inShort({ values, formulas }: Pick<SeenSheet, "values" | "formul
   return hash;
 }
 
-const MOST = 5000;
+const MAX_ENTRIES = 5000;
 const unclear = (): never => refuseUnread("The plan of the sheet");
 
 export function readRemade(raw: Readonly<Record<string, unknown>>): Remade {
@@ -37,7 +37,7 @@ export function readRemade(raw: Readonly<Record<string, unknown>>): Remade {
   const whole = (one: unknown, least: number, most: number): number =>
     typeof one === "number" && Number.isInteger(one) && one >= least && one <= most ? one : unclear();
   const list = <T>(some: unknown, of: (one: unknown) => T): T[] =>
-    Array.isArray(some) && some.length <= MOST ? some.map(of) : unclear();
+    Array.isArray(some) && some.length <= MAX_ENTRIES ? some.map(of) : unclear();
   const zone = (one: unknown): Zone => {
     const { row, column, rows, columns } = (one ?? {}) as Record<string, unknown>;
     return {

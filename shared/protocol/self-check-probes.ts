@@ -31,13 +31,13 @@ const TYPED = ARGUMENTS.length + 4;
 /** A function over the rows from its own row on, as the tables of a formula sheet have it. */
 const ANCHOR = TYPED + 2;
 
-export const PROBES: CheckCells = made();
+export const PROBES: CheckCells = probeCells();
 export const ANCHOR_ROW = ANCHOR;
 export const typedAnswer = (values: Grid): string =>
   `0.65 typed into a percent cell: ${JSON.stringify(values[TYPED - 1]?.[0] ?? "")}`;
 export const TYPED_CELL = a1({ row: TYPED - 1, column: 0 });
 
-function made(): CheckCells {
+function probeCells(): CheckCells {
   const cells: (string | number | boolean)[][] = Array.from({ length: ANCHOR + 2 }, () => CELLS.map(() => ""));
   const formats: string[][] = cells.map((row) => row.map(() => ""));
   cells[0] = [...CELLS];
@@ -65,8 +65,8 @@ export const answersOf = (values: Grid): string[] =>
 
 /** After a row was put above the anchor. */
 export function anchorAnswer(values: Grid, formulas: Grid): string {
-  const found = [ANCHOR, ANCHOR + 1].map(
+  const anchors = [ANCHOR, ANCHOR + 1].map(
     (row) => `B${row} ${JSON.stringify(formulas[row - 1]?.[1] || values[row - 1]?.[1] || "")}`,
   );
-  return `a row put above the anchor in B${ANCHOR}: ${found.join(", ")}`;
+  return `a row put above the anchor in B${ANCHOR}: ${anchors.join(", ")}`;
 }

@@ -91,10 +91,10 @@ export function differences({ expected }: Batch, values: readonly (readonly unkn
   return expected.flatMap(({ row, column, formula, example: { gives, within } }) =>
     blockOf(gives).flatMap((line, down) =>
       line.flatMap((wanted, across) => {
-        const found = values[row + down]?.[column + across] ?? "";
-        if (agrees(found, wanted, within)) return [];
+        const actual = values[row + down]?.[column + across] ?? "";
+        if (agrees(actual, wanted, within)) return [];
         const where = a1({ row: row + down, column: column + across });
-        return [`${formula} in ${where}: ${JSON.stringify(found)} is there, ${JSON.stringify(wanted)} should be`];
+        return [`${formula} in ${where}: ${JSON.stringify(actual)} is there, ${JSON.stringify(wanted)} should be`];
       }),
     ),
   );

@@ -10,20 +10,20 @@ export type StockAnswer = {
   readonly added: readonly string[];
 };
 
-const MOST = 200;
-const LONGEST = 100;
+const MAX_INGREDIENTS = 200;
+const MAX_NAME_LENGTH = 100;
 const KINDS: ReadonlySet<string> = new Set(["", ...KIND_WORDS]);
 
 export function stockAsk({ ingredients }: Readonly<Record<string, unknown>>): StockAsk {
   if (!Array.isArray(ingredients)) return refuseUnread("The ingredients from the sidebar");
-  if (ingredients.length === 0 || ingredients.length > MOST)
-    return refuse(`Between 1 and ${MOST} ingredients are added at a time, not ${ingredients.length}.`);
+  if (ingredients.length === 0 || ingredients.length > MAX_INGREDIENTS)
+    return refuse(`Between 1 and ${MAX_INGREDIENTS} ingredients are added at a time, not ${ingredients.length}.`);
   return {
     ingredients: ingredients.map((one: unknown, at) => {
       const { name, kind } = (typeof one === "object" && one !== null ? one : {}) as Record<string, unknown>;
-      const isName = typeof name === "string" && name.trim() !== "" && name.length <= LONGEST;
+      const isName = typeof name === "string" && name.trim() !== "" && name.length <= MAX_NAME_LENGTH;
       if (!isName || typeof kind !== "string" || !KINDS.has(kind))
-        return refuse(`Ingredient ${at + 1} needs a name of at most ${LONGEST} characters, and a type.`);
+        return refuse(`Ingredient ${at + 1} needs a name of at most ${MAX_NAME_LENGTH} characters, and a type.`);
       return { name: name.trim(), kind };
     }),
   };

@@ -112,11 +112,11 @@ function readMeasure(tokens: readonly Token[], at: number): AmountRead | undefin
   const quantity = readQuantity(tokens, at);
   if (quantity === undefined) return undefined;
   const { least, most, unclear, timesPerhaps } = quantity;
-  const found = readUnit(tokens, quantity.next);
-  const pack = found === undefined ? readPackSize(tokens, quantity.next) : undefined;
+  const unitMatch = readUnit(tokens, quantity.next);
+  const pack = unitMatch === undefined ? readPackSize(tokens, quantity.next) : undefined;
   if (pack !== undefined) return { amount: times(pack.amount, least, most), next: pack.next };
-  const unit = found?.unit ?? BARE;
-  let next = found?.next ?? quantity.next;
+  const unit = unitMatch?.unit ?? BARE;
+  let next = unitMatch?.next ?? quantity.next;
   let problem = quantity.problem;
   if ((unit.of === "weight" || unit.of === "volume") && unit.fine && unclear) {
     problem =
@@ -144,9 +144,9 @@ function isMeasuredAt(tokens: readonly Token[], at: number): boolean {
 
 /** "pinch of salt", "stick of butter", "some flour" at the head of a line. */
 function readNumberless(tokens: readonly Token[], at: number): AmountRead | undefined {
-  const found = readUnit(tokens, at);
-  if (found === undefined || found.unit.of === "weight") return undefined;
-  const { unit, next } = found;
+  const unitMatch = readUnit(tokens, at);
+  if (unitMatch === undefined || unitMatch.unit.of === "weight") return undefined;
+  const { unit, next } = unitMatch;
   const needsNone = unit.of === "vague" || (unit.of === "volume" && (unit.unit === "pinch" || unit.unit === "dash"));
   if (!needsNone && !isWord(tokens[next - 1], "of")) return undefined;
   const terms = [{ count: 1, unit }];
@@ -156,10 +156,10 @@ function readNumberless(tokens: readonly Token[], at: number): AmountRead | unde
 /** "14-oz can" after a number of them. */
 function readPackSize(tokens: readonly Token[], at: number): AmountRead | undefined {
   const size = readQuantity(tokens, isMark(tokens[at], "-") ? at + 1 : at);
-  const found = size && readUnit(tokens, size.next);
-  if (size === undefined || found === undefined || !isMeasured(found.unit)) return undefined;
-  const next = readPack(tokens, found.next);
+  const unitMatch = size && readUnit(tokens, size.next);
+  if (size === undefined || unitMatch === undefined || !isMeasured(unitMatch.unit)) return undefined;
+  const next = readPack(tokens, unitMatch.next);
   if (next === undefined) return undefined;
-  const term = (count: number) => [{ count, unit: found.unit }];
+  const term = (count: number) => [{ count, unit: unitMatch.unit }];
   return { amount: { low: term(size.least), high: term(size.most) }, next };
 }

@@ -9,7 +9,7 @@ import { someWeight } from "../cells/readers.ts";
 import { findIngredient, type Larder } from "../larder/larder.ts";
 import { lineWeigher } from "./grams.ts";
 import { readRecipeLine } from "./line.ts";
-import { ingredientOf, joined, namesNothing, phrasesOf } from "./name.ts";
+import { ingredientOf, joinPhrases, namesNothing, phrasesOf } from "./name.ts";
 
 /** A weight in the unit of the call, or the text of a measure or a count. */
 export type WeightCell = Weight | string;
@@ -23,7 +23,7 @@ export const weightOrCount = (): Reader<WeightCell> => {
 };
 
 /** The weights of all rows, those that are counted in the unit by the larder and the country; refused together. */
-export function weighed(
+export function weighCounted(
   cells: readonly (WeightCell | null)[],
   names: readonly (string | null)[],
   larder: Larder,
@@ -53,5 +53,5 @@ function otherWords(cell: string, name: string | null, larder: Larder): string |
   const ingredient = name === null ? undefined : findIngredient(larder, name);
   if (namesNothing(words, ingredient) || (ingredient && ingredientOf(larder, words)?.name === ingredient.name))
     return undefined;
-  return `what is ${quoted(joined(phrasesOf(words)).join(" "))}? Enter a weight, or a count such as "3 large"`;
+  return `what is ${quoted(joinPhrases(phrasesOf(words)).join(" "))}? Enter a weight, or a count such as "3 large"`;
 }

@@ -8,7 +8,7 @@ import { countedWeight } from "./counted.ts";
 import { type RecipeLine, readRecipeLine } from "./line.ts";
 import type { Choice } from "./line-parts.ts";
 import { formsIn, sizeIn } from "./measure-words.ts";
-import { ingredientOf, ingredientOfPhrases, joined, namesNothing, phrasesOf } from "./name.ts";
+import { ingredientOf, ingredientOfPhrases, joinPhrases, namesNothing, phrasesOf } from "./name.ts";
 import { lastOf } from "./tokens.ts";
 import { type Asked, type Weighed, type Weight, weightOf } from "./weight.ts";
 
@@ -30,7 +30,7 @@ export type LineWeight =
 const APART = 0.15;
 
 /** No ingredient's name is longer. */
-const LONGEST_NAME = 200;
+const MAX_NAME_LENGTH = 200;
 
 /** Spelling takes time to compare, and only so many refusals are told in full. */
 const COMPARED = 3;
@@ -75,11 +75,11 @@ function weighLine(
   const parts = partsOf(read);
   const size = once(
     () =>
-      sizeIn(joined(phrasesOf(parts.main))) ??
-      (named === null ? undefined : sizeIn(named.slice(0, LONGEST_NAME).split(/[\s-]+/))),
+      sizeIn(joinPhrases(phrasesOf(parts.main))) ??
+      (named === null ? undefined : sizeIn(named.slice(0, MAX_NAME_LENGTH).split(/[\s-]+/))),
   );
   const ingredient = once(() => {
-    const plain = named === null ? parts.main : named.slice(0, LONGEST_NAME).replace(SPACES, " ").split(" ");
+    const plain = named === null ? parts.main : named.slice(0, MAX_NAME_LENGTH).replace(SPACES, " ").split(" ");
     // A shop may have rows of its own for large eggs and for medium ones.
     const sized = larder.rows.length === 0 ? undefined : (countedSize(read) ?? (named === null ? size() : undefined));
     const words = sized === undefined || !isSized(larder, sized) ? plain : [...sized.split(" "), ...plain];
@@ -137,15 +137,15 @@ const isSized = ({ rows }: Larder, size: EggSize): boolean =>
 const told = (words: readonly string[]): string => toldPhrases(phrasesOf(words));
 
 function toldPhrases(phrases: readonly (readonly string[])[]): string {
-  const name = joined(phrases).join(" ");
+  const name = joinPhrases(phrases).join(" ");
   return name.endsWith(" and") ? name.slice(0, -4) : name;
 }
 
 function once<T>(make: () => T): () => T {
-  let made: { readonly value: T } | undefined;
+  let cache: { readonly value: T } | undefined;
   return () => {
-    if (made === undefined) made = { value: make() };
-    return made.value;
+    if (cache === undefined) cache = { value: make() };
+    return cache.value;
   };
 }
 

@@ -17,13 +17,13 @@ export type RecipeLine =
     };
 
 /** No line of a recipe is longer; a text that is holds something else. */
-const LONGEST = 1000;
+const MAX_LINE_LENGTH = 1000;
 
 const unclear = (why: string): RecipeLine => ({ is: "unclear", why });
 
 /** Reads one line of recipe text: its amounts and its words. Which ingredient the words name is not asked here. */
 export function readRecipeLine(line: string): RecipeLine {
-  if (line.length > LONGEST)
+  if (line.length > MAX_LINE_LENGTH)
     return unclear(`${line.length} characters are no line; give each ingredient a cell of its own`);
   const strange = STRANGE.test(line) ? strangeSign(line) : undefined;
   if (strange !== undefined) return unclear(strange);
@@ -60,9 +60,9 @@ function strangeSign(line: string): string | undefined {
 /** A fraction sign lost on the way leaves "tsp salt"; "another cup", "stick butter" are no more of an amount. */
 function isUnitAlone(tokens: readonly Token[]): boolean {
   const start = isWord(tokens[0], "another", "additional", "extra") ? 1 : 0;
-  const found = readUnit(tokens, start);
-  if (found === undefined) return false;
-  const { unit, next } = found;
+  const unitMatch = readUnit(tokens, start);
+  if (unitMatch === undefined) return false;
+  const { unit, next } = unitMatch;
   if (unit.of !== "count") return unit.of !== "vague";
   return (unit.word === "stick" || unit.word === "sachet") && tokens[next]?.is === "word";
 }

@@ -44,15 +44,15 @@ const ALONE: ReadonlyMap<string, string> = new Map([
 ]);
 
 /** A line names its ingredient in its first words. */
-const MOST_WORDS = 24;
-const LONGEST_NAME = 6;
+const MAX_WORDS = 24;
+const MAX_NAME_LENGTH = 6;
 
 /** The phrases of the words up to where they stop being a name. */
 export function phrasesOf(line: readonly string[]): string[][] {
   const phrases: string[][] = [];
   let phrase: string[] = [];
   let passing = false;
-  for (const word of line.slice(0, MOST_WORDS)) {
+  for (const word of line.slice(0, MAX_WORDS)) {
     if (word === ",") {
       if (phrase.length > 0) phrases.push(phrase);
       phrase = [];
@@ -68,12 +68,12 @@ export function phrasesOf(line: readonly string[]): string[][] {
 }
 
 /** The words of all phrases. Array.flat takes ten times as long, and every line asks. */
-export const joined = (phrases: readonly (readonly string[])[]): readonly string[] =>
+export const joinPhrases = (phrases: readonly (readonly string[])[]): readonly string[] =>
   phrases.length === 1 ? (phrases[0] ?? []) : ([] as string[]).concat(...phrases);
 
 /** Whether the words say anything that could be an ingredient. */
 export const namesNothing = (line: readonly string[], ingredient: Ingredient | undefined): boolean =>
-  joined(phrasesOf(line)).every((word) => ingredient !== undefined && isHarmless(word, ingredient));
+  joinPhrases(phrasesOf(line)).every((word) => ingredient !== undefined && isHarmless(word, ingredient));
 
 /**
  * The ingredient a line's words name: the longest known name beside which only words stand that leave it what it is. Catalogue
@@ -87,10 +87,10 @@ export function ingredientOfPhrases(larder: Larder, phrases: readonly (readonly 
   const [first = [], ...others] = phrases;
   const alone = first.length === 1 && others.length === 0 ? ALONE.get(singularName(first[0] ?? "")) : undefined;
   if (alone !== undefined) return findIngredient(larder, alone);
-  const words = named(larder, joined(phrases));
+  const words = named(larder, joinPhrases(phrases));
   if (words === undefined) return undefined;
-  const found = longestName(larder, words);
-  if (found !== undefined || others.length === 0) return found;
+  const match = longestName(larder, words);
+  if (match !== undefined || others.length === 0) return match;
   return longestName(larder, [...words.slice(first.length), ...words.slice(0, first.length)]);
 }
 
@@ -120,16 +120,16 @@ function longestName(larder: Larder, line: readonly Word[]): Ingredient | undefi
     return end;
   });
   const longest = ends.reduce((most, end, start) => Math.max(most, end - start), 0);
-  for (let size = Math.min(LONGEST_NAME, longest); size > 0; size--) {
+  for (let size = Math.min(MAX_NAME_LENGTH, longest); size > 0; size--) {
     for (let start = 0; start + size <= line.length; start++) {
       if ((ends[start] ?? 0) < start + size) continue;
       const part = line.slice(start, start + size);
-      const found = findByKey(larder, part.map(({ key }) => key).join(" "), part.map(({ word }) => word).join(" "));
-      if (found === undefined) continue;
+      const match = findByKey(larder, part.map(({ key }) => key).join(" "), part.map(({ word }) => word).join(" "));
+      if (match === undefined) continue;
       const isRestHarmless = line.every(
-        ({ word }, at) => (at >= start && at < start + size) || isHarmless(word, found),
+        ({ word }, at) => (at >= start && at < start + size) || isHarmless(word, match),
       );
-      if (isRestHarmless) return found;
+      if (isRestHarmless) return match;
     }
   }
   return undefined;

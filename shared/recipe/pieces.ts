@@ -109,8 +109,8 @@ function push(state: Pieces, amount: Amount, bracketed: boolean, counted?: Count
   if (isNoNumber(amount.problem) && amount.problem !== undefined) state.problem = amount.problem;
   const link = state.link ?? (bracketed ? "same" : "unsaid");
   const choice: Choice = { amount, bracketed, link, words: [], counted };
-  const entry = lastOf(state.entries);
-  const last = lastOf(entry?.choices ?? NO_CHOICES);
+  const lastEntry = lastOf(state.entries);
+  const last = lastOf(lastEntry?.choices ?? NO_CHOICES);
   // "1 ,5 cups", "1/100 cup", "2 half cups": the first number is no amount of its own.
   const isJoined = link === "plus" || link === "or" || link === "with";
   if (!bracketed && !isJoined && last !== undefined && !last.bracketed) {
@@ -118,8 +118,8 @@ function push(state: Pieces, amount: Amount, bracketed: boolean, counted?: Count
     if (isMultiplier(last))
       state.problem = state.problem ?? 'a number of times? Enter "2 x 100 g", or the whole amount';
   }
-  if (entry === undefined || link === "plus") state.entries.push({ choices: [choice] });
-  else entry.choices.push(choice);
+  if (lastEntry === undefined || link === "plus") state.entries.push({ choices: [choice] });
+  else lastEntry.choices.push(choice);
   state.link = undefined;
   state.loose = undefined;
 }
@@ -141,9 +141,9 @@ function readBracket(state: Pieces, tokens: readonly Token[], open: number, clos
   const inside = tokens.slice(open + 1, close);
   const within = readPieces(inside, true);
   if (within.problem !== undefined) state.problem = within.problem;
-  const found = within.entries.flatMap(({ choices }) => choices);
+  const allChoices = within.entries.flatMap(({ choices }) => choices);
   const main = lastOf(state.entries)?.choices[0];
-  const first = found[0];
+  const first = allChoices[0];
   if (first === undefined) {
     const loose = inside.find((token) => token.is === "word" && LOOSE.has(token.low));
     if (main && loose)
@@ -165,8 +165,8 @@ function readBracket(state: Pieces, tokens: readonly Token[], open: number, clos
   const isOfAll = inside.some((token) => isWord(token, "total", "together", "altogether", "all"));
   const behind = main && isAlone ? countBefore(main.amount, tokens, close, isNext) : undefined;
   const counted = isOfEach || isOfAll ? undefined : behind?.counted;
-  for (const { amount } of found) push(state, amount, true, isMeasure(amount) ? counted : undefined);
-  if (isOfEach && found.length === 1) applyEach(state, close);
+  for (const { amount } of allChoices) push(state, amount, true, isMeasure(amount) ? counted : undefined);
+  if (isOfEach && allChoices.length === 1) applyEach(state, close);
   return isNext ? (behind?.next ?? close + 1) : close + 1;
 }
 

@@ -32,7 +32,7 @@ export const BACKWARDS =
   'a range that runs backwards; enter the lower number first, or "1 3/4" for one and three quarters';
 const WIDE = "a range too wide for one amount; enter one of its numbers";
 /** No recipe leaves open more than that: "1 - 500 g" is number 1 of a list. */
-const WIDEST = 8;
+const MAX_SPREAD = 8;
 /** What is refused however the rest of the line may read. */
 export const isNoNumber = (problem: string | undefined): boolean =>
   problem !== undefined && [NO_FRACTION, DIVIDED, DOTTED, WORDED, GLUED, BACKWARDS, WIDE].includes(problem);
@@ -135,7 +135,7 @@ export function readQuantity(tokens: readonly Token[], at: number): Quantity | u
     const two = isWord(tokens[next + 1], "a", "an") ? undefined : readOne(tokens, next + 1);
     if (two !== undefined) {
       if (two.value < least) problem = BACKWARDS;
-      else if (two.value > WIDEST * least && least > 0 && isMark(tokens[next], "-")) problem = WIDE;
+      else if (two.value > MAX_SPREAD * least && least > 0 && isMark(tokens[next], "-")) problem = WIDE;
       // "1-2 hundred": from one, or from a hundred.
       const isLarge = isWord(tokens[two.next - 1], "hundred", "thousand") && least < 10;
       if (isLarge && isMark(tokens[next], "-")) problem = WORDED;

@@ -86,10 +86,10 @@ export function inSpoons(weight: Grams, ingredient: Ingredient, system: CupSyste
       }
     }
   }
-  return told(sets, weight);
+  return nameSets(sets, weight);
 }
 
-function told(sets: readonly Set[], weight: number): string {
+function nameSets(sets: readonly Set[], weight: number): string {
   const miss = ({ grams }: Set) => Math.abs(grams / weight - 1);
   const near = sets.filter((one) => miss(one) <= NEAR);
   const better = (one: Set, other: Set) => one.fills - other.fills || miss(one) - miss(other);
@@ -116,5 +116,5 @@ export function inPoundsAndOunces(weight: Grams): string {
     );
     return { grams: ounces * gramsIn("oz"), says: says.join(" "), fills: parts };
   });
-  return told(sets, weight);
+  return nameSets(sets, weight);
 }

@@ -44,17 +44,17 @@ export function readUnit(tokens: readonly Token[], start: number): UnitRead | un
     if (isBeforeEgg(tokens, at + 1, "eggs")) return { unit: { of: "count", word: "", size: "large" }, next: at + 1 };
     if (isBeforeEgg(tokens, at + 1, "egg")) loose ??= "L";
   }
-  const found = matched(tokens, at);
-  if (found !== undefined && !isName(found.unit, tokens, found.next)) {
-    const next = passOf(tokens, found.next);
-    if (at === start && loose === undefined) return { unit: found.unit, next };
+  const unitMatch = matched(tokens, at);
+  if (unitMatch !== undefined && !isName(unitMatch.unit, tokens, unitMatch.next)) {
+    const next = passOf(tokens, unitMatch.next);
+    if (at === start && loose === undefined) return { unit: unitMatch.unit, next };
     const [form] = formsIn(filled);
     const unit = {
-      ...found.unit,
-      ...(found.unit.of === "volume" && system !== undefined ? { system } : {}),
-      ...(found.unit.of === "volume" && form !== undefined ? { form } : {}),
-      ...(found.unit.of === "count" && size !== undefined ? { size } : {}),
-      ...(found.unit.of !== "weight" && loose !== undefined ? { loose } : {}),
+      ...unitMatch.unit,
+      ...(unitMatch.unit.of === "volume" && system !== undefined ? { system } : {}),
+      ...(unitMatch.unit.of === "volume" && form !== undefined ? { form } : {}),
+      ...(unitMatch.unit.of === "count" && size !== undefined ? { size } : {}),
+      ...(unitMatch.unit.of !== "weight" && loose !== undefined ? { loose } : {}),
     };
     return { unit, next };
   }
@@ -82,17 +82,17 @@ function matched(tokens: readonly Token[], at: number): { unit: Unit; next: numb
   }
   const start = FIRST_WORDS.get(first.low);
   if (start === undefined) return undefined;
-  let found: { unit: Unit; next: number } | undefined;
+  let unitMatch: { unit: Unit; next: number } | undefined;
   let spelling = "";
   let next = at;
   for (let token: Token | undefined = first; token?.is === "word"; token = tokens[next]) {
     spelling = spelling === "" ? start : `${spelling} ${singularName(token.low)}`;
     next = passDot(tokens, next + 1);
     const unit = BY_SPELLING.get(spelling);
-    if (unit !== undefined) found = { unit, next };
+    if (unit !== undefined) unitMatch = { unit, next };
     if (!BEGINNINGS.has(spelling)) break;
   }
-  return found;
+  return unitMatch;
 }
 
 /** "cake flour", "bar" and "block" name ingredients too: a cake is a unit beside yeast only. */
@@ -110,9 +110,9 @@ const passOf = (tokens: readonly Token[], at: number): number => (isWord(tokens[
 /** Whether a pack's word stands here: "1 14-oz can". */
 export function readPack(tokens: readonly Token[], at: number): number | undefined {
   const start = isMark(tokens[at], "-") ? at + 1 : at;
-  const found = matched(tokens, start);
-  if (found?.unit.of !== "count" || !PACK_WORDS.has(found.unit.word)) return undefined;
+  const unitMatch = matched(tokens, start);
+  if (unitMatch?.unit.of !== "count" || !PACK_WORDS.has(unitMatch.unit.word)) return undefined;
   // "1 cup cake flour", "2 oz cake yeast": the word is part of the name.
-  if (found.unit.word === "cake" && isWord(tokens[found.next], "flour", "flours", "yeast")) return undefined;
-  return passOf(tokens, found.next);
+  if (unitMatch.unit.word === "cake" && isWord(tokens[unitMatch.next], "flour", "flours", "yeast")) return undefined;
+  return passOf(tokens, unitMatch.next);
 }

@@ -39,8 +39,8 @@ export type Scale = { readonly steps: readonly number[]; readonly unit: WeightUn
 export function notes(cells: FormulaCells, style: StyleName, larder: Larder, scale: Scale): (string | null)[] {
   const said = allSaid(cells, style, larder, scale);
   return cells.percents.map((_, at) => {
-    const own = said.flatMap(({ row, says }) => (row === at ? [says] : []));
-    return own.length === 0 ? null : own.join("; ");
+    const remarks = said.flatMap(({ row, says }) => (row === at ? [says] : []));
+    return remarks.length === 0 ? null : remarks.join("; ");
   });
 }
 
@@ -141,7 +141,7 @@ function isSurelyTrue(says: string, open: readonly (KindCell | null)[]): boolean
 }
 
 /** A scale may move a weight by this much before it is said (the default of BAKE_SCALEROUND). */
-const MOST_SHIFT = 0.02;
+const MAX_SHIFT = 0.02;
 
 /** Where even the finest step of the scales moves a weight too much. */
 function offScale(each: Weight, { steps, unit }: Scale, remark: (says: string, matters: number) => void): void {
@@ -149,7 +149,7 @@ function offScale(each: Weight, { steps, unit }: Scale, remark: (says: string, m
   const finest = Math.min(...steps);
   const reads = Math.floor(each / finest + 0.5 + 1e-9) * finest;
   const off = Math.abs(reads - each) / each;
-  if (atMost(off, MOST_SHIFT)) return;
+  if (atMost(off, MAX_SHIFT)) return;
   const side = reads > each ? "too much" : "too little";
   remark(
     `${shownWeight(each)} on a ${shown(finest, 4)} ${unit} scale would read ${shownWeight(reads)}, ${shownShare(off, 0)} ${side}: use a finer scale`,

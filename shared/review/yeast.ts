@@ -1,5 +1,5 @@
 import { weight } from "../base/units.ts";
-import { swapped, type Yeast } from "../formula/yeast.ts";
+import { swapYeast, type Yeast } from "../formula/yeast.ts";
 import { builtInNamed, nameKey } from "../larder/built-in-larder.ts";
 import { isPreferment } from "../larder/kinds.ts";
 import { type Band, bandOf } from "./bands.ts";
@@ -46,7 +46,7 @@ type YeastMeasure = {
 
 /** Dry yeast is held against the style's dry band where it has one, everything else as fresh; null where the style has none. */
 function yeastMeasure(yeasts: readonly Yeast[], { freshYeast, dryYeast }: Style): YeastMeasure | null {
-  const as = (wanted: Yeast) => (share: number, yeast: Yeast) => swapped(weight(share), yeast, wanted).yeast;
+  const as = (wanted: Yeast) => (share: number, yeast: Yeast) => swapYeast(weight(share), yeast, wanted).yeast;
   const allDry = yeasts.length > 0 && !yeasts.includes("fresh");
   if (dryYeast !== undefined && (allDry || freshYeast === undefined)) {
     const band = bandOf(dryYeast.band);

@@ -69,7 +69,7 @@ export function layOut(model: SheetModel, options: Options): Layout {
   }
   const width = usedColumns({ cells, tables });
   for (const { name, ...place } of model.places ?? [])
-    name_(name, { rows: row - place.row, columns: width - place.column, ...place });
+    nameZone(name, { rows: row - place.row, columns: width - place.column, ...place });
   return { cells, tables, heights, hidden: [...hidden], rows: row, names };
 
   function placeTable(table: Table, top: number): void {
@@ -77,20 +77,20 @@ export function layOut(model: SheetModel, options: Options): Layout {
     if (table.hidden) hidden.add(top + 1);
     if (table.total !== undefined) placeLine({ cells: table.total }, top + table.rows + 2, table.left);
     // With its headings, as the larder argument takes it.
-    name_(`${table.table}_table`, {
+    nameZone(`${table.table}_table`, {
       row: top,
       column: table.left,
       rows: tableHeight(table),
       columns: table.columns.length,
     });
     table.columns.forEach(({ name }, index) => {
-      name_(name, { row: top + 1, column: table.left + index, rows: table.rows + 2, columns: 1 });
-      if (table.hidden) name_(`${name}_top`, { row: top + 1, column: table.left + index, rows: 1, columns: 1 });
+      nameZone(name, { row: top + 1, column: table.left + index, rows: table.rows + 2, columns: 1 });
+      if (table.hidden) nameZone(`${name}_top`, { row: top + 1, column: table.left + index, rows: 1, columns: 1 });
     });
     // From its last row to the blank one below it, where something may be typed by mistake.
     const firstComputed = table.columns.findIndex(({ role }) => role !== "input");
     if (table.hidden && table.total === undefined && firstComputed > 0)
-      name_(`${table.table}_below`, {
+      nameZone(`${table.table}_below`, {
         row: top + table.rows + 2,
         column: table.left,
         rows: 2,
@@ -112,12 +112,12 @@ export function layOut(model: SheetModel, options: Options): Layout {
       const column = left + cell.at;
       cells.push({ cell, row: at, column });
       [cell.name, ...(cell.spills ?? [])].forEach((name, index) => {
-        if (name) name_(name, { row: at, column: column + index, rows: 1, columns: 1 });
+        if (name) nameZone(name, { row: at, column: column + index, rows: 1, columns: 1 });
       });
     }
   }
 
-  function name_(name: string, zone: Zone): void {
+  function nameZone(name: string, zone: Zone): void {
     if (names.has(name)) throw new Error(`${model.name}: two cells are named ${name}`);
     names.set(name, zone);
   }

@@ -1,6 +1,6 @@
 // Formulas whose cells moved: references are found in them, and told anew.
 import { columnLetters, columnNumber, type Zone } from "./a1.ts";
-import { quotedTab, unquoted } from "./tab.ts";
+import { quotedTab, unquote } from "./tab.ts";
 
 /** A text, or a reference with or without a sheet's name; no name that a reference only ends or begins. */
 const PARTS =
@@ -19,7 +19,7 @@ export function withMoved(formula: string, sheet: string, moves: Moves, isOwn: b
     const offset = found[10] as number;
     // The end of a longer word is no cell.
     if (left === undefined || top === undefined || /[\p{L}\p{N}_.$]/u.test(formula.charAt(offset - 1))) return whole;
-    const named = unquoted(quoted) ?? bare;
+    const named = unquote(quoted) ?? bare;
     if (named === undefined ? !isOwn : named !== sheet) return whole;
     const [, , dollarLeft = "", , dollarTop = "", , dollarRight = "", right, dollarBottom = "", bottom] = found;
     const [row, column] = [Number(top) - 1, columnNumber(left)];

@@ -26,7 +26,7 @@ export function longEnough(model: SheetModel, typed: Values, links: Links): Shee
   };
 }
 
-export function defined({ defines }: SheetModel, names: Layout["names"]): readonly DefinedName[] {
+export function definedNames({ defines }: SheetModel, names: Layout["names"]): readonly DefinedName[] {
   const from = names.get(defines?.from ?? "");
   const to = [defines?.to ?? ""]
     .flat()

@@ -1,7 +1,7 @@
 import { a1, type Zone, zoneA1 } from "./a1.ts";
 import { formulaText, holds, type Layout, labelText, layOut, usedColumns } from "./layout.ts";
 import type { CellModel, ColumnModel, Links, Options, SheetModel, Table, Unit, Value, Values } from "./model.ts";
-import { type DefinedName, defined, linkedRows, longEnough } from "./placing.ts";
+import { type DefinedName, definedNames, linkedRows, longEnough } from "./placing.ts";
 import { type FormulaAt, type FormulaRectangle, rectangles } from "./rectangles.ts";
 import { exactFormat, LOOKS, type Look, numberFormat } from "./theme.ts";
 import { inType, wrappedRanges } from "./type-size.ts";
@@ -109,7 +109,7 @@ export function plan(model: SheetModel, options: Options, typed: Values, links: 
     borders: { box: borders("box"), under: borders("under"), rule: borders("rule"), over: borders("over") },
     unprotected: unprotected(layout, draft, columns),
     names: layout.names,
-    defines: defined(model, layout.names),
+    defines: definedNames(model, layout.names),
   };
 
   function drawTables(): void {
@@ -258,11 +258,11 @@ function drawColumn(
   }
   if (one.role === "linked" && one.formula !== undefined) {
     for (let at = 0; at < linkedRows(links); at++) {
-      const own = Object.entries(links).map(([name, link]) => [
+      const ownLinks = Object.entries(links).map(([name, link]) => [
         name,
         typeof link === "string" ? link : (link[at] ?? ""),
       ]);
-      const formula = formulaText(one.formula, options, names, Object.fromEntries(own));
+      const formula = formulaText(one.formula, options, names, Object.fromEntries(ownLinks));
       draft.formulas.push({ row: row + 2 + at, column, formula });
     }
   } else if (one.formula !== undefined) {

@@ -23,9 +23,9 @@ export function tabOf(formula: unknown): Tab | null {
   // A spreadsheet leaves out quotation marks that it does not need, and moves the cell where rows come in above it.
   const [, quoted, bare, id] =
     /^=ROWS\((?:'((?:[^']|'')+)'|([^'!]+))!\$[A-Z]+\$\d+\)\*(\d+)$/.exec(String(formula)) ?? [];
-  const name = unquoted(quoted) ?? bare;
+  const name = unquote(quoted) ?? bare;
   return name === undefined ? null : { name, id: Number(id) };
 }
 
 /** The name that stands between quotation marks in a formula. */
-export const unquoted = (name: string | undefined): string | undefined => name?.replace(/''/g, "'");
+export const unquote = (name: string | undefined): string | undefined => name?.replace(/''/g, "'");

@@ -69,8 +69,8 @@ export function inputGroups(model: SheetModel): readonly InputGroup[] {
 
 /** The inputs of one of a template's tables; undefined where it has no such table. */
 export function inputTable(model: SheetModel, table: string): InputTable | undefined {
-  const found = model.bands.flat().find((item) => "table" in item && item.table === table);
-  return found !== undefined && "table" in found ? tableOf(found) : undefined;
+  const tableItem = model.bands.flat().find((item) => "table" in item && item.table === table);
+  return tableItem !== undefined && "table" in tableItem ? tableOf(tableItem) : undefined;
 }
 
 /** The cell of a name that is typed in a template. */

@@ -20,14 +20,14 @@ export const sized = (of: Reader<number>): Reader<Sized> => ({
 });
 const size = sized(number<number>("a size such as 23", { min: 0, max: 1e5 }));
 /** Of the shapes with most sizes: length, width, depth and both at the base. */
-const MOST_SIZES = 5;
+const MAX_SIZES = 5;
 
 /** A row of sizes for each tin; blank cells at its end are left off. */
 export const sizesTable = (): Decoder<(Sized | null)[][]> =>
   table(size.hint, false, (rows, argument, faults): (Sized | null)[][] => {
     const width = rows.reduce((most, row) => Math.max(most, row.length), 0);
-    if (width > MOST_SIZES) {
-      faults.push(fault(`are ${width} columns; choose the sizes alone, at most ${MOST_SIZES} columns`, argument));
+    if (width > MAX_SIZES) {
+      faults.push(fault(`are ${width} columns; choose the sizes alone, at most ${MAX_SIZES} columns`, argument));
       return [];
     }
     return rows.map((row, index) => {

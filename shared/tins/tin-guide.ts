@@ -75,12 +75,12 @@ export function tinDough(capacity: CubicCentimetres, fill: number, tins: number,
 }
 
 /** The smallest tins hold some 20 ml; less is most likely litres. */
-const LEAST_CAPACITY = 20;
+const MIN_CAPACITY = 20;
 
 export function refuseSmall(capacity: number, argument = "capacity"): void {
-  if (!atMost(LEAST_CAPACITY, capacity))
+  if (!atMost(MIN_CAPACITY, capacity))
     refuse(
-      `is ${shownApart(capacity, LEAST_CAPACITY)} cm³, less than any tin holds; for litres enter "${shown(capacity, 4)} l"`,
+      `is ${shownApart(capacity, MIN_CAPACITY)} cm³, less than any tin holds; for litres enter "${shown(capacity, 4)} l"`,
       argument,
     );
 }

@@ -41,10 +41,10 @@ export const TIN_SIZES: Readonly<Record<TinShape, Sizes>> = {
 const WATER_DENSITY = 0.998207;
 
 /** The smallest tins hold some 20 ml; less is most likely kilograms. */
-const LEAST_WATER = 20;
+const MIN_WATER = 20;
 
 /** The longest trays and strapped tins measure some 100 cm; more is most likely millimetres. */
-const LONGEST = 120;
+const MAX_LENGTH = 120;
 
 type Given = readonly (number | null)[];
 
@@ -68,9 +68,9 @@ function checked(shape: TinShape, sizes: Given, depthNeeded: boolean): number[] 
     if (size === null) return;
     const name = [...needed, ...extra][place];
     if (size <= 0) refuse(`have ${shown(size)} as ${name}; it must be above 0`, "sizes");
-    if (shape !== "water" && name !== "sides" && !atMost(size, LONGEST))
+    if (shape !== "water" && name !== "sides" && !atMost(size, MAX_LENGTH))
       refuse(
-        `have a ${name} of ${shownApart(size, LONGEST, 2)} cm, more than any tin; enter it with its unit, such as "230 mm"`,
+        `have a ${name} of ${shownApart(size, MAX_LENGTH, 2)} cm, more than any tin; enter it with its unit, such as "230 mm"`,
         "sizes",
       );
   });
@@ -132,9 +132,9 @@ function capacity(shape: TinShape, many: number, a: number, b: number, c: number
     case "polygon":
       return polygonArea(a, b) * c;
     case "water":
-      if (!atMost(LEAST_WATER, a))
+      if (!atMost(MIN_WATER, a))
         refuse(
-          `have ${shownApart(a, LEAST_WATER, 2)} g of water, less than any tin holds; for kilograms enter "${shown(a)} kg"`,
+          `have ${shownApart(a, MIN_WATER, 2)} g of water, less than any tin holds; for kilograms enter "${shown(a)} kg"`,
           "sizes",
         );
       return a / WATER_DENSITY;

@@ -3,7 +3,7 @@ import { median, repeatedMedianSlope } from "../base/repeated-median.ts";
 import { type AnyDegrees, anyDegrees, type Minutes } from "../base/units.ts";
 
 /** Fewer readings than this carry no line. */
-const LEAST_MIXES = 3;
+const MIN_MIXES = 3;
 
 export type FrictionLine = {
   readonly atZero: AnyDegrees;
@@ -25,9 +25,9 @@ export function frictionLine(
     const y = frictions[row] ?? null;
     return x === null || y === null ? [] : [{ x, y }];
   });
-  if (read.length < LEAST_MIXES) {
+  if (read.length < MIN_MIXES) {
     refuse(
-      `at least ${LEAST_MIXES} mixes with both minutes and friction are needed, and ${read.length === 1 ? "there is 1" : `there are ${read.length}`}`,
+      `at least ${MIN_MIXES} mixes with both minutes and friction are needed, and ${read.length === 1 ? "there is 1" : `there are ${read.length}`}`,
     );
   }
   const perMinute = repeatedMedianSlope(read);

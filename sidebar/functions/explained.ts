@@ -5,13 +5,13 @@ import type { FunctionHelp } from "../../shared/protocol/function-help.ts";
 import { insertAnswer } from "../../shared/protocol/insert.ts";
 import { ask, told } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
-import { type Form, goTo, showTroubles, textField } from "../kit/fields.ts";
+import { type Form, goTo, newForm, showTroubles, textField } from "../kit/fields.ts";
 import { pressButton, progressOf } from "../kit/work-in-progress.ts";
 import { type Trouble, trouble } from "../new-formula/trouble.ts";
 
 const PATIENCE_MS = 30_000;
 
-export function explained(help: FunctionHelp): HTMLElement {
+export function functionDetails(help: FunctionHelp): HTMLElement {
   const node = element(
     "details",
     {
@@ -27,94 +27,35 @@ export function explained(help: FunctionHelp): HTMLElement {
 
 function inside(help: FunctionHelp): HTMLElement {
   const typed = help.args.map(() => "");
-  const updates: (() => void)[] = [];
-  const form: Form = {
-    changed: () => {
-      for (const update of updates) update();
-    },
-    onChange: (update) => updates.push(update),
-    places: new Set(),
-  };
+  const form = newForm();
   let wanted = false;
   const preview = element("code", {});
   const insert = pressButton("Insert at the cursor", "build", () => void press());
   const progress = progressOf(() => insert);
   form.onChange(() => {
-    const { troubles, formulas } = read();
+    const { troubles, formulas } = readArguments(help, typed);
     if (troubles.length === 0) wanted = false;
     showTroubles(form, troubles, wanted);
     say(preview, entryFormula(help.name, formulas));
   });
-  const made = element(
+  const parts = element(
     "div",
     {},
     element("p", {}, help.returns),
-    ...help.args.map((arg, index) =>
-      textField(
-        form,
-        { at: () => arg.name, label: () => `${arg.name}${arg.needed ? "" : " (optional)"}`, hint: arg.says },
-        {
-          get: () => typed[index] ?? "",
-          set: (text) => {
-            typed[index] = text;
-          },
-        },
-      ),
-    ),
-    element("p", { class: "hint" }, "Cells such as C5:C14, a number, a word, or a list such as {100; 65; 2}."),
-    element(
-      "p",
-      { class: "example" },
-      "Example: ",
-      element("code", {}, help.example),
-      " gives ",
-      element("b", {}, help.gives),
-    ),
-    ...(help.typed === null ? [] : [useExample(help.typed)]),
+    ...argumentFields(help, form, typed),
+    ...exampleParts(help, form, typed),
     element("p", {}, "Formula: ", preview),
     insert,
     progress.bar,
     progress.status,
   );
   form.changed();
-  return made;
-
-  function useExample(example: readonly string[]): HTMLElement {
-    return element(
-      "button",
-      {
-        type: "button",
-        class: "quiet-button",
-        click: () => {
-          help.args.forEach((_, index) => {
-            typed[index] = example[index] ?? "";
-          });
-          form.changed();
-        },
-      },
-      "Fill in the example",
-    );
-  }
-
-  function read(): { troubles: Trouble[]; formulas: string[] } {
-    const troubles: Trouble[] = [];
-    const formulas = help.args.map(({ name, needed, says }, index) => {
-      const entry = readEntry(typed[index] ?? "");
-      if (isProblem(entry)) troubles.push(trouble(name, `${name} ${entry.problem}.`));
-      else if (needed && entry.formula === "") troubles.push(trouble(name, `Still blank: ${name}. ${says}`, true));
-      return isProblem(entry) ? "" : entry.formula;
-    });
-    if (help.args.length > 0 && formulas.every((one) => one === "") && troubles.length === 0) {
-      const [first] = help.args;
-      troubles.push(trouble(first?.name ?? "", "Enter at least one argument, or fill in the example.", true));
-    }
-    return { troubles, formulas };
-  }
+  return parts;
 
   async function press(): Promise<void> {
     if (progress.isBusy()) return;
     progress.clear();
-    const [first] = read().troubles;
+    const [first] = readArguments(help, typed).troubles;
     if (first !== undefined) {
       wanted = true;
       form.changed();
@@ -123,16 +64,67 @@ function inside(help: FunctionHelp): HTMLElement {
     }
     const outcome = await progress.during("Writing the formula …", () =>
       ask("insert", { name: help.name, args: typed }, PATIENCE_MS, (late) => {
-        if ("answer" in late) progress.report(`${inserted(late.answer)} It took longer than Gramwright waited.`, false);
+        if ("answer" in late)
+          progress.report(`${insertSentence(late.answer)} It took longer than Gramwright waited.`, false);
       }),
     );
-    const says = "answer" in outcome ? inserted(outcome.answer) : told(outcome);
+    const says = "answer" in outcome ? insertSentence(outcome.answer) : told(outcome);
     const isSilent = "how" in outcome && outcome.how === "silent";
     progress.report(isSilent ? `${says} Look whether the formula is there first.` : says, !("answer" in outcome));
   }
 }
 
-function inserted(raw: unknown): string {
+/** A field for each argument. */
+const argumentFields = (help: FunctionHelp, form: Form, typed: string[]): HTMLElement[] =>
+  help.args.map(({ name, needed, says }, index) =>
+    textField(
+      form,
+      { at: () => name, label: () => `${name}${needed ? "" : " (optional)"}`, hint: says },
+      {
+        get: () => typed[index] ?? "",
+        set: (text) => {
+          typed[index] = text;
+        },
+      },
+    ),
+  );
+
+/** What arguments may be, and an example that can be filled in. */
+function exampleParts(help: FunctionHelp, form: Form, typed: string[]): HTMLElement[] {
+  const call = element("code", {}, help.example);
+  const result = element("b", {}, help.gives);
+  const parts: HTMLElement[] = [
+    element("p", { class: "hint" }, "Cells such as C5:C14, a number, a word, or a list such as {100; 65; 2}."),
+    element("p", { class: "example" }, "Example: ", call, " gives ", result),
+  ];
+  const example = help.typed;
+  if (example === null) return parts;
+  const fillIn = () => {
+    help.args.forEach((_, index) => {
+      typed[index] = example[index] ?? "";
+    });
+    form.changed();
+  };
+  return [...parts, element("button", { type: "button", class: "quiet-button", click: fillIn }, "Fill in the example")];
+}
+
+/** The arguments as formulas, and what is wrong with what was typed. */
+function readArguments(help: FunctionHelp, typed: readonly string[]): { troubles: Trouble[]; formulas: string[] } {
+  const troubles: Trouble[] = [];
+  const formulas = help.args.map(({ name, needed, says }, index) => {
+    const argument = readEntry(typed[index] ?? "");
+    if (isProblem(argument)) troubles.push(trouble(name, `${name} ${argument.problem}.`));
+    else if (needed && argument.formula === "") troubles.push(trouble(name, `Still blank: ${name}. ${says}`, true));
+    return isProblem(argument) ? "" : argument.formula;
+  });
+  if (help.args.length > 0 && formulas.every((one) => one === "") && troubles.length === 0) {
+    const [first] = help.args;
+    troubles.push(trouble(first?.name ?? "", "Enter at least one argument, or fill in the example.", true));
+  }
+  return { troubles, formulas };
+}
+
+function insertSentence(raw: unknown): string {
   const answer = insertAnswer(raw);
   if (answer === null) return "The answer could not be read: look at the cell with the cursor.";
   const now = answer.says === "" ? "" : ` It cannot answer yet: ${answer.says}`;

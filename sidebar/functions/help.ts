@@ -46,7 +46,7 @@ const ALSO: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Words of the trade that begin alike mean the same: "hydrat" finds "hydration". */
-const FEWEST_LETTERS = 3;
+const MIN_LETTERS = 3;
 
 const wordsOf = (text: string): string[] =>
   singularName(folded(text))
@@ -57,13 +57,13 @@ type Weighed = { readonly words: readonly string[]; readonly weight: number };
 
 const meets = (word: string, wanted: string): number => {
   if (word === wanted) return 1;
-  return wanted.length >= FEWEST_LETTERS && (word.startsWith(wanted) || (word.length > 4 && wanted.startsWith(word)))
+  return wanted.length >= MIN_LETTERS && (word.startsWith(wanted) || (word.length > 4 && wanted.startsWith(word)))
     ? 0.7
     : 0;
 };
 
 /** The functions that answer a question, the best first; all of them, in their own order, for an empty one. */
-export function found(all: readonly FunctionHelp[], question: string): readonly FunctionHelp[] {
+export function findFunctions(all: readonly FunctionHelp[], question: string): readonly FunctionHelp[] {
   const asked = question.replace(/bake_/gi, "");
   if (notHere(asked) !== undefined) return [];
   const wanted = wordsOf(asked).filter((word) => !EMPTY.has(word));
@@ -81,7 +81,7 @@ export function found(all: readonly FunctionHelp[], question: string): readonly 
       const best = (asked: string) =>
         Math.max(
           ...places.map(({ words, weight }) => weight * Math.max(0, ...words.map((one) => meets(one, asked)))),
-          asked.length >= FEWEST_LETTERS && inName.includes(asked) ? 5 : 0,
+          asked.length >= MIN_LETTERS && inName.includes(asked) ? 5 : 0,
         );
       return Math.max(best(word), ...(ALSO[word] ?? []).map((other) => 0.8 * best(other)));
     });

@@ -2,8 +2,8 @@ import type { FunctionHelp } from "../../shared/protocol/function-help.ts";
 import { element, say } from "../kit/element.ts";
 import { newId } from "../kit/fields.ts";
 import type { Panel } from "../kit/panel.ts";
-import { explained } from "./explained.ts";
-import { found, functionHelp } from "./help.ts";
+import { functionDetails } from "./explained.ts";
+import { findFunctions, functionHelp } from "./help.ts";
 import { notHere } from "./trade-words.ts";
 
 /** Finds a function by what somebody wants to know, explains it, and writes it at the cursor. */
@@ -14,16 +14,16 @@ export const functions: Panel = {
 };
 
 /** A list is read as far as this; better words find better. */
-const MOST_SHOWN = 8;
+const MAX_SHOWN = 8;
 
 function search(all: readonly FunctionHelp[]): Node[] {
   const [id, hint] = [newId(), newId()];
   const count = element("p", { class: "hint", role: "status" });
   const list = element("div", { class: "functions" });
-  const made = new Map<FunctionHelp, HTMLElement>();
-  const entry = (help: FunctionHelp) => {
-    const node = made.get(help) ?? explained(help);
-    made.set(help, node);
+  const nodes = new Map<FunctionHelp, HTMLElement>();
+  const nodeOf = (help: FunctionHelp) => {
+    const node = nodes.get(help) ?? functionDetails(help);
+    nodes.set(help, node);
     return node;
   };
   const input = element("input", {
@@ -49,17 +49,17 @@ function search(all: readonly FunctionHelp[]): Node[] {
 
   function show(): void {
     const asked = input.value.trim();
-    const hits = found(all, asked);
-    const shown = asked === "" ? hits : hits.slice(0, MOST_SHOWN);
+    const hits = findFunctions(all, asked);
+    const shown = asked === "" ? hits : hits.slice(0, MAX_SHOWN);
     say(count, counted(shown.length, all.length, asked));
     const families = [...new Set(shown.map(({ family }) => family))];
     list.replaceChildren(
       ...(asked === ""
         ? families.flatMap((family) => [
             element("h2", {}, family),
-            ...shown.filter((help) => help.family === family).map(entry),
+            ...shown.filter((help) => help.family === family).map(nodeOf),
           ])
-        : shown.map(entry)),
+        : shown.map(nodeOf)),
     );
   }
 }

@@ -1,7 +1,7 @@
 // The bench's questions to the add-on. What is planned here asks the add-on several times, and the panel does not notice.
 import type { PlannedQuestion, Question, Questions, Reply } from "../../shared/protocol/bench.ts";
 import { isPlanned, stepsFor, undone } from "../../src/planners/planners.ts";
-import { refused } from "../../src/planners/steps.ts";
+import { refusalError } from "../../src/planners/steps.ts";
 
 /** `refused` comes from the add-on and says what to mend; `silent` is a time-out; `failed` is everything in between. */
 export type Failure = {
@@ -45,7 +45,7 @@ async function planned(question: PlannedQuestion, asked: object): Promise<Sent> 
     while (next.done !== true) {
       const outcome = await send(next.value);
       if ("answer" in outcome) next = steps.next(outcome.answer);
-      else if (outcome.how === "refused") next = steps.throw(refused(outcome.message, outcome.because));
+      else if (outcome.how === "refused") next = steps.throw(refusalError(outcome.message, outcome.because));
       else return outcome;
     }
     return { answer: next.value };

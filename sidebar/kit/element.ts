@@ -17,7 +17,7 @@ export const element = <K extends keyof HTMLElementTagNameMap>(tag: K, attribute
 /** Joined at run time: a double slash inside a string would be cut as a comment when the page is served. */
 const SVG = ["http:", "", "www.w3.org", "2000", "svg"].join("/");
 
-export const drawn = (tag: string, attributes: Attributes, ...children: Child[]) =>
+export const svgElement = (tag: string, attributes: Attributes, ...children: Child[]) =>
   dressed(document.createElementNS(SVG, tag), attributes, children);
 
 /** Writes a text only where it differs, so that nothing is announced or selected anew for no reason. */

@@ -15,11 +15,25 @@ export type Form = {
   readonly places: Set<Place>;
 };
 
-/** Longer than any name; a cell of the sheet takes more. */
-const LONGEST = 200;
+/** A form without fields yet; at each change `first` runs, and then what the fields bring along. */
+export function newForm(first: () => void = () => {}): Form {
+  const updates: (() => void)[] = [];
+  return {
+    changed: () => {
+      first();
+      // Rows made by an update add updates of their own, which this loop still reaches.
+      for (const update of updates) update();
+    },
+    onChange: (update) => updates.push(update),
+    places: new Set(),
+  };
+}
 
-let made = 0;
-export const newId = (): string => `f${++made}`;
+/** Longer than any name; a cell of the sheet takes more. */
+const MAX_LENGTH = 200;
+
+let ids = 0;
+export const newId = (): string => `f${++ids}`;
 
 type Binding = { readonly get: () => string; readonly set: (text: string) => void };
 type Shape = {
@@ -59,7 +73,7 @@ export function textField(form: Form, shape: Shape, { get, set }: Binding): HTML
     id,
     type: "text",
     autocomplete: "off",
-    maxlength: LONGEST,
+    maxlength: MAX_LENGTH,
     spellcheck: "false",
     class: shape.numeric === true ? "number" : "words",
     inputmode: shape.numeric === true ? "decimal" : "text",

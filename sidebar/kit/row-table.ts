@@ -18,84 +18,50 @@ type Table<R> = {
   readonly form: Form;
   readonly rows: R[];
   readonly columns: readonly Column<R>[];
-  readonly most: number;
+  readonly max: number;
   readonly empty: () => R;
   readonly looks: string;
   /** "size", "ingredient". */
   readonly what: string;
 };
 
-export function table<R extends Record<string, string>>({ form, rows, columns, most, empty, looks, what }: Table<R>) {
+export function table<R extends Record<string, string>>({ form, rows, columns, max, empty, looks, what }: Table<R>) {
   const body = element("div", { class: `rows ${looks}` });
-  const made = new Map<R, HTMLElement>();
+  const nodes = new Map<R, HTMLElement>();
   const add = element(
     "button",
     { type: "button", class: "quiet-button", click: () => addRow() },
     `Add ${article(what)}`,
   );
   form.onChange(() => {
-    for (const [row, node] of made) {
+    for (const [row, node] of nodes) {
       if (rows.includes(row)) continue;
       node.remove();
       forget(form, node);
-      made.delete(row);
+      nodes.delete(row);
     }
     rows.forEach((row, index) => {
-      const node = made.get(row) ?? makeRow(row);
+      const node = nodes.get(row) ?? makeRow(row);
       if (body.children[index + 1] !== node) body.insertBefore(node, body.children[index + 1] ?? null);
     });
-    add.hidden = rows.length >= most;
+    add.hidden = rows.length >= max;
   });
-  body.append(heads());
+  body.append(headRow(form, columns));
   return element("div", {}, body, add);
-
-  function heads(): HTMLElement {
-    const cells = columns.map(({ head, unit, numeric, hidden }) => {
-      const sign = element("span", { class: "unit" });
-      const cell = element("span", { class: numeric === true ? "head number" : "head" }, head, " ", sign);
-      form.onChange(() => {
-        say(sign, unit?.() ?? "");
-        cell.hidden = hidden?.() ?? false;
-      });
-      return cell;
-    });
-    return element("div", { class: "row heads", "aria-hidden": "true" }, ...cells, element("span", {}));
-  }
 
   function makeRow(row: R): HTMLElement {
     const message = messageLine();
-    const place = () => rows.indexOf(row) + 1;
-    const cells = columns.map(({ name, at, head, unit, numeric, list, hidden, done }) => {
-      const cell = textField(
-        form,
-        {
-          at: () => `${at}/${rows.indexOf(row)}`,
-          label: () => `${head}${unit === undefined ? "" : ` ${unit()}`}, ${what} ${place()}`,
-          quiet: true,
-          message,
-          ...(numeric === undefined ? {} : { numeric }),
-          ...(done === undefined ? {} : { done: () => done(row) }),
-        },
-        {
-          get: () => row[name] ?? "",
-          set: (text) => {
-            (row as Record<string, string>)[name] = text;
-          },
-        },
-      );
-      form.onChange(() => {
-        cell.hidden = hidden?.() ?? false;
-      });
+    const cells = columns.map((column) => {
+      const cell = rowField(form, rows, row, column, what, message);
       const input = cell.querySelector("input");
-      if (list !== undefined) input?.setAttribute("list", list);
-      input?.addEventListener("keydown", (event) => move(event, row, name, input));
-      input?.addEventListener("paste", (event) => paste(event, row, name));
+      input?.addEventListener("keydown", (event) => move(event, row, column.name, input));
+      input?.addEventListener("paste", (event) => paste(event, row, column.name));
       return cell;
     });
     const remove = element("button", { type: "button", class: "remove", click: () => removeRow(row) }, "×");
-    form.onChange(() => remove.setAttribute("aria-label", `Take out ${what} ${place()}`));
+    form.onChange(() => remove.setAttribute("aria-label", `Take out ${what} ${rows.indexOf(row) + 1}`));
     const node = element("div", { class: "row" }, ...cells, remove, message);
-    made.set(row, node);
+    nodes.set(row, node);
     return node;
   }
 
@@ -120,7 +86,7 @@ export function table<R extends Record<string, string>>({ form, rows, columns, m
     if ((!down && !up) || event.isComposing) return;
     event.preventDefault();
     const to = rows.indexOf(row) + (down ? 1 : -1);
-    if (event.key === "Enter" && to === rows.length && rows.length < most) {
+    if (event.key === "Enter" && to === rows.length && rows.length < max) {
       rows.push(empty());
       form.changed();
     }
@@ -136,27 +102,86 @@ export function table<R extends Record<string, string>>({ form, rows, columns, m
     if (!/[\t\n\r]/.test(text.trim())) return;
     event.preventDefault();
     const from = { row: rows.indexOf(row), column: columns.findIndex((column) => column.name === name) };
-    text
-      .replace(/[\r\n]+$/, "")
-      .split(/\r\n?|\n/)
-      .forEach((line, down) => {
-        if (rows.length === from.row + down && rows.length < most) rows.push(empty());
-        const to: Record<string, string> | undefined = rows[from.row + down];
-        line.split("\t").forEach((cell, across) => {
-          const column = columns[from.column + across];
-          if (column?.hidden?.() === true) return;
-          if (to !== undefined && column !== undefined) to[column.name] = cell.trim();
-        });
-      });
+    fillCells(rows, columns, from, text, () => {
+      if (rows.length < max) rows.push(empty());
+    });
     form.changed();
   }
 
   function focus(index: number, column: number): void {
     const row = rows[index];
-    const input = row === undefined ? undefined : made.get(row)?.querySelectorAll("input")[column];
+    const input = row === undefined ? undefined : nodes.get(row)?.querySelectorAll("input")[column];
     input?.focus();
     input?.select();
   }
+}
+
+function headRow<R>(form: Form, columns: readonly Column<R>[]): HTMLElement {
+  const cells = columns.map(({ head, unit, numeric, hidden }) => {
+    const sign = element("span", { class: "unit" });
+    const cell = element("span", { class: numeric === true ? "head number" : "head" }, head, " ", sign);
+    form.onChange(() => {
+      say(sign, unit?.() ?? "");
+      cell.hidden = hidden?.() ?? false;
+    });
+    return cell;
+  });
+  return element("div", { class: "row heads", "aria-hidden": "true" }, ...cells, element("span", {}));
+}
+
+/** A column's field in a row. */
+function rowField<R extends Record<string, string>>(
+  form: Form,
+  rows: readonly R[],
+  row: R,
+  { name, at, head, unit, numeric, list, hidden, done }: Column<R>,
+  what: string,
+  message: HTMLElement,
+): HTMLElement {
+  const cell = textField(
+    form,
+    {
+      at: () => `${at}/${rows.indexOf(row)}`,
+      label: () => `${head}${unit === undefined ? "" : ` ${unit()}`}, ${what} ${rows.indexOf(row) + 1}`,
+      quiet: true,
+      message,
+      ...(numeric === undefined ? {} : { numeric }),
+      ...(done === undefined ? {} : { done: () => done(row) }),
+    },
+    {
+      get: () => row[name] ?? "",
+      set: (text) => {
+        (row as Record<string, string>)[name] = text;
+      },
+    },
+  );
+  form.onChange(() => {
+    cell.hidden = hidden?.() ?? false;
+  });
+  if (list !== undefined) cell.querySelector("input")?.setAttribute("list", list);
+  return cell;
+}
+
+/** Fills rows with text of a sheet, tabs between cells, from one cell on; `addRow` is asked for one more row below the last. */
+function fillCells<R extends Record<string, string>>(
+  rows: readonly R[],
+  columns: readonly Column<R>[],
+  from: { readonly row: number; readonly column: number },
+  text: string,
+  addRow: () => void,
+): void {
+  text
+    .replace(/[\r\n]+$/, "")
+    .split(/\r\n?|\n/)
+    .forEach((line, down) => {
+      if (rows.length === from.row + down) addRow();
+      const row: Record<string, string> | undefined = rows[from.row + down];
+      line.split("\t").forEach((cell, across) => {
+        const column = columns[from.column + across];
+        if (column?.hidden?.() === true) return;
+        if (row !== undefined && column !== undefined) row[column.name] = cell.trim();
+      });
+    });
 }
 
 const article = (what: string) => (/^[aeiou]/.test(what) ? `an ${what}` : `a ${what}`);

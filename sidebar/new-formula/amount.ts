@@ -70,13 +70,13 @@ export function readAmount(asked: Asked): Amount {
 }
 
 /** Less than a small loaf is rarely an order: whoever thinks in kilos or pounds leaves the unit out. */
-const LEAST_BARE = { g: 200, oz: 7 } as const;
+const MIN_BARE_AMOUNT = { g: 200, oz: 7 } as const;
 const LARGER = { g: "kg", oz: "lb" } as const;
 
 function askUnit(name: "dough_wanted" | "flour_wanted", value: number | null, { draft, troubles }: Asked): void {
   const { weight: unit } = draft.units;
   const text = draft.fields[name].trim();
-  if (value === null || value >= LEAST_BARE[unit] || /[a-z]/i.test(text)) return;
+  if (value === null || value >= MIN_BARE_AMOUNT[unit] || /[a-z]/i.test(text)) return;
   const says = `Is it ${text} ${LARGER[unit]} or ${text} ${unit}? Enter the unit as well.`;
   troubles.push(trouble(name, says));
 }

@@ -181,7 +181,7 @@ export type Weighed = {
 };
 
 /** Dough, flour and each row for an amount (null: as the rows' own weights say), by the sum the sheet does. */
-export function weighed(rows: FormulaRows, amount: Weight | null, of: AmountOf, troubles: Trouble[]): Weighed | null {
+export function weighRows(rows: FormulaRows, amount: Weight | null, of: AmountOf, troubles: Trouble[]): Weighed | null {
   const { kinds, percent: ratios } = rows;
   if (rows.isOpen || (amount === null && rows.weighed.every((one) => one === null))) return null;
   try {

@@ -12,7 +12,7 @@ import { inputCell, makesBatter } from "../../shared/sheet/template-inputs.ts";
 import { type Amount, readAmount } from "./amount.ts";
 import { type Draft, FIELDS, quantityOf } from "./draft.ts";
 import type { ReadField } from "./field.ts";
-import { type RowRules, readRows, type Weighed, weighed } from "./formula.ts";
+import { type RowRules, readRows, type Weighed, weighRows } from "./formula.ts";
 import { type Own, readOwn } from "./own.ts";
 import { readQuantity } from "./quantity.ts";
 import { unusual } from "./review.ts";
@@ -70,7 +70,7 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
   const tin = readTin(draft, take, values, troubles, amount.scaled);
   const whole = wholeAmount(amount, tin, handling);
   const isTold = whole !== null || (!needed && amount.tins === null);
-  const made = rows === null || !isTold ? null : weighed(rows, whole, amount.of, troubles);
+  const made = rows === null || !isTold ? null : weighRows(rows, whole, amount.of, troubles);
   const mixed = readMixes(take, troubles, made?.dough ?? (amount.of === "dough" ? whole : null));
   const water = draft.water ? readWater(draft, take, values, troubles) : "";
   const times = readTimes({ model, own, amount, tin, dough: made?.dough ?? null, handling, rolled });
@@ -123,11 +123,11 @@ function partsOf(draft: Draft, model: SheetModel, own: Own): string[] {
 }
 
 /** The sheet's own limit. */
-const MOST_HANDLING = 0.3;
+const MAX_HANDLING = 0.3;
 
 function handlingLoss(take: ReadField, troubles: Trouble[]): number {
   const loss = take("handling_loss") ?? 0;
-  if (loss <= MOST_HANDLING) return loss;
+  if (loss <= MAX_HANDLING) return loss;
   troubles.push(trouble("handling_loss", `${FIELDS.handling_loss.label} is more than 30 %; is the bake loss meant?`));
   return 0;
 }

@@ -3,7 +3,7 @@ import { type InputGroup, inputGroups } from "../../shared/sheet/template-inputs
 import { TEMPLATES } from "../../templates/index.ts";
 import { ask } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
-import { choiceField, type Form, textField } from "../kit/fields.ts";
+import { choiceField, newForm, textField } from "../kit/fields.ts";
 import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";
 import { amountSection } from "./amount-section.ts";
 import { buildFoot } from "./building.ts";
@@ -82,17 +82,10 @@ const PATIENCE_MS = 30_000;
 type Ways = { readonly show: (model: SheetModel) => void; readonly anew: (() => void) | null };
 
 function sheetForm(model: SheetModel, draft: Draft, known: KnownShop, ways: Ways): Node[] {
-  const updates: (() => void)[] = [];
   let current: Assessed = assess(draft, model);
-  const form: Form = {
-    changed: () => {
-      current = assess(draft, model);
-      // Rows made by an update add updates of their own, which this loop still reaches.
-      for (const update of updates) update();
-    },
-    onChange: (update) => updates.push(update),
-    places: new Set(),
-  };
+  const form = newForm(() => {
+    current = assess(draft, model);
+  });
   const bench: Bench = { draft, form, model, now: () => current };
   const groups = inputGroups(model);
   // How thick it is says how much it is; what has no heading stands under the table on the sheet, too.

@@ -9,7 +9,7 @@ import { reviewSalt } from "../../shared/review/salt.ts";
 import { reviewWater } from "../../shared/review/water.ts";
 import type { SheetModel } from "../../shared/sheet/model.ts";
 import { usualStyle } from "../../src/planners/check-sheet.ts";
-import { type FormulaRows, readRows, weighed } from "./formula.ts";
+import { type FormulaRows, readRows, weighRows } from "./formula.ts";
 import { startFrom } from "./start.ts";
 
 const NOT_COUNTED = /^(?:not in the larder|its water is not)/;
@@ -33,7 +33,7 @@ export const unusual = (formula: FormulaRows, model: SheetModel): string[] =>
 
 /** None while a row's share cannot be told. */
 function remarks(formula: FormulaRows, template: string): string[] {
-  const made = weighed(formula, weight(1000), "flour", []);
+  const made = weighRows(formula, weight(1000), "flour", []);
   if (made === null) return [];
   const rows = made.weights.flatMap((each, index): Row[] => {
     const kind = made.kinds[index];

@@ -13,10 +13,10 @@ import { emptyOf, emptyRow, emptySize, sizeKey } from "./start.ts";
 import { unitSign } from "./unit-change.ts";
 
 /** One that grows with what is typed takes as many as a sheet has rows to spare for. */
-const MOST_THAT_GROW = 60;
-const mostRows = (model: SheetModel, name: string): number => {
-  const found = inputTable(model, name);
-  return found === undefined ? 1 : found.grows ? MOST_THAT_GROW : found.rows;
+const MAX_GROWING_ROWS = 60;
+const maxRows = (model: SheetModel, name: string): number => {
+  const tableInput = inputTable(model, name);
+  return tableInput === undefined ? 1 : tableInput.grows ? MAX_GROWING_ROWS : tableInput.rows;
 };
 
 export function sizeTable({ draft, form, model }: Bench): HTMLElement {
@@ -24,7 +24,7 @@ export function sizeTable({ draft, form, model }: Bench): HTMLElement {
   return table<TableRow>({
     form,
     rows: draft.sizes,
-    most: mostRows(model, "sizes"),
+    max: maxRows(model, "sizes"),
     empty: () => emptySize(model),
     looks: columns.some(({ name }) => name === "size_diameter") ? "sizes rounds" : "sizes",
     what: "size",
@@ -52,7 +52,7 @@ export function ownTable(
   return table<TableRow>({
     form,
     rows: own,
-    most: grows ? MOST_THAT_GROW : rows,
+    max: grows ? MAX_GROWING_ROWS : rows,
     empty: () => emptyOf(columns),
     looks: "own",
     what,
@@ -65,7 +65,7 @@ export function ownTable(
 
 export function ingredientTable({ draft, form, model }: Bench): HTMLElement {
   const list = newId();
-  const most = mostRows(model, "formula");
+  const max = maxRows(model, "formula");
   const spread = (row: RowDraft) => {
     const parts = splitPercents(row.percent);
     if (parts === null) return;
@@ -73,14 +73,14 @@ export function ingredientTable({ draft, form, model }: Bench): HTMLElement {
     parts.forEach((part, index) => {
       const there = draft.rows[from + index];
       if (there !== undefined) there.percent = part;
-      else if (draft.rows.length < most) draft.rows.push({ ...emptyRow(), percent: part });
+      else if (draft.rows.length < max) draft.rows.push({ ...emptyRow(), percent: part });
     });
     form.changed();
   };
   const rows = table<RowDraft>({
     form,
     rows: draft.rows,
-    most,
+    max,
     empty: emptyRow,
     looks: "ingredients",
     what: "ingredient",

@@ -4,7 +4,7 @@ import { quoted, shown } from "../../shared/base/show.ts";
 import type { Problem } from "../../shared/cells/cell.ts";
 import { readNumber } from "../../shared/cells/number.ts";
 
-const MOST_SHARE = 0.5;
+const MAX_SHARE = 0.5;
 
 /** Under a heading with a % sign a bare 11 is 11 %; a bare 0.11 could be either, and is asked about. */
 export function readShare(text: string): number | Problem {
@@ -16,13 +16,13 @@ export function readShare(text: string): number | Problem {
     };
   }
   const share = read.marked ? read.value : tidy(read.value / 100);
-  if (share >= 0 && share <= MOST_SHARE) return tidy(share);
-  return { problem: `is ${shown(share * 100)} %; it lies between 0 % and ${MOST_SHARE * 100} %` };
+  if (share >= 0 && share <= MAX_SHARE) return tidy(share);
+  return { problem: `is ${shown(share * 100)} %; it lies between 0 % and ${MAX_SHARE * 100} %` };
 }
 
 /** Hydrations and the like: a bare number up to this could be a share of 1 or a percentage. */
 export const UNCLEAR_UP_TO = 5;
-const MOST_PROPORTION = 10;
+const MAX_PROPORTION = 10;
 
 export function readProportion(text: string): number | Problem {
   const read = readNumber(text, { percent: true, threeDecimals: true });
@@ -34,8 +34,8 @@ export function readProportion(text: string): number | Problem {
     };
   }
   const share = read.marked ? read.value : read.value / 100;
-  if (share >= 0 && share <= MOST_PROPORTION) return tidy(share);
-  return { problem: `is ${shown(share * 100)} %; it lies between 0 % and ${MOST_PROPORTION * 100} %` };
+  if (share >= 0 && share <= MAX_PROPORTION) return tidy(share);
+  return { problem: `is ${shown(share * 100)} %; it lies between 0 % and ${MAX_PROPORTION * 100} %` };
 }
 
 /** 2.1 ÷ 100 is 0.021, whatever binary arithmetic adds. */

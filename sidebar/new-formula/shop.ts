@@ -52,10 +52,10 @@ function withUnit(name: FieldName, text: string, units: Units): string {
 /** The settings that stand in the sheet; names that are none of ours are somebody's own notes. */
 export function readShop(rows: Rows): Shop {
   const plain = (text: string) => text.trim().toLowerCase();
-  const told = (name: string) => rows.find(([one]) => plain(one) === plain(name))?.[1].trim() ?? "";
-  const begins = (name: string, way: RegExp) => way.test(plain(told(name)).replace(/^(?:degrees|°)\s*/, ""));
+  const textOf = (name: string) => rows.find(([one]) => plain(one) === plain(name))?.[1].trim() ?? "";
+  const begins = (name: string, way: RegExp) => way.test(plain(textOf(name)).replace(/^(?:degrees|°)\s*/, ""));
   return {
-    name: told(SHOP),
+    name: textOf(SHOP),
     units: {
       weight: begins(UNITS.weight.name, /^o/) ? "oz" : "g",
       temperature: begins(UNITS.temperature.name, /^f/) ? "F" : "C",
@@ -63,7 +63,7 @@ export function readShop(rows: Rows): Shop {
     },
     fields: Object.fromEntries(
       OF_THE_SHOP.flatMap((name) => {
-        const text = told(FIELDS[name].label);
+        const text = textOf(FIELDS[name].label);
         return text === "" ? [] : [[name, text]];
       }),
     ),

@@ -42,13 +42,13 @@ export function readTin(
 }
 
 /** Cubic centimetres that no tin of a bakery holds: a plank tin of 76 × 46 × 10 cm has 35 litres. */
-const MOST_CAPACITY = 40_000;
+const MAX_CAPACITY = 40_000;
 
 /** Sizes in millimetres make a tin a thousand times as large. */
 function askSizes(shape: TinShape, typed: readonly (number | null)[], draft: Draft, troubles: Trouble[]): void {
   const { length } = draft.units;
   const holds = tinCapacity(shape, tinSizes(shape, typed, length));
-  if (shape === "water" || holds <= MOST_CAPACITY) return;
+  if (shape === "water" || holds <= MAX_CAPACITY) return;
   const sizes = typed.filter((size) => size !== null);
   const smaller = length === "in" ? ["cm", "mm"] : ["mm"];
   const says = `A tin of ${sizes.map((size) => shown(size, 2)).join(" × ")} ${length} holds ${shown(holds / 1000, 0)} litres. Is it in ${smaller.join(" or ")}? Enter the unit too, such as ${shown(sizes[0] ?? 0, 2)} ${smaller[0]}.`;

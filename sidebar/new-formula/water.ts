@@ -15,14 +15,14 @@ export function readWater(draft: Draft, take: ReadField, values: Values, trouble
   const target = take("dough_target");
   const temps = [take("flour_temp"), take("room_temp"), take("preferment_temp")];
   const tap = take("tap_temp");
-  const own = take("friction_own");
+  const ownFriction = take("friction_own");
   const mixed = take("minutes");
   values.set("mixing", draft.choices.mixing || null);
   values.set("yeast", draft.choices.yeast);
   const guide = guideFor(draft, mixed, troubles);
   const [flour, room, preferment] = temps;
   // Four temperatures instead of three: the factor grows with their number.
-  const friction = own ?? (guide === null ? null : guide * (preferment === null ? 1 : 4 / 3));
+  const friction = ownFriction ?? (guide === null ? null : guide * (preferment === null ? 1 : 4 / 3));
   if (troubles.length > before || target === null || flour === null || room === null || friction === null) return "";
   const unit = draft.units.temperature;
   const degrees = temps.map((temp): AnyDegrees | null => (temp == null ? null : anyDegrees(temp)));

@@ -1,6 +1,6 @@
 import { shown } from "../../shared/base/show.ts";
 import { barHeight, type KindPart, kindBar } from "../../shared/drawings/kind-bar.ts";
-import { drawn } from "../kit/element.ts";
+import { svgElement } from "../kit/element.ts";
 import { newId } from "../kit/fields.ts";
 import { inUnit } from "../new-formula/figures.ts";
 
@@ -8,20 +8,20 @@ const WIDTH = 262;
 const [LEFT, WIDE] = [6, 54];
 const TOP = 6;
 const LABEL_GAP = 15;
-const LEAST_HIGH = 120;
+const MIN_HEIGHT = 120;
 
 /** The dough as one bar: what each kind of ingredient is of it, in words beside its part. */
 export function formulaPicture(parts: readonly KindPart[], unit: "g" | "oz"): Element {
-  const height = barHeight(parts, LABEL_GAP, LEAST_HIGH);
+  const height = barHeight(parts, LABEL_GAP, MIN_HEIGHT);
   const bar = kindBar(parts, height, LABEL_GAP);
   const says = newId();
   const words = (part: KindPart) => `${part.word} ${percent(part.share)} %, ${inUnit(part.weight, unit)}`;
-  return drawn(
+  return svgElement(
     "svg",
     { viewBox: `0 0 ${WIDTH} ${height + 2 * TOP}`, role: "img", "aria-labelledby": says },
-    drawn("title", { id: says }, `Of the whole dough: ${bar.map(words).join("; ")}.`),
+    svgElement("title", { id: says }, `Of the whole dough: ${bar.map(words).join("; ")}.`),
     ...bar.map(({ from, to }, at) =>
-      drawn("rect", {
+      svgElement("rect", {
         class: at % 2 === 0 ? "part" : "part other",
         x: LEFT,
         y: round(TOP + from),
@@ -33,11 +33,11 @@ export function formulaPicture(parts: readonly KindPart[], unit: "g" | "oz"): El
       const [middle, label] = [TOP + (part.from + part.to) / 2, TOP + part.label];
       const right = LEFT + WIDE;
       return [
-        drawn("path", {
+        svgElement("path", {
           class: "pointer",
           d: `M${right} ${round(middle)}H${right + 4}L${right + 16} ${round(label)}H${right + 20}`,
         }),
-        drawn("text", { x: right + 24, y: round(label + 4) }, words(part)),
+        svgElement("text", { x: right + 24, y: round(label + 4) }, words(part)),
       ];
     }),
   );

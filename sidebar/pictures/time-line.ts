@@ -1,5 +1,5 @@
 import type { StepBars } from "../../shared/drawings/step-bars.ts";
-import { drawn } from "../kit/element.ts";
+import { svgElement } from "../kit/element.ts";
 import { newId } from "../kit/fields.ts";
 
 export const LINE_WIDTH = 256;
@@ -8,7 +8,7 @@ const ROW = 25;
 const HEADING = 17;
 const FOOT = 18;
 /** A longer name would run into the duration; the whole of it is in the field and in the title. */
-const LONGEST = 27;
+const MAX_LABEL_LENGTH = 27;
 
 /** The steps below each other, each with its bar on one line of time; midnight is a dashed line. */
 export function timeLine({ bars, midnights, ready, says }: StepBars): Element {
@@ -16,7 +16,7 @@ export function timeLine({ bars, midnights, ready, says }: StepBars): Element {
   const nodes: Element[] = [];
   let [down, day] = [0, ""];
   const heading = (text: string) => {
-    nodes.push(drawn("text", { class: "strong", x: LEFT, y: down + 12 }, text));
+    nodes.push(svgElement("text", { class: "strong", x: LEFT, y: down + 12 }, text));
     down += HEADING;
   };
   for (const bar of bars) {
@@ -24,28 +24,39 @@ export function timeLine({ bars, midnights, ready, says }: StepBars): Element {
     day = bar.day;
     const right = LEFT + LINE_WIDTH;
     nodes.push(
-      drawn("text", { x: LEFT, y: down + 12 }, `${bar.time} ${cut(bar.name)}`),
-      drawn("text", { x: right, y: down + 12, "text-anchor": "end" }, bar.takes),
-      drawn("path", { class: "track", d: `M${LEFT} ${down + 19}H${right}` }),
-      drawn("rect", { class: "step", x: round(LEFT + bar.left), y: down + 16, width: round(bar.width), height: 6 }),
+      svgElement("text", { x: LEFT, y: down + 12 }, `${bar.time} ${cut(bar.name)}`),
+      svgElement("text", { x: right, y: down + 12, "text-anchor": "end" }, bar.takes),
+      svgElement("path", { class: "track", d: `M${LEFT} ${down + 19}H${right}` }),
+      svgElement("rect", {
+        class: "step",
+        x: round(LEFT + bar.left),
+        y: down + 16,
+        width: round(bar.width),
+        height: 6,
+      }),
     );
     down += ROW;
   }
   const lines = midnights.map((at) =>
-    drawn("path", { class: "guide edge", d: `M${round(LEFT + at)} 0V${down}` }, drawn("title", {}, "midnight")),
+    svgElement(
+      "path",
+      { class: "guide edge", d: `M${round(LEFT + at)} 0V${down}` },
+      svgElement("title", {}, "midnight"),
+    ),
   );
-  nodes.push(drawn("text", { class: "strong", x: LEFT, y: down + 13 }, `ready at ${ready}`));
+  nodes.push(svgElement("text", { class: "strong", x: LEFT, y: down + 13 }, `ready at ${ready}`));
   if (midnights.length > 0) {
-    nodes.push(drawn("text", { x: LEFT + LINE_WIDTH, y: down + 13, "text-anchor": "end" }, "dashed: midnight"));
+    nodes.push(svgElement("text", { x: LEFT + LINE_WIDTH, y: down + 13, "text-anchor": "end" }, "dashed: midnight"));
   }
-  return drawn(
+  return svgElement(
     "svg",
     { viewBox: `0 0 ${LINE_WIDTH + 2 * LEFT} ${down + FOOT}`, role: "img", "aria-labelledby": id },
-    drawn("title", { id }, `Steps by time. ${says}`),
+    svgElement("title", { id }, `Steps by time. ${says}`),
     ...lines,
     ...nodes,
   );
 }
 
-const cut = (name: string): string => (name.length > LONGEST ? `${name.slice(0, LONGEST - 1).trimEnd()}…` : name);
+const cut = (name: string): string =>
+  name.length > MAX_LABEL_LENGTH ? `${name.slice(0, MAX_LABEL_LENGTH - 1).trimEnd()}…` : name;
 const round = (value: number): number => Math.round(value * 100) / 100;

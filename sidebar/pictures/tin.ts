@@ -3,7 +3,7 @@ import { centimetres, cubicCentimetres, fromCentimetres, toGrams } from "../../s
 import { apart, below, levelOf, type Point, tinSection } from "../../shared/drawings/tin-drawing.ts";
 import type { TinView } from "../../shared/drawings/tin-view.ts";
 import { tinDough } from "../../shared/tins/tin-guide.ts";
-import { drawn } from "../kit/element.ts";
+import { svgElement } from "../kit/element.ts";
 import { newId } from "../kit/fields.ts";
 import { inUnit } from "../new-formula/figures.ts";
 import type { Units } from "../new-formula/quantity.ts";
@@ -14,8 +14,8 @@ export type TinUnits = Pick<Units, "weight" | "length">;
 const WIDTH = 262;
 const LEFT = 6;
 const TOP = 22;
-const MOST_WIDE = 150;
-const MOST_DEEP = 120;
+const MAX_WIDTH = 150;
+const MAX_DEPTH = 120;
 const LABEL_GAP = 14;
 
 /**
@@ -25,7 +25,7 @@ const LABEL_GAP = 14;
 export function tinPicture(tin: TinView, units: TinUnits): Element {
   const { shape, sizes, capacity, guide, dough, note } = tin;
   const section = tinSection(shape, sizes);
-  const scale = Math.min(MOST_WIDE / section.width, MOST_DEEP / section.depth);
+  const scale = Math.min(MAX_WIDTH / section.width, MAX_DEPTH / section.depth);
   const [wide, deep] = [section.width * scale, section.depth * scale];
   const x = (cm: number) => LEFT + cm * scale;
   const y = (cm: number) => TOP + deep - cm * scale;
@@ -54,8 +54,8 @@ export function tinPicture(tin: TinView, units: TinUnits): Element {
     const to = heights[index] ?? at;
     const line = `M${px2(LEFT)} ${px2(at)}H${px2(right + 6)}L${px2(right + 18)} ${px2(to)}`;
     return [
-      drawn("path", { class: edge ? "guide edge" : "guide", d: line }),
-      drawn("text", { x: px2(right + 21), y: px2(to + 4) }, text),
+      svgElement("path", { class: edge ? "guide edge" : "guide", d: line }),
+      svgElement("text", { x: px2(right + 21), y: px2(to + 4) }, text),
     ];
   });
   const doughs =
@@ -63,28 +63,28 @@ export function tinPicture(tin: TinView, units: TinUnits): Element {
       ? []
       : [
           ...section.hollows.map((hollow) =>
-            drawn("polygon", { class: "dough", points: points(below(hollow, filled)) }),
+            svgElement("polygon", { class: "dough", points: points(below(hollow, filled)) }),
           ),
           ...section.hollows.map((hollow) => surface(hollow, filled, path)),
         ];
   const says = newId();
   const title = note?.sentence ?? `The tin holds ${shown(capacity, 0)} cm³.`;
   const inside = dough === null ? "" : `dough ${inUnit(dough, units.weight)}`;
-  return drawn(
+  return svgElement(
     "svg",
     { viewBox: `0 0 ${WIDTH} ${px2(height)}`, role: "img", "aria-labelledby": says },
-    drawn("title", { id: says }, `Side view of the tin. ${title}`),
+    svgElement("title", { id: says }, `Side view of the tin. ${title}`),
     ...doughs,
     ...section.hollows.map((hollow) =>
-      drawn("path", { class: section.toScale ? "wall" : "wall guess", d: path(hollow) }),
+      svgElement("path", { class: section.toScale ? "wall" : "wall guess", d: path(hollow) }),
     ),
     ...labels,
-    drawn(
+    svgElement(
       "text",
       { x: px2(LEFT + wide / 2), y: 13, "text-anchor": "middle" },
       caption(tin, section.width, section.depth, units),
     ),
-    drawn(
+    svgElement(
       "text",
       { class: "strong", x: px2(LEFT + wide / 2), y: px2(TOP + deep + 15), "text-anchor": "middle" },
       inside,
@@ -104,7 +104,7 @@ function surface(hollow: readonly Point[], filled: number, path: (list: readonly
           [Math.min(...at), filled],
           [Math.max(...at), filled],
         ];
-  return drawn("path", { class: "surface", d: path(ends) });
+  return svgElement("path", { class: "surface", d: path(ends) });
 }
 
 function caption({ shape, capacity }: TinView, width: number, depth: number, { length }: TinUnits): string {

@@ -2,7 +2,7 @@ import { isProblem } from "../../shared/cells/cell.ts";
 import type { FormulaSummary } from "../../shared/protocol/bench.ts";
 import { acting } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
-import { type Form, forget, goTo, messageLine, newId, showTroubles, textField } from "../kit/fields.ts";
+import { type Form, forget, goTo, messageLine, newForm, newId, showTroubles, textField } from "../kit/fields.ts";
 import { readQuantity } from "../new-formula/quantity.ts";
 import { section } from "../new-formula/sections.ts";
 import { type Trouble, trouble } from "../new-formula/trouble.ts";
@@ -14,26 +14,20 @@ export const nothingTyped = (): Typed => ({ days: [{ date: "", pieces: new Map()
 
 /** Pieces of each product for one day or several, and below them why others are not among them. */
 export function orderForm(sheets: readonly FormulaSummary[], others: readonly string[], typed: Typed): Node[] {
-  const updates: (() => void)[] = [];
   let wanted = false;
-  const form: Form = {
-    changed: () => {
-      for (const update of updates) update();
-    },
-    onChange: (update) => updates.push(update),
-    places: new Set(),
-  };
-  const days = element("div", {}, ...typed.days.map((one) => dayPart(one)));
-  form.onChange(() => showTroubles(form, read(sheets, typed).troubles, wanted));
+  const form = newForm();
+  const dayPart = (day: DayTyped) => dayGroup(form, sheets, typed, day, () => another.focus());
+  const days = element("div", {}, ...typed.days.map(dayPart));
+  form.onChange(() => showTroubles(form, readOrders(sheets, typed).troubles, wanted));
   const another = element(
     "button",
     {
       type: "button",
       class: "quiet-button",
       click: () => {
-        const one = { date: dayAfter(typed.days[typed.days.length - 1]?.date ?? ""), pieces: new Map() };
-        typed.days.push(one);
-        const part = dayPart(one);
+        const day = { date: dayAfter(typed.days[typed.days.length - 1]?.date ?? ""), pieces: new Map() };
+        typed.days.push(day);
+        const part = dayPart(day);
         days.append(part);
         form.changed();
         part.querySelector("input")?.focus();
@@ -45,7 +39,7 @@ export function orderForm(sheets: readonly FormulaSummary[], others: readonly st
     question: "day",
     label: "Make the day sheet",
     asked: () => {
-      const { orders, troubles } = read(sheets, typed);
+      const { orders, troubles } = readOrders(sheets, typed);
       const [first] = troubles;
       wanted = first !== undefined;
       form.changed();
@@ -69,68 +63,72 @@ export function orderForm(sheets: readonly FormulaSummary[], others: readonly st
       ...act.nodes,
     ),
   ];
+}
 
-  function dayPart(one: DayTyped): HTMLElement {
-    const id = newId();
-    const at = () => typed.days.indexOf(one);
-    const message = messageLine();
-    const date = element("input", {
-      id,
-      type: "date",
-      "aria-describedby": message.id,
-      input: () => {
-        one.date = date.value;
-        form.changed();
-      },
-    });
-    date.value = one.date;
-    form.places.add({ at: () => `date/${at()}`, control: date, message });
-    const fields = sheets.map(({ sheet }, place) =>
-      textField(
-        form,
-        { at: () => `pieces/${at()}/${place}`, label: () => sheet, numeric: true, inline: true },
-        {
-          get: () => one.pieces.get(sheet) ?? "",
-          set: (text) => {
-            one.pieces.set(sheet, text);
-          },
-        },
-      ),
-    );
-    const part = element(
-      "div",
-      { role: "group" },
-      element("div", { class: "field inline" }, element("label", { class: "label", for: id }, "Day"), date, message),
-      ...fields,
-    );
-    const without = element(
-      "button",
+/** The fields of one day: its date, and the pieces of each product. */
+function dayGroup(
+  form: Form,
+  sheets: readonly FormulaSummary[],
+  typed: Typed,
+  day: DayTyped,
+  afterRemoval: () => void,
+): HTMLElement {
+  const at = () => typed.days.indexOf(day);
+  const pieceFields = sheets.map(({ sheet }, place) =>
+    textField(
+      form,
+      { at: () => `pieces/${at()}/${place}`, label: () => sheet, numeric: true, inline: true },
       {
-        type: "button",
-        class: "quiet-button",
-        click: () => {
-          typed.days.splice(at(), 1);
-          forget(form, part);
-          part.remove();
-          form.changed();
-          another.focus();
+        get: () => day.pieces.get(sheet) ?? "",
+        set: (text) => {
+          day.pieces.set(sheet, text);
         },
       },
-      "Without this day",
-    );
-    part.append(without);
-    form.onChange(() => {
-      part.setAttribute("aria-label", `Day ${at() + 1}`);
-      without.hidden = typed.days.length === 1;
-    });
-    return part;
-  }
+    ),
+  );
+  const removeDay = () => {
+    typed.days.splice(at(), 1);
+    forget(form, group);
+    group.remove();
+    form.changed();
+    afterRemoval();
+  };
+  const removal = element("button", { type: "button", class: "quiet-button", click: removeDay }, "Without this day");
+  const group = element(
+    "div",
+    { role: "group" },
+    dateField(form, day, () => `date/${at()}`),
+    ...pieceFields,
+    removal,
+  );
+  form.onChange(() => {
+    group.setAttribute("aria-label", `Day ${at() + 1}`);
+    removal.hidden = typed.days.length === 1;
+  });
+  return group;
+}
+
+function dateField(form: Form, day: DayTyped, at: () => string): HTMLElement {
+  const id = newId();
+  const message = messageLine();
+  const date = element("input", {
+    id,
+    type: "date",
+    "aria-describedby": message.id,
+    input: () => {
+      day.date = date.value;
+      form.changed();
+    },
+  });
+  date.value = day.date;
+  form.places.add({ at, control: date, message });
+  return element("div", { class: "field inline" }, element("label", { class: "label", for: id }, "Day"), date, message);
 }
 
 const UNITS = { weight: "g", temperature: "C", length: "cm" } as const;
 type Order = { readonly sheet: string; readonly pieces: number; readonly day?: string };
 
-function read(sheets: readonly FormulaSummary[], { days }: Typed): { orders: Order[]; troubles: Trouble[] } {
+function readOrders(sheets: readonly FormulaSummary[], { days }: Typed): { orders: Order[]; troubles: Trouble[] } {
   const troubles: Trouble[] = [];
   const orders = days.flatMap(({ date, pieces: typed }, at) => {
     const ordered = sheets.flatMap(({ sheet }, place): Order[] => {

@@ -1,7 +1,7 @@
 import type { FormulaSummary } from "../../shared/protocol/bench.ts";
 import { type Acting, acting } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
-import { choiceField, type Form, goTo, radioField, showTroubles } from "../kit/fields.ts";
+import { choiceField, type Form, goTo, newForm, radioField, showTroubles } from "../kit/fields.ts";
 import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";
 import { inUnit } from "../new-formula/figures.ts";
 import type { Units } from "../new-formula/quantity.ts";
@@ -44,29 +44,22 @@ const NONE = "This sheet shows no dough yet: type on it how much to make, and th
 function cardForm(sheets: readonly FormulaSummary[], front: string): Node[] {
   const first = sheets.find(({ sheet }) => sheet === front) ?? sheets[0];
   const draft: CardDraft = { sheet: first?.sheet ?? "", kind: "values", by: "sheet", amount: "", ingredient: "" };
-  const updates: (() => void)[] = [];
   let wanted = false;
   const chosen = () => sheets.find(({ sheet }) => sheet === draft.sheet);
   const units = (): Units => ({ weight: chosen()?.unit ?? "g", temperature: "C", length: "cm" });
-  const form: Form = {
-    changed: () => {
-      for (const update of updates) update();
-    },
-    onChange: (update) => updates.push(update),
-    places: new Set(),
-  };
+  const form = newForm();
   const figures = element("p", { class: "figures" });
   form.onChange(() => {
     const { dough = null, mixes = null, pieces = null, unit = "g", trouble = NONE } = chosen() ?? {};
-    const told = [
+    const figureTexts = [
       ...(dough === null ? [] : [["Dough", inUnit(dough, unit)]]),
       ...(mixes === null ? [] : [["Mixes", String(mixes)]]),
       ...(pieces === null || pieces === 0 ? [] : [["Pieces", String(pieces)]]),
     ];
     figures.replaceChildren(
-      ...(told.length === 0
+      ...(figureTexts.length === 0
         ? [element("span", {}, trouble)]
-        : told.map(([label = "", value = ""]) => element("span", {}, `${label} `, element("b", {}, value)))),
+        : figureTexts.map(([label = "", value = ""]) => element("span", {}, `${label} `, element("b", {}, value)))),
     );
     showTroubles(form, readCard(draft, chosen(), units()).troubles, wanted);
   });

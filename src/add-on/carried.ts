@@ -26,7 +26,7 @@ export function contents(
 type Beside = Held & { readonly row: number; readonly column: number };
 
 /** The plan with what was typed in it; what stands beyond it is written apart. */
-export function carried(
+export function carryTyped(
   plan: Writable,
   typed: readonly Move[],
   cells: readonly (readonly Held[])[],

@@ -19,21 +19,21 @@ type Given = { readonly entry: Entry; readonly range: Range | null };
 
 export function insert(asked: Readonly<Record<string, unknown>>): InsertAnswer {
   const { name, args } = insertAsk(asked);
-  const made = FUNCTIONS.find((one) => one.name === name);
-  if (made === undefined) return refuse(`There is no function ${quoted(name)}.`);
+  const sheetFunction = FUNCTIONS.find((one) => one.name === name);
+  if (sheetFunction === undefined) return refuse(`There is no function ${quoted(name)}.`);
   const workbook = activeWorkbook();
   const active = workbook.getActiveRange();
   if (active === null) return refuse("No cell has the cursor: click the cell the formula is to stand in, then insert.");
   const sheet = workbook.getActiveSheet();
   const at = active.getCell(1, 1);
-  const names = Object.keys(made.args);
+  const names = Object.keys(sheetFunction.args);
   if (args.length > names.length) return refuse(`${name} takes ${names.length} arguments, not ${args.length}.`);
   const given = args.map((typed, index): Given => {
     const entry = readEntry(typed);
     if (isProblem(entry)) return refuse(`${names[index]} ${entry.problem}.`);
     return { entry, range: "cells" in entry.is ? rangeOf(workbook, sheet, entry.is.cells, names[index] ?? "") : null };
   });
-  const { rows, columns, says } = outcome(made, given);
+  const { rows, columns, says } = outcome(sheetFunction, given);
   const zone = { row: at.getRow() - 1, column: at.getColumn() - 1, rows, columns };
   mustFit(sheet, zone, given);
   const answer = { sheet: sheet.getName(), cell: a1(zone), says };

@@ -11,10 +11,10 @@ import { attempt } from "./undo.ts";
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
 /** No sheet of ours is larger; what stands beyond does not travel. */
-const MOST_ROWS = 1500;
-const MOST_COLUMNS = 140;
-const MOST_SHEETS = 300;
-const LONGEST_TEXT = 2000;
+const MAX_ROWS = 1500;
+const MAX_COLUMNS = 140;
+const MAX_SHEETS = 300;
+const MAX_TEXT_LENGTH = 2000;
 
 export function look(asked: Readonly<Record<string, unknown>>): Snapshot {
   const {
@@ -50,7 +50,7 @@ export function look(asked: Readonly<Record<string, unknown>>): Snapshot {
       words,
     );
     const front = unnamed ? "" : workbook.getActiveSheet().getName();
-    const sheets = showing.slice(0, MOST_SHEETS).map(([id, one]): SeenSheet => {
+    const sheets = showing.slice(0, MAX_SHEETS).map(([id, one]): SeenSheet => {
       return counted || (listed.includes(id) && !reread.includes(id))
         ? { id, name: "", values: [] }
         : seenSheet(one, unnamed);
@@ -110,12 +110,12 @@ function seenSheet(sheet: Sheet, unnamed?: boolean): SeenSheet {
 
 /** All of them: to ask which hold something is a call more. */
 const cellsOf = (sheet: Sheet) =>
-  sheet.getRange(1, 1, Math.min(sheet.getMaxRows(), MOST_ROWS), Math.min(sheet.getMaxColumns(), MOST_COLUMNS));
+  sheet.getRange(1, 1, Math.min(sheet.getMaxRows(), MAX_ROWS), Math.min(sheet.getMaxColumns(), MAX_COLUMNS));
 
 /** No formula sheet's page is wider. */
-const WIDEST_PAGE = 20;
+const MAX_PAGE_COLUMNS = 20;
 const pageOf = (sheet: Sheet) =>
-  sheet.getRange(1, 1, Math.min(sheet.getMaxRows(), MOST_ROWS), Math.min(sheet.getMaxColumns(), WIDEST_PAGE));
+  sheet.getRange(1, 1, Math.min(sheet.getMaxRows(), MAX_ROWS), Math.min(sheet.getMaxColumns(), MAX_PAGE_COLUMNS));
 
 /** Without the blanks at its end; what is no text, number or tick, such as a date, only as there. */
 function seenRow(row: readonly unknown[]): Seen[] {
@@ -125,6 +125,6 @@ function seenRow(row: readonly unknown[]): Seen[] {
 }
 
 function seen(cell: unknown): Seen {
-  if (typeof cell === "string") return cell.slice(0, LONGEST_TEXT);
+  if (typeof cell === "string") return cell.slice(0, MAX_TEXT_LENGTH);
   return typeof cell === "boolean" || (typeof cell === "number" && Number.isFinite(cell)) ? cell : null;
 }

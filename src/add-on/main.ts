@@ -8,9 +8,9 @@ export { onEdit } from "./typing.ts";
 
 /** A formula cell: the function's name and the arguments as the sheet passed them. */
 export function call(name: string, args: ArrayLike<unknown>): unknown {
-  const made = FUNCTIONS.find((one) => one.name === name);
-  if (made === undefined) throw new Error(`${name} is not a function of Gramwright`);
-  return callFunction(made, args);
+  const sheetFunction = FUNCTIONS.find((one) => one.name === name);
+  if (sheetFunction === undefined) throw new Error(`${name} is not a function of Gramwright`);
+  return callFunction(sheetFunction, args);
 }
 
 /** The menu; the only thing that is allowed before anybody used the add-on in a file. */

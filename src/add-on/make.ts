@@ -18,15 +18,15 @@ export function make(asked: Readonly<Record<string, unknown>>): { sheet: string;
   const { title, tabs, plan, row, behind } = readMake(asked);
   const workbook = activeWorkbook();
   const { sheets, names } = neededBy(plan.formulas.flatMap(({ cells }) => cells.flat()));
-  const own = plan.defines.map(({ name }) => name);
+  const definedNames = plan.defines.map(({ name }) => name);
   const known = namedRanges(workbook);
   const list = listIn(known);
   const listed = list && sheets.length > 0 ? tabsOf(list.getFormulas()) : [];
   mustStillBe(workbook, sheets, tabs, listed);
-  const lost = names.find((name) => !own.includes(name) && !known.has(name));
+  const lost = names.find((name) => !definedNames.includes(name) && !known.has(name));
   if (lost !== undefined) refuse(`The name ${lost} was taken out of the workbook meanwhile${AGAIN}`);
   // A new list takes the place of an older one.
-  const taken = own.find((name) => known.has(name) && name !== LIST_NAME);
+  const taken = definedNames.find((name) => known.has(name) && name !== LIST_NAME);
   if (taken !== undefined) refuse(`Another sheet took the name ${taken} meanwhile${AGAIN}`);
   const before = workbook.getActiveSheet();
   const { tab, unsure } = writeSheet(workbook, plan, title, known);

@@ -12,13 +12,13 @@ export function listIn(names: ReadonlyMap<string, Range> | undefined): Range | u
 
 /** All of them in one call of the service, the first where two are alike, without those whose sheet was deleted. */
 export function namedRanges(workbook: Workbook): ReadonlyMap<string, Range> {
-  const found = new Map<string, Range>();
+  const ranges = new Map<string, Range>();
   for (const one of workbook.getNamedRanges()) {
     try {
       // Of a deleted sheet there may be none.
       const range = one.getRange() as Range | null;
-      if (range !== null && !found.has(one.getName())) found.set(one.getName(), range);
+      if (range !== null && !ranges.has(one.getName())) ranges.set(one.getName(), range);
     } catch {}
   }
-  return found;
+  return ranges;
 }

@@ -9,7 +9,7 @@ import type { Zone } from "../../shared/sheet/a1.ts";
 import { type Moves, withMoved, withoutDecimals } from "../../shared/sheet/moved-references.ts";
 import { aboutTab, tabOf } from "../../shared/sheet/tab.ts";
 import { activeWorkbook } from "./active.ts";
-import { asText, carried, contents } from "./carried.ts";
+import { asText, carryTyped, contents } from "./carried.ts";
 import { look } from "./look.ts";
 import { listIn, namedRanges } from "./named.ts";
 import { keepNoted } from "./typing.ts";
@@ -29,11 +29,11 @@ export function remake(asked: Readonly<Record<string, unknown>>): { sheet: strin
       `The sheet ${quoted(remade.sheet)} was changed meanwhile, and nothing was built. Press the button again.`,
     );
   const known = namedRanges(workbook);
-  const own = [...known].filter(([, range]) => range.getSheet().getSheetId() === remade.id);
+  const ownRanges = [...known].filter(([, range]) => range.getSheet().getSheetId() === remade.id);
   const moves = movesOf(remade, plan.page);
   const read = old.getRange(1, 1, old.getMaxRows(), old.getMaxColumns());
   const cells = contents(read.getValues(), read.getFormulas(), remade.sheet, moves);
-  const { filled, beside } = carried(plan, remade.typed, cells);
+  const { filled, beside } = carryTyped(plan, remade.typed, cells);
   const notes = read.getNotes();
   // Nothing is read once formulas are written: a read would wait for them.
   const readers = workbook.getSheets().flatMap((sheet) => (sheet.getSheetId() === remade.id ? [] : readersIn(sheet)));
@@ -53,7 +53,7 @@ export function remake(asked: Readonly<Record<string, unknown>>): { sheet: strin
       changed.push(reader);
       reader.range.setFormula(withoutDecimals(now));
     }
-    for (const [name, range] of own) {
+    for (const [name, range] of ownRanges) {
       const to = moves(zoneOf(range));
       if (to !== null) workbook.setNamedRange(name, sheet.getRange(to.row + 1, to.column + 1, to.rows, to.columns));
     }
@@ -61,7 +61,7 @@ export function remake(asked: Readonly<Record<string, unknown>>): { sheet: strin
     SpreadsheetApp.flush();
   } catch (error) {
     const isBack = changed.filter(({ range, formula }) => !attempt(() => range.setFormula(formula))).length === 0;
-    for (const [name, range] of own) attempt(() => workbook.setNamedRange(name, range));
+    for (const [name, range] of ownRanges) attempt(() => workbook.setNamedRange(name, range));
     if (!isBack)
       refuse(
         `The change broke off: ${becauseOf(error)}. ${quoted(tab.name)} has all that you entered, and other sheets read it. Delete ${quoted(remade.sheet)} and rename it.`,

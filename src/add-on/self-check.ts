@@ -7,8 +7,8 @@ import { newSheet } from "./write.ts";
 const NAME = "Gramwright check";
 /** Only a sheet that begins with these words is read, written or removed here. */
 const MARK = "Gramwright checks itself in this sheet and removes it afterwards. It may be deleted.";
-const MOST_ROWS = 400;
-const MOST_COLUMNS = 26;
+const MAX_ROWS = 400;
+const MAX_COLUMNS = 26;
 /** No quotation mark and no !, so that nothing outside the sheet can be named; `;` alone parts arguments. */
 const FORMULA = /^=[A-Z0-9_:;()*/]{1,300}$/;
 const CALLED = /^(BAKE_[A-Z]+|GRAMWRIGHT_PROBE|ISBLANK|LEN)$/;
@@ -39,7 +39,7 @@ export function check(asked: Asked): CheckAnswer {
       return { ...answer, values: all.getValues(), formulas: all.getFormulas() };
     }
     case "insert":
-      (sheet as Sheet).insertRowsBefore(whole(asked.row, MOST_ROWS), 1);
+      (sheet as Sheet).insertRowsBefore(whole(asked.row, MAX_ROWS), 1);
       return answer;
     case "remove":
       workbook.deleteSheet(sheet as Sheet);
@@ -65,7 +65,7 @@ function write(sheet: Sheet, { cells, formats, formulas }: Asked): void {
     const text = String(formula);
     const calls = text.match(/[A-Z_]+(?=\()/g) ?? [];
     if (!FORMULA.test(text) || !calls.every((called) => CALLED.test(called))) unclear();
-    return { row: whole(row, MOST_ROWS), column: whole(column, MOST_COLUMNS), text };
+    return { row: whole(row, MAX_ROWS), column: whole(column, MAX_COLUMNS), text };
   });
   sheet.getRange(1, 1, sheet.getMaxRows(), sheet.getMaxColumns()).clear();
   // What the cells held before must be gone before new answers need their room.
@@ -87,7 +87,7 @@ function formatOf(cell: unknown, format: unknown): string {
 
 /** A rectangle of numbers, short texts and ticks. */
 function grid(raw: unknown): (number | string | boolean)[][] {
-  const rows = list(raw, MOST_ROWS).map((row) => list(row, MOST_COLUMNS));
+  const rows = list(raw, MAX_ROWS).map((row) => list(row, MAX_COLUMNS));
   const width = rows[0]?.length;
   const fits = (cell: unknown) =>
     typeof cell === "boolean" || Number.isFinite(cell) || (typeof cell === "string" && cell.length <= 500);
@@ -104,10 +104,10 @@ const whole = (raw: unknown, most: number): number =>
 const unclear = (): never => refuseUnread("The step of the check");
 
 /** What reached a custom function, as text. */
-export const probe = (args: ArrayLike<unknown>): string => `${args.length}: ${Array.from(args, told).join(" ; ")}`;
+export const probe = (args: ArrayLike<unknown>): string => `${args.length}: ${Array.from(args, cellText).join(" ; ")}`;
 
-function told(value: unknown): string {
-  if (Array.isArray(value)) return `[${value.map(told).join(", ")}]`;
+function cellText(value: unknown): string {
+  if (Array.isArray(value)) return `[${value.map(cellText).join(", ")}]`;
   if (Object.prototype.toString.call(value) === "[object Date]") return `date ${(value as Date).toISOString()}`;
   return typeof value === "string" ? JSON.stringify(value) : String(value);
 }

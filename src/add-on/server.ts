@@ -28,12 +28,12 @@ export function benchAsk(json: unknown): string {
     if (answer === undefined) return refuse(`The sidebar can ask ${oneOf([...ANSWERS.keys()])}, not ${quoted(name)}.`);
     return JSON.stringify({ ok: true, answer: answer(rest) });
   } catch (error) {
-    return JSON.stringify({ ok: false, ...told(error, asked) });
+    return JSON.stringify({ ok: false, ...errorReply(error, asked) });
   }
 }
 
 /** What a person reads when a question fails; what was being written has been removed by then. */
-function told(error: unknown, asked: string): { message: string; because?: string } {
+function errorReply(error: unknown, asked: string): { message: string; because?: string } {
   const because = error instanceof Error ? error.message : String(error);
   if (error instanceof CellError) return { message: because };
   return { message: `${UNDONE.get(asked) ?? "That could not be done"}: ${because}`, because };

@@ -26,13 +26,13 @@ export function undo(workbook: Workbook, { sheet, name, unsure, names, front }: 
   const left = attempt(() => workbook.deleteSheet(sheet)) ? null : nameNow(workbook, sheet, name);
   attempt(() => workbook.setActiveSheet(front));
   if (left === null && lost.length === 0 && unsure.length === 0) throw error;
-  const told = [
+  const sentences = [
     `The sheet could not be finished: ${becauseOf(error)}.`,
     ...(left === null ? [] : [halfMade(left)]),
     ...(unsure.length === 0 ? [] : [emptySheets(unsure)]),
     ...(lost.length === 0 ? [] : ["The older formula list may not be in use any more: build the list again."]),
   ];
-  return refuse(told.join(" "));
+  return refuse(sentences.join(" "));
 }
 
 /** What the sheet is called now, as somebody may have renamed it; null where it is gone, also where the service removed it and failed to say so. */

@@ -123,11 +123,11 @@ function foldAway(sheet: Sheet, { hidden, frozen, page, columns, aside }: Writab
 
 /** Colour, weight, slant and size at once: one call in the place of four. */
 function textStyles({ looks }: Writable): GoogleAppsScript.Spreadsheet.TextStyle[][] {
-  const made = new Map<string, GoogleAppsScript.Spreadsheet.TextStyle>();
+  const styles = new Map<string, GoogleAppsScript.Spreadsheet.TextStyle>();
   return looks.map((row) =>
     row.map(({ ink, weight, style, size }) => {
       const key = `${ink} ${weight} ${style} ${size}`;
-      const known = made.get(key);
+      const known = styles.get(key);
       if (known !== undefined) return known;
       const built = SpreadsheetApp.newTextStyle()
         .setForegroundColor(ink)
@@ -135,7 +135,7 @@ function textStyles({ looks }: Writable): GoogleAppsScript.Spreadsheet.TextStyle
         .setItalic(style === "italic")
         .setFontSize(size)
         .build();
-      made.set(key, built);
+      styles.set(key, built);
       return built;
     }),
   );

@@ -72,8 +72,8 @@ export function longestChain({ cells, names }: Formulas): Chain {
   let circle: readonly string[] | undefined;
   let longest: { length: number; path: readonly string[] } = { length: 0, path: [] };
   for (const name of cells.keys()) {
-    const found = walk(name, []);
-    if (found.length > longest.length) longest = found;
+    const chain = walk(name, []);
+    if (chain.length > longest.length) longest = chain;
   }
   return circle === undefined ? longest : { circle };
 
@@ -90,8 +90,8 @@ export function longestChain({ cells, names }: Formulas): Chain {
     let before: { length: number; path: readonly string[] } = { length: 0, path: [] };
     for (const node of nodesOf(tree)) {
       if (node.is !== "name") continue;
-      const found = walk(names.get(node.value)?.anchor ?? node.value, [...above, name]);
-      if (found.length > before.length) before = found;
+      const chain = walk(names.get(node.value)?.anchor ?? node.value, [...above, name]);
+      if (chain.length > before.length) before = chain;
     }
     const own = depth(tree);
     const result = { length: before.length + own, path: own > 0 ? [...before.path, name] : before.path };

@@ -7,7 +7,7 @@ import type { Formulas } from "./chains.ts";
 import { type Node, nodesOf, parseFormula } from "./formula-parser.ts";
 
 /** The longest formula, names replaced by addresses, in a sheet of sixty rows a table. */
-const LONGEST = 200;
+const MAX_LENGTH = 200;
 const MANY = 60;
 
 /** A sheet whose page only shows what is worked out beside it. */
@@ -117,8 +117,8 @@ function tooLong(model: SheetModel, options: Options, shared: ReadonlySet<string
   const see = (name: string, formula: Formula | undefined): void => {
     if (formula === undefined || shared.has(name)) return;
     const { length } = formulaText(formula, options, layout.names);
-    if (length > LONGEST)
-      faults.push(`${name}: ${length} characters, above ${LONGEST}: work a part out in a column of its own`);
+    if (length > MAX_LENGTH)
+      faults.push(`${name}: ${length} characters, above ${MAX_LENGTH}: work a part out in a column of its own`);
   };
   for (const { cell } of layout.cells) see(cell.name ?? cell.role, cell.formula);
   for (const { table } of layout.tables) {

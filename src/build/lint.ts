@@ -22,7 +22,7 @@ const NEVER: Readonly<Record<string, string>> = {
 const WORKBOOK_NAMES = new Set(["gramwright_larder", "gramwright_mixlog", "gramwright_shop"]);
 
 /** The longest chain of calls reading calls that a formula sheet may have. */
-const LONGEST_CHAIN = 3;
+const MAX_CHAIN = 3;
 
 /** Everything a template's formulas do that they may not, each with the cell's name. */
 export function lint(model: SheetModel, options: Options, mostCalls = 18): string[] {
@@ -37,7 +37,7 @@ export function lint(model: SheetModel, options: Options, mostCalls = 18): strin
   if (calls > mostCalls) faults.push(`${model.name}: ${calls} calls of sheet functions, above ${mostCalls}`);
   const chain = longestChain(formulas);
   if ("circle" in chain) faults.push(`${model.name}: a circle: ${chain.circle.join(" → ")}`);
-  else if (chain.length > (isAddingUp(model) ? 1 : LONGEST_CHAIN))
+  else if (chain.length > (isAddingUp(model) ? 1 : MAX_CHAIN))
     faults.push(`${model.name}: a chain of ${chain.length} calls: ${chain.path.join(" → ")}`);
   return [...faults, ...(isAddingUp(model) ? addingFaults(model, options, formulas) : []), ...overlaps(model, options)];
 }
@@ -160,10 +160,11 @@ function treeFaults(formula: string, formulas: Formulas): string[] {
     if (why !== undefined && !(name === "COUNTA" && args.flatMap((arg) => [...nodesOf(arg)]).every(isTyped)))
       faults.push(`${name}: ${why}`);
     else if (name.startsWith("BAKE_")) {
-      const made = FUNCTIONS.find((one) => one.name === name);
-      const most = made === undefined ? 0 : Object.keys(made.args).length;
-      const least = made === undefined ? 0 : Object.values(made.args).filter(({ is }) => !is.optional).length;
-      if (made === undefined) faults.push(`${name} is no function`);
+      const sheetFunction = FUNCTIONS.find((one) => one.name === name);
+      const most = sheetFunction === undefined ? 0 : Object.keys(sheetFunction.args).length;
+      const least =
+        sheetFunction === undefined ? 0 : Object.values(sheetFunction.args).filter(({ is }) => !is.optional).length;
+      if (sheetFunction === undefined) faults.push(`${name} is no function`);
       else if (args.length > most || args.length < least)
         faults.push(`${name} takes ${least} to ${most} arguments, not ${args.length}`);
     } else if (!TAKES_RANGES.has(name) && !ARITHMETIC.has(name) && !OTHERS.has(name)) {

@@ -74,7 +74,7 @@ ${FROZEN}`;
 
 /** The reference of all sheet functions, a whole Markdown file. */
 export function reference(functions: readonly SheetFunction[]): string {
-  return `${[REFERENCE_HEAD, ...byFamily(functions, "##", (some) => some.map(entry).join("\n\n"))].join("\n\n")}\n`;
+  return `${[REFERENCE_HEAD, ...byFamily(functions, "##", (some) => some.map(printEntry).join("\n\n"))].join("\n\n")}\n`;
 }
 
 /** One line a function, under its family, linked to its entry in the reference. */
@@ -102,7 +102,7 @@ function byFamily(
   return families.map((family) => `${level} ${family}\n\n${section(functions.filter((one) => one.family === family))}`);
 }
 
-function entry(made: SheetFunction): string {
+function printEntry(made: SheetFunction): string {
   const args = Object.entries(made.args).map(([name, { says }]) => `- \`${name}\` — ${says}`);
   const [example] = made.examples;
   const [refusal] = made.refusals;

@@ -9,7 +9,7 @@ export type Rows = readonly (readonly Answer[])[];
 const MAX_TEXT = 50_000;
 
 /** An answer of any shape, as rows of cells. */
-export function shaped(made: SheetFunction, answer: ReturnType<SheetFunction["compute"]>): Rows {
+export function shapeAnswer(made: SheetFunction, answer: ReturnType<SheetFunction["compute"]>): Rows {
   switch (made.returns.shape) {
     case "cell":
       return [[answer as Answer]];

@@ -15,12 +15,12 @@ export function calculate(
   const cells = calls.some(({ args }) => args.some(isLarder)) ? larder() : undefined;
   return {
     answers: calls.map(({ name, args }): Calculated => {
-      const made = FUNCTIONS.find((one) => one.name === name);
-      if (made === undefined) return refuse(`There is no function ${quoted(name)}.`);
+      const sheetFunction = FUNCTIONS.find((one) => one.name === name);
+      if (sheetFunction === undefined) return refuse(`There is no function ${quoted(name)}.`);
       try {
         return {
           gives: call(
-            made,
+            sheetFunction,
             args.map((arg) => (isLarder(arg) ? cells : (arg ?? undefined))),
           ),
         };

@@ -2,7 +2,7 @@
 import { CellError, type Fault, fault, refuseAll } from "../../shared/base/refusal.ts";
 import { toGrid } from "../../shared/cells/decoder.ts";
 import { isBlank } from "../../shared/cells/hint.ts";
-import { type Rows, shaped } from "./answer.ts";
+import { type Rows, shapeAnswer } from "./answer.ts";
 import type { Answer, SheetFunction } from "./define.ts";
 
 /** An argument of a row-wise function: a column with each row's own cell, or one cell for all rows. */
@@ -79,7 +79,7 @@ function rowOf(
   try {
     const answer = made.compute(args);
     if (made.returns.shape === "cell") answers.push([answer as Answer]);
-    else for (const one of shaped(made, answer)) answers.push(one);
+    else for (const one of shapeAnswer(made, answer)) answers.push(one);
   } catch (error) {
     if (row === undefined || !(error instanceof CellError)) throw error;
     faults.push(...error.faults.map(({ says, argument }) => fault(says, argument, row)));

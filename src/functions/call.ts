@@ -2,7 +2,7 @@ import { CellError, type Fault, fault, refuseAll } from "../../shared/base/refus
 import { quoted } from "../../shared/base/show.ts";
 import { toGrid } from "../../shared/cells/decoder.ts";
 import { isBlank } from "../../shared/cells/hint.ts";
-import { finish, type Rows, shaped, type Value } from "./answer.ts";
+import { finish, type Rows, shapeAnswer, type Value } from "./answer.ts";
 import { callRows } from "./call-rows.ts";
 import { convertUnits } from "./convert-units.ts";
 import type { SheetFunction } from "./define.ts";
@@ -80,7 +80,7 @@ function callWhole(made: SheetFunction, raw: ArrayLike<unknown>): Rows {
       args[name] = value.concat(Array(longest - value.length).fill(null));
     }
   }
-  return shaped(made, made.compute(args));
+  return shapeAnswer(made, made.compute(args));
 }
 
 /** A fresh sheet has its kinds, its steps and its larder already; what makes it a formula is missing. */

@@ -1,6 +1,6 @@
 // Amounts that carry their unit in the cell, in the unit that their function works in.
 import { type Fault, refuseAll } from "../../shared/base/refusal.ts";
-import { LONGEST_AMOUNT } from "../../shared/cells/carried-units.ts";
+import { MAX_AMOUNT_LENGTH } from "../../shared/cells/carried-units.ts";
 import { toGrid } from "../../shared/cells/decoder.ts";
 import { isBlank, type Measure } from "../../shared/cells/hint.ts";
 import { withoutUnits } from "../../shared/cells/one-unit.ts";
@@ -47,7 +47,7 @@ export function convertUnits(made: SheetFunction, raw: ArrayLike<unknown>): Arra
 }
 
 const mayCarry = (cell: unknown): boolean =>
-  typeof cell === "string" && cell.length <= LONGEST_AMOUNT && /[\d¼-¾⅐-⅞].*[a-z"]/i.test(cell);
+  typeof cell === "string" && cell.length <= MAX_AMOUNT_LENGTH && /[\d¼-¾⅐-⅞].*[a-z"]/i.test(cell);
 /** A tin filled with water has a weight for its size. */
 const isOfWater = (shape: unknown, measure: Measure): boolean =>
   measure === "size" && typeof shape === "string" && /water|brim/i.test(shape);

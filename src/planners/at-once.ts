@@ -1,7 +1,7 @@
 import type { Layout } from "../../shared/sheet/layout.ts";
 // The bench's questions without a page: the steps of a planned one follow each other at once.
 import { isPlanned, stepsFor, undone } from "./planners.ts";
-import { NAMES, refused } from "./steps.ts";
+import { NAMES, refusalError } from "./steps.ts";
 
 export type Served =
   | { readonly ok: true; readonly answer: unknown }
@@ -25,7 +25,7 @@ export function answerAtOnce(request: unknown, serve: (json: string) => Served, 
       const reply = serve(JSON.stringify(next.value));
       const names = next.value[NAMES];
       if (reply.ok && names !== undefined) made?.(String((reply.answer as { sheet?: unknown }).sheet), names);
-      next = reply.ok ? steps.next(reply.answer) : steps.throw(refused(reply.message, reply.because));
+      next = reply.ok ? steps.next(reply.answer) : steps.throw(refusalError(reply.message, reply.because));
     }
     return { ok: true, answer: next.value };
   } catch (error) {

@@ -94,17 +94,17 @@ function feed(sheet: FormulaSheet): CardWeight[] {
   const levain = sheet.number("levain") ?? 0;
   const inDough = sheet.number("pre_weight") ?? 0;
   if (!(levain > 0)) return [];
-  const kept = levain - inDough;
+  const seed = levain - inDough;
   const part = (name: string, says: string): CardWeight[] => {
     const value = sheet.number(name);
     return value === null
       ? []
-      : [{ says, base: (value / levain) * inDough, fixed: (value / levain) * kept, perMix: false, stage: 0 }];
+      : [{ says, base: (value / levain) * inDough, fixed: (value / levain) * seed, perMix: false, stage: 0 }];
   };
   return [
     ...part("feed_seed", "Levain to build for all: seed"),
     ...part("feed_flour", "Levain to build for all: flour"),
     ...part("feed_water", "Levain to build for all: water"),
-    ...(kept > 0 ? [{ says: "Keep back of it as seed", base: 0, fixed: kept, perMix: false, stage: 0 }] : []),
+    ...(seed > 0 ? [{ says: "Keep back of it as seed", base: 0, fixed: seed, perMix: false, stage: 0 }] : []),
   ];
 }

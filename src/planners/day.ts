@@ -56,13 +56,13 @@ function* dayOver(
     ...levainOf(ordered),
   };
   const parts = larder > 0 ? ["larder"] : [];
-  const made = plan(daySheet, { weight, temperature: "C", length: "cm", parts }, values, linksOf(products, alike));
+  const sheetPlan = plan(daySheet, { weight, temperature: "C", length: "cm", parts }, values, linksOf(products, alike));
   const without = found.flatMap((sheet) =>
     alike.includes(sheet) || !all.includes(sheet)
       ? (leftOut(summary(sheet)) ?? [])
       : `“${sheet.name}” is left out: it counts in ${sheet.unit}. Make a day sheet of its own for it.`,
   );
-  return withNotes(yield* make(made, titled(day, wanted), tabs), ...without);
+  return withNotes(yield* make(sheetPlan, titled(day, wanted), tabs), ...without);
 }
 
 /** Named by its day, or by the first and the last that is ordered for; the same year is said once. */
@@ -74,12 +74,12 @@ function titled(day: number | null, wanted: readonly Wanted[]): string {
   return `Day ${first} – ${first.slice(0, 5) === last.slice(0, 5) ? last.slice(5) : last}`;
 }
 
-const MOST_ORDERS = 300;
+const MAX_ORDERS = 300;
 const SPARE_ROWS = 40;
 
 function readWanted(raw: unknown, usual: number | null): readonly Wanted[] {
   const all = Array.isArray(raw) ? raw : [];
-  if (all.length > MOST_ORDERS) refuse(`A day sheet begins with up to ${MOST_ORDERS} orders; type the others into it.`);
+  if (all.length > MAX_ORDERS) refuse(`A day sheet begins with up to ${MAX_ORDERS} orders; type the others into it.`);
   const orders = all.flatMap((one): Wanted[] => {
     const { sheet, pieces, day } = (one ?? {}) as Record<string, unknown>;
     if (typeof sheet !== "string") return [];

@@ -111,11 +111,11 @@ export function* readFormulaSheet(name: string, shown = false): Steps<FormulaShe
   if (sheet === undefined) {
     return refuse(`There is no sheet ${quoted(name)} any more; it was renamed or deleted. Choose again from the list.`);
   }
-  const found = seenAs(sheet);
-  if (found === null) {
+  const formulaSheet = seenAs(sheet);
+  if (formulaSheet === null) {
     return refuseOther(sheet.name);
   }
-  return checked(found);
+  return checkFormulaSheet(formulaSheet);
 }
 
 export const refuseOther = (name: string): never =>
@@ -126,7 +126,7 @@ export const refuseOther = (name: string): never =>
 export const seenAs = ({ name, values, shown }: SeenSheet): FormulaSheet | null => asFormulaSheet(name, values, shown);
 
 /** Refuses a sheet whose table shows an error, is still being calculated, or has no weights. */
-export function checked(sheet: FormulaSheet): FormulaSheet {
+export function checkFormulaSheet(sheet: FormulaSheet): FormulaSheet {
   mustBeCalculated(sheet);
   const says = sheet.text("check");
   if (!sheet.rows.some(({ weight }) => weight !== null) && says !== "" && !isError(says)) {

@@ -84,7 +84,7 @@ function* larderPlan(
   return isSecond ? { made: { ...made, defines: [] }, note } : { made };
 }
 
-const MOST_CHOICES = 500;
+const MAX_CHOICES = 500;
 
 /** Every formula sheet with a cost, its cells told by their references, so that the table follows them. */
 export function pricePlan({ model, options, values }: Ordered, { sheets: all, names: known }: FormulaSheets): Prepared {
@@ -107,7 +107,7 @@ export function pricePlan({ model, options, values }: Ordered, { sheets: all, na
     names: stacked(stacks.map(({ names }) => names)),
     weights: stacked(stacks.map(({ weights }) => weights)),
     all: stacks.map(({ rows }) => rows).join("+"),
-    "choices of tried": names.slice(0, MOST_CHOICES).join("\n"),
+    "choices of tried": names.slice(0, MAX_CHOICES).join("\n"),
   };
   // The larder's copy and the stack of rows stand side by side, with room for rows inserted later.
   const long =

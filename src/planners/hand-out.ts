@@ -9,7 +9,7 @@ import type { FormulaSummary } from "../../shared/protocol/bench.ts";
 import { plan } from "../../shared/sheet/plan.ts";
 import { formulaSheets } from "./all-sheets.ts";
 import { cardAmount, cardData } from "./card.ts";
-import { checked, readFormulaSheet, seenAs } from "./formula-sheet.ts";
+import { checkFormulaSheet, readFormulaSheet, seenAs } from "./formula-sheet.ts";
 import { summary } from "./overview.ts";
 import { look, type Made, make, type Steps } from "./steps.ts";
 
@@ -21,7 +21,7 @@ export function* formulas(): Steps<{ front: string; sheets: FormulaSummary[] }> 
   const told: FormulaSummary[] = [];
   let looks = 0;
   for (const one of sheets.map(summary)) {
-    const isBroken = one.dough === null && looks < MOST_LOOKS;
+    const isBroken = one.dough === null && looks < MAX_LOOKS;
     if (isBroken) looks += 1;
     told.push(isBroken ? { ...one, ...(yield* troubleOf(one.sheet)) } : one);
   }
@@ -29,7 +29,7 @@ export function* formulas(): Steps<{ front: string; sheets: FormulaSummary[] }> 
 }
 
 /** Each broken sheet is looked at once more, which takes calls of the service. */
-const MOST_LOOKS = 5;
+const MAX_LOOKS = 5;
 
 /** What a cell shows while the file does not know the add-on's functions. */
 const NO_NAME = "#NAME?";
@@ -46,7 +46,7 @@ function* troubleOf(name: string): Steps<{ trouble?: string }> {
   // One that is still to be filled in has nothing wrong with it.
   if (!isTold) return {};
   try {
-    checked(sheet);
+    checkFormulaSheet(sheet);
     return {};
   } catch (error) {
     if (!(error instanceof CellError)) throw error;
@@ -59,9 +59,9 @@ export function* handOut(asked: Asked, now: Date): Steps<Made> {
   const ask = readCardAsk(asked);
   const data = cardData(yield* readFormulaSheet(ask.sheet, true), isoDate(now));
   const { model, values } = staffCard(data, cardAmount(data, ask), ask.kind);
-  const made = plan(model, { weight: data.unit, temperature: "C", length: "cm", parts: [] }, values);
-  const heights = cardHeights(made, model);
-  return yield* make({ ...made, heights }, model.title);
+  const cardPlan = plan(model, { weight: data.unit, temperature: "C", length: "cm", parts: [] }, values);
+  const heights = cardHeights(cardPlan, model);
+  return yield* make({ ...cardPlan, heights }, model.title);
 }
 
 function readCardAsk(asked: Asked): CardAsk {
@@ -78,8 +78,8 @@ function readCardAsk(asked: Asked): CardAsk {
   };
 }
 
-const LONGEST = 200;
-const textOf = (raw: unknown): string => (typeof raw === "string" ? raw.slice(0, LONGEST) : "");
+const MAX_LENGTH = 200;
+const textOf = (raw: unknown): string => (typeof raw === "string" ? raw.slice(0, MAX_LENGTH) : "");
 
 function chosen<T extends string>(raw: unknown, choices: readonly [T, ...T[]], what: string): T {
   if (raw === undefined || raw === null) return choices[0];

@@ -4,7 +4,7 @@ import type { StartIngredient } from "../../shared/larder/start-ingredients.ts";
 import type { Value, Values } from "../../shared/sheet/model.ts";
 
 /** A new sheet has 1000 rows, and a larder needs some of them for its head; no shop buys half as many things. */
-const MOST_INGREDIENTS = 500;
+const MAX_INGREDIENTS = 500;
 
 /**
  * What a larder sheet starts with: the ingredients that were picked, or all that it can start with, each once, with their
@@ -19,9 +19,9 @@ export function startingLarder(typed: Values, start: readonly StartIngredient[])
     );
   }
   const names = Array.isArray(picked) ? (picked as readonly Value[]) : start.map(({ name }) => name);
-  if (names.length > MOST_INGREDIENTS) {
+  if (names.length > MAX_INGREDIENTS) {
     refuse(
-      `An ingredient sheet starts with up to ${MOST_INGREDIENTS} ingredients; build it with those and paste the others into it.`,
+      `An ingredient sheet starts with up to ${MAX_INGREDIENTS} ingredients; build it with those and paste the others into it.`,
     );
   }
   const seen = new Set<string>();
@@ -42,11 +42,11 @@ export function startingLarder(typed: Values, start: readonly StartIngredient[])
       .map((name) => byName.get(nameKey(String(name ?? ""))))
       .find((one) => one),
   );
-  const own = Array.isArray(typed.kind) ? (typed.kind as readonly Value[]) : [];
+  const ownKinds = Array.isArray(typed.kind) ? (typed.kind as readonly Value[]) : [];
   return {
     ...Object.fromEntries(columns),
     ingredient: kept.map((at) => names[at] ?? null),
-    kind: kept.map((at, index) => own[at] ?? known[index]?.kind ?? null),
+    kind: kept.map((at, index) => ownKinds[at] ?? known[index]?.kind ?? null),
     usual: known.map((one) => one?.usual || null),
   };
 }

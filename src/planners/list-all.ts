@@ -20,10 +20,10 @@ function* listOf({ sheets, tabs, names }: FormulaSheets): Steps<Built> {
     const tab = tabs[at];
     return tab === undefined ? [] : [{ sheet, tab }];
   });
-  const made = plan(formulaList, UNITS, {}, listLinks(found));
+  const listPlan = plan(formulaList, UNITS, {}, listLinks(found));
   const isSecond = names.has(LIST_NAME);
   return withNotes(
-    yield* make(made, formulaList.title, tabs, { behind: true }),
+    yield* make(listPlan, formulaList.title, tabs, { behind: true }),
     isSecond ? "Gramwright keeps this list from now on: delete the older one." : undefined,
   );
 }

@@ -2,7 +2,7 @@
 
 import type { Seen, SeenList } from "../../shared/protocol/look.ts";
 import { absolute, columnNumber, type Zone, zoneA1 } from "../../shared/sheet/a1.ts";
-import { aboutTab, type Tab, THIS_NUMBER, THIS_SHEET, tabOf, unquoted } from "../../shared/sheet/tab.ts";
+import { aboutTab, type Tab, THIS_NUMBER, THIS_SHEET, tabOf, unquote } from "../../shared/sheet/tab.ts";
 import { LIST_COLUMNS, LIST_TAB, LIST_UNIT, LISTED, listColumn, type Told } from "../../templates/formula-list.ts";
 import { countedZone, type Overview, references } from "./overview.ts";
 
@@ -105,7 +105,7 @@ function listedSheet(formulas: readonly Seen[], values: readonly Seen[]): Listed
 function zoneIn(formula: string, sheet: string): Zone | null {
   const pattern = /(?:'((?:[^']|'')+)'|([^'"!(),;\s]+))!\$([A-Z]+)\$(\d+)(?::\$([A-Z]+)\$(\d+))?/;
   const [, quoted, bare, left, top, right = left, bottom = top] = pattern.exec(formula) ?? [];
-  if (left === undefined || right === undefined || (unquoted(quoted) ?? bare) !== sheet) return null;
+  if (left === undefined || right === undefined || (unquote(quoted) ?? bare) !== sheet) return null;
   const [row, column] = [Number(top) - 1, columnNumber(left)];
   return { row, column, rows: Number(bottom) - row, columns: columnNumber(right) - column + 1 };
 }

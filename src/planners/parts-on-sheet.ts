@@ -16,8 +16,8 @@ export function partsOn(grid: Grid, model: SheetModel, options: Options): string
   const all = wordsOf(model, { ...options, parts: model.parts });
   return model.parts.filter((part) => {
     const others = wordsOf(model, { ...options, parts: model.parts.filter((one) => one !== part) });
-    const own = [...all].filter((word) => !others.has(word));
-    return own.filter((word) => there.has(word)).length >= ENOUGH * own.length;
+    const ownWords = [...all].filter((word) => !others.has(word));
+    return ownWords.filter((word) => there.has(word)).length >= ENOUGH * ownWords.length;
   });
 }
 

@@ -52,5 +52,5 @@ export function* ingredients(): Steps<readonly StartIngredient[]> {
 }
 
 /** What the add-on refused, or what failed in it, for the steps to throw. */
-export const refused = (message: string, because?: string): Error =>
+export const refusalError = (message: string, because?: string): Error =>
   because === undefined ? new CellError([{ says: message }]) : new Error(because);

@@ -51,22 +51,22 @@ export function openKeeper(given: string, proves: (data: WorkbookData) => void, 
     }
   };
   const revision = (): string => {
-    const found = text();
-    return found === undefined ? NOTHING : revisionOf(found);
+    const fileText = text();
+    return fileText === undefined ? NOTHING : revisionOf(fileText);
   };
-  const told = () => (says === undefined ? {} : { says });
+  const notice = () => (says === undefined ? {} : { says });
   return {
     path,
     revision,
     load() {
-      const found = text();
-      if (found === undefined) return { revision: NOTHING, ...told() };
-      const marked = revisionOf(found);
+      const fileText = text();
+      if (fileText === undefined) return { revision: NOTHING, ...notice() };
+      const marked = revisionOf(fileText);
       try {
-        const data = readKept(found);
+        const data = readKept(fileText);
         if (marked !== proven) proves(data);
         proven = marked;
-        return { data, revision: marked, ...told() };
+        return { data, revision: marked, ...notice() };
       } catch (error) {
         says = `${basename(path)} could not be read (${(error as Error).message}). It was set aside as ${basename(setAside(path))}, and the workbook begins anew.`;
         return { revision: NOTHING, says };

@@ -100,8 +100,8 @@ function unknown(sheet: string, place: string, names: ReadonlyMap<string, Zone>)
 
 /** As kept since the sheet was built; a sheet from elsewhere is read as the sidebar reads it, by the words beside its cells. */
 function namesOf(book: Book, sheet: string, sheetId: string): ReadonlyMap<string, Zone> {
-  const kept = () => book.session.get<readonly CellName[]>("getCellNames", sheetId);
-  if (kept().length === 0) {
+  const cellNames = () => book.session.get<readonly CellName[]>("getCellNames", sheetId);
+  if (cellNames().length === 0) {
     const values = book.values(sheet, book.usedRange(sheet));
     const zones = located(values);
     if (zones === undefined) return new Map();
@@ -113,7 +113,7 @@ function namesOf(book: Book, sheet: string, sheetId: string): ReadonlyMap<string
     book.engine.run(type, payload);
   }
   return new Map(
-    kept().map(({ name, zone: { left, top, right, bottom } }) => [
+    cellNames().map(({ name, zone: { left, top, right, bottom } }) => [
       name,
       { row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 },
     ]),

@@ -109,8 +109,8 @@ function onlySheet(data: WorkbookData, sheetId: string): WorkbookData {
 
 function keep(path: string, data: WorkbookData): void {
   const keeper = openKeeper(path, () => {});
-  const made = keeper.save(data, keeper.load().revision);
-  if ("stale" in made) throw new Error(`${path} was changed by another program at the same moment. Save again.`);
+  const result = keeper.save(data, keeper.load().revision);
+  if ("stale" in result) throw new Error(`${path} was changed by another program at the same moment. Save again.`);
 }
 
 function writeWhole(path: string, bytes: Buffer): void {

@@ -17,8 +17,8 @@ export const FIRST_PORT = 4780;
 const ADDRESS = "127.0.0.1";
 const PORTS_TRIED = 20;
 /** A request must have arrived by then; a workbook from this computer takes less than a second. */
-const LONGEST_REQUEST_MS = 60_000;
-const LONGEST_HEAD_MS = 10_000;
+const MAX_REQUEST_MS = 60_000;
+const MAX_HEAD_MS = 10_000;
 
 /** Gives the bench's page the google object of the workbook around it, before any of its own scripts run. */
 const BENCH_SHIM = "<script>window.google = window.parent.gramwrightGoogle(window);</script>";
@@ -33,7 +33,7 @@ export async function serve(how: {
   /** Where what is typed is kept; without it nothing is. */
   readonly keeper?: Keeper;
 }): Promise<LocalServer> {
-  const patience = { requestTimeout: LONGEST_REQUEST_MS, headersTimeout: LONGEST_HEAD_MS, requireHostHeader: false };
+  const patience = { requestTimeout: MAX_REQUEST_MS, headersTimeout: MAX_HEAD_MS, requireHostHeader: false };
   const server = createServer(patience, (request, response) => {
     answer(how, request)
       .catch(asRefusal)
@@ -173,9 +173,9 @@ async function readable({ root, pageJs, keeper }: How, path: string): Promise<An
     return given(TYPES[".html"] ?? "", html.slice(0, cut) + BENCH_SHIM + html.slice(cut), SIDEBAR_POLICY);
   }
   const file = fileFor(path);
-  const found = file === undefined ? undefined : await ifThere(join(root, file));
-  if (found === undefined) throw new Refusal(404, "There is nothing at this address.");
-  return given(TYPES[extname(path)] ?? "application/octet-stream", found);
+  const content = file === undefined ? undefined : await ifThere(join(root, file));
+  if (content === undefined) throw new Refusal(404, "There is nothing at this address.");
+  return given(TYPES[extname(path)] ?? "application/octet-stream", content);
 }
 
 async function ifThere(file: string): Promise<Buffer | undefined> {

@@ -125,8 +125,8 @@ async function openPage({ port, file, opens }: PageWish): Promise<void> {
   const { address } = await serve({ root: process.cwd(), pageJs, keeper, ...(port === undefined ? {} : { port }) });
   if (says !== undefined) console.log(says);
   console.log(`${WORKBOOK_NAME} is open at ${address}\nStop it with Ctrl+C.`);
-  const kept = data === undefined ? "What you type is kept" : "As it was left, and what you type is kept,";
-  console.log(`${kept} in ${file}; delete that file to begin anew.`);
+  const keeping = data === undefined ? "What you type is kept" : "As it was left, and what you type is kept,";
+  console.log(`${keeping} in ${file}; delete that file to begin anew.`);
   if (opens) await openBrowser(address);
 }
 

@@ -1,14 +1,14 @@
 import type { ColumnModel, Formula, Unit } from "../../shared/sheet/model.ts";
 
 /** A column whose rows each point into a formula sheet. */
-export const linked = (name: string, head: string, unit: Unit, formula: Formula): ColumnModel => ({
+export const linkedColumn = (name: string, head: string, unit: Unit, formula: Formula): ColumnModel => ({
   name,
   head,
   unit,
   role: "linked",
   formula,
 });
-export const computed = (name: string, head: string, unit: Unit, formula: Formula): ColumnModel => ({
+export const computedColumn = (name: string, head: string, unit: Unit, formula: Formula): ColumnModel => ({
   name,
   head,
   unit,

@@ -1,5 +1,5 @@
 import { type ColumnModel, type Formula, WORKED_OUT } from "../../shared/sheet/model.ts";
-import { computed, linked, remark } from "./column.ts";
+import { computedColumn, linkedColumn, remark } from "./column.ts";
 import { ORDERED } from "./orders.ts";
 
 /** A weight of the formula sheet for one of its pieces; nothing while the sheet shows none. */
@@ -9,7 +9,7 @@ const forPieces = (each: string) => `=ARRAYFORMULA(IF(LEN(@day_pieces)*LEN(${eac
 /** Blank where nothing is ordered, so that what is made stands out. */
 export const pieces: readonly ColumnModel[] = [
   {
-    ...computed(
+    ...computedColumn(
       "day_pieces",
       "Pieces",
       "count",
@@ -20,9 +20,9 @@ export const pieces: readonly ColumnModel[] = [
 ];
 
 /** A call takes a table of products and weights and nothing more, so it is a table of its own. */
-export const wanted: readonly ColumnModel[] = [
-  linked("day_product", "Product", "text", "=[name]"),
-  computed("day_whole", "Dough in all ({weight})", "weight", forPieces("@day_each_whole")),
+export const doughColumns: readonly ColumnModel[] = [
+  linkedColumn("day_product", "Product", "text", "=[name]"),
+  computedColumn("day_whole", "Dough in all ({weight})", "weight", forPieces("@day_each_whole")),
 ];
 
 /**
@@ -46,13 +46,13 @@ const remarkIn = (unit: "g" | "oz") => {
 const REMARK: Formula = [{ when: "oz", formula: remarkIn("oz") }, { formula: remarkIn("g") }];
 
 export const doughs: readonly ColumnModel[] = [
-  computed(
+  computedColumn(
     "day_mixes",
     "Mixes",
     "count",
     '=ARRAYFORMULA(IF(LEN(@day_mixed)=0;"";IF(LEN(@day_limit)=0;1;IF(@day_limit=0;1;ROUNDUP(ROUND(@day_mixed/@day_limit;9);0)))))',
   ),
-  computed(
+  computedColumn(
     "day_mix",
     "Dough a mix ({weight})",
     "weight",
@@ -63,16 +63,16 @@ export const doughs: readonly ColumnModel[] = [
 
 /** What the doughs are worked out from: the figures of the formula sheets for one piece, and their mixers. */
 export const sheetFigures: readonly ColumnModel[] = [
-  computed("day_mixed", `${WORKED_OUT}: mixed ({weight})`, "weight", forPieces("@day_each")),
-  computed("day_levain", "Levain ({weight})", "weight", forPieces("@day_each_levain")),
-  linked("day_each_whole", "All, a piece", "weight", perPiece("[whole]")),
-  linked("day_each", "Mixed, a piece", "weight", perPiece("[dough]")),
-  linked("day_each_levain", "Levain, a piece", "weight", perPiece("[levain]")),
-  linked("day_limit", "Mixer, most", "weight", '=IF(COUNT([limit])=0;"";IF([limit]>0;[limit];""))'),
-  linked("day_least", "Mixer, least", "weight", '=IF(COUNT([least])=0;"";[least])'),
+  computedColumn("day_mixed", `${WORKED_OUT}: mixed ({weight})`, "weight", forPieces("@day_each")),
+  computedColumn("day_levain", "Levain ({weight})", "weight", forPieces("@day_each_levain")),
+  linkedColumn("day_each_whole", "All, a piece", "weight", perPiece("[whole]")),
+  linkedColumn("day_each", "Mixed, a piece", "weight", perPiece("[dough]")),
+  linkedColumn("day_each_levain", "Levain, a piece", "weight", perPiece("[levain]")),
+  linkedColumn("day_limit", "Mixer, most", "weight", '=IF(COUNT([limit])=0;"";IF([limit]>0;[limit];""))'),
+  linkedColumn("day_least", "Mixer, least", "weight", '=IF(COUNT([least])=0;"";[least])'),
   // In minutes from the midnight before the day.
-  linked("day_mixed_at", "Mixed at", "minutes", '=IF(COUNT([mixed_at])=0;"";ROUND(1440*[mixed_at];0))'),
-  computed(
+  linkedColumn("day_mixed_at", "Mixed at", "minutes", '=IF(COUNT([mixed_at])=0;"";ROUND(1440*[mixed_at];0))'),
+  computedColumn(
     "day_first",
     "with levain",
     "minutes",

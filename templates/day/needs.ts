@@ -1,5 +1,5 @@
 import { type ColumnModel, type Table, WORKED_OUT } from "../../shared/sheet/model.ts";
-import { computed, input } from "./column.ts";
+import { computedColumn, input } from "./column.ts";
 
 const TYPED = "SUMIF(@stock_name;@need_name;@stock_pack)";
 const noPack = `IF(${TYPED}>0;${TYPED};"")`;
@@ -15,7 +15,7 @@ const packs = (without: string) =>
 
 const needs: readonly ColumnModel[] = [
   {
-    ...computed(
+    ...computedColumn(
       "need_name",
       "To get",
       "text",
@@ -24,12 +24,12 @@ const needs: readonly ColumnModel[] = [
     spills: ["need_weight"],
   },
   { name: "need_weight", head: "Weight ({weight})", unit: "weight", role: "computed" },
-  computed("need_pack", "In a pack ({weight})", "weight", [
+  computedColumn("need_pack", "In a pack ({weight})", "weight", [
     { when: "larder", formula: perNeed(larderPack) },
     { formula: perNeed(noPack) },
   ]),
   {
-    ...computed("need_packs", "Packs to order", "count", [
+    ...computedColumn("need_packs", "Packs to order", "count", [
       { when: "larder", formula: packs(unreadable) },
       { formula: packs('""') },
     ]),
@@ -40,14 +40,14 @@ const needs: readonly ColumnModel[] = [
 /** A column of the larder, wherever it stands there. */
 const larder = (head: string) => `INDEX(gramwright_larder;0;MATCH("${head}";INDEX(gramwright_larder;1;0);0))`;
 const copied = (name: string, head: string): ColumnModel =>
-  computed(name, "", "text", `=ARRAYFORMULA(IFERROR(IF(LEN(${larder(head)})=0;"";${larder(head)});""))`);
+  computedColumn(name, "", "text", `=ARRAYFORMULA(IFERROR(IF(LEN(${larder(head)})=0;"";${larder(head)});""))`);
 
 /** The larder with every pack at a price of 1000, in the columns that a pack's weight depends on. */
 const trial: readonly ColumnModel[] = [
   copied("pack_ingredient", "ingredient"),
   copied("pack_names", "also called"),
   copied("pack_measures", "measures"),
-  computed(
+  computedColumn(
     "pack_price",
     "",
     "text",
@@ -86,7 +86,7 @@ export const needsBand: readonly Table[] = [
     spare: SPARE,
     columns: [
       {
-        ...computed(
+        ...computedColumn(
           "pack_cost",
           `${WORKED_OUT}: of a pack, ‰`,
           "unit_cost",
@@ -108,9 +108,9 @@ export const workingBand: readonly Table[] = [
     spare: 0,
     list: true,
     columns: [
-      computed("stack_product", "Product", "text", "=[products]"),
-      computed("stack_name", "Ingredient", "text", "=[names]"),
-      computed("stack_weight", "Weight ({weight})", "weight", "=[weights]"),
+      computedColumn("stack_product", "Product", "text", "=[products]"),
+      computedColumn("stack_name", "Ingredient", "text", "=[names]"),
+      computedColumn("stack_weight", "Weight ({weight})", "weight", "=[weights]"),
     ],
   },
   {

@@ -1,5 +1,5 @@
 import type { ColumnModel } from "../../shared/sheet/model.ts";
-import { computed, input, remark } from "./column.ts";
+import { computedColumn, input, remark } from "./column.ts";
 
 /** Pieces of a product in the orders of the sheet's day. */
 export const ORDERED = "SUMIF(@order_counts;@day_product;@order_pieces)";
@@ -30,8 +30,8 @@ export const orders: readonly ColumnModel[] = [
 ];
 
 /** The product of an order that counts for the day: a sum of several conditions fills no column, one of names does. */
-export const counting: readonly ColumnModel[] = [
-  computed(
+export const countedOrderColumns: readonly ColumnModel[] = [
+  computedColumn(
     "order_counts",
     "Counts",
     "text",

@@ -16,7 +16,7 @@ export const numbers = (name: string, head: string, formula: Formula): ColumnMod
   helper(name, head, formula, { numbers: true });
 
 /** A column that is typed. */
-export const typed = (
+export const typedColumn = (
   name: string,
   head: string,
   unit: ColumnModel["unit"],
@@ -24,7 +24,7 @@ export const typed = (
 ): ColumnModel => ({ name, head, unit, role: "input", ...more });
 
 /** A column of the page that only shows what is worked out beside it: typed over, it costs nothing but itself. */
-export const shown = (
+export const shownColumn = (
   name: string,
   head: string,
   unit: ColumnModel["unit"],
@@ -37,7 +37,7 @@ export const showWhere = (helper: string, when: string) => `=ARRAYFORMULA(IF(${w
 export const showFilled = (helper: string) => `=ARRAYFORMULA(IF(LEN(${helper})=0;"";${helper}))`;
 
 /** Decimals as a person reads weights: of grams none from 100 up, one from 10 up, else two; of ounces two. */
-export const graded = (weight: string): Formula => [
+export const gradeFormula = (weight: string): Formula => [
   { when: "oz", formula: `=ARRAYFORMULA(ROUND(${weight};2))` },
   { formula: `=ARRAYFORMULA(ROUND(${weight};IF(${weight}>=100;0;IF(${weight}>=10;1;2))))` },
 ];
@@ -63,7 +63,7 @@ export function onSteps(name: string, says: string, exact: string): ColumnModel[
 }
 
 /** What is compared with another cell's text: without spaces around it; "" where it is an error. */
-export const cleaned = (text: string): string => `IFERROR(TRIM(SUBSTITUTE(${text};UNICHAR(160);" "));"")`;
+export const cleanText = (text: string): string => `IFERROR(TRIM(SUBSTITUTE(${text};UNICHAR(160);" "));"")`;
 
 /** Says where a typed column holds what is neither blank nor a number within its bounds. */
 export function outOf(name: string, head: string, column: string, what: string, bounds: Bounds): ColumnModel {

@@ -1,6 +1,15 @@
 import { KIND_CHOICES } from "../../shared/larder/kinds.ts";
 import type { CellModel, ColumnModel, Table } from "../../shared/sheet/model.ts";
-import { graded, helper, numbers, onSteps, shown, showWhere, typed, typedOver } from "./column-kinds.ts";
+import {
+  gradeFormula,
+  helper,
+  numbers,
+  onSteps,
+  shownColumn,
+  showWhere,
+  typedColumn,
+  typedOver,
+} from "./column-kinds.ts";
 import { HELPERS, MESSAGES } from "./columns.ts";
 import { type NotedRow, notedColumns } from "./noted.ts";
 import { priceHelpers, typedPrices } from "./prices.ts";
@@ -36,7 +45,7 @@ export function ingredientsTable(spec: IngredientsSpec): Table {
     spec.stage !== undefined
       ? stageColumns(spec.stage)
       : [
-          shown(
+          shownColumn(
             "per_mix",
             "Per mix ({weight})",
             "step",
@@ -56,18 +65,18 @@ export function ingredientsTable(spec: IngredientsSpec): Table {
     hidden: true,
     total: totalCells(spec),
     columns: [
-      typed("ingredient", "Ingredient", "text"),
-      typed("kind", "Type", "text", { choices: KIND_CHOICES }),
-      typed("percent", "Baker's %", "percent", { bounds: [0, 100_000] }),
-      shown("weight", "Weight ({weight})", "graded", showWithTotal("@grams_shown", "ROUND(@dough_exact;2)"), {
+      typedColumn("ingredient", "Ingredient", "text"),
+      typedColumn("kind", "Type", "text", { choices: KIND_CHOICES }),
+      typedColumn("percent", "Baker's %", "percent", { bounds: [0, 100_000] }),
+      shownColumn("weight", "Weight ({weight})", "graded", showWithTotal("@grams_shown", "ROUND(@dough_exact;2)"), {
         takesWeights: true,
       }),
       ...weighed,
-      shown("of_whole", "% of total", "rate", showWhere("@whole_part", EACH)),
+      shownColumn("of_whole", "% of total", "rate", showWhere("@whole_part", EACH)),
       ...(spec.isPriced
-        ? [shown("price_shown", "Price per {priced}", "money", showWhere("@price", "ISNUMBER(@price)"))]
+        ? [shownColumn("price_shown", "Price per {priced}", "money", showWhere("@price", "ISNUMBER(@price)"))]
         : typedPrices),
-      shown(
+      shownColumn(
         "cost_shown",
         "Cost",
         "money",
@@ -169,7 +178,7 @@ const weightHelpers: readonly ColumnModel[] = [
   helper("share", "Of all flour", '=ARRAYFORMULA(IF(@counts*(@flour_all>0)=1;@share_typed/MAX(@flour_all;1/10^9);""))'),
   numbers("exact", "Weight, exact", "=ARRAYFORMULA(@share_typed*@per_percent)"),
   helper("grams", "Weight, for other sheets", '=ARRAYFORMULA(IF(@counts*@weighable=1;@exact;""))'),
-  numbers("grams_shown", "Weight, as shown", graded("@exact")),
+  numbers("grams_shown", "Weight, as shown", gradeFormula("@exact")),
   numbers("whole_part", "Part of the whole", "=ARRAYFORMULA(@share_typed/MAX(SUM(@share_typed);1/10^9))"),
   numbers("mix_exact", "Per mix, exact", "=ARRAYFORMULA(@exact/@mixes_some)"),
   ...onSteps("mix", "Per mix", "@mix_exact"),

@@ -1,7 +1,7 @@
 import type { Block, Bounds, Table } from "../../shared/sheet/model.ts";
 import { headingLine, label } from "../blocks/line.ts";
 import { figureOf, figures, input } from "./block-lines.ts";
-import { cleaned, helper, numbers, outOf, shown, typed, typedOver } from "./column-kinds.ts";
+import { cleanText, helper, numbers, outOf, shownColumn, typedColumn, typedOver } from "./column-kinds.ts";
 import { HELPERS, MESSAGES, RIGHT } from "./columns.ts";
 import { outsideSays } from "./outside.ts";
 import { only, type Single, single } from "./singles.ts";
@@ -26,14 +26,14 @@ export const methodTable: Table = {
   spare: SPARE,
   hidden: true,
   columns: [
-    typed("step", "Step", "text"),
-    typed("step_minutes", "Minutes", "minutes", { bounds: [0, 10_080] }),
-    shown("start_shown", "Starts at", "time", '=ARRAYFORMULA(IF(LEN(@step_start)=0;"";@step_start))', {
+    typedColumn("step", "Step", "text"),
+    typedColumn("step_minutes", "Minutes", "minutes", { bounds: [0, 10_080] }),
+    shownColumn("start_shown", "Starts at", "time", '=ARRAYFORMULA(IF(LEN(@step_start)=0;"";@step_start))', {
       role: "strong",
     }),
-    shown("day_shown", "Day", "day", '=ARRAYFORMULA(IF(LEN(@step_day)=0;"";@step_day))'),
-    typed("step_temp", "At ({temperature})", "temperature", { bounds: WORK, onSheet: true }),
-    typed("step_how", "What to do", "text", { wide: 6, onSheet: true }),
+    shownColumn("day_shown", "Day", "day", '=ARRAYFORMULA(IF(LEN(@step_day)=0;"";@step_day))'),
+    typedColumn("step_temp", "At ({temperature})", "temperature", { bounds: WORK, onSheet: true }),
+    typedColumn("step_how", "What to do", "text", { wide: 6, onSheet: true }),
   ],
 };
 
@@ -48,7 +48,7 @@ const STEPS = [
     "Minutes that count",
     "=ARRAYFORMULA(IF(ISNUMBER(@step_minutes)*(ROW(@step_minutes)>MIN(ROW(@step_minutes)))=1;@step_minutes;0))",
   ),
-  numbers("bakes", "Is the step in the oven", `=ARRAYFORMULA((${cleaned("@step")}=@oven_name)*(LEN(@oven_name)>0))`),
+  numbers("bakes", "Is the step in the oven", `=ARRAYFORMULA((${cleanText("@step")}=@oven_name)*(LEN(@oven_name)>0))`),
   numbers(
     "minutes_now",
     "Minutes with all oven loads",
@@ -166,7 +166,7 @@ export const TRAY_SINGLES: readonly Single[] = [
 
 export const methodSingles = (on: FormulaSheetSpec["bakedOn"]): readonly Single[] => [
   ...(on === "trays" ? TRAYS : []),
-  single("Step in the oven", "oven_name", `=${cleaned("@oven_step")}`),
+  single("Step in the oven", "oven_name", `=${cleanText("@oven_step")}`),
   single("Oven loads", "oven_loads", loadsOf(on === "trays" ? "@trays" : "@pieces")),
   single("Loads after the first", "loads_again", "=IF(COUNT(@oven_loads)=0;0;MAX(0;@oven_loads-1))"),
   single("Minutes to reload", "reload", "=IF(COUNT(@oven_reload)=0;0;@oven_reload)"),

@@ -1,9 +1,9 @@
 import type { ColumnModel, Formula } from "../../shared/sheet/model.ts";
-import { helper, numbers, outOf, typed } from "./column-kinds.ts";
+import { helper, numbers, outOf, typedColumn } from "./column-kinds.ts";
 
 /** Where there is no sheet of ingredients, prices are typed beside them. */
 export const typedPrices: readonly ColumnModel[] = [
-  typed("price_typed", "Price per {priced}", "money", { bounds: [0, 1_000_000], onSheet: true }),
+  typedColumn("price_typed", "Price per {priced}", "money", { bounds: [0, 1_000_000], onSheet: true }),
 ];
 
 /** A column of the sheet of ingredients, across: compared whole with each name, so that no sign in it is a pattern. */

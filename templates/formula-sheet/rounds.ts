@@ -2,7 +2,7 @@
 import type { Block, Bounds, ColumnModel } from "../../shared/sheet/model.ts";
 import { headingLine, label } from "../blocks/line.ts";
 import { AT, figureOf, figures, input } from "./block-lines.ts";
-import { helper, numbers, shown, showWhere, typed } from "./column-kinds.ts";
+import { helper, numbers, shownColumn, showWhere, typedColumn } from "./column-kinds.ts";
 import { RIGHT } from "./columns.ts";
 import { type Single, single } from "./singles.ts";
 
@@ -13,8 +13,8 @@ const DIAMETERS: Bounds = [
 ];
 
 export const ROUND_COLUMNS: readonly ColumnModel[] = [
-  typed("size_diameter", "Across ({length})", "length", { bounds: DIAMETERS }),
-  shown("area_shown", "Area ({length}²)", "figure", showWhere("ROUND(@size_area;0)", "@size_counts=1")),
+  typedColumn("size_diameter", "Across ({length})", "length", { bounds: DIAMETERS }),
+  shownColumn("area_shown", "Area ({length}²)", "figure", showWhere("ROUND(@size_area;0)", "@size_counts=1")),
 ];
 
 export const ROUND_HELPERS: readonly ColumnModel[] = [

@@ -12,7 +12,7 @@ export type Single = {
   readonly when?: Condition;
 };
 export const single = (says: string, name: string, formula: Formula): Single => ({ says, name, formula });
-export const kept = (says: string, name: string): Single => ({ says, name });
+export const storedSingle = (says: string, name: string): Single => ({ says, name });
 /** Figures that are there with a part, or ("!part") without it. */
 export const only = (when: Condition, some: readonly Single[]): readonly Single[] =>
   some.map((one) => ({ ...one, when: one.when === undefined ? when : `${when}&${one.when}` }));

@@ -1,5 +1,15 @@
 import type { ColumnModel, Table } from "../../shared/sheet/model.ts";
-import { graded, helper, numbers, outOf, showFilled, shown, showWhere, typed, typedOver } from "./column-kinds.ts";
+import {
+  gradeFormula,
+  helper,
+  numbers,
+  outOf,
+  showFilled,
+  shownColumn,
+  showWhere,
+  typedColumn,
+  typedOver,
+} from "./column-kinds.ts";
 import { HELPERS, MESSAGES } from "./columns.ts";
 import { ROUND_COLUMNS, ROUND_HELPERS, ROUND_WRONG } from "./rounds.ts";
 import type { FormulaSheetSpec } from "./spec.ts";
@@ -23,27 +33,27 @@ export const sizesTable = (spec: FormulaSheetSpec): Table => ({
   spare: SPARE,
   hidden: true,
   columns: [
-    typed("size_name", "Size", "text", {}),
-    typed("size_pieces", "Pieces", "count", { bounds: [0, 1_000_000] }),
+    typedColumn("size_name", "Size", "text", {}),
+    typedColumn("size_pieces", "Pieces", "count", { bounds: [0, 1_000_000] }),
     ...(spec.isRound ? ROUND_COLUMNS : BAKED_COLUMNS),
-    shown("scaled_shown", "Scaling ({weight})", "graded", each("@scaled_shows"), { role: "strong" }),
-    shown("dough_shown", "Dough ({weight})", "graded", each("@dough_shows", "@size_counts*(@sizes_times>0)=1")),
-    shown("now_shown", "", "count", each("@pieces_now", '@size_counts*(@by<>"pieces")*(@sizes_times>0)=1'), {
+    shownColumn("scaled_shown", "Scaling ({weight})", "graded", each("@scaled_shows"), { role: "strong" }),
+    shownColumn("dough_shown", "Dough ({weight})", "graded", each("@dough_shows", "@size_counts*(@sizes_times>0)=1")),
+    shownColumn("now_shown", "", "count", each("@pieces_now", '@size_counts*(@by<>"pieces")*(@sizes_times>0)=1'), {
       headFormula: '=IF(@by="pieces";"";"Pieces now")',
       align: "right",
     }),
-    shown("cost_each", "", "money", showFilled("@size_cost"), {
+    shownColumn("cost_each", "", "money", showFilled("@size_cost"), {
       headFormula: '=IF(@has_labour=1;"Total cost";"Ingredients")',
       align: "right",
     }),
-    typed("size_price", "", "money", {
+    typedColumn("size_price", "", "money", {
       onSheet: true,
       bounds: [0, 1_000_000],
       headFormula: '=IF(N(@tax)>0;"Price incl. tax";"Price")',
       align: "right",
     }),
-    shown("margin_shown", "Margin", "rate", showFilled("@size_margin")),
-    shown("wanted_shown", "", "money", showFilled("@price_wanted"), {
+    shownColumn("margin_shown", "Margin", "rate", showFilled("@size_margin")),
+    shownColumn("wanted_shown", "", "money", showFilled("@price_wanted"), {
       headFormula: '=IF(N(@margin_wanted)>0;"Price for "&ROUND(100*@margin_wanted;1)&" %";"")',
       align: "right",
     }),
@@ -52,8 +62,8 @@ export const sizesTable = (spec: FormulaSheetSpec): Table => ({
 
 /** What a piece weighs when it is sold, and what it lost before. */
 const BAKED_COLUMNS: readonly ColumnModel[] = [
-  typed("size_weight", "Baked ({weight})", "graded", { bounds: GRAMS }),
-  typed("size_loss", "Bake loss", "short rate", { bounds: [0, 0.5] }),
+  typedColumn("size_weight", "Baked ({weight})", "graded", { bounds: GRAMS }),
+  typedColumn("size_loss", "Bake loss", "short rate", { bounds: [0, 0.5] }),
 ];
 
 const asNumber = (column: string) => `=ARRAYFORMULA(IF(ISNUMBER(${column});${column};0))`;
@@ -67,11 +77,11 @@ const sizeHelpers = ({ isRound }: FormulaSheetSpec): readonly ColumnModel[] => [
   ),
   ...(isRound ? ROUND_HELPERS : BAKED_HELPERS),
   helper("size_scaled", "Scaling weight, or blank", each("@scaling")),
-  numbers("scaled_shows", "Scaling weight, as shown", graded("@scaling")),
+  numbers("scaled_shows", "Scaling weight, as shown", gradeFormula("@scaling")),
   numbers("size_exact", "Dough as typed", "=ARRAYFORMULA(@scaling*@pieces_typed/(1-@handling))"),
   numbers("size_now", "Dough now", "=ARRAYFORMULA(@size_exact*@sizes_times)"),
   helper("size_dough", "Dough now, or blank", each("@size_now", "@size_counts*(@sizes_times>0)=1")),
-  numbers("dough_shows", "Dough, as shown", graded("@size_now")),
+  numbers("dough_shows", "Dough, as shown", gradeFormula("@size_now")),
   numbers(
     "pieces_now",
     "Pieces now",

@@ -1,19 +1,19 @@
 import type { ColumnModel } from "../../shared/sheet/model.ts";
-import { numbers, onSteps, shown } from "./column-kinds.ts";
+import { numbers, onSteps, shownColumn } from "./column-kinds.ts";
 
 const showWithTotal = (helper: string) =>
   `=ARRAYFORMULA(IF(ROW(@counts)=MAX(ROW(@counts));SUM(${helper});IF(@mix_told*(${helper}<>0)=1;${helper};"")))`;
 
 /** In the place of the weight of a mix: what goes into the preferment, and what is added in the final mix. */
 export const stageColumns = (stage: "preferment" | "levain"): readonly ColumnModel[] => [
-  shown(
+  shownColumn(
     "pre_shown",
     stage === "levain" ? "Levain ({weight})" : "Preferment ({weight})",
     "step",
     showWithTotal("@pre_scale"),
     { role: "strong" },
   ),
-  shown("final_shown", "Final mix ({weight})", "step", showWithTotal("@final"), { role: "strong" }),
+  shownColumn("final_shown", "Final mix ({weight})", "step", showWithTotal("@final"), { role: "strong" }),
 ];
 
 /** Part of each row that goes into the preferment: flour by its share, water by the preferment's hydration, yeast by its own share. */

@@ -1,4 +1,4 @@
-import { kept, only, type Single, single } from "./singles.ts";
+import { only, type Single, single, storedSingle } from "./singles.ts";
 import type { FormulaSheetSpec } from "./spec.ts";
 
 /** Figures that were filled in for other inputs than those that stand there now: what was filled in is kept beside the page. */
@@ -11,8 +11,8 @@ export const staleSingles = (spec: FormulaSheetSpec): readonly Single[] => [
 
 const FRICTION_SINGLES: readonly Single[] = [
   ...only("water", [
-    kept("Friction factor filled in", "friction_filled"),
-    kept("for", "friction_for"),
+    storedSingle("Friction factor filled in", "friction_filled"),
+    storedSingle("for", "friction_for"),
     single(
       "Friction factor is old",
       "friction_says",
@@ -23,8 +23,8 @@ const FRICTION_SINGLES: readonly Single[] = [
 
 const FILL_SINGLES: readonly Single[] = [
   ...only("tin", [
-    kept("Fill filled in", "fill_filled"),
-    kept("for", "fill_for"),
+    storedSingle("Fill filled in", "fill_filled"),
+    storedSingle("for", "fill_for"),
     single(
       "Fill is old",
       "fill_says",

@@ -8,17 +8,17 @@ import { METRIC_UNITS } from "../kit/units.ts";
 import { buildSheet, HANDOUT, workbook } from "../templates/sheet-support.ts";
 
 const OPTIONS = { ...METRIC_UNITS, parts: [] } as const;
-const MOST = 40;
+const MAX_CALLS = 40;
 /** A formula sheet has hidden rows and folded columns; other sheets look for formula sheets. */
-const MOST_OF = { folded: 95, looking: 50 };
+const MAX_CALLS_OF = { folded: 95, looking: 50 };
 
 describe("the demo shop", () => {
-  test(`no sheet of it takes more than ${MOST_OF.looking} calls that read or write, a folded one ${MOST_OF.folded}`, async () => {
+  test(`no sheet of it takes more than ${MAX_CALLS_OF.looking} calls that read or write, a folded one ${MAX_CALLS_OF.folded}`, async () => {
     const book = await workbook();
     const counts = demoShop(serialOf(2025, 11, 30)).map((asked) => {
       const { sheet } = book.answer(asked) as { sheet: string };
       const isFolded = TEMPLATES.some(({ name }) => "template" in asked && name === asked.template);
-      return [sheet, book.trail.length, isFolded ? MOST_OF.folded : MOST_OF.looking] as const;
+      return [sheet, book.trail.length, isFolded ? MAX_CALLS_OF.folded : MAX_CALLS_OF.looking] as const;
     });
     expect(counts.filter(([, calls, most]) => calls > most)).toEqual([]);
     expect(counts.filter(([, calls]) => calls < 20)).toEqual([]);
@@ -55,12 +55,12 @@ describe("a shop of many formula sheets", () => {
 
   test("the price sheet and the day sheet take no more than any other sheet may, and no more for more formula sheets", async () => {
     await build(1, 5);
-    expect(Math.max(...both())).toBeLessThanOrEqual(MOST_OF.looking);
+    expect(Math.max(...both())).toBeLessThanOrEqual(MAX_CALLS_OF.looking);
     await build(6, 6);
     book.answer({ ask: "list" });
-    expect(book.trail.length).toBeLessThanOrEqual(MOST_OF.looking);
+    expect(book.trail.length).toBeLessThanOrEqual(MAX_CALLS_OF.looking);
     const six = both();
-    expect(Math.max(...six)).toBeLessThanOrEqual(MOST_OF.looking);
+    expect(Math.max(...six)).toBeLessThanOrEqual(MAX_CALLS_OF.looking);
     for (let at = 1; at <= 5; at++)
       book.answer({ ask: "build", template: "bake-off-log", options: OPTIONS, values: {} });
     await build(7, 20);
@@ -73,7 +73,7 @@ describe("a shop of many formula sheets", () => {
     for (const { name, parts, sample, foldedFrom } of TEMPLATES) {
       book.answer({ ask: "build", template: name, options: { ...OPTIONS, parts }, values: sample });
       expect(book.trail).toContain("appendRow");
-      expect(book.trail.length).toBeLessThanOrEqual(foldedFrom === undefined ? MOST : MOST_OF.folded);
+      expect(book.trail.length).toBeLessThanOrEqual(foldedFrom === undefined ? MAX_CALLS : MAX_CALLS_OF.folded);
     }
   });
 

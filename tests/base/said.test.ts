@@ -101,18 +101,18 @@ describe("a refusal", () => {
 });
 
 describe("readers that arguments share", () => {
-  const MOST = 1e9;
+  const MAX_NUMBER = 1e9;
   test.each<[string, () => Reader<number>, number, number, number]>([
-    ["a weight such as 350", readers.someWeight, 0, MOST, -1],
-    ["a weight such as 350", readers.weightAboveZero, 0.001, MOST, 0],
-    ["a number of pieces such as 48", readers.count, 0, MOST, -1],
-    ["a price such as 4.90", readers.priceCell, 0, MOST, -1],
+    ["a weight such as 350", readers.someWeight, 0, MAX_NUMBER, -1],
+    ["a weight such as 350", readers.weightAboveZero, 0.001, MAX_NUMBER, 0],
+    ["a number of pieces such as 48", readers.count, 0, MAX_NUMBER, -1],
+    ["a price such as 4.90", readers.priceCell, 0, MAX_NUMBER, -1],
     ["a hydration such as 65% (0.65)", readers.hydration, 0, 5, -0.01],
     ["a temperature such as 24", readers.degrees, -40, 250, -41],
     ["a temperature such as 24", readers.workedOutDegrees, -200, 500, -201],
     ["a friction factor such as 14", readers.factor, -150, 150, -151],
     ["minutes such as 8", readers.minutesOf, 0, 120, -1],
-    ["a capacity in cm³ such as 1900", readers.capacityCell, 0.001, MOST, 0],
+    ["a capacity in cm³ such as 1900", readers.capacityCell, 0.001, MAX_NUMBER, 0],
   ])("%s", (what, reader, least, most, below) => {
     const { read } = reader();
     expect([least, most].map(read)).toEqual([least, most]);

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import { found } from "../../sidebar/functions/help.ts";
+import { findFunctions } from "../../sidebar/functions/help.ts";
 import { notHere } from "../../sidebar/functions/trade-words.ts";
 import { functionHelp } from "../../src/build/help.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
@@ -34,7 +34,7 @@ describe("a function is found by what somebody wants to know", () => {
     ["several feeds", "BAKE_FEEDPLAN"],
     ["roll-in butter", "BAKE_ROLLIN"],
   ])("%s", (question, name) => {
-    const names = found(HELP, question).map((one) => one.name);
+    const names = findFunctions(HELP, question).map((one) => one.name);
     expect(names.slice(0, 3), names.join(" ")).toContain(name);
   });
   // The trade's words and the function whose help does not use them, in either case and in a sentence.
@@ -61,27 +61,27 @@ describe("a function is found by what somebody wants to know", () => {
     ["how many bags", "BAKE_RAWNEEDS"],
   ])("the trade's word %s finds %s", (word, name) => {
     for (const question of [word, word.toLowerCase(), `  ${word.toUpperCase()} `, `what about the ${word}?`]) {
-      const names = found(HELP, question).map((one) => one.name);
+      const names = findFunctions(HELP, question).map((one) => one.name);
       expect(names.slice(0, 3), `${question}: ${names.join(" ")}`).toContain(name);
     }
   });
   test("altitude is answered: there is none here", () => {
     for (const question of ["altitude", "High altitude cake"]) {
-      expect(found(HELP, question)).toEqual([]);
+      expect(findFunctions(HELP, question)).toEqual([]);
       expect(notHere(question)).toMatch(/^No function here works out altitude\. Use /);
     }
     expect(notHere("tin")).toBeUndefined();
   });
   test("nothing asked shows all, nonsense nothing", () => {
-    expect(found(HELP, " ")).toHaveLength(HELP.length);
-    expect(found(HELP, "how much")).toHaveLength(HELP.length);
-    expect(found(HELP, "zzzqqq")).toEqual([]);
+    expect(findFunctions(HELP, " ")).toHaveLength(HELP.length);
+    expect(findFunctions(HELP, "how much")).toHaveLength(HELP.length);
+    expect(findFunctions(HELP, "zzzqqq")).toEqual([]);
   });
   test("every function is found by its own name, and by the words of its summary", () => {
     for (const help of HELP) {
-      expect(found(HELP, help.name)[0]?.name).toBe(help.name);
+      expect(findFunctions(HELP, help.name)[0]?.name).toBe(help.name);
       expect(
-        found(HELP, help.summary)
+        findFunctions(HELP, help.summary)
           .slice(0, 3)
           .map(({ name }) => name),
       ).toContain(help.name);

@@ -73,7 +73,7 @@ const TEXTS: readonly Text[] = [
 ];
 
 /** A walk by Tab that finds nothing after so many stops found nothing. */
-const MOST_STOPS = 260;
+const MAX_STOPS = 260;
 
 describe.skipIf(skipWithoutChromium("texts from paste to card"))("five texts, by keyboard alone", () => {
   let local: LocalPage;
@@ -94,7 +94,7 @@ describe.skipIf(skipWithoutChromium("texts from paste to card"))("five texts, by
 
   /** Presses Tab until the stop has this name, from wherever the focus is; looks in the page, so that each stop is one question. */
   const reach = async (name: RegExp): Promise<void> => {
-    for (let stop = 0; stop < MOST_STOPS; stop++) {
+    for (let stop = 0; stop < MAX_STOPS; stop++) {
       const seen = await bench.evaluate((pattern) => {
         const one = document.activeElement as HTMLInputElement | null;
         const label = [...(one?.labels ?? [])].map((each) => each.textContent ?? "").join(" ");

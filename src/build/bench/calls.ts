@@ -40,8 +40,8 @@ function callsOf(model: SheetModel, codeText: string, sidebarText: string): void
       .flat()
       .flatMap((item) => ("table" in item && item.table === "formula" ? item.columns : []));
     const perCell = calls - 2 + rows * columns.filter(({ role }) => role === "computed").length;
-    const made = plan(sized, options, sized.sample);
-    const writes = made.formulas.length;
+    const sheetPlan = plan(sized, options, sized.sample);
+    const writes = sheetPlan.formulas.length;
     console.log(
       `${model.name}, ${rows} rows: ${calls} calls, longest chain ${"length" in chain ? chain.length : "circle"}, ${writes} rectangles of formulas; one formula a cell would be ${perCell} calls (${(perCell / calls).toFixed(1)} ×)`,
     );

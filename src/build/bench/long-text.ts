@@ -17,20 +17,20 @@ export function longText(): void {
     return sum;
   });
   let worst = { time: 0, what: "" };
-  for (const made of FUNCTIONS) {
-    const args = made.examples[0]?.call ?? [];
-    Object.keys(made.args).forEach((name, at) => {
+  for (const sheetFunction of FUNCTIONS) {
+    const args = sheetFunction.examples[0]?.call ?? [];
+    Object.keys(sheetFunction.args).forEach((name, at) => {
       for (const text of LONG) {
         const hostile = [...args];
         hostile[at] = text;
         const start = performance.now();
         try {
-          call(made, hostile);
+          call(sheetFunction, hostile);
         } catch {
           // A refusal counts as well as an answer.
         }
         const time = performance.now() - start;
-        if (time > worst.time) worst = { time, what: `${made.name}, ${name}, ${text.slice(0, 8)}…` };
+        if (time > worst.time) worst = { time, what: `${sheetFunction.name}, ${name}, ${text.slice(0, 8)}…` };
       }
     });
   }

@@ -19,13 +19,13 @@ export function memory(): void {
   const before = heap();
   let measured = 0;
   let peak = 0;
-  for (const made of FUNCTIONS) {
-    const args = longer(made, 10_000);
+  for (const sheetFunction of FUNCTIONS) {
+    const args = longer(sheetFunction, 10_000);
     if (args === undefined) continue;
-    const answer = call(made, args);
+    const answer = call(sheetFunction, args);
     measured += 1;
     peak = Math.max(peak, heap() - before);
-    if (answer === undefined) throw new Error(`${made.name} answered nothing`);
+    if (answer === undefined) throw new Error(`${sheetFunction.name} answered nothing`);
   }
   const megabytes = (bytes: number): string => (bytes / 1e6).toFixed(1);
   console.log(

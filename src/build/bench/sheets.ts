@@ -56,14 +56,14 @@ function of(files: { codeJs: string; sidebarHtml: string }, many: number): strin
       book.values(first, book.usedRange(first));
     });
   const alone = median([401, 402, 403].map(edit));
-  const price = made(book, {
+  const price = buildSheet(book, {
     ask: "build",
     template: "prices",
     options: { ...OPTIONS, parts: ["products"] },
     values: { title: "Costs and prices" },
   });
   const orders = names.slice(0, 60).map((sheet, at) => ({ sheet, pieces: 10 + at }));
-  const day = made(book, { ask: "day", day: "2026-01-31", orders });
+  const day = buildSheet(book, { ask: "day", day: "2026-01-31", orders });
   const after = median([411, 412, 413].map(edit));
   const early = median(times.slice(0, 10));
   const late = median(times.slice(-10));
@@ -75,7 +75,7 @@ function of(files: { codeJs: string; sidebarHtml: string }, many: number): strin
   ].join("; ");
 }
 
-function made(book: WorkbookHost, request: unknown) {
+function buildSheet(book: WorkbookHost, request: unknown) {
   let sheet = "";
   const took = once(() => {
     sheet = (book.answer(request) as { sheet: string }).sheet;

@@ -25,7 +25,7 @@ export const explainedIn = (text: string): ReadonlySet<string> =>
 export function summary({ files }: MutantReport, explained: ReadonlySet<string>): string {
   const rows = Object.entries(files).map(([name, { source, mutants }]) => {
     const of = (statuses: readonly string[]) => mutants.filter(({ status }) => statuses.includes(status));
-    const known = of(SURVIVED).filter((mutant) => explained.has(told(name, source, mutant)));
+    const known = of(SURVIVED).filter((mutant) => explained.has(describeMutant(name, source, mutant)));
     return { name, counts: [of(KILLED), of(ENDLESS), of(SURVIVED), known].map((some) => some.length) };
   });
   const together = [0, 1, 2, 3].map((at) => rows.reduce((sum, { counts }) => sum + (counts[at] ?? 0), 0));
@@ -50,19 +50,19 @@ export function survivors({ files }: MutantReport, explained: ReadonlySet<string
   return Object.entries(files)
     .flatMap(([name, { source, mutants }]) =>
       mutants
-        .filter((mutant) => SURVIVED.includes(mutant.status) && !explained.has(told(name, source, mutant)))
+        .filter((mutant) => SURVIVED.includes(mutant.status) && !explained.has(describeMutant(name, source, mutant)))
         .sort((a, b) => a.location.start.line - b.location.start.line)
         .map((mutant) => {
           const { line, column } = mutant.location.start;
           const reached = mutant.status === "NoCoverage" ? " (no test comes here)" : "";
-          return `${name}:${line}:${column} ${mutant.mutatorName}${reached}\n  ${told(name, source, mutant)}\n`;
+          return `${name}:${line}:${column} ${mutant.mutatorName}${reached}\n  ${describeMutant(name, source, mutant)}\n`;
         }),
     )
     .join("");
 }
 
 /** Places move, so that a change is known by its file, the line that it begins in, what is replaced there, and what by. */
-function told(name: string, source: string, { location, replacement = "" }: Mutant): string {
+function describeMutant(name: string, source: string, { location, replacement = "" }: Mutant): string {
   const line = source.split("\n")[location.start.line - 1] ?? "";
   return `${name} ‹${line.trim()}› ${flat(textAt(source, location))} → ${flat(replacement)}`;
 }

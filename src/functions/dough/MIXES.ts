@@ -34,7 +34,7 @@ export const MIXES = define({
     { call: [45, 0], because: "BAKE_MIXES: mixer_limit is 0; it must be above 0." },
   ],
   compute: ({ dough, mixer_limit, mixer_least }) => {
-    const made = mixes(dough, mixer_limit, mixer_least);
-    return [made.mixes, made.each];
+    const result = mixes(dough, mixer_limit, mixer_least);
+    return [result.mixes, result.each];
   },
 });

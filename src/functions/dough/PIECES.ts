@@ -48,7 +48,7 @@ export const PIECES = define({
     { call: [8500, 500, 2], because: "BAKE_PIECES: handling_loss is 2, which is 200 %; enter 2% or 0.02." },
   ],
   compute: ({ dough, weight, handling_loss }) => {
-    const made = wholePieces(dough, weight, handling_loss);
-    return [made.pieces, made.left];
+    const result = wholePieces(dough, weight, handling_loss);
+    return [result.pieces, result.left];
   },
 });

@@ -2,7 +2,7 @@ import type { Grams } from "../../../shared/base/units.ts";
 import { number, word } from "../../../shared/cells/cell.ts";
 import { cell, optional } from "../../../shared/cells/decoder.ts";
 import { LABEL_LAWS } from "../../../shared/enrichment/protein.ts";
-import { LEAST_NOMINAL, MOST_NOMINAL, weightLimits } from "../../../shared/label/weight-limits.ts";
+import { MAX_NOMINAL, MIN_NOMINAL, weightLimits } from "../../../shared/label/weight-limits.ts";
 import { define, down } from "../define.ts";
 
 export const WEIGHTLIMITS = define({
@@ -15,7 +15,7 @@ export const WEIGHTLIMITS = define({
       is: cell(
         number<Grams>(
           "a weight in grams such as 400",
-          { min: LEAST_NOMINAL, max: MOST_NOMINAL },
+          { min: MIN_NOMINAL, max: MAX_NOMINAL },
           {},
           { measure: "grams" },
         ),

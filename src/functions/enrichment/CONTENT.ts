@@ -5,7 +5,7 @@ import { isBlank } from "../../../shared/cells/hint.ts";
 import { ASKED, type Asked, contents, kindsGiven, totals } from "../../../shared/enrichment/enrichment.ts";
 import { kind } from "../../../shared/larder/kinds.ts";
 import { larder } from "../../../shared/larder/larder.ts";
-import { weighed, weightOrCount } from "../../../shared/recipe/counted-weights.ts";
+import { weighCounted, weightOrCount } from "../../../shared/recipe/counted-weights.ts";
 import { define, down } from "../define.ts";
 
 const onePart = cell(word(ASKED));
@@ -92,7 +92,7 @@ export const CONTENT = define({
     },
   ],
   compute: ({ ingredients, weights, part, larder, kinds, cups }) => {
-    const rows = weighed(weights, ingredients, larder, { unit: "g", cups });
+    const rows = weighCounted(weights, ingredients, larder, { unit: "g", cups });
     const known = kindsGiven(rows, kinds, ingredients);
     return typeof part === "string"
       ? contents(ingredients, rows, part, larder, known).map((one) => [one])

@@ -1,4 +1,4 @@
-import { rescaled } from "../../../shared/base/scaling.ts";
+import { rescale } from "../../../shared/base/scaling.ts";
 import type { Weight } from "../../../shared/base/units.ts";
 import { cell, column, optionalList } from "../../../shared/cells/decoder.ts";
 import { someWeight } from "../../../shared/cells/readers.ts";
@@ -52,5 +52,5 @@ export const RESCALE = define({
     { call: [down(10, 6), ""], because: "BAKE_RESCALE: target is blank; enter a weight such as 350." },
   ],
   compute: ({ weights, target, from }) =>
-    from.length > 0 ? rescaled(weights, target, sum(from), "from") : rescaled(weights, target, sum(weights), "weights"),
+    from.length > 0 ? rescale(weights, target, sum(from), "from") : rescale(weights, target, sum(weights), "weights"),
 });

@@ -67,7 +67,7 @@ export const SPOONS = define({
     if (ingredient === null && grams.some((weight) => weight !== null))
       refuse('is blank; enter its name, or choose "lb oz" as cups for pounds and ounces of anything', "ingredient");
     const faults: Fault[] = [];
-    const told = grams.map((weight, row): string | null => {
+    const texts = grams.map((weight, row): string | null => {
       if (weight === null) return null;
       const name = Array.isArray(ingredient) ? (ingredient[row] ?? null) : ingredient;
       if (name === null) {
@@ -84,6 +84,6 @@ export const SPOONS = define({
       }
     });
     refuseAll(faults);
-    return told;
+    return texts;
   },
 });

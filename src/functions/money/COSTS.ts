@@ -4,7 +4,7 @@ import { text, word } from "../../../shared/cells/cell.ts";
 import { column, optional } from "../../../shared/cells/decoder.ts";
 import { larder } from "../../../shared/larder/larder.ts";
 import { costs } from "../../../shared/money/cost.ts";
-import { weighed, weightOrCount } from "../../../shared/recipe/counted-weights.ts";
+import { weighCounted, weightOrCount } from "../../../shared/recipe/counted-weights.ts";
 import { define, down } from "../define.ts";
 
 export const COSTS = define({
@@ -81,5 +81,5 @@ export const COSTS = define({
     },
   ],
   compute: ({ ingredients, weights, larder, unit, cups }) =>
-    costs(ingredients, weighed(weights, ingredients, larder, { unit: unit ?? "g", cups }), larder, { unit, cups }),
+    costs(ingredients, weighCounted(weights, ingredients, larder, { unit: unit ?? "g", cups }), larder, { unit, cups }),
 });

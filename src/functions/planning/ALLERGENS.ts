@@ -1,7 +1,7 @@
 import { text, word } from "../../../shared/cells/cell.ts";
 import { cell, column } from "../../../shared/cells/decoder.ts";
 import { LABEL_LAWS } from "../../../shared/enrichment/protein.ts";
-import { declared } from "../../../shared/label/allergens.ts";
+import { declareAllergens } from "../../../shared/label/allergens.ts";
 import { larder } from "../../../shared/larder/larder.ts";
 import { define, down } from "../define.ts";
 
@@ -89,5 +89,5 @@ export const ALLERGENS = define({
         'BAKE_ALLERGENS: ingredients row 1 is "egg", whose allergens are not known; fill "allergens" in its larder row, "none" where checked.',
     },
   ],
-  compute: ({ ingredients, larder, law }) => declared(ingredients, larder, law),
+  compute: ({ ingredients, larder, law }) => declareAllergens(ingredients, larder, law),
 });

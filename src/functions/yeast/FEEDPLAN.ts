@@ -2,7 +2,7 @@ import { type Weight, weight } from "../../../shared/base/units.ts";
 import { number } from "../../../shared/cells/cell.ts";
 import { cell, optional } from "../../../shared/cells/decoder.ts";
 import { hydration, someWeight, weightAboveZero } from "../../../shared/cells/readers.ts";
-import { feedPlan, MOST_FEEDS } from "../../../shared/formula/feed-plan.ts";
+import { feedPlan, MAX_FEEDS } from "../../../shared/formula/feed-plan.ts";
 import { define } from "../define.ts";
 
 export const FEEDPLAN = define({
@@ -17,8 +17,8 @@ export const FEEDPLAN = define({
     },
     hydration: { is: cell(hydration()), says: "Water over flour wanted, such as 100%." },
     feeds: {
-      is: cell(number<number>("a number of feeds such as 2", { min: 1, max: MOST_FEEDS })),
-      says: `How many feeds, from 1 to ${MOST_FEEDS}.`,
+      is: cell(number<number>("a number of feeds such as 2", { min: 1, max: MAX_FEEDS })),
+      says: `How many feeds, from 1 to ${MAX_FEEDS}.`,
     },
     keep: {
       is: optional(someWeight<Weight>(), weight(0)),

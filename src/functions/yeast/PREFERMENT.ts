@@ -74,12 +74,12 @@ export const PREFERMENT = define({
     },
   ],
   compute: ({ flour, share, hydration, basis, seed, seed_hydration, yeast }) => {
-    const made = preferment(
+    const result = preferment(
       flour,
       { share, hydration, basis },
       { weight: seed, hydration: seed_hydration ?? hydration },
       yeast,
     );
-    return [made.flour, made.water, made.seed, made.yeast];
+    return [result.flour, result.water, result.seed, result.yeast];
   },
 });

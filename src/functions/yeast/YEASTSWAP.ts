@@ -2,7 +2,7 @@ import type { Weight } from "../../../shared/base/units.ts";
 import { word } from "../../../shared/cells/cell.ts";
 import { cell } from "../../../shared/cells/decoder.ts";
 import { someWeight } from "../../../shared/cells/readers.ts";
-import { swapped, YEASTS } from "../../../shared/formula/yeast.ts";
+import { swapYeast, YEASTS } from "../../../shared/formula/yeast.ts";
 import { define, down } from "../define.ts";
 
 export const YEASTSWAP = define({
@@ -48,7 +48,7 @@ export const YEASTSWAP = define({
     },
   ],
   compute: ({ weight, from, to }) => {
-    const { yeast, water } = swapped(weight, from, to);
+    const { yeast, water } = swapYeast(weight, from, to);
     return [yeast, water];
   },
 });

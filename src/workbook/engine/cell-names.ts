@@ -35,12 +35,12 @@ function cellNamesPlugin(library: Library): unknown {
     }
 
     adaptRanges({ applyChange }: { applyChange(range: unknown): Adapted }) {
-      const kept = this.kept.flatMap((one) => {
+      const remaining = this.kept.flatMap((one) => {
         const { changeType, range } = applyChange(one.range);
         if (changeType === "REMOVE") return [];
         return [changeType === "NONE" ? one : { ...one, range }];
       });
-      this.history.update("kept", kept);
+      this.history.update("kept", remaining);
     }
 
     handle(command: NameCommand) {

@@ -14,7 +14,7 @@ type Home = { readonly script: CustomScript; readonly report: (defect: string) =
 
 // The engine has one list of functions for the whole process; every workbook finds its own script here.
 const homes = new WeakMap<object, Home>();
-const LONGEST_TEXT = 50_000;
+const MAX_TEXT_LENGTH = 50_000;
 const DEFECT_NAMES = /^(TypeError|ReferenceError|RangeError|SyntaxError|EvalError|URIError|InternalError)$/;
 
 /** Lets the workbook whose getters are given call its own script. */
@@ -81,7 +81,7 @@ function compute(
 
 /** What a sheet has no sure way to show, so that no function may return it. */
 function unfit(value: unknown): string | undefined {
-  if (typeof value === "string") return value.length > LONGEST_TEXT ? "a text longer than a cell takes" : undefined;
+  if (typeof value === "string") return value.length > MAX_TEXT_LENGTH ? "a text longer than a cell takes" : undefined;
   if (typeof value === "boolean") return undefined;
   if (typeof value === "number") return Number.isFinite(value) ? undefined : String(value);
   return value === null || value === undefined ? String(value) : Object.prototype.toString.call(value);

@@ -9,8 +9,8 @@ export function openNodeRealm(code: string, services: Readonly<Record<string, ob
     Date: runInContext("Date", context) as DateConstructor,
     find(name) {
       // A top-level function is a property of the global object; a class or a const is not, as in Apps Script.
-      const found = Object.hasOwn(context, name) ? context[name] : undefined;
-      return typeof found === "function" ? found : undefined;
+      const value = Object.hasOwn(context, name) ? context[name] : undefined;
+      return typeof value === "function" ? value : undefined;
     },
   };
 }

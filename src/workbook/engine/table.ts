@@ -1,7 +1,7 @@
 export type TableCell = { readonly text: string; readonly isNumber: boolean };
 
-const WIDEST_COLUMN = 34;
-const WIDEST_LINE = 160;
+const MAX_COLUMN_WIDTH = 34;
+const MAX_LINE_WIDTH = 160;
 
 /**
  * A sheet as text: columns in line, numbers to the right, and the last text of a row running on as it does over empty
@@ -18,7 +18,7 @@ export function textTable(rows: readonly (readonly TableCell[])[]): string {
       const inside = rows.map((row) =>
         lastOf(row) === column && !row[column]?.isNumber ? 0 : length(row[column]?.text ?? ""),
       );
-      return [column, Math.min(WIDEST_COLUMN, Math.max(1, ...inside))];
+      return [column, Math.min(MAX_COLUMN_WIDTH, Math.max(1, ...inside))];
     }),
   );
   const lines = rows.map((row) => {
@@ -31,7 +31,7 @@ export function textTable(rows: readonly (readonly TableCell[])[]): string {
         const size = widths.get(column) ?? 1;
         return isNumber ? clean.padStart(size) : column === last ? clean : fitted(clean, size);
       });
-    return cut(parts.join("  "), WIDEST_LINE);
+    return cut(parts.join("  "), MAX_LINE_WIDTH);
   });
   return lines
     .filter((line, index) => line !== "" || (index > 0 && lines[index - 1] !== ""))

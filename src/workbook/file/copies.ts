@@ -2,7 +2,7 @@
 import { constants, copyFileSync, existsSync, linkSync, readdirSync, renameSync, rmSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 
-export const MOST_COPIES = 10;
+export const MAX_COPIES = 10;
 
 /** Keeps what the file holds now, unless there is a copy of this day already; a clock set back writes over no copy. */
 export function keepCopy(path: string, now: Date): void {
@@ -19,7 +19,7 @@ export function keepCopy(path: string, now: Date): void {
   }
   // Where the clock was set back the new copy is not the latest by its name, and stays all the same.
   const others = copiesOf(path).filter((one) => one !== copy);
-  for (const old of others.slice(0, Math.max(0, others.length - MOST_COPIES + 1))) rmSync(old, { force: true });
+  for (const old of others.slice(0, Math.max(0, others.length - MAX_COPIES + 1))) rmSync(old, { force: true });
 }
 
 /** The copies of a file, oldest day first. */

@@ -7,14 +7,14 @@ import { unwritable } from "./write-whole.ts";
 export type Lock = { isHeld(): boolean; release(): void };
 type Holder = { readonly process: number; readonly computer: string };
 
-const own = (): Holder => ({ process: process.pid, computer: hostname() });
+const thisProcess = (): Holder => ({ process: process.pid, computer: hostname() });
 /** Locks that this process holds: after a restart of a computer or container a dead server's number may be our own. */
 const held = new Set<string>();
 
 /** Locks a file for this process, or throws a sentence that says who has it. A lock whose process is gone is taken over. */
 export function lockFile(path: string): Lock {
   const lock = `${path}.lock`;
-  const text = JSON.stringify(own());
+  const text = JSON.stringify(thisProcess());
   const ready = `${lock}.${process.pid}`;
   try {
     // A lock is whole from its first moment on: it is written beside, and a link is made or refused in one step.

@@ -18,7 +18,7 @@ import { basename, dirname, join, resolve } from "node:path";
 
 /** Readable by its owner alone: a bakery's costs are nobody else's business. */
 const NEW_FILE = 0o600;
-const MOST_LINKS = 40;
+const MAX_LINKS = 40;
 
 const NOT_ALLOWED: ReadonlySet<string> = new Set(["EACCES", "EPERM"]);
 /** What stands in the way of writing, for a person to do something about; no path of this computer is in it. */
@@ -63,7 +63,7 @@ function failure(path: string, done: string, code: string | undefined, because: 
 export function targetOf(path: string): string {
   let at = path;
   for (let links = 0; isLink(at); links++) {
-    if (links === MOST_LINKS) throw new Error(`${basename(path)} is a link that leads in a circle; give another file.`);
+    if (links === MAX_LINKS) throw new Error(`${basename(path)} is a link that leads in a circle; give another file.`);
     at = resolve(dirname(at), readlinkSync(at));
   }
   const folder = dirname(at);

@@ -11,7 +11,7 @@ export class Refusal extends Error {
 }
 
 /** The largest workbook taken for saving, in bytes. */
-const LARGEST_BODY = 50_000_000;
+const MAX_BODY = 50_000_000;
 
 /**
  * Another site that is open in the browser reaches this server neither by a name that leads here, nor by a link, a
@@ -19,8 +19,8 @@ const LARGEST_BODY = 50_000_000;
  */
 export function mustBeOwn({ headers, socket }: IncomingMessage): string {
   const { host = "", origin, referer } = headers;
-  const own = ["127.0.0.1", "localhost"].map((name) => `${name}:${socket.localPort}`);
-  if (!own.includes(host)) throw new Refusal(403, "This address is served to this computer only.");
+  const ownHosts = ["127.0.0.1", "localhost"].map((name) => `${name}:${socket.localPort}`);
+  if (!ownHosts.includes(host)) throw new Refusal(403, "This address is served to this computer only.");
   const from = headers["sec-fetch-site"];
   const isOther =
     (from !== undefined && from !== "same-origin" && from !== "none") ||
@@ -59,12 +59,12 @@ export async function jsonOf(request: IncomingMessage): Promise<unknown> {
 function bodyOf(request: IncomingMessage): Promise<string> {
   return new Promise((resolve, reject) => {
     const tooLarge = () => new Refusal(413, "The workbook is too large to be saved: 50 MB are taken at most.");
-    if (Number(request.headers["content-length"] ?? 0) > LARGEST_BODY) return reject(tooLarge());
+    if (Number(request.headers["content-length"] ?? 0) > MAX_BODY) return reject(tooLarge());
     const parts: Buffer[] = [];
     let size = 0;
     request.on("data", (part: Buffer) => {
       size += part.length;
-      if (size > LARGEST_BODY) {
+      if (size > MAX_BODY) {
         parts.length = 0;
         reject(tooLarge());
       } else parts.push(part);

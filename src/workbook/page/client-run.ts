@@ -1,4 +1,4 @@
-import { type Script, travelled } from "../service/script.ts";
+import { copyAcross, type Script } from "../service/script.ts";
 
 type Handler = (...args: unknown[]) => void;
 type Chosen = { readonly success?: Handler; readonly failure?: Handler; readonly user?: { readonly value: unknown } };
@@ -37,7 +37,7 @@ export function googleFor(client: Window, script: Script, close: () => void): ob
 function ask(client: Window, script: Script, name: string, args: readonly unknown[], chosen: Chosen): void {
   const more = chosen.user === undefined ? [] : [chosen.user.value];
   // What cannot travel fails at once, in the client's own code, as in Google's sandbox.
-  const sent = args.map((one) => travelled(one, "argument"));
+  const sent = args.map((one) => copyAcross(one, "argument"));
   client.setTimeout(() => {
     let answer: unknown;
     try {

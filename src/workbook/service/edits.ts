@@ -8,7 +8,7 @@ import type { Session } from "./session.ts";
 import { makeSheet } from "./sheet.ts";
 
 /** The service keeps so many events that wait; others are lost. */
-const MOST_WAITING = 2;
+const MAX_WAITING = 2;
 
 export type Edits = {
   /** Runs what waits. */
@@ -72,7 +72,7 @@ export function makeEdits(session: Session, script: Script, due: (edits: Edits) 
     engine.formula(at) === undefined && session.contentOf(at) !== "" ? valueAt(at) : "";
   hearEdits(engine.model, typedBefore, (edit) => {
     if (isSilent || !script.has("onEdit")) return;
-    if (waiting.length < MOST_WAITING) waiting.push(edit);
+    if (waiting.length < MAX_WAITING) waiting.push(edit);
     if (!isHeld) due(edits);
   });
   return edits;

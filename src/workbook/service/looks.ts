@@ -89,8 +89,8 @@ function checkedFormat(format: string, session: Session): string {
   if (typeof format !== "string") throw new Error(`setNumberFormat takes a text, not ${String(format)}`);
   if (format === "" || format === "General") return "";
   if (format === "@") return format;
-  const kept = keptFormat(format);
-  if (kept !== format) return kept;
+  const engineFormat = keptFormat(format);
+  if (engineFormat !== format) return engineFormat;
   try {
     if (format.includes("[")) throw new Error("brackets");
     session.engine.library.helpers.parseFormat(format);

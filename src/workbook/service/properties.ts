@@ -2,7 +2,7 @@ import { strict } from "./guard.ts";
 import type { Session } from "./session.ts";
 
 /** No text of the document's properties is longer. */
-const LONGEST = 9 * 1024;
+const MAX_BYTES = 9 * 1024;
 
 /** PropertiesService: texts that a script keeps with the document, out of people's sight. */
 export function makePropertiesService({ guard, properties }: Session): object {
@@ -14,7 +14,7 @@ export function makePropertiesService({ guard, properties }: Session): object {
     getProperty: (key: string) => properties.get(String(key)) ?? null,
     setProperty: (key: string, value: unknown) => {
       if (typeof value !== "string") throw new Error("setProperty: a property is a text");
-      if (value.length > LONGEST) throw new Error("Argument too large: value");
+      if (value.length > MAX_BYTES) throw new Error("Argument too large: value");
       if (guard.mode === "CUSTOM_FUNCTION") guard.forbid("Properties.setProperty");
       properties.set(String(key), value);
       return kept;

@@ -47,13 +47,13 @@ export function makeScript(session: Session, realm: Realm): Script {
     }
   };
   const run = (mode: AuthMode, name: string, args: readonly unknown[] = []): unknown => {
-    const found = realm.find(name);
-    if (found === undefined) throw new Error(`Script function not found: ${name}`);
+    const callable = realm.find(name);
+    if (callable === undefined) throw new Error(`Script function not found: ${name}`);
     guard.begin();
     if (mode === "FULL") session.isEnabled = true;
     return session.engine.together(() => {
       try {
-        return inMode(mode, () => found(...args));
+        return inMode(mode, () => callable(...args));
       } finally {
         session.flush();
       }
@@ -66,11 +66,11 @@ export function makeScript(session: Session, realm: Realm): Script {
     run,
     serve(name, args) {
       if (name.endsWith("_") || realm.find(name) === undefined) throw new Error(`Script function not found: ${name}`);
-      return travelled(
+      return copyAcross(
         run(
           "FULL",
           name,
-          args.map((one) => travelled(one, "argument")),
+          args.map((one) => copyAcross(one, "argument")),
         ),
         "result",
       );
@@ -79,16 +79,16 @@ export function makeScript(session: Session, realm: Realm): Script {
 }
 
 /** A value as it arrives on the other side: a plain copy. Dates and functions do not pass. */
-export function travelled(value: unknown, as: "argument" | "result"): unknown {
+export function copyAcross(value: unknown, as: "argument" | "result"): unknown {
   if (value === undefined) return as === "result" ? undefined : null;
   if (value === null || typeof value === "string" || typeof value === "boolean") return value;
   if (typeof value === "number") {
     if (!Number.isFinite(value)) throw new Error(`google.script.run: ${value} does not travel as ${as}`);
     return value;
   }
-  if (Array.isArray(value)) return Array.from(value, (one) => travelled(one, as) ?? null);
+  if (Array.isArray(value)) return Array.from(value, (one) => copyAcross(one, as) ?? null);
   const kind = Object.prototype.toString.call(value);
   if (typeof value !== "object" || kind !== "[object Object]")
     throw new Error(`google.script.run: ${kind} does not travel as ${as}`);
-  return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, travelled(one, as)]));
+  return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, copyAcross(one, as)]));
 }

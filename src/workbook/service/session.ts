@@ -1,7 +1,7 @@
 import type { Engine } from "../engine/engine.ts";
 import type { Position } from "../engine/library.ts";
 import { sheetFormat } from "../engine/patches/graded-formats.ts";
-import { joined } from "../engine/patches/joined.ts";
+import { joinCommands } from "../engine/patches/joined.ts";
 import type { Command } from "../engine/plugins.ts";
 import { Guard } from "./guard.ts";
 
@@ -69,7 +69,7 @@ export class Session {
     this.contents.clear();
     this.isEmptying = false;
     this.engine.runAll(
-      joined(
+      joinCommands(
         commands,
         (at) => this.get<{ style?: Readonly<Record<string, unknown>> } | undefined>("getCell", at)?.style,
       ),

@@ -21,9 +21,9 @@ export function makeSpreadsheetApp(session: Session): object {
   const sheetOf = (sheetId: string): object => {
     const known = sheets.get(sheetId);
     if (known) return known;
-    const made = makeSheet(session, sheetId, sheetOf);
-    sheets.set(sheetId, made);
-    return made;
+    const newSheet = makeSheet(session, sheetId, sheetOf);
+    sheets.set(sheetId, newSheet);
+    return newSheet;
   };
   const spreadsheet = makeSpreadsheet(session, sheetOf);
   const open = (name: string) => {

@@ -50,20 +50,20 @@ export function makeHtmlService(session: Session): object {
     createHtmlOutputFromFile: (name: string) => {
       const file = name.replace(/\.html$/, "");
       if (!session.htmlFiles.has(file)) throw new Error(`No HTML file named ${name} was found.`);
-      const kept = { file, title: "", added: "" };
+      const page = { file, title: "", added: "" };
       const output: object = strict("HtmlOutput", {
         setTitle: (title: string) => {
-          kept.title = String(title);
+          page.title = String(title);
           return output;
         },
         append: (html: string) => {
-          kept.added += String(html);
+          page.added += String(html);
           return output;
         },
         // Google gives every sidebar 300 pixels, whatever is asked for.
         setWidth: () => output,
       });
-      htmlOutputs.set(output, kept);
+      htmlOutputs.set(output, page);
       return output;
     },
   });

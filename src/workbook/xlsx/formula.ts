@@ -54,8 +54,8 @@ function withoutWrapper(library: Library, canonical: string): string {
 }
 
 export function functionsIn(node: FormulaNode): string[] {
-  const own = node.type === "FUNCALL" ? [String(node.value).toUpperCase()] : [];
-  return [...own, ...partsOf(node).flatMap(functionsIn)];
+  const ownName = node.type === "FUNCALL" ? [String(node.value).toUpperCase()] : [];
+  return [...ownName, ...partsOf(node).flatMap(functionsIn)];
 }
 
 /** Braces of the file format hold constants alone. */

@@ -7,7 +7,7 @@ const MARGINS = { left: 0.4, right: 0.4, top: 0.5, bottom: 0.5, header: 0.2, foo
 const SHORT = (8.27 - 0.8) * 96;
 const LONG = (11.69 - 1) * 96;
 /** Smaller than this, 10 point type is under 6 points on paper; several pages read better. */
-const LEAST_SCALE = 0.6;
+const MIN_SCALE = 0.6;
 
 /** The paper of the United States, for sheets in ounces. */
 const LETTER = 1 as NonNullable<Worksheet["pageSetup"]["paperSize"]>;
@@ -38,10 +38,10 @@ export function pagesOf(rows: number, textAt: (column: number, row: number) => s
 
 /** A sheet of so many pixels: one page where it can be read; else pages as wide as the sheet, and on their side where it is wider than a page. */
 export function pageOf(width: number, height: number): Partial<Worksheet["pageSetup"]> {
-  const isOnePage = Math.min(SHORT / width, LONG / height) >= LEAST_SCALE;
+  const isOnePage = Math.min(SHORT / width, LONG / height) >= MIN_SCALE;
   return {
     paperSize: A4,
-    orientation: isOnePage || SHORT / width >= LEAST_SCALE ? "portrait" : "landscape",
+    orientation: isOnePage || SHORT / width >= MIN_SCALE ? "portrait" : "landscape",
     fitToPage: true,
     fitToWidth: 1,
     fitToHeight: isOnePage ? 1 : 0,
@@ -51,7 +51,7 @@ export function pageOf(width: number, height: number): Partial<Worksheet["pageSe
 }
 
 /** How many columns and rows are for paper: those before what the sheet only works with, beside or below. */
-export function printed(
+export function printArea(
   columns: number,
   rows: number,
   textAt: (column: number, row: number) => string,

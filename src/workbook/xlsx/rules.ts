@@ -22,7 +22,7 @@ type Conditional = {
 
 const LISTS = "Lists";
 /** The file format takes a list written into a rule up to this length. */
-const LONGEST_LIST = 250;
+const MAX_LIST_LENGTH = 250;
 
 /** Writes the data validations of one sheet. */
 export function writeValidations(engine: Engine, book: Workbook, sheet: Worksheet, sheetId: string): void {
@@ -66,7 +66,7 @@ function validation(engine: Engine, book: Workbook, { type, values }: Criterion)
 /** A short list stands in the rule; a long one, or one with commas, in a column of a hidden sheet. */
 function listFormula(book: Workbook, values: readonly string[]): string {
   const short = values.join(",");
-  if (short.length <= LONGEST_LIST && !values.some((value) => /[",]/.test(value))) return `"${short}"`;
+  if (short.length <= MAX_LIST_LENGTH && !values.some((value) => /[",]/.test(value))) return `"${short}"`;
   const lists = book.getWorksheet(LISTS) ?? book.addWorksheet(LISTS, { state: "veryHidden" });
   const known = Array.from({ length: lists.columnCount }, (_, index) => lists.getColumn(index + 1)).find(
     ({ values: held }) => held.slice(1).join("\n") === values.join("\n"),

@@ -7,7 +7,7 @@ import type { PlacedMark } from "../engine/plugins.ts";
 import { WORKBOOK_NAME } from "../service/sheets.ts";
 import { portable } from "./formula.ts";
 import { argb, cellStyle, columnWidth, type Lines, type Look, rowHeight } from "./looks.ts";
-import { foldedPage, pageOf, pagesOf, printed } from "./page.ts";
+import { foldedPage, pageOf, pagesOf, printArea } from "./page.ts";
 import { writeConditionals, writeValidations } from "./rules.ts";
 
 type NamedRange = { readonly name: string; readonly range: { readonly sheetId: string; readonly zone: Zone } };
@@ -65,7 +65,7 @@ function writeShape(engine: Engine, sheet: Worksheet, sheetId: string): void {
     const { value } = engine.evaluated({ sheetId, col, row });
     return typeof value === "string" ? value : "";
   };
-  const { columns, rows } = printed(page, bottom + 1, textAt);
+  const { columns, rows } = printArea(page, bottom + 1, textAt);
   const sum = (count: number, size: (at: number) => number) =>
     Array.from({ length: count }, (_, at) => size(at)).reduce((all, one) => all + one, 0);
   const width = sum(columns, (col) => engine.get<number>("getColSize", sheetId, col));
@@ -132,17 +132,17 @@ function writeFormula(engine: Engine, sheet: Worksheet, position: Position, spil
   const canonical = held.compiledFormula.toFormulaString(engine.model.getters);
   const cell = sheet.getCell(position.row + 1, position.col + 1);
   const evaluated = engine.evaluated(position);
-  const made = readable(engine, canonical);
-  if (made.kind === "value") {
+  const portableFormula = readable(engine, canonical);
+  if (portableFormula.kind === "value") {
     const why = evaluated.type === "error" && evaluated.message ? ` It says: ${evaluated.message}` : "";
-    cell.note = `computed by ${made.because} in Gramwright.${why}`;
+    cell.note = `computed by ${portableFormula.because} in Gramwright.${why}`;
     return;
   }
   const zone = engine.get<Zone | undefined>("getSpreadZone", position);
   const several = zone && (zone.right > zone.left || zone.bottom > zone.top);
   const result = storedValue(evaluated);
-  if (made.kind === "formula" && !several) {
-    cell.value = { formula: made.text, ...(result === null ? {} : { result }) } as never;
+  if (portableFormula.kind === "formula" && !several) {
+    cell.value = { formula: portableFormula.text, ...(result === null ? {} : { result }) } as never;
     return;
   }
   const whole = zone ?? { left: position.col, right: position.col, top: position.row, bottom: position.row };
@@ -162,7 +162,7 @@ function writeFormula(engine: Engine, sheet: Worksheet, position: Position, spil
   const { toXC } = engine.library.helpers;
   // exceljs fills nothing where a range of one cell is written without its colon.
   const range = `${toXC(whole.left, whole.top)}:${toXC(whole.right, whole.bottom)}`;
-  fillFormula.call(sheet, range, made.text, results, "array");
+  fillFormula.call(sheet, range, portableFormula.text, results, "array");
   for (let row = whole.top; row <= whole.bottom; row++) {
     for (let col = whole.left; col <= whole.right; col++) spilled.add(engine.library.helpers.toXC(col, row));
   }

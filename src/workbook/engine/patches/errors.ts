@@ -28,10 +28,12 @@ export function renameErrors(library: Library): void {
 export function refuseEmptyText(library: Library): void {
   const registry = library.registries.functionRegistry;
   for (const name of Object.keys(registry.content)) {
-    const made = registry.get(name);
-    const strict = made.args.map(({ type }) => type.length > 0 && type.every((one) => /NUMBER|BOOLEAN/.test(one)));
-    if (!strict.includes(true) || made.args.length === 0) continue;
-    registry.replace(name, { ...made, compute: refusing(name, strict, made.compute) });
+    const description = registry.get(name);
+    const strict = description.args.map(
+      ({ type }) => type.length > 0 && type.every((one) => /NUMBER|BOOLEAN/.test(one)),
+    );
+    if (!strict.includes(true) || description.args.length === 0) continue;
+    registry.replace(name, { ...description, compute: refusing(name, strict, description.compute) });
   }
 }
 

@@ -16,7 +16,10 @@ const BESIDE_CELLS =
  * The same changes with one command a cell: a sheet that gets its formats, colours, text styles and values one after
  * the other would make every cell anew each time. Lists with other commands in them stay as they are.
  */
-export function joined(commands: readonly Command[], styleOf: (position: Position) => Style | undefined): Command[] {
+export function joinCommands(
+  commands: readonly Command[],
+  styleOf: (position: Position) => Style | undefined,
+): Command[] {
   const cells = new Map<string, Map<number, Written>>();
   const beside: Command[] = [];
   const change = (position: Position, content: string | undefined, { style, format }: Look) => {

@@ -9,22 +9,22 @@ const isError = ({ value }: Cell) => typeof value === "string" && /^#(N\/A|[A-Z0
  */
 export function joinCellByCell(library: Library): void {
   const registry = library.registries.functionRegistry;
-  const made = registry.get("CONCATENATE");
+  const concatenate = registry.get("CONCATENATE");
   const compute: FunctionDescription["compute"] = function (...args) {
     const [left, right] = args;
-    if (args.length !== 2 || (!isMatrix(left) && !isMatrix(right))) return made.compute.apply(this, args);
+    if (args.length !== 2 || (!isMatrix(left) && !isMatrix(right))) return concatenate.compute.apply(this, args);
     const whole = isMatrix(left) ? left : (right as Matrix);
     const at = (one: typeof left, column: number, row: number): Cell =>
       (isMatrix(one) ? (one[one.length === 1 ? 0 : column]?.[row] ?? one[0]?.[0]) : one) ?? { value: null };
     return whole.map((cells, column) =>
       cells.map((_, row): Cell => {
         const pair = [at(left, column, row), at(right, column, row)] as const;
-        const joined = pair.find(isError) ?? made.compute.apply(this, [...pair]);
+        const joined = pair.find(isError) ?? concatenate.compute.apply(this, [...pair]);
         return typeof joined === "object" && joined !== null && !Array.isArray(joined)
           ? (joined as Cell)
           : { value: joined as string };
       }),
     );
   };
-  registry.replace("CONCATENATE", { ...made, compute });
+  registry.replace("CONCATENATE", { ...concatenate, compute });
 }

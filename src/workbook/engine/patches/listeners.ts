@@ -25,9 +25,9 @@ export function askWhoListens(library: Library, model: Model): void {
     const old = known.get(handlers);
     if (old !== undefined) return old;
     const of = (some: Handlers) => ({ before: who(some, "beforeHandle"), handle: who(some, "handle") });
-    const made = { all: of(handlers), others: of(handlers.filter((one) => !(one instanceof CorePlugin))) };
-    known.set(handlers, made);
-    return made;
+    const lists = { all: of(handlers), others: of(handlers.filter((one) => !(one instanceof CorePlugin))) };
+    known.set(handlers, lists);
+    return lists;
   };
   const allowing = who(engine.handlers, "allowDispatch");
   engine.checkDispatchAllowedCoreCommand = (command) => {
