@@ -45,7 +45,7 @@ describe("a tin in millimetres", () => {
   test.each([
     [
       ["230", "130", "75", "", ""],
-      "A tin of 230 × 130 × 75 cm holds 2243 litres. Is it in mm? Enter the unit too, such as 230 mm.",
+      'The sizes have a length of 230 cm, more than any tin; enter it with its unit, such as "230 mm".',
     ],
     [
       ["100", "50", "30", "", ""],

@@ -18,11 +18,11 @@ test("functions are taken away and given back", () => {
   const sheet = loaf();
   const { book } = sheet;
   const own = book.sheet("Sheet1");
-  own.type("Z1", `=ERROR.TYPE('${sheet.sheet}'!${sheet.at("share", 0)})`);
+  own.type("Z1", `=ERROR.TYPE('${sheet.sheet}'!${sheet.at("advice", 0)})`);
   own.type("Z3", "=ERROR.TYPE(1/0)");
   expect([own.value("Z1"), own.value("Z3")]).toEqual(["#N/A", 2]);
   book.removeFunctions();
-  expect(sheet.value("share", 0)).toBe("#NAME?");
+  expect(sheet.value("advice", 0)).toBe("#NAME?");
   expect(own.value("Z1")).toBe(5);
   own.type("Z2", "=BAKE_TINDOUGH(1)");
   expect(own.value("Z2")).toBe("#NAME?");
