@@ -2,7 +2,7 @@ import { atMost } from "../base/scaling.ts";
 import { oneOf, quoted, shown, shownApart } from "../base/show.ts";
 import { nearest, singularName } from "../base/words.ts";
 import type { Hint, Measured } from "./hint.ts";
-import { isEither, type NumberStyle, readNumber } from "./number.ts";
+import { type NumberStyle, readNumber } from "./number.ts";
 
 /** What a cell cannot be read as, said as a predicate: `is "abc"; write a weight such as 350`. */
 export type Problem = { readonly problem: string };
@@ -65,7 +65,7 @@ export function number<T extends number>(
         if ("problem" in read) {
           const says =
             besideWord(raw, style, measured) ??
-            (isEither(read.problem) ? read.problem : `${read.problem}; enter ${what}`);
+            (read.reason === "two readings" ? read.problem : `${read.problem}; enter ${what}`);
           return { problem: `is ${quoted(raw)}, which ${says}` };
         }
         value = read.value;
@@ -87,7 +87,7 @@ function besideWord(raw: string, style: NumberStyle, { measure }: Measured): str
   if (raw.length > 60) return undefined;
   const [, amount = "", word = ""] = /^(.*[\d¼-¾⅐-⅞])\s*([a-z°][a-z°/³² ]*)\.?$/i.exec(raw.trim()) ?? [];
   const read = readNumber(amount, style);
-  if (measure !== undefined && "problem" in read && isEither(read.problem)) return read.problem;
+  if (measure !== undefined && "problem" in read && read.reason === "two readings") return read.problem;
   if (measure !== undefined || style.percent || "problem" in read) return undefined;
   if (/^(?:dozen|doz|dz)$/i.test(word)) return `is not a number; enter ${shown(12 * read.value, 4)}`;
   return COUNTED.test(word) ? `is not a number; enter it without ${quoted(word)}` : undefined;

@@ -8,7 +8,7 @@ import { type PercentCell, readPercents } from "../formula/percents.ts";
 import { isFlour, type Kind, type KindCell, kindsOf } from "../larder/kinds.ts";
 import type { Larder } from "../larder/larder.ts";
 import type { StyleName } from "./bands.ts";
-import { notesInto, type Remark, type Said, UNREADABLE } from "./remark.ts";
+import { notesInto, type Remark, type Said, type Topic, UNREADABLE } from "./remark.ts";
 import { review } from "./review.ts";
 
 /** A cell that could not be read waits here: what is wrong with it becomes its row's remark. */
@@ -80,8 +80,10 @@ function reviewRows({ names, kinds, percents }: Read, cells: FormulaCells, { sty
       shares.map((share) => (share === null ? null : weight(share))),
       known,
     );
-    for (const { row, says, matters, of } of review(names, known, all, style, larder))
-      if (isSurelyTrue(says, open)) remark(row, says, matters, of);
+    for (const said of review(names, known, all, style, larder)) {
+      const { row, says, matters, ...detail } = said;
+      if (isSurelyTrue(said, open)) remark(row, says, matters, detail);
+    }
   } catch (error) {
     if (!(error instanceof CellError)) throw error;
     const flour = amounts.reduce((sum, cell, row) => sum + (isFlour(known[row] ?? null) ? (cell?.value ?? 0) : 0), 0);
@@ -89,7 +91,7 @@ function reviewRows({ names, kinds, percents }: Read, cells: FormulaCells, { sty
       const cell = row === undefined ? null : (amounts[row - 1] ?? null);
       if (row !== undefined && cell !== null) remark(row - 1, meant(cell.value, flour), UNREADABLE);
       // Without a row that cannot be read, the sum is nobody's fault yet.
-      else if (open.length === 0) remark(first, `Percentages ${says}`, UNREADABLE, "flour");
+      else if (open.length === 0) remark(first, `Percentages ${says}`, UNREADABLE, { of: "flour" });
     }
   }
 }
@@ -122,22 +124,22 @@ function meant(value: number, flour: number): string {
   return `${shown(read, 4)} %: ${shown(likely, 4)} % meant? Enter ${shown(likely, 6)}%`;
 }
 
-/** The kinds of row that a remark of too little rests on, by its first words; any row may add to what is not named here. */
-const RESTS_ON: readonly (readonly [RegExp, readonly string[]])[] = [
-  [/^Salt /, ["salt"]],
-  [/^(?:Fresh y|Dry y|Y)east/, ["yeast", "preferment"]],
-  [/^Sugar /, ["sugar"]],
-  [/^Fat /, ["fat"]],
-  [/^Egg /, ["egg"]],
-  [/^Milk solids /, ["dairy"]],
-  [/^Water/, ["water", "ice", "dairy", "preferment"]],
-];
+/** The kinds of row that a remark of too little rests on; any row may add to what is not named here. */
+const RESTS_ON: Readonly<Record<Topic, readonly Kind["word"][]>> = {
+  salt: ["salt"],
+  yeast: ["yeast", "preferment"],
+  sugar: ["sugar"],
+  fat: ["fat"],
+  egg: ["egg"],
+  "milk solids": ["dairy"],
+  water: ["water", "ice", "dairy", "preferment"],
+};
 
 /** Too little of something is said only where no row that could not be read may hold the rest; `open` are the kinds of those. */
-function isSurelyTrue(says: string, open: readonly (KindCell | null)[]): boolean {
-  if (open.length === 0 || !says.includes(", below the usual range")) return true;
-  const words = RESTS_ON.find(([begins]) => begins.test(says))?.[1];
-  return words !== undefined && open.every((kind) => kind !== null && !isUnread(kind) && !words.includes(kind.word));
+function isSurelyTrue({ topic, side }: Said, open: readonly (KindCell | null)[]): boolean {
+  if (open.length === 0 || side !== "below") return true;
+  if (topic === undefined) return false;
+  return open.every((kind) => kind !== null && !isUnread(kind) && !RESTS_ON[topic].includes(kind.word));
 }
 
 /** A scale may move a weight by this much before it is said (the default of BAKE_SCALEROUND). */
