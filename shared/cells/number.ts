@@ -1,4 +1,4 @@
-import { shown } from "../base/show.ts";
+import { showNumber } from "../base/show.ts";
 import { SPACES } from "../base/words.ts";
 
 export type NumberStyle = {
@@ -74,7 +74,7 @@ const either = (one: number | string, other: string): NumberProblem => ({
 
 /** Three digits behind a point would be asked about again. */
 function decimal(value: number): string {
-  const text = shown(value, 4);
+  const text = showNumber(value, 4);
   return /^[1-9]\d{0,2}\.\d{3}$/.test(text) ? `${text}0` : text;
 }
 

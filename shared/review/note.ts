@@ -1,6 +1,6 @@
 import { CellError } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { shown, shownShare, shownWeight } from "../base/show.ts";
+import { showNumber, shownShare, shownWeight } from "../base/show.ts";
 import { type Weight, type WeightUnit, weight } from "../base/units.ts";
 import { isProblem, type Reader } from "../cells/cell.ts";
 import { flourShares } from "../formula/formula.ts";
@@ -121,7 +121,7 @@ function kindsOfReadable(
 /** "3000 %: 30 % meant?" where a column of ratios holds a 30, "0.02 %: 2 % meant?" where a plain one holds a 0.02. */
 function meant(value: number, flour: number): string {
   const [read, likely] = flour < 10 ? [value * 100, value] : [value, value * 100];
-  return `${shown(read, 4)} %: ${shown(likely, 4)} % meant? Enter ${shown(likely, 6)}%`;
+  return `${showNumber(read, 4)} %: ${showNumber(likely, 4)} % meant? Enter ${showNumber(likely, 6)}%`;
 }
 
 /** The kinds of row that a remark of too little rests on; any row may add to what is not named here. */
@@ -154,7 +154,7 @@ function offScale(each: Weight, { steps, unit }: Scale, remark: (says: string, m
   if (atMost(off, MAX_SHIFT)) return;
   const side = reads > each ? "too much" : "too little";
   remark(
-    `${shownWeight(each)} on a ${shown(finest, 4)} ${unit} scale would read ${shownWeight(reads)}, ${shownShare(off, 0)} ${side}: use a finer scale`,
+    `${shownWeight(each)} on a ${showNumber(finest, 4)} ${unit} scale would read ${shownWeight(reads)}, ${shownShare(off, 0)} ${side}: use a finer scale`,
     1 + off,
   );
 }

@@ -1,5 +1,5 @@
 import { atMost } from "../base/scaling.ts";
-import { shown, shownShare } from "../base/show.ts";
+import { showNumber, shownShare } from "../base/show.ts";
 import type { Ingredient } from "../larder/ingredient.ts";
 import type { KindWord } from "../larder/kind-words.ts";
 import type { Kind } from "../larder/kinds.ts";
@@ -66,7 +66,7 @@ export function sentence(what: string, value: number, side: Side, band: Band, { 
   const range =
     band.high === 0
       ? "none"
-      : `${shown(band.low * 100)} to ${shownShare(band.high)}, usually ${shownShare(band.usual)}`;
+      : `${showNumber(band.low * 100)} to ${shownShare(band.high)}, usually ${shownShare(band.usual)}`;
   const amount = value === 0 ? "missing" : `${shownShare(value)} of all flour`;
   return `${what} is ${amount}, ${side} the usual range for ${styleName} (${range}), from published formulas`;
 }

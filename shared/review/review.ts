@@ -1,4 +1,4 @@
-import { shown, shownShare } from "../base/show.ts";
+import { showNumber, shownShare } from "../base/show.ts";
 import type { Ratio } from "../base/units.ts";
 import { saysItsWater } from "../enrichment/enrichment.ts";
 import { builtInNamed } from "../larder/built-in-larder.ts";
@@ -77,7 +77,7 @@ function reviewPrefermentedFlour(rows: readonly Row[], { remark }: Told): void {
   if (first === undefined || side === null) return;
   remark(
     first.index,
-    `Prefermented flour is ${shownShare(flour)} of all flour, ${side} the usual range (${shown(PREFERMENTED.low * 100)} to ${shownShare(PREFERMENTED.high)})`,
+    `Prefermented flour is ${shownShare(flour)} of all flour, ${side} the usual range (${showNumber(PREFERMENTED.low * 100)} to ${shownShare(PREFERMENTED.high)})`,
     outside(flour, side, { ...PREFERMENTED, usual: flour }, "enriching"),
     { side },
   );
