@@ -2,7 +2,7 @@ import { VERSION } from "../shared/protocol/bench.ts";
 import { check } from "./check/panel.ts";
 import { functions } from "./functions/panel.ts";
 import { selfCheck } from "./installation/panel.ts";
-import { ask, told } from "./kit/ask.ts";
+import { ask, failureSentence } from "./kit/ask.ts";
 import { element } from "./kit/element.ts";
 import { newId } from "./kit/fields.ts";
 import { onPanelWanted, type Panel, SHOWN_AGAIN } from "./kit/panel.ts";
@@ -85,7 +85,7 @@ async function greet(): Promise<void> {
     return;
   }
   notice.append(
-    element("p", {}, told(outcome)),
+    element("p", {}, failureSentence(outcome)),
     element("button", { type: "button", class: "quiet-button", click: () => void greet() }, "Ask again"),
   );
 }

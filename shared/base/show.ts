@@ -1,5 +1,5 @@
 /** A number as a person reads it in a sentence: at most `digits` after the point, no trailing zeros. */
-export function shown(value: number, digits = 2): string {
+export function showNumber(value: number, digits = 2): string {
   if (value !== 0 && Math.abs(value) < 0.5 * 10 ** -digits) return String(Number(value.toPrecision(1)));
   if (Math.abs(value) >= 1e15) return String(Number(value.toPrecision(4)));
   const text = fixed(value, digits);
@@ -12,10 +12,10 @@ const MAX_PLACES = 6;
 /** A number beside a limit that it does not meet: with so many digits that it does not read as the limit. */
 export function shownApart(value: number, limit: number, digits = 4): string {
   for (let places = digits; places <= MAX_PLACES; places++)
-    if (shown(value, places) !== shown(limit, places)) return shown(value, places);
+    if (showNumber(value, places) !== showNumber(limit, places)) return showNumber(value, places);
   return value === limit
-    ? shown(value, digits)
-    : `a hair ${value > limit ? "more" : "less"} than ${shown(limit, digits)}`;
+    ? showNumber(value, digits)
+    : `a hair ${value > limit ? "more" : "less"} than ${showNumber(limit, digits)}`;
 }
 
 /** Halves go away from 0 and the 15 digits count that a sheet knows: 1.005 is 1.01, as in the cell beside the sentence. */
@@ -35,16 +35,16 @@ export function shownWeight(value: number, limit?: "at most" | "at least"): stri
   const scaled = value * 10 ** digits;
   const dust = 1e-9 * Math.abs(scaled);
   const whole = limit === "at most" ? Math.floor(scaled + dust) : Math.ceil(scaled - dust);
-  return shown(limit === undefined ? value : whole / 10 ** digits, digits);
+  return showNumber(limit === undefined ? value : whole / 10 ** digits, digits);
 }
 
 /** A share as a percentage: 0.655 is "65.5 %". */
 export function shownShare(ratio: number, digits = 2): string {
-  return `${shown(ratio * 100, digits)} %`;
+  return `${showNumber(ratio * 100, digits)} %`;
 }
 
 /** Text from a cell, quoted and cut to a length that still fits a sentence. */
-export function quoted(text: string): string {
+export function quote(text: string): string {
   const plain = /^\s|\s\s|[^\S ]|\s$/.test(text) ? text.replace(/\s+/g, " ").trim() : text;
   return `"${plain.length > 40 ? `${plain.slice(0, 37)}…` : plain}"`;
 }

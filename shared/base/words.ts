@@ -7,7 +7,7 @@ export const isOnlySpaces = (text: string): boolean => ONLY_SPACES.test(text);
 const PLAIN = /^[!-~]+(?: [!-~]+)*$/;
 
 /** Without case, accents, odd or doubled spaces. */
-export function folded(text: string): string {
+export function foldText(text: string): string {
   if (PLAIN.test(text)) return text.toLowerCase();
   return text
     .normalize("NFD")
@@ -19,7 +19,7 @@ export function folded(text: string): string {
 
 /** The form two spellings of one name share: case, accents, odd or doubled spaces, hyphens and commas do not count. */
 export function plainName(text: string): string {
-  return folded(text)
+  return foldText(text)
     .replace(/[-‐‑–,]/g, " ")
     .replace(/ {2,}/g, " ")
     .trim();

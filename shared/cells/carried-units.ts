@@ -12,7 +12,7 @@ import {
   type WeightUnit,
 } from "../base/units.ts";
 import { volumeOf } from "../base/volumes.ts";
-import { folded, singularName } from "../base/words.ts";
+import { foldText, singularName } from "../base/words.ts";
 import { readNumber } from "./number.ts";
 
 export type Dimension = "weight" | "length" | "area" | "volume" | "time" | "temperature";
@@ -69,7 +69,7 @@ const PART =
 /** Reads an amount with its unit; undefined where the text is something else, or may mean two things. */
 export function readCarried(raw: unknown): Carried | undefined {
   if (typeof raw !== "string" || raw.length > MAX_AMOUNT_LENGTH) return undefined;
-  let rest = folded(raw);
+  let rest = foldText(raw);
   let sum: Carried | undefined;
   let last = Number.POSITIVE_INFINITY;
   while (rest !== "") {

@@ -1,8 +1,8 @@
 import { atMost } from "../base/scaling.ts";
-import { oneOf, quoted, shown, shownApart } from "../base/show.ts";
+import { oneOf, quote, showNumber, shownApart } from "../base/show.ts";
 import { nearest, singularName } from "../base/words.ts";
 import type { Hint, Measured } from "./hint.ts";
-import { isEither, type NumberStyle, readNumber } from "./number.ts";
+import { type NumberStyle, readNumber } from "./number.ts";
 
 /** What a cell cannot be read as, said as a predicate: `is "abc"; write a weight such as 350`. */
 export type Problem = { readonly problem: string };
@@ -36,8 +36,8 @@ function textTrouble(raw: string): Problem | undefined {
 
 /** A cell's content as it is quoted in a sentence. */
 export function describeCell(raw: unknown): string {
-  if (typeof raw === "string") return quoted(raw);
-  if (typeof raw === "number") return shown(raw, 4);
+  if (typeof raw === "string") return quote(raw);
+  if (typeof raw === "number") return showNumber(raw, 4);
   return typeof raw === "boolean" ? String(raw).toUpperCase() : "not a number or a text";
 }
 
@@ -65,8 +65,8 @@ export function number<T extends number>(
         if ("problem" in read) {
           const says =
             besideWord(raw, style, measured) ??
-            (isEither(read.problem) ? read.problem : `${read.problem}; enter ${what}`);
-          return { problem: `is ${quoted(raw)}, which ${says}` };
+            (read.reason === "two readings" ? read.problem : `${read.problem}; enter ${what}`);
+          return { problem: `is ${quote(raw)}, which ${says}` };
         }
         value = read.value;
       } else return { problem: `is ${describeCell(raw)}, not a number; enter ${what}` };
@@ -87,10 +87,10 @@ function besideWord(raw: string, style: NumberStyle, { measure }: Measured): str
   if (raw.length > 60) return undefined;
   const [, amount = "", word = ""] = /^(.*[\d¼-¾⅐-⅞])\s*([a-z°][a-z°/³² ]*)\.?$/i.exec(raw.trim()) ?? [];
   const read = readNumber(amount, style);
-  if (measure !== undefined && "problem" in read && isEither(read.problem)) return read.problem;
+  if (measure !== undefined && "problem" in read && read.reason === "two readings") return read.problem;
   if (measure !== undefined || style.percent || "problem" in read) return undefined;
-  if (/^(?:dozen|doz|dz)$/i.test(word)) return `is not a number; enter ${shown(12 * read.value, 4)}`;
-  return COUNTED.test(word) ? `is not a number; enter it without ${quoted(word)}` : undefined;
+  if (/^(?:dozen|doz|dz)$/i.test(word)) return `is not a number; enter ${showNumber(12 * read.value, 4)}`;
+  return COUNTED.test(word) ? `is not a number; enter it without ${quote(word)}` : undefined;
 }
 
 /** Where a share may be large, 1.25 is as likely 125 % as 1.25 %, and neither is advised. */
@@ -99,15 +99,15 @@ const mayBeMore = (value: number, max: number): boolean => value < 2 && max >= 0
 function within(value: number, bounds: Bounds, style: NumberStyle, what: string): Problem | undefined {
   const { min = -Infinity, above = -Infinity, max = Infinity } = bounds;
   if (!Number.isFinite(value)) return { problem: `is not a finite number; enter ${what}` };
-  if (value < min) return { problem: `is ${shownApart(value, min)}; it cannot be below ${shown(min)}` };
-  if (value <= above) return { problem: `is ${shown(value, 4)}; it must be above ${shown(above)}` };
+  if (value < min) return { problem: `is ${shownApart(value, min)}; it cannot be below ${showNumber(min)}` };
+  if (value <= above) return { problem: `is ${showNumber(value, 4)}; it must be above ${showNumber(above)}` };
   if (value <= max) return undefined;
   if (style.percent && !mayBeMore(value, max) && value / 100 <= max) {
     return {
-      problem: `is ${shown(value, 4)}, which is ${shown(value * 100)} %; enter ${shown(value, 4)}% or ${shown(value / 100, 6)}`,
+      problem: `is ${showNumber(value, 4)}, which is ${showNumber(value * 100)} %; enter ${showNumber(value, 4)}% or ${showNumber(value / 100, 6)}`,
     };
   }
-  const most = style.percent ? `${shown(max * 100)} %` : shown(max);
+  const most = style.percent ? `${showNumber(max * 100)} %` : showNumber(max);
   return { problem: `is ${shownApart(value, max)}; it cannot be above ${most}` };
 }
 
@@ -142,7 +142,7 @@ export function text(): Reader<string> {
       (typeof raw === "object"
         ? { problem: "is not a text" }
         : typeof raw === "number"
-          ? shown(raw, 6)
+          ? showNumber(raw, 6)
           : String(raw).trim()),
   };
 }

@@ -1,6 +1,6 @@
 // Times of day and durations, as people type and read them.
 
-import { quoted } from "../base/show.ts";
+import { quote } from "../base/show.ts";
 import { type Minutes, minutes } from "../base/units.ts";
 import type { Problem } from "./cell.ts";
 import { readNumber } from "./number.ts";
@@ -15,7 +15,7 @@ export function readTime(text: string): Minutes | Problem {
   const typed = hours === "" ? Number.NaN : Number(hours);
   const isTwelve = half !== undefined;
   if (Number.isNaN(typed) || Number(past) > 59 || typed > (isTwelve ? 12 : 23) || (isTwelve && typed === 0)) {
-    return { problem: `is ${quoted(text.trim())}, which is no time of day; enter one such as 6:30` };
+    return { problem: `is ${quote(text.trim())}, which is no time of day; enter one such as 6:30` };
   }
   const hour = !isTwelve ? typed : (typed % 12) + (/p/i.test(half) ? 12 : 0);
   return minutes(hour * 60 + Number(past));
@@ -35,9 +35,9 @@ export function readDuration(text: string): Minutes | Problem {
     : hours
       ? hoursAnd(hours[1] ?? "", hours[2])
       : readNumber(bare.replace(/\s*min(?:utes?|s)?\.?$/i, ""));
-  if ("problem" in read) return { problem: `is ${quoted(bare)}, which ${read.problem}; enter minutes such as 90` };
+  if ("problem" in read) return { problem: `is ${quote(bare)}, which ${read.problem}; enter minutes such as 90` };
   if (read.value < 0 || read.value > MAX_MINUTES)
-    return { problem: `is ${quoted(bare)}; it lies between 0 minutes and 14 days` };
+    return { problem: `is ${quote(bare)}; it lies between 0 minutes and 14 days` };
   return minutes(read.value);
 }
 

@@ -1,4 +1,4 @@
-import { shown } from "../base/show.ts";
+import { showNumber } from "../base/show.ts";
 import { SPACES } from "../base/words.ts";
 
 export type NumberStyle = {
@@ -8,7 +8,10 @@ export type NumberStyle = {
   readonly threeDecimals?: boolean;
 };
 
-export type NumberRead = { readonly value: number; readonly marked: boolean } | { readonly problem: string };
+/** Why a text is no number: it holds none, it has a % sign where no share is meant, or it may be one of two. */
+type NumberReason = "no number" | "percent sign" | "two readings";
+type NumberProblem = { readonly reason: NumberReason; readonly problem: string };
+export type NumberRead = { readonly value: number; readonly marked: boolean } | NumberProblem;
 
 const VULGAR: Readonly<Record<string, number>> = {
   "½": 1 / 2,
@@ -49,13 +52,13 @@ export function readNumber(text: string, style: NumberStyle = {}): NumberRead {
   let rest = text.replace(SPACES, " ").trim().replace(/[−–]/g, "-");
   const marked = rest.endsWith("%");
   if (marked) {
-    if (!style.percent) return { problem: "has a % sign, and no share is meant here" };
+    if (!style.percent) return { reason: "percent sign", problem: "has a % sign, and no share is meant here" };
     rest = rest.slice(0, -1).trim();
   }
   const sign = rest.startsWith("-") ? -1 : 1;
   if (/^[-+]/.test(rest)) rest = rest.slice(1).trim();
   const size = readSize(rest, marked || style.threeDecimals === true);
-  if (typeof size === "string") return { problem: size };
+  if (typeof size !== "number") return size;
   return { value: (sign * size) / (marked ? 100 : 1), marked };
 }
 
@@ -64,16 +67,20 @@ export const isGlued = (over: number, under: number): boolean =>
   over >= 10 && over > under && over % 10 > 0 && over % 10 < under;
 
 /** What a number says that may be one of two; both can be entered as they are told. */
-const either = (one: number | string, other: string): string => `could be ${one} or ${other}; enter the one you mean`;
-export const isEither = (problem: string): boolean => problem.startsWith("could be ");
+const either = (one: number | string, other: string): NumberProblem => ({
+  reason: "two readings",
+  problem: `could be ${one} or ${other}; enter the one you mean`,
+});
 
 /** Three digits behind a point would be asked about again. */
 function decimal(value: number): string {
-  const text = shown(value, 4);
+  const text = showNumber(value, 4);
   return /^[1-9]\d{0,2}\.\d{3}$/.test(text) ? `${text}0` : text;
 }
 
-function readSize(text: string, threeDecimals: boolean): number | string {
+const NO_NUMBER: NumberProblem = { reason: "no number", problem: "is not a number" };
+
+function readSize(text: string, threeDecimals: boolean): number | NumberProblem {
   if (WHOLE.test(text)) return Number(text);
   const single = ONE_SEPARATOR.exec(text);
   if (single) {
@@ -89,7 +96,7 @@ function readSize(text: string, threeDecimals: boolean): number | string {
   if (glued) return Number(glued[1] ?? 0) + (VULGAR[glued[2] ?? ""] ?? 0);
   const [, whole, over = "", under = ""] = FRACTION.exec(text) ?? [];
   const [above, below] = [Number(over), Number(under)];
-  if (under === "" || below === 0 || (whole !== undefined && above >= below)) return "is not a number";
+  if (under === "" || below === 0 || (whole !== undefined && above >= below)) return NO_NUMBER;
   // "11/2" is 1 1/2 where a page lost the space.
   if (whole === undefined && isGlued(above, below))
     return either(decimal(above / below), `${over.slice(0, -1)} ${above % 10}/${under}`);

@@ -1,6 +1,6 @@
 // Arguments whose amounts carry their unit in the cell, brought to the one unit that their function works in.
 import { type Fault, fault } from "../base/refusal.ts";
-import { quoted, shown } from "../base/show.ts";
+import { quote, showNumber } from "../base/show.ts";
 import {
   fromCelsius,
   fromCentimetres,
@@ -107,7 +107,7 @@ export function withoutUnits(group: readonly { argument: Wanted; grid: Grid }[],
     faults.push(
       ...carriers.map(({ argument, row, raw, carried }) =>
         fault(
-          `is ${quoted(String(raw))} beside weights without a unit; enter ${carried === undefined ? "each" : `${shown(carried.value, 4)} if those are grams, or each`} one with its unit`,
+          `is ${quote(String(raw))} beside weights without a unit; enter ${carried === undefined ? "each" : `${showNumber(carried.value, 4)} if those are grams, or each`} one with its unit`,
           argument.name,
           row,
         ),
@@ -127,6 +127,6 @@ export function withoutUnits(group: readonly { argument: Wanted; grid: Grid }[],
 }
 
 const bothDegrees = (raw: unknown, { value }: Carried): string => {
-  const [c, f] = (["C", "F"] as const).map((unit) => shown(fromCelsius(toCelsius(value, "C"), unit), 2));
-  return `is ${quoted(String(raw))}; enter ${c} if the other temperatures are in °C, ${f} if they are in °F`;
+  const [c, f] = (["C", "F"] as const).map((unit) => showNumber(fromCelsius(toCelsius(value, "C"), unit), 2));
+  return `is ${quote(String(raw))}; enter ${c} if the other temperatures are in °C, ${f} if they are in °F`;
 };

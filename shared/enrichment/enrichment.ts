@@ -1,6 +1,6 @@
 import { refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { quoted, shownShare, shownWeight } from "../base/show.ts";
+import { quote, shownShare, shownWeight } from "../base/show.ts";
 import { type Ratio, ratio, type Weight, weight } from "../base/units.ts";
 import { allFlour } from "../formula/formula.ts";
 import type { Ingredient } from "../larder/ingredient.ts";
@@ -42,7 +42,7 @@ function known(ingredient: Ingredient, asked: Asked, argument: string, row?: num
   const instead = plainYeast
     ? "; say fresh, instant or active dry yeast"
     : `; give its larder row a figure under "${asked}"`;
-  return refuse(`is ${quoted(ingredient.name)}, whose ${asked} is not known${instead}`, argument, row);
+  return refuse(`is ${quote(ingredient.name)}, whose ${asked} is not known${instead}`, argument, row);
 }
 
 /**
@@ -173,7 +173,7 @@ export function swap(
   const water = amount * old.water - needed * other.water;
   if (!atMost(needed, MAX_TIMES * amount)) {
     refuse(
-      `is ${quoted(to)}, of which ${shownWeight(needed)} would replace ${shownWeight(amount)}, more than ${MAX_TIMES} times as much; keep a part that both are rich in`,
+      `is ${quote(to)}, of which ${shownWeight(needed)} would replace ${shownWeight(amount)}, more than ${MAX_TIMES} times as much; keep a part that both are rich in`,
       "to",
     );
   }
@@ -185,7 +185,7 @@ function sideOf(name: string, argument: string, kept: Kept, larder: Larder): { w
   const water = known(ingredient, "water", argument);
   const share = kept === "solids" ? 1 - water : known(ingredient, kept, argument);
   if (share < NONE) {
-    refuse(`is ${quoted(name)}, which has ${shownShare(share)} ${kept}; keep something that both have`, argument);
+    refuse(`is ${quote(name)}, which has ${shownShare(share)} ${kept}; keep something that both have`, argument);
   }
   return { water, share };
 }

@@ -1,4 +1,4 @@
-import { shown } from "../base/show.ts";
+import { showNumber } from "../base/show.ts";
 import { type Weight, weight } from "../base/units.ts";
 import type { Ingredient } from "../larder/ingredient.ts";
 import type { KindWord } from "../larder/kind-words.ts";
@@ -43,7 +43,7 @@ function asked(ingredient: Ingredient, row: Weight, kind: Kind | null): ExtraWat
   const { extraWater, water } = ingredient;
   if (extraWater !== null) {
     const remark = ingredient.extraWaterRough
-      ? `rough figure, ${shown(extraWater)} g per g: try it, and enter your own under "extra water" in the larder`
+      ? `rough figure, ${showNumber(extraWater)} g per g: try it, and enter your own under "extra water" in the larder`
       : null;
     return { water: weight(row * extraWater), remark };
   }

@@ -1,6 +1,6 @@
 import { refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { shown, shownApart, shownShare } from "../base/show.ts";
+import { showNumber, shownApart, shownShare } from "../base/show.ts";
 import { type Grams, type Ratio, ratio, type Weight, weight } from "../base/units.ts";
 import { isProblem, number, type Reader } from "../cells/cell.ts";
 
@@ -104,10 +104,10 @@ export type LabelProtein = {
 export function labelProtein({ grams, decimals }: LabelFigure, serving: Grams | null, law: LabelLaw): LabelProtein {
   const per = servingOf(serving, law);
   if (!atMost(grams, per))
-    refuse(`is ${shownApart(grams, per, 2)} g, more than the ${shown(per)} g it is said to be in`, "protein");
+    refuse(`is ${shownApart(grams, per, 2)} g, more than the ${showNumber(per)} g it is said to be in`, "protein");
   if (grams > 0 && grams < MIN_OF_FLOUR * per && decimals > 0) {
     refuse(
-      `is ${shown(grams, 4)} g in ${shown(per)} g; was it typed as a share? Enter the grams the label prints`,
+      `is ${showNumber(grams, 4)} g in ${showNumber(per)} g; was it typed as a share? Enter the grams the label prints`,
       "protein",
     );
   }
@@ -131,7 +131,10 @@ function servingOf(serving: Grams | null, law: LabelLaw): number {
     );
   }
   if (serving !== null && serving !== HUNDRED_GRAMS) {
-    refuse(`is ${shown(serving)}; ${law} labels give protein per 100 g, so leave it blank or enter 100`, "serving");
+    refuse(
+      `is ${showNumber(serving)}; ${law} labels give protein per 100 g, so leave it blank or enter 100`,
+      "serving",
+    );
   }
   return HUNDRED_GRAMS;
 }

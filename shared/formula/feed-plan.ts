@@ -1,6 +1,6 @@
 import { refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { shown, shownShare, shownWeight } from "../base/show.ts";
+import { showNumber, shownShare, shownWeight } from "../base/show.ts";
 import { type Ratio, type Weight, weight } from "../base/units.ts";
 import { type FlourAndWater, flourAndWater } from "./preferment.ts";
 
@@ -12,7 +12,7 @@ export const MAX_FEEDS = 21;
 
 /** Feeds that each multiply the starter alike, from `start` to `final`; the first brings it to the hydration wanted. */
 export function feedPlan(start: Weight, final: Weight, feeds: number, hydration: Hydrations): Feed[] {
-  if (!Number.isInteger(feeds)) refuse(`is ${shown(feeds)}; enter a whole number`, "feeds");
+  if (!Number.isInteger(feeds)) refuse(`is ${showNumber(feeds)}; enter a whole number`, "feeds");
   if (atMost(final, start)) {
     refuse(
       `is ${shownWeight(start)}, and a feed only adds to it; enter less than the ${shownWeight(final)} that the last feed makes`,

@@ -1,6 +1,6 @@
 import { type Fault, fault, refuse, refuseAll } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { shown, shownWeight } from "../base/show.ts";
+import { showNumber, shownWeight } from "../base/show.ts";
 import { type Ratio, ratio, type Weight, weight } from "../base/units.ts";
 import { isFlour, isPreferment, type Kind } from "../larder/kinds.ts";
 import { type AmountOf, flourOf, flourShares, sum } from "./formula.ts";
@@ -120,7 +120,7 @@ function contradictions({ weights }: Rows, shares: readonly (number | null)[], f
     const meant = share * flour;
     const gap = Math.abs(typed - meant);
     if (gap <= Math.max(FURTHEST_APART * meant, FURTHEST_APART_OF_FLOUR * flour) * (1 + 1e-9)) return [];
-    const says = `says two things: ${shown(share * 100, 3)} % of ${shownWeight(flour)} is ${shownWeight(meant)}, and ${shownWeight(typed)} is typed, ${shownWeight(gap)} apart; clear one of the two`;
+    const says = `says two things: ${showNumber(share * 100, 3)} % of ${shownWeight(flour)} is ${shownWeight(meant)}, and ${shownWeight(typed)} is typed, ${shownWeight(gap)} apart; clear one of the two`;
     return [fault(says, "weights", row + 1)];
   });
 }

@@ -1,6 +1,6 @@
 import { CellError, type Fault, fault, refuse, refuseAll } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { shown } from "../base/show.ts";
+import { showNumber } from "../base/show.ts";
 import { type Ratio, ratio } from "../base/units.ts";
 import { isProblem, number, type Reader } from "../cells/cell.ts";
 import { readNumber } from "../cells/number.ts";
@@ -73,7 +73,7 @@ const unclear = (cells: Cells, argument: string): Fault[] =>
       ? []
       : [
           fault(
-            `is ${shown(cell.value, 4)} beside flour with a % sign; enter ${shown(cell.value, 4)}% or ${shown(cell.value * 100, 4)}%, whichever is meant`,
+            `is ${showNumber(cell.value, 4)} beside flour with a % sign; enter ${showNumber(cell.value, 4)}% or ${showNumber(cell.value * 100, 4)}%, whichever is meant`,
             argument,
             row + 1,
           ),
@@ -105,7 +105,7 @@ function wrongSum(cells: Cells, kinds: Kinds): string {
   });
   const preferments = kinds.some(isPreferment) ? ", with or without the flour inside preferments" : "";
   const weights = sum > MAX_SUM ? "; if these are weights, BAKE_FLOURPCT makes shares of them" : "";
-  return `have flour rows that add up to ${shown(sum, 3)}; all flours together${preferments} make 100 (or 100%)${weights}`;
+  return `have flour rows that add up to ${showNumber(sum, 3)}; all flours together${preferments} make 100 (or 100%)${weights}`;
 }
 
 /** The most a row of a ratio column may be before it reads as a percentage typed plain. */
@@ -171,8 +171,8 @@ export function misfits(cells: Cells, kinds: Kinds, style: Style, argument: stri
 }
 
 function bothWays(value: number, style: Style): string {
-  const v = shown(value, 4);
+  const v = showNumber(value, 4);
   return style === "ratio"
-    ? `is ${v}, which beside flour of 1 (100%) is ${shown(value * 100)} %; enter ${v}% (${shown(value / 100, 6)}), or type every row plain with the flour as 100`
-    : `is ${v}, which beside flour of 100 is ${v} %; enter ${shown(value * 100, 4)}, or ${v}% if that is meant, or every row as a share with the flour as 100% (1)`;
+    ? `is ${v}, which beside flour of 1 (100%) is ${showNumber(value * 100)} %; enter ${v}% (${showNumber(value / 100, 6)}), or type every row plain with the flour as 100`
+    : `is ${v}, which beside flour of 100 is ${v} %; enter ${showNumber(value * 100, 4)}, or ${v}% if that is meant, or every row as a share with the flour as 100% (1)`;
 }

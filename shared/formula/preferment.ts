@@ -1,6 +1,6 @@
 import { refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { shown, shownApart, shownShare, shownWeight } from "../base/show.ts";
+import { showNumber, shownApart, shownShare, shownWeight } from "../base/show.ts";
 import { type Ratio, type Weight, weight } from "../base/units.ts";
 
 /** Flour and water, the two parts of a preferment; hydration is water over flour. */
@@ -49,7 +49,7 @@ export function prefermentedFlour(flour: Weight, share: Ratio, hydration: Ratio,
   const most = basis === "prefermented flour" ? 1 : 1 + hydration;
   if (!atMost(share, most)) {
     refuse(
-      `is ${shown(share, 4)}, which is ${shownShare(share)}; all the flour as preferment would be ${shownShare(most)}; enter ${shown(share, 4)}% or ${shown(share / 100, 6)} if that was meant`,
+      `is ${showNumber(share, 4)}, which is ${shownShare(share)}; all the flour as preferment would be ${shownShare(most)}; enter ${showNumber(share, 4)}% or ${showNumber(share / 100, 6)} if that was meant`,
       "share",
     );
   }
@@ -69,7 +69,7 @@ const MIN_SEED = 0.005;
 export function refuseTinySeed(seed: Weight, total: number): void {
   if (seed > 0 && !atMost(MIN_SEED * total, seed)) {
     refuse(
-      `is ${shown(seed, 4)}, below 0.5 % of the preferment's ${shownWeight(total)}; was it typed as a share? Enter its weight`,
+      `is ${showNumber(seed, 4)}, below 0.5 % of the preferment's ${shownWeight(total)}; was it typed as a share? Enter its weight`,
       "seed",
     );
   }

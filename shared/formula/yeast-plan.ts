@@ -1,6 +1,6 @@
 import { fault, refuse, refuseAll } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { shown, shownApart } from "../base/show.ts";
+import { showNumber, shownApart } from "../base/show.ts";
 import { type Celsius, celsius, fromCelsius, type Hours, type TemperatureUnit } from "../base/units.ts";
 import { sum } from "./formula.ts";
 import {
@@ -62,7 +62,7 @@ const isCold = ({ temp }: Rest): boolean => !atMost(COOLEST, temp);
 const asNow = ({ hours, temp }: Rest, now: Now): number => hours * (PER_DEGREE[1] ?? 1) ** (temp - now.temp);
 
 function refuseTemperatures(rests: readonly Rest[], unit: TemperatureUnit): void {
-  const at = (temp: number) => `${shown(fromCelsius(celsius(temp), unit), 1)} °${unit}`;
+  const at = (temp: number) => `${showNumber(fromCelsius(celsius(temp), unit), 1)} °${unit}`;
   // Nothing above 89.6 is a dough in °C; from 59 on it is one in °F.
   const meant = (temp: number) => (unit === "C" && temp >= 59 && temp <= 89.6 ? '; for °F choose "F" as the unit' : "");
   refuseAll(
@@ -92,7 +92,7 @@ function refuseColdWork(now: Now, rests: readonly Rest[]): void {
   const work = (some: readonly Rest[]) => sum(some.map((rest) => asNow(rest, now)));
   const cold = rests.filter(({ temp }) => !atMost(RETARDER, temp));
   if (atMost(work(cold), MAX_OF_WORK * work(rests))) return;
-  const limit = `${shown(fromCelsius(celsius(RETARDER), now.unit))} °${now.unit}`;
+  const limit = `${showNumber(fromCelsius(celsius(RETARDER), now.unit))} °${now.unit}`;
   refuse(
     `hold rests below ${limit} that do more than half of the work, and no rule of degrees holds there; keep the yeast and find the time in the cold by trial`,
     "temps",
@@ -103,18 +103,18 @@ function refuseColdWork(now: Now, rests: readonly Rest[]): void {
 function refuseChanges(now: Now, rests: readonly Rest[]): void {
   const warm = sum(rests.filter((rest) => !isCold(rest)).map(({ hours }) => hours));
   const cold = sum(rests.filter(isCold).map((rest) => asNow(rest, now)));
-  const limit = `${shown(fromCelsius(celsius(COOLEST), now.unit))} °${now.unit}`;
+  const limit = `${showNumber(fromCelsius(celsius(COOLEST), now.unit))} °${now.unit}`;
   const which = cold > 0 ? `of ${limit} or more ` : "";
   if (!atMost(now.hours / MAX_CHANGE, warm)) {
     refuse(
-      `${which}add up to ${shown(warm)}, and hours_now is ${shown(now.hours)}: the rule holds down to a third of that; go in two steps with a trial between, or use a preferment`,
+      `${which}add up to ${showNumber(warm)}, and hours_now is ${showNumber(now.hours)}: the rule holds down to a third of that; go in two steps with a trial between, or use a preferment`,
       "hours",
     );
   }
   if (!atMost(MIN_CHANGE * (warm + cold), now.hours)) {
-    const inAll = cold > 0 ? `do the work of ${shown(warm + cold)} at temp_now` : `add up to ${shown(warm)}`;
+    const inAll = cold > 0 ? `do the work of ${showNumber(warm + cold)} at temp_now` : `add up to ${showNumber(warm)}`;
     refuse(
-      `${inAll}, and hours_now is ${shown(now.hours)}: the rule holds up to twice that; keep the yeast and retard the dough in the cold, or go in two steps with a trial between`,
+      `${inAll}, and hours_now is ${showNumber(now.hours)}: the rule holds up to twice that; keep the yeast and retard the dough in the cold, or go in two steps with a trial between`,
       "hours",
     );
   }

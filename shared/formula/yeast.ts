@@ -1,6 +1,6 @@
 import { refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { shown, shownApart } from "../base/show.ts";
+import { showNumber, shownApart } from "../base/show.ts";
 import {
   type Celsius,
   celsius,
@@ -62,13 +62,13 @@ export const sortNumbers = (values: readonly number[]): number[] => [...values].
 function refuseChange(change: number, wanted: Hours): void {
   if (!atMost(MIN_CHANGE, change)) {
     refuse(
-      `is ${shown(wanted)}, ${shownApart(1 / change, 2, 2)} times hours_now, and the rule holds up to twice; keep the yeast and retard the dough in the cold, or go in two steps with a trial between`,
+      `is ${showNumber(wanted)}, ${shownApart(1 / change, 2, 2)} times hours_now, and the rule holds up to twice; keep the yeast and retard the dough in the cold, or go in two steps with a trial between`,
       "hours_wanted",
     );
   }
   if (!atMost(change, MAX_CHANGE)) {
     refuse(
-      `is ${shown(wanted)}, hours_now divided by ${shownApart(change, 3, 2)}, and the rule holds down to a third; go in two steps with a trial between, or use a preferment`,
+      `is ${showNumber(wanted)}, hours_now divided by ${shownApart(change, 3, 2)}, and the rule holds down to a third; go in two steps with a trial between, or use a preferment`,
       "hours_wanted",
     );
   }
@@ -87,7 +87,7 @@ function degreesColder({ now, wanted, unit }: DoughTemps): number {
 
 export function refuseTemperature(temp: Celsius, unit: TemperatureUnit, argument: string): void {
   if (atMost(COOLEST, temp) && atMost(temp, WARMEST)) return;
-  const at = (one: Celsius) => shown(fromCelsius(one, unit), 1);
+  const at = (one: Celsius) => showNumber(fromCelsius(one, unit), 1);
   const fits = (limit: number) => fromCelsius(celsius(limit), "F");
   const meant = unit === "C" && temp >= fits(COOLEST) && temp <= fits(WARMEST) ? '; for °F choose "F" as the unit' : "";
   refuse(

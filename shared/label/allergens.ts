@@ -1,5 +1,5 @@
 import { refuse } from "../base/refusal.ts";
-import { quoted } from "../base/show.ts";
+import { quote } from "../base/show.ts";
 import type { LabelLaw } from "../enrichment/protein.ts";
 import { builtInNamed } from "../larder/built-in-larder.ts";
 import type { Ingredient } from "../larder/ingredient.ts";
@@ -25,7 +25,7 @@ function allTyped(ingredient: Ingredient, law: LabelLaw, argument: string, index
     if (isPlainWater(ingredient)) return [];
     const where = row === null ? "give it a larder row with them" : 'fill "allergens" in its larder row';
     return refuse(
-      `is ${quoted(name)}, whose allergens are not known; ${where}, "none" where checked`,
+      `is ${quote(name)}, whose allergens are not known; ${where}, "none" where checked`,
       argument,
       index + 1,
     );

@@ -1,6 +1,6 @@
 import { refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { shown, shownApart } from "../base/show.ts";
+import { showNumber, shownApart } from "../base/show.ts";
 import type { Weight } from "../base/units.ts";
 import type { LabelLaw } from "../enrichment/protein.ts";
 import { nameKey } from "../larder/built-in-larder.ts";
@@ -67,12 +67,12 @@ const MIN_FINISHED = 0.1;
 export function nearSum(finished: Weight, sum: number): void {
   if (!atMost(MIN_FINISHED * sum, finished))
     refuse(
-      `is ${shownApart(finished, MIN_FINISHED * sum, 2)}, less than a tenth of the ingredients' ${shown(sum)}; enter both in one unit`,
+      `is ${shownApart(finished, MIN_FINISHED * sum, 2)}, less than a tenth of the ingredients' ${showNumber(sum)}; enter both in one unit`,
       "finished_weight",
     );
   if (atMost(finished, sum)) return;
   refuse(
-    `is ${shownApart(finished, sum, 2)}, more than the ingredients' ${shown(sum)}; enter both in one unit`,
+    `is ${shownApart(finished, sum, 2)}, more than the ingredients' ${showNumber(sum)}; enter both in one unit`,
     "finished_weight",
   );
 }

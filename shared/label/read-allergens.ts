@@ -1,5 +1,5 @@
 // A cell of allergens as somebody typed it, or copied it from a specification.
-import { oneOf, quoted } from "../base/show.ts";
+import { oneOf, quote } from "../base/show.ts";
 import { singularName } from "../base/words.ts";
 import { readNumber } from "../cells/number.ts";
 import type { LabelLaw } from "../enrichment/protein.ts";
@@ -50,7 +50,7 @@ export function readAllergens(text: string, law: LabelLaw): readonly Allergen[] 
             : [item];
     if (sulphites !== undefined) {
       const read = readNumber(amount);
-      if ("problem" in read) return `holds ${quoted(item)}, whose amount ${read.problem}`;
+      if ("problem" in read) return `holds ${quote(item)}, whose amount ${read.problem}`;
       if (read.value < SULPHITES_UP_TO || (law !== "US" && read.value === SULPHITES_UP_TO)) continue;
     }
     for (const name of names.flatMap(grainsOf)) {
@@ -58,7 +58,7 @@ export function readAllergens(text: string, law: LabelLaw): readonly Allergen[] 
       if (key === "none" && items.length === 1) return [];
       const allergen = known.get(key) ?? (isOpen && key !== "" ? { ...group, ...free(name) } : undefined);
       const one = isOpen && allergen?.group !== group.group ? undefined : allergen;
-      if (one === undefined) return `holds ${quoted(name.trim())}; ${instead(key)}`;
+      if (one === undefined) return `holds ${quote(name.trim())}; ${instead(key)}`;
       allergens.set(one.species, one);
     }
   }

@@ -1,7 +1,7 @@
 // The quantity to declare of one ingredient, in compounds too, and what it is a share of.
 import { fault, refuse, refuseAll } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { oneOf, quoted, shown, shownShare } from "../base/show.ts";
+import { oneOf, quote, showNumber, shownShare } from "../base/show.ts";
 import { type Ratio, ratio, type Weight } from "../base/units.ts";
 import { nearest } from "../base/words.ts";
 import { isUnweighed } from "../enrichment/enrichment.ts";
@@ -38,7 +38,7 @@ export function labelShare(
     if (name === null && weight !== null && weight > 0)
       return [fault("is blank though the row has an amount; enter its name", "ingredients", row + 1)];
     if (name !== null && weight === null && (inside[row] ?? 0) > 0)
-      return [fault(`is blank beside ${quoted(name)}; enter its weight, or 0 where none goes in`, "weights", row + 1)];
+      return [fault(`is blank beside ${quote(name)}; enter its weight, or 0 where none goes in`, "weights", row + 1)];
     return [];
   });
   refuseAll(faults);
@@ -50,12 +50,14 @@ export function labelShare(
   const isIn = (name: string) => names.some((one, row) => one === name && (weights[row] ?? 0) > 0);
   const compounds = names.flatMap((name, row) =>
     name !== null && names.indexOf(name) === row && isIn(name) && !search.isAsked(name) && (inside[row] ?? 0) > 0
-      ? [`${shownShare(inside[row] ?? 0)} of ${quoted(name)} counted`]
+      ? [`${shownShare(inside[row] ?? 0)} of ${quote(name)} counted`]
       : [],
   );
   const says = [
-    finished === null ? `of the weight as mixed (${shown(sum)})` : `of the finished weight (${shown(finished)})`,
-    ...(atMost(share, 1) ? [] : [`declare it as ${shown(share * 100, 1)} g per 100 g`]),
+    finished === null
+      ? `of the weight as mixed (${showNumber(sum)})`
+      : `of the finished weight (${showNumber(finished)})`,
+    ...(atMost(share, 1) ? [] : [`declare it as ${showNumber(share * 100, 1)} g per 100 g`]),
     ...compounds,
     ...search.likeIt(names.filter((name) => name !== null && isIn(name)) as string[]),
   ];
@@ -67,7 +69,7 @@ function nowhere(asked: string, names: Names): string {
     asked,
     names.filter((one) => one !== null),
   );
-  return `is ${quoted(asked)}, which is none of the ingredients${near.length > 0 ? `; perhaps ${oneOf(near)}?` : ""}`;
+  return `is ${quote(asked)}, which is none of the ingredients${near.length > 0 ? `; perhaps ${oneOf(near)}?` : ""}`;
 }
 
 type Search = {
@@ -93,7 +95,7 @@ function searchFor(asked: string, larder: Larder): Search {
     others.add(name);
     const compound = findIngredient(larder, name);
     if (compound === undefined || compound.madeOf === null) return 0;
-    if (path.includes(compound)) refuse(`is made of itself: ${quoted(name)}`, "larder", compound.row ?? undefined);
+    if (path.includes(compound)) refuse(`is made of itself: ${quote(name)}`, "larder", compound.row ?? undefined);
     return partsOf(compound.madeOf, compound.row).reduce(
       (sum, part) => sum + shareOfPart(part, compound, [...path, compound]),
       0,
@@ -105,14 +107,14 @@ function searchFor(asked: string, larder: Larder): Search {
     const isWithin = listed.some((one) => isAsked(one.replace(/[\d.,]+ ?%/, "").trim()));
     if (isWithin && listed.length > 1)
       refuse(
-        `column "made of" has ${quoted(asked)} in brackets beside others; give ${quoted(head)} a row with its own "made of"`,
+        `column "made of" has ${quote(asked)} in brackets beside others; give ${quote(head)} a row with its own "made of"`,
         "larder",
         row ?? undefined,
       );
     const held = isWithin ? 1 : Math.max(shareIn(name, path), head === name ? 0 : shareIn(head, path));
     if (held > 0 && share === null)
       refuse(
-        `column "made of" has ${quoted(name)} without its share; enter it with one, such as "${name} 20%"`,
+        `column "made of" has ${quote(name)} without its share; enter it with one, such as "${name} 20%"`,
         "larder",
         row ?? undefined,
       );
@@ -128,7 +130,7 @@ function searchFor(asked: string, larder: Larder): Search {
         const all = nameKey(name).split(/[ (),;]+/);
         return words.every((word) => all.includes(word)) && shareIn(name) === 0;
       });
-      return alike.length === 0 ? [] : [`${alike.map(quoted).join(", ")} not counted`];
+      return alike.length === 0 ? [] : [`${alike.map(quote).join(", ")} not counted`];
     },
   };
 }

@@ -1,6 +1,6 @@
 import { refuse } from "../base/refusal.ts";
 import type { Ratio } from "../base/units.ts";
-import { folded, singularName } from "../base/words.ts";
+import { foldText, singularName } from "../base/words.ts";
 import { isProblem, number, type Reader, text, trouble, word } from "../cells/cell.ts";
 import { isBlank } from "../cells/hint.ts";
 import { priceCell } from "../cells/readers.ts";
@@ -78,7 +78,7 @@ const kindWord = word(
 const kindCell: Reader<KindWord | null> = {
   hint: { of: "kind" },
   read: (raw) => {
-    const first = typeof raw === "string" ? (folded(raw).split(" ")[0] ?? "") : "";
+    const first = typeof raw === "string" ? (foldText(raw).split(" ")[0] ?? "") : "";
     if (PREFERMENT_WORDS.some((one) => one === singularName(first))) return null;
     return kindWord.read(raw);
   },

@@ -1,7 +1,7 @@
 import { type Fault, fault, refuseAll } from "../base/refusal.ts";
-import { oneOf, quoted, shown } from "../base/show.ts";
+import { oneOf, quote, showNumber } from "../base/show.ts";
 import { type Ratio, ratio } from "../base/units.ts";
-import { folded, nearest, singularName } from "../base/words.ts";
+import { foldText, nearest, singularName } from "../base/words.ts";
 import { isProblem, type Problem, type Reader, trouble } from "../cells/cell.ts";
 import { readNumber } from "../cells/number.ts";
 import { builtInNamed } from "./built-in-larder.ts";
@@ -73,13 +73,16 @@ function readKind(raw: unknown): Kind | Problem {
   if (!("problem" in bare) && !bare.marked) return fromShare(bare.value);
   const near = meant(raw);
   return {
-    problem: `is ${quoted(raw)}; ${near.length > 0 ? `perhaps ${oneOf(near)}? Choose` : "choose"} ${KINDS_IN_WORDS}`,
+    problem: `is ${quote(raw)}; ${near.length > 0 ? `perhaps ${oneOf(near)}? Choose` : "choose"} ${KINDS_IN_WORDS}`,
   };
 }
 
 /** "levain (100%)", "levain, 100 %" and "levain at 100% hydration" say the same. */
 const withoutMarks = (raw: string): string =>
-  folded(folded(raw).replace(/[()[\]:;=@]|,(?!\d)|(?<!\d),|[-–—](?= )|\b(?:hydration|at)\b/g, " ")).replace(/ %/g, "%");
+  foldText(foldText(raw).replace(/[()[\]:;=@]|,(?!\d)|(?<!\d),|[-–—](?= )|\b(?:hydration|at)\b/g, " ")).replace(
+    / %/g,
+    "%",
+  );
 
 /** The kinds someone may have had in mind: "fresh yeast" holds one, "butter" has one in the larder, "flower" is near one. */
 function meant(raw: string): readonly string[] {
@@ -99,8 +102,8 @@ function fromShare(flour: number): Kind | Problem {
   // 1.25 is a hydration as a share, 125 one in percent.
   const percent = flour > 1 && flour <= MAX_HYDRATION ? flour * 100 : flour;
   const isHydration = percent >= MIN_PERCENT && percent <= MAX_HYDRATION * 100;
-  const meant = isHydration ? `; for a starter of that hydration enter "starter ${shown(percent)}%"` : "";
-  return { problem: `is ${shown(flour, 4)}${meant}; a number here is the flour's share, from 0 to 1` };
+  const meant = isHydration ? `; for a starter of that hydration enter "starter ${showNumber(percent)}%"` : "";
+  return { problem: `is ${showNumber(flour, 4)}${meant}; a number here is the flour's share, from 0 to 1` };
 }
 
 function fromHydration(name: string, amount: string, raw: string): Kind | Problem {
@@ -113,13 +116,13 @@ function fromHydration(name: string, amount: string, raw: string): Kind | Proble
   // "levain 0.8" is no 0.8 %.
   const percent = bare.marked || bare.value <= 1 ? bare.value * 100 : bare.value;
   if (percent > MAX_HYDRATION * 100 || (bare.marked && percent < MIN_PERCENT))
-    return { problem: `is ${quoted(raw)}; a hydration lies between 0 % and ${MAX_HYDRATION * 100} %` };
-  const example = `"${name} ${percent >= MIN_PERCENT ? shown(percent) : 100}%"`;
-  return { problem: bare.marked ? `is ${quoted(raw)}; enter ${example}` : `${lacking(raw)}, such as ${example}` };
+    return { problem: `is ${quote(raw)}; a hydration lies between 0 % and ${MAX_HYDRATION * 100} %` };
+  const example = `"${name} ${percent >= MIN_PERCENT ? showNumber(percent) : 100}%"`;
+  return { problem: bare.marked ? `is ${quote(raw)}; enter ${example}` : `${lacking(raw)}, such as ${example}` };
 }
 
 const lacking = (raw: string): string =>
-  `is ${quoted(raw)} without its hydration; add its water as a share of its flour`;
+  `is ${quote(raw)} without its hydration; add its water as a share of its flour`;
 
 /** Whether a row has an amount; 0 is an amount. */
 type Amounts = readonly (unknown | null)[];
@@ -157,7 +160,7 @@ function misnamed(cell: Kind, name: string | null): string | undefined {
     return undefined;
   const words = singularName(name);
   if (/\bflour\b/.test(words)) return undefined;
-  return `says that ${quoted(name)} is all flour; enter "levain 100%" for equal flour and water`;
+  return `says that ${quote(name)} is all flour; enter "levain 100%" for equal flour and water`;
 }
 
 export const isFlour = (kind: Kind | null): boolean => kind?.word === "flour";

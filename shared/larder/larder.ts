@@ -1,5 +1,5 @@
 import { CellError, type Fault, fault, refuse, refuseAll } from "../base/refusal.ts";
-import { oneOf, quoted, rowsNamed } from "../base/show.ts";
+import { oneOf, quote, rowsNamed } from "../base/show.ts";
 import { nearest } from "../base/words.ts";
 import { isProblem, trouble, word } from "../cells/cell.ts";
 import { type Decoder, table } from "../cells/decoder.ts";
@@ -79,7 +79,7 @@ function namesOf(own: readonly OwnRow[], argument: string, faults: Fault[]): Map
       if (before === undefined) byName.set(key, one);
       else if (before !== one)
         faults.push(
-          fault(`is called ${quoted(name)}, as is row ${before.row}; give one of them another name`, argument, one.row),
+          fault(`is called ${quote(name)}, as is row ${before.row}; give one of them another name`, argument, one.row),
         );
     });
   }
@@ -116,7 +116,7 @@ export function findByKey(larder: Larder, key: string, name = key): Ingredient |
   if (own === undefined) return ofBuiltIn(builtIn);
   if (canonical === undefined && group.length > 1) {
     refuse(
-      `${rowsNamed(group.map(({ row }) => row))} may each be meant by ${quoted(name)}; enter it under "also called" in the one that is meant`,
+      `${rowsNamed(group.map(({ row }) => row))} may each be meant by ${quote(name)}; enter it under "also called" in the one that is meant`,
       "larder",
     );
   }
@@ -147,7 +147,7 @@ const MAX_COMPARED_LENGTH = 80;
 export function unknownName(larder: Larder, name: string): string {
   const near = nearest(name.slice(0, MAX_COMPARED_LENGTH), knownNames(larder));
   const perhaps = near.length > 0 ? `; perhaps ${oneOf(near)}? Enter` : "; enter";
-  return `is ${quoted(name)}, which the larder does not know${perhaps} a name it knows, or give the larder a row for it`;
+  return `is ${quote(name)}, which the larder does not know${perhaps} a name it knows, or give the larder a row for it`;
 }
 
 /** Spelling takes time to compare, and only so many refusals are told in full. */
@@ -170,7 +170,7 @@ export function requireIngredients(
     const match = findIngredient(larder, name);
     if (match !== undefined) return match;
     compared += 1;
-    const says = compared > COMPARED ? `is ${quoted(name)}, which the larder does not know` : unknownName(larder, name);
+    const says = compared > COMPARED ? `is ${quote(name)}, which the larder does not know` : unknownName(larder, name);
     return refuse(says, argument, index + 1);
   });
 }

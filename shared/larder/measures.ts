@@ -1,4 +1,4 @@
-import { quoted } from "../base/show.ts";
+import { quote } from "../base/show.ts";
 import { type Grams, grams } from "../base/units.ts";
 import { singularName } from "../base/words.ts";
 import { trouble } from "../cells/cell.ts";
@@ -56,15 +56,15 @@ export function readMeasures(raw: unknown): Measures | { readonly problem: strin
     const [, name = "", from = "", to = from] = ENTRY.exec(measureText) ?? [];
     const least = readNumber(from);
     const most = readNumber(to);
-    if (name === "") return { problem: `holds ${quoted(measureText)}; ${EXAMPLE}` };
+    if (name === "") return { problem: `holds ${quote(measureText)}; ${EXAMPLE}` };
     if ("problem" in least)
-      return { problem: `holds ${quoted(measureText)}, whose number ${least.problem}; ${EXAMPLE}` };
-    if ("problem" in most) return { problem: `holds ${quoted(measureText)}, whose number ${most.problem}; ${EXAMPLE}` };
+      return { problem: `holds ${quote(measureText)}, whose number ${least.problem}; ${EXAMPLE}` };
+    if ("problem" in most) return { problem: `holds ${quote(measureText)}, whose number ${most.problem}; ${EXAMPLE}` };
     if (!(least.value > 0) || most.value < least.value) {
-      return { problem: `holds ${quoted(measureText)}; a measure weighs more than 0 g, the lighter figure first` };
+      return { problem: `holds ${quote(measureText)}; a measure weighs more than 0 g, the lighter figure first` };
     }
     const word = measureWord(name);
-    if (measures.has(word)) return { problem: `names the measure ${quoted(word)} twice; keep one` };
+    if (measures.has(word)) return { problem: `names the measure ${quote(word)} twice; keep one` };
     measures.set(word, { least: grams(least.value), most: grams(most.value) });
   }
   return measures;

@@ -1,6 +1,6 @@
 import { type Fault, fault, refuse, refuseAll } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { oneOf, quoted, shown } from "../base/show.ts";
+import { oneOf, quote, showNumber } from "../base/show.ts";
 import { type Weight, weight } from "../base/units.ts";
 import { nearest } from "../base/words.ts";
 import { isProblem, text, trouble } from "../cells/cell.ts";
@@ -41,7 +41,7 @@ export const weightTable = (names: readonly string[], isOptional: boolean): Deco
         };
         const said = names.map((_, at) => (isBlank(cells[at]) ? null : read<string>(text().read(cells[at]))));
         const total = said.find((name) => name !== null && /^(?:sub|grand)?[- ]?totals?\b/i.test(name.trim()));
-        if (total) faults.push(fault(`is named ${quoted(total)}; leave totals out of the range`, argument, index + 1));
+        if (total) faults.push(fault(`is named ${quote(total)}; leave totals out of the range`, argument, index + 1));
         return [{ names: said, weight: isBlank(raw) ? null : read<Weight>(reader.read(raw)), row: index + 1 }];
       });
     },
@@ -78,7 +78,7 @@ export function rawNeeds(
     if (!name || weight === null || products.has(keyOf(name))) return [];
     const near = nearest(name, [...products.values()].map((one) => one.name).slice(0, 500));
     const perhaps = near.length > 0 ? `; perhaps ${oneOf(near)}?` : "";
-    return [fault(`is ${quoted(name)}, which has no formula${perhaps}`, "orders", row)];
+    return [fault(`is ${quote(name)}, which has no formula${perhaps}`, "orders", row)];
   });
   refuseAll(unknown);
   const there = summed(onHand, keyOf, "on_hand");
@@ -102,14 +102,14 @@ export function rawNeeds(
 
 /** The weight to mix; what feeds a product with itself comes off its stock. */
 function toMix({ name, sum, seed, row }: Product, short: number, stock: number): number {
-  if (short > 0 && sum === 0) return refuse(`makes ${quoted(name)} of nothing; give it weights`, "formulas", row);
+  if (short > 0 && sum === 0) return refuse(`makes ${quote(name)} of nothing; give it weights`, "formulas", row);
   if (seed === 0) return short;
   const made = (short * sum) / (sum - seed);
   const seeded = (made * seed) / sum;
   if (stock > 0 && sum > seed && atMost(seeded, stock)) return made;
-  const enough = stock > 0 && sum > seed ? ` (${shown(seeded)} needed, ${shown(stock)} there)` : "";
+  const enough = stock > 0 && sum > seed ? ` (${showNumber(seeded)} needed, ${showNumber(stock)} there)` : "";
   const instead = `name the seed differently, or put it on hand${enough}`;
-  return refuse(`makes ${quoted(name)} of itself; ${instead}`, "formulas", row);
+  return refuse(`makes ${quote(name)} of itself; ${instead}`, "formulas", row);
 }
 
 /** Weights by name; a row without a weight does not count. */
@@ -187,7 +187,7 @@ function fromTheTop(starts: readonly string[], products: ReadonlyMap<string, Pro
 }
 
 function showPath(path: readonly (string | undefined)[]): string {
-  const names = path.map((name) => quoted(name ?? ""));
+  const names = path.map((name) => quote(name ?? ""));
   if (names.length > 10) names.splice(5, names.length - 9, `${names.length - 9} more`);
   return names.join(" → ");
 }

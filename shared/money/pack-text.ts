@@ -1,5 +1,5 @@
 // Packs in words, as price lists spell them: "12 x 750 ml", "6/5 lb", "2 bags (25 kg)", "15 dozen".
-import { quoted } from "../base/show.ts";
+import { quote } from "../base/show.ts";
 import { type Grams, grams } from "../base/units.ts";
 import type { CupSystem } from "../base/volumes.ts";
 import type { Problem } from "../cells/cell.ts";
@@ -13,13 +13,13 @@ const UNCLEAR_VOLUME = /(?<!\p{L})(fl\.? ?oz|fluid|gill|pint|pt|quart|qt|gallon|
 
 /** Grams in a pack, or what stands in the way, as a predicate. */
 export function spelledPack(line: string, name: string | null, larder: Larder, cups: CupSystem): Grams | Problem {
-  const problem = (why: string): Problem => ({ problem: `is ${quoted(line)}: ${why}` });
+  const problem = (why: string): Problem => ({ problem: `is ${quote(line)}: ${why}` });
   if (!/[\d¼-¾⅐-⅞]|dozen/i.test(line) || /^[-−–]/.test(line)) return problem('no size; enter one such as "5 lb"');
   if (/\d ?t\b/i.test(line)) return problem('a tonne, or a teaspoon? Enter "1000 kg" for a tonne');
   const order = isCountedBehind(line) ? undefined : asRecipe(line);
   if (order === undefined) return problem('one pack, or several? Enter "2 x 3 kg" for two of 3 kg');
   const unread = unreadCount(order, name, larder);
-  if (unread !== undefined) return problem(`how much is ${quoted(unread)}? Enter "24 x 500 g" or "30 pieces"`);
+  if (unread !== undefined) return problem(`how much is ${quote(unread)}? Enter "24 x 500 g" or "30 pieces"`);
   const open = order.replace(/\([^)]*\)/g, "");
   const country = /\b(?:(uk|imperial|british)|us|american)\b/i.exec(order);
   const volume = UNCLEAR_VOLUME.exec(open)?.[1];

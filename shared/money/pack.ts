@@ -1,4 +1,4 @@
-import { shown } from "../base/show.ts";
+import { showNumber } from "../base/show.ts";
 import { type Grams, grams, gramsIn, type WeightUnit } from "../base/units.ts";
 import type { CupSystem } from "../base/volumes.ts";
 import { SPACES } from "../base/words.ts";
@@ -81,7 +81,7 @@ function barePack(
   if (isProblem(read)) return read;
   const isCounted = PIECES.some((one) => ingredient?.measures?.has(one));
   if (unit !== null && !isCounted) return grams(read * gramsIn(unit));
-  const size = shown(read, 4);
+  const size = showNumber(read, 4);
   return unit === null
     ? { problem: `is ${size} of what? Enter "${size} kg", "${size} g", "${size} lb" or "${size} each"` }
     : { problem: `is ${size}, ${unit} or pieces? Enter "${size} ${unit}" or "${size} each"` };

@@ -1,6 +1,6 @@
 import { refuse } from "../base/refusal.ts";
 import { countUp } from "../base/scaling.ts";
-import { shown, shownApart } from "../base/show.ts";
+import { showNumber, shownApart } from "../base/show.ts";
 import type { Ratio } from "../base/units.ts";
 
 /** What a share says of a price: the cost's part of it, the profit's part of it, or the profit over the cost. */
@@ -21,7 +21,7 @@ function netPrice(cost: number, share: Ratio, meaning: Meaning): number {
   if (meaning === "markup") return cost * (1 + share);
   const most = meaning === "margin" ? "must be below" : "cannot be above";
   if (share > 1 || (share === 1 && meaning === "margin")) {
-    const plain = share > 1 ? `; if ${shown(share, 4)} % is meant, enter ${shown(share, 4)}%` : "";
+    const plain = share > 1 ? `; if ${showNumber(share, 4)} % is meant, enter ${showNumber(share, 4)}%` : "";
     return refuse(`is ${shownApart(share * 100, 100, 2)} %; a ${meaning} ${most} 100 % of the price${plain}`, "share");
   }
   if (meaning === "margin") return cost / (1 - share);

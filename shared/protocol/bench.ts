@@ -1,7 +1,7 @@
 // What the bench asks and what the add-on answers: JSON strings each way, checked at both ends.
 
 import { refuse, refuseUnread } from "../base/refusal.ts";
-import { oneOf, quoted } from "../base/show.ts";
+import { oneOf, quote } from "../base/show.ts";
 import type { CardAsk } from "../card/data.ts";
 import type { KindPart } from "../drawings/kind-bar.ts";
 import type { TinView } from "../drawings/tin-view.ts";
@@ -174,7 +174,7 @@ export function readOrder(
   const model = templates.find(({ name }) => name === rest.template);
   if (model === undefined) {
     return refuse(
-      `There is no template ${quoted(String(rest.template))}; there is ${oneOf(templates.map(({ name }) => name))}.`,
+      `There is no template ${quote(String(rest.template))}; there is ${oneOf(templates.map(({ name }) => name))}.`,
     );
   }
   const options = readOptions(rest.options, model);
@@ -198,7 +198,7 @@ function readOptions(raw: unknown, model: SheetModel): Options {
 function choice<T extends string>(raw: unknown, choices: readonly [T, ...T[]], what: string): T {
   if (raw === undefined) return choices[0];
   return (
-    choices.find((one) => one === raw) ?? refuse(`The ${what} is ${quoted(String(raw))}; it can be ${oneOf(choices)}.`)
+    choices.find((one) => one === raw) ?? refuse(`The ${what} is ${quote(String(raw))}; it can be ${oneOf(choices)}.`)
   );
 }
 
@@ -227,7 +227,7 @@ function readValues(raw: unknown, model: SheetModel): Values {
   const known = inputNames(model);
   const values = new Map<string, Value | Value[]>();
   for (const [name, value] of Object.entries(raw)) {
-    if (!known.has(name)) refuse(`The template has no input ${quoted(name)}.`);
+    if (!known.has(name)) refuse(`The template has no input ${quote(name)}.`);
     values.set(
       name,
       Array.isArray(value) ? value.slice(0, MAX_ROWS).map((one) => readValue(one, name)) : readValue(value, name),

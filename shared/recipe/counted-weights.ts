@@ -1,6 +1,6 @@
 // Weights that are typed as a recipe says them: "3 large", "2 cups", "1 stick" beside the ingredient's name.
 import { type Fault, fault, refuseAll } from "../base/refusal.ts";
-import { quoted } from "../base/show.ts";
+import { quote } from "../base/show.ts";
 import { fromGrams, grams, type Weight, type WeightUnit, weight } from "../base/units.ts";
 import type { CupSystem } from "../base/volumes.ts";
 import { isCounted } from "../cells/carried-units.ts";
@@ -38,7 +38,7 @@ export function weighCounted(
     const name = names[row] ?? null;
     const line = weigh(cell, name);
     const says = line.is === "weighed" ? (otherWords(cell, name, larder) ?? line.unsure ?? line.remarks[0]) : line.why;
-    if (says !== undefined) faults.push(fault(`is ${quoted(cell)}: ${says}`, argument, row + 1));
+    if (says !== undefined) faults.push(fault(`is ${quote(cell)}: ${says}`, argument, row + 1));
     return line.is === "weighed" ? weight(fromGrams(grams((line.least + line.most) / 2), unit)) : null;
   });
   refuseAll(faults);
@@ -53,5 +53,5 @@ function otherWords(cell: string, name: string | null, larder: Larder): string |
   const ingredient = name === null ? undefined : findIngredient(larder, name);
   if (namesNothing(words, ingredient) || (ingredient && ingredientOf(larder, words)?.name === ingredient.name))
     return undefined;
-  return `what is ${quoted(joinPhrases(phrasesOf(words)).join(" "))}? Enter a weight, or a count such as "3 large"`;
+  return `what is ${quote(joinPhrases(phrasesOf(words)).join(" "))}? Enter a weight, or a count such as "3 large"`;
 }

@@ -1,6 +1,6 @@
 // "3 (150 g) eggs": the brackets behind a number of things hold the weight of all, or of each.
 
-import { shown } from "../base/show.ts";
+import { showNumber } from "../base/show.ts";
 import { times } from "./amount.ts";
 import type { Choice } from "./line-parts.ts";
 import { isPackWord } from "./units.ts";
@@ -25,7 +25,7 @@ export function countedWeight(choice: Choice, asked: Asked, remarks: string[]): 
   const one = weightOf({ low: [{ count: 1, unit }], high: [{ count: 1, unit }] }, asked);
   const count = (least + most) / 2;
   const weight = middle(typed);
-  const said = `${shown(weight, 1)} g`;
+  const said = `${showNumber(weight, 1)} g`;
   if (!("problem" in one) && one.unsure === undefined && middle(one) > 0) {
     const piece = middle(one);
     const isAll = isNear(weight, piece * count);
@@ -42,6 +42,6 @@ export function countedWeight(choice: Choice, asked: Asked, remarks: string[]): 
     return each();
   } else if (isBehindName) return typed;
   return {
-    problem: `is ${said} the weight of each, or of all ${shown(most)}? Enter "${shown(most)} x ${said}" or "${said}"`,
+    problem: `is ${said} the weight of each, or of all ${showNumber(most)}? Enter "${showNumber(most)} x ${said}" or "${said}"`,
   };
 }

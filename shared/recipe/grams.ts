@@ -1,4 +1,4 @@
-import { quoted, shown } from "../base/show.ts";
+import { quote, showNumber } from "../base/show.ts";
 import { type Grams, grams } from "../base/units.ts";
 import type { CupSystem, EggSize } from "../base/volumes.ts";
 import { SPACES } from "../base/words.ts";
@@ -48,7 +48,7 @@ export function lineWeigher(system: CupSystem, larder: Larder): (line: string, n
   const unknown = (name: string): string => {
     const told = compared.get(name);
     if (told !== undefined) return told;
-    if (compared.size >= COMPARED) return `is ${quoted(name)}, which the larder does not know`;
+    if (compared.size >= COMPARED) return `is ${quote(name)}, which the larder does not know`;
     const says = unknownName(larder, name);
     compared.set(name, says);
     return says;
@@ -94,10 +94,10 @@ function weighLine(
   const second =
     parts.others.length === 0 ? undefined : parts.others.find((other) => namesAnother(larder, parts.main, other.words));
   if (second && second.link !== "or") {
-    const [one, two] = [parts.main, second.words].map((words) => quoted(told(words)));
+    const [one, two] = [parts.main, second.words].map((words) => quote(told(words)));
     return { is: "unclear", why: `two ingredients in one line, ${one} and ${two}; give each a line of its own` };
   }
-  if (second) remarks.push(`${quoted(told(second.words))} is the other choice and is not read`);
+  if (second) remarks.push(`${quote(told(second.words))} is the other choice and is not read`);
   if (read.more) remarks.push("more than this is used besides");
   const asked: Asked = { ingredient, size, forms: () => formsIn(parts.main), system };
   let least = 0;
@@ -224,10 +224,10 @@ function compare(
     if (!(apart > APART)) continue;
     const later = choices.indexOf(choice) > choices.indexOf(taken) ? choice : taken;
     if (later.link === "unsaid" && !choice.bracketed && !taken.bracketed) {
-      return `two amounts that disagree, ${shown(middle(weight), 1)} g and ${shown(middle(other), 1)} g; keep one`;
+      return `two amounts that disagree, ${showNumber(middle(weight), 1)} g and ${showNumber(middle(other), 1)} g; keep one`;
     }
-    const both = `${shown(middle(weight), 1)} g is taken, ${shown(middle(other), 1)} g stands beside it`;
-    remarks.push(`${both}, ${shown(apart * 100, 0)} % apart`);
+    const both = `${showNumber(middle(weight), 1)} g is taken, ${showNumber(middle(other), 1)} g stands beside it`;
+    remarks.push(`${both}, ${showNumber(apart * 100, 0)} % apart`);
   }
   return undefined;
 }

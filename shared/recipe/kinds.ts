@@ -1,7 +1,7 @@
 // What kind of ingredient a line holds: by the larder, else by a word of its name, else it is asked.
 
 import { CellError } from "../base/refusal.ts";
-import { quoted } from "../base/show.ts";
+import { quote } from "../base/show.ts";
 import { singularName } from "../base/words.ts";
 import type { Ingredient } from "../larder/ingredient.ts";
 import { type KindWord, PREFERMENT_WORDS } from "../larder/kind-words.ts";
@@ -47,7 +47,7 @@ export function kindOf(found: Ingredient | undefined, text: string): KindRead {
     const kind = TELLING.find(([, telling]) => telling.test(word))?.[0];
     if (kind === undefined) continue;
     const isGuess = found === undefined && word !== kind;
-    const says = `the larder has no row for it; its kind is a guess from the word ${quoted(word)}`;
+    const says = `the larder has no row for it; its kind is a guess from the word ${quote(word)}`;
     return { word: kind, says: isGuess ? says : "", asks: "" };
   }
   return { word: "", says: "", asks: 'what kind is it: flour, water, fat …? Choose "other" for none of these' };

@@ -1,6 +1,6 @@
 import { refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { quoted, shown } from "../base/show.ts";
+import { quote, showNumber } from "../base/show.ts";
 import { fromGrams, type Grams, gramsIn } from "../base/units.ts";
 import type { CupSystem } from "../base/volumes.ts";
 import type { Ingredient } from "../larder/ingredient.ts";
@@ -44,14 +44,14 @@ export function inSpoons(weight: Grams, ingredient: Ingredient, system: CupSyste
     const measure = volumeWeight(ingredient, unit, system);
     if (measure === undefined) {
       return refuse(
-        `is ${quoted(ingredient.name)}, which the larder has no cup or spoon of; give its row measures`,
+        `is ${quote(ingredient.name)}, which the larder has no cup or spoon of; give its row measures`,
         "ingredient",
       );
     }
     if (measure.least < measure.most) {
-      const span = `${shown(measure.least)} g to ${shown(measure.most)} g a ${unit}`;
+      const span = `${showNumber(measure.least)} g to ${showNumber(measure.most)} g a ${unit}`;
       return refuse(
-        `is ${quoted(ingredient.name)}, which weighs ${span} from one brand to the next; weigh it`,
+        `is ${quote(ingredient.name)}, which weighs ${span} from one brand to the next; weigh it`,
         "ingredient",
       );
     }
@@ -99,7 +99,7 @@ function nameSets(sets: readonly Set[], weight: number): string {
   if (best === undefined) return refuse("is too small for a spoon", "grams");
   const error = (best.grams / weight - 1) * 100;
   if (atMost(Math.abs(error), SAID_ABOVE)) return best.says;
-  return `${best.says} (${error > 0 ? "+" : "-"}${shown(Math.abs(error), Math.abs(error) < 10 ? 1 : 0)} %)`;
+  return `${best.says} (${error > 0 ? "+" : "-"}${showNumber(Math.abs(error), Math.abs(error) < 10 ? 1 : 0)} %)`;
 }
 
 /** A weight in pounds and ounces, in whole, half or quarter ounces, the coarsest that comes within 2 %. */

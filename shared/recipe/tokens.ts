@@ -1,4 +1,4 @@
-import { folded, SPACES } from "../base/words.ts";
+import { foldText, SPACES } from "../base/words.ts";
 import { readNumber } from "../cells/number.ts";
 import { BY_SPELLING, isPackSpelling } from "./unit-words.ts";
 
@@ -137,7 +137,7 @@ function wordToken(word: string, spaced: boolean): Token {
   return {
     is: "word",
     text: word === HALF_AND_HALF ? "half and half" : word,
-    low: LATIN.test(word) ? word.toLowerCase() : folded(word),
+    low: LATIN.test(word) ? word.toLowerCase() : foldText(word),
     spaced,
   };
 }

@@ -1,4 +1,4 @@
-import { quoted, shown } from "../base/show.ts";
+import { quote, showNumber } from "../base/show.ts";
 import { grams } from "../base/units.ts";
 import { type CupSystem, type EggSize, volumeOf } from "../base/volumes.ts";
 import type { Ingredient } from "../larder/ingredient.ts";
@@ -67,7 +67,7 @@ function lackedForm(unit: Volume, asked: Asked): Form | undefined {
 const unitWord = (unit: Unit): string => (unit.of === "volume" ? unit.unit : unit.of === "count" ? unit.word : "");
 
 function unsureOf(unit: Unit, { least, most }: Measure): string {
-  const span = `${shown(least)} g to ${shown(most)} g`;
+  const span = `${showNumber(least)} g to ${showNumber(most)} g`;
   return `a ${unitWord(unit) || "piece"} of it weighs ${span} from one brand to the next; weigh it, or say which`;
 }
 
@@ -75,7 +75,7 @@ function unsureOf(unit: Unit, { least, most }: Measure): string {
 function unitWeight(unit: Unit, asked: Asked, count: number): Measure | string {
   const { ingredient, size, system } = asked;
   if (unit.of === "weight") return { least: grams(unit.grams), most: grams(unit.grams) };
-  if (unit.of === "vague") return `${quoted(unit.word)} has no weight; enter grams, or a measure`;
+  if (unit.of === "vague") return `${quote(unit.word)} has no weight; enter grams, or a measure`;
   if (unit.loose !== undefined) return looseProblem(unit.loose);
   const here = unit.of === "volume" ? (unit.system ?? system) : system;
   if (unit.of === "volume" && volumeOf(unit.unit, here) === undefined) {
@@ -93,10 +93,10 @@ function unitWeight(unit: Unit, asked: Asked, count: number): Measure | string {
   const weight = countWeight(of, unit.word, sized, system);
   if (weight !== undefined) return weight;
   if (unit.word === "" && sized === undefined) {
-    return `a number without a unit, and the larder has no weight for a piece of ${quoted(of.name)}; enter "500 g" or "2 cups"`;
+    return `a number without a unit, and the larder has no weight for a piece of ${quote(of.name)}; enter "500 g" or "2 cups"`;
   }
   return missing([sized, unit.word || "piece"].filter((word) => word).join(" "), of);
 }
 
 const missing = (measure: string, of: Ingredient): string =>
-  `the larder has no weight for a ${measure} of ${quoted(of.name)}; enter grams, or add the measure to the larder`;
+  `the larder has no weight for a ${measure} of ${quote(of.name)}; enter grams, or add the measure to the larder`;

@@ -1,6 +1,6 @@
 import { CellError } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { shown, shownShare, shownWeight } from "../base/show.ts";
+import { showNumber, shownShare, shownWeight } from "../base/show.ts";
 import { type Weight, type WeightUnit, weight } from "../base/units.ts";
 import { isProblem, type Reader } from "../cells/cell.ts";
 import { flourShares } from "../formula/formula.ts";
@@ -8,7 +8,7 @@ import { type PercentCell, readPercents } from "../formula/percents.ts";
 import { isFlour, type Kind, type KindCell, kindsOf } from "../larder/kinds.ts";
 import type { Larder } from "../larder/larder.ts";
 import type { StyleName } from "./bands.ts";
-import { notesInto, type Remark, type Said, UNREADABLE } from "./remark.ts";
+import { notesInto, type Remark, type Said, type Topic, UNREADABLE } from "./remark.ts";
 import { review } from "./review.ts";
 
 /** A cell that could not be read waits here: what is wrong with it becomes its row's remark. */
@@ -80,8 +80,10 @@ function reviewRows({ names, kinds, percents }: Read, cells: FormulaCells, { sty
       shares.map((share) => (share === null ? null : weight(share))),
       known,
     );
-    for (const { row, says, matters, of } of review(names, known, all, style, larder))
-      if (isSurelyTrue(says, open)) remark(row, says, matters, of);
+    for (const said of review(names, known, all, style, larder)) {
+      const { row, says, matters, ...detail } = said;
+      if (isSurelyTrue(said, open)) remark(row, says, matters, detail);
+    }
   } catch (error) {
     if (!(error instanceof CellError)) throw error;
     const flour = amounts.reduce((sum, cell, row) => sum + (isFlour(known[row] ?? null) ? (cell?.value ?? 0) : 0), 0);
@@ -89,7 +91,7 @@ function reviewRows({ names, kinds, percents }: Read, cells: FormulaCells, { sty
       const cell = row === undefined ? null : (amounts[row - 1] ?? null);
       if (row !== undefined && cell !== null) remark(row - 1, meant(cell.value, flour), UNREADABLE);
       // Without a row that cannot be read, the sum is nobody's fault yet.
-      else if (open.length === 0) remark(first, `Percentages ${says}`, UNREADABLE, "flour");
+      else if (open.length === 0) remark(first, `Percentages ${says}`, UNREADABLE, { of: "flour" });
     }
   }
 }
@@ -119,25 +121,25 @@ function kindsOfReadable(
 /** "3000 %: 30 % meant?" where a column of ratios holds a 30, "0.02 %: 2 % meant?" where a plain one holds a 0.02. */
 function meant(value: number, flour: number): string {
   const [read, likely] = flour < 10 ? [value * 100, value] : [value, value * 100];
-  return `${shown(read, 4)} %: ${shown(likely, 4)} % meant? Enter ${shown(likely, 6)}%`;
+  return `${showNumber(read, 4)} %: ${showNumber(likely, 4)} % meant? Enter ${showNumber(likely, 6)}%`;
 }
 
-/** The kinds of row that a remark of too little rests on, by its first words; any row may add to what is not named here. */
-const RESTS_ON: readonly (readonly [RegExp, readonly string[]])[] = [
-  [/^Salt /, ["salt"]],
-  [/^(?:Fresh y|Dry y|Y)east/, ["yeast", "preferment"]],
-  [/^Sugar /, ["sugar"]],
-  [/^Fat /, ["fat"]],
-  [/^Egg /, ["egg"]],
-  [/^Milk solids /, ["dairy"]],
-  [/^Water/, ["water", "ice", "dairy", "preferment"]],
-];
+/** The kinds of row that a remark of too little rests on; any row may add to what is not named here. */
+const RESTS_ON: Readonly<Record<Topic, readonly Kind["word"][]>> = {
+  salt: ["salt"],
+  yeast: ["yeast", "preferment"],
+  sugar: ["sugar"],
+  fat: ["fat"],
+  egg: ["egg"],
+  "milk solids": ["dairy"],
+  water: ["water", "ice", "dairy", "preferment"],
+};
 
 /** Too little of something is said only where no row that could not be read may hold the rest; `open` are the kinds of those. */
-function isSurelyTrue(says: string, open: readonly (KindCell | null)[]): boolean {
-  if (open.length === 0 || !says.includes(", below the usual range")) return true;
-  const words = RESTS_ON.find(([begins]) => begins.test(says))?.[1];
-  return words !== undefined && open.every((kind) => kind !== null && !isUnread(kind) && !words.includes(kind.word));
+function isSurelyTrue({ topic, side }: Said, open: readonly (KindCell | null)[]): boolean {
+  if (open.length === 0 || side !== "below") return true;
+  if (topic === undefined) return false;
+  return open.every((kind) => kind !== null && !isUnread(kind) && !RESTS_ON[topic].includes(kind.word));
 }
 
 /** A scale may move a weight by this much before it is said (the default of BAKE_SCALEROUND). */
@@ -152,7 +154,7 @@ function offScale(each: Weight, { steps, unit }: Scale, remark: (says: string, m
   if (atMost(off, MAX_SHIFT)) return;
   const side = reads > each ? "too much" : "too little";
   remark(
-    `${shownWeight(each)} on a ${shown(finest, 4)} ${unit} scale would read ${shownWeight(reads)}, ${shownShare(off, 0)} ${side}: use a finer scale`,
+    `${shownWeight(each)} on a ${showNumber(finest, 4)} ${unit} scale would read ${shownWeight(reads)}, ${shownShare(off, 0)} ${side}: use a finer scale`,
     1 + off,
   );
 }

@@ -1,5 +1,5 @@
 import { atMost } from "../base/scaling.ts";
-import { shown, shownShare } from "../base/show.ts";
+import { showNumber, shownShare } from "../base/show.ts";
 import type { Ingredient } from "../larder/ingredient.ts";
 import type { KindWord } from "../larder/kind-words.ts";
 import type { Kind } from "../larder/kinds.ts";
@@ -19,8 +19,11 @@ export type Side = "above" | "below" | null;
  * What is said of a row, and how much it matters: what cannot be read first, then what is furthest outside, last what is not known.
  * `of` is what is missing, or the whole dough, where the row only speaks for it.
  */
-export type Said = { readonly row: number; readonly says: string; readonly matters: number; readonly of?: string };
-export type Remark = (index: number, says: string, matters?: number, of?: string) => void;
+export type Said = { readonly row: number; readonly says: string; readonly matters: number } & Detail;
+export type Remark = (index: number, says: string, matters?: number, detail?: Detail) => void;
+/** What there is too much or too little of, and which: for whoever goes by a remark without reading its sentence. */
+type Detail = { readonly of?: string | undefined; readonly topic?: Topic | undefined; readonly side?: Side };
+export type Topic = "water" | "salt" | "yeast" | "sugar" | "fat" | "egg" | "milk solids";
 
 export const UNREADABLE = 1000;
 const UNKNOWN = 0;
@@ -32,8 +35,8 @@ const ESSENTIAL = 4;
 /** Takes down what is said; a figure that is not known matters least. */
 export const notesInto =
   (said: Said[]): Remark =>
-  (row, says, matters = UNKNOWN, of) =>
-    said.push({ row, says, matters, ...(of === undefined ? {} : { of }) });
+  (row, says, matters = UNKNOWN, detail = {}) =>
+    said.push({ row, says, matters, ...detail });
 
 /** How many times the nearest end of its usual range it is, or the end is of it; `what` a dough cannot do without counts for more. */
 export function outside(value: number, side: Side, { low, high }: Band, what: "essential" | "enriching"): number {
@@ -63,7 +66,7 @@ export function sentence(what: string, value: number, side: Side, band: Band, { 
   const range =
     band.high === 0
       ? "none"
-      : `${shown(band.low * 100)} to ${shownShare(band.high)}, usually ${shownShare(band.usual)}`;
+      : `${showNumber(band.low * 100)} to ${shownShare(band.high)}, usually ${shownShare(band.usual)}`;
   const amount = value === 0 ? "missing" : `${shownShare(value)} of all flour`;
   return `${what} is ${amount}, ${side} the usual range for ${styleName} (${range}), from published formulas`;
 }

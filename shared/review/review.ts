@@ -1,11 +1,22 @@
-import { shown, shownShare } from "../base/show.ts";
+import { showNumber, shownShare } from "../base/show.ts";
 import type { Ratio } from "../base/units.ts";
 import { saysItsWater } from "../enrichment/enrichment.ts";
 import { builtInNamed } from "../larder/built-in-larder.ts";
 import { isFlour, isPreferment, type Kind } from "../larder/kinds.ts";
 import { eachRow, findIngredient, type Larder } from "../larder/larder.ts";
 import { bandOf, type StyleName, styleNamed } from "./bands.ts";
-import { notesInto, ofKind, outside, type Row, type Said, sentence, sideOf, sumOf, type Told } from "./remark.ts";
+import {
+  notesInto,
+  ofKind,
+  outside,
+  type Row,
+  type Said,
+  sentence,
+  sideOf,
+  sumOf,
+  type Told,
+  type Topic,
+} from "./remark.ts";
 import { reviewSalt } from "./salt.ts";
 import type { Printed } from "./style.ts";
 import { reviewWater } from "./water.ts";
@@ -66,8 +77,9 @@ function reviewPrefermentedFlour(rows: readonly Row[], { remark }: Told): void {
   if (first === undefined || side === null) return;
   remark(
     first.index,
-    `Prefermented flour is ${shownShare(flour)} of all flour, ${side} the usual range (${shown(PREFERMENTED.low * 100)} to ${shownShare(PREFERMENTED.high)})`,
+    `Prefermented flour is ${shownShare(flour)} of all flour, ${side} the usual range (${showNumber(PREFERMENTED.low * 100)} to ${shownShare(PREFERMENTED.high)})`,
     outside(flour, side, { ...PREFERMENTED, usual: flour }, "enriching"),
+    { side },
   );
 }
 
@@ -79,24 +91,28 @@ function reviewEnrichment(rows: readonly Row[], told: Told): void {
   const leavening = style.leavening;
   const solids = ofKind(rows, "dairy").filter(({ ingredient }) => (ingredient?.water ?? 1) < DRY);
   const groups: readonly Group[] = [
-    { what: "Sugar", rows: ofKind(rows, "sugar"), printed: style.sugar },
-    { what: "Fat", rows: ofKind(rows, "fat"), printed: style.fat },
-    { what: "Egg", rows: ofKind(rows, "egg"), printed: style.egg },
-    { what: "Milk solids", rows: solids, printed: style.milkSolids },
+    { topic: "sugar", what: "Sugar", rows: ofKind(rows, "sugar"), printed: style.sugar },
+    { topic: "fat", what: "Fat", rows: ofKind(rows, "fat"), printed: style.fat },
+    { topic: "egg", what: "Egg", rows: ofKind(rows, "egg"), printed: style.egg },
+    { topic: "milk solids", what: "Milk solids", rows: solids, printed: style.milkSolids },
     ...(leavening === undefined ? [] : [leaveningOf(rows, leavening)]),
   ];
-  for (const { what, rows: some, printed, isRaising } of groups) {
+  for (const { topic, what, rows: some, printed, isRaising } of groups) {
     const first = some.find(({ share }) => share > 0);
-    const amount = what === "Egg" ? some.reduce((sum, row) => sum + asShellEgg(row), 0) : sumOf(some);
+    const amount = topic === "egg" ? some.reduce((sum, row) => sum + asShellEgg(row), 0) : sumOf(some);
     const band = bandOf(printed);
     const side = sideOf(amount, band);
     if (first === undefined || side === null) continue;
     const as = isRaising === true ? "essential" : "enriching";
-    told.remark(first.index, sentence(what, amount, side, band, told), outside(amount, side, band, as));
+    told.remark(first.index, sentence(what, amount, side, band, told), outside(amount, side, band, as), {
+      topic,
+      side,
+    });
   }
 }
 
 type Group = {
+  readonly topic?: Topic;
   readonly what: string;
   readonly rows: readonly Row[];
   readonly printed: Printed;

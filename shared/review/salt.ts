@@ -11,5 +11,5 @@ export function reviewSalt(rows: readonly Row[], told: Told): void {
   const says = sentence("Salt", amount, side, band, told);
   const [first] = salt;
   const of = first === undefined ? "salt" : undefined;
-  told.remark(first?.index ?? told.whole, says, outside(amount, side, band, "essential"), of);
+  told.remark(first?.index ?? told.whole, says, outside(amount, side, band, "essential"), { of, topic: "salt", side });
 }

@@ -40,7 +40,11 @@ export function reviewWater(rows: readonly Row[], told: Told): void {
     const [first] = poured === 0 ? [] : ofKind(rows, "water", "ice");
     const of = first === undefined ? "water" : undefined;
     const says = sentence(waterName(pouring), poured, side, bandOf(style.water), told);
-    remark(first?.index ?? whole, says, outside(poured, side, bandOf(style.water), "essential"), of);
+    remark(first?.index ?? whole, says, outside(poured, side, bandOf(style.water), "essential"), {
+      of,
+      topic: "water",
+      side,
+    });
   }
   const all = sum(wet);
   const band = hydrationBand(style);
@@ -48,7 +52,7 @@ export function reviewWater(rows: readonly Row[], told: Told): void {
   const sameFigure = pouringTold && atMost(all, poured);
   if (wholeSide !== null && !sameFigure && sure(wet, wholeSide)) {
     const says = sentence("Effective hydration", all, wholeSide, band, told);
-    remark(whole, says, outside(all, wholeSide, band, "essential"), "whole dough");
+    remark(whole, says, outside(all, wholeSide, band, "essential"), { of: "whole dough", side: wholeSide });
   }
 }
 

@@ -34,7 +34,7 @@ export function reviewYeast(rows: readonly Row[], told: Told): void {
     yeasts[0]?.row.index ?? whole,
     sentence(amount === 0 ? "Yeast" : measured.what, amount, side, measured.band, told),
     outside(amount, side, measured.band, "essential"),
-    yeasts.length === 0 ? "yeast" : undefined,
+    { of: yeasts.length === 0 ? "yeast" : undefined, topic: "yeast", side },
   );
 }
 

@@ -1,6 +1,6 @@
 import { refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { shown, shownApart } from "../base/show.ts";
+import { showNumber, shownApart } from "../base/show.ts";
 import type { CubicCentimetres, Grams } from "../base/units.ts";
 import { fromGrams, grams, type WeightUnit } from "../base/units.ts";
 import { isProblem, number, type Reader, word } from "../cells/cell.ts";
@@ -62,8 +62,8 @@ export const fillCell = (): Reader<number> => {
       if (named !== undefined) return isProblem(named) ? named : tinGuide(named)[1];
       const fill = number<number>("a fill in g/cm³ such as 0.34, or a kind of dough such as lidded white").read(raw);
       if (isProblem(fill) || isFill(fill)) return fill;
-      const meant = isFill(fill / 100) ? `: enter ${shown(fill / 100, 4)}, say` : "";
-      return { problem: `is ${shown(fill, 4)}; it lies between 0.05 and 2 g of dough per cm³ of tin${meant}` };
+      const meant = isFill(fill / 100) ? `: enter ${showNumber(fill / 100, 4)}, say` : "";
+      return { problem: `is ${showNumber(fill, 4)}; it lies between 0.05 and 2 g of dough per cm³ of tin${meant}` };
     },
   };
 };
@@ -80,7 +80,7 @@ const MIN_CAPACITY = 20;
 export function refuseSmall(capacity: number, argument = "capacity"): void {
   if (!atMost(MIN_CAPACITY, capacity))
     refuse(
-      `is ${shownApart(capacity, MIN_CAPACITY)} cm³, less than any tin holds; for litres enter "${shown(capacity, 4)} l"`,
+      `is ${shownApart(capacity, MIN_CAPACITY)} cm³, less than any tin holds; for litres enter "${showNumber(capacity, 4)} l"`,
       argument,
     );
 }
@@ -99,14 +99,14 @@ export function tinNote(dough: Grams, capacity: CubicCentimetres, kind: TinDough
   const fill = dough / capacity;
   if (!isFill(fill)) {
     refuse(
-      `makes a fill of ${shown(fill)} g/cm³; it lies between 0.05 and 2. Is the capacity in cm³ and the dough in ${unit}?`,
+      `makes a fill of ${showNumber(fill)} g/cm³; it lies between 0.05 and 2. Is the capacity in cm³ and the dough in ${unit}?`,
       "dough",
     );
   }
   const inUnit = (guide: number) => fromGrams(grams(guide * capacity), unit);
   const usualWeight = `usual here is ${weighed(inUnit(usual), unit)} (${weighed(inUnit(low), unit)} to ${weighed(inUnit(high), unit)})`;
   const place = `Fill ${shownFill(fill, [low, usual, high])} g/cm³`;
-  const range = `${shown(low, 2)} to ${shown(high, 2)}`;
+  const range = `${showNumber(low, 2)} to ${showNumber(high, 2)}`;
   return {
     // One text, not a tree of its parts: a column of them is held until the last row is done.
     sentence: [place, judged(fill, [low, usual, high], kind, range), "; ", usualWeight, "."].join(""),
@@ -117,7 +117,7 @@ export function tinNote(dough: Grams, capacity: CubicCentimetres, kind: TinDough
 }
 
 function shownFill(fill: number, [low, , high]: Guide): string {
-  if (atMost(fill, high) && atMost(low, fill)) return shown(fill, 2);
+  if (atMost(fill, high) && atMost(low, fill)) return showNumber(fill, 2);
   return shownApart(fill, fill > high ? high : low, 2);
 }
 
@@ -139,4 +139,4 @@ function judged(fill: number, [low, usual, high]: Guide, kind: TinDoughKind, ran
 }
 
 /** A weight as it is said in a sentence: whole grams, hundredths of anything larger. */
-const weighed = (value: number, unit: WeightUnit) => `${shown(value, unit === "g" ? 0 : 2)} ${unit}`;
+const weighed = (value: number, unit: WeightUnit) => `${showNumber(value, unit === "g" ? 0 : 2)} ${unit}`;

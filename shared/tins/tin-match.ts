@@ -1,5 +1,5 @@
 import { CellError, type Fault, fault, refuse, refuseAll } from "../base/refusal.ts";
-import { quoted } from "../base/show.ts";
+import { quote } from "../base/show.ts";
 import { type Centimetres, centimetres, type LengthUnit, toCentimetres } from "../base/units.ts";
 import type { Sized } from "./sized.ts";
 import { isLength, sizeName, type TinShape, tinArea, tinCapacity } from "./tin.ts";
@@ -75,7 +75,7 @@ function wantedSize(wanted: Sized, by: TinMeasure): number {
   if (typeof wanted === "number") return wanted;
   const [of, example] = by === "area" ? ["area", "730 cm²"] : ["volume", "1.9 l"];
   if (wanted.of === of) return wanted.value;
-  return refuse(`is ${quoted(wanted.text)}, which is no ${by}; enter one such as "${example}"`, "wanted");
+  return refuse(`is ${quote(wanted.text)}, which is no ${by}; enter one such as "${example}"`, "wanted");
 }
 
 /** One size in centimetres, or grams of water, or a number of sides. */
@@ -90,7 +90,7 @@ function sizeAt(shape: TinShape, size: Sized | null, place: number, unit: Length
   if (size.of === of) return centimetres(size.value);
   const name = sizeName(shape, place) ?? "a size";
   return refuse(
-    `have ${quoted(size.text)} as ${name}; enter it such as ${of === "" ? example : `"${example}"`}`,
+    `have ${quote(size.text)} as ${name}; enter it such as ${of === "" ? example : `"${example}"`}`,
     "sizes",
   );
 }

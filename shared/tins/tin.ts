@@ -1,6 +1,6 @@
 import { refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
-import { oneOf, shown, shownApart } from "../base/show.ts";
+import { oneOf, showNumber, shownApart } from "../base/show.ts";
 import {
   type Centimetres,
   type CubicCentimetres,
@@ -67,7 +67,7 @@ function checked(shape: TinShape, sizes: Given, depthNeeded: boolean): number[] 
   sizes.forEach((size, place) => {
     if (size === null) return;
     const name = [...needed, ...extra][place];
-    if (size <= 0) refuse(`have ${shown(size)} as ${name}; it must be above 0`, "sizes");
+    if (size <= 0) refuse(`have ${showNumber(size)} as ${name}; it must be above 0`, "sizes");
     if (shape !== "water" && name !== "sides" && !atMost(size, MAX_LENGTH))
       refuse(
         `have a ${name} of ${shownApart(size, MAX_LENGTH, 2)} cm, more than any tin; enter it with its unit, such as "230 mm"`,
@@ -99,10 +99,10 @@ function capacity(shape: TinShape, many: number, a: number, b: number, c: number
       const base = many > 2 ? c : a;
       const order = "the order is diameter, depth, base diameter";
       if (!atMost(b, a))
-        refuse(`have a depth of ${shownApart(b, a, 2)} above the diameter of ${shown(a)}; ${order}`, "sizes");
+        refuse(`have a depth of ${shownApart(b, a, 2)} above the diameter of ${showNumber(a)}; ${order}`, "sizes");
       if (!atMost(a / 4, base))
         refuse(
-          `have a base of ${shownApart(base, a / 4, 2)}, less than a quarter of the diameter of ${shown(a)}; ${order}`,
+          `have a base of ${shownApart(base, a / 4, 2)}, less than a quarter of the diameter of ${showNumber(a)}; ${order}`,
           "sizes",
         );
       return (Math.PI / 4) * prismatoid(b, [a, a], [base, base]);
@@ -116,7 +116,7 @@ function capacity(shape: TinShape, many: number, a: number, b: number, c: number
       const depth = many > 1 ? b : rim;
       if (!atMost(depth, rim)) {
         refuse(
-          `have a depth of ${shownApart(depth, rim, 2)} above half the diameter of ${shown(a)}; weigh such a tin with "water"`,
+          `have a depth of ${shownApart(depth, rim, 2)} above half the diameter of ${showNumber(a)}; weigh such a tin with "water"`,
           "sizes",
         );
       }
@@ -125,7 +125,7 @@ function capacity(shape: TinShape, many: number, a: number, b: number, c: number
     case "wreath":
       if (!atMost(b, a / 2))
         refuse(
-          `have a tube of ${shownApart(b, a / 2, 2)} above half the outer diameter of ${shown(a)}; the order is outer diameter, tube diameter`,
+          `have a tube of ${shownApart(b, a / 2, 2)} above half the outer diameter of ${showNumber(a)}; the order is outer diameter, tube diameter`,
           "sizes",
         );
       return Math.PI ** 2 * ((a - b) / 2) * (b / 2) ** 2;
@@ -134,7 +134,7 @@ function capacity(shape: TinShape, many: number, a: number, b: number, c: number
     case "water":
       if (!atMost(MIN_WATER, a))
         refuse(
-          `have ${shownApart(a, MIN_WATER, 2)} g of water, less than any tin holds; for kilograms enter "${shown(a)} kg"`,
+          `have ${shownApart(a, MIN_WATER, 2)} g of water, less than any tin holds; for kilograms enter "${showNumber(a)} kg"`,
           "sizes",
         );
       return a / WATER_DENSITY;
@@ -144,14 +144,14 @@ function capacity(shape: TinShape, many: number, a: number, b: number, c: number
 function refuseWideTube(outer: number, tube: number, name: string): void {
   if (atMost(outer, tube))
     refuse(
-      `have a tube of ${shown(tube)} that fills the ${name} of ${shown(outer)}; the order is diameter, tube diameter, depth`,
+      `have a tube of ${showNumber(tube)} that fills the ${name} of ${showNumber(outer)}; the order is diameter, tube diameter, depth`,
       "sizes",
     );
 }
 
 function polygonArea(sides: number, side: number): number {
   if (!Number.isInteger(sides) || sides < 3)
-    refuse(`have ${shown(sides)} as the number of sides; enter a whole number from 3`, "sizes");
+    refuse(`have ${showNumber(sides)} as the number of sides; enter a whole number from 3`, "sizes");
   return (sides * side ** 2) / (4 * Math.tan(Math.PI / sides));
 }
 
@@ -177,7 +177,7 @@ export function tinArea(shape: TinShape, sizes: readonly (Centimetres | null)[])
       return squareCentimetres((Math.PI / 4) * (a ** 2 - b ** 2));
     case "wreath":
       if (!atMost(b, a / 2))
-        refuse(`have a tube of ${shownApart(b, a / 2, 2)} above half the outer diameter of ${shown(a)}`, "sizes");
+        refuse(`have a tube of ${shownApart(b, a / 2, 2)} above half the outer diameter of ${showNumber(a)}`, "sizes");
       return squareCentimetres((Math.PI / 4) * (a ** 2 - (a - 2 * b) ** 2));
     case "polygon":
       return squareCentimetres(polygonArea(a, b));

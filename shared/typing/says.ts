@@ -1,5 +1,5 @@
 // What a note on a cell says; every one begins with the product's name, by which it is known again.
-import { shown } from "../base/show.ts";
+import { showNumber } from "../base/show.ts";
 import type { Back } from "./typed-weights.ts";
 
 const BY = "Gramwright ";
@@ -18,7 +18,7 @@ const BACKS: Readonly<Record<Back, string>> = {
 };
 
 const what = (value: unknown): string => {
-  if (typeof value === "number") return shown(value, 4);
+  if (typeof value === "number") return showNumber(value, 4);
   const text = typeof value === "string" ? value : value instanceof Date ? "a date" : String(value).toUpperCase();
   const long = text.length > 40 ? `${text.slice(0, 40)} …` : text;
   return value instanceof Date ? long : `“${long}”`;
@@ -36,6 +36,6 @@ export const saysFilled = (value: unknown): string =>
 export const saysStages = (value: unknown): string =>
   `${BY}cleared ${what(value)}. Enter the weight under Weight: preferment and final mix follow.`;
 export const saysOnSteps = (typed: number, onScale: number, unit: string): string =>
-  `${BY}took ${shown(typed, 4)} ${unit} a mix. The scales show ${shown(onScale, 4)} ${unit}.`;
+  `${BY}took ${showNumber(typed, 4)} ${unit} a mix. The scales show ${showNumber(onScale, 4)} ${unit}.`;
 export const saysOrderKept = (): string =>
   `${BY}made the percentages from these weights. The order stays: change it to weigh as much.`;

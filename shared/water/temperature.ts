@@ -1,5 +1,5 @@
 import { refuse } from "../base/refusal.ts";
-import { shown } from "../base/show.ts";
+import { showNumber } from "../base/show.ts";
 import { type AnyDegrees, anyDegrees, type CelsiusDegrees, celsiusDegrees, type Minutes } from "../base/units.ts";
 import { sum } from "../formula/formula.ts";
 
@@ -23,7 +23,7 @@ export function refuseTwoUnits(dough: AnyDegrees, temps: readonly (AnyDegrees | 
   const isBesideC = dough > 50 && read.every((temp) => temp < 35);
   if (isBesideF || isBesideC)
     refuse(
-      `are ${read.map((temp) => shown(temp)).join(" and ")} beside a dough of ${shown(dough)}; enter every temperature in °C, or every one in °F`,
+      `are ${read.map((temp) => showNumber(temp)).join(" and ")} beside a dough of ${showNumber(dough)}; enter every temperature in °C, or every one in °F`,
       "temps",
     );
 }

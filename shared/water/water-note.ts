@@ -1,5 +1,5 @@
 import { atMost } from "../base/scaling.ts";
-import { shown, shownApart } from "../base/show.ts";
+import { showNumber, shownApart } from "../base/show.ts";
 import { type Celsius, fromCelsius, type TemperatureUnit } from "../base/units.ts";
 import { iceShare } from "./ice.ts";
 
@@ -14,7 +14,7 @@ const MUCH_ICE = 0.5;
 
 /** What to do for water of this temperature, from this tap, beside this yeast. */
 export function waterNote(water: Celsius, tap: Celsius, yeast: WaterYeast, unit: TemperatureUnit): string {
-  const at = (temp: number) => `${shown(fromCelsius(temp as Celsius, unit), 1)} °${unit}`;
+  const at = (temp: number) => `${showNumber(fromCelsius(temp as Celsius, unit), 1)} °${unit}`;
   const scald = atMost(SCALDS, water) ? " Water this hot scalds: pour and carry it with care." : "";
   if (!atMost(water, YEAST_LIMITS[yeast])) {
     const who =
@@ -29,7 +29,7 @@ export function waterNote(water: Celsius, tap: Celsius, yeast: WaterYeast, unit:
   const share = iceShare(tap, water, 0 as Celsius);
   if (!atMost(share, 1))
     return `Water of ${at(water)} is colder than ice alone can make it: cool the flour, mix for less time, or accept a warmer dough.`;
-  const ice = `Cool the tap's water to ${at(water)}: about ${shown(share * 100, 0)} % of it as ice`;
+  const ice = `Cool the tap's water to ${at(water)}: about ${showNumber(share * 100, 0)} % of it as ice`;
   return !atMost(share, MUCH_ICE)
     ? `${ice}. That is more than half: chill flour and water beforehand, use flake ice, and see that it melts before mixing ends.`
     : `${ice}, weighed as part of the water. Ice is food: clean water, clean scoop.`;

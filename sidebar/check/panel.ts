@@ -1,7 +1,7 @@
 import { stepBars } from "../../shared/drawings/step-bars.ts";
 import type { SheetReview } from "../../shared/protocol/bench.ts";
-import { acting } from "../kit/action-button.ts";
-import { ask, told } from "../kit/ask.ts";
+import { actionButton } from "../kit/action-button.ts";
+import { ask, failureSentence } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
 import { newId } from "../kit/fields.ts";
 import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";
@@ -21,7 +21,7 @@ export const check: Panel = {
     const body = element("div", {});
     let style = "";
     let sheet = "";
-    const reading = acting(
+    const reading = actionButton(
       {
         question: "review",
         label: "Check this sheet",
@@ -139,5 +139,5 @@ const PATIENCE_MS = 20_000;
 async function jump(sheet: string, cell: string, trouble: HTMLElement): Promise<void> {
   const outcome = await ask("goto", { sheet, cell }, PATIENCE_MS);
   trouble.hidden = "answer" in outcome;
-  say(trouble, "answer" in outcome ? "" : told(outcome));
+  say(trouble, "answer" in outcome ? "" : failureSentence(outcome));
 }

@@ -1,8 +1,8 @@
 import type { SheetReview } from "../../shared/protocol/bench.ts";
-import { ask, told } from "../kit/ask.ts";
+import { ask, failureSentence } from "../kit/ask.ts";
 import { element } from "../kit/element.ts";
 import { pressButton, progressOf } from "../kit/work-in-progress.ts";
-import { folded } from "../new-formula/sections.ts";
+import { foldedSection } from "../new-formula/sections.ts";
 
 /** As a person calls the blocks of a formula sheet. */
 const NAMES: Readonly<Record<string, string>> = {
@@ -33,7 +33,7 @@ export function partsSection({ sheet, parts }: SheetReview, again: (part: string
     );
     if (!("answer" in outcome)) {
       const silent = "No answer for 90 seconds. Look at the sheet before you press the button again.";
-      return progress.report(outcome.how === "silent" ? silent : told(outcome), true);
+      return progress.report(outcome.how === "silent" ? silent : failureSentence(outcome), true);
     }
     again(part);
   };
@@ -47,7 +47,7 @@ export function partsSection({ sheet, parts }: SheetReview, again: (part: string
     button.dataset.part = part;
     return element("li", {}, button);
   });
-  return folded(
+  return foldedSection(
     "Add to this sheet",
     element(
       "p",

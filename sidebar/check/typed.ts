@@ -1,12 +1,12 @@
 import type { SheetReview } from "../../shared/protocol/bench.ts";
-import { acting } from "../kit/action-button.ts";
+import { actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
 import { section } from "../new-formula/sections.ts";
 
 /** Weights that stand over the sheet's own, as where it runs no trigger; `again` reads the sheet once they are taken. */
 export function typedSection({ sheet, typed }: SheetReview, again: () => void): HTMLElement {
   const told = element("div", {});
-  const taking = acting({
+  const taking = actionButton({
     question: "take",
     label: "Take the typed weights",
     asked: () => ({ sheet }),

@@ -3,7 +3,7 @@ import { isProblem } from "../../shared/cells/cell.ts";
 import { entryFormula, readEntry } from "../../shared/cells/entry.ts";
 import type { FunctionHelp } from "../../shared/protocol/function-help.ts";
 import { insertAnswer } from "../../shared/protocol/insert.ts";
-import { ask, told } from "../kit/ask.ts";
+import { ask, failureSentence } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
 import { type Form, goTo, newForm, showTroubles, textField } from "../kit/fields.ts";
 import { pressButton, progressOf } from "../kit/work-in-progress.ts";
@@ -68,7 +68,7 @@ function inside(help: FunctionHelp): HTMLElement {
           progress.report(`${insertSentence(late.answer)} It took longer than Gramwright waited.`, false);
       }),
     );
-    const says = "answer" in outcome ? insertSentence(outcome.answer) : told(outcome);
+    const says = "answer" in outcome ? insertSentence(outcome.answer) : failureSentence(outcome);
     const isSilent = "how" in outcome && outcome.how === "silent";
     progress.report(isSilent ? `${says} Look whether the formula is there first.` : says, !("answer" in outcome));
   }

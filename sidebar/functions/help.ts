@@ -1,6 +1,6 @@
 // What every function is, found by what somebody wants to know.
 
-import { folded, singularName } from "../../shared/base/words.ts";
+import { foldText, singularName } from "../../shared/base/words.ts";
 import type { FunctionHelp } from "../../shared/protocol/function-help.ts";
 
 import { answersTradeWord, notHere } from "./trade-words.ts";
@@ -49,7 +49,7 @@ const ALSO: Readonly<Record<string, readonly string[]>> = {
 const MIN_LETTERS = 3;
 
 const wordsOf = (text: string): string[] =>
-  singularName(folded(text))
+  singularName(foldText(text))
     .split(/[^\p{L}\d%]+/u)
     .filter((word) => word !== "");
 
@@ -87,7 +87,7 @@ export function findFunctions(all: readonly FunctionHelp[], question: string): r
     });
     // Every word that is met counts for more than one word met well.
     const met = score.filter((one) => one > 0).length;
-    const named = inName === folded(asked) ? 100 : 0;
+    const named = inName === foldText(asked) ? 100 : 0;
     return {
       help,
       score: score.reduce((sum, one) => sum + one, 0) + 10 * met + named + answersTradeWord(help.name, asked),

@@ -1,6 +1,6 @@
 // Words of the trade that no function's own help uses, and the functions that answer them, the nearest first.
 
-import { folded, singularName } from "../../shared/base/words.ts";
+import { foldText, singularName } from "../../shared/base/words.ts";
 
 const ANSWERED_BY: Readonly<Record<string, string>> = {
   ddt: "DOUGHTEMP WATERTEMP HEATBALANCE",
@@ -43,7 +43,7 @@ const NOT_HERE: Readonly<Record<string, string>> = {
 };
 
 const wordsOf = (text: string): string[] =>
-  folded(text)
+  foldText(text)
     .split(/[^\p{L}\d]+/u)
     .filter((word) => word !== "")
     .map(singularName);

@@ -15,7 +15,7 @@ import {
   TYPED_CELL,
   typedAnswer,
 } from "../../shared/protocol/self-check-probes.ts";
-import { ask, told } from "../kit/ask.ts";
+import { ask, failureSentence } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
 import type { Panel } from "../kit/panel.ts";
 
@@ -152,7 +152,7 @@ function checkSheet() {
 async function step(asked: CheckStep): Promise<CheckAnswer> {
   const outcome = await ask("check", asked, PATIENCE_MS);
   if ("answer" in outcome) return outcome.answer;
-  throw new Error(told(outcome));
+  throw new Error(failureSentence(outcome));
 }
 
 const button = (text: string, click: () => void) => element("button", { type: "button", class: "build", click }, text);

@@ -1,7 +1,7 @@
 // A button that asks the add-on for something, says what came of it, and says every failure with a way on.
-import { shown } from "../../shared/base/show.ts";
+import { showNumber } from "../../shared/base/show.ts";
 import type { Question, Questions } from "../../shared/protocol/bench.ts";
-import { ask, type Failure, ONE_ACCOUNT, told } from "./ask.ts";
+import { ask, type Failure, failureSentence, ONE_ACCOUNT } from "./ask.ts";
 import { pressButton, progressOf } from "./work-in-progress.ts";
 
 const PATIENCE_MS = 90_000;
@@ -23,7 +23,7 @@ export type Act<Q extends Question> = {
 
 export type Acting = { readonly nodes: readonly HTMLElement[]; readonly run: () => Promise<void> };
 
-export function acting<Q extends Question>(act: Act<Q>, look = "build"): Acting {
+export function actionButton<Q extends Question>(act: Act<Q>, look = "build"): Acting {
   const button = pressButton(act.label, look, () => void run());
   const progress = progressOf(() => button);
   return { nodes: [progress.bar, progress.status, button], run };
@@ -43,7 +43,7 @@ export function acting<Q extends Question>(act: Act<Q>, look = "build"): Acting 
   }
 
   function failed(failure: Failure): string {
-    if (failure.how !== "silent") return told(failure);
-    return `No answer for ${shown(PATIENCE_MS / 1000)} seconds. ${act.silent} If nothing comes at all: ${ONE_ACCOUNT}`;
+    if (failure.how !== "silent") return failureSentence(failure);
+    return `No answer for ${showNumber(PATIENCE_MS / 1000)} seconds. ${act.silent} If nothing comes at all: ${ONE_ACCOUNT}`;
   }
 }

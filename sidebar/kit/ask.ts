@@ -95,7 +95,7 @@ export const ONE_ACCOUNT =
 const OTHER_ACCOUNT = /permission|authori[sz]|access denied|sign(ed)? in|log ?in/i;
 
 /** A failed question as a sentence with a way on. */
-export function told({ how, message }: Failure): string {
+export function failureSentence({ how, message }: Failure): string {
   if (how === "refused") return message;
   if (how === "nowhere") return "This page works beside a spreadsheet: open it from the spreadsheet's menu.";
   if (how === "silent") return `The add-on does not answer. ${ONE_ACCOUNT}`;

@@ -1,5 +1,5 @@
 import { doughFor } from "../../shared/base/scaling.ts";
-import { shown } from "../../shared/base/show.ts";
+import { showNumber } from "../../shared/base/show.ts";
 import { ratio, type Weight, weight } from "../../shared/base/units.ts";
 import { isProblem } from "../../shared/cells/cell.ts";
 import { type AmountOf, sum } from "../../shared/formula/formula.ts";
@@ -181,7 +181,7 @@ function askPerArea({ own, draft, troubles }: Asked): void {
   const [typed, of, across] = ["per_area", "known_weight", "known_diameter"].map(own.number);
   if (typed != null && of != null && across != null && Math.abs(of / area(across) / typed - 1) > 0.01) {
     const unit = `${draft.units.weight}/${draft.units.length}²`;
-    const says = `That round has ${shown(of / area(across), 3)} ${unit}, and the weight per area says ${shown(typed, 3)}; clear one of the two.`;
+    const says = `That round has ${showNumber(of / area(across), 3)} ${unit}, and the weight per area says ${showNumber(typed, 3)}; clear one of the two.`;
     troubles.push(trouble("known_weight", says));
   }
   if (perArea(own) !== null || troubles.some(({ at }) => /^(?:per_area|known_)/.test(at))) return;

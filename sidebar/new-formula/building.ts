@@ -1,11 +1,11 @@
 // The foot of a panel that builds: what will come of it, what is still in the way, and the Build button.
 
-import { shown } from "../../shared/base/show.ts";
+import { showNumber } from "../../shared/base/show.ts";
 import { toGrams } from "../../shared/base/units.ts";
 import type { TinView } from "../../shared/drawings/tin-view.ts";
 import type { Order, Questions } from "../../shared/protocol/bench.ts";
 import { tellsOfLeftOver } from "../../shared/protocol/left-over.ts";
-import { ask, type Failure, ONE_ACCOUNT, type Outcome, told } from "../kit/ask.ts";
+import { ask, type Failure, failureSentence, ONE_ACCOUNT, type Outcome } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
 import { type Form, goTo, showTroubles } from "../kit/fields.ts";
 import { goToPanel } from "../kit/panel.ts";
@@ -136,9 +136,9 @@ function built({ sheet, note }: Questions["build"]["answer"], title: string): st
 
 function failed(failure: Failure): string {
   if (failure.how === "silent") {
-    return `No answer for ${shown(PATIENCE_MS / 1000)} seconds. The sheet may still be on its way: look at the tabs under the grid before you build again. If nothing comes at all: ${ONE_ACCOUNT}`;
+    return `No answer for ${showNumber(PATIENCE_MS / 1000)} seconds. The sheet may still be on its way: look at the tabs under the grid before you build again. If nothing comes at all: ${ONE_ACCOUNT}`;
   }
-  return `${told(failure)} What you typed is still here.`;
+  return `${failureSentence(failure)} What you typed is still here.`;
 }
 
 function figuresOf({ made, dough, what, mixes, tin, troubles, isOpen, unusual }: Assessed, unit: "g" | "oz"): Node[] {
@@ -153,7 +153,7 @@ function figuresOf({ made, dough, what, mixes, tin, troubles, isOpen, unusual }:
     ...(made === null && isOpen ? [element("span", {}, "The water row is worked out as the sheet is built.")] : []),
     ...(tin?.dough == null
       ? []
-      : [figure("Fill", `${shown(toGrams(tin.dough, unit) / tin.capacity, 2)} g/cm³${fits(tin)}`)]),
+      : [figure("Fill", `${showNumber(toGrams(tin.dough, unit) / tin.capacity, 2)} g/cm³${fits(tin)}`)]),
     ...(unusual.length === 0 ? [] : [element("span", {}, "Unusual: see below the ingredients.")]),
   ];
 }

@@ -1,6 +1,6 @@
 // What a template has of its own, read as its sheet will read it.
 
-import { oneOf, quoted } from "../../shared/base/show.ts";
+import { oneOf, quote } from "../../shared/base/show.ts";
 import { isProblem } from "../../shared/cells/cell.ts";
 import type { SheetModel, Value } from "../../shared/sheet/model.ts";
 import { type InputTable, inputGroups, type TemplateInput } from "../../shared/sheet/template-inputs.ts";
@@ -80,7 +80,7 @@ function readInput(
   if (text.trim() === "") return null;
   if (input.unit === "text") {
     const unknown = notAmong(input, text.trim(), draft);
-    if (unknown !== "") troubles.push(trouble(at, `${label} is ${quoted(text.trim())}${unknown}`));
+    if (unknown !== "") troubles.push(trouble(at, `${label} is ${quote(text.trim())}${unknown}`));
     return text.trim();
   }
   const read = readQuantity(text, quantityOfUnit(input.unit), draft.units);
@@ -90,7 +90,7 @@ function readInput(
   }
   const limits = validationOf(input, undefined, { ...draft.units, parts: [] });
   if (read !== null && limits?.is === "between" && (read < limits.least || read > limits.most)) {
-    troubles.push(trouble(at, `${label} is ${quoted(text.trim())}. ${limits.help}`));
+    troubles.push(trouble(at, `${label} is ${quote(text.trim())}. ${limits.help}`));
     return null;
   }
   return read;

@@ -1,6 +1,6 @@
 // What a person typed into a field, as a number in the unit the sheet will have.
 
-import { shown } from "../../shared/base/show.ts";
+import { showNumber } from "../../shared/base/show.ts";
 import {
   fromCelsius,
   fromCelsiusDegrees,
@@ -93,7 +93,7 @@ const THREE_DECIMALS = number("a weight such as 1.250 kg", { above: 0, max: 1e9 
 function wholeCount(text: string): number | Problem {
   const read = READERS.count.read(text);
   if (isProblem(read) || Number.isInteger(read)) return read;
-  return { problem: `is ${shown(read, 3)}; enter a whole number such as ${Math.max(1, Math.round(read))}` };
+  return { problem: `is ${showNumber(read, 3)}; enter a whole number such as ${Math.max(1, Math.round(read))}` };
 }
 
 /** A number, null for a blank field, or what is wrong as a predicate: `is "abc", which …`. */

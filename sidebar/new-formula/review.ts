@@ -4,15 +4,13 @@ import { weight } from "../../shared/base/units.ts";
 import { saysItsWater } from "../../shared/enrichment/enrichment.ts";
 import { isFlour } from "../../shared/larder/kinds.ts";
 import { styleNamed } from "../../shared/review/bands.ts";
-import type { Row, Told } from "../../shared/review/remark.ts";
+import { notesInto, type Row, type Said } from "../../shared/review/remark.ts";
 import { reviewSalt } from "../../shared/review/salt.ts";
 import { reviewWater } from "../../shared/review/water.ts";
 import type { SheetModel } from "../../shared/sheet/model.ts";
 import { usualStyle } from "../../src/planners/check-sheet.ts";
 import { type FormulaRows, readRows, weighRows } from "./formula.ts";
 import { startFrom } from "./start.ts";
-
-const NOT_COUNTED = /^(?:not in the larder|its water is not)/;
 
 const own = new Map<string, readonly string[]>();
 
@@ -42,17 +40,19 @@ function remarks(formula: FormulaRows, template: string): string[] {
   });
   const styleName = usualStyle(template);
   const whole = rows.find(({ kind }) => isFlour(kind))?.index ?? 0;
-  const said: string[] = [];
-  const told: Told = { remark: (_, says) => said.push(says), whole, styleName, style: styleNamed(styleName) };
-  reviewWater(rows, told);
+  const water: Said[] = [];
+  const whom = { whole, styleName, style: styleNamed(styleName) };
+  reviewWater(rows, { ...whom, remark: notesInto(water) });
   // Milk, butter and eggs bring water that is not known here: what is above a band without it is so with it.
   const hidden = rows.filter(({ kind, share }) => share > 0 && kind.word !== "yeast" && !saysItsWater(kind));
-  const isWhole = (says: string) =>
-    hidden.length === 0 || (says.startsWith("Water") && !hidden.some(({ kind }) => kind.word === "dairy"));
-  const water = said
-    .filter((says) => !NOT_COUNTED.test(says))
-    .map((says) => (isWhole(says) ? says : says.replace(/ is (?=\d)/, " is at least ")));
-  said.length = 0;
-  reviewSalt(rows, told);
-  return [...water, ...said].map((says) => `${says}.`);
+  const isWhole = ({ topic }: Said) =>
+    hidden.length === 0 || (topic === "water" && !hidden.some(({ kind }) => kind.word === "dairy"));
+  // What is on neither side of a range is that a row's water is not counted.
+  const sided = water.filter(({ side }) => side !== undefined);
+  const salt: Said[] = [];
+  reviewSalt(rows, { ...whom, remark: notesInto(salt) });
+  return [
+    ...sided.map((one) => (isWhole(one) ? one.says : one.says.replace(/ is (?=\d)/, " is at least "))),
+    ...salt.map(({ says }) => says),
+  ].map((says) => `${says}.`);
 }

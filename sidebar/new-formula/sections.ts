@@ -22,7 +22,7 @@ export type Bench = {
 export const section = (title: string, ...children: (Node | string)[]) =>
   element("section", {}, element("h2", {}, title), ...children);
 
-export const folded = (title: string, ...children: Node[]) =>
+export const foldedSection = (title: string, ...children: Node[]) =>
   element("details", {}, element("summary", {}, element("h2", {}, title)), element("div", {}, ...children));
 
 /** What may be left as it is: folded, and beside its heading what it holds. */
@@ -123,14 +123,14 @@ export function waterSection(bench: Bench): HTMLElement {
     fields.hidden = !draft.water;
     say(note, now().water);
   });
-  return folded("Water temperature", element("label", { class: "tick" }, box, "Put it on the sheet"), fields);
+  return foldedSection("Water temperature", element("label", { class: "tick" }, box, "Put it on the sheet"), fields);
 }
 
 export function mixerSection(bench: Bench): HTMLElement {
   const fields = (["step_coarse", "step_fine", "mixer_limit", "mixer_least"] as const).map((name) =>
     numberField(bench, name),
   );
-  return folded("Scale and mixer", ...fields);
+  return foldedSection("Scale and mixer", ...fields);
 }
 
 export const choice = (draft: Draft, name: keyof Draft["choices"]) => ({

@@ -1,4 +1,4 @@
-import { acting } from "../kit/action-button.ts";
+import { actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
 import { type Bench, section } from "./sections.ts";
 import { type Shop, settingsOf } from "./shop.ts";
@@ -34,7 +34,7 @@ function nodesFor({ draft }: Bench, { shop, begun, begin, kept }: KnownShop): No
     const anew = { type: "button", class: "quiet-button", click: begin };
     return [section("The shop", begun ? hint(says) : element("button", anew, "Start again with the bakery settings"))];
   }
-  const keeping = acting(
+  const keeping = actionButton(
     {
       question: "build",
       label: "Keep as the bakery settings",

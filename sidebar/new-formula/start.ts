@@ -1,6 +1,6 @@
 // What the panel New formula begins with for a template.
 
-import { shown } from "../../shared/base/show.ts";
+import { showNumber } from "../../shared/base/show.ts";
 import type { SheetModel, Value, Values } from "../../shared/sheet/model.ts";
 import { inputGroups, inputTable, type TemplateInput } from "../../shared/sheet/template-inputs.ts";
 import {
@@ -94,7 +94,7 @@ function sampleRows(sample: Values): RowDraft[] {
     return {
       ingredient: String(ingredient ?? ""),
       kind: String(kinds[row] ?? ""),
-      percent: typeof percent === "number" ? shown(percent * 100, 3) : "",
+      percent: typeof percent === "number" ? showNumber(percent * 100, 3) : "",
       weighed: "",
     };
   });

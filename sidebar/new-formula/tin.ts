@@ -1,5 +1,5 @@
 import { CellError } from "../../shared/base/refusal.ts";
-import { shown } from "../../shared/base/show.ts";
+import { showNumber } from "../../shared/base/show.ts";
 import { type Centimetres, type Weight, weight } from "../../shared/base/units.ts";
 import { type TinView, tinView } from "../../shared/drawings/tin-view.ts";
 import { TIN_SIZES, type TinShape, tinCapacity, tinSizes } from "../../shared/tins/tin.ts";
@@ -51,7 +51,7 @@ function askSizes(shape: TinShape, typed: readonly (number | null)[], draft: Dra
   if (shape === "water" || holds <= MAX_CAPACITY) return;
   const sizes = typed.filter((size) => size !== null);
   const smaller = length === "in" ? ["cm", "mm"] : ["mm"];
-  const says = `A tin of ${sizes.map((size) => shown(size, 2)).join(" × ")} ${length} holds ${shown(holds / 1000, 0)} litres. Is it in ${smaller.join(" or ")}? Enter the unit too, such as ${shown(sizes[0] ?? 0, 2)} ${smaller[0]}.`;
+  const says = `A tin of ${sizes.map((size) => showNumber(size, 2)).join(" × ")} ${length} holds ${showNumber(holds / 1000, 0)} litres. Is it in ${smaller.join(" or ")}? Enter the unit too, such as ${showNumber(sizes[0] ?? 0, 2)} ${smaller[0]}.`;
   troubles.push(trouble("tin_size_1", says));
 }
 

@@ -1,6 +1,6 @@
 // What was typed, in other units; and the sign that stands beside a field.
 
-import { shown } from "../../shared/base/show.ts";
+import { showNumber } from "../../shared/base/show.ts";
 import {
   fromCelsius,
   fromCelsiusDegrees,
@@ -30,21 +30,23 @@ export function inOtherUnits(text: string, quantity: Quantity, from: Units, to: 
   if (read === null || isProblem(read)) return null;
   switch (quantity) {
     case "weight":
-      return from.weight === to.weight ? null : shown(fromGrams(toGrams(read, from.weight), to.weight), DIGITS.weight);
+      return from.weight === to.weight
+        ? null
+        : showNumber(fromGrams(toGrams(read, from.weight), to.weight), DIGITS.weight);
     case "length":
       return from.length === to.length
         ? null
-        : shown(fromCentimetres(toCentimetres(read, from.length), to.length), DIGITS.length);
+        : showNumber(fromCentimetres(toCentimetres(read, from.length), to.length), DIGITS.length);
     case "temperature":
       return from.temperature === to.temperature
         ? null
-        : shown(fromCelsius(toCelsius(read, from.temperature), to.temperature), DIGITS.temperature);
+        : showNumber(fromCelsius(toCelsius(read, from.temperature), to.temperature), DIGITS.temperature);
     case "factor":
       return from.temperature === to.temperature
         ? null
-        : shown(fromCelsiusDegrees(toCelsiusDegrees(read, from.temperature), to.temperature), DIGITS.factor);
+        : showNumber(fromCelsiusDegrees(toCelsiusDegrees(read, from.temperature), to.temperature), DIGITS.factor);
     case "per area":
-      return from.weight === to.weight && from.length === to.length ? null : shown(perAreaIn(read, from, to), 4);
+      return from.weight === to.weight && from.length === to.length ? null : showNumber(perAreaIn(read, from, to), 4);
     default:
       return null;
   }
@@ -80,14 +82,14 @@ export const unitSign = (quantity: Quantity, units: Units): string => {
 export function asTyped(value: number, quantity: Quantity): string {
   switch (quantity) {
     case "share":
-      return `${shown(value * 100, 4)}${value > 0 && value < 0.01 ? " %" : ""}`;
+      return `${showNumber(value * 100, 4)}${value > 0 && value < 0.01 ? " %" : ""}`;
     case "proportion":
-      return `${shown(value * 100, 4)}${value > 0 && value * 100 <= UNCLEAR_UP_TO ? " %" : ""}`;
+      return `${showNumber(value * 100, 4)}${value > 0 && value * 100 <= UNCLEAR_UP_TO ? " %" : ""}`;
     case "percent":
-      return shown(value * 100, 4);
+      return showNumber(value * 100, 4);
     case "time":
       return shownTime(minutes(value * MINUTES_A_DAY));
     default:
-      return shown(value, 6);
+      return showNumber(value, 6);
   }
 }

@@ -1,5 +1,5 @@
 import { CellError } from "../../shared/base/refusal.ts";
-import { shown } from "../../shared/base/show.ts";
+import { showNumber } from "../../shared/base/show.ts";
 import { type AnyDegrees, anyDegrees, fromCelsiusDegrees, minutes, toCelsius } from "../../shared/base/units.ts";
 import { frictionGuide, type Mixing, waterTemperature } from "../../shared/water/temperature.ts";
 import { type WaterYeast, waterNote } from "../../shared/water/water-note.ts";
@@ -27,7 +27,7 @@ export function readWater(draft: Draft, take: ReadField, values: Values, trouble
   const unit = draft.units.temperature;
   const degrees = temps.map((temp): AnyDegrees | null => (temp == null ? null : anyDegrees(temp)));
   const water = waterTemperature(anyDegrees(target), degrees, anyDegrees(friction));
-  if (tap === null) return `Water at ${shown(water, 1)} °${unit}.`;
+  if (tap === null) return `Water at ${showNumber(water, 1)} °${unit}.`;
   return waterNote(toCelsius(water, unit), toCelsius(tap, unit), draft.choices.yeast as WaterYeast, unit);
 }
 

@@ -1,6 +1,6 @@
 // What is kept apart from the dough, as steps of the sheet's method: what goes in, by piece or by dough.
 
-import { shown } from "../../shared/base/show.ts";
+import { showNumber } from "../../shared/base/show.ts";
 import { fromGrams, grams, type WeightUnit } from "../../shared/base/units.ts";
 import { inputNames } from "../../shared/protocol/bench.ts";
 import type { Described, Row } from "../../shared/recipe/text/described.ts";
@@ -38,12 +38,12 @@ type Scale = { readonly factor: number; readonly says: string };
 function scaleOf({ formula, yield: made }: Described): Scale {
   if (made.pieces !== null && made.pieces > 0) return { factor: 1 / made.pieces, says: ", for each piece" };
   if (formula.dough !== null && formula.dough > 0)
-    return { factor: FOR_DOUGH / formula.dough, says: `, for ${shown(FOR_DOUGH)} g of dough` };
+    return { factor: FOR_DOUGH / formula.dough, says: `, for ${showNumber(FOR_DOUGH)} g of dough` };
   return { factor: 1, says: "" };
 }
 
 function amountSays({ name, grams: weight, percent }: Row, { factor }: Scale, unit: WeightUnit): string {
-  if (weight === null) return percent === null ? name : `${name} ${shown(percent, 2)} %`;
+  if (weight === null) return percent === null ? name : `${name} ${showNumber(percent, 2)} %`;
   const value = fromGrams(grams(weight * factor), unit);
-  return `${name} ${shown(value, value < 10 ? 2 : value < 100 ? 1 : 0)} ${unit}`;
+  return `${name} ${showNumber(value, value < 10 ? 2 : value < 100 ? 1 : 0)} ${unit}`;
 }

@@ -1,6 +1,6 @@
 // Several formulas built one after the other, with what became of each.
 
-import { ask, told } from "../kit/ask.ts";
+import { ask, failureSentence } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
 import type { Form } from "../kit/fields.ts";
 import { pressButton, progressOf } from "../kit/work-in-progress.ts";
@@ -40,7 +40,11 @@ export function buildAll(state: PasteState, form: Form): HTMLElement {
       );
       if ("answer" in outcome) built += 1;
       results.append(
-        element("li", {}, "answer" in outcome ? `Built “${outcome.answer.sheet}”.` : `${name}: ${told(outcome)}`),
+        element(
+          "li",
+          {},
+          "answer" in outcome ? `Built “${outcome.answer.sheet}”.` : `${name}: ${failureSentence(outcome)}`,
+        ),
       );
     }
     progress.report(`${built} of ${wanted.length} built.`, built < wanted.length);

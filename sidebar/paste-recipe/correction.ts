@@ -1,6 +1,6 @@
 // The fields that correct one row: name, type and amount. A name once corrected is known in every other line.
 
-import { shown } from "../../shared/base/show.ts";
+import { showNumber } from "../../shared/base/show.ts";
 import { KIND_CHOICES } from "../../shared/larder/kinds.ts";
 import type { Row } from "../../shared/recipe/text/described.ts";
 import { element, say } from "../kit/element.ts";
@@ -13,7 +13,11 @@ import { typeProblem } from "./type-text.ts";
 export function correctionFields({ line }: Shown, row: Row, state: PasteState, form: Form): HTMLElement {
   const place = `line ${line.at + 1}`;
   const amount =
-    row.grams !== null ? `${shown(row.grams, 2)} g` : row.percent === null ? "" : `${shown(row.percent, 3)} %`;
+    row.grams !== null
+      ? `${showNumber(row.grams, 2)} g`
+      : row.percent === null
+        ? ""
+        : `${showNumber(row.percent, 3)} %`;
   return element(
     "div",
     { class: "three" },

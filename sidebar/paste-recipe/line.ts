@@ -1,6 +1,6 @@
 // One line: its own text, what was understood, its questions, and the fields that correct it.
 
-import { shown } from "../../shared/base/show.ts";
+import { showNumber } from "../../shared/base/show.ts";
 import { fromCelsius } from "../../shared/base/units.ts";
 import { IN_DOUGH, type Row } from "../../shared/recipe/text/described.ts";
 import { IGNORED_SAYS, remarkSays } from "../../shared/recipe/text/wording.ts";
@@ -64,7 +64,7 @@ function understood({ rows, steps, ignored, stage, percents }: Shown, state: Pas
   if (steps.length > 0) {
     return steps.map(({ minutes, temperature }) => {
       const { temperature: unit } = state.units;
-      const heat = temperature === null ? [] : [`${shown(fromCelsius(temperature, unit), 0)} °${unit}`];
+      const heat = temperature === null ? [] : [`${showNumber(fromCelsius(temperature, unit), 0)} °${unit}`];
       const time = minutes === null ? [] : [minutesSay(minutes)];
       return element("p", { class: "what" }, element("b", {}, "Step"), ` ${[...time, ...heat].join(" · ")}`);
     });
@@ -83,8 +83,8 @@ const stageSays = (role: string, preferment: string): string =>
 
 const minutesSay = (minutes: number): string =>
   minutes < 60
-    ? `${shown(minutes, 1)} min`
-    : `${Math.floor(minutes / 60)} h${minutes % 60 === 0 ? "" : ` ${shown(minutes % 60, 0)} min`}`;
+    ? `${showNumber(minutes, 1)} min`
+    : `${Math.floor(minutes / 60)} h${minutes % 60 === 0 ? "" : ` ${showNumber(minutes % 60, 0)} min`}`;
 
 function rowSays(row: Row, percent: number | null, state: PasteState): (Node | string)[] {
   const stage = describedNow(state).stages[row.stage];
@@ -97,9 +97,15 @@ function rowSays(row: Row, percent: number | null, state: PasteState): (Node | s
   const apart =
     stage !== undefined && !IN_DOUGH.has(stage.role) && stage.role !== "overall" ? [`kept apart: ${stage.role}`] : [];
   const amount =
-    row.grams !== null ? inUnit(row.grams, "g") : row.percent === null ? "no amount" : `${shown(row.percent, 3)} %`;
+    row.grams !== null
+      ? inUnit(row.grams, "g")
+      : row.percent === null
+        ? "no amount"
+        : `${showNumber(row.percent, 3)} %`;
   const share =
-    row.grams !== null && percent !== null && apart.length === 0 ? [`${shown(percent, percent < 10 ? 2 : 1)} %`] : [];
+    row.grams !== null && percent !== null && apart.length === 0
+      ? [`${showNumber(percent, percent < 10 ? 2 : 1)} %`]
+      : [];
   const more = [
     row.type || "type?",
     amount,

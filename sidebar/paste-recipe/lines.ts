@@ -1,6 +1,6 @@
 // Each line of the text beside what was understood of it. A line's node is made once and kept as long as it says the same.
 
-import { shown } from "../../shared/base/show.ts";
+import { showNumber } from "../../shared/base/show.ts";
 import type { Described } from "../../shared/recipe/text/described.ts";
 import { element, say } from "../kit/element.ts";
 import { type Form, forget } from "../kit/fields.ts";
@@ -60,7 +60,7 @@ const signatureOf = ({ line, rows, steps, ignored, stage, questions, isCorrected
     stage,
     questions,
     isCorrected,
-    percents.map((one) => (one === null ? null : shown(one, 2))),
+    percents.map((one) => (one === null ? null : showNumber(one, 2))),
   ]);
 
 /** The list, which changes only where what it says changes. */

@@ -1,6 +1,6 @@
 // What the sheet is to be: its name, its template, and how much it makes. Each follows the text until it is typed.
 
-import { shown } from "../../shared/base/show.ts";
+import { showNumber } from "../../shared/base/show.ts";
 import { fromGrams, type Grams } from "../../shared/base/units.ts";
 import { inputNames } from "../../shared/protocol/bench.ts";
 import { element, say } from "../kit/element.ts";
@@ -71,10 +71,11 @@ export function sheetSection(state: PasteState, form: Form, now: () => Assessed)
     label: string,
     quantity: "count" | "weight" | "share",
   ): HTMLElement {
-    const inUnits = (weight: Grams | null) => (weight === null ? "" : shown(fromGrams(weight, state.units.weight), 2));
+    const inUnits = (weight: Grams | null) =>
+      weight === null ? "" : showNumber(fromGrams(weight, state.units.weight), 2);
     const said = (): string => {
       const { pieces, pieceWeight } = describedNow(state).yield;
-      if (name === "pieces") return pieces === null ? "" : shown(pieces);
+      if (name === "pieces") return pieces === null ? "" : showNumber(pieces);
       return name === "weight" ? inUnits(pieceWeight) : "";
     };
     return textField(

@@ -1,12 +1,12 @@
 // What the ingredient sheet lacks of a recipe, offered to be added.
 
-import { quoted } from "../../shared/base/show.ts";
+import { quote } from "../../shared/base/show.ts";
 import { nameKey } from "../../shared/larder/built-in-larder.ts";
 import { KIND_WORDS } from "../../shared/larder/kind-words.ts";
 import { stockAnswer } from "../../shared/protocol/stock.ts";
 import { ingredientIn } from "../../shared/recipe/name-in.ts";
 import type { Described } from "../../shared/recipe/text/described.ts";
-import { ask, type Outcome, told } from "../kit/ask.ts";
+import { ask, failureSentence, type Outcome } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
 import type { Form } from "../kit/fields.ts";
 import { pressButton, progressOf } from "../kit/work-in-progress.ts";
@@ -55,7 +55,10 @@ export function stockOffer(state: PasteState, form: Form, refresh: () => Promise
     const outcome: Outcome<"stock"> | Outcome<"build"> = await progress.during("Adding the ingredients …", () =>
       isNew ? ask("build", larderOrder(ingredients, state), PATIENCE_MS) : ask("stock", { ingredients }, PATIENCE_MS),
     );
-    progress.report("answer" in outcome ? said(outcome.answer, ingredients) : told(outcome), !("answer" in outcome));
+    progress.report(
+      "answer" in outcome ? said(outcome.answer, ingredients) : failureSentence(outcome),
+      !("answer" in outcome),
+    );
     if ("answer" in outcome) await refresh();
   }
 }
@@ -70,8 +73,8 @@ function said(answer: unknown, ingredients: readonly Lacking[]): string {
   const read = stockAnswer(answer);
   const { sheet } = answer as { sheet: string };
   if (read === null)
-    return `Built ${quoted(sheet)} with ${ingredients.length} ingredients. Enter prices and allergens there.`;
-  return `Added to ${quoted(read.sheet)}: ${read.added.join(", ")}. Enter prices and allergens there.`;
+    return `Built ${quote(sheet)} with ${ingredients.length} ingredients. Enter prices and allergens there.`;
+  return `Added to ${quote(read.sheet)}: ${read.added.join(", ")}. Enter prices and allergens there.`;
 }
 
 /** Every name on the ingredient sheet, and what each is also called. */

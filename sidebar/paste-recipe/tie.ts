@@ -1,6 +1,6 @@
 // A preferment tied to the cells of a sheet that has one; what the sheet has no cells for becomes a step of its method.
 
-import { shown } from "../../shared/base/show.ts";
+import { showNumber } from "../../shared/base/show.ts";
 import { fromGrams, type WeightUnit } from "../../shared/base/units.ts";
 import { inputNames } from "../../shared/protocol/bench.ts";
 import type { Described, MixedBefore, TiedPreferment } from "../../shared/recipe/text/described.ts";
@@ -46,7 +46,7 @@ export function tieOf({ formula, stages }: Described, model: SheetModel): Tie {
 
 /** As shares of all flour, which stay right whatever amount is made. */
 function stepOf({ rows }: MixedBefore, name: string, hours: number | null): MethodRow {
-  const list = rows.map((row) => `${row.name} ${shown(row.percent, row.percent < 1 ? 3 : 1)} %`).join(", ");
+  const list = rows.map((row) => `${row.name} ${showNumber(row.percent, row.percent < 1 ? 3 : 1)} %`).join(", ");
   return {
     name: name.slice(0, 60),
     minutes: hours === null ? null : Math.round(hours * 60),

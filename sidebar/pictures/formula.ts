@@ -1,4 +1,4 @@
-import { shown } from "../../shared/base/show.ts";
+import { showNumber } from "../../shared/base/show.ts";
 import { barHeight, type KindPart, kindBar } from "../../shared/drawings/kind-bar.ts";
 import { svgElement } from "../kit/element.ts";
 import { newId } from "../kit/fields.ts";
@@ -44,5 +44,5 @@ export function formulaPicture(parts: readonly KindPart[], unit: "g" | "oz"): El
 }
 
 /** Salt and yeast are a few thousandths of the whole. */
-const percent = (share: number): string => shown(share * 100, share < 0.1 ? 2 : 1);
+const percent = (share: number): string => showNumber(share * 100, share < 0.1 ? 2 : 1);
 const round = (value: number): number => Math.round(value * 100) / 100;

@@ -1,4 +1,4 @@
-import { shown } from "../../shared/base/show.ts";
+import { showNumber } from "../../shared/base/show.ts";
 import { centimetres, cubicCentimetres, fromCentimetres, toGrams } from "../../shared/base/units.ts";
 import { apart, below, levelOf, type Point, tinSection } from "../../shared/drawings/tin-drawing.ts";
 import type { TinView } from "../../shared/drawings/tin-view.ts";
@@ -68,7 +68,7 @@ export function tinPicture(tin: TinView, units: TinUnits): Element {
           ...section.hollows.map((hollow) => surface(hollow, filled, path)),
         ];
   const says = newId();
-  const title = note?.sentence ?? `The tin holds ${shown(capacity, 0)} cm³.`;
+  const title = note?.sentence ?? `The tin holds ${showNumber(capacity, 0)} cm³.`;
   const inside = dough === null ? "" : `dough ${inUnit(dough, units.weight)}`;
   return svgElement(
     "svg",
@@ -108,8 +108,8 @@ function surface(hollow: readonly Point[], filled: number, path: (list: readonly
 }
 
 function caption({ shape, capacity }: TinView, width: number, depth: number, { length }: TinUnits): string {
-  const size = (cm: number) => shown(fromCentimetres(centimetres(cm), length), length === "cm" ? 1 : 2);
-  const holds = `${shown(capacity, 0)} cm³`;
+  const size = (cm: number) => showNumber(fromCentimetres(centimetres(cm), length), length === "cm" ? 1 : 2);
+  const holds = `${showNumber(capacity, 0)} cm³`;
   return shape === "water" ? `holds ${holds}` : `${size(width)} × ${size(depth)} ${length}, ${holds}`;
 }
 

@@ -1,13 +1,13 @@
 import { foundAs } from "../../shared/base/word-search.ts";
 import type { StartIngredient } from "../../shared/larder/start-ingredients.ts";
-import { acting } from "../kit/action-button.ts";
+import { actionButton } from "../kit/action-button.ts";
 import { element, say } from "../kit/element.ts";
 import { newId } from "../kit/fields.ts";
 
 /** A larder of the ingredients that are ticked, out of all that come with their figures. */
 export function pickedLarder(): Node[] {
   const picker = element("div", { hidden: true });
-  const opening = acting(
+  const opening = actionButton(
     {
       question: "ingredients",
       label: "Choose its ingredients",
@@ -58,7 +58,7 @@ function pick(ingredients: readonly StartIngredient[]): Node[] {
     "aria-describedby": `${hint} ${missing.id}`,
     input: place,
   });
-  const building = acting(
+  const building = actionButton(
     {
       question: "build",
       label: "Build it with these",

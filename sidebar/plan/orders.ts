@@ -1,6 +1,6 @@
 import { isProblem } from "../../shared/cells/cell.ts";
 import type { FormulaSummary } from "../../shared/protocol/bench.ts";
-import { acting } from "../kit/action-button.ts";
+import { actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
 import { type Form, forget, goTo, messageLine, newForm, newId, showTroubles, textField } from "../kit/fields.ts";
 import { readQuantity } from "../new-formula/quantity.ts";
@@ -35,7 +35,7 @@ export function orderForm(sheets: readonly FormulaSummary[], others: readonly st
     },
     "Orders for another day",
   );
-  const act = acting({
+  const act = actionButton({
     question: "day",
     label: "Make the day sheet",
     asked: () => {

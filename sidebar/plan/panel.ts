@@ -1,5 +1,5 @@
 import { leftOut } from "../../src/planners/left-out.ts";
-import { acting } from "../kit/action-button.ts";
+import { actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
 import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";
 import { section } from "../new-formula/sections.ts";
@@ -14,7 +14,7 @@ export const day: Panel = {
     const body = element("div", {});
     const typed = nothingTyped();
     let shownFor = "";
-    const reading = acting(
+    const reading = actionButton(
       {
         question: "formulas",
         label: "Look again",
@@ -90,7 +90,7 @@ const all = (): HTMLElement =>
       {},
       "Every formula sheet with what it makes now, in one table. With the sixth formula Gramwright builds it by itself and adds each new one; a copy made by hand comes in when it is built again.",
     ),
-    ...acting(
+    ...actionButton(
       {
         question: "list",
         label: "List all formulas",
@@ -109,7 +109,7 @@ function sheetsBeside(heading: string, hint: string, sheets: readonly Beside[]):
     element("p", { class: "hint" }, hint),
     ...sheets.flatMap(({ template, label, says, parts = [], or = () => [] }) => [
       element("p", {}, says),
-      ...acting(
+      ...actionButton(
         {
           question: "build",
           label,

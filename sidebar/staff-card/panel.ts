@@ -1,5 +1,5 @@
 import type { FormulaSummary } from "../../shared/protocol/bench.ts";
-import { type Acting, acting } from "../kit/action-button.ts";
+import { type Acting, actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
 import { choiceField, type Form, goTo, newForm, radioField, showTroubles } from "../kit/fields.ts";
 import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";
@@ -15,7 +15,7 @@ export const handOut: Panel = {
   open: () => {
     const body = element("div", {});
     let shownFor = "";
-    const reading: Acting = acting(
+    const reading: Acting = actionButton(
       {
         question: "formulas",
         label: "Look again",
@@ -63,7 +63,7 @@ function cardForm(sheets: readonly FormulaSummary[], front: string): Node[] {
     );
     showTroubles(form, readCard(draft, chosen(), units()).troubles, wanted);
   });
-  const act = acting({
+  const act = actionButton({
     question: "card",
     label: "Make the card",
     asked: () => {

@@ -1,5 +1,5 @@
 import { refuse, refuseUnread } from "../../shared/base/refusal.ts";
-import { quoted } from "../../shared/base/show.ts";
+import { quote } from "../../shared/base/show.ts";
 import { activeWorkbook } from "./active.ts";
 
 const CELL = /^[A-Z]{1,3}[1-9]\d{0,6}$/;
@@ -10,7 +10,7 @@ export function goTo(asked: Readonly<Record<string, unknown>>): { sheet: string 
   const [name, cell] = [text(asked.sheet), text(asked.cell)];
   const sheet = activeWorkbook().getSheetByName(name);
   if (sheet === null) {
-    return refuse(`There is no sheet ${quoted(name)} any more; it was renamed or deleted. Check the sheet again.`);
+    return refuse(`There is no sheet ${quote(name)} any more; it was renamed or deleted. Check the sheet again.`);
   }
   if (!CELL.test(cell)) refuseUnread("The cell to go to");
   sheet.getRange(cell).activate();

@@ -1,7 +1,7 @@
 // One formula into the cell with the cursor, and never over anything that stands there.
 
 import { CellError, refuse } from "../../shared/base/refusal.ts";
-import { quoted } from "../../shared/base/show.ts";
+import { quote } from "../../shared/base/show.ts";
 import { isProblem } from "../../shared/cells/cell.ts";
 import { type Entry, entryFormula, readEntry } from "../../shared/cells/entry.ts";
 import { type InsertAnswer, insertAsk } from "../../shared/protocol/insert.ts";
@@ -20,7 +20,7 @@ type Given = { readonly entry: Entry; readonly range: Range | null };
 export function insert(asked: Readonly<Record<string, unknown>>): InsertAnswer {
   const { name, args } = insertAsk(asked);
   const sheetFunction = FUNCTIONS.find((one) => one.name === name);
-  if (sheetFunction === undefined) return refuse(`There is no function ${quoted(name)}.`);
+  if (sheetFunction === undefined) return refuse(`There is no function ${quote(name)}.`);
   const workbook = activeWorkbook();
   const active = workbook.getActiveRange();
   if (active === null) return refuse("No cell has the cursor: click the cell the formula is to stand in, then insert.");
@@ -60,7 +60,7 @@ function rangeOf(
   argument: string,
 ): Range {
   const missing = () =>
-    refuse(`${argument} is ${quoted(cells)}, and there are no such cells. Enter cells that there are.`);
+    refuse(`${argument} is ${quote(cells)}, and there are no such cells. Enter cells that there are.`);
   const [, other = "", own = cells] = /^(.*)!(.*)$/.exec(cells) ?? [];
   const where = other === "" ? sheet : workbook.getSheetByName(other.replace(/^'|'$/g, "").replace(/''/g, "'"));
   if (where === null) return missing();
@@ -110,7 +110,7 @@ function mustFit(sheet: Sheet, zone: Zone, given: readonly Given[]): void {
   const reads = given.find(({ range }) => range !== null && isSame(range, sheet) && meets(range, zone));
   if (reads !== undefined) {
     refuse(
-      `The formula reads ${quoted(reads.entry.formula)}, and its answer would stand in there.${several} Put the cursor into a cell outside.`,
+      `The formula reads ${quote(reads.entry.formula)}, and its answer would stand in there.${several} Put the cursor into a cell outside.`,
     );
   }
   const target = sheet.getRange(zone.row + 1, zone.column + 1, zone.rows, zone.columns);

@@ -1,7 +1,7 @@
 // Writes a sheet that the bench planned, if the workbook still is what it was planned for.
 
 import { refuse } from "../../shared/base/refusal.ts";
-import { quoted } from "../../shared/base/show.ts";
+import { quote } from "../../shared/base/show.ts";
 import { emptySheets } from "../../shared/protocol/left-over.ts";
 import { readMake } from "../../shared/protocol/make.ts";
 import { neededBy } from "../../shared/sheet/make-formulas.ts";
@@ -56,7 +56,7 @@ function mustStillBe(workbook: Workbook, names: readonly string[], tabs: readonl
     const sheet = workbook.getSheetByName(name);
     return sheet === null || !is(sheet.getSheetId());
   });
-  if (gone !== undefined) refuse(`The sheet ${quoted(gone)} was renamed or deleted meanwhile${AGAIN}`);
+  if (gone !== undefined) refuse(`The sheet ${quote(gone)} was renamed or deleted meanwhile${AGAIN}`);
 }
 
 const AGAIN = ", and nothing was built. Press the button again.";

@@ -1,7 +1,7 @@
 // Builds a formula sheet anew in the place of another: what was typed goes over, other sheets read the new one, the old one goes last.
 
 import { refuse } from "../../shared/base/refusal.ts";
-import { quoted } from "../../shared/base/show.ts";
+import { quote } from "../../shared/base/show.ts";
 import { emptySheets } from "../../shared/protocol/left-over.ts";
 import { readMake, type Writable } from "../../shared/protocol/make.ts";
 import { inShort, type Remade, readRemade } from "../../shared/protocol/remake.ts";
@@ -26,7 +26,7 @@ export function remake(asked: Readonly<Record<string, unknown>>): { sheet: strin
   const [seen] = old === null ? [] : look({ sheet: remade.sheet, formulas: true }).sheets;
   if (old === null || old.getSheetId() !== remade.id || seen === undefined || inShort(seen) !== remade.seen)
     return refuse(
-      `The sheet ${quoted(remade.sheet)} was changed meanwhile, and nothing was built. Press the button again.`,
+      `The sheet ${quote(remade.sheet)} was changed meanwhile, and nothing was built. Press the button again.`,
     );
   const known = namedRanges(workbook);
   const ownRanges = [...known].filter(([, range]) => range.getSheet().getSheetId() === remade.id);
@@ -64,14 +64,14 @@ export function remake(asked: Readonly<Record<string, unknown>>): { sheet: strin
     for (const [name, range] of ownRanges) attempt(() => workbook.setNamedRange(name, range));
     if (!isBack)
       refuse(
-        `The change broke off: ${becauseOf(error)}. ${quoted(tab.name)} has all that you entered, and other sheets read it. Delete ${quoted(remade.sheet)} and rename it.`,
+        `The change broke off: ${becauseOf(error)}. ${quote(tab.name)} has all that you entered, and other sheets read it. Delete ${quote(remade.sheet)} and rename it.`,
       );
     return undo(workbook, { sheet, name: tab.name, unsure, names: [], front: old }, error);
   }
   attempt(() => keepNoted(old, sheet));
   // From here on only the old one is in the way.
   if (!attempt(() => workbook.deleteSheet(old)))
-    refuse(`The sheet is changed, and stands as ${quoted(tab.name)}. Delete the older one, ${quoted(remade.sheet)}.`);
+    refuse(`The sheet is changed, and stands as ${quote(tab.name)}. Delete the older one, ${quote(remade.sheet)}.`);
   const now = attempt(() => sheet.setName(remade.sheet)) ? remade.sheet : tab.name;
   return unsure.length === 0 ? { sheet: now } : { sheet: now, note: emptySheets(unsure) };
 }

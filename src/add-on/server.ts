@@ -1,5 +1,5 @@
 import { CellError, refuse } from "../../shared/base/refusal.ts";
-import { oneOf, quoted } from "../../shared/base/show.ts";
+import { oneOf, quote } from "../../shared/base/show.ts";
 import { startIngredients } from "../../shared/larder/start-ingredients.ts";
 import { readQuestion, type ServerQuestion, type ServerQuestions, VERSION } from "../../shared/protocol/bench.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
@@ -25,7 +25,7 @@ export function benchAsk(json: unknown): string {
     const { name, rest } = readQuestion(json);
     asked = name;
     const answer = ANSWERS.get(name);
-    if (answer === undefined) return refuse(`The sidebar can ask ${oneOf([...ANSWERS.keys()])}, not ${quoted(name)}.`);
+    if (answer === undefined) return refuse(`The sidebar can ask ${oneOf([...ANSWERS.keys()])}, not ${quote(name)}.`);
     return JSON.stringify({ ok: true, answer: answer(rest) });
   } catch (error) {
     return JSON.stringify({ ok: false, ...errorReply(error, asked) });

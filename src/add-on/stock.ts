@@ -1,7 +1,7 @@
 // Ingredients into free rows of the ingredient sheet, and never over anything that stands there.
 
 import { refuse } from "../../shared/base/refusal.ts";
-import { folded } from "../../shared/base/words.ts";
+import { foldText } from "../../shared/base/words.ts";
 import { nameKey } from "../../shared/larder/built-in-larder.ts";
 import { type StockAnswer, stockAsk } from "../../shared/protocol/stock.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
@@ -13,7 +13,7 @@ export function stock(asked: Readonly<Record<string, unknown>>): StockAnswer {
   if (range === null) return refuse("There is no ingredient sheet in this workbook yet. Build it first, in Plan.");
   const sheet = range.getSheet();
   const cells = range.getValues();
-  const heads = (cells[0] ?? []).map((cell) => folded(String(cell)));
+  const heads = (cells[0] ?? []).map((cell) => foldText(String(cell)));
   const [names, kinds] = [heads.indexOf("ingredient"), heads.indexOf("kind")];
   if (names < 0) return refuse(`“${sheet.getName()}” has no column with the heading “Ingredient”.`);
   const known = new Set(cells.slice(1).map((row) => nameKey(String(row[names] ?? ""))));

@@ -1,6 +1,6 @@
 // Takes what was typed over the weights of a formula sheet: after an edit, and where the sidebar asks for it.
 import { refuse } from "../../shared/base/refusal.ts";
-import { quoted } from "../../shared/base/show.ts";
+import { quote } from "../../shared/base/show.ts";
 import type { TakeAnswer } from "../../shared/protocol/bench.ts";
 import { a1, type Zone } from "../../shared/sheet/a1.ts";
 import type { Spot } from "../../shared/typing/cells.ts";
@@ -76,10 +76,10 @@ export function takeTyped(asked: Readonly<Record<string, unknown>>): TakeAnswer 
   const name = String(asked.sheet);
   const sheet = activeWorkbook().getSheetByName(name);
   if (sheet === null)
-    return refuse(`There is no sheet ${quoted(name)} any more; it was renamed or deleted. Check the sheet again.`);
+    return refuse(`There is no sheet ${quote(name)} any more; it was renamed or deleted. Check the sheet again.`);
   const typed = typedOver(valuesOf(sheet), null);
   if (typed === null)
-    return refuse(`The sheet ${quoted(sheet.getName())} is no formula sheet of Gramwright. Open one and check it.`);
+    return refuse(`The sheet ${quote(sheet.getName())} is no formula sheet of Gramwright. Open one and check it.`);
   if (typed.weights.length === 0) return { taken: [], notes: [] };
   const writes = writesFor(typed, formulasOf(sheet, typed, null));
   write(sheet, writes);

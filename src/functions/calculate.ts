@@ -1,7 +1,7 @@
 // Sheet functions for the bench: the same call as in a cell.
 
 import { CellError, refuse } from "../../shared/base/refusal.ts";
-import { quoted } from "../../shared/base/show.ts";
+import { quote } from "../../shared/base/show.ts";
 import { type CalculateAnswer, type Calculated, calculateAsk, isLarder } from "../../shared/protocol/calculate.ts";
 import { call } from "./call.ts";
 import { FUNCTIONS } from "./index.ts";
@@ -16,7 +16,7 @@ export function calculate(
   return {
     answers: calls.map(({ name, args }): Calculated => {
       const sheetFunction = FUNCTIONS.find((one) => one.name === name);
-      if (sheetFunction === undefined) return refuse(`There is no function ${quoted(name)}.`);
+      if (sheetFunction === undefined) return refuse(`There is no function ${quote(name)}.`);
       try {
         return {
           gives: call(

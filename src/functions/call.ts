@@ -1,5 +1,5 @@
 import { CellError, type Fault, fault, refuseAll } from "../../shared/base/refusal.ts";
-import { quoted } from "../../shared/base/show.ts";
+import { quote } from "../../shared/base/show.ts";
 import { toGrid } from "../../shared/cells/decoder.ts";
 import { isBlank } from "../../shared/cells/hint.ts";
 import { finish, type Rows, shapeAnswer, type Value } from "./answer.ts";
@@ -41,7 +41,7 @@ function misplaced(made: SheetFunction, raw: ArrayLike<unknown>): Fault[] {
     const blank = entries.slice(index, index + 1 + after).map(([skipped]) => skipped);
     const meant = entries[index + 1 + after]?.[0];
     return [
-      fault(`is ${quoted(cell)}, which is meant for ${meant}; leave ${blank.join(" and ")} blank before it`, name),
+      fault(`is ${quote(cell)}, which is meant for ${meant}; leave ${blank.join(" and ")} blank before it`, name),
     ];
   });
 }

@@ -1,6 +1,6 @@
 // The weights of a formula sheet's preferment and final mix, and what goes in or is made beside them, for the whole amount.
 
-import { shown } from "../../shared/base/show.ts";
+import { showNumber } from "../../shared/base/show.ts";
 import { type Ratio, ratio, weight } from "../../shared/base/units.ts";
 import type { CardData, CardWeight } from "../../shared/card/data.ts";
 import { isProblem } from "../../shared/cells/cell.ts";
@@ -76,7 +76,7 @@ export function addedWeights(sheet: FormulaSheet, mixes: number): CardWeight[] {
           ...each("ice", "Of the water, ice", last),
           ...each(
             "tap_water",
-            `And tap water${water === null ? "" : `, together ${shown(water, 1)} ${degrees}`}`,
+            `And tap water${water === null ? "" : `, together ${showNumber(water, 1)} ${degrees}`}`,
             last,
           ),
         ]

@@ -1,7 +1,7 @@
 // From a formula sheet to a staff card: what is on the sheet now, for the amount that was asked for.
 
 import { refuse } from "../../shared/base/refusal.ts";
-import { quoted, shown } from "../../shared/base/show.ts";
+import { quote, showNumber } from "../../shared/base/show.ts";
 import { fromGrams, grams } from "../../shared/base/units.ts";
 import type { CardAmount, CardAsk, CardData } from "../../shared/card/data.ts";
 import { upOnSteps } from "../../shared/card/values.ts";
@@ -19,7 +19,7 @@ export function cardData(sheet: FormulaSheet, dated: string): CardData {
   const dough = sheet.number("dough") ?? rows.reduce((sum, row) => sum + (row.weight ?? 0), 0);
   const mixes = sheet.number("mixes") ?? 1;
   if (!(dough > 0) || !(mixes > 0)) {
-    refuse(`${quoted(sheet.name)} makes nothing yet; type how much to make on the formula sheet first.`);
+    refuse(`${quote(sheet.name)} makes nothing yet; type how much to make on the formula sheet first.`);
   }
   const version = sheet.text("version");
   const from = [
@@ -99,12 +99,12 @@ function factsOf(sheet: FormulaSheet): string[] {
   const tin = sheet.number("tin_dough");
   // Where a size is the tin's, the card says its weight already.
   const isSaid = tin === null || sizesOf(sheet).some((size) => Math.abs(size.weight - tin) < 1e-6 * tin);
-  const inTin = isSaid ? "" : `, ${shown(upOnSteps(tin, scaleSteps(sheet)))} ${unit} in each`;
+  const inTin = isSaid ? "" : `, ${showNumber(upOnSteps(tin, scaleSteps(sheet)))} ${unit} in each`;
   const allergens = sheet.text("allergens");
   const check = sheet.text("check");
   return [
     ...(check === "" || check.startsWith("#") ? [] : [`First look at the formula sheet: ${check}`]),
-    ...(water === null ? [] : [`Water at ${shown(water, 1)} °${temperature}.`]),
+    ...(water === null ? [] : [`Water at ${showNumber(water, 1)} °${temperature}.`]),
     ...(sizes.length === 0 || shape === ""
       ? []
       : [`Tin: ${shape}, ${tinSizes(sizes)} ${shape === "water" ? "g of water" : length}${inTin}.`]),
@@ -116,7 +116,7 @@ function factsOf(sheet: FormulaSheet): string[] {
 
 /** Sizes of the rim and the depth first; those of a base come after. */
 function tinSizes(sizes: readonly number[]): string {
-  const by = (some: readonly number[]) => some.map((one) => shown(one, 2)).join(" × ");
+  const by = (some: readonly number[]) => some.map((one) => showNumber(one, 2)).join(" × ");
   return sizes.length > 3 ? `${by(sizes.slice(0, 3))} (base ${by(sizes.slice(3))})` : by(sizes);
 }
 
@@ -134,14 +134,14 @@ function stepWords(sheet: FormulaSheet, at: number): string {
   const name = sheet.text("step", at);
   if (name === "") return "";
   const [degrees, how] = [sheet.number("step_temp", at), sheet.text("step_how", at).trim()];
-  const hot = degrees === null ? "" : ` at ${shown(degrees, 1)} °${sheet.options.temperature}`;
+  const hot = degrees === null ? "" : ` at ${showNumber(degrees, 1)} °${sheet.options.temperature}`;
   return `${name}${hot}${how === "" ? "" : `: ${how}`}`;
 }
 
 function dayOf(day: number | null): string {
   if (day === null || day === 0) return "";
   const days = Math.abs(day) === 1 ? "day" : "days";
-  return `${shown(Math.abs(day))} ${days} ${day < 0 ? "before" : "after"}`;
+  return `${showNumber(Math.abs(day))} ${days} ${day < 0 ? "before" : "after"}`;
 }
 
 const cautionsOf = (sheet: FormulaSheet): string[] =>
@@ -168,7 +168,7 @@ export function cardAmount(data: CardData, { by, amount, ingredient, kind }: Car
       const row = data.ingredients.findIndex((one) => same(one, ingredient));
       const base = data.stages.reduce((sum, { weights }) => sum + (weights[row] ?? 0), 0);
       if (row < 0 || !(base > 0)) {
-        refuse(`${quoted(ingredient)} is no ingredient of the formula sheet any more; choose another.`);
+        refuse(`${quote(ingredient)} is no ingredient of the formula sheet any more; choose another.`);
       }
       return { by, says: `${data.ingredients[row]} there is (${data.unit})`, base, wanted: wanted(base) };
     }

@@ -1,7 +1,7 @@
 // Puts a part into a formula sheet, or takes it out: the sheet is planned anew, and what was typed in it goes over cell by cell.
 
 import { refuse } from "../../shared/base/refusal.ts";
-import { quoted } from "../../shared/base/show.ts";
+import { quote } from "../../shared/base/show.ts";
 import type { SeenSheet } from "../../shared/protocol/look.ts";
 import { makeAsk } from "../../shared/protocol/make.ts";
 import { inShort } from "../../shared/protocol/remake.ts";
@@ -28,7 +28,7 @@ export function* changePart(asked: Readonly<Record<string, unknown>>): Steps<Cha
   if (typeof part !== "string" || !sheet.model.parts.includes(part)) return refuse("This sheet has no such part.");
   if (parts.includes(part) === (isWanted === true)) {
     const is = isWanted === true ? "has this part already" : "does not have this part";
-    return refuse(`The sheet ${quoted(sheet.name)} ${is}. Check the sheet again.`);
+    return refuse(`The sheet ${quote(sheet.name)} ${is}. Check the sheet again.`);
   }
   mustBeCalculated(sheet);
   if (isWanted === true && NEED_LARDER.includes(part) && names.length === 0)

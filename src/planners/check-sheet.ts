@@ -1,7 +1,7 @@
 // What can be said of the formula sheet in front: what is wrong with it and what is unusual, the worst first, and its figures in sentences.
 
 import { refuse } from "../../shared/base/refusal.ts";
-import { oneOf, quoted, shown, shownShare } from "../../shared/base/show.ts";
+import { oneOf, quote, showNumber, shownShare } from "../../shared/base/show.ts";
 import type { SheetReview } from "../../shared/protocol/bench.ts";
 import type { Calculated, Call } from "../../shared/protocol/calculate.ts";
 import { hydrationBand, STYLE_NAMES, type StyleName, styleNamed } from "../../shared/review/bands.ts";
@@ -91,9 +91,7 @@ function worstFirst(troubles: SheetReview["remarks"], said: readonly NotedCell[]
 function styleOf(raw: unknown, sheet: FormulaSheet): StyleName {
   const usual = usualStyle(sheet.model.name);
   if (raw === undefined || raw === "") return usual;
-  return (
-    STYLES.find((one) => one === raw) ?? refuse(`The style is ${quoted(String(raw))}; it can be ${oneOf(STYLES)}.`)
-  );
+  return STYLES.find((one) => one === raw) ?? refuse(`The style is ${quote(String(raw))}; it can be ${oneOf(STYLES)}.`);
 }
 
 type Told = { readonly answer: Extract<Calculated, { gives: unknown }>["gives"]; readonly trouble: string };
@@ -140,7 +138,8 @@ function waterCall(sheet: FormulaSheet): Call[] {
 function waterFact(sheet: FormulaSheet, note: Told | undefined): SheetReview["facts"] {
   const water = sheet.number("water_temp");
   if (water === null) return [];
-  if (note === undefined) return [{ label: "Water", says: `At ${shown(water, 1)} °${sheet.options.temperature}.` }];
+  if (note === undefined)
+    return [{ label: "Water", says: `At ${showNumber(water, 1)} °${sheet.options.temperature}.` }];
   return [{ label: "Water", says: sentence(note.trouble || String(note.answer)) }];
 }
 
@@ -150,7 +149,7 @@ const SHORT: readonly StyleName[] = ["pie crust", "drop cookie"];
 /** What more or less water than usual does; common practice, no source. */
 function meaning(hydration: number, style: StyleName): string {
   const { low, high } = hydrationBand(styleNamed(style));
-  const span = `${shown(low * 100, 0)} to ${shownShare(high, 0)}`;
+  const span = `${showNumber(low * 100, 0)} to ${shownShare(high, 0)}`;
   const [stiff, slack] = BATTERS.includes(style)
     ? ["a stiff batter that bakes dry and may crack", "a thin batter that needs its tin and may sink"]
     : SHORT.includes(style)

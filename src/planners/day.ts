@@ -1,7 +1,7 @@
 // A day sheet from the formula sheets of the workbook.
 
 import { refuse } from "../../shared/base/refusal.ts";
-import { quoted } from "../../shared/base/show.ts";
+import { quote } from "../../shared/base/show.ts";
 import { LARDER_NAME, type Links, type Value } from "../../shared/sheet/model.ts";
 import { plan } from "../../shared/sheet/plan.ts";
 import { daySheet } from "../../templates/day-sheet.ts";
@@ -31,12 +31,12 @@ function* dayOver(
   const ordered = [...new Set(wanted.map(({ sheet }) => sheet))].map((name) => {
     const one = all.find((sheet) => sheet.name === name);
     if (one !== undefined) return one;
-    return refuse(`There is no formula sheet ${quoted(name)} with weights any more. Look again, and choose anew.`);
+    return refuse(`There is no formula sheet ${quote(name)} with weights any more. Look again, and choose anew.`);
   });
   const { unit: weight } = ordered[0] as Overview;
   const other = ordered.find(({ unit }) => unit !== weight);
   if (other !== undefined) {
-    refuse(`${quoted(other.name)} counts in ${other.unit}, the others in ${weight}; make a day sheet for each unit.`);
+    refuse(`${quote(other.name)} counts in ${other.unit}, the others in ${weight}; make a day sheet for each unit.`);
   }
   const alike = all.filter(({ unit }) => unit === weight);
   // What is not ordered yet may be ordered on the sheet.
@@ -85,7 +85,7 @@ function readWanted(raw: unknown, usual: number | null): readonly Wanted[] {
     if (typeof sheet !== "string") return [];
     if (typeof pieces === "number" && Number.isFinite(pieces) && pieces > 0 && pieces < 1e7)
       return [{ sheet, pieces, day: readDay(day) ?? usual }];
-    return refuse(`The pieces of ${quoted(sheet)} are no number above 0.`);
+    return refuse(`The pieces of ${quote(sheet)} are no number above 0.`);
   });
   return orders.length > 0 ? orders : refuse("Enter how many pieces of at least one product you want.");
 }

@@ -1,7 +1,7 @@
 // Reads a formula sheet as it is now. Nothing else knows where its cells stand.
 
 import { refuse } from "../../shared/base/refusal.ts";
-import { quoted } from "../../shared/base/show.ts";
+import { quote } from "../../shared/base/show.ts";
 import type { SeenSheet } from "../../shared/protocol/look.ts";
 import { a1, type Zone } from "../../shared/sheet/a1.ts";
 import { locate } from "../../shared/sheet/locate.ts";
@@ -109,7 +109,7 @@ const hasTotal = ({ bands }: SheetModel): boolean =>
 export function* readFormulaSheet(name: string, shown = false): Steps<FormulaSheet> {
   const [sheet] = (yield* look({ sheet: name, shown })).sheets;
   if (sheet === undefined) {
-    return refuse(`There is no sheet ${quoted(name)} any more; it was renamed or deleted. Choose again from the list.`);
+    return refuse(`There is no sheet ${quote(name)} any more; it was renamed or deleted. Choose again from the list.`);
   }
   const formulaSheet = seenAs(sheet);
   if (formulaSheet === null) {
@@ -120,7 +120,7 @@ export function* readFormulaSheet(name: string, shown = false): Steps<FormulaShe
 
 export const refuseOther = (name: string): never =>
   refuse(
-    `The sheet ${quoted(name)} is no formula sheet of Gramwright: its table of ingredients was not found. Choose another, or build one under New formula.`,
+    `The sheet ${quote(name)} is no formula sheet of Gramwright: its table of ingredients was not found. Choose another, or build one under New formula.`,
   );
 
 export const seenAs = ({ name, values, shown }: SeenSheet): FormulaSheet | null => asFormulaSheet(name, values, shown);
@@ -130,10 +130,10 @@ export function checkFormulaSheet(sheet: FormulaSheet): FormulaSheet {
   mustBeCalculated(sheet);
   const says = sheet.text("check");
   if (!sheet.rows.some(({ weight }) => weight !== null) && says !== "" && !isError(says)) {
-    refuse(`${quoted(sheet.name)} has no weights yet. ${says}`);
+    refuse(`${quote(sheet.name)} has no weights yet. ${says}`);
   }
   if (!sheet.rows.some(({ weight }) => weight !== null)) {
-    refuse(`${quoted(sheet.name)} has no weights yet; type how much to make and the percentages first.`);
+    refuse(`${quote(sheet.name)} has no weights yet; type how much to make and the percentages first.`);
   }
   return sheet;
 }
@@ -147,12 +147,12 @@ export function mustBeCalculated(sheet: FormulaSheet): void {
     })),
   );
   if (cells.some(({ text }) => LOADING.test(text))) {
-    refuse(`${quoted(sheet.name)} is still calculating; wait until its numbers are there and try again.`);
+    refuse(`${quote(sheet.name)} is still calculating; wait until its numbers are there and try again.`);
   }
   const broken = cells.find(({ text }) => isError(text));
   if (broken !== undefined) {
     refuse(
-      `${quoted(sheet.name)} shows an error in ${broken.at}, so its weights are not known; point at the red cell: it says what to enter.`,
+      `${quote(sheet.name)} shows an error in ${broken.at}, so its weights are not known; point at the red cell: it says what to enter.`,
     );
   }
 }

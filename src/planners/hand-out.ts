@@ -1,7 +1,7 @@
 // The bench's questions about formula sheets that are there, and the card made from one.
 
 import { CellError, refuse } from "../../shared/base/refusal.ts";
-import { oneOf, quoted } from "../../shared/base/show.ts";
+import { oneOf, quote } from "../../shared/base/show.ts";
 import { CARD_AMOUNTS, CARD_KINDS, type CardAsk } from "../../shared/card/data.ts";
 import { staffCard } from "../../shared/card/staff-card.ts";
 import { cardHeights } from "../../shared/card/type-size.ts";
@@ -84,7 +84,7 @@ const textOf = (raw: unknown): string => (typeof raw === "string" ? raw.slice(0,
 function chosen<T extends string>(raw: unknown, choices: readonly [T, ...T[]], what: string): T {
   if (raw === undefined || raw === null) return choices[0];
   return (
-    choices.find((one) => one === raw) ?? refuse(`The ${what} is ${quoted(String(raw))}; it can be ${oneOf(choices)}.`)
+    choices.find((one) => one === raw) ?? refuse(`The ${what} is ${quote(String(raw))}; it can be ${oneOf(choices)}.`)
   );
 }
 

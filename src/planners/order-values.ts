@@ -1,7 +1,7 @@
 // What is typed for a formula sheet, as its cells take it: one amount, and percentages alone.
 
 import { refuse } from "../../shared/base/refusal.ts";
-import { quoted } from "../../shared/base/show.ts";
+import { quote } from "../../shared/base/show.ts";
 import { weight } from "../../shared/base/units.ts";
 import { isProblem, type Reader } from "../../shared/cells/cell.ts";
 import { fillIn } from "../../shared/formula/fill-in.ts";
@@ -50,13 +50,13 @@ function withPercentages(model: SheetModel, values: Values): Values {
       if (cell === null) return null;
       const answer = reader.read(cell);
       return isProblem(answer)
-        ? refuse(`${what} of ${quoted(String(names[row] ?? `row ${row + 1}`))} ${answer.problem}.`)
+        ? refuse(`${what} of ${quote(String(names[row] ?? `row ${row + 1}`))} ${answer.problem}.`)
         : answer;
     });
   const rows = read({ hint: { of: "any" }, read: (cell) => cell }, weights, "The weight").map((cell, row) =>
     cell === null || typeof cell === "number"
       ? cell
-      : refuse(`The weight of ${quoted(String(names[row] ?? ""))} is no number. Enter one.`),
+      : refuse(`The weight of ${quote(String(names[row] ?? ""))} is no number. Enter one.`),
   );
   const percents = read(percent(), column(values, "percent"), "The percentage");
   const kinds = read(kind(), column(values, "kind"), "The type");

@@ -5,7 +5,7 @@ import { readFileSync } from "node:fs";
 import vm from "node:vm";
 import * as esbuild from "esbuild";
 import { beforeAll, describe, expect, test } from "vitest";
-import { told } from "../../sidebar/kit/ask.ts";
+import { failureSentence } from "../../sidebar/kit/ask.ts";
 import { asciiHelp } from "../../src/build/print.ts";
 import { FUNCTIONS } from "../../src/functions/index.ts";
 import { findStubs } from "../../src/workbook/engine/stubs.ts";
@@ -125,8 +125,8 @@ describe("menu, sidebar and permissions", () => {
       "You do not have permission to call openBench",
       "Authorization is required to perform that action.",
     ])
-      expect(told({ how: "failed", message })).toMatch(/signed in to one account only/);
-    expect(told({ how: "silent", message: "" })).toMatch(/signed in to one account only/);
+      expect(failureSentence({ how: "failed", message })).toMatch(/signed in to one account only/);
+    expect(failureSentence({ how: "silent", message: "" })).toMatch(/signed in to one account only/);
     expect(script).toMatch(/"ping"/);
     expect(readme()).toMatch(/several Google accounts/i);
   });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { CellError, fault, refuse, refuseAll, refuseUnread } from "../../shared/base/refusal.ts";
-import { oneOf, quoted, rowsNamed, shown, shownShare, shownWeight } from "../../shared/base/show.ts";
+import { oneOf, quote, rowsNamed, showNumber, shownShare, shownWeight } from "../../shared/base/show.ts";
 import * as units from "../../shared/base/units.ts";
 import { isProblem, type Reader } from "../../shared/cells/cell.ts";
 import * as readers from "../../shared/cells/readers.ts";
@@ -24,7 +24,7 @@ describe("a number in a sentence", () => {
     [0.00012345, undefined, "0.0001"],
     [123456789012345, undefined, "123456789012345"],
     [1.23456789e15, undefined, "1235000000000000"],
-  ])("%d with %j digits is %s", (value, digits, says) => expect(shown(value, digits)).toBe(says));
+  ])("%d with %j digits is %s", (value, digits, says) => expect(showNumber(value, digits)).toBe(says));
   test("shares in percent", () => {
     expect([0.655, 1 / 3, 1].map((one) => shownShare(one))).toEqual(["65.5 %", "33.33 %", "100 %"]);
     expect(shownShare(1 / 3, 0)).toBe("33 %");
@@ -46,9 +46,9 @@ describe("a number in a sentence", () => {
 
 describe("words in a sentence", () => {
   test("a text from a cell is cut after 40 signs", () => {
-    expect(quoted("  a \n\t b ")).toBe('"a b"');
-    expect(quoted("x".repeat(40))).toBe(`"${"x".repeat(40)}"`);
-    expect(quoted("x".repeat(41))).toBe(`"${"x".repeat(37)}…"`);
+    expect(quote("  a \n\t b ")).toBe('"a b"');
+    expect(quote("x".repeat(40))).toBe(`"${"x".repeat(40)}"`);
+    expect(quote("x".repeat(41))).toBe(`"${"x".repeat(37)}…"`);
   });
   test("one of several", () => {
     expect([[], ["a"], ["a", "b"], ["a", "b", "c"]].map(oneOf)).toEqual(["", '"a"', '"a" or "b"', '"a", "b" or "c"']);

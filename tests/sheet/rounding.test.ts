@@ -1,7 +1,7 @@
 // One number, three programs: what the local workbook shows and computes, what LibreOffice does with the saved .xlsx, and what our
 // functions answer. The expected texts are worked out here from the decimal digits alone.
 import { beforeAll, describe, expect, test } from "vitest";
-import { shown } from "../../shared/base/show.ts";
+import { showNumber } from "../../shared/base/show.ts";
 import { plan } from "../../shared/sheet/plan.ts";
 import { openWorkbook, type WorkbookHost } from "../../src/workbook/host.ts";
 import { toXlsx } from "../../src/workbook/xlsx/xlsx.ts";
@@ -210,7 +210,7 @@ describe("rounding in formulas", () => {
 
 test("a number in a sentence is the number the sheet shows", () => {
   for (const value of EDGES.filter((one) => one === 0 || Math.abs(one) >= 0.005)) {
-    expect(shown(value), String(value)).toBe(asShown(value, "0.##").replace(/^-0$/, "0"));
+    expect(showNumber(value), String(value)).toBe(asShown(value, "0.##").replace(/^-0$/, "0"));
   }
 });
 

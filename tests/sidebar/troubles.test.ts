@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { told } from "../../sidebar/kit/ask.ts";
+import { failureSentence } from "../../sidebar/kit/ask.ts";
 import type { Draft } from "../../sidebar/new-formula/draft.ts";
 import { assess } from "../../sidebar/new-formula/order.ts";
 import { startFrom } from "../../sidebar/new-formula/start.ts";
@@ -133,4 +133,4 @@ test.each([
   ["You do not have permission to call SpreadsheetApp.getActiveSpreadsheet", /signed in to one account only/],
   ["Authorization is required to perform that action", /signed in to one account only/],
   ["Exceeded maximum execution time", /Try once more/],
-])("a failure says what to do: %s", (message, way) => expect(told({ how: "failed", message })).toMatch(way));
+])("a failure says what to do: %s", (message, way) => expect(failureSentence({ how: "failed", message })).toMatch(way));

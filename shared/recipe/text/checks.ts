@@ -1,6 +1,6 @@
 // Whether a text agrees with itself: totals against rows, percentages against weights, pieces against dough.
 
-import { shown } from "../../base/show.ts";
+import { showNumber } from "../../base/show.ts";
 import { type Formula, IN_DOUGH, type Question, type Row } from "./described.ts";
 import type { Draft, Total } from "./draft.ts";
 import type { Reading } from "./reading.ts";
@@ -41,7 +41,9 @@ function totalsOf(draft: Draft, formula: Formula): Asked[] {
       if (sums.some((sum) => Math.abs(sum - said) <= tolerance * (1 + 1e-9))) continue;
       const nearest = sums.reduce((best, sum) => (Math.abs(sum - said) < Math.abs(best - said) ? sum : best));
       const unit = of === "grams" ? "g" : "%";
-      wrong.push(told("total differs", total.line, [`${shown(said, 2)} ${unit}`, `${shown(nearest, 2)} ${unit}`]));
+      wrong.push(
+        told("total differs", total.line, [`${showNumber(said, 2)} ${unit}`, `${showNumber(nearest, 2)} ${unit}`]),
+      );
     }
   }
   return wrong;
@@ -97,9 +99,9 @@ function percentsOf(draft: Draft): Asked[] {
       wrong.push(
         told("percent and weight differ", row.line, [
           row.name,
-          `${shown(percent, 3)} %`,
-          `${shown(weight, 2)} g`,
-          `${shown(weight / rate, 3)} %`,
+          `${showNumber(percent, 3)} %`,
+          `${showNumber(weight, 2)} g`,
+          `${showNumber(weight / rate, 3)} %`,
         ]),
       );
     }
@@ -120,9 +122,9 @@ function yieldOf(draft: Draft, { dough }: Formula): Asked[] {
   return [
     ...asks,
     told("yield differs", null, [
-      `${shown(pieces)} × ${shown(pieceWeight, 1)} g`,
-      `${shown(pieces * pieceWeight, 1)} g`,
-      `${shown(dough, 1)} g`,
+      `${showNumber(pieces)} × ${showNumber(pieceWeight, 1)} g`,
+      `${showNumber(pieces * pieceWeight, 1)} g`,
+      `${showNumber(dough, 1)} g`,
     ]),
   ];
 }

@@ -1,6 +1,6 @@
 // The headings of a table's columns, in any order and any spelling.
 
-import { folded, singularName } from "../../base/words.ts";
+import { foldText, singularName } from "../../base/words.ts";
 import type { Stage } from "./described.ts";
 import { stageOf } from "./headings.ts";
 
@@ -36,7 +36,7 @@ const OF_FLOUR = /\bbaker|\bflour\b|\bb%|\bbp\b|\bb\.?p\b/;
 
 /** What a cell heads; undefined where it is no heading of a column. */
 export function columnOf(cell: string): Column | undefined {
-  const text = folded(cell).replace(/['’]/g, "");
+  const text = foldText(cell).replace(/['’]/g, "");
   if (text === "" || text.length > 40) return undefined;
   const plain = singularName(
     text

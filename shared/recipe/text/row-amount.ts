@@ -1,6 +1,6 @@
 // How much of it a row says: a weight, a measure, pieces, or a number whose unit nobody said.
 
-import { shown } from "../../base/show.ts";
+import { showNumber } from "../../base/show.ts";
 import { grams, gramsIn } from "../../base/units.ts";
 import { readNumber } from "../../cells/number.ts";
 import type { LineWeight } from "../grams.ts";
@@ -55,8 +55,8 @@ function bareAmount(number: number, counted: LineWeight, unit: UnitOfColumn): Am
   }
   if (mayBePieces && Number.isInteger(number) && unit !== "kg") {
     const pieces = counted.is === "weighed" ? (counted.least + counted.most) / 2 : 0;
-    const choices = [`${shown(number)} ${unit}`, `${shown(number)} pieces (${shown(pieces, 1)} g)`];
-    return nothing([open("grams or pieces", [shown(number)], choices)]);
+    const choices = [`${showNumber(number)} ${unit}`, `${showNumber(number)} pieces (${showNumber(pieces, 1)} g)`];
+    return nothing([open("grams or pieces", [showNumber(number)], choices)]);
   }
   return {
     amountOf: "weight",
@@ -79,7 +79,7 @@ function weighedAmount(weight: LineWeight, of: string | undefined, body: string)
     return { ...nothing([open("unclear amount", [weight.unsure, body])]), amountOf: amountOf(of) };
   if (!(weight.most > 0)) return nothing([open("no amount", [])]);
   const isRange = weight.least !== weight.most;
-  const range = `${shown(weight.least, 1)} to ${shown(weight.most, 1)} g`;
+  const range = `${showNumber(weight.least, 1)} to ${showNumber(weight.most, 1)} g`;
   return {
     amountOf: amountOf(of),
     grams: grams((weight.least + weight.most) / 2),

@@ -1,6 +1,6 @@
 // What a row is called, and of which type it is.
 
-import { folded, singularName } from "../../base/words.ts";
+import { foldText, singularName } from "../../base/words.ts";
 import { kindOf, prefermentIn } from "../kinds.ts";
 import { ingredientIn, nameIn, wordsOf } from "../name-in.ts";
 import type { Kitchen } from "./described.ts";
@@ -38,7 +38,7 @@ export function wetted(
 const DRIEST = 40;
 const WETTEST = 200;
 
-export const nameKeyOf = (name: string): string => folded(name);
+export const nameKeyOf = (name: string): string => foldText(name);
 
 export function nameOf(body: string, { kitchen, corrections }: Reading): Named {
   const words = wordsOf(body);

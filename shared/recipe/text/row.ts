@@ -1,6 +1,6 @@
 // One row of a recipe: its name, its type and how much of it.
 
-import { shown } from "../../base/show.ts";
+import { showNumber } from "../../base/show.ts";
 import { type Grams, grams } from "../../base/units.ts";
 import { withPlainNumbers } from "./numbers.ts";
 import { type Beside, MOST_KEPT, type Reading, type RowRead } from "./reading.ts";
@@ -52,7 +52,7 @@ function readAfresh(text: string, reading: Reading, beside: Beside): RowRead {
     remarks: [
       ...(read.temperature === null
         ? []
-        : [{ reason: "temperature" as const, says: `${shown(read.temperature, 1)} °C` }]),
+        : [{ reason: "temperature" as const, says: `${showNumber(read.temperature, 1)} °C` }]),
       ...amount.remarks,
     ],
     asks: [...named.asks, ...(isRowPercent && isNothing ? [] : amount.asks)],

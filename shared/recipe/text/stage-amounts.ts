@@ -1,6 +1,6 @@
 // What each row adds to the dough: a stage that is taken in part counts in part, one that is named twice counts once.
 
-import { shown } from "../../base/show.ts";
+import { showNumber } from "../../base/show.ts";
 import type { Question, Row } from "./described.ts";
 import type { Draft } from "./draft.ts";
 import { identityOf, type Portion } from "./portions.ts";
@@ -56,7 +56,7 @@ export function stageShares({ draft, rows, overall, reading, asks }: Given): Sta
     asks.push({
       reason: "more than was made",
       line: row.line,
-      about: [row.name || row.text, `${shown(wanted, 1)} ${unit}`, stage.name, `${shown(whole, 1)} ${unit}`],
+      about: [row.name || row.text, `${showNumber(wanted, 1)} ${unit}`, stage.name, `${showNumber(whole, 1)} ${unit}`],
       choices: [],
       isOpen: true,
     });
@@ -163,7 +163,7 @@ function checkedAgainst(
     asks.push({
       reason: "overall and stages differ",
       line: row.line,
-      about: [row.name, `${shown(said, 2)} ${unit}`, `${shown(sum, 2)} ${unit}`],
+      about: [row.name, `${showNumber(said, 2)} ${unit}`, `${showNumber(sum, 2)} ${unit}`],
       choices: [],
       isOpen: false,
     });

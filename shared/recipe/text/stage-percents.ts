@@ -1,6 +1,6 @@
 // Percentages of a stage's own flour brought to those of all flour, and stages beside an overall formula.
 
-import { shown } from "../../base/show.ts";
+import { showNumber } from "../../base/show.ts";
 import type { Question, Row } from "./described.ts";
 import type { Draft } from "./draft.ts";
 import type { Portion } from "./portions.ts";
@@ -37,7 +37,13 @@ export function percentBases(
     );
     if (isHundred(added)) return bases;
     if (isHundred(whole)) return new Map(counted.map((stage) => [stage, 100 / flour]));
-    asks.push({ reason: "flour is not 100 %", line: null, about: [`${shown(flour, 2)} %`], choices: [], isOpen: true });
+    asks.push({
+      reason: "flour is not 100 %",
+      line: null,
+      about: [`${showNumber(flour, 2)} %`],
+      choices: [],
+      isOpen: true,
+    });
     return bases;
   }
   if (isHundred(flour)) return bases;

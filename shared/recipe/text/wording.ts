@@ -1,6 +1,6 @@
 // The sentences about a recipe that was read: questions, remarks, why a line was left aside.
 
-import { quoted } from "../../base/show.ts";
+import { quote } from "../../base/show.ts";
 import type { IgnoredReason, Question, Remark } from "./described.ts";
 
 /** A question as a person reads it; `about` holds what it is about. */
@@ -9,28 +9,28 @@ export function questionSays({ reason, about }: Pick<Question, "reason" | "about
   const sentences: Readonly<Record<Question["reason"], string>> = {
     "which unit": "Which unit are the numbers without a unit in?",
     "which column": `Several columns hold weights: ${one}. Choose the one to use.`,
-    "thousands or decimals": `${quoted(one)} may be thousands or decimals. Choose what the sign stands for.`,
+    "thousands or decimals": `${quote(one)} may be thousands or decimals. Choose what the sign stands for.`,
     "grams or pieces": `Is this a weight, or ${one} pieces?`,
     "no amount": "There is no amount. Enter one, or leave the line out.",
     "unclear amount": `The amount is not clear: ${one}${/[.?!]$/.test(one) ? "" : "."}${/\benter\b/i.test(one) ? "" : " Enter grams."}`,
     "which name": "Which ingredient is it? Enter its name.",
-    misspelt: `Is ${quoted(one)} one of these?`,
-    "which type": `What type is ${quoted(one)}? Choose “other” for none of these.`,
-    hydration: `How wet is ${quoted(one)}? Enter its water as a share of its flour, such as ${two} 100%.`,
+    misspelt: `Is ${quote(one)} one of these?`,
+    "which type": `What type is ${quote(one)}? Choose “other” for none of these.`,
+    hydration: `How wet is ${quote(one)}? Enter its water as a share of its flour, such as ${two} 100%.`,
     "total differs": `The total says ${one}, the rows add up to ${two}.`,
     "percent and weight differ": `${one}: ${two} and ${three} do not agree. ${three} would be ${four}. The weight is used.`,
     "flour is not 100 %": `The flours add up to ${one}, not to 100 %. Correct a flour, or its type.`,
     "overall and stages differ": `${one}: the overall formula says ${two}, the stages add up to ${three}. The stages are used.`,
-    "more than was made": `${one} takes ${two}, but ${quoted(three)} makes ${four}. Correct one of them.`,
-    "part of the dough": `Is ${quoted(one)} part of the dough?`,
-    "on top or included": `The dough does not name ${quoted(one)}. Do its amounts come on top of the dough, or are they included?`,
-    "share of the preferment": `How much of all flour is in ${quoted(one)}? Enter a percentage.`,
+    "more than was made": `${one} takes ${two}, but ${quote(three)} makes ${four}. Correct one of them.`,
+    "part of the dough": `Is ${quote(one)} part of the dough?`,
+    "on top or included": `The dough does not name ${quote(one)}. Do its amounts come on top of the dough, or are they included?`,
+    "share of the preferment": `How much of all flour is in ${quote(one)}? Enter a percentage.`,
     "mixed amounts": "Some rows have weights and others percentages. Enter the weight of the flour.",
     "several recipes": `There are several recipes: ${about.join(", ")}.`,
     "several doughs": `There are several doughs: ${about.join(", ")}.`,
     "yield differs":
       two === "" ? "It says a span of pieces. Enter how many." : `${one} is ${two}, and the dough is ${three}.`,
-    "step time": `How long does this take: ${quoted(one)}? Enter the minutes on the sheet.`,
+    "step time": `How long does this take: ${quote(one)}? Enter the minutes on the sheet.`,
     "no flour": "No row is flour, and every percentage is of the flour. Choose flour as the type of one.",
   };
   return sentences[reason];

@@ -1,7 +1,7 @@
 // What a recipe says it makes: pieces, what each weighs, tins, dough or flour in all.
 
 import { type Grams, grams, gramsIn } from "../../base/units.ts";
-import { folded, singularName } from "../../base/words.ts";
+import { foldText, singularName } from "../../base/words.ts";
 
 export type YieldRead = {
   readonly pieces: number | null;
@@ -164,7 +164,7 @@ function piecesSaid(text: string): YieldRead | undefined {
     .filter((word) => word !== "");
   const last = words[words.length - 1] ?? "";
   const isDozen = counted?.[4] !== undefined && words.length === 0;
-  const isNamed = isDozen || PIECE.test(last) || (/\b(?:pc|piece|each|ea)\b/.test(folded(rest)) && words.length <= 3);
+  const isNamed = isDozen || PIECE.test(last) || (/\b(?:pc|piece|each|ea)\b/.test(foldText(rest)) && words.length <= 3);
   // Guests are no pieces.
   if (!isNamed && /^servings?/i.test(prefix?.[0] ?? "")) return undefined;
   const saysSo = prefix !== null && !/^(?:for|per|pour)\b/i.test(prefix[0]);

@@ -1,5 +1,5 @@
 import { type Fault, fault, refuseAll } from "../../../shared/base/refusal.ts";
-import { quoted } from "../../../shared/base/show.ts";
+import { quote } from "../../../shared/base/show.ts";
 import { CUP_SYSTEMS } from "../../../shared/base/volumes.ts";
 import { text, word } from "../../../shared/cells/cell.ts";
 import { column, optional, optionalColumn } from "../../../shared/cells/decoder.ts";
@@ -59,7 +59,7 @@ export const GRAMS = define({
       const one = weigh(line, ingredients[row] ?? null);
       if (one.is === "blank") return null;
       const problem = one.is === "unclear" ? one.why : one.unsure;
-      if (problem !== undefined) faults.push(fault(`is ${quoted(line)}: ${problem}`, "lines", row + 1));
+      if (problem !== undefined) faults.push(fault(`is ${quote(line)}: ${problem}`, "lines", row + 1));
       return one.is === "unclear" ? null : (one.least + one.most) / 2;
     });
     refuseAll(faults);

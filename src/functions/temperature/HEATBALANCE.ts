@@ -1,5 +1,5 @@
 import { refuse } from "../../../shared/base/refusal.ts";
-import { shown } from "../../../shared/base/show.ts";
+import { showNumber } from "../../../shared/base/show.ts";
 import { fromCelsius, toCelsius, toCelsiusDegrees, type Weight } from "../../../shared/base/units.ts";
 import { number } from "../../../shared/cells/cell.ts";
 import { cell, column, optional } from "../../../shared/cells/decoder.ts";
@@ -70,7 +70,10 @@ export const HEATBALANCE = define({
   compute: ({ dough_target, weights, temps, kinds, rise, unit }) => {
     // A scald is as hot, but its flour is not.
     if (unit === "C" && dough_target > 50 && temps.every((temp) => temp === null || temp > 50))
-      refuse(`is ${shown(dough_target)} °C, as hot as its ingredients; for °F choose "F" as the unit`, "dough_target");
+      refuse(
+        `is ${showNumber(dough_target)} °C, as hot as its ingredients; for °F choose "F" as the unit`,
+        "dough_target",
+      );
     const solved = balancedTemperature(
       toCelsius(dough_target, unit),
       weights,

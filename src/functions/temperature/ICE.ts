@@ -1,5 +1,5 @@
 import { refuse } from "../../../shared/base/refusal.ts";
-import { shown } from "../../../shared/base/show.ts";
+import { showNumber } from "../../../shared/base/show.ts";
 import { toCelsius, type Weight } from "../../../shared/base/units.ts";
 import { cell, optional } from "../../../shared/cells/decoder.ts";
 import { degrees, someWeight, temperatureUnit, workedOutDegrees } from "../../../shared/cells/readers.ts";
@@ -56,7 +56,7 @@ export const ICE = define({
   ],
   compute: ({ water, tap, wanted, unit, ice_temp }) => {
     // Nobody cools a hotter tap with ice.
-    if (unit === "C" && tap > 45) refuse(`is ${shown(tap)} °C; for °F choose "F" as the unit`, "tap");
+    if (unit === "C" && tap > 45) refuse(`is ${showNumber(tap)} °C; for °F choose "F" as the unit`, "tap");
     const { ice, tapWater } = iceFor(
       water,
       toCelsius(tap, unit),
