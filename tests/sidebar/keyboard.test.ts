@@ -1,6 +1,8 @@
 // Every panel with the Tab key alone: each control is reached, is seen when it is, has a name, and stands behind nothing.
 import { beforeEach, describe, expect, test } from "vitest";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
+import { TEMPLATES } from "../../templates/index.ts";
+import { IS_LONG } from "../kit/scale.ts";
 import { buildSheet, HANDOUT, workbook } from "../templates/sheet-support.ts";
 import { skipWithoutChromium } from "./browser.ts";
 import { benchPages } from "./page.ts";
@@ -119,7 +121,8 @@ describe.skipIf(skipWithoutChromium("the keyboard's way through the bench"))("wi
     await bench.wait(900);
   };
 
-  test.each(["pan-loaf", "hearth-loaf", "levain-loaf", "soft-bun", "laminated", "flat-round", "cake", "cookie"])(
+  // All eight in a long run, otherwise those that ask for something of their own.
+  test.each(IS_LONG ? TEMPLATES.map(({ name }) => name) : ["pan-loaf", "levain-loaf", "laminated", "cookie"])(
     "Make, %s, unfolded, empty and in error",
     async (template) => {
       await bench.field("Template").selectOption(template);

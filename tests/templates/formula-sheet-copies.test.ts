@@ -2,6 +2,7 @@
 import { describe, expect, test } from "vitest";
 import type { Values } from "../../shared/sheet/model.ts";
 import { TEMPLATES } from "../../templates/index.ts";
+import { IS_LONG } from "../kit/scale.ts";
 import { type Tried, verdict } from "./formula-sheet-page.ts";
 import { put } from "./formula-sheet-slips.ts";
 import { KINDS, type Kind, kindsOf, opened, trialOf } from "./formula-sheet-trials.ts";
@@ -36,7 +37,12 @@ function rowsOf(many: number): Values {
   };
 }
 
-describe.each(ONE_OF_EACH)("$says", (kind) => {
+/** All of them in a long run, otherwise those that differ most. */
+const TRIED = IS_LONG
+  ? ONE_OF_EACH
+  : ONE_OF_EACH.filter(({ model }) => /^(?:pan-loaf|hearth-loaf|laminated|flat-round)$/.test(model.name));
+
+describe.each(TRIED)("$says", (kind) => {
   test.each(OTHERS.includes(kind) ? [60] : [1, 8, 24, 60])("%i rows", async (many) => {
     const alone: Values = many === 1 && kind.isStaged ? { pre_share: null, pre_hydration: null } : {};
     const tried = await opened(await trialOf(kind, { ...rowsOf(many), ...alone }));

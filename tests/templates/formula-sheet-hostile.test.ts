@@ -28,7 +28,7 @@ describe.each(TRIED_KINDS)("$says", (kind) => {
     const trial = await trialOf(kind);
     const random = randomFrom(SEED + KINDS.indexOf(kind));
     const found = outcome();
-    const wanted = tries(10);
+    const wanted = tries(6);
     while (found.slips < wanted) {
       const tried = await opened(trial, oneOf(kind.ways, random));
       const { wrong, check } = verdict(tried);
