@@ -11,8 +11,8 @@ import {
   FIRST_ROW,
   HEADS,
   INPUTS,
-  MIN_COLUMNS,
   MESSAGE,
+  MIN_COLUMNS,
   SINGLES,
 } from "../../shared/typing/words.ts";
 import { TEMPLATES } from "../../templates/index.ts";
