@@ -38,9 +38,9 @@ function ownMedians(points: readonly Point[]): (at: number) => number {
     const from = points[at] ?? { x: 0, y: 0 };
     const slopes: number[] = [];
     for (const { x, y } of points) if (x !== from.x) slopes.push((y - from.y) / (x - from.x));
-    const found = median(slopes);
-    known.set(at, found);
-    return found;
+    const midSlope = median(slopes);
+    known.set(at, midSlope);
+    return midSlope;
   };
 }
 

@@ -52,8 +52,10 @@ export const NO_ALLERGENS = "no declarable allergens in the ingredients as enter
 export function declareAllergens(names: readonly (string | null)[], larder: Larder, law: LabelLaw): string {
   // Nothing was entered yet, and nothing is promised.
   if (names.every((name) => name === null)) return "";
-  const found = requireIngredients(larder, names, (index) => names[index] !== null);
-  const all = eachRow(found, (one, index) => (one === null ? [] : allTyped(one, law, "ingredients", index))).flat();
+  const rowIngredients = requireIngredients(larder, names, (index) => names[index] !== null);
+  const all = eachRow(rowIngredients, (one, index) =>
+    one === null ? [] : allTyped(one, law, "ingredients", index),
+  ).flat();
   const told = (law === "US" ? US : allergenList().groups).flatMap((group) => {
     const within = all
       .filter((one) => groupIn(one, law) === group)

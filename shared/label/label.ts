@@ -28,13 +28,13 @@ export function labelList(
   finished: Weight | null,
 ): string {
   const isUsed = (index: number) => (weights[index] ?? 0) > 0;
-  const found = requireIngredients(larder, names, isUsed);
+  const rowIngredients = requireIngredients(larder, names, isUsed);
   const sum = addedUp(weights);
   if (sum === 0) return "";
   if (finished !== null) nearSum(finished, sum);
   const entries = new Map<string, { text: string; weight: number; isWater: boolean }>();
-  const texts = eachRow(found, (one, index) => (one === null ? "" : entryOf(one, law, index)));
-  found.forEach((one, index) => {
+  const texts = eachRow(rowIngredients, (one, index) => (one === null ? "" : entryOf(one, law, index)));
+  rowIngredients.forEach((one, index) => {
     if (one === null) return;
     const isWater = isWaterKind(one.kind) || isPlainWater(one);
     const key = isWater ? "water" : nameKey(texts[index] ?? "");

@@ -84,8 +84,8 @@ function weighLine(
     const sized = larder.rows.length === 0 ? undefined : (countedSize(read) ?? (named === null ? size() : undefined));
     const words = sized === undefined || !isSized(larder, sized) ? plain : [...sized.split(" "), ...plain];
     const phrases = phrasesOf(words);
-    const found = (named === null ? undefined : findIngredient(larder, named)) ?? ingredientOfPhrases(larder, phrases);
-    if (found !== undefined) return found;
+    const match = (named === null ? undefined : findIngredient(larder, named)) ?? ingredientOfPhrases(larder, phrases);
+    if (match !== undefined) return match;
     const name = named ?? toldPhrases(phrases);
     if (name === "") return 'an amount without an ingredient; name it, or enter a weight such as "500 g"';
     return `its ingredient ${unknown(name)}`;

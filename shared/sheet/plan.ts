@@ -207,8 +207,8 @@ function choicesOf(
   options: Options,
   links: Links,
 ): readonly string[] | undefined {
-  const found = links[`choices of ${name}`];
-  if (typeof found === "string" && found !== "") return found.split("\n");
+  const linkedChoices = links[`choices of ${name}`];
+  if (typeof linkedChoices === "string" && linkedChoices !== "") return linkedChoices.split("\n");
   return choices?.filter((choice) => holds(choicesNeed?.[choice], options));
 }
 

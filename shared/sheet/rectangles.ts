@@ -21,13 +21,13 @@ export function rectangles(
   const open = texts.map((row) => row.map((text) => text !== ""));
   const rows = inOrder(formulas.map(({ row }) => row));
   const columns = inOrder(formulas.map(({ column }) => column));
-  const found: FormulaRectangle[] = [];
+  const results: FormulaRectangle[] = [];
   for (;;) {
     const zone = largest(rows, columns, typed, summed(open));
-    if (zone === undefined) return found;
+    if (zone === undefined) return results;
     const end = zone.column + zone.columns;
     const within = { from: zone.row, to: zone.row + zone.rows };
-    found.push({
+    results.push({
       row: zone.row,
       column: zone.column,
       cells: texts.slice(within.from, within.to).map((cells) => cells.slice(zone.column, end)),

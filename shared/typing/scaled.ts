@@ -31,7 +31,7 @@ export type Scaled = {
 };
 
 /** A percentage above this is one of a formula whose flour is typed as 100. */
-const MOST_AS_ONE = 10;
+const MAX_AS_ONE = 10;
 /** Counting mixes forgives what binary arithmetic adds. */
 const SLACK = 1e-9;
 
@@ -42,7 +42,7 @@ export function scaled(rows: readonly Row[], order: Order): Scaled {
   const { by, amount, ordered, rolled } = order;
   const all = sumOf(rows, ({ percent, flour }) => percent * flour);
   const added = sumOf(rows, ({ percent, flour }) => (flour === 1 ? percent : 0));
-  const whole = all > MOST_AS_ONE ? 100 : 1;
+  const whole = all > MAX_AS_ONE ? 100 : 1;
   const isAllFlour = Math.abs(all - whole) < Math.abs(added - whole);
   const base = isAllFlour ? all : added;
   const sum = sumOf(rows, ({ percent }) => percent);

@@ -29,7 +29,7 @@ export type Outcome = Taken | { readonly back: Back };
 type Wanted = Row & { readonly weight: number | null };
 
 /** The most that a percentage or an amount may be, as the cells have it. */
-const MOST_PERCENT = 100_000;
+const MAX_PERCENT = 100_000;
 const AMOUNTS = { least: 1 / 10, most: 10_000_000 };
 const EXACT = 1e-9;
 /** More mixes of as much make more dough, and that more mixes: their number settles soon, or never. */
@@ -63,7 +63,7 @@ function held(rows: readonly Wanted[], order: Order): Outcome {
   if ("back" in outcome) return outcome;
   const { percents, amount, isOrderKept } = outcome;
   const isTyped = (value: number, most: number) => Number.isFinite(value) && value >= 0 && value <= most;
-  if (!percents.every((percent) => isTyped(percent, MOST_PERCENT))) return { back: "too much" };
+  if (!percents.every((percent) => isTyped(percent, MAX_PERCENT))) return { back: "too much" };
   if (amount !== null && !(isTyped(amount, AMOUNTS.most) && amount >= AMOUNTS.least)) return { back: "too much" };
   const { each } = afterwards(rows, order, outcome);
   const isExact = rows.every(
@@ -130,7 +130,7 @@ function allFlour(rows: readonly Wanted[], { by, rolled }: Order, { base, whole,
   if (by === "pieces" || by === "tins") return { back: "only flour" };
   const flourOf = ({ flour }: Row) => (flour === 1 ? 1 : isAllFlour ? flour : 0);
   const inside = sumOf(rows, (row) => weightOf(row) * flourOf(row));
-  const of = base > 0 ? base : staying(rows) > MOST_AS_SHARES ? 100 : whole;
+  const of = base > 0 ? base : staying(rows) > MAX_AS_SHARES ? 100 : whole;
   const each = inside / (of - staying(rows, flourOf));
   if (!(each > 0) || !Number.isFinite(each)) return { back: inside > 0 ? "flour below 0" : "no flour" };
   const amount = by === "flour" ? each * of : withFat(sumOf(rows, weightOf) + each * staying(rows), each * of, rolled);
@@ -142,7 +142,7 @@ const withFat = (mixed: number, flour: number, { ofMix, ofFlour }: Order["rolled
   mixed * (1 + ofMix) + flour * ofFlour;
 
 /** Where no flour has a percentage yet, the others' tell how it will be typed. */
-const MOST_AS_SHARES = 10;
+const MAX_AS_SHARES = 10;
 
 /** Every row that has an amount among them, a recipe by weights: its percentages are made of them. */
 function byWeights(

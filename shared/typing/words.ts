@@ -38,6 +38,6 @@ export const INPUTS = {
 export const TOTAL = "Total, ";
 
 /** No sheet of ours is narrower, and no cell of its tables that is worked out stands further left or above. */
-export const LEAST_COLUMNS = 60;
+export const MIN_COLUMNS = 60;
 export const FIRST_COLUMN = 2;
 export const FIRST_ROW = 6;

@@ -32,9 +32,11 @@ export function typedSection({ sheet, typed }: SheetReview, again: () => void): 
 }
 
 /** As many as a person reads. */
-const MOST = 6;
+const MAX_SHOWN = 6;
 const listed = (cells: readonly string[]): string =>
-  cells.length <= MOST ? cells.join(", ") : `${cells.slice(0, MOST).join(", ")} and ${cells.length - MOST} more cells`;
+  cells.length <= MAX_SHOWN
+    ? cells.join(", ")
+    : `${cells.slice(0, MAX_SHOWN).join(", ")} and ${cells.length - MAX_SHOWN} more cells`;
 
 /** A note on a cell begins with the product's name. */
 const plain = (text: string): string => {

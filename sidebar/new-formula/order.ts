@@ -59,39 +59,39 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
   }
   values.set("title", draft.title.trim());
   values.set("shop", draft.shop.trim() || null);
-  const own = readOwn(draft, model, values, troubles);
+  const ownInputs = readOwn(draft, model, values, troubles);
   const handling = handlingLoss(take, troubles);
-  const rows = readRows(draft.rows, rulesOf(draft, model, own), troubles);
+  const rows = readRows(draft.rows, rulesOf(draft, model, ownInputs), troubles);
   if (rows !== null) for (const name of ["ingredient", "kind", "percent"] as const) values.set(name, rows[name]);
   if (rows !== null && draft.weighed) values.set("weighed", rows.weighed);
   const needed = !draft.weighed || !draft.rows.some(({ weighed }) => weighed.trim() !== "");
-  const rolled = rolledPart(own, rows?.percent ?? []);
-  const amount = readAmount({ draft, model, take, own, values, troubles, handling, needed, rolled });
+  const rolled = rolledPart(ownInputs, rows?.percent ?? []);
+  const amount = readAmount({ draft, model, take, own: ownInputs, values, troubles, handling, needed, rolled });
   const tin = readTin(draft, take, values, troubles, amount.scaled);
   const whole = wholeAmount(amount, tin, handling);
   const isTold = whole !== null || (!needed && amount.tins === null);
-  const made = rows === null || !isTold ? null : weighRows(rows, whole, amount.of, troubles);
-  const mixed = readMixes(take, troubles, made?.dough ?? (amount.of === "dough" ? whole : null));
+  const weights = rows === null || !isTold ? null : weighRows(rows, whole, amount.of, troubles);
+  const mixed = readMixes(take, troubles, weights?.dough ?? (amount.of === "dough" ? whole : null));
   const water = draft.water ? readWater(draft, take, values, troubles) : "";
-  const times = readTimes({ model, own, amount, tin, dough: made?.dough ?? null, handling, rolled });
+  const times = readTimes({ model, own: ownInputs, amount, tin, dough: weights?.dough ?? null, handling, rolled });
   const known = inputNames(model);
   return {
     order: {
       template: model.name,
       options: {
         ...draft.units,
-        parts: partsOf(draft, model, own),
+        parts: partsOf(draft, model, ownInputs),
       },
       values: Object.fromEntries([...values].filter(([name]) => known.has(name))),
     },
     troubles,
-    made,
-    dough: made?.dough ?? (amount.of === "dough" ? whole : null),
+    made: weights,
+    dough: weights?.dough ?? (amount.of === "dough" ? whole : null),
     mixes: mixed,
     tin,
     water,
     times,
-    what: own.number("roll_in_share") !== null ? "Base dough" : makesBatter(model) ? "Batter" : "Dough",
+    what: ownInputs.number("roll_in_share") !== null ? "Base dough" : makesBatter(model) ? "Batter" : "Dough",
     isOpen: rows?.isOpen ?? false,
     unusual: rows === null ? [] : unusual(rows, model),
   };

@@ -29,8 +29,8 @@ export function readOwn(draft: Draft, model: SheetModel, values: Values, trouble
   if (typeof values.get("seed_share") === "number" && typeof values.get("seed_weight") === "number")
     troubles.push(trouble("seed_weight", "The seed has a share and a weight; clear one of the two."));
   const column = (name: string) => {
-    const found = values.get(name);
-    return Array.isArray(found) ? (found as readonly Value[]) : [];
+    const typedValue = values.get(name);
+    return Array.isArray(typedValue) ? (typedValue as readonly Value[]) : [];
   };
   return {
     number: (name) => {

@@ -66,11 +66,11 @@ export const make: Panel = {
       const outcome = await ask("settings", {}, PATIENCE_MS);
       if (!("answer" in outcome)) return;
       const { rows } = outcome.answer;
-      const found = rows === null ? null : readShop(rows);
-      if (JSON.stringify(found) === JSON.stringify(known.shop)) return;
-      known.shop = found;
+      const knownShop = rows === null ? null : readShop(rows);
+      if (JSON.stringify(knownShop) === JSON.stringify(known.shop)) return;
+      known.shop = knownShop;
       if (isOwn) return;
-      if (found !== null && !isTouched && !panel.contains(document.activeElement)) put();
+      if (knownShop !== null && !isTouched && !panel.contains(document.activeElement)) put();
       else known.redraw?.();
     }
   },

@@ -12,16 +12,16 @@ import { usualStyle } from "../../src/planners/check-sheet.ts";
 import { type FormulaRows, readRows, weighRows } from "./formula.ts";
 import { startFrom } from "./start.ts";
 
-const own = new Map<string, readonly string[]>();
+const designRemarks = new Map<string, readonly string[]>();
 
 /** What the template's own formula is by design. */
 function ofTemplate(model: SheetModel): readonly string[] {
-  const known = own.get(model.name);
+  const known = designRemarks.get(model.name);
   if (known !== undefined) return known;
   const { rows, units } = startFrom(model);
   const read = readRows(rows, { units, weighed: false, blankWater: "yes" }, []);
   const said = read === null ? [] : remarks(read, model.name);
-  own.set(model.name, said);
+  designRemarks.set(model.name, said);
   return said;
 }
 

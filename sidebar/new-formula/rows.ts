@@ -48,10 +48,10 @@ export function ownTable(
   { table: name, rows, grows, columns }: InputTable,
   what: string,
 ): HTMLElement {
-  const own = draft.tables[name] ?? [];
+  const typedRows = draft.tables[name] ?? [];
   return table<TableRow>({
     form,
-    rows: own,
+    rows: typedRows,
     max: grows ? MAX_GROWING_ROWS : rows,
     empty: () => emptyOf(columns),
     looks: "own",

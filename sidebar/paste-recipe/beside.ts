@@ -7,8 +7,8 @@ import type { Described, Row } from "../../shared/recipe/text/described.ts";
 import type { SheetModel } from "../../shared/sheet/model.ts";
 import type { MethodRow } from "./method.ts";
 
-const LONGEST_NAME = 60;
-const LONGEST_HOW = 400;
+const MAX_NAME_LENGTH = 60;
+const MAX_HOW_LENGTH = 400;
 /** Amounts of a part are told for so much dough, where nobody says how many pieces. */
 const FOR_DOUGH = 1000;
 
@@ -24,10 +24,10 @@ export function besideSteps(described: Described, model: SheetModel, unit: Weigh
     const title = name.replace(/[\s:]+$/, "").replace(/^for (?:the )?/i, "");
     return [
       {
-        name: `${title.charAt(0).toUpperCase()}${title.slice(1)}`.slice(0, LONGEST_NAME),
+        name: `${title.charAt(0).toUpperCase()}${title.slice(1)}`.slice(0, MAX_NAME_LENGTH),
         minutes: null,
         temperature: null,
-        how: how.slice(0, LONGEST_HOW),
+        how: how.slice(0, MAX_HOW_LENGTH),
       },
     ];
   });

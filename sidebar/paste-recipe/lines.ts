@@ -9,7 +9,7 @@ import type { Shown } from "./shown-line.ts";
 import { describedNow, type PasteState, shownPart } from "./state.ts";
 
 /** More lines than this are not shown one by one. */
-const MOST_SHOWN = 400;
+const MAX_SHOWN = 400;
 
 function grouped<T extends { readonly line: number | null }>(list: readonly T[]): Map<number, T[]> {
   const groups = new Map<number, T[]>();
@@ -32,7 +32,7 @@ export function shownLines(state: PasteState): Shown[] {
   const flour = described.formula.flour;
   return shownPart(state)
     .lines.filter(({ text }) => text !== "")
-    .slice(0, MOST_SHOWN)
+    .slice(0, MAX_SHOWN)
     .map((line): Shown => {
       const mine = rows.get(line.at) ?? [];
       return {

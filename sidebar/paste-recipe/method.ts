@@ -22,7 +22,7 @@ const NAMES: readonly (readonly [name: string, words: RegExp])[] = [
   ["Mix", /\b(?:mix|knead|combine|whisk|cream|beat|stir|blend|add|speed)\b/i],
 ];
 const MIXING = /^(?:mix|knead|combine|whisk|cream|beat|stir|blend|add|place|put|dissolve|weigh|in a)\b/i;
-const LONGEST_HOW = 400;
+const MAX_HOW_LENGTH = 400;
 
 /** The sentence that gives the time says what the step is. */
 function nameOf(text: string): string {
@@ -55,7 +55,7 @@ export function methodRows(steps: readonly Step[], unit: TemperatureUnit): Metho
     const last = rows[rows.length - 1];
     if (minutes === null && !/\bovernight\b/i.test(text)) {
       if (last === undefined) opening = `${opening} ${text}`.trim();
-      else last.how = `${last.how} ${text}`.slice(0, LONGEST_HOW);
+      else last.how = `${last.how} ${text}`.slice(0, MAX_HOW_LENGTH);
       continue;
     }
     const degrees = temperature === null ? null : Math.round(fromCelsius(temperature, unit) * 10) / 10;
@@ -63,12 +63,12 @@ export function methodRows(steps: readonly Step[], unit: TemperatureUnit): Metho
       name: nameOf(text),
       minutes,
       temperature: degrees,
-      how: `${opening} ${text}`.trim().slice(0, LONGEST_HOW),
+      how: `${opening} ${text}`.trim().slice(0, MAX_HOW_LENGTH),
     });
     opening = "";
   }
   if (rows.length === 0 && opening !== "")
-    rows.push({ name: nameOf(opening), minutes: null, temperature: null, how: opening.slice(0, LONGEST_HOW) });
+    rows.push({ name: nameOf(opening), minutes: null, temperature: null, how: opening.slice(0, MAX_HOW_LENGTH) });
   const seen = new Map<string, number>();
   return rows.map((row) => {
     const times = (seen.get(row.name) ?? 0) + 1;

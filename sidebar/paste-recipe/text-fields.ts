@@ -32,7 +32,7 @@ export function textArea(state: PasteState, form: Form): HTMLElement {
   );
 }
 
-const MOST_BYTES = 2_000_000;
+const MAX_BYTES = 2_000_000;
 
 /** A text file instead of a paste; it is read in the page. */
 export function fileField(state: PasteState, form: Form): HTMLElement {
@@ -56,7 +56,7 @@ export function fileField(state: PasteState, form: Form): HTMLElement {
   async function opened(): Promise<void> {
     const [file] = input.files ?? [];
     if (file === undefined) return;
-    const isLong = file.size > MOST_BYTES;
+    const isLong = file.size > MAX_BYTES;
     const text = isLong ? "" : await file.text();
     message.hidden = !isLong;
     say(message, isLong ? "The file is larger than 2 MB. Choose one with fewer recipes." : "");

@@ -98,10 +98,10 @@ function pick(ingredients: readonly StartIngredient[]): Node[] {
   /** What fits, and below it what was ticked and does not. Only a search moves a box: it stays under the hand that ticks it. */
   function place(): void {
     const asked = search.value.trim();
-    const found = boxes.map((one) => ({ ...one, as: foundAs(one.ingredient, asked) }));
-    const fitting = found.filter(({ as }) => as !== null);
-    const kept = found.filter(({ as, ingredient }) => as === null && ticked.has(ingredient.name));
-    for (const { as, also } of found) say(also, as === null || as === "" ? "" : `also ${as}`);
+    const boxMatches = boxes.map((one) => ({ ...one, as: foundAs(one.ingredient, asked) }));
+    const fitting = boxMatches.filter(({ as }) => as !== null);
+    const kept = boxMatches.filter(({ as, ingredient }) => as === null && ticked.has(ingredient.name));
+    for (const { as, also } of boxMatches) say(also, as === null || as === "" ? "" : `also ${as}`);
     results.replaceChildren(...fitting.map(({ line }) => line));
     others.replaceChildren(...kept.map(({ line }) => line));
     results.hidden = fitting.length === 0;

@@ -25,14 +25,14 @@ export function check(asked: Asked): CheckAnswer {
   switch (asked.step) {
     case "write": {
       const before = workbook.getActiveSheet();
-      const made = sheet === null ? newSheet(workbook, NAME) : { sheet, name, unsure: [] };
+      const target = sheet === null ? newSheet(workbook, NAME) : { sheet, name, unsure: [] };
       try {
-        if (made.unsure.length > 0) throw new Error("the service did not say whether it added one");
-        write(made.sheet, asked);
+        if (target.unsure.length > 0) throw new Error("the service did not say whether it added one");
+        write(target.sheet, asked);
       } catch (error) {
-        undo(workbook, { ...made, names: [], front: before }, error);
+        undo(workbook, { ...target, names: [], front: before }, error);
       }
-      return { ...answer, sheet: made.name };
+      return { ...answer, sheet: target.name };
     }
     case "read": {
       const all = (sheet as Sheet).getDataRange();
@@ -50,11 +50,11 @@ export function check(asked: Asked): CheckAnswer {
 }
 
 function ownSheet(name: string): Sheet {
-  const found = name.startsWith(NAME) ? activeWorkbook().getSheetByName(name) : null;
-  if (found === null || found.getRange(1, 1).getValue() !== MARK) {
+  const checkTab = name.startsWith(NAME) ? activeWorkbook().getSheetByName(name) : null;
+  if (checkTab === null || checkTab.getRange(1, 1).getValue() !== MARK) {
     return refuse("The sheet of the check is gone; start the check again.");
   }
-  return found;
+  return checkTab;
 }
 
 function write(sheet: Sheet, { cells, formats, formulas }: Asked): void {

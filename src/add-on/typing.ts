@@ -6,7 +6,7 @@ import { a1, type Zone } from "../../shared/sheet/a1.ts";
 import type { Spot } from "../../shared/typing/cells.ts";
 import { isOwnNote } from "../../shared/typing/says.ts";
 import { type TypedOver, typedOver, type Writes, writesFor } from "../../shared/typing/take.ts";
-import { FIRST_COLUMN, FIRST_ROW, LEAST_COLUMNS } from "../../shared/typing/words.ts";
+import { FIRST_COLUMN, FIRST_ROW, MIN_COLUMNS } from "../../shared/typing/words.ts";
 import { activeWorkbook } from "./active.ts";
 import { attempt, becauseOf } from "./undo.ts";
 
@@ -16,8 +16,8 @@ type Range = GoogleAppsScript.Spreadsheet.Range;
 type Edit = { readonly range?: Range; readonly value?: unknown; readonly authMode?: unknown };
 
 /** No sheet of ours is larger. */
-const MOST_ROWS = 1500;
-const MOST_COLUMNS = 180;
+const MAX_ROWS = 1500;
+const MAX_COLUMNS = 180;
 const WAIT_MS = 10_000;
 
 /** After every edit by hand. Whatever goes wrong, a person is not bothered with it: the sheet's check line says what is typed over. */
@@ -32,7 +32,7 @@ export function onEdit(event: unknown): void {
 function edited({ range, value, authMode }: Edit): void {
   if (range === undefined || String(authMode) === "NONE") return;
   const sheet = range.getSheet();
-  if (sheet.getMaxColumns() < LEAST_COLUMNS) return;
+  if (sheet.getMaxColumns() < MIN_COLUMNS) return;
   if (range.getLastColumn() <= FIRST_COLUMN || range.getLastRow() <= FIRST_ROW) {
     forget(sheet);
     return;
@@ -88,7 +88,7 @@ export function takeTyped(asked: Readonly<Record<string, unknown>>): TakeAnswer 
 
 const valuesOf = (sheet: Sheet): unknown[][] =>
   sheet
-    .getRange(1, 1, Math.min(sheet.getMaxRows(), MOST_ROWS), Math.min(sheet.getMaxColumns(), MOST_COLUMNS))
+    .getRange(1, 1, Math.min(sheet.getMaxRows(), MAX_ROWS), Math.min(sheet.getMaxColumns(), MAX_COLUMNS))
     .getValues();
 
 /** Which typed weights are formulas. The edit itself tells that a number was typed; of all others the sheet is asked. */

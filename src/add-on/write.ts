@@ -147,13 +147,13 @@ function commonest(widths: readonly number[]): number {
 }
 
 function runs(widths: readonly number[]): { from: number; count: number; width: number }[] {
-  const found: { from: number; count: number; width: number }[] = [];
+  const columnRuns: { from: number; count: number; width: number }[] = [];
   widths.forEach((width, column) => {
-    const last = found[found.length - 1];
+    const last = columnRuns[columnRuns.length - 1];
     if (last && last.width === width) last.count += 1;
-    else found.push({ from: column, count: 1, width });
+    else columnRuns.push({ from: column, count: 1, width });
   });
-  return found;
+  return columnRuns;
 }
 
 function drawBorders(sheet: Sheet, { borders }: Writable): void {

@@ -16,7 +16,7 @@ const TOKEN =
 
 /** Parts of a formula, or a complaint about what is none. */
 function tokens(text: string): Token[] | string {
-  const found: Token[] = [];
+  const result: Token[] = [];
   TOKEN.lastIndex = 0;
   let at = 0;
   while (at < text.length) {
@@ -37,9 +37,9 @@ function tokens(text: string): Token[] | string {
             : /[A-Za-z_$]/.test(first)
               ? "word"
               : "sign";
-    found.push({ is, value });
+    result.push({ is, value });
   }
-  return found;
+  return result;
 }
 
 const LEVELS: readonly (readonly string[])[] = [

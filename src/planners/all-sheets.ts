@@ -77,11 +77,11 @@ function* lookOver(also: Also, how: Pick<LookAsk, "unnamed" | "list">): Steps<Lo
 }
 
 function asFormulaSheets({ seen: { front, sheets, names }, listed }: Looked): FormulaSheets {
-  const found = sheets.flatMap((one) => listed.get(one.id) ?? read(one) ?? []);
+  const results = sheets.flatMap((one) => listed.get(one.id) ?? read(one) ?? []);
   return {
     front,
-    sheets: found.map(({ sheet }) => sheet),
-    tabs: found.map(({ tab }) => tab),
+    sheets: results.map(({ sheet }) => sheet),
+    tabs: results.map(({ tab }) => tab),
     names: new Map(names.map((one) => [one.name, one])),
   };
 }

@@ -68,16 +68,16 @@ function eggsOf(sheet: FormulaSheet, rows: Rows): CardData["eggs"] {
 }
 
 function sizesOf(sheet: FormulaSheet): CardData["sizes"] {
-  const found = Array.from({ length: sheet.zone("size_scaled")?.rows ?? 0 }, (_, at) => ({
+  const sizeRows = Array.from({ length: sheet.zone("size_scaled")?.rows ?? 0 }, (_, at) => ({
     name: sheet.text("size_name", at),
     weight: sheet.number("size_scaled", at) ?? 0,
     pieces: sheet.number("size_pieces", at),
   })).filter(({ weight: one }) => one > 0);
   const inTin = sheet.number("tin_dough");
-  if (found.length === 0) return inTin === null ? [] : [{ name: "into each tin", weight: inTin, pieces: null }];
+  if (sizeRows.length === 0) return inTin === null ? [] : [{ name: "into each tin", weight: inTin, pieces: null }];
   // Of one size all are, and made by weight the sheet does not say how many of each.
-  const each = found.length > 1 && sheet.text("by") === "pieces";
-  return found.map((size) => (each ? size : { ...size, pieces: null }));
+  const each = sizeRows.length > 1 && sheet.text("by") === "pieces";
+  return sizeRows.map((size) => (each ? size : { ...size, pieces: null }));
 }
 
 function ovenOf(sheet: FormulaSheet): CardData["oven"] {

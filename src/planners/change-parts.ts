@@ -10,10 +10,10 @@ import { longEnough } from "../../shared/sheet/placing.ts";
 import { plan } from "../../shared/sheet/plan.ts";
 import { filledTables } from "../../shared/typing/cells.ts";
 import { type FormulaSheet, mustBeCalculated, refuseOther, seenAs } from "./formula-sheet.ts";
-import { NEED_LARDER } from "./found.ts";
 import { listRow } from "./listed.ts";
 import { movedCells } from "./moved-cells.ts";
 import { partsOn } from "./parts-on-sheet.ts";
+import { NEED_LARDER } from "./prepare.ts";
 import { look, NAMES, type Step, type Steps } from "./steps.ts";
 
 type Changed = { readonly sheet: string; readonly note?: string };

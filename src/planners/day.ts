@@ -161,10 +161,10 @@ function namesOf(sheets: readonly Overview[]): string[] {
 /** How the first levain among the products is kept; each sheet keeps back the seed for its own. */
 function levainOf(ordered: readonly Overview[]): Record<string, Value> {
   const built = ordered.filter((one) => one.zone("levain") !== undefined && one.number("levain") !== null);
-  const kept = built.flatMap((sheet) => sheet.number("keep") ?? []);
+  const levainAmounts = built.flatMap((sheet) => sheet.number("keep") ?? []);
   const [sheet] = built;
   return {
-    levain_keep: kept.length === 0 ? null : kept.reduce((sum, one) => sum + one, 0),
+    levain_keep: levainAmounts.length === 0 ? null : levainAmounts.reduce((sum, one) => sum + one, 0),
     levain_hydration: sheet?.number("pre_hydration") ?? null,
     seed_hydration: sheet?.number("seed_hydration") ?? null,
     seed_share: sheet?.number("seed_share") ?? null,

@@ -25,7 +25,7 @@ export function startingLarder(typed: Values, start: readonly StartIngredient[])
     );
   }
   const seen = new Set<string>();
-  const kept = names.flatMap((name, at) => {
+  const keptRows = names.flatMap((name, at) => {
     const key = nameKey(String(name ?? ""));
     if (name === null || key === "" || seen.has(key)) return [];
     seen.add(key);
@@ -33,11 +33,11 @@ export function startingLarder(typed: Values, start: readonly StartIngredient[])
   });
   const columns = Object.entries(typed).map(([column, values]) => [
     column,
-    Array.isArray(values) ? kept.map((at) => (values as readonly Value[])[at] ?? null) : values,
+    Array.isArray(values) ? keptRows.map((at) => (values as readonly Value[])[at] ?? null) : values,
   ]);
   const others = Array.isArray(typed.also_called) ? (typed.also_called as readonly Value[]) : [];
   const byName = new Map(start.flatMap((one) => [one.name, ...one.also].map((name) => [nameKey(String(name)), one])));
-  const known = kept.map((at) =>
+  const known = keptRows.map((at) =>
     [names[at], ...String(others[at] ?? "").split(";")]
       .map((name) => byName.get(nameKey(String(name ?? ""))))
       .find((one) => one),
@@ -45,8 +45,8 @@ export function startingLarder(typed: Values, start: readonly StartIngredient[])
   const ownKinds = Array.isArray(typed.kind) ? (typed.kind as readonly Value[]) : [];
   return {
     ...Object.fromEntries(columns),
-    ingredient: kept.map((at) => names[at] ?? null),
-    kind: kept.map((at, index) => ownKinds[at] ?? known[index]?.kind ?? null),
+    ingredient: keptRows.map((at) => names[at] ?? null),
+    kind: keptRows.map((at, index) => ownKinds[at] ?? known[index]?.kind ?? null),
     usual: known.map((one) => one?.usual || null),
   };
 }

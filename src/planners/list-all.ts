@@ -16,11 +16,11 @@ export function* listAll(): Steps<Built> {
 }
 
 function* listOf({ sheets, tabs, names }: FormulaSheets): Steps<Built> {
-  const found = sheets.flatMap((sheet, at) => {
+  const listRows = sheets.flatMap((sheet, at) => {
     const tab = tabs[at];
     return tab === undefined ? [] : [{ sheet, tab }];
   });
-  const listPlan = plan(formulaList, UNITS, {}, listLinks(found));
+  const listPlan = plan(formulaList, UNITS, {}, listLinks(listRows));
   const isSecond = names.has(LIST_NAME);
   return withNotes(
     yield* make(listPlan, formulaList.title, tabs, { behind: true }),

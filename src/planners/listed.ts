@@ -51,8 +51,8 @@ export function listedSheets(list: SeenList | undefined): ReadonlyMap<number, Li
   if (LIST_COLUMNS.some(({ head }, at) => values[0]?.[at] !== head)) return new Map();
   return new Map(
     formulas.flatMap((row, at): [number, ListedSheet][] => {
-      const found = listedSheet(row, values[at] ?? []);
-      return found === null ? [] : [[found.tab.id, found]];
+      const listedRow = listedSheet(row, values[at] ?? []);
+      return listedRow === null ? [] : [[listedRow.tab.id, listedRow]];
     }),
   );
 }

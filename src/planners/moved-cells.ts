@@ -43,8 +43,8 @@ export function movedCells(
     if (many > 0) typed.push([cut(from), cut(to)]);
   }
   const rowsNow = rowsOf(here, moves, was, now);
-  const own = freeCells(seen, here, new Set(words.map(({ text }) => text)), was);
-  return { typed: [...typed, ...own.map((at) => movedFree(at, rowsNow, now))], moves, rowsNow };
+  const ownCells = freeCells(seen, here, new Set(words.map(({ text }) => text)), was);
+  return { typed: [...typed, ...ownCells.map((at) => movedFree(at, rowsNow, now))], moves, rowsNow };
 }
 
 /**
@@ -55,9 +55,9 @@ function placesOf(seen: SeenSheet, words: readonly Word[], was: SheetPlan): Read
   const shifts: number[] = [];
   let shift = 0;
   for (let row = 0; row < was.rows; row++) {
-    const own = words.filter((word) => word.row === row);
-    const isAt = (at: number) => own.every(({ column, text }) => said(seen.values[at]?.[column]) === text);
-    if (own.length > 0) {
+    const ownCells = words.filter((word) => word.row === row);
+    const isAt = (at: number) => ownCells.every(({ column, text }) => said(seen.values[at]?.[column]) === text);
+    if (ownCells.length > 0) {
       while (row + shift < seen.values.length && !isAt(row + shift)) shift += 1;
       if (row + shift >= seen.values.length) return refuseMoved(seen.name);
     }

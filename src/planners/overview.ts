@@ -37,12 +37,12 @@ export function references(
   const counted = countedZone(zone);
   return {
     reference: (cell) => {
-      const found = counted(cell);
-      return found === undefined ? undefined : referenceTo(name, found);
+      const amount = counted(cell);
+      return amount === undefined ? undefined : referenceTo(name, amount);
     },
     row: (cell, index) => {
-      const found = counted(cell);
-      return found === undefined ? undefined : referenceTo(name, { ...found, row: found.row + index, rows: 1 });
+      const amount = counted(cell);
+      return amount === undefined ? undefined : referenceTo(name, { ...amount, row: amount.row + index, rows: 1 });
     },
   };
 }

@@ -9,9 +9,9 @@ import { overAllSheets } from "./all-sheets.ts";
 import { changePart } from "./change-parts.ts";
 import { reviewSheet } from "./check-sheet.ts";
 import { buildDay } from "./day.ts";
-import { type Prepared, prepare, pricePlan } from "./found.ts";
 import { formulas, handOut } from "./hand-out.ts";
 import { listAll } from "./list-all.ts";
+import { type Prepared, prepare, pricePlan } from "./prepare.ts";
 import { readSettings } from "./settings.ts";
 import { make, type Steps, withNotes } from "./steps.ts";
 

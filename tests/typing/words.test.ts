@@ -11,8 +11,8 @@ import {
   FIRST_ROW,
   HEADS,
   INPUTS,
-  LEAST_COLUMNS,
   MESSAGE,
+  MIN_COLUMNS,
   SINGLES,
 } from "../../shared/typing/words.ts";
 import { TEMPLATES } from "../../templates/index.ts";
@@ -92,7 +92,7 @@ describe.each(NEWER)("$name", (model) => {
     for (const [, options] of FORMS.filter(([one]) => one === model)) {
       const layout = layOut(model, options);
       expect(Math.max(...[...layout.names.values()].map(({ column }) => column))).toBeGreaterThanOrEqual(
-        LEAST_COLUMNS - 1,
+        MIN_COLUMNS - 1,
       );
       for (const { table, row, column } of layout.tables) {
         if (!table.hidden) continue;

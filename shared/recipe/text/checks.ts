@@ -110,15 +110,15 @@ function percentsOf(draft: Draft): Asked[] {
 }
 
 /** A dough that is too little for its pieces, or much more than they take. */
-const LEAST = 0.92;
-const MOST = 1.02;
+const MIN_PART = 0.92;
+const MAX_PART = 1.02;
 
 function yieldOf(draft: Draft, { dough }: Formula): Asked[] {
   const { pieces, pieceWeight, isSpan } = draft.yield;
   const asks: Asked[] = isSpan && pieces === null ? [told("yield differs", null, ["a span of pieces"])] : [];
   if (dough === null || pieces === null || pieceWeight === null) return asks;
   const part = (pieces * pieceWeight) / dough;
-  if (part >= LEAST && part <= MOST) return asks;
+  if (part >= MIN_PART && part <= MAX_PART) return asks;
   return [
     ...asks,
     told("yield differs", null, [

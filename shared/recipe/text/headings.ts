@@ -126,7 +126,7 @@ export function modeOf(text: string): Mode | undefined {
 }
 
 /** Words such as "bread" or "dough" in a name that is no heading: titles are asked elsewhere. */
-const MOST_WORDS = 7;
+const MAX_WORDS = 7;
 
 /** "Day 2", "Stage II": what comes after something that was made before is the dough. */
 const LATER = /^(?:day|stage|step|part|phase)\s*(?:[2-9]|two|three|ii|iii|b|c)\s*:?$/i;
@@ -143,7 +143,7 @@ export function stageOf(text: string, line: number, isSetOff: boolean): Heading 
     return { isUnsure: false, stage: { ...NO_STAGE, name: text.replace(/[\s:]+$/, ""), line } };
   const core = headingCore(text);
   const words = core.split(" ").filter((word) => word !== "");
-  if (words.length === 0 || words.length > MOST_WORDS) return undefined;
+  if (words.length === 0 || words.length > MAX_WORDS) return undefined;
   const stage = (role: StageRole, preferment = "", isUnsure = false): Heading => {
     const hours = durationIn(text);
     return {

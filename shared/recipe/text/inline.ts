@@ -36,7 +36,7 @@ export function roleBeside(text: string): StageRole | undefined {
 
 const AMOUNT = /\d|½|¼|¾/;
 const PARTS = /\s*[,;/·|•]\s+|\s+[·|•+]\s+|,(?=\p{L})|\s\/\s/u;
-const FEWEST = 3;
+const MIN_ITEMS = 3;
 
 const AMOUNTS = /\d\s?(?:%|k?g|gr|oz|lbs?|ml)(?![\p{L}])/giu;
 const BEHIND_AMOUNT = /(?<=\d\s?(?:%|k?g|gr|oz|lbs?|ml))\s+(?=\p{L}{2})/iu;
@@ -49,13 +49,13 @@ function runOf(text: string): string[] {
 
 /** "Flour 100, water 65, salt 2": several rows in one line; undefined where it is one. */
 export function listedRows(text: string, reading: Reading): RowRead[] | undefined {
-  if (!/[,;/·|•+]/.test(text) && (text.match(AMOUNTS)?.length ?? 0) < FEWEST) return undefined;
+  if (!/[,;/·|•+]/.test(text) && (text.match(AMOUNTS)?.length ?? 0) < MIN_ITEMS) return undefined;
   const parts = runOf(text.replace(/\.$/, ""))
     .map((part) => part.trim())
     .filter((part) => part !== "");
   const isWhole = (part: string) => /^(?:all|the whole)\b/i.test(part);
   if (
-    parts.length < FEWEST ||
+    parts.length < MIN_ITEMS ||
     parts.every(isWhole) ||
     !parts.every(
       (part) =>

@@ -15,7 +15,7 @@ export type Portion = {
 };
 
 const identities = new WeakMap<Reading["kitchen"]["larder"], Map<string, string>>();
-const MOST_KNOWN = 3000;
+const MAX_KNOWN = 3000;
 
 /** What makes two rows the same ingredient: the tables' name for both, else their own. */
 export function identityOf({ type, name }: Row, { kitchen }: Reading): string {
@@ -26,7 +26,7 @@ export function identityOf({ type, name }: Row, { kitchen }: Reading): string {
   if (before !== undefined) return before;
   const usual = ingredientIn(name.split(/\s+/), kitchen)?.name;
   const identity = `${type} ${singularName(usual ?? name)}`;
-  if (known.size >= MOST_KNOWN) known.clear();
+  if (known.size >= MAX_KNOWN) known.clear();
   known.set(key, identity);
   return identity;
 }

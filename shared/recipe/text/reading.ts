@@ -76,8 +76,8 @@ export const open = (reason: Ask["reason"], about: readonly string[], choices: r
 
 type Kept = Pick<Reading, "known" | "plain">;
 const kept = new WeakMap<Kitchen["larder"], Map<string, Kept>>();
-const MOST_WAYS = 20;
-export const MOST_KEPT = 5000;
+const MAX_WAYS = 20;
+export const MAX_CACHED = 5000;
 
 /** The rows that were read before in this way. */
 export function rowsRead({
@@ -92,7 +92,7 @@ export function rowsRead({
   const way = [kitchen.cups, style, unit, isPercents, JSON.stringify(corrections.names)].join(" ");
   const before = ways.get(way);
   if (before !== undefined) return before;
-  if (ways.size >= MOST_WAYS) ways.clear();
+  if (ways.size >= MAX_WAYS) ways.clear();
   const rows: Kept = { known: new Map(), plain: new Set() };
   ways.set(way, rows);
   return rows;

@@ -12,7 +12,7 @@ import { type Ask, type Beside, open, type Reading, type RowRead } from "./readi
 import type { Named } from "./row-name.ts";
 
 /** A count that a person may have meant as pieces, or as grams. */
-const MOST_PIECES = 30;
+const MAX_PIECES = 30;
 
 export type AmountRead = Pick<RowRead, "amountOf" | "grams" | "bare" | "remarks" | "asks"> & {
   readonly count?: number;
@@ -48,7 +48,7 @@ export function amountIn(body: string, named: string | null, reading: Reading, {
 /** A number without a unit: pieces of what is counted, else the unit that the text states. */
 function bareAmount(number: number, counted: LineWeight, unit: UnitOfColumn): AmountRead {
   const isCounted = counted.is === "weighed" && counted.unsure === undefined;
-  const mayBePieces = isCounted && number <= MOST_PIECES;
+  const mayBePieces = isCounted && number <= MAX_PIECES;
   if (unit === "") {
     if (mayBePieces && counted.is === "weighed") return { ...weighedAmount(counted, "count", ""), count: number };
     return { amountOf: "weight", grams: null, bare: number, remarks: [], asks: [] };

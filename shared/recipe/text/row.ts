@@ -3,7 +3,7 @@
 import { showNumber } from "../../base/show.ts";
 import { type Grams, grams } from "../../base/units.ts";
 import { withPlainNumbers } from "./numbers.ts";
-import { type Beside, MOST_KEPT, type Reading, type RowRead } from "./reading.ts";
+import { type Beside, MAX_CACHED, type Reading, type RowRead } from "./reading.ts";
 import { amountBeside, amountIn } from "./row-amount.ts";
 import { nameOf, wetted } from "./row-name.ts";
 import { type RowText, rowText } from "./row-text.ts";
@@ -14,7 +14,7 @@ export function readRow(text: string, reading: Reading, beside: Beside = {}): Ro
   const before = reading.known.get(text);
   if (before !== undefined) return before;
   const read = readAfresh(text, reading, beside);
-  if (reading.known.size >= MOST_KEPT) {
+  if (reading.known.size >= MAX_CACHED) {
     reading.known.clear();
     reading.plain.clear();
   }

@@ -14,7 +14,7 @@ import { yieldIn } from "./yields.ts";
 export type RecipePart = { readonly lines: readonly SourceLine[]; readonly described: Described };
 
 const HAS_AMOUNT = /\d\s?(?:k?g|gr|oz|lbs?|ml|l|cups?|tsp|tbsp|%|#)(?![\p{L}])/iu;
-const MOST_RECIPES = 60;
+const MAX_RECIPES = 60;
 
 /** A line that may be the name of a further recipe: alone after a gap, and no heading of a part. */
 function isName(line: SourceLine, before: SourceLine | undefined, next: readonly SourceLine[]): boolean {
@@ -58,7 +58,7 @@ function recipesInTable(
     title = row.cells[at] || title;
     if (title !== "") groups.set(title, [...(groups.get(title) ?? [header.line]), line]);
   }
-  return groups.size < 2 || groups.size > MOST_RECIPES
+  return groups.size < 2 || groups.size > MAX_RECIPES
     ? undefined
     : [...groups].map(([name, own]) => ({ title: name, own }));
 }
@@ -80,7 +80,7 @@ export function recipesIn(text: string, kitchen: Kitchen, corrections: Correctio
     if (inTable !== undefined && inTable.cells.filter((cell) => cell !== "").length > 1) return [];
     return line.text !== "" && isName(line, lines[at - 1], lines.slice(at + 1, at + 8)) ? [at] : [];
   });
-  if (starts.length < 2 || starts.length > MOST_RECIPES) return whole();
+  if (starts.length < 2 || starts.length > MAX_RECIPES) return whole();
   const cuts = [0, ...starts.filter((at) => at > 0)];
   const parts: { from: number; to: number; isWhole: boolean }[] = [];
   cuts.forEach((from, index) => {

@@ -17,7 +17,7 @@ export type SourceLine = {
 };
 
 /** A line that is longer is no line of a recipe. */
-export const LONGEST_LINE = 1000;
+export const MAX_LINE_LENGTH = 1000;
 
 const UNSEEN = /[\u200b-\u200f\u2060\ufeff\u00ad]/g;
 const ENTITIES: Readonly<Record<string, string>> = {
@@ -38,19 +38,19 @@ export const linesOf = (text: string): SourceLine[] => text.split(/\r\n?|\n|[\u2
 
 /** Lines repeat from one keystroke to the next. */
 const REMEMBERED = new Map<string, Omit<SourceLine, "at">>();
-const MOST_REMEMBERED = 2000;
+const MAX_CACHED = 2000;
 
 function sourceLine(raw: string, at: number): SourceLine {
   const before = REMEMBERED.get(raw);
   if (before !== undefined) return { at, ...before };
   const made = unmarked(raw);
-  if (REMEMBERED.size >= MOST_REMEMBERED) REMEMBERED.clear();
+  if (REMEMBERED.size >= MAX_CACHED) REMEMBERED.clear();
   REMEMBERED.set(raw, made);
   return { at, ...made };
 }
 
 function unmarked(raw: string): Omit<SourceLine, "at"> {
-  let text = raw.length > LONGEST_LINE ? raw.slice(0, LONGEST_LINE) : raw;
+  let text = raw.length > MAX_LINE_LENGTH ? raw.slice(0, MAX_LINE_LENGTH) : raw;
   if (/[^\t -~]/.test(text)) text = text.replace(UNSEEN, "");
   if (text.includes("&")) text = text.replace(/&[#a-z0-9]+;/gi, (one) => ENTITIES[one.toLowerCase()] ?? one);
   // Tabs and wide gaps part columns, and tables look at the raw line.

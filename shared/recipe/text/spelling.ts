@@ -21,7 +21,7 @@ function wordsByLength(larder: Larder): ReadonlyMap<number, readonly string[]> {
 }
 
 const heard = new Map<string, readonly string[]>();
-const MOST_HEARD = 500;
+const MAX_HEARD = 500;
 
 /** Known words one slip of the pen away, two in a long word; a swap of neighbours is one. */
 function nearWords(larder: Larder, word: string): readonly string[] {
@@ -37,7 +37,7 @@ function nearWords(larder: Larder, word: string): readonly string[] {
     }
   }
   const found = near.sort((a, b) => a.away - b.away).map((one) => one.word);
-  if (heard.size >= MOST_HEARD) heard.clear();
+  if (heard.size >= MAX_HEARD) heard.clear();
   heard.set(key, found);
   return found;
 }

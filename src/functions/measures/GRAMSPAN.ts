@@ -64,7 +64,7 @@ export const GRAMSPAN = define({
 
 function sentence(clauses: readonly string[]): string | null {
   if (clauses.length === 0) return null;
-  const told = clauses.length === 1 ? (clauses[0] ?? "") : clauses.join("; ");
-  const stop = ".?!".includes(told.charAt(told.length - 1)) ? "" : ".";
-  return told.charAt(0).toUpperCase() + told.slice(1) + stop;
+  const message = clauses.length === 1 ? (clauses[0] ?? "") : clauses.join("; ");
+  const stop = ".?!".includes(message.charAt(message.length - 1)) ? "" : ".";
+  return message.charAt(0).toUpperCase() + message.slice(1) + stop;
 }

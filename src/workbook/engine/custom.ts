@@ -32,9 +32,9 @@ export function knowCustom(library: Library, stubs: readonly Stub[]): void {
       category: "Gramwright",
       args,
       compute(...given) {
-        const own = homes.get(this.getters);
-        if (!own?.script.has(name)) return failure("#NAME?", `Unknown function: "${name}"`);
-        return compute(library, name, own, given);
+        const homeSheet = homes.get(this.getters);
+        if (!homeSheet?.script.has(name)) return failure("#NAME?", `Unknown function: "${name}"`);
+        return compute(library, name, homeSheet, given);
       },
     });
   }

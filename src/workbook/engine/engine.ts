@@ -119,10 +119,10 @@ export function openEngine(
     if (!isSuccessful && real.length > 0) throw new Error(`The workbook refused ${type}: ${real.join(", ")}`);
   };
   const get = <T>(getter: string, ...args: readonly unknown[]): T => {
-    const found = model.getters[getter];
-    if (found === undefined) throw new Error(`The engine has no ${getter}`);
+    const member = model.getters[getter];
+    if (member === undefined) throw new Error(`The engine has no ${getter}`);
     if (CALCULATED.test(getter)) pace.settle();
-    return found(...args) as T;
+    return member(...args) as T;
   };
   return {
     library,

@@ -20,9 +20,9 @@ export function lockFile(path: string): Lock {
     // A lock is whole from its first moment on: it is written beside, and a link is made or refused in one step.
     writeFileSync(ready, text, { mode: 0o600 });
     while (!isLinked(ready, lock)) {
-      const found = read(lock);
-      if (found === undefined) continue;
-      const { process: id, computer } = holder(found);
+      const lockHolder = read(lock);
+      if (lockHolder === undefined) continue;
+      const { process: id, computer } = holder(lockHolder);
       if (computer !== hostname())
         throw new Error(
           `${basename(path)} is open in Gramwright on the computer ${computer}. Close it there; if it is not running, delete ${lock}.`,
@@ -31,7 +31,7 @@ export function lockFile(path: string): Lock {
         throw new Error(
           `${basename(path)} is open in another Gramwright (process ${id}). Use that one, or stop it and start again. If that process is another program, delete ${lock}.`,
         );
-      takeAway(lock, found);
+      takeAway(lock, lockHolder);
     }
   } catch (error) {
     throw (error as NodeJS.ErrnoException).code === undefined
@@ -81,8 +81,8 @@ function read(lock: string): string | undefined {
 /** A lock that cannot be read was left by a computer that stopped in the middle: nobody holds it. */
 function holder(text: string): Holder {
   try {
-    const found = JSON.parse(text) as Partial<Holder> | null;
-    if (Number.isInteger(found?.process) && typeof found?.computer === "string") return found as Holder;
+    const lockHolder = JSON.parse(text) as Partial<Holder> | null;
+    if (Number.isInteger(lockHolder?.process) && typeof lockHolder?.computer === "string") return lockHolder as Holder;
   } catch {}
   return { process: 0, computer: hostname() };
 }

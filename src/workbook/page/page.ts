@@ -24,9 +24,9 @@ declare global {
 const NONCE = document.currentScript?.nonce ?? "";
 
 const byId = <T extends HTMLElement>(id: string): T => {
-  const found = document.getElementById(id);
-  if (!found) throw new Error(`The page has no #${id}`);
-  return found as T;
+  const match = document.getElementById(id);
+  if (!match) throw new Error(`The page has no #${id}`);
+  return match as T;
 };
 
 function tell(text: string, isProblem = false): void {
@@ -170,9 +170,9 @@ function movesByF6(): void {
     const active = document.activeElement;
     const at = active === frame ? 2 : byId("grid").contains(active) ? 1 : 0;
     const steps = event.shiftKey ? [2, 1] : [1, 2];
-    const found = steps.map((step) => regions[(at + step) % 3]?.()).find((one) => one);
-    if (found === frame) frame.contentWindow?.focus();
-    found?.focus();
+    const match = steps.map((step) => regions[(at + step) % 3]?.()).find((one) => one);
+    if (match === frame) frame.contentWindow?.focus();
+    match?.focus();
   };
   window.addEventListener("keydown", next, { capture: true });
   frame.addEventListener("load", () => frame.contentWindow?.addEventListener("keydown", next));

@@ -62,8 +62,8 @@ export function openPageRealm(code: string, services: Readonly<Record<string, ob
   return {
     Date: scope.Date,
     find(name) {
-      const found = Object.hasOwn(scope, name) ? scope[name] : undefined;
-      return typeof found === "function" ? (found as (...args: unknown[]) => unknown) : undefined;
+      const member = Object.hasOwn(scope, name) ? scope[name] : undefined;
+      return typeof member === "function" ? (member as (...args: unknown[]) => unknown) : undefined;
     },
   };
 }

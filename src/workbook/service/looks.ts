@@ -10,9 +10,9 @@ type Style = Readonly<Record<string, unknown>>;
 type Look = (value: never, session: Session) => { readonly style?: Style; readonly format?: string };
 
 const oneOf = <T extends string>(by: string, given: string, allowed: Readonly<Record<string, T>>): T => {
-  const found = allowed[given];
-  if (found === undefined) throw new Error(`${by} takes ${Object.keys(allowed).join(", ")}, not ${given}`);
-  return found;
+  const allowedValue = allowed[given];
+  if (allowedValue === undefined) throw new Error(`${by} takes ${Object.keys(allowed).join(", ")}, not ${given}`);
+  return allowedValue;
 };
 
 export const WRAPS = { WRAP: "wrap", OVERFLOW: "overflow", CLIP: "clip" } as const;

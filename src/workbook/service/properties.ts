@@ -8,21 +8,21 @@ const MAX_BYTES = 9 * 1024;
 export function makePropertiesService({ guard, properties }: Session): object {
   const open = () => {
     if (guard.mode === "NONE") guard.forbid("PropertiesService.getDocumentProperties");
-    return kept;
+    return store;
   };
-  const kept: object = strict("Properties", {
+  const store: object = strict("Properties", {
     getProperty: (key: string) => properties.get(String(key)) ?? null,
     setProperty: (key: string, value: unknown) => {
       if (typeof value !== "string") throw new Error("setProperty: a property is a text");
       if (value.length > MAX_BYTES) throw new Error("Argument too large: value");
       if (guard.mode === "CUSTOM_FUNCTION") guard.forbid("Properties.setProperty");
       properties.set(String(key), value);
-      return kept;
+      return store;
     },
     deleteProperty: (key: string) => {
       if (guard.mode === "CUSTOM_FUNCTION") guard.forbid("Properties.deleteProperty");
       properties.delete(String(key));
-      return kept;
+      return store;
     },
   });
   return strict("PropertiesService", { getDocumentProperties: open });

@@ -105,10 +105,10 @@ export class Session {
     const known = this.ids.get(sheetId);
     if (known !== undefined) return known;
     const taken = new Set(this.ids.values());
-    let made = hash(sheetId);
-    while (taken.has(made)) made += 1;
-    this.ids.set(sheetId, made);
-    return made;
+    let sheetNumber = hash(sheetId);
+    while (taken.has(sheetNumber)) sheetNumber += 1;
+    this.ids.set(sheetId, sheetNumber);
+    return sheetNumber;
   }
 
   get<T>(getter: string, ...args: unknown[]): T {

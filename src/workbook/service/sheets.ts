@@ -115,9 +115,9 @@ function makeSpreadsheet(session: Session, sheetOf: (sheetId: string) => object)
       },
       getRangeByName: (name: string) => {
         session.flush();
-        const found = find(name);
-        if (!found) return null;
-        return makeRange(session, { sheetId: found.range.sheetId, zone: { ...found.range.zone } }, sheetOf);
+        const existing = find(name);
+        if (!existing) return null;
+        return makeRange(session, { sheetId: existing.range.sheetId, zone: { ...existing.range.zone } }, sheetOf);
       },
       getNamedRanges: () => {
         session.flush();

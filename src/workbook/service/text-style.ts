@@ -24,9 +24,9 @@ export function newTextStyle(): object {
       return set("fontSize", size);
     },
     build: () => {
-      const made = strict("TextStyle", {});
-      styles.set(made, { ...style });
-      return made;
+      const textStyle = strict("TextStyle", {});
+      styles.set(textStyle, { ...style });
+      return textStyle;
     },
   });
   return builder;
