@@ -77,14 +77,18 @@ test(`no call takes ${LIMIT} times as long as a loop of ten million turns`, () =
       if (!IS_LONG && (place + at) % 8 !== 0) continue;
       for (const args of callsOf(made, text)) {
         calls++;
-        const time = cpu(() => {
-          try {
-            call(made, args);
-          } catch (error) {
-            if (!(error instanceof CellError)) throw error;
-            expect(error.message.length).toBeLessThan(2000);
-          }
-        });
+        const once = () =>
+          cpu(() => {
+            try {
+              call(made, args);
+            } catch (error) {
+              if (!(error instanceof CellError)) throw error;
+              expect(error.message.length).toBeLessThan(2000);
+            }
+          });
+        let time = once();
+        // A collection of all garbage of the tests before may fall into any call: one that is slow by itself is so again.
+        if (time > LIMIT * turns) time = Math.min(time, once(), once());
         if (time > worst.time) worst = { time, what: `${made.name} ${text.slice(0, 8)}` };
       }
     }

@@ -158,6 +158,8 @@ export function benchPages(host?: (json: string) => string): BenchPage {
       // axe waits on real time.
       await page.clock.resume();
       if (!(await page.evaluate(() => "axe" in window))) await page.evaluate(axe);
+      // What follows a change of size, such as a picture that is now wider than its place, comes with the next frame.
+      await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
       const [found, sideways] = await page.evaluate(async () => {
         type Found = { violations: { id: string; nodes: { html: string }[] }[] };
         const { violations } = await (window as unknown as { axe: { run: () => Promise<Found> } }).axe.run();
