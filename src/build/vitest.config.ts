@@ -11,7 +11,8 @@ export default defineConfig({
     globalSetup: ["src/build/global-setup.ts", "tests/kit/browser-setup.ts"],
     // No test changes a module that another one reads: the sources are loaded once for a worker, not once for a file.
     isolate: false,
-    maxWorkers: 2,
+    // One more than the cores of a small machine: what waits for a browser or a server leaves them to the others.
+    maxWorkers: 3,
     sequence: { sequencer: LongestFirst },
     testTimeout: PATIENCE,
     hookTimeout: PATIENCE,

@@ -107,9 +107,7 @@ const SHORT = [
 ];
 const CASES = TEMPLATES.flatMap((model) =>
   model.parts.flatMap((part) =>
-    IS_LONG ||
-    (model.name === "pan-loaf" && part !== "steps" && part !== "water") ||
-    SHORT.includes(`${model.name} ${part}`)
+    IS_LONG || `${model.name} ${part}` === "pan-loaf water" || SHORT.includes(`${model.name} ${part}`)
       ? [[`${model.title}, ${part}`, model, part] as const]
       : [],
   ),

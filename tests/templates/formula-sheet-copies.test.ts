@@ -38,9 +38,7 @@ function rowsOf(many: number): Values {
 }
 
 /** All of them in a long run, otherwise those that differ most. */
-const TRIED = IS_LONG
-  ? ONE_OF_EACH
-  : ONE_OF_EACH.filter(({ model }) => /^(?:pan-loaf|hearth-loaf|laminated|flat-round)$/.test(model.name));
+const TRIED = IS_LONG ? ONE_OF_EACH : ONE_OF_EACH.filter(({ model }) => /^(?:hearth-loaf|laminated)$/.test(model.name));
 
 describe.each(TRIED)("$says", (kind) => {
   test.each(OTHERS.includes(kind) ? [60] : [1, 8, 24, 60])("%i rows", async (many) => {

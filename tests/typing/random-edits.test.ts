@@ -67,7 +67,10 @@ function flours(sheet: Sheet, rows: number): readonly [number, number] {
 
 describe("over all templates", () => {
   test.each(
-    CASES.map((one, at) => [`${one.template}, ${one.recipe.length} rows, by ${one.by}, ${at + 1}`, one] as const),
+    // Every other one in a usual run.
+    CASES.filter((_, at) => IS_LONG || at % 2 === 0).map(
+      (one, at) => [`${one.template}, ${one.recipe.length} rows, by ${one.by}, ${at + 1}`, one] as const,
+    ),
   )("%s", async (_says, { template, recipe, by, amount, values = {} }) => {
     const at = CASES.findIndex((one) => one.template === template && one.recipe === recipe && one.by === by);
     const chance = randomFrom(seedOf(20) + at);
