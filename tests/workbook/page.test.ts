@@ -46,6 +46,15 @@ describe.skipIf(skipWithoutChromium("the page"))("the page", () => {
     expect(file.getWorksheet("Rye")?.getCell("B2").result).toBe(1.05);
   });
 
+  test("a percentage stands in the formula bar as it was typed, without a tail of digits", async () => {
+    // As numbers 100 times these are 57.99999999999999 and 56.99999999999999, and 0.07 is 7.000000000000001 %.
+    for (const text of ["58%", "57%", "7%", "62.5%", "0.25%"]) {
+      await typed("A1", text);
+      expect(await page.locator(".o-topbar-composer").textContent()).toBe(text);
+    }
+    await typed("A1", "80%");
+  });
+
   test("a quick hand types over what stands there, also where the computer draws slowly", async () => {
     const slow = await openTab(local, async (tab) => {
       await tab.addInitScript(() => {

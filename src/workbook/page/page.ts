@@ -10,6 +10,7 @@ import { buildDemo, rememberFront } from "./demo.ts";
 import { type Grid, startEmpty } from "./first-key.ts";
 import { keepEverything, lastTime } from "./keeping.ts";
 import { openPageRealm } from "./realm.ts";
+import { tidyPercent } from "./tidy-percent.ts";
 
 type Owl = { App: new (component: unknown, how: object) => { mount(target: Element): Promise<Grid> } };
 declare global {
@@ -87,6 +88,7 @@ async function mountGrid(engine: Engine, templates: string): Promise<void> {
     askConfirmation: (says: string, yes: () => void, no?: () => void) => (window.confirm(says) ? yes() : no?.()),
   };
   const { Spreadsheet, stores } = window.o_spreadsheet;
+  tidyPercent(stores.CellComposerStore);
   startEmpty(await new window.owl.App(Spreadsheet, { props, templates }).mount(byId("grid")), stores.CellComposerStore);
 }
 
