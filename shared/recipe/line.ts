@@ -29,7 +29,7 @@ export function readRecipeLine(line: string): RecipeLine {
   if (strange !== undefined) return unclear(strange);
   const sum = sumRow(line);
   if (sum !== undefined) return sum;
-  const tokens = juiceLast(withoutListMark(tokensOf(line)));
+  const tokens = juiceLast(plainCount(withoutListMark(tokensOf(line))));
   const last = lastOf(tokens);
   const isHeading = isMark(last, ":");
   if (isHeading && isWord(tokens[0], "for", "to")) return { is: "blank", why: "a heading" };
@@ -98,6 +98,18 @@ function withoutListMark(tokens: readonly Token[]): readonly Token[] {
   const isTwice = isNumberWord(tokens[at]) && isMark(tokens[at + 1], "(") && isMark(tokens[at + 3], ")");
   if (isTwice && again?.is === "number") return [again, ...tokens.slice(at + 4)];
   return at === 0 ? tokens : tokens.slice(at);
+}
+
+/** "2 x eggs" and "eggs x 2" are 2 eggs; where numbers stand on both sides, something is multiplied. */
+function plainCount(tokens: readonly Token[]): readonly Token[] {
+  const at = tokens.findIndex((token) => isWord(token, "x"));
+  if (at < 1) return tokens;
+  const [before, after] = [tokens.slice(0, at), tokens.slice(at + 1)];
+  const isNumber = (part: readonly Token[]) =>
+    part.length > 0 && part.every((token) => token.is !== "word" || isNumberWord(token));
+  const isName = (part: readonly Token[]) => part[0]?.is === "word" && part.every(({ is }) => is !== "number");
+  if (isNumber(before) && isName(after)) return [...before, ...after];
+  return isName(before) && isNumber(after) ? [...after, ...before] : tokens;
 }
 
 /** "juice of 1 lemon" is 1 lemon juice. */

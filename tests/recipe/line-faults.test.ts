@@ -159,3 +159,27 @@ test("what the second thoughts must not catch", () => {
   ] as const)
     expect(run("BAKE_GRAMS", line), line).toBeCloseTo(grams, 0);
 });
+
+// USDA SR28's household measures: a large egg 50 g (01123), its yolk 17 g (01125), a medium onion 110 g (11282), a medium banana 118 g (09040).
+test.each([
+  ["2 x eggs", 100],
+  ["2x eggs", 100],
+  ["3 × large eggs", 150],
+  ["1½ x eggs", 75],
+  ["half x egg", 25],
+  ["one x egg", 50],
+  ["4 x egg yolks", 68],
+  ["2 X onions", 220],
+  ["3x bananas", 354],
+  ["eggs x 2", 100],
+  ["eggs, x 2", 100],
+])("a count with a times sign: %s", (line, grams) => {
+  expect(run("BAKE_GRAMS", line)).toBeCloseTo(grams, 6);
+});
+
+test.each(["3 x salt 5 g", "flour 500 g, x 2", "2 x butter", "butter x 2", "x 2", "2 x"])(
+  "what is multiplied by no count stays refused: %s",
+  (line) => {
+    expect(refusal("BAKE_GRAMS", line)).toMatch(/row 1 is/);
+  },
+);
