@@ -1,0 +1,161 @@
+// The whole plan: orders of some days, the doughs for them, when each is made and on what, and the levain they take.
+import { batchCodes } from "./batch-code.ts";
+import { type Clash, clashesOf, type Machine, machineFor } from "./clashes.ts";
+import { type ClockChange, clockOf } from "./clock.ts";
+import { type Batch, batchOf, type Dough } from "./doughs.ts";
+import { type Chain, type Levain, type LevainUse, levainChain } from "./levain.ts";
+import { itemKey, type Making, type Order, orderedByDay, piecesMade } from "./orders.ts";
+import { firstStart, type PlannedDough, type Task, tasksOf } from "./timetable.ts";
+
+/** A formula as the production plans with it. */
+export type Formula = Dough & {
+  /** Part of the day at which it is to be ready. */
+  readonly ready: number | null;
+  readonly steps: PlannedDough["steps"];
+  readonly mixStep: string;
+  readonly ovenStep: string;
+  /** Pieces on a tray, 1 where tins or pieces are counted. */
+  readonly holds: number | null;
+  readonly ovenTakes: number | null;
+  readonly reload: number;
+  readonly preferment: PlannedDough["preferment"];
+  /** Levains it takes: the name of the chain each comes from, its part of the dough, and the step it goes into. */
+  readonly levains: readonly { readonly from: string; readonly part: number; readonly step: string }[];
+};
+
+export type DoughDay = {
+  readonly formula: Formula;
+  readonly day: number;
+  readonly code: string;
+  /** Of each size, in their order. */
+  readonly pieces: readonly number[];
+  readonly batch: Batch;
+  readonly plan: PlannedDough;
+  readonly tasks: readonly Task[];
+};
+export type Production = {
+  readonly doughs: readonly DoughDay[];
+  readonly clashes: readonly Clash[];
+  readonly chains: readonly { readonly levain: Levain; readonly chain: Chain }[];
+};
+
+export type Asked = {
+  readonly days: readonly number[];
+  readonly orders: readonly Order[];
+  readonly formulas: readonly Formula[];
+  /** By the key of an item; what is not in it is made piece by piece. */
+  readonly making: ReadonlyMap<string, Making>;
+  readonly machines: readonly Machine[];
+  readonly levains: readonly Levain[];
+  /** Minutes that a dough of a day is begun earlier, by its code. */
+  readonly earlier: ReadonlyMap<string, number>;
+  readonly changes: readonly ClockChange[];
+};
+
+const PIECE_BY_PIECE: Making = { spares: 0, stock: 0, multiple: 1 };
+
+export function productionOf(asked: Asked): Production {
+  const doughs = doughDays(asked);
+  return {
+    doughs,
+    clashes: clashesOf(
+      doughs.flatMap(({ tasks }) => tasks),
+      asked.machines,
+    ),
+    chains: asked.levains.map((levain) => ({ levain, chain: levainChain(levain, usesOf(levain, doughs)) })),
+  };
+}
+
+function doughDays({ days, orders, formulas, making, machines, earlier, changes }: Asked): DoughDay[] {
+  const codeOf = batchCodes(formulas.map(({ name }) => name));
+  return formulas.flatMap((formula) => {
+    const bySize = formula.sizes.map(({ size }) => {
+      const item = { product: formula.name, size };
+      return piecesMade(orderedByDay(days, orders, item), making.get(itemKey(item)) ?? PIECE_BY_PIECE);
+    });
+    return days.flatMap((day, at): DoughDay[] => {
+      const pieces = bySize.map((made) => made[at] ?? 0);
+      const code = codeOf(formula.name, day);
+      const capacity = roomiest(machines);
+      const batch = batchOf({ ...formula, mixerLimit: lesser(formula.mixerLimit, capacity) }, pieces);
+      if (batch.mixes === 0) return [];
+      const plan = plannedDough(formula, day, code, pieces, batch, machines, earlier.get(code) ?? 0);
+      return [{ formula, day, code, pieces, batch, plan, tasks: formula.ready === null ? [] : tasksOf(plan, changes) }];
+    });
+  });
+}
+
+/** What the largest mixer takes; null where nobody said. */
+function roomiest(machines: readonly Machine[]): number | null {
+  const mixers = machines.filter(({ kind, number }) => kind === "mixer" && number > 0);
+  if (mixers.length === 0 || mixers.some(({ capacity }) => capacity === null)) return null;
+  return Math.max(...mixers.map(({ capacity }) => capacity ?? 0));
+}
+
+const lesser = (one: number | null, other: number | null): number | null =>
+  one === null || one <= 0 ? other : other === null || other <= 0 ? one : Math.min(one, other);
+
+function plannedDough(
+  formula: Formula,
+  day: number,
+  id: string,
+  pieces: readonly number[],
+  batch: Batch,
+  machines: readonly Machine[],
+  earlier: number,
+): PlannedDough {
+  const { name: dough, steps, mixStep, ovenStep, holds, ovenTakes, reload, preferment } = formula;
+  const all = pieces.reduce((sum, one) => sum + one, 0);
+  const holders = holds === null || !(holds > 0) ? null : Math.ceil((all / holds) * (1 - 1e-9));
+  const heat = steps.find(({ name }) => name.trim().toLowerCase() === ovenStep.trim().toLowerCase())?.temperature;
+  const load = ovenTakes === null || holders === null ? null : Math.min(ovenTakes, Math.ceil(holders / batch.mixes));
+  return {
+    id,
+    dough,
+    ready: clockOf(day, formula.ready ?? 0),
+    steps,
+    mixes: batch.mixes,
+    holders,
+    ovenTakes,
+    reload,
+    mixStep,
+    ovenStep,
+    preferment,
+    mixer: machineFor("mixer", machines, batch.each, null)?.name ?? "",
+    oven: machineFor("oven", machines, load, heat ?? null)?.name ?? "",
+    earlier,
+  };
+}
+
+/** What the doughs take of a levain, each when its step begins first. */
+function usesOf({ name }: Levain, doughs: readonly DoughDay[]): LevainUse[] {
+  return doughs.flatMap(({ formula, batch, tasks, code }) =>
+    formula.levains.flatMap(({ from, part, step }): LevainUse[] => {
+      const at = firstStart(tasks, step) ?? tasks.find(({ mix }) => mix > 0)?.start;
+      return from !== name || at === undefined || !(part > 0) ? [] : [{ at, weight: part * batch.dough, by: code }];
+    }),
+  );
+}
+
+/**
+ * Raw ingredients of the doughs and the feeds, by name: a levain that a chain builds gives way to what is fed, the mother is
+ * stock, and what is kept is made like the rest.
+ */
+export function rawNeedsOf(
+  { doughs, chains }: Production,
+  fedWith: ReadonlyMap<string, { readonly flour: string; readonly water: string }>,
+): Map<string, number> {
+  const needs = new Map<string, number>();
+  const add = (name: string, amount: number) => needs.set(name, (needs.get(name) ?? 0) + amount);
+  for (const { formula, batch } of doughs)
+    for (const { name, part, fromChain = 0 } of formula.rows) add(name, part * (1 - fromChain) * batch.dough);
+  for (const { levain, chain } of chains) {
+    const names = fedWith.get(levain.name);
+    if (names === undefined) continue;
+    for (const { flour, water } of chain.feeds) {
+      add(names.flour, flour);
+      add(names.water, water);
+    }
+  }
+  return needs;
+}
