@@ -97,7 +97,8 @@ function replayClock({ machines, days }: Week, { doughs, clashes }: Production, 
     const taken = new Uint8Array(long);
     for (const { tasks } of doughs)
       for (const task of tasks)
-        if (task.machine === machine.name) for (let at = task.start; at < task.end; at++) taken[at - from] = (taken[at - from] ?? 0) + 1;
+        if (task.machine === machine.name)
+          for (let at = task.start; at < task.end; at++) taken[at - from] = (taken[at - from] ?? 0) + 1;
     const said = new Uint8Array(long);
     for (const clash of clashes)
       if (clash.machine === machine.name) for (let at = clash.from; at < clash.to; at++) said[at - from] = 1;
