@@ -4,11 +4,10 @@ import { showNumber, shownApart } from "../base/show.ts";
 import type { Weight } from "../base/units.ts";
 import type { LabelLaw } from "../enrichment/protein.ts";
 import { nameKey } from "../larder/built-in-larder.ts";
-import type { Ingredient } from "../larder/ingredient.ts";
-import { eachRow, type Larder, requireIngredients } from "../larder/larder.ts";
-import type { Allergen } from "./allergen-list.ts";
-import { allergensOf, isPlainWater, isWaterKind } from "./allergens.ts";
-import { partsOf } from "./made-of.ts";
+import { eachRow } from "../larder/larder.ts";
+import { allergensOfRows, requireNamed } from "./allergens.ts";
+import { containsLine, entries, isWaterOf } from "./entry.ts";
+import type { Sources } from "./own-formulas.ts";
 
 type Names = readonly (string | null)[];
 type Weights = readonly (Weight | null)[];
@@ -23,26 +22,30 @@ const WATER_LEFT_OUT = 0.05;
 export function labelList(
   names: Names,
   weights: Weights,
-  larder: Larder,
+  sources: Sources,
   law: LabelLaw,
   finished: Weight | null,
 ): string {
   const isUsed = (index: number) => (weights[index] ?? 0) > 0;
-  const rowIngredients = requireIngredients(larder, names, isUsed);
+  const rowIngredients = requireNamed(sources, names, isUsed);
   const sum = addedUp(weights);
   if (sum === 0) return "";
   if (finished !== null) nearSum(finished, sum);
-  const entries = new Map<string, { text: string; weight: number; isWater: boolean }>();
-  const texts = eachRow(rowIngredients, (one, index) => (one === null ? "" : entryOf(one, law, index)));
-  rowIngredients.forEach((one, index) => {
-    if (one === null) return;
-    const isWater = isWaterKind(one.kind) || isPlainWater(one);
+  const listed = new Map<string, { text: string; weight: number; isWater: boolean }>();
+  const held = allergensOfRows(sources, law);
+  const entryOf = entries(sources, law);
+  const used = names.map((name, index) => (isUsed(index) ? name : null));
+  const allergens = eachRow(used, (name, index) => (name === null ? [] : held(name, index)));
+  const texts = used.map((name) => (name === null ? "" : entryOf(name)));
+  used.forEach((name, index) => {
+    if (name === null) return;
+    const isWater = isWaterOf(rowIngredients[index] ?? null);
     const key = isWater ? "water" : nameKey(texts[index] ?? "");
-    const before = entries.get(key);
+    const before = listed.get(key);
     const weight = (before?.weight ?? 0) + (weights[index] ?? 0);
-    entries.set(key, { text: before?.text ?? texts[index] ?? "", weight, isWater });
+    listed.set(key, { text: before?.text ?? texts[index] ?? "", weight, isWater });
   });
-  const water = entries.get("water");
+  const water = listed.get("water");
   if (water?.isWater && law !== "US") {
     if (finished === null)
       return refuse(
@@ -50,12 +53,10 @@ export function labelList(
         "finished_weight",
       );
     water.weight = finished - (sum - water.weight);
-    if (atMost(water.weight, WATER_LEFT_OUT * finished)) entries.delete("water");
+    if (atMost(water.weight, WATER_LEFT_OUT * finished)) listed.delete("water");
   }
-  return [...entries.values()]
-    .sort((a, b) => b.weight - a.weight)
-    .map(({ text }) => text)
-    .join(", ");
+  const list = [...listed.values()].sort((a, b) => b.weight - a.weight).map(({ text }) => text);
+  return [list.join(", "), ...(law === "US" ? containsLine(allergens.flat()) : [])].join(". ");
 }
 
 export const addedUp = (weights: Weights): number => weights.reduce((sum: number, one) => sum + (one ?? 0), 0);
@@ -75,38 +76,4 @@ export function nearSum(finished: Weight, sum: number): void {
     `is ${shownApart(finished, sum, 2)}, more than the ingredients' ${showNumber(sum)}; enter both in one unit`,
     "finished_weight",
   );
-}
-
-/** An ingredient as the list names it: its label name, what it is made of, its allergens in capitals. */
-function entryOf(ingredient: Ingredient, law: LabelLaw, index: number): string {
-  const { labelName, name, madeOf, row } = ingredient;
-  const allergens = allergensOf(ingredient, law, "ingredients", index);
-  const parts = madeOf === null ? "" : ` (${namesOf(madeOf, row).join(", ")})`;
-  let text = `${labelName ?? (isPlainWater(ingredient) ? "water" : name)}${parts}`;
-  const missing: string[] = [];
-  for (const { species, spellings } of allergens.flatMap(withGroup)) {
-    let isThere = false;
-    text = text.replace(new RegExp(`(?<!\\p{L})(?:${spellings.map(literal).join("|")})s?(?!\\p{L})`, "giu"), (word) => {
-      isThere = true;
-      return word.toUpperCase();
-    });
-    if (!isThere && !missing.includes(species)) missing.push(species);
-  }
-  return missing.length === 0 ? text : `${text} (${missing.join(", ").toUpperCase()})`;
-}
-
-const literal = (text: string) => text.replace(/[.*+?^${}|[\]\\]/g, "\\$&");
-
-/** A fish is called fish beside its own name, and so are crustaceans and molluscs. */
-function withGroup(one: Allergen): Allergen[] {
-  const isOpen = one.group === "fish" || one.group === "crustaceans" || one.group === "molluscs";
-  const group = { ...one, species: one.group, spellings: [one.group.replace(/s$/, "")] };
-  return isOpen && one.species !== one.group ? [group, one] : [one];
-}
-
-/** The parts of a compound, by falling share where every part has one. */
-function namesOf(madeOf: string, row: number | null): string[] {
-  const parts = partsOf(madeOf, row);
-  if (parts.every(({ share }) => share !== null)) parts.sort((a, b) => (b.share ?? 0) - (a.share ?? 0));
-  return parts.map(({ name }) => name);
 }

@@ -6,10 +6,11 @@ import { type Ratio, ratio, type Weight } from "../base/units.ts";
 import { nearest } from "../base/words.ts";
 import { isUnweighed } from "../enrichment/enrichment.ts";
 import { nameKey } from "../larder/built-in-larder.ts";
-import { type Ingredient, ofRow } from "../larder/ingredient.ts";
-import { eachRow, findIngredient, type Larder } from "../larder/larder.ts";
+import { ofRow } from "../larder/ingredient.ts";
+import { eachRow, findIngredient } from "../larder/larder.ts";
 import { addedUp, nearSum } from "./label.ts";
-import { type Part, partsOf } from "./made-of.ts";
+import { partsOf } from "./made-of.ts";
+import { descend, type Inside, partsInside, type Sources } from "./own-formulas.ts";
 
 type Names = readonly (string | null)[];
 type Weights = readonly (Weight | null)[];
@@ -27,10 +28,10 @@ export function labelShare(
   names: Names,
   weights: Weights,
   finished: Weight | null,
-  larder: Larder,
+  sources: Sources,
 ): LabelShare | null {
   if (isUnweighed(weights)) return null;
-  const search = searchFor(asked, larder);
+  const search = searchFor(asked, sources);
   const inside = eachRow(names, (name) => (name === null ? 0 : search.shareIn(name)));
   if (inside.every((share) => share === 0)) refuse(nowhere(asked, names), "ingredient");
   const faults = weights.flatMap((weight, row) => {
@@ -80,7 +81,8 @@ type Search = {
   readonly likeIt: (names: readonly string[]) => string[];
 };
 
-function searchFor(asked: string, larder: Larder): Search {
+function searchFor(asked: string, sources: Sources): Search {
+  const { larder, formulas } = sources;
   const key = nameKey(asked);
   const row = larder.byName.get(key);
   // Other names and label names are the shop's own; the built-in table calls different foods by one name.
@@ -90,35 +92,38 @@ function searchFor(asked: string, larder: Larder): Search {
     return other !== undefined && (other === row || nameKey(ofRow(other).labelName ?? "") === key);
   };
   const others = new Set<string>();
-  const shareIn = (name: string, path: readonly Ingredient[] = []): number => {
+  const shareIn = descend<number>(sources, (name, inside) => {
     if (isAsked(name)) return 1;
     others.add(name);
-    const compound = findIngredient(larder, name);
-    if (compound === undefined || compound.madeOf === null) return 0;
-    if (path.includes(compound)) refuse(`is made of itself: ${quote(name)}`, "larder", compound.row ?? undefined);
-    return partsOf(compound.madeOf, compound.row).reduce(
-      (sum, part) => sum + shareOfPart(part, compound, [...path, compound]),
-      0,
-    );
-  };
-  const shareOfPart = ({ name, share }: Part, { row }: Ingredient, path: readonly Ingredient[]): number => {
-    const [, head = name, within = ""] = /^([^()]+?) ?\(([^()]*)\)$/.exec(name) ?? [];
-    const listed = within.split(/[,;]/).filter((one) => one.trim() !== "");
-    const isWithin = listed.some((one) => isAsked(one.replace(/[\d.,]+ ?%/, "").trim()));
-    if (isWithin && listed.length > 1)
+    const ingredient = findIngredient(larder, name) ?? null;
+    const made = partsInside(name, ingredient, sources);
+    const held = (one: string): number => {
+      if (formulas.has(nameKey(one)) || larder.byName.has(nameKey(one))) return inside(one);
+      if (isAsked(one)) return 1;
+      others.add(one);
+      return 0;
+    };
+    const shares = (made?.parts ?? []).map((part) => shareOfPart(part, ingredient?.row ?? null, held));
+    return shares.reduce((sum, share) => sum + share, 0);
+  });
+  const shareOfPart = ({ name, share, isKnown }: Inside, at: number | null, held: (one: string) => number): number => {
+    const [, head = name, within = ""] = /^([^()]+?) ?\((.*)\)$/.exec(name) ?? [];
+    const listed = within === "" || isKnown ? [] : partsOf(within, at);
+    const named = listed.find((one) => isAsked(one.name));
+    if (named !== undefined && named.share === null && listed.length > 1)
       refuse(
         `column "made of" has ${quote(asked)} in brackets beside others; give ${quote(head)} a row with its own "made of"`,
         "larder",
-        row ?? undefined,
+        at ?? undefined,
       );
-    const held = isWithin ? 1 : Math.max(shareIn(name, path), head === name ? 0 : shareIn(head, path));
-    if (held > 0 && share === null)
+    const part = named !== undefined ? (named.share ?? 1) : Math.max(held(name), head === name ? 0 : held(head));
+    if (part > 0 && share === null)
       refuse(
         `column "made of" has ${quote(name)} without its share; enter it with one, such as "${name} 20%"`,
         "larder",
-        row ?? undefined,
+        at ?? undefined,
       );
-    return held * (share ?? 0);
+    return part * (share ?? 0);
   };
   const words = key.split(" ");
   return {

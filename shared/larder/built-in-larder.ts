@@ -30,7 +30,12 @@ export type BuiltIn = Readonly<Record<Part, Ratio | null>> & {
    * delivery holds beyond them, only its supplier's specification says.
    */
   readonly allergensByNature: readonly string[];
+  /** Grams of its protein figure for a gram of its nitrogen. */
+  readonly proteinFactor: number | null;
 };
+
+/** What a label counts as protein for a gram of nitrogen (Regulation (EU) 1169/2011, annex I), and what most foods are analysed by. */
+export const LABEL_PROTEIN_FACTOR = 6.25;
 
 /** Salt is sodium × 2.5 (Regulation (EU) 1169/2011, annex I). */
 const SALT_PER_SODIUM = 2.5;
@@ -47,7 +52,8 @@ const shareOfHundred = (text: string) => {
 function decode(line: string): BuiltIn {
   const [name = "", kind = "", ndb = "", ...rest] = line.split("\t");
   const [water = "", protein = "", fat = "", saturates = "", carbohydrate = "", sugar = "", fibre = ""] = rest;
-  const [sodium = "", energy = "", ash = "", extra = "", measures = "", also = "", allergens = ""] = rest.slice(7);
+  const [sodium = "", energy = "", ash = "", extra = "", measures = "", also = "", allergens = "", factor = ""] =
+    rest.slice(7);
   const milligrams = figure(sodium);
   const read = measures === "" ? null : readMeasures(measures);
   if (read !== null && "problem" in read) throw new Error(`built-in ${name}: measures ${read.problem}`);
@@ -70,6 +76,7 @@ function decode(line: string): BuiltIn {
     measures: read,
     alsoCalled: listed(also, ";"),
     allergensByNature: listed(allergens, ";"),
+    proteinFactor: factor === "" ? LABEL_PROTEIN_FACTOR : Number(factor),
   };
 }
 

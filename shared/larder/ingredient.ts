@@ -17,6 +17,8 @@ export type Ingredient = Readonly<Record<Part, Ratio | null>> & {
   readonly name: string;
   readonly kind: KindWord | null;
   readonly energy: number | null;
+  /** Grams of its protein figure for a gram of its nitrogen; null beside a protein of the shop's own that does not say it. */
+  readonly proteinFactor: number | null;
   /** Grams of water that a gram in dry form asks for on top; `extraWaterRough` marks a figure of low confidence. */
   readonly extraWater: number | null;
   readonly extraWaterRough: boolean;
@@ -50,6 +52,7 @@ export const COLUMNS = {
   fibre: ["fiber"],
   salt: [],
   energy: [],
+  "protein factor": ["nitrogen factor"],
   "extra water": [],
   measures: [],
   price: [],
@@ -64,6 +67,7 @@ export type Column = keyof typeof COLUMNS;
 const shareOfWeight = () =>
   number<Ratio>("a share of the weight such as 16% (0.16)", { min: 0, max: 1 }, { percent: true });
 const energyCell = () => number<number>("kcal per gram such as 3.64", { min: 0, max: 10 });
+const proteinFactorCell = () => number<number>("a factor such as 5.7 or 6.25", { min: 5, max: 7 });
 const extraWaterCell = () => number<number>("grams of water per gram such as 1.5", { min: -5, max: 30 });
 const measuresCell: Reader<Measures> = { hint: { of: "text" }, read: readMeasures };
 const packCell: Reader<string | number> = {
@@ -160,6 +164,10 @@ function ingredientOfRow({ name, alsoCalled, row, cell: raw, builtIn }: OwnRow):
     },
     get energy() {
       return read("energy", energyCell(), builtIn?.energy ?? null);
+    },
+    get proteinFactor() {
+      const isOwn = !isBlank(raw("protein"));
+      return read("protein factor", proteinFactorCell(), isOwn ? null : (builtIn?.proteinFactor ?? null));
     },
     get extraWater() {
       return read("extra water", extraWaterCell(), builtIn?.extraWater ?? null);

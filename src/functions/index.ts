@@ -31,6 +31,7 @@ import { UNITCOST } from "./money/UNITCOST.ts";
 import { ALLERGENS } from "./planning/ALLERGENS.ts";
 import { LABELLIST } from "./planning/LABELLIST.ts";
 import { LABELSHARE } from "./planning/LABELSHARE.ts";
+import { NUTRITION } from "./planning/NUTRITION.ts";
 import { RAWNEEDS } from "./planning/RAWNEEDS.ts";
 import { DOUGHTEMP } from "./temperature/DOUGHTEMP.ts";
 import { FRICTION } from "./temperature/FRICTION.ts";
@@ -106,4 +107,5 @@ export const FUNCTIONS: readonly SheetFunction[] = [
   LABELLIST,
   ALLERGENS,
   LABELSHARE,
+  NUTRITION,
 ];

@@ -58,6 +58,7 @@ const COVERED: Readonly<Record<string, readonly [outside: RegExp, law: string]>>
   RAWNEEDS: [/King Arthur/, "money/needs-laws"],
   LABELLIST: [/Regulation \(EU\) 1169\/2011/, "label/label"],
   ALLERGENS: [/Regulation \(EU\) 1169\/2011/, "label/allergens"],
+  NUTRITION: [/Regulation \(EU\) 1169\/2011, annex XIV/, "label/nutrition"],
   LABELSHARE: [/paperzz 8931015/, "label/label"],
 };
 

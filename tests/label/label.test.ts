@@ -7,7 +7,7 @@ const larder = (...rows: string[][]) => [
   ["Ingredient", "Allergens", "Label name", "Made of"],
   ...rows.map((row) => [...row, "", "", ""].slice(0, 4)),
 ];
-const BREAD = larder(["flour", "wheat", "wheat flour"], ["salt", "none"], ["yeast", "none"]);
+const BREAD = larder(["flour", "wheat", "unfortified wheat flour"], ["salt", "none"], ["yeast", "none"]);
 const DOUGH = down("flour", "water", "salt", "yeast");
 
 describe("BAKE_LABELLIST", () => {
@@ -15,21 +15,24 @@ describe("BAKE_LABELLIST", () => {
     run("BAKE_LABELLIST", DOUGH, down(...weights), BREAD, law, finished);
 
   test("EU: water weighs what is left of it, 400 of 1430 g (Regulation (EU) 1169/2011, annex VII A.1)", () => {
-    expect(list([1000, 600, 20, 10], "EU", 1430)).toBe("WHEAT flour, water, salt, yeast");
+    expect(list([1000, 600, 20, 10], "EU", 1430)).toBe("unfortified WHEAT flour, water, salt, yeast");
     // 1100 of water go in, 900 are left: behind the flour, though it went in as the most.
-    expect(list([1000, 1100, 20, 10], "EU", 1930)).toBe("WHEAT flour, water, salt, yeast");
-    expect(list([1000, 1100, 20, 10], "US", 1930)).toBe("water, WHEAT flour, salt, yeast");
+    expect(list([1000, 1100, 20, 10], "EU", 1930)).toBe("unfortified WHEAT flour, water, salt, yeast");
+    expect(list([1000, 1100, 20, 10], "US", 1930)).toBe(
+      "water, unfortified wheat flour, salt, yeast. Contains: wheat.",
+    );
   });
   test("EU, UK: 25 g of 1055, 2.4 %, may be left out (the same annex); the US lists what goes in (21 CFR 101.4(a))", () => {
-    expect(list([1000, 60, 20, 10], "EU", 1055)).toBe("WHEAT flour, salt, yeast");
-    expect(list([1000, 60, 20, 10], "UK", 1055)).toBe("WHEAT flour, salt, yeast");
-    expect(list([1000, 60, 20, 10], "US", 1055)).toBe("WHEAT flour, water, salt, yeast");
-    expect(list([1000, 60, 20, 10], "US")).toBe("WHEAT flour, water, salt, yeast");
+    expect(list([1000, 60, 20, 10], "EU", 1055)).toBe("unfortified WHEAT flour, salt, yeast");
+    expect(list([1000, 60, 20, 10], "UK", 1055)).toBe("unfortified WHEAT flour, salt, yeast");
+    const us = "unfortified wheat flour, water, salt, yeast. Contains: wheat.";
+    expect(list([1000, 60, 20, 10], "US", 1055)).toBe(us);
+    expect(list([1000, 60, 20, 10], "US")).toBe(us);
   });
   test("water of exactly 5 % is left out, of more is listed; none is left where the product dried further", () => {
-    expect(list([950, 200, 0, 0], "EU", 1000)).toBe("WHEAT flour");
-    expect(list([950, 200, 0, 0], "EU", 1001)).toBe("WHEAT flour, water");
-    expect(list([950, 200, 0, 0], "EU", 900)).toBe("WHEAT flour");
+    expect(list([950, 200, 0, 0], "EU", 1000)).toBe("unfortified WHEAT flour");
+    expect(list([950, 200, 0, 0], "EU", 1001)).toBe("unfortified WHEAT flour, water");
+    expect(list([950, 200, 0, 0], "EU", 900)).toBe("unfortified WHEAT flour");
   });
   test("rows of one label name count together, ice with the water; equal weights keep their order", () => {
     const shop = larder(
@@ -40,7 +43,7 @@ describe("BAKE_LABELLIST", () => {
     );
     const names = down("flour", "butter", "bread flour", "ice", "water", "salt", "sugar");
     expect(run("BAKE_LABELLIST", names, down(30, 50, 30, 20, 20, 50, 0), shop, "US")).toBe(
-      "WHEAT flour, butter (MILK), salt, water",
+      "wheat flour (enrichment not known), butter, salt, water. Contains: milk, wheat.",
     );
     expect(run("BAKE_LABELLIST", names, down(30, 50, 30, 20, 20, 50, ""), shop, "EU", 195)).toBe(
       "WHEAT flour, butter (MILK), salt, water",
@@ -53,13 +56,15 @@ describe("BAKE_LABELLIST", () => {
   test("a shop's own water, by its kind, is water too", () => {
     const shop = [
       ["ingredient", "kind", "allergens", "label name"],
-      ["flour", "flour", "wheat", "wheat flour"],
+      ["flour", "flour", "wheat", "wheat flour with calcium"],
       ["well", "water", "none", "spring water"],
     ];
     expect(run("BAKE_LABELLIST", down("well", "flour"), down(1100, 1000), shop, "UK", 1900)).toBe(
-      "WHEAT flour, spring water",
+      "WHEAT flour with calcium, spring water",
     );
-    expect(run("BAKE_LABELLIST", down("well", "flour"), down(60, 1000), shop, "UK", 1025)).toBe("WHEAT flour");
+    expect(run("BAKE_LABELLIST", down("well", "flour"), down(60, 1000), shop, "UK", 1025)).toBe(
+      "WHEAT flour with calcium",
+    );
   });
   test("a compound is listed with its parts by falling share, and its allergens are never dropped", () => {
     const shop = larder(
@@ -69,7 +74,9 @@ describe("BAKE_LABELLIST", () => {
     expect(run("BAKE_LABELLIST", down("chips", "mix"), down(10, 90), shop, "EU")).toBe(
       "seed mix (linseed, rolled WHEAT, malt) (BARLEY), dark chocolate chips (sugar, cocoa mass, emulsifier (SOYA lecithin)) (MILK)",
     );
-    expect(run("BAKE_LABELLIST", down("mix"), down(90), shop, "US")).toBe("seed mix (linseed, rolled WHEAT, malt)");
+    expect(run("BAKE_LABELLIST", down("mix"), down(90), shop, "US")).toBe(
+      "seed mix (linseed, rolled wheat, malt). Contains: wheat.",
+    );
   });
   test.each([
     ["oil 10%, 60% sugar, salt 0,5%", "sugar, oil, salt"],

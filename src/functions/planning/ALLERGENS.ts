@@ -1,7 +1,9 @@
 import { text, word } from "../../../shared/cells/cell.ts";
-import { cell, column } from "../../../shared/cells/decoder.ts";
+import { cell, column, optional } from "../../../shared/cells/decoder.ts";
 import { LABEL_LAWS } from "../../../shared/enrichment/protein.ts";
+import { allergenChange } from "../../../shared/label/allergen-changes.ts";
 import { declareAllergens } from "../../../shared/label/allergens.ts";
+import { OWN_FORMULAS, ownFormulas } from "../../../shared/label/own-formulas.ts";
 import { larder } from "../../../shared/larder/larder.ts";
 import { define, down } from "../define.ts";
 
@@ -17,10 +19,16 @@ export const ALLERGENS = define({
       says: 'The larder; its column allergens names species ("wheat; milk"), with none where it was checked.',
     },
     law: { is: cell(word(LABEL_LAWS)), says: '"EU" or "UK" (14 groups), or "US" (9).' },
+    last_version: {
+      is: optional(text(), null),
+      says: "(optional) What this function answered for the label in use; two more cells then say what came and what went.",
+    },
+    formulas: { is: ownFormulas, says: OWN_FORMULAS },
   },
   returns: {
-    shape: "cell",
-    says: "The groups in the law's order, species in brackets; then what was entered and is not on this law's list.",
+    shape: "row",
+    cells: ["allergens", "came", "went"],
+    says: "One cell: the groups in the law's order, species in brackets; then what was entered and is not on this law's list. With a last version three cells.",
   },
   examples: [
     {
@@ -62,6 +70,21 @@ export const ALLERGENS = define({
       gives: "wheat; not on the US list since January 2025: coconut",
       source: "from memory: FDA guidance on food allergens, edition 5 (January 2025)",
     },
+    {
+      call: [
+        down("flour", "shrimp paste", "cod"),
+        [
+          ["ingredient", "allergens"],
+          ["flour", "wheat"],
+          ["shrimp paste", "shrimps"],
+          ["cod", "fish (cod)"],
+        ],
+        "UK",
+        "cereals containing gluten (wheat), crustaceans (shrimps), milk",
+      ],
+      gives: [["cereals containing gluten (wheat), crustaceans (shrimps), fish (cod)", "fish (cod)", "milk"]],
+      source: "derived: whole names, so that fish beside shrimps is told",
+    },
   ],
   refusals: [
     {
@@ -89,5 +112,10 @@ export const ALLERGENS = define({
         'BAKE_ALLERGENS: ingredients row 1 is "egg", whose allergens are not known; fill "allergens" in its larder row, "none" where checked.',
     },
   ],
-  compute: ({ ingredients, larder, law }) => declareAllergens(ingredients, larder, law),
+  compute: ({ ingredients, larder, law, last_version, formulas }) => {
+    const declared = declareAllergens(ingredients, { larder, formulas }, law);
+    if (last_version === null) return [declared];
+    const { came, gone } = allergenChange(last_version, declared, law);
+    return [declared, came, gone];
+  },
 });

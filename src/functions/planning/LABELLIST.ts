@@ -4,6 +4,7 @@ import { cell, column, optional } from "../../../shared/cells/decoder.ts";
 import { someWeight, weightAboveZero } from "../../../shared/cells/readers.ts";
 import { LABEL_LAWS } from "../../../shared/enrichment/protein.ts";
 import { labelList } from "../../../shared/label/label.ts";
+import { OWN_FORMULAS, ownFormulas } from "../../../shared/label/own-formulas.ts";
 import { larder } from "../../../shared/larder/larder.ts";
 import { define, down } from "../define.ts";
 
@@ -11,7 +12,7 @@ export const LABELLIST = define({
   name: "BAKE_LABELLIST",
   family: "Planning and label",
   summary:
-    "Ingredient list by weight, allergens in capitals: a draft. Check against your supplier's specification and local law.",
+    "Ingredient list by weight, an estimate: allergens in capitals, US in a line. Check against your supplier's specification and local law.",
   args: {
     ingredients: { is: column(text()), says: "The ingredients' names." },
     weights: { is: column(someWeight<Weight>()), says: "The weights as they go in, in any one unit." },
@@ -21,8 +22,12 @@ export const LABELLIST = define({
       is: optional(weightAboveZero<Weight>(), null),
       says: "(optional) What the product weighs when finished; EU and UK need it where water goes in.",
     },
+    formulas: { is: ownFormulas, says: OWN_FORMULAS },
   },
-  returns: { shape: "cell", says: "The list as one text." },
+  returns: {
+    shape: "cell",
+    says: 'The list as one text; in the US with a line "Contains:" behind it that names every major allergen.',
+  },
   examples: [
     {
       call: [
@@ -39,6 +44,30 @@ export const LABELLIST = define({
       ],
       gives: "WHEAT flour, water, salt, yeast",
       source: "Regulation (EU) 1169/2011, annex VII A.1: 400 of 1430 g are water",
+    },
+    {
+      call: [
+        down("flour", "almond filling", "butter"),
+        down(1000, 400, 300),
+        [
+          ["ingredient", "label name", "made of", "allergens"],
+          ["flour", "enriched flour", "wheat flour, niacin, iron, thiamin, riboflavin, folic acid", "wheat"],
+          ["butter", "", "", "milk"],
+          ["almonds", "", "", "almonds"],
+          ["sugar", "", "", "none"],
+        ],
+        "US",
+        undefined,
+        [
+          ["product", "ingredient", "weight"],
+          ["almond filling", "sugar", 400],
+          ["", "almonds", 600],
+        ],
+      ],
+      gives:
+        "enriched flour (wheat flour, niacin, iron, thiamin, riboflavin, folic acid), almond filling (almonds, sugar), butter. Contains: milk, almonds, wheat.",
+      source:
+        "21 CFR 101.4(a) and (b)(2): falling weight, compounds with their parts; the FDA's nine in its order, nuts by species",
     },
   ],
   refusals: [
@@ -69,6 +98,6 @@ export const LABELLIST = define({
         "BAKE_LABELLIST: finished_weight is blank; where water goes in, UK lists need the weight of the finished product.",
     },
   ],
-  compute: ({ ingredients, weights, larder, law, finished_weight }) =>
-    labelList(ingredients, weights, larder, law, finished_weight),
+  compute: ({ ingredients, weights, larder, law, finished_weight, formulas }) =>
+    labelList(ingredients, weights, { larder, formulas }, law, finished_weight),
 });

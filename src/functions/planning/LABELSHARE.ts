@@ -2,6 +2,7 @@ import type { Weight } from "../../../shared/base/units.ts";
 import { text } from "../../../shared/cells/cell.ts";
 import { cell, column, optional } from "../../../shared/cells/decoder.ts";
 import { someWeight, weightAboveZero } from "../../../shared/cells/readers.ts";
+import { OWN_FORMULAS, ownFormulas } from "../../../shared/label/own-formulas.ts";
 import { labelShare } from "../../../shared/label/share.ts";
 import { larder } from "../../../shared/larder/larder.ts";
 import { define, down } from "../define.ts";
@@ -22,6 +23,7 @@ export const LABELSHARE = define({
       is: larder(true),
       says: '(optional) The larder; its column "made of" says what of the ingredient a compound holds.',
     },
+    formulas: { is: ownFormulas, says: OWN_FORMULAS },
   },
   returns: {
     shape: "row",
@@ -48,6 +50,22 @@ export const LABELSHARE = define({
       gives: [[0.16, 'of the weight as mixed (1000); 60 % of "fruit mix" counted']],
       source: "derived: 60 g in the mix and 100 g beside it, in 1000 g",
     },
+    {
+      call: [
+        "almonds",
+        down("dough", "filling"),
+        down(90, 30),
+        120,
+        undefined,
+        [
+          ["product", "ingredient", "weight", "boil-off"],
+          ["filling", "almonds", 400, 0.15],
+          ["", "syrup", 600, ""],
+        ],
+      ],
+      gives: [[0.1176470588235294, 'of the finished weight (120); 47.06 % of "filling" counted']],
+      source: "derived: 400 g of almonds in 1000 g cooked to 850 g, so that 30 g of filling carry 14.12 g",
+    },
   ],
   refusals: [
     {
@@ -73,8 +91,8 @@ export const LABELSHARE = define({
       because: "BAKE_LABELSHARE: finished_weight is 8000, more than the ingredients' 1000; enter both in one unit.",
     },
   ],
-  compute: ({ ingredient, ingredients, weights, finished_weight, larder }) => {
-    const declared = labelShare(ingredient, ingredients, weights, finished_weight, larder);
+  compute: ({ ingredient, ingredients, weights, finished_weight, larder, formulas }) => {
+    const declared = labelShare(ingredient, ingredients, weights, finished_weight, { larder, formulas });
     return declared === null ? [null, null] : [declared.share, declared.says];
   },
 });
