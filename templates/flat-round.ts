@@ -42,7 +42,7 @@ export const flatRound: SheetModel = formulaSheet({
     kind: ["flour", "water", "fat", "salt", "yeast"],
     percent: [1, 0.6, 0.02, 0.022, 0.003],
     held_share: 0.03,
-    step: ["Mix", "First rise", "Divide and round", "Cold rest", "Bring to room", "Bake"],
+    step: ["Mix", "Bulk fermentation", "Divide and round", "Retard in balls", "Bring to room", "Bake"],
     step_minutes: [15, 60, 30, 1080, 90, 6],
     ready: 12 / 24,
     oven_step: "Bake",

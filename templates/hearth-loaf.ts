@@ -48,7 +48,7 @@ export const hearthLoaf: SheetModel = formulaSheet({
     kind: ["flour", "flour", "water", "salt", "yeast"],
     percent: [0.9, 0.1, 0.7, 0.02, 0.008],
     held_share: 0.04,
-    step: ["Mix", "First rise", "Divide and rest", "Shape", "Final proof", "Bake", "Cool"],
+    step: ["Mix", "Bulk fermentation", "Divide and bench rest", "Shape", "Final proof", "Bake", "Cool"],
     step_minutes: [20, 120, 35, 25, 60, 40, 60],
     ready: 7 / 24,
     oven_step: "Bake",

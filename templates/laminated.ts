@@ -7,7 +7,7 @@ export const laminated: SheetModel = formulaSheet({
   name: "laminated",
   title: "Laminated dough",
   says: "A dough folded with fat: base dough, roll-in fat by block, layers and pieces.",
-  group: "Buns and layered dough",
+  group: "Buns and laminated dough",
   style: "laminated",
   mix: "dough",
   isBread: true,

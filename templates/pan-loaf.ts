@@ -6,7 +6,7 @@ import { formulaSheet } from "./formula-sheet/formula-sheet.ts";
 export const panLoaf: SheetModel = formulaSheet({
   name: "pan-loaf",
   title: "Pan loaf",
-  says: "A loaf in a tin: one dough in up to five sizes, with tin fill, water temperature and steps counted back.",
+  says: "A loaf in a tin: one dough in up to five sizes, with tin fill, water temperature and start times.",
   group: "Bread",
   style: "pan bread",
   mix: "dough",
@@ -48,7 +48,7 @@ export const panLoaf: SheetModel = formulaSheet({
     kind: ["flour", "water", "salt", "yeast", "fat", "sugar"],
     percent: [1, 0.63, 0.02, 0.02, 0.03, 0.02],
     held_share: 0.04,
-    step: ["Mix", "First rise", "Divide and shape", "Final proof", "Bake", "Cool"],
+    step: ["Mix", "Bulk fermentation", "Divide and shape", "Final proof", "Bake", "Cool"],
     step_minutes: [15, 60, 30, 60, 35, 60],
     ready: 7 / 24,
     oven_step: "Bake",

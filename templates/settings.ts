@@ -44,7 +44,7 @@ export const settings: SheetModel = {
   ],
   sample: {
     title: "Bakery settings",
-    setting: ["Weights in", "Temperatures in", "Lengths in", "Shop", "Mixer takes at most", "Flour is at"],
+    setting: ["Weights in", "Temperatures in", "Lengths in", "Shop", "Mixer capacity", "Flour temperature"],
     setting_value: ["grams", "°C", "cm", "Tern Quay Bakehouse", "20 kg", "21 °C"],
   },
   expects: { "setting_value/5": "20 kg" },

@@ -33,7 +33,7 @@ export const FINE = 150;
 
 /** Words for the sizes, in both kinds of card. */
 export const sizeSays = (data: CardData, name: string): string =>
-  head(data, name === "" ? "Divide at" : `Divide: ${name}`);
+  head(data, name === "" ? "Scaling weight" : `Scaling weight, ${name}`);
 export const piecesSay = (name: string): string => `Pieces: ${name}`;
 export const traysSay = ({ holds }: NonNullable<CardData["oven"]>): string =>
   `Trays, ${tidy(holds, 2)} ${holds === 1 ? "piece" : "pieces"} on each`;

@@ -117,7 +117,7 @@ export function withoutUnits(group: readonly { argument: Wanted; grid: Grid }[],
     faults.push(
       ...bare.map(({ argument, row, raw }) =>
         fault(
-          `is ${describeCell(raw)} without a unit beside weights that carry theirs; enter its unit too, such as "${describeCell(raw).replace(/"/g, "")} g" if it is grams`,
+          `is ${describeCell(raw)} without a unit beside weights that carry theirs. Enter its unit too, such as "${describeCell(raw).replace(/"/g, "")} g" if it is grams`,
           argument.name,
           row,
         ),

@@ -141,7 +141,7 @@ export function plainWater(names: Names, weights: Weights, kinds: Kinds, wanted:
   const water = wanted * flour - brought;
   if (water < -DUST * flour) {
     refuse(
-      `is ${shownShare(wanted)}, and without plain water the dough has ${shownShare(brought / flour)} already: ${shownWeight(-water)} too much; enter a higher one, or take that much water out of the other rows`,
+      `is ${shownShare(wanted)}, and without plain water the dough has ${shownShare(brought / flour)} already: ${shownWeight(-water)} too much. Enter a higher one, or take that much water out of the other rows`,
       "hydration",
     );
   }

@@ -91,7 +91,7 @@ function flourForAmount(
 ): number {
   if (amount === null) {
     return refuse(
-      "give no anchor: type the weight of one row that has a percentage (the flour, say), or give an amount of dough or flour",
+      "give no anchor. Type the weight of one row that has a percentage, such as the flour, or give an amount of dough or flour",
       "percents",
     );
   }

@@ -173,6 +173,6 @@ export function misfits(cells: Cells, kinds: Kinds, style: Style, argument: stri
 function bothWays(value: number, style: Style): string {
   const v = showNumber(value, 4);
   return style === "ratio"
-    ? `is ${v}, which beside flour of 1 (100%) is ${showNumber(value * 100)} %; enter ${v}% (${showNumber(value / 100, 6)}), or type every row plain with the flour as 100`
-    : `is ${v}, which beside flour of 100 is ${v} %; enter ${showNumber(value * 100, 4)}, or ${v}% if that is meant, or every row as a share with the flour as 100% (1)`;
+    ? `is ${v}, which beside flour of 1 (100%) is ${showNumber(value * 100)} %; enter ${v}% (${showNumber(value / 100, 6)}). Or type every row plain, the flour as 100`
+    : `is ${v}, which beside flour of 100 is ${v} %; enter ${showNumber(value * 100, 4)}, or ${v}% if that is meant. Or type every row as a share, the flour as 100% (1)`;
 }

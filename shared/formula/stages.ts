@@ -66,7 +66,7 @@ function refuseRows(kinds: Kinds, share: Ratio | readonly (Ratio | null)[]): voi
     const own = typeof share === "number" ? null : (share[index] ?? null);
     if (kind.word === "preferment") {
       const says =
-        "is a preferment, and the split needs its flour and water in rows of their own; enter them so, and a ripe starter as the seed";
+        "is a preferment. Enter its flour and water in rows of their own, and a ripe starter as the seed";
       faults.push(fault(says, "kinds", index + 1));
     } else if (own !== null && (kind.word === "water" || kind.word === "ice")) {
       const says = `is ${shownShare(own)} beside ${kind.word}; leave it blank, the water follows from the hydration`;
@@ -82,13 +82,13 @@ function refuseWater(needed: number, there: number, hydration: Ratio, kinds: Kin
   if (atMost(needed, there)) return;
   if (there === 0 && kinds.some((kind) => kind?.word === "dairy")) {
     refuse(
-      "have milk as the only liquid: milk is only partly water, so it cannot meet a hydration, and it spoils in the hours a preferment stands; enter part of it as water and milk powder",
+      "have milk as the only liquid. It is only partly water, and it spoils while a preferment stands. Enter part of it as water and milk powder",
       "kinds",
     );
   }
   if (there === 0) refuse("have no water row, and the preferment takes its water from there", "kinds");
   refuse(
-    `is ${shownShare(hydration)}, which takes ${shownWeight(needed)} of water where the water rows hold ${shownWeight(there)}, and the final mix would be left below 0; preferment less flour, or at a lower hydration`,
+    `is ${shownShare(hydration)}, which takes ${shownWeight(needed)} of water, and the water rows hold ${shownWeight(there)}. Preferment less flour, or at a lower hydration`,
     "hydration",
   );
 }

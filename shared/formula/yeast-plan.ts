@@ -94,7 +94,7 @@ function refuseColdWork(now: Now, rests: readonly Rest[]): void {
   if (atMost(work(cold), MAX_OF_WORK * work(rests))) return;
   const limit = `${showNumber(fromCelsius(celsius(RETARDER), now.unit))} °${now.unit}`;
   refuse(
-    `hold rests below ${limit} that do more than half of the work, and no rule of degrees holds there; keep the yeast and find the time in the cold by trial`,
+    `hold rests below ${limit} that do more than half of the work. No rule of degrees holds there. Keep the yeast and find the time in the cold by trial`,
     "temps",
   );
 }
@@ -107,14 +107,14 @@ function refuseChanges(now: Now, rests: readonly Rest[]): void {
   const which = cold > 0 ? `of ${limit} or more ` : "";
   if (!atMost(now.hours / MAX_CHANGE, warm)) {
     refuse(
-      `${which}add up to ${showNumber(warm)}, and hours_now is ${showNumber(now.hours)}: the rule holds down to a third of that; go in two steps with a trial between, or use a preferment`,
+      `${which}add up to ${showNumber(warm)}, and hours_now is ${showNumber(now.hours)}. The rule holds down to a third of that. Go in two steps with a trial between, or use a preferment`,
       "hours",
     );
   }
   if (!atMost(MIN_CHANGE * (warm + cold), now.hours)) {
     const inAll = cold > 0 ? `do the work of ${showNumber(warm + cold)} at temp_now` : `add up to ${showNumber(warm)}`;
     refuse(
-      `${inAll}, and hours_now is ${showNumber(now.hours)}: the rule holds up to twice that; keep the yeast and retard the dough in the cold, or go in two steps with a trial between`,
+      `${inAll}, and hours_now is ${showNumber(now.hours)}. The rule holds up to twice that. Keep the yeast and retard the dough, or go in two steps with a trial between`,
       "hours",
     );
   }

@@ -62,13 +62,13 @@ export const sortNumbers = (values: readonly number[]): number[] => [...values].
 function refuseChange(change: number, wanted: Hours): void {
   if (!atMost(MIN_CHANGE, change)) {
     refuse(
-      `is ${showNumber(wanted)}, ${shownApart(1 / change, 2, 2)} times hours_now, and the rule holds up to twice; keep the yeast and retard the dough in the cold, or go in two steps with a trial between`,
+      `is ${showNumber(wanted)}, ${shownApart(1 / change, 2, 2)} times hours_now. The rule holds up to twice. Keep the yeast and retard the dough, or go in two steps with a trial between`,
       "hours_wanted",
     );
   }
   if (!atMost(change, MAX_CHANGE)) {
     refuse(
-      `is ${showNumber(wanted)}, hours_now divided by ${shownApart(change, 3, 2)}, and the rule holds down to a third; go in two steps with a trial between, or use a preferment`,
+      `is ${showNumber(wanted)}, hours_now divided by ${shownApart(change, 3, 2)}. The rule holds down to a third. Go in two steps with a trial between, or use a preferment`,
       "hours_wanted",
     );
   }

@@ -144,7 +144,7 @@ export function kindsOf(
     const cell = kinds[index] ?? null;
     if (cell === null && blank !== undefined) return blank;
     if (cell === null) {
-      faults.push(fault(`is blank though the row has an amount; choose ${KINDS_IN_WORDS}`, argument, index + 1));
+      faults.push(fault(`is blank though the row has an amount. Choose ${KINDS_IN_WORDS}`, argument, index + 1));
       return null;
     }
     const said = "unread" in cell ? cell.unread : misnamed(cell, names?.[index] ?? null);

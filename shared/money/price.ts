@@ -5,7 +5,7 @@ import type { Ratio } from "../base/units.ts";
 
 /** What a share says of a price: the cost's part of it, the profit's part of it, or the profit over the cost. */
 export const MEANINGS = {
-  "cost share": ["food cost", "food cost share", "cost percentage"],
+  "food cost": ["cost share", "food cost share", "cost percentage"],
   margin: ["profit margin", "gross margin"],
   markup: ["mark-up"],
 } as const;
@@ -25,6 +25,6 @@ function netPrice(cost: number, share: Ratio, meaning: Meaning): number {
     return refuse(`is ${shownApart(share * 100, 100, 2)} %; a ${meaning} ${most} 100 % of the price${plain}`, "share");
   }
   if (meaning === "margin") return cost / (1 - share);
-  if (share === 0) return refuse("is 0; a cost share must be above 0 %", "share");
+  if (share === 0) return refuse("is 0; a food cost must be above 0 %", "share");
   return cost / share;
 }

@@ -68,7 +68,7 @@ const unitWord = (unit: Unit): string => (unit.of === "volume" ? unit.unit : uni
 
 function unsureOf(unit: Unit, { least, most }: Measure): string {
   const span = `${showNumber(least)} g to ${showNumber(most)} g`;
-  return `a ${unitWord(unit) || "piece"} of it weighs ${span} from one brand to the next; weigh it, or say which`;
+  return `a ${unitWord(unit) || "piece"} of it weighs ${span} from one brand to the next. Weigh it, or say which`;
 }
 
 /** Grams of one unit, or what stands in the way. */

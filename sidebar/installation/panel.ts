@@ -32,8 +32,8 @@ const notRemoved = (sheet: string): string =>
   `The sheet “${sheet}” could not be removed. If it is still there, delete it.`;
 
 const PURPOSE =
-  "Makes a sheet of its own in this spreadsheet, lets Google calculate every function's examples there, compares them with what they must give, and removes the sheet. Nothing else is touched.";
-const TYPING_TEXT = `One thing only you can try: type 0.65 (with your own decimal sign) into the cell ${TYPED_CELL} of the sheet of the check, and press Enter.`;
+  "Gramwright adds a sheet and lets Google calculate every function's examples there. It compares them with the right answers, then deletes the sheet. Nothing else is touched.";
+const TYPING_TEXT = `One thing only you can try. Type 0.65, with your own decimal sign, into cell ${TYPED_CELL} of the sheet of the check, and press Enter.`;
 
 /** Calculates every example in a sheet of its own, in this very file, and says what differs. */
 export const selfCheck: Panel = {

@@ -89,7 +89,7 @@ function messageOf(error: unknown): string {
 }
 
 export const ONE_ACCOUNT =
-  "Open the spreadsheet in a window signed in to one account only (a private window will do), then open Gramwright again.";
+  "Open the spreadsheet in a window signed in to one account only, such as a private window. Then open Gramwright again.";
 
 /** Two accounts in one browser show as a refused permission; a script nobody allowed yet shows the same way. */
 const OTHER_ACCOUNT = /permission|authori[sz]|access denied|sign(ed)? in|log ?in/i;

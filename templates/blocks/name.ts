@@ -42,7 +42,7 @@ export const CAUTIONS = {
   guides:
     "Fill and friction figures are guides from published tins and mixers: measure your own. Sold weights and allergens follow your local rules and your suppliers' labels.",
   /** FDA, Key temperatures for egg safety in food service operations: cold holding at 5 °C (41 °F) or below. */
-  egg: "Egg, milk and cream, and doughs and batters with them, stay at 5 °C (41 °F) or below until they are used, and are baked through. Your food code comes first.",
+  egg: "Keep egg, milk and cream, and doughs and batters with them, at 5 °C (41 °F) or below until used. Bake them through. Your food code comes first.",
   oven: "Hot tins, trays and fat burn: dry cloths, and a clear way from the oven to the rack.",
 } as const;
 

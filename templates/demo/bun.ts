@@ -43,7 +43,7 @@ export const bunAsked: Asked = {
     percent: [0.95, 0.25, 0.22, 0.1, 0.12, 0.1, 0.035, 0.018, 0.1],
     held_share: 0.05,
     law: "EU",
-    step: ["Mix", "First rise", "Divide and round", "Shape", "Final proof", "Bake", "Cool"],
+    step: ["Mix", "Bulk fermentation", "Divide and round", "Shape", "Final proof", "Bake", "Cool"],
     step_minutes: [18, 75, 25, 15, 60, 14, 45],
     ready: 8 / 24,
     oven_step: "Bake",

@@ -48,7 +48,7 @@ describe("an amount of its own", () => {
     for (const [name, weight] of Object.entries(WEIGHTS)) expect(made.figure(name), name).toBeCloseTo(weight, 6);
     expect(made.figure("Dough in all (g)")).toBeCloseTo(23400, 6);
     expect(made.figure("Mixes")).toBe(1);
-    expect(made.figure("Divide: loaf (g)")).toBe(390);
+    expect(made.figure("Scaling weight, loaf (g)")).toBe(390);
   });
 
   test("the open cell is typed in, and all follows: by pieces, over the mixer's limit", async () => {
@@ -113,7 +113,7 @@ test.each(["values", "living"] as const)(
     expect(made.figure("Trays, 24 pieces on each")).toBe(16);
     expect(made.figure("Oven loads, 4 trays in each")).toBe(4);
     // 70 g ÷ 0.9 is 77.78 g, less than 150 of the 1 g steps; a fine scale shows 78 g.
-    expect(made.figure("Divide: bun (g)")).toBe(78);
+    expect(made.figure("Scaling weight, bun (g)")).toBe(78);
   },
 );
 

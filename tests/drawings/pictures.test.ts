@@ -55,7 +55,7 @@ describe("a formula as a bar", () => {
 describe("steps on a line of time", () => {
   const steps = [
     ["Mix", 20],
-    ["First rise", 700],
+    ["Bulk fermentation", 700],
     ["Bake", 40],
     ["Cool", 60],
   ] as const;
@@ -69,7 +69,7 @@ describe("steps on a line of time", () => {
   test("starts are counted back across midnight", () => {
     expect(timed.map(({ name, start, minutes: long }) => [name, start, long])).toEqual([
       ["Mix", -450, 20],
-      ["First rise", -430, 700],
+      ["Bulk fermentation", -430, 700],
       ["Bake", 270, 90],
       ["Cool", 360, 60],
     ]);
@@ -90,7 +90,7 @@ describe("steps on a line of time", () => {
     expect(line.bars.map(({ width }) => Math.round(width * 1e6) / 1e6)).toEqual([6, 210, 27, 18]);
     expect(line.midnights.map((at) => Math.round(at * 1e6) / 1e6)).toEqual([135]);
     expect(line.says).toBe(
-      "16:30 the day before Mix, 20 min; 16:50 the day before First rise, 11 h 40 min; 04:30 Bake, 1 h 30 min; 06:00 Cool, 1 h; ready at 07:00.",
+      "16:30 the day before Mix, 20 min; 16:50 the day before Bulk fermentation, 11 h 40 min; 04:30 Bake, 1 h 30 min; 06:00 Cool, 1 h; ready at 07:00.",
     );
     expect(stepBars([], 261)).toBeNull();
   });

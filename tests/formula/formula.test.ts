@@ -107,7 +107,7 @@ describe("weights", () => {
       /percents row 2 is 65.*enter 65% \(0\.65\).*row 3 is 2.*row 4 is 0\.2/,
     );
     expect(refusal("BAKE_WEIGHTS", down(100, 0.65, 0.02, 0.002), FOUR, 1000, "flour")).toMatch(
-      /percents row 2 is 0\.65.*enter 65, or 0\.65% if that is meant, or every row as a share/,
+      /percents row 2 is 0\.65.*enter 65, or 0\.65% if that is meant. Or type every row as a share/,
     );
   });
 

@@ -99,12 +99,12 @@ describe("a row that was typed the other way", () => {
     expectCells(flour([kind], 1, most), [1000, most * 1000]);
     const more = most + 0.01;
     expect(refused([kind], 1, more)).toBe(
-      `BAKE_WEIGHTS: percents row 2 is ${more}, which beside flour of 1 (100%) is ${Math.round(more * 100)} %; enter ${more}% (${Math.round(more * 100) / 10_000}), or type every row plain with the flour as 100.`,
+      `BAKE_WEIGHTS: percents row 2 is ${more}, which beside flour of 1 (100%) is ${Math.round(more * 100)} %; enter ${more}% (${Math.round(more * 100) / 10_000}). Or type every row plain, the flour as 100.`,
     );
   });
   test("beside flour of 100 salt below 0.1 is refused, nothing or a tenth is not", () => {
     expect(refused(["water", "salt"], 100, 65, 0.02)).toBe(
-      "BAKE_WEIGHTS: percents row 3 is 0.02, which beside flour of 100 is 0.02 %; enter 2, or 0.02% if that is meant, or every row as a share with the flour as 100% (1).",
+      "BAKE_WEIGHTS: percents row 3 is 0.02, which beside flour of 100 is 0.02 %; enter 2, or 0.02% if that is meant. Or type every row as a share, the flour as 100% (1).",
     );
     expect(refused(["water", "salt"], 100, 65, 0.099)).toMatch(/row 3 is 0\.099/);
     expectCells(flour(["water", "salt"], 100, 65, 0.1), [1000, 650, 1]);
@@ -116,7 +116,7 @@ describe("a row that was typed the other way", () => {
   });
   test("beside flour of 100 not all the others are below 1, unless yeast is all there is", () => {
     expect(refused(["water", "fat", "salt"], 100, 0.65, 0, 0.2)).toBe(
-      "BAKE_WEIGHTS: percents row 2 is 0.65, which beside flour of 100 is 0.65 %; enter 65, or 0.65% if that is meant, or every row as a share with the flour as 100% (1); percents row 4 is 0.2, which beside flour of 100 is 0.2 %; enter 20, or 0.2% if that is meant, or every row as a share with the flour as 100% (1).",
+      "BAKE_WEIGHTS: percents row 2 is 0.65, which beside flour of 100 is 0.65 %; enter 65, or 0.65% if that is meant. Or type every row as a share, the flour as 100% (1); percents row 4 is 0.2, which beside flour of 100 is 0.2 %; enter 20, or 0.2% if that is meant. Or type every row as a share, the flour as 100% (1).",
     );
     expectCells(flour(["fat", "yeast"], 100, 0, 0.5), [1000, 0, 5]);
     expect(refused(["fat", "yeast"], 100, 0.5, 0.5)).toMatch(/row 2 is 0\.5.*row 3 is 0\.5/);

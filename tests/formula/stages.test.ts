@@ -55,7 +55,7 @@ describe("stages of published formulas", () => {
   });
   test("derived: 40 % at 125 % out of 45 % is refused", () => {
     expect(refusal("BAKE_STAGES", down(1000, 450), down("flour", "water"), 0.4, 1.25)).toMatch(
-      /hydration is 125 %, which takes 500 of water where the water rows hold 450/,
+      /hydration is 125 %, which takes 500 of water, and the water rows hold 450/,
     );
   });
 });
@@ -206,8 +206,8 @@ describe("stages refused", () => {
       [1, 500],
       /seed is 500, which brings 250 of flour where 200 is wanted; at most 400 fits/,
     ],
-    ["too little water", [1000, 150], pair, 0.2, [1], /which takes 200 of water where the water rows hold 150/],
-    ["milk as the only liquid", [1000, 650], ["flour", "dairy"], 0.3, [1], /milk is only partly water/],
+    ["too little water", [1000, 150], pair, 0.2, [1], /which takes 200 of water, and the water rows hold 150/],
+    ["milk as the only liquid", [1000, 650], ["flour", "dairy"], 0.3, [1], /It is only partly water/],
     ["no liquid at all", [1000, 650], ["flour", "egg"], 0.3, [1], /kinds have no water row/],
     ["no flour", [700, 20], ["water", "salt"], 0.3, [1], /kinds have no flour row/],
     [

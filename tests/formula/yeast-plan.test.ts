@@ -131,11 +131,11 @@ describe("a schedule of rests", () => {
     [[1, 3, 24, down(12), down(12)], "hours of 15 °C or more add up to 0, and hours_now is 3"],
     [
       [1, 3, 24, down(0.5, 0.4), down(24, 26)],
-      "hours add up to 0.9, and hours_now is 3: the rule holds down to a third",
+      "hours add up to 0.9, and hours_now is 3. The rule holds down to a third",
     ],
     [
       [1, 3, 24, down(4, 2.1), down(24, 26)],
-      "hours add up to 6.1, and hours_now is 3: the rule holds up to twice that",
+      "hours add up to 6.1, and hours_now is 3. The rule holds up to twice that",
     ],
     [[1, 3, 24, down(4, 8), down(24, 12)], "hours do the work of 7.18 at temp_now, and hours_now is 3"],
     [[1, 3, 24, down("", 1), down(24, 24)], "hours row 1 is blank though the rest has a temperature"],

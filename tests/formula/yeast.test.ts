@@ -126,8 +126,8 @@ describe("yeast for another time", () => {
     );
   });
   test.each([
-    [[1, 3, 0.99], "hours_wanted is 0.99, hours_now divided by 3.03, and the rule holds down to a third"],
-    [[1, 1, 2.01], "hours_wanted is 2.01, 2.01 times hours_now, and the rule holds up to twice"],
+    [[1, 3, 0.99], "hours_wanted is 0.99, hours_now divided by 3.03. The rule holds down to a third"],
+    [[1, 1, 2.01], "hours_wanted is 2.01, 2.01 times hours_now. The rule holds up to twice"],
     [[1, 3, 3, 24], "temp_wanted is blank though temp_now is given"],
     [[1, 3, 3, "", 24], "temp_now is blank though temp_wanted is given"],
     [[1, 3, 3, 14.9, 24], "temp_now is 14.9 °C, and the rule holds from 15 to 32 °C"],

@@ -216,7 +216,7 @@ describe("percentages that are mixed", () => {
     const ratios = [1, 0.65, 0.02, 0.01];
     const mixed = ratios.map((one, at) => (at === row ? one * 100 : one));
     const said = refusal("BAKE_WEIGHTS", down(...mixed), kinds, 1000, "flour");
-    const [, marked = "", ratio = ""] = /enter ([\d.]+%) \(([\d.]+)\), or type every row plain/.exec(said) ?? [];
+    const [, marked = "", ratio = ""] = /enter ([\d.]+%) \(([\d.]+)\). Or type every row plain/.exec(said) ?? [];
     for (const entry of [marked, Number(ratio), ratio])
       expectCells(weights(ratios.map((one, at) => (at === row ? entry : one))), grams);
     expectCells(weights(ratios.map((one) => one * 100)), grams);
@@ -225,7 +225,7 @@ describe("percentages that are mixed", () => {
     const plain = [100, 65, 2, 1];
     const mixed = plain.map((one, at) => (at === row ? one / 100 : one));
     const said = refusal("BAKE_WEIGHTS", down(...mixed), kinds, 1000, "flour");
-    const [, figure = "", marked = ""] = /enter ([\d.]+), or ([\d.]+%) if that is meant, or every row/.exec(said) ?? [];
+    const [, figure = "", marked = ""] = /enter ([\d.]+), or ([\d.]+%) if that is meant. Or type every row/.exec(said) ?? [];
     for (const entry of [Number(figure), figure])
       expectCells(weights(plain.map((one, at) => (at === row ? entry : one))), grams);
     // The other meaning is the other number.

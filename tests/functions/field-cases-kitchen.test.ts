@@ -124,7 +124,7 @@ describe("V2: kosher for table salt — Friberg, The Professional Pastry Chef", 
     expectCells(number("BAKE_GRAMS", "1 tablespoon plus 1 teaspoon kosher salt", "", "US", shop), 13.33, 0.1);
   });
   test("without the shop's own figure kosher salt by the spoon is refused", () => {
-    expect(refusal("BAKE_GRAMS", "1 tbsp kosher salt")).toMatch(/weigh it, or say which/);
+    expect(refusal("BAKE_GRAMS", "1 tbsp kosher salt")).toMatch(/Weigh it, or say which/);
   });
 });
 

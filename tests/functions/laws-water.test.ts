@@ -47,16 +47,16 @@ describe("ice", () => {
 
 describe("what to do for a water temperature", () => {
   const note = (...args: unknown[]) => run("BAKE_WATERNOTE", ...args) as string;
-  const instead = "warm the flour or the room, or accept a cooler dough and a longer rise.";
+  const instead = "Warm the flour or the room, or accept a cooler dough and a longer rise.";
   const scalds = " Water this hot scalds: pour and carry it with care.";
   const food = "Ice is food: clean water, clean scoop.";
 
   // Yeast's limits and the scald: common practice, no source; the ice by its heat of melting, MELT.
   test.each([
     [[38, 20, "fresh"], "Warm the water to 38 °C."],
-    [[38.1, 20], `Water of 38.1 °C is too hot for fresh yeast (38 °C at most): ${instead}`],
+    [[38.1, 20], `Water of 38.1 °C is too hot for fresh yeast (38 °C at most). ${instead}`],
     [[49, 20, "none"], `Warm the water to 49 °C.${scalds}`],
-    [[60, 20, "none"], `Water of 60 °C is hotter than a dough should meet: ${instead}${scalds}`],
+    [[60, 20, "none"], `Water of 60 °C is hotter than a dough should meet. ${instead}${scalds}`],
     [[20.5, 20], "Use the tap's water as it is (20 °C)."],
     [[19.5, 20], "Use the tap's water as it is (20 °C)."],
     [[10, 20], `Cool the tap's water to 10 °C: about 10 % of it as ice, weighed as part of the water. ${food}`],
@@ -70,7 +70,7 @@ describe("what to do for a water temperature", () => {
     expect(note(-MELT * 0.51, 0)).toMatch(/about 51 % of it as ice\. That is more than half: chill flour and water/);
     expect(note(-MELT, 0)).toMatch(/about 100 % of it as ice\. That is more than half/);
     expect(note(-MELT - 1, 0)).toBe(
-      "Water of -80.7 °C is colder than ice alone can make it: cool the flour, mix for less time, or accept a warmer dough.",
+      "Water of -80.7 °C is colder than ice alone can make it. Cool the flour, mix for less time, or accept a warmer dough.",
     );
   });
 

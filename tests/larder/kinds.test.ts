@@ -107,7 +107,7 @@ describe("a column of kinds beside amounts", () => {
       null,
     ]);
     expect(beside([1000, 5, 6], ["flour", "rubbish", null])).toBe(
-      `kinds row 2 is "rubbish"; choose ${WORDS}; kinds row 3 is blank though the row has an amount; choose ${WORDS}.`,
+      `kinds row 2 is "rubbish"; choose ${WORDS}; kinds row 3 is blank though the row has an amount. Choose ${WORDS}.`,
     );
   });
   test("a starter by its name is not all flour", () => {

@@ -4,9 +4,9 @@ import { down, expectCells, refusal, run } from "../functions/support.ts";
 
 describe("BAKE_SELLPRICE", () => {
   test.each<[number, number | string, string, number, number, string]>([
-    [0.99, 0.36, "cost share", 2.75, 1e-9, "a food cost lesson, toprecipes"],
+    [0.99, 0.36, "food cost", 2.75, 1e-9, "a food cost lesson, toprecipes"],
     [3.5, "35%", "food cost", 10, 1e-9, "a course note: at a price of 10 and 35 % the cost is 3.50"],
-    [1.2, 0.3, "cost share", 4, 1e-9, "derived: 1.20 ÷ 0.30"],
+    [1.2, 0.3, "food cost", 4, 1e-9, "derived: 1.20 ÷ 0.30"],
     [1.2, 0.7, "margin", 4, 1e-9, "derived: a cost share of 30 % is a margin of 70 %"],
     [1.2, 2.3333333333, "markup", 4, 1e-9, "derived: and a markup of 233.33 %"],
     [
@@ -42,7 +42,7 @@ describe("BAKE_SELLPRICE", () => {
             "BAKE_SELLPRICE",
             cost,
             down(margin, margin / (1 - margin), 1 - margin),
-            down("margin", "markup", "cost share"),
+            down("margin", "markup", "food cost"),
           );
           const price = cost / (1 - margin);
           expectCells(prices, down(price, price, price), 1e-9 * price);
@@ -61,7 +61,7 @@ describe("BAKE_SELLPRICE", () => {
         fc.integer({ min: 1, max: 99_999 }),
         fc.constantFrom(0.01, 0.05, 0.1, 0.25, 0.5, 1, 5),
         (cents, step) => {
-          const price = run("BAKE_SELLPRICE", cents / 100, 0.3, "cost share", "", step) as number;
+          const price = run("BAKE_SELLPRICE", cents / 100, 0.3, "food cost", "", step) as number;
           const exact = cents / 30;
           expect(price).toBeGreaterThanOrEqual(exact * (1 - 1e-9));
           expect(price - exact).toBeLessThan(step * (1 + 1e-9));
@@ -74,13 +74,13 @@ describe("BAKE_SELLPRICE", () => {
     [[4, 1, "margin"], "share is 100 %; a margin must be below 100 % of the price."],
     [[4, 5, "margin"], "share is 500 %; a margin must be below 100 % of the price; if 5 % is meant, enter 5%."],
     [
-      [4, 1.5, "cost share"],
-      "share is 150 %; a cost share cannot be above 100 % of the price; if 1.5 % is meant, enter 1.5%.",
+      [4, 1.5, "food cost"],
+      "share is 150 %; a food cost cannot be above 100 % of the price; if 1.5 % is meant, enter 1.5%.",
     ],
-    [[4, 0, "cost share"], "share is 0; a cost share must be above 0 %."],
+    [[4, 0, "food cost"], "share is 0; a food cost must be above 0 %."],
     [[4, 11, "markup"], "share is 11, which is 1100 %; enter 11% or 0.11."],
-    [[4, 0.3, "profit"], 'meaning is "profit"; choose "cost share", "margin" or "markup".'],
-    [[4, 0.3], 'meaning is missing; choose "cost share", "margin" or "markup".'],
+    [[4, 0.3, "profit"], 'meaning is "profit"; choose "food cost", "margin" or "markup".'],
+    [[4, 0.3], 'meaning is missing; choose "food cost", "margin" or "markup".'],
     [[4, 0.3, "margin", 20], "tax is 20, which is 2000 %; enter 20% or 0.2."],
     [[4, 0.3, "margin", 0, 0], "step is 0; it cannot be below 0.0001."],
     [[-1, 0.3, "margin"], "cost is -1; it cannot be below 0."],
@@ -88,6 +88,6 @@ describe("BAKE_SELLPRICE", () => {
     expect(refusal("BAKE_SELLPRICE", ...args)).toBe(`BAKE_SELLPRICE: ${says}`);
   });
   test("a cost share of 100 % sells at cost", () => {
-    expectCells(run("BAKE_SELLPRICE", 4, 1, "cost share"), 4);
+    expectCells(run("BAKE_SELLPRICE", 4, 1, "food cost"), 4);
   });
 });

@@ -141,7 +141,7 @@ describe("the sheet in front is read", () => {
     // Counted back from 07:00: 60 to cool, 35 + 10 + 35 to bake in two loads.
     expect(steps.map(({ name, start, minutes: long }) => [name, start, long])).toEqual([
       ["Mix", 115, 15],
-      ["First rise", 130, 60],
+      ["Bulk fermentation", 130, 60],
       ["Divide and shape", 190, 30],
       ["Final proof", 220, 60],
       ["Bake", 280, 80],
@@ -347,7 +347,7 @@ describe.skipIf(skipWithoutChromium("checking from the bench in a browser"))("th
     const picture = (says: RegExp) => bench.page.getByRole("img", { name: says });
     await picture(/^Of the whole dough: flour 58\.1 %/).waitFor();
     await picture(/^Side view of the tin\. Fill 0\.44 g/).waitFor();
-    await picture(/^Steps by time\. 01:55 Mix, 15 min; 02:10 First rise, 1 h;/).waitFor();
+    await picture(/^Steps by time\. 01:55 Mix, 15 min; 02:10 Bulk fermentation, 1 h;/).waitFor();
     await looked("pictures");
   });
 

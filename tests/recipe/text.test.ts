@@ -103,8 +103,8 @@ const NEVER_DROPPED: readonly (readonly [line: string, sentence: string])[] = [
     "zest of 1 lemon",
     'its ingredient is "zest of lemon", which the larder does not know; enter a name it knows, or give the larder a row for it',
   ],
-  ["1/2 tsp flaky sea salt", "a tsp of it weighs 2 g to 3 g from one brand to the next; weigh it, or say which"],
-  ["1/2 tsp sea salt", "a tsp of it weighs 2 g to 6 g from one brand to the next; weigh it, or say which"],
+  ["1/2 tsp flaky sea salt", "a tsp of it weighs 2 g to 3 g from one brand to the next. Weigh it, or say which"],
+  ["1/2 tsp sea salt", "a tsp of it weighs 2 g to 6 g from one brand to the next. Weigh it, or say which"],
 ];
 
 describe("a line that cannot be weighed for certain refuses the column and is told", () => {

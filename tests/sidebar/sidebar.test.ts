@@ -36,9 +36,9 @@ describe.skipIf(skip)("the bench at 300 px", () => {
       await bench.page.keyboard.type(text);
       await bench.page.keyboard.press("Tab");
     }
-    await bench.field("Lost in bowl and on bench %").fill("2");
+    await bench.field("Handling loss %").fill("2");
     await bench.page.getByRole("heading", { name: "Scale and mixer" }).click();
-    await bench.field("Mixer takes at most g").fill("20 kg");
+    await bench.field("Mixer capacity g").fill("20 kg");
     // (24 × 700 ÷ 0.89 + 12 × 350 ÷ 0.87) ÷ 0.98 = 24 187.7 g; ÷ 1.72 = 14 062.6 g; half of the dough a mix
     const figures = (await bench.page.locator(".figures span").allTextContents()).join(", ").replace(/\s/g, " ");
     expect(figures).toContain("Dough 24 188 g");

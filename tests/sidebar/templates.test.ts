@@ -34,7 +34,7 @@ describe.each(TEMPLATES.map((model) => [model.name, model] as const))("%s in the
   });
 
   test("stands in a group of the list", () => {
-    expect(model.group).toMatch(/^(?:Bread|Buns and layered dough|Cake and cookies)$/);
+    expect(model.group).toMatch(/^(?:Bread|Buns and laminated dough|Cake and cookies)$/);
   });
 
   test("what is told before is what its sheet must compute", () => {

@@ -30,17 +30,17 @@ describe("what is in the way is said", () => {
     [
       "unclear thousands",
       (d) => (d.fields.mixer_limit = "1.250"),
-      'mixer_limit: Mixer takes at most is "1.250", which could be 1250 or 1.25; enter the one you mean.',
+      'mixer_limit: Mixer capacity is "1.250", which could be 1250 or 1.25; enter the one you mean.',
     ],
     [
       "a share below 1",
       (d) => (d.fields.handling_loss = "0.02"),
-      "handling_loss: Lost in bowl and on bench is 0.02, which could be 0.02 % or 2 %; enter it with its % sign.",
+      "handling_loss: Handling loss is 0.02, which could be 0.02 % or 2 %; enter it with its % sign.",
     ],
     [
       "too much lost",
       (d) => (d.fields.handling_loss = "40"),
-      "handling_loss: Lost in bowl and on bench is more than 30 %; is the bake loss meant?",
+      "handling_loss: Handling loss is more than 30 %; is the bake loss meant?",
     ],
     [
       "flours that are no 100",
@@ -60,7 +60,7 @@ describe("what is in the way is said", () => {
     [
       "salt that is a share in a plain column",
       (d) => (d.rows[2] = { ingredient: "Salt", kind: "salt", percent: "0.02", weighed: "" }),
-      "percent/2: The percentage of row 3 is 0.02, which beside flour of 100 is 0.02 %; enter 2, or 0.02% if that is meant, or every row as a share with the flour as 100% (1).",
+      "percent/2: The percentage of row 3 is 0.02, which beside flour of 100 is 0.02 %; enter 2, or 0.02% if that is meant. Or type every row as a share, the flour as 100% (1).",
     ],
     [
       "tins without a tin",

@@ -63,8 +63,8 @@ describe("the shop's settings", () => {
     type("Weights in", "ounces");
     type("Temperatures in", "°F");
     type("Lengths in", "inches");
-    type("Mixer takes at most", "44 lb");
-    type("Room is at", "");
+    type("Mixer capacity", "44 lb");
+    type("Room temperature", "");
     book.type(sheet, `A${rows.indexOf("Shop") + 1}`, "Our name");
     const draft = begun(book);
     expect(draft.units).toEqual(OUNCES);
@@ -80,7 +80,7 @@ describe("the shop's settings", () => {
   test("that cannot be read are said at their field", () => {
     const { sheet } = keep(book, sampleDraft());
     const rows = book.values(sheet, "A1:A30").flat().map(String);
-    book.type(sheet, `B${rows.indexOf("Flour is at") + 1}`, "warm");
+    book.type(sheet, `B${rows.indexOf("Flour temperature") + 1}`, "warm");
     const { troubles } = assess(begun(book), model);
     expect(troubles.find(({ at }) => at === "flour_temp")?.says).toContain('"warm"');
   });
@@ -120,18 +120,18 @@ describe.skipIf(skipWithoutChromium("the shop's settings in a browser"))("the pa
     await settled();
     await bench.page.locator("summary", { hasText: "Scale and mixer" }).click();
     await bench.field("Temperature").selectOption("F");
-    await bench.field("Mixer takes at most g").fill("18 kg");
+    await bench.field("Mixer capacity g").fill("18 kg");
     await keepButton().click();
     await bench.wait(1500);
     await expect.poll(() => book.sheetNames()).toContain("Bakery settings");
     await expect.poll(() => bench.page.getByText("Kept in “Bakery settings”.").count()).toBe(1);
     await bench.checked("kept");
     await bench.field("Template").selectOption("cookie");
-    await expect.poll(() => bench.field("Mixer takes at most g").inputValue()).toBe("18 kg");
+    await expect.poll(() => bench.field("Mixer capacity g").inputValue()).toBe("18 kg");
     expect(await bench.field("Temperature").inputValue()).toBe("F");
     await bench.open();
     await settled();
-    await expect.poll(() => bench.field("Mixer takes at most g").inputValue()).toBe("18 kg");
+    await expect.poll(() => bench.field("Mixer capacity g").inputValue()).toBe("18 kg");
     expect(await keepButton().count()).toBe(0);
     expect(await bench.page.getByText(/^Begun with the units/).count()).toBe(1);
     await bench.checked("begun");
@@ -142,7 +142,7 @@ describe.skipIf(skipWithoutChromium("the shop's settings in a browser"))("the pa
     const groups = bench.field("Template").locator("optgroup");
     expect(await groups.evaluateAll((all) => all.map((one) => one.getAttribute("label")))).toEqual([
       "Bread",
-      "Buns and layered dough",
+      "Buns and laminated dough",
       "Cake and cookies",
     ]);
     expect(await groups.locator("option").count()).toBe(8);

@@ -7,7 +7,7 @@ import { define, down } from "../define.ts";
 export const DOUGHFOR = define({
   name: "BAKE_DOUGHFOR",
   family: "Dough and mixes",
-  summary: "Dough to mix for a number of pieces, with what is lost in the oven and on the bench.",
+  summary: "Dough to mix for a number of pieces, with bake loss and handling loss.",
   args: {
     pieces: { is: cell(count<number>()), says: "How many pieces." },
     weight: {
@@ -20,7 +20,7 @@ export const DOUGHFOR = define({
     },
     handling_loss: {
       is: optional(share(0.3), ratio(0)),
-      says: "(optional) Dough lost in bowl and on the bench, as a share of the dough, such as 2%.",
+      says: "(optional) Handling loss: dough left in the bowl and on the bench, as a share, such as 2%.",
     },
   },
   returns: { shape: "cell", says: "The dough, in the weight's unit." },

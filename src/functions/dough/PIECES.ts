@@ -13,7 +13,7 @@ export const PIECES = define({
     weight: { is: cell(weightAboveZero<Weight>()), says: "The scaling weight of a piece, in the same unit." },
     handling_loss: {
       is: optional(share(0.3), ratio(0)),
-      says: "(optional) Dough lost in bowl and on the bench, as a share of the dough, such as 2%.",
+      says: "(optional) Handling loss: dough left in the bowl and on the bench, as a share, such as 2%.",
     },
   },
   returns: {

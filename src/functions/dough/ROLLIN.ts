@@ -8,7 +8,7 @@ import { define, down } from "../define.ts";
 export const ROLLIN = define({
   name: "BAKE_ROLLIN",
   family: "Dough and mixes",
-  summary: "Roll-in fat for a laminated dough, as a share of the base dough, of the finished dough or of the flour.",
+  summary: "The weight of roll-in fat, as a share of the base dough, the finished dough or the flour.",
   args: {
     dough: {
       is: cell(weightAboveZero<Weight>()),

@@ -48,7 +48,7 @@ export const CONTENT = define({
   returns: {
     shape: "rows",
     cells: ["weight"],
-    says: "One weight per row in the unit of the weights, or the kilocalories; of several parts what all rows hold together, side by side.",
+    says: "One weight per row in the unit of the weights, or the kilocalories. For several parts, the totals side by side.",
   },
   examples: [
     {

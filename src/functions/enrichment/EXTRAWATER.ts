@@ -27,7 +27,7 @@ export const EXTRAWATER = define({
   returns: {
     shape: "rows",
     cells: ["extra water", "remark"],
-    says: "Two columns: extra water, and a remark where the figure is rough or there is none.",
+    says: "Two columns: extra water, and a note where the figure is rough or there is none.",
   },
   examples: [
     {

@@ -57,7 +57,7 @@ export const PLAINWATER = define({
     {
       call: [down("flour", "whole egg"), down(1000, 800), down("flour", "egg"), 0.5],
       because:
-        "BAKE_PLAINWATER: hydration is 50 %, and without plain water the dough has 60.92 % already: 109.2 too much; enter a higher one, or take that much water out of the other rows.",
+        "BAKE_PLAINWATER: hydration is 50 %, and without plain water the dough has 60.92 % already: 109.2 too much. Enter a higher one, or take that much water out of the other rows.",
     },
     {
       call: [down("flour", "egg"), down(1000, 100), down("flour", "egg"), 65],

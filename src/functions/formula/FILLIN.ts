@@ -59,7 +59,7 @@ export const FILLIN = define({
     {
       call: [down(1, 0.65), down("", ""), down("flour", "water")],
       because:
-        "BAKE_FILLIN: percents give no anchor: type the weight of one row that has a percentage (the flour, say), or give an amount of dough or flour.",
+        "BAKE_FILLIN: percents give no anchor. Type the weight of one row that has a percentage, such as the flour, or give an amount of dough or flour.",
     },
   ],
   compute: ({ percents, weights, kinds, amount, of }) => {

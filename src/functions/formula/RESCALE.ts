@@ -16,7 +16,7 @@ export const RESCALE = define({
     weights: { is: column(someWeight<Weight>()), says: "The weights, all in one unit." },
     target: {
       is: cell(comparedWithFrom()),
-      says: "What it shall become: a new sum of the weights, or a new figure of what from holds.",
+      says: "What you want: a new sum of the weights, or a new figure of what from holds.",
     },
     from: {
       is: optionalList(comparedWithFrom()),
@@ -46,7 +46,7 @@ export const RESCALE = define({
     {
       call: [down("1 kg", 600), "2 kg"],
       because:
-        'BAKE_RESCALE: weights row 2 is 600 without a unit beside weights that carry theirs; enter its unit too, such as "600 g" if it is grams.',
+        'BAKE_RESCALE: weights row 2 is 600 without a unit beside weights that carry theirs. Enter its unit too, such as "600 g" if it is grams.',
     },
     { call: [down(10, 6), 5, 0], because: "BAKE_RESCALE: from adds up to 0, and nothing can be scaled from 0." },
     { call: [down(10, 6), ""], because: "BAKE_RESCALE: target is blank; enter a weight such as 350." },

@@ -10,7 +10,7 @@ export const SCALEROUND = define({
   name: "BAKE_SCALEROUND",
   family: "Formula",
   summary:
-    "Weights on the steps the shop's scales can show, each on the coarsest step that is near enough; else left as it is.",
+    "Weights as the shop's scales can show them, each on the coarsest step that is near enough.",
   args: {
     weights: { is: column(someWeight<Weight>()), says: "The weights, all in one unit." },
     step: {

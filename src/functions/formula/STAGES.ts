@@ -16,12 +16,12 @@ export const STAGES = define({
     kinds: { is: column(kind()), says: "What each row is: flour, water, salt, yeast and so on, no starter." },
     share: {
       is: either(share(1)),
-      says: "The part of all flour that is prefermented, such as 30%, or a column with each row's own part, blank beside water.",
+      says: "The part of all flour that is prefermented, such as 30%, or a column with each row's part.",
     },
     hydration: { is: cell(hydration()), says: "Water over flour in the preferment, its seed included, such as 100%." },
     seed: {
       is: optional(someWeight<Weight>(), weight(0)),
-      says: "(optional) Weight of ripe starter that goes in, in the unit of the weights; its flour and water are inside the weights.",
+      says: "(optional) Weight of ripe starter that goes in. Its flour and water are inside the weights.",
     },
     seed_hydration: {
       is: optional(hydration(), null),
@@ -57,17 +57,17 @@ export const STAGES = define({
     {
       call: [down(1000, 450), down("flour", "water"), 0.4, 1.25],
       because:
-        "BAKE_STAGES: hydration is 125 %, which takes 500 of water where the water rows hold 450, and the final mix would be left below 0; preferment less flour, or at a lower hydration.",
+        "BAKE_STAGES: hydration is 125 %, which takes 500 of water, and the water rows hold 450. Preferment less flour, or at a lower hydration.",
     },
     {
       call: [down(1000, 650), down("flour", "dairy"), 0.3, 1],
       because:
-        "BAKE_STAGES: kinds have milk as the only liquid: milk is only partly water, so it cannot meet a hydration, and it spoils in the hours a preferment stands; enter part of it as water and milk powder.",
+        "BAKE_STAGES: kinds have milk as the only liquid. It is only partly water, and it spoils while a preferment stands. Enter part of it as water and milk powder.",
     },
     {
       call: [down(900, 700, 200), down("flour", "water", "levain 100%"), 0.2, 1],
       because:
-        "BAKE_STAGES: kinds row 3 is a preferment, and the split needs its flour and water in rows of their own; enter them so, and a ripe starter as the seed.",
+        "BAKE_STAGES: kinds row 3 is a preferment. Enter its flour and water in rows of their own, and a ripe starter as the seed.",
     },
     {
       call: [down(1000, 700), down("flour", "water"), down(0.2, 0.2), 1],

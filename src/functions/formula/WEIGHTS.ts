@@ -14,7 +14,7 @@ export const WEIGHTS = define({
   args: {
     percents: { is: column(percent()), says: "Percentages of the flour; the flours together make 100%." },
     kinds: { is: column(kind()), says: "What each row is: flour, water, salt, yeast, levain 100% and so on." },
-    amount: { is: cell(someWeight<Weight>()), says: "How much dough (or flour), in the unit the weights shall have." },
+    amount: { is: cell(someWeight<Weight>()), says: "How much dough (or flour), in the unit you want the weights in." },
     of: {
       is: optional(word({ dough: [], flour: [] }), "dough"),
       says: '(optional) What the amount is of: "dough" (default) or "flour".',
@@ -43,12 +43,12 @@ export const WEIGHTS = define({
     {
       call: [down(100, 65, 0.3), down("flour", "water", ""), 1000, "flour"],
       because:
-        'BAKE_WEIGHTS: kinds row 3 is blank though the row has an amount; choose one of flour, water, salt, yeast, sugar, fat, egg, dairy, grain, fruit, ice, other, or a preferment with its hydration such as "levain 100%".',
+        'BAKE_WEIGHTS: kinds row 3 is blank though the row has an amount. Choose one of flour, water, salt, yeast, sugar, fat, egg, dairy, grain, fruit, ice, other, or a preferment with its hydration such as "levain 100%".',
     },
     {
       call: [down(1, 65, 0.02), down("flour", "water", "salt"), 1000],
       because:
-        "BAKE_WEIGHTS: percents row 2 is 65, which beside flour of 1 (100%) is 6500 %; enter 65% (0.65), or type every row plain with the flour as 100.",
+        "BAKE_WEIGHTS: percents row 2 is 65, which beside flour of 1 (100%) is 6500 %; enter 65% (0.65). Or type every row plain, the flour as 100.",
     },
     {
       call: [down(95, 65, 2), down("flour", "water", "salt"), 1000],

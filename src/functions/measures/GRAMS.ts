@@ -48,7 +48,7 @@ export const GRAMS = define({
     {
       call: ["1 tsp kosher salt"],
       because:
-        'BAKE_GRAMS: lines row 1 is "1 tsp kosher salt": a tsp of it weighs 2.8 g to 5 g from one brand to the next; weigh it, or say which.',
+        'BAKE_GRAMS: lines row 1 is "1 tsp kosher salt": a tsp of it weighs 2.8 g to 5 g from one brand to the next. Weigh it, or say which.',
     },
   ],
   compute: ({ lines, ingredients, cups, larder }) => {

@@ -9,7 +9,7 @@ export const GRAMSPAN = define({
   name: "BAKE_GRAMSPAN",
   family: "Measures",
   summary:
-    "Least and most grams of every line of a recipe text, with a remark where a line is unclear or contradicts itself.",
+    "Least and most grams of every line of a recipe, with a note where a line is unclear.",
   args: {
     lines: { is: column(text()), says: 'The lines of the recipe, such as "2 to 3 tbsp water".' },
     ingredients: {
@@ -25,14 +25,14 @@ export const GRAMSPAN = define({
   returns: {
     shape: "rows",
     cells: ["least", "most", "remark"],
-    says: "Three columns: least and most grams, and a remark, blank where there is nothing to say.",
+    says: "Three columns: least and most grams, and a note, blank where there is nothing to say.",
   },
   examples: [
     {
       call: [down("2 1/4 cups plus 2 tablespoons to 3 cups water", "1 tsp kosher salt", "salt to taste")],
       gives: [
         [561.9, 709.8, ""],
-        [2.8, 5, "A tsp of it weighs 2.8 g to 5 g from one brand to the next; weigh it, or say which."],
+        [2.8, 5, "A tsp of it weighs 2.8 g to 5 g from one brand to the next. Weigh it, or say which."],
         ["", "", "No amount."],
       ],
       source: "The Fresh Loaf node/3236; kosher salt 2.8 to 5 g a teaspoon, three agreeing cooking pages",

@@ -8,13 +8,13 @@ import { define, down } from "../define.ts";
 export const SELLPRICE = define({
   name: "BAKE_SELLPRICE",
   family: "Money",
-  summary: "Selling price from the cost and a cost share, a margin or a markup, with tax on top and rounded up.",
+  summary: "Selling price from the cost and a food cost %, a margin or a markup, with tax, rounded up.",
   args: {
     cost: { is: cell(priceCell()), says: "What it costs, per piece sold." },
     share: { is: cell(share(10)), says: "The share wanted, such as 30%." },
     meaning: {
       is: cell(word(MEANINGS)),
-      says: 'Cost over price is a "cost share", profit over price a "margin", profit over cost a "markup".',
+      says: 'Cost over price is a "food cost", profit over price a "margin", profit over cost a "markup".',
     },
     tax: { is: optional(share(1), ratio(0)), says: "(optional) Tax that comes on top of the price, such as 20%." },
     step: {
@@ -25,7 +25,7 @@ export const SELLPRICE = define({
   returns: { shape: "cell", says: "The selling price, in the cost's currency." },
   rowwise: true,
   examples: [
-    { call: [0.99, 0.36, "cost share"], gives: 2.75, source: "a food cost lesson, toprecipes: $0.99 at 36 %" },
+    { call: [0.99, 0.36, "food cost"], gives: 2.75, source: "a food cost lesson, toprecipes: $0.99 at 36 %" },
     {
       call: [4, 0.25, down("margin", "markup")],
       gives: down(5.3333, 5),
@@ -40,9 +40,9 @@ export const SELLPRICE = define({
       because: "BAKE_SELLPRICE: share is 100 %; a margin must be below 100 % of the price.",
     },
     {
-      call: [down(4, 5), down(0, 35), "cost share"],
+      call: [down(4, 5), down(0, 35), "food cost"],
       because:
-        "BAKE_SELLPRICE: share row 1 is 0; a cost share must be above 0 %; share row 2 is 35, which is 3500 %; enter 35% or 0.35.",
+        "BAKE_SELLPRICE: share row 1 is 0; a food cost must be above 0 %; share row 2 is 35, which is 3500 %; enter 35% or 0.35.",
     },
   ],
   compute: ({ cost, share, meaning, tax, step }) => sellingPrice(cost, share, meaning, tax, step),

@@ -12,12 +12,12 @@ import { define, down } from "../define.ts";
 export const UNITCOST = define({
   name: "BAKE_UNITCOST",
   family: "Money",
-  summary: "What a gram (or kg, oz, lb) of an ingredient costs ready for use, from the price and size of a pack.",
+  summary: "What a gram, kg, oz or lb of an ingredient costs ready for use, from a pack's price and size.",
   args: {
     price: { is: cell(priceCell()), says: "What a pack costs." },
     pack: {
       is: cell(packCell()),
-      says: 'The pack, such as "5 lb", "12 x 750 ml", "1 dozen"; a number alone is in the unit, which is then needed.',
+      says: 'The pack, such as "5 lb", "12 x 750 ml", "1 dozen". A number alone is in the unit, which is then needed.',
     },
     usable: {
       is: optional(shareAboveZero(1), ratio(1)),

@@ -9,7 +9,7 @@ export const FRICTIONGUIDE = define({
   name: "BAKE_FRICTIONGUIDE",
   family: "Temperature",
   summary:
-    "Low, usual and high friction factor of a way of mixing, for two other temperatures; a start only, measure your own.",
+    "Low, usual and high friction factor of a way of mixing, for two other temperatures. Then measure your own.",
   args: {
     mixing: { is: cell(word(MIXINGS)), says: "hand, folds, stand, planetary, spiral or processor." },
     minutes: {

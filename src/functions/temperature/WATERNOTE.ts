@@ -28,7 +28,7 @@ export const WATERNOTE = define({
     {
       call: [47, 15],
       gives:
-        "Water of 47 °C is too hot for fresh yeast (38 °C at most): warm the flour or the room, or accept a cooler dough and a longer rise.",
+        "Water of 47 °C is too hot for fresh yeast (38 °C at most). Warm the flour or the room, or accept a cooler dough and a longer rise.",
       source: "the factor method's 47 °C for flour at 5 °C; Exploratorium, yeast is fussy about temperature",
     },
   ],

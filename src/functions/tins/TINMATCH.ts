@@ -9,7 +9,7 @@ import { define, down } from "../define.ts";
 export const TINMATCH = define({
   name: "BAKE_TINMATCH",
   family: "Tins",
-  summary: "Which of your tins fits: each tin's capacity or area over the one a recipe asks for, and the nearest tin.",
+  summary: "Which of your tins fits: each tin's capacity or area against the recipe's, and the nearest tin.",
   args: {
     wanted: {
       is: cell(sized(number<number>("a capacity in cm³ or an area in cm², such as 1900", { above: 0, max: 1e9 }))),

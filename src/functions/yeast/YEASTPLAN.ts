@@ -10,7 +10,7 @@ export const YEASTPLAN = define({
   name: "BAKE_YEASTPLAN",
   family: "Yeast and preferments",
   summary:
-    "Low, middle and high yeast for a schedule of rests, each with its hours and dough temperature: a start for a trial.",
+    "Low, middle and high yeast for a schedule of rests with their hours and temperatures: a start for a trial.",
   args: {
     yeast: {
       is: cell(
@@ -67,7 +67,7 @@ export const YEASTPLAN = define({
     {
       call: [1, 3, 24, down(1, 12), down(24, 4)],
       because:
-        "BAKE_YEASTPLAN: temps hold rests below 10 °C that do more than half of the work, and no rule of degrees holds there; keep the yeast and find the time in the cold by trial.",
+        "BAKE_YEASTPLAN: temps hold rests below 10 °C that do more than half of the work. No rule of degrees holds there. Keep the yeast and find the time in the cold by trial.",
     },
     {
       call: [1, 3, 24, down(3, 2), down(24, -4)],

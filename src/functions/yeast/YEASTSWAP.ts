@@ -9,11 +9,11 @@ export const YEASTSWAP = define({
   name: "BAKE_YEASTSWAP",
   family: "Yeast and preferments",
   summary:
-    "One kind of yeast for another, 1 of fresh to 0.40 active dry or 0.33 instant, and the water that keeps the weight.",
+    "Fresh, active dry or instant yeast for one another, and the water that keeps the weight.",
   args: {
     weight: { is: cell(someWeight<Weight>()), says: "The yeast in the formula, in any unit." },
     from: { is: cell(word(YEASTS)), says: 'What it is: "fresh", "active dry" or "instant".' },
-    to: { is: cell(word(YEASTS)), says: "What it shall be, in the same words." },
+    to: { is: cell(word(YEASTS)), says: "What you want instead, in the same words." },
   },
   returns: {
     shape: "row",

@@ -11,7 +11,7 @@ export const YEASTTIME = define({
   name: "BAKE_YEASTTIME",
   family: "Yeast and preferments",
   summary:
-    "Low, middle and high yeast for another fermentation time and, when both are given, another temperature: a start for a trial.",
+    "Low, middle and high yeast for another fermentation time, and another temperature if given: a start for a trial.",
   args: {
     yeast: {
       is: cell(
@@ -25,7 +25,7 @@ export const YEASTTIME = define({
       says: "The yeast now, as a weight or as a share of the flour.",
     },
     hours_now: { is: cell(hoursCell()), says: "Hours the dough takes now." },
-    hours_wanted: { is: cell(hoursCell()), says: "Hours it shall take, from a third of that to twice that." },
+    hours_wanted: { is: cell(hoursCell()), says: "Hours you want it to take, from a third of that to twice that." },
     temp_now: {
       is: optional(degrees<number>(), null),
       says: "(optional) Dough temperature now, from 15 to 32 °C (59 to 89.6 °F).",
@@ -53,12 +53,12 @@ export const YEASTTIME = define({
     {
       call: [6, 1.5, 12],
       because:
-        "BAKE_YEASTTIME: hours_wanted is 12, 8 times hours_now, and the rule holds up to twice; keep the yeast and retard the dough in the cold, or go in two steps with a trial between.",
+        "BAKE_YEASTTIME: hours_wanted is 12, 8 times hours_now. The rule holds up to twice. Keep the yeast and retard the dough, or go in two steps with a trial between.",
     },
     {
       call: [10, 8, 2],
       because:
-        "BAKE_YEASTTIME: hours_wanted is 2, hours_now divided by 4, and the rule holds down to a third; go in two steps with a trial between, or use a preferment.",
+        "BAKE_YEASTTIME: hours_wanted is 2, hours_now divided by 4. The rule holds down to a third. Go in two steps with a trial between, or use a preferment.",
     },
     {
       call: [10, 3, 3, 24],
