@@ -176,8 +176,7 @@ function baseLines(data: CardData, amount: CardAmount, values: Into): Line[] {
   ];
   if (data.pieces !== null && amount.by !== "pieces")
     lines.push(line("Pieces, on the formula sheet", figure(values, "base_pieces", data.pieces)));
-  if (amount.by !== "mixes")
-    lines.push(line(head(data, "Mixer capacity"), figure(values, "limit", data.mixerLimit)));
+  if (amount.by !== "mixes") lines.push(line(head(data, "Mixer capacity"), figure(values, "limit", data.mixerLimit)));
   data.steps.forEach((step, at) => {
     const says = at === 0 ? head(data, "Scales read to, the coarsest first") : "";
     lines.push(line(says, figure(values, `step_${at + 1}`, step)));

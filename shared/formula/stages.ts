@@ -65,8 +65,7 @@ function refuseRows(kinds: Kinds, share: Ratio | readonly (Ratio | null)[]): voi
     if (kind === null) continue;
     const own = typeof share === "number" ? null : (share[index] ?? null);
     if (kind.word === "preferment") {
-      const says =
-        "is a preferment. Enter its flour and water in rows of their own, and a ripe starter as the seed";
+      const says = "is a preferment. Enter its flour and water in rows of their own, and a ripe starter as the seed";
       faults.push(fault(says, "kinds", index + 1));
     } else if (own !== null && (kind.word === "water" || kind.word === "ice")) {
       const says = `is ${shownShare(own)} beside ${kind.word}; leave it blank, the water follows from the hydration`;

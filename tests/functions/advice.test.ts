@@ -225,7 +225,8 @@ describe("percentages that are mixed", () => {
     const plain = [100, 65, 2, 1];
     const mixed = plain.map((one, at) => (at === row ? one / 100 : one));
     const said = refusal("BAKE_WEIGHTS", down(...mixed), kinds, 1000, "flour");
-    const [, figure = "", marked = ""] = /enter ([\d.]+), or ([\d.]+%) if that is meant. Or type every row/.exec(said) ?? [];
+    const [, figure = "", marked = ""] =
+      /enter ([\d.]+), or ([\d.]+%) if that is meant. Or type every row/.exec(said) ?? [];
     for (const entry of [Number(figure), figure])
       expectCells(weights(plain.map((one, at) => (at === row ? entry : one))), grams);
     // The other meaning is the other number.

@@ -9,8 +9,7 @@ import { define, down } from "../define.ts";
 export const SCALEROUND = define({
   name: "BAKE_SCALEROUND",
   family: "Formula",
-  summary:
-    "Weights as the shop's scales can show them, each on the coarsest step that is near enough.",
+  summary: "Weights as the shop's scales can show them, each on the coarsest step that is near enough.",
   args: {
     weights: { is: column(someWeight<Weight>()), says: "The weights, all in one unit." },
     step: {

@@ -9,8 +9,7 @@ import { define, down } from "../define.ts";
 export const YEASTPLAN = define({
   name: "BAKE_YEASTPLAN",
   family: "Yeast and preferments",
-  summary:
-    "Low, middle and high yeast for a schedule of rests with their hours and temperatures: a start for a trial.",
+  summary: "Low, middle and high yeast for a schedule of rests with their hours and temperatures: a start for a trial.",
   args: {
     yeast: {
       is: cell(

@@ -8,8 +8,7 @@ import { define, down } from "../define.ts";
 export const YEASTSWAP = define({
   name: "BAKE_YEASTSWAP",
   family: "Yeast and preferments",
-  summary:
-    "Fresh, active dry or instant yeast for one another, and the water that keeps the weight.",
+  summary: "Fresh, active dry or instant yeast for one another, and the water that keeps the weight.",
   args: {
     weight: { is: cell(someWeight<Weight>()), says: "The yeast in the formula, in any unit." },
     from: { is: cell(word(YEASTS)), says: 'What it is: "fresh", "active dry" or "instant".' },
