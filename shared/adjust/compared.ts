@@ -1,0 +1,116 @@
+// Two formulas side by side: rows, figures, what comes and goes of remarks and allergens.
+
+import { ratio } from "../base/units.ts";
+import { type KindPart, kindParts } from "../drawings/kind-bar.ts";
+import { builtInNamed, nameKey } from "../larder/built-in-larder.ts";
+import { findIngredient, type Larder } from "../larder/larder.ts";
+import { review } from "../review/review.ts";
+import { type Figure, figuresOf } from "./figures.ts";
+import { allFlour, eachOf, type Formula, type Row, weightsOf } from "./formula.ts";
+import type { Money } from "./money.ts";
+import { orNull } from "./parts.ts";
+
+/** Percentages are in the formula's own frame, weights in its unit; null where a formula has no such row. */
+export type ComparedRow = {
+  readonly name: string;
+  readonly percents: readonly [before: number | null, after: number | null];
+  readonly weights: readonly [before: number | null, after: number | null];
+  readonly isChanged: boolean;
+};
+export type Compared = {
+  readonly rows: readonly ComparedRow[];
+  readonly figures: readonly Figure[];
+  readonly remarks: { readonly comes: readonly string[]; readonly goes: readonly string[] };
+  readonly allergens: { readonly comes: readonly string[]; readonly goes: readonly string[] };
+  readonly parts: readonly [before: readonly KindPart[], after: readonly KindPart[]];
+};
+
+/** Rows are paired by their ids, or by their names where the two are of different sheets. */
+export function compared(
+  before: Formula,
+  after: Formula,
+  money: Money,
+  larder: Larder,
+  by: "id" | "name" = "id",
+): Compared {
+  const said = (formula: Formula) => remarksOf(formula, larder);
+  const allergens = (formula: Formula) => allergensOf(formula.rows, larder);
+  return {
+    rows: rowsOf(before, after, by),
+    figures: figuresOf(before, after, money, larder),
+    remarks: { comes: without(said(after), said(before)), goes: without(said(before), said(after)) },
+    allergens: {
+      comes: without(allergens(after), allergens(before)),
+      goes: without(allergens(before), allergens(after)),
+    },
+    parts: [partsOf(before), partsOf(after)],
+  };
+}
+
+const without = (some: readonly string[], others: readonly string[]): string[] =>
+  [...new Set(some)].filter((one) => !others.includes(one));
+
+const partsOf = (formula: Formula): readonly KindPart[] =>
+  kindParts(
+    weightsOf(formula),
+    formula.rows.map(({ kind }) => kind),
+  );
+
+function rowsOf(before: Formula, after: Formula, by: "id" | "name"): ComparedRow[] {
+  const key = (row: Row) => (by === "id" ? String(row.id) : nameKey(row.name));
+  const [was, now] = [eachOf(before), eachOf(after)];
+  const paired = after.rows.map((row) => [before.rows.find((one) => key(one) === key(row)), row] as const);
+  const gone = before.rows.filter((row) => !after.rows.some((one) => key(one) === key(row)));
+  return [...paired, ...gone.map((row) => [row, undefined] as const)].map(([old, row]): ComparedRow => {
+    const isRenamed = old !== undefined && row !== undefined && old.name !== row.name;
+    const shown = (one: Row | undefined) => one?.amount ?? null;
+    const weighs = (one: Row | undefined, each: number) => (one === undefined ? null : one.amount * each);
+    return {
+      name: isRenamed ? `${row.name} (was ${old.name})` : (row?.name ?? old?.name ?? ""),
+      percents: [shown(old), shown(row)],
+      weights: [weighs(old, was), weighs(row, now)],
+      isChanged: isRenamed || !isSame(shown(old), shown(row)),
+    };
+  });
+}
+
+const isSame = (one: number | null, other: number | null): boolean =>
+  one === other || (one !== null && other !== null && Math.abs(one - other) <= 1e-9 * Math.max(one, other));
+
+/** What is unusual for the style, each with the row it is said of. */
+function remarksOf({ rows, style }: Formula, larder: Larder): string[] {
+  const all = allFlour(rows);
+  const said = orNull(() =>
+    review(
+      rows.map(({ name }) => name),
+      rows.map(({ kind }) => kind),
+      rows.map(({ amount }) => ratio(amount / all)),
+      style,
+      larder,
+    ),
+  );
+  return (said ?? []).map(({ row, says }) => `${rows[row]?.name ?? "Formula"}: ${says}.`);
+}
+
+/** Allergens that the ingredient sheet names, and those that an ingredient has by its nature. */
+function allergensOf(rows: readonly Row[], larder: Larder): string[] {
+  return rows.flatMap(({ name, kind, amount }): string[] => {
+    if (amount === 0) return [];
+    const own = orNull(() => findIngredient(larder, name))?.allergens;
+    const typed = own === null || own === undefined || /^none$/i.test(own.trim()) ? [] : own.split(/[,;]/);
+    const byNature = builtInNamed(name)?.allergensByNature ?? (kind.word === "egg" ? ["egg"] : []);
+    return [...typed, ...byNature].map((one) => one.trim().toLowerCase()).filter((one) => one !== "");
+  });
+}
+
+/** Rows that are another than before, by their ids: what a change must have said. */
+export function rowsChanged(before: Formula, after: Formula): number[] {
+  const now = new Map(after.rows.map((row) => [row.id, row]));
+  const same = (one: Row, other: Row | undefined) =>
+    other !== undefined && one.name === other.name && one.type === other.type && isSame(one.amount, other.amount);
+  const then = new Set(before.rows.map(({ id }) => id));
+  return [
+    ...before.rows.flatMap((row) => (same(row, now.get(row.id)) ? [] : [row.id])),
+    ...after.rows.flatMap(({ id }) => (then.has(id) ? [] : [id])),
+  ];
+}

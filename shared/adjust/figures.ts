@@ -1,0 +1,58 @@
+// What a formula comes to, before and after: the same sums as the cells of its sheet.
+import { showNumber, shownShare } from "../base/show.ts";
+import { builtInNamed } from "../larder/built-in-larder.ts";
+import type { Larder } from "../larder/larder.ts";
+import { allFlour, type Formula, plainHydration, prefermented, type Row, type Size, shareOf } from "./formula.ts";
+import { billOf, doughOf, type Money, pieceMoney } from "./money.ts";
+import { orNull, partOf } from "./parts.ts";
+import { effectiveHydration } from "./water.ts";
+
+export type Figure = { readonly label: string; readonly before: string; readonly after: string };
+
+type Shown = (value: number) => string;
+
+/** What neither of the two has is left out. */
+function pair(label: string, was: number | null, now: number | null, shown: Shown): Figure[] {
+  const say = (value: number | null) => (value === null ? "not known" : shown(value));
+  return was === null && now === null ? [] : [{ label, before: say(was), after: say(now) }];
+}
+
+export function figuresOf(before: Formula, after: Formula, money: Money, larder: Larder): Figure[] {
+  const both = (label: string, of: (formula: Formula) => number | null, shown: Shown): Figure[] =>
+    pair(label, of(before), of(after), shown);
+  const share = (label: string, of: (formula: Formula) => number | null): Figure[] =>
+    both(label, of, (value) => shownShare(value));
+  const weighs: Shown = (value) => `${showNumber(value, value < 10 ? 1 : 0)} ${after.options.weight}`;
+  const [was, now] = pieceMoney(before, after, money, larder, 0);
+  return [
+    ...share("Hydration", ({ rows }) => plainHydration(rows)),
+    ...share("Effective hydration", ({ rows }) => orNull(() => effectiveHydration(rows, larder))),
+    ...share("Salt", ({ rows }) => shareOf(rows, "salt")),
+    ...share("Yeast", ({ rows }) => shareOf(rows, "yeast")),
+    ...share("Sugar", ({ rows }) => shareOf(rows, "sugar")),
+    ...share("Fat", ({ rows }) => shareOf(rows, "fat")),
+    ...share("Prefermented flour", prefermented),
+    ...share("Protein of the flour", ({ rows }) => flourProtein(rows, larder)),
+    ...both("Dough", doughOf, weighs),
+    ...both("Piece, baked", ({ sizes }) => sizes[0]?.baked ?? null, weighs),
+    ...both("Piece, scaled", ({ sizes }) => scaledOf(sizes[0]), weighs),
+    ...both(
+      "Cost of ingredients",
+      (formula) => billOf(formula, money, larder)?.cost ?? null,
+      (value) => showNumber(value),
+    ),
+    ...pair("Cost of a piece", was.cost, now.cost, (value) => showNumber(value, 3)),
+    ...pair("Margin", was.margin, now.margin, (value) => shownShare(value, 1)),
+  ];
+}
+
+const scaledOf = (size: Size | undefined): number | null =>
+  size === undefined || size.baked === null ? null : size.baked / (1 - size.loss);
+
+/** Protein of all flour with the gluten that is added to it, over both; null where a flour's is not known. */
+export function flourProtein(rows: readonly Row[], larder: Larder): number | null {
+  const strong = rows.filter(({ kind, name }) => kind.flour > 0 || builtInNamed(name)?.name === "vital wheat gluten");
+  const held = partOf(strong, "protein", larder);
+  const whole = strong.reduce((sum, { amount, kind }) => sum + amount * (kind.flour > 0 ? kind.flour : 1), 0);
+  return held === null || !(whole > 0) ? null : (held * allFlour(strong)) / whole;
+}

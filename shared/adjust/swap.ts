@@ -1,0 +1,141 @@
+// One ingredient in the place of another: the dough's water stays, and one part that is named; everything else that moves is said.
+import { refuse } from "../base/refusal.ts";
+import { shownShare } from "../base/show.ts";
+import { weight } from "../base/units.ts";
+import { swap as exchange } from "../enrichment/enrichment.ts";
+import type { Yeast } from "../formula/yeast.ts";
+import { builtInNamed } from "../larder/built-in-larder.ts";
+import { type Larder, requireIngredient } from "../larder/larder.ts";
+import type { StyleName } from "../review/bands.ts";
+import { askedOf } from "./asked.ts";
+import type { Change, Changed, Field } from "./change.ts";
+import { editOf } from "./edit.ts";
+import { allFlour, type Formula, type Row } from "./formula.ts";
+import { partsMoved } from "./parts.ts";
+import { SWAPS, type Swap } from "./swaps.ts";
+import { otherYeast, putInstead, YEAST_KINDS, YEAST_NAMES } from "./yeast-swap.ts";
+
+type Offer =
+  | { readonly row: Row; readonly label: string; readonly swap: Swap }
+  | { readonly row: Row; readonly label: string; readonly from: Yeast; readonly to: Yeast };
+
+/** Every swap that the formula has a row for. */
+export function offersFor({ rows }: Formula): Offer[] {
+  return rows
+    .filter(({ amount, name }) => amount > 0 && name !== "")
+    .flatMap((row): Offer[] => {
+      const known = builtInNamed(row.name)?.name;
+      const label = (name: string) => `${row.name} → ${name}`;
+      const yeast = YEAST_KINDS.find((one) => known === `${one} yeast`);
+      const yeasts = yeast === undefined ? [] : YEAST_KINDS.filter((one) => one !== yeast);
+      return [
+        ...SWAPS.filter(({ from }) => from === known).map((swap) => ({ row, swap, label: label(swap.name) })),
+        ...yeasts.map((to) => ({ row, from: yeast as Yeast, to, label: label(YEAST_NAMES[to]) })),
+      ];
+    });
+}
+
+export const swap: Change = {
+  name: "swap",
+  group: "Swap an ingredient",
+  label: "Swap one ingredient for another",
+  words:
+    "fresh dry instant yeast egg eggs dried yolk white milk powder water butter oil sugar honey instead substitute replace vegan cheaper",
+  fields: (formula): Field[] => {
+    const labels = offersFor(formula).map(({ label }) => label);
+    return [
+      { name: "swap", label: "Swap", choices: labels, start: labels[0] ?? "" },
+      { name: "part", label: "How much of it (%)", start: "100" },
+    ];
+  },
+  apply: (formula, values, larder) => {
+    const offers = offersFor(formula);
+    if (offers.length === 0)
+      refuse(
+        "Nothing in this formula has a swap. Yeast, egg, milk, butter, oil, sugar and honey do: enter their names as in the list of ingredients.",
+      );
+    const asked = askedOf(swap.fields(formula), values);
+    const chosen = asked.choice(
+      "swap",
+      offers.map(({ label }) => label),
+    );
+    const part = asked.share("part", { above: 0, max: 1 });
+    const offer = offers.find(({ label }) => label === chosen);
+    if (offer === undefined) return refuse("Choose a swap.");
+    return "swap" in offer ? swapped(formula, offer.row, offer.swap, part, larder) : otherYeast(formula, offer, part);
+  },
+};
+
+function swapped(
+  formula: Formula,
+  row: Row,
+  { from, to, name, type, kept }: Swap,
+  part: number,
+  larder: Larder,
+): Changed {
+  if (formula.isRolled && row.kind.word === "fat" && /oil$/.test(to))
+    refuse(
+      "Oil cannot take the place of butter in a layered dough: it soaks in, and no layers form. Choose another fat that is firm.",
+    );
+  const gone = row.amount * part;
+  const { amount, water } = exchanged(gone, row.name, name, kept, larder);
+  const edit = editOf(formula);
+  putInstead(edit, row, part, name, type, amount);
+  edit.water(water, name);
+  const after = edit.done(formula);
+  const all = allFlour(formula.rows);
+  return {
+    formula: after,
+    line: `${shownShare(gone / all)} ${row.name} is ${shownShare(amount / all)} ${name}`,
+    rows: edit.moved(),
+    parts: [],
+    notes: [
+      `The dough's water and its ${kept} stay.`,
+      ...partsMoved(formula.rows, after.rows, larder),
+      ...known(to, part),
+    ],
+    cautions: cautionsOf(from, to, formula.style),
+  };
+}
+
+/**
+ * In the direction in which it becomes less: what is dried keeps a part of a few grams in fewer, and the way back is the
+ * same sum turned round. `water` is what has to be poured in beside it.
+ */
+function exchanged(gone: number, from: string, to: string, kept: Swap["kept"], larder: Larder) {
+  if (keptShare(from, kept, larder) <= keptShare(to, kept, larder)) {
+    const forth = exchange(weight(1), from, to, kept, larder);
+    return { amount: gone * forth.weight, water: gone * forth.water };
+  }
+  const back = exchange(weight(1), to, from, kept, larder);
+  const amount = gone / back.weight;
+  return { amount, water: -amount * back.water };
+}
+
+/** How rich it is in what is kept; where that is not known, the exchange itself says so. */
+function keptShare(name: string, kept: Swap["kept"], larder: Larder): number {
+  const ingredient = requireIngredient(larder, name, "ingredient");
+  return (kept === "solids" ? 1 - (ingredient.water ?? 0) : ingredient[kept]) ?? 0;
+}
+
+/** Creamed with sugar, fat takes up the air that raises these. */
+const CREAMED: readonly StyleName[] = ["drop cookie", "layer cake", "pound cake", "muffin"];
+
+function cautionsOf(from: string, to: string, style: StyleName): string[] {
+  return [
+    ...(/oil$/.test(to) && !/oil$/.test(from) && CREAMED.includes(style)
+      ? ["Do not cream oil: it holds no air. Mix it in as a liquid, and expect a denser crumb."]
+      : []),
+    ...(to === "whole egg" || to === "egg yolk" || to === "egg white"
+      ? ["Keep raw egg at 5 °C or below, or as your local food rules say, and use it the same day."]
+      : []),
+  ];
+}
+
+/** Honey in the place of sugar: up to half of it, in an oven 25 °F cooler (National Honey Board, as four copies have it). */
+const known = (to: string, part: number): string[] =>
+  to === "honey"
+    ? [
+        `Bake 15 °C (25 °F) cooler: honey browns sooner.${part > 0.5 ? " Usually at most half of the sugar is replaced." : ""}`,
+      ]
+    : [];

@@ -1,0 +1,114 @@
+import { describe, expect, test } from "vitest";
+import { compared } from "../../shared/adjust/compared.ts";
+import type { Formula } from "../../shared/adjust/formula.ts";
+import { NO_MONEY } from "../../shared/adjust/money.ts";
+import { NO_LARDER } from "../../shared/larder/larder.ts";
+import { change, formulaOf, larderOf } from "./support.ts";
+
+const bun: Formula = formulaOf(
+  [
+    ["Bread flour", "flour", 1000],
+    ["Whole milk", "dairy", 100],
+    ["Whole egg", "egg", 500],
+    ["Unsalted butter", "fat", 500],
+    ["Salt", "salt", 20],
+    ["Fresh yeast", "yeast", 30],
+    ["Water", "water", 20],
+  ],
+  {
+    style: "bun",
+    batch: { of: "dough", amount: 2170 },
+    sizes: [{ name: "bun", pieces: 20, baked: 90, loss: 0.1, price: 2 }],
+  },
+);
+const figure = (formula: Formula, label: string, money = NO_MONEY) =>
+  compared(bun, formula, money, NO_LARDER).figures.find((one) => one.label === label);
+
+describe("before and after", () => {
+  const salted = change(bun, "salt", { wanted: "1.5" }).formula;
+
+  test("rows: what changed is marked, weights follow the dough that stays", () => {
+    const { rows } = compared(bun, salted, NO_MONEY, NO_LARDER);
+    expect(rows.filter(({ isChanged }) => isChanged).map(({ name }) => name)).toEqual(["Salt"]);
+    // 2170 g of dough over 2.165: by hand.
+    expect(rows[0]?.weights).toEqual([expect.closeTo(1000, 6), expect.closeTo(2170 / 2.165, 6)]);
+    expect(rows[4]?.percents).toEqual([expect.closeTo(0.02, 12), expect.closeTo(0.015, 12)]);
+  });
+
+  test("effective hydration is 57.928 % and the water's 2 % (USDA SR28: egg 76.15, milk 88.13, butter 17.94, yeast 69 %)", () => {
+    expect(figure(salted, "Effective hydration")).toEqual({
+      label: "Effective hydration",
+      before: "59.93 %",
+      after: "59.93 %",
+    });
+    expect(figure(salted, "Hydration")?.before).toBe("2 %");
+    expect(figure(salted, "Salt")).toMatchObject({ before: "2 %", after: "1.5 %" });
+    // Bread flour, USDA SR28 20081.
+    expect(figure(salted, "Protein of the flour")?.before).toBe("11.98 %");
+  });
+
+  test("remarks come and go: 6 % of salt is far above the usual 1.7 to 2.2 %", () => {
+    const salty = change(bun, "salt", { wanted: "6" }).formula;
+    const there = compared(bun, salty, NO_MONEY, NO_LARDER).remarks;
+    expect(there.comes.join()).toMatch(/Salt: Salt is 6 % of all flour, above the usual range/);
+    expect(compared(salty, bun, NO_MONEY, NO_LARDER).remarks.goes).toEqual(there.comes);
+  });
+
+  test("allergens come and go, by nature and by the ingredient sheet", () => {
+    const oil = change(bun, "swap", { swap: "Unsalted butter → Sunflower oil", part: "100" }).formula;
+    // Milk stays in the whole milk.
+    expect(compared(bun, oil, NO_MONEY, NO_LARDER).allergens).toEqual({ comes: [], goes: [] });
+    const plain = formulaOf([
+      ["Bread flour", "flour", 100],
+      ["Unsalted butter", "fat", 10],
+    ]);
+    const own = larderOf(["ingredient", "allergens"], ["Sunflower oil", "may contain soya, sesame"]);
+    const swapped = change(plain, "swap", { swap: "Unsalted butter → Sunflower oil", part: "100" }, own).formula;
+    expect(compared(plain, swapped, NO_MONEY, own).allergens).toEqual({
+      comes: ["may contain soya", "sesame"],
+      goes: ["milk"],
+    });
+  });
+
+  test("a piece costs what its ingredients cost, and the margin follows (by hand)", () => {
+    const prices = {
+      "bread flour": 0.001,
+      "whole milk": 0.002,
+      "whole egg": 0.004,
+      "unsalted butter": 0.01,
+      salt: 0,
+      "fresh yeast": 0,
+    };
+    const money = { prices, pieces: [0.8], tax: 0.1, lost: 1 };
+    // 1.00 + 0.20 + 2.00 + 5.00 on 2170 g; with 400 g of butter 7.20 on 2070 g; a bun is scaled at 100 g.
+    const lean = change(bun, "fat", { wanted: "40" }).formula;
+    expect(figure(lean, "Cost of ingredients", money)).toMatchObject({ before: "8.2", after: "7.55" });
+    const per = (cost: number, dough: number) => (100 * cost) / dough;
+    const after = 0.8 - per(8.2, 2170) + per(7.2, 2070);
+    expect(figure(lean, "Cost of a piece", money)).toMatchObject({
+      before: "0.8",
+      after: after.toFixed(3).replace(/0$/, ""),
+    });
+    // 1 − 0.8 × 1.1 ÷ 2.
+    expect(figure(lean, "Margin", money)?.before).toBe("56 %");
+    expect(figure(lean, "Cost of ingredients", { ...money, prices: {} })).toBeUndefined();
+  });
+
+  test("two formulas of different sheets are compared by their names", () => {
+    const other = formulaOf([
+      ["Rye flour", "flour", 100],
+      ["Salt", "salt", 2],
+    ]);
+    const { rows } = compared(bun, other, NO_MONEY, NO_LARDER, "name");
+    expect(rows.map(({ name, percents }) => [name, percents[0] !== null, percents[1] !== null])).toEqual([
+      ["Rye flour", false, true],
+      ["Salt", true, true],
+      ...["Bread flour", "Whole milk", "Whole egg", "Unsalted butter", "Fresh yeast", "Water"].map((name) => [
+        name,
+        true,
+        false,
+      ]),
+    ]);
+    expect(rows.find(({ name }) => name === "Salt")?.isChanged).toBe(false);
+  });
+});

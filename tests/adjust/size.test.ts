@@ -1,0 +1,136 @@
+import { describe, expect, test } from "vitest";
+import { changesFor } from "../../shared/adjust/changes.ts";
+import type { Formula } from "../../shared/adjust/formula.ts";
+import { change, formulaOf, refusalOf } from "./support.ts";
+
+const INCHES = { weight: "g", temperature: "C", length: "in" } as const;
+const size = (name: string, pieces: number, baked: number, loss = 0.1) => ({ name, pieces, baked, loss, price: null });
+
+const cake = (shape: "round" | "box", sizes: number[], capacity: number): Formula =>
+  formulaOf(
+    [
+      ["Flour", "flour", 100],
+      ["Water", "water", 60],
+    ],
+    {
+      options: INCHES,
+      tin: { shape, sizes, capacity },
+      sizes: [size("cake", 4, 900)],
+      batch: { of: "dough", amount: 4000 },
+      by: "pieces",
+    },
+  );
+
+/** An inch is 2.54 cm. */
+const cubic = (inches: number) => inches * 2.54 ** 3;
+const roundOf = (diameter: number, depth: number) => cubic((Math.PI / 4) * diameter ** 2 * depth);
+
+describe("another tin at the same fill", () => {
+  test.each([
+    ["8 × 2 to 10 × 3 inches round (cocoandme.com, October 2010): 2.344 times", [8, 2], "10; 3", 2.34375],
+    ["8 × 2 to 10 × 2 (the same page): 1.5625 times", [8, 2], "10; 2", 1.5625],
+    ["12 to 9 inches at one depth (a parents' forum): 0.5625 times", [12, 3], "9; 3", 0.5625],
+  ])("%s", (_source, now, sizes, times) => {
+    const formula = cake("round", now, roundOf(now[0] ?? 0, now[1] ?? 0));
+    const after = change(formula, "tin", { shape: "round", sizes }).formula;
+    expect(after.sizes[0]?.baked).toBeCloseTo(900 * times, 3);
+    expect(after.batch.amount).toBeCloseTo(4000 * times, 3);
+    expect(after.rows).toEqual(formula.rows);
+  });
+
+  test("a square for a round of 9 inches: 8 × 8 is 0.6 % larger (64 ÷ 63.62, by area)", () => {
+    const after = change(cake("round", [9, 2], roundOf(9, 2)), "tin", { shape: "box", sizes: "8; 8; 2" }).formula;
+    expect(after.sizes[0]?.baked).toBeCloseTo((900 * 64) / 63.617, 1);
+    expect(after.tin).toMatchObject({ shape: "box", sizes: [8, 8, 2] });
+  });
+
+  test("scaled to dough the amount stays; without a tin, or with sizes that are none, it is refused", () => {
+    const scaled: Formula = { ...cake("round", [8, 2], roundOf(8, 2)), by: "dough" };
+    const { formula, parts } = change(scaled, "tin", { shape: "round", sizes: "10; 2" });
+    expect(formula.batch.amount).toBe(4000);
+    expect(parts).toEqual(["tin", "sizes"]);
+    expect(refusalOf(() => change({ ...scaled, tin: null }, "tin", { shape: "round", sizes: "10; 2" }))).toMatch(
+      /no tin yet/,
+    );
+    expect(refusalOf(() => change(scaled, "tin", { shape: "box", sizes: "" }))).toMatch(/length; width; depth/);
+    expect(refusalOf(() => change(scaled, "tin", { shape: "box", sizes: "10; x" }))).toMatch(/no length/);
+    expect(refusalOf(() => change(scaled, "tin", { shape: "box", sizes: "10; 8" }))).toMatch(/depth/);
+  });
+});
+
+describe("another weight of a piece", () => {
+  const order: Formula = {
+    ...cake("box", [8, 8, 2], 2000),
+    sizes: [size("large", 10, 900), size("small", 20, 450)],
+    batch: { of: "dough", amount: 20_000 },
+  };
+
+  test("the dough follows the order (by hand: 10 × 900 + 20 × 450 to 10 × 720 + 20 × 450, nine tenths)", () => {
+    const { formula, line } = change(order, "piece", { size: "large", weight: "720" });
+    expect(formula.batch.amount).toBeCloseTo(18_000, 6);
+    expect(formula.sizes[1]).toEqual(order.sizes[1]);
+    expect(line).toBe("large 900 g to 720 g baked");
+  });
+
+  test("a loaf of 300 g where 314 g of dough baked to 267 g is scaled at 352.8 g (a baker's forum)", () => {
+    const loaf = {
+      ...order,
+      sizes: [size("loaf", 1, 267, 1 - 267 / 314)],
+      batch: { of: "dough" as const, amount: 314 },
+    };
+    expect(change(loaf, "piece", { size: "loaf", weight: "300" }).formula.batch.amount).toBeCloseTo(352.8, 1);
+  });
+
+  test("scaled to dough only the piece changes", () => {
+    expect(change({ ...order, by: "dough" }, "piece", { size: "small", weight: "400" }).formula.batch.amount).toBe(
+      20_000,
+    );
+    expect(refusalOf(() => change({ ...order, sizes: [] }, "piece", { weight: "400" }))).toMatch(/no sizes yet/);
+  });
+});
+
+describe("one ingredient is short", () => {
+  const recipe = formulaOf([
+    ["Flour", "flour", 10],
+    ["Water", "water", 6],
+    ["Butter", "fat", 2],
+  ]);
+
+  test("4 kg of butter in the place of 5 kg for 25 kg of flour make four fifths (derived)", () => {
+    const { formula, line } = change({ ...recipe, batch: { of: "flour", amount: 25 } }, "short", {
+      ingredient: "Butter",
+      there: "4",
+    });
+    expect(formula.batch.amount).toBeCloseTo(20, 9);
+    expect(line).toBe("As much as 4 g of Butter makes: 80 % of the order");
+  });
+
+  test("an order of pieces becomes one of dough; what is enough is refused", () => {
+    const order: Formula = { ...recipe, by: "pieces", batch: { of: "dough", amount: 18 } };
+    expect(change(order, "short", { ingredient: "Flour", there: "5" }).formula).toMatchObject({
+      by: "dough",
+      batch: { of: "dough", amount: expect.closeTo(9, 9) },
+    });
+    expect(refusalOf(() => change(order, "short", { ingredient: "Flour", there: "12" }))).toBe(
+      "Flour is enough: the dough takes 10 g, and there is 12 g.",
+    );
+  });
+});
+
+test.each([
+  ["too fast", "time"],
+  ["overnight", "retard,preferment"],
+  ["weaker", "hydration,protein,blend"],
+  ["milk powder", "swap"],
+  ["poolish", "preferment"],
+  ["smaller", "tin,piece"],
+  ["cheaper", "swap"],
+  ["eggs", "swap"],
+  ["saltier", "salt"],
+])("“%s” finds %s", (search, names) => {
+  expect(
+    changesFor(search)
+      .map(({ name }) => name)
+      .join(","),
+  ).toBe(names);
+});
