@@ -31,8 +31,10 @@ const TOPICS = [
   "review",
   "label",
   "money",
+  "production",
   "card",
   "drawings",
+  "adjust",
   "protocol",
 ];
 
