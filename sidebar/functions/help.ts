@@ -3,7 +3,7 @@
 import { foldText, singularName } from "../../shared/base/words.ts";
 import type { FunctionHelp } from "../../shared/protocol/function-help.ts";
 
-import { answersTradeWord, notHere } from "./trade-words.ts";
+import { answersTradeWord, notHere, tradeWordsOf } from "./trade-words.ts";
 
 /** The build puts it here. */
 declare const FUNCTION_HELP: readonly FunctionHelp[];
@@ -62,40 +62,59 @@ const meets = (word: string, wanted: string): number => {
     : 0;
 };
 
+type Placed = { readonly help: FunctionHelp; readonly places: readonly Weighed[]; readonly inName: string };
+
+const placesOf = (help: FunctionHelp): Placed => ({
+  help,
+  inName: help.name.toLowerCase().replace("bake_", ""),
+  places: [
+    { words: wordsOf(help.name.replace("BAKE_", "")), weight: 6 },
+    { words: wordsOf(tradeWordsOf(help.name)), weight: 5 },
+    { words: wordsOf(help.summary), weight: 4 },
+    { words: wordsOf(help.family), weight: 3 },
+    { words: wordsOf(help.returns), weight: 2 },
+    { words: help.args.flatMap(({ name, says }) => wordsOf(`${name.replace(/_/g, " ")} ${says}`)), weight: 1 },
+  ],
+});
+
+/** How well a function's help meets one word. */
+function meeting({ places, inName }: Placed, word: string): number {
+  const best = (asked: string) =>
+    Math.max(
+      ...places.map(({ words, weight }) => weight * Math.max(0, ...words.map((one) => meets(one, asked)))),
+      asked.length >= MIN_LETTERS && inName.includes(asked) ? 5 : 0,
+    );
+  return Math.max(best(word), ...(ALSO[word] ?? []).map((other) => 0.8 * best(other)));
+}
+
 /** The functions that answer a question, the best first; all of them, in their own order, for an empty one. */
 export function findFunctions(all: readonly FunctionHelp[], question: string): readonly FunctionHelp[] {
   const asked = question.replace(/bake_/gi, "");
   if (notHere(asked) !== undefined) return [];
-  const wanted = wordsOf(asked).filter((word) => !EMPTY.has(word));
+  const wanted = wordsOf(asked).filter((word) => !EMPTY.has(word) && !/^\d+$/.test(word));
   if (wanted.length === 0) return all;
-  const scored = all.map((help) => {
-    const places: Weighed[] = [
-      { words: wordsOf(help.name.replace("BAKE_", "")), weight: 6 },
-      { words: wordsOf(help.family), weight: 3 },
-      { words: wordsOf(help.summary), weight: 4 },
-      { words: wordsOf(help.returns), weight: 2 },
-      { words: help.args.flatMap(({ name, says }) => wordsOf(`${name.replace(/_/g, " ")} ${says}`)), weight: 1 },
-    ];
-    const inName = help.name.toLowerCase().replace("bake_", "");
-    const score = wanted.map((word) => {
-      const best = (asked: string) =>
-        Math.max(
-          ...places.map(({ words, weight }) => weight * Math.max(0, ...words.map((one) => meets(one, asked)))),
-          asked.length >= MIN_LETTERS && inName.includes(asked) ? 5 : 0,
-        );
-      return Math.max(best(word), ...(ALSO[word] ?? []).map((other) => 0.8 * best(other)));
-    });
-    // Every word that is met counts for more than one word met well.
-    const met = score.filter((one) => one > 0).length;
-    const named = inName === foldText(asked) ? 100 : 0;
-    return {
-      help,
-      score: score.reduce((sum, one) => sum + one, 0) + 10 * met + named + answersTradeWord(help.name, asked),
-    };
+  const scores = all
+    .map((help) => ({ help, ...placesOf(help) }))
+    .map((placed) => ({
+      help: placed.help,
+      met: wanted.map((word) => meeting(placed, word)),
+      named: placed.inName === foldText(asked) ? 100 : 0,
+    }));
+  // A word that few functions know says more than "dough", "weight" or "flour".
+  const rare = wanted.map((_, at) => {
+    const known = scores.filter(({ met }) => (met[at] ?? 0) >= 2).length;
+    return Math.log(1 + all.length / (1 + known));
   });
+  const scored = scores.map(({ help, met, named }) => ({
+    help,
+    score:
+      named +
+      answersTradeWord(help.name, asked) +
+      met.reduce((sum, one, at) => sum + (one > 0 ? one + 3 : 0) * (rare[at] ?? 0), 0),
+  }));
   const most = Math.max(...scored.map(({ score }) => score));
   return scored
-    .filter(({ score }) => score > 0 && score >= most / 2)
+    .filter(({ score }) => score > 0 && score >= most / 3)
     .sort((one, other) => other.score - one.score)
     .map(({ help }) => help);
 }
