@@ -93,13 +93,11 @@ export function findFunctions(all: readonly FunctionHelp[], question: string): r
   if (notHere(asked) !== undefined) return [];
   const wanted = wordsOf(asked).filter((word) => !EMPTY.has(word) && !/^\d+$/.test(word));
   if (wanted.length === 0) return all;
-  const scores = all
-    .map((help) => ({ help, ...placesOf(help) }))
-    .map((placed) => ({
-      help: placed.help,
-      met: wanted.map((word) => meeting(placed, word)),
-      named: placed.inName === foldText(asked) ? 100 : 0,
-    }));
+  const scores = all.map(placesOf).map((placed) => ({
+    help: placed.help,
+    met: wanted.map((word) => meeting(placed, word)),
+    named: placed.inName === foldText(asked) ? 100 : 0,
+  }));
   // A word that few functions know says more than "dough", "weight" or "flour".
   const rare = wanted.map((_, at) => {
     const known = scores.filter(({ met }) => (met[at] ?? 0) >= 2).length;
