@@ -11,6 +11,7 @@ import { fileFor, TYPES } from "./http/files.ts";
 import { bareRefusal, headersFor, newNonce, PLAIN, pagePolicy, SIDEBAR_POLICY } from "./http/headers.ts";
 import { jsonOf, mustBeOwn, pathOf, Refusal } from "./http/requests.ts";
 import type { Keeper } from "./keep.ts";
+import { withShim } from "./page/home.ts";
 import { toXlsx } from "./xlsx/xlsx.ts";
 
 export const FIRST_PORT = 4780;
@@ -19,9 +20,6 @@ const PORTS_TRIED = 20;
 /** A request must have arrived by then; a workbook from this computer takes less than a second. */
 const MAX_REQUEST_MS = 60_000;
 const MAX_HEAD_MS = 10_000;
-
-/** Gives the bench's page the google object of the workbook around it, before any of its own scripts run. */
-const BENCH_SHIM = "<script>window.google = window.parent.gramwrightGoogle(window);</script>";
 
 export type LocalServer = { readonly address: string; close(): Promise<void> };
 
@@ -168,9 +166,7 @@ async function readable({ root, pageJs, keeper }: How, path: string): Promise<An
   }
   if (path === "/bench/sidebar.html") {
     const html = await readFile(join(root, "dist", "sidebar.html"), "utf8");
-    const at = /<head[^>]*>/i.exec(html);
-    const cut = at ? at.index + at[0].length : 0;
-    return given(TYPES[".html"] ?? "", html.slice(0, cut) + BENCH_SHIM + html.slice(cut), SIDEBAR_POLICY);
+    return given(TYPES[".html"] ?? "", withShim(html), SIDEBAR_POLICY);
   }
   const file = fileFor(path);
   const content = file === undefined ? undefined : await ifThere(join(root, file));

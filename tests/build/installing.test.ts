@@ -1,10 +1,14 @@
 import { spawnSync } from "node:child_process";
-import { copyFileSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { copyFileSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
+import { oneFile, oneFileScript } from "../../src/build/one-file.ts";
+import { PACKAGES_IN_PAGE } from "../../src/build/one-file-parts.ts";
 import { ADD_ON_FILES, zipArchive } from "../../src/build/pack.ts";
+import { sourceArchive } from "../../src/build/source-archive.ts";
+import { workspaceText } from "../../src/build/workspace.ts";
 import { files } from "../templates/sheet-support.ts";
 
 const CLASP = join(process.cwd(), "node_modules/@google/clasp/build/src/index.js");
@@ -65,6 +69,60 @@ describe("npm run pack", () => {
       expect((await opened.files[name]?.async("nodebuffer"))?.equals(bytes), name).toBe(true);
     const whole = Object.values(entries).reduce((sum, bytes) => sum + bytes.length, 0);
     expect(archive.length).toBeLessThan(whole / 2);
+  });
+
+  test("packs nothing whose name ends in .js, which mail programs stop, also inside the archive", () => {
+    const names = Object.keys(sourceArchive());
+    expect(names.filter((name) => /\.js$/i.test(name))).toEqual([]);
+    for (const part of [
+      "o-spreadsheet/dist/o_spreadsheet.iife.js.txt",
+      "owl/dist/owl.iife.js.txt",
+      "o-spreadsheet/LICENSE",
+      "owl/LICENSE",
+    ])
+      expect(names).toContain(`libraries/@odoo/${part}`);
+    for (const part of [
+      "package-lock.json",
+      "src/build/pack.ts",
+      "src/workbook/engine/patches/pace.ts",
+      "shared/base/units.ts",
+    ])
+      expect(names).toContain(`gramwright/${part}`);
+  });
+
+  test("says in the archive at which versions, what is changed, and how it is built", () => {
+    const readMe = Buffer.from(sourceArchive()["READ-ME.txt"] ?? []).toString();
+    const { devDependencies } = JSON.parse(readFileSync("package.json", "utf8")) as {
+      devDependencies: Record<string, string>;
+    };
+    expect(readMe).toContain(`@odoo/o-spreadsheet ${devDependencies["@odoo/o-spreadsheet"]}, LGPL-3.0-or-later`);
+    expect(readMe).toContain("npm run pack");
+    for (const name of readdirSync("src/workbook/engine/patches")) expect(readMe).toContain(`patches/${name}`);
+  });
+
+  test("puts the engine and its helper into the page each as a script of its own, unchanged, with the licences of all", async () => {
+    const page = await oneFile({ codeJs: "function a() {}", sidebarHtml: "<p>b</p>" });
+    const scripts = new Map(
+      [...page.matchAll(/<script id="([\w-]+)">([\s\S]*?)<\/script>/g)].map(([, id = "", text = ""]) => [id, text]),
+    );
+    expect(scripts.get("o-spreadsheet")).toBe(
+      readFileSync("node_modules/@odoo/o-spreadsheet/dist/o_spreadsheet.min.iife.js", "utf8"),
+    );
+    expect(scripts.get("owl")).toBe(readFileSync("node_modules/@odoo/owl/dist/owl.iife.min.js", "utf8"));
+    const licences = JSON.parse(
+      /<script type="application\/json" id="licence-list">(.*?)<\/script>/.exec(page)?.[1] ?? "",
+    ) as string;
+    const { packages } = await oneFileScript();
+    expect(packages).toContain("exceljs");
+    for (const name of [...PACKAGES_IN_PAGE, ...packages]) expect(licences).toMatch(new RegExp(`^${name} \\d`, "m"));
+    for (const title of ["GNU LESSER GENERAL PUBLIC LICENSE", "GNU GENERAL PUBLIC LICENSE", "SIL OPEN FONT LICENSE"])
+      expect(licences).toContain(title);
+  });
+
+  test("prints for a Workspace domain the manifest that is pushed", () => {
+    const manifest = readFileSync("src/add-on/appsscript.json", "utf8");
+    expect(workspaceText(manifest)).toContain(manifest.trim());
+    expect(JSON.parse(manifest)).not.toHaveProperty("addOns");
   });
 
   test("makes equal archives of equal files, whatever the day and the time zone", () => {

@@ -101,7 +101,7 @@ export async function pageReady(page: Page): Promise<void> {
 
 export type Hands = Omit<LocalPage, "takeMishaps" | "close">;
 
-function handsOn(page: Page): Hands {
+export function handsOn(page: Page): Hands {
   let posts = 0;
   page.on("request", (request) => {
     if (request.method() === "POST") posts += 1;

@@ -1,11 +1,9 @@
 import type { Engine } from "../engine/engine.ts";
-import type { WorkbookData } from "../engine/library.ts";
 import { keptText } from "../file/kept-text.ts";
 import { askBeforeClosing } from "./closing.ts";
+import type { Kept, Store, Tell } from "./home.ts";
 import { hideNotice, showNotice } from "./notice.ts";
-
-export type Kept = { readonly data?: WorkbookData; readonly revision?: string; readonly says?: string };
-type Tell = (says: string, isProblem?: boolean) => void;
+import { revisionOf } from "./revision.ts";
 
 /** Long enough for a row of keys, short enough for a closed lid. */
 const AFTER_MS = 400;
@@ -14,38 +12,6 @@ const FIRST_RETRY_MS = 1000;
 const MAX_RETRY_MS = 15_000;
 /** How often a tab asks whether another one or another program changed the file; tabs of one browser tell each other at once. */
 const LOOK_MS = 3000;
-
-const AWAY =
-  "Not kept: the server does not answer. Leave this page open and start it again; what you typed is sent then.";
-
-/** The workbook of the last time; empty where the server keeps none. */
-export async function lastTime(): Promise<Kept> {
-  const answer = await fetch("/workbook");
-  if (!answer.ok) throw new Error(await answer.text());
-  return (await answer.json()) as Kept;
-}
-
-/** What the file is known by now. */
-async function currentRevision(): Promise<string> {
-  const answer = await fetch("/revision").catch(() => undefined);
-  if (!answer?.ok) throw new Error(AWAY);
-  return ((await answer.json()) as { revision: string }).revision;
-}
-
-/** As in keep.ts. */
-async function revisionOf(file: string): Promise<string> {
-  const bytes = new Uint8Array(await crypto.subtle.digest("SHA-256", new TextEncoder().encode(file)));
-  return Array.from(bytes, (byte) => byte.toString(16).padStart(2, "0")).join("");
-}
-
-async function postWorkbook(text: string, revision: string): Promise<Response> {
-  const headers = { "content-type": "application/json", "x-revision": revision };
-  try {
-    return await fetch("/workbook", { method: "POST", headers, body: text });
-  } catch {
-    throw new Error(AWAY);
-  }
-}
 
 /** The revision of the file that this tab knows, and those of its saves whose answer got lost: their server may have stopped in between. */
 function trackRevisions(first: string) {
@@ -89,9 +55,10 @@ function offerNewer(
   isUnsaved: boolean,
   text: () => string,
   closing: ReturnType<typeof askBeforeClosing>,
+  ownFile: Store["ownFile"],
   onSave: () => void,
 ): void {
-  showNotice(isUnsaved, {
+  showNotice(isUnsaved, ownFile, {
     takeNewer() {
       closing.allow();
       hideNotice();
@@ -102,11 +69,11 @@ function offerNewer(
   });
 }
 
-/** Sends every change to the server, one after the other, again and again until it is kept; stops where another tab was first. */
-export function keepEverything(engine: Engine, { revision, data }: Kept, tell: Tell): void {
+/** Keeps every change, one after the other, again and again until it is kept; stops where another tab was first. */
+export function keepEverything(engine: Engine, { revision, data }: Kept, store: Store, tell: Tell): void {
   if (revision === undefined) return;
   const text = () => JSON.stringify(engine.data());
-  const tabs = new BroadcastChannel("gramwright workbook");
+  const tabs = new BroadcastChannel(store.channel());
   const revisions = trackRevisions(revision);
   let saved = data === undefined ? "" : text();
   const timer = makeTimer(() => void send());
@@ -149,21 +116,17 @@ export function keepEverything(engine: Engine, { revision, data }: Kept, tell: T
 
   async function post(sent: string): Promise<void> {
     await revisions.expect(sent);
-    const answer = await postWorkbook(sent, revisions.known());
-    if (answer.status === 409 && (await isOvertaken())) return;
-    if (!answer.ok) throw new Error(`Not kept: ${await answer.text()}`);
-    revisions.follow(((await answer.json()) as { revision: string }).revision);
+    const next = await store.save(sent, revisions.known());
+    if (next === undefined) return overtake(await store.revision());
+    revisions.follow(next);
     saved = sent;
     tabs.postMessage(revisions.known());
   }
 
-  /** Whether the file is another one than this tab knew. Its own save is followed, and what was typed since then is due. */
-  async function isOvertaken(): Promise<boolean> {
-    const there = await currentRevision();
-    if (there === revisions.known()) return false;
+  /** The kept workbook is another one than this tab knew. Its own save is followed, and what was typed since then is due. */
+  function overtake(there: string): void {
     if (revisions.isForeign(there)) fallBehind();
     else isDue = true;
-    return true;
   }
 
   function retryLater({ message }: Error): void {
@@ -176,7 +139,7 @@ export function keepEverything(engine: Engine, { revision, data }: Kept, tell: T
   async function look(): Promise<void> {
     if (isBehind || isSending) return;
     const before = revisions.known();
-    const there = await currentRevision().catch(() => undefined);
+    const there = await store.revision().catch(() => undefined);
     // What was kept in between is newer than the answer.
     if (there === undefined || revisions.known() !== before) return;
     compare(there);
@@ -192,7 +155,7 @@ export function keepEverything(engine: Engine, { revision, data }: Kept, tell: T
     if (isBehind) return;
     isBehind = true;
     timer.stop();
-    offerNewer(text() !== saved, text, closing, () => {
+    offerNewer(text() !== saved, text, closing, store.ownFile, () => {
       saved = text();
     });
   }

@@ -19,7 +19,7 @@ const KNOWN_ERRORS = ["#N/A", "#REF!", "#NAME?", "#DIV/0!", "#NULL!", "#VALUE!",
  * The whole workbook as an .xlsx file: plain formulas as formulas that any program calculates again when it opens the
  * file, cells of custom functions as the values they show, with a note on the cell that held the function.
  */
-export async function toXlsx(engine: Engine): Promise<Buffer> {
+export async function xlsxBytes(engine: Engine): Promise<Uint8Array> {
   const { default: exceljs } = await import("exceljs");
   const book = new exceljs.Workbook();
   book.title = WORKBOOK_NAME;
@@ -41,8 +41,11 @@ export async function toXlsx(engine: Engine): Promise<Buffer> {
     const sheet = engine.get<string>("getSheetName", range.sheetId).replace(/'/g, "''");
     book.definedNames.add(`'${sheet}'!${a1Of(engine.library, range.zone).replace(/([A-Z]+)(\d+)/g, "$$$1$$$2")}`, name);
   }
-  return Buffer.from(await book.xlsx.writeBuffer());
+  return new Uint8Array(await book.xlsx.writeBuffer());
 }
+
+/** The same for Node. */
+export const toXlsx = async (engine: Engine): Promise<Buffer> => Buffer.from(await xlsxBytes(engine));
 
 function writeShape(engine: Engine, sheet: Worksheet, sheetId: string): void {
   const { xSplit, ySplit } = engine.get<{ xSplit: number; ySplit: number }>("getPaneDivisions", sheetId);

@@ -1,0 +1,79 @@
+// gramwright-local-source.zip: what the LGPL asks for to go with gramwright-local.html.
+import { readdirSync, readFileSync, statSync } from "node:fs";
+import { join } from "node:path";
+
+/** Everything that `npm run pack` reads; tests and what is built are left out. */
+const OWN = [
+  ".biome.json",
+  ".npmrc",
+  "DEVELOPERS.md",
+  "LICENSE",
+  "README.md",
+  "package-lock.json",
+  "package.json",
+  "shared",
+  "sidebar",
+  "src",
+  "templates",
+  "tsconfig.json",
+];
+const LIBRARIES = ["@odoo/o-spreadsheet", "@odoo/owl"] as const;
+/** Minified twins and archives say nothing that the others do not. */
+const LEFT_OUT = /\.min\.|\.cjs$|\.esm\.js$|\.es\.js$|\.cjs\.js$|\.zip$|\.png$|dist\/types\//;
+
+/** Our changes to what the engine does: each a file that says why and when it can go. */
+const PATCHED_SINCE = "2026-11-30";
+
+function filesUnder(path: string): string[] {
+  if (!statSync(path).isDirectory()) return [path];
+  return readdirSync(path)
+    .sort()
+    .flatMap((name) => (name === "node_modules" ? [] : filesUnder(join(path, name))));
+}
+
+/** Mail programs stop an archive with a file in it whose name ends so; one more ending lets it pass. */
+const named = (path: string): string => (path.endsWith(".js") ? `${path}.txt` : path);
+
+/** The archive's files by name. */
+export function sourceArchive(): Record<string, Uint8Array> {
+  const libraries = LIBRARIES.flatMap((name) =>
+    filesUnder(join("node_modules", name))
+      .filter((path) => !LEFT_OUT.test(path))
+      .map((path) => [named(path.replace(/^node_modules/, "libraries")), readFileSync(path)] as const),
+  );
+  const own = OWN.flatMap(filesUnder)
+    .filter((path) => !LEFT_OUT.test(path))
+    .map((path) => [named(`gramwright/${path}`), readFileSync(path)] as const);
+  return Object.fromEntries([["READ-ME.txt", Buffer.from(readMe())] as const, ...libraries, ...own]);
+}
+
+function readMe(): string {
+  const versions = LIBRARIES.map((name) => {
+    const { version, license } = JSON.parse(readFileSync(`node_modules/${name}/package.json`, "utf8")) as Record<
+      string,
+      string
+    >;
+    return `  ${name} ${version}, ${license}`;
+  });
+  const patches = filesUnder("src/workbook/engine/patches").map((path) => `  gramwright/${path}`);
+  return `Source of gramwright-local.html
+
+The page holds two libraries under the GNU Lesser General Public License, each in a script element of its own, unchanged:
+${versions.join("\n")}
+Their texts, as their authors publish them for use, are in the folder libraries. The licences are in the files LICENSE there, and in the
+page behind its button Licences. A file whose name ends in .js has .txt added, because mail programs stop such files: take it off again.
+
+Gramwright changes what the engine does while it runs, and none of its files. These changes, of ${PATCHED_SINCE}, are under Gramwright's own
+MIT licence, and each says why it is there and when it can go:
+${patches.join("\n")}
+
+To put another build of a library into the page: open gramwright-local.html in a plain text program, find the element
+<script id="o-spreadsheet"> or <script id="owl">, and put your build in the place of what stands between its tags. Nothing in the page
+checks it. To build the page from its sources, in the folder gramwright, with Node 20.19 or later and npm:
+
+  npm run pack
+
+It installs the libraries by name and version from package-lock.json, and writes the page to the folder pack. To build it with a library of your
+own, put its file in the place of the one in node_modules/@odoo first.
+`;
+}

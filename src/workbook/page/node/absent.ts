@@ -1,0 +1,2 @@
+// What the .xlsx library asks for and the page never uses: files, passwords, .csv.
+export {};

@@ -1,0 +1,212 @@
+import { type Engine, openEngine } from "../engine/engine.ts";
+import type { Library, Position } from "../engine/library.ts";
+import { findCallable } from "../engine/stubs.ts";
+import { makeEdits } from "../service/edits.ts";
+import { noteAt } from "../service/range.ts";
+import { makeScript, type Script, servicesFor } from "../service/script.ts";
+import { Session } from "../service/session.ts";
+import { googleFor } from "./client-run.ts";
+import { buildDemo, rememberFront } from "./demo.ts";
+import { download } from "./download.ts";
+import { type Grid, startEmpty } from "./first-key.ts";
+import type { Home, Tell } from "./home.ts";
+import { keepEverything } from "./keeping.ts";
+import { openPageRealm } from "./realm.ts";
+import { tidyPercent } from "./tidy-percent.ts";
+
+type Owl = { App: new (component: unknown, how: object) => { mount(target: Element): Promise<Grid> } };
+declare global {
+  interface Window {
+    o_spreadsheet: Library;
+    owl: Owl;
+    gramwrightGoogle: (client: Window) => object;
+  }
+}
+
+const byId = <T extends HTMLElement>(id: string): T => {
+  const match = document.getElementById(id);
+  if (!match) throw new Error(`The page has no #${id}`);
+  return match as T;
+};
+
+const tell: Tell = (text, isProblem = false) => {
+  const status = byId("status");
+  status.textContent = text;
+  status.title = text;
+  status.classList.toggle("problem", isProblem);
+};
+
+const sentence = (error: unknown): string =>
+  error instanceof Error || (error as Error)?.message ? (error as Error).message : String(error);
+
+async function open(home: Home): Promise<void> {
+  byId("address").textContent = home.where;
+  const [code, templates, kept] = await Promise.all([home.code(), home.templates(), home.store.load()]);
+  const engine = openEngine(window.o_spreadsheet, {
+    stubs: findCallable(code),
+    ...(kept.data === undefined ? {} : { data: kept.data }),
+  });
+  const session = new Session(engine, new Set(["sidebar"]));
+  const script = makeScript(session, openPageRealm(code, servicesFor(session), home.nonce));
+  engine.attach(script);
+  window.gramwrightGoogle = (client) => {
+    const added = session.shown.sidebar?.added ?? "";
+    client.document.addEventListener("DOMContentLoaded", () =>
+      client.document.body.insertAdjacentHTML("beforeend", added),
+    );
+    return googleFor(client, script, closeBench);
+  };
+  await mountGrid(engine, templates);
+  byId("save").addEventListener("click", () => void save(home, engine));
+  byId("bench-close").addEventListener("click", closeBench);
+  answerEdits(session, script);
+  showMenu(home, session, script);
+  openBench(home, session, script);
+  await buildDemo(engine, script, tell);
+  keepEverything(engine, kept, home.store, tell);
+  if (kept.says !== undefined) tell(kept.says, true);
+  rememberFront(engine);
+  followSelection(engine, session);
+  movesByF6();
+  home.added?.(engine, tell);
+}
+
+async function mountGrid(engine: Engine, templates: string): Promise<void> {
+  const props = {
+    model: engine.model,
+    notifyUser: ({ text: says }: { text: string }) => tell(says, true),
+    raiseError: (says: string, then?: () => void) => {
+      tell(says, true);
+      then?.();
+    },
+    askConfirmation: (says: string, yes: () => void, no?: () => void) => (window.confirm(says) ? yes() : no?.()),
+  };
+  const { Spreadsheet, stores } = window.o_spreadsheet;
+  tidyPercent(stores.CellComposerStore);
+  startEmpty(await new window.owl.App(Spreadsheet, { props, templates }).mount(byId("grid")), stores.CellComposerStore);
+}
+
+/** The service answers an edit a moment later. */
+const ANSWER_MS = 150;
+
+function answerEdits(session: Session, script: Script): void {
+  let isDue = false;
+  makeEdits(session, script, ({ answer }) => {
+    if (isDue) return;
+    isDue = true;
+    window.setTimeout(() => {
+      isDue = false;
+      answer();
+    }, ANSWER_MS);
+  });
+}
+
+function showMenu(home: Home, session: Session, script: Script): void {
+  script.run("NONE", "onOpen", [{ authMode: "NONE" }]);
+  const items = session.shown.menu?.items ?? [];
+  const buttons = items.flatMap((item) => {
+    if (item === "separator") return [];
+    const button = document.createElement("button");
+    button.type = "button";
+    button.textContent = item.caption;
+    button.addEventListener("click", () => runMenuItem(home, session, script, item.functionName));
+    return [button];
+  });
+  byId("menu").replaceChildren(...buttons);
+}
+
+function runMenuItem(home: Home, session: Session, script: Script, functionName: string): void {
+  session.shown.sidebar = undefined;
+  session.shown.messages = [];
+  try {
+    script.run("FULL", functionName);
+  } catch (error) {
+    tell(sentence(error), true);
+    return;
+  }
+  const said = session.shown.messages.filter((one) => !one.startsWith("log: ")).pop();
+  if (said !== undefined) tell(said);
+  if (session.shown.sidebar !== undefined) showBench(home, session);
+}
+
+function openBench(home: Home, session: Session, script: Script): void {
+  script.run("FULL", "openBench");
+  showBench(home, session);
+}
+
+function showBench(home: Home, { shown: { sidebar } }: Session): void {
+  byId("bench-title").textContent = sidebar?.title || "Gramwright";
+  const frame = byId<HTMLIFrameElement>("bench-frame");
+  frame.title = sidebar?.title || "Gramwright";
+  const added = sidebar?.added ?? "";
+  // Google opens a sidebar anew each time; here what was typed in it stays, unless another page is asked for.
+  if (byId("bench").hidden || frame.dataset.added !== added) home.showBench(frame, sidebar?.file ?? "sidebar");
+  frame.dataset.added = added;
+  byId("bench").hidden = false;
+  window.dispatchEvent(new Event("resize"));
+}
+
+function closeBench(): void {
+  byId("bench").hidden = true;
+  const frame = byId<HTMLIFrameElement>("bench-frame");
+  frame.removeAttribute("srcdoc");
+  frame.src = "about:blank";
+  window.dispatchEvent(new Event("resize"));
+}
+
+/** In a grid the Tab key goes to the next cell; F6 goes on from menu to sheet to bench. */
+function movesByF6(): void {
+  const frame = byId<HTMLIFrameElement>("bench-frame");
+  const regions: readonly (() => HTMLElement | null)[] = [
+    () => document.querySelector("body > header button"),
+    () => document.querySelector("#grid .o-grid [tabindex], #grid .o-grid input, #grid .o-grid"),
+    () => (byId("bench").hidden ? null : frame),
+  ];
+  const next = (event: KeyboardEvent) => {
+    if (event.key !== "F6") return;
+    event.preventDefault();
+    const active = document.activeElement;
+    const at = active === frame ? 2 : byId("grid").contains(active) ? 1 : 0;
+    const steps = event.shiftKey ? [2, 1] : [1, 2];
+    const match = steps.map((step) => regions[(at + step) % 3]?.()).find((one) => one);
+    if (match === frame) frame.contentWindow?.focus();
+    match?.focus();
+  };
+  window.addEventListener("keydown", next, { capture: true });
+  frame.addEventListener("load", () => frame.contentWindow?.addEventListener("keydown", next));
+  frame.contentWindow?.addEventListener("keydown", next);
+}
+
+/** The status line says what belongs to the selected cell: its error's sentence, its note, its rule's help. */
+function followSelection(engine: Engine, session: Session): void {
+  let last = "";
+  engine.model.on("update", followSelection, () => {
+    if (engine.defects.length > 0) return tell(engine.defects[engine.defects.length - 1] ?? "", true);
+    const position = engine.get<Position>("getActivePosition");
+    const { message, type } = engine.evaluated(position);
+    const help = engine.get<{ help?: string } | undefined>("getValidationRuleForCell", position)?.help ?? "";
+    const says = type === "error" ? (message?.toString() ?? "") : noteAt(session, position) || help;
+    if (says === last) return;
+    last = says;
+    tell(says, type === "error");
+  });
+}
+
+async function save(home: Home, engine: Engine): Promise<void> {
+  try {
+    download(await home.xlsx(engine), "tern-quay-bakehouse.xlsx");
+    tell("Saved as tern-quay-bakehouse.xlsx. Cells of BAKE_ functions are kept as values.");
+  } catch (error) {
+    tell(`The workbook could not be saved: ${sentence(error)}`, true);
+  }
+}
+
+/** Opens the workbook of a home in this page. */
+export function openPage(home: Home): void {
+  // The engine tells the time of every command there.
+  console.debug = () => {};
+  open(home).catch((error: unknown) => {
+    tell(`The workbook could not be opened: ${sentence(error)}`, true);
+    throw error;
+  });
+}
