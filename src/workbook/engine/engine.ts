@@ -11,7 +11,7 @@ import { joinCellByCell } from "./patches/joining.ts";
 import { askWhoListens } from "./patches/listeners.ts";
 import { adaptNothingToNewSheets, gatherColoursWhenAsked, placeWhatIsSeen } from "./patches/many-sheets.ts";
 import { addMissing } from "./patches/missing.ts";
-import { calculateLater, clearOnlyCells, pacer } from "./patches/pace.ts";
+import { calculateLater, clearOnlyCells, openUncalculated, pacer } from "./patches/pace.ts";
 import { roundAsRead } from "./patches/rounding.ts";
 import { computeOnce } from "./patches/spreads.ts";
 import { addPlugins, BATCH, type Command, refusals } from "./plugins.ts";
@@ -54,6 +54,7 @@ export type Engine = {
   formula(position: Position): string | undefined;
   /** Writes what a person types: the locale decides what is a number. */
   type(position: Position, text: string): void;
+  /** Gives the custom functions their script. The cells of a workbook are calculated when it gets its first one. */
   attach(script: CustomScript): void;
   /** The whole workbook as plain data, which `data` of openEngine takes back. */
   data(): WorkbookData;
@@ -96,7 +97,7 @@ export function openEngine(
   knowCustom(library, how.stubs ?? []);
   const locale = LOCALES[how.locale ?? "en_US"];
   const empty = { sheets: [{ id: "sheet-1", name: "Sheet1", colNumber: 26, rowNumber: 1000 }], settings: { locale } };
-  const model = quietly(() => new library.Model(how.data ?? empty));
+  const model = quietly(() => openUncalculated(() => new library.Model(how.data ?? empty)));
   // The engine's packing of several changed cells fails on running sums (=SUM(B$1:B1) over =SUM(B$1:B2)).
   model.session.commandSquisher = {
     squish: (commands: unknown) => commands,
@@ -112,6 +113,7 @@ export function openEngine(
 
   const pace = pacer(model.getters, () => run("EVALUATE_CELLS", { cellIds: [] }));
   const defects: string[] = [];
+  let isCalculated = false;
   const run = (type: string, payload: object = {}) => {
     const { isSuccessful, reasons } = quietly(() => model.dispatch(type, payload));
     pace.note();
@@ -151,7 +153,9 @@ export function openEngine(
     },
     attach(script) {
       attachCustom(model.getters, { script, report: (defect) => defects.push(defect) });
-      run("EVALUATE_CELLS");
+      // Whoever was never calculated is calculated whole by any command.
+      run("EVALUATE_CELLS", isCalculated ? {} : { cellIds: [] });
+      isCalculated = true;
     },
     // The engine's own exportData() packs cells too, and fails on running sums.
     data: () => JSON.parse(JSON.stringify(model._exportData(false))) as WorkbookData,

@@ -12,6 +12,18 @@ type Evaluator = { blockedArrayFormulas: Positions; createEmptyPositionSet(): Po
 /** Workbooks whose cells wait with calculating, by their getters. */
 const waiting = new WeakSet<object>();
 
+let isOpening = false;
+
+/** Opens a workbook; its cells are calculated with whatever is done next. */
+export function openUncalculated<T>(open: () => T): T {
+  isOpening = true;
+  try {
+    return open();
+  } finally {
+    isOpening = false;
+  }
+}
+
 /** Rows and columns of a sheet that has no cells yet are nobody's concern. */
 export const SIZING = new Set(["ADD_COLUMNS_ROWS", "REMOVE_COLUMNS_ROWS"]);
 
@@ -35,7 +47,7 @@ export function calculateLater(library: Library): void {
           super.beforeHandle(change);
       }
       override finalize() {
-        if (waiting.has(this.getters)) return;
+        if (isOpening || waiting.has(this.getters)) return;
         if (this.added.size > 0) this.makeRoom();
         this.added.clear();
         super.finalize();
