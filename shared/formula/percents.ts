@@ -47,7 +47,7 @@ export type Percents = {
 export function readPercents(cells: Cells, kinds: Kinds, argument = "percents"): Percents {
   if (!cells.some((cell, row) => cell !== null && isFlour(kinds[row] ?? null))) {
     refuse(
-      "have no flour row; every percentage refers to the flour, so a row of kind flour needs its percentage",
+      "have no flour row; every percentage refers to the flour, so a row of the type flour needs its percentage",
       argument,
     );
   }

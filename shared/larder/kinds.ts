@@ -60,7 +60,7 @@ function readKind(raw: unknown): Kind | Problem {
   if (stuck) return stuck;
   if (typeof raw === "boolean") return plain(raw ? "flour" : "other");
   if (typeof raw === "number") return fromShare(raw);
-  if (typeof raw !== "string") return { problem: "is not a kind" };
+  if (typeof raw !== "string") return { problem: "is no type of ingredient" };
   const word = singularName(raw);
   const known = PLAIN.get(word);
   if (known) return known;

@@ -47,10 +47,10 @@ export function kindOf(found: Ingredient | undefined, text: string): KindRead {
     const kind = TELLING.find(([, telling]) => telling.test(word))?.[0];
     if (kind === undefined) continue;
     const isGuess = found === undefined && word !== kind;
-    const says = `the larder has no row for it; its kind is a guess from the word ${quote(word)}`;
+    const says = `the larder has no row for it; its type is a guess from the word ${quote(word)}`;
     return { word: kind, says: isGuess ? says : "", asks: "" };
   }
-  return { word: "", says: "", asks: 'what kind is it: flour, water, fat …? Choose "other" for none of these' };
+  return { word: "", says: "", asks: 'what type is it: flour, water, fat …? Choose "other" for none of these' };
 }
 
 function knownKind(found: Ingredient | undefined): KindWord | null {
@@ -69,6 +69,6 @@ function prefermentKind(word: string, text: string): KindRead {
   return {
     word: "",
     says: "",
-    asks: `how wet is it? Enter its kind with its water as a share of its flour, such as "${word} 100%" for equal parts`,
+    asks: `how wet is it? Enter its type with its water as a share of its flour, such as "${word} 100%" for equal parts`,
   };
 }

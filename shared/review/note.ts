@@ -108,7 +108,7 @@ function kindsOfReadable(
   } catch (error) {
     if (!(error instanceof CellError)) throw error;
     const wrong = new Set(error.faults.map(({ row = 0 }) => row - 1));
-    for (const { row = 0, says } of error.faults) remark(row - 1, `Kind ${says}`, UNREADABLE);
+    for (const { row = 0, says } of error.faults) remark(row - 1, `Type ${says}`, UNREADABLE);
     return kindsOf(
       percents.map((cell, row) => (wrong.has(row) ? null : cell)),
       kinds,

@@ -87,6 +87,8 @@ export function refuseSmall(capacity: number, argument = "capacity"): void {
 
 export type TinNote = {
   readonly sentence: string;
+  /** Where the fill lies against the usual range. */
+  readonly fits: "above" | "within" | "below";
   readonly low: number;
   readonly usual: number;
   readonly high: number;
@@ -110,6 +112,7 @@ export function tinNote(dough: Grams, capacity: CubicCentimetres, kind: TinDough
   return {
     // One text, not a tree of its parts: a column of them is held until the last row is done.
     sentence: [place, judged(fill, [low, usual, high], kind, range), "; ", usualWeight, "."].join(""),
+    fits: !atMost(fill, high) ? "above" : !atMost(low, fill) ? "below" : "within",
     low: inUnit(low),
     usual: inUnit(usual),
     high: inUnit(high),
@@ -130,12 +133,12 @@ function judged(fill: number, [low, usual, high]: Guide, kind: TinDoughKind, ran
     const risk = batter
       ? "it may run over the rim and sink"
       : "expect a dense, under-proofed loaf, or dough over the rim";
-    return `, above the guide for ${kind} (${range}): ${risk}`;
+    return `, above the usual range for ${kind} (${range}): ${risk}`;
   }
   if (!atMost(low, fill))
-    return `, below the guide for ${kind} (${range}): expect a low ${batter ? "cake that dries out" : "loaf that does not fill the tin"}`;
+    return `, below the usual range for ${kind} (${range}): expect a low ${batter ? "cake that dries out" : "loaf that does not fill the tin"}`;
   if (atMost(Math.abs(fill - usual), NEAR_USUAL)) return `, the usual one for ${kind} (${range})`;
-  return `, within the guide for ${kind} (${range}), ${fill > usual ? "on the full side" : "on the light side"}`;
+  return `, within the usual range for ${kind} (${range}), ${fill > usual ? "on the full side" : "on the light side"}`;
 }
 
 /** A weight as it is said in a sentence: whole grams, hundredths of anything larger. */

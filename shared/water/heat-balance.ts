@@ -90,7 +90,7 @@ function rowToSolve(parts: readonly Part[]): Part {
   refuseAll(
     parts.flatMap(({ row, temp, kind }): Fault[] =>
       kind.word === "ice" && temp !== null && temp > 0
-        ? [fault("is above freezing, and its kind is ice; enter 0 °C or less, or the kind water", "temps", row)]
+        ? [fault("is above freezing, and its type is ice; enter 0 °C or less, or the type water", "temps", row)]
         : [],
     ),
   );

@@ -27,11 +27,17 @@ type Building = {
   readonly form: Form;
   readonly title: () => string;
   readonly now: () => { readonly troubles: readonly Trouble[]; readonly order: Order };
-  readonly figures: () => Node[];
+  /** What the order comes to; `isListed` where the troubles stand below it already. */
+  readonly figures: (isListed: boolean) => Node[];
 };
 
 export const buildFoot = ({ draft, form, now }: Bench): Foot =>
-  footOf({ form, now, title: () => draft.title.trim(), figures: () => figuresOf(now(), draft.units.weight) });
+  footOf({
+    form,
+    now,
+    title: () => draft.title.trim(),
+    figures: (isListed) => figuresOf(now(), draft.units.weight, isListed),
+  });
 
 export function footOf({ form, title: titleNow, now, figures: figuresNow }: Building): Foot {
   let wanted = false;
@@ -55,7 +61,7 @@ export function footOf({ form, title: titleNow, now, figures: figuresNow }: Buil
     const assessed = now();
     if (assessed.troubles.length === 0) wanted = false;
     showTroubles(form, assessed.troubles, wanted);
-    figures.replaceChildren(...figuresNow());
+    figures.replaceChildren(...figuresNow(wanted));
     const { length } = wanted ? assessed.troubles : [];
     const things = length === 1 ? "One thing" : `${length} things`;
     say(lead, length === 0 ? "" : `${things} before it can be built:`);
@@ -131,7 +137,7 @@ function listed(outcome: Outcome<"list">): string {
 
 function built({ sheet, note }: Questions["build"]["answer"], title: string): string {
   const other = sheet === title ? "" : " That was the nearest name free.";
-  return `Built “${sheet}”.${other} It is a sheet of its own; no other was touched.${note === undefined ? "" : ` ${note}`}`;
+  return `Built “${sheet}”.${other} No other sheet was changed.${note === undefined ? "" : ` ${note}`}`;
 }
 
 function failed(failure: Failure): string {
@@ -141,10 +147,15 @@ function failed(failure: Failure): string {
   return `${failureSentence(failure)} What you typed is still here.`;
 }
 
-function figuresOf({ made, dough, what, mixes, tin, troubles, isOpen, unusual }: Assessed, unit: "g" | "oz"): Node[] {
+function figuresOf(
+  { made, dough, what, mixes, tin, troubles, isOpen, unusual }: Assessed,
+  unit: "g" | "oz",
+  isListed: boolean,
+): Node[] {
   const unread = troubles.find(({ missing }) => !missing);
+  if (unread !== undefined && made === null && isListed) return [];
   if (unread !== undefined && made === null) return [element("span", {}, `Not clear yet: ${unread.says}`)];
-  if (dough === null) return [element("span", {}, "Dough, flour and mixes are told here as you type.")];
+  if (dough === null) return [element("span", {}, "Dough, flour and mixes show here as you type.")];
   const figure = (label: string, value: string) => element("span", {}, `${label} `, element("b", {}, value));
   return [
     figure(what, inUnit(dough, unit)),
@@ -166,5 +177,5 @@ function mixed({ mixes, each }: { mixes: number; each: number }, unit: "g" | "oz
 /** In words: colour says nothing here. */
 function fits({ dough, note }: TinView): string {
   if (dough === null || note === null) return "";
-  return `, ${/(?:above|below) the guide/.exec(note.sentence)?.[0] ?? "within the guide"}`;
+  return `, ${note.fits} the usual range`;
 }

@@ -73,11 +73,11 @@ function readRow(row: RowDraft, index: number, rules: RowRules, troubles: Troubl
   if (row.ingredient.trim() === "") troubles.push(trouble(at("ingredient"), `Name the ingredient of ${place}.`, true));
   let kindRead: KindCell | Problem = { problem: "" };
   if (row.kind.trim() === "") {
-    troubles.push(trouble(at("kind"), `Say what kind ${place} is: flour, water, salt, yeast …`, true));
+    troubles.push(trouble(at("kind"), `Choose the type of ${place}: flour, water, salt, yeast …`, true));
   } else {
     kindRead = kind().read(row.kind);
     const unread = isProblem(kindRead) ? kindRead.problem : "unread" in kindRead ? kindRead.unread : "";
-    if (unread !== "") troubles.push(trouble(at("kind"), `The kind of ${place} ${unread}.`));
+    if (unread !== "") troubles.push(trouble(at("kind"), `The type of ${place} ${unread}.`));
   }
   const weighed = readQuantity(row.weighed, "weight", rules.units);
   if (isProblem(weighed)) troubles.push(trouble(at("weighed"), `The weight of ${place} ${weighed.problem}.`));
@@ -128,7 +128,7 @@ function asRatios(read: readonly Read[]): FormulaRows {
 
 const SAID: Readonly<Record<string, string>> = {
   percents: "The percentage",
-  kinds: "The kind",
+  kinds: "The type",
   weights: "The weight",
 };
 const COLUMN: Readonly<Record<string, string>> = { kinds: "kind", weights: "weighed" };

@@ -150,7 +150,7 @@ function nameSection(bench: Bench, model: SheetModel, { show, anew }: Ways): HTM
 function keptNodes(anew: () => void): Node[] {
   const hint = "What you typed was kept, as far as this template has it.";
   const button = { type: "button", class: "quiet-button", click: anew };
-  return [element("p", { class: "hint" }, hint), element("button", button, "Begin this template anew")];
+  return [element("p", { class: "hint" }, hint), element("button", button, "Start this template again")];
 }
 
 const words = (draft: Draft, name: "title" | "shop") => ({

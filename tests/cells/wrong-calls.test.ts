@@ -94,7 +94,7 @@ describe("a share typed plain, a weight where a share is meant, and the other wa
     [
       "BAKE_WEIGHTS",
       [down("", 0.65, 0.02, 0.01), FOUR, 3000],
-      "percents have no flour row; every percentage refers to the flour, so a row of kind flour needs its percentage.",
+      "percents have no flour row; every percentage refers to the flour, so a row of the type flour needs its percentage.",
     ],
   ])("%s %j", (name, args, says) => expect(refusal(name, ...args)).toBe(`${name}: ${says}`));
 });

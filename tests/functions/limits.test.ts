@@ -178,10 +178,10 @@ describe("what is compared was worked out", () => {
   });
   test("a fill at the guide's limit is within it, a hair that is more than arithmetic is not", () => {
     const note = (dough: number) => String((run("BAKE_TINNOTE", dough, 1000, "lidded white") as unknown[][])[0]?.[0]);
-    expect(note(370)).toMatch(/within the guide/);
-    expect(note((0.1 + 0.27) * 1000)).toMatch(/within the guide/);
-    expect(note(370.001)).toMatch(/above the guide/);
-    expect(note(299.999)).toMatch(/below the guide/);
+    expect(note(370)).toMatch(/within the usual range/);
+    expect(note((0.1 + 0.27) * 1000)).toMatch(/within the usual range/);
+    expect(note(370.001)).toMatch(/above the usual range/);
+    expect(note(299.999)).toMatch(/below the usual range/);
   });
   test("percentages and weights half a percent apart agree, a little more does not (65.325 is 65 and half a percent of it)", () => {
     const filled = (water: number) => [down(1, 0.65), down(1000, water), down("flour", "water")];

@@ -86,7 +86,7 @@ test.each<[unknown, string]>([
   ["flower", `is "flower"; perhaps "flour"? Choose ${WORDS}`],
   ["xyzzyxyzzy", `is "xyzzyxyzzy"; choose ${WORDS}`],
   ["#N/A", "holds the error #N/A; correct that cell first"],
-  [{}, "is not a kind"],
+  [{}, "is no type of ingredient"],
 ])("%j is told", (raw, says) => expect(told(raw)).toBe(says));
 
 describe("a column of kinds beside amounts", () => {

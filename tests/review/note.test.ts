@@ -43,9 +43,9 @@ describe("a row that cannot be read", () => {
       down(1, 2, "heavy", 4),
       5,
     );
-    expect(said[1]).toMatch(/^Kind is "wet"/);
+    expect(said[1]).toMatch(/^Type is "wet"/);
     expect(said[2]).toMatch(/^Ingredient holds the error #N\/A.*; Weight per mix is "heavy"/);
-    expect(said[3]).toMatch(/^Kind is blank though the row has an amount.*; 4 on a 5 g scale would read 5/);
+    expect(said[3]).toMatch(/^Type is blank though the row has an amount.*; 4 on a 5 g scale would read 5/);
   });
 
   test("too little is not said of what it may hold, too much is", () => {

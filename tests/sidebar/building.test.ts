@@ -26,7 +26,7 @@ describe.skipIf(skip)("building from the bench", () => {
     await bench.page.keyboard.press("Enter");
     await bench.wait(20_000);
     expect(await bench.status()).toBe(
-      "Built “Quay pan loaf (2)”. That was the nearest name free. It is a sheet of its own; no other was touched.",
+      "Built “Quay pan loaf (2)”. That was the nearest name free. No other sheet was changed.",
     );
     expect(await bench.builds()).toHaveLength(1);
     await bench.wait(1000);

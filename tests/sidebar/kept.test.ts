@@ -148,8 +148,8 @@ describe.skipIf(skipWithoutChromium("a change of template, in a browser"))("in t
     await bench.checked("kept");
     await bench.field("Template").selectOption("pan-loaf");
     expect(await bench.field("Width cm").inputValue()).toBe("11");
-    await bench.page.getByRole("button", { name: "Begin this template anew" }).click();
+    await bench.page.getByRole("button", { name: "Start this template again" }).click();
     expect(await bench.field("Pieces, size 1").inputValue()).toBe("");
-    expect(await bench.page.getByRole("button", { name: "Begin this template anew" }).count()).toBe(0);
+    expect(await bench.page.getByRole("button", { name: "Start this template again" }).count()).toBe(0);
   });
 });

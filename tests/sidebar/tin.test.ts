@@ -13,7 +13,7 @@ describe.skipIf(skip)("the tin in the bench", () => {
     await bench.fill();
     const says = await tin().locator("title").textContent();
     // 21 × 11 × 9 = 2079 cm³; 700 ÷ 0.89 = 786.5 g, a fill of 0.38; the guide for white is 0.34 to 0.59, usually 0.43
-    expect(says).toContain("Fill 0.38 g/cm³, within the guide for white (0.34 to 0.59)");
+    expect(says).toContain("Fill 0.38 g/cm³, within the usual range for white (0.34 to 0.59)");
     const texts = (await tin().locator("text").allTextContents()).map((text) => text.replace(/\s/g, " "));
     expect(texts).toEqual(["high 1 227 g", "usual 894 g", "low 707 g", "21 × 9 cm, 2079 cm³", "dough 787 g"]);
     const [dough, hollow] = await Promise.all(

@@ -50,12 +50,12 @@ describe("what is in the way is said", () => {
     [
       "a preferment without hydration",
       (d) => (d.rows[5] = { ingredient: "Levain", kind: "levain", percent: "20", weighed: "" }),
-      'kind/5: The kind of row 6 is "levain" without its hydration; add its water as a share of its flour, such as "levain 100%".',
+      'kind/5: The type of row 6 is "levain" without its hydration; add its water as a share of its flour, such as "levain 100%".',
     ],
     [
       "a kind nobody knows",
       (d) => (d.rows[5] = { ingredient: "Sugar", kind: "suger", percent: "2", weighed: "" }),
-      'kind/5: The kind of row 6 is "suger"; perhaps "sugar"?',
+      'kind/5: The type of row 6 is "suger"; perhaps "sugar"?',
     ],
     [
       "salt that is a share in a plain column",
@@ -113,7 +113,7 @@ describe("what is in the way is said", () => {
     const draft = empty();
     draft.rows.splice(1, 0, { ingredient: "", kind: "", percent: "", weighed: "" });
     draft.rows[2] = { ingredient: "Water", kind: "", percent: "67", weighed: "" };
-    expect(says(draft)).toEqual(["kind/2: Say what kind row 3 is: flour, water, salt, yeast …"]);
+    expect(says(draft)).toEqual(["kind/2: Choose the type of row 3: flour, water, salt, yeast …"]);
   });
 
   test("mixes below the mixer's least are told and do not stop the build", () => {

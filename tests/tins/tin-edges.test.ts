@@ -139,7 +139,7 @@ describe("a fill", () => {
 
   const note = (grams: number, kind = "lidded white") => (run("BAKE_TINNOTE", grams, 1000, kind) as string[][])[0]?.[0];
   const usual = "; usual here is 340 g (300 g to 370 g).";
-  const lidded = "the guide for lidded white (0.3 to 0.37)";
+  const lidded = "the usual range for lidded white (0.3 to 0.37)";
   // The exact fill is compared, and told with as many places as keep it from reading as the limit.
   test.each([
     [376, `Fill 0.38 g/cm³, above ${lidded}: expect a dense, under-proofed loaf, or dough over the rim${usual}`],

@@ -137,8 +137,8 @@ describe("dough in tins", () => {
   });
 
   test.each([
-    [1500, "lidded white", /above the guide .*dense, under-proofed/],
-    [700, "lidded white", /below the guide .*low loaf/],
+    [1500, "lidded white", /above the usual range .*dense, under-proofed/],
+    [700, "lidded white", /below the usual range .*low loaf/],
     [1159, "lidded white", /the usual one/],
     [1060, "lidded white", /light side/],
     [2400, "sponge", /run over the rim/],

@@ -14,7 +14,7 @@ export const HYDRATION = define({
   args: {
     ingredients: {
       is: column(text()),
-      says: "The ingredients' names; flour, water, salt and starter rows go by their kind.",
+      says: "The ingredients' names; flour, water, salt and starter rows go by their type.",
     },
     weights: { is: column(someWeight<Weight>()), says: "The weights, all in one unit." },
     kinds: { is: column(kind()), says: "What each row is: flour, water, salt, egg, dairy, levain 100% and so on." },

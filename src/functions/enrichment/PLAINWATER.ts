@@ -15,7 +15,7 @@ export const PLAINWATER = define({
   args: {
     ingredients: {
       is: column(text()),
-      says: "The ingredients' names; flour, water, salt and starter rows go by their kind.",
+      says: "The ingredients' names; flour, water, salt and starter rows go by their type.",
     },
     weights: {
       is: column(someWeight<Weight>()),
