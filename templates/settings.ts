@@ -25,7 +25,15 @@ export const settings: SheetModel = {
               },
             ],
           },
-          { cells: [{ at: 0, role: "remark", text: "Sheets that are built already stay as they are." }] },
+          {
+            cells: [
+              {
+                at: 0,
+                role: "remark",
+                text: "Labelling rules are EU, UK or US. Sheets that are built already stay as they are.",
+              },
+            ],
+          },
         ],
       },
     ],
@@ -33,7 +41,7 @@ export const settings: SheetModel = {
       {
         table: "settings",
         left: 0,
-        rows: 16,
+        rows: 18,
         columns: [
           { name: "setting", head: "Setting", unit: "text", role: "input" },
           { name: "setting_value", head: "Value", unit: "text", role: "input" },
@@ -44,8 +52,16 @@ export const settings: SheetModel = {
   ],
   sample: {
     title: "Bakery settings",
-    setting: ["Weights in", "Temperatures in", "Lengths in", "Shop", "Mixer capacity", "Flour temperature"],
-    setting_value: ["grams", "°C", "cm", "Tern Quay Bakehouse", "20 kg", "21 °C"],
+    setting: [
+      "Weights in",
+      "Temperatures in",
+      "Lengths in",
+      "Shop",
+      "Labelling rules",
+      "Mixer capacity",
+      "Flour temperature",
+    ],
+    setting_value: ["grams", "°C", "cm", "Tern Quay Bakehouse", "UK", "20 kg", "21 °C"],
   },
-  expects: { "setting_value/5": "20 kg" },
+  expects: { "setting_value/6": "20 kg" },
 };

@@ -30,9 +30,15 @@ export type Sources = { readonly larder: Larder; readonly formulas: OwnFormulas 
 /** A table of product (blank: the one above), ingredient, weight and, in any row of the product, its boil-off. */
 export const ownFormulas: Decoder<OwnFormulas> = table({ of: "any" }, true, readFormulas);
 
-const boilOffCell = number<Ratio>("a share of the weight such as 10% (0.1)", { min: 0, max: 0.9 }, { percent: true });
+const MAX_BOIL_OFF = 0.9;
+const boilOffCell = number<Ratio>(
+  "a share of the weight such as 10% (0.1)",
+  { min: 0, max: MAX_BOIL_OFF },
+  { percent: true },
+);
 
 function readFormulas(rows: readonly (readonly unknown[])[], argument: string, faults: Fault[]): OwnFormulas {
+  if (rows.some((row) => row.some(isWhole))) return readWhole(rows.flat());
   const formulas = new Map<string, { name: string; parts: { name: string; weight: number }[]; boilOff: Ratio }>();
   const first = rows.findIndex((row) => !row.every(isBlank));
   let above: string | undefined;
@@ -66,6 +72,34 @@ function readFormulas(rows: readonly (readonly unknown[])[], argument: string, f
   for (const { name, parts } of formulas.values())
     if (parts.length === 0) faults.push(fault(`make ${quote(name)} of nothing; enter its weights`, argument));
   return formulas;
+}
+
+/** A formula sheet says all that goes into it in one cell: lines of product, ingredient, weight and boil-off between tabs. */
+const isWhole = (cell: unknown): boolean => typeof cell === "string" && cell.includes("\t");
+/** There weights and boil-off are whole numbers, in hundred millionths of all of it. */
+const HUNDRED_MILLION = 1e8;
+
+/** Such cells, the sheets inside included. A sheet that several others use stands in each; its first lines count. */
+function readWhole(cells: readonly unknown[]): OwnFormulas {
+  const formulas = new Map<string, { name: string; parts: { name: string; weight: number }[]; boilOff: Ratio }>();
+  for (const cell of cells) {
+    let formula: { parts: { name: string; weight: number }[] } | undefined;
+    for (const line of isWhole(cell) ? String(cell).split("\n") : []) {
+      const [product = "", part = "", weight = "", boiled = ""] = line.split("\t").map((one) => one.trim());
+      if (product !== "") {
+        const known = formulas.has(nameKey(product));
+        const one = {
+          name: product,
+          parts: [],
+          boilOff: ratio(Math.min(Number(boiled) / HUNDRED_MILLION, MAX_BOIL_OFF) || 0),
+        };
+        formula = known ? undefined : one;
+        if (!known) formulas.set(nameKey(product), one);
+      }
+      if (part !== "" && Number(weight) > 0) formula?.parts.push({ name: part, weight: Number(weight) });
+    }
+  }
+  return new Map([...formulas].filter(([, { parts }]) => parts.length > 0));
 }
 
 /** A part of an ingredient. */

@@ -41,6 +41,8 @@ export type RowDraft = { ingredient: string; kind: string; percent: string; weig
 export type Draft = {
   title: string;
   shop: string;
+  /** Whose labelling rules the bakery follows: of its settings, no field asks for it. */
+  law: string;
   readonly fields: Record<FieldName, string>;
   /** "" where nothing is chosen: no tin, no way of mixing yet. */
   readonly choices: Record<ChoiceName, string>;

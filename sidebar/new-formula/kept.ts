@@ -97,6 +97,7 @@ function textsOf(draft: Draft): Map<string, string> {
   return new Map([
     ["title", draft.title],
     ["shop", draft.shop],
+    ["law", draft.law],
     ...SWITCHES.map((name): [string, string] => [name, String(draft[name])]),
     ...under("fields", draft.fields),
     ...under("choices", draft.choices),
@@ -106,7 +107,7 @@ function textsOf(draft: Draft): Map<string, string> {
 
 function put(draft: Draft, key: string, text: string, model: SheetModel, quantity: Quantity | undefined): void {
   const [folder = "", name = ""] = key.split("/");
-  if (key === "title" || key === "shop") draft[key] = text;
+  if (key === "title" || key === "shop" || key === "law") draft[key] = text;
   else if (key === "water") draft.water = text === "true" && model.parts.includes("water");
   else if (key === "weighed") draft.weighed = text === "true";
   else if (folder === "fields") draft.fields[name as FieldName] = text;

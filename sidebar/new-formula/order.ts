@@ -59,6 +59,7 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
   }
   values.set("title", draft.title.trim());
   values.set("shop", draft.shop.trim() || null);
+  if (draft.law !== "") values.set("law", draft.law);
   const ownInputs = readOwn(draft, model, values, troubles);
   const handling = handlingLoss(take, troubles);
   const rows = readRows(draft.rows, rulesOf(draft, model, ownInputs), troubles);

@@ -7,12 +7,17 @@ import { unitSign } from "./unit-change.ts";
 export type Shop = {
   readonly name: string;
   readonly units: Units;
+  /** Whose labelling rules it follows; "" where nobody said. */
+  readonly law: string;
   /** As typed in the sheet; a blank one is left out. */
   readonly fields: Readonly<Partial<Record<FieldName, string>>>;
 };
 type Rows = readonly (readonly [name: string, value: string])[];
 
 const SHOP = "Shop";
+const LAW = "Labelling rules";
+/** Printed under the list on a label; no form asks for it. */
+const ADDRESS = "Business address";
 const UNITS = {
   weight: { name: "Weights in", g: "grams", oz: "ounces" },
   temperature: { name: "Temperatures in", C: "°C", F: "°F" },
@@ -32,12 +37,15 @@ const OF_THE_SHOP = [
 ] as const satisfies readonly FieldName[];
 
 /** What the sheet of settings is built with: numbers get their unit, so that they mean the same in other units. */
-export function settingsOf({ units, shop, fields }: Draft): Values {
+export function settingsOf(draft: Draft): Values {
+  const { units, shop, fields } = draft;
   const rows: Rows = [
     [UNITS.weight.name, UNITS.weight[units.weight]],
     [UNITS.temperature.name, UNITS.temperature[units.temperature]],
     [UNITS.length.name, UNITS.length[units.length]],
     [SHOP, shop.trim()],
+    [LAW, draft.law],
+    [ADDRESS, ""],
     ...OF_THE_SHOP.map((name) => [FIELDS[name].label, withUnit(name, fields[name].trim(), units)] as const),
   ];
   return { setting: rows.map(([name]) => name), setting_value: rows.map(([, value]) => value) };
@@ -56,6 +64,7 @@ export function readShop(rows: Rows): Shop {
   const begins = (name: string, way: RegExp) => way.test(plain(textOf(name)).replace(/^(?:degrees|°)\s*/, ""));
   return {
     name: textOf(SHOP),
+    law: ["EU", "UK", "US"].find((one) => plain(one) === plain(textOf(LAW))) ?? "",
     units: {
       weight: begins(UNITS.weight.name, /^o/) ? "oz" : "g",
       temperature: begins(UNITS.temperature.name, /^f/) ? "F" : "C",
@@ -74,14 +83,19 @@ export function readShop(rows: Rows): Shop {
 export function beginWith(draft: Draft, shop: Shop): void {
   changeUnits(draft, shop.units, new Map());
   draft.shop = shop.name;
+  draft.law = shop.law;
   Object.assign(draft.fields, shop.fields);
 }
 
 /** What a sheet gets of the settings without a form to show them in; what cannot be read stays blank. */
-export function shopValues({ name, fields, units }: Shop): [name: string, value: Value][] {
+export function shopValues({ name, law, fields, units }: Shop): [name: string, value: Value][] {
   const numbers = OF_THE_SHOP.flatMap((field): [string, Value][] => {
     const read = readQuantity(fields[field] ?? "", FIELDS[field].quantity, units);
     return typeof read === "number" ? [[field, read]] : [];
   });
-  return name === "" ? numbers : [["shop", name], ...numbers];
+  const words: [string, Value][] = [
+    ["shop", name],
+    ["law", law],
+  ];
+  return [...words.filter(([, text]) => text !== ""), ...numbers];
 }

@@ -28,6 +28,7 @@ export function startFrom(model: SheetModel): Draft {
   return {
     title: model.title,
     shop: "",
+    law: "",
     fields: { ...blank, ...USUAL_STEPS.g },
     choices: {
       by: chosen("by", "pieces"),

@@ -18,13 +18,10 @@ const SHARED = new Set(["label", "nutrition"]);
 
 export function addingFaults(model: SheetModel, options: Options, formulas: Formulas): string[] {
   const shared = new Set(
-    model.bands
-      .flat()
-      .flatMap((item) =>
-        "block" in item && SHARED.has(item.block)
-          ? item.lines.flatMap(({ cells }) => cells.flatMap(({ name }) => name ?? []))
-          : [],
-      ),
+    model.bands.flat().flatMap((item) => {
+      if ("table" in item) return SHARED.has(item.table) ? item.columns.map(({ name }) => name) : [];
+      return SHARED.has(item.block) ? item.lines.flatMap(({ cells }) => cells.flatMap(({ name }) => name ?? [])) : [];
+    }),
   );
   const { visible, shownCells } = whatIsShown(model, options);
   const faults: string[] = [];

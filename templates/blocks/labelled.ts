@@ -1,3 +1,5 @@
+import { LARDER_NAME } from "../../shared/sheet/model.ts";
+
 /** What a label needs to know of a formula sheet. */
 export type Labelled = {
   /** All that there is to divide. */
@@ -11,3 +13,22 @@ export type Labelled = {
   /** An ingredient that is not in the table. */
   readonly extra?: { readonly name: string; readonly weight: string; readonly kind: string };
 };
+
+/** What labels read of the sheet of ingredients. */
+export const SHOP_ROWS = LARDER_NAME;
+/** What goes into ingredients that have a formula sheet of their own. */
+export const OWN_PARTS = "";
+
+/** What is weighed out: the table's rows, and what goes in beside them. */
+export function rowsOf({ extra, rows }: Labelled): { names: string; weights: string; kinds: string } {
+  if (extra === undefined) return { ...rows, weights: "@grams" };
+  return {
+    names: `{${rows.names};${extra.name}}`,
+    weights: `{@grams;${extra.weight}}`,
+    kinds: `{${rows.kinds};"${extra.kind}"}`,
+  };
+}
+
+/** A last argument that many places on, where there is one. */
+export const after = (places: number, argument: string): string =>
+  argument === "" ? "" : `${";".repeat(places)}${argument}`;

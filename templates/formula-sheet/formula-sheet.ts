@@ -1,8 +1,9 @@
 // A formula sheet put together: what is typed and shown on the page, and beside it all that the sheet works with.
 import type { Band, Block, SheetModel, Table } from "../../shared/sheet/model.ts";
-import { labelBlock, labelCautions, nutritionBlock } from "../blocks/label.ts";
+import { labelBlock, labelCautions } from "../blocks/label.ts";
 import type { Labelled } from "../blocks/labelled.ts";
 import { cautionsOf } from "../blocks/name.ts";
+import { nutritionHeading, nutritionTable } from "../blocks/nutrition.ts";
 import { checkSingles, errorSingles } from "./checks.ts";
 import { FOLDED_FROM, HELPERS, MESSAGES, PAGE_WIDTHS, RIGHT } from "./columns.ts";
 import { ENRICHED_CALLS, ENRICHED_SINGLES, enrichedBlock } from "./enriched.ts";
@@ -110,7 +111,7 @@ function bandsOf(spec: FormulaSheetSpec): readonly Band[] {
   const hasNotes = spec.isBread || spec.tin !== undefined;
   const temperature = spec.isBread ? [temperatureBlock(spec.stage !== undefined)] : [];
   const labelled = labelledOf(spec);
-  const last: readonly Band[] = [[labelBlock(labelled)], [nutritionBlock(labelled)]];
+  const last: readonly Band[] = [[labelBlock(labelled)], [nutritionHeading], [nutritionTable(labelled)]];
   const blocks: readonly Band[] = [
     ...withBlocks(...temperature, ...besideBlock(spec)),
     ...(hasNotes ? withBlocks(notesBlock) : []),

@@ -250,6 +250,13 @@ describe("quantities", () => {
     ];
     expectCells(share("flour", down("levain", "flour"), down(200, 100), 300, levain), 200 / 300);
   });
+  test("a sheet tells all of it in one cell, the sheets inside below each other, each once", () => {
+    const whole =
+      "Filling\t\t\t15000000\n\tAlmond paste\t50000000\n\tsyrup\t50000000\nAlmond paste\t\t\t0\n\talmonds\t80000000\n\tsugar\t20000000";
+    const other = "Glaze\t\t\t0\n\tAlmond paste\t100000000\n\nAlmond paste\t\t\t0\n\talmonds\t10000000";
+    const texts = [[""], [whole], [other], [""]];
+    expectCells(share("almonds", down("filling", "glaze"), down(170, 100), 270, texts), (100 * 0.8 + 80) / 270);
+  });
   test("a circle is named with its path", () => {
     const circle = [
       ["a", "b", 1],

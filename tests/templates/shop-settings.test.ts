@@ -65,12 +65,15 @@ describe("the shop's settings", () => {
     type("Lengths in", "inches");
     type("Mixer capacity", "44 lb");
     type("Room temperature", "");
+    type("Labelling rules", "us");
     book.type(sheet, `A${rows.indexOf("Shop") + 1}`, "Our name");
     const draft = begun(book);
     expect(draft.units).toEqual(OUNCES);
     expect(draft.fields.room_temp).toBe("");
+    expect(draft.law).toBe("US");
     expect(draft.shop).toBe("");
     const { order } = assess(draft, model);
+    expect(order.values.law).toBe("US");
     // 44 × 16 ounces; 21 °C and 4000 g as they were typed
     expect(order.values.mixer_limit).toBeCloseTo(704, 9);
     expect(order.values.flour_temp).toBeCloseTo(69.8, 9);
@@ -94,14 +97,14 @@ describe("the shop's settings", () => {
   });
 
   test("belong to a recipe that is read in as well", () => {
-    keep(book, sampleDraft());
+    keep(book, { ...sampleDraft(), law: "UK" });
     const shop = readShop(rowsIn(book) ?? []);
     const state = emptyState();
     state.shop = shop;
     state.units = shop.units;
     takeText(state, "Rolls\n500 g flour\n300 g water");
     const { order } = assessPasted(state);
-    expect(order.values).toMatchObject({ shop: "Tern Quay Bakehouse", mixer_limit: 20_000, room_temp: 23 });
+    expect(order.values).toMatchObject({ shop: "Tern Quay Bakehouse", law: "UK", mixer_limit: 20_000, room_temp: 23 });
   });
 });
 
