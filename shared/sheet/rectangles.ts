@@ -38,29 +38,31 @@ export function rectangles(
 
 const inOrder = (numbers: readonly number[]) => [...new Set(numbers)].sort((a, b) => a - b);
 
-type Sums = readonly (readonly number[])[];
+/** How many marks stand above and left of each corner, row by row, so that four corners tell those of a rectangle. */
+type Sums = { readonly width: number; readonly counts: Int32Array };
 
 /** The rectangle between rows and columns of formulas with most open formulas in it, and nothing typed. */
 function largest(rows: readonly number[], columns: readonly number[], typed: Sums, open: Sums): Zone | undefined {
   let best: Zone | undefined;
   let most = 0;
-  /** Open formulas that a rectangle from here down to a row can hold at most. */
-  const hope = (row: number, column: number, last: number, right: number): number =>
-    within(open, { row, column, rows: last - row + 1, columns: (columns[right - 1] ?? column) - column + 1 });
-  const lowest = rows[rows.length - 1] ?? 0;
-  for (const [from, row] of rows.entries()) {
-    for (const [left, column] of columns.entries()) {
+  const end = (rows[rows.length - 1] ?? 0) + 1;
+  for (let from = 0; from < rows.length; from++) {
+    for (let left = 0; left < columns.length; left++) {
+      const [row, column] = [rows[from] ?? 0, columns[left] ?? 0];
       let widest = columns.length;
-      if (hope(row, column, lowest, widest) <= most) continue;
-      for (const last of rows.slice(from)) {
-        if (hope(row, column, last, widest) <= most) continue;
+      /** Open formulas that a rectangle from here down to a row can hold at most. */
+      const hope = (bottom: number) => within(open, row, column, bottom, (columns[widest - 1] ?? column) + 1);
+      if (hope(end) <= most) continue;
+      for (let lowest = from; lowest < rows.length; lowest++) {
+        const last = rows[lowest] ?? 0;
+        if (hope(last + 1) <= most) continue;
         // What is typed in a shorter rectangle is typed in every longer one.
         for (let right = left; right < widest; right++) {
-          const zone = { row, column, rows: last - row + 1, columns: (columns[right] ?? 0) - column + 1 };
-          if (within(typed, zone) > 0) widest = right;
-          else if (within(open, zone) > most) {
-            best = zone;
-            most = within(open, zone);
+          const beyond = (columns[right] ?? 0) + 1;
+          if (within(typed, row, column, last + 1, beyond) > 0) widest = right;
+          else if (within(open, row, column, last + 1, beyond) > most) {
+            best = { row, column, rows: last - row + 1, columns: beyond - column };
+            most = within(open, row, column, last + 1, beyond);
           }
         }
       }
@@ -69,21 +71,23 @@ function largest(rows: readonly number[], columns: readonly number[], typed: Sum
   return best;
 }
 
-/** Marks above and left of every corner, so that four corners tell those of a rectangle. */
 function summed(marks: readonly (readonly boolean[])[]): Sums {
-  const sums = [Array<number>((marks[0]?.length ?? 0) + 1).fill(0)];
-  for (const row of marks) {
-    const above = sums[sums.length - 1] ?? [];
-    const next = [0];
-    for (const [at, mark] of row.entries()) {
-      next.push((next[at] ?? 0) + (above[at + 1] ?? 0) - (above[at] ?? 0) + (mark ? 1 : 0));
+  const width = (marks[0]?.length ?? 0) + 1;
+  const counts = new Int32Array((marks.length + 1) * width);
+  for (const [down, row] of marks.entries()) {
+    let ofRow = 0;
+    const below = (down + 1) * width + 1;
+    for (let across = 0; across < row.length; across++) {
+      if (row[across]) ofRow += 1;
+      counts[below + across] = ofRow + (counts[below - width + across] ?? 0);
     }
-    sums.push(next);
   }
-  return sums;
+  return { width, counts };
 }
 
-function within(sums: Sums, { row, column, rows, columns }: Zone): number {
-  const at = (down: number, across: number) => sums[down]?.[across] ?? 0;
-  return at(row + rows, column + columns) - at(row, column + columns) - at(row + rows, column) + at(row, column);
+/** The marks in a rectangle: `bottom` and `right` are the row and the column after its last. */
+function within({ width, counts }: Sums, top: number, left: number, bottom: number, right: number): number {
+  const [above, below] = [top * width, bottom * width];
+  const [inAll, aside] = [counts[below + right] ?? 0, counts[below + left] ?? 0];
+  return inAll - aside - (counts[above + right] ?? 0) + (counts[above + left] ?? 0);
 }

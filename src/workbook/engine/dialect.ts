@@ -35,7 +35,7 @@ export function fromScript(library: Library, locale: Locale, formula: string): s
     if (type === "NUMBER" && /[.,]/.test(value)) refuse(`${value} is a decimal literal, which not every locale reads`);
     if (type === "STRING" && tokens[index + 1]?.type === "STRING")
       refuse("A doubled quotation mark is not read here; write CHAR(34)");
-    if (isLeadingMinus(tokens, index) && tokens[index + 2]?.value === "^")
+    if (tokens[index + 2]?.value === "^" && isLeadingMinus(tokens, index))
       refuse("-x^y is read two ways; write brackets");
   });
   const canonical = withEngineNames(joined(tokens, ","));

@@ -4,7 +4,7 @@ import { fromTyped, toDialect } from "./dialect.ts";
 import type { EvaluatedCell, FormulaArgument, Library, Locale, Model, Position, WorkbookData } from "./library.ts";
 import { failCircles } from "./patches/circles.ts";
 import { deleteWithoutCalculating } from "./patches/deleting.ts";
-import { separateDependents } from "./patches/dependents.ts";
+import { followDependents, separateDependents } from "./patches/dependents.ts";
 import { refuseEmptyText, renameErrors } from "./patches/errors.ts";
 import { showGraded } from "./patches/graded-formats.ts";
 import { joinCellByCell } from "./patches/joining.ts";
@@ -87,6 +87,7 @@ export function prepare(library: Library): void {
   quietly(() => separateDependents(library));
   quietly(() => failCircles(library));
   quietly(() => computeOnce(library));
+  quietly(() => followDependents(library));
 }
 
 export function openEngine(

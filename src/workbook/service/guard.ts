@@ -4,8 +4,10 @@ export type AuthMode = "NONE" | "LIMITED" | "CUSTOM_FUNCTION" | "FULL";
 type Method = (...args: never[]) => unknown;
 type Methods = Readonly<Record<string, Method>>;
 
-/** Methods by what they cost: `free` ones touch no document, `reads` and `writes` are calls to the service. */
-export type Shape = { readonly free?: Methods; readonly reads?: Methods; readonly writes?: Methods };
+/** Methods by what they cost: `free` ones touch no document, `reads` and `writes` are calls to the service. They are made when one of them is wanted. */
+export type Shape = { readonly [cost in Cost]?: Methods | (() => Methods) };
+const COSTS = ["free", "reads", "writes"] as const;
+type Cost = (typeof COSTS)[number];
 
 /** `many` calls fail in a row; with `isDone` the first is carried out before it fails, as where its answer gets lost. */
 type FailingHow = { readonly many?: number; readonly isDone?: boolean };
@@ -26,6 +28,8 @@ export class Guard {
   mode: AuthMode = "NONE";
   /** A person who may look at the document only. */
   isViewer = false;
+  /** What the methods of each kind of object cost, as far as one of them was asked for. */
+  private readonly costs = new Map<string, Cost>();
   private failing: Failing | undefined;
   private hand: { call: number; readonly act: () => void } | undefined;
   private late: string | undefined;
@@ -107,21 +111,33 @@ export class Guard {
 
   /** An object for scripts; any other member than the given ones throws when it is touched. */
   made<T extends object>(kind: string, shape: Shape): T {
-    const watch = (methods: Methods = {}, before: (name: string) => void): [string, Method][] =>
-      Object.entries(methods).map(([name, method]) => [
-        name,
-        (...args: never[]) => {
-          before(name);
-          const result = method(...args);
-          this.lose(name);
-          return result;
-        },
-      ]);
-    return strict(kind, {
-      ...shape.free,
-      ...Object.fromEntries(watch(shape.reads, (name) => this.read(name))),
-      ...Object.fromEntries(watch(shape.writes, (name) => this.write(name))),
-    }) as T;
+    const groups: { [cost in Cost]?: Methods } = {};
+    const methodAt = (cost: Cost, name: string): Method | undefined => {
+      const group = shape[cost];
+      groups[cost] ??= typeof group === "function" ? group() : (group ?? {});
+      return Object.hasOwn(groups[cost], name) ? groups[cost][name] : undefined;
+    };
+    const find = (name: string): Method | undefined => {
+      const known = this.costs.get(`${kind}.${name}`);
+      for (const cost of known === undefined ? COSTS : [known]) {
+        const method = methodAt(cost, name);
+        if (method === undefined) continue;
+        this.costs.set(`${kind}.${name}`, cost);
+        return cost === "free" ? method : this.watched(cost, name, method);
+      }
+      return undefined;
+    };
+    return strict<Record<string, Method>>(kind, {}, find) as T;
+  }
+
+  private watched(cost: "reads" | "writes", name: string, method: Method): Method {
+    return (...args: never[]) => {
+      if (cost === "reads") this.read(name);
+      else this.write(name);
+      const result = method(...args);
+      this.lose(name);
+      return result;
+    };
   }
 }
 
@@ -137,12 +153,15 @@ const ASKED_OF_ALL = new Set([
   "$$typeof",
 ]);
 
-/** An object whose unknown members throw; assignments throw too. */
-export function strict<T extends object>(kind: string, members: T): T {
+/** An object whose unknown members throw; assignments throw too. Members may be made when they are first asked for. */
+export function strict<T extends object>(kind: string, members: T, find?: (name: string) => T[keyof T] | undefined): T {
   return new Proxy(members, {
     get(target, name) {
       if (typeof name === "symbol" || name in target || ASKED_OF_ALL.has(name)) return Reflect.get(target, name);
-      throw new Error(`${kind}.${name} is not in the stand-in`);
+      const member = find?.(name);
+      if (member === undefined) throw new Error(`${kind}.${name} is not in the stand-in`);
+      Reflect.set(target, name, member);
+      return member;
     },
     set(_target, name) {
       throw new Error(`${kind}.${String(name)} cannot be assigned`);

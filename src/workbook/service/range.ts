@@ -14,9 +14,12 @@ type SheetOf = (sheetId: string) => object;
 /** A Range for scripts. Setters give the range back; every setter counts as one call whatever the range's size. */
 export function makeRange(session: Session, place: Place, sheetOf: SheetOf): object {
   const range: object = session.guard.made("Range", {
-    free: geometry(session, place, sheetOf),
-    reads: readers(session, place),
-    writes: { ...chained(writers(session, place), () => range), protect: () => makeProtection(session, place, range) },
+    free: () => geometry(session, place, sheetOf),
+    reads: () => readers(session, place),
+    writes: () => ({
+      ...chained(writers(session, place), () => range),
+      protect: () => makeProtection(session, place, range),
+    }),
   });
   keepPlace(range, place);
   return range;
@@ -138,7 +141,7 @@ const chained = (setters: object, chain: () => object) =>
 
 /** A RangeList: the looks of several ranges set at once. */
 export function makeRangeList(session: Session, places: readonly Place[], ranges: readonly object[]): object {
-  const setters = {
+  const setters = () => ({
     ...lookSetters(session, places),
     setValue: (value: never) => each(ranges, "setValue", value),
     setNote: (text: unknown) => {
@@ -152,8 +155,8 @@ export function makeRangeList(session: Session, places: readonly Place[], ranges
       for (const place of places) clearNotes(session, place);
     },
     clear: () => each(ranges, "clear"),
-  };
-  const writes = chained(setters, () => list);
+  });
+  const writes = () => chained(setters(), () => list);
   const list: object = session.guard.made("RangeList", { free: { getRanges: () => [...ranges] }, writes });
   return list;
 }

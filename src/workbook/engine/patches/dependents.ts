@@ -1,8 +1,23 @@
-import type { Library, Zone } from "../library.ts";
+import type { Library, Position, Zone } from "../library.ts";
 
 type Dependency = { readonly sheetId: string; readonly zone: Zone };
-type Graph = { addDependencies(formula: object, ranges: readonly Dependency[]): void };
-type Handler = { readonly evaluator?: { formulaDependencies(): Graph } };
+type Column = { query(rows: { top: number; bottom: number }): readonly { readonly dependents: Dependency }[] };
+/** What depends on the cells of a sheet is kept in a tree for each of its columns. */
+type Graph = {
+  readonly forest: Record<string, Record<number, Column> | undefined>;
+  addDependencies(formula: object, ranges: readonly Dependency[]): void;
+};
+type Ranges = Iterable<Dependency> & {
+  readonly constructor: new (ranges: Iterable<Dependency>) => Ranges;
+  isEmpty(): boolean;
+  hasPosition(at: Position): boolean;
+};
+type Evaluator = {
+  readonly nextRangesToUpdate: Ranges;
+  formulaDependencies(): Graph;
+  getCellsDependingOn(ranges: Iterable<Dependency>): Ranges;
+};
+type Handler = { readonly evaluator?: Evaluator };
 
 /**
  * The engine notes one place for all columns that a formula reads, and stretches it where formulas below each other read the
@@ -30,4 +45,58 @@ function columnsOf(range: Dependency & { readonly invalidXc?: string; readonly i
     sheetId,
     zone: { ...zone, left: zone.left + at, right: zone.left + at },
   }));
+}
+
+/**
+ * What depends on some cells, by any number of steps, the engine gathers as zones that it cuts anew for each cell. Here each
+ * cell is looked at once. Left out are cells that are to be computed next anyway, and what depends on them.
+ */
+export function followDependents(library: Library): void {
+  const { handlers = [] } = new library.Model({ sheets: [{ id: "bare" }] }) as unknown as { handlers?: Handler[] };
+  const evaluator = handlers.find((one) => one.evaluator !== undefined)?.evaluator;
+  if (evaluator === undefined) throw new Error("The engine keeps its dependencies somewhere else now");
+  const shared = Object.getPrototypeOf(evaluator) as Evaluator;
+  shared.getCellsDependingOn = function (ranges) {
+    const { forest } = this.formulaDependencies();
+    const next = this.nextRangesToUpdate;
+    const isNext = next.isEmpty() ? () => false : (at: Position) => next.hasPosition(at);
+    const seen = new Set<string>();
+    const cells: Dependency[] = [];
+    const queue = [...ranges];
+    for (let range = queue.pop(); range !== undefined; range = queue.pop()) {
+      const { sheetId, zone } = range;
+      const columns = forest[sheetId];
+      for (let column = zone.left; columns !== undefined && column <= zone.right; column++)
+        for (const { dependents } of columns[column]?.query(zone) ?? []) {
+          const runs = runsOf(dependents, (at) => {
+            const key = `${at.sheetId}!${at.col}!${at.row}`;
+            if (seen.has(key) || isNext(at)) return false;
+            seen.add(key);
+            return true;
+          });
+          for (const run of runs) {
+            cells.push(run);
+            queue.push(run);
+          }
+        }
+    }
+    return new (next.constructor as Ranges["constructor"])(cells);
+  };
+}
+
+/** The cells of a range that are wanted, those below each other together. */
+function runsOf({ sheetId, zone: { left, right, top, bottom } }: Dependency, isWanted: (at: Position) => boolean) {
+  const runs: Dependency[] = [];
+  for (let col = left; col <= right; col++) {
+    let run: Zone | undefined;
+    for (let row = top; row <= bottom; row++) {
+      if (!isWanted({ sheetId, col, row })) run = undefined;
+      else if (run !== undefined) run.bottom = row;
+      else {
+        run = { left: col, right: col, top: row, bottom: row };
+        runs.push({ sheetId, zone: run });
+      }
+    }
+  }
+  return runs;
 }

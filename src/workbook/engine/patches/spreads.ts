@@ -15,7 +15,7 @@ type Evaluator = {
     searchFormulaPositionsSpreadingOn(sheetId: string, zone: Zone): readonly Position[];
   };
   readonly cellsBeingComputed: { has(id: string): boolean };
-  readonly nextRangesToUpdate: Ranges & { readonly constructor: new () => Ranges };
+  readonly nextRangesToUpdate: Ranges;
   /** What depends on the cells of a sheet is kept in a tree for each of its columns. */
   formulaDependencies(): { readonly forest: Record<string, Record<number, Column> | undefined> };
   getCellsDependingOn(ranges: Iterable<Range>): Ranges;
@@ -41,14 +41,8 @@ export function computeOnce(library: Library): void {
   const evaluator = handlers.find((one) => one.evaluator !== undefined)?.evaluator;
   if (evaluator === undefined) throw new Error("The engine evaluates somewhere else now");
   const shared = Object.getPrototypeOf(evaluator) as Evaluator;
-  const { computeFormulaCell, checkCollision, getCellsDependingOn, invalidateSpreading } = shared;
-  const known = [
-    computeFormulaCell,
-    checkCollision,
-    getCellsDependingOn,
-    shared.clearEvaluatedRanges,
-    invalidateSpreading,
-  ];
+  const { computeFormulaCell, checkCollision, invalidateSpreading } = shared;
+  const known = [computeFormulaCell, checkCollision, invalidateSpreading, shared.clearEvaluatedRanges];
   if (known.includes(undefined as never)) throw new Error("The engine fills cells in another way now");
 
   shared.computeFormulaCell = function (at, cell) {
@@ -101,11 +95,6 @@ export function computeOnce(library: Library): void {
     dependents.addMany(readers);
     dependents.delete({ sheetId, zone });
     this.nextRangesToUpdate.addMany(dependents);
-  };
-  // On nothing depends nothing; the engine answers with all that it is about to compute.
-  shared.getCellsDependingOn = function (ranges) {
-    const { done } = ranges[Symbol.iterator]().next();
-    return done ? new this.nextRangesToUpdate.constructor() : getCellsDependingOn.call(this, ranges);
   };
 }
 
