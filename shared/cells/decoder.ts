@@ -84,19 +84,25 @@ export function optional<T, const D>(reader: Reader<T>, otherwise: D): Decoder<T
   };
 }
 
-/** A column (or a row) read cell by cell, blanks kept as null, blank rows at the end cut. */
-function readColumn<T>(reader: Reader<T>, raw: unknown, argument: string, faults: Fault[]): (T | null)[] {
+/** The cells of a column (or a row), blank ones at the end cut; a block of both is a fault. */
+export function columnCells(raw: unknown, argument: string, faults: Fault[]): { readonly cells: readonly unknown[] } {
   const grid = toGrid(raw);
   const width = grid.reduce((most, row) => Math.max(most, row.length), 0);
   if (grid.length > 1 && width > 1) {
     faults.push(fault(`is a block of ${grid.length} rows and ${width} columns; give one column`, argument));
-    return [];
+    return { cells: [] };
   }
   const cells = grid.length === 1 ? (grid[0] ?? []) : grid.map((row) => row[0]);
   let end = cells.length;
   while (end > 0 && isBlank(cells[end - 1])) end--;
+  return { cells: end === cells.length ? cells : cells.slice(0, end) };
+}
+
+/** A column read cell by cell, blanks kept as null. */
+function readColumn<T>(reader: Reader<T>, raw: unknown, argument: string, faults: Fault[]): (T | null)[] {
+  const { cells } = columnCells(raw, argument, faults);
   const values: (T | null)[] = [];
-  for (let index = 0; index < end; index++) {
+  for (let index = 0; index < cells.length; index++) {
     const raw = cells[index];
     values.push(isBlank(raw) ? null : readInto(reader, raw, faults, argument, index + 1));
   }

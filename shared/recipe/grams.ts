@@ -26,6 +26,8 @@ export type LineWeight =
       readonly unsure?: string;
     };
 
+export const USED_BESIDES = "more than this is used besides";
+
 /** Amounts of one line that differ by more than this are remarked: a spoon and its rounded ounces often do. */
 const APART = 0.15;
 
@@ -98,7 +100,7 @@ function weighLine(
     return { is: "unclear", why: `two ingredients in one line, ${one} and ${two}; give each a line of its own` };
   }
   if (second) remarks.push(`${quote(told(second.words))} is the other choice and is not read`);
-  if (read.more) remarks.push("more than this is used besides");
+  if (read.more) remarks.push(USED_BESIDES);
   const asked: Asked = { ingredient, size, forms: () => formsIn(parts.main), system };
   let least = 0;
   let most = 0;

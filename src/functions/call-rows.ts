@@ -1,6 +1,6 @@
 // Functions of which every argument may be one cell or a column: a row in, a row out.
 import { CellError, type Fault, fault, refuseAll } from "../../shared/base/refusal.ts";
-import { toGrid } from "../../shared/cells/decoder.ts";
+import { columnCells, toGrid } from "../../shared/cells/decoder.ts";
 import { isBlank } from "../../shared/cells/hint.ts";
 import { type Rows, shapeAnswer } from "./answer.ts";
 import type { Answer, SheetFunction } from "./define.ts";
@@ -86,14 +86,9 @@ function rowOf(
   }
 }
 
+/** One cell is the cell for all rows; more are a column of the rows' own. */
 function asColumn(raw: unknown, name: string, faults: Fault[]): { cells: readonly unknown[]; isColumn: boolean } {
   const grid = toGrid(raw);
-  const [first = []] = grid;
-  if (grid.length > 1 && grid.some((row) => row.length > 1))
-    faults.push(fault("is a block of several rows and columns; give one column", name));
-  const cells = grid.length === 1 ? first : grid.map((row) => row[0]);
-  if (cells.length <= 1) return { cells, isColumn: false };
-  let end = cells.length;
-  while (end > 0 && isBlank(cells[end - 1])) end--;
-  return { cells: end === cells.length ? cells : cells.slice(0, end), isColumn: true };
+  if (grid.length <= 1 && (grid[0]?.length ?? 0) <= 1) return { cells: grid[0] ?? [], isColumn: false };
+  return { ...columnCells(grid, name, faults), isColumn: true };
 }

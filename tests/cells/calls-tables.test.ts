@@ -155,7 +155,7 @@ describe("a row back for every row", () => {
         ],
         2,
       ],
-      "BAKE_PARTS: whole is a block of several rows and columns; give one column.",
+      "BAKE_PARTS: whole is a block of 2 rows and 2 columns; give one column.",
     ],
   ])("%j", (raw, because) => expect(refused(parts, ...raw)).toBe(because ?? 'answered [[5,0,"g"],[10,0,"g"]]'));
   test("blank rows between stay blank also where the first argument is one cell for all rows", () => {

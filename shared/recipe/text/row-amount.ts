@@ -3,7 +3,7 @@
 import { showNumber } from "../../base/show.ts";
 import { grams, gramsIn } from "../../base/units.ts";
 import { readNumber } from "../../cells/number.ts";
-import type { LineWeight } from "../grams.ts";
+import { type LineWeight, USED_BESIDES } from "../grams.ts";
 import { readRecipeLine } from "../line.ts";
 import type { UnitOfColumn } from "./columns.ts";
 import type { AmountOf } from "./described.ts";
@@ -87,7 +87,7 @@ function weighedAmount(weight: LineWeight, of: string | undefined, body: string)
     remarks: [
       ...(isRange ? [{ reason: "middle of a range" as const, says: range }] : []),
       ...weight.remarks.map((says) => ({
-        reason: says.startsWith("more than this") ? ("used besides" as const) : ("note" as const),
+        reason: says === USED_BESIDES ? ("used besides" as const) : ("note" as const),
         says,
       })),
     ],
