@@ -60,7 +60,7 @@ const trial: Block = {
           name: "check",
           unit: "text",
           formula:
-            '=ARRAYFORMULA(IF(ROWS(gramwright_larder)+1>ROWS(@trial_ingredient);"The larder has grown: build this sheet again.";IF([all]>MAX(@number);"A formula sheet has grown: build this sheet again.";IF(ISERROR(INDEX(@retold;1;1));"The larder cannot be read at that price: point at the red cell below.";""))))',
+            '=ARRAYFORMULA(IF(ROWS(gramwright_larder)+1>ROWS(@trial_ingredient);"The larder has grown: build this sheet again.";IF([all]>MAX(@number);"A formula sheet has grown: build this sheet again.";IF(ISERROR(INDEX(@retold;1;1));"Still calculating, or the larder cannot be read at that price: point at the red cell below.";""))))',
         },
       ],
     },

@@ -1,5 +1,6 @@
 // The add-on's own check: examples as cells and formulas over them, and what came out compared with what should.
 import { a1, zoneA1 } from "../sheet/a1.ts";
+import { isWaitingText } from "./waiting.ts";
 
 type Cell = number | string | boolean;
 type Cells = readonly (readonly Cell[])[];
@@ -80,11 +81,9 @@ function batchOf(examples: readonly CheckExample[]): Batch {
   return { cells, formats: cells.map((row) => row.map(() => "")), formulas: expected, expected };
 }
 
-const WAITING = /^loading/i;
-
 /** Whether a formula is still calculating. */
 export const isWaiting = (values: readonly (readonly unknown[])[]): boolean =>
-  values.some((row) => row.some((cell) => typeof cell === "string" && WAITING.test(cell)));
+  values.some((row) => row.some(isWaitingText));
 
 /** What differs, one sentence a cell. */
 export function differences({ expected }: Batch, values: readonly (readonly unknown[])[]): string[] {

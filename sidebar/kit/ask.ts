@@ -1,7 +1,9 @@
 // The bench's questions to the add-on. What is planned here asks the add-on several times, and the panel does not notice.
 import type { PlannedQuestion, Question, Questions, Reply } from "../../shared/protocol/bench.ts";
+import { readSnapshot } from "../../shared/protocol/look.ts";
+import { waitingCells } from "../../shared/protocol/waiting.ts";
 import { isPlanned, stepsFor, undone } from "../../src/planners/planners.ts";
-import { refusalError } from "../../src/planners/steps.ts";
+import { refusalError, type Step } from "../../src/planners/steps.ts";
 
 /** `refused` comes from the add-on and says what to mend; `silent` is a time-out; `failed` is everything in between. */
 export type Failure = {
@@ -43,7 +45,7 @@ async function planned(question: PlannedQuestion, asked: object): Promise<Sent> 
     const steps = stepsFor(question, { ...asked }, new Date());
     let next = steps.next();
     while (next.done !== true) {
-      const outcome = await send(next.value);
+      const outcome = await sendPatiently(next.value);
       if ("answer" in outcome) next = steps.next(outcome.answer);
       else if (outcome.how === "refused") next = steps.throw(refusalError(outcome.message, outcome.because));
       else return outcome;
@@ -52,6 +54,39 @@ async function planned(question: PlannedQuestion, asked: object): Promise<Sent> 
   } catch (error) {
     return { how: "refused", message: undone(question, error) };
   }
+}
+
+/** How often a sheet that is still calculating is read again, and how long after. */
+const MAX_AGAIN = 2;
+const AGAIN_MS = 2000;
+
+/** Cells that stayed as they were: a person's own #N/A, or a text that ends in dots. They are waited for once. */
+const lasting = new Set<string>();
+
+/** None where the answer is no snapshot, which the planner says. */
+function waitingIn(answer: unknown): string[] {
+  try {
+    return waitingCells(readSnapshot(answer));
+  } catch {
+    return [];
+  }
+}
+
+/** What was read while calls had no answer yet is read again. */
+async function sendPatiently(step: Step): Promise<Sent> {
+  let outcome = await send(step);
+  if (step.ask !== "look") return outcome;
+  for (let again = 0; "answer" in outcome; again++) {
+    const waiting = waitingIn(outcome.answer).filter((cell) => !lasting.has(cell));
+    if (waiting.length === 0) break;
+    if (again === MAX_AGAIN) {
+      for (const cell of waiting) lasting.add(cell);
+      break;
+    }
+    await new Promise((resolve) => setTimeout(resolve, AGAIN_MS));
+    outcome = await send(step);
+  }
+  return outcome;
 }
 
 function send(question: object): Promise<Sent> {

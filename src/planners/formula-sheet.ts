@@ -3,6 +3,7 @@
 import { refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import type { SeenSheet } from "../../shared/protocol/look.ts";
+import { isWaitingText } from "../../shared/protocol/waiting.ts";
 import { a1, type Zone } from "../../shared/sheet/a1.ts";
 import { locate } from "../../shared/sheet/locate.ts";
 import type { Options, SheetModel } from "../../shared/sheet/model.ts";
@@ -42,7 +43,6 @@ export type FormulaSheet = {
 };
 
 const isError = (text: string): boolean => /^#(?:N\/A|[A-Z]+[/\d]*[!?])$/.test(text);
-const LOADING = /^Loading\.\.\.$/;
 
 /** The cells of a sheet as a formula sheet, or null where it is none. `values` are what getValues() gives, from A1. */
 export function asFormulaSheet(
@@ -146,8 +146,11 @@ export function mustBeCalculated(sheet: FormulaSheet): void {
       at: sheet.at(column, index),
     })),
   );
-  if (cells.some(({ text }) => LOADING.test(text))) {
-    refuse(`${quote(sheet.name)} is still calculating; wait until its numbers are there and try again.`);
+  const waiting = cells.find(({ text }) => isWaitingText(text));
+  if (waiting !== undefined) {
+    refuse(
+      `${quote(sheet.name)} is still calculating: wait until its numbers are there, then try again. If ${waiting.at} stays red, point at it: it says what to enter.`,
+    );
   }
   const broken = cells.find(({ text }) => isError(text));
   if (broken !== undefined) {

@@ -6,6 +6,7 @@ import { CARD_AMOUNTS, CARD_KINDS, type CardAsk } from "../../shared/card/data.t
 import { staffCard } from "../../shared/card/staff-card.ts";
 import { cardHeights } from "../../shared/card/type-size.ts";
 import type { FormulaSummary } from "../../shared/protocol/bench.ts";
+import { isWaitingText } from "../../shared/protocol/waiting.ts";
 import { plan } from "../../shared/sheet/plan.ts";
 import { formulaSheets } from "./all-sheets.ts";
 import { cardAmount, cardData } from "./card.ts";
@@ -42,7 +43,7 @@ function* troubleOf(name: string): Steps<{ trouble?: string }> {
   if (sheet === null) return {};
   const rows = Array.from({ length: sheet.zone("share")?.rows ?? 0 }, (_, at) => at);
   const told = rows.flatMap((at) => ["share", "grams"].map((column) => sheet.text(column, at)));
-  const isTold = told.some((text) => text.startsWith("#") || text.startsWith("Loading")) || sheet.text("check") !== "";
+  const isTold = told.some((text) => text.startsWith("#") || isWaitingText(text)) || sheet.text("check") !== "";
   // One that is still to be filled in has nothing wrong with it.
   if (!isTold) return {};
   try {

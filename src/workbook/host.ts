@@ -4,6 +4,7 @@ import { cellValue } from "./engine/custom.ts";
 import { type Engine, type LocaleCode, openEngine } from "./engine/engine.ts";
 import type { Position, WorkbookData } from "./engine/library.ts";
 import { loadLibrary } from "./engine/library-node.ts";
+import { knowWaiting } from "./engine/patches/errors.ts";
 import { openNodeRealm } from "./engine/realm-node.ts";
 import { findCallable } from "./engine/stubs.ts";
 import { makeEdits } from "./service/edits.ts";
@@ -148,7 +149,36 @@ function makeHost(engine: Engine, session: Session, script: Script) {
     get trail(): readonly string[] {
       return [...(guard.trail === latest ? trail : guard.trail)];
     },
-    ...serviceFailures(session),
+    ...serviceFailures(engine, session, script),
+  };
+}
+
+/** Calls that take their time, as on the live service. */
+function unansweredCalls(engine: Engine, { guard }: Session, script: Script) {
+  let forget = () => {};
+  const answerCalls = () => {
+    guard.onRead = undefined;
+    forget();
+    forget = () => {};
+    engine.attach(script);
+  };
+  return {
+    /**
+     * From now on no call has answered yet: its cell holds an error, `Loading...` or what the spreadsheet's language says for it, and
+     * scripts read that text. Calls answer once values were read so many times, or with `answerCalls`.
+     */
+    holdCalls(text = "Loading...", reads = Number.POSITIVE_INFINITY): void {
+      let left = reads;
+      forget();
+      forget = knowWaiting(engine.library, text);
+      guard.onRead = (name) => {
+        if (!name.endsWith("getValues")) return;
+        if (left === 0) answerCalls();
+        left -= 1;
+      };
+      engine.attach({ ...script, waiting: () => text });
+    },
+    answerCalls,
   };
 }
 
@@ -200,9 +230,10 @@ function cellReaders(engine: Engine, session: Session, { sheetId, zone, position
 }
 
 /** What may go wrong while the script calls the service. */
-function serviceFailures(session: Session) {
+function serviceFailures(engine: Engine, session: Session, script: Script) {
   const { guard } = session;
   return {
+    ...unansweredCalls(engine, session, script),
     /** Makes the n-th service call from now fail once, as Google's service sometimes does; undefined takes it back. */
     failAt: (call: number | undefined) => guard.failAt(call),
     /** Makes the n-th service call from now fail and `many` in all, as in an outage; `failAt(undefined)` takes it back. */

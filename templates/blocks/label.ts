@@ -72,7 +72,8 @@ export function labelBlock(costed: Labelled): Block {
             role: "remark",
             name: "list_length",
             unit: "text",
-            formula: '=IF(ISERROR(@list);"see the red cell";IF(LEN(@list)=0;"";LEN(@list)&" characters"))',
+            formula:
+              '=IF(ISERROR(@list);"still calculating, or see the red cell";IF(LEN(@list)=0;"";LEN(@list)&" characters"))',
           },
         ],
       },

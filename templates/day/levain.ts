@@ -85,7 +85,7 @@ export const levain: Block = {
         unit: "text",
         align: "center",
         formula:
-          '=IF(ISERROR(@fed_seed);"see the red cell beside";IF(LEN(@fed_seed)*LEN(@levain_keep)=0;"";IF(@levain_keep<@fed_seed;"more than is kept as seed";"")))',
+          '=IF(ISERROR(@fed_seed);"still calculating, or see the red cell beside";IF(LEN(@fed_seed)*LEN(@levain_keep)=0;"";IF(@levain_keep<@fed_seed;"more than is kept as seed";"")))',
       },
       aside(
         "fed_seed",

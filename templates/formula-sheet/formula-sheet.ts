@@ -185,4 +185,4 @@ function singlesOf(bands: readonly Band[], spec: FormulaSheetSpec): readonly Sin
 }
 
 const ADVICE =
-  '=IF(ISERROR(@advice_top);IF(ERROR.TYPE(@advice_top)=5;"Notes need Gramwright";"Notes: point at "&ADDRESS(ROW(@advice_top);COLUMN(@advice_top);4));"")';
+  '=IF(ISERROR(@advice_top);IF(IFERROR(ERROR.TYPE(@advice_top);0)=5;"Notes need Gramwright";"Notes: still calculating, or point at "&ADDRESS(ROW(@advice_top);COLUMN(@advice_top);4));"")';

@@ -8,6 +8,8 @@ export type CustomScript = {
   readonly Date: DateConstructor;
   has(name: string): boolean;
   callCustom(name: string, args: unknown[]): unknown;
+  /** What a cell holds in place of an answer that is still on its way; undefined where answers are there at once. */
+  readonly waiting?: () => string | undefined;
 };
 
 type Home = { readonly script: CustomScript; readonly report: (defect: string) => void };
@@ -34,6 +36,8 @@ export function knowCustom(library: Library, stubs: readonly Stub[]): void {
       compute(...given) {
         const homeSheet = homes.get(this.getters);
         if (!homeSheet?.script.has(name)) return failure("#NAME?", `Unknown function: "${name}"`);
+        const waiting = homeSheet.script.waiting?.();
+        if (waiting !== undefined) return failure(waiting, "");
         return compute(library, name, homeSheet, given);
       },
     });

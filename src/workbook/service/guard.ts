@@ -30,6 +30,8 @@ export class Guard {
   isViewer = false;
   /** What the methods of each kind of object cost, as far as one of them was asked for. */
   private readonly costs = new Map<string, Cost>();
+  /** Told of every read, before it is done. */
+  onRead: ((name: string) => void) | undefined;
   private failing: Failing | undefined;
   private hand: { call: number; readonly act: () => void } | undefined;
   private late: string | undefined;
@@ -69,6 +71,7 @@ export class Guard {
       throw new Error(`${name} after ${this.formulaBy}: a read waits for every custom function; write formulas last`);
     }
     this.count(name);
+    this.onRead?.(name);
   }
 
   write(name: string): void {

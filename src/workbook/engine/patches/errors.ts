@@ -54,4 +54,20 @@ function isEmptyText(argument: FormulaArgument): boolean {
   return only !== undefined && !isMatrix(only as FormulaArgument) && (only as Cell).value === "";
 }
 
+const waitingTexts = new Set<string>();
+
+/** In a sheet what a cell shows while its call runs is an error, and spreads like every error. Returns what takes that back. */
+export function knowWaiting({ registries }: Library, text: string): () => void {
+  if (registries.errorTypes.has(text)) return () => {};
+  registries.errorTypes.add(text);
+  waitingTexts.add(text);
+  return () => {
+    registries.errorTypes.delete(text);
+    waitingTexts.delete(text);
+  };
+}
+
+export const isError = ({ value }: Cell): boolean =>
+  typeof value === "string" && (/^#(N\/A|[A-Z0-9/]+[!?])$/.test(value) || waitingTexts.has(value));
+
 export const failure = (value: string, message: string): Cell => ({ value, message });

@@ -1,7 +1,6 @@
 import type { Cell, FunctionDescription, Library, Matrix } from "../library.ts";
 import { isMatrix } from "../library.ts";
-
-const isError = ({ value }: Cell) => typeof value === "string" && /^#(N\/A|[A-Z0-9/]+[!?])$/.test(value);
+import { isError } from "./errors.ts";
 
 /**
  * `range&" %"` joins cell by cell in a sheet. The engine reads `&` as CONCATENATE, which would join the whole range to one

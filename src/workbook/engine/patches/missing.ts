@@ -1,6 +1,6 @@
 import type { Cell, FormulaArgument, FunctionDescription, Library, Matrix } from "../library.ts";
 import { isMatrix } from "../library.ts";
-import { failure } from "./errors.ts";
+import { failure, isError } from "./errors.ts";
 
 type Compute = FunctionDescription["compute"];
 type ToNumber = (value: FormulaArgument) => number;
@@ -12,7 +12,6 @@ const only = (argument: FormulaArgument): Cell => {
 };
 const all = (args: readonly FormulaArgument[]): Cell[] =>
   args.flatMap((argument) => (argument === undefined ? [] : isMatrix(argument) ? argument.flat() : [argument]));
-const isError = ({ value }: Cell) => typeof value === "string" && /^#(N\/A|[A-Z0-9/]+[!?])$/.test(value);
 const text = ({ value }: Cell) =>
   value === null ? "" : typeof value === "boolean" ? (value ? "TRUE" : "FALSE") : String(value);
 

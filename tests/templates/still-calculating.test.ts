@@ -1,0 +1,140 @@
+// A cell whose call has not answered yet holds an error in Sheets (ErrorType LOADING of the Sheets API): nothing may speak to a person as if something were wrong.
+import { beforeAll, describe, expect, test } from "vitest";
+import { isWaitingText, waitingCells } from "../../shared/protocol/waiting.ts";
+import { type Book, openBook } from "../../src/workbook/scripted.ts";
+import { SHEETS } from "../../templates/index.ts";
+
+type Formula = { readonly name: string; readonly text: string };
+
+/** All formulas of a sheet's model, each with the name of its cell or column. */
+function formulasOf(part: unknown, name = ""): Formula[] {
+  if (typeof part !== "object" || part === null) return [];
+  if (Array.isArray(part)) return part.flatMap((one) => formulasOf(one, name));
+  const own = "name" in part && typeof part.name === "string" ? part.name : name;
+  return Object.values(part).flatMap((value) =>
+    typeof value === "string" && value.startsWith("=") ? [{ name: own, text: value }] : formulasOf(value, own),
+  );
+}
+
+const namesIn = (text: string): string[] =>
+  [...text.matchAll(/@(\w+)/g)].flatMap(([, name = ""]) => name.replace(/_top$/, ""));
+
+/** Names whose value waits for a call, also by way of others. */
+function waitingNames(formulas: readonly Formula[]): Set<string> {
+  const waiting = new Set<string>();
+  for (let size = -1; size !== waiting.size; ) {
+    size = waiting.size;
+    for (const { name, text } of formulas)
+      if (name !== "" && (text.includes("BAKE_") || namesIn(text).some((one) => waiting.has(one)))) waiting.add(name);
+  }
+  return waiting;
+}
+
+const SPEAKS = /"[^"]*(?:red cell|cannot be read|shows an error|point at)[^"]*"/i;
+
+test.each(SHEETS.map((model) => [model.name, model] as const))(
+  "%s: what speaks of an error waits for no call, or says so",
+  (_, model) => {
+    const formulas = formulasOf(model);
+    const waiting = waitingNames(formulas);
+    for (const { text } of formulas) {
+      const asks = [...text.matchAll(/ISERROR\((?:INDEX\()?@(\w+)/g)].map(([, name = ""]) => name.replace(/_top$/, ""));
+      const isWaiting = asks.some((name) => waiting.has(name));
+      if (isWaiting && SPEAKS.test(text)) expect(text).toMatch(/still calculating, or/i);
+    }
+  },
+);
+
+test("a text is taken for a call that has no answer in any language", () => {
+  // The first is what getValues gives by jsoma/tabletop 60, the second by burnash/gspread 164; the others are Google's words in its languages, from memory.
+  for (const text of ["Loading...", "#N/A", "Wird geladen...", "Chargement...", "Cargando…", "読み込んでいます..."])
+    expect(isWaitingText(text), text).toBe(true);
+  for (const cell of ["", "Flour", "65 %", "#REF!", "#DIV/0!", "...", 12, true, null, `${"a".repeat(60)}...`])
+    expect(isWaitingText(cell), String(cell)).toBe(false);
+  const sheets = [
+    {
+      id: 7,
+      name: "a",
+      values: [
+        ["Flour", 3],
+        ["", "#N/A"],
+      ],
+    },
+  ];
+  expect(waitingCells({ sheets, names: [{ name: "n", rows: 1, values: [["Loading..."]] }] })).toEqual([
+    "7 1 1 #N/A",
+    "n 0 0 Loading...",
+  ]);
+});
+
+describe("a sheet with every block", () => {
+  let book: Book;
+  const sheet = "Pan loaf";
+  beforeAll(async () => {
+    book = await openBook();
+    book.build("pan-loaf", {
+      by: "pieces",
+      size_pieces: [40],
+      size_weight: [400],
+      ingredient: ["Strong white flour", "Water", "Salt", "Fresh yeast", "Butter"],
+      kind: ["flour", "water", "salt", "yeast", "fat"],
+      percent: [1, 0.62, 0.02, 0.02, 0.03],
+      law: "EU",
+    });
+  });
+
+  const texts = () => book.shownTexts(sheet, book.usedRange(sheet)).flat();
+  const numbers = () =>
+    book
+      .values(sheet, "A1:K30")
+      .flat()
+      .filter((cell) => typeof cell === "number");
+
+  test.each(["Loading...", "#N/A", "Wird geladen..."])(
+    "goes on adding up while calls hold %s, and says nothing is wrong",
+    (text) => {
+      const before = numbers();
+      const usual = new Set(texts());
+      book.holdCalls(text);
+      const speaking = texts().filter(
+        (one) => !usual.has(one) && /red cell|cannot be read|shows an error|point at|undo/i.test(one),
+      );
+      expect(texts()).toContain(text);
+      expect(speaking.length).toBeGreaterThan(0);
+      for (const one of speaking) expect(one).toMatch(/still calculating, or/i);
+      expect(numbers().length).toBeGreaterThan(20);
+      expect(before).toEqual(expect.arrayContaining(numbers()));
+      book.answerCalls();
+      expect(numbers()).toEqual(before);
+    },
+  );
+
+  test.each(["formulas", "review", "card", "day", "list", "settings"] as const)(
+    "is asked for %s while calls have no answer",
+    (question) => {
+      const asked = {
+        ask: question,
+        sheet: question === "review" ? "" : sheet,
+        kind: "values",
+        by: "as it is",
+        day: "2026-12-01",
+        orders: [{ sheet, pieces: 12 }],
+        style: "",
+      };
+      const before = book.ask(asked);
+      book.holdCalls();
+      const during = book.ask(asked);
+      book.answerCalls();
+      expect(during.ok, JSON.stringify(during)).toBe(before.ok);
+      expect(JSON.stringify(during)).not.toMatch(/shows an error|red cell|cannot be read|Loading/);
+    },
+  );
+
+  test("the calls answer once values were read so many times", () => {
+    book.holdCalls("Loading...", 2);
+    const seen = () => JSON.stringify(book.answer({ ask: "look", sheet }));
+    expect(seen()).toContain("Loading...");
+    expect(seen()).toContain("Loading...");
+    expect(seen()).not.toContain("Loading...");
+  });
+});
