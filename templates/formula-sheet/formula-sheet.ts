@@ -6,6 +6,7 @@ import { cautionsOf } from "../blocks/name.ts";
 import { nutritionHeading, nutritionTable } from "../blocks/nutrition.ts";
 import { checkSingles, errorSingles } from "./checks.ts";
 import { FOLDED_FROM, HELPERS, MESSAGES, PAGE_WIDTHS, RIGHT } from "./columns.ts";
+import { costSingles } from "./costs.ts";
 import { ENRICHED_CALLS, ENRICHED_SINGLES, enrichedBlock } from "./enriched.ts";
 import { type IngredientsSpec, ingredientsHelpers, ingredientsTable } from "./ingredients.ts";
 import { formulaChecks, isCall, remarksOf, topsOf } from "./intact.ts";
@@ -19,7 +20,6 @@ import { ROLL_SINGLES, rollInBlock } from "./roll-in.ts";
 import { ROUND_SINGLES, thicknessBlock } from "./rounds.ts";
 import { costsBlock, setupBlock } from "./setup.ts";
 import {
-  costSingles,
   hydrationWords,
   LARDER_SINGLES,
   only,

@@ -48,6 +48,10 @@ export const setupBlock: Block = {
   ],
 };
 
+const figure = (text: string, name: string, of: string): Line => ({
+  cells: [label(text), { at: 3, role: "strong", name, unit: "money", formula: `=IF(LEN(${of})=0;"";${of})` }],
+});
+
 /** What is added to the ingredients, and what the price is to leave. */
 export const costsBlock: Block = {
   block: "cost",
@@ -58,19 +62,22 @@ export const costsBlock: Block = {
     right("Tax in the price", "tax", "short rate", {
       onSheet: true,
       bounds: [0, 1],
-      hint: "If blank, prices are without tax.",
+      hint: "If blank, prices are without tax. Enter 0 % where the law says so.",
     }),
     right("Packaging, each", "packaging", "unit_cost", { onSheet: true, bounds: [0, 10_000] }),
-    right("Unsold", "unsold", "short rate", { onSheet: true, bounds: [0, 0.9] }),
-    right("Labour, minutes for all", "labour_minutes", "minutes", { onSheet: true, bounds: [0, 100_000] }),
+    right("Broken before packing", "broken", "short rate", { onSheet: true, bounds: [0, 0.9] }),
+    right("Unsold, of what is packed", "unsold", "short rate", { onSheet: true, bounds: [0, 0.9] }),
+    right("Reduced-price sales, no tax", "reduced_sales", "money", { onSheet: true, bounds: [0, 10_000_000] }),
+    right("Labour, minutes a mix", "labour_mix", "minutes", { onSheet: true, bounds: [0, 100_000] }),
+    right("Labour, minutes per 100 pieces", "labour_pieces", "minutes", { onSheet: true, bounds: [0, 100_000] }),
     right("Labour, an hour", "labour_rate", "money", { onSheet: true, bounds: [0, 100_000] }),
-    right("Overhead, on labour", "overhead", "short rate", { onSheet: true, bounds: [0, 10] }),
-    right("Other costs of the batch", "other_costs", "money", { onSheet: true, bounds: [0, 10_000_000] }),
+    right("Overhead per labour hour", "overhead_labour", "money", { onSheet: true, bounds: [0, 100_000] }),
     {
-      cells: [
-        label("Total cost of the batch"),
-        { at: 3, role: "strong", name: "cost_all_shown", unit: "money", formula: '=IF(LEN(@cost_all)=0;"";@cost_all)' },
-      ],
+      ...right("Overhead per oven hour", "overhead_oven", "money", { onSheet: true, bounds: [0, 100_000] }),
+      when: "steps",
     },
+    right("Other costs of the batch", "other_costs", "money", { onSheet: true, bounds: [0, 10_000_000] }),
+    figure("Cost of the batch", "cost_all_shown", "@cost_all"),
+    figure("Contribution of the batch", "contribution_shown", "@contribution"),
   ],
 };

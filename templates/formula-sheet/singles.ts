@@ -135,41 +135,6 @@ function piecesFormula(spec: FormulaSheetSpec): string {
   return `=IF(@weighable=0;"";${counts}IF(SUM(@pieces_now)>0;SUM(@pieces_now);"")${counts === "" ? "" : ")"})`;
 }
 
-/** What the ingredients cost, and what is added to that. */
-export const costSingles = (spec: FormulaSheetSpec): readonly Single[] => [
-  single("Ingredients in all", "cost_ingredients", `=IF((@weighable=1)*(@priced_rows>0)=1;${costOf(spec)};"")`),
-  single("Rows with a price", "priced_rows", "=SUM(@cost_told)"),
-  single(
-    "Rows without one",
-    "unpriced_rows",
-    spec.isRolled ? "=SUM(@cost_missing)+@roll_unpriced" : "=SUM(@cost_missing)",
-  ),
-  single(
-    "Prices that are missing",
-    "unpriced_says",
-    '=IF((@unpriced_rows>0)*(@priced_rows>0)=1;@unpriced_rows&" without a price";"")',
-  ),
-  ...only("cost", [single("The same, for other sheets", "unpriced", "=@unpriced_says")]),
-  // What another price in the sheet of ingredients does cannot be told of prices that stand here alone.
-  ...only("!cost", [
-    single("The same, for other sheets", "unpriced", '=TRIM(@unpriced_says&IF(@priced_rows>0;" prices typed";""))'),
-  ]),
-  single("Ingredients, by weight", "cost_per_weight", `=(${costOf(spec)})/MAX(${wholeOf(spec)};1/10^9)`),
-  single(
-    "Labour and other costs",
-    "work_cost",
-    "=N(@labour_minutes)/60*N(@labour_rate)*(1+N(@overhead))+N(@other_costs)",
-  ),
-  single("The same, by weight", "work_per_weight", `=@work_cost/MAX(${wholeOf(spec)};1/10^9)`),
-  single("Labour is counted", "has_labour", "=IF(@work_cost>0;1;0)"),
-  single("Unsold", "unsold_part", "=MIN(N(@unsold);9/10)"),
-  single("Tax", "tax_part", "=N(@tax)"),
-  single("Margin wanted", "margin_part", "=IF((N(@margin_wanted)>0)*(N(@margin_wanted)<1)=1;@margin_wanted;0)"),
-  single("All costs", "cost_all", '=IF(COUNT(@cost_ingredients)=0;"";@cost_ingredients+@work_cost)'),
-];
-
-const costOf = ({ isRolled }: FormulaSheetSpec): string => (isRolled ? "SUM(@row_cost)+@roll_cost" : "SUM(@row_cost)");
-
 /** Where the sheet of ingredients has its prices. */
 export const LARDER_SINGLES: readonly Single[] = [
   single(

@@ -43,18 +43,21 @@ export const sizesTable = (spec: FormulaSheetSpec): Table => ({
       align: "right",
     }),
     shownColumn("cost_each", "", "money", showFilled("@size_cost"), {
-      headFormula: '=IF(@has_labour=1;"Total cost";"Ingredients")',
+      headFormula: "=@cost_words",
       align: "right",
     }),
     typedColumn("size_price", "", "money", {
       onSheet: true,
       bounds: [0, 1_000_000],
-      headFormula: '=IF(N(@tax)>0;"Price incl. tax";"Price")',
+      headFormula: '=IF(COUNT(@tax)=0;"Price excl. tax";"Price incl. tax")',
       align: "right",
     }),
-    shownColumn("margin_shown", "Margin", "rate", showFilled("@size_margin")),
+    shownColumn("margin_shown", "", "rate", showFilled("@size_margin"), {
+      headFormula: '="Margin after "&LOWER(@cost_words)',
+      align: "right",
+    }),
     shownColumn("wanted_shown", "", "money", showFilled("@price_wanted"), {
-      headFormula: '=IF(N(@margin_wanted)>0;"Price for "&ROUND(100*@margin_wanted;1)&" %";"")',
+      headFormula: '=IF(N(@margin_wanted)>0;"Price for "&ROUND(100*@margin_wanted;1)&" %"&IF(COUNT(@tax)=0;"";" incl. tax");"")',
       align: "right",
     }),
   ],
@@ -88,15 +91,21 @@ const sizeHelpers = ({ isRound }: FormulaSheetSpec): readonly ColumnModel[] => [
     '=ARRAYFORMULA(@size_counts*IF(@by="pieces";@pieces_typed;ROUNDDOWN(ROUND(@pieces_typed*@sizes_times;6);0)))',
   ),
   helper("cost_of", "Size, for other sheets", '=ARRAYFORMULA(IF(@size_counts=1;@size_name&"";""))'),
+  numbers("dough_each", "Dough of a piece, with losses", "=ARRAYFORMULA(@scaling/(1-@handling))"),
   helper(
     "size_ingredients",
     "Ingredients of a sold piece",
-    '=ARRAYFORMULA(IF(@size_counts*(@priced_rows>0)*@weighable=1;@scaling/(1-@handling)/(1-@unsold_part)*@cost_per_weight;""))',
+    '=ARRAYFORMULA(IF(@size_counts*(@priced_rows>0)*@weighable=1;@dough_each*@cost_per_weight/@sold_part;""))',
+  ),
+  numbers(
+    "size_work",
+    "Labour and other costs of a piece",
+    "=ARRAYFORMULA(@dough_each*(@work_per_weight-@reduced_per_weight)+@work_piece)",
   ),
   helper(
     "size_cost",
     "Cost of a sold piece",
-    '=ARRAYFORMULA(IF(LEN(@size_ingredients)=0;"";@size_ingredients+@scaling/(1-@handling)/(1-@unsold_part)*@work_per_weight+N(@packaging)/(1-@unsold_part)))',
+    '=ARRAYFORMULA(IF(LEN(@size_ingredients)=0;"";@size_ingredients+(@size_work+N(@packaging)*@packed_part)/@sold_part))',
   ),
   numbers("price_number", "Price, as numbers", asNumber("@size_price")),
   helper(

@@ -112,9 +112,10 @@ test(
         ingredient: ["Flour"],
         kind: ["flour"],
         percent: [1],
-        labour_minutes: 40,
+        labour_mix: 40,
         labour_rate: 18,
-        overhead: 0.6,
+        // 60 % of an hour's labour.
+        overhead_labour: 10.8,
         packaging: 0.05,
         margin_wanted: 0.35,
         size_price: [2.2],
@@ -133,6 +134,65 @@ test(
     // What is made but not sold is paid for by the rest: 4 of 5 sold.
     sheet.type("unsold", "20%");
     expect(sheet.value("size_cost", 1)).toBeCloseTo(1.65 / 0.8, 9);
+    // The same minutes by the piece: 40 for 24 are 166 2/3 for 100.
+    sheet.type("labour_mix", "");
+    sheet.type("labour_pieces", String((40 / 24) * 100));
+    expect(sheet.value("size_cost", 1)).toBeCloseTo(1.65 / 0.8, 9);
+  },
+  SLOW,
+);
+
+test(
+  "broken, unsold and sold at a reduced price: 0.9926 a sold piece, and the headings say what a margin is after",
+  async () => {
+    // By hand: 100 pieces cost 80.00 before packaging at 0.06; 4 % break before packing, 10 % of the 96 stay unsold.
+    // (80 + 0.06 × 96) ÷ (96 × 0.9) = 85.76 ÷ 86.4.
+    const book = await workbook();
+    await larderOf(book, { ingredient: ["Flour"], price: [80], pack: ["1 kg"] });
+    const sheet = await costed(
+      book,
+      {
+        title: "Pieces",
+        size_name: ["piece"],
+        size_pieces: [100],
+        size_weight: [10],
+        ingredient: ["Flour"],
+        kind: ["flour"],
+        percent: [1],
+        packaging: 0.06,
+        broken: 0.04,
+        unsold: 0.1,
+        size_price: [2.4],
+      },
+      cookie,
+    );
+    const heads = () =>
+      ["cost_each", "size_price", "margin_shown"].map((name) => {
+        const [column = "", row = ""] = /([A-Z]+)(\d+)/.exec(sheet.at(name))?.slice(1) ?? [];
+        return book.values(sheet.sheet, `${column}${Number(row) - 1}`)[0]?.[0];
+      });
+    expect(sheet.value("size_cost", 1)).toBeCloseTo(85.76 / 86.4, 9);
+    expect(sheet.value("size_cost", 1)).toBeCloseTo(0.9926, 4);
+    expect(heads()).toEqual(["Ingredients, packaging", "Price excl. tax", "Margin after ingredients, packaging"]);
+    // Sold: 86.4 × 2.40 = 207.36; less 80 and 5.76.
+    expect(sheet.value("contribution")).toBeCloseTo(121.6, 9);
+    // 9.6 that were left are sold for 8.64 in all: (85.76 − 8.64) ÷ 86.4, and 8.64 more contribution.
+    sheet.type("reduced_sales", "8.64");
+    expect(sheet.value("size_cost", 1)).toBeCloseTo(77.12 / 86.4, 9);
+    expect(sheet.value("contribution")).toBeCloseTo(130.24, 9);
+    // 2.40 with 20 % tax in it leave 2.00: 86.4 × 2 + 8.64 − 85.76, and 1 − 77.12 ÷ 86.4 ÷ 2.
+    sheet.type("tax", "20%");
+    expect(sheet.value("contribution")).toBeCloseTo(95.68, 9);
+    expect(sheet.value("size_margin", 1)).toBeCloseTo(1 - 77.12 / 172.8, 9);
+    // Half an hour of labour at 20 with an overhead of 4 an hour, and nothing but that makes it a total cost.
+    sheet.type("labour_mix", "30");
+    sheet.type("labour_rate", "20");
+    sheet.type("overhead_labour", "4");
+    expect(sheet.value("size_cost", 1)).toBeCloseTo(89.12 / 86.4, 9);
+    expect(heads()).toEqual(["Total cost", "Price incl. tax", "Margin after total cost"]);
+    // A loaf without tax: 0 % is chosen, and nothing comes off.
+    sheet.type("tax", "0%");
+    expect(sheet.value("size_margin", 1)).toBeCloseTo(1 - 89.12 / 86.4 / 2.4, 9);
   },
   SLOW,
 );
@@ -160,9 +220,13 @@ describe("calls", () => {
       await larderOf(book);
       // Everything typed, so that no formula can be written together with a blank beside it.
       const typed = {
-        labour_minutes: 90,
+        labour_mix: 90,
+        labour_pieces: 40,
         labour_rate: 18,
-        overhead: 0.6,
+        overhead_labour: 10,
+        overhead_oven: 4,
+        broken: 0.02,
+        reduced_sales: 3,
         other_costs: 2,
         packaging: 0.05,
         unsold: 0.04,

@@ -82,7 +82,8 @@ export function seed({ page, inputs, of, isKnown, mixes, put, faults }: Known, p
 }
 
 /** When each step starts, counted back, and what the oven takes. */
-export function method({ page, inputs, of, isKnown, put, faults, number }: Known, pieces: number): void {
+/** Answers the minutes that the oven is in use. */
+export function method({ page, inputs, of, isKnown, put, faults, number }: Known, pieces: number): number {
   const oven = cleaned(page.inputs.oven_step);
   const isOnTrays = "tray_pieces" in page.inputs;
   const trays = of("tray_pieces") > 0 ? Math.ceil((pieces / of("tray_pieces")) * (1 - 1e-9)) : 0;
@@ -105,7 +106,7 @@ export function method({ page, inputs, of, isKnown, put, faults, number }: Known
   if (loads !== undefined) put("loads_shown", loads);
   const baking = steps.reduce((all, { isBaking, minutes }) => all + (isBaking ? minutes : 0), 0);
   if (baking > 0) put("oven_minutes_shown", baking);
-  if (inputs.ready === undefined) return;
+  if (inputs.ready === undefined) return baking;
   const ready = Math.round(1440 * inputs.ready);
   const before = cleaned(page.inputs.pre_step);
   let isDone = false;
@@ -122,6 +123,7 @@ export function method({ page, inputs, of, isKnown, put, faults, number }: Known
     put("pre_start", (((mixed % 1440) + 1440) % 1440) / 1440);
     put("pre_day", Math.floor(mixed / 1440));
   });
+  return baking;
 }
 
 /** 1 in³ (international yard and pound agreement, 1959). */

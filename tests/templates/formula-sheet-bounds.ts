@@ -30,10 +30,14 @@ const BOUNDS: Readonly<Record<string, readonly [number, number]>> = {
   margin_wanted: [0, 0.99],
   tax: [0, 1],
   packaging: [0, 10_000],
+  broken: [0, 0.9],
   unsold: [0, 0.9],
-  labour_minutes: [0, 100_000],
+  reduced_sales: [0, 10_000_000],
+  labour_mix: [0, 100_000],
+  labour_pieces: [0, 100_000],
   labour_rate: [0, 100_000],
-  overhead: [0, 10],
+  overhead_labour: [0, 100_000],
+  overhead_oven: [0, 100_000],
   other_costs: [0, 10_000_000],
 };
 const TEMPERATURES = ["dough_target", "flour_temp", "room_temp", "preferment_temp", "tap_temp"];

@@ -120,7 +120,7 @@ describe.each(IS_LONG ? ONE_OF_EACH : ONE_OF_EACH.filter((_, at) => at % 2 === 0
         "oven_takes",
         "tax",
         "labour_rate",
-        "overhead",
+        "overhead_labour",
       ];
       const isThere = (name: string) => tried.sheet.names().includes(name);
       const cells = [

@@ -207,25 +207,17 @@ export function sumOf(page: Page): Sum {
     put("total %", (100 * sum) / base, 1);
   }
 
-  const work = (of("labour_minutes") / 60) * of("labour_rate") * (1 + of("overhead")) + of("other_costs");
-  if (isKnown && priced > 0) put("cost_all_shown", cost + work);
   let piecesNow = 0;
   let doughOfPieces = 0;
-  for (const { row, counts, pieces, area, scaling, dough: own, price } of sizes) {
+  for (const { row, counts, pieces, area, scaling, dough: own } of sizes) {
     if (!counts) continue;
     if (area !== undefined) put(`area_shown@${row}`, area, 0);
-    const now = by === "pieces" ? pieces : Math.floor(Number((pieces * times).toFixed(6)));
+    const now = nowOf(pieces);
     piecesNow += now;
     doughOfPieces += (now * scaling) / (1 - handling);
     put(`scaled_shown@${row}`, scaling, graded(scaling));
     if (times > 0) put(`dough_shown@${row}`, own * times, graded(own * times));
     if (by !== "pieces" && times > 0) put(`now_shown@${row}`, now);
-    if (!isKnown || priced === 0) continue;
-    const sold = 1 - of("unsold");
-    const each = ((scaling / (1 - handling)) * (cost + work)) / whole / sold + of("packaging") / sold;
-    put(`cost_each@${row}`, each);
-    if (price !== undefined && price > 0) put(`margin_shown@${row}`, 1 - (each * (1 + of("tax"))) / price);
-    if (of("margin_wanted") > 0) put(`wanted_shown@${row}`, (each / (1 - of("margin_wanted"))) * (1 + of("tax")));
   }
   const isCounted = by === "tins" || by === "trays";
   if (isKnown && piecesNow > 0 && !isCounted) put("result: pieces", piecesNow);
@@ -240,8 +232,39 @@ export function sumOf(page: Page): Sum {
   water(summed, { waterMix, preWater, allFlour, rows });
   seed(summed, isPre ? preFlour : 0);
   // By tins, what goes into the oven is the tins; where a tray's pieces are asked, the trays.
-  method(summed, by === "tins" ? amount : by === "trays" ? amount * of("tray_pieces") : piecesNow);
+  const ovenMinutes = method(
+    summed,
+    by === "tins" ? amount : by === "trays" ? amount * of("tray_pieces") : piecesNow,
+  );
+  if (isKnown && priced > 0) money(ovenMinutes / 60);
   return { faults, figures };
+
+  function nowOf(pieces: number): number {
+    return by === "pieces" ? pieces : Math.floor(Number((pieces * times).toFixed(6)));
+  }
+
+  /** As the batch's accounts would be: all that is paid, over the pieces that are sold of what is packed. */
+  function money(ovenHours: number): void {
+    const [packed, isSold, tax] = [1 - of("broken"), 1 - of("unsold"), 1 + of("tax")];
+    const hour = of("labour_rate") + of("overhead_labour");
+    const byWeight = (of("labour_mix") / 60) * mixes * hour + ovenHours * of("overhead_oven") + of("other_costs");
+    const byPiece = (of("labour_pieces") / 6000) * hour;
+    put("cost_all_shown", cost + byWeight + (byPiece + of("packaging") * packed) * piecesNow);
+    let [sales, isPriced] = [0, piecesNow > 0];
+    for (const { row, counts, pieces, scaling, price } of sizes) {
+      if (!counts) continue;
+      const share = scaling / (1 - handling) / whole;
+      const spent = share * (cost + byWeight - of("reduced_sales")) + byPiece + of("packaging") * packed;
+      const each = spent / (packed * isSold);
+      put(`cost_each@${row}`, each);
+      if (price !== undefined && price > 0) put(`margin_shown@${row}`, 1 - (each * tax) / price);
+      if (of("margin_wanted") > 0) put(`wanted_shown@${row}`, (each / (1 - of("margin_wanted"))) * tax);
+      if (nowOf(pieces) > 0 && !(price !== undefined && price > 0)) isPriced = false;
+      sales += (nowOf(pieces) * packed * isSold * (price ?? 0)) / tax;
+    }
+    const packaging = of("packaging") * packed * piecesNow;
+    if (isPriced) put("contribution_shown", sales + of("reduced_sales") - cost - packaging);
+  }
 
   function orderedDough(): number {
     if (by === "pieces") return sizesDough;

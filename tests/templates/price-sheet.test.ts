@@ -18,7 +18,7 @@ describe("price sheet", () => {
     const larder = await larderOf(book);
     const pan = await costed(book, {
       ...panLoaf.sample,
-      labour_minutes: 90,
+      labour_mix: 90,
       labour_rate: 18,
       size_price: [4, 2],
     });
