@@ -25,6 +25,9 @@ export const LISTED: readonly Listed[] = [
   ...aside("numbers", "grams", "size_cost"),
   ...aside("place", "cost_of", "size_ingredients", "size_price", "size_margin", "step", "step_start", "step_day"),
   ...aside("cell", "unpriced", "dough_in_all", "mixer_limit", "mixer_least", "roll_in_name", "roll_in", "pre_step"),
+  ...aside("texts", "own_name"),
+  ...aside("place", "as_price", "as_minutes", "as_parts"),
+  ...aside("cell", "yield_part"),
   ...aside("cell", "pre_weight", "pre_hydration", "pre_hours", "levain", "keep", "seed_hydration", "seed_share"),
 ];
 

@@ -9,6 +9,7 @@ import type { TimedStep } from "../formula/steps.ts";
 import type { StartIngredient } from "../larder/start-ingredients.ts";
 import type { Options, SheetModel, Value, Values } from "../sheet/model.ts";
 import type { CalculateAnswer, CalculateAsk } from "./calculate.ts";
+import type { ConnectAnswer, ConnectAsk } from "./connect.ts";
 import type { InsertAnswer, InsertAsk } from "./insert.ts";
 import type { LookAsk, Snapshot } from "./look.ts";
 import type { MakeAsk } from "./make.ts";
@@ -68,6 +69,8 @@ export type ServerQuestions = {
   ping: { readonly ask: Record<string, never>; readonly answer: { readonly version: string } };
   /** Ingredients into free rows of the sheet that holds them. */
   stock: { readonly ask: StockAsk; readonly answer: StockAnswer };
+  /** What formula sheets read of each other, written. */
+  connect: { readonly ask: ConnectAsk; readonly answer: ConnectAnswer };
   /** One formula into the cell with the cursor. */
   insert: { readonly ask: InsertAsk; readonly answer: InsertAnswer };
   /** The ingredients that it can start with. */
@@ -124,6 +127,11 @@ export type PlannedQuestions = {
   settings: {
     readonly ask: Record<string, never>;
     readonly answer: { readonly rows: readonly (readonly [name: string, value: string])[] | null };
+  };
+  /** Ingredients with a formula sheet of their own, please read there; the sheets that were changed. */
+  link: {
+    readonly ask: Record<string, never>;
+    readonly answer: { readonly sheets: readonly string[]; readonly note?: string };
   };
   /** A day sheet, please; `day` is such as 2026-01-31, and so is that of an order for another day. */
   day: {

@@ -5,6 +5,7 @@ import { readQuestion, type ServerQuestion, type ServerQuestions, VERSION } from
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
 import { calculate } from "../functions/calculate.ts";
 import { activeWorkbook } from "./active.ts";
+import { connect } from "./connect.ts";
 import { goTo } from "./go-to.ts";
 import { insert } from "./insert.ts";
 import { look } from "./look.ts";
@@ -42,6 +43,7 @@ function errorReply(error: unknown, asked: string): { message: string; because?:
 const UNDONE: ReadonlyMap<string, string> = new Map([
   ["look", "The workbook could not be read"],
   ["make", "The sheet could not be built, and nothing was changed"],
+  ["connect", "The formula sheets could not be linked"],
   ["stock", "The ingredients could not be added"],
   ["remake", "The sheet could not be changed, and stands as it was"],
   ["insert", "The formula could not be inserted"],
@@ -59,6 +61,7 @@ const answers: { readonly [Q in ServerQuestion]: (asked: Asked) => ServerQuestio
   ingredients: () => ({ ingredients: startIngredients() }),
   goto: goTo,
   stock: (asked) => locked(() => stock(asked)),
+  connect: (asked) => locked(() => connect(asked)),
   insert: (asked) => locked(() => insert(asked)),
   check: (asked) => locked(() => check(asked)),
   take: (asked) => locked(() => takeTyped(asked)),

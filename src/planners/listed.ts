@@ -96,6 +96,7 @@ function listedSheet(formulas: readonly Seen[], values: readonly Seen[]): Listed
       return typeof read === "number" ? read : null;
     },
     text: (name) => String(value(name)).trim(),
+    column: (name) => lines(name).map((line) => line.trim()),
     numbered,
   };
   return { sheet, tab };

@@ -16,6 +16,8 @@ export type Overview = Pick<FormulaSheet, "name" | "title" | "zone"> & {
   readonly reference: (name: string) => string | undefined;
   /** The same of one row of a column, counted from the upper edge row. */
   readonly row: (name: string, index: number) => string | undefined;
+  /** The texts of a column, from its upper edge row. */
+  readonly column: (name: string) => readonly string[];
   /** Which rows of a column hold a number, counted from the upper edge row. */
   readonly numbered: (name: string) => readonly number[];
 };
@@ -57,6 +59,7 @@ export function overviewOf(sheet: FormulaSheet): Overview {
     ...references(sheet.name, sheet.zone),
     number: (name) => sheet.number(name),
     text: (name) => sheet.text(name),
+    column: (name) => Array.from({ length: sheet.zone(name)?.rows ?? 0 }, (_, at) => sheet.text(name, at)),
     numbered: (name) =>
       Array.from({ length: sheet.zone(name)?.rows ?? 0 }, (_, at) => at).filter(
         (at) => sheet.number(name, at) !== null,

@@ -10,6 +10,7 @@ import { changePart } from "./change-parts.ts";
 import { reviewSheet } from "./check-sheet.ts";
 import { buildDay } from "./day.ts";
 import { formulas, handOut } from "./hand-out.ts";
+import { linkSheets } from "./link.ts";
 import { listAll } from "./list-all.ts";
 import { type Prepared, prepare, pricePlan } from "./prepare.ts";
 import { readSettings } from "./settings.ts";
@@ -28,6 +29,7 @@ const PLANNERS: { readonly [Q in PlannedQuestion]: Planner<Q> } = {
   day: buildDay,
   list: listAll,
   settings: readSettings,
+  link: linkSheets,
 };
 
 const PLANNED: ReadonlySet<string> = new Set(Object.keys(PLANNERS));
@@ -74,6 +76,7 @@ const UNDONE: { readonly [Q in PlannedQuestion]: string } = {
   formulas: NOT_READ,
   review: NOT_READ,
   settings: NOT_READ,
+  link: "The formula sheets could not be linked",
 };
 
 /** What a person reads when a planned question fails; what was being built has been removed by then. */

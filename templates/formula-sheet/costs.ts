@@ -26,7 +26,11 @@ export const costSingles = (spec: FormulaSheetSpec): readonly Single[] => [
   single("Ingredients, by weight", "cost_per_weight", `=(${costOf(spec)})/MAX(${wholeOf(spec)};1/10^9)`),
   ...WORK,
   single("The same, by weight", "work_per_weight", `=@work_cost/MAX(${wholeOf(spec)};1/10^9)`),
-  single("Sales at a reduced price, by weight", "reduced_per_weight", `=N(@reduced_sales)/MAX(${wholeOf(spec)};1/10^9)`),
+  single(
+    "Sales at a reduced price, by weight",
+    "reduced_per_weight",
+    `=N(@reduced_sales)/MAX(${wholeOf(spec)};1/10^9)`,
+  ),
   ...SOLD,
   single("All costs", "cost_all", '=IF(COUNT(@cost_ingredients)=0;"";@cost_ingredients+@work_all+@packaging_all)'),
   single("Contribution", "contribution", CONTRIBUTION),
@@ -35,14 +39,17 @@ export const costSingles = (spec: FormulaSheetSpec): readonly Single[] => [
 /** Minutes a mix are shared out by weight, minutes per 100 pieces by the piece. */
 const WORK: readonly Single[] = [
   single("An hour, with its overhead", "labour_hour", "=N(@labour_rate)+N(@overhead_labour)"),
-  single("Hours of the mixes", "labour_hours", "=N(@labour_mix)/60*@mixes_some"),
+  single("Hours of the mixes", "labour_hours", [
+    { when: "cost", formula: "=N(@labour_mix)/60*@mixes_some+@own_hours" },
+    { formula: "=N(@labour_mix)/60*@mixes_some" },
+  ]),
   single("Labour and overhead of a piece", "work_piece", "=N(@labour_pieces)/100/60*@labour_hour"),
   single("Other costs by weight", "work_cost", [
     { when: "steps", formula: "=@labour_hours*@labour_hour+@oven_minutes/60*N(@overhead_oven)+N(@other_costs)" },
     { formula: "=@labour_hours*@labour_hour+N(@other_costs)" },
   ]),
   single("Labour and other costs", "work_all", "=@work_cost+@work_piece*SUM(@pieces_now)"),
-  single("Labour is counted", "has_labour", "=IF((N(@labour_mix)+N(@labour_pieces))*N(@labour_rate)>0;1;0)"),
+  single("Labour is counted", "has_labour", "=IF((@labour_hours+N(@labour_pieces))*N(@labour_rate)>0;1;0)"),
   single(
     "What the cost of a piece holds",
     "cost_words",

@@ -15,6 +15,7 @@ import { withChecks } from "./line-checks.ts";
 import { MARK_SINGLES, marksOf, withMarks } from "./marks.ts";
 import { methodHelpers, methodSingles, methodTable, NO_METHOD, ovenBlock, readyBlock, TRAY_SINGLES } from "./method.ts";
 import { titleBlock, underBlock } from "./order.ts";
+import { asIngredientSingles, ownTable } from "./own.ts";
 import { NO_PREFERMENT, PREFERMENT_TIME, prefermentBlock, prefermentSingles } from "./preferment.ts";
 import { ROLL_SINGLES, rollInBlock } from "./roll-in.ts";
 import { ROUND_SINGLES, thicknessBlock } from "./rounds.ts";
@@ -117,7 +118,7 @@ function bandsOf(spec: FormulaSheetSpec): readonly Band[] {
     ...(hasNotes ? withBlocks(notesBlock) : []),
     ...withBlocks(readyBlock, ovenBlock(spec.bakedOn)),
     [methodTable, marksOf(methodTable), ...methodHelpers],
-    ...withBlocks(setupBlock, costsBlock),
+    [...[setupBlock, costsBlock].map(withChecks), ownTable],
   ];
   const tables: readonly Band[] = [
     [sizesTable(spec), marksOf(sizesTable(spec)), ...sizesHelpers(spec)],
@@ -162,6 +163,7 @@ function singlesOf(bands: readonly Band[], spec: FormulaSheetSpec): readonly Sin
     ...ownSingles(spec),
     ...stageSingles(spec),
     ...costSingles(spec),
+    ...asIngredientSingles(spec),
     ...only("cost", LARDER_SINGLES),
     ...only("steps", methodSingles(spec.bakedOn)),
     ...only("!steps", NO_METHOD),

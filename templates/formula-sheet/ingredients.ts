@@ -12,6 +12,7 @@ import {
 } from "./column-kinds.ts";
 import { HELPERS, MESSAGES } from "./columns.ts";
 import { type NotedRow, notedColumns } from "./noted.ts";
+import { partText } from "./own.ts";
 import { priceHelpers, typedPrices } from "./prices.ts";
 import { stageColumns, stageHelpers } from "./stages.ts";
 import { IS_STARTER, IS_TYPE } from "./words.ts";
@@ -182,6 +183,7 @@ const weightHelpers: readonly ColumnModel[] = [
   numbers("whole_part", "Part of the whole", "=ARRAYFORMULA(@share_typed/MAX(SUM(@share_typed);1/10^9))"),
   numbers("mix_exact", "Per mix, exact", "=ARRAYFORMULA(@exact/@mixes_some)"),
   ...onSteps("mix", "Per mix", "@mix_exact"),
+  partText,
   numbers("mix_told", "Per mix may be shown", "=ARRAYFORMULA(@counts*@weighable)"),
 ];
 

@@ -1,5 +1,6 @@
 import type { ColumnModel, Formula } from "../../shared/sheet/model.ts";
 import { helper, numbers, outOf, typedColumn } from "./column-kinds.ts";
+import { ownHelpers } from "./own.ts";
 
 /** Where there is no sheet of ingredients, prices are typed beside them. */
 export const typedPrices: readonly ColumnModel[] = [
@@ -20,6 +21,7 @@ const lookedUp: readonly ColumnModel[] = [
     "Name, without odd spaces",
     '=ARRAYFORMULA(IFERROR(TRIM(LOWER(SUBSTITUTE(@ingredient;UNICHAR(160);" ")));""))',
   ),
+  ...ownHelpers,
   numbers("rows_called", "Rows of this name", `=ARRAYFORMULA(MMULT(${CALLED}*1;${EACH_ROW}))`),
   numbers("price_called", "Price of this name", priceBy(CALLED)),
   numbers("rows_also", "Rows also called so", `=ARRAYFORMULA(MMULT(${ALSO}*1;${EACH_ROW}))`),
@@ -27,17 +29,13 @@ const lookedUp: readonly ColumnModel[] = [
   numbers(
     "price_found",
     "Price of the one row",
-    "=ARRAYFORMULA((LEN(@name_plain)>0)*((@rows_called=1)*@price_called+(@rows_called=0)*(@rows_also=1)*@price_also))",
+    "=ARRAYFORMULA((LEN(@name_plain)>0)*IF(@own_rows=1;@own_cost*@own_factor;@larder_factor*((@rows_called=1)*@price_called+(@rows_called=0)*(@rows_also=1)*@price_also)))",
   ),
-  helper(
-    "price",
-    "Price per {priced}, or blank",
-    '=ARRAYFORMULA(IF(@counts*@price_found>0;@price_found*@larder_factor;""))',
-  ),
+  helper("price", "Price per {priced}, or blank", '=ARRAYFORMULA(IF(@counts*@price_found>0;@price_found;""))'),
   helper(
     "price_says",
     "Price that is wrong",
-    '=ARRAYFORMULA(IF(@counts*(LEN(@name_plain)>0)*(@rows_called+(@rows_called=0)*@rows_also>1)=1;"stands twice in Ingredients. ";""))',
+    '=ARRAYFORMULA(IF(@counts*(LEN(@name_plain)>0)*(@own_rows=0)*(@rows_called+(@rows_called=0)*@rows_also>1)=1;"stands twice in Ingredients. ";""))',
   ),
 ];
 

@@ -1,4 +1,4 @@
-import type { Block, CellModel, Line, Unit } from "../../shared/sheet/model.ts";
+import type { Block, CellModel, Formula, Line, Unit } from "../../shared/sheet/model.ts";
 import { headingLine, label } from "../blocks/line.ts";
 import { RIGHT } from "./columns.ts";
 
@@ -43,10 +43,25 @@ export const setupBlock: Block = {
       bounds: [0, 0.3],
       hint: "Dough left in the bowl and on the bench.",
     }),
+    left("Boil-off, as an ingredient", "boil_off", "short rate", {
+      onSheet: true,
+      bounds: [0, 0.9],
+      hint: "Water that boils off, where other formulas use this one.",
+    }),
+    left("Left over, as an ingredient", "left_over", "short rate", {
+      onSheet: true,
+      bounds: [0, 0.9],
+      hint: "What stays in the pan or the bowl, where other formulas use this one.",
+    }),
     { cells: [label("Bakery"), { at: 2, role: "input", name: "shop", unit: "text", wide: 3 }] },
     { cells: [label("Last change"), { at: 2, role: "input", name: "change_1", unit: "text", wide: 3, onSheet: true }] },
   ],
 };
+
+const AS_PRICE_SHOWN: Formula = [
+  { when: "oz", formula: '=IF(LEN(@as_price)=0;"";@as_price*45359237/10^8)' },
+  { formula: '=IF(LEN(@as_price)=0;"";@as_price)' },
+];
 
 const figure = (text: string, name: string, of: string): Line => ({
   cells: [label(text), { at: 3, role: "strong", name, unit: "money", formula: `=IF(LEN(${of})=0;"";${of})` }],
@@ -79,5 +94,11 @@ export const costsBlock: Block = {
     right("Other costs of the batch", "other_costs", "money", { onSheet: true, bounds: [0, 10_000_000] }),
     figure("Cost of the batch", "cost_all_shown", "@cost_all"),
     figure("Contribution of the batch", "contribution_shown", "@contribution"),
+    {
+      cells: [
+        label("As an ingredient, per {priced}"),
+        { at: 3, role: "strong", name: "as_price_shown", unit: "money", formula: AS_PRICE_SHOWN },
+      ],
+    },
   ],
 };

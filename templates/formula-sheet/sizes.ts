@@ -57,7 +57,8 @@ export const sizesTable = (spec: FormulaSheetSpec): Table => ({
       align: "right",
     }),
     shownColumn("wanted_shown", "", "money", showFilled("@price_wanted"), {
-      headFormula: '=IF(N(@margin_wanted)>0;"Price for "&ROUND(100*@margin_wanted;1)&" %"&IF(COUNT(@tax)=0;"";" incl. tax");"")',
+      headFormula:
+        '=IF(N(@margin_wanted)>0;"Price for "&ROUND(100*@margin_wanted;1)&" %"&IF(COUNT(@tax)=0;"";" incl. tax");"")',
       align: "right",
     }),
   ],

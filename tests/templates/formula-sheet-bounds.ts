@@ -31,6 +31,8 @@ const BOUNDS: Readonly<Record<string, readonly [number, number]>> = {
   tax: [0, 1],
   packaging: [0, 10_000],
   broken: [0, 0.9],
+  boil_off: [0, 0.9],
+  left_over: [0, 0.9],
   unsold: [0, 0.9],
   reduced_sales: [0, 10_000_000],
   labour_mix: [0, 100_000],

@@ -45,7 +45,7 @@ export const SINGLES = [
   "water_temp_shown water_final_shown ice_shown tap_water_shown held_all held_shown capacity_shown tin_dough_shown",
   "levain_shown feed_seed_shown feed_flour_shown feed_water_shown eggs_shown trays_shown tray_last_shown layers_shown",
   "roll_in_shown roll_in_of_flour_shown base_dough_shown block_dough_shown block_fat_shown roll_cost_shown",
-  "pre_mix_shown pre_start pre_day loads_shown oven_minutes_shown cost_all_shown contribution_shown",
+  "pre_mix_shown pre_start pre_day loads_shown oven_minutes_shown cost_all_shown contribution_shown as_price_shown",
 ].flatMap((names) => names.split(" "));
 const INPUTS = [
   "by amount held_share dough_target flour_temp room_temp preferment_temp tap_temp minutes friction_own tin_shape",
@@ -54,7 +54,7 @@ const INPUTS = [
   "per_area known_weight known_diameter seed_hydration seed_share seed_weight keep egg_weight effective_wanted",
   "roll_in_name roll_in_share roll_in_of roll_price_typed blocks fold_1 fold_2 fold_3 tray_pieces",
   "handling_loss margin_wanted tax packaging broken unsold reduced_sales labour_mix labour_pieces labour_rate",
-  "overhead_labour overhead_oven other_costs",
+  "overhead_labour overhead_oven other_costs boil_off left_over",
 ].flatMap((names) => names.split(" "));
 export const TYPED_SINGLES: readonly string[] = INPUTS;
 export const TYPED_COLUMNS: readonly string[] = Object.values(TYPED).flat();

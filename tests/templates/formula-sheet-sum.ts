@@ -168,7 +168,7 @@ export function sumOf(page: Page): Sum {
     return one.word === "yeast" && yeastMix > 0 ? preYeast / yeastMix : 0;
   };
 
-  let [cost, onScales, preScales, preExact, priced] = [0, 0, 0, 0, 0];
+  let [cost, onScales, preScales, preExact, priced, unpriced] = [0, 0, 0, 0, 0, 0];
   for (const one of rows) {
     const { row, typed, percent, price } = one;
     if (typed === undefined || !isKnown) continue;
@@ -184,7 +184,10 @@ export function sumOf(page: Page): Sum {
     onScales += mix;
     preScales += pre;
     preExact += (weight / mixes) * preOf(one);
-    if (price === undefined) continue;
+    if (price === undefined) {
+      if (one.word !== "water" && one.word !== "ice") unpriced++;
+      continue;
+    }
     const rowCost = (weight * price) / (page.isOunces ? 16 : 1000);
     put(`price_shown@${row}`, price);
     put(`cost_shown@${row}`, rowCost);
@@ -232,10 +235,7 @@ export function sumOf(page: Page): Sum {
   water(summed, { waterMix, preWater, allFlour, rows });
   seed(summed, isPre ? preFlour : 0);
   // By tins, what goes into the oven is the tins; where a tray's pieces are asked, the trays.
-  const ovenMinutes = method(
-    summed,
-    by === "tins" ? amount : by === "trays" ? amount * of("tray_pieces") : piecesNow,
-  );
+  const ovenMinutes = method(summed, by === "tins" ? amount : by === "trays" ? amount * of("tray_pieces") : piecesNow);
   if (isKnown && priced > 0) money(ovenMinutes / 60);
   return { faults, figures };
 
@@ -249,6 +249,8 @@ export function sumOf(page: Page): Sum {
     const hour = of("labour_rate") + of("overhead_labour");
     const byWeight = (of("labour_mix") / 60) * mixes * hour + ovenHours * of("overhead_oven") + of("other_costs");
     const byPiece = (of("labour_pieces") / 6000) * hour;
+    const usable = whole * (1 - of("boil_off")) * (1 - of("left_over"));
+    if (unpriced === 0) put("as_price_shown", (cost / usable) * (page.isOunces ? 16 : 1000));
     put("cost_all_shown", cost + byWeight + (byPiece + of("packaging") * packed) * piecesNow);
     let [sales, isPriced] = [0, piecesNow > 0];
     for (const { row, counts, pieces, scaling, price } of sizes) {
