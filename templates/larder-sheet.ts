@@ -2,6 +2,7 @@ import { KIND_WORDS } from "../shared/larder/kind-words.ts";
 import {
   type Block,
   type ColumnModel,
+  LABELS_NAME,
   LARDER_NAME,
   type Line,
   type SheetModel,
@@ -23,7 +24,7 @@ const top: Block = {
       "A row for each ingredient you buy. A blank share of water, fat and so on is taken from typical figures (USDA SR28).",
     ),
     note(
-      "Pack as it is bought: 25 kg, 12 x 750 ml, 15 dozen, 5 lb. Usable is what is left after peeling and trimming.",
+      "Pack as you buy it: 25 kg, 12 x 750 ml, tray of 30, 5 lb. Usable yield is what is left after peeling and trimming.",
     ),
     note(
       "Other names with ; between them. Measures where you count or spoon: piece 50; cup 125. Energy in kcal per gram.",
@@ -37,7 +38,7 @@ const top: Block = {
       cells: [
         { at: 0, role: "label", text: "Without a price" },
         { at: 1, role: "computed", name: "unpriced", unit: "count", formula: blanks("price") },
-        { at: 4, role: "label", text: "Allergens not known", align: "right" },
+        { at: 3, role: "label", text: "Allergens not known", align: "right" },
         { at: 5, role: "computed", name: "unchecked", unit: "count", formula: blanks("allergens") },
       ],
     },
@@ -55,11 +56,11 @@ const share = (name: string, head: string): ColumnModel => ({ name, head, unit: 
 /** The price of a kilogram reads these columns alone, so that it does not wait for itself. */
 const bought: readonly ColumnModel[] = [
   text("ingredient", "Ingredient"),
-  { ...text("kind", "Kind"), choices: KIND_WORDS },
+  text("also_called", "Also called"),
+  text("supplier", "Supplier"),
   { name: "price", head: "Price", unit: "money", role: "input" },
   text("pack", "Pack"),
-  share("usable", "Usable"),
-  text("also_called", "Also called"),
+  share("usable", "Usable yield"),
   text("measures", "Measures"),
 ];
 
@@ -79,6 +80,7 @@ const perKilogram: readonly ColumnModel[] = [
     role: "remark",
     formula: '=ARRAYFORMULA(IF(ISNUMBER(@pack_price);"";IFERROR(@called_remark;"")))',
   },
+  { name: "least_stock", head: "Minimum stock ({priced})", unit: "plain", role: "input" },
 ];
 
 /** 1 lb is 453.59237 g and 1 oz a sixteenth of it (international yard and pound agreement, 1959). */
@@ -89,7 +91,7 @@ const packPrice = (weight: string) =>
 const workedOut: readonly ColumnModel[] = [
   {
     name: "pack_number",
-    head: `${WORKED_OUT}: number of the pack`,
+    head: "Number of the pack",
     unit: "plain",
     role: "computed",
     formula: '=ARRAYFORMULA(IFERROR(VALUE(LEFT(TRIM(@pack);FIND(" ";TRIM(@pack))-1));0))',
@@ -134,10 +136,11 @@ function priced(weight: number, unit: string): string {
 }
 
 const declared: readonly ColumnModel[] = [
-  text("label_name", "Label name"),
-  text("made_of", "Made of"),
+  { ...text("kind", "Type"), choices: KIND_WORDS },
   text("allergens", "Allergens"),
   { name: "usual", head: "By its nature", unit: "text", role: "remark" },
+  text("label_name", "Label name"),
+  text("made_of", "Made of"),
 ];
 
 /** Shares of weight; a blank falls back to the built-in table. */
@@ -152,6 +155,22 @@ const composition: readonly ColumnModel[] = [
   share("salt", "Salt"),
   { name: "energy", head: "Energy", unit: "plain", role: "input" },
   { name: "extra_water", head: "Extra water", unit: "plain", role: "input" },
+];
+
+const repeated = (name: string, head: string): ColumnModel => ({
+  name: `${name}_again`,
+  head,
+  unit: "text",
+  role: "computed",
+  formula: `=ARRAYFORMULA(IF(LEN(@${name})=0;"";@${name}))`,
+});
+
+/** Labels read names, types, allergens and composition side by side, without the prices that stand between them on the page. */
+const names: readonly ColumnModel[] = [
+  { name: "names_aside", head: `${WORKED_OUT}: names for labels`, unit: "text", role: "remark" },
+  repeated("ingredient", "Ingredient"),
+  repeated("also_called", "Also called"),
+  repeated("measures", "Measures"),
 ];
 
 /** Lines of ingredient, price, pack, usable, other names, label name, made of, allergens. */
@@ -181,23 +200,30 @@ export const larderSheet: SheetModel = {
   says: "What you buy: prices and packs, label names and allergens. Every formula sheet built afterwards shows cost and label.",
   widths: [
     150,
-    ...Array<number>(4).fill(72),
-    ...Array<number>(2).fill(120),
+    120,
+    100,
+    ...Array<number>(2).fill(72),
+    64,
+    100,
+    72,
+    100,
     72,
     72,
     ...Array<number>(4).fill(140),
-    ...Array<number>(16).fill(72),
+    ...Array<number>(21).fill(72),
   ],
   parts: ["composition"],
   defines: { name: LARDER_NAME, from: "bought_table", to: ["declared_table", "composition_table"] },
+  alsoDefines: [{ name: LABELS_NAME, from: "declared_table", to: "names_table" }],
   bands: [
     [top],
     [
       { table: "bought", left: 0, rows: ROWS, spare: SPARE, columns: bought },
       { table: "per_kilogram", left: 7, rows: ROWS, spare: SPARE, columns: perKilogram },
-      { table: "declared", left: 9, rows: ROWS, spare: SPARE, columns: declared },
-      { table: "worked", left: 23, rows: ROWS, spare: SPARE, columns: workedOut },
-      { table: "composition", left: 13, when: "composition", rows: ROWS, spare: SPARE, columns: composition },
+      { table: "declared", left: 10, rows: ROWS, spare: SPARE, columns: declared },
+      { table: "composition", left: 15, when: "composition", rows: ROWS, spare: SPARE, columns: composition },
+      { table: "names", left: 25, rows: ROWS, spare: SPARE, columns: names },
+      { table: "worked", left: 29, rows: ROWS, spare: SPARE, columns: workedOut },
     ],
   ],
   sample: {

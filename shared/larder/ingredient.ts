@@ -42,7 +42,7 @@ export type Ingredient = Readonly<Record<Part, Ratio | null>> & {
 export const COLUMNS = {
   ingredient: [],
   "also called": [],
-  kind: [],
+  kind: ["type"],
   water: [],
   protein: [],
   fat: [],
@@ -57,7 +57,7 @@ export const COLUMNS = {
   measures: [],
   price: [],
   pack: [],
-  usable: [],
+  usable: ["usable yield"],
   "label name": [],
   "made of": [],
   allergens: [],

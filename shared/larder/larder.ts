@@ -47,6 +47,14 @@ function readLarder(rows: readonly (readonly unknown[])[], argument: string, fau
   return { rows: own, byName: namesOf(own, argument, faults), byBuiltIn: groupedByBuiltIn(own) };
 }
 
+/** A table of cells as the argument reads it; refuses what it would refuse. */
+export function readTable(cells: readonly (readonly unknown[])[]): Larder {
+  const faults: Fault[] = [];
+  const read = readLarder(cells, "ingredient sheet", faults);
+  if (faults.length > 0) throw new CellError(faults);
+  return read;
+}
+
 function namesIn(raw: unknown, argument: string, faults: Fault[], row: number): string[] {
   const stuck = trouble(raw);
   if (stuck) faults.push(fault(`column "also called" ${stuck.problem}`, argument, row));

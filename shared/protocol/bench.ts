@@ -133,6 +133,16 @@ export type PlannedQuestions = {
     readonly ask: Record<string, never>;
     readonly answer: { readonly sheets: readonly string[]; readonly note?: string };
   };
+  /** What formula sheets use and the ingredient sheet lacks, please into it. */
+  missing: {
+    readonly ask: Record<string, never>;
+    readonly answer: {
+      readonly sheet: string;
+      readonly added: readonly string[];
+      readonly also: readonly string[];
+      readonly note?: string;
+    };
+  };
   /** A day sheet, please; `day` is such as 2026-01-31, and so is that of an order for another day. */
   day: {
     readonly ask: {

@@ -176,6 +176,8 @@ export type Links = Readonly<Record<string, string | readonly string[]>>;
 export type Definition = { readonly name: string; readonly from: string; readonly to: string | readonly string[] };
 /** Where the shop's ingredient table stands; formulas of any sheet say it as it is. */
 export const LARDER_NAME = "gramwright_larder";
+/** What labels and advice read of it: nothing there changes with a price. */
+export const LABELS_NAME = "gramwright_labels";
 /** Where every formula sheet has a row, so that all of them are read at once. */
 export const LIST_NAME = "gramwright_formulas";
 /** Where the shop's settings stand; the bench begins new formulas with them. */
@@ -220,6 +222,8 @@ export type SheetModel = {
   /** Parts that are built unless told otherwise, and all there are. */
   readonly parts: readonly string[];
   readonly defines?: Definition;
+  /** Names that come and go with it, for other parts of the same tables. */
+  readonly alsoDefines?: readonly Definition[];
   /** Sample inputs in grams, °C and cm, in the invented shop. */
   readonly sample: Values;
   /** What the sample must compute to, by cell name or "column/row" of a table. */

@@ -26,12 +26,17 @@ export function longEnough(model: SheetModel, typed: Values, links: Links): Shee
   };
 }
 
-export function definedNames({ defines }: SheetModel, names: Layout["names"]): readonly DefinedName[] {
-  const from = names.get(defines?.from ?? "");
-  const to = [defines?.to ?? ""]
-    .flat()
-    .flatMap((table) => names.get(table) ?? [])
-    .pop();
-  if (defines === undefined || from === undefined || to === undefined) return [];
-  return [{ name: defines.name, range: zoneA1({ ...from, columns: to.column + to.columns - from.column }) }];
+export function definedNames(
+  { defines, alsoDefines = [] }: SheetModel,
+  names: Layout["names"],
+): readonly DefinedName[] {
+  return [...(defines === undefined ? [] : [defines]), ...alsoDefines].flatMap(({ name, from: first, to: tables }) => {
+    const from = names.get(first);
+    const to = [tables]
+      .flat()
+      .flatMap((table) => names.get(table) ?? [])
+      .pop();
+    if (from === undefined || to === undefined) return [];
+    return [{ name, range: zoneA1({ ...from, columns: to.column + to.columns - from.column }) }];
+  });
 }

@@ -10,6 +10,7 @@ import { element, say } from "../kit/element.ts";
 import { type Form, goTo, showTroubles } from "../kit/fields.ts";
 import { goToPanel } from "../kit/panel.ts";
 import { pressButton, progressOf } from "../kit/work-in-progress.ts";
+import { linkedSentence } from "../plan/refresh.ts";
 import { inUnit } from "./figures.ts";
 import type { Assessed } from "./order.ts";
 import type { Bench } from "./sections.ts";
@@ -105,7 +106,21 @@ export function footOf({ form, title: titleNow, now, figures: figuresNow }: Buil
     );
     next.hidden = !("answer" in outcome);
     progress.report("answer" in outcome ? built(outcome.answer, title) : failed(outcome), !("answer" in outcome));
-    if ("answer" in outcome && outcome.answer.listDue) void listThem();
+    if ("answer" in outcome) void afterwards(outcome.answer.listDue === true);
+  }
+
+  async function afterwards(isListDue: boolean): Promise<void> {
+    if (isListDue) await listThem();
+    await linkThem();
+  }
+
+  /** The new formula may be an ingredient of others, or use others: what is read of each other is told. */
+  async function linkThem(): Promise<void> {
+    const before = status.textContent ?? "";
+    const outcome = await ask("link", {}, PATIENCE_MS);
+    if (status.textContent !== before || !("answer" in outcome)) return;
+    const { sheets, note } = outcome.answer;
+    if (sheets.length > 0 || note !== undefined) say(status, `${before} ${linkedSentence(outcome.answer)}`);
   }
 
   /** With so many formulas a list of them, which the person did not ask for: nothing waits for it. */

@@ -5,6 +5,7 @@ import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";
 import { section } from "../new-formula/sections.ts";
 import { pickedLarder } from "./larder.ts";
 import { nothingTyped, orderForm } from "./orders.ts";
+import { refresh } from "./refresh.ts";
 
 /** Orders of a day to a day sheet, and the two logs that teach a shop its own figures. */
 export const day: Panel = {
@@ -35,7 +36,16 @@ export const day: Panel = {
       "quiet-button",
     );
     void reading.run();
-    return element("div", { [SHOWN_AGAIN]: () => void reading.run() }, ...reading.nodes, body, logs(), money(), all());
+    return element(
+      "div",
+      { [SHOWN_AGAIN]: () => void reading.run() },
+      ...reading.nodes,
+      body,
+      logs(),
+      money(),
+      refresh(),
+      all(),
+    );
   },
 };
 

@@ -3,18 +3,18 @@
 import { refuse } from "../../shared/base/refusal.ts";
 import { foldText } from "../../shared/base/words.ts";
 import { nameKey } from "../../shared/larder/built-in-larder.ts";
-import { type StockAnswer, stockAsk } from "../../shared/protocol/stock.ts";
+import { type StockAnswer, type StockAsk, stockAsk } from "../../shared/protocol/stock.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
 import { activeWorkbook } from "./active.ts";
 
 export function stock(asked: Readonly<Record<string, unknown>>): StockAnswer {
-  const { ingredients } = stockAsk(asked);
+  const { ingredients, also = [] } = stockAsk(asked);
   const range = activeWorkbook().getRangeByName(LARDER_NAME);
   if (range === null) return refuse("There is no ingredient sheet in this workbook yet. Build it first, in Plan.");
   const sheet = range.getSheet();
   const cells = range.getValues();
   const heads = (cells[0] ?? []).map((cell) => foldText(String(cell)));
-  const [names, kinds] = [heads.indexOf("ingredient"), heads.indexOf("kind")];
+  const [names, kinds] = [heads.indexOf("ingredient"), heads.findIndex((head) => head === "type" || head === "kind")];
   if (names < 0) return refuse(`“${sheet.getName()}” has no column with the heading “Ingredient”.`);
   const known = new Set(cells.slice(1).map((row) => nameKey(String(row[names] ?? ""))));
   const wanted = ingredients.filter(({ name }) => {
@@ -39,5 +39,28 @@ export function stock(asked: Readonly<Record<string, unknown>>): StockAnswer {
     cell.setValue(name);
     if (kinds >= 0 && kind !== "") sheet.getRange(row, range.getColumn() + kinds).setValue(kind);
   });
+  nameAlso(range, cells, also);
   return { sheet: sheet.getName(), added: wanted.map(({ name }) => name) };
+}
+
+/** Other names behind those that stand there already. */
+function nameAlso(
+  range: GoogleAppsScript.Spreadsheet.Range,
+  cells: readonly (readonly unknown[])[],
+  also: NonNullable<StockAsk["also"]>,
+): void {
+  const heads = (cells[0] ?? []).map((cell) => foldText(String(cell)));
+  const [names, others] = [heads.indexOf("ingredient"), heads.indexOf("also called")];
+  if (others < 0) return;
+  const said = new Map<number, string[]>();
+  for (const { name, of } of also) {
+    const row = cells.findIndex((line, at) => at > 0 && String(line[names] ?? "").trim() === of.trim());
+    if (row > 0) said.set(row, [...(said.get(row) ?? []), name]);
+  }
+  for (const [row, more] of said) {
+    const before = String(cells[row]?.[others] ?? "").trim();
+    const cell = range.getSheet().getRange(range.getRow() + row, range.getColumn() + others);
+    cell.setNumberFormat("@");
+    cell.setValue([...(before === "" ? [] : [before]), ...more].join("; "));
+  }
 }

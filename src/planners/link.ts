@@ -60,10 +60,13 @@ function connectionOf(
   const wanted = places.map((place) => plainName(sheets[place]?.title ?? ""));
   const there = sheet.column("own_name").filter((name) => name !== "");
   if (rows.length !== places.length || JSON.stringify(wanted) === JSON.stringify(there)) return [];
-  const formulas = Array.from({ length: OWN_ROWS }, (_, row) => rows[row] ?? ["", "", "", ""]);
+  const formulas = Array.from({ length: OWN_ROWS }, (_, row) => rows[row] ?? UNUSED);
   // Under the heading and the row that begins every table.
   return [{ connection: { tab, row: zone.row + 2, column: zone.column + 1, formulas }, places }];
 }
+
+/** Written over what stood there before: a blank in a row of formulas leaves its cell as it is. */
+const UNUSED: readonly string[] = ['=""', "=0", "=0", '=""'];
 
 /** What is read of a sheet: its title, price, minutes and parts. */
 function formulasOf(sheet: Overview | undefined): string[][] {

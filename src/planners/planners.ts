@@ -12,6 +12,7 @@ import { buildDay } from "./day.ts";
 import { formulas, handOut } from "./hand-out.ts";
 import { linkSheets } from "./link.ts";
 import { listAll } from "./list-all.ts";
+import { addMissing } from "./missing.ts";
 import { type Prepared, prepare, pricePlan } from "./prepare.ts";
 import { readSettings } from "./settings.ts";
 import { make, type Steps, withNotes } from "./steps.ts";
@@ -30,6 +31,7 @@ const PLANNERS: { readonly [Q in PlannedQuestion]: Planner<Q> } = {
   list: listAll,
   settings: readSettings,
   link: linkSheets,
+  missing: addMissing,
 };
 
 const PLANNED: ReadonlySet<string> = new Set(Object.keys(PLANNERS));
@@ -76,6 +78,7 @@ const UNDONE: { readonly [Q in PlannedQuestion]: string } = {
   formulas: NOT_READ,
   review: NOT_READ,
   settings: NOT_READ,
+  missing: "The ingredients could not be added",
   link: "The formula sheets could not be linked",
 };
 

@@ -1,13 +1,13 @@
 // The notes beside a formula's rows as BAKE_REVIEW says them, and how much each matters; worked out from the sheet's own cells.
 
-import { CellError, type Fault } from "../../shared/base/refusal.ts";
+import { CellError } from "../../shared/base/refusal.ts";
 import type { Weight } from "../../shared/base/units.ts";
 import { isProblem, type Reader, text } from "../../shared/cells/cell.ts";
 import { isBlank } from "../../shared/cells/hint.ts";
 import { someWeight } from "../../shared/cells/readers.ts";
 import { percent } from "../../shared/formula/percents.ts";
 import { kind } from "../../shared/larder/kinds.ts";
-import { type Larder, larder, NO_LARDER } from "../../shared/larder/larder.ts";
+import { type Larder, NO_LARDER, readTable } from "../../shared/larder/larder.ts";
 import type { StyleName } from "../../shared/review/bands.ts";
 import { allSaid, leniently } from "../../shared/review/note.ts";
 import type { Said } from "../../shared/review/remark.ts";
@@ -85,8 +85,5 @@ const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.
 
 function larderOf(table: readonly (readonly unknown[])[] | undefined): Larder {
   if (table === undefined) return NO_LARDER;
-  const faults: Fault[] = [];
-  const read = larder(true).decode(table, "ingredient sheet", faults);
-  if (faults.length > 0) throw new CellError(faults);
-  return read;
+  return readTable(table);
 }

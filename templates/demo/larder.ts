@@ -22,6 +22,17 @@ export const larderAsked: Asked = {
     ],
     // The levain is costed as half flour, half water: half the price of the flour it is fed with.
     price: [20, 22.5, 25, 9, 3.5, 80, 12, 36, 24, 4],
+    supplier: [
+      "Lantern Mill",
+      "Lantern Mill",
+      "Lantern Mill",
+      "Saltmarsh Trading",
+      "Saltmarsh Trading",
+      "Quayside Dairy",
+      "Quayside Dairy",
+      "Quayside Dairy",
+      "Saltmarsh Trading",
+    ],
     pack: ["25 kg", "25 kg", "25 kg", "10 kg", "1 kg", "10 kg", "12 kg", "9 kg", "25 kg", "10 kg"],
     also_called: [null, "Whole wheat flour", null, null, null, "Butter"],
     label_name: [

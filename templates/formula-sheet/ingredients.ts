@@ -277,7 +277,7 @@ export function ingredientsHelpers(spec: IngredientsSpec): readonly Table[] {
 
 /** One call for the whole column. It reads what was typed and weights worked out here, and no other call. */
 function adviceFormula({ style, isPriced, noted }: IngredientsSpec): string {
-  const larder = isPriced ? "gramwright_larder" : "";
+  const larder = isPriced ? "gramwright_labels" : "";
   const rows = noted !== undefined ? "@noted_name;@noted_kind;@noted_share" : "@name_counted;@kind_counted;@share";
   return `=BAKE_REVIEW(${rows};"${style}";${larder};@mix_exact;{@coarse;@fine};"{weight}")`;
 }

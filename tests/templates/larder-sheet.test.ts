@@ -84,7 +84,7 @@ describe("larder sheet", () => {
       ] as const)
         larder.type(name, entry, 1);
       for (const [at, cost] of [2, 0.08, 0.5].entries()) expect(sheet.value("row_cost", at + 1)).toBeCloseTo(cost, 9);
-      book.sortRange(larder.sheet, `${larder.at("ingredient", 1)}:${larder.at("measures", 3)}`, "C");
+      book.sortRange(larder.sheet, `${larder.at("ingredient", 1)}:${larder.at("measures", 3)}`, "D");
       for (const [at, cost] of [2, 0.08, 0.5].entries()) expect(sheet.value("row_cost", at + 1)).toBeCloseTo(cost, 9);
       book.deleteRows(larder.sheet, line(1));
       expect(sheet.value("cost_ingredients")).toBeCloseTo(0.58, 9);

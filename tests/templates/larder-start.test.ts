@@ -15,7 +15,7 @@ function rowsOf(book: WorkbookHost) {
   return all
     .slice(head + 1)
     .filter((row) => row[0] !== "")
-    .map((row) => [row[0], row[1]]);
+    .map((row) => [row[0], row[all[head]?.indexOf("Type") ?? -1]]);
 }
 
 test("a larder holds the picked ingredients and no others, and the workbook's name covers them all", async () => {
