@@ -3,6 +3,7 @@ import type { SheetModel } from "../shared/sheet/model.ts";
 import { bakeOffLog } from "./bake-off-log.ts";
 import { cake } from "./cake.ts";
 import { cookie } from "./cookie.ts";
+import { finishedProduct } from "./finished-product.ts";
 import { flatRound } from "./flat-round.ts";
 import { hearthLoaf } from "./hearth-loaf.ts";
 import { laminated } from "./laminated.ts";
@@ -25,9 +26,13 @@ export const TEMPLATES: readonly SheetModel[] = [
   cookie,
 ];
 
+/** Sheets that have a row in the list of formulas and are found by other sheets. */
+export const LISTED_SHEETS: readonly SheetModel[] = /* @__PURE__ */ TEMPLATES.concat([finishedProduct]);
+
 /** All that can be built: the formula sheets, and the sheets around them. */
 // Marked as free of effects, so that the bench, which builds only templates, leaves the others out.
 export const SHEETS: readonly SheetModel[] = /* @__PURE__ */ TEMPLATES.concat([
+  finishedProduct,
   larderSheet,
   priceSheet,
   mixLog,

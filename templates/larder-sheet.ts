@@ -78,13 +78,21 @@ const perKilogram: readonly ColumnModel[] = [
     head: "",
     unit: "text",
     role: "remark",
-    formula: '=ARRAYFORMULA(IF(ISNUMBER(@pack_price);"";IFERROR(@called_remark;"")))',
+    formula: '=ARRAYFORMULA(IF(ISNUMBER(@pack_price)+(@piece_price>0)>0;"";IFERROR(@called_remark;"")))',
+  },
+  {
+    name: "price_piece",
+    head: "Price each",
+    unit: "unit_cost",
+    role: "computed",
+    formula: '=ARRAYFORMULA(IF(@piece_price>0;@piece_price;""))',
   },
   { name: "least_stock", head: "Minimum stock ({priced})", unit: "plain", role: "input" },
 ];
 
 /** 1 lb is 453.59237 g and 1 oz a sixteenth of it (international yard and pound agreement, 1959). */
 const PACK_UNITS = '"kg";1000;"g";1;"lb";45359237/10^5;"oz";45359237/16/10^5';
+const PIECE_UNITS = '"pieces";1;"piece";1;"each";1;"pcs";1;"dozen";12';
 const packPrice = (weight: string) =>
   `=ARRAYFORMULA(IF((@pack_grams>0)*ISNUMBER(@price)*(@usable_part>0)=1;@price/IF(@pack_grams>0;@pack_grams;1)*${weight}/IF(@usable_part>0;@usable_part;1);""))`;
 
@@ -119,6 +127,23 @@ const workedOut: readonly ColumnModel[] = [
     unit: "unit_cost",
     role: "computed",
     formula: [{ when: "oz", formula: packPrice("45359237/10^5") }, { formula: packPrice("1000") }],
+  },
+  {
+    name: "pack_pieces",
+    head: "Pieces of the pack",
+    unit: "plain",
+    role: "computed",
+    formula: `=ARRAYFORMULA(IFERROR(@pack_number*SWITCH(LOWER(MID(TRIM(@pack);FIND(" ";TRIM(@pack))+1;9));${PIECE_UNITS};0);0))`,
+    numbers: true,
+  },
+  {
+    name: "piece_price",
+    head: "Price each, as numbers",
+    unit: "plain",
+    role: "computed",
+    formula:
+      "=ARRAYFORMULA(IF((@pack_pieces>0)*ISNUMBER(@price)*(@usable_part>0)=1;@price/IF(@pack_pieces>0;@pack_pieces;1)/IF(@usable_part>0;@usable_part;1);0))",
+    numbers: true,
   },
   {
     name: "price_called",
@@ -209,8 +234,9 @@ export const larderSheet: SheetModel = {
     100,
     72,
     72,
+    72,
     ...Array<number>(4).fill(140),
-    ...Array<number>(21).fill(72),
+    ...Array<number>(23).fill(72),
   ],
   parts: ["composition"],
   defines: { name: LARDER_NAME, from: "bought_table", to: ["declared_table", "composition_table"] },
@@ -220,10 +246,10 @@ export const larderSheet: SheetModel = {
     [
       { table: "bought", left: 0, rows: ROWS, spare: SPARE, columns: bought },
       { table: "per_kilogram", left: 7, rows: ROWS, spare: SPARE, columns: perKilogram },
-      { table: "declared", left: 10, rows: ROWS, spare: SPARE, columns: declared },
-      { table: "composition", left: 15, when: "composition", rows: ROWS, spare: SPARE, columns: composition },
-      { table: "names", left: 25, rows: ROWS, spare: SPARE, columns: names },
-      { table: "worked", left: 29, rows: ROWS, spare: SPARE, columns: workedOut },
+      { table: "declared", left: 11, rows: ROWS, spare: SPARE, columns: declared },
+      { table: "composition", left: 16, when: "composition", rows: ROWS, spare: SPARE, columns: composition },
+      { table: "names", left: 26, rows: ROWS, spare: SPARE, columns: names },
+      { table: "worked", left: 30, rows: ROWS, spare: SPARE, columns: workedOut },
     ],
   ],
   sample: {

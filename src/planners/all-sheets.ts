@@ -6,7 +6,7 @@ import { LIST_NAME } from "../../shared/sheet/model.ts";
 import { sheetName } from "../../shared/sheet/sheet-name.ts";
 import type { Tab } from "../../shared/sheet/tab.ts";
 import { TEMPLATES } from "../../templates/index.ts";
-import { seenAs } from "./formula-sheet.ts";
+import { seenAsListed } from "./formula-sheet.ts";
 import { type ListedSheet, listedSheets } from "./listed.ts";
 import { type Overview, overviewOf } from "./overview.ts";
 import { look, type Steps } from "./steps.ts";
@@ -87,7 +87,7 @@ function asFormulaSheets({ seen: { front, sheets, names }, listed }: Looked): Fo
 }
 
 function read(seen: SeenSheet): ListedSheet | null {
-  const sheet = seenAs(seen);
+  const sheet = seenAsListed(seen);
   return sheet === null ? null : { sheet: overviewOf(sheet), tab: { name: sheet.name, id: seen.id } };
 }
 
@@ -96,7 +96,7 @@ function titled(sheets: Snapshot["sheets"]): Snapshot["sheets"] {
   const times = new Map<string, number>();
   return sheets.map((one) => {
     if (one.values.length === 0) return one;
-    const name = sheetName(seenAs(one)?.title ?? "");
+    const name = sheetName(seenAsListed(one)?.title ?? "");
     const time = (times.get(name) ?? 0) + 1;
     times.set(name, time);
     return { ...one, name: time === 1 ? name : `${name} (${time})` };

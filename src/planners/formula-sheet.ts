@@ -7,7 +7,7 @@ import { isWaitingText } from "../../shared/protocol/waiting.ts";
 import { a1, type Zone } from "../../shared/sheet/a1.ts";
 import { locate } from "../../shared/sheet/locate.ts";
 import type { Options, SheetModel } from "../../shared/sheet/model.ts";
-import { TEMPLATES } from "../../templates/index.ts";
+import { LISTED_SHEETS, TEMPLATES } from "../../templates/index.ts";
 import { look, type Steps } from "./steps.ts";
 
 /** One row of the formula's table that holds an ingredient. */
@@ -124,6 +124,10 @@ export const refuseOther = (name: string): never =>
   );
 
 export const seenAs = ({ name, values, shown }: SeenSheet): FormulaSheet | null => asFormulaSheet(name, values, shown);
+
+/** The same with finished products, for whoever reads all sheets that have a row in the list. */
+export const seenAsListed = ({ name, values }: SeenSheet): FormulaSheet | null =>
+  asFormulaSheet(name, values, [], LISTED_SHEETS);
 
 /** Refuses a sheet whose table shows an error, is still being calculated, or has no weights. */
 export function checkFormulaSheet(sheet: FormulaSheet): FormulaSheet {

@@ -1,7 +1,9 @@
+import { refuse } from "../../shared/base/refusal.ts";
 import type { Order } from "../../shared/protocol/bench.ts";
 import { LARDER_NAME, type Links, MIXLOG_NAME, SETTINGS_NAME, type SheetModel } from "../../shared/sheet/model.ts";
 import { plan, type SheetPlan } from "../../shared/sheet/plan.ts";
-import { TEMPLATES } from "../../templates/index.ts";
+import { finishedProduct } from "../../templates/finished-product.ts";
+import { LISTED_SHEETS } from "../../templates/index.ts";
 import { type FormulaSheets, formulaSheetCount } from "./all-sheets.ts";
 import { startingLarder } from "./larder-start.ts";
 import { listRow } from "./listed.ts";
@@ -23,7 +25,7 @@ export const NEED_LARDER: readonly string[] = ["cost", "label"];
 
 /** The plan of an order for this workbook: all looking is done here, before anything is written. */
 export function* prepare({ model, options, values }: Ordered): Steps<Prepared> {
-  const isFormula = TEMPLATES.includes(model);
+  const isFormula = LISTED_SHEETS.includes(model);
   const asked = { names: [LARDER_NAME], cells: [MIXLOG_NAME] };
   const { seen, count } = isFormula ? yield* formulaSheetCount(asked) : { seen: yield* look(asked), count: null };
   const there = seen.names.map(({ name }) => name);
@@ -35,6 +37,10 @@ export function* prepare({ model, options, values }: Ordered): Steps<Prepared> {
     ...options.parts.filter((part) => !NEED_LARDER.includes(part)),
     ...(!hasLarder ? [] : NEED_LARDER.filter((part) => model.parts.includes(part))),
   ];
+  if (model === finishedProduct && !hasLarder)
+    refuse(
+      "Build the ingredient sheet first, under Plan: a finished product takes its prices from it and from formula sheets.",
+    );
   const mixLog = seen.names.find(({ name }) => name === MIXLOG_NAME);
   const inputs = orderValues(model, values, options, mixLog);
   const made = plan(model, { ...options, parts }, inputs);

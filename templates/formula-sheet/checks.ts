@@ -7,13 +7,13 @@ import { type Single, single } from "./singles.ts";
 import { countedIn, type FormulaSheetSpec } from "./spec.ts";
 
 /** The message of this place, by the rows of the page; in one row that at the left comes first. */
-function message(place: number): string {
+export function message(place: number): string {
   const nth = (side: "left" | "right") => `INDEX(@${side}_says;MATCH(SMALL(@both_rows;${place});@${side}_rows;0);1)`;
   const before = place === 1 ? "" : '" · "&';
   return `=IF(COUNT(@both_rows)<${place};"";${before}IFERROR(${nth("left")};${nth("right")}))`;
 }
 
-const LETTER = (name: string) => `=SUBSTITUTE(ADDRESS(1;COLUMN(@${name}_top);4);"1";"")`;
+export const LETTER = (name: string) => `=SUBSTITUTE(ADDRESS(1;COLUMN(@${name}_top);4);"1";"")`;
 
 export const checkSingles = (spec: FormulaSheetSpec): readonly Single[] => [
   single("First message", "first_says", message(1)),

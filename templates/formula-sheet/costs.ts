@@ -37,7 +37,7 @@ export const costSingles = (spec: FormulaSheetSpec): readonly Single[] => [
 ];
 
 /** Minutes a mix are shared out by weight, minutes per 100 pieces by the piece. */
-const WORK: readonly Single[] = [
+export const WORK: readonly Single[] = [
   single("An hour, with its overhead", "labour_hour", "=N(@labour_rate)+N(@overhead_labour)"),
   single("Hours of the mixes", "labour_hours", [
     { when: "cost", formula: "=N(@labour_mix)/60*@mixes_some+@own_hours" },
@@ -58,7 +58,7 @@ const WORK: readonly Single[] = [
 ];
 
 /** Broken is a share of what is made, unsold a share of what is packed. */
-const SOLD: readonly Single[] = [
+export const SOLD: readonly Single[] = [
   single("Packed", "packed_part", "=1-MIN(MAX(N(@broken);0);9/10)"),
   single("Sold of what is made", "sold_part", "=@packed_part*(1-MIN(MAX(N(@unsold);0);9/10))"),
   single("Tax", "tax_part", "=N(@tax)"),
@@ -69,5 +69,5 @@ const SOLD: readonly Single[] = [
 ];
 
 /** Ingredients and packaging of everything that is made come off what is sold, at a reduced price too. */
-const CONTRIBUTION =
+export const CONTRIBUTION =
   '=IF((COUNT(@cost_ingredients)=0)+(@unpriced_sizes>0)+(SUM(@pieces_now)=0)>0;"";@net_sales+N(@reduced_sales)-@cost_ingredients-@packaging_all)';

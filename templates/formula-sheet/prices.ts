@@ -15,7 +15,7 @@ const EACH_ROW = "ROW(INDEX(gramwright_larder;0;1))^0";
 const ALSO = `ISNUMBER(FIND(";"&@name_plain&";";";"&SUBSTITUTE(LOWER(${across("@larder_also")});"; ";";")&";"))`;
 
 /** Rows of the sheet of ingredients that a name stands for, and their price; by its other names where none has the name itself. */
-const lookedUp: readonly ColumnModel[] = [
+export const lookedUp: readonly ColumnModel[] = [
   helper(
     "name_plain",
     "Name, without odd spaces",
@@ -39,9 +39,20 @@ const lookedUp: readonly ColumnModel[] = [
   ),
 ];
 
-function priceBy(found: string): string {
-  return `=ARRAYFORMULA(MMULT(${found}*1;IFERROR(1*INDEX(gramwright_larder;0;@larder_price);0)))`;
+function priceBy(found: string, column = "@larder_price"): string {
+  return `=ARRAYFORMULA(MMULT(${found}*1;IFERROR(1*INDEX(gramwright_larder;0;${column});0)))`;
 }
+
+/** What is bought by the piece, such as bags and candles: its price each, by the same rows. */
+export const eachPrices: readonly ColumnModel[] = [
+  numbers("each_called", "Price each of this name", priceBy(CALLED, "@larder_each")),
+  numbers("each_also", "Price each of those also called so", priceBy(ALSO, "@larder_each")),
+  numbers(
+    "each_found",
+    "Price each of the one row",
+    "=ARRAYFORMULA((LEN(@name_plain)>0)*((@rows_called=1)*@each_called+(@rows_called=0)*(@rows_also=1)*@each_also))",
+  ),
+];
 
 const fromPage: readonly ColumnModel[] = [
   helper(
