@@ -4,13 +4,12 @@ import { showNumber } from "../../shared/base/show.ts";
 import { toGrams } from "../../shared/base/units.ts";
 import type { TinView } from "../../shared/drawings/tin-view.ts";
 import type { Order, Questions } from "../../shared/protocol/bench.ts";
-import { tellsOfLeftOver } from "../../shared/protocol/left-over.ts";
-import { ask, type Failure, failureSentence, ONE_ACCOUNT, type Outcome } from "../kit/ask.ts";
+import { ask, type Failure, failureSentence, ONE_ACCOUNT } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
 import { type Form, goTo, showTroubles } from "../kit/fields.ts";
 import { goToPanel } from "../kit/panel.ts";
 import { pressButton, progressOf } from "../kit/work-in-progress.ts";
-import { linkedSentence } from "../plan/refresh.ts";
+import { afterwards } from "./afterwards.ts";
 import { inUnit } from "./figures.ts";
 import type { Assessed } from "./order.ts";
 import type { Bench } from "./sections.ts";
@@ -106,30 +105,7 @@ export function footOf({ form, title: titleNow, now, figures: figuresNow }: Buil
     );
     next.hidden = !("answer" in outcome);
     progress.report("answer" in outcome ? built(outcome.answer, title) : failed(outcome), !("answer" in outcome));
-    if ("answer" in outcome) void afterwards(outcome.answer.listDue === true);
-  }
-
-  async function afterwards(isListDue: boolean): Promise<void> {
-    if (isListDue) await listThem();
-    await linkThem();
-  }
-
-  /** The new formula may be an ingredient of others, or use others: what is read of each other is told. */
-  async function linkThem(): Promise<void> {
-    const before = status.textContent ?? "";
-    const outcome = await ask("link", {}, PATIENCE_MS);
-    if (status.textContent !== before || !("answer" in outcome)) return;
-    const { sheets, note } = outcome.answer;
-    if (sheets.length > 0 || note !== undefined) say(status, `${before} ${linkedSentence(outcome.answer)}`);
-  }
-
-  /** With so many formulas a list of them, which the person did not ask for: nothing waits for it. */
-  async function listThem(): Promise<void> {
-    const before = status.textContent ?? "";
-    const outcome = await ask("list", {}, PATIENCE_MS);
-    // Something else was done meanwhile.
-    if (status.textContent !== before) return;
-    say(status, `${before} ${listed(outcome)}`);
+    if ("answer" in outcome) void afterwards(status, outcome.answer.listDue === true);
   }
 }
 
@@ -139,15 +115,6 @@ function nextSteps(): HTMLElement {
     element("button", { type: "button", class: "quiet-button", click: () => goToPanel(node, name) }, label);
   const node = element("div", { hidden: true }, to("Check", "Check it"), to("Staff card", "Make a staff card"));
   return node;
-}
-
-function listed(outcome: Outcome<"list">): string {
-  if ("answer" in outcome) {
-    const { sheet, note } = outcome.answer;
-    return `There are six formulas or more now: the sheet “${sheet}” lists them, and Gramwright keeps it.${note === undefined ? "" : ` ${note}`}`;
-  }
-  if (tellsOfLeftOver(outcome.message)) return `The list of all formulas could not be built. ${outcome.message}`;
-  return "The list of all formulas could not be built; it is tried again with the next formula.";
 }
 
 function built({ sheet, note }: Questions["build"]["answer"], title: string): string {
