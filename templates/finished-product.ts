@@ -100,6 +100,10 @@ const productCosts: Block = {
   ),
 };
 
+/** As formula sheets say it; what is counted has no weight and stands in no list. */
+const AS_PARTS =
+  '=IF(@weighable=0;"";@title&CHAR(9)&CHAR(9)&CHAR(9)&0&CHAR(9)&0&CHAR(10)&TEXTJOIN(CHAR(10);TRUE();@part_text)&IF(SUM(@own_rows)=0;"";CHAR(10)&TEXTJOIN(CHAR(10);TRUE();@own_parts)))';
+
 const HOURS = single("Hours of the batch", "labour_hours", "=N(@labour_mix)/60*@mixes_some+@own_hours");
 
 const figures: readonly Single[] = [
@@ -140,6 +144,15 @@ const figures: readonly Single[] = [
   single("Weight of all, or blank", "dough", '=IF((@pieces_now>0)*(@bad_rows=0)=1;SUM(@exact);"")'),
   single("Mixes", "mixes", '=IF(@pieces_now>0;1;"")'),
   single("Size, for other sheets", "cost_of", '=@size_name&""'),
+  single("Weight of a piece, or blank", "size_scaled", '=IF(@pieces_now>0;@parts_weigh;"")'),
+  single(
+    "Labour of a sold piece",
+    "size_labour",
+    '=IF(COUNT(@cost_ingredients)=0;"";(@labour_hours/@pieces_now+N(@labour_pieces)/100/60)*N(@labour_rate)/@sold_part)',
+  ),
+  single("Sold of a batch", "size_sold", '=IF(@pieces_now>0;@pieces_now*@sold_part;"")'),
+  single("Contribution of a batch", "size_contribution", "=@contribution"),
+  single("Parts, for other sheets", "as_parts", AS_PARTS),
   single(
     "Ingredients of a sold piece",
     "size_ingredients",

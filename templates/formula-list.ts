@@ -26,10 +26,19 @@ export const LISTED: readonly Listed[] = [
   ...aside("place", "cost_of", "size_ingredients", "size_price", "size_margin", "step", "step_start", "step_day"),
   ...aside("cell", "unpriced", "dough_in_all", "mixer_limit", "mixer_least", "roll_in_name", "roll_in", "pre_step"),
   ...aside("texts", "own_name"),
-  ...aside("place", "as_price", "as_minutes", "as_parts"),
-  ...aside("cell", "yield_part"),
+  ...aside("place", "as_price", "as_minutes"),
+  ...aside("cell", "as_parts"),
+  ...aside("cell", "yield_part", "tax", "margin_part", "cost_words"),
   ...aside("cell", "pre_weight", "pre_hydration", "pre_hours", "levain", "keep", "seed_hydration", "seed_share"),
 ];
+
+/** The first sizes of each, field by field: what a table of all products shows. */
+export const SIZES: readonly number[] = [1, 2, 3, 4];
+export const SIZED: readonly string[] =
+  "size_scaled cost_of size_cost size_ingredients size_labour price_number price_wanted size_sold size_contribution".split(
+    " ",
+  );
+export const sizeColumn = (of: string, size: number): string => `list_${of}_${"abcd".charAt(size - 1)}`;
 
 /** A row's own unit, and the formula that says which tab it is about. */
 export const LIST_UNIT = "list_unit";
@@ -53,10 +62,15 @@ export const LIST_COLUMNS: readonly ColumnModel[] = [
   ...others.slice(0, 3),
   column(LIST_TAB, `${WORKED_OUT}: tab`, "plain"),
   ...others.slice(3),
+  ...SIZED.flatMap((of) =>
+    SIZES.map((size) =>
+      column(sizeColumn(of, size), `${of.replace(/_/g, " ")} ${size}`, of === "cost_of" ? "text" : "plain"),
+    ),
+  ),
 ];
 
 /** As many as the bench reads. */
-const ROWS = 300;
+export const LIST_ROWS = 300;
 
 /** One row for each formula sheet, so that sheets over all of them read one sheet instead of each. */
 export const formulaList: SheetModel = {
@@ -94,7 +108,7 @@ export const formulaList: SheetModel = {
         ],
       },
     ],
-    [{ table: "list", left: 0, rows: ROWS, list: true, columns: LIST_COLUMNS }],
+    [{ table: "list", left: 0, rows: LIST_ROWS, list: true, columns: LIST_COLUMNS }],
   ],
   sample: { title: "Formula list" },
   expects: { title: "Formula list" },

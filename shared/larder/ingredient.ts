@@ -55,6 +55,7 @@ export const COLUMNS = {
   "protein factor": ["nitrogen factor"],
   "extra water": [],
   measures: [],
+  supplier: [],
   price: [],
   pack: [],
   usable: ["usable yield"],

@@ -25,12 +25,13 @@ export function costs(
     if (weight === null) return [null, null];
     const name = names[index] ?? null;
     if (name === null) return refuse("is blank though the row has an amount; enter its name", "ingredients", index + 1);
-    const each = costOfUnit(name, larder, terms);
+    const each = gramCost(name, larder, terms);
     return typeof each === "string" ? [null, each] : [weight * each, null];
   });
 }
 
-function costOfUnit(name: string, larder: Larder, terms: PackTerms): number | string {
+/** What a gram or another unit of an ingredient costs, or why that is not known. */
+export function gramCost(name: string, larder: Larder, terms: PackTerms): number | string {
   try {
     const ingredient = findIngredient(larder, name);
     // Plain water needs no larder row; it has no price either.

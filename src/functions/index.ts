@@ -25,6 +25,7 @@ import { WEIGHTS } from "./formula/WEIGHTS.ts";
 import { GRAMS } from "./measures/GRAMS.ts";
 import { GRAMSPAN } from "./measures/GRAMSPAN.ts";
 import { SPOONS } from "./measures/SPOONS.ts";
+import { COSTCHANGE } from "./money/COSTCHANGE.ts";
 import { COSTS } from "./money/COSTS.ts";
 import { SELLPRICE } from "./money/SELLPRICE.ts";
 import { UNITCOST } from "./money/UNITCOST.ts";
@@ -102,6 +103,7 @@ export const FUNCTIONS: readonly SheetFunction[] = [
   SPOONS,
   UNITCOST,
   COSTS,
+  COSTCHANGE,
   SELLPRICE,
   RAWNEEDS,
   LABELLIST,

@@ -3,7 +3,17 @@
 import type { Seen, SeenList } from "../../shared/protocol/look.ts";
 import { absolute, columnNumber, type Zone, zoneA1 } from "../../shared/sheet/a1.ts";
 import { aboutTab, type Tab, THIS_NUMBER, THIS_SHEET, tabOf, unquote } from "../../shared/sheet/tab.ts";
-import { LIST_COLUMNS, LIST_TAB, LIST_UNIT, LISTED, listColumn, type Told } from "../../templates/formula-list.ts";
+import {
+  LIST_COLUMNS,
+  LIST_TAB,
+  LIST_UNIT,
+  LISTED,
+  listColumn,
+  SIZED,
+  SIZES,
+  sizeColumn,
+  type Told,
+} from "../../templates/formula-list.ts";
 import { countedZone, type Overview, references } from "./overview.ts";
 
 export type ListedSheet = { readonly sheet: Overview; readonly tab: Tab };
@@ -31,8 +41,21 @@ export function listRow(zone: (name: string) => Zone | undefined, unit: "g" | "o
       return [listColumn(of), of === "title" ? says.replace(/""\)$/, `"${GONE}")`) : says];
     }),
   );
+  for (const of of SIZED) {
+    const at = zone(of);
+    for (const size of SIZES) {
+      const cell = at === undefined ? "" : sizeCell(`${THIS_SHEET}${absolute(zoneA1(at))}`, at, size);
+      if (cell !== "") said.set(sizeColumn(of, size), SAYS.cell(cell));
+    }
+  }
   said.set(LIST_UNIT, unitFormula(unit)).set(LIST_TAB, TAB_FORMULA);
   return LIST_COLUMNS.map(({ name }) => said.get(name) ?? NOT_THERE);
+}
+
+/** A row of a column below its upper edge, wherever rows go; a product of one size has single cells. */
+function sizeCell(at: string, { rows }: Zone, size: number): string {
+  if (rows > 1) return `INDEX(${at};${size + 1};1)`;
+  return size === 1 ? at : "";
 }
 
 /** The rows of sheets that are there, a column each. */
@@ -43,6 +66,10 @@ export function listLinks(sheets: readonly ListedSheet[]): Record<string, string
   );
   return Object.fromEntries(LIST_COLUMNS.map(({ name }, at) => [name, rows.map((row) => row[at] ?? "")]));
 }
+
+/** Whether its columns are those that are read now: a list that an earlier Gramwright built has others. */
+export const isCurrent = (list: SeenList | undefined): boolean =>
+  list !== undefined && LIST_COLUMNS.every(({ head }, at) => list.values[0]?.[at] === head);
 
 /** The sheets of the list by the number of their tab, without rows that somebody changed. */
 export function listedSheets(list: SeenList | undefined): ReadonlyMap<number, ListedSheet> {

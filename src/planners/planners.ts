@@ -3,19 +3,18 @@
 import { CellError } from "../../shared/base/refusal.ts";
 import { type PlannedQuestion, type Questions, readOrder } from "../../shared/protocol/bench.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
-import type { Tab } from "../../shared/sheet/tab.ts";
 import { SHEETS } from "../../templates/index.ts";
-import { overAllSheets } from "./all-sheets.ts";
 import { changePart } from "./change-parts.ts";
 import { reviewSheet } from "./check-sheet.ts";
 import { buildDay } from "./day.ts";
 import { formulas, handOut } from "./hand-out.ts";
 import { linkSheets } from "./link.ts";
 import { listAll } from "./list-all.ts";
+import { isCurrent } from "./listed.ts";
 import { addMissing } from "./missing.ts";
 import { type Prepared, prepare, pricePlan } from "./prepare.ts";
 import { readSettings } from "./settings.ts";
-import { make, type Steps, withNotes } from "./steps.ts";
+import { look, make, type Steps, withNotes } from "./steps.ts";
 
 type Asked = Readonly<Record<string, unknown>>;
 /** `now` is the clock of whoever asks: the day of a sheet is that of the person, not that of a server. */
@@ -48,19 +47,22 @@ function* build(asked: Asked, now: Date): Steps<Questions["build"]["answer"]> {
   const order = readOrder(asked, SHEETS);
   const dated = { ...order, values: { date: dayNumber(now), ...order.values } };
   const title = typeof order.values.title === "string" ? order.values.title : order.model.title;
-  if (order.model.parts.includes("products"))
-    return yield* overAllSheets({ cells: [LARDER_NAME] }, (found) => built(pricePlan(dated, found), title, found.tabs));
+  if (order.model.parts.includes("products")) return yield* buildPrices(dated, title);
   const prepared = yield* prepare(dated);
   const answer = yield* built(prepared, title);
   return prepared.listDue === true ? { ...answer, listDue: true } : answer;
 }
 
-function* built(
-  { made, note, row }: Prepared,
-  title: string,
-  tabs: readonly Tab[] = [],
-): Steps<Questions["build"]["answer"]> {
-  return withNotes(yield* make(made, title, tabs, row === undefined ? {} : { row }), note);
+/** The table reads the formula list, which comes first. */
+function* buildPrices(order: ReturnType<typeof readOrder>, title: string): Steps<Questions["build"]["answer"]> {
+  const seen = yield* look({ names: [LARDER_NAME], cells: [LARDER_NAME], list: true, words: [], unnamed: true });
+  const larder = seen.names.find(({ name }) => name === LARDER_NAME)?.values;
+  const note = larder === undefined || isCurrent(seen.list) ? undefined : (yield* listAll()).note;
+  return withNotes(yield* make(pricePlan(order, larder), title), note);
+}
+
+function* built({ made, note, row }: Prepared, title: string): Steps<Questions["build"]["answer"]> {
+  return withNotes(yield* make(made, title, [], row === undefined ? {} : { row }), note);
 }
 
 /** The day as the number a sheet counts in: 1 is 31 December 1899. */

@@ -31,6 +31,12 @@ export const costSingles = (spec: FormulaSheetSpec): readonly Single[] => [
     "reduced_per_weight",
     `=N(@reduced_sales)/MAX(${wholeOf(spec)};1/10^9)`,
   ),
+  single("Wages of a piece", "labour_piece", "=N(@labour_pieces)/100/60*N(@labour_rate)"),
+  single(
+    "Wages of the mixes, by weight",
+    "labour_per_weight",
+    `=@labour_hours*N(@labour_rate)/MAX(${wholeOf(spec)};1/10^9)`,
+  ),
   ...SOLD,
   single("All costs", "cost_all", '=IF(COUNT(@cost_ingredients)=0;"";@cost_ingredients+@work_all+@packaging_all)'),
   single("Contribution", "contribution", CONTRIBUTION),

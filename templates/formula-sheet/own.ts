@@ -57,7 +57,8 @@ export const asIngredientSingles = (spec: FormulaSheetSpec): readonly Single[] =
     : "";
   return [
     single("Boiled off", "boil_part", "=MIN(MAX(N(@boil_off);0);9/10)"),
-    single("Usable, as an ingredient", "yield_part", "=(1-@boil_part)*(1-MIN(MAX(N(@left_over);0);9/10))"),
+    single("Left over", "left_part", "=MIN(MAX(N(@left_over);0);9/10)"),
+    single("Usable, as an ingredient", "yield_part", "=(1-@boil_part)*(1-@left_part)"),
     single("Usable kilograms", "kilos", [
       { when: "oz", formula: kilos(KILOGRAM_OF.oz) },
       { formula: kilos(KILOGRAM_OF.g) },
@@ -93,6 +94,6 @@ const AS_PRICE = '=IF((COUNT(@cost_ingredients)=0)+(@unpriced_rows>0)>0;"";@cost
 
 function asParts(rolled: string): Formula {
   const own =
-    'IF(@weighable=0;"";@title&CHAR(9)&CHAR(9)&CHAR(9)&ROUND(@boil_part*10^8;0)&CHAR(10)&TEXTJOIN(CHAR(10);TRUE();@part_text)';
+    'IF(@weighable=0;"";@title&CHAR(9)&CHAR(9)&CHAR(9)&ROUND(@boil_part*10^8;0)&CHAR(9)&ROUND(@left_part*10^8;0)&CHAR(10)&TEXTJOIN(CHAR(10);TRUE();@part_text)';
   return [{ when: "cost", formula: `=${own}${rolled}&@own_texts)` }, { formula: `=${own}${rolled})` }];
 }

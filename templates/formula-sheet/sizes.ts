@@ -119,6 +119,22 @@ const sizeHelpers = ({ isRound }: FormulaSheetSpec): readonly ColumnModel[] => [
     "Price for the margin",
     '=ARRAYFORMULA(IF((LEN(@size_cost)=0)+(@margin_part<=0)>0;"";@size_cost/(1-@margin_part)*(1+@tax_part)))',
   ),
+  numbers(
+    "size_labour",
+    "Labour of a sold piece",
+    "=ARRAYFORMULA((@dough_each*@labour_per_weight+@labour_piece)/@sold_part)",
+  ),
+  numbers("size_sold", "Sold of a batch", "=ARRAYFORMULA(@pieces_now*@sold_part)"),
+  numbers(
+    "size_spent",
+    "Ingredients and packaging, less reduced sales",
+    "=ARRAYFORMULA(@pieces_now*(@dough_each*(@cost_per_weight-@reduced_per_weight)+N(@packaging)*@packed_part))",
+  ),
+  helper(
+    "size_contribution",
+    "Contribution of a batch",
+    '=ARRAYFORMULA(IF((LEN(@size_cost)=0)+(@price_number<=0)>0;"";@size_sold*@price_number/(1+@tax_part)-@size_spent))',
+  ),
   outOf("price_wrong", "Price that is wrong", "size_price", "price", [0, 1_000_000]),
   numbers("size_over", "Dough typed over", typedOver(["scaled_shown", "dough_shown", "now_shown"])),
   numbers("money_over", "Money typed over", typedOver(["cost_each", "margin_shown", "wanted_shown"])),

@@ -109,6 +109,11 @@ const weights: readonly ColumnModel[] = [
   numbers("net_weight", "Weight in a piece", "=ARRAYFORMULA(@counts*(@is_counted=0)*@typed)"),
   numbers("exact", "Weight of all", "=ARRAYFORMULA(@gross*(@is_counted=0)*@pieces_now)"),
   helper("grams", "Weight, for other sheets", '=ARRAYFORMULA(IF(@counts*(@is_counted=0)*(@pieces_now>0)=1;@exact;""))'),
+  helper(
+    "part_text",
+    "Part, for other sheets",
+    '=ARRAYFORMULA(IF(@exact>0;CHAR(9)&IFERROR(TRIM(SUBSTITUTE(@ingredient;CHAR(10);" "));"")&CHAR(9)&ROUND(@exact/MAX(SUM(@exact);1/10^9)*10^8;0);""))',
+  ),
   numbers("all_shown", "Weight of all, as shown", gradeFormula("@exact")),
   numbers("count_shown", "Count of all", "=ARRAYFORMULA(ROUNDUP(@gross*@is_counted*@pieces_now*(1-1/10^9);0))"),
 ];

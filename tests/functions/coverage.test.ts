@@ -54,6 +54,7 @@ const COVERED: Readonly<Record<string, readonly [outside: RegExp, law: string]>>
   SPOONS: [/Friberg/, "recipe/laws"],
   UNITCOST: [/slideplayer 7840814/, "money/unit-cost"],
   COSTS: [/docstoc 52086225/, "functions/laws"],
+  COSTCHANGE: [/docstoc 52086225/, "money/breakdown"],
   SELLPRICE: [/gauthmath/, "money/sell-price"],
   RAWNEEDS: [/King Arthur/, "money/needs-laws"],
   LABELLIST: [/Regulation \(EU\) 1169\/2011/, "label/label"],

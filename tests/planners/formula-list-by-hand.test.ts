@@ -1,14 +1,16 @@
 // What people do to the list of formula sheets by hand never makes the bench read another formula's cells.
 import { beforeAll, describe, expect, test } from "vitest";
+import { a1 } from "../../shared/sheet/a1.ts";
 import { aboutTab, tabOf } from "../../shared/sheet/tab.ts";
 import { namedRanges } from "../../src/add-on/named.ts";
 import { listedSheets, TAB_FORMULA } from "../../src/planners/listed.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
-import { LISTED } from "../../templates/formula-list.ts";
+import { LIST_COLUMNS, LISTED } from "../../templates/formula-list.ts";
 import { METRIC_UNITS } from "../kit/units.ts";
 import { HANDOUT, workbook } from "../templates/sheet-support.ts";
 
 const LIST = "Formula list";
+const LAST = a1({ row: 0, column: LIST_COLUMNS.length - 1 }).replace(/\d+/, "");
 const OPTIONS = { ...METRIC_UNITS, parts: ["tin", "water"] } as const;
 const LARDER = {
   ask: "build",
@@ -73,10 +75,10 @@ describe("a list of formulas of different lengths", () => {
   });
 
   test("written as another spreadsheet writes formulas: fewer quotation marks, commas, spaces", () => {
-    const formulas = book.formulas(LIST, "A5:AF9").map((row) => row.map((one) => one ?? ""));
-    const values = book.values(LIST, "A5:AF9") as string[][];
+    const formulas = book.formulas(LIST, `A5:${LAST}9`).map((row) => row.map((one) => one ?? ""));
+    const values = book.values(LIST, `A5:${LAST}9`) as string[][];
     book.renameSheet("Loaf 2", "Brötchen");
-    const renamed = book.formulas(LIST, "A5:AF9").map((row) => row.map((one) => one ?? ""));
+    const renamed = book.formulas(LIST, `A5:${LAST}9`).map((row) => row.map((one) => one ?? ""));
     const elsewhere = renamed.map((row) =>
       row.map((one) =>
         one
@@ -103,7 +105,7 @@ describe("a list of formulas of different lengths", () => {
   });
 
   test("all of it sorted", () => {
-    book.sortRange(LIST, "A7:AF9", "A", false);
+    book.sortRange(LIST, `A7:${LAST}9`, "A", false);
     expect(formulasOf()).toEqual(before);
     expect(reads()).toBe(1);
   });

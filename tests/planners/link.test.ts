@@ -74,13 +74,13 @@ describe("a bun with a filling of almond paste", () => {
   test("what goes into it stands in one cell, to any depth, the share that boils off with it", () => {
     const lines = String(bun?.value("as_parts")).split("\n");
     expect(lines.map((line) => line.split("\t"))).toEqual([
-      ["Almond bun", "", "", "0"],
+      ["Almond bun", "", "", "0", "0"],
       ["", "Flour", "60000000"],
       ["", "almond Filling", "40000000"],
-      ["Almond filling", "", "", "10000000"],
+      ["Almond filling", "", "", "10000000", "5000000"],
       ["", "Almond paste", "80000000"],
       ["", "Cream", "20000000"],
-      ["Almond paste", "", "", "0"],
+      ["Almond paste", "", "", "0", "0"],
       ["", "Almonds", "50000000"],
       ["", "Sugar", "50000000"],
     ]);

@@ -208,5 +208,8 @@ function larderOf(book: WorkbookHost) {
   const rows = book.values("Ingredients", book.usedRange("Ingredients"));
   const head = rows.findIndex((row) => row[0] === "Ingredient");
   const filled = rows.slice(head + 1).filter((row) => row[0] !== "");
-  return { names: filled.map((row) => row[0]).sort(), kinds: filled.map((row) => row[1]).sort() };
+  return {
+    names: filled.map((row) => row[0]).sort(),
+    kinds: filled.map((row) => row[rows[head]?.indexOf("Type") ?? -1]).sort(),
+  };
 }

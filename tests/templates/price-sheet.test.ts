@@ -1,204 +1,195 @@
-import { describe, expect, test } from "vitest";
+// Costs and prices: a row for every product and size, live, and what another price or wage does to all of them.
+import { beforeAll, describe, expect, test } from "vitest";
+import type { WorkbookHost } from "../../src/workbook/host.ts";
+import { finishedProduct } from "../../templates/finished-product.ts";
 import { METRIC } from "../functions/support.ts";
-import {
-  callsOn,
-  costed,
-  larderOf,
-  modelNamed,
-  panLoaf,
-  priceSheet,
-  pricesOf,
-  SLOW,
-} from "../money/costing-support.ts";
-import { buildSheet, workbook } from "./sheet-support.ts";
+import { callsOn, costed, larderOf, modelNamed, priceSheet, pricesOf, SLOW } from "../money/costing-support.ts";
+import { type Built, buildSheet, workbook } from "./sheet-support.ts";
 
-describe("price sheet", () => {
-  const shop = async () => {
-    const book = await workbook();
-    const larder = await larderOf(book);
-    const pan = await costed(book, {
-      ...panLoaf.sample,
-      labour_mix: 90,
-      labour_rate: 18,
-      size_price: [4, 2],
-    });
-    const croissant = modelNamed("laminated");
-    const rolled = await costed(book, croissant.sample, croissant);
-    return { book, larder, pan, rolled };
+const cookie = modelNamed("cookie");
+
+describe("a shop of a loaf, a filling and a bun that holds both", () => {
+  let book: WorkbookHost;
+  let [larder, loaf, prices]: Built[] = [];
+  const formula = (title: string, rows: readonly [string, string, number][], more = {}) =>
+    costed(
+      book,
+      {
+        title,
+        by: "dough",
+        amount: 1000,
+        ingredient: rows.map(([name]) => name),
+        kind: rows.map(([, kind]) => kind),
+        percent: rows.map(([, , grams]) => grams / 1000),
+        ...more,
+      },
+      cookie,
+    );
+  /** A row of the table by product and size. */
+  const row = (product: string, size = "") => {
+    const at = Array.from({ length: 20 }, (_, index) => index + 1).find(
+      (one) => prices?.value("product", one) === product && prices.value("piece", one) === size,
+    );
+    if (at === undefined) throw new Error(`no row of ${product}`);
+    return (name: string) => prices?.value(name, at);
   };
+  const order = () => [1, 2, 3, 4, 5].map((at) => prices?.value("product", at)).filter((name) => name !== "");
+  beforeAll(async () => {
+    book = await workbook();
+    larder = await larderOf(book, {
+      ingredient: ["Flour", "Almonds", "Sugar"],
+      supplier: ["Lantern Mill", "Saltmarsh", "Saltmarsh"],
+      price: [1, 12, 2],
+      pack: ["1 kg", "1 kg", "1 kg"],
+    });
+    // 500 g a piece: 0.50; sold at 2.00, 75 % wanted and reached.
+    loaf = await formula("Loaf", [["Flour", "flour", 1000]], {
+      by: "pieces",
+      amount: null,
+      size_name: ["large", "small"],
+      size_pieces: [10, 20],
+      size_weight: [500, 250],
+      size_price: [2, 0.8],
+      margin_wanted: 0.75,
+    });
+    await formula(
+      "Filling",
+      [
+        ["Almonds", "other", 500],
+        ["Sugar", "sugar", 500],
+      ],
+      { boil_off: 0.1, left_over: 0.05 },
+    );
+    await buildSheet(
+      {
+        title: "Bun",
+        pieces_made: 100,
+        size_price: 1.1,
+        labour_mix: 60,
+        labour_rate: 20,
+        tax: 0.1,
+        ingredient: ["Flour", "Filling"],
+        kind: ["dough", "filling"],
+        part_each: [60, 40],
+        part_unit: ["g", "g"],
+      },
+      { book, model: finishedProduct, options: { ...METRIC, parts: [] } },
+    );
+    book.answer({ ask: "link" });
+    prices = await pricesOf(book);
+  }, SLOW);
 
-  test(
-    "a cost that lacks a price says so, here too: of a row, and of what is rolled in",
-    async () => {
-      const book = await workbook();
-      await larderOf(book);
-      const croissant = modelNamed("laminated");
-      const rolled = await costed(book, { ...croissant.sample, roll_in_name: "Quay lard" }, croissant);
-      const pan = await costed(book, { ...panLoaf.sample, title: "Quay loaf" });
-      const prices = await pricesOf(book);
-      const remarks = () =>
-        [1, 2, 3, 4].map((row) => [prices.value("product", row), prices.value("remark", row)]).sort();
-      const croissants = ["Slipway croissant", "1 unpriced"];
-      expect(rolled.value("unpriced")).toBe("1 without a price");
-      expect(remarks()).toEqual([["Quay loaf", ""], ["Quay loaf", ""], croissants, croissants]);
-      pan.type("ingredient", "Quay malt", 1);
-      const loaf = ["Quay loaf", "1 unpriced"];
-      expect(remarks()).toEqual([loaf, loaf, croissants, croissants]);
-      rolled.type("ingredient", "Quay malt", 1);
-      expect(rolled.value("unpriced")).toBe("2 without a price");
-    },
-    SLOW,
-  );
+  // By hand: the filling is 7.00 in 0.855 kg, so 8.187135 a kilogram. A bun: 0.06 + 0.04 × 8.187135 = 0.387485, and 20 of wages
+  // over 100 pieces: 0.587485. 1.10 with 10 % tax is 1.00.
+  const BUN = 0.06 + (0.04 * 7) / 0.855 + 0.2;
 
-  test(
-    "every product with its cost, and one changed price in all of them",
-    async () => {
-      const { book, larder, pan, rolled } = await shop();
-      book.renameSheet(pan.sheet, "Quay's @ loaf");
-      const prices = await pricesOf(book);
-      expect(callsOn(prices)).toBe(1);
-      const rows = [1, 2, 3, 4];
-      const before = rows.map((row) => prices.value("full_cost", row) as number);
-      expect(rows.map((row) => prices.value("piece", row))).toEqual(["large", "small", "croissant", "mini"]);
-      expect(before[2]).toBeCloseTo(rolled.value("size_cost", 1) as number, 9);
-      expect(prices.value("margin", 1)).toBeCloseTo(1 - (before[0] ?? 0) / 4, 9);
-      // What if butter cost 120 in the place of 86? Then the price is changed for good, and the table says the same.
-      prices.type("tried", "Unsalted butter");
-      prices.type("tried_price", "120");
-      expect(prices.value("tried_now")).toBe(86);
-      expect(prices.value("check")).toBe("");
-      const then = rows.map((row) => prices.value("new_cost", row) as number);
-      const margin = prices.value("new_margin", 1);
-      larder.type("price", "120", 9);
-      const after = rows.map((row) => prices.value("full_cost", row) as number);
-      after.forEach((cost, row) => {
-        expect(cost).toBeGreaterThan(before[row] ?? 0);
-        expect(then[row]).toBeCloseTo(cost, 9);
-      });
-      // The price is what the bakery charges, so that the margin falls.
-      expect(margin).toBeCloseTo(1 - (after[0] ?? 0) / 4, 9);
-    },
-    SLOW,
-  );
-
-  test(
-    "its calls do not grow with the products, ounces and grams stand side by side, and rows inserted later are counted",
-    async () => {
-      const { book, larder, pan } = await shop();
-      const soft = modelNamed("soft-bun");
-      const ounces = await costed(
-        book,
-        {
-          title: "Ounce bread",
-          by: "dough",
-          ingredient: ["Strong white flour", "Butter"],
-          kind: ["flour", "fat"],
-          weighed: [100, 10],
-          size_name: ["loaf"],
-          size_weight: [20],
-        },
-        panLoaf,
-        { weight: "oz" },
-      );
-      await costed(book, soft.sample, soft);
-      const prices = await pricesOf(book);
-      expect(callsOn(prices)).toBe(1);
-      const line = Number(pan.at("ingredient", 2).replace(/\D/g, ""));
-      book.insertRows(pan.sheet, line, 2);
-      for (const [column, entry] of [
-        ["A", "Butter"],
-        ["B", "fat"],
-        ["C", "10%"],
-      ] as const)
-        book.type(pan.sheet, `${column}${line}`, entry);
-      prices.type("tried", "Unsalted butter");
-      prices.type("tried_price", "172");
-      const rows = [1, 2, 3, 4, 5, 6, 7];
-      expect(rows.map((row) => prices.value("piece", row))).toEqual([
-        "large",
-        "small",
-        "croissant",
-        "mini",
-        "loaf",
-        "bun",
-        "roll",
-      ]);
-      const then = rows.map((row) => prices.value("new_cost", row) as number);
-      larder.type("price", "172", 9);
-      rows.forEach((row, at) => {
-        expect(then[at]).toBeCloseTo(prices.value("full_cost", row) as number, 9);
-      });
-      expect(prices.value("full_cost", 5)).toBeCloseTo(ounces.value("size_cost", 1) as number, 12);
-    },
-    SLOW,
-  );
-
-  test(
-    "a sheet with prices of its own shows its cost, and no change; a workbook without any says what to do",
-    async () => {
-      const book = await workbook();
-      await buildSheet(
-        { ...panLoaf.sample, title: "Old loaf", price_typed: [2, null, 1, 8, 3, 1] },
-        { book, model: panLoaf },
-      );
-      await larderOf(book);
-      await costed(book, panLoaf.sample);
-      const prices = await pricesOf(book);
-      prices.type("tried", "Strong white flour");
-      prices.type("tried_price", "99");
-      const [old, read] = [1, 3].map((row) =>
-        ["product", "full_cost", "change", "new_cost", "remark"].map((name) => prices.value(name, row)),
-      );
-      expect(old?.[0]).toBe("Old loaf");
-      expect(old?.[1]).toBeGreaterThan(0);
-      expect(old?.slice(2)).toEqual(["", "", "prices typed"]);
-      expect(read?.[3]).toBeGreaterThan(Number(read?.[1]));
-      const empty = await buildSheet({}, { model: priceSheet, options: METRIC });
-      expect(empty.book.shownTexts(empty.sheet, "A1:A8").flat().join(" ")).toMatch(
-        /Build an ingredient sheet, then formula sheets/,
-      );
-    },
-    SLOW,
-  );
-
-  test(
-    "a product without a cost shows no change of it either",
-    async () => {
-      const book = await workbook();
-      await larderOf(book);
-      const { size_name: _, size_pieces: __, size_weight: ___, size_loss: ____, ...unsized } = panLoaf.sample;
-      await costed(book, { ...unsized, title: "A Unsized", by: "dough", dough_wanted: 9000 });
-      await costed(book, panLoaf.sample);
-      const prices = await pricesOf(book);
-      prices.type("tried", "Strong white flour");
-      prices.type("tried_price", "99");
-      const rows = [1, 2].map((row) =>
-        ["product", "full_cost", "change", "new_cost"].map((name) => prices.value(name, row)),
-      );
-      expect(rows[0]).toEqual(["A Unsized", "", "", ""]);
-      expect(rows[1]?.slice(1).every((one) => typeof one === "number" && one > 0)).toBe(true);
-    },
-    SLOW,
-  );
-
-  test("its headings reach over every column of the products", () => {
-    const blocks = priceSheet.bands.flat().flatMap((item) => ("lines" in item ? item.lines : []));
-    const headings = blocks.map(({ cells }) => cells.filter(({ role }) => role === "heading").length).filter(Boolean);
-    const table = priceSheet.bands.flat().find((item) => "table" in item && item.table === "products");
-    const columns = table !== undefined && "table" in table ? table.columns.length : 0;
-    expect(headings).toEqual([columns, columns]);
+  test("each has its row, the one below the wanted margin first; formulas without pieces have none", () => {
+    expect(book.sheetNames()).toContain("Formula list");
+    expect(callsOn(prices as Built)).toBe(1);
+    // The small loaf: 1 − 0.25 ÷ 0.80 = 68.75 %, below 75 %.
+    expect(order()).toEqual(["Loaf", "Loaf", "Bun"]);
+    expect(prices?.value("piece", 1)).toBe("small");
+    const large = row("Loaf", "large");
+    expect(large("full_cost")).toBeCloseTo(0.5, 9);
+    expect(large("margin")).toBeCloseTo(0.75, 9);
+    expect(large("wanted")).toBeCloseTo(2, 9);
+    expect(large("sold")).toBe(10);
+    expect(large("contribution")).toBeCloseTo(10 * 1.5, 9);
+    expect(row("Loaf", "small")("contribution")).toBeCloseTo(20 * 0.55, 9);
+    expect(large("counted")).toBe("Ingredients");
+    const bun = row("Bun");
+    expect(bun("full_cost")).toBeCloseTo(BUN, 9);
+    expect(bun("margin")).toBeCloseTo(1 - BUN, 9);
+    expect(bun("counted")).toBe("Total cost");
+    expect(bun("contribution")).toBeCloseTo(100 * (1 - BUN + 0.2), 9);
+    expect(bun("price_bar")).toHaveLength(11);
+    expect(large("price_bar")).toHaveLength(20);
   });
 
-  test(
-    "an ingredient the larder lacks is told",
-    async () => {
-      const { book } = await shop();
-      const prices = await pricesOf(book);
-      prices.type("tried", "Saffron");
-      prices.type("tried_price", "5");
-      expect(prices.value("tried_now")).toBe("not in Ingredients");
-      expect(prices.value("change", 1)).toBeCloseTo(0, 9);
-    },
-    SLOW,
+  test("almonds at 18: through the filling into the bun, at today's price; then it is so, and costs that", () => {
+    prices?.type("tried", "Almonds");
+    prices?.type("tried_price", "18");
+    expect(prices?.value("tried_now")).toBe(12);
+    // 0.04 × (0.5 × 18 + 0.5 × 2) ÷ 0.855.
+    const then = 0.06 + (0.04 * 10) / 0.855 + 0.2;
+    expect(row("Bun")("new_cost")).toBeCloseTo(then, 9);
+    expect(row("Bun")("new_margin")).toBeCloseTo(1 - then, 9);
+    expect(row("Loaf", "large")("new_cost")).toBeCloseTo(0.5, 9);
+    larder?.type("price", "18", 2);
+    prices?.type("tried_price", "");
+    expect(row("Bun")("full_cost")).toBeCloseTo(then, 9);
+    larder?.type("price", "12", 2);
+  });
+
+  test("a supplier a tenth dearer, and wages a fifth", () => {
+    prices?.type("tried", "Saltmarsh");
+    prices?.type("tried_change", "10%");
+    expect(row("Bun")("new_cost")).toBeCloseTo(0.06 + (0.04 * 7.7) / 0.855 + 0.2, 9);
+    prices?.type("labour_change", "20%");
+    expect(row("Bun")("new_cost")).toBeCloseTo(0.06 + (0.04 * 7.7) / 0.855 + 0.24, 9);
+    prices?.type("tried", "");
+    expect(row("Bun")("new_cost")).toBeCloseTo(BUN + 0.04, 9);
+    prices?.type("labour_change", "");
+    prices?.type("tried_change", "");
+    expect(row("Bun")("new_cost")).toBe("");
+  });
+
+  test("what falls below the wanted margin only then moves up", () => {
+    prices?.type("tried", "Flour");
+    prices?.type("tried_change", "50%");
+    // Both loaves are below 75 % then: 0.75 of 2.00, 0.375 of 0.80.
+    expect(prices?.value("piece", 1)).toBe("large");
+    expect(prices?.value("new_margin", 1)).toBeCloseTo(1 - 0.75 / 2, 9);
+    prices?.type("tried", "");
+    prices?.type("tried_change", "");
+  });
+
+  test("a formula built later, and a size typed later, come in by themselves", async () => {
+    await formula("Late loaf", [["Flour", "flour", 1000]], {
+      by: "pieces",
+      amount: null,
+      size_name: ["one"],
+      size_pieces: [5],
+      size_weight: [1000],
+      size_price: [4],
+    });
+    expect(row("Late loaf", "one")("full_cost")).toBeCloseTo(1, 9);
+    for (const [name, entry] of [
+      ["size_name", "mini"],
+      ["size_pieces", "40"],
+      ["size_weight", "100"],
+      ["size_loss", "0%"],
+    ] as const)
+      loaf?.type(name, entry, 3);
+    expect(row("Loaf", "mini")("full_cost")).toBeCloseTo(0.1, 9);
+    expect(callsOn(prices as Built)).toBe(1);
+  });
+
+  test("an ingredient that nobody sells is said to be none, and nothing is worked out with it", () => {
+    prices?.type("tried", "Saffron");
+    prices?.type("tried_change", "10%");
+    expect(prices?.value("check")).toBe("Enter an ingredient or a supplier that stands in Ingredients. ");
+    expect(row("Bun")("full_cost")).toBeCloseTo(BUN, 9);
+    prices?.type("tried", "");
+    expect(prices?.value("check")).toBe("");
+  });
+
+  test("no cell of its page shows an error", () => {
+    const shown = book.shownTexts(prices?.sheet ?? "", "A1:O60").flat();
+    expect(shown.filter((text) => /^#/.test(text))).toEqual([]);
+  });
+});
+
+test("its headings reach over every column of the products", () => {
+  const blocks = priceSheet.bands.flat().flatMap((item) => ("lines" in item ? item.lines : []));
+  const headings = blocks.map(({ cells }) => cells.filter(({ role }) => role === "heading").length).filter(Boolean);
+  const table = priceSheet.bands.flat().find((item) => "table" in item && item.table === "products");
+  expect(headings).toEqual([table !== undefined && "table" in table ? table.columns.length : 0]);
+});
+
+test("a workbook without ingredients says what to do", async () => {
+  const empty = await buildSheet({}, { model: priceSheet, options: METRIC });
+  expect(empty.book.shownTexts(empty.sheet, "A1:A8").flat().join(" ")).toMatch(
+    /Build an ingredient sheet, then formula sheets/,
   );
 });
