@@ -172,6 +172,7 @@ const declared: readonly ColumnModel[] = [
 const composition: readonly ColumnModel[] = [
   share("water", "Water"),
   share("protein", "Protein"),
+  { name: "protein_factor", head: "Protein factor", unit: "plain", role: "input" },
   share("fat", "Fat"),
   share("saturates", "Saturates"),
   share("carbohydrate", "Carbohydrate"),
@@ -236,7 +237,7 @@ export const larderSheet: SheetModel = {
     72,
     72,
     ...Array<number>(4).fill(140),
-    ...Array<number>(23).fill(72),
+    ...Array<number>(24).fill(72),
   ],
   parts: ["composition"],
   defines: { name: LARDER_NAME, from: "bought_table", to: ["declared_table", "composition_table"] },
@@ -248,8 +249,8 @@ export const larderSheet: SheetModel = {
       { table: "per_kilogram", left: 7, rows: ROWS, spare: SPARE, columns: perKilogram },
       { table: "declared", left: 11, rows: ROWS, spare: SPARE, columns: declared },
       { table: "composition", left: 16, when: "composition", rows: ROWS, spare: SPARE, columns: composition },
-      { table: "names", left: 26, rows: ROWS, spare: SPARE, columns: names },
-      { table: "worked", left: 30, rows: ROWS, spare: SPARE, columns: workedOut },
+      { table: "names", left: 27, rows: ROWS, spare: SPARE, columns: names },
+      { table: "worked", left: 31, rows: ROWS, spare: SPARE, columns: workedOut },
     ],
   ],
   sample: {

@@ -19,7 +19,13 @@ const NEVER: Readonly<Record<string, string>> = {
 };
 
 /** Names that the whole workbook knows. */
-const WORKBOOK_NAMES = new Set(["gramwright_larder", "gramwright_labels", "gramwright_mixlog", "gramwright_shop", "gramwright_formulas"]);
+const WORKBOOK_NAMES = new Set([
+  "gramwright_larder",
+  "gramwright_labels",
+  "gramwright_mixlog",
+  "gramwright_shop",
+  "gramwright_formulas",
+]);
 
 /** The longest chain of calls reading calls that a formula sheet may have. */
 const MAX_CHAIN = 3;

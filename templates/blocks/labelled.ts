@@ -1,4 +1,4 @@
-import { LARDER_NAME } from "../../shared/sheet/model.ts";
+import { LABELS_NAME } from "../../shared/sheet/model.ts";
 
 /** What a label needs to know of a formula sheet. */
 export type Labelled = {
@@ -15,9 +15,9 @@ export type Labelled = {
 };
 
 /** What labels read of the sheet of ingredients. */
-export const SHOP_ROWS = LARDER_NAME;
+export const SHOP_ROWS = LABELS_NAME;
 /** What goes into ingredients that have a formula sheet of their own. */
-export const OWN_PARTS = "";
+export const OWN_PARTS = "@own_parts";
 
 /** What is weighed out: the table's rows, and what goes in beside them. */
 export function rowsOf({ extra, rows }: Labelled): { names: string; weights: string; kinds: string } {
