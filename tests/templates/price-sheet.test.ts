@@ -168,7 +168,9 @@ describe("a shop of a loaf, a filling and a bun that holds both", () => {
   test("an ingredient that nobody sells is said to be none, and nothing is worked out with it", () => {
     prices?.type("tried", "Saffron");
     prices?.type("tried_change", "10%");
-    expect(prices?.value("check")).toBe("Enter an ingredient or a supplier that stands in Ingredients. ");
+    expect(prices?.value("check")).toBe(
+      "Still calculating, or enter an ingredient or a supplier that stands in Ingredients. ",
+    );
     expect(row("Bun")("full_cost")).toBeCloseTo(BUN, 9);
     prices?.type("tried", "");
     expect(prices?.value("check")).toBe("");
