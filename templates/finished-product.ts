@@ -2,7 +2,7 @@
 import type { Block, CellModel, Line, SheetModel } from "../shared/sheet/model.ts";
 import { headingLine, label } from "./blocks/line.ts";
 import { CAUTIONS, cautionsOf } from "./blocks/name.ts";
-import { formulasSayCell, message } from "./formula-sheet/checks.ts";
+import { message } from "./formula-sheet/checks.ts";
 import { FOLDED_FROM, HELPERS, MESSAGES, PAGE_WIDTHS } from "./formula-sheet/columns.ts";
 import { CONTRIBUTION, SOLD, WORK } from "./formula-sheet/costs.ts";
 import { formulaChecks, remarksOf, topsOf } from "./formula-sheet/intact.ts";
@@ -17,6 +17,16 @@ const FEW = [
   { when: "oz", least: 0.2, most: 700 },
   { least: 1, most: 20_000 },
 ] as const;
+
+/** Beside the result, apart from the figures that it counts. */
+const FORMULAS_SAY: CellModel = {
+  at: MESSAGES.left,
+  role: "helper",
+  name: "formulas_say",
+  unit: "plain",
+  formula:
+    '=IF(COUNTIF(@singles_upper;"typed over")+COUNTIF(@singles_lower;"typed over")=0;"";"A formula was typed over: undo. ")&IF(@errors_many+@errors_tables=0;"";"A formula beside the page shows an error: undo. ")',
+};
 
 const top: Block = {
   block: "name",
@@ -38,7 +48,7 @@ const top: Block = {
         },
       ],
     },
-    { cells: [{ at: 0, role: "result", name: "result", unit: "text", formula: "=@result_words" }, formulasSayCell] },
+    { cells: [{ at: 0, role: "result", name: "result", unit: "text", formula: "=@result_words" }, FORMULAS_SAY] },
     {
       cells: [
         {
@@ -183,7 +193,6 @@ const figures: readonly Single[] = [
   single("Second message", "second_says", message(2)),
   single("Third message", "third_says", message(3)),
   single("How many more", "more_says", '=IF(COUNT(@both_rows)>3;" · and "&COUNT(@both_rows)-3&" more. ";" ")'),
-  single("Errors that calls answer with", "errors_told", "=0"),
   single(
     "Errors in hidden rows",
     "errors_tables",

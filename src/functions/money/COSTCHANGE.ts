@@ -41,14 +41,14 @@ export const COSTCHANGE = define({
   returns: { shape: "column", says: "One column: 1 where nothing changes; blank where nothing is made or priced." },
   examples: [
     {
-      call: [down(BUN, ""), PRICES, "Almonds", 1.5],
-      gives: [[(0.6 + (0.4 * 10) / 0.855) / (0.6 + (0.4 * 7) / 0.855)], [""]],
+      call: [down("", BUN), PRICES, "Almonds", 1.5],
+      gives: down("", (0.6 + (0.4 * 10) / 0.855) / (0.6 + (0.4 * 7) / 0.855)),
       source:
         "by hand: a filling of 500 g almonds and 500 g sugar is 855 g; a kilogram of bun 0.6 + 0.4 × 7 ÷ 0.855, then 0.6 + 0.4 × 10 ÷ 0.855",
     },
     {
       call: [down(BUN), PRICES, "store", 2],
-      gives: [[(0.6 + (0.4 * 14) / 0.855) / (0.6 + (0.4 * 7) / 0.855)]],
+      gives: (0.6 + (0.4 * 14) / 0.855) / (0.6 + (0.4 * 7) / 0.855),
       source: "by hand: almonds and sugar come from that supplier",
     },
   ],
