@@ -73,7 +73,7 @@ export const bakeOffLog: SheetModel = {
           input("product", "Product", "text"),
           learned("product_handling", "Handling loss", "@off_divided_both", "@off_mixed_both"),
           learned("product_bake", "Bake loss", "@off_baked_both", "@off_raw_both"),
-          learned("product_unsold", "Not sold", "@off_sold_both", "@off_made_both"),
+          learned("product_unsold", "Unsold", "@off_sold_both", "@off_made_both"),
           input("product_sold_at", "Sold at ({weight})", "weight"),
           computed(
             "product_scaled",
@@ -108,7 +108,7 @@ export const bakeOffLog: SheetModel = {
           input("off_sold", "Pieces sold", "count"),
           lost("off_handling", "Handling loss", "@off_divided", "@off_mixed"),
           lost("off_loss", "Bake loss", "@off_baked", "@off_raw"),
-          lost("off_unsold", "Not sold", "@off_sold", "@off_made"),
+          lost("off_unsold", "Unsold", "@off_sold", "@off_made"),
           both("off_mixed_both", "mixed, counted", "@off_mixed", "@off_divided"),
           both("off_divided_both", "divided, counted", "@off_divided", "@off_mixed"),
           both("off_raw_both", "raw, counted", "@off_raw", "@off_baked"),

@@ -123,7 +123,7 @@ const workedOut: readonly ColumnModel[] = [
   },
   {
     name: "pack_price",
-    head: "Price per {priced} of a pack by weight",
+    head: "Price per {priced} by weight",
     unit: "unit_cost",
     role: "computed",
     formula: [{ when: "oz", formula: packPrice("45359237/10^5") }, { formula: packPrice("1000") }],

@@ -75,7 +75,7 @@ function swapped(
 ): Changed {
   if (formula.isRolled && row.kind.word === "fat" && /oil$/.test(to))
     refuse(
-      "Oil cannot take the place of butter in a layered dough: it soaks in, and no layers form. Choose another fat that is firm.",
+      "Oil cannot take the place of butter in a laminated dough: it soaks in, and no layers form. Choose another fat that is firm.",
     );
   const gone = row.amount * part;
   const { amount, water } = exchanged(gone, row.name, name, kept, larder);
@@ -127,7 +127,7 @@ function cautionsOf(from: string, to: string, style: StyleName): string[] {
       ? ["Do not cream oil: it holds no air. Mix it in as a liquid, and expect a denser crumb."]
       : []),
     ...(to === "whole egg" || to === "egg yolk" || to === "egg white"
-      ? ["Keep raw egg at 5 °C or below, or as your local food rules say, and use it the same day."]
+      ? ["Keep raw egg at 5 °C or below and use it the same day. Your local food rules come first."]
       : []),
   ];
 }

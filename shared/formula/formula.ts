@@ -33,7 +33,7 @@ export function flourShares(weights: Weights, kinds: Kinds): (Ratio | null)[] {
 /** Each row over the sum of all. */
 export function wholeShares(weights: Weights): (Ratio | null)[] {
   const whole = sum(weights);
-  if (!(whole > 0)) refuse("add up to 0; a share of the whole needs at least one weight above 0", "weights");
+  if (!(whole > 0)) refuse("add up to 0; a percentage of the total needs a weight above 0", "weights");
   return weights.map((row) => (row === null ? null : ratio(row / whole)));
 }
 

@@ -15,7 +15,7 @@ export function startingLarder(typed: Values, start: readonly StartIngredient[])
   const picked = typed.ingredient;
   if (picked !== undefined && !Array.isArray(picked)) {
     refuse(
-      "The ingredients of an ingredient sheet are a list of names. Close Gramwright, open it again and pick them anew.",
+      "The ingredients of an ingredient sheet are a list of names. Close Gramwright, open it again and choose them again.",
     );
   }
   const names = Array.isArray(picked) ? (picked as readonly Value[]) : start.map(({ name }) => name);

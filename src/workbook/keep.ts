@@ -68,7 +68,7 @@ export function openKeeper(given: string, proves: (data: WorkbookData) => void, 
         proven = marked;
         return { data, revision: marked, ...notice() };
       } catch (error) {
-        says = `${basename(path)} could not be read (${(error as Error).message}). It was set aside as ${basename(setAside(path))}, and the workbook begins anew.`;
+        says = `${basename(path)} could not be read (${(error as Error).message}). It was set aside as ${basename(setAside(path))}, and the workbook starts again.`;
         return { revision: NOTHING, says };
       }
     },

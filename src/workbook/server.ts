@@ -100,7 +100,7 @@ function asRefusal(error: Error): Answer {
   if ((error as { isUnwritable?: boolean }).isUnwritable === true)
     return refused((error as Unwritable).code === "ENOSPC" ? 507 : 500, error.message);
   console.error(error);
-  return refused(500, "The server failed at that. What failed is told in the window where it was started.");
+  return refused(500, "The server failed at that. The window where it was started says why.");
 }
 
 function refuseBare(error: NodeJS.ErrnoException, socket: Socket): void {

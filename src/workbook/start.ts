@@ -126,7 +126,7 @@ async function openPage({ port, file, opens }: PageWish): Promise<void> {
   if (says !== undefined) console.log(says);
   console.log(`${WORKBOOK_NAME} is open at ${address}\nStop it with Ctrl+C.`);
   const keeping = data === undefined ? "What you type is kept" : "As it was left, and what you type is kept,";
-  console.log(`${keeping} in ${file}; delete that file to begin anew.`);
+  console.log(`${keeping} in ${file}; delete that file to start again.`);
   if (opens) await openBrowser(address);
 }
 

@@ -46,7 +46,7 @@ function priceBy(found: string, column = "@larder_price"): string {
 /** What is bought by the piece, such as bags and candles: its price each, by the same rows. */
 export const eachPrices: readonly ColumnModel[] = [
   numbers("each_called", "Price each of this name", priceBy(CALLED, "@larder_each")),
-  numbers("each_also", "Price each of those also called so", priceBy(ALSO, "@larder_each")),
+  numbers("each_also", "Price each, by other names", priceBy(ALSO, "@larder_each")),
   numbers(
     "each_found",
     "Price each of the one row",

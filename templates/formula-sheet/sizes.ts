@@ -100,7 +100,7 @@ const sizeHelpers = ({ isRound }: FormulaSheetSpec): readonly ColumnModel[] => [
   ),
   numbers(
     "size_work",
-    "Labour and other costs of a piece",
+    "Labour and the rest, a piece",
     "=ARRAYFORMULA(@dough_each*(@work_per_weight-@reduced_per_weight)+@work_piece)",
   ),
   helper(
@@ -127,7 +127,7 @@ const sizeHelpers = ({ isRound }: FormulaSheetSpec): readonly ColumnModel[] => [
   numbers("size_sold", "Sold of a batch", "=ARRAYFORMULA(@pieces_now*@sold_part)"),
   numbers(
     "size_spent",
-    "Ingredients and packaging, less reduced sales",
+    "Ingredients and packaging, net",
     "=ARRAYFORMULA(@pieces_now*(@dough_each*(@cost_per_weight-@reduced_per_weight)+N(@packaging)*@packed_part))",
   ),
   helper(

@@ -70,7 +70,7 @@ describe("the file", () => {
     const keeper = openKeeper(path, await opens());
     const { data, says, revision } = keeper.load();
     expect(data).toBeUndefined();
-    expect(says).toMatch(/could not be read .*set aside as .*\.broken-1\.json, and the workbook begins anew/);
+    expect(says).toMatch(/could not be read .*set aside as .*\.broken-1\.json, and the workbook starts again/);
     expect(readFileSync(path.replace(/\.json$/, ".broken-1.json"), "utf8")).toBe(broken);
     saved(keeper, book.engine.data(), revision);
     writeFileSync(path, broken);

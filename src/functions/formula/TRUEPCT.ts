@@ -7,7 +7,7 @@ import { define, down } from "../define.ts";
 export const TRUEPCT = define({
   name: "BAKE_TRUEPCT",
   family: "Formula",
-  summary: "Each weight as a share of the whole (true percent).",
+  summary: "Each weight as a percentage of the total (% of total, true percent).",
   args: { weights: { is: column(someWeight<Weight>()), says: "The weights, all in one unit." } },
   returns: { shape: "column", says: "One share per row; together they make 100 %." },
   examples: [
@@ -21,7 +21,7 @@ export const TRUEPCT = define({
   refusals: [
     {
       call: [down(0, 0)],
-      because: "BAKE_TRUEPCT: weights add up to 0; a share of the whole needs at least one weight above 0.",
+      because: "BAKE_TRUEPCT: weights add up to 0; a percentage of the total needs a weight above 0.",
     },
     {
       call: [down(500, -20)],

@@ -20,7 +20,7 @@ export const YEASTPLAN = define({
           { measure: "weight" },
         ),
       ),
-      says: "The yeast now, as a weight or as a share of the flour.",
+      says: "The yeast now, as a weight or as a baker's percent.",
     },
     hours_now: {
       is: cell(number<Hours>("hours such as 3", { min: 0.01, max: 1000 }, {}, { measure: "hours" })),

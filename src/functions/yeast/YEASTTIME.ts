@@ -22,7 +22,7 @@ export const YEASTTIME = define({
           { measure: "weight" },
         ),
       ),
-      says: "The yeast now, as a weight or as a share of the flour.",
+      says: "The yeast now, as a weight or as a baker's percent.",
     },
     hours_now: { is: cell(hoursCell()), says: "Hours the dough takes now." },
     hours_wanted: { is: cell(hoursCell()), says: "Hours you want it to take, from a third of that to twice that." },
