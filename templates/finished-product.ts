@@ -1,7 +1,10 @@
 // A product put together from parts: a formula's dough, a filling, toppings, decorations and what it is packed in.
 import type { Block, CellModel, Line, SheetModel } from "../shared/sheet/model.ts";
+import { labelBlock, labelCautions } from "./blocks/label.ts";
+import type { Labelled } from "./blocks/labelled.ts";
 import { headingLine, label } from "./blocks/line.ts";
 import { CAUTIONS, cautionsOf } from "./blocks/name.ts";
+import { nutritionHeading, nutritionTable } from "./blocks/nutrition.ts";
 import { message } from "./formula-sheet/checks.ts";
 import { FOLDED_FROM, HELPERS, MESSAGES, PAGE_WIDTHS } from "./formula-sheet/columns.ts";
 import { CONTRIBUTION, SOLD, WORK } from "./formula-sheet/costs.ts";
@@ -215,6 +218,17 @@ const checked = [
   { name: "total_label" },
 ];
 
+/** What is wasted of a part is in no piece. */
+const LABELLED: Labelled = {
+  whole: "@dough",
+  each: "@size_scaled",
+  sold: true,
+  rows: { names: "@name_counted", kinds: "@kind_counted" },
+  weights: "@net_shown",
+  finished: "@size_weight",
+};
+const end = cautionsOf(CAUTIONS.raw, CAUTIONS.guides);
+
 const HELPER_COLUMNS = 100;
 
 export const finishedProduct: SheetModel = {
@@ -222,7 +236,7 @@ export const finishedProduct: SheetModel = {
   title: "Finished product",
   says: "A product of parts: dough, filling, topping, decoration and packaging, with its cost, margin and price.",
   widths: [...PAGE_WIDTHS, ...Array<number>(HELPER_COLUMNS).fill(76)],
-  parts: [],
+  parts: ["label"],
   frozen: 3,
   fillsFirst: ["pieces_made", "ingredient"],
   foldedFrom: FOLDED_FROM,
@@ -242,7 +256,10 @@ export const finishedProduct: SheetModel = {
     [pieceBlock],
     tables,
     [withChecks(productCosts), linkedSheets],
-    [cautionsOf(CAUTIONS.raw, CAUTIONS.guides)],
+    [labelBlock(LABELLED)],
+    [nutritionHeading],
+    [nutritionTable(LABELLED)],
+    [{ ...end, lines: [...end.lines, ...labelCautions] }],
   ],
   sample: {
     title: "Almond bun",

@@ -77,6 +77,11 @@ const MONEY: readonly Beside[] = [
     or: pickedLarder,
   },
   {
+    template: "finished-product",
+    label: "Build a finished product",
+    says: "A product of parts: a dough, a filling, toppings and packaging, with its cost, margin and label. Its formulas come first.",
+  },
+  {
     template: "prices",
     label: "Build a price sheet",
     says: "Every formula sheet with its cost and price in one table, and what one ingredient’s price does to all of them.",

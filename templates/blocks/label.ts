@@ -23,11 +23,13 @@ const listLines = (): Line[] =>
   });
 
 /** What is typed for a label. */
-const typedLines = (isSold: boolean): Line[] => [
+const typedLines = ({ sold, finished }: Labelled): Line[] => [
   inputLine("Labelling rules", "law", "text", { choices: ["EU", "UK", "US"], onSheet: true }),
   typed("Name on the label", "label_title"),
-  inputLine("Size (row number)", "piece_size", "count", { value: 1, onSheet: true }),
-  ...(isSold ? [] : [inputLine("Bake loss", "label_loss", "share", { onSheet: true })]),
+  ...(finished === undefined
+    ? [inputLine("Size (row number)", "piece_size", "count", { value: 1, onSheet: true })]
+    : []),
+  ...(sold ? [] : [inputLine("Bake loss", "label_loss", "share", { onSheet: true })]),
   typed("Allergens on current label", "allergens_last"),
   typed("QUID ingredient (EU, UK)", "declare"),
   inputLine("Serving ({weight})", "serving", "weight", { onSheet: true }),
@@ -39,8 +41,9 @@ const typedLines = (isSold: boolean): Line[] => [
 export function labelBlock(costed: Labelled): Block {
   const { names, weights } = rowsOf(costed);
   const isReady = (call: string) => `=IF(LEN(@law)*COUNT(@baked)=0;"";IF(@baked=0;"";${call}))`;
+  // Where there are costs, there is a table of formulas inside; a finished product always has one.
   const withOwn = (call: (own: string) => string): Formula => [
-    { when: "cost", formula: isReady(call(OWN_PARTS)) },
+    { ...(costed.finished === undefined ? { when: "cost" } : {}), formula: isReady(call(OWN_PARTS)) },
     { formula: isReady(call("")) },
   ];
   return {
@@ -49,14 +52,9 @@ export function labelBlock(costed: Labelled): Block {
     when: "label",
     lines: [
       headingLine("Label, an estimate", 9),
-      ...typedLines(costed.sold),
+      ...typedLines(costed),
       computedLine("Piece, baked ({weight})", "piece", "weight", pieceWeight(costed)),
-      computedLine(
-        "Batch, baked ({weight})",
-        "baked",
-        "weight",
-        `=IF(COUNT(${costed.whole})=0;"";${costed.whole}*${costed.sold ? `(${bySizes("1-N(INDEX(@size_loss;2;1))")})` : "(1-@label_loss)"})`,
-      ),
+      computedLine("Batch, baked ({weight})", "baked", "weight", bakedWeight(costed)),
       {
         cells: [
           label("Ingredient list, to copy"),
@@ -129,7 +127,14 @@ const told = (cell: string) => `=IF(ISERROR(@change_now);"";IF(LEN(${cell})=0;""
 const said = (text: string, name: string, formula: Formula): Line => computedLine(text, name, "text", formula);
 const typed = (text: string, name: string): Line => inputLine(text, name, "text", { onSheet: true, wide: 6 });
 
-function pieceWeight({ sold, each }: Labelled): Formula {
+function bakedWeight({ whole, sold, finished }: Labelled): Formula {
+  if (finished !== undefined) return `=IF(COUNT(${finished})*COUNT(${whole})=0;"";${finished})`;
+  const kept = sold ? `(${bySizes("1-N(INDEX(@size_loss;2;1))")})` : "(1-@label_loss)";
+  return `=IF(COUNT(${whole})=0;"";${whole}*${kept})`;
+}
+
+function pieceWeight({ sold, each, finished }: Labelled): Formula {
+  if (finished !== undefined) return `=IF(COUNT(${finished})=0;"";${finished})`;
   const weight = `INDEX(${sold ? "@size_weight" : each};@piece_size+1;1)`;
   return `=IF(COUNT(@piece_size)=0;"";IF(COUNT(${weight})=0;"";${weight}${sold ? "" : "*(1-@label_loss)"}))`;
 }

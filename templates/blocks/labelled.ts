@@ -10,6 +10,10 @@ export type Labelled = {
   readonly sold: boolean;
   /** Columns that hold the names and types of the rows that count alone. */
   readonly rows: { readonly names: string; readonly kinds: string };
+  /** The column of their weights, where it is not that of all that is weighed out. */
+  readonly weights?: string;
+  /** The cell with what a piece weighs when it is sold: then the weights are those of a piece, and there are no sizes. */
+  readonly finished?: string;
   /** An ingredient that is not in the table. */
   readonly extra?: { readonly name: string; readonly weight: string; readonly kind: string };
 };
@@ -20,8 +24,12 @@ export const SHOP_ROWS = LABELS_NAME;
 export const OWN_PARTS = "@own_parts";
 
 /** What is weighed out: the table's rows, and what goes in beside them. */
-export function rowsOf({ extra, rows }: Labelled): { names: string; weights: string; kinds: string } {
-  if (extra === undefined) return { ...rows, weights: "@grams" };
+export function rowsOf({ extra, rows, weights = "@grams" }: Labelled): {
+  names: string;
+  weights: string;
+  kinds: string;
+} {
+  if (extra === undefined) return { ...rows, weights };
   return {
     names: `{${rows.names};${extra.name}}`,
     weights: `{@grams;${extra.weight}}`,

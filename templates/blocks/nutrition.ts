@@ -26,7 +26,9 @@ export function nutritionTable(costed: Labelled): Table {
   const portion = "IF(COUNT(@serving)>0;@serving;@piece)";
   const formula = (unit: string, own: string) =>
     `=IF(LEN(@law)*COUNT(@baked)=0;"";IF(@baked=0;"";BAKE_NUTRITION(${names};${weights};@baked;@law;${portion};${SHOP_ROWS};${kinds};"${unit}"${after(2, own)})))`;
+  const isProduct = costed.finished !== undefined;
   const formulas: Formula = [
+    ...(isProduct ? [{ when: "oz", formula: formula("oz", OWN_PARTS) }, { formula: formula("g", OWN_PARTS) }] : []),
     { when: "oz&cost", formula: formula("oz", OWN_PARTS) },
     { when: "oz", formula: formula("oz", "") },
     { when: "cost", formula: formula("g", OWN_PARTS) },

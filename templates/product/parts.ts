@@ -107,6 +107,11 @@ const weights: readonly ColumnModel[] = [
     "=ARRAYFORMULA(@counts*@typed/(1-IF((@waste_typed<0)+(@waste_typed>9/10)>0;0;@waste_typed)))",
   ),
   numbers("net_weight", "Weight in a piece", "=ARRAYFORMULA(@counts*(@is_counted=0)*@typed)"),
+  helper(
+    "net_shown",
+    "Weight in a piece, or blank",
+    '=ARRAYFORMULA(IF(@counts*(@is_counted=0)*(@typed>0)=1;@net_weight;""))',
+  ),
   numbers("exact", "Weight of all", "=ARRAYFORMULA(@gross*(@is_counted=0)*@pieces_now)"),
   helper("grams", "Weight, for other sheets", '=ARRAYFORMULA(IF(@counts*(@is_counted=0)*(@pieces_now>0)=1;@exact;""))'),
   helper(

@@ -1,5 +1,6 @@
 // A finished product: parts with formulas of their own, what is wasted of each, and what it costs and leaves.
 import { beforeAll, describe, expect, test } from "vitest";
+import { boughtFor, readMakings } from "../../shared/money/breakdown.ts";
 import { lint } from "../../src/build/lint.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { finishedProduct } from "../../templates/finished-product.ts";
@@ -11,7 +12,7 @@ import { type Built, buildSheet, workbook } from "./sheet-support.ts";
 const cookie = modelNamed("cookie");
 
 test("its formulas mean the same everywhere, in both units", () => {
-  expect(lint(finishedProduct, { ...METRIC_UNITS, parts: [] })).toEqual([]);
+  expect(lint(finishedProduct, { ...METRIC_UNITS, parts: ["label"] })).toEqual([]);
   expect(lint(finishedProduct, { ...METRIC_UNITS, weight: "oz", parts: [] })).toEqual([]);
 });
 
@@ -44,6 +45,8 @@ describe("240 almond buns: dough with levain, almond filling of a paste, glaze a
       ingredient: ["Flour", "Water", "Almonds", "Sugar", "Cream", "Icing sugar", "Bag"],
       price: [0.8, null, 12, 1.5, 6, 2, 6],
       pack: ["1 kg", null, "1 kg", "1 kg", "1 kg", "1 kg", "100 pieces"],
+      allergens: ["wheat", "none", "almonds", "none", "milk", "none", null],
+      label_name: ["wheat flour", "water", "almonds", "sugar", "cream", "icing sugar", null],
     });
     await formula("Levain", [
       ["Flour", "flour", 500],
@@ -133,6 +136,31 @@ describe("240 almond buns: dough with levain, almond filling of a paste, glaze a
     bun?.type("labour_rate", "");
   });
 
+  test("the label: order, allergens through three formulas, the quantity of almonds through the paste", () => {
+    bun?.type("law", "EU");
+    bun?.type("declare", "Almonds");
+    // As they go in: 70 g dough, 30 g filling, 8 g glaze. In the dough flour 60 %, water and levain 20 % each; the paste half and half.
+    expect(bun?.value("list")).toBe(
+      "Bun dough (WHEAT flour, water, Levain (WHEAT flour, water)), Almond filling (Almond paste (ALMONDS, sugar), cream (MILK)), Glaze (icing sugar, water)",
+    );
+    expect(bun?.value("allergens")).toBe("cereals containing gluten (wheat), milk, nuts (almonds)");
+    // 30 g of filling hold 30 × 0.8 × 0.5 ÷ 0.9 = 13.333 g of almonds, of the 92 g that a bun weighs.
+    expect(bun?.value("declared")).toBeCloseTo((30 * 0.4) / 0.9 / 92, 9);
+  });
+
+  test("needs for 240: what is bought of each, over all losses", () => {
+    const whole = String(bun?.value("as_parts"));
+    const bought = boughtFor(readMakings([whole]))("Almond bun");
+    const all = Number(bun?.value("dough"));
+    const needs = Object.fromEntries([...bought.values()].map(({ name, grams }) => [name, grams * all]));
+    // Dough 17 142.857 g: flour 0.6 and half of the levain's 0.2; filling 7 200 g over 0.855; glaze 2 400 g.
+    expect(needs.Flour).toBeCloseTo(17142.857143 * 0.7, 1);
+    expect(needs.Almonds).toBeCloseTo((7200 * 0.4) / 0.855, 1);
+    expect(needs.Sugar).toBeCloseTo((7200 * 0.4) / 0.855, 1);
+    expect(needs.Cream).toBeCloseTo((7200 * 0.2) / 0.855, 1);
+    expect(needs["Icing sugar"]).toBeCloseTo(1920, 1);
+  });
+
   test("broken and unsold: 4 % break before the bag, 10 % of the bagged stay", () => {
     bun?.type("broken", "4%");
     bun?.type("unsold", "10%");
@@ -167,10 +195,11 @@ describe("240 almond buns: dough with levain, almond filling of a paste, glaze a
     expect(bun?.value("check")).toBe("");
   });
 
-  test("nothing on its page is an error, and its own formulas call nothing", () => {
+  test("nothing on its page is an error, and only its label calls", () => {
     const texts = book.shownTexts(bun?.sheet ?? "", "A1:K40").flat();
     expect(texts.filter((text) => /^#/.test(text))).toEqual([]);
     const formulas = book.formulas(bun?.sheet ?? "", book.usedRange(bun?.sheet ?? "")).flat();
-    expect(formulas.filter((one) => one?.includes("BAKE_"))).toEqual([]);
+    // List, allergens, what changed of them, quantity and nutrition.
+    expect(formulas.filter((one) => one?.includes("BAKE_"))).toHaveLength(5);
   });
 });
