@@ -133,7 +133,7 @@ const figures: readonly Single[] = [
     { formula: "=1" },
   ]),
   single("Rows with a price", "priced_rows", "=SUM(@cost_told)"),
-  single("Rows that cannot be read", "bad_rows", "=SUMPRODUCT((LEN(@row_says)>0)*1)"),
+  single("Rows that cannot be read", "bad_rows", "=SUMPRODUCT((LEN(@input_says)>0)*1)"),
   single("May be costed", "weighable", "=IF((@pieces_now>0)*(@bad_rows=0)*(@priced_rows>0)=1;1;0)"),
   single("Packaging, each", "packaging", "=SUMPRODUCT(@is_packaging;@cost_each_part)"),
   single(
@@ -220,7 +220,7 @@ const checked = [
 
 /** What is wasted of a part is in no piece. */
 const LABELLED: Labelled = {
-  whole: "@dough",
+  whole: "@parts_weigh",
   each: "@size_scaled",
   sold: true,
   rows: { names: "@name_counted", kinds: "@kind_counted" },

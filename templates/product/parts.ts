@@ -161,7 +161,8 @@ const wrong: readonly ColumnModel[] = [
     "Typed over, in words",
     '=ARRAYFORMULA(IF(@over_left+@over_right>0;"clear what is typed over a formula in row "&ROW(@counts)&". ";""))',
   ),
-  helper("row_says", "All of it", "=ARRAYFORMULA(@each_says&@unit_says&@waste_says&@price_says&@over_says)"),
+  helper("input_says", "What is typed", "=ARRAYFORMULA(@each_says&@unit_says&@waste_says)"),
+  helper("row_says", "All of it", "=ARRAYFORMULA(@input_says&@price_says&@over_says)"),
 ];
 
 export const partsHelpers: readonly Table[] = [
