@@ -1,6 +1,7 @@
 // The questions that the bench answers itself: it asks the add-on what is there, works out what to build, and has it written.
 
 import { CellError } from "../../shared/base/refusal.ts";
+import { quote } from "../../shared/base/show.ts";
 import { type PlannedQuestion, type Questions, readOrder } from "../../shared/protocol/bench.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
 import { SHEETS } from "../../templates/index.ts";
@@ -57,8 +58,15 @@ function* build(asked: Asked, now: Date): Steps<Questions["build"]["answer"]> {
 function* buildPrices(order: ReturnType<typeof readOrder>, title: string): Steps<Questions["build"]["answer"]> {
   const seen = yield* look({ names: [LARDER_NAME], cells: [LARDER_NAME], list: true, words: [], unnamed: true });
   const larder = seen.names.find(({ name }) => name === LARDER_NAME)?.values;
-  const note = larder === undefined || isCurrent(seen.list) ? undefined : (yield* listAll()).note;
-  return withNotes(yield* make(pricePlan(order, larder), title), note);
+  const plan = pricePlan(order, larder);
+  if (larder === undefined || isCurrent(seen.list)) return yield* make(plan, title);
+  const list = yield* listAll();
+  try {
+    return withNotes(yield* make(plan, title), list.note);
+  } catch (error) {
+    const because = error instanceof Error ? error.message : String(error);
+    throw new CellError([{ says: `${because} The sheet ${quote(list.sheet)}, which it reads, is built and stays.` }]);
+  }
 }
 
 function* built({ made, note, row }: Prepared, title: string): Steps<Questions["build"]["answer"]> {

@@ -47,7 +47,6 @@ export type Question = { readonly what: string; readonly asked: object; readonly
 export const QUESTIONS: readonly Question[] = [
   ...TEMPLATES.map(({ name, parts, sample }) => ({ what: name, asked: build(name, sample, parts) })),
   { what: "a formula sheet with its row in the list", asked: build("pan-loaf", HANDOUT), isListed: true },
-  { what: "prices", asked: build("prices", {}, ["products"]) },
   { what: "prices by the list", asked: build("prices", {}, ["products"]), isListed: true },
   { what: "a day", asked: { ask: "day", day: "2026-01-31", orders: [{ sheet: "Loaf 1", pieces: 10 }] } },
   { what: "a list", asked: { ask: "list" } },
