@@ -1,12 +1,16 @@
 // A finished product: parts with formulas of their own, what is wasted of each, and what it costs and leaves.
+import exceljs from "exceljs";
 import { beforeAll, describe, expect, test } from "vitest";
 import { boughtFor, readMakings } from "../../shared/money/breakdown.ts";
+import { columnNumber } from "../../shared/sheet/a1.ts";
 import { lint } from "../../src/build/lint.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
+import { toXlsx } from "../../src/workbook/xlsx/xlsx.ts";
 import { finishedProduct } from "../../templates/finished-product.ts";
 import { METRIC } from "../functions/support.ts";
 import { METRIC_UNITS } from "../kit/units.ts";
 import { costed, larderOf, modelNamed, SLOW } from "../money/costing-support.ts";
+import { asOfficeReads, asValue, hasOffice } from "../workbook/support.ts";
 import { type Built, buildSheet, workbook } from "./sheet-support.ts";
 
 const cookie = modelNamed("cookie");
@@ -202,4 +206,38 @@ describe("240 almond buns: dough with levain, almond filling of a paste, glaze a
     // List, allergens, what changed of them, quantity and nutrition.
     expect(formulas.filter((one) => one?.includes("BAKE_"))).toHaveLength(5);
   });
+
+  test.skipIf(!hasOffice)(
+    "LibreOffice calculates all of it alike, through three sheets, after a price was typed over there",
+    async () => {
+      const file = new exceljs.Workbook();
+      await file.xlsx.load((await toXlsx(book.engine)) as unknown as ArrayBuffer);
+      const page = file.getWorksheet("Ingredients") as exceljs.Worksheet;
+      page.getCell(larder?.at("price", 3) ?? "").value = 24;
+      file.calcProperties.fullCalcOnLoad = true;
+      const office = asOfficeReads(Buffer.from(await file.xlsx.writeBuffer()));
+      larder?.type("price", "24", 3);
+      const texts = Object.values(office).flat(2);
+      expect(texts.filter((text) => /^(?:Err:|#)/.test(text) && !/^#NAME/.test(text))).toEqual([]);
+      const there = (at: string) => {
+        const [, letters = "", row = ""] = /^([A-Z]+)(\d+)$/.exec(at) ?? [];
+        return asValue(office["Almond bun"]?.[Number(row) - 1]?.[columnNumber(letters)] ?? "");
+      };
+      for (const [name, row] of [
+        ["cost_each"],
+        ["margin_shown"],
+        ["wanted_shown"],
+        ["cost_all_shown"],
+        ["part_cost", 2],
+        ["part_all", 1],
+      ] as const) {
+        const own = bun?.value(name, row);
+        expect(typeof own, name).toBe("number");
+        expect(there(bun?.at(name, row) ?? ""), name).toBeCloseTo(own as number, 6);
+      }
+      expect(bun?.value("cost_each")).toBeCloseTo(0.04 + 0.4 + 0.016 + 0.06, 9);
+      larder?.type("price", "12", 3);
+    },
+    SLOW,
+  );
 });
