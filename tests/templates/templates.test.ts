@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { layOut } from "../../shared/sheet/layout.ts";
 import type { Options, SheetModel } from "../../shared/sheet/model.ts";
 import { SHEETS, TEMPLATES } from "../../templates/index.ts";
+import { larderSheet } from "../../templates/larder-sheet.ts";
 import { IS_LONG } from "../kit/scale.ts";
 import { METRIC_UNITS } from "../kit/units.ts";
 import { buildSheet, HANDOUT, workbook } from "./sheet-support.ts";
@@ -33,9 +34,21 @@ describe.each(TEMPLATES)("$title made by dough, before a size is typed", (model)
   });
 });
 
+/** A finished product takes its prices from a sheet of ingredients. */
+async function bookFor(model: SheetModel) {
+  const book = await workbook();
+  if (model.name === "finished-product")
+    await buildSheet(larderSheet.sample, { book, model: larderSheet, options: withParts([]) });
+  return book;
+}
+
 describe.each(SHEETS)("$title", (model) => {
   test("computes from its sample inputs what was worked out by hand", async () => {
-    const { book, sheet, at, value } = await buildSheet(model.sample, { model, options: withParts(ownParts(model)) });
+    const { book, sheet, at, value } = await buildSheet(model.sample, {
+      book: await bookFor(model),
+      model,
+      options: withParts(ownParts(model)),
+    });
     for (const [name, expected] of Object.entries(model.expects)) {
       const [cell = "", row] = name.split("/");
       const place = row === undefined ? undefined : Number(row);
@@ -52,7 +65,7 @@ describe.each(SHEETS)("$title", (model) => {
       const values = Object.fromEntries(
         Object.entries(model.sample).filter(([name]) => known.has(name) || name === "title"),
       );
-      const { book, sheet } = await buildSheet(values, { model, options });
+      const { book, sheet } = await buildSheet(values, { book: await bookFor(model), model, options });
       const page = model.foldedFrom === undefined ? book.usedRange(sheet) : "A1:K40";
       for (const text of book.shownTexts(sheet, page).flat()) {
         expect(text).not.toMatch(/^#|\d\.\d{5}|\d\.$/);
@@ -61,7 +74,7 @@ describe.each(SHEETS)("$title", (model) => {
   });
 
   test("is written in at most 40 service calls that read or write, 95 where a row for formulas is hidden", async () => {
-    const book = await workbook();
+    const book = await bookFor(model);
     await buildSheet(model.sample, { model, book, options: withParts(ownParts(model)) });
     expect(book.trail.length).toBeLessThanOrEqual(model.foldedFrom === undefined ? 40 : 95);
   });
