@@ -1,4 +1,5 @@
 import { VERSION } from "../shared/protocol/bench.ts";
+import { adjust } from "./adjust/panel.ts";
 import { check } from "./check/panel.ts";
 import { functions } from "./functions/panel.ts";
 import { selfCheck } from "./installation/panel.ts";
@@ -12,7 +13,7 @@ import { day } from "./plan/panel.ts";
 import { handOut } from "./staff-card/panel.ts";
 
 /** In the order of their tabs. */
-const PANELS: readonly Panel[] = [make, pasteRecipe, check, day, handOut, functions];
+const PANELS: readonly Panel[] = [make, pasteRecipe, adjust, check, day, handOut, functions];
 
 /** A server that was not used for a while takes seconds to wake. */
 const PATIENCE_MS = 20_000;

@@ -1,6 +1,7 @@
 // Reads what was typed into the fields of a change; every refusal names the field.
 import { CellError, refuse } from "../base/refusal.ts";
-import { oneOf, quote } from "../base/show.ts";
+import { atMost } from "../base/scaling.ts";
+import { oneOf, quote, shownShare } from "../base/show.ts";
 import { isProblem, number, type Reader } from "../cells/cell.ts";
 import { readNumber } from "../cells/number.ts";
 import type { Field, Values } from "./change.ts";
@@ -34,8 +35,9 @@ export function askedOf(fields: readonly Field[], values: Values): Asked {
     const text = typed(name);
     if (text === "") return null;
     const plain = readNumber(text, { percent: true });
-    const reader = number<number>("a percentage such as 68", bounds, { percent: true });
+    const reader = number<number>("a percentage such as 68", {}, { percent: true });
     const share = read(name, reader, "problem" in plain || plain.marked ? text : `${text}%`);
+    mustLieWithin(share, bounds, label(name));
     // 33.3 ÷ 100 has a hair less than 0.333 in binary.
     return Number(share.toPrecision(DIGITS));
   };
@@ -71,6 +73,17 @@ export function askedOf(fields: readonly Field[], values: Values): Asked {
       }
     },
   };
+}
+
+function mustLieWithin(
+  share: number,
+  { min = -Infinity, above = -Infinity, max = Infinity }: Bounds,
+  label: string,
+): void {
+  const is = `${label} is ${shownShare(share, 4)}.`;
+  if (share > max && !atMost(share, max)) refuse(`${is} Enter at most ${shownShare(max)}.`);
+  if (share < min && !atMost(min, share)) refuse(`${is} Enter at least ${shownShare(min)}.`);
+  if (share <= above) refuse(`${is} Enter more than ${shownShare(above)}.`);
 }
 
 const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);

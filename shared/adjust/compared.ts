@@ -17,9 +17,15 @@ export type ComparedRow = {
   readonly weights: readonly [before: number | null, after: number | null];
   readonly isChanged: boolean;
 };
+export type ComparedStep = {
+  readonly name: string;
+  readonly minutes: readonly [before: number | null, after: number | null];
+};
 export type Compared = {
   readonly rows: readonly ComparedRow[];
   readonly figures: readonly Figure[];
+  /** The method, where the two differ in it: minutes of each step, null where one has no such step. */
+  readonly steps: readonly ComparedStep[];
   readonly remarks: { readonly comes: readonly string[]; readonly goes: readonly string[] };
   readonly allergens: { readonly comes: readonly string[]; readonly goes: readonly string[] };
   readonly parts: readonly [before: readonly KindPart[], after: readonly KindPart[]];
@@ -38,6 +44,7 @@ export function compared(
   return {
     rows: rowsOf(before, after, by),
     figures: figuresOf(before, after, money, larder),
+    steps: stepsOf(before, after),
     remarks: { comes: without(said(after), said(before)), goes: without(said(before), said(after)) },
     allergens: {
       comes: without(allergens(after), allergens(before)),
@@ -76,6 +83,17 @@ function rowsOf(before: Formula, after: Formula, by: "id" | "name"): ComparedRow
 
 const isSame = (one: number | null, other: number | null): boolean =>
   one === other || (one !== null && other !== null && Math.abs(one - other) <= 1e-9 * Math.max(one, other));
+
+/** In the order of the method as it is then; what went stands at the end. */
+function stepsOf(before: Formula, after: Formula): ComparedStep[] {
+  const minutesIn = ({ steps }: Formula, name: string) => {
+    const step = steps.find((one) => one.name === name);
+    return step === undefined ? null : (step.minutes ?? 0);
+  };
+  const names = [...new Set([...after.steps, ...before.steps].map(({ name }) => name))];
+  const all = names.map((name): ComparedStep => ({ name, minutes: [minutesIn(before, name), minutesIn(after, name)] }));
+  return all.some(({ minutes: [was, now] }) => was !== now) ? all : [];
+}
 
 /** What is unusual for the style, each with the row it is said of. */
 function remarksOf({ rows, style }: Formula, larder: Larder): string[] {

@@ -11,10 +11,10 @@ export type Figure = { readonly label: string; readonly before: string; readonly
 
 type Shown = (value: number) => string;
 
-/** What neither of the two has is left out. */
+/** What neither of the two has, or has any of, is left out. */
 function pair(label: string, was: number | null, now: number | null, shown: Shown): Figure[] {
   const say = (value: number | null) => (value === null ? "not known" : shown(value));
-  return was === null && now === null ? [] : [{ label, before: say(was), after: say(now) }];
+  return (was ?? 0) === 0 && (now ?? 0) === 0 ? [] : [{ label, before: say(was), after: say(now) }];
 }
 
 export function figuresOf(before: Formula, after: Formula, money: Money, larder: Larder): Figure[] {
@@ -23,6 +23,7 @@ export function figuresOf(before: Formula, after: Formula, money: Money, larder:
   const share = (label: string, of: (formula: Formula) => number | null): Figure[] =>
     both(label, of, (value) => shownShare(value));
   const weighs: Shown = (value) => `${showNumber(value, value < 10 ? 1 : 0)} ${after.options.weight}`;
+  const time = ({ steps }: Formula) => steps.reduce((sum, { minutes }) => sum + (minutes ?? 0), 0);
   const [was, now] = pieceMoney(before, after, money, larder, 0);
   return [
     ...share("Hydration", ({ rows }) => plainHydration(rows)),
@@ -36,6 +37,7 @@ export function figuresOf(before: Formula, after: Formula, money: Money, larder:
     ...both("Dough", doughOf, weighs),
     ...both("Piece, baked", ({ sizes }) => sizes[0]?.baked ?? null, weighs),
     ...both("Piece, scaled", ({ sizes }) => scaledOf(sizes[0]), weighs),
+    ...both("All steps", time, (value) => `${showNumber(value / 60)} h`),
     ...both(
       "Cost of ingredients",
       (formula) => billOf(formula, money, larder)?.cost ?? null,

@@ -8,8 +8,10 @@ import type { TinView } from "../drawings/tin-view.ts";
 import type { TimedStep } from "../formula/steps.ts";
 import type { StartIngredient } from "../larder/start-ingredients.ts";
 import type { Options, SheetModel, Value, Values } from "../sheet/model.ts";
+import type { AdjustQuestions } from "./adjust.ts";
 import type { CalculateAnswer, CalculateAsk } from "./calculate.ts";
 import type { ConnectAnswer, ConnectAsk } from "./connect.ts";
+import type { HistoryAnswer, HistoryAsk, ReviseAnswer, ReviseAsk } from "./history.ts";
 import type { InsertAnswer, InsertAsk } from "./insert.ts";
 import type { LookAsk, Snapshot } from "./look.ts";
 import type { MakeAsk } from "./make.ts";
@@ -93,12 +95,16 @@ export type ServerQuestions = {
   make: { readonly ask: MakeAsk; readonly answer: { readonly sheet: string; readonly note?: string } };
   /** A formula sheet, built anew in the place of another, with all that was typed there. */
   remake: { readonly ask: RemakeAsk; readonly answer: { readonly sheet: string; readonly note?: string } };
+  /** Versions that are kept, of one formula sheet or of all. */
+  history: { readonly ask: HistoryAsk; readonly answer: HistoryAnswer };
+  /** A formula sheet, kept as it is and written as a new version. */
+  revise: { readonly ask: ReviseAsk; readonly answer: ReviseAnswer };
   /** What sheet functions give. */
   calculate: { readonly ask: CalculateAsk; readonly answer: CalculateAnswer };
 };
 
 /** What the bench works out itself from looks and calculations of the add-on, which then makes the sheet. */
-export type PlannedQuestions = {
+export type PlannedQuestions = AdjustQuestions & {
   /** A sheet, please; `note` says what a person should know of it, `listDue` that a list of all formulas is to be built next. */
   build: {
     readonly ask: Order;

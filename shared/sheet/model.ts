@@ -184,6 +184,8 @@ export const LIST_NAME = "gramwright_formulas";
 export const SETTINGS_NAME = "gramwright_settings";
 /** Where the first mix log tells its line: factor at 0 min, more a minute, typical miss, mixes read, degrees. */
 export const MIXLOG_NAME = "gramwright_mixlog";
+/** Where versions of formulas are kept. */
+export const HISTORY_NAME = "gramwright_history";
 
 export type PlaceModel = {
   readonly name: string;

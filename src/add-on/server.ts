@@ -7,6 +7,7 @@ import { calculate } from "../functions/calculate.ts";
 import { activeWorkbook } from "./active.ts";
 import { connect } from "./connect.ts";
 import { goTo } from "./go-to.ts";
+import { history, revise } from "./history.ts";
 import { insert } from "./insert.ts";
 import { look } from "./look.ts";
 import { make } from "./make.ts";
@@ -50,6 +51,8 @@ const UNDONE: ReadonlyMap<string, string> = new Map([
   ["goto", "The cell could not be shown"],
   ["check", "The check could not be finished"],
   ["take", "The typed weights could not be taken"],
+  ["history", "The formula history could not be read"],
+  ["revise", "The formula could not be changed, and stands as it was"],
 ]);
 
 const answers: { readonly [Q in ServerQuestion]: (asked: Asked) => ServerQuestions[Q]["answer"] } = {
@@ -65,6 +68,8 @@ const answers: { readonly [Q in ServerQuestion]: (asked: Asked) => ServerQuestio
   insert: (asked) => locked(() => insert(asked)),
   check: (asked) => locked(() => check(asked)),
   take: (asked) => locked(() => takeTyped(asked)),
+  history,
+  revise: (asked) => locked(() => revise(asked)),
 };
 const ANSWERS: ReadonlyMap<string, (asked: Asked) => unknown> = new Map(Object.entries(answers));
 

@@ -5,10 +5,12 @@ import { quote } from "../../shared/base/show.ts";
 import { type PlannedQuestion, type Questions, readOrder } from "../../shared/protocol/bench.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
 import { SHEETS } from "../../templates/index.ts";
+import { adjustable } from "./adjust.ts";
 import { changePart } from "./change-parts.ts";
 import { reviewSheet } from "./check-sheet.ts";
 import { buildDay } from "./day.ts";
 import { formulas, handOut } from "./hand-out.ts";
+import { bringBack, compare, keepVersion, versionsNow } from "./history.ts";
 import { linkSheets } from "./link.ts";
 import { listAll } from "./list-all.ts";
 import { isCurrent } from "./listed.ts";
@@ -16,6 +18,7 @@ import { addMissing } from "./missing.ts";
 import { type Prepared, prepare, pricePlan } from "./prepare.ts";
 import { readSettings } from "./settings.ts";
 import { look, make, type Steps, withNotes } from "./steps.ts";
+import { takeChanges } from "./take-changes.ts";
 
 type Asked = Readonly<Record<string, unknown>>;
 /** `now` is the clock of whoever asks: the day of a sheet is that of the person, not that of a server. */
@@ -32,6 +35,12 @@ const PLANNERS: { readonly [Q in PlannedQuestion]: Planner<Q> } = {
   settings: readSettings,
   link: linkSheets,
   missing: addMissing,
+  adjusting: adjustable,
+  takeChanges,
+  versions: versionsNow,
+  keepVersion,
+  compare,
+  bringBack,
 };
 
 const PLANNED: ReadonlySet<string> = new Set(Object.keys(PLANNERS));
@@ -78,18 +87,25 @@ const dayNumber = (now: Date): number =>
   Math.round((Date.UTC(now.getFullYear(), now.getMonth(), now.getDate()) - Date.UTC(1899, 11, 30)) / 86_400_000);
 
 const NOT_BUILT = "The sheet could not be built, and nothing was changed";
+const NOT_CHANGED = "The sheet could not be changed, and stands as it was";
 const NOT_READ = "The workbook could not be read";
 const UNDONE: { readonly [Q in PlannedQuestion]: string } = {
   build: NOT_BUILT,
   card: NOT_BUILT,
   day: NOT_BUILT,
   list: NOT_BUILT,
-  change: "The sheet could not be changed, and stands as it was",
+  change: NOT_CHANGED,
   formulas: NOT_READ,
   review: NOT_READ,
   settings: NOT_READ,
   missing: "The ingredients could not be added",
   link: "The formula sheets could not be linked",
+  adjusting: NOT_READ,
+  versions: NOT_READ,
+  compare: NOT_READ,
+  takeChanges: NOT_CHANGED,
+  keepVersion: "The version could not be kept",
+  bringBack: NOT_CHANGED,
 };
 
 /** What a person reads when a planned question fails; what was being built has been removed by then. */

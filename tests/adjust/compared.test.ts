@@ -94,6 +94,23 @@ describe("before and after", () => {
     expect(figure(lean, "Cost of ingredients", { ...money, prices: {} })).toBeUndefined();
   });
 
+  test("the method where it is another: a night more, and how long all of it takes", () => {
+    const steps = [
+      { name: "Mix", minutes: 15, temp: null, how: "" },
+      { name: "Bake", minutes: 45, temp: null, how: "" },
+    ];
+    const before = { ...bun, steps };
+    const after = change(before, "retard", { hours: "12", temp: "4", before: "Bake" }).formula;
+    const there = compared(before, after, NO_MONEY, NO_LARDER);
+    expect(there.steps).toEqual([
+      { name: "Mix", minutes: [15, 15] },
+      { name: "Retard", minutes: [null, 720] },
+      { name: "Bake", minutes: [45, 45] },
+    ]);
+    expect(there.figures.find(({ label }) => label === "All steps")).toMatchObject({ before: "1 h", after: "13 h" });
+    expect(compared(before, before, NO_MONEY, NO_LARDER).steps).toEqual([]);
+  });
+
   test("two formulas of different sheets are compared by their names", () => {
     const other = formulaOf([
       ["Rye flour", "flour", 100],

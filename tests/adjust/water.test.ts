@@ -87,7 +87,7 @@ describe("hydration", () => {
       "Hydration wanted (%) is blank. Enter a percentage such as 68.",
     );
     expect(refusalOf(() => change(levain, "hydration", { counted: PLAIN, wanted: "6.5" }))).toBe(
-      "Hydration wanted (%) is 0.065; it cannot be below 0.2.",
+      "Hydration wanted (%) is 6.5 %. Enter at least 20 %.",
     );
   });
 });

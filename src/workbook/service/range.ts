@@ -220,15 +220,36 @@ function writeFormulas(session: Session, grid: Grid, by: string, at: At): void {
   guard.noteFormula(by);
 }
 
-/** What a script appends below everything; only formulas, because a text would be read as if it were typed. */
+/**
+ * What a script appends below everything is read as if it were typed: a formula is one, "1/2" is a day and "007" is 7, and an
+ * apostrophe before anything keeps it a text. Formulas stand in a row of their own, as nothing may be read after them.
+ */
 export function writeRow(session: Session, { sheetId, zone }: Place, contents: readonly unknown[]): void {
-  if (contents.some((one) => typeof one !== "string" || !one.startsWith("=")))
-    throw new Error("appendRow: anything but a formula is read as if it were typed; append formulas only");
   const columns = session.get<number>("getNumberCols", sheetId);
   if (columnsOf(zone) > columns) throw new Error(`appendRow: ${columnsOf(zone)} cells for ${columns} columns`);
   const grid: Grid = (of) => [contents.map((_, across) => of({ sheetId, col: zone.left + across, row: zone.top }))];
-  writeFormulas(session, grid, "appendRow", (_down, across) => contents[across]);
+  if (contents.every(isFormula)) {
+    writeFormulas(session, grid, "appendRow", (_down, across) => contents[across]);
+    return;
+  }
+  const commands = grid((position) => position).flatMap((row) =>
+    row.flatMap((position, across) => {
+      const typed = contents[across];
+      if (typed === "" || typed === null || typed === undefined) return [];
+      if (typeof typed !== "string" && typeof typed !== "number" && typeof typed !== "boolean")
+        throw new Error("appendRow takes texts, numbers and ticks");
+      if (isFormula(typed)) throw new Error(`appendRow: ${typed} would be a formula; put an apostrophe before a text`);
+      if (String(typed).length > MAX_CELL)
+        throw new Error("Your input contains more than the maximum of 50000 characters in a single cell.");
+      return [{ type: "UPDATE_CELL", payload: { ...position, content: String(typed) } }];
+    }),
+  );
+  session.write(...commands);
 }
+
+/** What a cell takes. */
+const MAX_CELL = 50_000;
+const isFormula = (one: unknown): boolean => typeof one === "string" && /^[=+]/.test(one);
 
 function writeNotes(session: Session, grid: Grid, at: At): void {
   forEach(grid, ({ sheetId, col, row }, down, across) => {

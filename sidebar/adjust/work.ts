@@ -1,0 +1,81 @@
+// What the panel Adjust works on: the sheet as it was read, changes already added, and the one that is being chosen.
+import type { Changed, Field, Values } from "../../shared/adjust/change.ts";
+import { allApplied, applied, changeNamed, type Wish } from "../../shared/adjust/changes.ts";
+import { type Compared, compared } from "../../shared/adjust/compared.ts";
+import type { Formula } from "../../shared/adjust/formula.ts";
+import { CellError } from "../../shared/base/refusal.ts";
+import type { Adjustable } from "../../shared/protocol/adjust.ts";
+
+export type Work = {
+  readonly data: Adjustable;
+  /** Added one after another; the last one is taken back first. */
+  readonly added: Wish[];
+  chosen: string | null;
+  values: Record<string, string>;
+};
+
+export const newWork = (data: Adjustable): Work => ({ data, added: [], chosen: null, values: {} });
+
+export type Seen = {
+  readonly compared: Compared;
+  readonly changes: readonly Changed[];
+  /** Why the change that is being chosen cannot be done; "" where it can, or where none is. */
+  readonly refusal: string;
+};
+
+/** The formula with all that was added. */
+export function formulaNow({ data, added }: Work): Formula {
+  const all = allApplied(data.formula, added, data.larder);
+  return all[all.length - 1]?.formula ?? data.formula;
+}
+
+export function fieldsOf(work: Work): readonly Field[] {
+  return work.chosen === null ? [] : changeNamed(work.chosen).fields(formulaNow(work));
+}
+
+/** A field that another one makes needless is not asked. */
+export const isAsked = ({ when }: Field, fields: readonly Field[], values: Values): boolean =>
+  when === undefined ||
+  when.slice(1).includes(values[when[0]] ?? fields.find(({ name }) => name === when[0])?.start ?? "");
+
+/** What is being chosen, with what its fields begin with. */
+export function wishNow(work: Work): Wish | null {
+  if (work.chosen === null) return null;
+  const started = Object.fromEntries(fieldsOf(work).map(({ name, start }) => [name, work.values[name] ?? start]));
+  return { change: work.chosen, values: started };
+}
+
+/** Before and after, with the change that is being chosen as far as it can be done. */
+export function seenNow(work: Work): Seen {
+  const { data, added } = work;
+  const changes = allApplied(data.formula, added, data.larder);
+  const before = changes[changes.length - 1]?.formula ?? data.formula;
+  const wish = wishNow(work);
+  const { changed, refusal } = tried(before, wish, work);
+  const after = changed === null ? before : changed.formula;
+  return {
+    compared: compared(data.formula, after, data.money, data.larder),
+    changes: changed === null ? changes : [...changes, changed],
+    refusal,
+  };
+}
+
+function tried(before: Formula, wish: Wish | null, { data }: Work): { changed: Changed | null; refusal: string } {
+  if (wish === null) return { changed: null, refusal: "" };
+  try {
+    return { changed: applied(before, wish, data.larder), refusal: "" };
+  } catch (error) {
+    if (!(error instanceof CellError)) throw error;
+    return { changed: null, refusal: error.message };
+  }
+}
+
+/** Takes what is being chosen among the changes; false where it cannot be done. */
+export function addChosen(work: Work): boolean {
+  const wish = wishNow(work);
+  if (wish === null || seenNow(work).refusal !== "") return false;
+  work.added.push(wish);
+  work.chosen = null;
+  work.values = {};
+  return true;
+}

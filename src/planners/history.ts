@@ -1,0 +1,102 @@
+// The formula history: what is kept of a formula, what two versions or two formulas differ in, and one of them brought back.
+import { compared } from "../../shared/adjust/compared.ts";
+import { contentText, readContent } from "../../shared/adjust/content.ts";
+import type { Formula } from "../../shared/adjust/formula.ts";
+import { formulaOf } from "../../shared/adjust/from-content.ts";
+import { refuse } from "../../shared/base/refusal.ts";
+import { quote } from "../../shared/base/show.ts";
+import type { Comparison, TakeChangesAnswer, Versions } from "../../shared/protocol/adjust.ts";
+import { type HistoryAnswer, readHistory } from "../../shared/protocol/history.ts";
+import { aroundOf, mustBeSame, type Read, readAdjustable, revised } from "./adjust.ts";
+import { changesTo, inPlaces } from "./formula-content.ts";
+import { formulas } from "./hand-out.ts";
+import type { Steps } from "./steps.ts";
+
+type Asked = Readonly<Record<string, unknown>>;
+
+export function* versionsNow(asked: Asked): Steps<Versions> {
+  const read = yield* readAdjustable(String(asked.sheet ?? ""));
+  const { versions } = yield* historyOf(read.id);
+  const now = contentText(read.content.content);
+  const sorted = [...versions].sort((one, other) => other.number - one.number);
+  const { sheets } = yield* formulas();
+  return {
+    sheet: read.sheet,
+    id: read.id,
+    seen: read.seen,
+    others: sheets.flatMap(({ sheet }) => (sheet === read.sheet ? [] : [sheet])),
+    versions: sorted.map(({ number, when, line, content }) => ({ number, when, line, isNow: content === now })),
+  };
+}
+
+function* historyOf(id: number): Steps<HistoryAnswer> {
+  return readHistory(yield { ask: "history", id } as const);
+}
+
+/** Keeps the sheet as it stands; nothing is kept twice. */
+export function* keepVersion(asked: Asked, now: Date): Steps<TakeChangesAnswer> {
+  const read = yield* readAdjustable(String(asked.sheet));
+  const line = String(asked.line ?? "").trim();
+  return yield* revised(read, null, line === "" ? "Kept as it stands" : line, now);
+}
+
+/** A version's formula takes the place of the sheet's, as a version of its own: nothing that was kept goes. */
+export function* bringBack(asked: Asked, now: Date): Steps<TakeChangesAnswer> {
+  const read = yield* readAdjustable(String(asked.sheet));
+  mustBeSame(read, asked);
+  const number = Number(asked.number);
+  const content = yield* contentOf(read, number);
+  if (content.template !== read.content.content.template)
+    refuse(`Version ${number} is of another template. Build that formula as a sheet of its own.`);
+  const { units } = read.content.content;
+  if (JSON.stringify(content.units) !== JSON.stringify(units))
+    refuse(
+      `Version ${number} counts in ${content.units.weight}, and the sheet in ${units.weight}. Build it as a sheet of its own.`,
+    );
+  const wanted = {
+    ...content,
+    tables: { ...content.tables, rows: inPlaces(read.content.content.tables.rows, content.tables.rows) },
+    // What that version had no value for is emptied.
+    cells: {
+      ...Object.fromEntries(Object.keys(read.content.content.cells).map((name) => [name, null])),
+      ...content.cells,
+    },
+  };
+  return yield* revised(read, changesTo(read.content, wanted), `Version ${number} brought back`, now);
+}
+
+function* contentOf(read: Read, number: number) {
+  const { versions } = yield* historyOf(read.id);
+  const version = versions.find((one) => one.number === number);
+  return version === undefined
+    ? refuse(`There is no version ${number} of ${quote(read.sheet)} in the formula history.`)
+    : readContent(version.content);
+}
+
+/** The sheet in front beside one of its versions, two of its versions, or another formula sheet. */
+export function* compare(asked: Asked): Steps<Comparison> {
+  const read = yield* readAdjustable(String(asked.sheet));
+  const one = yield* sideOf(read, String(asked.one));
+  const other = yield* sideOf(read, String(asked.other));
+  return {
+    ...compared(one.formula, other.formula, read.money, read.larder, "name"),
+    names: [one.name, other.name],
+  };
+}
+
+type Side = { readonly name: string; readonly formula: Formula };
+
+/** "now", a version's number, or the name of another formula sheet. */
+function* sideOf(read: Read, side: string): Steps<Side> {
+  if (side === "now") return { name: `${read.title}, now`, formula: read.formula };
+  if (/^\d+$/.test(side)) {
+    const content = yield* contentOf(read, Number(side));
+    const around = aroundOf(read.content);
+    return {
+      name: `Version ${side}`,
+      formula: formulaOf(content, { ...around, has: (name) => name in content.cells || around.has(name) }),
+    };
+  }
+  const other = yield* readAdjustable(side.replace(/^sheet:/, ""));
+  return { name: other.title, formula: { ...other.formula, batch: read.formula.batch } };
+}

@@ -1,0 +1,79 @@
+// Takes the changes of the panel Adjust: into the sheet as a new version, or into a new formula sheet beside it.
+import { TABLE_NAMES, TABLES } from "../../shared/adjust/content.ts";
+import { contentOf } from "../../shared/adjust/from-content.ts";
+import { isProblem } from "../../shared/cells/cell.ts";
+import { MINUTES_A_DAY, readTime } from "../../shared/cells/clock.ts";
+import type { TakeChangesAnswer } from "../../shared/protocol/adjust.ts";
+import { inputNames } from "../../shared/protocol/bench.ts";
+import type { Value, Values } from "../../shared/sheet/model.ts";
+import { changed, mustBeSame, type Read, readAdjustable, revised, takeInPlace, wishesIn } from "./adjust.ts";
+import { contentIn, type SheetContent } from "./formula-content.ts";
+import { partsOn } from "./parts-on-sheet.ts";
+import { prepare } from "./prepare.ts";
+import { look, make, type Steps } from "./steps.ts";
+
+type Asked = Readonly<Record<string, unknown>>;
+
+export function* takeChanges(asked: Asked, now: Date): Steps<TakeChangesAnswer> {
+  const title = typeof asked.title === "string" ? asked.title.trim() : "";
+  return title === "" ? yield* takeInPlace(asked, now) : yield* takeAsSheet(asked, title, now);
+}
+
+/** The old sheet stays as it is; the new one begins with everything that is typed there, and its first version says where it came from. */
+function* takeAsSheet(asked: Asked, title: string, now: Date): Steps<TakeChangesAnswer> {
+  const read = yield* readAdjustable(String(asked.sheet));
+  mustBeSame(read, asked);
+  const { after, line } = changed(read, wishesIn(asked));
+  const wanted = contentOf(read.content.content, read.formula, after);
+  const { model, options } = read.content.sheet;
+  const [shown] = (yield* look({ sheet: read.sheet, shown: true })).sheets;
+  const typed = typedIn(shown === undefined ? read.content : contentIn(shown));
+  const tables = TABLE_NAMES.flatMap((table) =>
+    TABLES[table].flatMap((name, at): [string, Value[]][] =>
+      read.content.has(name) ? [[name, wanted.tables[table].map((own) => own[at] ?? null)]] : [],
+    ),
+  );
+  const values: Values = {
+    ...typed,
+    ...Object.fromEntries(tables),
+    ...wanted.cells,
+    ...scaledTo(read, after),
+    title,
+    version: "1",
+    change_1: line.slice(0, MAX_LINE),
+    date: null,
+  };
+  const parts = partsOn(read.content.seen.values, model, options);
+  const { made, row } = yield* prepare({ template: model.name, model, options: { ...options, parts }, values });
+  const { sheet } = yield* make(made, title, [], row === undefined ? {} : { row });
+  const fresh = yield* readAdjustable(sheet);
+  return yield* revised(fresh, null, `From ${read.title}: ${line}`, now);
+}
+
+const MAX_LINE = 400;
+
+/** Scaled to pieces the sizes say how much it is. */
+function scaledTo({ formula }: Read, after: Read["formula"]): Values {
+  return after.by === formula.by ? {} : { by: after.by, amount: after.batch.amount };
+}
+
+/** All that is typed into a sheet, by the names of its template; a time of day is what it shows. */
+function typedIn({ sheet, has, rows, seen }: SheetContent): Values {
+  const sizes = rows("sizes");
+  return Object.fromEntries(
+    [...inputNames(sheet.model)].filter(has).map((name): [string, Value | Value[]] => {
+      const zone = sheet.zone(name);
+      const value = (row: number): Value => {
+        const cell = seen.values[row]?.[zone?.column ?? 0] ?? null;
+        if (typeof cell === "number" || (typeof cell === "string" && cell !== "")) return cell;
+        const time = readTime(seen.shown?.[row]?.[zone?.column ?? 0] ?? "");
+        return cell !== null || isProblem(time) ? null : time / MINUTES_A_DAY;
+      };
+      const isColumn = (zone?.rows ?? 1) > 1;
+      if (zone === undefined || !isColumn) return [name, zone === undefined ? null : value(zone.row)];
+      // Of the columns beside the formula's own only those of the sizes are typed.
+      const { first, many } = sizes ?? { first: 0, many: 0 };
+      return [name, Array.from({ length: many }, (_, at) => value(first + at))];
+    }),
+  );
+}

@@ -1,0 +1,243 @@
+// From a formula sheet to a new version and back, through the built add-on.
+import { beforeAll, describe, expect, test } from "vitest";
+import type { Wish } from "../../shared/adjust/changes.ts";
+import type { Adjustable, Comparison, TakeChangesAnswer, Versions } from "../../shared/protocol/adjust.ts";
+import type { Values } from "../../shared/sheet/model.ts";
+import { type Book, openBook, type Sheet } from "../../src/workbook/scripted.ts";
+import { templateOf } from "../sidebar/samples.ts";
+
+const ask = <T>(book: Book, question: string, rest: object = {}): T => book.answer({ ask: question, ...rest }) as T;
+const reply = (book: Book, question: string, rest: object = {}) =>
+  book.ask({ ask: question, ...rest }) as { readonly ok: boolean; readonly message?: string };
+
+function take(book: Book, wishes: readonly Wish[], title: string | null = null): TakeChangesAnswer {
+  const { sheet, id, seen } = ask<Adjustable>(book, "adjusting");
+  return ask(book, "takeChanges", { sheet, id, seen, wishes, title });
+}
+const wish = (change: string, values: Wish["values"]): Wish => ({ change, values });
+const HISTORY = "Formula history";
+const PLAIN = "plain: water, and that of preferments";
+
+async function built(
+  template: string,
+  values: Values = {},
+  parts?: readonly string[],
+): Promise<{ book: Book; sheet: Sheet }> {
+  const book = await openBook();
+  const model = templateOf(template);
+  const own = { ...model.sample, ...values };
+  return {
+    book,
+    sheet: book.build(template, own, {
+      parts: parts ?? model.parts.filter((one) => one !== "cost" && one !== "label"),
+    }),
+  };
+}
+const names = (sheet: Sheet, many: number) =>
+  Array.from({ length: many }, (_, at) => sheet.value("ingredient", at + 1));
+const percents = (sheet: Sheet, many: number) =>
+  Array.from({ length: many }, (_, at) => sheet.value("percent", at + 1));
+
+const NAME = "Quay hearth loaf";
+const PAN = "Quay pan loaf";
+
+describe("a hearth loaf", () => {
+  let book: Book;
+  let sheet: Sheet;
+  beforeAll(async () => {
+    ({ book, sheet } = await built("hearth-loaf"));
+  });
+
+  test("is read as it stands", () => {
+    const { formula, title, version } = ask<Adjustable>(book, "adjusting");
+    expect([title, version]).toEqual(["Quay hearth loaf", "1"]);
+    expect(formula.rows.map(({ name, amount }) => [name, amount])).toEqual([
+      ["Strong white flour", 0.9],
+      ["Wholemeal wheat flour", 0.1],
+      ["Water", 0.7],
+      ["Sea salt", 0.02],
+      ["Fresh yeast", 0.008],
+    ]);
+    expect(formula.setApart).toEqual({ sort: "poolish", share: 0.3, hydration: 1, yeast: 0.002 });
+    expect(formula.batch.amount).toBeCloseTo(sheet.value("dough") as number, 6);
+    expect(formula.sizes.map(({ name, pieces, baked }) => [name, pieces, baked])).toEqual([
+      ["round", 30, 800],
+      ["long", 20, 400],
+    ]);
+    expect(formula.steps).toHaveLength(7);
+    expect(formula.temp).toBe(24);
+  });
+
+  test("two changes are one version; what stood before is kept first", () => {
+    const taken = take(book, [wish("hydration", { counted: PLAIN, wanted: "72" }), wish("salt", { wanted: "1.8" })]);
+    expect(taken).toEqual({ sheet: "Quay hearth loaf", number: 2, wasEdited: true });
+    expect(percents(sheet, 5)).toEqual([0.9, 0.1, 0.72, 0.018, 0.008]);
+    expect(sheet.value("version")).toBe("2");
+    expect(sheet.value("change_1")).toBe("Hydration 70 % to 72 %; Salt 2 % to 1.8 %");
+    expect(sheet.value("check")).toBe("");
+    // The dough stays: (30 × 800 ÷ 0.86 + 20 × 400 ÷ 0.84) ÷ 0.98.
+    expect(sheet.value("dough")).toBeCloseTo(38_194.679866, 2);
+    expect(book.values(HISTORY, "C5:D8").filter(([number]) => /^\d/.test(String(number)))).toEqual([
+      ["1", "As it stood before the first change"],
+      ["2", "Hydration 70 % to 72 %; Salt 2 % to 1.8 %"],
+    ]);
+  });
+
+  test("a third of it as poolish, and a night in the retarder", () => {
+    const taken = take(book, [
+      wish("preferment", { sort: "poolish", share: "33.3", hydration: "100", yeast: "0.1" }),
+      wish("retard", { hours: "12", temp: "4", before: "Final proof" }),
+    ]);
+    expect(taken).toMatchObject({ number: 3, wasEdited: false });
+    expect([sheet.value("pre_share"), sheet.value("pre_yeast")]).toEqual([0.333, 0.001]);
+    const steps = Array.from({ length: 9 }, (_, at) => sheet.value("step", at + 1));
+    const was = templateOf("hearth-loaf").sample.step as readonly string[];
+    const at = was.indexOf("Final proof");
+    expect(steps.filter((one) => one !== "")).toEqual([...was.slice(0, at), "Retard", ...was.slice(at)]);
+    expect(sheet.value("step_minutes", at + 1)).toBe(720);
+    expect(sheet.value("check")).toBe("");
+  });
+
+  test("what was typed by hand since becomes a version first", () => {
+    sheet.type("percent", "75%", 3);
+    expect(take(book, [wish("salt", { wanted: "2" })])).toMatchObject({ number: 5, wasEdited: true });
+    const { versions } = ask<Versions>(book, "versions");
+    expect(versions.map(({ number, line, isNow }) => [number, line, isNow])).toEqual([
+      [5, "Salt 1.8 % to 2 %", true],
+      [4, "Edited by hand", false],
+      [3, "Poolish of 30 % at 100 % to poolish of 33.3 % at 100 %; Retard 12 h at 4 °C", false],
+      [2, "Hydration 70 % to 72 %; Salt 2 % to 1.8 %", false],
+      [1, "As it stood before the first change", false],
+    ]);
+  });
+
+  test("two versions side by side, and the first brought back as the sixth", () => {
+    const { rows, figures, names: sides } = ask<Comparison>(book, "compare", { sheet: NAME, one: "1", other: "now" });
+    expect(sides).toEqual(["Version 1", "Quay hearth loaf, now"]);
+    expect(rows.filter(({ isChanged }) => isChanged).map(({ name }) => name)).toEqual(["Water"]);
+    expect(figures.find(({ label }) => label === "Prefermented flour")).toMatchObject({
+      before: "30 %",
+      after: "33.3 %",
+    });
+    const { sheet: name, id, seen } = ask<Adjustable>(book, "adjusting");
+    expect(ask(book, "bringBack", { sheet: name, id, seen, number: 1 })).toMatchObject({ number: 6, wasEdited: false });
+    expect(percents(sheet, 5)).toEqual([0.9, 0.1, 0.7, 0.02, 0.008]);
+    expect(sheet.value("pre_share")).toBe(0.3);
+    expect(sheet.value("step", 5)).toBe("Final proof");
+    expect(sheet.value("check")).toBe("");
+    expect(
+      ask<Versions>(book, "versions")
+        .versions.filter(({ isNow }) => isNow)
+        .map(({ number }) => number),
+    ).toEqual([6, 1]);
+  });
+
+  test("what is kept already is not kept twice", () => {
+    const before = ask<Versions>(book, "versions").versions.length;
+    expect(ask(book, "keepVersion", { sheet: NAME, line: "as sold at the quay" })).toMatchObject({ number: 6 });
+    expect(ask<Versions>(book, "versions").versions).toHaveLength(before);
+    sheet.type("percent", "71%", 3);
+    expect(ask(book, "keepVersion", { sheet: NAME, line: "as sold at the quay" })).toMatchObject({ number: 7 });
+    expect(ask<Versions>(book, "versions").versions[0]).toMatchObject({ line: "as sold at the quay", isNow: true });
+  });
+
+  test("a sheet that was changed since it was read, was deleted, or says that something is wrong, is left alone", () => {
+    const { id, seen } = ask<Adjustable>(book, "adjusting");
+    const asked = { sheet: NAME, id, seen, wishes: [wish("salt", { wanted: "1" })], title: null };
+    const count = ask<Versions>(book, "versions").versions.length;
+    sheet.type("percent", "75%", 3);
+    expect(reply(book, "takeChanges", asked).message).toMatch(/was changed since you chose/);
+    expect(reply(book, "takeChanges", { ...asked, sheet: "Nothing" }).message).toMatch(/There is no sheet/);
+    expect(ask<Versions>(book, "versions").versions).toHaveLength(count);
+    sheet.type("kind", "", 3);
+    expect(reply(book, "adjusting").message).toMatch(/Put that right first/);
+  });
+});
+
+describe("rows that come and go", () => {
+  test("milk powder for milk keeps the row's place; a full table gets rows", async () => {
+    const { book, sheet } = await built("soft-bun");
+    take(book, [wish("swap", { swap: "Whole milk → Whole milk powder", part: "50" })]);
+    expect(names(sheet, 9)).toContain("Whole milk powder");
+    // The table's last free row.
+    sheet.type("ingredient", "Malt", 10);
+    sheet.type("kind", "other", 10);
+    sheet.type("percent", "1%", 10);
+    const { number } = take(book, [
+      wish("protein", { known: "a figure of the mill", now: "11", wanted: "12.5" }),
+      wish("swap", { swap: "Sugar → Honey", part: "50" }),
+    ]);
+    expect(number).toBeGreaterThan(2);
+    expect(sheet.value("check")).toBe("");
+    const { formula } = ask<Adjustable>(book, "adjusting");
+    expect(formula.rows.map(({ name }) => name)).toEqual(
+      expect.arrayContaining(["Vital wheat gluten", "Honey", "Sugar"]),
+    );
+    expect(sheet.value("version")).toBe(String(number));
+  });
+
+  let book: Book;
+  let sheet: Sheet;
+  beforeAll(async () => {
+    const ingredient = (templateOf("pan-loaf").sample.ingredient as string[]).map((name) =>
+      name === "Sugar" ? "=Rye" : name,
+    );
+    ({ book, sheet } = await built("pan-loaf", { ingredient }));
+  });
+
+  test("a poolish in a sheet that sets none apart is a row, and its flours make 100 % with it", () => {
+    take(book, [wish("preferment", { sort: "poolish", share: "30", hydration: "100" })]);
+    expect(sheet.value("check")).toBe("");
+    const { formula } = ask<Adjustable>(book, "adjusting");
+    expect(formula.frame).toBe("all flour");
+    expect(formula.rows.find(({ name }) => name === "Poolish")?.amount).toBeCloseTo(0.6, 9);
+    expect(sheet.value("flour_all")).toBeCloseTo(1, 9);
+  });
+
+  test("a smaller tin, and an ingredient that is short", () => {
+    const fill = sheet.value("tin_fill");
+    take(book, [wish("tin", { shape: "box", sizes: "20; 10; 8" })]);
+    expect(sheet.value("tin_capacity")).toBeCloseTo(1600, 6);
+    expect(sheet.value("tin_fill")).toBe(fill);
+    take(book, [wish("short", { ingredient: "Water", there: "1000" })]);
+    expect(sheet.value("by")).toBe("dough");
+    const { formula } = ask<Adjustable>(book, "adjusting");
+    const water = formula.rows.findIndex(({ name }) => name === "Water");
+    expect(sheet.value("grams", water + 1)).toBeCloseTo(1000, 6);
+  });
+
+  test("names that a cell would read as something else are kept and brought back as they are", () => {
+    const odd = ["=Rye", "1/2", "007", "+salt", "TRUE", "'quoted"];
+    const from = names(sheet, 9).indexOf("=Rye") + 1;
+    sheet.type("ingredient", "1/2", names(sheet, 9).indexOf("Butter") + 1);
+    const read = () => ask<Adjustable>(book, "adjusting").formula.rows.map(({ name }) => name);
+    const was = read();
+    expect(was).toEqual(expect.arrayContaining(["=Rye", "1/2"]));
+    const { number } = take(book, [wish("salt", { wanted: "1" })]);
+    for (const [at, line] of odd.entries()) {
+      sheet.type("percent", `${at + 11}%`, from);
+      ask(book, "keepVersion", { sheet: PAN, line });
+      expect(ask<Versions>(book, "versions").versions[0]?.line).toBe(line);
+    }
+    sheet.type("ingredient", "Oats", from);
+    const { id, seen } = ask<Adjustable>(book, "adjusting");
+    ask(book, "bringBack", { sheet: PAN, id, seen, number });
+    expect(read()).toEqual(was);
+  });
+});
+
+test("as a new formula sheet: the old one stays, the new one has everything else", async () => {
+  const { book, sheet } = await built("levain-loaf");
+  const before = percents(sheet, 5);
+  const taken = take(book, [wish("hydration", { counted: PLAIN, wanted: "78" })], "Harbour wet loaf");
+  expect(taken).toMatchObject({ sheet: "Harbour wet loaf", number: 1 });
+  expect(percents(sheet, 5)).toEqual(before);
+  const fresh = book.sheet("Harbour wet loaf");
+  expect(percents(fresh, 5)).toEqual([0.7, 0.2, 0.1, 0.78, 0.02]);
+  expect(fresh.value("check")).toBe("");
+  for (const name of ["pre_share", "keep", "ready", "dough_target", "pieces", "dough_ordered"])
+    expect(fresh.value(name), name).toEqual(sheet.value(name));
+  for (const name of ["size_pieces", "step_start", "step"])
+    expect(fresh.value(name, 1), name).toEqual(sheet.value(name, 1));
+  expect(fresh.value("title")).toBe("Harbour wet loaf");
+});
