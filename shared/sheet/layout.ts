@@ -28,6 +28,8 @@ export function holds(when: Condition | undefined, options: Options): boolean {
 }
 
 const EDGE = 16;
+/** Three lines of a heading. */
+const TALL = 46;
 /** The row that ends a table without a total, and only has to be there. */
 const END = 6;
 
@@ -54,6 +56,7 @@ export function layOut(model: SheetModel, options: Options): Layout {
     for (const item of band) {
       if (isTable(item)) {
         placeTable(item, row);
+        if (item.tallHead) heights.push({ row, height: TALL });
         // Beside a block or a list the edge row keeps its height: a line stands in it too.
         if (item.hidden) {
           if (item.total === undefined && item === band[0]) heights.push({ row: row + item.rows + 2, height: END });

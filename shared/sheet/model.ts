@@ -157,6 +157,8 @@ export type Table = {
   readonly list?: true;
   /** The row of its formulas is hidden, and nothing may be typed there. */
   readonly hidden?: true;
+  /** Its headings are formulas whose words may take several lines. */
+  readonly tallHead?: true;
   /** What stands in the last row, under the columns: the columns' formulas reach it. */
   readonly total?: readonly CellModel[];
   readonly columns: readonly ColumnModel[];

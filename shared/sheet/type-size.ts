@@ -7,7 +7,10 @@ export function wrappedRanges({ table, row, column }: { table: Table } & Pick<Zo
   const texts = table.columns.flatMap(({ wraps }, at) =>
     wraps ? [zoneA1({ row: row + 1, column: column + at, rows: table.rows + 2, columns: 1 })] : [],
   );
-  if (table.hidden) return texts;
+  if (table.hidden) {
+    const shown = table.columns.filter(({ role }) => role !== "helper").length;
+    return table.tallHead ? [zoneA1({ row, column, rows: 1, columns: shown }), ...texts] : texts;
+  }
   return [zoneA1({ row, column, rows: 1, columns: table.columns.length }), ...texts];
 }
 

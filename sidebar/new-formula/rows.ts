@@ -86,7 +86,7 @@ export function ingredientTable({ draft, form, model }: Bench): HTMLElement {
     what: "ingredient",
     columns: [
       { name: "ingredient", at: "ingredient", head: "Name" },
-      { name: "kind", at: "kind", head: "Kind", list },
+      { name: "kind", at: "kind", head: "Type", list },
       { name: "percent", at: "percent", head: "% flour", numeric: true, done: spread },
       {
         name: "weighed",

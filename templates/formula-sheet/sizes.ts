@@ -32,6 +32,7 @@ export const sizesTable = (spec: FormulaSheetSpec): Table => ({
   rows: ROWS,
   spare: SPARE,
   hidden: true,
+  tallHead: true,
   columns: [
     typedColumn("size_name", "Size", "text", {}),
     typedColumn("size_pieces", "Pieces", "count", { bounds: [0, 1_000_000] }),

@@ -44,7 +44,7 @@ async function handOut(): Promise<void> {
   ];
   for (const [index, [name = "", kind = "", percent = ""]] of rows.entries()) {
     await put(`Name, ingredient ${index + 1}`, name);
-    await put(`Kind, ingredient ${index + 1}`, kind);
+    await put(`Type, ingredient ${index + 1}`, kind);
     await put(`% flour, ingredient ${index + 1}`, percent);
   }
 }
