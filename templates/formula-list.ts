@@ -30,6 +30,7 @@ export const LISTED: readonly Listed[] = [
   ...aside("cell", "as_parts"),
   ...aside("cell", "yield_part", "tax", "margin_part", "cost_words"),
   ...aside("cell", "pre_weight", "pre_hydration", "pre_hours", "levain", "keep", "seed_hydration", "seed_share"),
+  ...aside("cell", "law", "label_title", "list", "allergens", "piece", "shelf_days", "date_kind", "storage"),
 ];
 
 /** The first sizes of each, field by field: what a table of all products shows. */

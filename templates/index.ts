@@ -1,11 +1,13 @@
 // Every template, in the order of the bench.
 import type { SheetModel } from "../shared/sheet/model.ts";
+import { allergenTable } from "./allergen-table.ts";
 import { bakeOffLog } from "./bake-off-log.ts";
 import { cake } from "./cake.ts";
 import { cookie } from "./cookie.ts";
 import { finishedProduct } from "./finished-product.ts";
 import { flatRound } from "./flat-round.ts";
 import { hearthLoaf } from "./hearth-loaf.ts";
+import { labelText } from "./label-text.ts";
 import { laminated } from "./laminated.ts";
 import { larderSheet } from "./larder-sheet.ts";
 import { levainLoaf } from "./levain-loaf.ts";
@@ -38,4 +40,6 @@ export const SHEETS: readonly SheetModel[] = /* @__PURE__ */ TEMPLATES.concat([
   mixLog,
   bakeOffLog,
   settings,
+  allergenTable,
+  labelText,
 ]);

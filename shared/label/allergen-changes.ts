@@ -1,6 +1,6 @@
 // What came and went between two allergen declarations, compared by whole declared names.
 import type { LabelLaw } from "../enrichment/protein.ts";
-import { allergenList, OPEN } from "./allergen-list.ts";
+import { type Allergen, allergenList, OPEN } from "./allergen-list.ts";
 import { NO_ALLERGENS } from "./allergens.ts";
 import { readAllergens } from "./read-allergens.ts";
 
@@ -9,24 +9,32 @@ export type AllergenChange = { readonly came: string; readonly gone: string };
 /** Behind the law's own list an answer says what is on none of it. */
 const NOT_LISTED = /^not on the [^:]+: /i;
 
-/** Declared names in the order of the law's list, or what cannot be read. */
-function declaredNames(text: string, law: LabelLaw): ReadonlyMap<string, number> | { readonly says: string } {
+/** The allergens of a declaration, also those that this law does not list, or what cannot be read in it. */
+export function readDeclared(text: string, law: LabelLaw): readonly Allergen[] | { readonly says: string } {
   const parts = text.replace(NO_ALLERGENS, "").split(";");
-  const items = parts.map((part) =>
-    part
+  const allergens: Allergen[] = [];
+  for (const part of parts) {
+    const item = part
       .trim()
       .replace(NOT_LISTED, "")
-      .replace(/ \(US labels declare[^)]*\)/, ""),
-  );
-  const names = new Map<string, number>();
-  for (const item of items) {
-    if (item === "") continue;
-    const read = readAllergens(item, law);
+      .replace(/ \(US labels declare[^)]*\)/, "");
+    const read = item === "" ? [] : readAllergens(item, law);
     if (typeof read === "string") return { says: read };
-    for (const { species, group, place } of read)
-      names.set(OPEN.includes(group) && species !== group ? `${group} (${species})` : species, place);
+    allergens.push(...read);
   }
-  return names;
+  return allergens;
+}
+
+/** Declared names with their places in the law's list. */
+function declaredNames(text: string, law: LabelLaw): ReadonlyMap<string, number> | { readonly says: string } {
+  const read = readDeclared(text, law);
+  if ("says" in read) return read;
+  return new Map(
+    read.map(({ species, group, place }) => [
+      OPEN.includes(group) && species !== group ? `${group} (${species})` : species,
+      place,
+    ]),
+  );
 }
 
 /** What is in one declaration and not in the other; blank before there is a last version. */

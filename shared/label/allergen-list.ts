@@ -74,10 +74,12 @@ export function allergenList() {
   return list;
 }
 
+/** The groups of a law, in its order. */
+export const groupsOf = (law: LabelLaw): readonly string[] =>
+  law === "US" ? US : allergenList().groups.filter((group) => group !== "" && group !== FORMER);
+
 /** The group of an allergen in a law's words; undefined where the law has none for it. */
 export function groupIn({ group, species }: Allergen, law: LabelLaw): string | undefined {
-  const { groups } = allergenList();
   const name = law !== "US" ? group : species === "wheat" ? species : (US_NAMES[group] ?? group);
-  const isListed = (law === "US" ? US : groups).includes(name) && name !== "" && name !== FORMER;
-  return isListed ? name : undefined;
+  return groupsOf(law).includes(name) ? name : undefined;
 }

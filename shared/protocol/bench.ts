@@ -149,6 +149,11 @@ export type PlannedQuestions = AdjustQuestions & {
       readonly note?: string;
     };
   };
+  /** The rows of the sheet of label texts, headings first; `without` is how many products have no list. */
+  labels: {
+    readonly ask: Record<string, never>;
+    readonly answer: { readonly rows: readonly (readonly string[])[]; readonly without: number };
+  };
   /** A day sheet, please; `day` is such as 2026-01-31, and so is that of an order for another day. */
   day: {
     readonly ask: {

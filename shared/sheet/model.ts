@@ -182,6 +182,8 @@ export const LARDER_NAME = "gramwright_larder";
 export const LABELS_NAME = "gramwright_labels";
 /** Where every formula sheet has a row, so that all of them are read at once. */
 export const LIST_NAME = "gramwright_formulas";
+/** Where the first sheet of label texts has its table, for the file that a label printer reads. */
+export const LABEL_TEXT_NAME = "gramwright_labeltext";
 /** Where the shop's settings stand; the bench begins new formulas with them. */
 export const SETTINGS_NAME = "gramwright_settings";
 /** Where the first mix log tells its line: factor at 0 min, more a minute, typical miss, mixes read, degrees. */

@@ -3,6 +3,7 @@ import { actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
 import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";
 import { section } from "../new-formula/sections.ts";
+import { labels } from "./labels.ts";
 import { pickedLarder } from "./larder.ts";
 import { nothingTyped, orderForm } from "./orders.ts";
 import { refresh } from "./refresh.ts";
@@ -44,6 +45,7 @@ export const day: Panel = {
       logs(),
       money(),
       refresh(),
+      labels(),
       all(),
     );
   },

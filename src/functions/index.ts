@@ -30,6 +30,7 @@ import { COSTS } from "./money/COSTS.ts";
 import { SELLPRICE } from "./money/SELLPRICE.ts";
 import { UNITCOST } from "./money/UNITCOST.ts";
 import { ALLERGENS } from "./planning/ALLERGENS.ts";
+import { ALLERGENTABLE } from "./planning/ALLERGENTABLE.ts";
 import { LABELLIST } from "./planning/LABELLIST.ts";
 import { LABELSHARE } from "./planning/LABELSHARE.ts";
 import { NUTRITION } from "./planning/NUTRITION.ts";
@@ -108,6 +109,7 @@ export const FUNCTIONS: readonly SheetFunction[] = [
   RAWNEEDS,
   LABELLIST,
   ALLERGENS,
+  ALLERGENTABLE,
   LABELSHARE,
   NUTRITION,
 ];

@@ -11,6 +11,7 @@ import { reviewSheet } from "./check-sheet.ts";
 import { buildDay } from "./day.ts";
 import { formulas, handOut } from "./hand-out.ts";
 import { bringBack, compare, keepVersion, versionsNow } from "./history.ts";
+import { buildLabelSheet, isLabelSheet, readLabels } from "./label-sheets.ts";
 import { linkSheets } from "./link.ts";
 import { listAll } from "./list-all.ts";
 import { isCurrent } from "./listed.ts";
@@ -41,6 +42,7 @@ const PLANNERS: { readonly [Q in PlannedQuestion]: Planner<Q> } = {
   keepVersion,
   compare,
   bringBack,
+  labels: readLabels,
 };
 
 const PLANNED: ReadonlySet<string> = new Set(Object.keys(PLANNERS));
@@ -58,6 +60,7 @@ function* build(asked: Asked, now: Date): Steps<Questions["build"]["answer"]> {
   const dated = { ...order, values: { date: dayNumber(now), ...order.values } };
   const title = typeof order.values.title === "string" ? order.values.title : order.model.title;
   if (order.model.parts.includes("products")) return yield* buildPrices(dated, title);
+  if (isLabelSheet(order.model)) return yield* buildLabelSheet(dated, title);
   const prepared = yield* prepare(dated);
   const answer = yield* built(prepared, title);
   return prepared.listDue === true ? { ...answer, listDue: true } : answer;
@@ -106,6 +109,7 @@ const UNDONE: { readonly [Q in PlannedQuestion]: string } = {
   takeChanges: NOT_CHANGED,
   keepVersion: "The version could not be kept",
   bringBack: NOT_CHANGED,
+  labels: NOT_READ,
 };
 
 /** What a person reads when a planned question fails; what was being built has been removed by then. */

@@ -163,8 +163,8 @@ function isAnswer(answer: unknown, made: SheetFunction): boolean {
   const isCell = (cell: unknown) =>
     (typeof cell === "number" && Number.isFinite(cell)) || (typeof cell === "string" && cell.length <= 50_000);
   if (!Array.isArray(answer)) return isCell(answer);
-  // Of several parts the content comes side by side, as many as were asked for.
-  const asked = made.name === "BAKE_CONTENT" ? answer[0]?.length : undefined;
+  // Of several parts the content comes side by side, as many as were asked for, and a law has its own number of groups.
+  const asked = ["BAKE_CONTENT", "BAKE_ALLERGENTABLE"].includes(made.name) ? answer[0]?.length : undefined;
   const width = asked ?? ("cells" in made.returns ? made.returns.cells.length : 1);
   return answer.length > 0 && answer.every((row) => Array.isArray(row) && row.length === width && row.every(isCell));
 }

@@ -60,6 +60,7 @@ const COVERED: Readonly<Record<string, readonly [outside: RegExp, law: string]>>
   LABELLIST: [/Regulation \(EU\) 1169\/2011/, "label/label"],
   ALLERGENS: [/Regulation \(EU\) 1169\/2011/, "label/allergens"],
   NUTRITION: [/Regulation \(EU\) 1169\/2011, annex XIV/, "label/nutrition"],
+  ALLERGENTABLE: [/FDA's list of nine/, "label/allergen-table"],
   LABELSHARE: [/paperzz 8931015/, "label/label"],
 };
 

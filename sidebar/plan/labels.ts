@@ -1,0 +1,74 @@
+// What a bakery needs for the labels of all its products: two sheets, and a file for the label printer.
+import { actionButton } from "../kit/action-button.ts";
+import { element } from "../kit/element.ts";
+import { section } from "../new-formula/sections.ts";
+
+const OPTIONS = { weight: "g", temperature: "C", length: "cm", parts: [] } as const;
+const SILENT = "The sheet may still be on its way: look at the tabs under the grid.";
+
+const building = (template: string, label: string): Node[] => [
+  ...actionButton(
+    {
+      question: "build",
+      label,
+      asked: () => ({ template, options: OPTIONS, values: {} }),
+      busy: () => "Building the sheet …",
+      done: ({ sheet, note }) => `Built “${sheet}”. No other sheet was changed.${note === undefined ? "" : ` ${note}`}`,
+      silent: SILENT,
+    },
+    "quiet-button",
+  ).nodes,
+];
+
+export function labels(): HTMLElement {
+  const file = element("div", {});
+  const saving = actionButton(
+    {
+      question: "labels",
+      label: "Save label texts as .csv",
+      asked: () => ({}),
+      busy: () => "Reading the label texts …",
+      done: ({ rows, without }) => {
+        const text = csvOf(rows);
+        file.replaceChildren(...linksTo(text));
+        const left = without === 0 ? "" : ` ${without} without an ingredient list left out.`;
+        return `${rows.length - 1} ${rows.length === 2 ? "label" : "labels"} ready.${left}`;
+      },
+      silent: "Wait until the sheets are calculated, then try again.",
+    },
+    "quiet-button",
+  );
+  return section(
+    "Labels",
+    element(
+      "p",
+      { class: "hint" },
+      "Both sheets follow the formula sheets. Check them against your suppliers’ specifications.",
+    ),
+    element("p", {}, "Every product and its allergens on one page, with what changed since the last print."),
+    ...building("allergen-table", "Build an allergen table"),
+    element(
+      "p",
+      {},
+      "Name, list, allergens, weight, date, batch code and storage of every product, to copy or to save.",
+    ),
+    ...building("label-text", "Build label texts"),
+    ...saving.nodes,
+    file,
+  );
+}
+
+/** As RFC 4180 has it: quotes around what holds one, a comma or a line break. */
+export const csvOf = (rows: readonly (readonly string[])[]): string =>
+  rows
+    .map((row) => row.map((cell) => (/[",\r\n]/.test(cell) ? `"${cell.replace(/"/g, '""')}"` : cell)).join(","))
+    .join("\r\n");
+
+/** A link to the file, and the same text to copy where a browser keeps it from being saved. */
+function linksTo(text: string): Node[] {
+  // With the mark that tells spreadsheets and printers that it is UTF-8.
+  const address = `data:text/csv;charset=utf-8,${encodeURIComponent(`\ufeff${text}`)}`;
+  const area = element("textarea", { rows: "4", readOnly: true, "aria-label": "Label texts as .csv" });
+  area.value = text;
+  return [element("a", { href: address, download: "label-texts.csv" }, "Save label-texts.csv"), area];
+}

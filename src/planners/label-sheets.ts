@@ -1,0 +1,111 @@
+// The two sheets about the labels of all products, and the file that a label printer reads: they go by the list of formulas.
+
+import { refuse } from "../../shared/base/refusal.ts";
+import type { Order } from "../../shared/protocol/bench.ts";
+import type { Seen, SeenList } from "../../shared/protocol/look.ts";
+import { LABEL_TEXT_NAME, SETTINGS_NAME, type SheetModel, type Values } from "../../shared/sheet/model.ts";
+import { plan } from "../../shared/sheet/plan.ts";
+import { allergenTable } from "../../templates/allergen-table.ts";
+import { LIST_COLUMNS, LIST_ROWS, listColumn } from "../../templates/formula-list.ts";
+import { labelText } from "../../templates/label-text.ts";
+import { listAll } from "./list-all.ts";
+import { look, type Made, make, type Steps, withNotes } from "./steps.ts";
+
+type Ordered = Order & { readonly model: SheetModel };
+
+export const isLabelSheet = (model: SheetModel): boolean => model === allergenTable || model === labelText;
+
+/** For as many products more as a bakery adds before it builds the sheet again. */
+const SPARE = 10;
+
+export function* buildLabelSheet({ model, options, values }: Ordered, title: string): Steps<Made> {
+  const wanted = { words: [], unnamed: true, list: true, names: [LABEL_TEXT_NAME], cells: [SETTINGS_NAME] };
+  const before = yield* look(wanted);
+  const note = isCurrent(before.list) ? undefined : (yield* listAll()).note;
+  const seen = note === undefined && isCurrent(before.list) ? before : yield* look(wanted);
+  const products = rowsOf(seen.list);
+  if (products.length === 0)
+    refuse(
+      "There is no formula sheet in this workbook yet. Build one under New formula, with an ingredient sheet first.",
+    );
+  const settings = seen.names.find(({ name }) => name === SETTINGS_NAME)?.values ?? [];
+  const column = (of: string) => products.map((row) => textAt(row, of));
+  const known: Values = {
+    shop: settingOf(settings, "Shop"),
+    ...(model === labelText ? { address: settingOf(settings, "Business address") } : {}),
+    ...(model === allergenTable ? { law: lawOf(settings, column("law")), printed: [...column("allergens")] } : {}),
+  };
+  const places = Array.from({ length: Math.min(products.length + SPARE, LIST_ROWS) }, (_, at) => String(at + 1));
+  const made = plan(model, options, { ...values, ...known }, { place: places });
+  const isSecond = model === labelText && seen.names.some(({ name }) => name === LABEL_TEXT_NAME);
+  const second = isSecond
+    ? "The .csv goes on coming from the first sheet of label texts: delete it to use this one."
+    : undefined;
+  return withNotes(yield* make(isSecond ? { ...made, defines: [] } : made, title), note, second);
+}
+
+/** A list that an earlier Gramwright built has other columns. */
+const isCurrent = (list: SeenList | undefined): boolean =>
+  list !== undefined && LIST_COLUMNS.every(({ head }, at) => list.values[0]?.[at] === head);
+
+/** The rows of products, in their order. */
+function rowsOf(list: SeenList | undefined): readonly (readonly Seen[])[] {
+  const rows = (list?.values ?? []).slice(1);
+  while (rows.length > 0 && textAt(rows[rows.length - 1] ?? [], "title") === "") rows.pop();
+  return rows;
+}
+
+const textAt = (row: readonly Seen[], of: string): string =>
+  String(row[LIST_COLUMNS.findIndex(({ name }) => name === listColumn(of))] ?? "").trim();
+
+const settingOf = (rows: readonly (readonly Seen[])[], name: string): string =>
+  String(rows.find(([one]) => String(one).trim().toLowerCase() === name.toLowerCase())?.[1] ?? "").trim();
+
+/** Of the bakery's settings, or else of its first product that has one. */
+function lawOf(settings: readonly (readonly Seen[])[], laws: readonly string[]): string {
+  const own = settingOf(settings, "Labelling rules").toUpperCase();
+  return ["EU", "UK", "US"].includes(own) ? own : (laws.find((law) => law !== "") ?? "");
+}
+
+/** Columns of the file: as on the sheet, with the day as a label printer reads it and without remarks. */
+const FILE_COLUMNS = [
+  "product",
+  "label_name",
+  "label_list",
+  "label_allergens",
+  "net_weight",
+  "date_words",
+  "day_text",
+  "batch_code",
+  "storage_words",
+  "address_words",
+] as const;
+const HEADS = [
+  "Product",
+  "Name",
+  "Ingredients",
+  "Allergens",
+  "Net weight",
+  "Date",
+  "Day",
+  "Batch code",
+  "Storage",
+  "Business address",
+];
+
+/** The rows of the sheet of label texts that have a list, with their headings. */
+export function* readLabels(): Steps<{ readonly rows: readonly (readonly string[])[]; readonly without: number }> {
+  const [sheet] = (yield* look({ cells: [LABEL_TEXT_NAME] })).names;
+  if (sheet === undefined) return refuse("There is no sheet of label texts yet. Build it first.");
+  const table = labelText.bands.flat().find((item) => "table" in item);
+  const columns = table !== undefined && "table" in table ? table.columns : [];
+  const places = FILE_COLUMNS.map((name) => columns.findIndex((one) => one.name === name));
+  if (columns.some(({ head }, at) => String(sheet.values[0]?.[at] ?? "") !== head))
+    return refuse("The headings of the sheet of label texts were changed. Build it again.");
+  const rows = sheet.values
+    .slice(1)
+    .map((row) => places.map((at) => String(row[at] ?? "").trim()))
+    .filter(([product = ""]) => product !== "");
+  const ready = rows.filter(([, , list = ""]) => list !== "");
+  return { rows: [HEADS, ...ready], without: rows.length - ready.length };
+}

@@ -1,0 +1,123 @@
+// Products and the allergens of the law side by side, on one page: for the counter and for whoever packs.
+import { type ColumnModel, type SheetModel, WORKED_OUT } from "../shared/sheet/model.ts";
+import { headingLine, inputLine } from "./blocks/line.ts";
+import { productColumn, shownOf } from "./listed-products.ts";
+
+/** Regulation (EU) 1169/2011, annex II, in its order, in words that fit a heading; the last column is for what no list has. */
+const EU =
+  "Gluten cereals,Crusta- ceans,Eggs,Fish,Peanuts,Soya,Milk,Nuts,Celery,Mustard,Sesame,Sulphites,Lupin,Molluscs,Not on the list";
+/** The nine of the FDA's list, in its order. */
+const US = "Milk,Eggs,Fish,Shellfish,Tree nuts,Peanuts,Wheat,Soybeans,Sesame,Not on the list";
+
+const GROUPS = EU.split(",").map((eu, at) => ({ eu, us: US.split(",")[at] ?? "" }));
+const nameOf = (at: number) => `group_${at + 1}`;
+
+const groups: readonly ColumnModel[] = GROUPS.map(({ eu, us }, at) => ({
+  name: nameOf(at),
+  head: "",
+  headFormula: `=IF(@law="US";"${us}";IF(LEN(@law)=0;"";"${eu}"))`,
+  unit: "text",
+  role: "computed",
+  wraps: true,
+  ...(at > 0
+    ? {}
+    : {
+        formula: '=IF(LEN(@law)=0;"";BAKE_ALLERGENTABLE(@declared;@law;@printed))',
+        spills: GROUPS.slice(1).map((_, after) => nameOf(after + 1)),
+      }),
+}));
+
+const ROWS = 12;
+const LEFT = GROUPS.length + 1;
+const remark = (text: string) => ({ cells: [{ at: 0, role: "remark" as const, text }] });
+
+export const allergenTable: SheetModel = {
+  name: "allergen-table",
+  title: "Allergen table",
+  says: "Every product and the allergens of your law on one page, with what changed since the last print.",
+  widths: [150, ...Array<number>(GROUPS.length).fill(66), 130, 90, 200, 200],
+  parts: [],
+  bands: [
+    [
+      {
+        block: "name",
+        left: 0,
+        lines: [
+          { cells: [{ at: 0, role: "title", name: "title", text: "Allergen table" }] },
+          {
+            cells: [
+              { at: 0, role: "remark", name: "shop", text: "" },
+              { at: 5, role: "label", text: "Date" },
+              { at: 6, role: "input", name: "date", unit: "date" },
+            ],
+          },
+          inputLine("Labelling rules", "law", "text", { choices: ["EU", "UK", "US"] }),
+          {
+            cells: [
+              {
+                at: 0,
+                role: "caution",
+                text: "Cross-contact is not assessed. Blank: not known. A dash: not among the ingredients as entered.",
+              },
+            ],
+          },
+          {
+            cells: [
+              {
+                at: 0,
+                role: "caution",
+                text: "It is only as good as your suppliers' specifications. Follow local law; ask your enforcement authority or a qualified adviser.",
+              },
+            ],
+          },
+        ],
+      },
+    ],
+    [
+      {
+        table: "products",
+        left: 0,
+        rows: ROWS,
+        columns: [
+          productColumn("product", "Product", shownOf("title")),
+          ...groups,
+          {
+            name: "known",
+            head: "",
+            unit: "text",
+            role: "remark",
+            formula:
+              '=ARRAYFORMULA(IF(LEN(@product)=0;"";IF(LEN(@declared)=0;"not known";IF(LEN(@printed)=0;"not printed yet";IF(@printed=@declared;"";"CHANGED since the print")))))',
+          },
+        ],
+      },
+      {
+        table: "working",
+        left: LEFT + 2,
+        rows: ROWS,
+        columns: [
+          productColumn("declared", `${WORKED_OUT}: allergens now`, shownOf("allergens")),
+          { name: "printed", head: "On the last print", unit: "text", role: "input" },
+        ],
+      },
+    ],
+    [
+      {
+        block: "after",
+        left: 0,
+        lines: [
+          headingLine("After you print it", LEFT),
+          remark(
+            "Copy the cells under “allergens now”, at the right, and paste them as values under “On the last print”: changes are then marked from here on.",
+          ),
+          remark(
+            "NEW: came since the print. GONE: went since then. CHANGED: other species. Formulas that you build later come in by themselves.",
+          ),
+        ],
+      },
+    ],
+  ],
+  sample: { title: "Allergen table", shop: "Tern Quay Bakehouse", law: "UK" },
+  // Without a formula list there is nothing to show; with one, a test of its own works it out.
+  expects: { title: "Allergen table", law: "UK", "product/1": "" },
+};

@@ -1,0 +1,102 @@
+// What a label printer needs of each product, as cells to copy and as a file.
+import { LABEL_TEXT_NAME, type SheetModel, WORKED_OUT } from "../shared/sheet/model.ts";
+import { inputLine } from "./blocks/line.ts";
+import { ofProduct, productColumn, shownOf, unitOfProduct } from "./listed-products.ts";
+
+const ROWS = 12;
+
+/** 1 oz is 28.349523125 g (international yard and pound agreement, 1959). */
+const OUNCE = "28349523125/10^9";
+const PIECE = ofProduct("piece");
+const GRAMS = `IF(${unitOfProduct}="oz";${PIECE}*${OUNCE};${PIECE})`;
+/** 21 CFR 101.7 (from memory): ounces first, the metric weight beside them. */
+const NET = `IF(LEN(${PIECE})=0;"";IF(${ofProduct("law")}="US";"Net Wt "&ROUND(${GRAMS}/(${OUNCE});1)&" oz ("&ROUND(${GRAMS};0)&" g)";ROUND(${GRAMS};0)&" g"))`;
+const DAYS = ofProduct("shelf_days");
+const LAST_DAY = `IF(ISNUMBER(@date)*(LEN(${DAYS})>0)=1;@date+${DAYS};"")`;
+const two = (part: string) => `RIGHT("0"&${part};2)`;
+const iso = (day: string) =>
+  `IF(ISNUMBER(${day});YEAR(${day})&"-"&${two(`MONTH(${day})`)}&"-"&${two(`DAY(${day})`)};"")`;
+const LIST = ofProduct("list");
+/** Where the list names all allergens, in the US, the line behind it is the declaration. */
+const MISSING = [
+  [`LEN(${LIST})=0`, "no ingredient list: see its formula sheet"],
+  [`ISNUMBER(SEARCH("not known";${LIST}))`, "flour: enter what was added, under Made of in Ingredients"],
+  [`LEN(${ofProduct("date_kind")})*LEN(${DAYS})=0`, "shelf life?"],
+] as const;
+const REMARK = `IF(LEN(${ofProduct("title")})=0;"";${MISSING.map(([when, says]) => `IF(${when};"${says}";`).join("")}""${")".repeat(MISSING.length)})`;
+
+const wide = { wraps: true } as const;
+
+export const labelText: SheetModel = {
+  name: "label-text",
+  title: "Label text",
+  says: "What a label printer needs of every product: name, list, allergens, net weight, date, batch code, storage, address.",
+  widths: [150, 150, 420, 230, 110, 90, 90, 90, 150, 170, 170, 76],
+  parts: [],
+  defines: { name: LABEL_TEXT_NAME, from: "labels_table", to: "labels_table" },
+  bands: [
+    [
+      {
+        block: "name",
+        left: 0,
+        lines: [
+          { cells: [{ at: 0, role: "title", name: "title", text: "Label text" }] },
+          { cells: [{ at: 0, role: "remark", name: "shop", text: "" }] },
+          inputLine("Baked on", "date", "date"),
+          inputLine("Batch code begins with", "code_begins", "text", { value: "L" }),
+          inputLine("Business address", "address", "text", { wide: 3 }),
+          {
+            cells: [
+              {
+                at: 0,
+                role: "caution",
+                text: "Lists and allergens are estimates: check them against your suppliers' specifications before anything is printed. Cross-contact is not assessed.",
+              },
+            ],
+          },
+          {
+            cells: [
+              {
+                at: 0,
+                role: "caution",
+                text: "Use by and best before come from your own shelf-life tests. Packed weights follow the average-weight rules of your country. Local law comes first.",
+              },
+            ],
+          },
+        ],
+      },
+    ],
+    [
+      {
+        table: "labels",
+        left: 0,
+        rows: ROWS,
+        columns: [
+          productColumn("product", "Product", shownOf("title")),
+          productColumn(
+            "label_name",
+            "Name on the label",
+            `IF(LEN(${ofProduct("label_title")})=0;${shownOf("title")};${ofProduct("label_title")})`,
+            wide,
+          ),
+          productColumn("label_list", "Ingredient list", shownOf("list"), wide),
+          productColumn("label_allergens", "Allergens", shownOf("allergens"), wide),
+          productColumn("net_weight", "Net weight", NET),
+          productColumn("date_words", "Date", shownOf("date_kind")),
+          productColumn("last_day", "Day", LAST_DAY, {}, "date"),
+          productColumn(
+            "batch_code",
+            "Batch code",
+            `IF((LEN(${LIST})=0)+(ISNUMBER(@date)=FALSE())>0;"";@code_begins&RIGHT(YEAR(@date);2)&RIGHT("00"&(@date-DATE(YEAR(@date);1;1)+1);3))`,
+          ),
+          productColumn("storage_words", "Storage", shownOf("storage"), wide),
+          productColumn("address_words", "Business address", `IF(LEN(${LIST})=0;"";@address&"")`, wide),
+          productColumn("label_remark", "Remark", REMARK, { role: "linked", ...wide }),
+          productColumn("day_text", `${WORKED_OUT}: day`, iso(`(${LAST_DAY})`)),
+        ],
+      },
+    ],
+  ],
+  sample: { title: "Label text", shop: "Tern Quay Bakehouse", code_begins: "L" },
+  expects: { title: "Label text", code_begins: "L", "product/1": "" },
+};

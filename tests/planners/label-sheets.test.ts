@@ -1,0 +1,135 @@
+// The allergen table and the label texts follow the formula sheets, and say what they do not know.
+import { beforeAll, describe, expect, test } from "vitest";
+import type { Questions } from "../../shared/protocol/bench.ts";
+import { csvOf } from "../../sidebar/plan/labels.ts";
+import type { WorkbookHost } from "../../src/workbook/host.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
+import { workbook } from "../templates/sheet-support.ts";
+
+const LARDER = {
+  ask: "build",
+  template: "larder",
+  options: { ...METRIC_UNITS, parts: [] },
+  values: {
+    ingredient: ["Flour", "Salt", "Butter", "Mystery"],
+    label_name: ["fortified wheat flour", null, null, null],
+    made_of: ["wheat flour, calcium carbonate, iron, niacin, thiamin", null, null, null],
+    allergens: ["wheat", "none", "milk", null],
+  },
+};
+const SETTINGS = {
+  ask: "build",
+  template: "settings",
+  options: { ...METRIC_UNITS, parts: [] },
+  values: {
+    title: "Bakery settings",
+    setting: ["Shop", "Labelling rules", "Business address"],
+    setting_value: ["Tern Quay Bakehouse", "UK", 'The Quay, "Low" Lane, Ternport'],
+  },
+};
+const loaf = (title: string, ingredient: string, more: object = {}) => ({
+  ask: "build",
+  template: "hearth-loaf",
+  options: { ...METRIC_UNITS, parts: ["cost", "label"] },
+  values: {
+    title,
+    size_name: ["loaf"],
+    size_pieces: [10],
+    size_weight: [800],
+    size_loss: [0.1],
+    ingredient: ["Flour", "Water", "Salt", ingredient],
+    kind: ["flour", "water", "salt", "other"],
+    percent: [1, 0.6, 0.02, 0.05],
+    law: "UK",
+    shelf_days: 3,
+    date_kind: "best before",
+    storage: "Keep cool and dry.",
+    ...more,
+  },
+});
+
+const cellsOf = (book: WorkbookHost, sheet: string) => book.shownTexts(sheet, book.usedRange(sheet));
+const rowOf = (book: WorkbookHost, sheet: string, product: string) =>
+  cellsOf(book, sheet).find(([first]) => first === product) ?? [];
+
+describe("sheets about the labels of all products", () => {
+  let book: WorkbookHost;
+  beforeAll(async () => {
+    book = await workbook();
+    book.answer(LARDER);
+    book.answer(SETTINGS);
+    book.answer(loaf("Butter loaf", "Butter", { label_title: "Rich white loaf" }));
+    book.answer(loaf("Odd loaf", "Mystery"));
+  });
+
+  test("each follows its formula sheets: allergens by group, blanks that say not known, and changes since the print", () => {
+    const { sheet } = book.answer({
+      ask: "build",
+      template: "allergen-table",
+      options: { ...METRIC_UNITS, parts: [] },
+      values: {},
+    }) as { sheet: string };
+    expect(sheet).toBe("Allergen table");
+    const text = cellsOf(book, sheet).flat().join(" ");
+    expect(text).toContain("Cross-contact is not assessed. Blank: not known.");
+    expect(text).toContain("Gluten cereals");
+    const butter = rowOf(book, sheet, "Butter loaf");
+    expect([butter[1], butter[7], butter[8], butter[16]]).toEqual(["wheat", "yes", "–", ""]);
+    const odd = rowOf(book, sheet, "Odd loaf");
+    expect(odd.slice(1, 17)).toEqual([...Array<string>(15).fill(""), "not known"]);
+    const larder = cellsOf(book, "Ingredients");
+    const at = larder.findIndex(([first]) => first === "Butter") + 1;
+    const allergens = larder.find(([first]) => first === "Ingredient")?.indexOf("Allergens") ?? -1;
+    book.type("Ingredients", `${String.fromCharCode(65 + allergens)}${at}`, "milk; pecans");
+    const changed = rowOf(book, sheet, "Butter loaf");
+    expect([changed[7], changed[8], changed[16]]).toEqual(["yes", "NEW: pecans", "CHANGED since the print"]);
+    book.type("Ingredients", `${String.fromCharCode(65 + allergens)}${at}`, "none");
+    const gone = rowOf(book, sheet, "Butter loaf");
+    expect([gone[7], gone[8], gone[16]]).toEqual(["GONE: yes", "–", "CHANGED since the print"]);
+    book.type("Ingredients", `${String.fromCharCode(65 + allergens)}${at}`, "milk");
+  });
+
+  test("label texts: name, list, allergens, weight, day, batch code, storage and address, also as a file", () => {
+    const values = { date: 46_356 };
+    const { sheet } = book.answer({
+      ask: "build",
+      template: "label-text",
+      options: { ...METRIC_UNITS, parts: [] },
+      values,
+    }) as { sheet: string };
+    // 30 November 2026 is day 334 of its year; three days on is 3 December.
+    const list =
+      "fortified WHEAT flour (WHEAT flour, calcium carbonate, iron, niacin, thiamin), water, Butter (MILK), Salt";
+    const row = rowOf(book, sheet, "Butter loaf");
+    expect(row.slice(1, 6)).toEqual([
+      "Rich white loaf",
+      list,
+      "cereals containing gluten (wheat), milk",
+      "800 g",
+      "best before",
+    ]);
+    expect(row.slice(7, 12)).toEqual([
+      "L26334",
+      "Keep cool and dry.",
+      'The Quay, "Low" Lane, Ternport',
+      "",
+      "2026-12-03",
+    ]);
+    expect(rowOf(book, sheet, "Odd loaf")[10]).toBe("no ingredient list: see its formula sheet");
+    const { rows, without } = book.answer({ ask: "labels" }) as Questions["labels"]["answer"];
+    expect(without).toBe(1);
+    expect(csvOf(rows).split("\r\n")).toEqual([
+      "Product,Name,Ingredients,Allergens,Net weight,Date,Day,Batch code,Storage,Business address",
+      `Butter loaf,Rich white loaf,"${list}","cereals containing gluten (wheat), milk",800 g,best before,2026-12-03,L26334,Keep cool and dry.,"The Quay, ""Low"" Lane, Ternport"`,
+    ]);
+  });
+});
+
+test("before there is a formula or a sheet of label texts, both say what to build", async () => {
+  const book = await workbook();
+  const ask = (asked: object) => () => book.answer(asked);
+  expect(ask({ ask: "build", template: "label-text", options: { ...METRIC_UNITS, parts: [] }, values: {} })).toThrow(
+    /no formula sheet in this workbook yet/,
+  );
+  expect(ask({ ask: "labels" })).toThrow(/no sheet of label texts yet/);
+});
