@@ -1,6 +1,6 @@
 // What a label printer needs of each product, as cells to copy and as a file.
 import { LABEL_TEXT_NAME, type SheetModel, WORKED_OUT } from "../shared/sheet/model.ts";
-import { inputLine } from "./blocks/line.ts";
+import { inputLine, when } from "./blocks/line.ts";
 import { ofProduct, productColumn, shownOf, unitOfProduct } from "./listed-products.ts";
 
 const ROWS = 12;
@@ -32,7 +32,7 @@ export const labelText: SheetModel = {
   title: "Label text",
   says: "What a label printer needs of every product: name, list, allergens, net weight, date, batch code, storage, address.",
   widths: [150, 150, 420, 230, 110, 90, 90, 90, 150, 170, 170, 76],
-  parts: [],
+  parts: ["listed"],
   defines: { name: LABEL_TEXT_NAME, from: "labels_table", to: "labels_table" },
   bands: [
     [
@@ -42,9 +42,19 @@ export const labelText: SheetModel = {
         lines: [
           { cells: [{ at: 0, role: "title", name: "title", text: "Label text" }] },
           { cells: [{ at: 0, role: "remark", name: "shop", text: "" }] },
+          {
+            when: "!listed",
+            cells: [
+              {
+                at: 0,
+                role: "remark",
+                text: "There is no formula sheet yet. Build an ingredient sheet, then formula sheets, then this sheet again.",
+              },
+            ],
+          },
           inputLine("Baked on", "date", "date"),
           inputLine("Batch code begins with", "code_begins", "text", { value: "L" }),
-          inputLine("Business address", "address", "text", { wide: 3 }),
+          when("listed", inputLine("Business address", "address", "text", { wide: 3 })),
           {
             cells: [
               {
@@ -70,6 +80,7 @@ export const labelText: SheetModel = {
       {
         table: "labels",
         left: 0,
+        when: "listed",
         rows: ROWS,
         columns: [
           productColumn("product", "Product", shownOf("title")),
@@ -98,5 +109,5 @@ export const labelText: SheetModel = {
     ],
   ],
   sample: { title: "Label text", shop: "Tern Quay Bakehouse", code_begins: "L" },
-  expects: { title: "Label text", code_begins: "L", "product/1": "" },
+  expects: { title: "Label text", code_begins: "L" },
 };

@@ -8,6 +8,7 @@ import { plan } from "../../shared/sheet/plan.ts";
 import { allergenTable } from "../../templates/allergen-table.ts";
 import { LIST_COLUMNS, LIST_ROWS, listColumn } from "../../templates/formula-list.ts";
 import { labelText } from "../../templates/label-text.ts";
+import { formulaSheetCount } from "./all-sheets.ts";
 import { listAll } from "./list-all.ts";
 import { look, type Made, make, type Steps, withNotes } from "./steps.ts";
 
@@ -19,29 +20,34 @@ export const isLabelSheet = (model: SheetModel): boolean => model === allergenTa
 const SPARE = 10;
 
 export function* buildLabelSheet({ model, options, values }: Ordered, title: string): Steps<Made> {
-  const wanted = { words: [], unnamed: true, list: true, names: [LABEL_TEXT_NAME], cells: [SETTINGS_NAME] };
-  const before = yield* look(wanted);
-  const note = isCurrent(before.list) ? undefined : (yield* listAll()).note;
-  const seen = note === undefined && isCurrent(before.list) ? before : yield* look(wanted);
-  const products = rowsOf(seen.list);
-  if (products.length === 0)
-    refuse(
-      "There is no formula sheet in this workbook yet. Build one under New formula, with an ingredient sheet first.",
-    );
-  const settings = seen.names.find(({ name }) => name === SETTINGS_NAME)?.values ?? [];
+  const asked = { names: [LABEL_TEXT_NAME], cells: [SETTINGS_NAME] };
+  const { seen: first, count } = yield* formulaSheetCount(asked);
+  const settings = first.names.find(({ name }) => name === SETTINGS_NAME)?.values ?? [];
+  const isSecond = model === labelText && first.names.some(({ name }) => name === LABEL_TEXT_NAME);
+  const { list, note } = count === 0 ? { list: undefined, note: undefined } : yield* currentList();
+  const products = rowsOf(list);
   const column = (of: string) => products.map((row) => textAt(row, of));
   const known: Values = {
     shop: settingOf(settings, "Shop"),
     ...(model === labelText ? { address: settingOf(settings, "Business address") } : {}),
-    ...(model === allergenTable ? { law: lawOf(settings, column("law")), printed: [...column("allergens")] } : {}),
+    ...(model === allergenTable ? { law: lawOf(settings, column("law")), printed: column("allergens") } : {}),
   };
+  const parts = products.length === 0 ? [] : ["listed"];
   const places = Array.from({ length: Math.min(products.length + SPARE, LIST_ROWS) }, (_, at) => String(at + 1));
-  const made = plan(model, options, { ...values, ...known }, { place: places });
-  const isSecond = model === labelText && seen.names.some(({ name }) => name === LABEL_TEXT_NAME);
+  const made = plan(model, { ...options, parts }, { ...known, ...values }, { place: places });
   const second = isSecond
     ? "The .csv goes on coming from the first sheet of label texts: delete it to use this one."
     : undefined;
   return withNotes(yield* make(isSecond ? { ...made, defines: [] } : made, title), note, second);
+}
+
+/** The list of formulas, built where there is none or an older one. */
+function* currentList(): Steps<{ readonly list: SeenList | undefined; readonly note: string | undefined }> {
+  const asked = { words: [], unnamed: true, list: true };
+  const { list } = yield* look(asked);
+  if (isCurrent(list)) return { list, note: undefined };
+  const { note } = yield* listAll();
+  return { list: (yield* look(asked)).list, note };
 }
 
 /** A list that an earlier Gramwright built has other columns. */
