@@ -10,6 +10,7 @@ import { LIST_COLUMNS, LIST_ROWS, listColumn } from "../../templates/formula-lis
 import { labelText } from "../../templates/label-text.ts";
 import { formulaSheetCount } from "./all-sheets.ts";
 import { listAll } from "./list-all.ts";
+import { isCurrent } from "./listed.ts";
 import { look, type Made, make, type Steps, withNotes } from "./steps.ts";
 
 type Ordered = Order & { readonly model: SheetModel };
@@ -49,10 +50,6 @@ function* currentList(): Steps<{ readonly list: SeenList | undefined; readonly n
   const { note } = yield* listAll();
   return { list: (yield* look(asked)).list, note };
 }
-
-/** A list that an earlier Gramwright built has other columns. */
-const isCurrent = (list: SeenList | undefined): boolean =>
-  list !== undefined && LIST_COLUMNS.every(({ head }, at) => list.values[0]?.[at] === head);
 
 /** The rows of products, in their order. */
 function rowsOf(list: SeenList | undefined): readonly (readonly Seen[])[] {
