@@ -1,6 +1,6 @@
 // Salt, sugar or fat to a percentage of all flour.
 import { shownShare } from "../base/show.ts";
-import { askedOf } from "./asked.ts";
+import { fieldReader } from "./asked.ts";
 import type { Change, Field } from "./change.ts";
 import { editOf } from "./edit.ts";
 import { allFlour, amountOf, ofKind, shareOf } from "./formula.ts";
@@ -28,7 +28,7 @@ const changeOf = ({ word, label, words, ingredient, most, cautions = [] }: Spec)
         : [{ name: "ingredient", label: "Ingredient to add", start: ingredient, isText: true }]),
     ],
     apply: (formula, values) => {
-      const asked = askedOf(change.fields(formula), values);
+      const asked = fieldReader(change.fields(formula), values);
       const wanted = asked.share("wanted", { min: 0, max: most });
       const now = shareOf(formula.rows, word);
       const edit = editOf(formula);

@@ -23,7 +23,7 @@ export type Asked = {
   readonly named: <T>(words: Readonly<Record<string, string>>, work: () => T) => T;
 };
 
-export function askedOf(fields: readonly Field[], values: Values): Asked {
+export function fieldReader(fields: readonly Field[], values: Values): Asked {
   const typed = (name: string): string => (values[name] ?? fields.find((one) => one.name === name)?.start ?? "").trim();
   const label = (name: string): string => fields.find((one) => one.name === name)?.label ?? name;
   const read = <T>(name: string, reader: Reader<T>, text: string): T => {

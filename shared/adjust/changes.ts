@@ -50,12 +50,12 @@ export function changesFor(search: string): readonly Change[] {
   });
 }
 
-export const applied = (formula: Formula, { change, values }: Wish, larder: Larder): Changed =>
+export const applyWish = (formula: Formula, { change, values }: Wish, larder: Larder): Changed =>
   changeNamed(change).apply(formula, values, larder);
 
 /** One after another: each on what the one before it made. */
-export function allApplied(formula: Formula, wishes: readonly Wish[], larder: Larder): readonly Changed[] {
+export function applyAll(formula: Formula, wishes: readonly Wish[], larder: Larder): readonly Changed[] {
   const all: Changed[] = [];
-  for (const wish of wishes) all.push(applied(all[all.length - 1]?.formula ?? formula, wish, larder));
+  for (const wish of wishes) all.push(applyWish(all[all.length - 1]?.formula ?? formula, wish, larder));
   return all;
 }

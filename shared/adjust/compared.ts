@@ -28,11 +28,13 @@ export type Compared = {
   readonly steps: readonly ComparedStep[];
   readonly remarks: { readonly comes: readonly string[]; readonly goes: readonly string[] };
   readonly allergens: { readonly comes: readonly string[]; readonly goes: readonly string[] };
+  /** Ingredients by their weight, the most first, as a label lists them; the same list twice where they are in one order. */
+  readonly order: readonly [before: readonly string[], after: readonly string[]];
   readonly parts: readonly [before: readonly KindPart[], after: readonly KindPart[]];
 };
 
 /** Rows are paired by their ids, or by their names where the two are of different sheets. */
-export function compared(
+export function compareFormulas(
   before: Formula,
   after: Formula,
   money: Money,
@@ -50,12 +52,19 @@ export function compared(
       comes: without(allergens(after), allergens(before)),
       goes: without(allergens(before), allergens(after)),
     },
+    order: [orderOf(before), orderOf(after)],
     parts: [partsOf(before), partsOf(after)],
   };
 }
 
 const without = (some: readonly string[], others: readonly string[]): string[] =>
   [...new Set(some)].filter((one) => !others.includes(one));
+
+const orderOf = ({ rows }: Formula): string[] =>
+  rows
+    .filter(({ amount, name }) => amount > 0 && name !== "")
+    .sort((one, other) => other.amount - one.amount)
+    .map(({ name }) => name);
 
 const partsOf = (formula: Formula): readonly KindPart[] =>
   kindParts(

@@ -4,7 +4,7 @@ import { quote, shownShare } from "../base/show.ts";
 import { ratio, weight } from "../base/units.ts";
 import { flourBlend } from "../enrichment/protein.ts";
 import { nameKey } from "../larder/built-in-larder.ts";
-import { askedOf } from "./asked.ts";
+import { fieldReader } from "./asked.ts";
 import type { Change, Field } from "./change.ts";
 import { editOf } from "./edit.ts";
 import { allFlour, type Formula, ofKind, type Row } from "./formula.ts";
@@ -42,7 +42,7 @@ export const otherFlour: Change = {
     EXTRA,
   ],
   apply: (formula, values) => {
-    const asked = askedOf(otherFlour.fields(formula), values);
+    const asked = fieldReader(otherFlour.fields(formula), values);
     const from = flourNamed(formula, asked.choice("from", namesOf(formula)));
     const share = asked.share("share", { above: 0, max: 1 });
     const extra = asked.shareOrBlank("extra", { min: -0.5, max: 1 }) ?? 0;
@@ -100,7 +100,7 @@ export const blend: Change = {
     },
   ],
   apply: (formula, values) => {
-    const asked = askedOf(blend.fields(formula), values);
+    const asked = fieldReader(blend.fields(formula), values);
     const from = flourNamed(formula, asked.choice("from", namesOf(formula)));
     const to = otherName(from, asked.text("to"));
     const of = (name: string) => ratio(asked.share(name, { above: 0, max: 0.4 }));

@@ -1,7 +1,7 @@
 // A part of the flour ripens before the mix: put in, taken out, or made larger, wetter or of another sort. Flour and water stay as they are in all.
 import { refuse } from "../base/refusal.ts";
 import { showNumber, shownShare } from "../base/show.ts";
-import { askedOf } from "./asked.ts";
+import { fieldReader } from "./asked.ts";
 import type { Change, Changed, Field } from "./change.ts";
 import { type Edit, editOf, kindOf } from "./edit.ts";
 import { allFlour, type Formula, ofKind, type Row, SORTS, type Sort, shareOf } from "./formula.ts";
@@ -53,7 +53,7 @@ export const preferment: Change = {
     ];
   },
   apply: (formula, values) => {
-    const asked = askedOf(preferment.fields(formula), values);
+    const asked = fieldReader(preferment.fields(formula), values);
     const chosen = asked.choice("sort", CHOICES);
     if (chosen === NONE) return withoutPreferment(formula);
     return withPreferment(formula, {

@@ -4,7 +4,7 @@ import { showNumber, shownShare } from "../base/show.ts";
 import { grams, ratio, weight } from "../base/units.ts";
 import { isProblem } from "../cells/cell.ts";
 import { GLUTEN_PROTEIN, glutenFor, type LabelLaw, labelFigure, labelProtein } from "../enrichment/protein.ts";
-import { type Asked, askedOf } from "./asked.ts";
+import { type Asked, fieldReader } from "./asked.ts";
 import type { Change, Field } from "./change.ts";
 import { editOf } from "./edit.ts";
 import { allFlour, amountOf, ofKind } from "./formula.ts";
@@ -57,7 +57,7 @@ export const protein: Change = {
     },
   ],
   apply: (formula, values) => {
-    const asked = askedOf(protein.fields(formula), values);
+    const asked = fieldReader(protein.fields(formula), values);
     const [low, high] = proteinNow(asked);
     const wanted = asked.share("wanted", { above: 0, max: 0.6 });
     const edge = low === high ? "middle" : asked.choice("edge", EDGES);

@@ -1,7 +1,7 @@
 // Overnight in a retarder: a step in the cold and what the clock says. No rule gives the yeast for it, so none is given.
 import { showNumber, shownShare } from "../base/show.ts";
 import { celsius, fromCelsius, toCelsius } from "../base/units.ts";
-import { askedOf } from "./asked.ts";
+import { fieldReader } from "./asked.ts";
 import type { Change, Field } from "./change.ts";
 import { type Formula, type MethodStep, shareOf } from "./formula.ts";
 import { keptCold } from "./yeast-time.ts";
@@ -37,7 +37,7 @@ export const retard: Change = {
   },
   apply: (formula, values) => {
     const { temperature: unit } = formula.options;
-    const asked = askedOf(retard.fields(formula), values);
+    const asked = fieldReader(retard.fields(formula), values);
     const hours = asked.number("hours", "hours such as 12", { min: MIN_HOURS, max: MAX_HOURS });
     const [least, most] = [COLDEST, WARMEST].map((temp) => fromCelsius(celsius(temp), unit));
     const temp = asked.number("temp", "a temperature such as 4", { min: least ?? 0, max: most ?? 0 });

@@ -1,6 +1,6 @@
 // What each swap would bring in money, the cheapest first.
 import type { Larder } from "../larder/larder.ts";
-import { applied, type Wish } from "./changes.ts";
+import { applyWish, type Wish } from "./changes.ts";
 import type { Formula } from "./formula.ts";
 import { billOf, doughOf, type Money } from "./money.ts";
 import { orNull } from "./parts.ts";
@@ -22,7 +22,7 @@ export function savingsOf(formula: Formula, money: Money, larder: Larder): reado
   return offersFor(formula)
     .flatMap(({ label }): Saving[] => {
       const wish = { change: "swap", values: { swap: label, part: "100" } };
-      const after = orNull(() => applied(formula, wish, larder).formula);
+      const after = orNull(() => applyWish(formula, wish, larder).formula);
       const bill = after === null ? null : billOf(after, money, larder);
       if (after === null || bill === null || bill.unpriced.length > before.unpriced.length) return [];
       return [{ wish, label, before: before.cost, after: (bill.cost / doughOf(after)) * doughOf(formula) }];

@@ -2,7 +2,7 @@
 import { refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
 import { showNumber, shownShare } from "../base/show.ts";
-import { askedOf } from "./asked.ts";
+import { fieldReader } from "./asked.ts";
 import type { Change, Field } from "./change.ts";
 import { type Formula, weightsOf } from "./formula.ts";
 
@@ -20,7 +20,7 @@ export const short: Change = {
   },
   apply: (formula, values) => {
     const names = namedRows(formula);
-    const asked = askedOf(short.fields(formula), values);
+    const asked = fieldReader(short.fields(formula), values);
     const name = asked.choice("ingredient", names);
     const there = asked.number("there", "a weight such as 500", { above: 0, max: 1e8 });
     const at = formula.rows.findIndex((row) => row.name === name && row.amount > 0);

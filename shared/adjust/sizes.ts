@@ -2,7 +2,7 @@
 import { refuse } from "../base/refusal.ts";
 import { showNumber, shownShare } from "../base/show.ts";
 import { TIN_SHAPES, TIN_SIZES, type TinShape, tinCapacity, tinSizes } from "../tins/tin.ts";
-import { askedOf } from "./asked.ts";
+import { fieldReader } from "./asked.ts";
 import type { Change, Field } from "./change.ts";
 import type { Formula, Size, Tin } from "./formula.ts";
 
@@ -32,7 +32,7 @@ export const otherTin: Change = {
     const { tin, options } = formula;
     if (tin === null)
       return refuse("This formula has no tin yet. Enter its tin on the sheet first, so that its fill is known.");
-    const asked = askedOf(otherTin.fields(formula), values);
+    const asked = fieldReader(otherTin.fields(formula), values);
     const shape = asked.choice("shape", SHAPES);
     const sizes = sizesIn(asked.text("sizes"), shape);
     const capacity = asked.named({ sizes: "sizes" }, () => tinCapacity(shape, tinSizes(shape, sizes, options.length)));
@@ -92,7 +92,7 @@ export const pieceWeight: Change = {
   apply: (formula, values) => {
     const { sizes, options } = formula;
     if (sizes.length === 0) refuse("This formula has no sizes yet. Enter pieces and weight on the sheet first.");
-    const asked = askedOf(pieceWeight.fields(formula), values);
+    const asked = fieldReader(pieceWeight.fields(formula), values);
     const at = sizes.map(nameOf).indexOf(asked.choice("size", sizes.map(nameOf)));
     const baked = asked.number("weight", "a weight such as 90", {
       above: 0,

@@ -7,7 +7,7 @@ import type { Yeast } from "../formula/yeast.ts";
 import { builtInNamed } from "../larder/built-in-larder.ts";
 import { type Larder, requireIngredient } from "../larder/larder.ts";
 import type { StyleName } from "../review/bands.ts";
-import { askedOf } from "./asked.ts";
+import { fieldReader } from "./asked.ts";
 import type { Change, Changed, Field } from "./change.ts";
 import { editOf } from "./edit.ts";
 import { allFlour, type Formula, type Row } from "./formula.ts";
@@ -54,7 +54,7 @@ export const swap: Change = {
       refuse(
         "Nothing in this formula has a swap. Yeast, egg, milk, butter, oil, sugar and honey do: enter their names as in the list of ingredients.",
       );
-    const asked = askedOf(swap.fields(formula), values);
+    const asked = fieldReader(swap.fields(formula), values);
     const chosen = asked.choice(
       "swap",
       offers.map(({ label }) => label),

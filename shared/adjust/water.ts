@@ -5,7 +5,7 @@ import { shownShare } from "../base/show.ts";
 import { ratio, weight } from "../base/units.ts";
 import { hydrationOf, plainWater } from "../enrichment/enrichment.ts";
 import type { Larder } from "../larder/larder.ts";
-import { askedOf } from "./asked.ts";
+import { fieldReader } from "./asked.ts";
 import type { Change, Field } from "./change.ts";
 import { editOf } from "./edit.ts";
 import { allFlour, amountOf, ofKind, plainHydration, type Row } from "./formula.ts";
@@ -30,7 +30,7 @@ export const hydration: Change = {
     { name: "wanted", label: "Hydration wanted (%)", start: "" },
   ],
   apply: (formula, values, larder) => {
-    const asked = askedOf(hydration.fields(formula), values);
+    const asked = fieldReader(hydration.fields(formula), values);
     const wanted = asked.share("wanted", { min: 0.2, max: 3 });
     const isPlain = asked.choice("counted", COUNTED) === PLAIN;
     const { rows } = formula;

@@ -3,7 +3,7 @@ import { refuse } from "../base/refusal.ts";
 import { showNumber, shownShare } from "../base/show.ts";
 import { hours, toCelsius } from "../base/units.ts";
 import { yeastForTime } from "../formula/yeast.ts";
-import { askedOf } from "./asked.ts";
+import { fieldReader } from "./asked.ts";
 import type { Change, Changed, Field } from "./change.ts";
 import { editOf } from "./edit.ts";
 import { amountOf, type Formula, ofKind, prefermented, shareOf } from "./formula.ts";
@@ -30,7 +30,7 @@ export const yeastTime: Change = {
     { name: "edge", label: "Which figure", choices: EDGES, start: "middle" },
   ],
   apply: (formula, values) => {
-    const asked = askedOf(yeastTime.fields(formula), values);
+    const asked = fieldReader(yeastTime.fields(formula), values);
     const some = ofKind(formula.rows, "yeast");
     const isLevain = amountOf(some) <= 0;
     if (isLevain && prefermented(formula) <= 0)
@@ -43,7 +43,7 @@ export const yeastTime: Change = {
 
 function factorsOf(formula: Formula, values: Readonly<Record<string, string>>): number[] {
   const { temperature: unit } = formula.options;
-  const asked = askedOf(yeastTime.fields(formula), values);
+  const asked = fieldReader(yeastTime.fields(formula), values);
   const now = asked.number("hours_now", "hours such as 3", { above: 0, max: 200 });
   const wanted = asked.number("hours", "hours such as 2", { above: 0, max: 200 });
   const degrees = (name: string) => asked.numberOrBlank(name, "a temperature such as 24", { min: -30, max: 150 });
@@ -105,7 +105,7 @@ export const keptCold = ({ rows }: Formula): string[] =>
     : [];
 
 function lineOf(formula: Formula, values: Readonly<Record<string, string>>): string {
-  const asked = askedOf(yeastTime.fields(formula), values);
+  const asked = fieldReader(yeastTime.fields(formula), values);
   const of = (name: string) => asked.text(name);
   const unit = formula.options.temperature;
   const times = of("hours_now") === of("hours") ? "" : `${of("hours_now")} h to ${of("hours")} h`;

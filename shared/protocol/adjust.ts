@@ -11,6 +11,8 @@ export type Adjustable = {
   readonly id: number;
   readonly title: string;
   readonly version: string;
+  /** What its check line says is wrong; "" for nothing. */
+  readonly says: string;
   /** What was read, in short: nothing is written where the sheet is another by then. */
   readonly seen: number;
   readonly formula: Formula;

@@ -70,7 +70,7 @@ function tableOf(heads: readonly string[], rows: readonly Row[]): HTMLElement {
 }
 
 /** What comes and goes beside the figures, in sentences. */
-export function saysOf({ remarks, allergens }: Compared): string[] {
+export function saysOf({ remarks, allergens, order: [was, now] }: Compared): string[] {
   const list = (words: string, items: readonly string[]) =>
     items.length === 0 ? [] : [`${words} ${items.join(", ")}.`];
   return [
@@ -78,6 +78,9 @@ export function saysOf({ remarks, allergens }: Compared): string[] {
     ...remarks.goes.map((one) => `No more: ${one}`),
     ...list("Allergens that come in:", allergens.comes),
     ...list("Allergens that go:", allergens.goes),
+    ...(was.join() === now.join()
+      ? []
+      : [`Ingredients by weight, then: ${now.join(", ")}. Check what the label says.`]),
     ...(allergens.comes.length + allergens.goes.length === 0
       ? []
       : ["Check your suppliers' specifications. Cross-contact is not assessed."]),

@@ -33,7 +33,8 @@ export const adjust: Panel = {
             work = newWork(data);
             body.replaceChildren(...workNodes(work, again));
           }
-          return `“${data.title}”, version ${data.version || "1"}.`;
+          const wrong = data.says === "" ? "" : ` The sheet says: ${data.says}`;
+          return `“${data.title}”, version ${data.version || "1"}.${wrong}`;
         },
         silent: "Wait until the sheet is calculated, then read it again.",
         failed: () => {

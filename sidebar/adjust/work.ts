@@ -1,7 +1,7 @@
 // What the panel Adjust works on: the sheet as it was read, changes already added, and the one that is being chosen.
 import type { Changed, Field, Values } from "../../shared/adjust/change.ts";
-import { allApplied, applied, changeNamed, type Wish } from "../../shared/adjust/changes.ts";
-import { type Compared, compared } from "../../shared/adjust/compared.ts";
+import { applyAll, applyWish, changeNamed, type Wish } from "../../shared/adjust/changes.ts";
+import { type Compared, compareFormulas } from "../../shared/adjust/compared.ts";
 import type { Formula } from "../../shared/adjust/formula.ts";
 import { CellError } from "../../shared/base/refusal.ts";
 import type { Adjustable } from "../../shared/protocol/adjust.ts";
@@ -25,7 +25,7 @@ export type Seen = {
 
 /** The formula with all that was added. */
 export function formulaNow({ data, added }: Work): Formula {
-  const all = allApplied(data.formula, added, data.larder);
+  const all = applyAll(data.formula, added, data.larder);
   return all[all.length - 1]?.formula ?? data.formula;
 }
 
@@ -48,13 +48,13 @@ export function wishNow(work: Work): Wish | null {
 /** Before and after, with the change that is being chosen as far as it can be done. */
 export function seenNow(work: Work): Seen {
   const { data, added } = work;
-  const changes = allApplied(data.formula, added, data.larder);
+  const changes = applyAll(data.formula, added, data.larder);
   const before = changes[changes.length - 1]?.formula ?? data.formula;
   const wish = wishNow(work);
   const { changed, refusal } = tried(before, wish, work);
   const after = changed === null ? before : changed.formula;
   return {
-    compared: compared(data.formula, after, data.money, data.larder),
+    compared: compareFormulas(data.formula, after, data.money, data.larder),
     changes: changed === null ? changes : [...changes, changed],
     refusal,
   };
@@ -63,7 +63,7 @@ export function seenNow(work: Work): Seen {
 function tried(before: Formula, wish: Wish | null, { data }: Work): { changed: Changed | null; refusal: string } {
   if (wish === null) return { changed: null, refusal: "" };
   try {
-    return { changed: applied(before, wish, data.larder), refusal: "" };
+    return { changed: applyWish(before, wish, data.larder), refusal: "" };
   } catch (error) {
     if (!(error instanceof CellError)) throw error;
     return { changed: null, refusal: error.message };

@@ -1,5 +1,5 @@
 // The formula sheet in front as Adjust works on it: its formula, what it costs, and what is kept of it.
-import { allApplied, type Wish } from "../../shared/adjust/changes.ts";
+import { applyAll, type Wish } from "../../shared/adjust/changes.ts";
 import { contentText, tidy } from "../../shared/adjust/content.ts";
 import type { Formula } from "../../shared/adjust/formula.ts";
 import { contentOf, formulaOf } from "../../shared/adjust/from-content.ts";
@@ -31,13 +31,12 @@ export function* readAdjustable(name: string): Steps<Read> {
   const content = contentIn(seen);
   const { sheet } = content;
   checkFormulaSheet(sheet);
-  const wrong = sheet.text("check");
-  if (wrong !== "") refuse(`${quote(sheet.name)} says: ${wrong} Put that right first, so that its weights are known.`);
   return {
     sheet: sheet.name,
     id: seen.id,
     title: sheet.title,
     version: sheet.text("version"),
+    says: sheet.text("check"),
     seen: inShort(seen),
     formula: formulaOf(content.content, aroundOf(content)),
     money: moneyOf(sheet),
@@ -103,9 +102,9 @@ function larderOf(table: readonly (readonly unknown[])[] | undefined): Larder {
 export function* takeInPlace(asked: Readonly<Record<string, unknown>>, now: Date): Steps<TakeChangesAnswer> {
   const read = yield* readAdjustable(String(asked.sheet));
   mustBeSame(read, asked);
-  const { after, line } = changed(read, wishesIn(asked));
+  const { after, line } = applyWishes(read, wishesIn(asked));
   const wanted = contentOf(read.content.content, read.formula, after);
-  return yield* revised(read, changesTo(read.content, wanted, orderOf(read, after)), line, now);
+  return yield* keepAndWrite(read, changesTo(read.content, wanted, orderOf(read, after)), line, now);
 }
 
 export const wishesIn = ({ wishes }: Readonly<Record<string, unknown>>): readonly Wish[] =>
@@ -116,8 +115,11 @@ export function mustBeSame({ id, seen, sheet }: Adjustable, asked: Readonly<Reco
     refuse(`The sheet ${quote(sheet)} was changed since you chose. Read it again: your changes stay in the panel.`);
 }
 
-export function changed(read: Adjustable, wishes: readonly Wish[]): { readonly after: Formula; readonly line: string } {
-  const all = allApplied(read.formula, wishes, read.larder);
+export function applyWishes(
+  read: Adjustable,
+  wishes: readonly Wish[],
+): { readonly after: Formula; readonly line: string } {
+  const all = applyAll(read.formula, wishes, read.larder);
   const last = all[all.length - 1] ?? refuse("Choose a change first.");
   return { after: last.formula, line: all.map(({ line }) => line).join("; ") };
 }
@@ -138,7 +140,7 @@ const EDITED = "Edited by hand";
 const FIRST = "As it stood before the first change";
 
 /** Keeps the sheet as it is, and where `changes` say so as it becomes; the history is built first where there is none. */
-export function* revised(read: Read, changes: Changes | null, line: string, now: Date): Steps<TakeChangesAnswer> {
+export function* keepAndWrite(read: Read, changes: Changes | null, line: string, now: Date): Steps<TakeChangesAnswer> {
   const { id, sheet, seen, title, content } = read;
   const known = readHistory(yield { ask: "history", id });
   if (!known.isThere) yield* make(plan(formulaHistory, UNITS, {}), formulaHistory.title, [], { behind: true });

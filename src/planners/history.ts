@@ -1,5 +1,5 @@
 // The formula history: what is kept of a formula, what two versions or two formulas differ in, and one of them brought back.
-import { compared } from "../../shared/adjust/compared.ts";
+import { compareFormulas } from "../../shared/adjust/compared.ts";
 import { contentText, readContent } from "../../shared/adjust/content.ts";
 import type { Formula } from "../../shared/adjust/formula.ts";
 import { formulaOf } from "../../shared/adjust/from-content.ts";
@@ -7,7 +7,7 @@ import { refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import type { Comparison, TakeChangesAnswer, Versions } from "../../shared/protocol/adjust.ts";
 import { type HistoryAnswer, readHistory } from "../../shared/protocol/history.ts";
-import { aroundOf, mustBeSame, type Read, readAdjustable, revised } from "./adjust.ts";
+import { aroundOf, keepAndWrite, mustBeSame, type Read, readAdjustable } from "./adjust.ts";
 import { changesTo, inPlaces } from "./formula-content.ts";
 import { formulas } from "./hand-out.ts";
 import type { Steps } from "./steps.ts";
@@ -37,7 +37,7 @@ function* historyOf(id: number): Steps<HistoryAnswer> {
 export function* keepVersion(asked: Asked, now: Date): Steps<TakeChangesAnswer> {
   const read = yield* readAdjustable(String(asked.sheet));
   const line = String(asked.line ?? "").trim();
-  return yield* revised(read, null, line === "" ? "Kept as it stands" : line, now);
+  return yield* keepAndWrite(read, null, line === "" ? "Kept as it stands" : line, now);
 }
 
 /** A version's formula takes the place of the sheet's, as a version of its own: nothing that was kept goes. */
@@ -62,7 +62,7 @@ export function* bringBack(asked: Asked, now: Date): Steps<TakeChangesAnswer> {
       ...content.cells,
     },
   };
-  return yield* revised(read, changesTo(read.content, wanted), `Version ${number} brought back`, now);
+  return yield* keepAndWrite(read, changesTo(read.content, wanted), `Version ${number} brought back`, now);
 }
 
 function* contentOf(read: Read, number: number) {
@@ -79,7 +79,7 @@ export function* compare(asked: Asked): Steps<Comparison> {
   const one = yield* sideOf(read, String(asked.one));
   const other = yield* sideOf(read, String(asked.other));
   return {
-    ...compared(one.formula, other.formula, read.money, read.larder, "name"),
+    ...compareFormulas(one.formula, other.formula, read.money, read.larder, "name"),
     names: [one.name, other.name],
   };
 }

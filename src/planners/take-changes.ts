@@ -6,7 +6,7 @@ import { MINUTES_A_DAY, readTime } from "../../shared/cells/clock.ts";
 import type { TakeChangesAnswer } from "../../shared/protocol/adjust.ts";
 import { inputNames } from "../../shared/protocol/bench.ts";
 import type { Value, Values } from "../../shared/sheet/model.ts";
-import { changed, mustBeSame, type Read, readAdjustable, revised, takeInPlace, wishesIn } from "./adjust.ts";
+import { applyWishes, keepAndWrite, mustBeSame, type Read, readAdjustable, takeInPlace, wishesIn } from "./adjust.ts";
 import { contentIn, type SheetContent } from "./formula-content.ts";
 import { partsOn } from "./parts-on-sheet.ts";
 import { prepare } from "./prepare.ts";
@@ -23,7 +23,7 @@ export function* takeChanges(asked: Asked, now: Date): Steps<TakeChangesAnswer> 
 function* takeAsSheet(asked: Asked, title: string, now: Date): Steps<TakeChangesAnswer> {
   const read = yield* readAdjustable(String(asked.sheet));
   mustBeSame(read, asked);
-  const { after, line } = changed(read, wishesIn(asked));
+  const { after, line } = applyWishes(read, wishesIn(asked));
   const wanted = contentOf(read.content.content, read.formula, after);
   const { model, options } = read.content.sheet;
   const [shown] = (yield* look({ sheet: read.sheet, shown: true })).sheets;
@@ -47,7 +47,7 @@ function* takeAsSheet(asked: Asked, title: string, now: Date): Steps<TakeChanges
   const { made, row } = yield* prepare({ template: model.name, model, options: { ...options, parts }, values });
   const { sheet } = yield* make(made, title, [], row === undefined ? {} : { row });
   const fresh = yield* readAdjustable(sheet);
-  return yield* revised(fresh, null, `From ${read.title}: ${line}`, now);
+  return yield* keepAndWrite(fresh, null, `From ${read.title}: ${line}`, now);
 }
 
 const MAX_LINE = 400;
@@ -59,21 +59,21 @@ function scaledTo({ formula }: Read, after: Read["formula"]): Values {
 
 /** All that is typed into a sheet, by the names of its template; a time of day is what it shows. */
 function typedIn({ sheet, has, rows, seen }: SheetContent): Values {
-  const sizes = rows("sizes");
+  const tables = TABLE_NAMES.map(rows).filter((one) => one !== undefined);
+  const value = (row: number, column: number): Value => {
+    const cell = seen.values[row]?.[column] ?? null;
+    if (typeof cell === "number" || (typeof cell === "string" && cell !== "")) return cell;
+    const time = cell === null ? readTime(seen.shown?.[row]?.[column] ?? "") : null;
+    return time === null || isProblem(time) ? null : time / MINUTES_A_DAY;
+  };
   return Object.fromEntries(
-    [...inputNames(sheet.model)].filter(has).map((name): [string, Value | Value[]] => {
+    [...inputNames(sheet.model)].filter(has).flatMap((name): [string, Value | Value[]][] => {
       const zone = sheet.zone(name);
-      const value = (row: number): Value => {
-        const cell = seen.values[row]?.[zone?.column ?? 0] ?? null;
-        if (typeof cell === "number" || (typeof cell === "string" && cell !== "")) return cell;
-        const time = readTime(seen.shown?.[row]?.[zone?.column ?? 0] ?? "");
-        return cell !== null || isProblem(time) ? null : time / MINUTES_A_DAY;
-      };
-      const isColumn = (zone?.rows ?? 1) > 1;
-      if (zone === undefined || !isColumn) return [name, zone === undefined ? null : value(zone.row)];
-      // Of the columns beside the formula's own only those of the sizes are typed.
-      const { first, many } = sizes ?? { first: 0, many: 0 };
-      return [name, Array.from({ length: many }, (_, at) => value(first + at))];
+      if (zone === undefined) return [];
+      // The first typed row of a table is the one below its row of formulas.
+      const table = zone.rows === 1 ? undefined : tables.find(({ first }) => first === zone.row + 1);
+      if (table === undefined) return [[name, value(zone.row, zone.column)]];
+      return [[name, Array.from({ length: table.many }, (_, at) => value(table.first + at, zone.column))]];
     }),
   );
 }

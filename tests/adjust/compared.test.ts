@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { compared } from "../../shared/adjust/compared.ts";
+import { compareFormulas } from "../../shared/adjust/compared.ts";
 import type { Formula } from "../../shared/adjust/formula.ts";
 import { NO_MONEY } from "../../shared/adjust/money.ts";
 import { NO_LARDER } from "../../shared/larder/larder.ts";
@@ -22,13 +22,13 @@ const bun: Formula = formulaOf(
   },
 );
 const figure = (formula: Formula, label: string, money = NO_MONEY) =>
-  compared(bun, formula, money, NO_LARDER).figures.find((one) => one.label === label);
+  compareFormulas(bun, formula, money, NO_LARDER).figures.find((one) => one.label === label);
 
 describe("before and after", () => {
   const salted = change(bun, "salt", { wanted: "1.5" }).formula;
 
   test("rows: what changed is marked, weights follow the dough that stays", () => {
-    const { rows } = compared(bun, salted, NO_MONEY, NO_LARDER);
+    const { rows } = compareFormulas(bun, salted, NO_MONEY, NO_LARDER);
     expect(rows.filter(({ isChanged }) => isChanged).map(({ name }) => name)).toEqual(["Salt"]);
     // 2170 g of dough over 2.165: by hand.
     expect(rows[0]?.weights).toEqual([expect.closeTo(1000, 6), expect.closeTo(2170 / 2.165, 6)]);
@@ -49,22 +49,22 @@ describe("before and after", () => {
 
   test("remarks come and go: 6 % of salt is far above the usual 1.7 to 2.2 %", () => {
     const salty = change(bun, "salt", { wanted: "6" }).formula;
-    const there = compared(bun, salty, NO_MONEY, NO_LARDER).remarks;
+    const there = compareFormulas(bun, salty, NO_MONEY, NO_LARDER).remarks;
     expect(there.comes.join()).toMatch(/Salt: Salt is 6 % of all flour, above the usual range/);
-    expect(compared(salty, bun, NO_MONEY, NO_LARDER).remarks.goes).toEqual(there.comes);
+    expect(compareFormulas(salty, bun, NO_MONEY, NO_LARDER).remarks.goes).toEqual(there.comes);
   });
 
   test("allergens come and go, by nature and by the ingredient sheet", () => {
     const oil = change(bun, "swap", { swap: "Unsalted butter → Sunflower oil", part: "100" }).formula;
     // Milk stays in the whole milk.
-    expect(compared(bun, oil, NO_MONEY, NO_LARDER).allergens).toEqual({ comes: [], goes: [] });
+    expect(compareFormulas(bun, oil, NO_MONEY, NO_LARDER).allergens).toEqual({ comes: [], goes: [] });
     const plain = formulaOf([
       ["Bread flour", "flour", 100],
       ["Unsalted butter", "fat", 10],
     ]);
     const own = larderOf(["ingredient", "allergens"], ["Sunflower oil", "may contain soya, sesame"]);
     const swapped = change(plain, "swap", { swap: "Unsalted butter → Sunflower oil", part: "100" }, own).formula;
-    expect(compared(plain, swapped, NO_MONEY, own).allergens).toEqual({
+    expect(compareFormulas(plain, swapped, NO_MONEY, own).allergens).toEqual({
       comes: ["may contain soya", "sesame"],
       goes: ["milk"],
     });
@@ -101,14 +101,28 @@ describe("before and after", () => {
     ];
     const before = { ...bun, steps };
     const after = change(before, "retard", { hours: "12", temp: "4", before: "Bake" }).formula;
-    const there = compared(before, after, NO_MONEY, NO_LARDER);
+    const there = compareFormulas(before, after, NO_MONEY, NO_LARDER);
     expect(there.steps).toEqual([
       { name: "Mix", minutes: [15, 15] },
       { name: "Retard", minutes: [null, 720] },
       { name: "Bake", minutes: [45, 45] },
     ]);
     expect(there.figures.find(({ label }) => label === "All steps")).toMatchObject({ before: "1 h", after: "13 h" });
-    expect(compared(before, before, NO_MONEY, NO_LARDER).steps).toEqual([]);
+    expect(compareFormulas(before, before, NO_MONEY, NO_LARDER).steps).toEqual([]);
+  });
+
+  test("the order of ingredients by weight, as a label lists them", () => {
+    const { order } = compareFormulas(bun, change(bun, "fat", { wanted: "30" }).formula, NO_MONEY, NO_LARDER);
+    expect(order.map((names) => names.slice(0, 3))).toEqual([
+      ["Bread flour", "Whole egg", "Unsalted butter"],
+      ["Bread flour", "Whole egg", "Unsalted butter"],
+    ]);
+    const lean = change(bun, "fat", { wanted: "5" }).formula;
+    expect(compareFormulas(bun, lean, NO_MONEY, NO_LARDER).order[1].slice(1, 4)).toEqual([
+      "Whole egg",
+      "Whole milk",
+      "Unsalted butter",
+    ]);
   });
 
   test("two formulas of different sheets are compared by their names", () => {
@@ -116,7 +130,7 @@ describe("before and after", () => {
       ["Rye flour", "flour", 100],
       ["Salt", "salt", 2],
     ]);
-    const { rows } = compared(bun, other, NO_MONEY, NO_LARDER, "name");
+    const { rows } = compareFormulas(bun, other, NO_MONEY, NO_LARDER, "name");
     expect(rows.map(({ name, percents }) => [name, percents[0] !== null, percents[1] !== null])).toEqual([
       ["Rye flour", false, true],
       ["Salt", true, true],

@@ -66,6 +66,68 @@ describe("two flours", () => {
     );
   });
 
+  // By mass balance: (12 − 9) ÷ (13 − 9) and the like; a third flour of the formula stays.
+  test.each([
+    ["three quarters of a strong flour", [["Strong", "flour", 100]], "13", "9", "12", [75, 25]],
+    [
+      "a half, beside rye that stays",
+      [
+        ["Strong", "flour", 80],
+        ["Rye", "flour", 20],
+      ],
+      "14",
+      "10",
+      "12",
+      [40, 40],
+    ],
+    ["a weak flour made stronger", [["Strong", "flour", 100]], "10", "15", "11", [80, 20]],
+  ] as const)("%s", (_says, lines, a, b, wanted, [from, to]) => {
+    const { formula } = change(formulaOf(lines), "blend", { from: "Strong", a, to: "Other flour", b, wanted });
+    expect([amount(formula, "Strong", 100), amount(formula, "Other flour", 100)]).toEqual([
+      expect.closeTo(from, 9),
+      expect.closeTo(to, 9),
+    ]);
+  });
+
+  test.each([
+    [
+      "10 % rye into a lean dough",
+      [
+        ["White", "flour", 100],
+        ["Water", "water", 62],
+      ],
+      "10",
+      "",
+      [90, 10, 62],
+    ],
+    [
+      "30 % spelt with water of its own",
+      [
+        ["White", "flour", 100],
+        ["Water", "water", 60],
+      ],
+      "30",
+      "5",
+      [70, 30, 61.5],
+    ],
+    [
+      "of 90 % white another 15 %",
+      [
+        ["White", "flour", 90],
+        ["Rye", "flour", 10],
+        ["Water", "water", 70],
+      ],
+      "15",
+      "20",
+      [75, 15, 73],
+    ],
+  ] as const)("%s (by hand)", (_says, lines, share, extra, [white, other, water]) => {
+    const { formula } = change(formulaOf(lines), "flour", { from: "White", to: "Spelt", share, extra });
+    expect(["White", "Spelt", "Water"].map((name) => amount(formula, name, 100))).toEqual(
+      [white, other, water].map((one) => expect.closeTo(one, 9)),
+    );
+  });
+
   test("a fifth of wholemeal with water of its own (by hand: 200 g and 20 g of water)", () => {
     const asked = { from: "Flour", to: "Wholemeal", share: "20", extra: "10" };
     const { formula } = change(dough, "flour", asked);

@@ -1,8 +1,8 @@
 // Formulas and changes at random: nothing moves that was not said, flours stay 100 %, and there and back is where it began.
 import { describe, expect, test } from "vitest";
 import type { Changed, Part } from "../../shared/adjust/change.ts";
-import { applied, CHANGES, type Wish } from "../../shared/adjust/changes.ts";
-import { compared, rowsChanged } from "../../shared/adjust/compared.ts";
+import { applyWish, CHANGES, type Wish } from "../../shared/adjust/changes.ts";
+import { compareFormulas, rowsChanged } from "../../shared/adjust/compared.ts";
 import { allFlour, baseOf, eachOf, type Formula, prefermented } from "../../shared/adjust/formula.ts";
 import { doughOf, NO_MONEY } from "../../shared/adjust/money.ts";
 import { offersFor } from "../../shared/adjust/swap.ts";
@@ -81,7 +81,7 @@ function randomWish(formula: Formula, { below, one }: Chance): Wish {
 /** What was refused is no change; anything but a sentence fails the test. */
 function changedBy(formula: Formula, wish: Wish): Changed | null {
   try {
-    return applied(formula, wish, NO_LARDER);
+    return applyWish(formula, wish, NO_LARDER);
   } catch (error) {
     if (!(error instanceof CellError)) throw error;
     expect(error.message, JSON.stringify(wish)).toMatch(/^[A-Z0-9].*[.?]$/s);
@@ -112,7 +112,7 @@ function mustHold(before: Formula, changed: Changed, says: string): void {
   if (formula.batch.of === "dough" && !parts.includes("batch"))
     expect(doughOf(formula), says).toBeCloseTo(doughOf(before), 9);
   expect(Number.isFinite(eachOf(formula)), says).toBe(true);
-  const beside = compared(before, formula, NO_MONEY, NO_LARDER);
+  const beside = compareFormulas(before, formula, NO_MONEY, NO_LARDER);
   expect(JSON.stringify(beside.figures), says).not.toMatch(/NaN|Infinity/);
   // A row that is marked was announced, and so was one that is not there any more.
   expect(beside.rows.filter(({ isChanged }) => isChanged).length, says).toBeLessThanOrEqual(rows.size);

@@ -1,6 +1,6 @@
 // Formulas to be adjusted, put together from rows as a sheet has them.
 import { expect } from "vitest";
-import { applied, type Wish } from "../../shared/adjust/changes.ts";
+import { applyWish, type Wish } from "../../shared/adjust/changes.ts";
 import { kindOf } from "../../shared/adjust/edit.ts";
 import { baseOf, type Formula, type Row } from "../../shared/adjust/formula.ts";
 import { CellError, type Fault } from "../../shared/base/refusal.ts";
@@ -45,7 +45,7 @@ export const change = (
   name: string,
   values: Wish["values"],
   own: Larder = NO_LARDER,
-): ReturnType<typeof applied> => applied(formula, { change: name, values }, own);
+): ReturnType<typeof applyWish> => applyWish(formula, { change: name, values }, own);
 
 /** A row over the flour of 100 %, times `of`: the weight where `of` is that flour's. */
 export function amount({ rows }: Formula, name: string, of = 1): number {

@@ -117,6 +117,79 @@ describe("salt, sugar and fat", () => {
     expect(amount(change(dough, "salt", { wanted: "1.75" }).formula, "Salt", 40)).toBeCloseTo(0.7, 9);
   });
 
+  // By hand: so many per cent of all flour, that inside a levain counted.
+  test.each([
+    [
+      "sugar",
+      "a lean dough",
+      [
+        ["Flour", "flour", 500],
+        ["Sugar", "sugar", 10],
+      ],
+      "4",
+      20,
+    ],
+    [
+      "sugar",
+      "a sweet dough of two flours",
+      [
+        ["Flour", "flour", 600],
+        ["Rye", "flour", 200],
+        ["Sugar", "sugar", 80],
+      ],
+      "12.5",
+      100,
+    ],
+    [
+      "sugar",
+      "a levain dough",
+      [
+        ["Flour", "flour", 900],
+        ["Levain", "levain 100%", 200],
+        ["Sugar", "sugar", 50],
+      ],
+      "8",
+      80,
+    ],
+    [
+      "fat",
+      "a lean dough",
+      [
+        ["Flour", "flour", 500],
+        ["Butter", "fat", 10],
+      ],
+      "6",
+      30,
+    ],
+    [
+      "fat",
+      "a brioche",
+      [
+        ["Flour", "flour", 800],
+        ["Butter", "fat", 400],
+      ],
+      "35",
+      280,
+    ],
+    [
+      "fat",
+      "a levain dough",
+      [
+        ["Flour", "flour", 950],
+        ["Levain", "levain 100%", 100],
+        ["Butter", "fat", 60],
+      ],
+      "10",
+      100,
+    ],
+  ] as const)("%s of %s", (name, _of, lines, wanted, grams) => {
+    const before = formulaOf(lines);
+    const { formula, rows } = change(before, name, { wanted });
+    const row = lines.length - 1;
+    expect((formula.rows[row]?.amount ?? 0) * before.batch.amount).toBeCloseTo(grams, 9);
+    expect([...rows]).toEqual([row]);
+  });
+
   test("several rows of one kind change in proportion, and a missing one comes in (by hand)", () => {
     const sweet = formulaOf([
       ["Flour", "flour", 100],

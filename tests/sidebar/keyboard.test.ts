@@ -168,6 +168,12 @@ describe.skipIf(skipWithoutChromium("the keyboard's way through the bench"))("wi
     await panel("Check");
     await says(/^“Hand-out”/);
     await walk("checked");
+    await panel("Adjust");
+    await says(/^“Hand-out”, version 1/);
+    await bench.field("What do you want?").fill("hydration");
+    await press("Hydration to …");
+    await bench.field("Hydration wanted (%)").fill("70");
+    await walk("adjusted");
     await panel("Staff card");
     await bench.field("Made for").waitFor();
     await walk("a card");
