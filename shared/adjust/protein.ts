@@ -16,10 +16,11 @@ const KNOWN = [FIGURE, LABEL] as const;
 const LAWS = ["US", "EU", "UK"] as const;
 
 /** Protein is nitrogen times a factor: 5.7 for wheat in the trade (Jones factors, Merrill and Watt 1973), 6.25 on EU labels (Regulation (EU) 1169/2011, annex I). */
+const USUAL = "as its law or mill counts";
 const FACTORS = { "N × 5.7 (mills, US labels)": 1, "N × 6.25 (EU and UK labels)": 5.7 / 6.25 } as const;
 /** Mills give protein at 14 % of moisture (Baker's Dictionary, absorption); on dry matter it reads as so much more. */
 const MOISTURES = { "as it is, about 14 % moisture": 1, "dry matter": 1 - 0.14 } as const;
-const FACTOR_WORDS = Object.keys(FACTORS) as (keyof typeof FACTORS)[];
+const FACTOR_WORDS = [USUAL, ...(Object.keys(FACTORS) as (keyof typeof FACTORS)[])] as const;
 const MOISTURE_WORDS = Object.keys(MOISTURES) as (keyof typeof MOISTURES)[];
 
 /** Water for the gluten follows; a flour cannot be made weaker with gluten. */
@@ -40,7 +41,13 @@ export const protein: Change = {
       hint: "Only for US labels.",
       when: ["known", LABEL],
     },
-    { name: "factor", label: "Counted as", choices: FACTOR_WORDS, start: FACTOR_WORDS[0] ?? "" },
+    {
+      name: "factor",
+      label: "Counted as",
+      choices: FACTOR_WORDS,
+      start: USUAL,
+      hint: "Mills and US labels count N × 5.7, EU and UK labels N × 6.25.",
+    },
     { name: "moisture", label: "Stated on", choices: MOISTURE_WORDS, start: MOISTURE_WORDS[0] ?? "" },
     {
       name: "wanted",
@@ -95,8 +102,12 @@ export const protein: Change = {
 
 /** From the least to the most that it can be, on the mills' basis. */
 function proteinNow(asked: Asked): readonly [low: number, high: number] {
-  const basis = FACTORS[asked.choice("factor", FACTOR_WORDS)] * MOISTURES[asked.choice("moisture", MOISTURE_WORDS)];
-  if (asked.choice("known", KNOWN) === FIGURE) {
+  const isLabel = asked.choice("known", KNOWN) === LABEL;
+  const law: LabelLaw = isLabel ? asked.choice("law", LAWS) : "US";
+  const factor = asked.choice("factor", FACTOR_WORDS);
+  const usual = law === "US" ? "N × 5.7 (mills, US labels)" : "N × 6.25 (EU and UK labels)";
+  const basis = FACTORS[factor === USUAL ? usual : factor] * MOISTURES[asked.choice("moisture", MOISTURE_WORDS)];
+  if (!isLabel) {
     const now = asked.share("now", { above: 0, max: 0.4 }) * basis;
     return [now, now];
   }
@@ -105,7 +116,6 @@ function proteinNow(asked: Asked): readonly [low: number, high: number] {
   const figure = labelFigure().read(text);
   if (isProblem(figure)) return refuse(`Protein on the label (g) ${figure.problem}.`);
   const serving = asked.numberOrBlank("serving", "the serving's grams, such as 30", { above: 0, max: 1000 });
-  const law: LabelLaw = asked.choice("law", LAWS);
   const { low, high } = asked.named({ protein: "label" }, () =>
     labelProtein(figure, serving === null ? null : grams(serving), law),
   );

@@ -33,8 +33,19 @@ describe("protein with vital gluten", () => {
     expect(as("13.953488372", mill, dry)).toBeCloseTo(as("12", mill, asIs), 6);
   });
 
+  test("an EU label counts N × 6.25 and a US label N × 5.7 where nothing else is said (Regulation (EU) 1169/2011, annex I)", () => {
+    const asked = { known: LABEL, label: "11", wanted: "13" };
+    // 11 × 5.7 ÷ 6.25 is 10.032: by hand, (13 − 10.032) ÷ (75.16 − 13).
+    expect(amount(change(dough, "protein", { ...asked, law: "EU" }).formula, gluten)).toBeCloseTo(0.02968 / 0.6216, 9);
+    expect(amount(change(dough, "protein", { ...asked, law: "UK" }).formula, gluten)).toBeCloseTo(0.02968 / 0.6216, 9);
+    expect(amount(change(dough, "protein", { ...asked, law: "US", serving: "100" }).formula, gluten)).toBeCloseTo(
+      0.02 / 0.6216,
+      9,
+    );
+  });
+
   test("a label is a range: 11 g per 100 g is 10.5 to 11.5 g (whole grams from 10 on in the EU)", () => {
-    const asked = { known: LABEL, label: "11", law: "EU", wanted: "13" };
+    const asked = { known: LABEL, label: "11", law: "EU", wanted: "13", factor: "N × 5.7 (mills, US labels)" };
     const { formula, notes } = change(dough, "protein", asked);
     expect(notes[1]).toMatch(/^The label allows 10.5 % to 11.5 %/);
     // (13 − 11) ÷ (75.16 − 13), the middle of the range.
