@@ -1,4 +1,4 @@
-import type { ColumnModel, SheetModel } from "../shared/sheet/model.ts";
+import { BAKELOG_NAME, type ColumnModel, type SheetModel } from "../shared/sheet/model.ts";
 import { CAUTIONS, cautionsOf } from "./blocks/name.ts";
 
 const input = (name: string, head: string, unit: ColumnModel["unit"]): ColumnModel => ({
@@ -35,6 +35,7 @@ export const bakeOffLog: SheetModel = {
   says: "Mixed, divided, baked and sold, one bake a row: each product's bake loss and handling loss, and what to mix.",
   widths: [92, 166, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84, 84],
   parts: [],
+  defines: { name: BAKELOG_NAME, from: "off_product", to: "off_sold" },
   bands: [
     [
       {

@@ -1,7 +1,7 @@
 import { type ColumnModel, LIST_NAME, type SheetModel, type Unit, WORKED_OUT } from "../shared/sheet/model.ts";
 
 /** How a row of the list tells a cell or a column of its formula sheet: what stands there, or only where it is. */
-export type Told = "cell" | "texts" | "numbers" | "place";
+export type Told = "cell" | "texts" | "numbers" | "figures" | "place";
 
 type Listed = { readonly of: string; readonly is: Told; readonly head: string; readonly unit: Unit };
 
@@ -11,7 +11,7 @@ const aside = (is: Told, ...names: readonly string[]): Listed[] =>
     of,
     is,
     head: of.replace(/_/g, " "),
-    unit: is === "texts" || is === "numbers" ? "text" : "plain",
+    unit: is === "cell" || is === "place" ? "plain" : "text",
   }));
 
 /** What sheets over all formula sheets use of each; `of` is its name in the templates. */
@@ -23,7 +23,8 @@ export const LISTED: readonly Listed[] = [
   seen("cost_ingredients", "Ingredients cost", "money"),
   ...aside("texts", "ingredient", "kind"),
   ...aside("numbers", "grams", "size_cost"),
-  ...aside("place", "cost_of", "size_ingredients", "size_price", "size_margin", "step", "step_start", "step_day"),
+  ...aside("place", "cost_of", "size_ingredients", "size_price", "size_margin", "step_start", "step_day"),
+  ...aside("texts", "step"),
   ...aside("cell", "unpriced", "dough_in_all", "mixer_limit", "mixer_least", "roll_in_name", "roll_in", "pre_step"),
   ...aside("texts", "own_name"),
   ...aside("place", "as_price", "as_minutes"),
@@ -31,6 +32,31 @@ export const LISTED: readonly Listed[] = [
   ...aside("cell", "yield_part", "tax", "margin_part", "cost_words"),
   ...aside("cell", "pre_weight", "pre_hydration", "pre_hours", "levain", "keep", "seed_hydration", "seed_share"),
   ...aside("cell", "law", "label_title", "list", "allergens", "piece", "shelf_days", "date_kind", "storage"),
+  ...aside(
+    "cell",
+    "handling",
+    "coarse",
+    "fine",
+    "ready_minutes",
+    "oven_step",
+    "oven_takes",
+    "oven_reload",
+    "tray_pieces",
+  ),
+  ...aside(
+    "cell",
+    "pre_kind",
+    "dough_target",
+    "room_temp",
+    "flour_temp",
+    "tap_temp",
+    "friction_own",
+    "preferment_temp",
+    "held_share",
+  ),
+  ...aside("texts", "size_name"),
+  ...aside("figures", "size_scaled", "step_minutes", "step_temp", "whole_part"),
+  ...aside("place", "pre_part"),
 ];
 
 /** The first sizes of each, field by field: what a table of all products shows. */

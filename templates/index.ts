@@ -14,6 +14,7 @@ import { levainLoaf } from "./levain-loaf.ts";
 import { mixLog } from "./mix-log.ts";
 import { panLoaf } from "./pan-loaf.ts";
 import { priceSheet } from "./price-sheet.ts";
+import { regularOrders } from "./production/regular.ts";
 import { settings } from "./settings.ts";
 import { softBun } from "./soft-bun.ts";
 
@@ -42,4 +43,5 @@ export const SHEETS: readonly SheetModel[] = /* @__PURE__ */ TEMPLATES.concat([
   settings,
   allergenTable,
   labelText,
+  regularOrders,
 ]);

@@ -9,6 +9,8 @@ export type CardWeight = {
   readonly perMix: boolean;
   /** Which of the stages' columns it stands in. */
   readonly stage: number;
+  /** Part of the levain's feed, which a shift takes from the production's own chain of feeds. */
+  readonly isFeed?: true;
 };
 
 export type CardData = {

@@ -106,7 +106,8 @@ function feeding(
 function grown(levain: Levain, feeds: Feeding[]): Chain {
   for (let more = 0; more < MAX_GROWING; more++) {
     const first = feeds[0] as Feeding;
-    if (levain.seedWeight !== null || first.seed <= levain.mother * (1 + 1e-9)) break;
+    // Without a mother there is nothing to grow.
+    if (levain.mother <= 0 || levain.seedWeight !== null || first.seed <= levain.mother * (1 + 1e-9)) break;
     // The feed that was the first is seeded from a feed now, which has the levain's own hydration.
     const next = feeding(levain, first.at, first.uses, first.setAside, false);
     const grow = feeding(levain, later(first.at, -levain.ripeFrom), [], next.seed, true);

@@ -14,6 +14,7 @@ import type { ConnectAnswer, ConnectAsk } from "./connect.ts";
 import type { HistoryAnswer, HistoryAsk, ReviseAnswer, ReviseAsk } from "./history.ts";
 import type { InsertAnswer, InsertAsk } from "./insert.ts";
 import type { LookAsk, Snapshot } from "./look.ts";
+import type { LotRow, LotsAnswer } from "./lots.ts";
 import type { MakeAsk } from "./make.ts";
 import type { RemakeAsk } from "./remake.ts";
 import type { CheckAnswer, CheckStep } from "./self-check.ts";
@@ -32,6 +33,8 @@ export type FormulaSummary = {
   readonly mixes: number | null;
   readonly pieces: number | null;
   readonly ingredients: readonly string[];
+  /** What of it can be ordered: its sizes, "" for the only one of a sheet without names. */
+  readonly sizes: readonly string[];
   /** Where it shows an error instead of its weights, and what to do; left out where it shows none. */
   readonly trouble?: string;
 };
@@ -91,6 +94,8 @@ export type ServerQuestions = {
   take: { readonly ask: { readonly sheet: string }; readonly answer: TakeAnswer };
   /** What stands in the workbook. */
   look: { readonly ask: LookAsk; readonly answer: Snapshot };
+  /** Rows into the lot log. */
+  lots: { readonly ask: { readonly rows: readonly LotRow[] }; readonly answer: LotsAnswer };
   /** A planned sheet, written; `note` says what could not be done beside it. */
   make: { readonly ask: MakeAsk; readonly answer: { readonly sheet: string; readonly note?: string } };
   /** A formula sheet, built anew in the place of another, with all that was typed there. */
@@ -154,14 +159,64 @@ export type PlannedQuestions = AdjustQuestions & {
     readonly ask: Record<string, never>;
     readonly answer: { readonly rows: readonly (readonly string[])[]; readonly without: number };
   };
-  /** A day sheet, please; `day` is such as 2026-01-31, and so is that of an order for another day. */
+  /** A production sheet, please; days are such as 2026-01-31. With one day its customers may stand across. */
   day: {
     readonly ask: {
       readonly day: string;
-      readonly orders: readonly { readonly sheet: string; readonly pieces: number; readonly day?: string }[];
+      readonly days?: readonly string[];
+      readonly across?: "days" | "customers";
+      readonly orders: readonly ProductionOrder[];
     };
     readonly answer: { readonly sheet: string; readonly note?: string };
   };
+  /** The production sheets of the workbook with their days, the newest first. */
+  productions: {
+    readonly ask: Record<string, never>;
+    readonly answer: { readonly sheets: readonly { readonly sheet: string; readonly days: readonly string[] }[] };
+  };
+  /** What a shift weighs, please, and the timetable of one or of all. */
+  weighUp: { readonly ask: ShiftAsk; readonly answer: { readonly sheet: string; readonly note?: string } };
+  timetable: { readonly ask: ShiftAsk; readonly answer: { readonly sheet: string; readonly note?: string } };
+  /** A card for each dough that a shift mixes, please, as sheets or as pages to print. */
+  cards: { readonly ask: ShiftAsk; readonly answer: { readonly sheet: string; readonly note?: string } };
+  night: { readonly ask: ShiftAsk; readonly answer: { readonly pages: readonly NightPage[] } };
+  /** Lots that were entered on weigh-ups, please into the lot log. */
+  keepLots: { readonly ask: Record<string, never>; readonly answer: LotsAnswer };
+  /** Delivery notes, please. */
+  customers: {
+    readonly ask: { readonly sheet: string };
+    readonly answer: { readonly sheet: string; readonly note?: string };
+  };
+  /** What to order for a production sheet, please. */
+  purchases: {
+    readonly ask: { readonly sheet: string };
+    readonly answer: { readonly sheet: string; readonly note?: string };
+  };
+};
+
+/** A shift from one time to just before another, such as 2026-01-31T22:00; the whole production without them. */
+export type ShiftAsk = { readonly sheet: string; readonly from?: string; readonly to?: string };
+
+/** A page as rows of cells; widths are those of its columns on a sheet. */
+export type NightPage = {
+  readonly title: string;
+  readonly widths: readonly number[];
+  readonly rows: readonly (readonly NightCell[])[];
+};
+export type NightCell = {
+  readonly text: string;
+  readonly size: number;
+  readonly isBold: boolean;
+  readonly isRuled: boolean;
+  readonly side: "left" | "right" | "center";
+};
+
+export type ProductionOrder = {
+  readonly sheet: string;
+  readonly size?: string;
+  readonly customer?: string;
+  readonly pieces: number;
+  readonly day?: string;
 };
 
 /** All that a panel may ask. */

@@ -186,6 +186,12 @@ export const LIST_NAME = "gramwright_formulas";
 export const LABEL_TEXT_NAME = "gramwright_labeltext";
 /** Where the shop's settings stand; the bench begins new formulas with them. */
 export const SETTINGS_NAME = "gramwright_settings";
+/** Where the first bake log has its rows, from the product to the pieces sold. */
+export const BAKELOG_NAME = "gramwright_bakelog";
+/** Where the lots of all mixes stand. */
+export const LOTS_NAME = "gramwright_lots";
+/** Where customers' regular orders stand, by weekday; production sheets take them from there. */
+export const REGULAR_NAME = "gramwright_regular";
 /** Where the first mix log tells its line: factor at 0 min, more a minute, typical miss, mixes read, degrees. */
 export const MIXLOG_NAME = "gramwright_mixlog";
 /** Where versions of formulas are kept. */

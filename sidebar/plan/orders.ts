@@ -1,114 +1,148 @@
 import { isProblem } from "../../shared/cells/cell.ts";
-import type { FormulaSummary } from "../../shared/protocol/bench.ts";
+import type { FormulaSummary, ProductionOrder } from "../../shared/protocol/bench.ts";
 import { actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
 import { type Form, forget, goTo, messageLine, newForm, newId, showTroubles, textField } from "../kit/fields.ts";
 import { readQuantity } from "../new-formula/quantity.ts";
 import { section } from "../new-formula/sections.ts";
 import { type Trouble, trouble } from "../new-formula/trouble.ts";
+import { type PastedText, pasteField, readPasted } from "./paste-orders.ts";
 
-type DayTyped = { date: string; readonly pieces: Map<string, string> };
-/** What was typed, by day and formula sheet; it outlives another look at the workbook. */
-export type Typed = { readonly days: DayTyped[] };
-export const nothingTyped = (): Typed => ({ days: [{ date: "", pieces: new Map() }] });
+/** Orders of one day, of one customer or of the shop. */
+type GroupTyped = { date: string; customer: string; readonly pieces: Map<string, string> };
+/** What was typed; it outlives another look at the workbook. */
+export type Typed = { readonly groups: GroupTyped[]; readonly pasted: PastedText };
+export const nothingTyped = (): Typed => ({
+  groups: [{ date: "", customer: "", pieces: new Map() }],
+  pasted: { text: "" },
+});
+
+/** A formula sheet and one of its sizes, as a field calls it. */
+export type Item = { readonly sheet: string; readonly size: string; readonly label: string };
+export const itemsOf = (sheets: readonly FormulaSummary[]): Item[] =>
+  sheets.flatMap(({ sheet, sizes }) =>
+    sizes.map((size) => ({ sheet, size, label: size === "" || sizes.length === 1 ? sheet : `${sheet}, ${size}` })),
+  );
 
 /** Pieces of each product for one day or several, and below them why others are not among them. */
-export function orderForm(sheets: readonly FormulaSummary[], others: readonly string[], typed: Typed): Node[] {
+export function orderForm(
+  sheets: readonly FormulaSummary[],
+  others: readonly string[],
+  typed: Typed,
+  built: (sheet: string, days: readonly string[]) => void,
+): Node[] {
   let wanted = false;
+  const items = itemsOf(sheets);
   const form = newForm();
-  const dayPart = (day: DayTyped) => dayGroup(form, sheets, typed, day, () => another.focus());
-  const days = element("div", {}, ...typed.days.map(dayPart));
-  form.onChange(() => showTroubles(form, readOrders(sheets, typed).troubles, wanted));
+  const part = (group: GroupTyped) => groupFields(form, items, typed, group, () => another.focus());
+  const groups = element("div", {}, ...typed.groups.map(part));
+  form.onChange(() => showTroubles(form, readOrders(items, typed).troubles, wanted));
   const another = element(
     "button",
     {
       type: "button",
       class: "quiet-button",
       click: () => {
-        const day = { date: dayAfter(typed.days[typed.days.length - 1]?.date ?? ""), pieces: new Map() };
-        typed.days.push(day);
-        const part = dayPart(day);
-        days.append(part);
+        const date = dayAfter(typed.groups[typed.groups.length - 1]?.date ?? "");
+        const group = { date, customer: "", pieces: new Map<string, string>() };
+        typed.groups.push(group);
+        const added = part(group);
+        groups.append(added);
         form.changed();
-        part.querySelector("input")?.focus();
+        added.querySelector("input")?.focus();
       },
     },
-    "Orders for another day",
+    "Add another day or customer",
   );
   const act = actionButton({
     question: "day",
-    label: "Make the day sheet",
+    label: "Build the production",
     asked: () => {
-      const { orders, troubles } = readOrders(sheets, typed);
+      const { orders, days, troubles } = readOrders(items, typed);
       const [first] = troubles;
       wanted = first !== undefined;
       form.changed();
-      if (first === undefined) return { day: firstOf(orders), orders };
+      if (first === undefined) return { day: days[0] ?? "", days, orders };
       goTo(form, first.at);
       return null;
     },
-    busy: () => "Making the day sheet …",
-    done: ({ sheet, note }) =>
-      `Made “${sheet}”, a sheet of its own.${note === undefined ? "" : ` ${note}`} Type there what is in stock and what a pack holds.`,
+    busy: () => "Building the production …",
+    done: ({ sheet, note }) => {
+      built(sheet, readOrders(items, typed).days);
+      return `Built “${sheet}”. Change orders there; mixes and weights follow.${note === undefined ? "" : ` ${note}`}`;
+    },
     silent: "The sheet may still be on its way: look at the tabs under the grid before you ask again.",
   });
-  form.changed();
-  return [
+  const nodes = [
     section(
       "Orders",
-      element("p", { class: "hint" }, "Pieces of each product; leave blank what is not made."),
-      days,
+      element("p", { class: "hint" }, "Pieces of each product. Leave blank what you are not making."),
+      groups,
       another,
+      pasteField(form, typed.pasted),
       ...others.map((says) => element("p", { class: "hint" }, says)),
       ...act.nodes,
     ),
   ];
+  form.changed();
+  return nodes;
 }
 
-/** The fields of one day: its date, and the pieces of each product. */
-function dayGroup(
+/** The fields of one day and customer. */
+function groupFields(
   form: Form,
-  sheets: readonly FormulaSummary[],
+  items: readonly Item[],
   typed: Typed,
-  day: DayTyped,
+  group: GroupTyped,
   afterRemoval: () => void,
 ): HTMLElement {
-  const at = () => typed.days.indexOf(day);
-  const pieceFields = sheets.map(({ sheet }, place) =>
+  const at = () => typed.groups.indexOf(group);
+  const pieceFields = items.map(({ label }, place) =>
     textField(
       form,
-      { at: () => `pieces/${at()}/${place}`, label: () => sheet, numeric: true, inline: true },
+      { at: () => `pieces/${at()}/${place}`, label: () => label, numeric: true, inline: true },
       {
-        get: () => day.pieces.get(sheet) ?? "",
+        get: () => group.pieces.get(label) ?? "",
         set: (text) => {
-          day.pieces.set(sheet, text);
+          group.pieces.set(label, text);
         },
       },
     ),
   );
-  const removeDay = () => {
-    typed.days.splice(at(), 1);
-    forget(form, group);
-    group.remove();
+  const customer = textField(
+    form,
+    { at: () => `customer/${at()}`, label: () => "Customer", hint: "If blank, for the shop.", inline: true },
+    {
+      get: () => group.customer,
+      set: (text) => {
+        group.customer = text;
+      },
+    },
+  );
+  const remove = () => {
+    typed.groups.splice(at(), 1);
+    forget(form, fields);
+    fields.remove();
     form.changed();
     afterRemoval();
   };
-  const removal = element("button", { type: "button", class: "quiet-button", click: removeDay }, "Without this day");
-  const group = element(
+  const removal = element("button", { type: "button", class: "quiet-button", click: remove }, "Remove these orders");
+  const fields = element(
     "div",
     { role: "group" },
-    dateField(form, day, () => `date/${at()}`),
+    dateField(form, group, () => `date/${at()}`),
+    customer,
     ...pieceFields,
     removal,
   );
   form.onChange(() => {
-    group.setAttribute("aria-label", `Day ${at() + 1}`);
-    removal.hidden = typed.days.length === 1;
+    fields.setAttribute("aria-label", `Orders ${at() + 1}`);
+    removal.hidden = typed.groups.length === 1;
   });
-  return group;
+  return fields;
 }
 
-function dateField(form: Form, day: DayTyped, at: () => string): HTMLElement {
+function dateField(form: Form, group: GroupTyped, at: () => string): HTMLElement {
   const id = newId();
   const message = messageLine();
   const date = element("input", {
@@ -116,38 +150,37 @@ function dateField(form: Form, day: DayTyped, at: () => string): HTMLElement {
     type: "date",
     "aria-describedby": message.id,
     input: () => {
-      day.date = date.value;
+      group.date = date.value;
       form.changed();
     },
   });
-  date.value = day.date;
+  date.value = group.date;
   form.places.add({ at, control: date, message });
   return element("div", { class: "field inline" }, element("label", { class: "label", for: id }, "Day"), date, message);
 }
 
 const UNITS = { weight: "g", temperature: "C", length: "cm" } as const;
-type Order = { readonly sheet: string; readonly pieces: number; readonly day?: string };
+type Read = { readonly orders: ProductionOrder[]; readonly days: string[]; readonly troubles: Trouble[] };
 
-function readOrders(sheets: readonly FormulaSummary[], { days }: Typed): { orders: Order[]; troubles: Trouble[] } {
+function readOrders(items: readonly Item[], { groups, pasted }: Typed): Read {
   const troubles: Trouble[] = [];
-  const orders = days.flatMap(({ date, pieces: typed }, at) => {
-    const ordered = sheets.flatMap(({ sheet }, place): Order[] => {
-      const pieces = readQuantity(typed.get(sheet) ?? "", "count", UNITS);
+  const orders = groups.flatMap(({ date, customer, pieces: typed }, at) => {
+    const ordered = items.flatMap(({ sheet, size, label }, place): ProductionOrder[] => {
+      const pieces = readQuantity(typed.get(label) ?? "", "count", UNITS);
       if (isProblem(pieces)) troubles.push(trouble(`pieces/${at}/${place}`, `The number of pieces ${pieces.problem}.`));
       if (pieces === null || isProblem(pieces)) return [];
-      return [{ sheet, pieces, ...(date === "" ? {} : { day: date }) }];
+      return [{ sheet, size, customer: customer.trim(), pieces, day: date }];
     });
-    if (ordered.length > 0 && date === "" && days.length > 1)
+    // A day without orders of its own takes the regular ones.
+    if (date === "" && (ordered.length > 0 || groups.length === 1))
       troubles.push(trouble(`date/${at}`, "Choose the day of these orders.", true));
     return ordered;
   });
-  if (orders.length === 0 && troubles.length === 0)
-    troubles.push(trouble("pieces/0/0", "Enter how many pieces of at least one product you want.", true));
-  return { orders, troubles };
+  const days = [...new Set(groups.flatMap(({ date }) => (date === "" ? [] : [date])))].sort();
+  const read = readPasted(pasted, items, days);
+  troubles.push(...read.troubles.map((says) => trouble("pasted", says)));
+  return { orders: [...orders, ...read.orders], days, troubles };
 }
-
-/** The first day that is ordered for; "" where none is chosen. */
-const firstOf = (orders: readonly Order[]): string => orders.flatMap(({ day }) => day ?? []).sort()[0] ?? "";
 
 function dayAfter(date: string): string {
   const time = Date.parse(`${date}T00:00:00Z`);

@@ -5,17 +5,21 @@ import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";
 import { section } from "../new-formula/sections.ts";
 import { labels } from "./labels.ts";
 import { pickedLarder } from "./larder.ts";
+import { nightForm, type Productions } from "./night.ts";
 import { nothingTyped, orderForm } from "./orders.ts";
 import { refresh } from "./refresh.ts";
 
-/** Orders of a day to a day sheet, and the two logs that teach a shop its own figures. */
+/** Orders to a production, what its shifts need, and the two logs that teach a shop its own figures. */
 export const day: Panel = {
   name: "Plan",
   heading: "Plan a day",
   open: () => {
     const body = element("div", {});
+    const night = element("div", {});
     const typed = nothingTyped();
     let shownFor = "";
+    const showNight = (sheets: Productions) => night.replaceChildren(...(sheets.length === 0 ? [] : nightForm(sheets)));
+    let productions: Productions = [];
     const reading = actionButton(
       {
         question: "formulas",
@@ -26,7 +30,8 @@ export const day: Panel = {
           const ready = sheets.filter((one) => leftOut(one) === null);
           const others = sheets.flatMap((one) => leftOut(one) ?? []);
           const read = JSON.stringify([ready, others]);
-          if (read !== shownFor) body.replaceChildren(...(ready.length === 0 ? [] : orderForm(ready, others, typed)));
+          if (read !== shownFor)
+            body.replaceChildren(...(ready.length === 0 ? [] : orderForm(ready, others, typed, built)));
           shownFor = read;
           const none =
             "There is no formula sheet that makes pieces in this workbook yet. Build one under New formula, then look again.";
@@ -36,12 +41,38 @@ export const day: Panel = {
       },
       "quiet-button",
     );
+    const built = (sheet: string, days: readonly string[]) => {
+      productions = [{ sheet, days }, ...productions.filter((one) => one.sheet !== sheet)];
+      showNight(productions);
+    };
+    const older = actionButton(
+      {
+        question: "productions",
+        label: "Find the production sheets",
+        asked: () => ({}),
+        busy: () => "Reading the workbook …",
+        done: ({ sheets }) => {
+          productions = sheets;
+          showNight(productions);
+          return sheets.length === 0 ? "There is no production sheet yet. Build one from orders first." : "";
+        },
+        silent: "Wait until the sheets are calculated, then try again.",
+      },
+      "quiet-button",
+    );
     void reading.run();
     return element(
       "div",
       { [SHOWN_AGAIN]: () => void reading.run() },
       ...reading.nodes,
       body,
+      night,
+      section(
+        "Productions that are there",
+        element("p", { class: "hint" }, "Weigh-up, timetable and lists of orders that were entered before."),
+        ...older.nodes,
+        ...regularOrders(),
+      ),
       logs(),
       money(),
       refresh(),
@@ -90,6 +121,20 @@ const MONEY: readonly Beside[] = [
     parts: ["products"],
   },
 ];
+
+const regularOrders = (): readonly Node[] =>
+  actionButton(
+    {
+      question: "build",
+      label: "Build a sheet of regular orders",
+      asked: () => ({ template: "regular-orders", options: { ...UNITS, parts: [] }, values: {} }),
+      busy: () => "Building the sheet …",
+      done: ({ sheet, note }) =>
+        `Built “${sheet}”. Enter there what customers take each weekday.${note === undefined ? "" : ` ${note}`}`,
+      silent: "The sheet may still be on its way: look at the tabs under the grid.",
+    },
+    "quiet-button",
+  ).nodes;
 
 const logs = (): HTMLElement => sheetsBeside("Logs", "They are built in grams and °C, and filled in by hand.", LOGS);
 const money = (): HTMLElement =>

@@ -59,7 +59,7 @@ export function look(asked: Readonly<Record<string, unknown>>): Snapshot {
   }
   const one = sheet === undefined ? null : sheet === "" ? workbook.getActiveSheet() : workbook.getSheetByName(sheet);
   if (one === null) return { front: "", sheets: [], names: found };
-  const read = readable(one);
+  const read = readable(one, unnamed);
   const texts = shown ? cellsOf(one).getDisplayValues() : [];
   const sheets = [
     {
@@ -86,9 +86,9 @@ function inOrder(
 }
 
 /** A sheet that was asked for; the tab of a chart has no cells, and Google fails at reading any. */
-function readable(sheet: Sheet): SeenSheet {
+function readable(sheet: Sheet, unnamed?: boolean): SeenSheet {
   try {
-    return seenSheet(sheet);
+    return seenSheet(sheet, unnamed);
   } catch (error) {
     let isChart = false;
     attempt(() => {

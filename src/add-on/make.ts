@@ -43,7 +43,7 @@ function unlisted(list: GoogleAppsScript.Spreadsheet.Range, row: readonly string
     list.getSheet().appendRow(row.map((formula) => aboutTab(formula, tab)));
     return "";
   } catch (error) {
-    return `It may have no row in the formula list, which could not be written (${becauseOf(error)}). If the list is protected, ask its owner to let you edit it. Price and day sheets find the new sheet all the same.`;
+    return `It may have no row in the formula list, which could not be written (${becauseOf(error)}). If the list is protected, ask its owner to let you edit it. Price and production sheets find the new sheet all the same.`;
   }
 }
 

@@ -10,6 +10,7 @@ import { goTo } from "./go-to.ts";
 import { history, revise } from "./history.ts";
 import { insert } from "./insert.ts";
 import { look } from "./look.ts";
+import { keepLots } from "./lots.ts";
 import { make } from "./make.ts";
 import { remake } from "./remake.ts";
 import { check } from "./self-check.ts";
@@ -52,6 +53,7 @@ const UNDONE: ReadonlyMap<string, string> = new Map([
   ["check", "The check could not be finished"],
   ["take", "The typed weights could not be taken"],
   ["history", "The formula history could not be read"],
+  ["lots", "The lots could not be kept"],
   ["revise", "The formula could not be changed, and stands as it was"],
 ]);
 
@@ -68,6 +70,7 @@ const answers: { readonly [Q in ServerQuestion]: (asked: Asked) => ServerQuestio
   insert: (asked) => locked(() => insert(asked)),
   check: (asked) => locked(() => check(asked)),
   take: (asked) => locked(() => takeTyped(asked)),
+  lots: (asked) => locked(() => keepLots(asked)),
   history,
   revise: (asked) => locked(() => revise(asked)),
 };

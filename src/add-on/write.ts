@@ -96,7 +96,7 @@ function fill(sheet: Sheet, plan: Writable): void {
   all.setBackgrounds(plan.looks.map((row) => row.map(({ ground }) => ground)));
   all.setTextStyles(textStyles(plan));
   all.setHorizontalAlignments(plan.aligned as ("left" | "right" | "center")[][]);
-  sheet.getRangeList(plan.wrapped as string[]).setWrap(true);
+  if (plan.wrapped.length > 0) sheet.getRangeList(plan.wrapped as string[]).setWrap(true);
   drawBorders(sheet, plan);
   all.setDataValidations(plan.validations.map((row) => row.map((one) => (one === null ? null : validation(one)))));
   foldAway(sheet, plan);
@@ -117,8 +117,24 @@ function foldAway(sheet: Sheet, { hidden, frozen, page, columns, aside }: Writab
     .shiftColumnGroupDepth(1)
     .collapseGroups();
   for (const { format, ranges } of aside.formats) sheet.getRangeList(ranges as string[]).setNumberFormat(format);
-  for (const { row, column, cells } of aside.words)
-    sheet.getRange(row + 1, column + 1, 1, cells.length).setValues([cells as (string | number)[]]);
+  const words = wholeOf(aside.words);
+  if (words !== null)
+    sheet
+      .getRange(words.row + 1, words.column + 1, words.cells.length, words.cells[0]?.length ?? 0)
+      .setValues(words.cells);
+}
+
+/** Words beside the page with the blanks between them, to be written in one call; formulas come over the blanks afterwards. */
+function wholeOf(
+  runs: Writable["aside"]["words"],
+): { row: number; column: number; cells: (string | number)[][] } | null {
+  if (runs.length === 0) return null;
+  const [row, last] = [Math.min(...runs.map((run) => run.row)), Math.max(...runs.map((run) => run.row))];
+  const column = Math.min(...runs.map((run) => run.column));
+  const wide = Math.max(...runs.map((run) => run.column + run.cells.length)) - column;
+  const cells = Array.from({ length: last - row + 1 }, () => Array<string | number>(wide).fill(""));
+  for (const run of runs) cells[run.row - row]?.splice(run.column - column, run.cells.length, ...run.cells);
+  return { row, column, cells };
 }
 
 /** Colour, weight, slant and size at once: one call in the place of four. */

@@ -25,6 +25,7 @@ const WORKBOOK_NAMES = new Set([
   "gramwright_mixlog",
   "gramwright_shop",
   "gramwright_formulas",
+  "gramwright_regular",
 ]);
 
 /** The longest chain of calls reading calls that a formula sheet may have. */

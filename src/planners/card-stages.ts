@@ -99,12 +99,23 @@ function feed(sheet: FormulaSheet): CardWeight[] {
     const value = sheet.number(name);
     return value === null
       ? []
-      : [{ says, base: (value / levain) * inDough, fixed: (value / levain) * seed, perMix: false, stage: 0 }];
+      : [
+          {
+            says,
+            base: (value / levain) * inDough,
+            fixed: (value / levain) * seed,
+            perMix: false,
+            stage: 0,
+            isFeed: true,
+          },
+        ];
   };
   return [
     ...part("feed_seed", "Levain to build for all: seed"),
     ...part("feed_flour", "Levain to build for all: flour"),
     ...part("feed_water", "Levain to build for all: water"),
-    ...(seed > 0 ? [{ says: "Keep back of it as seed", base: 0, fixed: seed, perMix: false, stage: 0 }] : []),
+    ...(seed > 0
+      ? [{ says: "Keep back of it as seed", base: 0, fixed: seed, perMix: false, stage: 0, isFeed: true as const }]
+      : []),
   ];
 }

@@ -3,9 +3,11 @@
 import { refuse } from "../../shared/base/refusal.ts";
 import { quote, showNumber } from "../../shared/base/show.ts";
 import { fromGrams, grams } from "../../shared/base/units.ts";
+import { allergenLine } from "../../shared/card/allergens.ts";
 import type { CardAmount, CardAsk, CardData } from "../../shared/card/data.ts";
 import { upOnSteps } from "../../shared/card/values.ts";
 import { makesBatter } from "../../shared/sheet/template-inputs.ts";
+import { CAUTIONS } from "../../templates/blocks/name.ts";
 import { addedWeights, same, stagesOf } from "./card-stages.ts";
 import type { FormulaSheet } from "./formula-sheet.ts";
 
@@ -100,7 +102,6 @@ function factsOf(sheet: FormulaSheet): string[] {
   // Where a size is the tin's, the card says its weight already.
   const isSaid = tin === null || sizesOf(sheet).some((size) => Math.abs(size.weight - tin) < 1e-6 * tin);
   const inTin = isSaid ? "" : `, ${showNumber(upOnSteps(tin, scaleSteps(sheet)))} ${unit} in each`;
-  const allergens = sheet.text("allergens");
   const check = sheet.text("check");
   return [
     ...(check === "" || check.startsWith("#") ? [] : [`First look at the formula sheet: ${check}`]),
@@ -108,9 +109,7 @@ function factsOf(sheet: FormulaSheet): string[] {
     ...(sizes.length === 0 || shape === ""
       ? []
       : [`Tin: ${shape}, ${tinSizes(sizes)} ${shape === "water" ? "g of water" : length}${inTin}.`]),
-    allergens === "" || allergens.startsWith("#")
-      ? "Allergens: not on the formula sheet; read the suppliers' labels."
-      : `Allergens: ${allergens}.${allergens.includes("cross-contact") ? "" : " Cross-contact is not assessed."}`,
+    allergenLine(sheet.text("allergens")),
   ];
 }
 
@@ -149,7 +148,16 @@ const cautionsOf = (sheet: FormulaSheet): string[] =>
     .flat()
     .flatMap((item) => ("lines" in item ? item.lines : []))
     .flatMap(({ cells }) => cells)
-    .flatMap(({ role, text }) => (role === "caution" && text !== undefined && sheet.says(text) ? [text] : []));
+    .flatMap(({ role, text }) =>
+      role === "caution" && text !== undefined && sheet.says(text) && concerns(sheet, text) ? [text] : [],
+    );
+
+/** Labels and guides are no work of the shift, and egg is a matter where there is some. */
+function concerns(sheet: FormulaSheet, caution: string): boolean {
+  if (caution === CAUTIONS.guides) return false;
+  if (caution !== CAUTIONS.egg) return true;
+  return sheet.rows.some(({ kind, weight }) => /^(?:egg|dairy)/i.test(kind) && (weight ?? 0) > 0);
+}
 
 /** How much the card is for; refuses what the sheet cannot tell. */
 export function cardAmount(data: CardData, { by, amount, ingredient, kind }: CardAsk): CardAmount {
@@ -177,6 +185,9 @@ export function cardAmount(data: CardData, { by, amount, ingredient, kind }: Car
     case "mixes":
       return { by, says: "Mixes wanted", base: data.mixes, wanted: wanted(data.mixes) };
     default:
+      // Pieces are what people have; where the sheet does not say them, mixes.
+      if (kind === "living" && (data.pieces ?? 0) > 0)
+        return { by: "pieces", says: "Pieces wanted", base: data.pieces ?? 0, wanted: data.pieces ?? 0 };
       return kind === "living" || data.pieces === null
         ? { by: "mixes", says: "Mixes wanted", base: data.mixes, wanted: data.mixes }
         : { by: "mixes", says: "Mixes", base: data.mixes, wanted: data.mixes };

@@ -7,11 +7,12 @@ import type { Calculated, Call } from "../../shared/protocol/calculate.ts";
 import { hydrationBand, STYLE_NAMES, type StyleName, styleNamed } from "../../shared/review/bands.ts";
 import { UNREADABLE } from "../../shared/review/remark.ts";
 import { a1 } from "../../shared/sheet/a1.ts";
-import { LARDER_NAME } from "../../shared/sheet/model.ts";
+import { BAKELOG_NAME, LARDER_NAME, MIXLOG_NAME } from "../../shared/sheet/model.ts";
 import { typedOver } from "../../shared/typing/take.ts";
 import { sheetPictures } from "./check-pictures.ts";
 import { flourFacts } from "./flour-facts.ts";
 import { type FormulaSheet, mustBeCalculated, refuseOther, seenAs } from "./formula-sheet.ts";
+import { learnedFacts } from "./learned-facts.ts";
 import { changeableParts } from "./parts-on-sheet.ts";
 import { type NotedCell, sheetNotes } from "./sheet-notes.ts";
 import { sheetTroubles } from "./sheet-troubles.ts";
@@ -37,7 +38,7 @@ export const usualStyle = (template: string): StyleName => USUAL[template] ?? "h
 
 /** Reviews the sheet in front for a style; "" takes the usual one of its template. Only reads. */
 export function* reviewSheet(asked: Readonly<Record<string, unknown>>): Steps<SheetReview> {
-  const { sheets, names } = yield* look({ sheet: "", shown: true, cells: [LARDER_NAME] });
+  const { sheets, names } = yield* look({ sheet: "", shown: true, cells: [LARDER_NAME, MIXLOG_NAME, BAKELOG_NAME] });
   const [seen] = sheets;
   const sheet = seen === undefined ? null : seenAs(seen);
   if (seen === undefined || sheet === null) return refuseOther(seen?.name ?? "");
@@ -60,7 +61,7 @@ export function* reviewSheet(asked: Readonly<Record<string, unknown>>): Steps<Sh
   const hydration = hydrated.length === 0 ? UNKNOWN : (told[0] ?? UNKNOWN);
   const after = told.slice(hydrated.length);
   const typed = typedOver(seen.values, null)?.weights ?? [];
-  const noted = sheetNotes(sheet, style, names[0]?.values);
+  const noted = sheetNotes(sheet, style, names.find(({ name }) => name === LARDER_NAME)?.values);
   return {
     sheet: sheet.name,
     title: sheet.title,
@@ -75,6 +76,7 @@ export function* reviewSheet(asked: Readonly<Record<string, unknown>>): Steps<Sh
       ...flourFacts(sheet, rows),
       ...tin.map(() => tinFact(after[0] ?? UNKNOWN)),
       ...waterFact(sheet, after[tin.length]),
+      ...learnedFacts(sheet, names),
     ],
     pictures: sheetPictures(sheet),
   };

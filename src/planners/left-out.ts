@@ -7,7 +7,7 @@ export function leftOut({
   pieces,
   ingredients,
   trouble,
-}: Omit<FormulaSummary, "title" | "mixes" | "unit">): string | null {
+}: Omit<FormulaSummary, "title" | "mixes" | "unit" | "sizes">): string | null {
   if (trouble !== undefined) return `“${sheet}” is left out. ${trouble}`;
   if (ingredients.length === 0 || dough === null)
     return `“${sheet}” is left out: it shows no weights. Type on it how much to make, and its percentages.`;

@@ -20,11 +20,14 @@ export type ListedSheet = { readonly sheet: Overview; readonly tab: Tab };
 
 /** Where a name has one in it the row has too many parts, and the sheet itself is read. */
 const BETWEEN = "|";
+const NO_FIGURE = "-";
 /** What a row says of a cell or column; a blank cell would come over as 0, and an error has no figure. */
 const SAYS: Readonly<Record<Told, (at: string) => string>> = {
   cell: (at) => `=IFERROR(IF(LEN(${at})=0;"";${at});"")`,
   texts: (at) => `=TEXTJOIN("${BETWEEN}";FALSE();${at})`,
   numbers: (at) => `=ARRAYFORMULA(TEXTJOIN(" ";TRUE();IF(ISNUMBER(${at});ROW(${at})-MIN(ROW(${at}));"")))`,
+  // In millionths, so that no locale's decimals stand in a text.
+  figures: (at) => `=ARRAYFORMULA(TEXTJOIN(" ";FALSE();IF(ISNUMBER(${at});ROUND(10^6*${at};0);"${NO_FIGURE}")))`,
   place: (at) => `=ROWS(${at})`,
 };
 const NOT_THERE = '=""';
@@ -125,6 +128,10 @@ function listedSheet(formulas: readonly Seen[], values: readonly Seen[]): Listed
     text: (name) => String(value(name)).trim(),
     column: (name) => lines(name).map((line) => line.trim()),
     numbered,
+    figures: (name) =>
+      String(value(name))
+        .split(" ")
+        .map((one) => (/^-?\d+$/.test(one) ? Number(one) / 1e6 : null)),
   };
   return { sheet, tab };
 }

@@ -20,6 +20,8 @@ export type Overview = Pick<FormulaSheet, "name" | "title" | "zone"> & {
   readonly column: (name: string) => readonly string[];
   /** Which rows of a column hold a number, counted from the upper edge row. */
   readonly numbered: (name: string) => readonly number[];
+  /** The rows of a column of numbers to six decimals, from its upper edge row. */
+  readonly figures: (name: string) => readonly (number | null)[];
 };
 
 /** Where a formula sheet says which of its rows count, other sheets read those alone. */
@@ -50,6 +52,7 @@ export function references(
 }
 
 export function overviewOf(sheet: FormulaSheet): Overview {
+  const rows = (name: string) => Array.from({ length: sheet.zone(name)?.rows ?? 0 }, (_, at) => at);
   return {
     name: sheet.name,
     title: sheet.title,
@@ -59,13 +62,14 @@ export function overviewOf(sheet: FormulaSheet): Overview {
     ...references(sheet.name, sheet.zone),
     number: (name) => sheet.number(name),
     text: (name) => sheet.text(name),
-    column: (name) => Array.from({ length: sheet.zone(name)?.rows ?? 0 }, (_, at) => sheet.text(name, at)),
-    numbered: (name) =>
-      Array.from({ length: sheet.zone(name)?.rows ?? 0 }, (_, at) => at).filter(
-        (at) => sheet.number(name, at) !== null,
-      ),
+    numbered: (name) => rows(name).filter((at) => sheet.number(name, at) !== null),
+    column: (name) => rows(name).map((at) => sheet.text(name, at)),
+    // As the list of formulas tells them.
+    figures: (name) => rows(name).map((at) => inMillionths(sheet.number(name, at))),
   };
 }
+
+const inMillionths = (value: number | null): number | null => (value === null ? null : Math.round(1e6 * value) / 1e6);
 
 /** What the bench shows of it in a list. */
 export function summary(sheet: Overview): FormulaSummary {
@@ -77,5 +81,22 @@ export function summary(sheet: Overview): FormulaSummary {
     mixes: sheet.number("mixes"),
     pieces: sheet.number("pieces"),
     ingredients: sheet.parts.map(({ name, kind }) => name || kind),
+    sizes: sizesOf(sheet).map(({ size }) => size),
   };
+}
+
+/** One size of a formula, and its row in the sizes' columns; null where the sheet has none and divides by its pieces. */
+export type SizeRow = { readonly size: string; readonly row: number | null; readonly scaling: number };
+
+/** Sizes that can be ordered: those with a scaling weight. */
+export function sizesOf(sheet: Overview): SizeRow[] {
+  const names = sheet.column("size_name");
+  const sizes = sheet
+    .figures("size_scaled")
+    .flatMap((scaling, row): SizeRow[] =>
+      scaling === null || !(scaling > 0) ? [] : [{ size: names[row] ?? "", row, scaling }],
+    );
+  if (sizes.length > 0) return sizes;
+  const [whole, pieces] = [sheet.number("dough_in_all") ?? sheet.number("dough"), sheet.number("pieces")];
+  return whole === null || pieces === null || !(pieces > 0) ? [] : [{ size: "", row: null, scaling: whole / pieces }];
 }

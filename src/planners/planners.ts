@@ -8,7 +8,6 @@ import { SHEETS } from "../../templates/index.ts";
 import { adjustable } from "./adjust.ts";
 import { changePart } from "./change-parts.ts";
 import { reviewSheet } from "./check-sheet.ts";
-import { buildDay } from "./day.ts";
 import { formulas, handOut } from "./hand-out.ts";
 import { bringBack, compare, keepVersion, versionsNow } from "./history.ts";
 import { buildLabelSheet, isLabelSheet, readLabels } from "./label-sheets.ts";
@@ -17,6 +16,14 @@ import { listAll } from "./list-all.ts";
 import { isCurrent } from "./listed.ts";
 import { addMissing } from "./missing.ts";
 import { type Prepared, prepare, pricePlan } from "./prepare.ts";
+import { buildProduction } from "./production/build.ts";
+import { buildByCustomer } from "./production/by-customer.ts";
+import { buildCards, nightPages } from "./production/cards.ts";
+import { keepLots } from "./production/lots.ts";
+import { listProductions } from "./production/read.ts";
+import { buildTimetable } from "./production/timetable.ts";
+import { buildToOrder } from "./production/to-order.ts";
+import { buildWeighUp } from "./production/weigh-up.ts";
 import { readSettings } from "./settings.ts";
 import { look, make, type Steps, withNotes } from "./steps.ts";
 import { takeChanges } from "./take-changes.ts";
@@ -31,7 +38,15 @@ const PLANNERS: { readonly [Q in PlannedQuestion]: Planner<Q> } = {
   card: handOut,
   review: reviewSheet,
   change: changePart,
-  day: buildDay,
+  day: buildProduction,
+  purchases: buildToOrder,
+  productions: listProductions,
+  weighUp: buildWeighUp,
+  timetable: buildTimetable,
+  customers: buildByCustomer,
+  cards: buildCards,
+  night: nightPages,
+  keepLots,
   list: listAll,
   settings: readSettings,
   link: linkSheets,
@@ -96,9 +111,17 @@ const UNDONE: { readonly [Q in PlannedQuestion]: string } = {
   build: NOT_BUILT,
   card: NOT_BUILT,
   day: NOT_BUILT,
+  purchases: NOT_BUILT,
+  weighUp: NOT_BUILT,
+  timetable: NOT_BUILT,
+  customers: NOT_BUILT,
+  cards: NOT_BUILT,
+  night: NOT_READ,
+  keepLots: "The lots could not be kept",
   list: NOT_BUILT,
   change: NOT_CHANGED,
   formulas: NOT_READ,
+  productions: NOT_READ,
   review: NOT_READ,
   settings: NOT_READ,
   missing: "The ingredients could not be added",

@@ -1,7 +1,15 @@
 import { refuse } from "../../shared/base/refusal.ts";
 import type { Order } from "../../shared/protocol/bench.ts";
 import type { SeenName } from "../../shared/protocol/look.ts";
-import { LARDER_NAME, type Links, MIXLOG_NAME, SETTINGS_NAME, type SheetModel } from "../../shared/sheet/model.ts";
+import {
+  BAKELOG_NAME,
+  LARDER_NAME,
+  type Links,
+  MIXLOG_NAME,
+  REGULAR_NAME,
+  SETTINGS_NAME,
+  type SheetModel,
+} from "../../shared/sheet/model.ts";
 import { plan, type SheetPlan } from "../../shared/sheet/plan.ts";
 import { finishedProduct } from "../../templates/finished-product.ts";
 import { LISTED_SHEETS } from "../../templates/index.ts";
@@ -32,6 +40,7 @@ export function* prepare({ model, options, values }: Ordered): Steps<Prepared> {
   const [hasLarder, hasMixLog] = [there.includes(LARDER_NAME), there.includes(MIXLOG_NAME)];
   if (model.defines?.name === MIXLOG_NAME) return mixLogPlan(model, options, values, hasMixLog);
   if (model.defines?.name === SETTINGS_NAME) return yield* settingsPlan(model, options, values);
+  if ((model.defines?.name ?? "") in READ_FIRST) return yield* firstPlan(model, options, values);
   if (model.defines !== undefined) return yield* larderPlan(model, options, values, hasLarder);
   const parts = [
     ...options.parts.filter((part) => !NEED_LARDER.includes(part)),
@@ -73,6 +82,20 @@ function* settingsPlan(model: SheetModel, options: Order["options"], values: Ord
   if (!isSecond) return { made };
   const note = `This workbook has settings already, and new formulas go on beginning with those (${SETTINGS_NAME}).`;
   return { made: { ...made, defines: [] }, note };
+}
+
+/** Of these the workbook reads the first alone, by its name. */
+const READ_FIRST: Readonly<Record<string, string>> = {
+  [REGULAR_NAME]: "This workbook has regular orders already, and production goes on reading those",
+  [BAKELOG_NAME]: "This workbook has a bake log already, and Check goes on reading that one",
+};
+
+function* firstPlan(model: SheetModel, options: Order["options"], values: Order["values"]): Steps<Prepared> {
+  const made = plan(model, options, values);
+  const name = model.defines?.name ?? "";
+  const isSecond = (yield* look({ names: [name] })).names.length > 0;
+  if (!isSecond) return { made };
+  return { made: { ...made, defines: [] }, note: `${READ_FIRST[name]} (${name}).` };
 }
 
 /** Formulas read one larder: the first. Another one says so. */

@@ -15,7 +15,17 @@ export const NAMES = Symbol("names");
 
 /** A question for the add-on, as it is sent. */
 export type Step = Readonly<Record<string, unknown>> & {
-  readonly ask: "look" | "make" | "remake" | "calculate" | "ingredients" | "connect" | "stock" | "history" | "revise";
+  readonly ask:
+    | "look"
+    | "make"
+    | "remake"
+    | "calculate"
+    | "ingredients"
+    | "connect"
+    | "stock"
+    | "history"
+    | "revise"
+    | "lots";
   readonly [NAMES]?: Layout["names"];
 };
 /** Yields steps, takes their answers as they arrived or throws what the add-on refused, ends with its own answer; refuses with a CellError. */

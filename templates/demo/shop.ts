@@ -6,6 +6,7 @@ import { isoOf } from "./days.ts";
 import { hearthLoafAsked, levainLoafAsked } from "./hearth.ts";
 import { larderAsked } from "./larder.ts";
 import { mixLogAsked } from "./mix-log.ts";
+import { regularAsked } from "./regular.ts";
 import { levainAsked, panLoafAsked, ryeTinAsked } from "./tins.ts";
 
 /** The sheet that is in front when the workbook opens. */
@@ -32,19 +33,23 @@ export const demoShop = (today: number): readonly Asked[] => [
     options: { weight: "g", temperature: "C", length: "cm", parts: ["products"] },
     values: { title: "Costs and prices", shop: "Tern Quay Bakehouse", tried: "Strong white flour", tried_price: 24 },
   },
+  regularAsked,
   {
     ask: "day",
     day: isoOf(today + 1),
+    days: [isoOf(today + 1), isoOf(today + 2)],
     orders: [
-      { sheet: "Quay pan loaf", pieces: 36 },
-      { sheet: "Quay hearth loaf", pieces: 40 },
-      { sheet: "Harbour levain loaf", pieces: 34 },
-      { sheet: "Ferry bun", pieces: 150 },
-      { sheet: "Lantern rye tin", pieces: 24 },
-      { sheet: "Quay pan loaf", pieces: 24, day: isoOf(today + 2) },
-      { sheet: "Harbour levain loaf", pieces: 51, day: isoOf(today + 2) },
+      { sheet: "Quay pan loaf", size: "large", pieces: 24, day: isoOf(today + 1) },
+      { sheet: "Quay pan loaf", size: "small", pieces: 12, day: isoOf(today + 1) },
+      { sheet: "Quay hearth loaf", size: "round", pieces: 40, day: isoOf(today + 1) },
+      { sheet: "Harbour levain loaf", size: "large", pieces: 18, day: isoOf(today + 1) },
+      { sheet: "Harbour levain loaf", size: "small", pieces: 16, day: isoOf(today + 1) },
+      { sheet: "Ferry bun", size: "bun", pieces: 150, day: isoOf(today + 1) },
+      { sheet: "Lantern rye tin", size: "tin", pieces: 24, day: isoOf(today + 1) },
+      { sheet: "Quay pan loaf", size: "large", pieces: 24, day: isoOf(today + 2) },
+      { sheet: "Harbour levain loaf", size: "large", pieces: 51, day: isoOf(today + 2) },
       // Less dough than the mixer's least.
-      { sheet: "Ferry bun", pieces: 40, day: isoOf(today + 2) },
+      { sheet: "Ferry bun", size: "bun", pieces: 40, day: isoOf(today + 2) },
     ],
   },
   { ask: "card", sheet: "Quay pan loaf", kind: "values", by: "pieces", amount: 48, ingredient: "" },

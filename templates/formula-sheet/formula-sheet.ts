@@ -47,7 +47,7 @@ const labelledOf = (spec: FormulaSheetSpec): Labelled => ({
 
 /** Beside the page, the helpers of the widest sheet. */
 const HELPER_WIDTH = 76;
-const HELPER_COLUMNS = 120;
+const HELPER_COLUMNS = 126;
 
 export function formulaSheet(spec: FormulaSheetSpec): SheetModel {
   const { name, title, says, group, sample, expects } = spec;

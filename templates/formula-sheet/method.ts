@@ -170,6 +170,7 @@ export const methodSingles = (on: FormulaSheetSpec["bakedOn"]): readonly Single[
   single("Oven loads", "oven_loads", loadsOf(on === "trays" ? "@trays" : "@pieces")),
   single("Loads after the first", "loads_again", "=IF(COUNT(@oven_loads)=0;0;MAX(0;@oven_loads-1))"),
   single("Minutes to reload", "reload", "=IF(COUNT(@oven_reload)=0;0;@oven_reload)"),
+  single("Ready at, minutes", "ready_minutes", '=IF(COUNT(@ready)=0;"";ROUND(1440*@ready;0))'),
   single("Minutes of all loads", "oven_minutes", "=SUMPRODUCT(@bakes;@minutes_now)"),
   single(
     "Rows of the method",

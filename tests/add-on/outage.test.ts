@@ -142,7 +142,9 @@ test("a list that its owner locked keeps nobody from building: the row is said t
   book.failAt(at);
   expect(book.answer(build("pan-loaf", { ...HANDOUT, title: "Late loaf" }))).toMatchObject({
     sheet: "Late loaf",
-    note: expect.stringMatching(/^It may have no row .* ask its owner to let you edit it\. Price and day sheets find/),
+    note: expect.stringMatching(
+      /^It may have no row .* ask its owner to let you edit it\. Price and production sheets find/,
+    ),
   });
   expect(book.shownTexts(LIST, book.usedRange(LIST))).toEqual(before);
   // And so they do.

@@ -53,7 +53,7 @@ describe("a shop of many formula sheets", () => {
     });
   });
 
-  test("the price sheet and the day sheet take no more than any other sheet may, and no more for more formula sheets", async () => {
+  test("the price sheet and the production sheet take no more than any other sheet may, and no more for more formula sheets", async () => {
     await build(1, 5);
     expect(Math.max(...both())).toBeLessThanOrEqual(MAX_CALLS_OF.looking);
     await build(6, 6);
@@ -87,16 +87,19 @@ describe("a shop of many formula sheets", () => {
     const formulas = book.formulas(sheet, book.usedRange(sheet)).flat().join(" ");
     expect(formulas).toContain("'Friday loaf'!");
     expect(formulas).not.toContain("'Loaf 3'!");
-    // The day's dough of the tab Loaf 4 follows that tab, which has the title Loaf 5.
+    // The dough of the tab Loaf 4 follows that tab, which has the title Loaf 5.
     expect(book.values("Loaf 4", "A1:A1")).toEqual([["Loaf 5"]]);
-    const all = () => book.values(sheet, "A6:E12").find((row) => row[1] === "Loaf 4");
-    expect(all()?.[0]).toBe(10);
-    const dough = Number(all()?.[2]);
+    const mixes = () =>
+      book
+        .shownTexts(sheet, book.usedRange(sheet))
+        .flatMap((row) => (row[0] === "Loaf 4" && /×/.test(row[3] ?? "") ? [row[3]] : []));
+    // Ten loaves of 390 g, then of 780 g.
+    expect(mixes()).toEqual(["1 × 3.9 kg"]);
     const [weight] = book.values("Loaf 4", "A1:J60").flatMap((row, down) => {
       const at = row.indexOf(390);
       return at < 0 ? [] : [`${"ABCDEFGHIJ"[at]}${down + 1}`];
     });
     book.type("Loaf 4", weight ?? "", "780");
-    expect(Number(all()?.[2])).toBeCloseTo(2 * dough, 6);
+    expect(mixes()).toEqual(["1 × 7.8 kg"]);
   });
 });

@@ -123,7 +123,7 @@ test.skipIf(!hasOffice)("a living card calculates the same in LibreOffice, where
   for (const name of ["levain-loaf", "soft-bun"]) {
     const model = TEMPLATES.find((one) => one.name === name) as SheetModel;
     const { sheet } = await formulaSheet(model, model.sample, METRIC_UNITS, book);
-    const made = card(book, { sheet, kind: "living" });
+    const made = card(book, { sheet, kind: "living", by: "mixes" });
     book.type(made.sheet, made.place("Mixes wanted"), "3");
     sheets.push(made);
   }

@@ -1,6 +1,6 @@
 // What people do to the list of formula sheets by hand never makes the bench read another formula's cells.
 import { beforeAll, describe, expect, test } from "vitest";
-import { a1 } from "../../shared/sheet/a1.ts";
+import { columnLetters } from "../../shared/sheet/a1.ts";
 import { aboutTab, tabOf } from "../../shared/sheet/tab.ts";
 import { namedRanges } from "../../src/add-on/named.ts";
 import { listedSheets, TAB_FORMULA } from "../../src/planners/listed.ts";
@@ -10,7 +10,7 @@ import { METRIC_UNITS } from "../kit/units.ts";
 import { HANDOUT, workbook } from "../templates/sheet-support.ts";
 
 const LIST = "Formula list";
-const LAST = a1({ row: 0, column: LIST_COLUMNS.length - 1 }).replace(/\d+/, "");
+const LAST = columnLetters(LIST_COLUMNS.length - 1);
 const OPTIONS = { ...METRIC_UNITS, parts: ["tin", "water"] } as const;
 const LARDER = {
   ask: "build",

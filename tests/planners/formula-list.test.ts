@@ -22,14 +22,14 @@ const cells = (book: WorkbookHost, sheet: string) => ({
   shown: book.shownTexts(sheet, book.usedRange(sheet)),
 });
 const formulasOf = (book: WorkbookHost) =>
-  (book.answer({ ask: "formulas" }) as { sheets: { sheet: string; pieces: number | null }[] }).sheets;
+  (book.answer({ ask: "formulas" }) as { sheets: { sheet: string; sizes: string[] }[] }).sheets;
 const build = (book: WorkbookHost, asked: object) => (book.answer(asked) as { sheet: string }).sheet;
 const rowsOf = (book: WorkbookHost) => book.shownTexts(LIST, "A7:F20").filter((row) => row[0] !== "");
 
-/** What the bench makes of all formula sheets: their summaries, a price sheet and a day sheet, which are taken away again. */
+/** What the bench makes of all formula sheets: their summaries, a price sheet and a production sheet, which are taken away again. */
 function overAll(book: WorkbookHost) {
   const sheets = formulasOf(book);
-  const orders = sheets.filter(({ pieces }) => pieces !== null).map(({ sheet }) => ({ sheet, pieces: 10 }));
+  const orders = sheets.flatMap(({ sheet, sizes }) => sizes.slice(0, 1).map((size) => ({ sheet, size, pieces: 10 })));
   const made = [build(book, PRICES), build(book, { ask: "day", day: "2026-01-31", orders })];
   const seen = made.map((sheet) => cells(book, sheet));
   for (const sheet of made) book.deleteSheet(sheet);
@@ -134,7 +134,9 @@ describe("a list of six hand-outs", () => {
     const { formulas, shown } = cells(book, sheet);
     expect(formulas.flat().join(" ")).toContain("'Baker’s best, 2nd'!");
     expect(shown.flat().filter((text) => text.startsWith("#"))).toEqual([]);
-    expect(shown.flat()).toContain("Rye");
+    const needs = build(book, { ask: "purchases", sheet });
+    expect(cells(book, needs).shown.flat()).toContain("Rye");
+    book.deleteSheet(needs);
     book.deleteSheet(sheet);
   });
 

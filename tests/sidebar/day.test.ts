@@ -19,7 +19,7 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
     await bench.page.getByRole("button", { name: "Plan", exact: true }).click();
     await bench.wait(100);
   };
-  const make = () => bench.page.getByRole("button", { name: "Make the day sheet" });
+  const make = () => bench.page.getByRole("button", { name: "Build the production" });
   const says = (sentence: RegExp) =>
     expect
       .poll(async () => (await bench.page.locator(".panel:visible .status").allTextContents()).join(" ").trim())
@@ -31,13 +31,13 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
     await bench.page.screenshot({ path: `${PICTURES}/day-${state}.png`, fullPage: true });
   };
 
-  test("pieces of two products become one day sheet, built once", async () => {
+  test("pieces of two products become one production, built once, and its shift is weighed", async () => {
     await buildSheet(HANDOUT, { book });
     await buildSheet({ ...HANDOUT, title: "Rolls" }, { book });
     await open();
     await make().waitFor();
     await make().click();
-    expect(await bench.troubles()).toEqual(["Enter how many pieces of at least one product you want."]);
+    expect(await bench.troubles()).toEqual(["Choose the day of these orders."]);
     await looked("error");
     await bench.page.clock.runFor(1000);
     await bench.field("Day").fill("2026-01-31");
@@ -48,29 +48,43 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
     await bench.page.clock.runFor(1000);
     await bench.field("Rolls").fill("40 pieces");
     await make().dblclick();
-    await says(/^Made “Day 2026-01-31”, a sheet of its own\. Type there what is in stock/);
-    expect((await bench.sent()).filter(({ ask }) => ask === "make")).toMatchObject([{ title: "Day 2026-01-31" }]);
-    expect(book.values("Day 2026-01-31", "A7:B8")).toEqual([
-      [100, "Hand-out"],
-      [40, "Rolls"],
-    ]);
-    expect(book.shownTexts("Day 2026-01-31", "A13:C14")).toEqual([
-      ["2026-01-31", "Hand-out", "100"],
-      ["2026-01-31", "Rolls", "40"],
+    const title = "Production Sat 31 Jan";
+    await says(/^Built “Production Sat 31 Jan”\. Change orders there; mixes and weights follow\./);
+    expect((await bench.sent()).filter(({ ask }) => ask === "make")).toMatchObject([{ title }]);
+    const made = book
+      .shownTexts(title, book.usedRange(title))
+      .filter((row) => ["Hand-out", "Rolls"].includes(row[0] ?? ""));
+    expect(made.map((row) => row[3]).filter((text) => text !== "")).toEqual([
+      "100",
+      "40",
+      "100",
+      "40",
+      "1 × 39 kg",
+      "1 × 15.6 kg",
     ]);
     await looked("filled");
+    await bench.page.clock.runFor(1000);
+    expect(await bench.page.getByLabel("From", { exact: true }).inputValue()).toBe("2026-01-30T12:00");
+    await bench.page.getByLabel("To", { exact: true }).fill("2026-01-30T11:00");
+    await bench.page.getByRole("button", { name: "Build the weigh-up" }).click();
+    expect(await bench.troubles()).toEqual(["The shift ends before it begins. Enter a later end."]);
+    await bench.page.getByLabel("To", { exact: true }).fill("2026-01-31T12:00");
+    await bench.page.clock.runFor(1000);
+    await bench.page.getByRole("button", { name: "Build the weigh-up" }).click();
+    await says(/Built “Weigh-up Fri 30 Jan 12\.00”\. No times are known for “Hand-out”, “Rolls”/);
   });
 
-  test("orders for several days are one sheet of all of them, and each sheet that is not asked for says why", async () => {
+  test("orders of several days and customers, and from a table, are one sheet; one that is not asked for says why", async () => {
     await buildSheet(HANDOUT, { book });
     await buildSheet({ ...HANDOUT, title: "Rolls" }, { book });
     await buildSheet({ ...HANDOUT, title: "Custard", percent: [] }, { book });
     await open();
-    const on = (at: number) => bench.page.getByRole("group", { name: `Day ${at}` });
+    const on = (at: number) => bench.page.getByRole("group", { name: `Orders ${at}` });
     await on(1).getByLabel("Hand-out").fill("100");
-    const another = bench.page.getByRole("button", { name: "Orders for another day" });
+    const another = bench.page.getByRole("button", { name: "Add another day or customer" });
     await another.click();
     await on(2).getByLabel("Rolls").fill("40");
+    await on(2).getByLabel("Customer").fill("Café Mole");
     await bench.page.clock.runFor(1000);
     await make().click();
     expect(await bench.troubles()).toEqual(["Choose the day of these orders.", "Choose the day of these orders."]);
@@ -78,28 +92,30 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
     await on(1).getByLabel("Day").fill("2026-12-31");
     await on(2).getByLabel("Day").fill("2027-01-02");
     await another.click();
-    // The next day is what a third one most often is, and nothing is ordered for it.
+    // The next day is what a third one most often is.
     await expect.poll(() => on(3).getByLabel("Day").inputValue()).toBe("2027-01-03");
     await on(3).getByLabel("Rolls").fill("7");
     await looked("several");
-    await on(3).getByRole("button", { name: "Without this day" }).click();
+    await on(3).getByRole("button", { name: "Remove these orders" }).click();
     expect((await bench.page.locator(".panel:visible .hint").allTextContents()).join("\n")).toMatch(
       /“Custard” is left out\. "Custard" has no weights yet\. Flour C15: no percentage\./,
     );
+    await bench.page.getByText("Paste orders from a table").click();
+    await bench.page.getByLabel("Copied cells").fill("Product\tThu\nHandout\t5");
+    await make().click();
+    expect((await bench.troubles()).join(" ")).toBe("There is no formula sheet “Handout”. Perhaps “Hand-out”?");
+    await bench.page.getByLabel("Copied cells").fill("Product\tHarbour inn\nHand-out\t5");
     // Another look keeps what is typed.
     await bench.page.getByRole("button", { name: "Look again" }).click();
     await bench.page.clock.runFor(1000);
     expect(await on(2).getByLabel("Rolls").inputValue()).toBe("40");
     await make().click();
-    await says(
-      /^Made “Day 2026-12-31 – 2027-01-02”, a sheet of its own\. “Custard” is left out: it shows no weights\./,
-    );
-    expect(book.shownTexts("Day 2026-12-31 – 2027-01-02", "A6:C16").filter((row) => /^202/.test(row[0] ?? ""))).toEqual(
-      [
-        ["2026-12-31", "Hand-out", "100"],
-        ["2027-01-02", "Rolls", "40"],
-      ],
-    );
+    const title = "Production 31 Dec to 2 Jan";
+    await says(/^Built “Production 31 Dec to 2 Jan”\. .* “Custard” is left out: it shows no weights\./);
+    const rows = book.shownTexts(title, book.usedRange(title)).map((row) => row.slice(0, 5));
+    expect(rows).toContainEqual(["Hand-out", "loaf", "", "100", ""]);
+    expect(rows).toContainEqual(["Hand-out", "loaf", "Harbour inn", "5", ""]);
+    expect(rows).toContainEqual(["Rolls", "loaf", "Café Mole", "", "40"]);
   });
 
   test("an empty workbook says what to do, and still builds the logs", async () => {
@@ -187,13 +203,14 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
   });
 
   test.each<[Way, number, RegExp]>([
-    ["slow", 2000, /^Making the day sheet …$/],
+    ["slow", 2000, /^Building the production …$/],
     ["fails", 100, /could not answer \(Service unavailable\)/],
     ["silent", 91_000, /^No answer for 90 seconds\. The sheet may still be on its way/],
   ])("a server that is %s", async (way, ms, sentence) => {
     await buildSheet(HANDOUT, { book });
     await open();
     await make().waitFor();
+    await bench.field("Day").fill("2026-01-31");
     await bench.field("Hand-out").fill("10");
     await bench.turn(way);
     await make().click();

@@ -193,7 +193,7 @@ describe.skipIf(skipWithoutChromium("the keyboard's way through the bench"))("wi
     await bench.page.keyboard.press("Space");
     await bench.field("Find an ingredient").fill("butter");
     await walk("picking");
-    await press("Make the day sheet");
+    await press("Build the production");
     await walk("day in error");
   });
 

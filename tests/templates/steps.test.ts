@@ -272,7 +272,7 @@ describe("a workbook that changes between the look and the making", () => {
     expect(book.sheetNames()).toEqual(before);
     expect(book.ask({ ask: "day", day: "2026-01-31", orders })).toMatchObject({
       ok: false,
-      message: expect.stringMatching(/Look again/),
+      message: expect.stringMatching(/no formula sheet/),
     });
   });
 

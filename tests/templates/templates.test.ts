@@ -66,7 +66,7 @@ describe.each(SHEETS)("$title", (model) => {
         Object.entries(model.sample).filter(([name]) => known.has(name) || name === "title"),
       );
       const { book, sheet } = await buildSheet(values, { book: await bookFor(model), model, options });
-      const page = model.foldedFrom === undefined ? book.usedRange(sheet) : "A1:K40";
+      const page = (model.foldedFrom ?? 0) < 11 ? book.usedRange(sheet) : "A1:K40";
       for (const text of book.shownTexts(sheet, page).flat()) {
         expect(text).not.toMatch(/^#|\d\.\d{5}|\d\.$/);
       }

@@ -69,9 +69,9 @@ function of(files: { codeJs: string; sidebarHtml: string }, many: number): strin
   const late = median(times.slice(-10));
   return [
     `${many} formula sheets: the last ten take ${(late / early).toFixed(2)} × the first ten to build, ${Math.round(late)} ms each here`,
-    `one edit is ${(after / alone).toFixed(2)} × with price and day sheet over them (${Math.round(after)} ms)`,
+    `one edit is ${(after / alone).toFixed(2)} × with price and production sheet over them (${Math.round(after)} ms)`,
     `price sheet ${price.calls} BAKE_ calls, ${price.service} service calls in ${Math.round(price.took)} ms`,
-    `day sheet of ${orders.length} products ${day.calls} BAKE_ calls, ${day.service} service calls in ${Math.round(day.took)} ms`,
+    `production sheet of ${orders.length} products ${day.calls} BAKE_ calls, ${day.service} service calls in ${Math.round(day.took)} ms`,
   ].join("; ");
 }
 

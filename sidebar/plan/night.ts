@@ -1,0 +1,149 @@
+// What a shift gets from a production: weigh-up, timetable, delivery notes, what to order.
+import type { Questions, ShiftAsk } from "../../shared/protocol/bench.ts";
+import { actionButton } from "../kit/action-button.ts";
+import { element } from "../kit/element.ts";
+import { choiceField, type Form, goTo, messageLine, newForm, newId, showTroubles } from "../kit/fields.ts";
+import { section } from "../new-formula/sections.ts";
+import { type Trouble, trouble } from "../new-formula/trouble.ts";
+import { printPages } from "./print-pages.ts";
+
+export type Productions = Questions["productions"]["answer"]["sheets"];
+type Shift = { sheet: string; from: string; to: string };
+
+const SILENT = "The sheet may still be on its way: look at the tabs under the grid before you ask again.";
+
+export function nightForm(productions: Productions): Node[] {
+  const [first] = productions;
+  const shift: Shift = { sheet: "", from: "", to: "" };
+  choose(shift, productions, first?.sheet ?? "");
+  let wanted = false;
+  const form = newForm();
+  const troubles = (): Trouble[] => [
+    ...(shift.from === "" ? [trouble("from", "Enter when the shift begins.", true)] : []),
+    ...(shift.to === "" ? [trouble("to", "Enter when the shift ends.", true)] : []),
+    ...(shift.from !== "" && shift.to !== "" && shift.to <= shift.from
+      ? [trouble("to", "The shift ends before it begins. Enter a later end.")]
+      : []),
+  ];
+  form.onChange(() => showTroubles(form, troubles(), wanted));
+  const asked = (): ShiftAsk | null => {
+    const [bad] = troubles();
+    wanted = bad !== undefined;
+    form.changed();
+    if (bad === undefined) return { ...shift };
+    goTo(form, bad.at);
+    return null;
+  };
+  const built = ({ sheet, note }: { readonly sheet: string; readonly note?: string }) =>
+    `Built “${sheet}”.${note === undefined ? "" : ` ${note}`}`;
+  const ofShift = (question: "weighUp" | "timetable" | "cards", label: string, look?: string) =>
+    actionButton({ question, label, asked, busy: () => "Building the sheet …", done: built, silent: SILENT }, look);
+  const ofAll = (question: "customers" | "purchases", label: string) =>
+    actionButton(
+      {
+        question,
+        label,
+        asked: () => ({ sheet: shift.sheet }),
+        busy: () => "Building the sheet …",
+        done: built,
+        silent: SILENT,
+      },
+      "quiet-button",
+    );
+  const printing = actionButton(
+    {
+      question: "night",
+      label: "Print the night",
+      asked,
+      busy: () => "Working out the cards …",
+      done: ({ pages }) => {
+        printPages(pages);
+        return `${pages.length === 1 ? "One card" : `${pages.length} cards`}, one a page. If no print window opens, build the cards as sheets and print those.`;
+      },
+      silent: "Try once more; nothing is written for it.",
+    },
+    "quiet-button",
+  );
+  const nodes = [
+    section(
+      "The shift",
+      choiceField(
+        form,
+        { at: () => "sheet", label: () => "Production" },
+        productions.map(({ sheet }) => ({ value: sheet, text: sheet })),
+        {
+          get: () => shift.sheet,
+          set: (sheet) => choose(shift, productions, sheet),
+        },
+      ),
+      momentField(form, "from", "From", shift),
+      momentField(form, "to", "To", shift),
+      element("p", { class: "hint" }, "What is mixed in these hours is weighed, for whichever day it is."),
+      ...ofShift("weighUp", "Build the weigh-up").nodes,
+      ...ofShift("timetable", "Build the timetable", "quiet-button").nodes,
+      ...printing.nodes,
+      ...ofShift("cards", "Build the cards as sheets", "quiet-button").nodes,
+    ),
+    section(
+      "For all of its days",
+      ...ofAll("purchases", "Build the order list").nodes,
+      ...ofAll("customers", "Build the delivery notes").nodes,
+      ...lotsButton().nodes,
+    ),
+  ];
+  form.changed();
+  return nodes;
+}
+
+const lotsButton = () =>
+  actionButton(
+    {
+      question: "keepLots",
+      label: "Keep the lots",
+      asked: () => ({}),
+      busy: () => "Reading the weigh-ups …",
+      done: ({ sheet, added }) =>
+        added === 0
+          ? `“${sheet}” has them all already.`
+          : `Kept ${added} rows in “${sheet}”: lots entered on weigh-ups.`,
+      silent: "Look at the lot log before you try again.",
+    },
+    "quiet-button",
+  );
+
+/** A night begins at noon of the day before, until somebody says otherwise. */
+function choose(shift: Shift, productions: Productions, sheet: string): void {
+  const days = productions.find((one) => one.sheet === sheet)?.days ?? [];
+  const [first = ""] = days;
+  shift.sheet = sheet;
+  shift.from = first === "" ? "" : `${dayBefore(first)}T12:00`;
+  shift.to = first === "" ? "" : `${first}T12:00`;
+}
+
+const dayBefore = (date: string): string =>
+  new Date(Date.parse(`${date}T00:00:00Z`) - 86_400_000).toISOString().slice(0, 10);
+
+function momentField(form: Form, key: "from" | "to", label: string, shift: Shift): HTMLElement {
+  const id = newId();
+  const message = messageLine();
+  const input = element("input", {
+    id,
+    type: "datetime-local",
+    "aria-describedby": message.id,
+    input: () => {
+      shift[key] = input.value;
+      form.changed();
+    },
+  });
+  form.onChange(() => {
+    if (input.value !== shift[key] && document.activeElement !== input) input.value = shift[key];
+  });
+  form.places.add({ at: () => key, control: input, message });
+  return element(
+    "div",
+    { class: "field inline" },
+    element("label", { class: "label", for: id }, label),
+    input,
+    message,
+  );
+}

@@ -1,0 +1,47 @@
+// What the mix log and the bake log say of the formula sheet in front.
+import type { SheetReview } from "../../shared/protocol/bench.ts";
+import type { Seen, SeenName } from "../../shared/protocol/look.ts";
+import { frictionSays, type Loss, lossSays } from "../../shared/review/learned.ts";
+import { BAKELOG_NAME, MIXLOG_NAME } from "../../shared/sheet/model.ts";
+import type { FormulaSheet } from "./formula-sheet.ts";
+
+/** Columns of the bake log's range, counted from the product. */
+const LOSSES = [
+  { label: "Handling loss, logged", before: 1, after: 2 },
+  { label: "Bake loss, logged", before: 3, after: 4 },
+  { label: "Unsold, logged", before: 5, after: 6 },
+] as const;
+
+export function learnedFacts(sheet: FormulaSheet, names: readonly SeenName[]): SheetReview["facts"] {
+  const rows = (name: string) => names.find((one) => one.name === name)?.values ?? [];
+  return [...frictionFact(sheet, rows(MIXLOG_NAME)[0] ?? []), ...lossFacts(sheet, rows(BAKELOG_NAME))];
+}
+
+function frictionFact(
+  sheet: FormulaSheet,
+  [zero, perMinute, miss, mixes, unit]: readonly Seen[],
+): SheetReview["facts"] {
+  const isRead = [zero, perMinute, miss, mixes].every((one) => typeof one === "number");
+  // A log in the other degrees has another line.
+  if (!isRead || sheet.zone("dough_target") === undefined || unit !== sheet.options.temperature) return [];
+  const line = { zero, perMinute, miss, mixes, unit } as Parameters<typeof frictionSays>[0];
+  const temperatures = sheet.number("preferment_temp") === null ? 3 : 4;
+  return [{ label: "Friction, logged", says: frictionSays(line, sheet.number("minutes"), temperatures) }];
+}
+
+/** Those of the product that is called as the sheet. */
+function lossFacts(sheet: FormulaSheet, rows: readonly (readonly Seen[])[]): SheetReview["facts"] {
+  const plain = (text: unknown) =>
+    String(text ?? "")
+      .trim()
+      .toLowerCase();
+  const own = rows.filter(([product]) => [plain(sheet.title), plain(sheet.name)].includes(plain(product)));
+  return LOSSES.flatMap(({ label, before, after }) => {
+    const losses = own.flatMap((row): Loss[] => {
+      const [whole, left] = [row[before], row[after]];
+      return typeof whole === "number" && typeof left === "number" ? [{ before: whole, after: left }] : [];
+    });
+    const says = lossSays(losses);
+    return says === null ? [] : [{ label, says }];
+  });
+}

@@ -1,0 +1,238 @@
+// A production sheet from orders, the formula sheets and the regular orders of the workbook.
+import { refuse } from "../../../shared/base/refusal.ts";
+import { dayWords } from "../../../shared/production/clock.ts";
+import type { Levain } from "../../../shared/production/levain.ts";
+import { itemKey, type OrderLine, ordersFor, type RegularOrder } from "../../../shared/production/orders.ts";
+import { productionOf } from "../../../shared/production/plan.ts";
+import { type Links, REGULAR_NAME, type Value } from "../../../shared/sheet/model.ts";
+import { plan } from "../../../shared/sheet/plan.ts";
+import { productionSheet } from "../../../templates/production/production.ts";
+import type { OrderColumn, ProductionShape } from "../../../templates/production/shape.ts";
+import { linkName } from "../../../templates/production/shape.ts";
+import { type FormulaSheets, overAllSheets } from "../all-sheets.ts";
+import { type Overview, type SizeRow, sizesOf } from "../overview.ts";
+import { type Made, make, type Steps, withNotes } from "../steps.ts";
+import { type AskedProduction, matched, readAsked, regularOf } from "./asked.ts";
+import { eachLink, levainsOf, mixedLink, notOrdered, planned, positiveLink, type TakenLevain } from "./formula.ts";
+
+/** Formula sheets up to which all their items have a row, whether they are ordered or not. */
+const FEW = 12;
+/** Fewer rows would look like a list of what is ordered. */
+const LEAST_ROWS = 3;
+const MACHINES = 4;
+/** How much longer a levain is ripe than it takes to be (common practice, no source). */
+const RIPE_HOURS = 4;
+
+export function* buildProduction(asked: Readonly<Record<string, unknown>>): Steps<Made> {
+  const order = readAsked(asked);
+  return yield* overAllSheets({ cells: [REGULAR_NAME] }, (found) => over(found, order));
+}
+
+type Item = { readonly sheet: Overview; readonly product: string; readonly size: string; readonly row: SizeRow };
+
+function* over(found: FormulaSheets, asked: AskedProduction): Steps<Made> {
+  const able = found.sheets.filter((sheet) => notOrdered(sheet) === null);
+  const items = able.flatMap((sheet) =>
+    sizesOf(sheet).map((row): Item => ({ sheet, product: sheet.name, size: row.size, row })),
+  );
+  if (items.length === 0) refuse("There is no formula sheet that makes pieces. Build one under New formula first.");
+  const lines = matched(asked.lines, items, "Orders");
+  const regular = matched(regularOf(found.names.get(REGULAR_NAME)), items, "Regular orders", true);
+  const hasRegular = found.names.has(REGULAR_NAME);
+  const wanted = ordersFor(asked.days, lines, regular);
+  if (wanted.length === 0) refuse("Enter the pieces of at least one product.");
+  const ordered = new Set(wanted.map(({ product }) => product));
+  const unit = items.find(({ product }) => ordered.has(product))?.sheet.unit ?? "g";
+  const mixed = items.find(({ product, sheet }) => ordered.has(product) && sheet.unit !== unit);
+  if (mixed !== undefined)
+    refuse(`“${mixed.product}” counts in ${mixed.sheet.unit}, others in ${unit}. Build a production for each unit.`);
+  const isFew = able.length <= FEW;
+  const rows = items.filter(({ product, sheet }) => sheet.unit === unit && (isFew || ordered.has(product)));
+  const doughs = [...new Set(rows.map(({ sheet }) => sheet))];
+  const levains = doughs.map((sheet) => levainsOf(sheet, found.sheets));
+  const names = [...new Set(levains.flat().map(({ from }) => from))];
+  const customers = [...new Set([...lines, ...regular].map(({ customer }) => customer).filter((one) => one !== ""))];
+  const columns = columnsOf(asked, customers);
+  const grid = gridRows(rows, asked, lines, regular, columns);
+  const shape: ProductionShape = {
+    days: asked.days.length,
+    columns,
+    hasCustomers: !asked.isAcross && customers.length > 0,
+    orderRows: Math.max(LEAST_ROWS, grid.length),
+    items: rows.map(({ product, size }) => ({ product, size })),
+    doughs: doughs.map((sheet) => ({
+      name: sheet.name,
+      from: rows.findIndex((row) => row.sheet === sheet),
+      to: rows.findIndex((row) => row.sheet === sheet) + rows.filter((row) => row.sheet === sheet).length,
+    })),
+    levains: names.map((name) => ({
+      name,
+      doughs: levains.flatMap((some, at) => (some.some(({ from }) => from === name) ? [at] : [])),
+    })),
+    machines: MACHINES,
+    hasRegular,
+  };
+  const settings = names.map((name) => levainSettings(name, doughs, levains, found.sheets));
+  const chains = productionOf({
+    days: asked.days,
+    orders: wanted,
+    formulas: doughs.map((sheet) => planned(sheet, found.sheets)),
+    making: new Map(),
+    machines: [],
+    levains: settings.map(({ levain }) => levain),
+    earlier: new Map(),
+    changes: [],
+  }).chains;
+  const values: Record<string, Value | readonly Value[]> = {
+    title: titleOf(asked.days),
+    day_1: asked.days[0] ?? null,
+    ...Object.fromEntries(asked.days.map((day, at) => [`day_offset_${at + 1}`, day - (asked.days[0] ?? day)])),
+    ...Object.fromEntries(rows.map(({ product }, at) => [`made_product_${at + 1}`, product])),
+    ...Object.fromEntries(rows.map(({ size }, at) => [`made_size_${at + 1}`, size])),
+    ...Object.fromEntries(columns.map(({ customer }, at) => [`customer_${at + 1}`, customer])),
+    ...Object.fromEntries(names.map((name, at) => [`levain_${at + 1}`, name])),
+    order_product: grid.map(({ item }) => item.product),
+    order_size: grid.map(({ item }) => item.size),
+    order_customer: grid.map(({ customer }) => customer),
+    ...Object.fromEntries(columns.map((_, at) => [`o_${at + 1}`, grid.map(({ typed }) => typed[at] ?? null)])),
+    ...levainValues(
+      settings,
+      chains.map(({ chain }) => chain.feeds[0]?.seed ?? null),
+    ),
+    ...machineValues(doughs),
+  };
+  const options = { weight: unit, temperature: "C", length: "cm", parts: hasRegular ? ["regular"] : [] } as const;
+  const links = linksOf(rows, doughs, names, levains);
+  const sheetPlan = plan(productionSheet(shape), options, values, links);
+  const notes = found.sheets.flatMap((sheet) => (ordered.has(sheet.name) ? [] : (notOrdered(sheet) ?? [])));
+  return withNotes(yield* make(sheetPlan, titleOf(asked.days), found.tabs), ...notes.slice(0, 3));
+}
+
+function columnsOf({ days, isAcross }: AskedProduction, customers: readonly string[]): OrderColumn[] {
+  if (!isAcross) return days.map((_, at) => ({ day: at + 1, customer: null }));
+  return ["", ...customers].map((customer) => ({ day: 1, customer }));
+}
+
+type GridRow = { readonly item: Item; readonly customer: string; readonly typed: readonly (number | null)[] };
+
+/** A row for each item, and for each customer who orders it. */
+function gridRows(
+  items: readonly Item[],
+  { days, isAcross }: AskedProduction,
+  lines: readonly OrderLine[],
+  regular: readonly RegularOrder[],
+  columns: readonly OrderColumn[],
+): GridRow[] {
+  const piecesOf = (item: Item, customer: string, day: number | undefined): number | null => {
+    const some = lines.filter(
+      (line) =>
+        itemKey(line) === itemKey(item) && line.day === day && line.customer === customer && line.pieces !== null,
+    );
+    return some.length === 0 ? null : some.reduce((sum, { pieces }) => sum + (pieces ?? 0), 0);
+  };
+  return items.flatMap((item): GridRow[] => {
+    const own = [...lines, ...regular]
+      .filter((line) => itemKey(line) === itemKey(item))
+      .map(({ customer }) => customer);
+    const customers = isAcross ? [""] : ["", ...new Set(own.filter((customer) => customer !== ""))];
+    return customers.map((customer) => ({
+      item,
+      customer,
+      typed: columns.map((column) => piecesOf(item, column.customer ?? customer, days[column.day - 1])),
+    }));
+  });
+}
+
+type LevainSetting = { readonly levain: Levain; readonly flour: string };
+
+/** A levain as the first formula that builds it has it; what is kept is the sum of what they keep. */
+function levainSettings(
+  name: string,
+  doughs: readonly Overview[],
+  taken: readonly (readonly TakenLevain[])[],
+  all: readonly Overview[],
+): LevainSetting {
+  const builders = doughs.filter((_, at) => taken[at]?.some(({ from, isBuilt }) => isBuilt && from === name));
+  const [first] = builders;
+  const own = all.find((sheet) => sheet.name === name);
+  const hydration = first?.number("pre_hydration") ?? own?.number("hydration") ?? 1;
+  const keep = builders.reduce((sum, sheet) => sum + (sheet.number("keep") ?? 0), 0);
+  const hours = first?.number("pre_hours") ?? 8;
+  const flours = (first ?? own)?.parts.filter(({ kind }) => /^flour/i.test(kind)) ?? [];
+  return {
+    flour: first?.text("pre_from") || flours[0]?.name || "",
+    levain: {
+      name,
+      hydration,
+      motherHydration: first?.number("seed_hydration") ?? hydration,
+      seedShare: first?.number("seed_share") ?? 0.2,
+      seedWeight: null,
+      ripeFrom: Math.round(hours * 60),
+      ripeTo: Math.round((hours + RIPE_HOURS) * 60),
+      mother: keep,
+      keep,
+    },
+  };
+}
+
+function levainValues(settings: readonly LevainSetting[], seeds: readonly (number | null)[]): Record<string, Value> {
+  return Object.fromEntries(
+    settings.flatMap(({ levain, flour }, index) => {
+      const at = index + 1;
+      return [
+        [`fed_${at}`, flour],
+        [`hydration_${at}`, levain.hydration],
+        [`mother_hydration_${at}`, levain.motherHydration],
+        [`seed_${at}`, levain.seedShare],
+        [`ripe_from_${at}`, levain.ripeFrom / 60],
+        [`ripe_to_${at}`, levain.ripeTo / 60],
+        [`mother_${at}`, levain.mother || null],
+        [`keep_${at}`, levain.keep || null],
+        [`first_seed_${at}`, Math.round(1000 * (seeds[index] ?? 0)) / 1000 || null],
+      ];
+    }),
+  );
+}
+
+/** One mixer and one oven to begin with; the mixer takes what the largest formula says. */
+function machineValues(doughs: readonly Overview[]): Record<string, Value> {
+  const limits = doughs.flatMap((sheet) => sheet.number("mixer_limit") ?? []);
+  return {
+    machine_1: "Mixer",
+    machine_kind_1: "mixer",
+    machine_number_1: 1,
+    machine_takes_1: limits.length === doughs.length ? Math.max(...limits) : null,
+    machine_2: "Oven",
+    machine_kind_2: "oven",
+    machine_number_2: 1,
+  };
+}
+
+function linksOf(
+  rows: readonly Item[],
+  doughs: readonly Overview[],
+  names: readonly string[],
+  taken: readonly (readonly TakenLevain[])[],
+): Links {
+  const links: Record<string, string> = {};
+  rows.forEach(({ sheet, row }, at) => {
+    links[linkName("each", at)] = eachLink(sheet, row);
+  });
+  doughs.forEach((sheet, at) => {
+    links[linkName("mixed", at)] = mixedLink(sheet);
+    links[linkName("limit", at)] = positiveLink(sheet, "mixer_limit");
+    links[linkName("least", at)] = positiveLink(sheet, "mixer_least");
+    names.forEach((name, which) => {
+      const parts = (taken[at] ?? []).filter(({ from }) => from === name).map(({ link }) => link);
+      if (parts.length > 0) links[linkName("levain_part", which * doughs.length + at)] = parts.join("+");
+    });
+  });
+  return links;
+}
+
+/** Named by its day, or by the first and the last: short enough for the tab of any spreadsheet. */
+function titleOf(days: readonly number[]): string {
+  const [first, last] = [days[0] ?? 0, days[days.length - 1] ?? 0];
+  const short = (day: number) => dayWords(day).replace(/^\w+ /, "");
+  return first === last ? `Production ${dayWords(first)}` : `Production ${short(first)} to ${short(last)}`;
+}

@@ -1,0 +1,65 @@
+// Delivery notes of a production: a block for each customer and day.
+import { refuse } from "../../../shared/base/refusal.ts";
+import { batchCodes } from "../../../shared/production/batch-code.ts";
+import { dayWords } from "../../../shared/production/clock.ts";
+import type { Value } from "../../../shared/sheet/model.ts";
+import { plan } from "../../../shared/sheet/plan.ts";
+import { byCustomerSheet } from "../../../templates/production/by-customer.ts";
+import { linkName } from "../../../templates/production/shape.ts";
+import { type FormulaSheets, overAllSheets } from "../all-sheets.ts";
+import { sizesOf } from "../overview.ts";
+import { type Made, make, type Steps } from "../steps.ts";
+import { sheetOf } from "./night.ts";
+import { type OrderNow, type ProductionNow, readProduction } from "./read.ts";
+
+export function* buildByCustomer({ sheet }: Readonly<Record<string, unknown>>): Steps<Made> {
+  const production = yield* readProduction(typeof sheet === "string" ? sheet : "");
+  return yield* overAllSheets({}, (found) => notes(found, production));
+}
+
+function* notes(found: FormulaSheets, now: ProductionNow): Steps<Made> {
+  if (now.orders.length === 0) refuse("Nothing is ordered yet. Enter orders on the production sheet first.");
+  const codeOf = batchCodes(now.doughs.map(({ name }) => name));
+  const groups = grouped(now);
+  const links: Record<string, string> = { ordered: orderedLink(now) };
+  let row = 0;
+  const customers = groups.map(({ customer, day, orders }) => ({
+    heading: `${customer === "" ? "Shop" : customer} · ${dayWords(day)}`,
+    rows: orders.map((order) => {
+      links[linkName("pieces", row)] = order.at;
+      links[linkName("price", row)] = priceLink(found, order);
+      row += 1;
+      return { product: order.product, size: order.size, code: codeOf(order.product, day) };
+    }),
+  }));
+  const values: Record<string, Value> = { title: "By customer" };
+  const options = { weight: now.unit, temperature: "C", length: "cm", parts: [] } as const;
+  const title = `By customer ${now.title.replace(/^Production /, "")}`;
+  return yield* make(plan(byCustomerSheet(customers), options, values, links), title, [...found.tabs, now.tab]);
+}
+
+type Group = { readonly customer: string; readonly day: number; readonly orders: OrderNow[] };
+
+/** By customer and day, the shop's own last. */
+function grouped({ orders, days }: ProductionNow): Group[] {
+  const customers = [...new Set(orders.map(({ customer }) => customer))].sort((a, b) =>
+    a === "" ? 1 : b === "" ? -1 : a < b ? -1 : 1,
+  );
+  return customers.flatMap((customer) =>
+    days.flatMap((day) => {
+      const own = orders.filter((order) => order.customer === customer && order.day === day);
+      return own.length === 0 ? [] : [{ customer, day, orders: own }];
+    }),
+  );
+}
+
+/** All pieces that count on the production sheet. */
+const orderedLink = ({ countedColumns }: ProductionNow): string =>
+  countedColumns.map((range) => `SUM(${range})`).join("+");
+
+function priceLink(found: FormulaSheets, { product, size }: OrderNow): string {
+  const sheet = sheetOf(found, product);
+  const own = sizesOf(sheet).find((one) => one.size === size);
+  const cell = own?.row === null || own === undefined ? undefined : sheet.row("size_price", own.row);
+  return cell === undefined ? '""' : `IF(COUNT(${cell})=0;"";${cell})`;
+}

@@ -1,0 +1,137 @@
+// Cards of a shift: one for each dough that is mixed in it, at its amounts, with its times; as sheets, or as pages to print.
+import { refuse } from "../../../shared/base/refusal.ts";
+import type { CardAmount, CardData } from "../../../shared/card/data.ts";
+import { staffCard } from "../../../shared/card/staff-card.ts";
+import { cardHeights } from "../../../shared/card/type-size.ts";
+import { clockAt, clockText, dayOf, dayWords, isoOf } from "../../../shared/production/clock.ts";
+import type { Task } from "../../../shared/production/timetable.ts";
+import type { NightPage } from "../../../shared/protocol/bench.ts";
+import { plan, type SheetPlan } from "../../../shared/sheet/plan.ts";
+import { cardData } from "../card.ts";
+import { readFormulaSheet } from "../formula-sheet.ts";
+import { type Made, make, type Steps } from "../steps.ts";
+import { figuresOf, type Night, overNight } from "./night.ts";
+import { type Mixing, mixingsOf } from "./weigh-up.ts";
+
+type Raw = Readonly<Record<string, unknown>>;
+type Planned = { readonly title: string; readonly plan: SheetPlan };
+
+/** Each dough's card as a sheet of its own, one after the other. */
+export function* buildCards(asked: Raw): Steps<Made> {
+  return yield* overNight(asked, function* (night): Steps<Made> {
+    const cards = yield* plannedCards(night);
+    const sheets: string[] = [];
+    for (const card of cards) sheets.push((yield* make(card.plan, card.title)).sheet);
+    const [first = "", ...others] = sheets;
+    const note = others.length === 0 ? "" : `And ${others.map((one) => `“${one}”`).join(", ")}.`;
+    return note === "" ? { sheet: first } : { sheet: first, note };
+  });
+}
+
+/** The same as pages: what stands in each row, and how. */
+export function* nightPages(asked: Raw): Steps<{ pages: NightPage[] }> {
+  return yield* overNight(asked, function* (night): Steps<{ pages: NightPage[] }> {
+    return { pages: (yield* plannedCards(night)).map(pageOf) };
+  });
+}
+
+function* plannedCards(night: Night): Steps<Planned[]> {
+  const mixings = mixingsOf(night);
+  // A preferment and the final mix of one batch stand on one card.
+  const batches = mixings.filter(({ of }, at) => mixings.findIndex((one) => one.of === of) === at);
+  if (batches.length === 0) refuse("Nothing is mixed in this shift. Choose other hours, or enter orders.");
+  const cards: Planned[] = [];
+  for (const mixing of batches) {
+    const { of } = mixing;
+    const sheet = yield* readFormulaSheet(of.formula.name, true);
+    const own = cardData(sheet, isoOf(of.day));
+    const amount = amountOf(own, night, mixing);
+    const data = ofShift(own, night, mixing, amount.wanted / amount.base);
+    const { model, values } = staffCard(data, amount, "values");
+    const options = { weight: data.unit, temperature: "C", length: "cm", parts: [] } as const;
+    const drawn = plan(model, options, values);
+    cards.push({ title: `${of.code} ${sheet.title}`, plan: { ...drawn, heights: cardHeights(drawn, model) } });
+  }
+  return cards;
+}
+
+/** The card says which batch it is and when its steps begin that night; the levain comes out of the production's feeds. */
+function ofShift(data: CardData, night: Night, { of, at }: Mixing, times: number): CardData {
+  const { changes, now, plan: production } = night;
+  const isChained = of.formula.levains.some(({ from }) => production.chains.some(({ levain }) => levain.name === from));
+  const feeds = production.chains.flatMap(({ levain, chain }) =>
+    chain.feeds.flatMap((feed) =>
+      feed.uses.some(({ by }) => by === of.code)
+        ? [
+            `Levain from the feed at ${clockText(clockAt(feed.at, changes))} on ${dayWords(dayOf(clockAt(feed.at, changes)))} (${levain.name}).`,
+          ]
+        : [],
+    ),
+  );
+  const mixed = at === null ? "" : `mix at ${clockText(at)} on ${dayWords(dayOf(at))} · `;
+  return {
+    ...data,
+    from: `${of.code} · ${mixed}ready ${dayWords(of.day)} · from “${now.tab.name}” and “${of.formula.name}”`,
+    mixerLimit: limitOf(night, data.mixerLimit),
+    // As the formula sheet would have them: the card makes so many times as much.
+    pieces: of.pieces.reduce((sum, one) => sum + one, 0) / times,
+    sizes: data.sizes.map((size, place) => ({
+      ...size,
+      pieces: of.formula.sizes.length > 1 ? (of.pieces[place] ?? 0) / times : null,
+    })),
+    added: isChained ? data.added.filter(({ isFeed }) => isFeed !== true) : data.added,
+    facts: [...feeds, ...data.facts],
+    timed: of.tasks.length === 0 ? data.timed : timesOf(of.tasks, data, night),
+  };
+}
+
+/** The mixer's limit as the production sheet has it: the formula's, and what the largest mixer takes. */
+function limitOf({ now }: Night, own: number | null): number | null {
+  const mixers = now.machines.filter(({ kind, number }) => kind === "mixer" && number > 0);
+  const limits = own !== null && own > 0 ? [own] : [];
+  if (mixers.length > 0 && mixers.every(({ capacity }) => capacity !== null))
+    limits.push(Math.max(...mixers.map(({ capacity }) => capacity ?? 0)));
+  return limits.length === 0 ? null : Math.min(...limits);
+}
+
+/** Each step once, with the clock of every mix and load. */
+function timesOf(tasks: readonly Task[], data: CardData, { changes }: Night): CardData["timed"] {
+  const rows = new Map<string, Task[]>();
+  for (const task of tasks) rows.set(task.step, [...(rows.get(task.step) ?? []), task]);
+  return [...rows].map(([step, some]) => {
+    const words = data.timed.find(
+      (one) => one.step === step || one.step.startsWith(`${step} at `) || one.step.startsWith(`${step}:`),
+    );
+    const starts = some.map(({ start }) => clockText(clockAt(start, changes)));
+    const [first] = some;
+    const minutes = first === undefined ? null : first.end - first.start;
+    return { step: words?.step ?? step, minutes, start: starts.slice(0, MAX_TIMES).join(", "), day: "" };
+  });
+}
+
+const MAX_TIMES = 6;
+
+/** As many mixes and as much dough as the production says. */
+function amountOf(data: CardData, night: Night, { of }: Mixing): CardAmount {
+  const mixed = figuresOf(night, of).mixed?.value ?? of.batch.dough;
+  return { by: "dough", says: data.what, base: data.dough, wanted: mixed };
+}
+
+function pageOf({ title, plan: { values, looks, widths, aligned } }: Planned): NightPage {
+  return {
+    title,
+    widths,
+    rows: values.map((row, at) =>
+      row.map((value, column) => {
+        const look = looks[at]?.[column];
+        return {
+          text: String(value),
+          size: look?.size ?? 10,
+          isBold: look?.weight === "bold",
+          isRuled: look?.border !== undefined,
+          side: aligned[at]?.[column] ?? "left",
+        };
+      }),
+    ),
+  };
+}

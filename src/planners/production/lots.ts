@@ -1,0 +1,72 @@
+// Lots that were entered on weigh-ups go into the lot log, a row for each mix, ingredient and lot.
+import { refuse } from "../../../shared/base/refusal.ts";
+import type { SeenSheet } from "../../../shared/protocol/look.ts";
+import { type LotRow, type LotsAnswer, lotsAnswer } from "../../../shared/protocol/lots.ts";
+import { LOTS_NAME } from "../../../shared/sheet/model.ts";
+import { plan } from "../../../shared/sheet/plan.ts";
+import { lotLog } from "../../../templates/production/lot-log.ts";
+import { WEIGH_UP_MARK } from "../../../templates/production/weigh-up.ts";
+import { look, make, type Steps } from "../steps.ts";
+
+/** Keeps those of all weigh-ups; null where no lot was entered. */
+export function* keepEnteredLots(): Steps<LotsAnswer | null> {
+  const { sheets, names } = yield* look({ words: [WEIGH_UP_MARK], names: [LOTS_NAME] });
+  const rows = sheets.flatMap(lotsOn);
+  if (rows.length === 0) return null;
+  if (names.length === 0) {
+    const options = { weight: "g", temperature: "C", length: "cm", parts: [] } as const;
+    yield* make(plan(lotLog, options, {}), lotLog.title, [], { behind: true });
+  }
+  return lotsAnswer(yield { ask: "lots", rows });
+}
+
+/** The panel's own button. */
+export function* keepLots(): Steps<LotsAnswer> {
+  return (
+    (yield* keepEnteredLots()) ??
+    refuse("No lot is entered on a weigh-up yet. Enter lots there, beside the ingredients.")
+  );
+}
+
+/** The lots of one weigh-up, out of its blocks. */
+export function lotsOn({ values }: Pick<SeenSheet, "values">): LotRow[] {
+  const text = (row: number, column: number) => String(values[row]?.[column] ?? "").trim();
+  const rows: LotRow[] = [];
+  values.forEach((_, head) => {
+    const [, title] = /^\d+\. (.+)$/.exec(text(head, 0)) ?? [];
+    const [, batch] = /· (\S+-(?:\d{6}))$/.exec(text(head + 1, 2)) ?? [];
+    if (title === undefined || batch === undefined) return;
+    const mixes = Number(/(\d+) mix/.exec(text(head + 1, 0))?.[1] ?? 1);
+    const isPreferment = / for /.test(title) && /Preferment of a mix/.test(blockText(values, head));
+    for (let row = head + 3; !/^(?:A mix|Preferment of a mix|)$/.test(text(row, 1)); row++) {
+      const lots = text(row, 4)
+        .split(/[;,]/)
+        .map((one) => one.trim().replace(/^'+/, ""))
+        .filter((one) => one !== "");
+      const weight = values[row]?.[2];
+      for (const lot of lots)
+        for (let mix = 1; mix <= mixes; mix++)
+          rows.push({
+            day: dayOf(batch),
+            batch,
+            product: title,
+            mix: `${isPreferment ? "preferment, " : ""}mix ${mix} of ${mixes}`,
+            ingredient: text(row, 1),
+            weight: typeof weight === "number" ? weight : 0,
+            lot,
+          });
+    }
+  });
+  return rows;
+}
+
+/** What stands under a block's heading, up to the next one. */
+function blockText(values: SeenSheet["values"], head: number): string {
+  const texts: string[] = [];
+  for (let row = head + 1; row < values.length && !/^\d+\. /.test(String(values[row]?.[0] ?? "")); row++)
+    texts.push(String(values[row]?.[1] ?? ""));
+  return texts.join("\n");
+}
+
+/** A batch ends with its day: QHL-261205 is ready on 2026-12-05. */
+const dayOf = (batch: string): string => batch.replace(/^.*-(\d\d)(\d\d)(\d\d)$/, "20$1-$2-$3");

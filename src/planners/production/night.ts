@@ -1,0 +1,104 @@
+// What a production sheet and its formula sheets say together: doughs by day, their steps by the clock, machines and levain.
+import { refuse } from "../../../shared/base/refusal.ts";
+import { batchCodes } from "../../../shared/production/batch-code.ts";
+import { type Clock, type ClockChange, clockChanges, clockOf } from "../../../shared/production/clock.ts";
+import { type DoughDay, type Production, productionOf } from "../../../shared/production/plan.ts";
+import { inShift, type Task } from "../../../shared/production/timetable.ts";
+import { type FormulaSheets, overAllSheets } from "../all-sheets.ts";
+import type { Overview } from "../overview.ts";
+import type { Steps } from "../steps.ts";
+import { readDay } from "./asked.ts";
+import { planned } from "./formula.ts";
+import { type DoughNow, type ProductionNow, readProduction } from "./read.ts";
+
+export type Night = {
+  readonly now: ProductionNow;
+  readonly found: FormulaSheets;
+  readonly plan: Production;
+  /** From one clock to just before the other; null where the whole production is meant. */
+  readonly shift: { readonly from: Clock; readonly to: Clock } | null;
+  readonly changes: readonly ClockChange[];
+};
+
+type Raw = Readonly<Record<string, unknown>>;
+
+/** Reads all of it, and makes something of it. */
+export function* overNight<T>(asked: Raw, build: (night: Night) => Steps<T>): Steps<T> {
+  const now = yield* readProduction(typeof asked.sheet === "string" ? asked.sheet : "");
+  const shift = readShift(asked);
+  return yield* overAllSheets({}, (found) => build(nightOf(now, found, shift)));
+}
+
+function nightOf(now: ProductionNow, found: FormulaSheets, shift: Night["shift"]): Night {
+  const sheets = now.doughs.map(({ name }) => sheetOf(found, name));
+  const formulas = sheets.map((sheet) => planned(sheet, found.sheets));
+  const [first, last] = [now.days[0] ?? 0, now.days[now.days.length - 1] ?? 0];
+  const changes = clockChanges(first - 7, last + 2, offsetHere);
+  const codeOf = batchCodes(formulas.map(({ name }) => name));
+  const plan = productionOf({
+    days: now.days,
+    orders: now.orders,
+    formulas,
+    making: now.making,
+    machines: now.machines,
+    levains: now.levains.map(({ levain }) => levain),
+    earlier: new Map(
+      now.doughs.flatMap(({ name, earlier }) => now.days.map((day): [string, number] => [codeOf(name, day), earlier])),
+    ),
+    changes,
+  });
+  mustAgree(now, plan);
+  return { now, found, plan, shift, changes };
+}
+
+export function sheetOf(found: FormulaSheets, name: string): Overview {
+  const sheet = found.sheets.find((one) => one.name === name);
+  return sheet ?? refuse(`There is no formula sheet “${name}” any more. Build the production again.`);
+}
+
+/** By how many minutes the wall is ahead of the world's time where the page is open. */
+function offsetHere(worldMinutes: number): number {
+  const date = new Date((worldMinutes - 25_569 * 1440) * 60_000);
+  return -date.getTimezoneOffset();
+}
+
+/** The sheet's own sums and the plan's are the same, or one of them is still being worked out. */
+function mustAgree({ tab, doughs, days }: ProductionNow, { doughs: plan }: Production): void {
+  for (const { name, mixed } of doughs)
+    days.forEach((day, at) => {
+      const planned = plan.find((one) => one.formula.name === name && one.day === day)?.batch.dough ?? 0;
+      const shown = mixed[at]?.value ?? 0;
+      if (Math.abs(planned - shown) > 1e-4 * Math.max(1, shown))
+        refuse(
+          `“${tab.name}” shows ${Math.round(shown)} of dough for “${name}”, and its orders ask for ${Math.round(planned)}. Wait until it is calculated, or undo what was typed over its formulas.`,
+        );
+    });
+}
+
+/** Times such as 2026-01-01T22:00. */
+function readShift({ from, to }: Raw): Night["shift"] {
+  if (from === undefined && to === undefined) return null;
+  const [start, end] = [readClock(from), readClock(to)];
+  if (start === null || end === null)
+    return refuse("Enter the day and the time from which and until which the shift works.");
+  if (end <= start) return refuse("The shift ends before it begins. Enter a later end.");
+  return { from: start, to: end };
+}
+
+function readClock(raw: unknown): Clock | null {
+  const [, day, hours, minutes] = /^(\d{4}-\d\d-\d\d)T(\d\d):(\d\d)/.exec(String(raw)) ?? [];
+  const at = readDay(day);
+  const time = Number(hours) * 60 + Number(minutes);
+  return at === null || !(time < 1440) ? null : clockOf(at, time / 1440);
+}
+
+/** Steps of a dough that begin in the shift. */
+export const ownTasks = ({ shift, changes }: Night, { tasks }: DoughDay): readonly Task[] =>
+  shift === null ? tasks : inShift(tasks, shift.from, shift.to, changes);
+
+/** Figures of the production sheet for a dough of a day. */
+export function figuresOf({ now }: Night, { formula, day }: Pick<DoughDay, "formula" | "day">) {
+  const at = now.days.indexOf(day);
+  const dough = now.doughs.find(({ name }) => name === formula.name) as DoughNow;
+  return { mixes: dough.mixes[at], each: dough.each[at], mixed: dough.mixed[at] };
+}

@@ -1,0 +1,260 @@
+// A production sheet as it stands: found by the words over its helper columns, wherever rows and columns were put in.
+import { refuse } from "../../../shared/base/refusal.ts";
+import { quote } from "../../../shared/base/show.ts";
+import type { Machine } from "../../../shared/production/clashes.ts";
+import { isoOf } from "../../../shared/production/clock.ts";
+import type { Levain } from "../../../shared/production/levain.ts";
+import { itemKey, type Making, type Order } from "../../../shared/production/orders.ts";
+import type { Seen, SeenSheet } from "../../../shared/protocol/look.ts";
+import { a1, absolute, zoneA1 } from "../../../shared/sheet/a1.ts";
+import { quotedTab, type Tab } from "../../../shared/sheet/tab.ts";
+import { PRODUCTION_MARK } from "../../../templates/production/production.ts";
+import { look, type Steps } from "../steps.ts";
+
+/** A figure of the sheet and where it stands, as formulas of other sheets say it. */
+export type Figure = { readonly value: number; readonly at: string };
+export type ItemNow = {
+  readonly product: string;
+  readonly size: string;
+  /** Pieces made on each day. */
+  readonly made: readonly Figure[];
+};
+export type DoughNow = {
+  readonly name: string;
+  /** On each day: all of it with what is rolled in, what is mixed, mixes and the weight of one. */
+  readonly whole: readonly Figure[];
+  readonly mixed: readonly Figure[];
+  readonly mixes: readonly Figure[];
+  readonly each: readonly Figure[];
+  /** The days' figures in one row. */
+  readonly wholeRow: string;
+  /** Minutes that it is begun earlier. */
+  readonly earlier: number;
+};
+export type OrderNow = Order & { readonly at: string };
+export type LevainNow = {
+  readonly levain: Levain;
+  readonly flour: string;
+  readonly flourAt: string;
+  readonly waterAt: string;
+};
+export type ProductionNow = {
+  readonly tab: Tab;
+  readonly title: string;
+  readonly unit: "g" | "oz";
+  readonly check: string;
+  readonly days: readonly number[];
+  /** The days in one row. */
+  readonly dayRow: string;
+  readonly items: readonly ItemNow[];
+  readonly doughs: readonly DoughNow[];
+  readonly orders: readonly OrderNow[];
+  /** Columns of the pieces that count, as formulas of other sheets say them. */
+  readonly countedColumns: readonly string[];
+  readonly making: ReadonlyMap<string, Making>;
+  readonly levains: readonly LevainNow[];
+  readonly machines: readonly Machine[];
+};
+
+/** The sheet of this name; refuses one that is gone, is no production, or is not calculated yet. */
+export function* readProduction(name: string): Steps<ProductionNow> {
+  // Its name is known: to ask for it is a call of the service.
+  const [seen] = (yield* look({ sheet: name, unnamed: true })).sheets;
+  if (seen === undefined) return refuse(`There is no sheet ${quote(name)} any more. Choose a production again.`);
+  return productionNow({ ...seen, name });
+}
+
+/** The production sheets of the workbook and their days, the newest days first. */
+export function* listProductions(): Steps<{ sheets: { sheet: string; days: string[] }[] }> {
+  const { sheets } = yield* look({ words: [PRODUCTION_MARK] });
+  const known = sheets.map(({ name, values }) => {
+    const row = values.findIndex((line) => line.includes(PRODUCTION_MARK));
+    const from = (values[row]?.indexOf(PRODUCTION_MARK) ?? 0) + 1;
+    const numbers = (values[row + 1] ?? []).slice(from, from + days(values[row] ?? []));
+    const dates = numbers.flatMap((day) => (typeof day === "number" && day > 0 ? [day] : []));
+    return { name, dates };
+  });
+  known.sort((a, b) => Math.max(0, ...b.dates) - Math.max(0, ...a.dates));
+  return { sheets: known.map(({ name, dates }) => ({ sheet: name, days: dates.map(isoOf) })) };
+}
+
+export function productionNow(seen: SeenSheet): ProductionNow {
+  const { name, id, values } = seen;
+  const says = (row: number, column: number): string => {
+    const cell = values[row]?.[column];
+    return typeof cell === "string" ? cell.trim() : "";
+  };
+  const number = (row: number, column: number): number | null => {
+    const cell = values[row]?.[column];
+    return typeof cell === "number" ? cell : null;
+  };
+  const place = (text: string): { row: number; column: number } | null => {
+    for (let row = 0; row < values.length; row++) {
+      const column = values[row]?.indexOf(text) ?? -1;
+      if (column >= 0) return { row, column };
+    }
+    return null;
+  };
+  const reference = (row: number, column: number, columns = 1) =>
+    `${quotedTab(name)}${absolute(columns === 1 ? a1({ row, column }) : zoneA1({ row, column, rows: 1, columns }))}`;
+  const mark = place(PRODUCTION_MARK);
+  if (mark === null) return refuse(`The sheet ${quote(name)} is no production sheet of Gramwright. Choose another.`);
+  mustBeCalculated(name, values);
+  const first = mark.column + 1;
+  const count = days(values[mark.row] ?? []);
+  const dayNumbers = Array.from({ length: count }, (_, at) => number(mark.row + 1, first + at) ?? 0);
+  const undated = dayNumbers.findIndex((day) => day <= 0);
+  if (undated >= 0) refuse(`${quote(name)} has no date for its day ${undated + 1}. Enter it beside “Ready on”.`);
+  const figures = (row: number, column: number): Figure[] =>
+    dayNumbers.map((_, at) => ({ value: number(row, column + at) ?? 0, at: reference(row, column + at) }));
+  const heading = (row: number, text: string): number => values[row]?.lastIndexOf(text) ?? -1;
+  /** Rows below a heading in the helpers, while they hold something. */
+  const below = (text: string): { head: number; rows: number[] } => {
+    const at = place(text);
+    if (at === null) return { head: -1, rows: [] };
+    const rows: number[] = [];
+    for (let row = at.row + 1; values[row]?.[at.column] !== undefined && values[row]?.[at.column] !== ""; row++)
+      rows.push(row);
+    return { head: at.row, rows };
+  };
+  const items = below("Key");
+  const doughs = below("Mixed of it");
+  const levains = below("Levain in the doughs");
+  const typedAt = (text: string) => values[items.head]?.indexOf(text) ?? -1;
+  return {
+    tab: { name, id },
+    title: says(0, 0) || name,
+    unit: says(mark.row + 2, mark.column + 4) === "oz" ? "oz" : "g",
+    check: says(2, 0),
+    days: dayNumbers,
+    dayRow: reference(mark.row + 1, first, count),
+    items: items.rows.map((row) => ({
+      product: says(row, 0),
+      size: says(row, 1),
+      made: figures(row, heading(items.head, "Made, day 1")),
+    })),
+    doughs: doughs.rows.map((row) => ({
+      name: says(row, 0),
+      whole: figures(row, heading(doughs.head, "With fat, day 1")),
+      mixed: figures(row, heading(doughs.head, "Mixed, day 1")),
+      mixes: figures(row, heading(doughs.head, "Mixes, day 1")),
+      each: figures(row, heading(doughs.head, "A mix, day 1")),
+      wholeRow: reference(row, heading(doughs.head, "With fat, day 1"), count),
+      earlier: number(row, values[doughs.head]?.indexOf("Earlier (min)") ?? -1) ?? 0,
+    })),
+    orders: ordersNow(values, dayNumbers, reference),
+    countedColumns: countedColumns(values, name),
+    making: new Map(
+      items.rows.map((row) => [
+        itemKey({ product: says(row, 0), size: says(row, 1) }),
+        {
+          spares: number(row, typedAt("Spares")) ?? 0,
+          stock: number(row, typedAt("In stock")) ?? 0,
+          multiple: number(row, typedAt("Tray of")) ?? 1,
+        },
+      ]),
+    ),
+    levains: levains.rows.map((row) => {
+      const column = values[levains.head]?.indexOf("Flour to feed") ?? -1;
+      return levainNow(values[row] ?? [], reference(row, column), reference(row, column + 1));
+    }),
+    machines: machinesNow(values),
+  };
+}
+
+function levainNow(line: readonly Seen[], flourAt: string, waterAt: string): LevainNow {
+  const typed = (at: number) => (typeof line[at] === "number" ? (line[at] as number) : 0);
+  const [hydration, ripeFrom, ripeTo] = [typed(2) || 1, typed(5) * 60, typed(6) * 60];
+  const levain: Levain = {
+    name: String(line[0] ?? "").trim(),
+    hydration,
+    motherHydration: typed(3) || hydration,
+    seedShare: typed(4) || 0.2,
+    seedWeight: null,
+    ripeFrom,
+    ripeTo: Math.max(ripeFrom, ripeTo),
+    mother: typed(7),
+    keep: typed(8),
+  };
+  return { levain, flour: String(line[1] ?? "").trim(), flourAt, waterAt };
+}
+
+/** Days as the headings count them. */
+function days(heads: readonly Seen[]): number {
+  let count = 0;
+  while (heads.includes(`Day ${count + 1}`)) count += 1;
+  return count;
+}
+
+function mustBeCalculated(name: string, values: readonly (readonly Seen[])[]): void {
+  for (const row of values)
+    for (const cell of row) {
+      if (cell === "Loading...")
+        refuse(`${quote(name)} is still calculating. Wait until its numbers are there and try again.`);
+      if (typeof cell === "string" && /^#(?:N\/A|[A-Z]+[/\d]*[!?])$/.test(cell))
+        refuse(`${quote(name)} shows an error (${cell}), so its amounts are not known. Undo the last change there.`);
+    }
+}
+
+/** What counts of the orders, with the customer that the row or the column says. */
+function ordersNow(
+  values: readonly (readonly Seen[])[],
+  dayNumbers: readonly number[],
+  reference: (row: number, column: number) => string,
+): OrderNow[] {
+  const head = values.findIndex((row) => row.includes("Product and size ordered"));
+  const ready = values.findIndex(([first]) => first === "Ready on");
+  const heads = values[head] ?? [];
+  const columns = heads.flatMap((text, at) => (/^Counts \d+$/.test(String(text)) ? [at] : []));
+  const text = (row: number, column: number) => String(values[row]?.[column] ?? "").trim();
+  const pieces = heads.indexOf("Pieces");
+  const regular = heads.indexOf("Regular 1");
+  const isAcross = dayNumbers.length === 1 && columns.length > 1;
+  const orders: OrderNow[] = [];
+  const key = heads.indexOf("Product and size ordered");
+  for (let row = head + 1; String(values[row]?.[key] ?? "").includes("|"); row++)
+    columns.forEach((column, at) => {
+      const amount = values[row]?.[column];
+      if (typeof amount !== "number" || amount <= 0) return;
+      orders.push({
+        product: text(row, 0),
+        size: text(row, 1),
+        customer: isAcross ? text(ready - 1, pieces + at) : text(row, 2),
+        day: dayNumbers[isAcross ? 0 : at] ?? 0,
+        pieces: amount,
+        isRegular: typeof values[row]?.[pieces + at] !== "number" && (values[row]?.[regular + at] ?? 0) !== 0,
+        at: reference(row, column),
+      });
+    });
+  return orders;
+}
+
+/** From their headings to the row above what is made. */
+function countedColumns(values: readonly (readonly Seen[])[], name: string): string[] {
+  const row = values.findIndex((line) => line.includes("Product and size ordered"));
+  const end = values.findIndex(([first]) => first === "To make (pieces)");
+  return (values[row] ?? []).flatMap((text, column) =>
+    /^Counts \d+$/.test(String(text))
+      ? [
+          `${quotedTab(name)}${absolute(zoneA1({ row: row + 1, column, rows: Math.max(1, end - row - 1), columns: 1 }))}`,
+        ]
+      : [],
+  );
+}
+
+function machinesNow(values: readonly (readonly Seen[])[]): Machine[] {
+  const head = values.findIndex((row) => row[0] === "Name" && row[1] === "Kind");
+  const machines: Machine[] = [];
+  for (let row = head + 1; head >= 0 && row < head + 20; row++) {
+    const [name, kind, number, takes, at] = values[row] ?? [];
+    if (name === undefined || name === "" || (kind !== "mixer" && kind !== "oven")) break;
+    machines.push({
+      name: String(name).trim(),
+      kind,
+      number: typeof number === "number" ? number : 1,
+      capacity: typeof takes === "number" && takes > 0 ? takes : null,
+      temperature: typeof at === "number" ? at : null,
+    });
+  }
+  return machines;
+}

@@ -1,0 +1,156 @@
+// The timetable of a production or a shift, with what is taken twice at once and the change that ends it.
+
+import { refuse } from "../../../shared/base/refusal.ts";
+import { showNumber } from "../../../shared/base/show.ts";
+import { changeFor } from "../../../shared/production/clashes.ts";
+import {
+  type Clock,
+  changeSays,
+  clockAt,
+  clockText,
+  dayOf,
+  dayWords,
+  type Moment,
+} from "../../../shared/production/clock.ts";
+import { unripe } from "../../../shared/production/levain.ts";
+import type { Task } from "../../../shared/production/timetable.ts";
+import type { Links, Value } from "../../../shared/sheet/model.ts";
+import { plan } from "../../../shared/sheet/plan.ts";
+import { linkName } from "../../../templates/production/shape.ts";
+import {
+  type TimetableRow,
+  type TimetableShape,
+  timetableSheet,
+  timetableTexts,
+} from "../../../templates/production/timetable.ts";
+import { type Made, make, type Steps } from "../steps.ts";
+import { type Night, overNight, ownTasks } from "./night.ts";
+import { shiftSays } from "./weigh-up.ts";
+
+export function* buildTimetable(asked: Readonly<Record<string, unknown>>): Steps<Made> {
+  return yield* overNight(asked, timetable);
+}
+
+function* timetable(night: Night): Steps<Made> {
+  const { now, found, plan: production } = night;
+  const tasks = production.doughs.flatMap((dough) => ownTasks(night, dough));
+  if (tasks.length === 0)
+    refuse(
+      "No steps are known for this shift. Enter a method and “Ready at” on the formula sheets, or choose other hours.",
+    );
+  const shape: TimetableShape = {
+    says: shiftSays(night),
+    days: daysOf(night, tasks),
+    clashes: clashWords(night),
+    feeds: feedRows(night),
+    facts: factsOf(night),
+    doughs: now.doughs.length,
+  };
+  const values: Record<string, Value> = { title: "Timetable", ...timetableTexts(shape) };
+  const links: Record<string, string> = {};
+  now.doughs.forEach(({ whole, wholeRow }, at) => {
+    values[`planned_${at + 1}`] = whole.reduce((sum, { value }) => sum + value, 0);
+    links[linkName("now", at)] = `SUM(${wholeRow})`;
+  });
+  const options = { weight: now.unit, temperature: "C", length: "cm", parts: [] } as const;
+  const title = `Timetable ${now.title.replace(/^Production /, "")}`;
+  return yield* make(plan(timetableSheet(shape), options, values, links as Links), title, [...found.tabs, now.tab]);
+}
+
+/** Rows under the day on which they begin, in the order of the clock. */
+function daysOf(night: Night, tasks: readonly Task[]): TimetableShape["days"] {
+  const { changes, plan: production } = night;
+  const mixes = new Map(production.doughs.map(({ code, batch }) => [code, batch.mixes]));
+  const sorted = [...tasks].sort((a, b) => a.start - b.start || a.end - b.end || (a.dough < b.dough ? -1 : 1));
+  const days = new Map<number, TimetableRow[]>();
+  for (const task of sorted) {
+    const at = clockAt(task.start, changes);
+    const rows = days.get(dayOf(at)) ?? [];
+    rows.push(rowOf(night, task, mixes.get(task.id) ?? 1));
+    days.set(dayOf(at), rows);
+  }
+  return [...days].map(([day, rows]) => ({ day: dayWords(day), rows }));
+}
+
+function rowOf(night: Night, task: Task, mixes: number): TimetableRow {
+  const { changes } = night;
+  const shown = (at: Moment) => clockText(clockAt(at, changes));
+  const isTwice = night.plan.clashes.some(
+    (clash) =>
+      clash.tasks.includes(task) ||
+      clash.tasks.some((one) => one.id === task.id && one.step === task.step && one.start === task.start),
+  );
+  const part = task.mix === 0 ? (mixes > 1 ? "for all mixes" : "") : mixes > 1 ? `mix ${task.mix} of ${mixes}` : "";
+  const load = task.load > 0 ? `load ${task.load}` : "";
+  return {
+    start: shown(task.start),
+    end: shown(task.end),
+    dough: task.dough,
+    step: task.step,
+    which: [load, part].filter((one) => one !== "").join(", "),
+    on: task.machine,
+    at: task.temperature,
+    note: isTwice ? `taken twice: ${task.machine}` : "",
+  };
+}
+
+/** What is taken twice, and what would end it; nothing is moved here. */
+function clashWords({ plan: production, now, changes, shift }: Night): string[] {
+  const plans = production.doughs.map(({ plan: one }) => one);
+  return production.clashes
+    .filter(({ from, to }) => {
+      if (shift === null) return true;
+      return clockAt(to, changes) > shift.from && clockAt(from, changes) < shift.to;
+    })
+    .map((clash) => {
+      const when = (at: Moment): Clock => clockAt(at, changes);
+      const doughs = [...new Set(clash.tasks.map(({ dough }) => dough))].join(" and ");
+      const change = changeFor(clash, plans, now.machines, changes);
+      const way =
+        change === null
+          ? "No earlier start of one dough alone ends it: plan another machine or another day."
+          : change.earlier > 0
+            ? `Begin ${change.dough} ${change.earlier} min earlier: enter it beside its dough on “${now.tab.name}” and build this again.`
+            : `Begin ${change.dough} ${-change.earlier} min later, and it is ready so much later: enter ${change.earlier} beside its dough on “${now.tab.name}”.`;
+      return `${clash.machine}, ${dayWords(dayOf(when(clash.from)))} ${clockText(when(clash.from))} to ${clockText(when(clash.to))}: ${doughs}. ${way}`;
+    });
+}
+
+function feedRows({ plan: production, changes, shift }: Night): string[][] {
+  const amount = (value: number) => showNumber(value, value < 100 ? 1 : 0);
+  return production.chains.flatMap(({ levain, chain }) =>
+    chain.feeds.flatMap((feed) => {
+      const at = clockAt(feed.at, changes);
+      if (shift !== null && (at < shift.from || at >= shift.to)) return [];
+      const window = `${clockText(clockAt(feed.ripeFrom, changes))}–${clockText(clockAt(feed.ripeTo, changes))}`;
+      const parts = [feed.seed, feed.flour, feed.water].map(amount).join(" + ");
+      const kept =
+        feed.setAside > 0
+          ? `${feed.uses.map(({ by }) => by).join(", ")}; keep ${amount(feed.setAside)}`
+          : feed.uses.map(({ by }) => by).join(", ");
+      return [[`${dayWords(dayOf(at))} ${clockText(at)}`, window, levain.name, parts, "", "", "", kept]];
+    }),
+  );
+}
+
+function factsOf({ plan: production, changes, now }: Night): string[] {
+  const short = production.chains.flatMap(({ levain, chain }) =>
+    chain.seedShort > 0
+      ? [
+          `${levain.name}: the first feed wants ${showNumber(chain.seedShort, 0)} ${now.unit} of seed more than the mother has. Feed it up before.`,
+        ]
+      : [],
+  );
+  const outside = production.chains.flatMap(({ levain, chain }) =>
+    unripe(chain.feeds).map(({ use }) => `${levain.name} is not ripe for ${use.by}.`),
+  );
+  const untimed = production.doughs.filter(({ tasks }) => tasks.length === 0).map(({ formula }) => `“${formula.name}”`);
+  return [
+    ...short,
+    ...outside,
+    ...(untimed.length === 0
+      ? []
+      : [`Not in this timetable, because its sheet has no method or time: ${[...new Set(untimed)].join(", ")}.`]),
+    ...changes.map(changeSays),
+  ];
+}

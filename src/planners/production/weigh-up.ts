@@ -1,0 +1,193 @@
+// The weigh-up of a shift, out of all orders ahead: what is mixed in it, and what of it is a preferment.
+import { refuse } from "../../../shared/base/refusal.ts";
+import { type Clock, changeSays, clockAt, clockText, dayOf, dayWords } from "../../../shared/production/clock.ts";
+import type { DoughDay } from "../../../shared/production/plan.ts";
+import { firstStart, type Task } from "../../../shared/production/timetable.ts";
+import type { Links, Value } from "../../../shared/sheet/model.ts";
+import { plan } from "../../../shared/sheet/plan.ts";
+import { linkName } from "../../../templates/production/shape.ts";
+import { type Stage, type WeighShape, weighUpSheet } from "../../../templates/production/weigh-up.ts";
+import { type Overview, sizesOf } from "../overview.ts";
+import { type Made, make, type Steps, withNotes } from "../steps.ts";
+import { keepEnteredLots } from "./lots.ts";
+import { figuresOf, type Night, overNight, ownTasks, sheetOf } from "./night.ts";
+
+export function* buildWeighUp(asked: Readonly<Record<string, unknown>>): Steps<Made> {
+  // What was entered on those before is kept first.
+  const kept = yield* keepEnteredLots();
+  const made = yield* overNight(asked, weighUp);
+  return kept === null || kept.added === 0
+    ? made
+    : withNotes(made, `${kept.added} rows of lots were kept in “${kept.sheet}”.`);
+}
+
+/** A dough of a day, and what of it the shift mixes. */
+export type Mixing = { readonly of: DoughDay; readonly stage: Stage; readonly at: Clock | null };
+
+/** In the order of the clock; a dough without times is mixed on the day before it is ready. */
+export function mixingsOf(night: Night): Mixing[] {
+  const { plan: production, changes, shift } = night;
+  const mixings = production.doughs.flatMap((of): Mixing[] => {
+    const has = (task: Task | undefined) => task !== undefined && ownTasks(night, of).includes(task);
+    const pre = of.tasks.find(({ mix }) => mix === 0);
+    const start = firstStart(of.tasks, of.formula.mixStep) ?? of.tasks.find(({ mix }) => mix > 0)?.start ?? null;
+    const mix = of.tasks.find((task) => task.mix > 0 && task.start === start);
+    const isBuilt = sheetOf(night.found, of.formula.name).zone("levain") !== undefined && of.formula.levains.length > 0;
+    const isFinal = of.formula.preferment !== null || isBuilt;
+    if (start === null) {
+      const isOn = shift === null || (of.day >= dayOf(shift.from) && of.day <= dayOf(shift.to));
+      if (!isOn) return [];
+      const stages: Stage[] =
+        of.formula.preferment !== null ? ["preferment", "final"] : isFinal ? ["final"] : ["whole"];
+      return stages.map((stage) => ({ of, stage, at: null }));
+    }
+    return [
+      ...(pre !== undefined && has(pre) ? [{ of, stage: "preferment", at: clockAt(pre.start, changes) } as const] : []),
+      ...(has(mix) ? [{ of, stage: isFinal ? "final" : "whole", at: clockAt(start, changes) } as const] : []),
+    ];
+  });
+  return mixings.sort((a, b) => (a.at ?? 0) - (b.at ?? 0));
+}
+
+function* weighUp(night: Night): Steps<Made> {
+  const { now, found, shift } = night;
+  const mixings = mixingsOf(night);
+  if (mixings.length === 0) refuse("Nothing is mixed in this shift. Choose other hours, or enter orders.");
+  const links: Record<string, string> = { more: moreLink(night, mixings) };
+  let before = 0;
+  const blocks = mixings.map((mixing, index): WeighShape => {
+    const sheet = sheetOf(found, mixing.of.formula.name);
+    const shape = blockOf(sheet, mixing, index);
+    addLinks(links, sheet, mixing, night, index, before);
+    before += shape.rows;
+    return shape;
+  });
+  const scales = mixings.flatMap(({ of }) => of.formula.scales);
+  const values: Record<string, Value> = {
+    title: "Weigh-up",
+    result: shiftSays(night),
+    step_coarse: Math.max(...scales),
+    step_fine: Math.min(...scales),
+    ...dayTemperatures(mixings.map(({ of }) => sheetOf(found, of.formula.name))),
+  };
+  const options = { weight: now.unit, temperature: "C", length: "cm", parts: [] } as const;
+  const model = weighUpSheet({ blocks, facts: factsOf(night) });
+  const from = shift === null ? "" : ` ${dayWords(dayOf(shift.from))} ${clockText(shift.from).replace(":", ".")}`;
+  const made = yield* make(plan(model, options, values, links), `Weigh-up${from}`, [...found.tabs, now.tab]);
+  const untimed = mixings.filter(({ at }) => at === null).map(({ of }) => `“${of.formula.name}”`);
+  return withNotes(
+    made,
+    untimed.length === 0
+      ? undefined
+      : `No times are known for ${untimed.join(", ")}: enter a method and “Ready at” on the formula sheet.`,
+  );
+}
+
+export function shiftSays({ now, shift }: Night): string {
+  if (shift === null) return `For ${now.title}`;
+  const when = (at: Clock) => `${dayWords(dayOf(at))} ${clockText(at)}`;
+  return `Shift from ${when(shift.from)} to ${when(shift.to)}, out of “${now.tab.name}”`;
+}
+
+const MAX_SIZES = 10;
+
+function blockOf(sheet: Overview, { of, stage, at }: Mixing, index: number): WeighShape {
+  const kinds = waterRows(sheet);
+  const isLevain = of.formula.levains.length > 0 && sheet.zone("levain") !== undefined;
+  const preferment = of.formula.preferment?.name ?? (isLevain ? "Levain" : "");
+  const called = preferment.slice(0, 1).toUpperCase() + preferment.slice(1);
+  const time = at === null ? "" : `mix at ${clockText(at)} on ${dayWords(dayOf(at))} · `;
+  return {
+    title: `${index + 1}. ${stage === "preferment" ? `${called} for ${sheet.title}` : sheet.title}`,
+    says: `${time}ready ${dayWords(of.day)} · ${of.code}`,
+    stage,
+    rows: sheet.numbered("grams").length,
+    water: kinds,
+    preferment: stage === "whole" ? "" : called,
+    sizes: sizesOf(sheet)
+      .slice(0, MAX_SIZES)
+      .map(({ size }) => size),
+    hasWater: sheet.zone("dough_target") !== undefined && sheet.number("dough_target") !== null,
+  };
+}
+
+/** Which of the rows with a weight are water. */
+const waterRows = (sheet: Overview): number[] =>
+  sheet.parts.flatMap(({ kind }, at) => (/^water/i.test(kind) ? [at] : []));
+
+function addLinks(
+  links: Record<string, string>,
+  sheet: Overview,
+  { of }: Mixing,
+  night: Night,
+  index: number,
+  before: number,
+): Links {
+  const cell = (name: string) => sheet.reference(name) ?? '""';
+  const { mixes, each } = figuresOf(night, of);
+  const single = {
+    coarse: "coarse",
+    fine: "fine",
+    target: "dough_target",
+    friction: "friction_own",
+    preferment_at: "preferment_temp",
+    held: "held_share",
+  };
+  for (const [link, name] of Object.entries(single)) links[linkName(link, index)] = cell(name);
+  links[linkName("mixes", index)] = mixes?.at ?? "0";
+  links[linkName("each", index)] = each?.at ?? "0";
+  sheet.numbered("grams").forEach((row, at) => {
+    links[linkName("name", before + at)] = sheet.row("ingredient", row) ?? '""';
+    links[linkName("part", before + at)] = sheet.row("whole_part", row) ?? "0";
+    links[linkName("pre_part", before + at)] = sheet.row("pre_part", row) ?? "0";
+  });
+  const items = night.now.items.filter(({ product }) => product === sheet.name);
+  const day = night.now.days.indexOf(of.day);
+  sizesOf(sheet)
+    .slice(0, MAX_SIZES)
+    .forEach(({ size, row }, at) => {
+      const item = items.find((one) => one.size === size);
+      links[linkName("pieces", 10 * index + at)] = item?.made[day]?.at ?? "0";
+      links[linkName("scaling", 10 * index + at)] =
+        row === null ? `N(${cell("dough")})/MAX(1;N(${cell("pieces")}))` : `N(${sheet.row("size_scaled", row) ?? "0"})`;
+    });
+  return links;
+}
+
+/** Mixes of doughs that could be ordered for this shift and are not. */
+function moreLink(night: Night, mixings: readonly Mixing[]): string {
+  const { now, plan: production } = night;
+  // Another day's mixing begins at the same time of its day, so that a dough that is here on one day may come on another.
+  const cells = now.doughs.flatMap(({ name, mixes }) =>
+    now.days.flatMap((day, at) => {
+      const planned = production.doughs.some((one) => one.formula.name === name && one.day === day);
+      const isHere = mixings.some(({ of }) => of.formula.name === name && of.day === day);
+      const same = mixings.some(({ of }) => of.day === day);
+      return !planned && !isHere && same ? [mixes[at]?.at ?? "0"] : [];
+    }),
+  );
+  return cells.length === 0 ? "0" : cells.join("+");
+}
+
+/** Temperatures of the first formula that has them, to be typed over on the day. */
+function dayTemperatures(sheets: readonly Overview[]): Record<string, Value> {
+  const first = (name: string) => sheets.flatMap((sheet) => sheet.number(name) ?? [])[0] ?? null;
+  return { room: first("room_temp"), flour: first("flour_temp"), tap: first("tap_temp") };
+}
+
+/** Feeds that begin in the shift, and clocks that are changed. */
+function factsOf({ plan: production, shift, changes, now }: Night): string[] {
+  const unit = now.unit;
+  const amount = (value: number) => `${Math.round(value).toLocaleString("en").replace(/,/g, " ")} ${unit}`;
+  const feeds = production.chains.flatMap(({ levain, chain }) =>
+    chain.feeds.flatMap((feed) => {
+      const at = clockAt(feed.at, changes);
+      if (shift !== null && (at < shift.from || at >= shift.to)) return [];
+      return [
+        `Feed ${levain.name} at ${clockText(at)} on ${dayWords(dayOf(at))}: ${amount(feed.seed)} seed, ${amount(feed.flour)} flour, ${amount(feed.water)} water. Ripe ${clockText(clockAt(feed.ripeFrom, changes))} to ${clockText(clockAt(feed.ripeTo, changes))}.`,
+      ];
+    }),
+  );
+  const near = changes.filter(({ at }) => shift === null || (at >= shift.from - 1440 && at <= shift.to + 1440));
+  return [...feeds, ...near.map(changeSays)];
+}

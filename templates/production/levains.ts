@@ -1,0 +1,151 @@
+// Levains and machines of a production: typed once, and what the doughs take of each levain.
+import type { Block, CellModel, Line } from "../../shared/sheet/model.ts";
+import { headingLine } from "../blocks/line.ts";
+import { daysOf, linkName, type ProductionShape, pageColumns } from "./shape.ts";
+
+const input = (at: number, name: string, unit: CellModel["unit"], bounds: readonly [number, number]): CellModel => ({
+  at,
+  role: "input",
+  name,
+  unit: unit ?? "plain",
+  bounds,
+});
+const head = (at: number, text: string): CellModel => ({
+  at,
+  role: "label",
+  text,
+  ...(at > 1 ? { align: "right" } : {}),
+});
+
+/** Heads of what is typed of a levain, from the second column of the page on. */
+export const LEVAIN_HEADS = [
+  "Flour fed",
+  "Hydration",
+  "Mother's hydration",
+  "Seed, of flour",
+  "Ripe from (h)",
+  "Ripe to (h)",
+  "Mother ({weight})",
+  "To keep ({weight})",
+] as const;
+
+export function levainsBlock(shape: ProductionShape): Block {
+  return {
+    block: "levains",
+    left: 0,
+    lines: [
+      headingLine("Levain and starters", pageColumns(shape)),
+      {
+        cells: [
+          head(0, "Levain"),
+          ...LEVAIN_HEADS.map((text, at) => head(at + 1, text)),
+          head(9, "In the doughs ({weight})"),
+        ],
+      },
+      ...shape.levains.map((_, index): Line => {
+        const at = index + 1;
+        return {
+          cells: [
+            { at: 0, role: "label", name: `levain_${at}`, unit: "text" },
+            { at: 1, role: "input", name: `fed_${at}`, unit: "text" },
+            input(2, `hydration_${at}`, "percent", [0.3, 2]),
+            input(3, `mother_hydration_${at}`, "percent", [0.3, 2]),
+            input(4, `seed_${at}`, "percent", [0.001, 5]),
+            input(5, `ripe_from_${at}`, "plain", [0, 96]),
+            input(6, `ripe_to_${at}`, "plain", [0, 96]),
+            input(7, `mother_${at}`, "graded", [0, 1_000_000]),
+            input(8, `keep_${at}`, "graded", [0, 1_000_000]),
+            {
+              at: 9,
+              role: "strong",
+              name: `levain_shown_${at}`,
+              unit: "graded",
+              formula: `=IF(@levain_all_${at}=0;"";@levain_all_${at})`,
+            },
+          ],
+        };
+      }),
+    ],
+  };
+}
+
+/** Beside a levain: what all doughs take of it, by their parts; flour and water that the feeds take, with the first seed as it was planned. */
+export function levainHelpers(shape: ProductionShape): Line[] {
+  const n = daysOf(shape).length;
+  const cell = (at: number, name: string, formula?: string): CellModel => ({
+    at,
+    role: "helper",
+    name,
+    unit: "plain",
+    ...(formula === undefined ? {} : { formula }),
+  });
+  return [
+    { cells: [] },
+    {
+      cells: ["Levain in the doughs", "First seed, as planned", "Flour to feed", "Water to feed"].map((text, at) => ({
+        at,
+        role: "helper",
+        text,
+      })),
+    },
+    ...shape.levains.map(({ doughs }, index): Line => {
+      const at = index + 1;
+      const uses = doughs.map(
+        (dough) =>
+          `SUM(@t_${dough + 1}_1:@t_${dough + 1}_${n})*N([${linkName("levain_part", index * shape.doughs.length + dough)}])`,
+      );
+      const made = `IF(@levain_all_${at}=0;0;@levain_all_${at}+N(@keep_${at}))`;
+      return {
+        cells: [
+          cell(0, `levain_all_${at}`, `=${uses.length === 0 ? "0" : uses.join("+")}`),
+          cell(1, `first_seed_${at}`),
+          cell(
+            2,
+            `levain_flour_${at}`,
+            `=MAX(0;${made}/(1+N(@hydration_${at}))-IF(@levain_all_${at}=0;0;N(@first_seed_${at}))/(1+N(@mother_hydration_${at})))`,
+          ),
+          cell(
+            3,
+            `levain_water_${at}`,
+            `=MAX(0;${made}-IF(@levain_all_${at}=0;0;N(@first_seed_${at}))-@levain_flour_${at})`,
+          ),
+        ],
+      };
+    }),
+  ];
+}
+
+export const MACHINE_HEADS = ["Kind", "How many", "Takes", "At ({temperature})"] as const;
+
+export function machinesBlock(shape: ProductionShape): Block {
+  return {
+    block: "machines",
+    left: 0,
+    lines: [
+      headingLine("Mixers and ovens", pageColumns(shape)),
+      {
+        cells: [
+          head(0, "Name"),
+          ...MACHINE_HEADS.map((text, at) => head(at + 1, text)),
+          {
+            at: 5,
+            role: "remark",
+            text: "A mixer takes {weight} of dough, an oven trays, tins or pieces. Blank: anything.",
+          },
+        ],
+      },
+      ...Array.from({ length: shape.machines }, (_, index): Line => {
+        const at = index + 1;
+        return {
+          cells: [
+            { at: 0, role: "input", name: `machine_${at}`, unit: "text" },
+            { at: 1, role: "input", name: `machine_kind_${at}`, unit: "text", choices: ["mixer", "oven"] },
+            input(2, `machine_number_${at}`, "count", [0, 50]),
+            input(3, `machine_takes_${at}`, "graded", [0, 2_000_000]),
+            input(4, `machine_at_${at}`, "temperature", [0, 1000]),
+          ],
+        };
+      }),
+    ],
+  };
+}

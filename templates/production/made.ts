@@ -1,0 +1,228 @@
+// What is made for the orders: whole trays of pieces, and the doughs for them in equal mixes.
+import type { Block, CellModel, Formula, Line } from "../../shared/sheet/model.ts";
+import { headingLine } from "../blocks/line.ts";
+import {
+  BEFORE_DAYS,
+  type DoughShape,
+  dayColumns,
+  daysOf,
+  linkName,
+  type ProductionShape,
+  pageColumns,
+} from "./shape.ts";
+
+const headCell = (at: number, text: string, align?: "right"): CellModel => ({
+  at,
+  role: "label",
+  text,
+  ...(align === undefined ? {} : { align }),
+});
+/** Day columns of a table below the orders, by the first column of each day. */
+const dayAt = (shape: ProductionShape, day: number): number =>
+  BEFORE_DAYS + shape.columns.findIndex((column) => column.day === day);
+const COLUMNS = ["Spares", "In stock", "Tray of"] as const;
+
+export function madeBlock(shape: ProductionShape): Block {
+  const typedAt = BEFORE_DAYS + dayColumns(shape);
+  const days = daysOf(shape);
+  return {
+    block: "made",
+    left: 0,
+    lines: [
+      headingLine("To make (pieces)", pageColumns(shape)),
+      {
+        cells: [
+          headCell(0, "Orders and spares, less finished and frozen stock, in whole trays"),
+          ...COLUMNS.map((text, at) => headCell(typedAt + at, text, "right")),
+        ],
+      },
+      ...shape.items.map(
+        (_, at): Line => ({
+          cells: [
+            { at: 0, role: "label", name: `made_product_${at + 1}`, unit: "text" },
+            { at: 1, role: "label", name: `made_size_${at + 1}`, unit: "text" },
+            ...days.map(
+              (day): CellModel => ({
+                at: dayAt(shape, day),
+                role: "strong",
+                unit: "count",
+                formula: `=IF(@m_${at + 1}_${day}=0;"";@m_${at + 1}_${day})`,
+              }),
+            ),
+            ...(["spares", "stock", "tray"] as const).map(
+              (name, which): CellModel => ({
+                at: typedAt + which,
+                role: "input",
+                name: `${name}_${at + 1}`,
+                unit: "count",
+                bounds: [name === "tray" ? 1 : 0, 100_000],
+              }),
+            ),
+          ],
+        }),
+      ),
+    ],
+  };
+}
+
+/** Beside an item: its key, what a piece takes of its dough, and for each day what is ordered, short, made, and its dough. */
+export function madeHelpers(shape: ProductionShape): Line[] {
+  const days = daysOf(shape);
+  const heads = [
+    "Key",
+    "Dough of a piece",
+    ...["Wanted", "Short", "Made", "Dough"].flatMap((says) => days.map((day) => `${says}, day ${day}`)),
+  ];
+  return [
+    { cells: [] },
+    { cells: heads.map((text, at) => ({ at, role: "helper", text })) },
+    ...shape.items.map((_, at): Line => ({ cells: itemHelpers(shape, at) })),
+  ];
+}
+
+function itemHelpers(shape: ProductionShape, index: number): CellModel[] {
+  const at = index + 1;
+  const days = daysOf(shape);
+  const n = days.length;
+  const cell = (place: number, name: string, formula: Formula): CellModel => ({
+    at: place,
+    role: "helper",
+    name,
+    unit: "plain",
+    formula,
+  });
+  const until = (day: number) => `SUM(@w_${at}_1:@w_${at}_${day})`;
+  const stock = `MAX(0;N(@stock_${at}))`;
+  const tray = `MAX(1;N(@tray_${at}))`;
+  return [
+    cell(0, `item_key_${at}`, `=LOWER(@made_product_${at}&"|"&@made_size_${at})`),
+    cell(1, `each_${at}`, `=[${linkName("each", index)}]`),
+    ...days.map((day, place) => {
+      const columns = shape.columns.flatMap((column, which) => (column.day === day ? [`@e_${which + 1}`] : []));
+      const ordered = `SUMPRODUCT((@order_item=@item_key_${at})*(${columns.join("+")}))`;
+      return cell(2 + place, `w_${at}_${day}`, `=${ordered}+IF(${ordered}>0;MAX(0;N(@spares_${at}));0)`);
+    }),
+    ...days.map((day, place) =>
+      cell(
+        2 + n + place,
+        `s_${at}_${day}`,
+        `=@w_${at}_${day}-MIN(${stock};${until(day)})+MIN(${stock};${until(day)}-@w_${at}_${day})`,
+      ),
+    ),
+    ...days.map((day, place) =>
+      cell(
+        2 + 2 * n + place,
+        `m_${at}_${day}`,
+        `=IF(@s_${at}_${day}>1/10^6;ROUNDUP(@s_${at}_${day}/${tray}*(1-1/10^9);0)*${tray};0)`,
+      ),
+    ),
+    ...days.map((day, place) =>
+      cell(2 + 3 * n + place, `d_${at}_${day}`, `=IF(COUNT(@each_${at})=0;0;@m_${at}_${day}*@each_${at})`),
+    ),
+  ];
+}
+
+export function doughsBlock(shape: ProductionShape): Block {
+  const days = daysOf(shape);
+  const last = BEFORE_DAYS + dayColumns(shape);
+  return {
+    block: "doughs",
+    left: 0,
+    lines: [
+      headingLine("Doughs", pageColumns(shape)),
+      {
+        cells: [headCell(0, "Equal mixes within the mixer's capacity"), headCell(last + 2, "Earlier (min)", "right")],
+      },
+      ...shape.doughs.map(({ from }, index): Line => {
+        const at = index + 1;
+        return {
+          cells: [
+            { at: 0, role: "label", unit: "text", formula: `=@made_product_${from + 1}` },
+            ...days.map(
+              (day): CellModel => ({
+                at: dayAt(shape, day),
+                role: "strong",
+                unit: "text",
+                align: "right",
+                formula: mixWords(`@x_${at}_${day}`, `@p_${at}_${day}`),
+              }),
+            ),
+            { at: last, role: "remark", unit: "text", formula: doughSays(at) },
+            { at: last + 2, role: "input", name: `earlier_${at}`, unit: "plain", bounds: [-720, 1440] },
+          ],
+        };
+      }),
+    ],
+  };
+}
+
+const mixWords = (mixes: string, each: string): Formula => [
+  { when: "oz", formula: `=IF(${mixes}=0;"";${mixes}&" × "&ROUND(${each}/16;2)&" lb")` },
+  { formula: `=IF(${mixes}=0;"";${mixes}&" × "&ROUND(${each}/1000;2)&" kg")` },
+];
+
+/** A formula that shows no weight, and mixes that are too small for the mixer. */
+const doughSays = (at: number): string =>
+  `=IF(@lost_${at}>0;"no weights on its sheet";IF(COUNT(@least_${at})=0;"";IF(@smallest_${at}<@least_${at}*(1-1/10^9);"a mix is too small";"")))`;
+
+/** Beside a dough: links to its sheet, then for each day all of it, what is mixed, in how many mixes of which weight. */
+export function doughHelpers(shape: ProductionShape): Line[] {
+  const days = daysOf(shape);
+  const heads = [
+    "Mixed of it",
+    "Mixer capacity",
+    "Smallest mix",
+    "Pieces without a weight",
+    "Smallest of the days",
+    ...["With fat", "Mixed", "Mixes", "A mix"].flatMap((says) => days.map((day) => `${says}, day ${day}`)),
+  ];
+  return [
+    { cells: [] },
+    { cells: heads.map((text, at) => ({ at, role: "helper", text })) },
+    ...shape.doughs.map((dough, at): Line => ({ cells: doughFigures(days, dough, at) })),
+  ];
+}
+
+function doughFigures(days: readonly number[], { from, to }: DoughShape, index: number): CellModel[] {
+  const at = index + 1;
+  const n = days.length;
+  const cell = (place: number, name: string, formula: string): CellModel => ({
+    at: place,
+    role: "helper",
+    name,
+    unit: "plain",
+    formula,
+  });
+  const items = Array.from({ length: to - from }, (_, which) => from + which + 1);
+  return [
+    cell(0, `mixed_${at}`, `=[${linkName("mixed", index)}]`),
+    cell(
+      1,
+      `limit_${at}`,
+      `=IF(N(@mixer_most)>0;IF(COUNT([${linkName("limit", index)}])=1;MIN([${linkName("limit", index)}];@mixer_most);@mixer_most);[${linkName("limit", index)}])`,
+    ),
+    cell(2, `least_${at}`, `=[${linkName("least", index)}]`),
+    cell(
+      3,
+      `lost_${at}`,
+      `=${items.map((item) => `IF(COUNT(@each_${item})=0;SUM(@m_${item}_1:@m_${item}_${n});0)`).join("+")}`,
+    ),
+    cell(
+      4,
+      `smallest_${at}`,
+      `=IF(MAX(@p_${at}_1:@p_${at}_${n})=0;N(@least_${at});SMALL(@p_${at}_1:@p_${at}_${n};1+SUMPRODUCT((@p_${at}_1:@p_${at}_${n}=0)*1)))`,
+    ),
+    ...days.map((day, place) => cell(5 + place, `a_${at}_${day}`, `=SUM(@d_${from + 1}_${day}:@d_${to}_${day})`)),
+    ...days.map((day, place) => cell(5 + n + place, `t_${at}_${day}`, `=@a_${at}_${day}*N(@mixed_${at})`)),
+    ...days.map((day, place) =>
+      cell(
+        5 + 2 * n + place,
+        `x_${at}_${day}`,
+        `=IF(@t_${at}_${day}=0;0;IF(N(@limit_${at})>0;MAX(1;ROUNDUP(@t_${at}_${day}/@limit_${at}*(1-1/10^9);0));1))`,
+      ),
+    ),
+    ...days.map((day, place) =>
+      cell(5 + 3 * n + place, `p_${at}_${day}`, `=IF(@x_${at}_${day}=0;0;@t_${at}_${day}/@x_${at}_${day})`),
+    ),
+  ];
+}

@@ -1,0 +1,205 @@
+// Orders as a grid: products and sizes down, days or customers across; regular orders come in where nothing is typed.
+import type { Block, CellModel, ColumnModel, Line, Table } from "../../shared/sheet/model.ts";
+import { headingLine } from "../blocks/line.ts";
+import { helper, numbers } from "../formula-sheet/column-kinds.ts";
+import { BEFORE_DAYS, dayColumns, daysOf, helpersFrom, type ProductionShape, pageColumns, plainText } from "./shape.ts";
+
+const WEEKDAYS = "MonTueWedThuFriSatSun";
+/** Spare rows for orders that come in later. */
+const SPARE = 2;
+
+/** The days over their columns; the first is typed, the others follow it. */
+export function daysBlock(shape: ProductionShape): Block {
+  const { columns, hasRegular } = shape;
+  const head = (at: number, formula: string): CellModel => ({
+    at,
+    role: "label",
+    unit: "text",
+    align: "right",
+    formula,
+  });
+  const lines: Line[] = [
+    headingLine("Orders", pageColumns(shape)),
+    {
+      cells: [
+        {
+          at: 0,
+          role: "remark",
+          text: hasRegular
+            ? "A blank takes the regular order; 0 cancels it."
+            : "Pieces, under the names of the formula sheets",
+        },
+        ...columns.map(({ day, customer }, at) =>
+          customer === null
+            ? head(BEFORE_DAYS + at, `=IF(LEN(@day_${day})=0;"";MID("${WEEKDAYS}";3*MOD(@day_${day}-2;7)+1;3))`)
+            : ({
+                at: BEFORE_DAYS + at,
+                role: "label",
+                align: "right",
+                name: `customer_${at + 1}`,
+                unit: "text",
+              } as const),
+        ),
+      ],
+    },
+    {
+      cells: [
+        { at: 0, role: "label", text: "Ready on" },
+        ...columns.map(
+          ({ day }, at): CellModel =>
+            firstOf(columns, day) === at
+              ? day === 1
+                ? { at: BEFORE_DAYS + at, role: "input", name: "day_1", unit: "date", align: "right" }
+                : dayCell(at, `day_${day}`, `=IF(LEN(@day_1)=0;"";@day_1+@day_offset_${day})`)
+              : dayCell(at, undefined, `=IF(LEN(@day_${day})=0;"";@day_${day})`),
+        ),
+      ],
+    },
+  ];
+  return { block: "days", left: 0, lines };
+}
+
+const firstOf = (columns: ProductionShape["columns"], day: number): number =>
+  columns.findIndex((column) => column.day === day);
+const dayCell = (at: number, name: string | undefined, formula: string): CellModel => ({
+  at: BEFORE_DAYS + at,
+  role: "strong",
+  ...(name === undefined ? {} : { name }),
+  unit: "date",
+  align: "right",
+  formula,
+});
+
+export function ordersTable(shape: ProductionShape): Table {
+  const { columns, hasCustomers, orderRows, hasRegular } = shape;
+  const input = (name: string, head: string): ColumnModel => ({ name, head, unit: "text", role: "input" });
+  return {
+    table: "orders",
+    left: 0,
+    rows: orderRows,
+    spare: SPARE,
+    hidden: true,
+    columns: [
+      input("order_product", "Product"),
+      input("order_size", "Size"),
+      hasCustomers ? input("order_customer", "Customer") : { ...input("order_customer", ""), role: "ruled" },
+      ...columns.map(
+        (_, at): ColumnModel => ({
+          name: `o_${at + 1}`,
+          head: at === 0 ? "Pieces" : "",
+          unit: "count",
+          role: "input",
+          bounds: [0, 100_000],
+        }),
+      ),
+      ...Array.from(
+        { length: dayColumns(shape) - columns.length },
+        (_, at): ColumnModel => blankColumn(`o_blank_${at}`),
+      ),
+      ...(hasRegular
+        ? [
+            {
+              name: "regular_shown",
+              head: "Regular",
+              unit: "text",
+              role: "remark",
+              formula: `=ARRAYFORMULA(IF(${columns.map((_, at) => `@reg_${at + 1}`).join("+")}=0;"";${columns.map((_, at) => `IF(@reg_${at + 1}=0;"–";@reg_${at + 1})`).join('&" · "&')}))`,
+            } as const,
+          ]
+        : []),
+    ],
+  };
+}
+
+const blankColumn = (name: string): ColumnModel => ({ name, head: "", unit: "text", role: "ruled" });
+
+const regular = (column: string) => `INDEX(gramwright_regular;0;${column})`;
+/** Column of the regular orders in which their keys stand, and of Monday. */
+const KEYS = 11;
+const MONDAY = 4;
+
+/** Beside the page: what counts, typed or regular. */
+export function ordersHelpers(shape: ProductionShape): Table {
+  const { columns, orderRows, hasRegular, items } = shape;
+  const known = `(@order_item=TRANSPOSE(@item_key_1:@item_key_${items.length}))*1`;
+  return {
+    table: "orders_helpers",
+    left: helpersFrom(shape) + 1,
+    rows: orderRows,
+    spare: SPARE,
+    hidden: true,
+    columns: [
+      helper(
+        "order_item",
+        "Product and size ordered",
+        `=ARRAYFORMULA(IFERROR(${plainText("@order_product")}&"|"&${plainText("@order_size")};"|"))`,
+      ),
+      helper(
+        "order_key",
+        "And customer",
+        `=ARRAYFORMULA(IFERROR(@order_item&"|"&${plainText("@order_customer")};"||"))`,
+      ),
+      ...columns.map(({ customer, day }, at) =>
+        numbers(
+          `reg_${at + 1}`,
+          `Regular ${at + 1}`,
+          hasRegular
+            ? `=ARRAYFORMULA(MMULT((${customer === null ? "@order_key" : `@order_item&"|"&${plainText(`@customer_${at + 1}`)}`}=TRANSPOSE(${regular(String(KEYS))}))*(LEN(@order_item)>1);IF(ISNUMBER(${regular(`@weekday_${day}`)});${regular(`@weekday_${day}`)};0)))`
+            : "=ARRAYFORMULA(0*LEN(@order_item))",
+        ),
+      ),
+      ...columns.map((_, at) =>
+        numbers(
+          `e_${at + 1}`,
+          `Counts ${at + 1}`,
+          `=ARRAYFORMULA((LEN(@order_item)>1)*IF(ISNUMBER(@o_${at + 1});IF(@o_${at + 1}>0;@o_${at + 1};0);@reg_${at + 1}))`,
+        ),
+      ),
+      numbers(
+        "order_known",
+        "Has a row under To make",
+        `=ARRAYFORMULA(MMULT(${known};ROW(@item_key_1:@item_key_${items.length})^0))`,
+      ),
+      numbers(
+        "order_wrong",
+        "Pieces that are no whole number",
+        `=ARRAYFORMULA(${columns.map((_, at) => `(IFERROR(LEN(@o_${at + 1});1)>0)*(IF(ISNUMBER(@o_${at + 1});(@o_${at + 1}<0)+(@o_${at + 1}<>ROUND(@o_${at + 1};0));1)>0)`).join("+")})`,
+      ),
+      helper(
+        "order_says",
+        "What is wrong",
+        '=ARRAYFORMULA(IF(LEN(@order_item)<2;IF(@order_wrong>0;"row "&ROW(@order_item)&": enter whole pieces. ";"");IF(@order_known=0;"row "&ROW(@order_item)&": “"&@order_product&IF(LEN(@order_size)=0;"";", "&@order_size)&"” has no row under To make. ";IF(@order_wrong>0;"row "&ROW(@order_item)&": enter whole pieces. ";""))))',
+      ),
+    ],
+  };
+}
+
+/** Single figures of the days under their headings. */
+export function dayHelpers(shape: ProductionShape): { readonly heads: CellModel[]; readonly figures: CellModel[] } {
+  const days = daysOf(shape);
+  const n = days.length;
+  const kinds = [
+    { says: "Day", name: "day_number", formula: (day: number) => `=IF(LEN(@day_${day})=0;0;1*@day_${day})` },
+    {
+      says: "Its column of regular orders",
+      name: "weekday",
+      formula: (day: number) => `=IF(LEN(@day_${day})=0;${MONDAY};MOD(@day_${day}-2;7)+${MONDAY})`,
+    },
+    { says: "Days after the first", name: "day_offset", formula: null },
+  ];
+  const heads = kinds.flatMap(({ says }, kind) =>
+    days.map((day, at): CellModel => ({ at: 1 + kind * n + at, role: "helper", text: `${says} ${day}` })),
+  );
+  const figures = kinds.flatMap(({ name, formula }, kind) =>
+    days.map(
+      (day, at): CellModel => ({
+        at: 1 + kind * n + at,
+        role: "helper",
+        name: `${name}_${day}`,
+        unit: "plain",
+        ...(formula === null ? {} : { formula: formula(day) }),
+      }),
+    ),
+  );
+  return { heads, figures };
+}

@@ -1,0 +1,58 @@
+// What a production sheet is built for: its days, customers, products and doughs.
+
+/** A column of orders: for a day, and across customers for one of them. */
+export type OrderColumn = {
+  /** Which of the days, counted from 1. */
+  readonly day: number;
+  /** Null where a row says the customer. */
+  readonly customer: string | null;
+};
+export type ItemShape = { readonly product: string; readonly size: string };
+/** A dough and the items that are made of it, counted from 0 to just before the last. */
+export type DoughShape = { readonly name: string; readonly from: number; readonly to: number };
+
+export type ProductionShape = {
+  readonly days: number;
+  readonly columns: readonly OrderColumn[];
+  /** Whether the rows have customers. */
+  readonly hasCustomers: boolean;
+  readonly orderRows: number;
+  readonly items: readonly ItemShape[];
+  readonly doughs: readonly DoughShape[];
+  readonly levains: readonly LevainShape[];
+  readonly machines: number;
+  readonly hasRegular: boolean;
+};
+/** A levain and the doughs (counted from 0) that take it. */
+export type LevainShape = { readonly name: string; readonly doughs: readonly number[] };
+
+/** Columns of the page before the days, and after them. */
+export const BEFORE_DAYS = 3;
+const AFTER_DAYS = 3;
+/** Never fewer, so that what stands below has room. */
+const LEAST_COLUMNS = 7;
+
+export const dayColumns = ({ columns }: ProductionShape): number => Math.max(LEAST_COLUMNS, columns.length);
+export const pageColumns = (shape: ProductionShape): number => BEFORE_DAYS + dayColumns(shape) + AFTER_DAYS;
+/** Where the columns begin that the sheet only works with. */
+export const helpersFrom = (shape: ProductionShape): number => pageColumns(shape);
+
+export const daysOf = ({ days }: ProductionShape): number[] => Array.from({ length: days }, (_, at) => at + 1);
+
+/** Links are named by letters alone. */
+export function letters(at: number): string {
+  const last = String.fromCharCode(97 + (at % 26));
+  return at < 26 ? last : letters(Math.floor(at / 26) - 1) + last;
+}
+export const linkName = (what: string, at: number): string => `${what}_${letters(at)}`;
+
+const SPACE = "UNICHAR(160)";
+/** Names as they are compared: without outer spaces and capitals. */
+export const plainText = (text: string): string => `LOWER(TRIM(SUBSTITUTE(${text};${SPACE};" ")))`;
+
+/** A text as a formula: what stands among formulas so goes out with them in one call. */
+export const said = (text: string): string => `="${text.replace(/"/g, '"&CHAR(34)&"')}"`;
+
+const SIGNS: Readonly<Record<string, number>> = { '"': 34, "@": 64, "[": 91, "{": 123 };
+/** A text that a person typed, as a formula: nothing in it is taken for a name of the model. */
+export const quoted = (text: string): string => `="${text.replace(/["@[{]/g, (sign) => `"&CHAR(${SIGNS[sign]})&"`)}"`;

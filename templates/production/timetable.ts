@@ -1,0 +1,150 @@
+// The steps of a production by the clock: what begins when, for which mix or load, and on what.
+import type { Block, Line, SheetModel } from "../../shared/sheet/model.ts";
+import { headingLine } from "../blocks/line.ts";
+import { CAUTIONS, cautionsOf } from "../blocks/name.ts";
+import { linkName } from "./shape.ts";
+
+export type TimetableRow = {
+  readonly start: string;
+  readonly end: string;
+  readonly dough: string;
+  readonly step: string;
+  /** Such as "mix 1 of 2" or "load 3". */
+  readonly which: string;
+  readonly on: string;
+  readonly at: number | null;
+  readonly note: string;
+};
+export type TimetableShape = {
+  readonly says: string;
+  readonly days: readonly { readonly day: string; readonly rows: readonly TimetableRow[] }[];
+  readonly clashes: readonly string[];
+  readonly feeds: readonly (readonly string[])[];
+  readonly facts: readonly string[];
+  /** Doughs whose mixes and weights are compared with those that were planned. */
+  readonly doughs: number;
+};
+
+const PAGE = 8;
+const HEADS = ["Start", "End", "Dough", "Step", "Mix or load", "On", "At ({temperature})", "Note"];
+const FEED_HEADS = ["Feed at", "Ripe", "Levain", "Seed, flour, water ({weight})", "", "", "", "For"];
+
+export function timetableSheet(shape: TimetableShape): SheetModel {
+  let count = 0;
+  // What a person typed elsewhere goes in as it is: cells with names take it.
+  const line = (cells: readonly string[]): Line => ({
+    cells: cells.map((_, at) => ({
+      at,
+      role: "ruled",
+      name: `t_${++count}`,
+      unit: "text",
+      ...(at === 6 ? { align: "center" as const } : {}),
+    })),
+  });
+  const heads = (some: readonly string[]): Line => ({ cells: some.map((text, at) => ({ at, role: "label", text })) });
+  return {
+    name: "timetable",
+    title: "Timetable",
+    says: "The steps of every mix and oven load by the clock.",
+    widths: [100, 100, 190, 190, 100, 100, 70, 250, ...Array<number>(5).fill(100)],
+    parts: [],
+    frozen: 3,
+    foldedFrom: PAGE,
+    bands: [
+      [titleBlock(shape), { block: "kept", left: PAGE + 1, lines: keptLines(shape.doughs) }],
+      ...(shape.clashes.length === 0 ? [] : [[textBlock("clashes", "Taken twice at once", shape.clashes)]]),
+      ...shape.days.map(({ day, rows }, at): Block[] => [
+        {
+          block: `day_${at}`,
+          left: 0,
+          lines: [headingLine(day, PAGE), heads(HEADS), ...rows.map((row) => line(cellsOf(row)))],
+        },
+      ]),
+      ...(shape.feeds.length === 0
+        ? []
+        : [
+            [
+              {
+                block: "feeds",
+                left: 0,
+                lines: [
+                  headingLine("Levain and starters", PAGE),
+                  heads(FEED_HEADS),
+                  ...shape.feeds.map((feed) => line(feed)),
+                ],
+              },
+            ],
+          ]),
+      ...(shape.facts.length === 0 ? [] : [[textBlock("facts", "", shape.facts)]]),
+      [cautionsOf(CAUTIONS.oven)],
+    ],
+    sample: {},
+    expects: {},
+  };
+}
+
+function textBlock(block: string, heading: string, texts: readonly string[]): Block {
+  return {
+    block,
+    left: 0,
+    lines: [
+      ...(heading === "" ? [] : [headingLine(heading, PAGE)]),
+      ...texts.map((text): Line => ({ cells: [{ at: 0, role: "label", text }] })),
+    ],
+  };
+}
+
+const titleBlock = ({ says, doughs }: TimetableShape): Block => ({
+  block: "name",
+  left: 0,
+  lines: [
+    { height: 30, cells: [{ at: 0, role: "title", name: "title", text: "Timetable" }] },
+    { cells: [{ at: 0, role: "result", text: says }] },
+    {
+      cells: [
+        {
+          at: 0,
+          role: "check",
+          name: "check",
+          unit: "text",
+          formula: `=IF(SUM(@other_1:@other_${doughs})>0;"The orders have changed since this timetable was made: build it again.";"")`,
+        },
+      ],
+    },
+  ],
+});
+
+/** Beside the title: a dough's planned weight over all days, and by how much it is another now. */
+const keptLines = (doughs: number): Line[] =>
+  Array.from({ length: doughs }, (_, index): Line => {
+    const at = index + 1;
+    return {
+      cells: [
+        { at: 0, role: "helper", name: `planned_${at}`, unit: "plain" },
+        {
+          at: 1,
+          role: "helper",
+          name: `other_${at}`,
+          unit: "plain",
+          formula: `=IF(ABS([${linkName("now", index)}]-@planned_${at})>1/2;1;0)`,
+        },
+      ],
+    };
+  });
+
+/** The texts of its rows, by the names of their cells. */
+export function timetableTexts({ days, feeds }: TimetableShape): Record<string, string> {
+  const rows = [...days.flatMap(({ rows: some }) => some.map(cellsOf)), ...feeds];
+  return Object.fromEntries(rows.flat().map((text, at) => [`t_${at + 1}`, text]));
+}
+
+const cellsOf = ({ start, end, dough, step, which, on, at, note }: TimetableRow): string[] => [
+  start,
+  end,
+  dough,
+  step,
+  which,
+  on,
+  at === null ? "" : String(at),
+  note,
+];
