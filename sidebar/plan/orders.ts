@@ -17,13 +17,6 @@ export const nothingTyped = (): Typed => ({
   pasted: { text: "" },
 });
 
-/** A formula sheet and one of its sizes, as a field calls it. */
-export type Item = { readonly sheet: string; readonly size: string; readonly label: string };
-export const itemsOf = (sheets: readonly FormulaSummary[]): Item[] =>
-  sheets.flatMap(({ sheet, sizes }) =>
-    sizes.map((size) => ({ sheet, size, label: size === "" || sizes.length === 1 ? sheet : `${sheet}, ${size}` })),
-  );
-
 /** Pieces of each product for one day or several, and below them why others are not among them. */
 export function orderForm(
   sheets: readonly FormulaSummary[],

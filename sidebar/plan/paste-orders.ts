@@ -4,7 +4,7 @@ import { knownOrders, pastedOrders } from "../../shared/production/pasted.ts";
 import type { ProductionOrder } from "../../shared/protocol/bench.ts";
 import { element } from "../kit/element.ts";
 import { type Form, messageLine, newId } from "../kit/fields.ts";
-import type { Item } from "./orders.ts";
+import type { Item } from "./items.ts";
 
 export type PastedText = { text: string };
 
