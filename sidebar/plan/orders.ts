@@ -6,6 +6,7 @@ import { type Form, forget, goTo, messageLine, newForm, newId, showTroubles, tex
 import { readQuantity } from "../new-formula/quantity.ts";
 import { section } from "../new-formula/sections.ts";
 import { type Trouble, trouble } from "../new-formula/trouble.ts";
+import { type Item, itemsOf } from "./items.ts";
 import { type PastedText, pasteField, readPasted } from "./paste-orders.ts";
 
 /** Orders of one day, of one customer or of the shop. */
