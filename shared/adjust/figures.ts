@@ -33,11 +33,11 @@ export function figuresOf(before: Formula, after: Formula, money: Money, larder:
     ...share("Sugar", ({ rows }) => shareOf(rows, "sugar")),
     ...share("Fat", ({ rows }) => shareOf(rows, "fat")),
     ...share("Prefermented flour", prefermented),
-    ...share("Protein of the flour", ({ rows }) => flourProtein(rows, larder)),
+    ...share("Flour protein, by table", ({ rows }) => flourProtein(rows, larder)),
     ...both("Dough", doughOf, weighs),
     ...both("Piece, baked", ({ sizes }) => sizes[0]?.baked ?? null, weighs),
     ...both("Piece, scaled", ({ sizes }) => scaledOf(sizes[0]), weighs),
-    ...both("All steps", time, (value) => `${showNumber(value / 60)} h`),
+    ...both("All steps", time, timeOf),
     ...both(
       "Cost of ingredients",
       (formula) => billOf(formula, money, larder)?.cost ?? null,
@@ -46,6 +46,13 @@ export function figuresOf(before: Formula, after: Formula, money: Money, larder:
     ...pair("Cost of a piece", was.cost, now.cost, (value) => showNumber(value, 3)),
     ...pair("Margin", was.margin, now.margin, (value) => shownShare(value, 1)),
   ];
+}
+
+/** Minutes as a person says them: 4 h 20 min. */
+function timeOf(minutes: number): string {
+  const whole = Math.round(minutes);
+  const [hours, rest] = [Math.floor(whole / 60), whole % 60];
+  return [...(hours > 0 ? [`${hours} h`] : []), ...(rest > 0 || hours === 0 ? [`${rest} min`] : [])].join(" ");
 }
 
 const scaledOf = (size: Size | undefined): number | null =>

@@ -87,7 +87,8 @@ export const protein: Change = {
       rows: edit.moved(),
       parts: [],
       notes: [
-        `Vital gluten of 75.16 % protein goes on top of the flour, with 1.5 times its weight of water.`,
+        "Vital gluten of 75.16 % protein goes on top of the flour, with 1.5 times its weight of water.",
+        "The figure by table goes by the ingredient sheet, or by what such flours usually have: enter your mill's there.",
         ...(low === high
           ? []
           : [

@@ -88,6 +88,8 @@ export function revise(asked: Readonly<Record<string, unknown>>): ReviseAnswer {
 function append(sheet: Sheet, version: Version): void {
   try {
     sheet.appendRow(rowOf(version).map(asTyped));
+    // What the service only noted down is written now, or fails now.
+    SpreadsheetApp.flush();
   } catch (error) {
     refuse(
       `The formula history could not be written (${becauseOf(error)}), and the formula sheet stands as it was. If the history is protected, ask its owner to let you edit it.`,

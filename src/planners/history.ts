@@ -88,7 +88,7 @@ type Side = { readonly name: string; readonly formula: Formula };
 
 /** "now", a version's number, or the name of another formula sheet. */
 function* sideOf(read: Read, side: string): Steps<Side> {
-  if (side === "now") return { name: `${read.title}, now`, formula: read.formula };
+  if (side === "now") return { name: "Now", formula: read.formula };
   if (/^\d+$/.test(side)) {
     const content = yield* contentOf(read, Number(side));
     const around = aroundOf(read.content);

@@ -44,7 +44,7 @@ describe("before and after", () => {
     expect(figure(salted, "Hydration")?.before).toBe("2 %");
     expect(figure(salted, "Salt")).toMatchObject({ before: "2 %", after: "1.5 %" });
     // Bread flour, USDA SR28 20081.
-    expect(figure(salted, "Protein of the flour")?.before).toBe("11.98 %");
+    expect(figure(salted, "Flour protein, by table")?.before).toBe("11.98 %");
   });
 
   test("remarks come and go: 6 % of salt is far above the usual 1.7 to 2.2 %", () => {
@@ -96,18 +96,21 @@ describe("before and after", () => {
 
   test("the method where it is another: a night more, and how long all of it takes", () => {
     const steps = [
-      { name: "Mix", minutes: 15, temp: null, how: "" },
+      { name: "Mix", minutes: 20, temp: null, how: "" },
       { name: "Bake", minutes: 45, temp: null, how: "" },
     ];
     const before = { ...bun, steps };
     const after = change(before, "retard", { hours: "12", temp: "4", before: "Bake" }).formula;
     const there = compareFormulas(before, after, NO_MONEY, NO_LARDER);
     expect(there.steps).toEqual([
-      { name: "Mix", minutes: [15, 15] },
+      { name: "Mix", minutes: [20, 20] },
       { name: "Retard", minutes: [null, 720] },
       { name: "Bake", minutes: [45, 45] },
     ]);
-    expect(there.figures.find(({ label }) => label === "All steps")).toMatchObject({ before: "1 h", after: "13 h" });
+    expect(there.figures.find(({ label }) => label === "All steps")).toMatchObject({
+      before: "1 h 5 min",
+      after: "13 h 5 min",
+    });
     expect(compareFormulas(before, before, NO_MONEY, NO_LARDER).steps).toEqual([]);
   });
 

@@ -47,7 +47,7 @@ describe("protein with vital gluten", () => {
   test("a label is a range: 11 g per 100 g is 10.5 to 11.5 g (whole grams from 10 on in the EU)", () => {
     const asked = { known: LABEL, label: "11", law: "EU", wanted: "13", factor: "N × 5.7 (mills, US labels)" };
     const { formula, notes } = change(dough, "protein", asked);
-    expect(notes[1]).toMatch(/^The label allows 10.5 % to 11.5 %/);
+    expect(notes[2]).toMatch(/^The label allows 10.5 % to 11.5 %/);
     // (13 − 11) ÷ (75.16 − 13), the middle of the range.
     expect(amount(formula, gluten)).toBeCloseTo(0.02 / 0.6216, 9);
     expect(amount(change(dough, "protein", { ...asked, edge: "low" }).formula, gluten)).toBeCloseTo(0.025 / 0.6216, 9);

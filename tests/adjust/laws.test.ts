@@ -3,11 +3,15 @@ import { describe, expect, test } from "vitest";
 import type { Changed, Part } from "../../shared/adjust/change.ts";
 import { applyWish, CHANGES, type Wish } from "../../shared/adjust/changes.ts";
 import { compareFormulas, rowsChanged } from "../../shared/adjust/compared.ts";
-import { allFlour, baseOf, eachOf, type Formula, prefermented } from "../../shared/adjust/formula.ts";
+import { allFlour, amountOf, baseOf, eachOf, type Formula, prefermented } from "../../shared/adjust/formula.ts";
 import { doughOf, NO_MONEY } from "../../shared/adjust/money.ts";
+import { partOf } from "../../shared/adjust/parts.ts";
 import { offersFor } from "../../shared/adjust/swap.ts";
+import { SWAPS } from "../../shared/adjust/swaps.ts";
 import { effectiveHydration } from "../../shared/adjust/water.ts";
 import { CellError } from "../../shared/base/refusal.ts";
+import type { Kept } from "../../shared/enrichment/enrichment.ts";
+import { builtInNamed } from "../../shared/larder/built-in-larder.ts";
 import { NO_LARDER } from "../../shared/larder/larder.ts";
 import { seedOf, tries } from "../kit/scale.ts";
 import { randomFrom } from "../templates/formula-sheet-slips.ts";
@@ -182,6 +186,12 @@ describe("there and back", () => {
     expect(count).toBeGreaterThan(MANY / 2);
   });
 
+  /** What a formula holds of a part, over all flour; of solids, all but its flour's own water. */
+  const keptIn = ({ rows }: Formula, kept: Kept): number =>
+    kept === "solids"
+      ? amountOf(rows) / allFlour(rows) - effectiveHydration(rows, NO_LARDER)
+      : (partOf(rows, kept, NO_LARDER) ?? Number.NaN);
+
   test("every swap that both ways are offered for, and the dough's water with it", () => {
     const count = tried((formula, { one }) => {
       const offers = offersFor(formula);
@@ -198,6 +208,9 @@ describe("there and back", () => {
         effectiveHydration(changed.formula.rows, NO_LARDER),
       ];
       if (row.kind.word !== "yeast") expect(now, label).toBeCloseTo(was, 9);
+      const { kept } = SWAPS.find((one) => one.name === to && builtInNamed(row.name)?.name === one.from) ?? {};
+      if (kept !== undefined)
+        expect(keptIn(changed.formula, kept), `${label}, ${kept}`).toBeCloseTo(keptIn(formula, kept), 9);
       return both(formula, there, { change: "swap", values: { swap: `${to} → ${row.name}`, part: "100" } });
     });
     expect(count).toBeGreaterThan(MANY / 5);

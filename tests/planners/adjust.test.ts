@@ -113,7 +113,7 @@ describe("a hearth loaf", () => {
 
   test("two versions side by side, and the first brought back as the sixth", () => {
     const { rows, figures, names: sides } = ask<Comparison>(book, "compare", { sheet: NAME, one: "1", other: "now" });
-    expect(sides).toEqual(["Version 1", "Quay hearth loaf, now"]);
+    expect(sides).toEqual(["Version 1", "Now"]);
     expect(rows.filter(({ isChanged }) => isChanged).map(({ name }) => name)).toEqual(["Water"]);
     expect(figures.find(({ label }) => label === "Prefermented flour")).toMatchObject({
       before: "30 %",
