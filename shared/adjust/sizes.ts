@@ -100,7 +100,7 @@ export const pieceWeight: Change = {
     });
     const after = sizes.map((size, one) => (one === at ? { ...size, baked } : size));
     const [was, now] = [doughOf(sizes), doughOf(after)];
-    const isFollowed = formula.by === "pieces" && was > 0;
+    const isFollowed = (formula.by === "pieces" || formula.by === "trays") && was > 0;
     const size = sizes[at];
     return {
       formula: {

@@ -72,6 +72,11 @@ describe("another weight of a piece", () => {
     expect(line).toBe("large 900 g to 720 g baked");
   });
 
+  test("scaled to trays it follows as well (by hand: 540 g for 450 g on 20 of them, 18 to 19.8)", () => {
+    const { formula } = change({ ...order, by: "trays" }, "piece", { size: "small", weight: "540" });
+    expect(formula.batch.amount).toBeCloseTo((20_000 * 19.8) / 18, 6);
+  });
+
   test("a loaf of 300 g where 314 g of dough baked to 267 g is scaled at 352.8 g (a baker's forum)", () => {
     const loaf = {
       ...order,

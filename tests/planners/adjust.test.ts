@@ -174,6 +174,12 @@ describe("rows that come and go", () => {
       expect.arrayContaining(["Vital wheat gluten", "Honey", "Sugar"]),
     );
     expect(sheet.value("version")).toBe(String(number));
+    // Rows that came in are weighed like the others.
+    const end = sheet.rows("grams") - 1;
+    const grams = Array.from({ length: end }, (_, at) =>
+      Number(book.values("Ferry bun", sheet.at("grams", at + 1))[0]?.[0] || 0),
+    );
+    expect(grams.reduce((sum, one) => sum + one, 0)).toBeCloseTo(sheet.value("dough") as number, 6);
   });
 
   let book: Book;
