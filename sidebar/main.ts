@@ -7,6 +7,7 @@ import { ask, failureSentence } from "./kit/ask.ts";
 import { element } from "./kit/element.ts";
 import { newId } from "./kit/fields.ts";
 import { onPanelWanted, type Panel, SHOWN_AGAIN } from "./kit/panel.ts";
+import { CODE_DAMAGED, PAGE_DAMAGED, wholePage } from "./kit/whole-page.ts";
 import { make } from "./new-formula/panel.ts";
 import { pasteRecipe } from "./paste-recipe/panel.ts";
 import { day } from "./plan/panel.ts";
@@ -31,7 +32,11 @@ function start(): void {
   // The menu's "Test this installation" opens this page with a mark at its end.
   const isCheck = document.getElementById("check-now") !== null;
   document.head.append(element("style", {}, STYLES));
-  document.getElementById("bench")?.replaceChildren(notice, ...(isCheck ? [shown(selfCheck)] : tabbed()));
+  const version = element("p", { class: "version" }, `Gramwright ${VERSION}`);
+  // A page that lost something might build a sheet with something lost.
+  const isDamaged = wholePage().whole === "damaged";
+  const body = isDamaged ? [element("p", { class: "trouble" }, PAGE_DAMAGED)] : isCheck ? [shown(selfCheck)] : tabbed();
+  document.getElementById("bench")?.replaceChildren(notice, ...body, version);
   // Only a page that was pasted whole gets here.
   document.getElementById("not-whole")?.remove();
   void greet();
@@ -75,14 +80,16 @@ async function greet(): Promise<void> {
     if ("answer" in late) notice.replaceChildren();
   });
   if ("answer" in outcome) {
-    if (outcome.answer.version === VERSION) return;
-    notice.append(
-      element(
-        "p",
-        {},
-        `The sidebar is version ${VERSION}, the add-on ${outcome.answer.version}. Reload the spreadsheet.`,
-      ),
-    );
+    const { version, whole } = outcome.answer;
+    if (whole === "damaged") notice.append(element("p", {}, CODE_DAMAGED));
+    else if (version !== VERSION)
+      notice.append(
+        element(
+          "p",
+          {},
+          `The sidebar is version ${VERSION}, and Code.gs is version ${version}. Paste both from the same install page, then reload.`,
+        ),
+      );
     return;
   }
   notice.append(

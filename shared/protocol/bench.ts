@@ -19,8 +19,9 @@ import type { MakeAsk } from "./make.ts";
 import type { RemakeAsk } from "./remake.ts";
 import type { CheckAnswer, CheckStep } from "./self-check.ts";
 import type { StockAnswer, StockAsk } from "./stock.ts";
+import type { Whole } from "./whole.ts";
 
-export const VERSION = "0.1.0";
+export { VERSION } from "../base/version.ts";
 
 export type Order = { readonly template: string; readonly options: Options; readonly values: Values };
 
@@ -71,7 +72,11 @@ export type TakeAnswer = {
 /** What the add-on answers itself. */
 export type ServerQuestions = {
   /** Is anybody there, as the right account? */
-  ping: { readonly ask: Record<string, never>; readonly answer: { readonly version: string } };
+  ping: {
+    readonly ask: Record<string, never>;
+    /** Whether Code.js is as it was packed, and the sum of what stands there. */
+    readonly answer: { readonly version: string; readonly whole: Whole; readonly sum: string };
+  };
   /** Ingredients into free rows of the sheet that holds them. */
   stock: { readonly ask: StockAsk; readonly answer: StockAnswer };
   /** What formula sheets read of each other, written. */

@@ -1,17 +1,25 @@
 // What Apps Script may call. Nothing here runs when the script is loaded: every formula cell loads it.
 import { call as callFunction } from "../functions/call.ts";
 import { FUNCTIONS } from "../functions/index.ts";
+import { onEdit as answerEdit } from "./typing.ts";
+import { mustBeWhole } from "./whole.ts";
 
 export { probe } from "./self-check.ts";
 export { benchAsk } from "./server.ts";
-export { onEdit } from "./typing.ts";
 
 /** A formula cell: the function's name and the arguments as the sheet passed them. */
 export function call(name: string, args: ArrayLike<unknown>): unknown {
+  mustBeWhole();
   const sheetFunction = FUNCTIONS.find((one) => one.name === name);
   if (sheetFunction === undefined) throw new Error(`${name} is not a function of Gramwright`);
   return callFunction(sheetFunction, args);
 }
+
+/** What was typed; nothing is changed by a script that did not arrive whole. */
+export const onEdit: typeof answerEdit = (event) => {
+  mustBeWhole();
+  answerEdit(event);
+};
 
 /** The menu; the only thing that is allowed before anybody used the add-on in a file. */
 export function onOpen(): void {
@@ -23,12 +31,22 @@ export function onOpen(): void {
 }
 
 export function openBench(): void {
+  requireBoth();
   SpreadsheetApp.getUi().showSidebar(page().setTitle("Gramwright"));
 }
 
 /** The same page; what is put at its end makes it show the check in place of the bench. */
 export function checkAddOn(): void {
-  SpreadsheetApp.getUi().showSidebar(page().setTitle("Test this installation").append('<i id="check-now" hidden></i>'));
+  requireBoth();
+  SpreadsheetApp.getUi().showSidebar(
+    page().setTitle("Gramwright: test this installation").append('<i id="check-now" hidden></i>'),
+  );
+}
+
+/** Permissions are ticked one by one: where one was left out, Google asks for it here, and not in the middle of something. */
+function requireBoth(): void {
+  if (typeof ScriptApp !== "undefined" && typeof ScriptApp.requireAllScopes === "function")
+    ScriptApp.requireAllScopes(ScriptApp.AuthMode.FULL);
 }
 
 const page = () => HtmlService.createHtmlOutputFromFile("sidebar");

@@ -17,6 +17,7 @@ import { check } from "./self-check.ts";
 import { stock } from "./stock.ts";
 import { takeTyped } from "./typing.ts";
 import { attempt } from "./undo.ts";
+import { mustBeWhole, wholeCode } from "./whole.ts";
 
 type Asked = Record<string, unknown>;
 const WAIT_MS = 20_000;
@@ -27,6 +28,7 @@ export function benchAsk(json: unknown): string {
   try {
     const { name, rest } = readQuestion(json);
     asked = name;
+    if (name !== "ping") mustBeWhole();
     const answer = ANSWERS.get(name);
     if (answer === undefined) return refuse(`The sidebar can ask ${oneOf([...ANSWERS.keys()])}, not ${quote(name)}.`);
     return JSON.stringify({ ok: true, answer: answer(rest) });
@@ -58,7 +60,7 @@ const UNDONE: ReadonlyMap<string, string> = new Map([
 ]);
 
 const answers: { readonly [Q in ServerQuestion]: (asked: Asked) => ServerQuestions[Q]["answer"] } = {
-  ping: () => ({ version: VERSION }),
+  ping: () => ({ version: VERSION, ...wholeCode() }),
   look,
   make: (asked) => locked(() => make(asked)),
   remake: (asked) => locked(() => remake(asked)),

@@ -1,5 +1,7 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { runInNewContext } from "node:vm";
 import * as esbuild from "esbuild";
+import { quickSumOf, sumOf } from "../../shared/protocol/whole.ts";
 import { FUNCTIONS } from "../functions/index.ts";
 import { sidebarHtml } from "./page.ts";
 import { asciiScript, checkAscii, LINE_LIMIT } from "./plain-text.ts";
@@ -39,6 +41,8 @@ export async function codeBundle() {
     format: "iife",
     globalName: "Gramwright",
     target: "es2020",
+    // So that no line end and no blank at one stands inside a text: a text that lost some is as good as whole.
+    supported: { "template-literal": false },
     minify: true,
     lineLimit: LINE_LIMIT,
     legalComments: "none",
@@ -57,12 +61,38 @@ const HEAD = `/**
  */
 `;
 
-/** Code.js: the bundle as one `var Gramwright`, the globals of the add-on, and a stub for every sheet function. */
+/** Shows whether the service leaves functions as they are written: a bit of all that it might write otherwise. */
+const CANARY = `function gramwrightCanary_(first, second = 1) {
+  return [/[\\w"']+\\/x{2}/g, "\\u00e9 it's", 'a "b"', (one) => one ?? second, { ...first }, 1e-9, 0.5, first?.[0]];
+}`;
+
+/** Every top-level function of the file by its name, and null for one that is gone. */
+function partsText(code: string): string {
+  const names = ["gramwrightBody_", ...[...code.matchAll(/^function (\w+)\(/gm)].map(([, name = ""]) => name)];
+  return `function gramwrightParts_() {
+  return [
+${names.map((name) => `    typeof ${name} === "function" ? ${name} : null,`).join("\n")}
+  ];
+}`;
+}
+
+/** Code.js: the bundle as one `var Gramwright`, the globals of the add-on, a stub for every sheet function, and the sums of all that. */
 export async function codeJs(): Promise<string> {
   const { text } = await codeBundle();
-  const code = `${HEAD}${text}${GLOBALS}\n${FUNCTIONS.map(stub).join("\n\n")}\n`;
-  checkAscii("Code.js", code);
-  return code;
+  const body = `function () {\n${text.trim()}\nreturn Gramwright;\n}`;
+  // In brackets the engine reads it once, and not a second time when it is called.
+  const code = `${HEAD}var gramwrightBody_ = (${body});\nvar Gramwright = gramwrightBody_();\n${GLOBALS}\n${FUNCTIONS.map(stub).join("\n\n")}\n\n${CANARY}\n`;
+  const whole = `${code}\n${partsText(code)}\n\n${sumsText(code, body)}\n`;
+  checkAscii("Code.js", whole);
+  return whole;
+}
+
+function sumsText(code: string, body: string): string {
+  const { parts } = runInNewContext(`${code}\n${partsText(code)}\n({ parts: gramwrightParts_().map(String) })`, {}) as {
+    parts: string[];
+  };
+  const sums = { canary: CANARY, quick: quickSumOf(body), full: sumOf(parts.join("\n")) };
+  return `var GRAMWRIGHT_SUMS = ${JSON.stringify(sums)};`;
 }
 
 const MARKERS = /(<!-- functions: printed by npm run build -->\n)[\s\S]*?(<!-- \/functions -->)/;

@@ -2,6 +2,7 @@
 import { readFileSync } from "node:fs";
 import * as esbuild from "esbuild";
 import type { CheckExample } from "../../shared/protocol/self-check.ts";
+import { sumOf } from "../../shared/protocol/whole.ts";
 import { FUNCTIONS } from "../functions/index.ts";
 import { functionHelp } from "./help.ts";
 import { asciiScript, checkPage, LINE_LIMIT, withoutMarkup } from "./plain-text.ts";
@@ -37,6 +38,7 @@ async function sidebarScript(): Promise<string> {
     define: {
       STYLES: JSON.stringify(styles),
       CHECK_EXAMPLES: JSON.stringify(checkExamples()),
+      CANARY: JSON.stringify(canaryIn(readFileSync("sidebar/index.html", "utf8"))),
       FUNCTION_HELP: JSON.stringify(functionHelp()),
     },
     logLevel: "warning",
@@ -44,13 +46,16 @@ async function sidebarScript(): Promise<string> {
   return withoutMarkup(asciiScript(outputFiles[0]?.text.trim() ?? ""));
 }
 
-const PLACE = "/* the script */";
+const PLACE = "<script>/* the script */</script>";
+
+/** The script of the page by which it shows whether the service leaves scripts as they are written. */
+export const canaryIn = (page: string): string => /<script id="canary">([\s\S]*?)<\/script>/.exec(page)?.[1] ?? "";
 
 export async function sidebarHtml(): Promise<string> {
   const script = await sidebarScript();
   const frame = readFileSync("sidebar/index.html", "utf8");
   if (!frame.includes(PLACE)) throw new Error(`sidebar/index.html has no ${PLACE}`);
-  const page = frame.replace(PLACE, () => `\n${script}\n`);
+  const page = frame.replace(PLACE, () => `<script data-sum="${sumOf(script)}">\n${script}\n</script>`);
   checkPage(page);
   return page;
 }

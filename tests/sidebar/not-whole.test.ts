@@ -2,6 +2,7 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { VERSION } from "../../shared/base/version.ts";
 import { type Browser, openBrowser, skipWithoutChromium } from "./browser.ts";
 
 const html = readFileSync("dist/sidebar.html", "utf8");
@@ -50,6 +51,15 @@ describe.skipIf(skipWithoutChromium("a sidebar that was cut"))("a sidebar that w
     expect(notice).toMatch(SENTENCE);
     expect(notice).toContain("paste the whole file again");
     expect(tabs).toBe(0);
+  });
+
+  test("what still runs with something changed in it says so, and offers nothing", async () => {
+    await noticeOf(html.replace("Build the sheet", "Build the sheat"));
+    await page.getByText("sidebar.html is not as it was packed.").waitFor();
+    expect(await page.locator("nav").count()).toBe(0);
+    // Line ends do no harm.
+    expect(await noticeOf(html.replace(/\n/g, "\r\n"))).toEqual({ notice: "", tabs: 1 });
+    expect(await page.locator(".version").textContent()).toBe(`Gramwright ${VERSION}`);
   });
 
   test("a piece lost from its middle is told, too", async () => {

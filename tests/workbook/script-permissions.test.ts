@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { openWorkbook } from "../../src/workbook/host.ts";
+import { files } from "../templates/sheet-support.ts";
 import { withScript } from "./support.ts";
 
 const refuses = (body: string, because: RegExp) => expect(() => withScript(body).go()).toThrow(because);
@@ -43,6 +44,29 @@ describe("what a script may touch", () => {
     expect(() => openWorkbook({ codeJs: "var book = SpreadsheetApp.getActive();", sidebarHtml: "" })).toThrow(
       /permission/,
     );
+  });
+
+  test.each(["Open Gramwright", "Test this installation"])(
+    "%s asks for both permissions first, and shows nothing where a box was left empty",
+    async (caption) => {
+      const { codeJs, sidebarHtml } = await files();
+      const book = openWorkbook({ codeJs, sidebarHtml });
+      book.runMenu(caption);
+      expect(book.shown.messages).toEqual(["log: asked for all permissions"]);
+      expect(book.shown.sidebar?.title).toMatch(/^Gramwright/);
+      book.shown.sidebar = undefined;
+      book.session.isScopeMissing = true;
+      // Google's own question comes in place of an error in the middle of something.
+      expect(() => book.runMenu(caption)).toThrow("Authorization is required to perform that action.");
+      expect(book.shown.sidebar).toBeUndefined();
+    },
+  );
+
+  test("where the service does not know how to ask, the sidebar opens all the same", async () => {
+    const { codeJs } = await files();
+    const book = openWorkbook({ codeJs: `var ScriptApp = undefined;\n${codeJs}`, sidebarHtml: "" });
+    book.runMenu("Open Gramwright");
+    expect(book.shown.sidebar?.title).toBe("Gramwright");
   });
 
   test("a file that is not pushed cannot be shown", () => {

@@ -3,7 +3,7 @@ import type { AuthMode } from "./guard.ts";
 import { makePropertiesService } from "./properties.ts";
 import type { Session } from "./session.ts";
 import { makeSpreadsheetApp } from "./sheets.ts";
-import { makeHtmlService, makeLockService } from "./ui.ts";
+import { makeHtmlService, makeLockService, makeScriptApp } from "./ui.ts";
 
 /** Where a script's code lives: a global scope of its own. */
 export type Realm = {
@@ -29,6 +29,7 @@ export function servicesFor(session: Session): Readonly<Record<string, object>> 
     HtmlService: makeHtmlService(session),
     LockService: makeLockService(session),
     PropertiesService: makePropertiesService(session),
+    ScriptApp: makeScriptApp(session),
     Logger: { log },
     console: { log, info: log, warn: log, error: log },
   };

@@ -33,6 +33,8 @@ export class Session {
   Date: DateConstructor = Date;
   /** Set by a test: another person holds the document's lock. */
   lockIsTaken = false;
+  /** Set by a test: of the two permissions one box was left empty. */
+  isScopeMissing = false;
   /** The add-on was used in this workbook: until then its triggers run without leave to do anything. */
   isEnabled = false;
   /** What scripts keep with the document. */

@@ -17,6 +17,7 @@ export function makeUi(session: Session): object {
     alert: (...parts: readonly unknown[]) => say(...parts),
     showSidebar: (output: object) => {
       guard.show("Ui.showSidebar");
+      if (session.isScopeMissing) throw new Error("Specified permissions are not sufficient to call Ui.showSidebar.");
       const html = htmlOutputs.get(output);
       if (html === undefined) throw new Error("showSidebar takes what HtmlService made");
       shown.sidebar = { title: html.title, file: html.file, ...(html.added === "" ? {} : { added: html.added }) };
@@ -65,6 +66,18 @@ export function makeHtmlService(session: Session): object {
       });
       htmlOutputs.set(output, page);
       return output;
+    },
+  });
+}
+
+/** ScriptApp, as far as it asks a person for what was not allowed yet. */
+export function makeScriptApp(session: Session): object {
+  return strict("ScriptApp", {
+    AuthMode: strict("ScriptApp.AuthMode", { NONE: "NONE", LIMITED: "LIMITED", FULL: "FULL" }),
+    requireAllScopes: (mode: string) => {
+      if (mode !== "FULL") throw new Error("Invalid argument: authMode");
+      session.shown.messages.push("log: asked for all permissions");
+      if (session.isScopeMissing) throw new Error("Authorization is required to perform that action.");
     },
   });
 }
