@@ -66,15 +66,25 @@ export const QUESTIONS: readonly Question[] = [
 
 export type State = { readonly sheets: ReadonlyMap<string, string>; readonly names: string };
 
-/** The cells of every sheet, and the names of ranges. */
+type Cell = { readonly id: string; readonly isFormula: boolean; readonly content?: string };
+type Name = { readonly name: string; readonly range: { readonly sheetId: string; readonly zone: object } };
+
+/** What was typed and written into the cells of every sheet, and the names of ranges. */
 export function stateOf(book: WorkbookHost): State {
-  const { sheets, namedRanges } = book.engine.data() as {
-    sheets: { name: string; cells: object }[];
-    namedRanges: object;
+  const { engine } = book;
+  const textsOf = (sheetId: string) => {
+    const cells = Object.values(engine.get<Record<string, Cell>>("getCells", sheetId));
+    const texts = cells.flatMap(({ id, isFormula, content }) => {
+      const { col, row } = engine.get<{ col: number; row: number }>("getCellPosition", id);
+      const text = isFormula ? engine.formula({ sheetId, col, row }) : content;
+      return text ? [[engine.library.helpers.toXC(col, row), text] as const] : [];
+    });
+    return JSON.stringify(Object.fromEntries(texts.sort(([one], [other]) => (one < other ? -1 : 1))));
   };
+  const names = engine.get<readonly Name[]>("getNamedRanges");
   return {
-    sheets: new Map(sheets.map((one) => [one.name, JSON.stringify(one.cells)])),
-    names: JSON.stringify(namedRanges),
+    sheets: new Map(book.sheetNames().map((name) => [name, textsOf(book.sheetId(name))])),
+    names: JSON.stringify(names.map(({ name, range: { sheetId, zone } }) => [name, sheetId, zone])),
   };
 }
 
