@@ -103,22 +103,31 @@ function namesOf(book: Book, sheet: string, sheetId: string): ReadonlyMap<string
   const cellNames = () => book.session.get<readonly CellName[]>("getCellNames", sheetId);
   if (cellNames().length === 0) {
     const values = book.values(sheet, book.usedRange(sheet));
-    const zones = located(values);
-    if (zones === undefined) return new Map();
-    const named = Array.from(zones, ([name, { row, column, rows, columns }]) => ({
+    const words = located(values);
+    if (words === undefined) return new Map();
+    const named = Array.from(words, ([name, { row, column, rows, columns }]) => ({
       name,
       zone: { left: column, top: row, right: column + columns - 1, bottom: row + rows - 1 },
     }));
     const { type, payload } = nameCells(sheetId, named);
     book.engine.run(type, payload);
   }
-  return new Map(
-    cellNames().map(({ name, zone: { left, top, right, bottom } }) => [
+  const all = cellNames();
+  const known = zones.get(all) ?? zonesOf(all);
+  zones.set(all, known);
+  return known;
+}
+
+/** Those of the lists that the engine gave and that still hold. */
+const zones = new WeakMap<readonly CellName[], ReadonlyMap<string, Zone>>();
+
+const zonesOf = (names: readonly CellName[]): ReadonlyMap<string, Zone> =>
+  new Map(
+    names.map(({ name, zone: { left, top, right, bottom } }) => [
       name,
       { row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 },
     ]),
   );
-}
 
 function located(values: readonly (readonly unknown[])[]): ReadonlyMap<string, Zone> | undefined {
   const formula = locate(values, TEMPLATES);

@@ -28,10 +28,19 @@ function cellNamesPlugin(library: Library): unknown {
     static getters = ["getCellNames"];
     kept: readonly Kept[] = [];
 
-    getCellNames(sheetId: string): CellName[] {
-      return this.kept
-        .filter((one) => one.sheetId === sheetId)
-        .map(({ name, range }) => ({ sheetId, name, zone: range.zone }));
+    /** What was answered since `kept` became another list. */
+    answers: { readonly of: readonly Kept[]; readonly bySheet: Map<string, readonly CellName[]> } | undefined;
+
+    /** The same list as long as the names of the workbook stay where they are. */
+    getCellNames(sheetId: string): readonly CellName[] {
+      if (this.answers?.of !== this.kept) this.answers = { of: this.kept, bySheet: new Map() };
+      const { bySheet } = this.answers;
+      const known = bySheet.get(sheetId);
+      if (known !== undefined) return known;
+      const ofSheet = this.kept.filter((one) => one.sheetId === sheetId);
+      const names = ofSheet.map(({ name, range }) => ({ sheetId, name, zone: range.zone }));
+      bySheet.set(sheetId, names);
+      return names;
     }
 
     adaptRanges({ applyChange }: { applyChange(range: unknown): Adapted }) {

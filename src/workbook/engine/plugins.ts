@@ -60,8 +60,16 @@ function marksPlugin(library: Library): unknown {
     static getters = ["getMarks"];
     marks: readonly Kept[] = [];
 
-    getMarks(): PlacedMark[] {
-      return this.marks.map(({ range, ...mark }) => ({ ...mark, sheetId: range.sheetId, zone: range.zone }));
+    /** What was answered since `marks` became another list. */
+    answer: { readonly of: readonly Kept[]; readonly placed: readonly PlacedMark[] } | undefined;
+
+    /** The same list as long as the marks of the workbook stay where they are. */
+    getMarks(): readonly PlacedMark[] {
+      if (this.answer?.of !== this.marks) {
+        const placed = this.marks.map(({ range, ...mark }) => ({ ...mark, sheetId: range.sheetId, zone: range.zone }));
+        this.answer = { of: this.marks, placed };
+      }
+      return this.answer.placed;
     }
 
     adaptRanges({ applyChange }: { applyChange(range: unknown): { changeType: string; range: Kept["range"] } }) {
@@ -101,7 +109,7 @@ function marksPlugin(library: Library): unknown {
     }
 
     export(data: { marks?: readonly PlacedMark[] }) {
-      data.marks = this.getMarks();
+      data.marks = [...this.getMarks()];
     }
   };
 }
