@@ -72,7 +72,7 @@ export async function openLocalPage({ root, keeper, ...shown }: How = {}): Promi
 /** The page of whichever server is there, in a browser of its own: no other page hears what it tells its tabs. */
 export async function openPageAt(
   address: string,
-  { width = 1440, height = 1000, hasClock }: Shown = {},
+  { width = 1100, height = 640, hasClock }: Shown = {},
 ): Promise<LocalPage> {
   const browser = await openBrowser(width, height);
   const page = await browser.context.newPage();
@@ -96,6 +96,8 @@ export async function pageReady(page: Page): Promise<void> {
   await page.waitForSelector(".o-grid canvas");
   await page.waitForFunction(
     () => !/^(|Opening .*|Building .*)$/.test(document.getElementById("status")?.textContent ?? ""),
+    undefined,
+    { polling: 50 },
   );
 }
 

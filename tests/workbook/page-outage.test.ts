@@ -29,6 +29,7 @@ describe.skipIf(skipWithoutChromium("an outage under the page"))("under an open 
     local.page.waitForFunction(
       (pattern) => new RegExp(pattern).test(document.getElementById("status")?.textContent ?? ""),
       says.source,
+      { polling: 50 },
     );
   const inFile = (file: string, text: string) =>
     vi.waitFor(() => expect(readFileSync(file, "utf8")).toContain(text), { timeout: PATIENCE, interval: 20 });
