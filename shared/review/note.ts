@@ -37,11 +37,13 @@ export type Scale = { readonly steps: readonly number[]; readonly unit: WeightUn
 
 /** The notes beside a formula's rows, null where there is none. */
 export function notes(cells: FormulaCells, style: StyleName, larder: Larder, scale: Scale): (string | null)[] {
-  const said = allSaid(cells, style, larder, scale);
-  return cells.percents.map((_, at) => {
-    const remarks = said.flatMap(({ row, says }) => (row === at ? [says] : []));
-    return remarks.length === 0 ? null : remarks.join("; ");
-  });
+  const remarks = new Map<number, string[]>();
+  for (const { row, says } of allSaid(cells, style, larder, scale)) {
+    const ofRow = remarks.get(row) ?? [];
+    remarks.set(row, ofRow);
+    ofRow.push(says);
+  }
+  return cells.percents.map((_, row) => remarks.get(row)?.join("; ") ?? null);
 }
 
 /** What cannot be read, what is unusual for the style, what the scale cannot show; of one row in this order. */
