@@ -107,3 +107,6 @@ export function isWhole(sheet: Sheet): void {
 
 /** What the script told the log: nothing, unless it failed. */
 export const log = (book: Book): readonly string[] => book.shown.messages;
+
+/** The same but for rounding. */
+export const near = (value: number, wanted: number) => expect(Math.abs(value - wanted) / wanted).toBeLessThan(1e-9);
