@@ -50,7 +50,11 @@ describe.each(SHEETS)("$title", (model) => {
   const own = ownParts(model);
 
   test("built whole from its sample, in at most 40 service calls that read or write, 95 where a row for formulas is hidden: shows what was worked out by hand, and no error", async () => {
-    const { book, sheet, at, value } = await buildSheet(model.sample, { book: await bookFor(model), model, options: withParts(own) });
+    const { book, sheet, at, value } = await buildSheet(model.sample, {
+      book: await bookFor(model),
+      model,
+      options: withParts(own),
+    });
     expect(book.trail.length).toBeLessThanOrEqual(model.foldedFrom === undefined ? 40 : 95);
     for (const [name, expected] of Object.entries(model.expects)) {
       const [cell = "", row] = name.split("/");
