@@ -6,6 +6,7 @@ import { failCircles } from "./patches/circles.ts";
 import { deleteWithoutCalculating } from "./patches/deleting.ts";
 import { followDependents, separateDependents } from "./patches/dependents.ts";
 import { refuseEmptyText, renameErrors } from "./patches/errors.ts";
+import { writeWhatChanged } from "./patches/exporting.ts";
 import { showGraded } from "./patches/graded-formats.ts";
 import { joinCellByCell } from "./patches/joining.ts";
 import { askWhoListens } from "./patches/listeners.ts";
@@ -58,6 +59,8 @@ export type Engine = {
   attach(script: CustomScript): void;
   /** The whole workbook as plain data, which `data` of openEngine takes back. */
   data(): WorkbookData;
+  /** The same as JSON. */
+  text(): string;
 };
 
 /** Getters that tell what was calculated. */
@@ -81,6 +84,7 @@ export function prepare(library: Library): void {
   calculateLater(library);
   deleteWithoutCalculating(library);
   clearOnlyCells(library);
+  writeWhatChanged(library);
   gatherColoursWhenAsked(library);
   placeWhatIsSeen(library);
   showGraded(library);
@@ -160,6 +164,7 @@ export function openEngine(
     },
     // The engine's own exportData() packs cells too, and fails on running sums.
     data: () => JSON.parse(JSON.stringify(model._exportData(false))) as WorkbookData,
+    text: () => JSON.stringify(model._exportData(false)),
   };
 }
 

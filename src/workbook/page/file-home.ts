@@ -68,7 +68,7 @@ function addDialogs(store: BrowserStore): void {
 }
 
 async function saveFile(store: BrowserStore, engine: Engine, tell: Tell): Promise<void> {
-  const json = JSON.stringify(engine.data());
+  const json = engine.text();
   const day = new Date();
   const date = [day.getFullYear(), day.getMonth() + 1, day.getDate()].map((part) => String(part).padStart(2, "0"));
   const name = `${FILE}.${date.join("-")}.json`;

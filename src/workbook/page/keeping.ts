@@ -72,7 +72,7 @@ function offerNewer(
 /** Keeps every change, one after the other, again and again until it is kept; stops where another tab was first. */
 export function keepEverything(engine: Engine, { revision, data }: Kept, store: Store, tell: Tell): void {
   if (revision === undefined) return;
-  const text = () => JSON.stringify(engine.data());
+  const text = () => engine.text();
   const tabs = new BroadcastChannel(store.channel());
   const revisions = trackRevisions(revision);
   let saved = data === undefined ? "" : text();

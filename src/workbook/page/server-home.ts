@@ -23,7 +23,7 @@ export const serverHome = (nonce: string): Home => ({
   },
   async xlsx(engine) {
     const headers = { "content-type": "application/json" };
-    const answer = await fetch("/save", { method: "POST", headers, body: JSON.stringify(engine.data()) });
+    const answer = await fetch("/save", { method: "POST", headers, body: engine.text() });
     if (!answer.ok) throw new Error(await answer.text());
     return answer.blob();
   },
