@@ -132,7 +132,17 @@ export const formulasSayCell: CellModel = {
   name: "formulas_say",
   unit: "plain",
   formula:
-    '=IF(COUNTIF(@singles_upper;"typed over")+COUNTIF(@singles_lower;"typed over")=0;"";"A formula was typed over: undo. ")&IF(@errors_many+@errors_tables>@errors_told;IF(@errors_told>0;"Still calculating, or a";"A")&" formula beside the page shows an error: undo. ";"")',
+    '=IF(COUNTIF(@singles_upper;"typed over")+COUNTIF(@singles_lower;"typed over")=0;"";"A formula was typed over: undo. ")&@errors_say',
+};
+
+/** In the row of the check line. */
+export const errorsSayCell: CellModel = {
+  at: MESSAGES.left,
+  role: "helper",
+  name: "errors_say",
+  unit: "plain",
+  formula:
+    '=IF(@errors_many+@errors_tables>@errors_told;IF(@errors_told>0;"Still calculating, or a";"A")&" formula beside the page shows an error: undo. ";"")',
 };
 
 /** In the row of the title. */

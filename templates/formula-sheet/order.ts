@@ -1,5 +1,5 @@
 import type { Block, CellModel, Line } from "../../shared/sheet/model.ts";
-import { amountCheckCells, errorsCell, formulasSayCell } from "./checks.ts";
+import { amountCheckCells, errorsCell, errorsSayCell, formulasSayCell } from "./checks.ts";
 import { countedIn, type FormulaSheetSpec } from "./spec.ts";
 
 /** Without these parts it is not known what a tin or a tray takes. */
@@ -26,7 +26,7 @@ export const titleBlock = (spec: FormulaSheetSpec): Block => ({
         formulasSayCell,
       ],
     },
-    { cells: [{ at: 0, role: "check", name: "check", unit: "text", formula: check(spec) }] },
+    { cells: [{ at: 0, role: "check", name: "check", unit: "text", formula: check(spec) }, errorsSayCell] },
     {
       cells: [
         { at: 0, role: "label", text: "Scale to" },
