@@ -70,19 +70,20 @@ describe.each(SHEETS)("$title", (model) => {
   /** A long run has every choice of parts; a short one none of them, and each by itself. */
   const tried = IS_LONG ? choices : choices.filter(({ length }) => length < 2);
 
-  test.runIf(tried.length > 0)("shows no error and no number with a tail in any choice of parts", async () => {
-    const book = await bookFor(model);
-    for (const parts of tried) {
-      const options = withParts(parts);
-      const known = new Set(layOut(model, options).names.keys());
-      const values = Object.fromEntries(
-        Object.entries(model.sample).filter(([name]) => known.has(name) || name === "title"),
-      );
-      const { sheet } = await buildSheet(values, { model, options, book });
-      for (const text of shown(book, sheet)) expect(text, parts.join()).not.toMatch(WRONG);
-      book.deleteSheet(sheet);
-    }
-  });
+  if (tried.length > 0)
+    test("shows no error and no number with a tail in any choice of parts", async () => {
+      const book = await bookFor(model);
+      for (const parts of tried) {
+        const options = withParts(parts);
+        const known = new Set(layOut(model, options).names.keys());
+        const values = Object.fromEntries(
+          Object.entries(model.sample).filter(([name]) => known.has(name) || name === "title"),
+        );
+        const { sheet } = await buildSheet(values, { model, options, book });
+        for (const text of shown(book, sheet)) expect(text, parts.join()).not.toMatch(WRONG);
+        book.deleteSheet(sheet);
+      }
+    });
 });
 
 test("73 pieces of 390 g from 100/67/2/1 — Baker's percentage worksheet, a school hand-out", async () => {
