@@ -89,6 +89,7 @@ export const allergenTable: SheetModel = {
         left: 0,
         when: "listed",
         rows: ROWS,
+        spare: 0,
         columns: [
           productColumn("product", "Product", shownOf("title")),
           ...groups,
@@ -107,6 +108,7 @@ export const allergenTable: SheetModel = {
         left: LEFT + 2,
         when: "listed",
         rows: ROWS,
+        spare: 0,
         columns: [
           productColumn("declared", `${WORKED_OUT}: allergens now`, shownOf("allergens")),
           { name: "printed", head: "On the last print", unit: "text", role: "input" },

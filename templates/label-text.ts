@@ -82,6 +82,7 @@ export const labelText: SheetModel = {
         left: 0,
         when: "listed",
         rows: ROWS,
+        spare: 0,
         columns: [
           productColumn("product", "Product", shownOf("title")),
           productColumn(

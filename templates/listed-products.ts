@@ -3,8 +3,9 @@ import type { ColumnModel, Unit } from "../shared/sheet/model.ts";
 import { LIST_COLUMNS, LIST_UNIT, listColumn } from "./formula-list.ts";
 
 const placeOf = (column: string): number => LIST_COLUMNS.findIndex(({ name }) => name === column) + 1;
-/** Under the headings stands the row that begins the list's table, and products from there on. */
-const cellOf = (column: string): string => `INDEX(gramwright_formulas;[place]+1;${placeOf(column)})`;
+/** The headings, and the row that begins a table: products stand below them. */
+export const ROWS_ABOVE = 2;
+const cellOf = (column: string): string => `INDEX(gramwright_formulas;[place]+${ROWS_ABOVE};${placeOf(column)})`;
 
 /** A cell of the product's row in the list, "" where it is blank. */
 export const ofProduct = (of: string): string => cellOf(listColumn(of));

@@ -8,6 +8,7 @@ import { plan } from "../../shared/sheet/plan.ts";
 import { allergenTable } from "../../templates/allergen-table.ts";
 import { LIST_COLUMNS, LIST_ROWS, listColumn } from "../../templates/formula-list.ts";
 import { labelText } from "../../templates/label-text.ts";
+import { ROWS_ABOVE } from "../../templates/listed-products.ts";
 import { formulaSheetCount } from "./all-sheets.ts";
 import { listAll } from "./list-all.ts";
 import { isCurrent } from "./listed.ts";
@@ -53,7 +54,7 @@ function* currentList(): Steps<{ readonly list: SeenList | undefined; readonly n
 
 /** The rows of products, in their order. */
 function rowsOf(list: SeenList | undefined): readonly (readonly Seen[])[] {
-  const rows = (list?.values ?? []).slice(1);
+  const rows = (list?.values ?? []).slice(ROWS_ABOVE);
   while (rows.length > 0 && textAt(rows[rows.length - 1] ?? [], "title") === "") rows.pop();
   return rows;
 }

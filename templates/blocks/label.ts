@@ -32,7 +32,7 @@ const typedLines = ({ sold, finished }: Labelled): Line[] => [
   ...(sold ? [] : [inputLine("Bake loss", "label_loss", "share", { onSheet: true })]),
   typed("Allergens on current label", "allergens_last"),
   typed("QUID ingredient (EU, UK)", "declare"),
-  inputLine("Serving ({weight})", "serving", "weight", { onSheet: true }),
+  inputLine("Serving ({weight})", "serving", "graded", { onSheet: true }),
   inputLine("Shelf life (days)", "shelf_days", "count", { onSheet: true }),
   inputLine("Date on the label", "date_kind", "text", { choices: ["best before", "use by"], onSheet: true }),
   typed("Storage", "storage"),
@@ -53,7 +53,7 @@ export function labelBlock(costed: Labelled): Block {
     lines: [
       headingLine("Label, an estimate", 9),
       ...typedLines(costed),
-      computedLine("Piece, baked ({weight})", "piece", "weight", pieceWeight(costed)),
+      computedLine("Piece, baked ({weight})", "piece", "graded", pieceWeight(costed)),
       computedLine("Batch, baked ({weight})", "baked", "weight", bakedWeight(costed)),
       {
         cells: [

@@ -60,6 +60,8 @@ describe("sheets about the labels of all products", () => {
     book.answer(SETTINGS);
     book.answer(loaf("Butter loaf", "Butter", { label_title: "Rich white loaf" }));
     book.answer(loaf("Odd loaf", "Mystery"));
+    // With a third there are more rows than the sheets have of themselves.
+    book.answer(loaf("Plain loaf", "Salt", { law: "US" }));
   });
 
   test("each follows its formula sheets: allergens by group, blanks that say not known, and changes since the print", () => {
@@ -73,6 +75,9 @@ describe("sheets about the labels of all products", () => {
     const text = cellsOf(book, sheet).flat().join(" ");
     expect(text).toContain("Cross-contact is not assessed. Blank: not known.");
     expect(text).toContain("Gluten cereals");
+    // Products stand right under the headings and the row that begins the table.
+    const rows = cellsOf(book, sheet).map(([first]) => first);
+    expect(rows.indexOf("Butter loaf")).toBe(rows.indexOf("Product") + 2);
     const butter = rowOf(book, sheet, "Butter loaf");
     expect([butter[1], butter[7], butter[8], butter[16]]).toEqual(["wheat", "yes", "–", ""]);
     const odd = rowOf(book, sheet, "Odd loaf");
@@ -116,9 +121,11 @@ describe("sheets about the labels of all products", () => {
       "2026-12-03",
     ]);
     expect(rowOf(book, sheet, "Odd loaf")[10]).toBe("no ingredient list: see its formula sheet");
+    // 800 g are 28.2 oz; 21 CFR 101.7, from memory: ounces and grams.
+    expect(rowOf(book, sheet, "Plain loaf")[4]).toBe("Net Wt 28.2 oz (800 g)");
     const { rows, without } = book.answer({ ask: "labels" }) as Questions["labels"]["answer"];
     expect(without).toBe(1);
-    expect(csvOf(rows).split("\r\n")).toEqual([
+    expect(csvOf(rows).split("\r\n").slice(0, 2)).toEqual([
       "Product,Name,Ingredients,Allergens,Net weight,Date,Day,Batch code,Storage,Business address",
       `Butter loaf,Rich white loaf,"${list}","cereals containing gluten (wheat), milk",800 g,best before,2026-12-03,L26334,Keep cool and dry.,"The Quay, ""Low"" Lane, Ternport"`,
     ]);
