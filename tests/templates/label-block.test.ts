@@ -114,6 +114,42 @@ describe("label", () => {
     },
     SLOW,
   );
+
+  test(
+    "in ounces the label says the same: figures of 100 g and of a piece to 1e-6, list and allergens to the letter",
+    async () => {
+      const OUNCE = 28.349523125;
+      const book = await workbook();
+      await larderOf(book);
+      const inUnits = (weight: "g" | "oz", one: number) =>
+        costed(
+          book,
+          {
+            title: `Bread in ${weight}`,
+            size_name: ["loaf"],
+            size_pieces: [10],
+            size_weight: [858 / one],
+            size_loss: [1 - 858 / 1000],
+            ingredient: ["Strong white flour", "Water", "Sea salt", "Unsalted butter"],
+            kind: ["flour", "water", "salt", "fat"],
+            percent: [1, 0.6, 0.02, 0.05],
+            law: "EU",
+            declare: "Unsalted butter",
+          },
+          undefined,
+          { weight },
+        );
+      const [grams, ounces] = [await inUnits("g", 1), await inUnits("oz", OUNCE)];
+      for (const name of ["list", "allergens"]) expect(ounces.value(name)).toBe(grams.value(name));
+      expect(ounces.value("declared")).toBeCloseTo(grams.value("declared") as number, 6);
+      expect((ounces.value("piece") as number) * OUNCE).toBeCloseTo(858, 6);
+      expect((ounces.value("baked") as number) * OUNCE).toBeCloseTo(grams.value("baked") as number, 6);
+      for (let row = 0; row < 9; row++)
+        for (const column of ["per_100", "per_portion"])
+          expect(ounces.value(column, row), `${column} ${row}`).toBe(grams.value(column, row));
+    },
+    SLOW,
+  );
 });
 
 /** A figure per gram (energy in kcal, sodium in mg) as the published table prints it for 100 g. */
