@@ -4,6 +4,8 @@ import type { Wish } from "../../shared/adjust/changes.ts";
 import type { Adjustable, Comparison, TakeChangesAnswer, Versions } from "../../shared/protocol/adjust.ts";
 import type { Values } from "../../shared/sheet/model.ts";
 import { type Book, openBook, type Sheet } from "../../src/workbook/scripted.ts";
+import { TEMPLATES } from "../../templates/index.ts";
+import { IS_LONG } from "../kit/scale.ts";
 import { templateOf } from "../sidebar/samples.ts";
 
 const ask = <T>(book: Book, question: string, rest: object = {}): T => book.answer({ ask: question, ...rest }) as T;
@@ -247,3 +249,60 @@ test("as a new formula sheet: the old one stays, the new one has everything else
     expect(fresh.value(name, 1), name).toEqual(sheet.value(name, 1));
   expect(fresh.value("title")).toBe("Harbour wet loaf");
 });
+
+test("percentages typed plain stay plain, in ounces and °F as well; what did not change stays as it was typed", async () => {
+  const book = await openBook();
+  const values = {
+    title: "Ounces",
+    by: "flour",
+    amount: 160,
+    ingredient: ["White flour", "Rye flour", "Water", "Salt", "Instant yeast"],
+    kind: ["flour", "flour", "water", "salt", "yeast"],
+    percent: [66.6, 33.3, 67, 2, 0.7],
+    dough_target: 76,
+    step: ["Bulk fermentation", "Bake"],
+    step_minutes: [180, 40],
+  };
+  const sheet = book.build("pan-loaf", values, {
+    weight: "oz",
+    temperature: "F",
+    length: "in",
+    parts: ["water", "steps"],
+  });
+  // 2 to 1.8 of flour of 99.9, which counts as 100; half the time by the inverse rule is twice the yeast.
+  const taken = take(book, [
+    wish("salt", { wanted: "1.8" }),
+    wish("time", { hours: "1.5", edge: "low" }),
+    wish("swap", { swap: "Instant yeast → Fresh yeast", part: "100" }),
+  ]);
+  expect(taken.number).toBe(2);
+  expect(percents(sheet, 2)).toEqual([66.6, 33.3]);
+  expect(sheet.value("percent", 4)).toBeCloseTo(1.8 * 0.999, 9);
+  expect(sheet.value("ingredient", 5)).toBe("Fresh yeast");
+  expect(sheet.value("percent", 5)).toBeCloseTo((2 * 0.7) / 0.33, 9);
+  // Fresh yeast brings the rest of its weight as water.
+  expect(sheet.value("percent", 3)).toBeCloseTo(67 + 1.4 - 1.4 / 0.33, 9);
+  expect(sheet.value("by")).toBe("flour");
+  expect(sheet.value("flour_all")).toBeCloseTo(99.9, 9);
+});
+
+// One in a usual run, all in a long one.
+test.each(TEMPLATES.filter(({ name }) => IS_LONG || name === "laminated").map(({ name }) => name))(
+  "%s: a change is taken, and the version before is brought back",
+  async (name) => {
+    const { book, sheet } = await built(name);
+    const title = String(templateOf(name).sample.title);
+    const before = percents(sheet, 8);
+    const { formula } = ask<Adjustable>(book, "adjusting");
+    expect(formula.batch.amount).toBeGreaterThan(0);
+    const dough = sheet.value("dough");
+    expect(take(book, [wish("salt", { wanted: "1.3" })])).toMatchObject({ number: 2 });
+    expect(sheet.value("check")).toBe("");
+    expect(sheet.value("dough")).toBeCloseTo(dough as number, 6);
+    expect(percents(sheet, 8)).not.toEqual(before);
+    const { id, seen } = ask<Adjustable>(book, "adjusting");
+    ask(book, "bringBack", { sheet: title, id, seen, number: 1 });
+    expect(percents(sheet, 8)).toEqual(before);
+    expect(sheet.value("check")).toBe("");
+  },
+);
