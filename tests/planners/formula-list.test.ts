@@ -15,7 +15,6 @@ const LARDER = {
     pack: ["25 kg", "1 kg", "1 kg", "1 kg"],
   },
 };
-const PRICES = { ask: "build", template: "prices", options: { parts: ["products"] }, values: {} };
 
 const cells = (book: WorkbookHost, sheet: string) => ({
   formulas: book.formulas(sheet, book.usedRange(sheet)),
@@ -26,11 +25,11 @@ const formulasOf = (book: WorkbookHost) =>
 const build = (book: WorkbookHost, asked: object) => (book.answer(asked) as { sheet: string }).sheet;
 const rowsOf = (book: WorkbookHost) => book.shownTexts(LIST, "A7:F20").filter((row) => row[0] !== "");
 
-/** What the bench makes of all formula sheets: their summaries, a price sheet and a production sheet, which are taken away again. */
+/** What the bench makes of all formula sheets: their summaries and a production sheet, which is taken away again. */
 function overAll(book: WorkbookHost) {
   const sheets = formulasOf(book);
   const orders = sheets.flatMap(({ sheet, sizes }) => sizes.slice(0, 1).map((size) => ({ sheet, size, pieces: 10 })));
-  const made = [build(book, PRICES), build(book, { ask: "day", day: "2026-01-31", orders })];
+  const made = [build(book, { ask: "day", day: "2026-01-31", orders })];
   const seen = made.map((sheet) => cells(book, sheet));
   for (const sheet of made) book.deleteSheet(sheet);
   return { sheets, seen };

@@ -295,6 +295,7 @@ export function sumOf(page: Page): Sum {
     if (!page.isRolled) return 0;
     const fat = dough * rolled;
     const price = page.prices ? page.prices.get(cleaned(page.inputs.roll_in_name)) : inputs.roll_price_typed;
+    if (rolled > 0 && !(price !== undefined && price > 0)) unpriced++;
     const fatCost = (fat * (price ?? 0)) / (page.isOunces ? 16 : 1000);
     const folds = ["fold_1", "fold_2", "fold_3"].map((name) => inputs[name]).filter((one) => one !== undefined);
     if (folds.length > 0)
