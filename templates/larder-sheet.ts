@@ -1,4 +1,5 @@
 import { KIND_WORDS } from "../shared/larder/kind-words.ts";
+import { PRICE_KEPT } from "../shared/money/price-changes.ts";
 import {
   type Block,
   type ColumnModel,
@@ -199,6 +200,13 @@ const names: readonly ColumnModel[] = [
   repeated("measures", "Measures"),
 ];
 
+/** What Gramwright keeps of prices: each as it was last seen, what it was before, and since when it is so. */
+const kept: readonly ColumnModel[] = [
+  { name: "price_kept", head: PRICE_KEPT, unit: "money", role: "input", onSheet: true },
+  { name: "price_before", head: "Price before", unit: "money", role: "input", onSheet: true },
+  { ...text("price_seen", "Seen on"), onSheet: true },
+];
+
 /** Lines of ingredient, price, pack, usable, other names, label name, made of, allergens. */
 function columnsOf(table: string): Values {
   const rows = table.split("\n").map((row) => row.split("|"));
@@ -237,7 +245,7 @@ export const larderSheet: SheetModel = {
     72,
     72,
     ...Array<number>(4).fill(140),
-    ...Array<number>(24).fill(72),
+    ...Array<number>(27).fill(72),
   ],
   parts: ["composition"],
   defines: { name: LARDER_NAME, from: "bought_table", to: ["declared_table", "composition_table"] },
@@ -251,6 +259,7 @@ export const larderSheet: SheetModel = {
       { table: "composition", left: 16, when: "composition", rows: ROWS, spare: SPARE, columns: composition },
       { table: "names", left: 27, rows: ROWS, spare: SPARE, columns: names },
       { table: "worked", left: 31, rows: ROWS, spare: SPARE, columns: workedOut },
+      { table: "kept", left: 39, rows: ROWS, spare: SPARE, columns: kept },
     ],
   ],
   sample: {

@@ -7,6 +7,7 @@ import type { KindPart } from "../drawings/kind-bar.ts";
 import type { TinView } from "../drawings/tin-view.ts";
 import type { TimedStep } from "../formula/steps.ts";
 import type { StartIngredient } from "../larder/start-ingredients.ts";
+import type { PriceChange } from "../money/price-changes.ts";
 import type { Options, SheetModel, Value, Values } from "../sheet/model.ts";
 import type { AdjustQuestions } from "./adjust.ts";
 import type { CalculateAnswer, CalculateAsk } from "./calculate.ts";
@@ -81,6 +82,8 @@ export type ServerQuestions = {
   stock: { readonly ask: StockAsk; readonly answer: StockAnswer };
   /** What formula sheets read of each other, written. */
   connect: { readonly ask: ConnectAsk; readonly answer: ConnectAnswer };
+  /** Prices of the ingredient sheet, compared with those last seen; `day` is such as 2026-01-31. */
+  prices: { readonly ask: { readonly day: string }; readonly answer: { readonly changes: readonly PriceChange[] } };
   /** One formula into the cell with the cursor. */
   insert: { readonly ask: InsertAsk; readonly answer: InsertAnswer };
   /** The ingredients that it can start with. */

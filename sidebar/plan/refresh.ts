@@ -27,6 +27,22 @@ export const refresh = (): HTMLElement =>
     element(
       "p",
       {},
+      "Prices are compared with those that were last seen, and what each was before stays in Ingredients, far at the right.",
+    ),
+    ...actionButton(
+      {
+        question: "prices",
+        label: "Compare prices",
+        asked: () => ({ day: today(new Date()) }),
+        busy: () => "Comparing prices …",
+        done: changesSentence,
+        silent: "Look at “Price before” in Ingredients before you try again.",
+      },
+      "quiet-button",
+    ).nodes,
+    element(
+      "p",
+      {},
       "An ingredient with a formula sheet of its own, such as a levain or a filling, takes price, parts and allergens from there.",
     ),
     ...actionButton(
@@ -59,4 +75,15 @@ export function linkedSentence({ sheets, note = "" }: Questions["link"]["answer"
         ? "Every formula that uses another is linked already."
         : "";
   return [done, note].filter((one) => one !== "").join(" ");
+}
+
+/** As it is on the clock of whoever asks. */
+const today = (now: Date): string =>
+  [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, "0")).join("-");
+
+export function changesSentence({ changes }: Questions["prices"]["answer"]): string {
+  if (changes.length === 0) return "No price has changed since they were last compared.";
+  const each = changes.map(({ name, before, now }) => `${name} ${before} → ${now}`);
+  const more = each.length > 12 ? ` and ${each.length - 12} more` : "";
+  return `Changed since they were last compared: ${each.slice(0, 12).join(", ")}${more}.`;
 }

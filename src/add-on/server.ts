@@ -12,6 +12,7 @@ import { insert } from "./insert.ts";
 import { look } from "./look.ts";
 import { keepLots } from "./lots.ts";
 import { make } from "./make.ts";
+import { comparePrices } from "./prices.ts";
 import { remake } from "./remake.ts";
 import { check } from "./self-check.ts";
 import { stock } from "./stock.ts";
@@ -47,6 +48,7 @@ function errorReply(error: unknown, asked: string): { message: string; because?:
 const UNDONE: ReadonlyMap<string, string> = new Map([
   ["look", "The workbook could not be read"],
   ["make", "The sheet could not be built, and nothing was changed"],
+  ["prices", "The prices could not be compared"],
   ["connect", "The formula sheets could not be linked"],
   ["stock", "The ingredients could not be added"],
   ["remake", "The sheet could not be changed, and stands as it was"],
@@ -69,6 +71,7 @@ const answers: { readonly [Q in ServerQuestion]: (asked: Asked) => ServerQuestio
   goto: goTo,
   stock: (asked) => locked(() => stock(asked)),
   connect: (asked) => locked(() => connect(asked)),
+  prices: (asked) => locked(() => comparePrices(asked)),
   insert: (asked) => locked(() => insert(asked)),
   check: (asked) => locked(() => check(asked)),
   take: (asked) => locked(() => takeTyped(asked)),

@@ -46,7 +46,7 @@ export const setupBlock: Block = {
     left("Boil-off, as an ingredient", "boil_off", "short rate", {
       onSheet: true,
       bounds: [0, 0.9],
-      hint: "Water that boils off, where other formulas use this one.",
+      hint: "Water that boils off, where other formulas use this one. Enter 0 % for a filling or icing that is not cooked.",
     }),
     left("Left over, as an ingredient", "left_over", "short rate", {
       onSheet: true,

@@ -63,7 +63,13 @@ export const orderSingles = (spec: FormulaSheetSpec): readonly Single[] => [
   single("A step may move by", "shift", "=1/50*(1+1/10^9)"),
   single("Flour added", "flour_added", `=SUMPRODUCT(${FLOUR};@share_typed)`),
   single("All flour", "flour_all", "=SUMPRODUCT(@flour_part;@share_typed)"),
-  single("100 % is typed as", "percent_base", "=IF(@flour_all>10;100;1)"),
+  // What boils down, or stays in the pan, is a filling or an icing that other formulas use: it may do without flour.
+  single(
+    "Needs no flour",
+    "needs_no_flour",
+    "=IF((SUM(@share_typed)=0)+(COUNT(@boil_off;@left_over)>0)*(@flour_all=0)>0;1;0)",
+  ),
+  single("100 % is typed as", "percent_base", "=IF((@flour_all>10)+@needs_no_flour*(SUM(@share_typed)>10)>0;100;1)"),
   single(
     "Flour that is 100 %",
     "flour_base",

@@ -71,6 +71,17 @@ describe("a bun with a filling of almond paste", () => {
     expect(book.trail).not.toContain("setFormulas");
   });
 
+  test("a filling does without flour once its boil-off is entered, 0 % too, and by percentages of 100", () => {
+    expect(filling?.value("check")).toBe("");
+    expect(paste?.value("check")).toBe("No flour row (a filling? Enter its boil-off).");
+    paste?.type("boil_off", "0%");
+    expect(paste?.value("check")).toBe("");
+    paste?.type("percent", "50", 1);
+    paste?.type("percent", "50", 2);
+    expect([paste?.value("check"), paste?.value("total_label")]).toEqual(["", "Total, 100 %"]);
+    expect(paste?.value("as_price")).toBeCloseTo(6.75, 9);
+  });
+
   test("what goes into it stands in one cell, to any depth, the share that boils off with it", () => {
     const lines = String(bun?.value("as_parts")).split("\n");
     expect(lines.map((line) => line.split("\t"))).toEqual([

@@ -122,9 +122,11 @@ export function sumOf(page: Page): Sum {
   const sum = rows.reduce((all, { percent }) => all + percent, 0);
   const added = rows.reduce((all, { flour, percent }) => all + (flour === 1 ? percent : 0), 0);
   const allFlour = rows.reduce((all, { flour, percent }) => all + flour * percent, 0);
-  const base = allFlour > 10 ? 100 : 1;
+  const isFilling = allFlour === 0 && (inputs.boil_off !== undefined || inputs.left_over !== undefined);
+  const base = allFlour > 10 || (isFilling && sum > 10) ? 100 : 1;
   const frame = Math.abs(allFlour - base) < Math.abs(added - base) ? allFlour : added;
-  if (sum > 0 && (added === 0 || Math.abs(frame / base - 1) > 0.005001)) faults.push(`flours make ${added}`);
+  if (sum > 0 && !isFilling && (added === 0 || Math.abs(frame / base - 1) > 0.005001))
+    faults.push(`flours make ${added}`);
 
   const firstScaling = sizes.find(({ counts }) => counts)?.scaling ?? 0;
   const capacity = capacityOf(words("tin_shape"), inputs, page.isInches);

@@ -1,0 +1,28 @@
+// Compares the prices of the ingredient sheet with those last seen, and keeps what it saw beside them.
+
+import { refuse, refuseUnread } from "../../shared/base/refusal.ts";
+import { PRICE_KEPT, type PriceChange, priceChanges } from "../../shared/money/price-changes.ts";
+import { LARDER_NAME } from "../../shared/sheet/model.ts";
+import { activeWorkbook } from "./active.ts";
+
+export function comparePrices({ day }: Readonly<Record<string, unknown>>): { changes: readonly PriceChange[] } {
+  if (typeof day !== "string" || !/^\d{4}-\d\d-\d\d$/.test(day)) return refuseUnread("The day from the sidebar");
+  const range = activeWorkbook().getRangeByName(LARDER_NAME);
+  if (range === null) return refuse("There is no ingredient sheet in this workbook yet. Build it first, in Plan.");
+  const sheet = range.getSheet();
+  const all = sheet.getRange(range.getRow(), 1, range.getNumRows(), sheet.getMaxColumns());
+  const values = all.getValues();
+  const at = (head: string) => (values[0] ?? []).findIndex((cell) => String(cell).trim() === head);
+  const [name, price, kept] = [at("Ingredient"), at("Price"), at(PRICE_KEPT)];
+  if (name < 0 || price < 0 || kept < 0)
+    return refuse(`“${sheet.getName()}” has no columns “Price” and “${PRICE_KEPT}”: an earlier Gramwright built it.`);
+  // Under the headings stands the row of the columns' formulas, and the last row ends the table.
+  const rows = values.slice(2, -1);
+  const read = priceChanges(
+    rows.map((row) => ({ name: row[name], price: row[price], kept: row.slice(kept, kept + 3) })),
+    day,
+  );
+  if (read.isNew)
+    sheet.getRange(range.getRow() + 2, kept + 1, rows.length, 3).setValues(read.kept.map((row) => [...row]));
+  return { changes: read.changes };
+}
