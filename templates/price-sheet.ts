@@ -20,8 +20,8 @@ const placeOf = (name: string): number => LIST_COLUMNS.findIndex((column) => col
 const list = (of: string) => `INDEX(gramwright_formulas;0;${placeOf(listColumn(of))})`;
 const sized = (of: string, size: number) => `INDEX(gramwright_formulas;0;${placeOf(sizeColumn(of, size))})`;
 
-/** As many products and sizes as are shown. */
-const ROWS = 100;
+/** As many products and sizes as are shown at least; the planner makes room for all there are. */
+const ROWS = 40;
 const WIDTH = 15;
 
 const remark = (text: string) => ({ cells: [{ at: 0, role: "remark" as const, text }] });
@@ -69,7 +69,7 @@ const trial: Block = {
           role: "check",
           name: "check",
           unit: "text",
-          formula: `=IF(COUNT(@keys_table)>${ROWS};"More products than rows: "&COUNT(@keys_table)-${ROWS}&" are not shown. ";"")&IF(ISERROR(INDEX(@changes;1;1));"Still calculating, or enter an ingredient or a supplier that stands in Ingredients. ";"")`,
+          formula: `=IF(COUNT(@keys_table)>ROWS(@key)-2;"More products than rows: build this sheet again to see "&COUNT(@keys_table)-ROWS(@key)+2&" more. ";"")&IF(ISERROR(INDEX(@changes;1;1));"Still calculating, or enter an ingredient or a supplier that stands in Ingredients. ";"")`,
         },
       ],
     },
@@ -206,6 +206,14 @@ const figures: Block = {
 };
 
 const LEFT = WIDTH + 5;
+/** With room for so many products and sizes. */
+export const withRows = (many: number): SheetModel => ({
+  ...priceSheet,
+  bands: priceSheet.bands.map((band) =>
+    band.map((item) => ("table" in item && item.rows === ROWS ? { ...item, rows: Math.max(ROWS, many) } : item)),
+  ),
+});
+
 /** Every product of the workbook with its cost and price, and what one ingredient's price does to all of them. */
 export const priceSheet: SheetModel = {
   name: "prices",

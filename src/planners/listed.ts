@@ -74,6 +74,13 @@ export function listLinks(sheets: readonly ListedSheet[]): Record<string, string
 export const isCurrent = (list: SeenList | undefined): boolean =>
   list !== undefined && LIST_COLUMNS.every(({ head }, at) => list.values[0]?.[at] === head);
 
+/** How many products and sizes it has now. */
+export function sizesIn(list: SeenList | undefined): number {
+  const places = SIZES.map((size) => LIST_COLUMNS.findIndex(({ name }) => name === sizeColumn("size_scaled", size)));
+  const rows = (list?.values ?? []).slice(1);
+  return rows.reduce((all, row) => all + places.filter((at) => (row[at] ?? "") !== "").length, 0);
+}
+
 /** The sheets of the list by the number of their tab, without rows that somebody changed. */
 export function listedSheets(list: SeenList | undefined): ReadonlyMap<number, ListedSheet> {
   const { formulas = [], values = [] } = list ?? {};

@@ -13,7 +13,7 @@ import { bringBack, compare, keepVersion, versionsNow } from "./history.ts";
 import { buildLabelSheet, isLabelSheet, readLabels } from "./label-sheets.ts";
 import { linkSheets } from "./link.ts";
 import { listAll } from "./list-all.ts";
-import { isCurrent } from "./listed.ts";
+import { isCurrent, sizesIn } from "./listed.ts";
 import { addMissing } from "./missing.ts";
 import { type Prepared, prepare, pricePlan } from "./prepare.ts";
 import { buildProduction } from "./production/build.ts";
@@ -85,11 +85,12 @@ function* build(asked: Asked, now: Date): Steps<Questions["build"]["answer"]> {
 function* buildPrices(order: ReturnType<typeof readOrder>, title: string): Steps<Questions["build"]["answer"]> {
   const seen = yield* look({ names: [LARDER_NAME], cells: [LARDER_NAME], list: true, words: [], unnamed: true });
   const larder = seen.names.find(({ name }) => name === LARDER_NAME)?.values;
-  const plan = pricePlan(order, larder);
-  if (larder === undefined || isCurrent(seen.list)) return yield* make(plan, title);
+  if (larder === undefined || isCurrent(seen.list))
+    return yield* make(pricePlan(order, larder, sizesIn(seen.list)), title);
   const list = yield* listAll();
   try {
-    return withNotes(yield* make(plan, title), list.note);
+    const { list: rows } = yield* look({ list: true, words: [], unnamed: true });
+    return withNotes(yield* make(pricePlan(order, larder, sizesIn(rows)), title), list.note);
   } catch (error) {
     const because = error instanceof Error ? error.message : String(error);
     throw new CellError([{ says: `${because} The sheet ${quote(list.sheet)}, which it reads, is built and stays.` }]);

@@ -13,6 +13,7 @@ import {
 import { plan, type SheetPlan } from "../../shared/sheet/plan.ts";
 import { finishedProduct } from "../../templates/finished-product.ts";
 import { LISTED_SHEETS } from "../../templates/index.ts";
+import { priceSheet, withRows } from "../../templates/price-sheet.ts";
 import { formulaSheetCount } from "./all-sheets.ts";
 import { startingLarder } from "./larder-start.ts";
 import { listRow } from "./listed.ts";
@@ -115,18 +116,23 @@ function* larderPlan(
 
 const MAX_CHOICES = 500;
 
-/** As many rows as the sheet has for products and sizes. */
-const PLACES = Array.from({ length: 100 }, (_, at) => String(at + 1));
+/** A few more come in by themselves. */
+const SPARE_PLACES = 30;
 
-/** Rows for all products of the formula list; `cells` are those of the ingredient sheet, where there is one. */
-export function pricePlan({ model, options, values }: Ordered, cells: SeenName["values"] | undefined): SheetPlan {
-  if (cells === undefined) return plan(model, { ...options, parts: [] }, values);
+/** Rows for all products of the formula list, of which there are so many now; `cells` are those of the ingredient sheet, where there is one. */
+export function pricePlan(
+  { options, values }: Ordered,
+  cells: SeenName["values"] | undefined,
+  many: number,
+): SheetPlan {
+  if (cells === undefined) return plan(priceSheet, { ...options, parts: [] }, values);
+  const places = Array.from({ length: Math.max(40, many + SPARE_PLACES) }, (_, at) => String(at + 1));
   const [header = [], ...rows] = cells;
   const column = (wanted: string) => {
     const at = header.findIndex((head) => String(head).trim().toLowerCase() === wanted);
     return at < 0 ? [] : rows.map((row) => String(row[at] ?? "").trim());
   };
   const names = [...new Set([...column("supplier"), ...column("ingredient")])].filter((name) => name !== "");
-  const links: Links = { place: PLACES, "choices of tried": names.slice(0, MAX_CHOICES).join("\n") };
-  return plan(model, { ...options, parts: ["products"] }, values, links);
+  const links: Links = { place: places, "choices of tried": names.slice(0, MAX_CHOICES).join("\n") };
+  return plan(withRows(places.length), { ...options, parts: ["products"] }, values, links);
 }
