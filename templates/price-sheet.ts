@@ -117,7 +117,7 @@ const products: readonly ColumnModel[] = [
     "new_cost",
     "Cost then",
     "unit_cost",
-    '=ARRAYFORMULA(IFERROR(IF((LEN(@full_cost)=0)+(@is_tried=0)>0;"";@full_cost+@ingredients*(@change-1)+@labour*N(@labour_change));""))',
+    '=ARRAYFORMULA(IFERROR(IF(LEN(@full_cost)*LEN(@ingredients)*LEN(@change)*LEN(@labour)*@is_tried=0;"";@full_cost+@ingredients*(@change-1)+@labour*N(@labour_change));""))',
   ),
   computed("new_margin", "Margin then", "rate", marginOf("@new_cost")),
   { ...linked("remark", "Remark", "text", ofList("unpriced")), wraps: true },
@@ -154,14 +154,15 @@ const trials: readonly ColumnModel[] = [
 
 const number = (cells: string) => `IFERROR(${cells}*1;0)`;
 const keys: readonly ColumnModel[] = [
-  ...SIZES.map((size) =>
-    computed(
+  ...SIZES.map((size) => ({
+    ...computed(
       `then_${size}`,
       `Cost then, size ${size}`,
       "plain",
       `=ARRAYFORMULA(IFERROR(${sized("size_cost", size)}+${number(sized("size_ingredients", size))}*(IF(ISNUMBER(@changes);@changes;1)-1)+${number(sized("size_labour", size))}*N(@labour_change);0))`,
     ),
-  ),
+    numbers: true as const,
+  })),
 ];
 
 /** Those below the wanted margin first: the others have a million more. */

@@ -70,6 +70,7 @@ export const asIngredientSingles = (spec: FormulaSheetSpec): readonly Single[] =
       "as_minutes",
       "=IF(@weighable=1;(@labour_hours*60+N(@labour_pieces)/100*SUM(@pieces_now))/MAX(@kilos;1/10^9);0)",
     ),
+    single("Title and losses, for other sheets", "parts_head", PARTS_HEAD),
     single("Parts, for other sheets", "as_parts", asParts(rolled)),
     ...only("cost", [
       single(
@@ -89,11 +90,13 @@ export const asIngredientSingles = (spec: FormulaSheetSpec): readonly Single[] =
   ];
 };
 
+const PARTS_HEAD = "=@title&CHAR(9)&CHAR(9)&CHAR(9)&ROUND(@boil_part*10^8;0)&CHAR(9)&ROUND(@left_part*10^8;0)&CHAR(10)";
+
 /** A price that lacks one is none. */
 const AS_PRICE = '=IF((COUNT(@cost_ingredients)=0)+(@unpriced_rows>0)>0;"";@cost_ingredients/MAX(@kilos;1/10^9))';
 
+/** Its title and losses, then its rows, what is rolled in, and the sheets inside. */
 function asParts(rolled: string): Formula {
-  const own =
-    'IF(@weighable=0;"";@title&CHAR(9)&CHAR(9)&CHAR(9)&ROUND(@boil_part*10^8;0)&CHAR(9)&ROUND(@left_part*10^8;0)&CHAR(10)&TEXTJOIN(CHAR(10);TRUE();@part_text)';
-  return [{ when: "cost", formula: `=${own}${rolled}&@own_texts)` }, { formula: `=${own}${rolled})` }];
+  const own = `IF(@weighable=0;"";@parts_head&TEXTJOIN(CHAR(10);TRUE();@part_text)${rolled}`;
+  return [{ when: "cost", formula: `=${own}&@own_texts)` }, { formula: `=${own})` }];
 }
