@@ -62,7 +62,7 @@ export const checkSingles = (spec: FormulaSheetSpec): readonly Single[] => [
   single(
     "Flour",
     "flour_says",
-    '=IF(SUM(@share_typed)=0;"";IF(@flour_added=0;"No flour row. ";IF(ABS(@flour_base/@percent_base-1)>5/1000*(1+1/10^9);"Flours add up to "&ROUND(100*@flour_added/@percent_base;1)&" %, not 100 %. ";"")))',
+    '=IF(@needs_no_flour=1;"";IF(@flour_added=0;"No flour row (a filling? Enter its boil-off). ";IF(ABS(@flour_base/@percent_base-1)>5/1000*(1+1/10^9);"Flours add up to "&ROUND(100*@flour_added/@percent_base;1)&" %, not 100 %. ";"")))',
   ),
 ];
 
