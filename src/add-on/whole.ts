@@ -6,16 +6,21 @@ import { isAsWritten, quickSumOf, sumOf, type Whole } from "../../shared/protoco
 declare const gramwrightBody_: (() => unknown) | undefined;
 declare const gramwrightCanary_: (() => unknown) | undefined;
 declare const gramwrightParts_: (() => unknown[]) | undefined;
-declare const GRAMWRIGHT_SUMS: { readonly canary: string; readonly quick: string; readonly full: string } | undefined;
+declare const gramwrightSums_: (() => readonly [canary: string, quick: string, full: string]) | undefined;
 
 const isPacked = (): boolean => typeof gramwrightBody_ !== "undefined";
 const hasSums = (): boolean =>
-  typeof GRAMWRIGHT_SUMS !== "undefined" &&
+  typeof gramwrightSums_ !== "undefined" &&
   typeof gramwrightCanary_ !== "undefined" &&
   typeof gramwrightParts_ !== "undefined";
 
+const sums = () => {
+  const [canary, quick, full] = gramwrightSums_?.() ?? ["", "", ""];
+  return { canary, quick, full };
+};
+
 /** False where the service shows functions otherwise than they were written: then nothing can be told by their texts. */
-const isReadable = (): boolean => isAsWritten(String(gramwrightCanary_), GRAMWRIGHT_SUMS?.canary ?? "");
+const isReadable = (): boolean => isAsWritten(String(gramwrightCanary_), sums().canary);
 
 const fullSum = (): string => sumOf((gramwrightParts_?.() ?? []).map(String).join("\n"));
 
@@ -24,7 +29,7 @@ export function wholeCode(): { readonly whole: Whole; readonly sum: string } {
   if (!isPacked()) return { whole: "unknown", sum: "" };
   if (!hasSums()) return { whole: "damaged", sum: "" };
   const sum = fullSum();
-  if (sum === GRAMWRIGHT_SUMS?.full) return { whole: "whole", sum };
+  if (sum === sums().full) return { whole: "whole", sum };
   return { whole: isReadable() ? "damaged" : "unknown", sum };
 }
 
@@ -33,7 +38,7 @@ let isKnown = false;
 /** Throws where the script that calculates is not the one that was packed: a cell shows no number rather than a wrong one. */
 export function mustBeWhole(): void {
   if (isKnown || !isPacked()) return;
-  const isSame = hasSums() && quickSumOf(String(gramwrightBody_)) === GRAMWRIGHT_SUMS?.quick;
+  const isSame = hasSums() && quickSumOf(String(gramwrightBody_)) === sums().quick;
   // Other line ends alone make another length.
   if (!isSame && wholeCode().whole === "damaged")
     refuse(

@@ -91,8 +91,8 @@ function sumsText(code: string, body: string): string {
   const { parts } = runInNewContext(`${code}\n${partsText(code)}\n({ parts: gramwrightParts_().map(String) })`, {}) as {
     parts: string[];
   };
-  const sums = { canary: CANARY, quick: quickSumOf(body), full: sumOf(parts.join("\n")) };
-  return `var GRAMWRIGHT_SUMS = ${JSON.stringify(sums)};`;
+  // The file ends as plainly as its functions do.
+  return `function gramwrightSums_() {\n  return ${JSON.stringify([CANARY, quickSumOf(body), sumOf(parts.join("\n"))])};\n}`;
 }
 
 const MARKERS = /(<!-- functions: printed by npm run build -->\n)[\s\S]*?(<!-- \/functions -->)/;

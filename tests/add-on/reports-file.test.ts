@@ -18,7 +18,7 @@ let sidebar = "";
 let script = "";
 beforeAll(async () => {
   ({ codeJs: code, sidebarHtml: sidebar } = await files());
-  script = /[\s\S]*<script>\n([\s\S]*)<\/script>/.exec(sidebar)?.[1] ?? "";
+  script = /[\s\S]*<script data-sum="[^"]*">\n([\s\S]*)<\/script>/.exec(sidebar)?.[1] ?? "";
 });
 
 describe("what Sheets finds in the pushed file", () => {

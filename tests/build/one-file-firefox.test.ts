@@ -70,7 +70,9 @@ describe.skipIf(PATH === undefined)("opened from a disk in Firefox", () => {
     const url = pages.write(LOCAL, pages.local);
     const first = await opened(url);
     await first.until(`[...${BENCH}.querySelectorAll("button")].some((one) => one.textContent === "Build the sheet")`);
-    await first.evaluate(`[...${BENCH}.querySelectorAll("details:not([open]) > summary")].map((one) => one.click()).length`);
+    await first.evaluate(
+      `[...${BENCH}.querySelectorAll("details:not([open]) > summary")].map((one) => one.click()).length`,
+    );
     await first.evaluate(`(() => {
       const put = (label, text) => { const field = [...${BENCH}.querySelectorAll("input")].find((one) => one.getAttribute("aria-label") === label || one.labels?.[0]?.textContent.trim() === label);
         field.value = text; for (const type of ["input", "change"]) field.dispatchEvent(new Event(type, { bubbles: true })); };
