@@ -11,7 +11,7 @@ import { editOf } from "./edit.ts";
 import { allFlour, amountOf, ofKind, plainHydration, type Row } from "./formula.ts";
 import { mustHoldApart } from "./set-apart.ts";
 
-const PLAIN = "plain: water, and that of preferments";
+export const PLAIN = "plain: water, and that of preferments";
 const EFFECTIVE = "effective: with eggs, milk, butter";
 const COUNTED = [PLAIN, EFFECTIVE] as const;
 

@@ -118,7 +118,7 @@ function addedNodes(work: Work, changed: () => void): HTMLElement[] {
   return [section("Changes so far", element("ol", {}, ...changes.map(({ line }) => element("li", {}, line))), back)];
 }
 
-/** What each swap would bring in money. */
+/** What changes would bring in money. */
 function cheaperSection(work: Work): HTMLElement {
   const list = element("div", {});
   const node = foldedSection("What would be cheaper?", list);
@@ -133,7 +133,7 @@ function savingNodes({ money, larder }: Adjustable, work: Work): HTMLElement[] {
       element(
         "p",
         { class: "hint" },
-        "No swap has a price on both sides. Enter prices in the ingredient sheet, also of what you might use instead.",
+        "No price is known. Enter prices in the ingredient sheet, also of what you might use instead.",
       ),
     ];
   return [

@@ -102,13 +102,23 @@ describe("milk, egg, fat and sugar", () => {
   });
 });
 
-test("what each swap would bring, the cheapest first; one without a price is left out (by hand)", () => {
+test("what changes would bring, the cheapest first; one without a price is left out (by hand)", () => {
   const rich = dough(["Unsalted butter", "fat", 100], ["Sugar", "sugar", 100], ["Honey", "sugar", 0]);
   const money = {
     prices: { flour: 0.001, "unsalted butter": 0.01, sugar: 0.001, honey: 0.01, "sunflower oil": 0.002 },
   };
   const savings = savingsOf(rich, { ...money, pieces: [], tax: 0, lost: 1 }, NO_LARDER);
-  expect(savings.map(({ label }) => label)).toEqual(["Unsalted butter → Sunflower oil", "Sugar → Honey"]);
+  expect(savings.map(({ label }) => label)).toEqual([
+    "Unsalted butter → Sunflower oil",
+    "A tenth less fat",
+    "2 % more water",
+    "A tenth less sugar",
+    "Sugar → Honey",
+  ]);
+  // 2.00 on 1690 g, 2.10 on 1720 g and 2.09 on 1690 g, for 1700 g.
+  expect(savings.slice(1, 4).map(({ after }) => after)).toEqual(
+    [(2 * 1700) / 1690, (2.1 * 1700) / 1720, (2.09 * 1700) / 1690].map((cost) => expect.closeTo(cost, 6)),
+  );
   // 1000 g of flour 1.00, butter 1.00, sugar 0.10; 81.11 g of oil cost 0.162, and the dough weighs 0.95 g less.
   expect(savings[0]?.before).toBeCloseTo(2.1, 9);
   expect(savings[0]?.after).toBeCloseTo(1.2622 * (1700 / 1699.05), 3);
