@@ -81,6 +81,20 @@ function batchOf(examples: readonly CheckExample[]): Batch {
   return { cells, formats: cells.map((row) => row.map(() => "")), formulas: expected, expected };
 }
 
+/** Calls to measure the time of; `salt` makes their cells new ones, so that no earlier answer is taken. */
+export function timedCalls(calls: number, salt: number): CheckCells {
+  const cells = Array.from({ length: calls }, (_, at) => [at + 1, 300 + (salt % 1000) / 10]);
+  return {
+    cells,
+    formats: cells.map((row) => row.map(() => "")),
+    formulas: cells.map((_, at) => ({
+      row: TOP + at,
+      column: 2,
+      formula: `=BAKE_DOUGHFOR(A${TOP + at + 1};B${TOP + at + 1})`,
+    })),
+  };
+}
+
 /** Whether a formula is still calculating. */
 export const isWaiting = (values: readonly (readonly unknown[])[]): boolean =>
   values.some((row) => row.some(isWaitingText));

@@ -1,3 +1,4 @@
+import { VERSION } from "../../shared/base/version.ts";
 import {
   type Batch,
   batchesOf,
@@ -5,7 +6,9 @@ import {
   type CheckExample,
   type CheckStep,
   differences,
+  FORMULAS_AT_A_TIME,
   isWaiting,
+  timedCalls,
 } from "../../shared/protocol/self-check.ts";
 import {
   ANCHOR_ROW,
@@ -18,6 +21,7 @@ import {
 import { ask, failureSentence } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
 import type { Panel } from "../kit/panel.ts";
+import { wholePage } from "../kit/whole-page.ts";
 
 /** Every function's examples; the build puts them here. */
 declare const CHECK_EXAMPLES: readonly CheckExample[];
@@ -68,11 +72,15 @@ export const selfCheck: Panel = {
     async function run(): Promise<void> {
       report.hidden = typing.hidden = true;
       const { seconds, differing } = await compare(sheet, status);
+      say(status, "Measuring how long calls take …");
+      const [one, twenty] = [await secondsFor(sheet, 1), await secondsFor(sheet, FORMULAS_AT_A_TIME)];
       const { values, locale } = await sheet.calculate(PROBES);
       await sheet.insertRow(ANCHOR_ROW);
       const after = await sheet.read();
       report.value = [
-        `Gramwright, ${CHECK_EXAMPLES.length} examples in ${seconds} s, locale ${locale}`,
+        `Gramwright ${VERSION}, ${CHECK_EXAMPLES.length} examples in ${seconds} s, locale ${locale}`,
+        ...(await filesSay()),
+        `One call: ${one} s; ${FORMULAS_AT_A_TIME} at once: ${twenty} s (looked at every ${AGAIN_MS / 1000} s)`,
         ...differenceLines(differing),
         ...answersOf(values),
         anchorAnswer(after.values, after.formulas),
@@ -114,6 +122,28 @@ async function compare(sheet: CheckSheet, status: Element): Promise<{ seconds: n
   }
   return { seconds: Math.round((Date.now() - from) / 100) / 10, differing };
 }
+
+/** How long a sheet takes to write so many calls and to have them all answered, in seconds. */
+async function secondsFor(sheet: CheckSheet, calls: number): Promise<number> {
+  const from = Date.now();
+  await sheet.calculate(timedCalls(calls, from));
+  return Math.round((Date.now() - from) / 100) / 10;
+}
+
+/** Whether the two files are as they were packed; the sums tell two installations apart. */
+async function filesSay(): Promise<string[]> {
+  const page = wholePage();
+  const outcome = await ask("ping", {}, PATIENCE_MS);
+  const code = "answer" in outcome ? outcome.answer : { whole: "unknown", sum: "" };
+  const line = (file: string, { whole, sum }: { readonly whole: string; readonly sum: string }) =>
+    `${file}: ${WHOLE_SAYS.get(whole) ?? "it cannot be told here whether it is whole"}${sum === "" ? "" : ` (${sum})`}`;
+  return [line("Code.gs", code), line("sidebar.html", page)];
+}
+
+const WHOLE_SAYS: ReadonlyMap<string, string> = new Map([
+  ["whole", "as it was packed"],
+  ["damaged", "not as it was packed; paste it again"],
+]);
 
 const differenceLines = (differing: readonly string[]): string[] => [
   differing.length === 0 ? "All of them agree." : `${differing.length} cells differ:`,

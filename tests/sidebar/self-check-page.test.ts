@@ -43,6 +43,10 @@ describe.skipIf(skipWithoutChromium("the check in the page"))("Test this install
     const report = bench.getByLabel("The report, to copy");
     expect(await report.inputValue()).toContain(`${checkExamples().length} examples in`);
     expect(await report.inputValue()).toContain("All of them agree.");
+    expect(await report.inputValue()).toMatch(/^Gramwright \d+\.\d+\.\d+, /);
+    for (const file of ["Code.gs", "sidebar.html"])
+      expect(await report.inputValue()).toMatch(new RegExp(`^${file}: as it was packed \\(\\d+:[0-9a-f]+\\)$`, "m"));
+    expect(await report.inputValue()).toMatch(/^One call: [\d.]+ s; 20 at once: [\d.]+ s/m);
     await local.type(TYPED_CELL, "0.65");
     await bench.getByRole("button", { name: "Read what I typed" }).click();
     await bench.getByText("The sheet of the check is removed").waitFor();
