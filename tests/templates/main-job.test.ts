@@ -192,8 +192,8 @@ describe.skipIf(WITHOUT)("the main job", () => {
           compared += 1;
         });
       });
-      // A staff card has a weight for each ingredient and little more.
-      expect(compared, sheet).toBeGreaterThan(sheet.endsWith("card") ? 10 : 20);
+      // A staff card has a weight for each ingredient and little more, and orders are few.
+      expect(compared, sheet).toBeGreaterThan(/card$|orders$/.test(sheet) ? 10 : 20);
     }
   });
 });
