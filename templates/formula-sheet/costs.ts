@@ -59,7 +59,7 @@ export const WORK: readonly Single[] = [
   single(
     "What the cost of a piece holds",
     "cost_words",
-    '=IF(@has_labour=1;"Total cost";"Ingredients"&IF(N(@packaging)>0;", packaging";"")&IF(@work_all>0;", other costs";""))',
+    '=IF(@has_labour=1;"Total cost";"Cost of ingredients"&IF(N(@packaging)>0;", packaging";"")&IF(@work_all>0;", other costs";""))',
   ),
 ];
 

@@ -96,7 +96,7 @@ describe("a shop of a loaf, a filling and a bun that holds both", () => {
     expect(large("sold")).toBe(10);
     expect(large("contribution")).toBeCloseTo(10 * 1.5, 9);
     expect(row("Loaf", "small")("contribution")).toBeCloseTo(20 * 0.55, 9);
-    expect(large("counted")).toBe("Ingredients");
+    expect(large("counted")).toBe("Cost of ingredients");
     const bun = row("Bun");
     expect(bun("full_cost")).toBeCloseTo(BUN, 9);
     expect(bun("margin")).toBeCloseTo(1 - BUN, 9);
