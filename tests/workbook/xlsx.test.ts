@@ -95,10 +95,16 @@ describe("the file", () => {
     expect(sheet?.getCell("M1").value).toMatchObject({ shareType: "array", ref: "M1:M1", result: 3300 });
     expect(sheet?.getCell("J1").value).toBe(1);
     expect(sheet?.getCell("K1").value).toBe("a");
-    expect(sheet?.getCell("J1").note).toBe("computed by PROBE_RETURN in Gramwright.");
+    expect(sheet?.getCell("J1").note).toBe("A kept value, computed by PROBE_RETURN in Gramwright.");
     expect(sheet?.getCell("J4").value).toEqual({ error: "#VALUE!" });
-    expect(sheet?.getCell("J4").note).toBe("computed by PROBE_THROW in Gramwright. It says: say grams");
+    expect(sheet?.getCell("J4").note).toBe("A kept value, computed by PROBE_THROW in Gramwright. It says: say grams");
     expect(sheet?.getCell("K2").note).toBeUndefined();
+    // What is kept is seen to be so: the call's own cell and those that its answer fills, and no cell of a plain formula.
+    for (const address of ["J1", "K1", "J4"]) {
+      expect(sheet?.getCell(address).font?.italic, address).toBe(true);
+      expect(sheet?.getCell(address).fill, address).toMatchObject({ pattern: "solid" });
+    }
+    for (const address of ["H1", "M1"]) expect(sheet?.getCell(address).font?.italic ?? false, address).toBe(false);
   });
 
   test("looks, sizes, rules, names and the page are kept", async () => {

@@ -195,7 +195,7 @@ function followSelection(engine: Engine, session: Session): void {
 async function save(home: Home, engine: Engine): Promise<void> {
   try {
     download(await home.xlsx(engine), "tern-quay-bakehouse.xlsx");
-    tell("Saved as tern-quay-bakehouse.xlsx. Cells of BAKE_ functions are kept as values.");
+    tell("Saved as tern-quay-bakehouse.xlsx. Cells of BAKE_ functions are kept values there, slanted on grey.");
   } catch (error) {
     tell(`The workbook could not be saved: ${sentence(error)}`, true);
   }

@@ -110,6 +110,7 @@ function usedZone(
 
 function writeCells(engine: Engine, sheet: Worksheet, sheetId: string): void {
   const spilled = new Set<string>();
+  const kept = new Set<string>();
   const styled = engine
     .get<readonly { id: number }[]>("getCells", sheetId)
     .map(({ id }) => engine.get<Position>("getCellPosition", id));
@@ -122,33 +123,50 @@ function writeCells(engine: Engine, sheet: Worksheet, sheetId: string): void {
     const format = evaluated.format === undefined ? undefined : sheetFormat(evaluated.format);
     cell.style = cellStyle(look ?? {}, engine.get<Lines | null>("getCellBorder", position), format);
     if (!spilled.has(cell.address)) cell.value = storedValue(evaluated);
-    writeFormula(engine, sheet, position, spilled);
+    writeFormula(engine, sheet, position, spilled, kept);
   }
+  for (const address of kept) markKept(sheet, address);
   for (const { kind, text, zone, sheetId: on } of engine.get<readonly PlacedMark[]>("getMarks")) {
     if (kind === "note" && on === sheetId) sheet.getCell(zone.top + 1, zone.left + 1).note = text;
   }
 }
 
-function writeFormula(engine: Engine, sheet: Worksheet, position: Position, spilled: Set<string>): void {
+/** What no other program calculates again is seen to be so: slanted on grey. */
+function markKept(sheet: Worksheet, address: string): void {
+  const cell = sheet.getCell(address);
+  const fill = { type: "pattern", pattern: "solid", fgColor: { argb: "FFE4E1DC" } } as const;
+  cell.style = { ...cell.style, font: { ...cell.style.font, italic: true }, fill };
+}
+
+function writeFormula(
+  engine: Engine,
+  sheet: Worksheet,
+  position: Position,
+  spilled: Set<string>,
+  kept: Set<string>,
+): void {
   const held = engine.get<FormulaCell | undefined>("getCell", position);
   if (!held?.isFormula) return;
   const canonical = held.compiledFormula.toFormulaString(engine.model.getters);
   const cell = sheet.getCell(position.row + 1, position.col + 1);
   const evaluated = engine.evaluated(position);
   const portableFormula = readable(engine, canonical);
+  const zone = engine.get<Zone | undefined>("getSpreadZone", position);
   if (portableFormula.kind === "value") {
     const why = evaluated.type === "error" && evaluated.message ? ` It says: ${evaluated.message}` : "";
-    cell.note = `computed by ${portableFormula.because} in Gramwright.${why}`;
+    cell.note = `A kept value, computed by ${portableFormula.because} in Gramwright.${why}`;
+    const { left, right, top, bottom } = zone ?? zoneOf(position);
+    for (let row = top; row <= bottom; row++)
+      for (let col = left; col <= right; col++) kept.add(engine.library.helpers.toXC(col, row));
     return;
   }
-  const zone = engine.get<Zone | undefined>("getSpreadZone", position);
   const several = zone && (zone.right > zone.left || zone.bottom > zone.top);
   const result = storedValue(evaluated);
   if (portableFormula.kind === "formula" && !several) {
     cell.value = { formula: portableFormula.text, ...(result === null ? {} : { result }) } as never;
     return;
   }
-  const whole = zone ?? { left: position.col, right: position.col, top: position.row, bottom: position.row };
+  const whole = zone ?? zoneOf(position);
   const width = whole.right - whole.left + 1;
   const results = Array.from({ length: whole.bottom - whole.top + 1 }, (_, down) =>
     Array.from(
@@ -170,6 +188,8 @@ function writeFormula(engine: Engine, sheet: Worksheet, position: Position, spil
     for (let col = whole.left; col <= whole.right; col++) spilled.add(engine.library.helpers.toXC(col, row));
   }
 }
+
+const zoneOf = ({ col, row }: Position): Zone => ({ left: col, right: col, top: row, bottom: row });
 
 /** A formula that cannot be read (a person's slip) keeps its error. */
 function readable(engine: Engine, canonical: string): ReturnType<typeof portable> {
