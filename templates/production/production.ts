@@ -75,7 +75,8 @@ function resultOf(shape: ProductionShape): string {
   const items = shape.items.length;
   const pieces = `SUM(@m_1_1:@m_${items}_${n})`;
   const mixes = `SUM(@x_1_1:@x_${rows}_${n})`;
-  return `=IF(${mixes}=0;"Nothing is ordered yet.";${pieces}&" pieces · "&${mixes}&IF(${mixes}=1;" mix";" mixes")&" of "&SUMPRODUCT((@x_1_1:@x_${rows}_${n}>0)*1)&" batches over ${n === 1 ? "one day" : `${n} days`}")`;
+  const batches = `SUMPRODUCT((@x_1_1:@x_${rows}_${n}>0)*1)`;
+  return `=IF(${mixes}=0;"Nothing is ordered yet.";${pieces}&" pieces · "&${mixes}&IF(${mixes}=1;" mix";" mixes")&" of "&${batches}&IF(${batches}=1;" batch";" batches")&" over ${n === 1 ? "one day" : `${n} days`}")`;
 }
 
 const CHECK =

@@ -72,6 +72,26 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
     await bench.page.clock.runFor(1000);
     await bench.page.getByRole("button", { name: "Build the weigh-up" }).click();
     await says(/Built “Weigh-up Fri 30 Jan 12\.00”\. No times are known for “Hand-out”, “Rolls”/);
+    // On paper alone: a page for each dough, with its weights and the line about allergens.
+    await bench.page.clock.runFor(1000);
+    await bench.page.evaluate(() => {
+      window.print = () => document.body.setAttribute("data-printed", "yes");
+    });
+    await bench.page.getByRole("button", { name: "Print the night" }).click();
+    await says(/2 cards, one a page\./);
+    expect(await bench.page.locator("body").getAttribute("data-printed")).toBe("yes");
+    const pages = bench.page.locator(".printed-pages section");
+    expect(await pages.count()).toBe(2);
+    // 39 000 ÷ 1.7 of flour in one mix of at most 40 kg, on the 5 g scale.
+    const text = (await pages.nth(0).textContent()) ?? "";
+    expect(text).toContain("HO-260131");
+    expect(text).toContain("22940");
+    expect(text).toContain("Allergens: not worked out.");
+    expect(await pages.nth(0).isVisible()).toBe(false);
+    await bench.page.emulateMedia({ media: "print" });
+    expect(await pages.nth(0).isVisible()).toBe(true);
+    expect(await make().isVisible()).toBe(false);
+    await bench.page.emulateMedia({ media: "screen" });
   });
 
   test("orders of several days and customers, and from a table, are one sheet; one that is not asked for says why", async () => {

@@ -1,0 +1,34 @@
+// A production in ounces: words in pounds, the same sums, and no error in any cell.
+import { expect, test } from "vitest";
+import { openBook } from "../../src/workbook/scripted.ts";
+import { US_UNITS } from "../kit/units.ts";
+import { HANDOUT } from "../templates/sheet-support.ts";
+import { pageOf } from "./week-book.ts";
+
+test("orders to mixes, needs and weights, by customers across one day", async () => {
+  const book = await openBook();
+  const values = { ...HANDOUT, size_weight: [14], mixer_limit: 800, step_coarse: 0.25, step_fine: 0.05 };
+  book.answer({ ask: "build", template: "pan-loaf", options: { ...US_UNITS, parts: [] }, values });
+  const order = (pieces: number, customer = "") => ({ sheet: "Hand-out", pieces, customer });
+  const { sheet } = book.answer({
+    ask: "day",
+    day: "2026-01-31",
+    across: "customers",
+    orders: [order(60), order(24, "Café {weight}"), order(16, "Inn @quay")],
+  }) as { sheet: string };
+  const page = pageOf(book, sheet);
+  expect(page.shown[1]?.[0]).toBe("100 pieces · 2 mixes of 1 batch over one day");
+  expect(page.shown.flat()).toContain("Inn @quay");
+  // 1400 oz in two mixes of 700, 43.75 lb
+  expect(page.shown.flat()).toContain("2 × 43.75 lb");
+  const needs = pageOf(book, (book.answer({ ask: "purchases", sheet }) as { sheet: string }).sheet);
+  // 1400 ÷ 1.7
+  expect(Number(needs.values.find(([name]) => name === "Flour")?.[2])).toBeCloseTo(1400 / 1.7, 9);
+  const weigh = pageOf(book, (book.answer({ ask: "weighUp", sheet }) as { sheet: string }).sheet);
+  // 700 ÷ 1.7 = 411.76, on quarter ounces
+  expect(weigh.values.find((row) => row[1] === "Flour")?.[2]).toBe(411.75);
+  const notes = pageOf(book, (book.answer({ ask: "customers", sheet }) as { sheet: string }).sheet);
+  expect(notes.shown[1]?.[0]).toBe("100 pieces for 3 deliveries");
+  for (const { shown } of [page, needs, weigh, notes])
+    for (const text of shown.flat()) expect(text).not.toMatch(/^#|NaN|undefined/);
+});
