@@ -1,7 +1,7 @@
 import type { Questions } from "../../shared/protocol/bench.ts";
 
 type Kinds = "build" | "day" | "card";
-/** One question of the bench that makes a sheet, as the demo shop asks it. */
+/** One question of the bench that makes a sheet or links some, as the demo shop asks it. */
 export type Asked =
   | { readonly [Q in Kinds]: { readonly ask: Q } & Questions[Q]["ask"] }[Kinds]
-  | { readonly ask: "list" };
+  | { readonly ask: "list" | "link" };

@@ -3,6 +3,7 @@ import type { Asked } from "./asked.ts";
 import { bakeOffLogAsked } from "./bake-off-log.ts";
 import { bunAsked } from "./bun.ts";
 import { isoOf } from "./days.ts";
+import { custardAsked, filledBunAsked } from "./filled-bun.ts";
 import { hearthLoafAsked, levainLoafAsked } from "./hearth.ts";
 import { larderAsked } from "./larder.ts";
 import { mixLogAsked } from "./mix-log.ts";
@@ -54,4 +55,8 @@ export const demoShop = (today: number): readonly Asked[] => [
   },
   { ask: "card", sheet: "Quay pan loaf", kind: "values", by: "pieces", amount: 48, ingredient: "" },
   { ask: "card", sheet: "Ferry bun", kind: "living", by: "pieces", amount: 150, ingredient: "" },
+  custardAsked,
+  filledBunAsked,
+  // Dough and custard take their prices from their own sheets.
+  { ask: "link" },
 ];
