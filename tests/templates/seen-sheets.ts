@@ -5,12 +5,21 @@ import { demoToday } from "../../src/workbook/demo.ts";
 import { panLoaf } from "../../templates/pan-loaf.ts";
 import { METRIC_UNITS } from "../kit/units.ts";
 
-/** Every sheet that the demo shop orders for its day. */
+/** Every sheet that the demo shop orders for its days, with the sizes that are ordered. */
 export function demoSheetsSeen(): SeenSheet[] {
+  const ordered = demoToday().flatMap((asked) => (asked.ask === "day" ? asked.orders : []));
+  const sheets = [...new Set(ordered.map(({ sheet }) => sheet))];
+  return sheets.map((name, id) => {
+    const sizes = ordered.flatMap(({ sheet, size }) => (sheet === name && size !== undefined ? [size] : []));
+    return { id, name, values: seen([...new Set(sizes)]) };
+  });
+}
+
+function seen(sizes: readonly string[]): (string | number)[][] {
   const { values, columns, aside, names } = plan(panLoaf, { ...METRIC_UNITS, parts: [] }, panLoaf.sample);
   const shown = values.map((row) => [...row, ...Array<string | number>(columns - row.length).fill("")]);
   for (const { row, column, cells } of aside.words) shown[row]?.splice(column, cells.length, ...cells);
-  const put = (name: string, down: number, value: number) => {
+  const put = (name: string, down: number, value: string | number) => {
     const zone = names.get(name);
     if (zone !== undefined) shown[zone.row + down]?.splice(zone.column, 1, value);
   };
@@ -20,12 +29,15 @@ export function demoSheetsSeen(): SeenSheet[] {
     put("share", row + 1, 0.1);
     put("weight", row + 1, 100);
   }
+  for (const [row, size] of sizes.entries()) {
+    put("size_name", row + 1, size);
+    put("size_scaled", row + 1, 100);
+  }
   for (const [name, value] of [
     ["dough", 1000],
     ["mixes", 1],
     ["pieces", 2],
   ] as const)
     put(name, 0, value);
-  const ordered = demoToday().flatMap((asked) => (asked.ask === "day" ? asked.orders : []));
-  return ordered.map(({ sheet }, id) => ({ id, name: sheet, values: shown }));
+  return shown;
 }

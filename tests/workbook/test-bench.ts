@@ -14,7 +14,8 @@ function benchAsk(json) {
   try {
     var asked = JSON.parse(json);
     var seen = SEEN.filter(function (one) { return asked.words !== undefined || asked.sheet === one.name; });
-    if (asked.ask === "look") return JSON.stringify({ ok: true, answer: { front: "", sheets: seen, names: [] } });
+    if (asked.ask === "look") return JSON.stringify({ ok: true, answer: { front: "", sheets: seen, names: (asked.names || []).indexOf("gramwright_larder") < 0 ? [] : [{ name: "gramwright_larder", rows: 9, values: [] }] } });
+    if (asked.ask === "connect") return JSON.stringify({ ok: true, answer: { sheets: [] } });
     if (asked.ask === "ingredients") return JSON.stringify({ ok: true, answer: { ingredients: [] } });
     if (asked.ask !== "make") throw new Error("say make");
     if (SpreadsheetApp.getActive().getSheetByName("Rye") !== null) return JSON.stringify({ ok: true, answer: { sheet: "Rye" } });

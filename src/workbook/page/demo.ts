@@ -33,7 +33,9 @@ export async function buildDemo(
       tell(reply.message, true);
       return;
     }
-    names.push((reply.answer as { sheet: string }).sheet);
+    // What only links sheets makes none.
+    const { sheet } = reply.answer as { sheet?: string };
+    if (sheet !== undefined) names.push(sheet);
   }
   if (names.length > 0) {
     bringForward(engine, names.includes(DEMO_FRONT) ? DEMO_FRONT : (names[0] ?? ""));
