@@ -123,7 +123,7 @@ export const allergenTable: SheetModel = {
         lines: [
           headingLine("After you print it", LEFT),
           remark(
-            "Copy the cells under “allergens now”, at the right, and paste them as values under “On the last print”: changes are then marked from here on.",
+            "Copy the cells under “allergens now”, at the right. Paste them as values under “On the last print”. Later changes are then marked.",
           ),
           remark(
             "NEW: came since the print. GONE: went since then. CHANGED: other species. Formulas that you build later come in by themselves.",

@@ -194,7 +194,7 @@ const repeated = (name: string, head: string): ColumnModel => ({
 
 /** Labels read names, types, allergens and composition side by side, without the prices that stand between them on the page. */
 const names: readonly ColumnModel[] = [
-  { name: "names_aside", head: `${WORKED_OUT}: names for labels`, unit: "text", role: "remark" },
+  { name: "names_aside", head: `${WORKED_OUT}: label names`, unit: "text", role: "remark" },
   repeated("ingredient", "Ingredient"),
   repeated("also_called", "Also called"),
   repeated("measures", "Measures"),

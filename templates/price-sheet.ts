@@ -219,7 +219,7 @@ export const withRows = (many: number): SheetModel => ({
 export const priceSheet: SheetModel = {
   name: "prices",
   title: "Costs and prices",
-  says: "Every product and size in one table: cost, price and margin, and what another price or wage does to all of them.",
+  says: "Every product and size in one table: cost, price and margin, and what another price or wage does to them.",
   widths: [166, 100, 76, 110, 76, 60, 76, 84, 70, 84, 76, 76, 150, 150, 150, ...Array<number>(24).fill(76)],
   parts: ["products"],
   bands: [

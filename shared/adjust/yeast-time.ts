@@ -26,7 +26,7 @@ export const yeastTime: Change = {
     },
     { name: "hours", label: "Hours wanted", start: "" },
     { name: "temp_now", label: `Dough now (°${formula.options.temperature})`, start: tempOf(formula) },
-    { name: "temp", label: `Dough wanted (°${formula.options.temperature})`, start: tempOf(formula) },
+    { name: "temp", label: `Dough temperature wanted (°${formula.options.temperature})`, start: tempOf(formula) },
     { name: "edge", label: "Which figure", choices: EDGES, start: "middle" },
   ],
   apply: (formula, values) => {

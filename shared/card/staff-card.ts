@@ -30,7 +30,7 @@ function drawn(data: CardData, amount: CardAmount, kind: CardKind, type: number)
   const model: SheetModel = {
     name: "staff-card",
     title: `${data.title} – card`,
-    says: "A card for the people at the bench.",
+    says: "A card for the bench.",
     widths: size.widths,
     type: size.type,
     bands: [

@@ -22,7 +22,7 @@ export const NO_FORMULAS: OwnFormulas = new Map();
 
 /** How a function's argument is described. */
 export const OWN_FORMULAS =
-  "(optional) Formulas of your own that are used as ingredients, a table: product (blank: the one above), ingredient, weight, and boil-off where water boils off.";
+  "(optional) Your own formulas used as ingredients, a table: product (blank: the one above), ingredient, weight, boil-off.";
 
 /** Where the composition of an ingredient is looked up. */
 export type Sources = { readonly larder: Larder; readonly formulas: OwnFormulas };

@@ -35,7 +35,7 @@ function tolerance(nominal: number): number {
 export function weightLimits(nominal: Grams, law: LabelLaw): { average: Grams; tolerance: Grams; absolute: Grams } {
   if (law === "US") {
     refuse(
-      'is "US", whose rule is another: the average must reach the label, single packages by table 2-5 of NIST Handbook 133; hold the average there and ask your weights and measures office',
+      'is "US", whose rule is in NIST Handbook 133, table 2-5. The average must reach the label. Ask your weights and measures office',
       "law",
     );
   }

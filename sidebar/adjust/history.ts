@@ -53,7 +53,7 @@ function keepNode(sheet: string, again: (says: string) => void): HTMLElement {
   let line = "";
   const field = textField(
     form,
-    { at: () => "line", label: () => "About this version", hint: "Such as: as sold at the market" },
+    { at: () => "line", label: () => "About this version", hint: "Such as: for the market" },
     {
       get: () => line,
       set: (text) => {

@@ -23,7 +23,7 @@ export const day: Panel = {
     const reading = actionButton(
       {
         question: "formulas",
-        label: "Look again",
+        label: "Refresh",
         asked: () => ({}),
         busy: () => "Reading the workbook …",
         done: ({ sheets }) => {
@@ -34,10 +34,10 @@ export const day: Panel = {
             body.replaceChildren(...(ready.length === 0 ? [] : orderForm(ready, others, typed, built)));
           shownFor = read;
           const none =
-            "There is no formula sheet that makes pieces in this workbook yet. Build one under New formula, then look again.";
+            "There is no formula sheet that makes pieces in this workbook yet. Build one under New formula, then refresh.";
           return ready.length === 0 ? [none, ...others].join(" ") : "";
         },
-        silent: "Wait until the sheets are calculated, then look again.",
+        silent: "Wait until the sheets are calculated, then refresh.",
       },
       "quiet-button",
     );
@@ -117,7 +117,7 @@ const MONEY: readonly Beside[] = [
   {
     template: "prices",
     label: "Build a price sheet",
-    says: "Every formula sheet with its cost and price in one table, and what one ingredient’s price does to all of them.",
+    says: "Every formula sheet with cost and price in one table, and what one ingredient’s price does to all.",
     parts: ["products"],
   },
 ];
@@ -150,7 +150,7 @@ const all = (): HTMLElement =>
     element(
       "p",
       {},
-      "Every formula sheet with what it makes now, in one table. With the sixth formula Gramwright builds it by itself and adds each new one; a copy made by hand comes in when it is built again.",
+      "Every formula sheet with what it makes now, in one table. With the sixth formula Gramwright builds it by itself and adds each new one. A copy made by hand comes in when it is built again.",
     ),
     ...actionButton(
       {

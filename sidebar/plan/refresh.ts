@@ -27,7 +27,7 @@ export const refresh = (): HTMLElement =>
     element(
       "p",
       {},
-      "Prices are compared with those that were last seen, and what each was before stays in Ingredients, far at the right.",
+      "Prices are compared with those seen last. What each was before stays in Ingredients, far at the right.",
     ),
     ...actionButton(
       {
@@ -43,7 +43,7 @@ export const refresh = (): HTMLElement =>
     element(
       "p",
       {},
-      "An ingredient with a formula sheet of its own, such as a levain or a filling, takes price, parts and allergens from there.",
+      "An ingredient that has its own formula sheet, such as a filling, takes price, parts and allergens from there.",
     ),
     ...actionButton(
       {

@@ -22,7 +22,7 @@ const ASKED: Readonly<Record<Exclude<CardAsk["by"], "sheet">, { label: string; q
   {
     pieces: { label: "Pieces wanted", quantity: "count", missing: "Enter how many pieces you want." },
     mixes: { label: "Mixes wanted", quantity: "count", missing: "Enter how many mixes you want." },
-    dough: { label: "Dough wanted", quantity: "weight", missing: "Enter how much dough you want." },
+    dough: { label: "Dough to make", quantity: "weight", missing: "Enter how much dough you want." },
     ingredient: { label: "There is", quantity: "weight", missing: "Enter how much of it there is." },
   };
 
@@ -97,7 +97,7 @@ export function readCard(
   const { label, quantity, missing } = ASKED[draft.by];
   if (draft.by === "pieces" && sheet !== undefined && !((sheet.pieces ?? 0) > 0)) {
     const says =
-      "This formula sheet does not say how many pieces it makes: type pieces and their weight on it and look again, or choose mixes or dough.";
+      "This formula sheet does not say how many pieces it makes. Type pieces and their weight on it and refresh, or choose mixes or dough.";
     return { ask, troubles: [trouble("by", says)] };
   }
   const amount = readQuantity(draft.amount, quantity, units);

@@ -18,7 +18,7 @@ export const handOut: Panel = {
     const reading: Acting = actionButton(
       {
         question: "formulas",
-        label: "Look again",
+        label: "Refresh",
         asked: () => ({}),
         busy: () => "Reading the workbook …",
         done: ({ front, sheets }) => {
@@ -27,10 +27,10 @@ export const handOut: Panel = {
           if (read !== shownFor) body.replaceChildren(...(sheets.length === 0 ? [] : cardForm(sheets, front)));
           shownFor = read;
           return sheets.length === 0
-            ? "There is no formula sheet in this workbook yet. Build one under New formula, then look again."
+            ? "There is no formula sheet in this workbook yet. Build one under New formula, then refresh."
             : "";
         },
-        silent: "Wait until the sheets are calculated, then look again.",
+        silent: "Wait until the sheets are calculated, then refresh.",
       },
       "quiet-button",
     );

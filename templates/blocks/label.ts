@@ -141,6 +141,6 @@ function pieceWeight({ sold, each, finished }: Labelled): Formula {
 
 /** Where label and nutrition are read. */
 export const labelCautions: readonly Line[] = [
-  "The ingredient list, allergens and nutrition are estimates from your ingredient sheet and typical figures: check them against your suppliers' specifications before anything is printed.",
+  "The ingredient list, allergens and nutrition are estimates. Check them against your suppliers' specifications before anything is printed.",
   "An allergen list is only as good as the specifications behind it, and cross-contact is not assessed. Follow local labelling law; ask your enforcement authority or a qualified adviser.",
 ].map((text) => ({ when: "label", cells: [{ at: 0, role: "caution", text }] }));

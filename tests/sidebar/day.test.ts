@@ -126,7 +126,7 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
     expect((await bench.troubles()).join(" ")).toBe("There is no formula sheet “Handout”. Perhaps “Hand-out”?");
     await bench.page.getByLabel("Copied cells").fill("Product\tHarbour inn\nHand-out\t5");
     // Another look keeps what is typed.
-    await bench.page.getByRole("button", { name: "Look again" }).click();
+    await bench.page.getByRole("button", { name: "Refresh" }).click();
     await bench.page.clock.runFor(1000);
     expect(await on(2).getByLabel("Rolls").inputValue()).toBe("40");
     await make().click();

@@ -38,7 +38,7 @@ describe.skipIf(skip)("handing out a staff card", () => {
     await says(/no formula sheet in this workbook yet\. Build one under New formula/);
     await looked("empty");
     await buildSheet(HANDOUT, { book });
-    await bench.page.getByRole("button", { name: "Look again" }).click();
+    await bench.page.getByRole("button", { name: "Refresh" }).click();
     await make().waitFor();
     expect(await bench.field("Formula sheet").inputValue()).toBe("Hand-out");
   });
@@ -89,7 +89,7 @@ describe.skipIf(skip)("handing out a staff card", () => {
     });
     const figures = () => bench.page.locator(".figures:visible").textContent();
     const look = async () => {
-      await bench.page.getByRole("button", { name: "Look again" }).click();
+      await bench.page.getByRole("button", { name: "Refresh" }).click();
       await bench.wait(100);
     };
     book.paste(sheet, at("percent", 2), "=1/0");

@@ -134,7 +134,7 @@ describe.skipIf(skipWithoutChromium("the trial from recipe to staff card in a br
     await choose("Made for", "pieces");
     await click("Make the card");
     expect(await bench.troubles()).toEqual([
-      "This formula sheet does not say how many pieces it makes: type pieces and their weight on it and look again, or choose mixes or dough.",
+      "This formula sheet does not say how many pieces it makes. Type pieces and their weight on it and refresh, or choose mixes or dough.",
     ]);
     await bench.checked("no pieces");
   });

@@ -9,7 +9,7 @@ export const WEIGHTLIMITS = define({
   name: "BAKE_WEIGHTLIMITS",
   family: "Dough and mixes",
   summary:
-    "Average-weight rule of the EU and the UK: the average to hold, the tolerance and the absolute limit; check your local rule.",
+    "Average-weight rule of the EU and the UK: the average to hold, the tolerance, the absolute limit. Check your local rule.",
   args: {
     weight: {
       is: cell(
@@ -52,7 +52,7 @@ export const WEIGHTLIMITS = define({
     {
       call: [400, "US"],
       because:
-        'BAKE_WEIGHTLIMITS: law is "US", whose rule is another: the average must reach the label, single packages by table 2-5 of NIST Handbook 133; hold the average there and ask your weights and measures office.',
+        'BAKE_WEIGHTLIMITS: law is "US", whose rule is in NIST Handbook 133, table 2-5. The average must reach the label. Ask your weights and measures office.',
     },
     { call: [4], because: "BAKE_WEIGHTLIMITS: weight is 4; it cannot be below 5." },
     {

@@ -28,7 +28,7 @@ export const ALLERGENS = define({
   returns: {
     shape: "row",
     cells: ["allergens", "came", "went"],
-    says: "One cell: the groups in the law's order, species in brackets; then what was entered and is not on this law's list. With a last version three cells.",
+    says: "One cell: the groups in the law's order, species in brackets. What is not on this law's list follows. With a last version three cells.",
   },
   examples: [
     {

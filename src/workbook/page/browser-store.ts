@@ -25,7 +25,7 @@ const NOTHING = "none";
 export const NOT_KEPT =
   "This browser keeps nothing for this page, as in a private window. Choose “Save as file” before you close it.";
 export const FIRST =
-  "This browser keeps no workbook for this page yet. If you had one, the page may have been moved or renamed, or the browser’s data cleared: choose “Open file” and take the file that you saved last.";
+  "This browser keeps no workbook for this page yet. If you had one, the page may have been moved or renamed, or the browser’s data cleared. Choose “Open file” and take the file that you saved last.";
 
 const dayOf = (at: number): string => new Date(at).toDateString();
 
