@@ -44,7 +44,9 @@ describe("yeast for another time", () => {
     expect(refusalOf(() => change(LEAN, "time", { hours_now: "1.5", hours: "12" }))).toMatch(
       /^Hours wanted is 12, 8 times hours now\b.*retard/,
     );
-    expect(refusalOf(() => change(LEAN, "time", { hours: "3", temp: "4" }))).toMatch(/^Dough temperature wanted \(°c\) is 4 °C/i);
+    expect(refusalOf(() => change(LEAN, "time", { hours: "3", temp: "4" }))).toMatch(
+      /^Dough temperature wanted \(°c\) is 4 °C/i,
+    );
   });
 
   test("a levain's share follows as an estimate; flour and water of the whole stay", () => {
