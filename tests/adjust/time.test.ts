@@ -29,6 +29,56 @@ describe("yeast for another time", () => {
     expect(line).toBe("Yeast for 3 h to 1.5 h");
   });
 
+  // By hand: the inverse rule is hours now ÷ hours wanted; the other edges are that to the power of 1.3 and 1.7.
+  test.each([
+    [
+      "pizza, 8 h to 6 h",
+      [
+        ["Flour", "flour", 100],
+        ["Water", "water", 60],
+        ["Salt", "salt", 2.5],
+        ["Instant yeast", "yeast", 0.3],
+      ],
+      "8",
+      "6",
+      "low",
+      "Instant yeast",
+      0.4,
+    ],
+    [
+      "sweet dough, 2 h to 4 h",
+      [
+        ["Flour", "flour", 100],
+        ["Sugar", "sugar", 12],
+        ["Water", "water", 50],
+        ["Fresh yeast", "yeast", 5],
+      ],
+      "2",
+      "4",
+      "high",
+      "Fresh yeast",
+      2.5,
+    ],
+    [
+      "rye, 2 h to 1 h",
+      [
+        ["Rye flour", "flour", 100],
+        ["Water", "water", 72],
+        ["Fresh yeast", "yeast", 1],
+      ],
+      "2",
+      "1",
+      "low",
+      "Fresh yeast",
+      2,
+    ],
+  ] as const)("%s", (_what, rows, hours_now, hours, edge, name, wanted) => {
+    const { formula } = change(formulaOf(rows), "time", { hours_now, hours, temp_now: "", temp: "", edge });
+    expect(amount(formula, name, 100)).toBeCloseTo(wanted, 9);
+    for (const [other, type, part] of rows)
+      if (type !== "yeast") expect(amount(formula, other, 100)).toBeCloseTo(part, 9);
+  });
+
   test("three degrees warmer take 1 ÷ 1.331 of the yeast at a tenth a degree (a trade article, bakemag.com 836)", () => {
     const { formula } = change(LEAN, "time", { hours: "3", temp: "27", edge: "low" });
     expect(amount(formula, "Fresh yeast", 100)).toBeCloseTo(2 / 1.331, 9);
@@ -73,6 +123,46 @@ describe("yeast for another time", () => {
     expect(cautions).toEqual([]);
   });
 
+  // By hand, of 1000 g of flour: 20 % in 3 h are 30 % in 2 h, 15 % in 4 h are 20 % in 3 h; all flour and all water stay.
+  test.each([
+    [
+      "a rye sour",
+      [
+        ["Rye flour", "flour", 800],
+        ["Water", "water", 520],
+        ["Rye sour", "levain 100%", 400],
+      ],
+      "3",
+      "2",
+      "Rye flour",
+      700,
+      "Rye sour",
+      600,
+      420,
+    ],
+    [
+      "a stiff levain",
+      [
+        ["Flour", "flour", 850],
+        ["Water", "water", 560],
+        ["Stiff levain", "levain 60%", 240],
+      ],
+      "4",
+      "3",
+      "Flour",
+      800,
+      "Stiff levain",
+      320,
+      530,
+    ],
+  ] as const)("%s", (_what, rows, hours_now, hours, flour, ofFlour, levain, ofLevain, water) => {
+    const loaf = formulaOf(rows, { frame: "all flour" });
+    const { formula } = change(loaf, "time", { hours_now, hours, temp_now: "", temp: "", edge: "low" });
+    expect(amount(formula, flour, 1000)).toBeCloseTo(ofFlour, 9);
+    expect(amount(formula, levain, 1000)).toBeCloseTo(ofLevain, 9);
+    expect(amount(formula, "Water", 1000)).toBeCloseTo(water, 9);
+  });
+
   test("egg and dairy stay cold by local rule, and what nothing raises is refused", () => {
     const rich = formulaOf([
       ["Flour", "flour", 100],
@@ -109,6 +199,29 @@ describe("overnight", () => {
     expect(rows.size).toBe(0);
     expect(notes[0]).toMatch(/Times only.*no yeast is worked out\. Bake one tray first/);
     expect(line).toBe("Retard 12 h at 4 °C");
+  });
+
+  test.each([
+    [
+      "pizza in balls",
+      ["Mix", "Bulk fermentation", "Divide and round", "Bake"],
+      "24",
+      "4",
+      "Mix, Bulk fermentation, Divide and round, Retard, Bake",
+    ],
+    [
+      "buns",
+      ["Mix", "Bulk fermentation", "Divide and round", "Shape", "Final proof", "Bake", "Cool"],
+      "10",
+      "3",
+      "Mix, Bulk fermentation, Divide and round, Shape, Retard, Final proof, Bake, Cool",
+    ],
+  ] as const)("%s: the cold stands before the proof, or before the oven", (_what, names, hours, temp, wanted) => {
+    const steps = names.map((name) => ({ name, minutes: 30, temp: null, how: "" }));
+    const { formula } = change({ ...LEAN, steps }, "retard", { hours, temp });
+    expect(formula.steps.map(({ name }) => name).join(", ")).toBe(wanted);
+    expect(formula.steps.find(({ name }) => name === "Retard")?.minutes).toBe(Number(hours) * 60);
+    expect(formula.rows).toEqual(LEAN.rows);
   });
 
   test("asked again it is the same step at another time; 39.2 °F is 4 °C; 12 °C is no retarder", () => {
