@@ -74,7 +74,7 @@ describe.skipIf(skip)("building from the bench", () => {
   test.each<[Way, RegExp]>([
     ["silent", /^The add-on does not answer\. Open the spreadsheet in a window signed in to one account only/],
     ["other account", /^The add-on may not work in this file .*signed in to one account only/],
-    ["other version", /Reload the spreadsheet\.$/],
+    ["other version", /^The sidebar is version .*, and Code\.gs is version 9\.9\.9\. Paste both .*, then reload\.$/],
   ])("a first question that meets %s shows a notice", async (way, sentence) => {
     await bench.open(way);
     await bench.wait(21_000);
