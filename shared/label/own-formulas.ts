@@ -74,8 +74,8 @@ function readFormulas(rows: readonly (readonly unknown[])[], argument: string, f
   return formulas;
 }
 
-/** A formula sheet says all that goes into it in one cell: lines of product, ingredient, weight and boil-off between tabs. */
-const isWhole = (cell: unknown): boolean => typeof cell === "string" && cell.includes("\t");
+/** A formula sheet says all that goes into it in one cell: lines of product, ingredient, weight and boil-off between tabs; a tab behind a name is nothing. */
+const isWhole = (cell: unknown): boolean => typeof cell === "string" && /\t[^\t\n]*\t[^\t\n]*\t/.test(cell);
 /** There weights and boil-off are whole numbers, in hundred millionths of all of it. */
 const HUNDRED_MILLION = 1e8;
 

@@ -115,7 +115,7 @@ describe("soft bun", () => {
   test("more from milk and egg than is wanted is told, with how much", async () => {
     const { message, type } = await built(softBun);
     type("effective_wanted", "20%");
-    expect(message("plain_water")).toMatch(/too much; enter a higher one/);
+    expect(message("plain_water")).toMatch(/too much\. Enter a higher one/);
   });
 });
 

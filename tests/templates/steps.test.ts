@@ -150,7 +150,7 @@ describe("a plan is written as it is, or not at all", () => {
       (plan) => plan.formulas[0]?.cells[0]?.splice(0, 1, '=IF(1;image ("x"))'),
     ],
     ["a formula over what is typed", (plan) => plan.formulas.push({ ...typedAt(plan), cells: [["=1"]] })],
-    ["a formula beyond the sheet", (plan) => plan.formulas.push({ row: 0, column: 99, cells: [["=1"]] })],
+    ["a formula beyond the sheet", (plan) => plan.formulas.push({ row: 0, column: 999, cells: [["=1"]] })],
     ["a range that is none", (plan) => Object.assign(plan, { wrapped: ["A1:B2;C3"] })],
     [
       "a border of another sheet",
