@@ -1,5 +1,5 @@
 // What a formula comes to, before and after: the same sums as the cells of its sheet.
-import { showNumber, shownShare } from "../base/show.ts";
+import { inUnit, showNumber, shownShare } from "../base/show.ts";
 import { builtInNamed } from "../larder/built-in-larder.ts";
 import type { Larder } from "../larder/larder.ts";
 import { allFlour, type Formula, plainHydration, prefermented, type Row, type Size, shareOf } from "./formula.ts";
@@ -22,7 +22,7 @@ export function figuresOf(before: Formula, after: Formula, money: Money, larder:
     pair(label, of(before), of(after), shown);
   const share = (label: string, of: (formula: Formula) => number | null): Figure[] =>
     both(label, of, (value) => shownShare(value));
-  const weighs: Shown = (value) => `${showNumber(value, value < 10 ? 1 : 0)} ${after.options.weight}`;
+  const weighs: Shown = (value) => inUnit(value, after.options.weight);
   const time = ({ steps }: Formula) => steps.reduce((sum, { minutes }) => sum + (minutes ?? 0), 0);
   const [was, now] = pieceMoney(before, after, money, larder, 0);
   return [

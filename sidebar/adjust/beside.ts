@@ -1,8 +1,7 @@
 // Before and after, side by side, while a change is being chosen.
 import type { Compared } from "../../shared/adjust/compared.ts";
-import { showNumber, shownShare } from "../../shared/base/show.ts";
+import { inUnit, showNumber, shownShare } from "../../shared/base/show.ts";
 import { element } from "../kit/element.ts";
-import { inUnit } from "../new-formula/figures.ts";
 import { section } from "../new-formula/sections.ts";
 import { formulaPicture } from "../pictures/formula.ts";
 import { picturePlace } from "../pictures/place.ts";

@@ -1,6 +1,6 @@
 // The foot of a panel that builds: what will come of it, what is still in the way, and the Build button.
 
-import { showNumber } from "../../shared/base/show.ts";
+import { inUnit, showNumber } from "../../shared/base/show.ts";
 import { toGrams } from "../../shared/base/units.ts";
 import type { TinView } from "../../shared/drawings/tin-view.ts";
 import type { Order, Questions } from "../../shared/protocol/bench.ts";
@@ -10,7 +10,6 @@ import { type Form, goTo, showTroubles } from "../kit/fields.ts";
 import { goToPanel } from "../kit/panel.ts";
 import { pressButton, progressOf } from "../kit/work-in-progress.ts";
 import { afterwards } from "./afterwards.ts";
-import { inUnit } from "./figures.ts";
 import type { Assessed } from "./order.ts";
 import type { Bench } from "./sections.ts";
 import type { Trouble } from "./trouble.ts";

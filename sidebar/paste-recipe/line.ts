@@ -1,12 +1,11 @@
 // One line: its own text, what was understood, its questions, and the fields that correct it.
 
-import { showNumber } from "../../shared/base/show.ts";
+import { inUnit, showNumber } from "../../shared/base/show.ts";
 import { fromCelsius } from "../../shared/base/units.ts";
 import { IN_DOUGH, type Row } from "../../shared/recipe/text/described.ts";
 import { IGNORED_SAYS, remarkSays } from "../../shared/recipe/text/wording.ts";
 import { element } from "../kit/element.ts";
 import type { Form } from "../kit/fields.ts";
-import { inUnit } from "../new-formula/figures.ts";
 import { correctionFields } from "./correction.ts";
 import { questionNode } from "./question.ts";
 import type { Shown } from "./shown-line.ts";

@@ -1,6 +1,7 @@
 // A pasted text, what was understood of it line by line, and the sheet that comes of it.
 
 import { CellError, type Fault } from "../../shared/base/refusal.ts";
+import { inUnit } from "../../shared/base/show.ts";
 import { larder } from "../../shared/larder/larder.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
 import { ask } from "../kit/ask.ts";
@@ -8,7 +9,6 @@ import { element, say } from "../kit/element.ts";
 import type { Form } from "../kit/fields.ts";
 import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";
 import { footOf } from "../new-formula/building.ts";
-import { inUnit } from "../new-formula/figures.ts";
 import { readShop } from "../new-formula/shop.ts";
 import { buildAll } from "./build-all.ts";
 import { lineList } from "./lines.ts";

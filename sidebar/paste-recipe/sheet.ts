@@ -1,11 +1,10 @@
 // What the sheet is to be: its name, its template, and how much it makes. Each follows the text until it is typed.
 
-import { showNumber } from "../../shared/base/show.ts";
+import { inUnit, showNumber } from "../../shared/base/show.ts";
 import { fromGrams, type Grams } from "../../shared/base/units.ts";
 import { inputNames } from "../../shared/protocol/bench.ts";
 import { element, say } from "../kit/element.ts";
 import { type Form, messageLine, newId, radioField, textField } from "../kit/fields.ts";
-import { inUnit } from "../new-formula/figures.ts";
 import { unitSign } from "../new-formula/unit-change.ts";
 import { takesPieces } from "./amount.ts";
 import type { Assessed } from "./order.ts";

@@ -1,8 +1,7 @@
-import { showNumber } from "../../shared/base/show.ts";
+import { inUnit, showNumber } from "../../shared/base/show.ts";
 import { barHeight, type KindPart, kindBar } from "../../shared/drawings/kind-bar.ts";
 import { svgElement } from "../kit/element.ts";
 import { newId } from "../kit/fields.ts";
-import { inUnit } from "../new-formula/figures.ts";
 
 const WIDTH = 262;
 const [LEFT, WIDE] = [6, 54];

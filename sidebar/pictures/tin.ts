@@ -1,11 +1,10 @@
-import { showNumber } from "../../shared/base/show.ts";
+import { inUnit, showNumber } from "../../shared/base/show.ts";
 import { centimetres, cubicCentimetres, fromCentimetres, toGrams } from "../../shared/base/units.ts";
 import { apart, below, levelOf, type Point, tinSection } from "../../shared/drawings/tin-drawing.ts";
 import type { TinView } from "../../shared/drawings/tin-view.ts";
 import { tinDough } from "../../shared/tins/tin-guide.ts";
 import { svgElement } from "../kit/element.ts";
 import { newId } from "../kit/fields.ts";
-import { inUnit } from "../new-formula/figures.ts";
 import type { Units } from "../new-formula/quantity.ts";
 
 /** The units that a tin and its dough are told in. */

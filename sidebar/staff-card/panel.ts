@@ -1,9 +1,9 @@
+import { inUnit } from "../../shared/base/show.ts";
 import type { FormulaSummary } from "../../shared/protocol/bench.ts";
 import { type Acting, actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
 import { choiceField, type Form, goTo, newForm, radioField, showTroubles } from "../kit/fields.ts";
 import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";
-import { inUnit } from "../new-formula/figures.ts";
 import type { Units } from "../new-formula/quantity.ts";
 import { section } from "../new-formula/sections.ts";
 import { amountFields, type CardDraft, readCard } from "./amount.ts";
