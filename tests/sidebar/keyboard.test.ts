@@ -201,6 +201,8 @@ describe.skipIf(skipWithoutChromium("the keyboard's way through the bench"))("wi
     await panel("Functions");
     await bench.field("What do you want to know?").waitFor();
     await bench.field("What do you want to know?").fill("ice");
+    // The list follows what is typed.
+    await expect.poll(() => bench.page.locator(".functions summary b").first().textContent()).toBe("BAKE_ICE");
     await bench.page.locator(".functions summary").first().focus();
     await bench.page.keyboard.press("Enter");
     await walk("a function");
