@@ -6,7 +6,7 @@ import { headingLine, label } from "./blocks/line.ts";
 import { CAUTIONS, cautionsOf } from "./blocks/name.ts";
 import { nutritionHeading, nutritionTable } from "./blocks/nutrition.ts";
 import { message } from "./formula-sheet/checks.ts";
-import { FOLDED_FROM, HELPERS, MESSAGES, PAGE_WIDTHS } from "./formula-sheet/columns.ts";
+import { ASIDE_PLACES, FOLDED_FROM, MESSAGES, PAGE_WIDTHS } from "./formula-sheet/columns.ts";
 import { CONTRIBUTION, SOLD, WORK } from "./formula-sheet/costs.ts";
 import { formulaChecks, remarksOf, topsOf } from "./formula-sheet/intact.ts";
 import { withChecks } from "./formula-sheet/line-checks.ts";
@@ -242,15 +242,7 @@ export const finishedProduct: SheetModel = {
   foldedFrom: FOLDED_FROM,
   mark: MARK,
   gap: 9,
-  places: [
-    ...(["left", "right"] as const).flatMap((side) => [
-      { name: `${side}_says`, row: 3, column: MESSAGES[side], columns: 1 },
-      { name: `${side}_rows`, row: 3, column: MESSAGES[side] + 1, columns: 1 },
-    ]),
-    { name: "both_rows", row: 3, column: MESSAGES.left + 1, columns: 3 },
-    { name: "singles_upper", row: 1, column: HELPERS, rows: 1 },
-    { name: "singles_lower", row: 3, column: HELPERS, rows: 1 },
-  ],
+  places: ASIDE_PLACES,
   bands: [
     [top, singlesBlock([...figures, ...formulaChecks(checked)])],
     [pieceBlock],

@@ -5,7 +5,7 @@ import type { Labelled } from "../blocks/labelled.ts";
 import { cautionsOf } from "../blocks/name.ts";
 import { nutritionHeading, nutritionTable } from "../blocks/nutrition.ts";
 import { checkSingles, errorSingles } from "./checks.ts";
-import { FOLDED_FROM, HELPERS, MESSAGES, PAGE_WIDTHS, RIGHT } from "./columns.ts";
+import { ASIDE_PLACES, FOLDED_FROM, PAGE_WIDTHS, RIGHT } from "./columns.ts";
 import { costSingles } from "./costs.ts";
 import { ENRICHED_CALLS, ENRICHED_SINGLES, enrichedBlock } from "./enriched.ts";
 import { type IngredientsSpec, ingredientsHelpers, ingredientsTable } from "./ingredients.ts";
@@ -70,15 +70,7 @@ export function formulaSheet(spec: FormulaSheetSpec): SheetModel {
     foldedFrom: FOLDED_FROM,
     mark: markOf(title),
     gap: 9,
-    places: [
-      ...(["left", "right"] as const).flatMap((side) => [
-        { name: `${side}_says`, row: 3, column: MESSAGES[side], columns: 1 },
-        { name: `${side}_rows`, row: 3, column: MESSAGES[side] + 1, columns: 1 },
-      ]),
-      { name: "both_rows", row: 3, column: MESSAGES.left + 1, columns: 3 },
-      { name: "singles_upper", row: 1, column: HELPERS, rows: 1 },
-      { name: "singles_lower", row: 3, column: HELPERS, rows: 1 },
-    ],
+    places: ASIDE_PLACES,
     bands: bandsOf(spec),
     sample,
     expects,
