@@ -29,7 +29,7 @@ export function holds(when: Condition | undefined, options: Options): boolean {
 
 const EDGE = 16;
 /** Three lines of a heading. */
-const TALL = 46;
+const TALL = 51;
 /** The row that ends a table without a total, and only has to be there. */
 const END = 6;
 

@@ -76,7 +76,7 @@ async function mountGrid(engine: Engine, templates: string): Promise<void> {
     model: engine.model,
     notifyUser: ({ text: says }: { text: string }) => tell(says, true),
     raiseError: (says: string, then?: () => void) => {
-      tell(says, true);
+      tell(refusedEntry(engine, says), true);
       then?.();
     },
     askConfirmation: (says: string, yes: () => void, no?: () => void) => (window.confirm(says) ? yes() : no?.()),
@@ -177,6 +177,16 @@ function movesByF6(): void {
   frame.contentWindow?.addEventListener("keydown", next);
 }
 
+/** An entry that the grid refused: the cell, and what its rule asks for; the entry before it stays. */
+function refusedEntry(engine: Engine, says: string): string {
+  const [, cell] = /entered in ([A-Z]+\d+) violates/.exec(says) ?? [];
+  const help = helpAt(engine, engine.get<Position>("getActivePosition"));
+  return cell === undefined || help === "" ? says : `${cell} was left as it was. ${help}`;
+}
+
+const helpAt = (engine: Engine, position: Position): string =>
+  engine.get<{ help?: string } | undefined>("getValidationRuleForCell", position)?.help ?? "";
+
 /** The status line says what belongs to the selected cell: its error's sentence, its note, its rule's help. */
 function followSelection(engine: Engine, session: Session): void {
   let last = "";
@@ -184,8 +194,7 @@ function followSelection(engine: Engine, session: Session): void {
     if (engine.defects.length > 0) return tell(engine.defects[engine.defects.length - 1] ?? "", true);
     const position = engine.get<Position>("getActivePosition");
     const { message, type } = engine.evaluated(position);
-    const help = engine.get<{ help?: string } | undefined>("getValidationRuleForCell", position)?.help ?? "";
-    const says = type === "error" ? (message?.toString() ?? "") : noteAt(session, position) || help;
+    const says = type === "error" ? (message?.toString() ?? "") : noteAt(session, position) || helpAt(engine, position);
     if (says === last) return;
     last = says;
     tell(says, type === "error");
