@@ -22,7 +22,8 @@ export const LISTED: readonly Listed[] = [
   seen("mixes", "Mixes", "count"),
   seen("cost_ingredients", "Ingredients cost", "money"),
   ...aside("texts", "ingredient", "kind"),
-  ...aside("numbers", "grams", "size_cost"),
+  ...aside("figures", "grams"),
+  ...aside("numbers", "size_cost"),
   ...aside("place", "cost_of", "size_ingredients", "size_price", "size_margin", "step_start", "step_day"),
   ...aside("texts", "step"),
   ...aside("cell", "unpriced", "dough_in_all", "mixer_limit", "mixer_least", "roll_in_name", "roll_in", "pre_step"),
@@ -57,6 +58,10 @@ export const LISTED: readonly Listed[] = [
   ...aside("texts", "size_name"),
   ...aside("figures", "size_scaled", "step_minutes", "step_temp", "whole_part"),
   ...aside("place", "pre_part"),
+  // Of finished products alone.
+  ...aside("figures", "part_each"),
+  ...aside("texts", "count_name"),
+  ...aside("place", "gross"),
 ];
 
 /** The first sizes of each, field by field: what a table of all products shows. */

@@ -1,10 +1,11 @@
 // The whole plan: orders of some days, the doughs for them, when each is made and on what, and the levain they take.
+import { amountsOf, type Taken, takersFirst, type Use } from "./amounts.ts";
 import { batchCodes } from "./batch-code.ts";
 import { type Clash, clashesOf, type Machine, machineFor } from "./clashes.ts";
-import { type ClockChange, clockOf } from "./clock.ts";
-import { type Batch, batchOf, type Dough } from "./doughs.ts";
+import { type Clock, type ClockChange, clock, clockAt, clockOf } from "./clock.ts";
+import { type Batch, batchFrom, type Dough } from "./doughs.ts";
 import { type Chain, type Levain, type LevainUse, levainChain } from "./levain.ts";
-import { itemKey, type Making, type Order, orderedByDay, piecesMade } from "./orders.ts";
+import { type Item, itemKey, type Making, type Order, orderedByDay, piecesMade } from "./orders.ts";
 import { firstStart, type PlannedDough, type Task, tasksOf } from "./timetable.ts";
 
 /** A formula as the production plans with it. */
@@ -21,6 +22,8 @@ export type Formula = Dough & {
   readonly preferment: PlannedDough["preferment"];
   /** Levains it takes: the name of the chain each comes from, its part of the dough, and the step it goes into. */
   readonly levains: readonly { readonly from: string; readonly part: number; readonly step: string }[];
+  /** What takes of it beside its own pieces; nothing where it is left out. */
+  readonly uses?: readonly Use[];
 };
 
 export type DoughDay = {
@@ -29,6 +32,8 @@ export type DoughDay = {
   readonly code: string;
   /** Of each size, in their order. */
   readonly pieces: readonly number[];
+  /** What of it goes into other products. */
+  readonly taken: readonly Taken[];
   readonly batch: Batch;
   readonly plan: PlannedDough;
   readonly tasks: readonly Task[];
@@ -68,21 +73,61 @@ export function productionOf(asked: Asked): Production {
 
 function doughDays({ days, orders, formulas, making, machines, earlier, changes }: Asked): DoughDay[] {
   const codeOf = batchCodes(formulas.map(({ name }) => name));
-  return formulas.flatMap((formula) => {
-    const bySize = formula.sizes.map(({ size }) => {
-      const item = { product: formula.name, size };
-      return piecesMade(orderedByDay(days, orders, item), making.get(itemKey(item)) ?? PIECE_BY_PIECE);
-    });
-    return days.flatMap((day, at): DoughDay[] => {
-      const pieces = bySize.map((made) => made[at] ?? 0);
-      const code = codeOf(formula.name, day);
-      const capacity = roomiest(machines);
-      const batch = batchOf({ ...formula, mixerLimit: lesser(formula.mixerLimit, capacity) }, pieces);
-      if (batch.mixes === 0) return [];
-      const plan = plannedDough(formula, day, code, pieces, batch, machines, earlier.get(code) ?? 0);
-      return [{ formula, day, code, pieces, batch, plan, tasks: formula.ready === null ? [] : tasksOf(plan, changes) }];
-    });
+  const piecesOf = new Map<string, readonly number[]>();
+  const made = (item: Item) => {
+    const key = itemKey(item);
+    const known = piecesOf.get(key) ?? piecesMade(orderedByDay(days, orders, item), making.get(key) ?? PIECE_BY_PIECE);
+    piecesOf.set(key, known);
+    return known;
+  };
+  const amounts = amountsOf(formulas, made, days.length);
+  const capacity = roomiest(machines);
+  const planned = new Map<Formula, DoughDay[]>();
+  // What goes into other doughs has to be there when those are mixed.
+  for (const formula of takersFirst(formulas))
+    planned.set(
+      formula,
+      days.flatMap((day, at): DoughDay[] => {
+        const { pieces = [], all = 0, taken = [] } = amounts.get(formula.name)?.[at] ?? {};
+        const code = codeOf(formula.name, day);
+        const batch = batchFrom({ ...formula, mixerLimit: lesser(formula.mixerLimit, capacity) }, all);
+        if (batch.mixes === 0) return [];
+        const ready = readyAt(formula, day, [...planned.values()].flat(), changes);
+        const plan = plannedDough(
+          formula,
+          ready ?? clockOf(day, 0),
+          code,
+          pieces,
+          taken,
+          batch,
+          machines,
+          earlier.get(code) ?? 0,
+        );
+        return [
+          { formula, day, code, pieces, taken, batch, plan, tasks: ready === null ? [] : tasksOf(plan, changes) },
+        ];
+      }),
+    );
+  return formulas.flatMap((formula) => planned.get(formula) ?? []);
+}
+
+/** When its formula has it ready, or the first dough that takes it is mixed, whichever is first; null where nobody knows. */
+function readyAt(
+  { ready, uses = [] }: Formula,
+  day: number,
+  others: readonly DoughDay[],
+  changes: readonly ClockChange[],
+): Clock | null {
+  const takers = uses.flatMap((use) =>
+    "dough" in use ? others.filter((one) => one.formula.name === use.dough && one.day === day) : [],
+  );
+  const starts = takers.flatMap(({ tasks, formula }) => {
+    const start = firstStart(tasks, formula.mixStep) ?? tasks.find(({ mix }) => mix > 0)?.start;
+    return start === undefined || start === null ? [] : [clockAt(start, changes)];
   });
+  const own = ready === null ? [] : [clockOf(day, ready)];
+  const all = [...own, ...starts];
+  return all.length === 0 ? null : clock(Math.min(...all));
 }
 
 /** What the largest mixer takes; null where nobody said. */
@@ -97,22 +142,24 @@ const lesser = (one: number | null, other: number | null): number | null =>
 
 function plannedDough(
   formula: Formula,
-  day: number,
+  ready: Clock,
   id: string,
   pieces: readonly number[],
+  taken: readonly Taken[],
   batch: Batch,
   machines: readonly Machine[],
   earlier: number,
 ): PlannedDough {
   const { name: dough, steps, mixStep, ovenStep, holds, ovenTakes, reload, preferment } = formula;
-  const all = pieces.reduce((sum, one) => sum + one, 0);
+  // Pieces that go into other products lie on trays like the others.
+  const all = [...pieces, ...taken.map((one) => one.pieces ?? 0)].reduce((sum, one) => sum + one, 0);
   const holders = holds === null || !(holds > 0) ? null : Math.ceil((all / holds) * (1 - 1e-9));
   const heat = steps.find(({ name }) => name.trim().toLowerCase() === ovenStep.trim().toLowerCase())?.temperature;
   const load = ovenTakes === null || holders === null ? null : Math.min(ovenTakes, Math.ceil(holders / batch.mixes));
   return {
     id,
     dough,
-    ready: clockOf(day, formula.ready ?? 0),
+    ready,
     steps,
     mixes: batch.mixes,
     holders,

@@ -111,11 +111,17 @@ function listedSheet(formulas: readonly Seen[], values: readonly Seen[]): Listed
   }
   const value = (name: string) => values[placeOf(listColumn(name))] ?? "";
   const lines = (name: string) => String(value(name)).split(BETWEEN);
-  const numbered = (name: string) =>
+  const figures = (name: string) =>
     String(value(name))
       .split(" ")
-      .filter((one) => /^\d+$/.test(one))
-      .map(Number);
+      .map((one) => (/^-?\d+$/.test(one) ? Number(one) / 1e6 : null));
+  const numbered = (name: string) =>
+    LISTED.find(({ of }) => of === name)?.is === "figures"
+      ? figures(name).flatMap((one, at) => (one === null ? [] : [at]))
+      : String(value(name))
+          .split(" ")
+          .filter((one) => /^\d+$/.test(one))
+          .map(Number);
   const [names, kinds] = [lines("ingredient"), lines("kind")];
   const rows = zones.get("ingredient")?.rows;
   if (rows === undefined || names.length !== rows || kinds.length !== rows || !zones.has("grams")) return null;
@@ -135,10 +141,7 @@ function listedSheet(formulas: readonly Seen[], values: readonly Seen[]): Listed
     text: (name) => String(value(name)).trim(),
     column: (name) => lines(name).map((line) => line.trim()),
     numbered,
-    figures: (name) =>
-      String(value(name))
-        .split(" ")
-        .map((one) => (/^-?\d+$/.test(one) ? Number(one) / 1e6 : null)),
+    figures,
   };
   return { sheet, tab };
 }

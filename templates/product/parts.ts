@@ -100,6 +100,7 @@ const weights: readonly ColumnModel[] = [
   numbers("is_counted", "Is counted", `=ARRAYFORMULA((LOWER(${cleanText("@part_unit")})="each")*1)`),
   numbers("is_packaging", "Is packaging", `=ARRAYFORMULA((LOWER(${cleanText("@kind")})="packaging")*1)`),
   helper("name_counted", "Name, if it is weighed", showWhere("@ingredient", "@counts*(@is_counted=0)=1")),
+  helper("count_name", "Name, if it is counted", showWhere("@ingredient", "@counts*@is_counted=1")),
   helper("kind_counted", "Type, if it is weighed", '=ARRAYFORMULA(IF(@counts*(@is_counted=0)=1;"other";""))'),
   numbers(
     "gross",

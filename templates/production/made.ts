@@ -6,6 +6,7 @@ import {
   type DoughShape,
   dayColumns,
   daysOf,
+  letters,
   linkName,
   type ProductionShape,
   pageColumns,
@@ -72,6 +73,7 @@ export function madeHelpers(shape: ProductionShape): Line[] {
     "Key",
     "Dough of a piece",
     ...["Wanted", "Short", "Made", "Dough"].flatMap((says) => days.map((day) => `${says}, day ${day}`)),
+    ...partDoughs(shape).map((dough) => `${shape.doughs[dough]?.name} in a piece`),
   ];
   return [
     { cells: [] },
@@ -79,6 +81,10 @@ export function madeHelpers(shape: ProductionShape): Line[] {
     ...shape.items.map((_, at): Line => ({ cells: itemHelpers(shape, at) })),
   ];
 }
+
+/** Doughs that are parts of other products. */
+const partDoughs = ({ doughs }: ProductionShape): number[] =>
+  doughs.flatMap(({ inItems }, dough) => (inItems.length === 0 ? [] : [dough]));
 
 function itemHelpers(shape: ProductionShape, index: number): CellModel[] {
   const at = index + 1;
@@ -119,6 +125,15 @@ function itemHelpers(shape: ProductionShape, index: number): CellModel[] {
     ...days.map((day, place) =>
       cell(2 + 3 * n + place, `d_${at}_${day}`, `=IF(COUNT(@each_${at})=0;0;@m_${at}_${day}*@each_${at})`),
     ),
+    ...partDoughs(shape).map((dough, place) =>
+      cell(
+        2 + 4 * n + place,
+        `per_${at}_${dough + 1}`,
+        shape.doughs[dough]?.inItems.includes(index)
+          ? `=N([${linkName("part_of", dough * shape.items.length + index)}])`
+          : "=0",
+      ),
+    ),
   ];
 }
 
@@ -133,11 +148,11 @@ export function doughsBlock(shape: ProductionShape): Block {
       {
         cells: [headCell(0, "Equal mixes within the mixer's capacity"), headCell(last + 2, "Earlier (min)", "right")],
       },
-      ...shape.doughs.map(({ from }, index): Line => {
+      ...shape.doughs.map((_, index): Line => {
         const at = index + 1;
         return {
           cells: [
-            { at: 0, role: "label", unit: "text", formula: `=@made_product_${from + 1}` },
+            { at: 0, role: "label", name: `dough_${at}`, unit: "text" },
             ...days.map(
               (day): CellModel => ({
                 at: dayAt(shape, day),
@@ -175,17 +190,41 @@ export function doughHelpers(shape: ProductionShape): Line[] {
     "Pieces without a weight",
     "Smallest of the days",
     ...["With fat", "Mixed", "Mixes", "A mix"].flatMap((says) => days.map((day) => `${says}, day ${day}`)),
+    ...(shape.doughs.some(({ inDoughs }) => inDoughs.length > 0) ? ["Of the doughs that it goes into"] : []),
   ];
   return [
     { cells: [] },
     { cells: heads.map((text, at) => ({ at, role: "helper", text })) },
-    ...shape.doughs.map((dough, at): Line => ({ cells: doughFigures(days, dough, at) })),
+    ...shape.doughs.map((_, at): Line => ({ cells: doughFigures(shape, at) })),
   ];
 }
 
-function doughFigures(days: readonly number[], { from, to }: DoughShape, index: number): CellModel[] {
+/** All of a dough on a day: of its own pieces, of those that it is a part of, and of the doughs that it goes into. */
+function allOf(
+  { items, doughs }: ProductionShape,
+  { from, to, inItems, inDoughs }: DoughShape,
+  index: number,
+  day: number,
+) {
+  const own = to > from ? [`SUM(@d_${from + 1}_${day}:@d_${to}_${day})`] : [];
   const at = index + 1;
+  const parts =
+    inItems.length === 0
+      ? []
+      : [`SUMPRODUCT(@per_1_${at}:@per_${items.length}_${at};@m_1_${day}:@m_${items.length}_${day})`];
+  const within = inDoughs.map(
+    ({ dough, isRolledIn }, place) => `@${isRolledIn ? "a" : "t"}_${dough + 1}_${day}*@into_${at}_${place + 1}`,
+  );
+  const all = [...own, ...parts, ...within];
+  return doughs.length === 0 || all.length === 0 ? "0" : all.join("+");
+}
+
+function doughFigures(shape: ProductionShape, index: number): CellModel[] {
+  const at = index + 1;
+  const days = daysOf(shape);
   const n = days.length;
+  const dough = shape.doughs[index] as DoughShape;
+  const { from, to, inDoughs } = dough;
   const cell = (place: number, name: string, formula: string): CellModel => ({
     at: place,
     role: "helper",
@@ -205,14 +244,14 @@ function doughFigures(days: readonly number[], { from, to }: DoughShape, index: 
     cell(
       3,
       `lost_${at}`,
-      `=${items.map((item) => `IF(COUNT(@each_${item})=0;SUM(@m_${item}_1:@m_${item}_${n});0)`).join("+")}`,
+      `=${items.length === 0 ? "0" : items.map((item) => `IF(COUNT(@each_${item})=0;SUM(@m_${item}_1:@m_${item}_${n});0)`).join("+")}`,
     ),
     cell(
       4,
       `smallest_${at}`,
       `=IF(MAX(@p_${at}_1:@p_${at}_${n})=0;N(@least_${at});SMALL(@p_${at}_1:@p_${at}_${n};1+SUMPRODUCT((@p_${at}_1:@p_${at}_${n}=0)*1)))`,
     ),
-    ...days.map((day, place) => cell(5 + place, `a_${at}_${day}`, `=SUM(@d_${from + 1}_${day}:@d_${to}_${day})`)),
+    ...days.map((day, place) => cell(5 + place, `a_${at}_${day}`, `=${allOf(shape, dough, index, day)}`)),
     ...days.map((day, place) => cell(5 + n + place, `t_${at}_${day}`, `=@a_${at}_${day}*N(@mixed_${at})`)),
     ...days.map((day, place) =>
       cell(
@@ -223,6 +262,9 @@ function doughFigures(days: readonly number[], { from, to }: DoughShape, index: 
     ),
     ...days.map((day, place) =>
       cell(5 + 3 * n + place, `p_${at}_${day}`, `=IF(@x_${at}_${day}=0;0;@t_${at}_${day}/@x_${at}_${day})`),
+    ),
+    ...inDoughs.map((_, place) =>
+      cell(5 + 4 * n + place, `into_${at}_${place + 1}`, `=N([${linkName(`into_${letters(index)}`, place)}])`),
     ),
   ];
 }

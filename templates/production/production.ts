@@ -93,8 +93,14 @@ function regularSays(shape: ProductionShape): string {
   return `=IF(ABS(${all.join("+")}-(${here.join("+")}))<1/2;"";"Regular orders of "&ROUND(${all.join("+")}-(${here.join("+")});0)&" pieces have no row here: build the production again. ")`;
 }
 
-const lostSays = ({ doughs }: ProductionShape): string =>
-  `=IF(SUM(@lost_1:@lost_${doughs.length})>0;SUM(@lost_1:@lost_${doughs.length})&" pieces have no weight on their formula sheets. ";"")`;
+function lostSays({ items, doughs, days }: ProductionShape): string {
+  const isOfDough = (item: number) => doughs.some(({ from, to }) => item >= from && item < to);
+  const others = items.flatMap((_, item) =>
+    isOfDough(item) ? [] : [`IF(COUNT(@each_${item + 1})=0;SUM(@m_${item + 1}_1:@m_${item + 1}_${days});0)`],
+  );
+  const lost = [`SUM(@lost_1:@lost_${doughs.length})`, ...others].join("+");
+  return `=IF(${lost}>0;${lost}&" pieces have no weight on their formula sheets. ";"")`;
+}
 
 const formulasSay = ({ columns }: ProductionShape): string =>
   `=IF(COUNT(@e_1)+COUNT(@e_${columns.length})<ROWS(@e_1)+ROWS(@e_${columns.length});"The row of the orders' formulas is damaged: undo. ";"")`;

@@ -9,7 +9,14 @@ export type OrderColumn = {
 };
 export type ItemShape = { readonly product: string; readonly size: string };
 /** A dough and the items that are made of it, counted from 0 to just before the last. */
-export type DoughShape = { readonly name: string; readonly from: number; readonly to: number };
+export type DoughShape = {
+  readonly name: string;
+  readonly from: number;
+  readonly to: number;
+  /** Items whose pieces take some of it as a part, and doughs that it goes into, counted from 0. */
+  readonly inItems: readonly number[];
+  readonly inDoughs: readonly { readonly dough: number; readonly isRolledIn: boolean }[];
+};
 
 export type ProductionShape = {
   readonly days: number;

@@ -6,9 +6,11 @@ import { linkName, plainText, said } from "./shape.ts";
 
 export type ToOrderShape = {
   readonly ingredients: readonly string[];
+  /** How many of them, the last, are counted and not weighed. */
+  readonly counted: number;
   readonly suppliers: readonly string[];
-  /** Doughs that are wanted, and levains that are fed. */
-  readonly doughs: number;
+  /** Doughs and products that are wanted, and levains that are fed. */
+  readonly products: number;
   readonly feeds: number;
   /** Rows that the ingredients of all formulas take below each other. */
   readonly stacked: number;
@@ -125,36 +127,49 @@ const HEADS = [
   "Cost",
 ];
 
-function listBlock({ ingredients }: ToOrderShape): Block {
+/** What is counted stands below what is weighed. */
+const COUNTED_LINE = headingLine("Counted (each)", COLUMNS);
+function withCounted({ ingredients, counted }: ToOrderShape, lines: readonly Line[], between: Line): Line[] {
+  const weighed = ingredients.length - counted;
+  return counted === 0 ? [...lines] : [...lines.slice(0, weighed), between, ...lines.slice(weighed)];
+}
+
+function listBlock(shape: ToOrderShape): Block {
+  const { ingredients, counted } = shape;
   return {
     block: "list",
     left: 0,
     lines: [
       headingLine("Ingredients ({weight})", COLUMNS),
       { cells: HEADS.map((text, at) => label(at, text, at > 1 ? "right" : undefined)) },
-      ...ingredients.map((_, index): Line => {
-        const at = index + 1;
-        const filled = (column: number, helperName: string, unit: CellModel["unit"] = "graded") =>
-          shown(column, unit, `=IF(@${helperName}_${at}=0;"";@${helperName}_${at})`);
-        return {
-          cells: [
-            { at: 0, role: "ruled", name: `ingredient_${at}`, unit: "text" },
-            { ...shown(1, "text", `=@supplier_${at}`, "ruled") },
-            filled(2, "need"),
-            { ...typed(3, `minimum_typed_${at}`, "graded"), when: "!larder" },
-            { ...filled(3, "minimum"), when: "larder" },
-            typed(4, `counted_${at}`, "graded"),
-            filled(5, "used"),
-            typed(6, `delivered_${at}`, "graded"),
-            filled(7, "stock"),
-            { ...filled(8, "missing"), role: "strong" },
-            { ...typed(9, `pack_typed_${at}`, "graded"), when: "!larder" },
-            { ...filled(9, "pack"), when: "larder" },
-            shown(10, "count", `=IF((@missing_${at}=0)+(@pack_${at}=0)>0;"";@packs_${at})`, "strong"),
-            filled(11, "cost", "money"),
-          ],
-        };
-      }),
+      ...withCounted(
+        shape,
+        ingredients.map((_, index): Line => {
+          const at = index + 1;
+          const amount = index < ingredients.length - counted ? "graded" : "count";
+          const filled = (column: number, helperName: string, unit: CellModel["unit"] = amount) =>
+            shown(column, unit, `=IF(@${helperName}_${at}=0;"";@${helperName}_${at})`);
+          return {
+            cells: [
+              { at: 0, role: "ruled", name: `ingredient_${at}`, unit: "text" },
+              { ...shown(1, "text", `=@supplier_${at}`, "ruled") },
+              filled(2, "need"),
+              { ...typed(3, `minimum_typed_${at}`, amount), when: "!larder" },
+              { ...filled(3, "minimum"), when: "larder" },
+              typed(4, `counted_${at}`, amount),
+              filled(5, "used"),
+              typed(6, `delivered_${at}`, amount),
+              filled(7, "stock"),
+              { ...filled(8, "missing"), role: "strong" },
+              { ...typed(9, `pack_typed_${at}`, amount), when: "!larder" },
+              { ...filled(9, "pack"), when: "larder" },
+              shown(10, "count", `=IF((@missing_${at}=0)+(@pack_${at}=0)>0;"";@packs_${at})`, "strong"),
+              filled(11, "cost", "money"),
+            ],
+          };
+        }),
+        COUNTED_LINE,
+      ),
     ],
   };
 }
@@ -173,6 +188,7 @@ function singles(): Line[] {
     { says: "Also called, in column", name: "also_column", heads: ["Also called", "also called"] },
     { says: "Price, in column", name: "price_column", heads: ["Price"] },
     { says: "Price by weight, in column", name: "each_column", heads: ["Price per kg", "Price per lb"] },
+    { says: "Price each, in column", name: "piece_column", heads: ["Price each"] },
     { says: "Minimum stock, in column", name: "minimum_column", heads: ["Minimum stock (kg)", "Minimum stock (lb)"] },
   ];
   return [
@@ -189,7 +205,7 @@ function singles(): Line[] {
           }),
         ),
         {
-          at: 5,
+          at: 6,
           role: "helper",
           name: "weight_of_priced",
           unit: "plain",
@@ -235,8 +251,17 @@ function singles(): Line[] {
 const listed = (column: string, at: number) =>
   `IF(@larder_row_${at}*@${column}_column=0;0;N(INDEX(gramwright_larder;@larder_row_${at};@${column}_column)))`;
 
+/** Days that are ordered for, and those from the count to just before them. */
+const NEEDED = "([days]>=N(@order_from))";
+const USED = "([days]>=@counted_on)*([days]<@order_from)";
+const countOn = (index: number, when: string): string => {
+  const all = `SUMPRODUCT(${when}*([${linkName("count", index)}]))`;
+  return when === NEEDED ? `=${all}` : `=IF(N(@counted_on)*N(@order_from)=0;0;${all})`;
+};
+
 /** Beside an ingredient: everything that its row shows. */
-function listHelpers({ ingredients }: ToOrderShape): Line[] {
+function listHelpers(shape: ToOrderShape): Line[] {
+  const { ingredients, counted } = shape;
   const heads = [
     "Name",
     "Row in Ingredients",
@@ -250,71 +275,78 @@ function listHelpers({ ingredients }: ToOrderShape): Line[] {
     "Packs",
     "Cost",
   ];
-  const n = ingredients.length;
+  const weighed = ingredients.length - counted;
   return [
     {
       cells: [
         { at: 0, role: "helper", unit: "text", formula: said("Needed in these rows") },
-        { at: 1, role: "helper", name: "needed_here", unit: "plain", formula: `=SUM(@need_1:@need_${n})` },
+        { at: 1, role: "helper", name: "needed_here", unit: "plain", formula: `=SUM(@need_1:@need_${weighed})` },
       ],
     },
     { cells: heads.map((text, at) => ({ at, role: "helper", unit: "text", formula: said(text) })) },
-    ...ingredients.map((_, index): Line => {
-      const at = index + 1;
-      const cell = (place: number, name: string, formula: NonNullable<CellModel["formula"]>): CellModel => ({
-        at: place,
-        role: "helper",
-        name: `${name}_${at}`,
-        unit: "plain",
-        formula,
-      });
-      const ofList = (names: string, weights: string) =>
-        `=IF(ISERROR(INDEX(@${names};1;1));0;SUMPRODUCT((${plainText(`@${names}`)}=@plain_${at})*1;@${weights}))`;
-      const either = (larder: string, without: string) => [{ when: "larder", formula: larder }, { formula: without }];
-      return {
-        cells: [
-          cell(0, "plain", `=${plainText(`@ingredient_${at}`)}`),
-          cell(
-            1,
-            "larder_row",
-            either(
-              `=ARRAYFORMULA(IFERROR(MATCH(1;(${plainText("INDEX(gramwright_larder;0;1)")}=@plain_${at})+ISNUMBER(FIND(";"&@plain_${at}&";";";"&SUBSTITUTE(LOWER(INDEX(gramwright_larder;0;MAX(1;@also_column)));"; ";";")&";"));0);0))`,
-              "=0",
-            ),
-          ),
-          {
-            ...cell(
-              2,
-              "supplier",
+    ...withCounted(
+      shape,
+      ingredients.map((_, index): Line => {
+        const at = index + 1;
+        const isCounted = index >= weighed;
+        const [times, each] = isCounted ? ["1", "piece"] : ["@weight_of_priced", "each"];
+        const cell = (place: number, name: string, formula: NonNullable<CellModel["formula"]>): CellModel => ({
+          at: place,
+          role: "helper",
+          name: `${name}_${at}`,
+          unit: "plain",
+          formula,
+        });
+        const ofList = (names: string, weights: string) =>
+          `=IF(ISERROR(INDEX(@${names};1;1));0;SUMPRODUCT((${plainText(`@${names}`)}=@plain_${at})*1;@${weights}))`;
+        const either = (larder: string, without: string) => [{ when: "larder", formula: larder }, { formula: without }];
+        return {
+          cells: [
+            cell(0, "plain", `=${plainText(`@ingredient_${at}`)}`),
+            cell(
+              1,
+              "larder_row",
               either(
-                `=IF(@larder_row_${at}*@supplier_column=0;"";INDEX(gramwright_larder;@larder_row_${at};@supplier_column)&"")`,
-                '=""',
+                `=ARRAYFORMULA(IFERROR(MATCH(1;(${plainText("INDEX(gramwright_larder;0;1)")}=@plain_${at})+ISNUMBER(FIND(";"&@plain_${at}&";";";"&SUBSTITUTE(LOWER(INDEX(gramwright_larder;0;MAX(1;@also_column)));"; ";";")&";"));0);0))`,
+                "=0",
               ),
             ),
-            unit: "text",
-          },
-          cell(3, "need", ofList("need_name", "need_weight")),
-          cell(4, "used", ofList("used_name", "used_weight")),
-          cell(5, "minimum", either(`=${listed("minimum", at)}*@weight_of_priced`, `=N(@minimum_typed_${at})`)),
-          cell(6, "stock", `=MAX(0;N(@counted_${at})-@used_${at}+N(@delivered_${at}))`),
-          cell(
-            7,
-            "missing",
-            `=IF(@need_${at}+@minimum_${at}-@stock_${at}>MAX(1;@need_${at})/10^9;@need_${at}+@minimum_${at}-@stock_${at};0)`,
-          ),
-          cell(
-            8,
-            "pack",
-            either(
-              `=IF(${listed("each", at)}=0;0;${listed("price", at)}/${listed("each", at)}*@weight_of_priced)`,
-              `=N(@pack_typed_${at})`,
+            {
+              ...cell(
+                2,
+                "supplier",
+                either(
+                  `=IF(@larder_row_${at}*@supplier_column=0;"";INDEX(gramwright_larder;@larder_row_${at};@supplier_column)&"")`,
+                  '=""',
+                ),
+              ),
+              unit: "text",
+            },
+            cell(3, "need", isCounted ? countOn(index, NEEDED) : ofList("need_name", "need_weight")),
+            cell(4, "used", isCounted ? countOn(index, USED) : ofList("used_name", "used_weight")),
+            // A minimum is entered by weight there, and as a number of what is counted.
+            cell(5, "minimum", either(`=${listed("minimum", at)}*${times}`, `=N(@minimum_typed_${at})`)),
+            cell(6, "stock", `=MAX(0;N(@counted_${at})-@used_${at}+N(@delivered_${at}))`),
+            cell(
+              7,
+              "missing",
+              `=IF(@need_${at}+@minimum_${at}-@stock_${at}>MAX(1;@need_${at})/10^9;@need_${at}+@minimum_${at}-@stock_${at};0)`,
             ),
-          ),
-          cell(9, "packs", `=IF(@pack_${at}=0;0;ROUNDUP(@missing_${at}/@pack_${at}*(1-1/10^9);0))`),
-          cell(10, "cost", either(`=@packs_${at}*${listed("price", at)}`, "=0")),
-        ],
-      };
-    }),
+            cell(
+              8,
+              "pack",
+              either(
+                `=IF(${listed(each, at)}=0;0;${listed("price", at)}/${listed(each, at)}*${times})`,
+                `=N(@pack_typed_${at})`,
+              ),
+            ),
+            cell(9, "packs", `=IF(@pack_${at}=0;0;ROUNDUP(@missing_${at}/@pack_${at}*(1-1/10^9);0))`),
+            cell(10, "cost", either(`=@packs_${at}*${listed("price", at)}`, "=0")),
+          ],
+        };
+      }),
+      { cells: [] },
+    ),
   ];
 }
 
@@ -382,7 +414,7 @@ function suppliersBlock({ suppliers, ingredients }: ToOrderShape): Block {
 }
 
 /** Doughs and feeds that are wanted: of the days that are ordered for, and of those since the count. */
-function wantedLines({ doughs, feeds }: ToOrderShape): Line[] {
+function wantedLines({ products, feeds }: ToOrderShape): Line[] {
   const cell = (at: number, name: string, formula: string, unit: CellModel["unit"] = "plain"): CellModel => ({
     at,
     role: "helper",
@@ -410,21 +442,21 @@ function wantedLines({ doughs, feeds }: ToOrderShape): Line[] {
         formula: said(text),
       })),
     },
-    ...Array.from({ length: doughs }, (_, index) => {
-      const [whole, part] = [`[${linkName("whole", index)}]`, `(1-[${linkName("chained", index)}])`];
+    ...Array.from({ length: products }, (_, index) => {
+      const [whole, bought] = [`[${linkName("whole", index)}]`, `[${linkName("bought", index)}]`];
       return line(
         index,
-        `=SUMPRODUCT(([days]>=N(@order_from))*${whole})*${part}`,
-        `=IF(N(@counted_on)*N(@order_from)=0;0;SUMPRODUCT(([days]>=@counted_on)*([days]<@order_from)*${whole})*${part})`,
+        `=SUMPRODUCT(${NEEDED}*${whole})*${bought}`,
+        `=IF(N(@counted_on)*N(@order_from)=0;0;SUMPRODUCT(${USED}*${whole})*${bought})`,
       );
     }),
-    ...Array.from({ length: feeds }, (_, index) => line(doughs + index, `=[${linkName("fed", index)}]`, "=0")),
+    ...Array.from({ length: feeds }, (_, index) => line(products + index, `=[${linkName("fed", index)}]`, "=0")),
   ];
 }
 
 /** The one call for the needs, and the same for what was used since the count. */
-function needTables({ doughs, feeds, stacked }: ToOrderShape): Table[] {
-  const last = doughs + feeds;
+function needTables({ products, feeds, stacked }: ToOrderShape): Table[] {
+  const last = products + feeds;
   const call = (from: string) =>
     `=IF(SUM(@${from}_weight_1:@${from}_weight_${last})=0;"";BAKE_RAWNEEDS(@${from}_1:@${from}_weight_${last};@stack_table))`;
   const filled = (name: string, head: string) => ({ name, head, unit: "plain", role: "helper" }) as const;

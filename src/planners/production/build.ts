@@ -8,12 +8,13 @@ import { type Links, REGULAR_NAME, type Value } from "../../../shared/sheet/mode
 import { plan } from "../../../shared/sheet/plan.ts";
 import { productionSheet } from "../../../templates/production/production.ts";
 import type { OrderColumn, ProductionShape } from "../../../templates/production/shape.ts";
-import { linkName } from "../../../templates/production/shape.ts";
+import { letters, linkName } from "../../../templates/production/shape.ts";
 import { type FormulaSheets, overAllSheets } from "../all-sheets.ts";
 import { type Overview, type SizeRow, sizesOf } from "../overview.ts";
 import { type Made, make, type Steps, withNotes } from "../steps.ts";
 import { type AskedProduction, matched, readAsked, regularOf } from "./asked.ts";
-import { eachLink, levainsOf, mixedLink, notOrdered, planned, positiveLink, type TakenLevain } from "./formula.ts";
+import { eachLink, levainsOf, mixedLink, notOrdered, positiveLink, type TakenLevain } from "./formula.ts";
+import { doughsFor, type OwnPart, plannedAll, takerOf } from "./parts.ts";
 
 /** Formula sheets up to which all their items have a row, whether they are ordered or not. */
 const FEW = 12;
@@ -48,7 +49,15 @@ function* over(found: FormulaSheets, asked: AskedProduction): Steps<Made> {
     refuse(`“${mixed.product}” counts in ${mixed.sheet.unit}, others in ${unit}. Build a production for each unit.`);
   const isFew = able.length <= FEW;
   const rows = items.filter(({ product, sheet }) => sheet.unit === unit && (isFew || ordered.has(product)));
-  const doughs = [...new Set(rows.map(({ sheet }) => sheet))];
+  const { doughs, parts } = doughsFor(
+    rows.map(({ sheet }) => sheet),
+    found.sheets,
+  );
+  const other = doughs.find((sheet) => sheet.unit !== unit);
+  if (other !== undefined)
+    refuse(
+      `“${other.name}” counts in ${other.unit}, and “${takerOf(other, parts)}” is made of it. Build both in one unit.`,
+    );
   const levains = doughs.map((sheet) => levainsOf(sheet, found.sheets));
   const names = [...new Set(levains.flat().map(({ from }) => from))];
   const customers = [...new Set([...lines, ...regular].map(({ customer }) => customer).filter((one) => one !== ""))];
@@ -60,11 +69,7 @@ function* over(found: FormulaSheets, asked: AskedProduction): Steps<Made> {
     hasCustomers: !asked.isAcross && customers.length > 0,
     orderRows: Math.max(LEAST_ROWS, grid.length),
     items: rows.map(({ product, size }) => ({ product, size })),
-    doughs: doughs.map((sheet) => ({
-      name: sheet.name,
-      from: rows.findIndex((row) => row.sheet === sheet),
-      to: rows.findIndex((row) => row.sheet === sheet) + rows.filter((row) => row.sheet === sheet).length,
-    })),
+    doughs: doughs.map((sheet) => doughShape(sheet, rows, doughs, parts)),
     levains: names.map((name) => ({
       name,
       doughs: levains.flatMap((some, at) => (some.some(({ from }) => from === name) ? [at] : [])),
@@ -76,7 +81,7 @@ function* over(found: FormulaSheets, asked: AskedProduction): Steps<Made> {
   const chains = productionOf({
     days: asked.days,
     orders: wanted,
-    formulas: doughs.map((sheet) => planned(sheet, found.sheets)),
+    formulas: plannedAll(doughs, found.sheets, parts),
     making: new Map(),
     machines: [],
     levains: settings.map(({ levain }) => levain),
@@ -89,6 +94,7 @@ function* over(found: FormulaSheets, asked: AskedProduction): Steps<Made> {
     ...Object.fromEntries(asked.days.map((day, at) => [`day_offset_${at + 1}`, day - (asked.days[0] ?? day)])),
     ...Object.fromEntries(rows.map(({ product }, at) => [`made_product_${at + 1}`, product])),
     ...Object.fromEntries(rows.map(({ size }, at) => [`made_size_${at + 1}`, size])),
+    ...Object.fromEntries(doughs.map(({ name }, at) => [`dough_${at + 1}`, name])),
     ...Object.fromEntries(columns.map(({ customer }, at) => [`customer_${at + 1}`, customer])),
     ...Object.fromEntries(names.map((name, at) => [`levain_${at + 1}`, name])),
     order_product: grid.map(({ item }) => item.product),
@@ -102,10 +108,37 @@ function* over(found: FormulaSheets, asked: AskedProduction): Steps<Made> {
     ...machineValues(doughs),
   };
   const options = { weight: unit, temperature: "C", length: "cm", parts: hasRegular ? ["regular"] : [] } as const;
-  const links = linksOf(rows, doughs, names, levains);
+  const links = linksOf(rows, doughs, names, levains, parts);
   const sheetPlan = plan(productionSheet(shape), options, values, links);
-  const notes = found.sheets.flatMap((sheet) => (ordered.has(sheet.name) ? [] : (notOrdered(sheet) ?? [])));
+  const notes = found.sheets.flatMap((sheet) =>
+    ordered.has(sheet.name) || doughs.includes(sheet) ? [] : (notOrdered(sheet) ?? []),
+  );
   return withNotes(yield* make(sheetPlan, titleOf(asked.days), found.tabs), ...notes.slice(0, 3));
+}
+
+/** Which rows are made of a dough, and what takes of it beside them. */
+function doughShape(
+  sheet: Overview,
+  rows: readonly Item[],
+  doughs: readonly Overview[],
+  parts: readonly OwnPart[],
+): ProductionShape["doughs"][number] {
+  const from = Math.max(
+    0,
+    rows.findIndex((row) => row.sheet === sheet),
+  );
+  const takers = parts.filter(({ part }) => part === sheet);
+  return {
+    name: sheet.name,
+    from,
+    to: from + rows.filter((row) => row.sheet === sheet).length,
+    inItems: rows.flatMap((row, at) =>
+      !doughs.includes(row.sheet) && takers.some(({ taker }) => taker === row.sheet) ? [at] : [],
+    ),
+    inDoughs: takers.flatMap(({ taker, isRolledIn }) =>
+      doughs.includes(taker) ? [{ dough: doughs.indexOf(taker), isRolledIn }] : [],
+    ),
+  };
 }
 
 function columnsOf({ days, isAcross }: AskedProduction, customers: readonly string[]): OrderColumn[] {
@@ -213,12 +246,24 @@ function linksOf(
   doughs: readonly Overview[],
   names: readonly string[],
   taken: readonly (readonly TakenLevain[])[],
+  parts: readonly OwnPart[],
 ): Links {
   const links: Record<string, string> = {};
   rows.forEach(({ sheet, row }, at) => {
     links[linkName("each", at)] = eachLink(sheet, row);
   });
   doughs.forEach((sheet, at) => {
+    const takers = parts.filter(({ part }) => part === sheet);
+    rows.forEach((row, item) => {
+      const some = takers.filter(({ taker }) => taker === row.sheet).map(({ link }) => link);
+      if (some.length > 0 && !doughs.includes(row.sheet))
+        links[linkName("part_of", at * rows.length + item)] = some.join("+");
+    });
+    takers
+      .filter(({ taker }) => doughs.includes(taker))
+      .forEach(({ link }, place) => {
+        links[linkName(`into_${letters(at)}`, place)] = link;
+      });
     links[linkName("mixed", at)] = mixedLink(sheet);
     links[linkName("limit", at)] = positiveLink(sheet, "mixer_limit");
     links[linkName("least", at)] = positiveLink(sheet, "mixer_least");

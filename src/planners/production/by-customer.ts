@@ -10,6 +10,7 @@ import { type FormulaSheets, overAllSheets } from "../all-sheets.ts";
 import { sizesOf } from "../overview.ts";
 import { type Made, make, type Steps } from "../steps.ts";
 import { sheetOf } from "./night.ts";
+import { doughsFor } from "./parts.ts";
 import { type OrderNow, type ProductionNow, readProduction } from "./read.ts";
 
 export function* buildByCustomer({ sheet }: Readonly<Record<string, unknown>>): Steps<Made> {
@@ -19,7 +20,7 @@ export function* buildByCustomer({ sheet }: Readonly<Record<string, unknown>>): 
 
 function* notes(found: FormulaSheets, now: ProductionNow): Steps<Made> {
   if (now.orders.length === 0) refuse("Nothing is ordered yet. Enter orders on the production sheet first.");
-  const codeOf = batchCodes(now.doughs.map(({ name }) => name));
+  const codeOf = codesOf(now, found);
   const groups = grouped(now);
   const links: Record<string, string> = { ordered: orderedLink(now) };
   let row = 0;
@@ -36,6 +37,19 @@ function* notes(found: FormulaSheets, now: ProductionNow): Steps<Made> {
   const options = { weight: now.unit, temperature: "C", length: "cm", parts: [] } as const;
   const title = `By customer ${now.title.replace(/^Production /, "")}`;
   return yield* make(plan(byCustomerSheet(customers), options, values, links), title, [...found.tabs, now.tab]);
+}
+
+/** A product of parts has a code of its own, and says those of its parts: a lot of one leads to whoever got it. */
+function codesOf({ doughs, items }: ProductionNow, found: FormulaSheets): (product: string, day: number) => string {
+  const { parts } = doughsFor(
+    items.map(({ product }) => sheetOf(found, product)),
+    found.sheets,
+  );
+  const products = items.map(({ product }) => product).filter((name) => !doughs.some((one) => one.name === name));
+  const codeOf = batchCodes([...doughs.map(({ name }) => name), ...products]);
+  const inside = (name: string): string[] =>
+    parts.flatMap(({ taker, part }) => (taker.name === name ? [part.name, ...inside(part.name)] : []));
+  return (product, day) => [product, ...new Set(inside(product))].map((name) => codeOf(name, day)).join(", ");
 }
 
 type Group = { readonly customer: string; readonly day: number; readonly orders: OrderNow[] };

@@ -4,6 +4,7 @@ import type { CardAmount, CardData } from "../../../shared/card/data.ts";
 import { staffCard } from "../../../shared/card/staff-card.ts";
 import { cardHeights } from "../../../shared/card/type-size.ts";
 import { clockAt, clockText, dayOf, dayWords, isoOf } from "../../../shared/production/clock.ts";
+import type { DoughDay } from "../../../shared/production/plan.ts";
 import type { Task } from "../../../shared/production/timetable.ts";
 import type { NightPage } from "../../../shared/protocol/bench.ts";
 import { plan, type SheetPlan } from "../../../shared/sheet/plan.ts";
@@ -74,15 +75,32 @@ function ofShift(data: CardData, night: Night, { of, at }: Mixing, times: number
     from: `${of.code} · ${mixed}ready ${dayWords(of.day)} · from “${now.tab.name}” and “${of.formula.name}”`,
     mixerLimit: limitOf(night, data.mixerLimit),
     // As the formula sheet would have them: the card makes so many times as much.
-    pieces: of.pieces.reduce((sum, one) => sum + one, 0) / times,
-    sizes: data.sizes.map((size, place) => ({
-      ...size,
-      pieces: of.formula.sizes.length > 1 ? (of.pieces[place] ?? 0) / times : null,
-    })),
+    pieces: piecesIn(of) === 0 ? null : piecesIn(of) / times,
+    sizes: [
+      ...data.sizes.map((size, place) => ({
+        ...size,
+        pieces: of.formula.sizes.length + of.taken.length > 1 ? (of.pieces[place] ?? 0) / times : null,
+      })),
+      ...partSizes(night, of, times),
+    ],
     added: isChained ? data.added.filter(({ isFeed }) => isFeed !== true) : data.added,
     facts: [...feeds, ...data.facts],
     timed: of.tasks.length === 0 ? data.timed : timesOf(of.tasks, data, night),
   };
+}
+
+const piecesIn = ({ pieces, taken }: DoughDay): number =>
+  [...pieces, ...taken.map((one) => one.pieces ?? 0)].reduce((sum, one) => sum + one, 0);
+
+/** What each piece of other products takes of it; without what they waste, which is scaled besides. */
+function partSizes({ parts }: Night, { formula, taken }: DoughDay, times: number): CardData["sizes"] {
+  return taken.flatMap(({ by, pieces }) => {
+    const own = parts.find(({ taker, part }) => taker.name === by && part.name === formula.name);
+    if (own === undefined || pieces === null) return [];
+    const row = own.taker.column("ingredient").findIndex((name) => name.toLowerCase() === own.row.toLowerCase());
+    const weight = own.taker.figures("part_each")[row];
+    return weight === null || weight === undefined ? [] : [{ name: by, weight, pieces: pieces / times }];
+  });
 }
 
 /** The mixer's limit as the production sheet has it: the formula's, and what the largest mixer takes. */

@@ -1,4 +1,6 @@
 // What a formula sheet tells the production: its items, its doughs, and its cells as other sheets refer to them.
+
+import type { Use } from "../../../shared/production/amounts.ts";
 import type { Formula } from "../../../shared/production/plan.ts";
 import type { Links } from "../../../shared/sheet/model.ts";
 import { linkName } from "../../../templates/production/shape.ts";
@@ -93,7 +95,7 @@ function readyOf(sheet: Overview): number | null {
 const MIXES = /^(?:mix|knead)/i;
 
 /** The formula as the timetable and the chain of feeds plan with it. */
-export function planned(sheet: Overview, all: readonly Overview[]): Formula {
+export function planned(sheet: Overview, all: readonly Overview[], uses: readonly Use[] = []): Formula {
   const names = sheet.column("step");
   const minutes = sheet.figures("step_minutes");
   const heat = sheet.figures("step_temp");
@@ -105,8 +107,7 @@ export function planned(sheet: Overview, all: readonly Overview[]): Formula {
   const isBuilt = sheet.zone("levain") !== undefined;
   const hasPreferment = !isBuilt && (sheet.number("pre_weight") ?? 0) > 0 && hours !== null;
   const preStep = sheet.text("pre_step");
-  const [dough, whole] = [sheet.number("dough"), sheet.number("dough_in_all")];
-  const mixed = dough === null || whole === null || !(whole > 0) ? 1 : dough / whole;
+  const mixed = mixedOf(sheet);
   return {
     name: sheet.name,
     rows: [],
@@ -129,7 +130,14 @@ export function planned(sheet: Overview, all: readonly Overview[]): Formula {
       part,
       step: own ? preStep : (names.find((name) => MIXES.test(name)) ?? ""),
     })),
+    uses,
   };
+}
+
+/** What is mixed of all that is divided, as it is now. */
+export function mixedOf(sheet: Overview): number {
+  const [dough, whole] = [sheet.number("dough"), sheet.number("dough_in_all")];
+  return dough === null || whole === null || !(whole > 0) ? 1 : dough / whole;
 }
 
 export const linksFor = (what: string, links: readonly string[]): Links =>

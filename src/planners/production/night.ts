@@ -8,13 +8,15 @@ import { type FormulaSheets, overAllSheets } from "../all-sheets.ts";
 import type { Overview } from "../overview.ts";
 import type { Steps } from "../steps.ts";
 import { readDay } from "./asked.ts";
-import { planned } from "./formula.ts";
+import { levainsOf } from "./formula.ts";
+import { doughsFor, type OwnPart, plannedAll, takerOf } from "./parts.ts";
 import { type DoughNow, type ProductionNow, readProduction } from "./read.ts";
 
 export type Night = {
   readonly now: ProductionNow;
   readonly found: FormulaSheets;
   readonly plan: Production;
+  readonly parts: readonly OwnPart[];
   /** From one clock to just before the other; null where the whole production is meant. */
   readonly shift: { readonly from: Clock; readonly to: Clock } | null;
   readonly changes: readonly ClockChange[];
@@ -31,7 +33,12 @@ export function* overNight<T>(asked: Raw, build: (night: Night) => Steps<T>): St
 
 function nightOf(now: ProductionNow, found: FormulaSheets, shift: Night["shift"]): Night {
   const sheets = now.doughs.map(({ name }) => sheetOf(found, name));
-  const formulas = sheets.map((sheet) => planned(sheet, found.sheets));
+  const { doughs, parts } = doughsFor(
+    now.items.map(({ product }) => sheetOf(found, product)),
+    found.sheets,
+  );
+  mustPlan(now, doughs, parts, found.sheets);
+  const formulas = plannedAll(sheets, found.sheets, parts);
   const [first, last] = [now.days[0] ?? 0, now.days[now.days.length - 1] ?? 0];
   const changes = clockChanges(first - 7, last + 2, offsetHere);
   const codeOf = batchCodes(formulas.map(({ name }) => name));
@@ -48,12 +55,28 @@ function nightOf(now: ProductionNow, found: FormulaSheets, shift: Night["shift"]
     changes,
   });
   mustAgree(now, plan);
-  return { now, found, plan, shift, changes };
+  return { now, found, plan, parts, shift, changes };
 }
 
 export function sheetOf(found: FormulaSheets, name: string): Overview {
   const sheet = found.sheets.find((one) => one.name === name);
   return sheet ?? refuse(`There is no formula sheet “${name}” any more. Build the production again.`);
+}
+
+/** A formula may have got an ingredient with a sheet of its own since the production was built. */
+export function mustPlan(
+  { tab, doughs: planned, levains }: ProductionNow,
+  doughs: readonly Overview[],
+  parts: readonly OwnPart[],
+  all: readonly Overview[],
+): void {
+  const other = doughs.find(({ name }) => !planned.some((one) => one.name === name));
+  if (other !== undefined)
+    refuse(`“${takerOf(other, parts)}” is made of “${other.name}”, which “${tab.name}” does not plan. Build it again.`);
+  for (const sheet of doughs)
+    for (const { from } of levainsOf(sheet, all))
+      if (!levains.some(({ levain }) => levain.name === from))
+        refuse(`“${sheet.name}” takes “${from}”, which “${tab.name}” does not feed. Build it again.`);
 }
 
 /** By how many minutes the wall is ahead of the world's time where the page is open. */

@@ -16,8 +16,9 @@ export type Figure = { readonly value: number; readonly at: string };
 export type ItemNow = {
   readonly product: string;
   readonly size: string;
-  /** Pieces made on each day. */
+  /** Pieces made on each day, and the days' figures in one row. */
   readonly made: readonly Figure[];
+  readonly madeRow: string;
 };
 export type DoughNow = {
   readonly name: string;
@@ -132,6 +133,7 @@ export function productionNow(seen: SeenSheet): ProductionNow {
       product: says(row, 0),
       size: says(row, 1),
       made: figures(row, heading(items.head, "Made, day 1")),
+      madeRow: reference(row, heading(items.head, "Made, day 1"), count),
     })),
     doughs: doughs.rows.map((row) => ({
       name: says(row, 0),

@@ -1,14 +1,15 @@
 // The sheet of what to order for a production.
-import { refuse } from "../../../shared/base/refusal.ts";
 import { LARDER_NAME, type Links } from "../../../shared/sheet/model.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
-import { linkName } from "../../../templates/production/shape.ts";
+import { linkName, plainText } from "../../../templates/production/shape.ts";
 import { toOrderSheet } from "../../../templates/production/to-order.ts";
 import { type FormulaSheets, overAllSheets } from "../all-sheets.ts";
 import type { Overview } from "../overview.ts";
 import { type Made, make, type Steps } from "../steps.ts";
-import { levainsOf, mixedLink, type TakenLevain, text } from "./formula.ts";
-import { type LevainNow, type ProductionNow, readProduction } from "./read.ts";
+import { levainsOf, mixedLink, text } from "./formula.ts";
+import { mustPlan, sheetOf } from "./night.ts";
+import { doughsFor, isFinished, type OwnPart } from "./parts.ts";
+import { type ProductionNow, readProduction } from "./read.ts";
 
 const SPARE_ROWS = 20;
 
@@ -17,30 +18,52 @@ export function* buildToOrder({ sheet }: Readonly<Record<string, unknown>>): Ste
   return yield* overAllSheets({ cells: [LARDER_NAME] }, (found) => over(found, production));
 }
 
+/** What is wanted of a product: how much of it on each day in one row, and what of that is bought. */
+type Wanted = {
+  readonly sheet: Overview;
+  readonly row: string;
+  readonly bought: string;
+  readonly made: readonly string[];
+};
+
 function* over(found: FormulaSheets, production: ProductionNow): Steps<Made> {
   const { sheets, tabs, names: known } = found;
-  const doughs = production.doughs.map(({ name }) => {
-    const sheet = sheets.find((one) => one.name === name);
-    return sheet ?? refuse(`There is no formula sheet “${name}” any more. Build the production again.`);
-  });
-  const taken = doughs.map((sheet) => levainsOf(sheet, sheets));
+  const { doughs, finished, parts } = plannedSheets(found, production);
   const chained = new Set(production.levains.map(({ levain }) => levain.name));
-  const nested = reachable(doughs, sheets, taken, chained);
+  const wanted = [
+    ...doughs.map(
+      (sheet, at): Wanted => wantedDough(sheet, production.doughs[at]?.wholeRow ?? "0", parts, sheets, chained),
+    ),
+    ...finished.map((sheet): Wanted => wantedProduct(sheet, production, parts)),
+  ].filter(({ sheet, made }) => boughtNames(sheet, made).length > 0);
   const feeds = production.levains;
-  const raw = rawNames(nested, taken, doughs, sheets, feeds);
   const suppliers = supplierBy(known.get(LARDER_NAME)?.values ?? []);
-  const sorted = [...raw].sort((a, b) => rank(suppliers, a) - rank(suppliers, b) || (a < b ? -1 : 1));
-  const stacks = nested.map((sheet) => stackOf(sheet, taken[doughs.indexOf(sheet)] ?? [], chained));
+  const bySupplier = (names: readonly string[]) =>
+    unique(names).sort((a, b) => rank(suppliers, a) - rank(suppliers, b) || (a < b ? -1 : 1));
+  const weighed = bySupplier([
+    ...wanted.flatMap(({ sheet, made }) => boughtNames(sheet, made)),
+    ...feeds.map(({ flour }) => flour),
+  ]);
+  const counted = bySupplier(finished.flatMap((sheet) => sheet.column("count_name")));
+  const stacks = wanted.map(stackOf);
   const shape = {
-    ingredients: sorted,
+    ingredients: [...weighed, ...counted],
+    counted: counted.length,
     suppliers: [...new Set(suppliers.values())].filter((one) => one !== "").sort(),
-    doughs: doughs.length,
+    products: wanted.length,
     feeds: feeds.length,
     stacked: stacks.reduce((sum, { rows }) => sum + rows, 0) + 2 * feeds.length + SPARE_ROWS,
   };
-  const parts = known.has(LARDER_NAME) ? ["larder"] : [];
-  const links = linksOf(production, doughs, taken, chained, stacks, waterOf(doughs));
-  const options = { weight: production.unit, temperature: "C", length: "cm", parts } as const;
+  const links = {
+    ...linksOf(production, wanted, stacks, waterOf(doughs)),
+    ...countLinks(production, finished, counted, weighed.length),
+  };
+  const options = {
+    weight: production.unit,
+    temperature: "C",
+    length: "cm",
+    parts: known.has(LARDER_NAME) ? ["larder"] : [],
+  } as const;
   const title = `To order ${production.title.replace(/^Production /, "")}`;
   return yield* make(
     plan(
@@ -54,33 +77,87 @@ function* over(found: FormulaSheets, production: ProductionNow): Steps<Made> {
   );
 }
 
+/** Doughs in the order of the production sheet, and products that are put together from parts. */
+function plannedSheets(found: FormulaSheets, production: ProductionNow) {
+  const doughs = production.doughs.map(({ name }) => sheetOf(found, name));
+  const products = production.items.map(({ product }) => sheetOf(found, product));
+  const { doughs: needed, parts } = doughsFor(products, found.sheets);
+  mustPlan(production, needed, parts, found.sheets);
+  return { doughs, finished: [...new Set(products.filter(isFinished))], parts };
+}
+
+/** Without what comes out of a chain of feeds, and without what is mixed for it by a formula of its own. */
+function wantedDough(
+  sheet: Overview,
+  row: string,
+  parts: readonly OwnPart[],
+  all: readonly Overview[],
+  chained: ReadonlySet<string>,
+): Wanted {
+  const fed = levainsOf(sheet, all).filter(({ from }) => chained.has(from));
+  const own = parts.filter(({ taker }) => taker === sheet);
+  const ofMixed = [
+    ...fed.map(({ link }) => link),
+    ...own.filter(({ isRolledIn }) => !isRolledIn).map(({ weighedLink }) => weighedLink),
+  ];
+  const ofWhole = [
+    ...(ofMixed.length === 0 ? [] : [`(${ofMixed.join("+")})*${mixedLink(sheet)}`]),
+    ...own.filter(({ isRolledIn }) => isRolledIn).map(({ weighedLink }) => weighedLink),
+  ];
+  const built = fed.some(({ isBuilt }) => isBuilt) ? [BUILT] : [];
+  return {
+    sheet,
+    row,
+    bought: `(1${ofWhole.map((part) => `-${part}`).join("")})`,
+    made: [...built, ...fed.map((one) => one.row), ...own.map((one) => one.row)].filter((one) => one !== ""),
+  };
+}
+/** Stands for the levain that a formula builds itself out of its own flour and water. */
+const BUILT = "\n";
+
+/** What is bought of the parts that a piece takes. */
+function wantedProduct(sheet: Overview, production: ProductionNow, parts: readonly OwnPart[]): Wanted {
+  const own = parts.filter(({ taker }) => taker === sheet);
+  const rows = production.items.filter(({ product }) => product === sheet.name).map(({ madeRow }) => madeRow);
+  const [pieces, weights] = [cell(sheet, "pieces"), cell(sheet, "grams")];
+  return {
+    sheet,
+    row: rows.length === 1 ? (rows[0] ?? "0") : `(${rows.join("+")})`,
+    bought: `(IF(N(${pieces})>0;SUM(${weights})/${pieces};0)${own.map(({ weighedLink }) => `-${weighedLink}`).join("")})`,
+    made: own.map((one) => one.row),
+  };
+}
+
+/** Counted parts of products, such as bags: how many of a name, for what is made on the days. */
+function countLinks(
+  { items }: ProductionNow,
+  finished: readonly Overview[],
+  counted: readonly string[],
+  before: number,
+): Links {
+  return Object.fromEntries(
+    counted.map((name, at) => {
+      const parts = finished.flatMap((sheet) => {
+        if (!sheet.column("count_name").some((one) => plainName(one) === plainName(name))) return [];
+        const each = `SUMPRODUCT((${plainText(cell(sheet, "count_name"))}=${text(plainName(name))})*1;${cell(sheet, "gross")})`;
+        return items.flatMap(({ product, madeRow }) => (product === sheet.name ? [`${madeRow}*${each}`] : []));
+      });
+      return [linkName("count", before + at), parts.join("+")];
+    }),
+  );
+}
+
+const unique = (names: readonly string[]): string[] => {
+  const byName = new Map<string, string>();
+  for (const name of names) if (name !== "" && !byName.has(plainName(name))) byName.set(plainName(name), name);
+  return [...byName.values()];
+};
+
 /** Values of cells that are counted from 1. */
 const numbered = (name: string, values: readonly string[]): Record<string, string> =>
   Object.fromEntries(values.map((value, at) => [`${name}_${at + 1}`, value]));
 
 const plainName = (name: string): string => name.trim().toLowerCase();
-
-/** The doughs' sheets and those of their ingredients, to any depth. */
-function reachable(
-  doughs: readonly Overview[],
-  all: readonly Overview[],
-  taken: readonly (readonly TakenLevain[])[],
-  chained: ReadonlySet<string>,
-): Overview[] {
-  const seen: Overview[] = [...doughs];
-  for (let at = 0; at < seen.length; at++) {
-    const sheet = seen[at] as Overview;
-    const fed = (taken[doughs.indexOf(sheet)] ?? [])
-      .filter(({ from }) => chained.has(from))
-      .map(({ row }) => plainName(row));
-    for (const { name } of partsOf(sheet)) {
-      if (fed.includes(plainName(name))) continue;
-      const own = all.find((one) => plainName(one.name) === plainName(name));
-      if (own !== undefined && !seen.includes(own)) seen.push(own);
-    }
-  }
-  return seen;
-}
 
 /** Its ingredients, and what is rolled into its dough. */
 function partsOf(sheet: Overview): { name: string }[] {
@@ -88,25 +165,10 @@ function partsOf(sheet: Overview): { name: string }[] {
   return [...sheet.parts, ...(fat !== "" && sheet.number("roll_in") !== null ? [{ name: fat }] : [])];
 }
 
-/** What is bought: names that have no formula sheet among these, each once. */
-function rawNames(
-  nested: readonly Overview[],
-  taken: readonly (readonly TakenLevain[])[],
-  doughs: readonly Overview[],
-  all: readonly Overview[],
-  feeds: readonly LevainNow[],
-): Set<string> {
-  const names = new Map<string, string>();
-  const add = (name: string) => {
-    if (name !== "" && !names.has(plainName(name))) names.set(plainName(name), name);
-  };
-  for (const sheet of nested) {
-    const fed = (taken[doughs.indexOf(sheet)] ?? []).map(({ row }) => plainName(row));
-    for (const { name } of partsOf(sheet))
-      if (!fed.includes(plainName(name)) && !all.some((one) => plainName(one.name) === plainName(name))) add(name);
-  }
-  for (const { flour } of feeds) add(flour);
-  return new Set(names.values());
+/** Its ingredients that are not made by themselves. */
+function boughtNames(sheet: Overview, made: readonly string[]): string[] {
+  const others = made.map(plainName);
+  return partsOf(sheet).flatMap(({ name }) => (name === "" || others.includes(plainName(name)) ? [] : [name]));
 }
 
 const NO_SUPPLIER = 1e6;
@@ -133,15 +195,16 @@ function supplierBy(rows: readonly (readonly unknown[])[]): Map<string, string> 
 type Stack = { readonly products: string; readonly names: string; readonly weights: string; readonly rows: number };
 const cell = (sheet: Overview, name: string): string => sheet.reference(name) ?? '""';
 
-/** A formula's ingredients without what comes out of a chain of feeds. */
-function stackOf(sheet: Overview, taken: readonly TakenLevain[], chained: ReadonlySet<string>): Stack {
+/** What is bought of its ingredients. */
+function stackOf({ sheet, made }: Wanted): Stack {
   const [names, weights] = [cell(sheet, "ingredient"), cell(sheet, "grams")];
-  const fed = taken.filter(({ from }) => chained.has(from));
-  const isBuilt = fed.some((one) => one.isBuilt);
-  const left = isBuilt ? `${weights}*(1-${cell(sheet, "pre_part")})` : weights;
-  const rows = fed.filter((one) => !one.isBuilt).map(({ row }) => `(LOWER(${names})=${text(plainName(row))})`);
+  const left = made.includes(BUILT) ? `${weights}*(1-${cell(sheet, "pre_part")})` : weights;
+  const others = made.filter((one) => one !== BUILT);
+  const rows = others.map((row) => `(${plainText(names)}=${text(plainName(row))})`);
   const kept = rows.length === 0 ? left : `IF(1*${rows.join("+")}>0;0;${left})`;
-  const fat = sheet.text("roll_in_name") !== "" && sheet.number("roll_in") !== null;
+  const fatName = sheet.text("roll_in_name");
+  const fat =
+    fatName !== "" && sheet.number("roll_in") !== null && !others.some((one) => plainName(one) === plainName(fatName));
   return {
     products: `IF(ROW(${names})=MIN(ROW(${names}));${text(sheet.name)};"")${fat ? ';""' : ""}`,
     names: `IF(LEN(${names})=0;"";${names})${fat ? `;${cell(sheet, "roll_in_name")}` : ""}`,
@@ -155,23 +218,20 @@ const waterOf = (doughs: readonly Overview[]): string =>
   doughs.flatMap(({ parts }) => parts).find(({ kind }) => /^water/i.test(kind))?.name || "Water";
 
 function linksOf(
-  { days, dayRow, doughs: now, levains }: ProductionNow,
-  doughs: readonly Overview[],
-  taken: readonly (readonly TakenLevain[])[],
-  chained: ReadonlySet<string>,
+  { days, dayRow, levains }: ProductionNow,
+  wanted: readonly Wanted[],
   stacks: readonly Stack[],
   water: string,
 ): Links {
   const links: Record<string, string> = { days: dayRow, first_day: String(days[0] ?? 0) };
-  doughs.forEach((sheet, at) => {
-    const parts = (taken[at] ?? []).filter(({ from }) => chained.has(from)).map(({ link }) => link);
+  wanted.forEach(({ sheet, row, bought }, at) => {
     links[linkName("wanted", at)] = text(sheet.name);
-    links[linkName("whole", at)] = now[at]?.wholeRow ?? "0";
-    links[linkName("chained", at)] = parts.length === 0 ? "0" : `(${parts.join("+")})*${mixedLink(sheet)}`;
+    links[linkName("whole", at)] = row;
+    links[linkName("bought", at)] = bought;
   });
   const feedName = (name: string) => text(`${name}: feeds`);
   levains.forEach(({ levain, flourAt, waterAt }, at) => {
-    links[linkName("wanted", doughs.length + at)] = feedName(levain.name);
+    links[linkName("wanted", wanted.length + at)] = feedName(levain.name);
     links[linkName("fed", at)] = `${flourAt}+${waterAt}`;
   });
   const joined = (parts: readonly string[]) => `ARRAYFORMULA({${parts.join(";")}})`;

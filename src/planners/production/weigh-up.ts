@@ -99,7 +99,7 @@ function blockOf(sheet: Overview, { of, stage, at }: Mixing, index: number): Wei
   const time = at === null ? "" : `mix at ${clockText(at)} on ${dayWords(dayOf(at))} · `;
   return {
     title: `${index + 1}. ${stage === "preferment" ? `${called} for ${sheet.title}` : sheet.title}`,
-    says: `${time}ready ${dayWords(of.day)} · ${of.code}`,
+    says: `${time}ready ${dayWords(of.day)}${takersSay(of)} · ${of.code}`,
     stage,
     rows: sheet.numbered("grams").length,
     water: kinds,
@@ -110,6 +110,10 @@ function blockOf(sheet: Overview, { of, stage, at }: Mixing, index: number): Wei
     hasWater: sheet.zone("dough_target") !== undefined && sheet.number("dough_target") !== null,
   };
 }
+
+/** What else takes of a dough. */
+export const takersSay = ({ taken }: DoughDay): string =>
+  taken.length === 0 ? "" : `, also for ${[...new Set(taken.map(({ by }) => by))].join(", ")}`;
 
 /** Which of the rows with a weight are water. */
 const waterRows = (sheet: Overview): number[] =>
