@@ -3,7 +3,8 @@ import { shownShare } from "../base/show.ts";
 import { fieldReader } from "./asked.ts";
 import type { Change, Field } from "./change.ts";
 import { editOf } from "./edit.ts";
-import { allFlour, amountOf, ofKind, shareOf } from "./formula.ts";
+import { allFlour, amountOf, type Formula, ofKind, rollPart, shareOf } from "./formula.ts";
+import { rollInTo } from "./roll-in.ts";
 
 type Spec = {
   readonly word: "salt" | "sugar" | "fat";
@@ -15,22 +16,32 @@ type Spec = {
   readonly cautions?: readonly string[];
 };
 
+/** Where fat is rolled in, which of the two changes is asked. */
+const OWN_FAT = "fat in the dough: the roll-in is left out";
+const ALL_FAT = "all fat: the roll-in is counted, and changes";
+const WHICHES = [OWN_FAT, ALL_FAT] as const;
+const WHICH: Field = { name: "which", label: "Which fat", choices: WHICHES, start: OWN_FAT };
+const isRolled = (formula: Formula, word: Spec["word"]): boolean => word === "fat" && rollPart(formula) > 0;
+
 const changeOf = ({ word, label, words, ingredient, most, cautions = [] }: Spec): Change => {
   const change: Change = {
     name: word,
     group: "Salt, sugar and fat",
     label: `${label} to …`,
     words,
-    fields: ({ rows }): Field[] => [
+    fields: (formula): Field[] => [
+      ...(isRolled(formula, word) ? [WHICH] : []),
       { name: "wanted", label: `${label} wanted (% of flour)`, start: "" },
-      ...(ofKind(rows, word).length > 0
+      ...(ofKind(formula.rows, word).length > 0
         ? []
         : [{ name: "ingredient", label: "Ingredient to add", start: ingredient, isText: true }]),
     ],
-    apply: (formula, values) => {
+    apply: (formula, values, larder) => {
       const asked = fieldReader(change.fields(formula), values);
       const wanted = asked.share("wanted", { min: 0, max: most });
       const now = shareOf(formula.rows, word);
+      const rolls = isRolled(formula, word);
+      if (rolls && asked.choice("which", WHICHES) === ALL_FAT) return rollInTo(formula, wanted, now, larder);
       const edit = editOf(formula);
       const some = ofKind(formula.rows, word);
       const more = (wanted - now) * allFlour(formula.rows);
@@ -40,10 +51,13 @@ const changeOf = ({ word, label, words, ingredient, most, cautions = [] }: Spec)
       else edit.add(asked.text("ingredient") || ingredient, word, more);
       return {
         formula: edit.done(formula),
-        line: `${label} ${shownShare(now)} to ${shownShare(wanted)}`,
+        line: `${label}${rolls ? " in the dough" : ""} ${shownShare(now)} to ${shownShare(wanted)}`,
         rows: edit.moved(),
         parts: [],
-        notes: some.length > 1 ? [`All ${some.length} rows of ${word} change in proportion.`] : [],
+        notes: [
+          ...(some.length > 1 ? [`All ${some.length} rows of ${word} change in proportion.`] : []),
+          ...(rolls ? ["The roll-in fat is not counted in it."] : []),
+        ],
         cautions,
       };
     },

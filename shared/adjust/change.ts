@@ -17,7 +17,7 @@ export type Field = {
 export type Values = Readonly<Record<string, string>>;
 
 /** Parts of a formula beside its rows. */
-export type Part = "set apart" | "batch" | "sizes" | "tin" | "steps";
+export type Part = "set apart" | "roll-in" | "batch" | "sizes" | "tin" | "steps";
 
 export type Changed = {
   readonly formula: Formula;

@@ -10,6 +10,8 @@ import type { Formula } from "./formula.ts";
 import { preferment } from "./preferment.ts";
 import { protein } from "./protein.ts";
 import { retard } from "./retard.ts";
+import { rollIn, rollInMoved } from "./roll-in.ts";
+import { otherRound } from "./round.ts";
 import { short } from "./short.ts";
 import { otherTin, pieceWeight } from "./sizes.ts";
 import { swap } from "./swap.ts";
@@ -23,6 +25,7 @@ export const CHANGES: readonly Change[] = [
   salt,
   sugar,
   fat,
+  rollIn,
   protein,
   blend,
   otherFlour,
@@ -30,6 +33,7 @@ export const CHANGES: readonly Change[] = [
   swap,
   otherTin,
   pieceWeight,
+  otherRound,
   short,
 ];
 
@@ -51,7 +55,7 @@ export function changesFor(search: string): readonly Change[] {
 }
 
 export const applyWish = (formula: Formula, { change, values }: Wish, larder: Larder): Changed =>
-  changeNamed(change).apply(formula, values, larder);
+  rollInMoved(formula, changeNamed(change).apply(formula, values, larder));
 
 /** One after another: each on what the one before it made. */
 export function applyAll(formula: Formula, wishes: readonly Wish[], larder: Larder): readonly Changed[] {

@@ -6,7 +6,7 @@ import { builtInNamed, nameKey } from "../larder/built-in-larder.ts";
 import { findIngredient, type Larder } from "../larder/larder.ts";
 import { review } from "../review/review.ts";
 import { type Figure, figuresOf } from "./figures.ts";
-import { allFlour, eachOf, type Formula, type Row, weightsOf } from "./formula.ts";
+import { allFlour, allRows, eachOf, type Formula, ROLL_IN, type Row, shownName, weightsOf } from "./formula.ts";
 import type { Money } from "./money.ts";
 import { orNull } from "./parts.ts";
 
@@ -42,7 +42,7 @@ export function compareFormulas(
   by: "id" | "name" = "id",
 ): Compared {
   const said = (formula: Formula) => remarksOf(formula, larder);
-  const allergens = (formula: Formula) => allergensOf(formula.rows, larder);
+  const allergens = (formula: Formula) => allergensOf(allRows(formula), larder);
   return {
     rows: rowsOf(before, after, by),
     figures: figuresOf(before, after, money, larder),
@@ -60,35 +60,39 @@ export function compareFormulas(
 const without = (some: readonly string[], others: readonly string[]): string[] =>
   [...new Set(some)].filter((one) => !others.includes(one));
 
-const orderOf = ({ rows }: Formula): string[] =>
-  rows
+const orderOf = (formula: Formula): string[] =>
+  allRows(formula)
     .filter(({ amount, name }) => amount > 0 && name !== "")
     .sort((one, other) => other.amount - one.amount)
-    .map(({ name }) => name);
+    .map(shownName);
 
 const partsOf = (formula: Formula): readonly KindPart[] =>
   kindParts(
     weightsOf(formula),
-    formula.rows.map(({ kind }) => kind),
+    allRows(formula).map(({ kind }) => kind),
   );
 
 function rowsOf(before: Formula, after: Formula, by: "id" | "name"): ComparedRow[] {
-  const key = (row: Row) => (by === "id" ? String(row.id) : nameKey(row.name));
+  // What is rolled in stays the roll-in, whatever it is called.
+  const key = (row: Row) => (by === "id" || row.id === ROLL_IN ? String(row.id) : nameKey(row.name));
+  const [olds, news] = [allRows(before), allRows(after)];
   const [was, now] = [eachOf(before), eachOf(after)];
-  const paired = after.rows.map((row) => [before.rows.find((one) => key(one) === key(row)), row] as const);
-  const gone = before.rows.filter((row) => !after.rows.some((one) => key(one) === key(row)));
+  const paired = news.map((row) => [olds.find((one) => key(one) === key(row)), row] as const);
+  const gone = olds.filter((row) => !news.some((one) => key(one) === key(row)));
   return [...paired, ...gone.map((row) => [row, undefined] as const)].map(([old, row]): ComparedRow => {
     const isRenamed = old !== undefined && row !== undefined && old.name !== row.name;
     const shown = (one: Row | undefined) => one?.amount ?? null;
     const weighs = (one: Row | undefined, each: number) => (one === undefined ? null : one.amount * each);
     return {
-      name: isRenamed ? `${row.name} (was ${old.name})` : (row?.name ?? old?.name ?? ""),
+      name: isRenamed ? `${shownName(row)} (was ${old.name})` : nameOf(row ?? old),
       percents: [shown(old), shown(row)],
       weights: [weighs(old, was), weighs(row, now)],
       isChanged: isRenamed || !isSame(shown(old), shown(row)),
     };
   });
 }
+
+const nameOf = (row: Row | undefined): string => (row === undefined ? "" : shownName(row));
 
 const isSame = (one: number | null, other: number | null): boolean =>
   one === other || (one !== null && other !== null && Math.abs(one - other) <= 1e-9 * Math.max(one, other));
@@ -105,14 +109,15 @@ function stepsOf(before: Formula, after: Formula): ComparedStep[] {
 }
 
 /** What is unusual for the style, each with the row it is said of. */
-function remarksOf({ rows, style }: Formula, larder: Larder): string[] {
+function remarksOf(formula: Formula, larder: Larder): string[] {
+  const rows = allRows(formula);
   const all = allFlour(rows);
   const said = orNull(() =>
     review(
       rows.map(({ name }) => name),
       rows.map(({ kind }) => kind),
       rows.map(({ amount }) => ratio(amount / all)),
-      style,
+      formula.style,
       larder,
     ),
   );
@@ -132,12 +137,13 @@ function allergensOf(rows: readonly Row[], larder: Larder): string[] {
 
 /** Rows that are another than before, by their ids: what a change must have said. */
 export function rowsChanged(before: Formula, after: Formula): number[] {
-  const now = new Map(after.rows.map((row) => [row.id, row]));
+  const [olds, news] = [allRows(before), allRows(after)];
+  const now = new Map(news.map((row) => [row.id, row]));
   const same = (one: Row, other: Row | undefined) =>
     other !== undefined && one.name === other.name && one.type === other.type && isSame(one.amount, other.amount);
-  const then = new Set(before.rows.map(({ id }) => id));
+  const then = new Set(olds.map(({ id }) => id));
   return [
-    ...before.rows.flatMap((row) => (same(row, now.get(row.id)) ? [] : [row.id])),
-    ...after.rows.flatMap(({ id }) => (then.has(id) ? [] : [id])),
+    ...olds.flatMap((row) => (same(row, now.get(row.id)) ? [] : [row.id])),
+    ...news.flatMap(({ id }) => (then.has(id) ? [] : [id])),
   ];
 }

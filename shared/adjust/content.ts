@@ -5,7 +5,7 @@ import type { Value } from "../sheet/model.ts";
 /** Columns that are kept row by row, table by table; prices and pieces belong to the day. */
 export const TABLES = {
   rows: ["ingredient", "kind", "percent"],
-  sizes: ["size_name", "size_weight", "size_loss", "size_diameter", "size_area"],
+  sizes: ["size_name", "size_weight", "size_loss", "size_diameter"],
   steps: ["step", "step_minutes", "step_temp", "step_how"],
 } as const;
 export type TableName = keyof typeof TABLES;
@@ -25,6 +25,13 @@ export const CELLS = [
   "roll_in_name",
   "roll_in_share",
   "roll_in_of",
+  "fold_1",
+  "fold_2",
+  "fold_3",
+  "style",
+  "per_area",
+  "known_weight",
+  "known_diameter",
   "tin_shape",
   "tin_size_1",
   "tin_size_2",

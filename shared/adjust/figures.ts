@@ -2,7 +2,18 @@
 import { inUnit, showNumber, shownShare } from "../base/show.ts";
 import { builtInNamed } from "../larder/built-in-larder.ts";
 import type { Larder } from "../larder/larder.ts";
-import { allFlour, type Formula, plainHydration, prefermented, type Row, type Size, shareOf } from "./formula.ts";
+import {
+  allFlour,
+  allRows,
+  amountOf,
+  type Formula,
+  plainHydration,
+  prefermented,
+  type Row,
+  rollPart,
+  scaledOf,
+  shareOf,
+} from "./formula.ts";
 import { billOf, doughOf, type Money, pieceMoney } from "./money.ts";
 import { orNull, partOf } from "./parts.ts";
 import { effectiveHydration } from "./water.ts";
@@ -31,12 +42,22 @@ export function figuresOf(before: Formula, after: Formula, money: Money, larder:
     ...share("Salt", ({ rows }) => shareOf(rows, "salt")),
     ...share("Yeast", ({ rows }) => shareOf(rows, "yeast")),
     ...share("Sugar", ({ rows }) => shareOf(rows, "sugar")),
-    ...share("Fat", ({ rows }) => shareOf(rows, "fat")),
+    ...fats(before, after),
     ...share("Prefermented flour", prefermented),
     ...share("Flour protein, by table", ({ rows }) => flourProtein(rows, larder)),
     ...both("Dough", doughOf, weighs),
     ...both("Piece, baked", ({ sizes }) => sizes[0]?.baked ?? null, weighs),
-    ...both("Piece, scaled", ({ sizes }) => scaledOf(sizes[0]), weighs),
+    ...both(
+      `Piece, across (${after.options.length})`,
+      ({ sizes }) => sizes[0]?.diameter ?? null,
+      (value) => showNumber(value),
+    ),
+    ...both(
+      `Weight per area (${after.options.weight}/${after.options.length}²)`,
+      ({ perArea }) => perArea,
+      (value) => showNumber(value, 3),
+    ),
+    ...both("Piece, scaled", (formula) => scaledOf(formula.sizes[0], formula), weighs),
     ...both("All steps", time, timeOf),
     ...both(
       "Cost of ingredients",
@@ -55,8 +76,22 @@ function timeOf(minutes: number): string {
   return [...(hours > 0 ? [`${hours} h`] : []), ...(rest > 0 || hours === 0 ? [`${rest} min`] : [])].join(" ");
 }
 
-const scaledOf = (size: Size | undefined): number | null =>
-  size === undefined || size.baked === null ? null : size.baked / (1 - size.loss);
+/** What is rolled in is told apart from the dough's own fat, and counted with it. */
+function fats(before: Formula, after: Formula): Figure[] {
+  const share = (label: string, of: (formula: Formula) => number): Figure[] =>
+    pair(label, of(before), of(after), (value) => shownShare(value));
+  const own = ({ rows }: Formula) => shareOf(rows, "fat");
+  if (rollPart(before) === 0 && rollPart(after) === 0) return share("Fat", own);
+  return [
+    ...share("Fat in the dough", own),
+    ...share("Roll-in fat, of flour", rolledOfFlour),
+    ...share("All fat, of flour", (formula) => shareOf(allRows(formula), "fat")),
+  ];
+}
+
+/** What is rolled in, over all flour. */
+export const rolledOfFlour = (formula: Formula): number =>
+  (amountOf(formula.rows) * rollPart(formula)) / allFlour(formula.rows);
 
 /** Protein of all flour with the gluten that is added to it, over both; null where a flour's is not known. */
 export function flourProtein(rows: readonly Row[], larder: Larder): number | null {

@@ -8,10 +8,19 @@ import type { StyleName } from "../review/bands.ts";
 import type { Value } from "../sheet/model.ts";
 import { TIN_SHAPES, type TinShape } from "../tins/tin.ts";
 import { type CellName, type Content, isBlank, type Line } from "./content.ts";
-import { type Formula, type MethodStep, type Row, type Size, SORTS, type Sort } from "./formula.ts";
+import {
+  type Formula,
+  type MethodStep,
+  ROLLED_OF,
+  type RollIn,
+  type Row,
+  type Size,
+  SORTS,
+  type Sort,
+} from "./formula.ts";
 
 /** What a sheet knows beside what is typed. */
-export type Around = Pick<Formula, "batch" | "by" | "mixed"> & {
+export type Around = Pick<Formula, "batch" | "by" | "mixed" | "perArea"> & {
   readonly style: StyleName;
   /** Cells that the sheet has, blank ones too. */
   readonly has: (cell: CellName) => boolean;
@@ -35,7 +44,7 @@ export function formulaOf(content: Content, around: Around): Formula {
   return {
     style: around.style,
     options: units,
-    isRolled: (number(cells.roll_in_share) ?? 0) > 0,
+    rollIn: around.has("roll_in_share") ? rollInOf(content) : null,
     rows,
     frame,
     block,
@@ -43,21 +52,37 @@ export function formulaOf(content: Content, around: Around): Formula {
     batch: around.batch,
     by: around.by,
     mixed: around.mixed,
-    sizes: tables.sizes.flatMap(([name, baked, loss], at): Size[] => {
+    sizes: tables.sizes.flatMap((line, at): Size[] => {
+      const [name, baked, loss, diameter] = line;
       const own = {
         name: text(name),
         pieces: around.pieces[at] ?? null,
         baked: number(baked),
         loss: number(loss) ?? 0,
         price: around.prices[at] ?? null,
+        ...(number(diameter) === null ? {} : { diameter: number(diameter) }),
       };
-      return own.baked === null ? [] : [own];
+      return isSize(line) ? [own] : [];
     }),
+    perArea: around.perArea,
     tin: tinOf(content, around.capacity),
     steps: tables.steps.flatMap(([name, minutes, temp, how]): MethodStep[] =>
       text(name) === "" ? [] : [{ name: text(name), minutes: number(minutes), temp: number(temp), how: text(how) }],
     ),
     temp: number(cells.dough_target),
+  };
+}
+
+/** A row of the table that has a baked weight or a diameter. */
+const isSize = ([, baked, , diameter]: Line): boolean => number(baked) !== null || number(diameter) !== null;
+
+function rollInOf({ cells }: Content): RollIn {
+  const of = ROLLED_OF.find((one) => one === text(cells.roll_in_of));
+  // The sheet counts no fat where it is not known what its share is of.
+  return {
+    name: text(cells.roll_in_name),
+    share: of === undefined ? 0 : Math.max(0, number(cells.roll_in_share) ?? 0),
+    of: of ?? "base",
   };
 }
 
@@ -110,13 +135,21 @@ export function contentOf(content: Content, before: Formula, after: Formula): Co
     ...content,
     tables: {
       rows: linesOf(content.tables.rows, before, after),
-      sizes: content.tables.sizes.map((line) => sizeLine(line, before, after)),
+      sizes: content.tables.sizes.map((line, at, all) =>
+        isSize(line) ? sizeLine(line, all.slice(0, at).filter(isSize).length, before, after) : line,
+      ),
       steps:
         before.steps === after.steps
           ? content.tables.steps
           : after.steps.map(({ name, minutes, temp, how }) => [name, minutes, temp, how || null]),
     },
-    cells: { ...content.cells, ...apartCells(before, after), ...tinCells(before, after) },
+    cells: {
+      ...content.cells,
+      ...apartCells(before, after),
+      ...rollInCells(before, after),
+      ...areaCells(before, after),
+      ...tinCells(before, after),
+    },
   };
 }
 
@@ -140,12 +173,16 @@ function linesOf(lines: readonly Line[], before: Formula, after: Formula): Line[
   ];
 }
 
-function sizeLine(line: Line, before: Formula, after: Formula): Line {
-  const at = before.sizes.findIndex(({ name, baked }) => name === text(line[0]) && baked === number(line[1]));
+function sizeLine(line: Line, at: number, before: Formula, after: Formula): Line {
   const [was, now] = [before.sizes[at], after.sizes[at]];
-  return was === undefined || now === undefined || was.baked === now.baked
-    ? line
-    : [line[0] ?? null, now.baked, ...line.slice(2)];
+  if (was === undefined || now === undefined) return line;
+  const [name = null, baked = null, loss = null, diameter = null] = line;
+  return [
+    name,
+    was.baked === now.baked ? baked : now.baked,
+    loss,
+    was.diameter === now.diameter ? diameter : (now.diameter ?? null),
+  ];
 }
 
 type Cells = Content["cells"];
@@ -158,6 +195,16 @@ function apartCells(before: Formula, after: Formula): Cells {
   const own = block === "levain" ? {} : { pre_kind: sort, pre_yeast: yeast };
   return { ...own, pre_share: share, pre_hydration: hydration };
 }
+
+function rollInCells(before: Formula, after: Formula): Cells {
+  const { rollIn } = after;
+  if (rollIn === null || rollIn === before.rollIn) return {};
+  return { roll_in_name: rollIn.name || null, roll_in_share: rollIn.share, roll_in_of: rollIn.of };
+}
+
+/** Typed as it is now: the round that it was taken from is another. */
+const areaCells = (before: Formula, after: Formula): Cells =>
+  after.perArea === before.perArea ? {} : { per_area: after.perArea, known_weight: null, known_diameter: null };
 
 /** What a sheet has a formula for; the capacity of other shapes is typed. */
 const BY_FORMULA: readonly TinShape[] = ["box", "round"];

@@ -3,7 +3,7 @@ import { weight } from "../base/units.ts";
 import { nameKey } from "../larder/built-in-larder.ts";
 import type { Larder } from "../larder/larder.ts";
 import { costs } from "../money/cost.ts";
-import { amountOf, type Formula, type Size, weightsOf } from "./formula.ts";
+import { allRows, amountOf, type Formula, rollPart, type Size, scaledOf, shownName, weightsOf } from "./formula.ts";
 
 export type Money = {
   /** Of a unit of weight, by the key of the ingredient's name. */
@@ -31,22 +31,24 @@ export function billOf(formula: Formula, { prices }: Money, larder: Larder): Bil
   const unpriced: string[] = [];
   let cost = 0;
   let isAny = false;
-  formula.rows.forEach(({ name, kind, amount }, at) => {
+  allRows(formula).forEach((row, at) => {
+    const { name, kind, amount } = row;
     if (amount === 0) return;
     const each = prices[nameKey(name)] ?? costs([name || null], [weight(1)], larder, { unit })[0]?.[0] ?? null;
     if (name !== "" && each !== null) {
       cost += each * (weights[at] ?? 0);
       isAny = true;
-    } else if (kind.word !== "water" && kind.word !== "ice") unpriced.push(name || kind.word);
+    } else if (kind.word !== "water" && kind.word !== "ice") unpriced.push(shownName(row) || kind.word);
   });
   return isAny ? { cost, unpriced } : null;
 }
 
 /** What the ingredients of a sold piece cost. */
-const inPiece = (size: Size | undefined, { lost }: Money, bill: Bill | null, dough: number): number | null =>
-  size === undefined || size.baked === null || bill === null || !(dough > 0)
-    ? null
-    : (size.baked / (1 - size.loss)) * lost * (bill.cost / dough);
+function inPiece(formula: Formula, size: Size | undefined, { lost }: Money, bill: Bill | null): number | null {
+  const scaled = scaledOf(size, formula);
+  const dough = doughOf(formula);
+  return scaled === null || bill === null || !(dough > 0) ? null : scaled * lost * (bill.cost / dough);
+}
 
 export type PieceMoney = { readonly cost: number | null; readonly margin: number | null };
 
@@ -58,7 +60,7 @@ export function pieceMoney(
   larder: Larder,
   at: number,
 ): readonly [PieceMoney, PieceMoney] {
-  const of = (formula: Formula) => inPiece(formula.sizes[at], money, billOf(formula, money, larder), doughOf(formula));
+  const of = (formula: Formula) => inPiece(formula, formula.sizes[at], money, billOf(formula, money, larder));
   const [was, now] = [of(before), of(after)];
   const cost = money.pieces[at] ?? was;
   const then = cost === null || was === null || now === null ? null : cost - was + now;
@@ -71,6 +73,8 @@ export function pieceMoney(
   ];
 }
 
-/** All that is mixed. */
+/** All that there is to divide: the dough with all that is rolled in. */
 export const doughOf = (formula: Formula): number =>
-  formula.batch.of === "dough" ? formula.batch.amount : formula.batch.amount * amountOf(formula.rows);
+  formula.batch.of === "dough"
+    ? formula.batch.amount
+    : formula.batch.amount * amountOf(formula.rows) * (1 + rollPart(formula));

@@ -4,7 +4,7 @@ import { atMost } from "../base/scaling.ts";
 import { showNumber, shownShare } from "../base/show.ts";
 import { fieldReader } from "./asked.ts";
 import type { Change, Field } from "./change.ts";
-import { type Formula, weightsOf } from "./formula.ts";
+import { allRows, type Formula, shownName, weightsOf } from "./formula.ts";
 
 export const short: Change = {
   name: "short",
@@ -23,7 +23,7 @@ export const short: Change = {
     const asked = fieldReader(short.fields(formula), values);
     const name = asked.choice("ingredient", names);
     const there = asked.number("there", "a weight such as 500", { above: 0, max: 1e8 });
-    const at = formula.rows.findIndex((row) => row.name === name && row.amount > 0);
+    const at = allRows(formula).findIndex((row) => shownName(row) === name && row.amount > 0);
     const needed = weightsOf(formula)[at] ?? 0;
     const { weight: unit } = formula.options;
     if (atMost(needed, there))
@@ -50,5 +50,5 @@ export const short: Change = {
   },
 };
 
-const namedRows = ({ rows }: Formula): string[] =>
-  rows.flatMap(({ name, amount }) => (name !== "" && amount > 0 ? [name] : []));
+const namedRows = (formula: Formula): string[] =>
+  allRows(formula).flatMap((row) => (row.name !== "" && row.amount > 0 ? [shownName(row)] : []));

@@ -4,7 +4,7 @@ import { showNumber, shownShare } from "../base/show.ts";
 import { TIN_SHAPES, TIN_SIZES, type TinShape, tinCapacity, tinSizes } from "../tins/tin.ts";
 import { fieldReader } from "./asked.ts";
 import type { Change, Field } from "./change.ts";
-import type { Formula, Size, Tin } from "./formula.ts";
+import { type Formula, type Size, scaledOf, type Tin } from "./formula.ts";
 
 const SHAPES = Object.keys(TIN_SHAPES) as TinShape[];
 const MAX_SIZES = 5;
@@ -31,7 +31,11 @@ export const otherTin: Change = {
   apply: (formula, values) => {
     const { tin, options } = formula;
     if (tin === null)
-      return refuse("This formula has no tin yet. Enter its tin on the sheet first, so that its fill is known.");
+      return refuse(
+        goesByArea(formula)
+          ? "These rounds go by their diameter and have no tin. Choose “Another diameter, or another thickness of a round”."
+          : "This formula has no tin yet. Enter its tin on the sheet first, so that its fill is known.",
+      );
     const asked = fieldReader(otherTin.fields(formula), values);
     const shape = asked.choice("shape", SHAPES);
     const sizes = sizesIn(asked.text("sizes"), shape);
@@ -75,7 +79,11 @@ const timesOf = (value: number | null, times: number): number | null => (value =
 /** Whether the dough follows from pieces or tins. */
 const follows = ({ by }: Formula): boolean => by === "pieces" || by === "tins";
 
-const nameOf = (size: Size, at: number): string => size.name || `size ${at + 1}`;
+/** Whether pieces weigh what their area says. */
+export const goesByArea = ({ sizes }: Formula): boolean =>
+  sizes.length > 0 && sizes.every(({ baked, diameter = null }) => baked === null && diameter !== null);
+
+export const nameOf = (size: Size, at: number): string => size.name || `size ${at + 1}`;
 
 export const pieceWeight: Change = {
   name: "piece",
@@ -91,6 +99,8 @@ export const pieceWeight: Change = {
   },
   apply: (formula, values) => {
     const { sizes, options } = formula;
+    if (goesByArea(formula))
+      refuse("These rounds go by their diameter. Choose “Another diameter, or another thickness of a round”.");
     if (sizes.length === 0) refuse("This formula has no sizes yet. Enter pieces and weight on the sheet first.");
     const asked = fieldReader(pieceWeight.fields(formula), values);
     const at = sizes.map(nameOf).indexOf(asked.choice("size", sizes.map(nameOf)));
@@ -99,8 +109,8 @@ export const pieceWeight: Change = {
       max: options.weight === "oz" ? 700 : 20_000,
     });
     const after = sizes.map((size, one) => (one === at ? { ...size, baked } : size));
-    const [was, now] = [doughOf(sizes), doughOf(after)];
-    const isFollowed = (formula.by === "pieces" || formula.by === "trays") && was > 0;
+    const [was, now] = [formula, { ...formula, sizes: after }].map(orderedIn) as [number, number];
+    const isFollowed = isOrdered(formula) && was > 0;
     const size = sizes[at];
     return {
       formula: {
@@ -118,5 +128,8 @@ export const pieceWeight: Change = {
 };
 
 /** What the ordered pieces are scaled at, together. */
-const doughOf = (sizes: readonly Size[]): number =>
-  sizes.reduce((sum, { pieces, baked, loss }) => sum + ((pieces ?? 0) * (baked ?? 0)) / (1 - loss), 0);
+export const orderedIn = (formula: Formula): number =>
+  formula.sizes.reduce((sum, size) => sum + (size.pieces ?? 0) * (scaledOf(size, formula) ?? 0), 0);
+
+/** Whether the dough follows from pieces of each size. */
+export const isOrdered = ({ by }: Formula): boolean => by === "pieces" || by === "trays";

@@ -5,13 +5,14 @@ import { weight } from "../base/units.ts";
 import { swap as exchange } from "../enrichment/enrichment.ts";
 import type { Yeast } from "../formula/yeast.ts";
 import { builtInNamed } from "../larder/built-in-larder.ts";
-import { type Larder, requireIngredient } from "../larder/larder.ts";
+import { findIngredient, type Larder, requireIngredient } from "../larder/larder.ts";
 import type { StyleName } from "../review/bands.ts";
 import { fieldReader } from "./asked.ts";
 import type { Change, Changed, Field } from "./change.ts";
 import { editOf } from "./edit.ts";
-import { allFlour, type Formula, type Row } from "./formula.ts";
-import { partsMoved } from "./parts.ts";
+import { allFlour, allRows, type Formula, ROLL_IN, type Row, shownName } from "./formula.ts";
+import { orNull, partsMoved } from "./parts.ts";
+import { mustBeFirm, shareFor, withRollIn } from "./roll-in.ts";
 import { SWAPS, type Swap } from "./swaps.ts";
 import { otherYeast, putInstead, YEAST_KINDS, YEAST_NAMES } from "./yeast-swap.ts";
 
@@ -20,12 +21,12 @@ type Offer =
   | { readonly row: Row; readonly label: string; readonly from: Yeast; readonly to: Yeast };
 
 /** Every swap that the formula has a row for. */
-export function offersFor({ rows }: Formula): Offer[] {
-  return rows
+export function offersFor(formula: Formula): Offer[] {
+  return allRows(formula)
     .filter(({ amount, name }) => amount > 0 && name !== "")
     .flatMap((row): Offer[] => {
-      const known = builtInNamed(row.name)?.name;
-      const label = (name: string) => `${row.name} → ${name}`;
+      const known = knownAs(row);
+      const label = (name: string) => `${shownName(row)} → ${name}`;
       const yeast = YEAST_KINDS.find((one) => known === `${one} yeast`);
       const yeasts = yeast === undefined ? [] : YEAST_KINDS.filter((one) => one !== yeast);
       return [
@@ -34,6 +35,10 @@ export function offersFor({ rows }: Formula): Offer[] {
       ];
     });
 }
+
+/** Butter for rolling goes by many names, and is butter. */
+const knownAs = ({ id, name }: Row): string | undefined =>
+  builtInNamed(name)?.name ?? (id === ROLL_IN && /\bbutter$/i.test(name) ? "unsalted butter" : undefined);
 
 export const swap: Change = {
   name: "swap",
@@ -73,10 +78,7 @@ function swapped(
   part: number,
   larder: Larder,
 ): Changed {
-  if (formula.isRolled && row.kind.word === "fat" && /oil$/.test(to))
-    refuse(
-      "Oil cannot take the place of butter in a laminated dough: it soaks in, and no layers form. Choose another fat that is firm.",
-    );
+  if (row.id === ROLL_IN) return rolledSwap(formula, row, { from, name, kept }, part, larder);
   const gone = row.amount * part;
   const { amount, water } = exchanged(gone, row.name, name, kept, larder);
   const edit = editOf(formula);
@@ -96,6 +98,25 @@ function swapped(
     ],
     cautions: cautionsOf(from, to, formula.style),
   };
+}
+
+/** Another fat in the roll-in: what it brings of fat stays, and the dough itself is left alone. */
+function rolledSwap(
+  formula: Formula,
+  row: Row,
+  { from, name, kept }: Pick<Swap, "from" | "name" | "kept">,
+  part: number,
+  larder: Larder,
+): Changed {
+  mustBeFirm(name, larder);
+  if (part < 1) refuse("A roll-in is one fat. Enter 100 to swap all of it.");
+  const now = formula.rollIn;
+  if (now === null) return refuse("This sheet has no roll-in fat.");
+  const isKnown = orNull(() => findIngredient(larder, row.name)) != null;
+  const { amount } = exchanged(row.amount, isKnown ? row.name : from, name, kept, larder);
+  const wanted = { ...now, name, share: shareFor(formula, now, amount) };
+  const changed = withRollIn(formula, wanted, larder);
+  return { ...changed, notes: [`The ${kept} of the roll-in stays.`, ...changed.notes] };
 }
 
 /**

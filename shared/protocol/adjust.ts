@@ -3,6 +3,7 @@ import type { Wish } from "../adjust/changes.ts";
 import type { Compared } from "../adjust/compared.ts";
 import type { Formula } from "../adjust/formula.ts";
 import type { Money } from "../adjust/money.ts";
+import type { LabelFacts, Printed } from "../adjust/printed.ts";
 import type { Larder } from "../larder/larder.ts";
 
 /** The formula sheet in front: all that the panel needs to work out changes by itself. */
@@ -18,6 +19,7 @@ export type Adjustable = {
   readonly formula: Formula;
   readonly money: Money;
   readonly larder: Larder;
+  readonly label: LabelFacts;
 };
 
 /** A sheet as it was read. */
@@ -48,7 +50,10 @@ export type Versions = Same & {
 
 /** "now", a version's number, or "sheet:" and the name of another formula sheet. */
 export type CompareAsk = { readonly sheet: string; readonly one: string; readonly other: string };
-export type Comparison = Compared & { readonly names: readonly [before: string, after: string] };
+export type Comparison = Compared & {
+  readonly names: readonly [before: string, after: string];
+  readonly labels: readonly [before: Printed, after: Printed];
+};
 
 export type AdjustQuestions = {
   /** The formula sheet in front, to be adjusted. */

@@ -4,6 +4,9 @@ import { refuse, refuseUnread } from "../base/refusal.ts";
 /** What a cell holds as far as planning needs it; null for a date, which only its display tells. */
 export type Seen = string | number | boolean | null;
 
+/** A longer text of a cell is cut. */
+export const MAX_TEXT_LENGTH = 2000;
+
 export type LookAsk = {
   /** The sheet in front (""), one by its name, or every sheet that shows one of `words`. */
   readonly sheet?: string;

@@ -68,8 +68,8 @@ function tableOf(heads: readonly string[], rows: readonly Row[]): HTMLElement {
   );
 }
 
-/** What comes and goes beside the figures, in sentences. */
-export function saysOf({ remarks, allergens, order: [was, now] }: Compared): string[] {
+/** What comes and goes beside the figures, in sentences; `printed` is what a label lists, "" for nothing to say. */
+export function saysOf({ remarks, allergens, order: [was, now] }: Compared, printed: readonly string[]): string[] {
   const list = (words: string, items: readonly string[]) =>
     items.length === 0 ? [] : [`${words} ${items.join(", ")}.`];
   return [
@@ -80,6 +80,7 @@ export function saysOf({ remarks, allergens, order: [was, now] }: Compared): str
     ...(was.join() === now.join()
       ? []
       : [`Ingredients by weight, then: ${now.join(", ")}. Check what the label says.`]),
+    ...printed,
     ...(allergens.comes.length + allergens.goes.length === 0
       ? []
       : ["Check your suppliers' specifications. Cross-contact is not assessed."]),

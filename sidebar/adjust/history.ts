@@ -1,3 +1,4 @@
+import { printedSays } from "../../shared/adjust/printed.ts";
 import type { Comparison, Versions } from "../../shared/protocol/adjust.ts";
 import { type Act, actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
@@ -106,7 +107,7 @@ function compareNode(answer: Versions, unit: () => "g" | "oz"): HTMLElement {
     done: (comparison: Comparison) => {
       place.replaceChildren(
         ...besideNodes(comparison, unit(), comparison.names),
-        ...saysOf(comparison).map((one) => element("p", {}, one)),
+        ...saysOf(comparison, printedSays(comparison.labels, comparison.names)).map((one) => element("p", {}, one)),
       );
       const many = comparison.rows.filter(({ isChanged }) => isChanged).length;
       return many === 0 ? "All rows are the same." : `${many} ${many === 1 ? "row differs" : "rows differ"}.`;

@@ -69,7 +69,7 @@ function workNodes(work: Work, again: (says: string) => void): HTMLElement[] {
     beside: element("div", { class: "beside-part" }),
   };
   form.onChange(() => {
-    const { compared, changes, refusal: says } = seenNow(work);
+    const { compared, printed, changes, refusal: says } = seenNow(work);
     say(refusal, says);
     refusal.hidden = says === "";
     add.hidden = work.chosen === null;
@@ -87,7 +87,7 @@ function workNodes(work: Work, again: (says: string) => void): HTMLElement[] {
               ...last.notes.map((one) => element("p", {}, one)),
               ...besideNodes(compared, unit, NOW_AND_THEN),
               element("p", { class: "hint" }, "● marks what changes. Weights are of the dough that is ordered now."),
-              ...saysOf(compared).map((one) => element("p", {}, one)),
+              ...saysOf(compared, printed).map((one) => element("p", {}, one)),
             ),
             ...(bars === null ? [] : [bars]),
           ]),

@@ -3,8 +3,10 @@ import type { Changed, Field, Values } from "../../shared/adjust/change.ts";
 import { applyAll, applyWish, changeNamed, type Wish } from "../../shared/adjust/changes.ts";
 import { type Compared, compareFormulas } from "../../shared/adjust/compared.ts";
 import type { Formula } from "../../shared/adjust/formula.ts";
+import { printedList, printedSays } from "../../shared/adjust/printed.ts";
 import { CellError } from "../../shared/base/refusal.ts";
 import type { Adjustable } from "../../shared/protocol/adjust.ts";
+import { NOW_AND_THEN } from "./beside.ts";
 
 export type Work = {
   readonly data: Adjustable;
@@ -18,6 +20,8 @@ export const newWork = (data: Adjustable): Work => ({ data, added: [], chosen: n
 
 export type Seen = {
   readonly compared: Compared;
+  /** What a label lists, as far as it is known. */
+  readonly printed: readonly string[];
   readonly changes: readonly Changed[];
   /** Why the change that is being chosen cannot be done; "" where it can, or where none is. */
   readonly refusal: string;
@@ -55,9 +59,16 @@ export function seenNow(work: Work): Seen {
   const after = changed === null ? before : changed.formula;
   return {
     compared: compareFormulas(data.formula, after, data.money, data.larder),
+    printed: printedNow(data, after),
     changes: changed === null ? changes : [...changes, changed],
     refusal,
   };
+}
+
+/** Where no label can be listed the panel says nothing of it: who compares two versions is told why. */
+function printedNow({ formula, label, larder }: Adjustable, after: Formula): string[] {
+  const [was, now] = [printedList(formula, label, larder), printedList(after, label, larder)];
+  return "list" in was || "list" in now ? printedSays([was, now], NOW_AND_THEN) : [];
 }
 
 function tried(before: Formula, wish: Wish | null, { data }: Work): { changed: Changed | null; refusal: string } {

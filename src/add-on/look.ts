@@ -1,7 +1,7 @@
 // What stands in the workbook, for the bench to work with. Reads only, in as few calls of the service as there are.
 
 import { refuse } from "../../shared/base/refusal.ts";
-import { lookAsk, type Seen, type SeenSheet, type Snapshot } from "../../shared/protocol/look.ts";
+import { lookAsk, MAX_TEXT_LENGTH, type Seen, type SeenSheet, type Snapshot } from "../../shared/protocol/look.ts";
 import { LIST_NAME } from "../../shared/sheet/model.ts";
 import { tabsOf } from "../../shared/sheet/tab.ts";
 import { activeWorkbook } from "./active.ts";
@@ -14,7 +14,6 @@ type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 const MAX_ROWS = 1500;
 const MAX_COLUMNS = 140;
 const MAX_SHEETS = 300;
-const MAX_TEXT_LENGTH = 2000;
 
 export function look(asked: Readonly<Record<string, unknown>>): Snapshot {
   const {

@@ -3,11 +3,13 @@ import { compareFormulas } from "../../shared/adjust/compared.ts";
 import { contentText, readContent } from "../../shared/adjust/content.ts";
 import type { Formula } from "../../shared/adjust/formula.ts";
 import { formulaOf } from "../../shared/adjust/from-content.ts";
+import { type LabelFacts, type Printed, printedList } from "../../shared/adjust/printed.ts";
 import { refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import type { Comparison, TakeChangesAnswer, Versions } from "../../shared/protocol/adjust.ts";
 import { type HistoryAnswer, readHistory } from "../../shared/protocol/history.ts";
-import { aroundOf, keepAndWrite, mustBeSame, type Read, readAdjustable } from "./adjust.ts";
+import { keepAndWrite, mustBeSame, type Read, readAdjustable } from "./adjust.ts";
+import { aroundOf } from "./around-formula.ts";
 import { changesTo, inPlaces } from "./formula-content.ts";
 import { formulas } from "./hand-out.ts";
 import type { Steps } from "./steps.ts";
@@ -81,22 +83,27 @@ export function* compare(asked: Asked): Steps<Comparison> {
   return {
     ...compareFormulas(one.formula, other.formula, read.money, read.larder, "name"),
     names: [one.name, other.name],
+    // One law for both: what differs is the formula.
+    labels: [one, other].map(({ formula, label }) =>
+      printedList(formula, { ...label, law: read.label.law }, read.larder),
+    ) as [Printed, Printed],
   };
 }
 
-type Side = { readonly name: string; readonly formula: Formula };
+type Side = { readonly name: string; readonly formula: Formula; readonly label: LabelFacts };
 
 /** "now", a version's number, or the name of another formula sheet. */
 function* sideOf(read: Read, side: string): Steps<Side> {
-  if (side === "now") return { name: "Now", formula: read.formula };
+  if (side === "now") return { name: "Now", formula: read.formula, label: read.label };
   if (/^\d+$/.test(side)) {
     const content = yield* contentOf(read, Number(side));
     const around = aroundOf(read.content);
     return {
       name: `Version ${side}`,
+      label: read.label,
       formula: formulaOf(content, { ...around, has: (name) => name in content.cells || around.has(name) }),
     };
   }
   const other = yield* readAdjustable(side.replace(/^sheet:/, ""));
-  return { name: other.title, formula: { ...other.formula, batch: read.formula.batch } };
+  return { name: other.title, formula: { ...other.formula, batch: read.formula.batch }, label: other.label };
 }

@@ -3,7 +3,19 @@ import { describe, expect, test } from "vitest";
 import type { Changed, Part } from "../../shared/adjust/change.ts";
 import { applyWish, CHANGES, type Wish } from "../../shared/adjust/changes.ts";
 import { compareFormulas, rowsChanged } from "../../shared/adjust/compared.ts";
-import { allFlour, amountOf, baseOf, eachOf, type Formula, prefermented } from "../../shared/adjust/formula.ts";
+import {
+  allFlour,
+  allRows,
+  amountOf,
+  baseOf,
+  eachOf,
+  type Formula,
+  prefermented,
+  ROLL_IN,
+  ROLLED_OF,
+  shownName,
+  weightsOf,
+} from "../../shared/adjust/formula.ts";
 import { doughOf, NO_MONEY } from "../../shared/adjust/money.ts";
 import { partOf } from "../../shared/adjust/parts.ts";
 import { offersFor } from "../../shared/adjust/swap.ts";
@@ -53,13 +65,23 @@ function randomFormula({ below, one }: Chance): Formula {
   const rest = MAY_HOLD.flatMap(([name, type, most]): Line[] => (below(1) < 0.4 ? [[name, type, below(most)]] : []));
   const water: Line[] = below(1) < 0.9 ? [["Water", "water", 20 + below(60)]] : [];
   const hasBlock = starter.length === 0 && below(1) < 0.3;
+  const isRound = below(1) < 0.2;
   return formulaOf([...flours, ...water, ...starter, ...rest], {
+    rollIn:
+      below(1) < 0.3
+        ? { name: one(["Unsalted butter", "Sheet butter", "Margarine"]), share: 0.1 + below(0.3), of: one(ROLLED_OF) }
+        : null,
+    perArea: isRound ? 0.2 + below(0.5) : null,
     frame: starter.length > 0 && below(1) < 0.5 ? "all flour" : "added flour",
     block: hasBlock ? one(["preferment", "levain"] as const) : null,
     batch: { of: one(["dough", "flour"] as const), amount: 1000 + below(50_000) },
     by: one(["pieces", "dough", "flour", "tins"]),
     style: one(["hearth", "bun", "pound cake"] as const),
-    sizes: [{ name: "loaf", pieces: 10, baked: 100 + below(900), loss: below(0.2), price: 3 }],
+    sizes: [
+      isRound
+        ? { name: "round", pieces: 10, baked: null, loss: 0, price: 3, diameter: 15 + below(30) }
+        : { name: "loaf", pieces: 10, baked: 100 + below(900), loss: below(0.2), price: 3 },
+    ],
     tin: below(1) < 0.5 ? { shape: "box", sizes: [25, 10, 8], capacity: 2000 } : null,
     steps: [
       { name: "First rise", minutes: 30 + Math.round(below(200)), temp: null, how: "" },
@@ -97,7 +119,8 @@ function changedBy(formula: Formula, wish: Wish): Changed | null {
 const PARTS: Readonly<Record<Part, (formula: Formula) => unknown>> = {
   "set apart": ({ setApart }) => setApart,
   batch: ({ batch, by }) => [batch, by],
-  sizes: ({ sizes }) => sizes,
+  "roll-in": ({ rollIn }) => rollIn,
+  sizes: ({ sizes, perArea }) => [sizes, perArea],
   tin: ({ tin }) => tin,
   steps: ({ steps }) => steps,
 };
@@ -115,6 +138,8 @@ function mustHold(before: Formula, changed: Changed, says: string): void {
   expect(baseOf(formula.rows, formula.frame), says).toBeCloseTo(baseOf(before.rows, before.frame), 9);
   if (formula.batch.of === "dough" && !parts.includes("batch"))
     expect(doughOf(formula), says).toBeCloseTo(doughOf(before), 9);
+  // All that is weighed out, with what is rolled in, is the dough.
+  expect(weightsOf(formula).reduce((sum, one) => sum + one, 0) / doughOf(formula), says).toBeCloseTo(1, 9);
   expect(Number.isFinite(eachOf(formula)), says).toBe(true);
   const beside = compareFormulas(before, formula, NO_MONEY, NO_LARDER);
   expect(JSON.stringify(beside.figures), says).not.toMatch(/NaN|Infinity/);
@@ -145,10 +170,14 @@ test(`${MANY} random formulas, ${IN_A_ROW} changes each`, () => {
 
 describe("there and back", () => {
   /** A row of 0 is none: water that was poured in for a while may leave one. */
-  const amounts = ({ rows }: Formula) =>
-    Object.fromEntries(
-      rows.flatMap(({ name, amount }) => (amount < 1e-11 ? [] : [[name, Number(amount.toFixed(10))]])),
-    );
+  const amounts = (formula: Formula) => ({
+    rows: Object.fromEntries(
+      allRows(formula).flatMap((row) => (row.amount < 1e-11 ? [] : [[shownName(row), Number(row.amount.toFixed(10))]])),
+    ),
+    sizes: formula.sizes.map(({ baked, diameter = null }) => [baked, diameter].map((one) => one?.toFixed(9))),
+    area: formula.perArea?.toFixed(9),
+    batch: formula.batch.amount.toFixed(6),
+  });
   const both = (formula: Formula, there: Wish, back: Wish): number => {
     const first = changedBy(formula, there);
     const second = first === null ? null : changedBy(first.formula, back);
@@ -191,10 +220,16 @@ describe("there and back", () => {
   });
 
   /** What a formula holds of a part, over all flour; of solids, all but its flour's own water. */
-  const keptIn = ({ rows }: Formula, kept: Kept): number =>
-    kept === "solids"
+  const keptIn = (formula: Formula, kept: Kept, isRolled: boolean): number => {
+    const { rows } = formula;
+    // Butter for rolling is counted as the butter that the table has.
+    const named = (isRolled ? allRows(formula) : rows).map((row) =>
+      row.name === "Sheet butter" ? { ...row, name: "Butter" } : row,
+    );
+    return kept === "solids"
       ? amountOf(rows) / allFlour(rows) - effectiveHydration(rows, NO_LARDER)
-      : (partOf(rows, kept, NO_LARDER) ?? Number.NaN);
+      : (partOf(named, kept, NO_LARDER) ?? Number.NaN);
+  };
 
   test("every swap that both ways are offered for, and the dough's water with it", () => {
     const count = tried((formula, { one }) => {
@@ -203,7 +238,7 @@ describe("there and back", () => {
       const { label, row } = one(offers);
       const to = label.split(" → ")[1] ?? "";
       // Where the formula has that one already, the two become one.
-      if (formula.rows.some(({ name }) => name === to)) return 0;
+      if (row.id !== ROLL_IN && formula.rows.some(({ name }) => name === to)) return 0;
       const there = { change: "swap", values: { swap: label, part: "100" } };
       const changed = changedBy(formula, there);
       if (changed === null) return 0;
@@ -213,9 +248,38 @@ describe("there and back", () => {
       ];
       if (row.kind.word !== "yeast") expect(now, label).toBeCloseTo(was, 9);
       const { kept } = SWAPS.find((one) => one.name === to && builtInNamed(row.name)?.name === one.from) ?? {};
-      if (kept !== undefined)
-        expect(keptIn(changed.formula, kept), `${label}, ${kept}`).toBeCloseTo(keptIn(formula, kept), 9);
-      return both(formula, there, { change: "swap", values: { swap: `${to} → ${row.name}`, part: "100" } });
+      if (kept !== undefined) {
+        const isRolled = row.id === ROLL_IN;
+        expect(keptIn(changed.formula, kept, isRolled), `${label}, ${kept}`).toBeCloseTo(
+          keptIn(formula, kept, isRolled),
+          9,
+        );
+      }
+      // Butter for rolling comes back under the name that the swap has for it.
+      if (row.name === "Sheet butter") return 1;
+      const back = row.id === ROLL_IN ? `${to} (roll-in)` : to;
+      return both(formula, there, { change: "swap", values: { swap: `${back} → ${row.name}`, part: "100" } });
+    });
+    expect(count).toBeGreaterThan(MANY / 5);
+  });
+
+  test("a roll-in and a round", () => {
+    const count = tried((formula, { below }) => {
+      const { rollIn, perArea, sizes } = formula;
+      const roll = (share: number): Wish => ({
+        change: "roll-in",
+        values: { fat: rollIn?.name ?? "", share: `${100 * share}`, of: rollIn?.of ?? "base" },
+      });
+      const round = (diameter: number, area: number): Wish => ({
+        change: "round",
+        values: { size: "round", diameter: String(diameter), area: String(area) },
+      });
+      return (
+        (rollIn === null ? 0 : both(formula, roll(0.2 + below(0.4)), roll(rollIn.share))) +
+        (perArea === null
+          ? 0
+          : both(formula, round(20 + below(20), perArea * (0.5 + below(1))), round(sizes[0]?.diameter ?? 0, perArea)))
+      );
     });
     expect(count).toBeGreaterThan(MANY / 5);
   });

@@ -128,7 +128,9 @@ test.each([
   ["weaker", "hydration,protein,blend"],
   ["milk powder", "swap"],
   ["poolish", "preferment"],
-  ["smaller", "tin,piece"],
+  ["smaller", "tin,piece,round"],
+  ["pizza", "round"],
+  ["croissant", "roll-in"],
   ["cheaper", "swap"],
   ["eggs", "swap"],
   ["saltier", "salt"],
@@ -138,4 +140,83 @@ test.each([
       .map(({ name }) => name)
       .join(","),
   ).toBe(names);
+});
+
+describe("a flat round", () => {
+  // Breakwater flat of the template: 25 and 32 cm across at 0.4 g/cm², 196.350 and 321.699 g by hand.
+  const flat = (more: Partial<Formula> = {}): Formula => {
+    const round = (name: string, pieces: number, diameter: number) => ({
+      ...size(name, pieces, 0, 0),
+      baked: null,
+      diameter,
+    });
+    return formulaOf(
+      [
+        ["Flour", "flour", 100],
+        ["Water", "water", 60],
+      ],
+      {
+        by: "pieces",
+        perArea: 0.4,
+        sizes: [round("small", 30, 25), round("large", 20, 32)],
+        batch: { of: "dough", amount: 30 * 196.349541 + 20 * 321.699088 },
+        ...more,
+      },
+    );
+  };
+
+  // By hand: the area grows with the square of the diameter.
+  test.each([
+    ["small", "30", 30 * 282.743339 + 20 * 321.699088],
+    ["large", "28", 30 * 196.349541 + 20 * 246.300864],
+    ["large", "40", 30 * 196.349541 + 20 * 502.654825],
+  ])("%s of %s cm at the same weight per area, and back", (name, diameter, dough) => {
+    const there = change(flat(), "round", { size: name, diameter, area: "" }).formula;
+    expect(there.batch.amount).toBeCloseTo(dough, 3);
+    expect(there.perArea).toBe(0.4);
+    expect(there.rows).toEqual(flat().rows);
+    const was = name === "small" ? "25" : "32";
+    const back = change(there, "round", { size: name, diameter: was, area: "" }).formula;
+    expect(back.batch.amount / flat().batch.amount).toBeCloseTo(1, 9);
+    expect(back.sizes).toEqual(flat().sizes);
+  });
+
+  // Lehmann, Pizza Today, October 2019, and a trade forum's thread 13466, both with π as it is.
+  test.each([
+    [11, 12, "14", 14.972],
+    [11, 12, "16", 19.556],
+    [10, 12, "16", 17.778],
+    [10, 12, "10", 6.944],
+  ])("%d oz at %d inches: at %s inches %d oz", (ounces, diameter, other, wanted) => {
+    const inches: Formula = flat({
+      options: { weight: "oz", temperature: "F", length: "in" },
+      perArea: ounces / ((Math.PI / 4) * diameter ** 2),
+      sizes: [{ ...size("pie", 1, 0, 0), baked: null, diameter }],
+      batch: { of: "dough", amount: ounces },
+    });
+    const { formula, line } = change(inches, "round", { size: "pie", diameter: other, area: "" });
+    expect(formula.batch.amount).toBeCloseTo(wanted, 3);
+    expect(line).toBe(`pie 12 to ${other} in across`);
+  });
+
+  test("thicker: all sizes weigh more; scaled to dough the amount stays", () => {
+    const { formula, line } = change(flat(), "round", { size: "small", diameter: "", area: "0.5" });
+    expect(formula.batch.amount / flat().batch.amount).toBeCloseTo(1.25, 9);
+    expect(line).toBe("0.4 to 0.5 g/cm²");
+    const kept = change(flat({ by: "dough" }), "round", { size: "small", diameter: "30", area: "" });
+    expect([kept.formula.batch, kept.parts]).toEqual([flat().batch, ["sizes"]]);
+  });
+
+  test("a piece by weight and a round by diameter are told apart; nothing asked is refused", () => {
+    expect(refusalOf(() => change(flat(), "piece", { weight: "90" }))).toMatch(/^These rounds go by their diameter/);
+    expect(refusalOf(() => change(flat(), "tin", {}))).toMatch(/^These rounds go by their diameter and have no tin/);
+    expect(refusalOf(() => change(cake("box", [8, 8, 2], 2000), "round", {}))).toMatch(
+      /^These pieces go by their weight/,
+    );
+    expect(refusalOf(() => change(flat({ perArea: null }), "round", { diameter: "30" }))).toMatch(/not known yet/);
+    expect(refusalOf(() => change(flat(), "round", { size: "small" }))).toBe(
+      "Enter a diameter, a weight per area, or both.",
+    );
+    expect(refusalOf(() => change(flat(), "round", { size: "small", diameter: "2" }))).toMatch(/^Diameter \(cm\)/);
+  });
 });

@@ -16,7 +16,8 @@ export function formulaOf(lines: readonly Line[], more: Partial<Formula> = {}): 
   return {
     style: "hearth",
     options: { weight: "g", temperature: "C", length: "cm" },
-    isRolled: false,
+    rollIn: null,
+    perArea: null,
     frame,
     block: null,
     setApart: null,

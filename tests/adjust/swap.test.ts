@@ -85,9 +85,8 @@ describe("milk, egg, fat and sugar", () => {
 
   test("oil makes no layers and takes up no air; raw egg is kept cold", () => {
     const butter = dough(["Unsalted butter", "fat", 100]);
-    expect(refusalOf(() => swap({ ...butter, isRolled: true }, "Unsalted butter → Sunflower oil"))).toMatch(
-      /no layers form/,
-    );
+    const rolled = { ...butter, rollIn: { name: "Unsalted butter", share: 0.25, of: "base" as const } };
+    expect(refusalOf(() => swap(rolled, "Unsalted butter (roll-in) → Sunflower oil"))).toMatch(/no layers form/);
     const cake = { ...butter, style: "pound cake" as const };
     expect(swap(cake, "Unsalted butter → Sunflower oil").cautions[0]).toMatch(/^Do not cream oil/);
     expect(swap(butter, "Unsalted butter → Sunflower oil").cautions).toEqual([]);

@@ -286,8 +286,8 @@ test("percentages typed plain stay plain, in ounces and °F as well; what did no
   expect(sheet.value("flour_all")).toBeCloseTo(99.9, 9);
 });
 
-// One in a usual run, all in a long one.
-test.each(TEMPLATES.filter(({ name }) => IS_LONG || name === "laminated").map(({ name }) => name))(
+// In a long run; a usual one has the templates above and below.
+test.skipIf(!IS_LONG).each(TEMPLATES.map(({ name }) => name))(
   "%s: a change is taken, and the version before is brought back",
   async (name) => {
     const { book, sheet } = await built(name);
@@ -306,3 +306,100 @@ test.each(TEMPLATES.filter(({ name }) => IS_LONG || name === "laminated").map(({
     expect(sheet.value("check")).toBe("");
   },
 );
+
+describe("fat that is rolled in", () => {
+  let book: Book;
+  let sheet: Sheet;
+  const CROISSANT = "Slipway croissant";
+  beforeAll(async () => {
+    ({ book, sheet } = await built("laminated"));
+  });
+
+  test("is read with the dough, which is weighed with it; another share is taken, and the finished dough stays", () => {
+    const { formula } = ask<Adjustable>(book, "adjusting");
+    expect(formula.rollIn).toEqual({ name: "Sheet butter", share: 0.28, of: "base" });
+    expect(formula.batch.amount).toBeCloseTo(10440.376051, 4);
+    const taken = take(book, [
+      wish("salt", { wanted: "1.3" }),
+      wish("roll-in", { fat: "Margarine", share: "25", of: "finished" }),
+    ]);
+    expect(taken).toMatchObject({ number: 2 });
+    expect(["roll_in_name", "roll_in_share", "roll_in_of"].map((name) => sheet.value(name))).toEqual([
+      "Margarine",
+      0.25,
+      "finished",
+    ]);
+    expect(sheet.value("check")).toBe("");
+    expect(sheet.value("dough_in_all")).toBeCloseTo(10440.376051, 4);
+    expect(sheet.value("roll_in")).toBeCloseTo(10440.376051 / 4, 4);
+  });
+
+  test("short of it, the order becomes dough with its fat", () => {
+    take(book, [wish("short", { ingredient: "Margarine (roll-in)", there: "1000" })]);
+    expect(sheet.value("by")).toBe("dough");
+    expect(sheet.value("roll_in")).toBeCloseTo(1000, 6);
+  });
+
+  test("the version before comes back with its fat and its folds", () => {
+    sheet.type("fold_1", "4");
+    const { id, seen } = ask<Adjustable>(book, "adjusting");
+    ask(book, "bringBack", { sheet: CROISSANT, id, seen, number: 1 });
+    expect(["roll_in_name", "roll_in_share", "roll_in_of", "fold_1"].map((name) => sheet.value(name))).toEqual([
+      "Sheet butter",
+      0.28,
+      "base",
+      3,
+    ]);
+    expect(sheet.value("check")).toBe("");
+  });
+
+  test("two versions are compared with their labels, or in words why there is none", () => {
+    const compared = () => ask<Comparison>(book, "compare", { sheet: CROISSANT, one: "2", other: "now" });
+    expect(compared().rows.at(-1)).toMatchObject({ name: "Sheet butter (roll-in) (was Margarine)", isChanged: true });
+    expect(compared().labels).toEqual(
+      Array(2).fill({ missing: expect.stringMatching(/^No labelling rules are chosen\. Choose/) }),
+    );
+    book.build("settings", { setting: ["Labelling rules"], setting_value: ["EU"] });
+    expect(compared().labels[1]).toEqual({
+      missing: expect.stringMatching(/^The ingredient list is not known because of "S/),
+    });
+    book.build("larder", {
+      ingredient: [
+        "Strong white flour",
+        "Whole milk",
+        "Sugar",
+        "Unsalted butter",
+        "Instant yeast",
+        "Sea salt",
+        "Margarine",
+        "Sheet butter",
+      ],
+      label_name: ["wheat flour", "milk", "sugar", "butter", "yeast", "salt", "margarine", "butter"],
+      allergens: ["wheat", "milk", "none", "milk", "none", "none", "none", "milk"],
+    });
+    // By hand, for 1 of flour: 1.715 ÷ 3 is 0.572 of margarine, and 0.28 × 1.722 + 0.06 is 0.542 of butter. Of the water 0.856 × 2.287
+    // − 1.907 and 0.856 × 2.204 − 1.824 are left, 3 % of what is baked: no more than may be left out.
+    expect(compared().labels).toEqual([
+      { list: "WHEAT flour, margarine, MILK, sugar, butter (MILK), salt, yeast" },
+      { list: "WHEAT flour, butter (MILK), MILK, sugar, salt, yeast" },
+    ]);
+  });
+});
+
+test("rounds by their diameter: another one is taken, and the first comes back with its weight per area", async () => {
+  const { book, sheet } = await built("flat-round");
+  const { formula } = ask<Adjustable>(book, "adjusting");
+  expect(formula.sizes.map(({ name, diameter }) => [name, diameter])).toEqual([
+    ["small", 25],
+    ["large", 32],
+  ]);
+  expect(formula.perArea).toBe(0.4);
+  take(book, [wish("round", { size: "large", diameter: "40", area: "0.3" })]);
+  expect([sheet.value("size_diameter", 2), sheet.value("per_area"), sheet.value("check")]).toEqual([40, 0.3, ""]);
+  // π ÷ 4 × 40² × 0.3.
+  expect(sheet.value("size_scaled", 2)).toBeCloseTo(376.991118, 4);
+  const { id, seen } = ask<Adjustable>(book, "adjusting");
+  ask(book, "bringBack", { sheet: "Breakwater flat", id, seen, number: 1 });
+  expect(sheet.value("size_scaled", 2)).toBeCloseTo(321.699088, 4);
+  expect(sheet.value("check")).toBe("");
+});
