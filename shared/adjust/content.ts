@@ -85,6 +85,9 @@ export function contentText({ template, units, tables, cells }: Content): string
   });
 }
 
+/** Behind a size stood its area once, which the sheet works out. */
+const ONCE_KEPT = 1;
+
 const unclear = (): never => refuseUnread("The version in the formula history");
 const isRecord = (raw: unknown): raw is Readonly<Record<string, unknown>> => typeof raw === "object" && raw !== null;
 const keptValue = (raw: unknown): Value =>
@@ -101,7 +104,8 @@ export function readContent(text: string): Content {
     const own = tables[name];
     if (!Array.isArray(own)) return unclear();
     return own.map((line: unknown) => {
-      if (!Array.isArray(line) || line.length > TABLES[name].length) return unclear();
+      if (!Array.isArray(line) || line.length > TABLES[name].length + (name === "sizes" ? ONCE_KEPT : 0))
+        return unclear();
       return TABLES[name].map((_, at) => keptValue(line[at] ?? null));
     });
   };

@@ -80,8 +80,8 @@ describe("what is kept of a formula", () => {
         ["007", "water", 0.1 + 0.2],
       ],
       sizes: [
-        ["large", 700, 0.11, null, null],
-        [null, null, null, null, null],
+        ["large", 700, 0.11, null],
+        [null, null, null, null],
       ],
       steps: [["1/2", 20, null, 'Mix, "well"']],
     },
@@ -93,6 +93,8 @@ describe("what is kept of a formula", () => {
     const blanks = [...content.tables.rows, [null, "", null]] as const;
     expect(contentText({ ...content, tables: { ...content.tables, rows: blanks } })).toBe(text);
     expect(contentText(readContent(text))).toBe(text);
+    // A version from when the area of a size was kept behind it.
+    expect(contentText(readContent(text.replace("0.11,null]", "0.11,null,49]")))).toBe(text);
     expect(readContent(text).tables.rows).toEqual([
       ["=Rye", "flour", 1],
       ["007", "water", 0.3],
