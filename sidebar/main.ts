@@ -1,4 +1,4 @@
-import { VERSION } from "../shared/protocol/bench.ts";
+import { VERSION } from "../shared/base/version.ts";
 import { adjust } from "./adjust/panel.ts";
 import { check } from "./check/panel.ts";
 import { functions } from "./functions/panel.ts";

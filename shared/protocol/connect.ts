@@ -1,60 +1,36 @@
-// The question that writes what formula sheets read of each other, checked at both ends.
-import { refuseUnread } from "../base/refusal.ts";
+// The question that writes what formula sheets read of each other.
+import * as v from "valibot";
 import { badFormula } from "../sheet/make-formulas.ts";
-import type { Tab } from "../sheet/tab.ts";
-
-/** Formulas for the small table of a sheet; row and column of its first cell, counted from 1. */
-export type Connection = {
-  readonly tab: Tab;
-  readonly row: number;
-  readonly column: number;
-  readonly formulas: readonly (readonly string[])[];
-};
-export type ConnectAsk = {
-  readonly connections: readonly Connection[];
-  /** What stands over each table: without it nothing is written. */
-  readonly head: string;
-  /** The sheets that are read. */
-  readonly tabs: readonly Tab[];
-};
-export type ConnectAnswer = { readonly sheets: readonly string[] };
+import { integer, list, messageReader, type Read, type Sent, text } from "./message.ts";
 
 const MAX_SHEETS = 300;
 const MAX_CELLS = 20;
 const MAX_LENGTH = 1000;
+const WHAT = "What the sidebar found of the formula sheets";
 
-export function connectAsk({ connections, head, tabs }: Readonly<Record<string, unknown>>): ConnectAsk {
-  return {
-    connections: list(connections, MAX_SHEETS, (one) => {
-      const { tab, row, column, formulas } = record(one);
-      return {
-        tab: tabOf(tab),
-        row: whole(row),
-        column: whole(column),
-        formulas: list(formulas, MAX_CELLS, (line) => list(line, MAX_CELLS, formulaOf)),
-      };
-    }),
-    head: text(head),
-    tabs: list(tabs, MAX_SHEETS, tabOf),
-  };
-}
+const tab = () => v.object({ name: text(MAX_LENGTH), id: integer(Number.MIN_SAFE_INTEGER, Number.MAX_SAFE_INTEGER) });
+const place = () => integer(2, Number.MAX_SAFE_INTEGER);
+const formula = () =>
+  v.pipe(
+    text(MAX_LENGTH),
+    v.check((formula) => formula === "" || !badFormula(formula)),
+  );
 
-export function connectAnswer(raw: unknown): ConnectAnswer {
-  return { sheets: list(record(raw).sheets, MAX_SHEETS, text) };
-}
+export const readConnectAsk = messageReader(WHAT, () =>
+  v.object({
+    /** Formulas for the small table of a sheet; row and column of its first cell, counted from 1. */
+    connections: list(
+      v.object({ tab: tab(), row: place(), column: place(), formulas: list(list(formula(), MAX_CELLS), MAX_CELLS) }),
+      MAX_SHEETS,
+    ),
+    /** What stands over each table: without it nothing is written. */
+    head: text(MAX_LENGTH),
+    /** The sheets that are read. */
+    tabs: list(tab(), MAX_SHEETS),
+  }),
+);
+export type ConnectAsk = Sent<typeof readConnectAsk>;
+export type Connection = ConnectAsk["connections"][number];
 
-const unclear = (): never => refuseUnread("What the sidebar found of the formula sheets");
-const record = (raw: unknown): Readonly<Record<string, unknown>> =>
-  typeof raw === "object" && raw !== null ? (raw as Record<string, unknown>) : unclear();
-const list = <T>(raw: unknown, most: number, read: (one: unknown) => T): T[] =>
-  Array.isArray(raw) && raw.length <= most ? raw.map(read) : unclear();
-const text = (raw: unknown): string => (typeof raw === "string" && raw.length <= MAX_LENGTH ? raw : unclear());
-const whole = (raw: unknown): number => (Number.isInteger(raw) && (raw as number) > 1 ? (raw as number) : unclear());
-const formulaOf = (raw: unknown): string => {
-  const formula = text(raw);
-  return formula === "" || !badFormula(formula) ? formula : unclear();
-};
-function tabOf(raw: unknown): Tab {
-  const { name, id } = record(raw);
-  return { name: text(name), id: Number.isInteger(id) ? (id as number) : unclear() };
-}
+export const readConnectAnswer = messageReader(WHAT, () => v.object({ sheets: list(text(MAX_LENGTH), MAX_SHEETS) }));
+export type ConnectAnswer = Read<typeof readConnectAnswer>;

@@ -1,128 +1,85 @@
-// The questions about the formula history: what is kept, and a sheet that goes on as a new version. Checked at both ends.
-
-import type { Version } from "../adjust/versions.ts";
-import { refuseUnread } from "../base/refusal.ts";
-
-/** Versions of one formula sheet, or those of all without what is kept of them. */
-export type HistoryAsk = { readonly id: number | null };
-export type HistoryAnswer = { readonly isThere: boolean; readonly versions: readonly Version[] };
-
-/** Cells side by side from one on, rows counted from 0; "" empties a cell. `isText` where a text stays one, whatever it begins with. */
-export type CellsWrite = {
-  readonly row: number;
-  readonly column: number;
-  readonly cells: readonly (readonly (string | number)[])[];
-};
-/** Blank rows below one, both counted from 0 as the sheet is after those before. */
-export type RowsInsert = { readonly after: number; readonly many: number };
-/** Where a version's number, its day and what changed stand on the sheet. */
-export type Stamp = { readonly row: number; readonly column: number; readonly is: "number" | "day" | "line" };
-
-export type ReviseAsk = {
-  readonly sheet: string;
-  readonly id: number;
-  /** What was seen of it, in short: nothing is written where it was changed meanwhile. */
-  readonly seen: number;
-  readonly title: string;
-  readonly when: string;
-  /** The day as a sheet counts it. */
-  readonly day: number;
-  /** What is typed now, kept first where the history has another. */
-  readonly before: string;
-  readonly beforeLine: string;
-  /** What will be typed, and what changed; null where only what is there is kept. */
-  readonly after: string | null;
-  readonly line: string;
-  readonly inserts: readonly RowsInsert[];
-  readonly writes: readonly CellsWrite[];
-  readonly stamps: readonly Stamp[];
-};
-export type ReviseAnswer = {
-  /** The number of the version that the sheet is now. */
-  readonly number: number;
-  /** Whether hand edits were kept first. */
-  readonly wasEdited: boolean;
-};
+// The questions about the formula history: what is kept, and a sheet that goes on as a new version.
+import * as v from "valibot";
+import { id, integer, list, messageReader, type Read, type Sent, text } from "./message.ts";
 
 const MAX_TEXT = 300_000;
 const MAX_SHORT = 500;
+const MAX_CELL_TEXT = 2000;
 const MAX_WRITES = 500;
 const MAX_CELLS = 300;
+const MAX_ROWS = 20_000;
+const MAX_COLUMNS = 1000;
+const MAX_BLANK_ROWS = 200;
+const MAX_DAY = 100_000;
+const MAX_STAMPS = 10;
 
-type Raw = Readonly<Record<string, unknown>>;
-const unclear = (): never => refuseUnread("The change of the formula");
-const record = (raw: unknown): Raw =>
-  typeof raw === "object" && raw !== null && !Array.isArray(raw) ? (raw as Raw) : unclear();
-const words = (raw: unknown, most = MAX_SHORT): string =>
-  typeof raw === "string" && raw.length <= most ? raw : unclear();
-const whole = (raw: unknown, most: number): number =>
-  typeof raw === "number" && Number.isInteger(raw) && raw >= 0 && raw <= most ? raw : unclear();
-const list = <T>(raw: unknown, most: number, of: (one: unknown) => T): T[] =>
-  Array.isArray(raw) && raw.length <= most ? raw.map(of) : unclear();
+const WHAT = "The change of the formula";
+const short = () => text(MAX_SHORT);
+const row = () => integer(0, MAX_ROWS);
+const column = () => integer(0, MAX_COLUMNS);
+const cell = () => v.union([v.pipe(v.number(), v.finite()), text(MAX_CELL_TEXT)]);
 
-export function historyAsk({ id }: Raw): HistoryAsk {
-  return { id: id === null || id === undefined ? null : whole(id, Number.MAX_SAFE_INTEGER) };
-}
+/** Versions of one formula sheet, or those of all without what is kept of them. */
+export const readHistoryAsk = messageReader(WHAT, () => v.object({ id: v.optional(v.nullable(id()), null) }));
+export type HistoryAsk = Sent<typeof readHistoryAsk>;
 
-export function reviseAsk(raw: Raw): ReviseAsk {
-  return {
-    sheet: words(raw.sheet),
-    id: whole(raw.id, Number.MAX_SAFE_INTEGER),
-    seen: whole(raw.seen, 0xffffffff),
-    title: words(raw.title),
-    when: words(raw.when),
-    day: whole(raw.day, 100_000),
-    before: words(raw.before, MAX_TEXT),
-    beforeLine: words(raw.beforeLine),
-    after: raw.after === null ? null : words(raw.after, MAX_TEXT),
-    line: words(raw.line),
-    inserts: list(raw.inserts, MAX_WRITES, (one) => {
-      const { after, many } = record(one);
-      return { after: whole(after, 20_000), many: whole(many, 200) };
-    }),
-    writes: list(raw.writes, MAX_WRITES, (one) => {
-      const { row, column, cells } = record(one);
-      return {
-        row: whole(row, 20_000),
-        column: whole(column, 1000),
-        cells: list(cells, MAX_CELLS, (line) => list(line, MAX_CELLS, cell)),
-      };
-    }),
-    stamps: list(raw.stamps, 10, (one) => {
-      const { row, column, is } = record(one);
-      if (is !== "number" && is !== "day" && is !== "line") return unclear();
-      return { row: whole(row, 20_000), column: whole(column, 1000), is };
-    }),
-  };
-}
+export const readReviseAsk = messageReader(WHAT, () =>
+  v.object({
+    sheet: short(),
+    id: id(),
+    /** What was seen of it, in short: nothing is written where it was changed meanwhile. */
+    seen: integer(0, 0xffffffff),
+    title: short(),
+    when: short(),
+    /** The day as a sheet counts it. */
+    day: integer(0, MAX_DAY),
+    /** What is typed now, kept first where the history has another. */
+    before: text(MAX_TEXT),
+    beforeLine: short(),
+    /** What will be typed, and what changed; null where only what is there is kept. */
+    after: v.nullable(text(MAX_TEXT)),
+    line: short(),
+    /** Blank rows below one, both counted from 0 as the sheet is after those before. */
+    inserts: list(v.object({ after: row(), many: integer(0, MAX_BLANK_ROWS) }), MAX_WRITES),
+    /** Cells side by side from one on, rows counted from 0; "" empties a cell. */
+    writes: list(
+      v.object({ row: row(), column: column(), cells: list(list(cell(), MAX_CELLS), MAX_CELLS) }),
+      MAX_WRITES,
+    ),
+    /** Where a version's number, its day and what changed stand on the sheet. */
+    stamps: list(v.object({ row: row(), column: column(), is: v.picklist(["number", "day", "line"]) }), MAX_STAMPS),
+  }),
+);
+export type ReviseAsk = Sent<typeof readReviseAsk>;
+export type CellsWrite = ReviseAsk["writes"][number];
+export type RowsInsert = ReviseAsk["inserts"][number];
+export type Stamp = ReviseAsk["stamps"][number];
 
-const cell = (raw: unknown): string | number =>
-  typeof raw === "number" && Number.isFinite(raw) ? raw : words(raw, 2000);
+const BROKEN = "What the add-on said of the formula history";
 
-const broken = (): never => refuseUnread("What the add-on said of the formula history");
+export const readHistoryAnswer = messageReader(BROKEN, () =>
+  v.object({
+    isThere: v.boolean(),
+    versions: v.array(
+      v.object({
+        when: v.string(),
+        sheet: v.number(),
+        title: v.string(),
+        number: v.number(),
+        line: v.string(),
+        content: v.string(),
+      }),
+    ),
+  }),
+);
+export type HistoryAnswer = Read<typeof readHistoryAnswer>;
 
-export function readHistory(raw: unknown): HistoryAnswer {
-  const { isThere, versions } = (raw ?? {}) as Raw;
-  if (typeof isThere !== "boolean" || !Array.isArray(versions)) return broken();
-  const text = (one: unknown): string => (typeof one === "string" ? one : broken());
-  const count = (one: unknown): number => (typeof one === "number" ? one : broken());
-  return {
-    isThere,
-    versions: versions.map((one: unknown): Version => {
-      const { when, sheet, title, number, line, content } = (one ?? {}) as Raw;
-      return {
-        when: text(when),
-        sheet: count(sheet),
-        title: text(title),
-        number: count(number),
-        line: text(line),
-        content: text(content),
-      };
-    }),
-  };
-}
-
-export function readRevised(raw: unknown): ReviseAnswer {
-  const { number, wasEdited } = (raw ?? {}) as Raw;
-  return typeof number === "number" && typeof wasEdited === "boolean" ? { number, wasEdited } : broken();
-}
+export const readReviseAnswer = messageReader(BROKEN, () =>
+  v.object({
+    /** The number of the version that the sheet is now. */
+    number: v.number(),
+    /** Whether hand edits were kept first. */
+    wasEdited: v.boolean(),
+  }),
+);
+export type ReviseAnswer = Read<typeof readReviseAnswer>;

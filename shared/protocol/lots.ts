@@ -1,35 +1,39 @@
-// The question that adds rows to the lot log, checked at both ends.
+// The question that adds rows to the lot log.
+import * as v from "valibot";
 import { refuse, refuseUnread } from "../base/refusal.ts";
-
-/** A row for each mix, ingredient and lot; weights in the unit of their sheet. */
-export type LotRow = {
-  /** Day on which it is ready, such as 2026-12-05. */
-  readonly day: string;
-  readonly batch: string;
-  readonly product: string;
-  /** Such as "mix 1 of 2", or "preferment". */
-  readonly mix: string;
-  readonly ingredient: string;
-  readonly weight: number;
-  readonly lot: string;
-};
-export type LotsAnswer = { readonly sheet: string; readonly added: number };
+import { list, messageReader, type Read, type Sent, text } from "./message.ts";
 
 export const LOT_HEADS = ["Ready on", "Batch", "Product", "Mix", "Ingredient", "Weight", "Lot"] as const;
-const TEXTS = ["day", "batch", "product", "mix", "ingredient", "lot"] as const;
 const MAX_ROWS = 2000;
 const MAX_TEXT = 200;
 
-export function lotsAsk({ rows }: Readonly<Record<string, unknown>>): readonly LotRow[] {
-  if (!Array.isArray(rows) || rows.length === 0) return refuseUnread("The lots from the sidebar");
-  if (rows.length > MAX_ROWS) return refuse(`Up to ${MAX_ROWS} rows of lots are kept at a time, not ${rows.length}.`);
-  return rows.map((raw: unknown): LotRow => {
-    const row = (typeof raw === "object" && raw !== null ? raw : {}) as Record<string, unknown>;
-    const isText = TEXTS.every((name) => typeof row[name] === "string" && (row[name] as string).length <= MAX_TEXT);
-    if (!isText || typeof row.weight !== "number" || !Number.isFinite(row.weight))
-      return refuseUnread("The lots from the sidebar");
-    return row as unknown as LotRow;
-  });
+export const readLotsAsk = messageReader(refuseLots, () =>
+  v.object({
+    /** A row for each mix, ingredient and lot; weights in the unit of their sheet. */
+    rows: list(
+      v.object({
+        /** Day on which it is ready, such as 2026-12-05. */
+        day: text(MAX_TEXT),
+        batch: text(MAX_TEXT),
+        product: text(MAX_TEXT),
+        /** Such as "mix 1 of 2", or "preferment". */
+        mix: text(MAX_TEXT),
+        ingredient: text(MAX_TEXT),
+        weight: v.pipe(v.number(), v.finite()),
+        lot: text(MAX_TEXT),
+      }),
+      MAX_ROWS,
+      1,
+    ),
+  }),
+);
+export type LotsAsk = Sent<typeof readLotsAsk>;
+export type LotRow = LotsAsk["rows"][number];
+
+function refuseLots({ type, input }: v.BaseIssue<unknown>): never {
+  if (type === "max_length" && Array.isArray(input))
+    return refuse(`Up to ${MAX_ROWS} rows of lots are kept at a time, not ${input.length}.`);
+  return refuseUnread("The lots from the sidebar");
 }
 
 /** What tells one row from another: the same is kept once. */
@@ -46,11 +50,8 @@ export const lotCells = (row: LotRow): (string | number)[] => [
   row.lot,
 ];
 
-export function lotsAnswer(raw: unknown): LotsAnswer {
-  const { sheet, added } = (typeof raw === "object" && raw !== null ? raw : {}) as Record<string, unknown>;
-  if (typeof sheet !== "string" || typeof added !== "number")
-    return refuse(
-      "The lots are kept, but the answer could not be read. Look at the lot log before you keep them again.",
-    );
-  return { sheet, added };
-}
+export const readLotsAnswer = messageReader(
+  () => refuse("The lots are kept, but the answer could not be read. Look at the lot log before you keep them again."),
+  () => v.object({ sheet: v.string(), added: v.number() }),
+);
+export type LotsAnswer = Read<typeof readLotsAnswer>;

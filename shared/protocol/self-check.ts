@@ -2,7 +2,7 @@
 import { a1, zoneA1 } from "../sheet/a1.ts";
 import { isWaitingText } from "./waiting.ts";
 
-type Cell = number | string | boolean;
+export type Cell = number | string | boolean;
 type Cells = readonly (readonly Cell[])[];
 
 /** An example as it travels: null is an argument left out. */
@@ -21,18 +21,6 @@ export type CheckCells = {
   readonly formats: readonly (readonly string[])[];
   readonly formulas: readonly PlacedFormula[];
 };
-/** One step, in one sheet of its own: formulas are written in one step and read in the next, so that they can calculate between. */
-export type CheckStep =
-  | ({ readonly step: "write"; readonly sheet: string } & CheckCells)
-  | { readonly step: "read" | "remove"; readonly sheet: string }
-  | { readonly step: "insert"; readonly sheet: string; readonly row: number };
-export type CheckAnswer = {
-  readonly sheet: string;
-  readonly locale: string;
-  readonly values: readonly (readonly unknown[])[];
-  readonly formulas: readonly (readonly string[])[];
-};
-
 export type Batch = CheckCells & { readonly expected: readonly (PlacedFormula & { readonly example: CheckExample })[] };
 
 /** Sheets runs some 30 functions at a time for one person; the rest would wait. */

@@ -1,5 +1,5 @@
 import { stepBars } from "../../shared/drawings/step-bars.ts";
-import type { SheetReview } from "../../shared/protocol/bench.ts";
+import type { SheetReview } from "../../shared/protocol/sheet-review.ts";
 import { actionButton } from "../kit/action-button.ts";
 import { ask, failureSentence } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";

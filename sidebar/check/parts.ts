@@ -1,4 +1,4 @@
-import type { SheetReview } from "../../shared/protocol/bench.ts";
+import type { SheetReview } from "../../shared/protocol/sheet-review.ts";
 import { ask, failureSentence } from "../kit/ask.ts";
 import { element } from "../kit/element.ts";
 import { pressButton, progressOf } from "../kit/work-in-progress.ts";

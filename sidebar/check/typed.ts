@@ -1,4 +1,4 @@
-import type { SheetReview } from "../../shared/protocol/bench.ts";
+import type { SheetReview } from "../../shared/protocol/sheet-review.ts";
 import { actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
 import { section } from "../new-formula/sections.ts";

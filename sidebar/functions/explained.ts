@@ -2,7 +2,7 @@
 import { isProblem } from "../../shared/cells/cell.ts";
 import { entryFormula, readEntry } from "../../shared/cells/entry.ts";
 import type { FunctionHelp } from "../../shared/protocol/function-help.ts";
-import { insertAnswer } from "../../shared/protocol/insert.ts";
+import type { InsertAnswer } from "../../shared/protocol/insert.ts";
 import { ask, failureSentence } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
 import { type Form, goTo, newForm, showTroubles, textField } from "../kit/fields.ts";
@@ -124,9 +124,7 @@ function readArguments(help: FunctionHelp, typed: readonly string[]): { troubles
   return { troubles, formulas };
 }
 
-function insertSentence(raw: unknown): string {
-  const answer = insertAnswer(raw);
-  if (answer === null) return "The answer could not be read: look at the cell with the cursor.";
+function insertSentence(answer: InsertAnswer): string {
   const now = answer.says === "" ? "" : ` It cannot answer yet: ${answer.says}`;
   return `Written into ${answer.cell} of “${answer.sheet}”.${now}`;
 }

@@ -1,6 +1,6 @@
 // A button that asks the add-on for something, says what came of it, and says every failure with a way on.
 import { showNumber } from "../../shared/base/show.ts";
-import type { Question, Questions } from "../../shared/protocol/bench.ts";
+import type { Question, Questions } from "../../shared/protocol/questions.ts";
 import { ask, type Failure, failureSentence, ONE_ACCOUNT } from "./ask.ts";
 import { pressButton, progressOf } from "./work-in-progress.ts";
 

@@ -1,6 +1,9 @@
 // The bench's questions to the add-on. What is planned here asks the add-on several times, and the panel does not notice.
-import type { PlannedQuestion, Question, Questions, Reply } from "../../shared/protocol/bench.ts";
+
+import { ANSWER_READERS } from "../../shared/protocol/answers.ts";
 import { readSnapshot } from "../../shared/protocol/look.ts";
+import type { PlannedQuestion } from "../../shared/protocol/planned-questions.ts";
+import { type Question, type Questions, readReply, type ServerQuestion } from "../../shared/protocol/questions.ts";
 import { waitingCells } from "../../shared/protocol/waiting.ts";
 import { isPlanned, stepsFor, undone } from "../../src/planners/planners.ts";
 import { refusalError, type Step } from "../../src/planners/steps.ts";
@@ -31,13 +34,24 @@ export function ask<Q extends Question>(
       clearTimeout(timer);
       resolve(outcome);
     };
-    void (isPlanned(question) ? planned(question, asked) : send({ ...asked, ask: question })).then((outcome) =>
+    void (isPlanned(question) ? planned(question, asked) : direct(question, asked)).then((outcome) =>
       end(outcome as Outcome<Q>),
     );
   });
 }
 
 type Sent = { readonly answer: unknown } | Failure;
+
+/** One question, whose answer is read here. */
+async function direct(question: ServerQuestion, asked: object): Promise<Sent> {
+  const outcome = await send({ ...asked, ask: question });
+  if (!("answer" in outcome)) return outcome;
+  try {
+    return { answer: ANSWER_READERS[question](outcome.answer) };
+  } catch (error) {
+    return { how: "refused", message: messageOf(error) };
+  }
+}
 
 /** Step by step, each sent when the one before is answered. */
 async function planned(question: PlannedQuestion, asked: object): Promise<Sent> {
@@ -106,16 +120,12 @@ function send(question: object): Promise<Sent> {
 
 function read(reply: unknown): Sent {
   try {
-    const told = JSON.parse(String(reply)) as Reply<Question>;
-    if (told.ok === true) return { answer: told.answer };
-    if (told.ok === false && typeof told.message === "string") {
-      const { message, because } = told;
-      return { how: "refused", message, ...(typeof because === "string" ? { because } : {}) };
-    }
+    const { ok, ...rest } = readReply(JSON.parse(String(reply)));
+    return "answer" in rest ? rest : { how: "refused", ...rest };
   } catch {
-    // Not JSON: told below, with what can be done about it.
+    // No reply at all: the sentence says what can be done about it.
+    return { how: "failed", message: "the answer could not be read" };
   }
-  return { how: "failed", message: "the answer could not be read" };
 }
 
 function messageOf(error: unknown): string {

@@ -3,7 +3,8 @@
 import { inUnit, showNumber } from "../../shared/base/show.ts";
 import { toGrams } from "../../shared/base/units.ts";
 import type { TinView } from "../../shared/drawings/tin-view.ts";
-import type { Order, Questions } from "../../shared/protocol/bench.ts";
+import type { Order } from "../../shared/protocol/order.ts";
+import type { Questions } from "../../shared/protocol/questions.ts";
 import { ask, type Failure, failureSentence, ONE_ACCOUNT } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
 import { type Form, goTo, showTroubles } from "../kit/fields.ts";

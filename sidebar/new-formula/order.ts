@@ -6,7 +6,7 @@ import { type Weight, weight } from "../../shared/base/units.ts";
 import { isProblem } from "../../shared/cells/cell.ts";
 import type { TinView } from "../../shared/drawings/tin-view.ts";
 import type { TimedStep } from "../../shared/formula/steps.ts";
-import { inputNames, type Order } from "../../shared/protocol/bench.ts";
+import { inputNames, type Order } from "../../shared/protocol/order.ts";
 import type { SheetModel, Value } from "../../shared/sheet/model.ts";
 import { inputCell, makesBatter } from "../../shared/sheet/template-inputs.ts";
 import { type Amount, readAmount } from "./amount.ts";

@@ -2,7 +2,7 @@
 
 import { fromGrams, grams, toGrams } from "../../shared/base/units.ts";
 import { isProblem } from "../../shared/cells/cell.ts";
-import { inputNames } from "../../shared/protocol/bench.ts";
+import { inputNames } from "../../shared/protocol/order.ts";
 import type { SheetModel, Value } from "../../shared/sheet/model.ts";
 import { readQuantity } from "../new-formula/quantity.ts";
 import { tidy } from "../new-formula/shares.ts";

@@ -2,7 +2,7 @@
 
 import { showNumber } from "../../shared/base/show.ts";
 import { fromGrams, grams, type WeightUnit } from "../../shared/base/units.ts";
-import { inputNames } from "../../shared/protocol/bench.ts";
+import { inputNames } from "../../shared/protocol/order.ts";
 import type { Described, Row } from "../../shared/recipe/text/described.ts";
 import type { SheetModel } from "../../shared/sheet/model.ts";
 import type { MethodRow } from "./method.ts";

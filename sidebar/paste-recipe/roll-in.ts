@@ -1,6 +1,6 @@
 // Fat that is rolled in, where the sheet keeps it apart from the dough that is mixed.
 
-import { inputNames } from "../../shared/protocol/bench.ts";
+import { inputNames } from "../../shared/protocol/order.ts";
 import type { Described } from "../../shared/recipe/text/described.ts";
 import type { SheetModel, Value } from "../../shared/sheet/model.ts";
 

@@ -2,7 +2,7 @@
 
 import { inUnit, showNumber } from "../../shared/base/show.ts";
 import { fromGrams, type Grams } from "../../shared/base/units.ts";
-import { inputNames } from "../../shared/protocol/bench.ts";
+import { inputNames } from "../../shared/protocol/order.ts";
 import { element, say } from "../kit/element.ts";
 import { type Form, messageLine, newId, radioField, textField } from "../kit/fields.ts";
 import { unitSign } from "../new-formula/unit-change.ts";

@@ -3,7 +3,8 @@
 import { quote } from "../../shared/base/show.ts";
 import { nameKey } from "../../shared/larder/built-in-larder.ts";
 import { KIND_WORDS } from "../../shared/larder/kind-words.ts";
-import { stockAnswer } from "../../shared/protocol/stock.ts";
+import type { NewSheet } from "../../shared/protocol/new-sheet.ts";
+import type { StockAnswer, StockAsk } from "../../shared/protocol/stock.ts";
 import { ingredientIn } from "../../shared/recipe/name-in.ts";
 import type { Described } from "../../shared/recipe/text/described.ts";
 import { ask, failureSentence, type Outcome } from "../kit/ask.ts";
@@ -13,7 +14,7 @@ import { pressButton, progressOf } from "../kit/work-in-progress.ts";
 import { describedNow, type PasteState } from "./state.ts";
 
 const PATIENCE_MS = 90_000;
-type Lacking = { readonly name: string; readonly kind: string };
+type Lacking = StockAsk["ingredients"][number];
 
 /** Ingredients of the dough and of what is kept apart that the sheet has under no name; all of them without a sheet. */
 export function lackingIn({ rows }: Described, { stocked, kitchen }: PasteState): Lacking[] {
@@ -56,7 +57,7 @@ export function stockOffer(state: PasteState, form: Form, refresh: () => Promise
       isNew ? ask("build", larderOrder(ingredients, state), PATIENCE_MS) : ask("stock", { ingredients }, PATIENCE_MS),
     );
     progress.report(
-      "answer" in outcome ? said(outcome.answer, ingredients) : failureSentence(outcome),
+      "answer" in outcome ? addedSentence(outcome.answer, ingredients) : failureSentence(outcome),
       !("answer" in outcome),
     );
     if ("answer" in outcome) await refresh();
@@ -69,12 +70,10 @@ const larderOrder = (ingredients: readonly Lacking[], { units }: PasteState) => 
   values: { ingredient: ingredients.map(({ name }) => name), kind: ingredients.map(({ kind }) => kind || null) },
 });
 
-function said(answer: unknown, ingredients: readonly Lacking[]): string {
-  const read = stockAnswer(answer);
-  const { sheet } = answer as { sheet: string };
-  if (read === null)
-    return `Built ${quote(sheet)} with ${ingredients.length} ingredients. Enter prices and allergens there.`;
-  return `Added to ${quote(read.sheet)}: ${read.added.join(", ")}. Enter prices and allergens there.`;
+function addedSentence(answer: StockAnswer | NewSheet, ingredients: readonly Lacking[]): string {
+  const sheet = quote(answer.sheet);
+  if ("added" in answer) return `Added to ${sheet}: ${answer.added.join(", ")}. Enter prices and allergens there.`;
+  return `Built ${sheet} with ${ingredients.length} ingredients. Enter prices and allergens there.`;
 }
 
 /** Every name on the ingredient sheet, and what each is also called. */

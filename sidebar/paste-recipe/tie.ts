@@ -2,7 +2,7 @@
 
 import { showNumber } from "../../shared/base/show.ts";
 import { fromGrams, type WeightUnit } from "../../shared/base/units.ts";
-import { inputNames } from "../../shared/protocol/bench.ts";
+import { inputNames } from "../../shared/protocol/order.ts";
 import type { Described, MixedBefore, TiedPreferment } from "../../shared/recipe/text/described.ts";
 import type { SheetModel, Value } from "../../shared/sheet/model.ts";
 import { inputCell } from "../../shared/sheet/template-inputs.ts";

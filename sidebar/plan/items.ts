@@ -1,4 +1,4 @@
-import type { FormulaSummary } from "../../shared/protocol/bench.ts";
+import type { FormulaSummary } from "../../shared/protocol/sheet-review.ts";
 
 /** A formula sheet and one of its sizes, as a field calls it. */
 export type Item = { readonly sheet: string; readonly size: string; readonly label: string };

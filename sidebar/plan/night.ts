@@ -1,5 +1,7 @@
 // What a shift gets from a production: weigh-up, timetable, delivery notes, what to order.
-import type { Questions, ShiftAsk } from "../../shared/protocol/bench.ts";
+
+import type { ShiftAsk } from "../../shared/protocol/production.ts";
+import type { Questions } from "../../shared/protocol/questions.ts";
 import { actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
 import { choiceField, type Form, goTo, messageLine, newForm, newId, showTroubles } from "../kit/fields.ts";

@@ -1,5 +1,6 @@
 import { isProblem } from "../../shared/cells/cell.ts";
-import type { FormulaSummary, ProductionOrder } from "../../shared/protocol/bench.ts";
+import type { ProductionOrder } from "../../shared/protocol/production.ts";
+import type { FormulaSummary } from "../../shared/protocol/sheet-review.ts";
 import { actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
 import { type Form, forget, goTo, messageLine, newForm, newId, showTroubles, textField } from "../kit/fields.ts";

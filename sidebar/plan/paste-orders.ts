@@ -1,7 +1,7 @@
 // Orders pasted as a table: read at once, with what could not be read below it.
 import { nearest } from "../../shared/base/words.ts";
 import { knownOrders, pastedOrders } from "../../shared/production/pasted.ts";
-import type { ProductionOrder } from "../../shared/protocol/bench.ts";
+import type { ProductionOrder } from "../../shared/protocol/production.ts";
 import { element } from "../kit/element.ts";
 import { type Form, messageLine, newId } from "../kit/fields.ts";
 import type { Item } from "./items.ts";

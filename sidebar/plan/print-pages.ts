@@ -1,5 +1,5 @@
 // Pages to print out of the sidebar: a table each, and nothing of the sidebar itself.
-import type { NightPage } from "../../shared/protocol/bench.ts";
+import type { NightPage } from "../../shared/protocol/production.ts";
 import { element } from "../kit/element.ts";
 
 const CLASS = "printed-pages";

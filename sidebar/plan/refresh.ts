@@ -1,6 +1,6 @@
 // What keeps ingredients and formula sheets together: names that Ingredients lacks, and formulas that use other formulas.
 import { quote } from "../../shared/base/show.ts";
-import type { Questions } from "../../shared/protocol/bench.ts";
+import type { Questions } from "../../shared/protocol/questions.ts";
 import { actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
 import { section } from "../new-formula/sections.ts";

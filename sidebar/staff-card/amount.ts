@@ -2,7 +2,7 @@
 
 import type { CardAsk } from "../../shared/card/data.ts";
 import { isProblem } from "../../shared/cells/cell.ts";
-import type { FormulaSummary } from "../../shared/protocol/bench.ts";
+import type { FormulaSummary } from "../../shared/protocol/sheet-review.ts";
 import { element } from "../kit/element.ts";
 import { choiceField, type Form, newId, textField } from "../kit/fields.ts";
 import { type Quantity, readQuantity, type Units } from "../new-formula/quantity.ts";

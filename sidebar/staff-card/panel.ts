@@ -1,5 +1,5 @@
 import { inUnit } from "../../shared/base/show.ts";
-import type { FormulaSummary } from "../../shared/protocol/bench.ts";
+import type { FormulaSummary } from "../../shared/protocol/sheet-review.ts";
 import { type Acting, actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
 import { choiceField, type Form, goTo, newForm, radioField, showTroubles } from "../kit/fields.ts";

@@ -2,12 +2,11 @@
 
 import { refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
-import { type ConnectAnswer, connectAsk } from "../../shared/protocol/connect.ts";
+import type { ConnectAnswer, ConnectAsk } from "../../shared/protocol/connect.ts";
 import type { Tab } from "../../shared/sheet/tab.ts";
 import { activeWorkbook } from "./active.ts";
 
-export function connect(asked: Readonly<Record<string, unknown>>): ConnectAnswer {
-  const { connections, head, tabs } = connectAsk(asked);
+export function connect({ connections, head, tabs }: ConnectAsk): ConnectAnswer {
   const workbook = activeWorkbook();
   const stillThere = ({ name, id }: Tab) => {
     const sheet = workbook.getSheetByName(name);

@@ -11,13 +11,7 @@ import {
 } from "../../shared/adjust/versions.ts";
 import { refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
-import {
-  type HistoryAnswer,
-  historyAsk,
-  type ReviseAnswer,
-  type ReviseAsk,
-  reviseAsk,
-} from "../../shared/protocol/history.ts";
+import type { HistoryAnswer, HistoryAsk, ReviseAnswer, ReviseAsk } from "../../shared/protocol/history.ts";
 import { inShort } from "../../shared/protocol/remake.ts";
 import { HISTORY_NAME } from "../../shared/sheet/model.ts";
 import { activeWorkbook } from "./active.ts";
@@ -34,8 +28,7 @@ function historyRange(): Range | null {
   return named.offset(0, 0, named.getSheet().getMaxRows() - named.getRow() + 1);
 }
 
-export function history(asked: Readonly<Record<string, unknown>>): HistoryAnswer {
-  const { id } = historyAsk(asked);
+export function history({ id = null }: HistoryAsk): HistoryAnswer {
   const range = historyRange();
   if (range === null) return { isThere: false, versions: [] };
   const rows = range.getValues();
@@ -45,8 +38,7 @@ export function history(asked: Readonly<Record<string, unknown>>): HistoryAnswer
 }
 
 /** Keeps what is there, then what it becomes, and only then writes the sheet: a version is never lost. Runs under the lock of the document. */
-export function revise(asked: Readonly<Record<string, unknown>>): ReviseAnswer {
-  const ask = reviseAsk(asked);
+export function revise(ask: ReviseAsk): ReviseAnswer {
   const sheet = activeWorkbook().getSheetByName(ask.sheet);
   const [seen] = sheet === null ? [] : look({ sheet: ask.sheet, formulas: true }).sheets;
   if (sheet === null || seen === undefined || sheet.getSheetId() !== ask.id)

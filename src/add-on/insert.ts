@@ -4,7 +4,7 @@ import { CellError, refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import { isProblem } from "../../shared/cells/cell.ts";
 import { type Entry, entryFormula, readEntry } from "../../shared/cells/entry.ts";
-import { type InsertAnswer, insertAsk } from "../../shared/protocol/insert.ts";
+import type { InsertAnswer, InsertAsk } from "../../shared/protocol/insert.ts";
 import { a1, type Zone } from "../../shared/sheet/a1.ts";
 import { call } from "../functions/call.ts";
 import type { SheetFunction } from "../functions/define.ts";
@@ -17,8 +17,7 @@ type Range = GoogleAppsScript.Spreadsheet.Range;
 /** An argument with the cells that it names, where they could be found. */
 type Given = { readonly entry: Entry; readonly range: Range | null };
 
-export function insert(asked: Readonly<Record<string, unknown>>): InsertAnswer {
-  const { name, args } = insertAsk(asked);
+export function insert({ name, args }: InsertAsk): InsertAnswer {
   const sheetFunction = FUNCTIONS.find((one) => one.name === name);
   if (sheetFunction === undefined) return refuse(`There is no function ${quote(name)}.`);
   const workbook = activeWorkbook();

@@ -1,7 +1,7 @@
 // What stands in the workbook, for the bench to work with. Reads only, in as few calls of the service as there are.
 
 import { refuse } from "../../shared/base/refusal.ts";
-import { lookAsk, MAX_TEXT_LENGTH, type Seen, type SeenSheet, type Snapshot } from "../../shared/protocol/look.ts";
+import { type LookAsk, MAX_TEXT_LENGTH, type Seen, type SeenSheet, type Snapshot } from "../../shared/protocol/look.ts";
 import { LIST_NAME } from "../../shared/sheet/model.ts";
 import { tabsOf } from "../../shared/sheet/tab.ts";
 import { activeWorkbook } from "./active.ts";
@@ -15,19 +15,8 @@ const MAX_ROWS = 1500;
 const MAX_COLUMNS = 140;
 const MAX_SHEETS = 300;
 
-export function look(asked: Readonly<Record<string, unknown>>): Snapshot {
-  const {
-    sheet,
-    words,
-    list: wantsList,
-    reread = [],
-    counted,
-    unnamed,
-    shown,
-    formulas,
-    names = [],
-    cells = [],
-  } = lookAsk(asked);
+export function look(ask: LookAsk): Snapshot {
+  const { sheet, words, list: wantsList, reread = [], counted, unnamed, shown, formulas, names = [], cells = [] } = ask;
   const workbook = activeWorkbook();
   const known = names.length + cells.length === 0 && !wantsList ? undefined : namedRanges(workbook);
   const found = [...new Set([...names, ...cells])].flatMap((name) => {

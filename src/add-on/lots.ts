@@ -1,11 +1,11 @@
 // Rows of lots below everything in the lot log: none is written over, and what is there already is kept once.
 import { refuse } from "../../shared/base/refusal.ts";
-import { type LotsAnswer, lotCells, lotKey, lotsAsk } from "../../shared/protocol/lots.ts";
+import { type LotsAnswer, type LotsAsk, lotCells, lotKey } from "../../shared/protocol/lots.ts";
 import { LOTS_NAME } from "../../shared/sheet/model.ts";
 import { activeWorkbook } from "./active.ts";
 
-export function keepLots(asked: Readonly<Record<string, unknown>>): LotsAnswer {
-  const rows = lotsAsk(asked).map(lotCells);
+export function keepLots(ask: LotsAsk): LotsAnswer {
+  const rows = ask.rows.map(lotCells);
   const range = activeWorkbook().getRangeByName(LOTS_NAME);
   if (range === null) return refuse("The lot log was deleted meanwhile, and no lot was kept. Press the button again.");
   const sheet = range.getSheet();

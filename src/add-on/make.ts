@@ -3,7 +3,8 @@
 import { refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import { emptySheets } from "../../shared/protocol/left-over.ts";
-import { readMake } from "../../shared/protocol/make.ts";
+import type { MakeOrder } from "../../shared/protocol/make.ts";
+import type { NewSheet } from "../../shared/protocol/new-sheet.ts";
 import { neededBy } from "../../shared/sheet/make-formulas.ts";
 import { LIST_NAME } from "../../shared/sheet/model.ts";
 import { aboutTab, type Tab, tabsOf } from "../../shared/sheet/tab.ts";
@@ -14,8 +15,7 @@ import { writeSheet } from "./write.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 
-export function make(asked: Readonly<Record<string, unknown>>): { sheet: string; note?: string } {
-  const { title, tabs, plan, row, behind } = readMake(asked);
+export function make({ title, tabs, plan, row, behind }: MakeOrder): NewSheet {
   const workbook = activeWorkbook();
   const { sheets, names } = neededBy(plan.formulas.flatMap(({ cells }) => cells.flat()));
   const definedNames = plan.defines.map(({ name }) => name);

@@ -1,12 +1,11 @@
 // Compares the prices of the ingredient sheet with those last seen, and keeps what it saw beside them.
 
-import { refuse, refuseUnread } from "../../shared/base/refusal.ts";
+import { refuse } from "../../shared/base/refusal.ts";
 import { PRICE_KEPT, type PriceChange, priceChanges } from "../../shared/money/price-changes.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
 import { activeWorkbook } from "./active.ts";
 
-export function comparePrices({ day }: Readonly<Record<string, unknown>>): { changes: readonly PriceChange[] } {
-  if (typeof day !== "string" || !/^\d{4}-\d\d-\d\d$/.test(day)) return refuseUnread("The day from the sidebar");
+export function comparePrices({ day }: { readonly day: string }): { changes: readonly PriceChange[] } {
   const range = activeWorkbook().getRangeByName(LARDER_NAME);
   if (range === null) return refuse("There is no ingredient sheet in this workbook yet. Build it first, in Plan.");
   const sheet = range.getSheet();

@@ -3,8 +3,9 @@
 import { refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import { emptySheets } from "../../shared/protocol/left-over.ts";
-import { readMake, type Writable } from "../../shared/protocol/make.ts";
-import { inShort, type Remade, readRemade } from "../../shared/protocol/remake.ts";
+import type { NewSheet } from "../../shared/protocol/new-sheet.ts";
+import type { Writable } from "../../shared/protocol/packed-plan.ts";
+import { inShort, type Remade, type RemakeOrder } from "../../shared/protocol/remake.ts";
 import type { Zone } from "../../shared/sheet/a1.ts";
 import { type Moves, withMoved, withoutDecimals } from "../../shared/sheet/moved-references.ts";
 import { aboutTab, tabOf } from "../../shared/sheet/tab.ts";
@@ -18,9 +19,7 @@ import { writeSheet } from "./write.ts";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
-export function remake(asked: Readonly<Record<string, unknown>>): { sheet: string; note?: string } {
-  const { plan, row } = readMake(asked);
-  const remade = readRemade(asked);
+export function remake({ plan, row, ...remade }: RemakeOrder): NewSheet {
   const workbook = activeWorkbook();
   const old = workbook.getSheetByName(remade.sheet);
   const [seen] = old === null ? [] : look({ sheet: remade.sheet, formulas: true }).sheets;

@@ -1,7 +1,10 @@
 import { CellError, refuse } from "../../shared/base/refusal.ts";
 import { oneOf, quote } from "../../shared/base/show.ts";
+import { VERSION } from "../../shared/base/version.ts";
 import { startIngredients } from "../../shared/larder/start-ingredients.ts";
-import { readQuestion, type ServerQuestion, type ServerQuestions, VERSION } from "../../shared/protocol/bench.ts";
+import { ASK_READERS } from "../../shared/protocol/asks.ts";
+import type { Read } from "../../shared/protocol/message.ts";
+import { readQuestion, type ServerQuestion, type ServerQuestions } from "../../shared/protocol/questions.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
 import { calculate } from "../functions/calculate.ts";
 import { activeWorkbook } from "./active.ts";
@@ -20,7 +23,8 @@ import { takeTyped } from "./typing.ts";
 import { attempt } from "./undo.ts";
 import { mustBeWhole, wholeCode } from "./whole.ts";
 
-type Asked = Record<string, unknown>;
+/** A question as it was read. */
+type Ask<Q extends ServerQuestion> = Read<(typeof ASK_READERS)[Q]>;
 const WAIT_MS = 20_000;
 
 /** Answers a question of the bench: a JSON string in, a JSON string out, never an exception. */
@@ -30,9 +34,9 @@ export function benchAsk(json: unknown): string {
     const { name, rest } = readQuestion(json);
     asked = name;
     if (name !== "ping") mustBeWhole();
-    const answer = ANSWERS.get(name);
-    if (answer === undefined) return refuse(`The sidebar can ask ${oneOf([...ANSWERS.keys()])}, not ${quote(name)}.`);
-    return JSON.stringify({ ok: true, answer: answer(rest) });
+    const question = QUESTIONS.find((one) => one === name);
+    if (question === undefined) return refuse(`The sidebar can ask ${oneOf(QUESTIONS)}, not ${quote(name)}.`);
+    return JSON.stringify({ ok: true, answer: answerTo(question, rest) });
   } catch (error) {
     return JSON.stringify({ ok: false, ...errorReply(error, asked) });
   }
@@ -61,25 +65,28 @@ const UNDONE: ReadonlyMap<string, string> = new Map([
   ["revise", "The formula could not be changed, and stands as it was"],
 ]);
 
-const answers: { readonly [Q in ServerQuestion]: (asked: Asked) => ServerQuestions[Q]["answer"] } = {
+const ANSWERS: { readonly [Q in ServerQuestion]: (ask: Ask<Q>) => ServerQuestions[Q]["answer"] } = {
   ping: () => ({ version: VERSION, ...wholeCode() }),
   look,
-  make: (asked) => locked(() => make(asked)),
-  remake: (asked) => locked(() => remake(asked)),
-  calculate: (asked) => calculate(asked, larderCells),
+  make: (ask) => locked(() => make(ask)),
+  remake: (ask) => locked(() => remake(ask)),
+  calculate: (ask) => calculate(ask, larderCells),
   ingredients: () => ({ ingredients: startIngredients() }),
   goto: goTo,
-  stock: (asked) => locked(() => stock(asked)),
-  connect: (asked) => locked(() => connect(asked)),
-  prices: (asked) => locked(() => comparePrices(asked)),
-  insert: (asked) => locked(() => insert(asked)),
-  check: (asked) => locked(() => check(asked)),
-  take: (asked) => locked(() => takeTyped(asked)),
-  lots: (asked) => locked(() => keepLots(asked)),
+  stock: (ask) => locked(() => stock(ask)),
+  connect: (ask) => locked(() => connect(ask)),
+  prices: (ask) => locked(() => comparePrices(ask)),
+  insert: (ask) => locked(() => insert(ask)),
+  check: (ask) => locked(() => check(ask)),
+  take: (ask) => locked(() => takeTyped(ask)),
+  lots: (ask) => locked(() => keepLots(ask)),
   history,
-  revise: (asked) => locked(() => revise(asked)),
+  revise: (ask) => locked(() => revise(ask)),
 };
-const ANSWERS: ReadonlyMap<string, (asked: Asked) => unknown> = new Map(Object.entries(answers));
+const QUESTIONS = Object.keys(ANSWERS) as ServerQuestion[];
+
+const answerTo = <Q extends ServerQuestion>(question: Q, asked: unknown): ServerQuestions[Q]["answer"] =>
+  ANSWERS[question](ASK_READERS[question](asked) as Ask<Q>);
 
 /** The shop's ingredient table with its headings, where the workbook has one. */
 const larderCells = (): unknown[][] | undefined => activeWorkbook().getRangeByName(LARDER_NAME)?.getValues();

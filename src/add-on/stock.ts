@@ -3,12 +3,11 @@
 import { refuse } from "../../shared/base/refusal.ts";
 import { foldText } from "../../shared/base/words.ts";
 import { nameKey } from "../../shared/larder/built-in-larder.ts";
-import { type StockAnswer, type StockAsk, stockAsk } from "../../shared/protocol/stock.ts";
+import type { StockAnswer, StockAsk } from "../../shared/protocol/stock.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
 import { activeWorkbook } from "./active.ts";
 
-export function stock(asked: Readonly<Record<string, unknown>>): StockAnswer {
-  const { ingredients, also = [] } = stockAsk(asked);
+export function stock({ ingredients, also = [] }: StockAsk): StockAnswer {
   const range = activeWorkbook().getRangeByName(LARDER_NAME);
   if (range === null) return refuse("There is no ingredient sheet in this workbook yet. Build it first, in Plan.");
   const sheet = range.getSheet();

@@ -1,7 +1,7 @@
 // Takes what was typed over the weights of a formula sheet: after an edit, and where the sidebar asks for it.
 import { refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
-import type { TakeAnswer } from "../../shared/protocol/bench.ts";
+import type { Questions } from "../../shared/protocol/questions.ts";
 import { a1, type Zone } from "../../shared/sheet/a1.ts";
 import type { Spot } from "../../shared/typing/cells.ts";
 import { isOwnNote } from "../../shared/typing/says.ts";
@@ -72,8 +72,7 @@ function isAnswered(sheet: Sheet, { rows, columns }: Zone, value: unknown): bool
 }
 
 /** Takes the typed weights of a sheet; a sentence about each cell that was put back. */
-export function takeTyped(asked: Readonly<Record<string, unknown>>): TakeAnswer {
-  const name = String(asked.sheet);
+export function takeTyped({ sheet: name }: { readonly sheet: string }): Questions["take"]["answer"] {
   const sheet = activeWorkbook().getSheetByName(name);
   if (sheet === null)
     return refuse(`There is no sheet ${quote(name)} any more; it was renamed or deleted. Check the sheet again.`);

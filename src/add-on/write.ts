@@ -1,6 +1,6 @@
 import { refuse } from "../../shared/base/refusal.ts";
 import { emptySheets } from "../../shared/protocol/left-over.ts";
-import type { Writable } from "../../shared/protocol/make.ts";
+import type { Writable } from "../../shared/protocol/packed-plan.ts";
 import { sheetName } from "../../shared/sheet/sheet-name.ts";
 import type { Tab } from "../../shared/sheet/tab.ts";
 import type { Validation } from "../../shared/sheet/validation.ts";

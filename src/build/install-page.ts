@@ -1,7 +1,7 @@
 // gramwright-install.html: one page that leads through the installation and carries the three files.
 import { readFileSync } from "node:fs";
 import * as esbuild from "esbuild";
-import { VERSION } from "../../shared/protocol/bench.ts";
+import { VERSION } from "../../shared/base/version.ts";
 import { jsonBlock, scriptBlock } from "./one-file-parts.ts";
 
 const FOLDER = "src/build/install";

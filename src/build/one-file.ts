@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import * as esbuild from "esbuild";
-import { VERSION } from "../../shared/protocol/bench.ts";
+import { VERSION } from "../../shared/base/version.ts";
 import { fileFor } from "../workbook/http/files.ts";
 import { jsonBlock, licenceText, PACKAGES_IN_PAGE, scriptBlock, styleText, textOf } from "./one-file-parts.ts";
 

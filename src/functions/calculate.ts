@@ -2,16 +2,12 @@
 
 import { CellError, refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
-import { type CalculateAnswer, type Calculated, calculateAsk, isLarder } from "../../shared/protocol/calculate.ts";
+import { type CalculateAnswer, type CalculateAsk, type Calculated, isLarder } from "../../shared/protocol/calculate.ts";
 import { call } from "./call.ts";
 import { FUNCTIONS } from "./index.ts";
 
 /** `larder` gives the shop's ingredient table, undefined where the workbook has none. */
-export function calculate(
-  asked: Readonly<Record<string, unknown>>,
-  larder: () => unknown[][] | undefined,
-): CalculateAnswer {
-  const { calls } = calculateAsk(asked);
+export function calculate({ calls }: CalculateAsk, larder: () => unknown[][] | undefined): CalculateAnswer {
   const cells = calls.some(({ args }) => args.some(isLarder)) ? larder() : undefined;
   return {
     answers: calls.map(({ name, args }): Calculated => {

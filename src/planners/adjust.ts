@@ -7,7 +7,7 @@ import { zonedTime } from "../../shared/adjust/versions.ts";
 import { refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import type { Adjustable, TakeChangesAnswer } from "../../shared/protocol/adjust.ts";
-import { readHistory, readRevised } from "../../shared/protocol/history.ts";
+import { readHistoryAnswer, readReviseAnswer } from "../../shared/protocol/history.ts";
 import { inShort } from "../../shared/protocol/remake.ts";
 import { LARDER_NAME, type Options, SETTINGS_NAME } from "../../shared/sheet/model.ts";
 import { plan } from "../../shared/sheet/plan.ts";
@@ -93,9 +93,9 @@ const FIRST = "As it stood before the first change";
 /** Keeps the sheet as it is, and where `changes` say so as it becomes; the history is built first where there is none. */
 export function* keepAndWrite(read: Read, changes: Changes | null, line: string, now: Date): Steps<TakeChangesAnswer> {
   const { id, sheet, seen, title, content } = read;
-  const known = readHistory(yield { ask: "history", id });
+  const known = readHistoryAnswer(yield { ask: "history", id });
   if (!known.isThere) yield* make(plan(formulaHistory, UNITS, {}), formulaHistory.title, [], { behind: true });
-  const answer = readRevised(
+  const answer = readReviseAnswer(
     yield {
       ask: "revise",
       sheet,

@@ -3,7 +3,8 @@
 import { refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import type { SeenSheet } from "../../shared/protocol/look.ts";
-import { makeAsk } from "../../shared/protocol/make.ts";
+import { type NewSheet, readMakeAnswer } from "../../shared/protocol/new-sheet.ts";
+import { makeAsk } from "../../shared/protocol/packed-plan.ts";
 import { inShort } from "../../shared/protocol/remake.ts";
 import { LARDER_NAME, type SheetModel, type Value, type Values } from "../../shared/sheet/model.ts";
 import { longEnough } from "../../shared/sheet/placing.ts";
@@ -16,9 +17,7 @@ import { partsOn } from "./parts-on-sheet.ts";
 import { NEED_LARDER } from "./prepare.ts";
 import { look, NAMES, type Step, type Steps } from "./steps.ts";
 
-type Changed = { readonly sheet: string; readonly note?: string };
-
-export function* changePart(asked: Readonly<Record<string, unknown>>): Steps<Changed> {
+export function* changePart(asked: Readonly<Record<string, unknown>>): Steps<NewSheet> {
   const { part, isWanted } = asked;
   const { sheets, names } = yield* look({ sheet: String(asked.sheet), formulas: true, names: [LARDER_NAME] });
   const [seen] = sheets;
@@ -36,9 +35,7 @@ export function* changePart(asked: Readonly<Record<string, unknown>>): Steps<Cha
   mustDoWithout(sheet, isWanted === true ? "" : part);
   const wanted = sheet.model.parts.filter((one) => (one === part ? isWanted === true : parts.includes(one)));
   const step = remake(seen, sheet, { before: parts, after: wanted });
-  const { sheet: name, note } = ((yield step) ?? {}) as { sheet?: unknown; note?: unknown };
-  const changed = { sheet: typeof name === "string" ? name : sheet.name };
-  return typeof note === "string" ? { ...changed, note } : changed;
+  return readMakeAnswer(yield step);
 }
 
 /** What the sheet is scaled to may need a part. */

@@ -8,7 +8,7 @@ import { kindParts } from "../../shared/drawings/kind-bar.ts";
 import { type TinView, tinView } from "../../shared/drawings/tin-view.ts";
 import { ripeningBefore, sameStep, type TimedStep } from "../../shared/formula/steps.ts";
 import { kind } from "../../shared/larder/kinds.ts";
-import type { SheetPictures } from "../../shared/protocol/bench.ts";
+import type { SheetPictures } from "../../shared/protocol/sheet-review.ts";
 import { TIN_SHAPES, TIN_SIZES, type TinShape, tinSizes } from "../../shared/tins/tin.ts";
 import { TIN_DOUGH_KINDS, type TinDoughKind } from "../../shared/tins/tin-guide.ts";
 import type { FormulaSheet } from "./formula-sheet.ts";

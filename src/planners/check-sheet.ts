@@ -2,8 +2,8 @@
 
 import { refuse } from "../../shared/base/refusal.ts";
 import { oneOf, quote, showNumber, shownShare } from "../../shared/base/show.ts";
-import type { SheetReview } from "../../shared/protocol/bench.ts";
 import type { Calculated, Call } from "../../shared/protocol/calculate.ts";
+import type { SheetReview } from "../../shared/protocol/sheet-review.ts";
 import { hydrationBand, STYLE_NAMES, type StyleName, styleNamed } from "../../shared/review/bands.ts";
 import { UNREADABLE } from "../../shared/review/remark.ts";
 import { a1 } from "../../shared/sheet/a1.ts";

@@ -2,7 +2,7 @@
 import { shownShare } from "../../shared/base/show.ts";
 import { isProblem } from "../../shared/cells/cell.ts";
 import { isPreferment, type Kind, kind } from "../../shared/larder/kinds.ts";
-import type { SheetReview } from "../../shared/protocol/bench.ts";
+import type { SheetReview } from "../../shared/protocol/sheet-review.ts";
 import type { FormulaRow, FormulaSheet } from "./formula-sheet.ts";
 
 type Flour = { readonly name: string; readonly weight: number; readonly isStarter: boolean };

@@ -5,14 +5,15 @@ import { oneOf, quote } from "../../shared/base/show.ts";
 import { CARD_AMOUNTS, CARD_KINDS, type CardAsk } from "../../shared/card/data.ts";
 import { staffCard } from "../../shared/card/staff-card.ts";
 import { cardHeights } from "../../shared/card/type-size.ts";
-import type { FormulaSummary } from "../../shared/protocol/bench.ts";
+import type { NewSheet } from "../../shared/protocol/new-sheet.ts";
+import type { FormulaSummary } from "../../shared/protocol/sheet-review.ts";
 import { isWaitingText } from "../../shared/protocol/waiting.ts";
 import { plan } from "../../shared/sheet/plan.ts";
 import { formulaSheets } from "./all-sheets.ts";
 import { cardAmount, cardData } from "./card.ts";
 import { checkFormulaSheet, readFormulaSheet, seenAs } from "./formula-sheet.ts";
 import { summary } from "./overview.ts";
-import { look, type Made, make, type Steps } from "./steps.ts";
+import { look, make, type Steps } from "./steps.ts";
 
 type Asked = Readonly<Record<string, unknown>>;
 
@@ -56,7 +57,7 @@ function* troubleOf(name: string): Steps<{ trouble?: string }> {
 }
 
 /** A new sheet with the card, dated today; the formula sheet is only read. */
-export function* handOut(asked: Asked, now: Date): Steps<Made> {
+export function* handOut(asked: Asked, now: Date): Steps<NewSheet> {
   const ask = readCardAsk(asked);
   const data = cardData(yield* readFormulaSheet(ask.sheet, true), isoDate(now));
   const { model, values } = staffCard(data, cardAmount(data, ask), ask.kind);

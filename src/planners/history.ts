@@ -7,7 +7,7 @@ import { type LabelFacts, type Printed, printedList } from "../../shared/adjust/
 import { refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import type { Comparison, TakeChangesAnswer, Versions } from "../../shared/protocol/adjust.ts";
-import { type HistoryAnswer, readHistory } from "../../shared/protocol/history.ts";
+import { type HistoryAnswer, readHistoryAnswer } from "../../shared/protocol/history.ts";
 import { keepAndWrite, mustBeSame, type Read, readAdjustable } from "./adjust.ts";
 import { aroundOf } from "./around-formula.ts";
 import { changesTo, inPlaces } from "./formula-content.ts";
@@ -32,7 +32,7 @@ export function* versionsNow(asked: Asked): Steps<Versions> {
 }
 
 function* historyOf(id: number): Steps<HistoryAnswer> {
-  return readHistory(yield { ask: "history", id } as const);
+  return readHistoryAnswer(yield { ask: "history", id } as const);
 }
 
 /** Keeps the sheet as it stands; nothing is kept twice. */

@@ -1,8 +1,9 @@
 // The two sheets about the labels of all products, and the file that a label printer reads: they go by the list of formulas.
 
 import { refuse } from "../../shared/base/refusal.ts";
-import type { Order } from "../../shared/protocol/bench.ts";
 import type { Seen, SeenList } from "../../shared/protocol/look.ts";
+import type { NewSheet } from "../../shared/protocol/new-sheet.ts";
+import type { Order } from "../../shared/protocol/order.ts";
 import { LABEL_TEXT_NAME, SETTINGS_NAME, type SheetModel, type Values } from "../../shared/sheet/model.ts";
 import { plan } from "../../shared/sheet/plan.ts";
 import { allergenTable } from "../../templates/allergen-table.ts";
@@ -12,7 +13,7 @@ import { ROWS_ABOVE } from "../../templates/listed-products.ts";
 import { formulaSheetCount } from "./all-sheets.ts";
 import { listAll } from "./list-all.ts";
 import { isCurrent } from "./listed.ts";
-import { look, type Made, make, type Steps, withNotes } from "./steps.ts";
+import { look, make, type Steps, withNotes } from "./steps.ts";
 
 type Ordered = Order & { readonly model: SheetModel };
 
@@ -21,7 +22,7 @@ export const isLabelSheet = (model: SheetModel): boolean => model === allergenTa
 /** For as many products more as a bakery adds before it builds the sheet again. */
 const SPARE = 10;
 
-export function* buildLabelSheet({ model, options, values }: Ordered, title: string): Steps<Made> {
+export function* buildLabelSheet({ model, options, values }: Ordered, title: string): Steps<NewSheet> {
   const asked = { names: [LABEL_TEXT_NAME], cells: [SETTINGS_NAME] };
   const { seen: first, count } = yield* formulaSheetCount(asked);
   const settings = first.names.find(({ name }) => name === SETTINGS_NAME)?.values ?? [];

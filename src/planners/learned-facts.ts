@@ -1,6 +1,7 @@
 // What the mix log and the bake log say of the formula sheet in front.
-import type { SheetReview } from "../../shared/protocol/bench.ts";
+
 import type { Seen, SeenName } from "../../shared/protocol/look.ts";
+import type { SheetReview } from "../../shared/protocol/sheet-review.ts";
 import { frictionSays, type Loss, lossSays } from "../../shared/review/learned.ts";
 import { BAKELOG_NAME, MIXLOG_NAME } from "../../shared/sheet/model.ts";
 import type { FormulaSheet } from "./formula-sheet.ts";

@@ -1,4 +1,4 @@
-import type { FormulaSummary } from "../../shared/protocol/bench.ts";
+import type { FormulaSummary } from "../../shared/protocol/sheet-review.ts";
 
 /** Why a formula sheet cannot be ordered from, in a sentence with what to type there; null where it can. */
 export function leftOut({

@@ -2,7 +2,7 @@
 
 import { quote } from "../../shared/base/show.ts";
 import { plainName, usesOf } from "../../shared/formula/uses.ts";
-import { type Connection, connectAnswer } from "../../shared/protocol/connect.ts";
+import { type Connection, readConnectAnswer } from "../../shared/protocol/connect.ts";
 import { OWN_HEAD, OWN_ROWS } from "../../templates/formula-sheet/own.ts";
 import { type FormulaSheets, formulaSheets } from "./all-sheets.ts";
 import type { Overview } from "./overview.ts";
@@ -34,7 +34,7 @@ export function* linkSheets(): Steps<Linked> {
   const note = notes.length === 0 ? {} : { note: notes.join(" ") };
   if (connections.length === 0) return { sheets: [], ...note };
   const read = new Set(connections.flatMap(({ places }) => places));
-  const answer = connectAnswer(
+  const answer = readConnectAnswer(
     yield {
       ask: "connect",
       head: OWN_HEAD,

@@ -5,7 +5,7 @@ import { quote } from "../../shared/base/show.ts";
 import { plainName } from "../../shared/formula/uses.ts";
 import { KIND_WORDS } from "../../shared/larder/kind-words.ts";
 import { findIngredient, type Larder, readTable } from "../../shared/larder/larder.ts";
-import { type StockAsk, stockAnswer } from "../../shared/protocol/stock.ts";
+import { readStockAnswer, type StockAsk } from "../../shared/protocol/stock.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
 import { formulaSheets } from "./all-sheets.ts";
 import type { Overview } from "./overview.ts";
@@ -26,9 +26,7 @@ export function* addMissing(): Steps<Missing> {
   const { ask, notes } = missingFrom(sheets, readTable(table));
   const note = notes.length === 0 ? {} : { note: notes.join(" ") };
   if (ask.ingredients.length + (ask.also ?? []).length === 0) return { sheet: "", added: [], also: [], ...note };
-  const answer = stockAnswer(yield { ...ask, ask: "stock" });
-  if (answer === null)
-    return refuse("The ingredients may be there, but the answer could not be read. Look at Ingredients.");
+  const answer = readStockAnswer(yield { ...ask, ask: "stock" });
   const also = (ask.also ?? []).map(({ name, of }) => `${name} as ${of}`);
   return { sheet: answer.sheet, added: answer.added, also, ...note };
 }
@@ -43,7 +41,7 @@ export function missingFrom(
   const there = new Set(larder.rows.flatMap(({ name, alsoCalled }) => [name, ...alsoCalled]).map(plainName));
   const titles = new Set(sheets.map(({ title }) => plainName(title)));
   const notes: string[] = [];
-  const ingredients: { name: string; kind: string }[] = [];
+  const ingredients: StockAsk["ingredients"][number][] = [];
   const also: { name: string; of: string }[] = [];
   for (const { name, kind } of sheets.flatMap(({ parts }) => parts)) {
     const key = plainName(name);

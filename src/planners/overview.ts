@@ -1,6 +1,6 @@
 // What sheets over all formula sheets use of each, read on the sheet itself or in its row of the list.
 
-import type { FormulaSummary } from "../../shared/protocol/bench.ts";
+import type { FormulaSummary } from "../../shared/protocol/sheet-review.ts";
 import { absolute, type Zone, zoneA1 } from "../../shared/sheet/a1.ts";
 import { quotedTab } from "../../shared/sheet/tab.ts";
 import type { FormulaSheet } from "./formula-sheet.ts";

@@ -1,5 +1,5 @@
 // Which parts a formula sheet was built with, told by the words that only they bring, and what was typed in them.
-import type { SheetReview } from "../../shared/protocol/bench.ts";
+import type { SheetReview } from "../../shared/protocol/sheet-review.ts";
 import type { Zone } from "../../shared/sheet/a1.ts";
 import { type Layout, labelText, layOut } from "../../shared/sheet/layout.ts";
 import { locate } from "../../shared/sheet/locate.ts";

@@ -2,7 +2,9 @@
 
 import { CellError } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
-import { type PlannedQuestion, type Questions, readOrder } from "../../shared/protocol/bench.ts";
+import { readOrder } from "../../shared/protocol/order.ts";
+import type { PlannedQuestion } from "../../shared/protocol/planned-questions.ts";
+import type { Questions } from "../../shared/protocol/questions.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
 import { SHEETS } from "../../templates/index.ts";
 import { adjustable } from "./adjust.ts";

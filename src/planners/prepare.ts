@@ -1,6 +1,6 @@
 import { refuse } from "../../shared/base/refusal.ts";
-import type { Order } from "../../shared/protocol/bench.ts";
 import type { SeenName } from "../../shared/protocol/look.ts";
+import type { Order } from "../../shared/protocol/order.ts";
 import {
   BAKELOG_NAME,
   LARDER_NAME,

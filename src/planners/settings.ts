@@ -1,4 +1,4 @@
-import type { Questions } from "../../shared/protocol/bench.ts";
+import type { Questions } from "../../shared/protocol/questions.ts";
 import { SETTINGS_NAME } from "../../shared/sheet/model.ts";
 import { look, type Steps } from "./steps.ts";
 

@@ -1,6 +1,6 @@
 // What a formula sheet itself says is wrong with what was typed, and where: what its check line is made of.
 
-import type { SheetReview } from "../../shared/protocol/bench.ts";
+import type { SheetReview } from "../../shared/protocol/sheet-review.ts";
 import { a1 } from "../../shared/sheet/a1.ts";
 import type { SheetModel } from "../../shared/sheet/model.ts";
 import { MESSAGE } from "../../shared/typing/words.ts";

@@ -1,11 +1,12 @@
 // What a planner asks of the add-on, step by step. A planner is a generator, so that the page waits between its steps and a test does not.
 
-import { CellError, refuse } from "../../shared/base/refusal.ts";
+import { CellError } from "../../shared/base/refusal.ts";
 import type { StartIngredient } from "../../shared/larder/start-ingredients.ts";
 import { type Calculated, type Call, readCalculated } from "../../shared/protocol/calculate.ts";
-import { readIngredients } from "../../shared/protocol/ingredients.ts";
+import { readIngredientsAnswer } from "../../shared/protocol/ingredients.ts";
 import { type LookAsk, readSnapshot, type Snapshot } from "../../shared/protocol/look.ts";
-import { type Beside, makeAsk } from "../../shared/protocol/make.ts";
+import { type NewSheet, readMakeAnswer } from "../../shared/protocol/new-sheet.ts";
+import { type Beside, makeAsk } from "../../shared/protocol/packed-plan.ts";
 import type { Layout } from "../../shared/sheet/layout.ts";
 import type { SheetPlan } from "../../shared/sheet/plan.ts";
 import type { Tab } from "../../shared/sheet/tab.ts";
@@ -35,21 +36,16 @@ export function* look(asked: LookAsk): Steps<Snapshot> {
   return readSnapshot(yield { ...asked, ask: "look" });
 }
 
-/** A new sheet's name, and what a person should know of it. */
-export type Made = { readonly sheet: string; readonly note?: string };
-
 /** With what else a person should know. */
-export function withNotes({ sheet, note }: Made, ...more: readonly (string | undefined)[]): Made {
+export function withNotes({ sheet, note }: NewSheet, ...more: readonly (string | undefined)[]): NewSheet {
   const all = [note, ...more].filter((one) => one !== undefined && one !== "").join(" ");
   return all === "" ? { sheet } : { sheet, note: all };
 }
 
 /** The new sheet; refused where a sheet that its formulas read is not called as in `tabs`. */
-export function* make(plan: SheetPlan, title: string, tabs: readonly Tab[] = [], beside: Beside = {}): Steps<Made> {
+export function* make(plan: SheetPlan, title: string, tabs: readonly Tab[] = [], beside: Beside = {}): Steps<NewSheet> {
   const asked: Step = { ...makeAsk(plan, title, tabs, beside), ask: "make", [NAMES]: plan.names };
-  const { sheet, note } = ((yield asked) ?? {}) as { sheet?: unknown; note?: unknown };
-  if (typeof sheet === "string") return typeof note === "string" ? { sheet, note } : { sheet };
-  return refuse("The sheet is there, but its name could not be read. Look at the tabs before you build it again.");
+  return readMakeAnswer(yield asked);
 }
 
 export function* calculate(calls: readonly Call[]): Steps<readonly Calculated[]> {
@@ -58,7 +54,7 @@ export function* calculate(calls: readonly Call[]): Steps<readonly Calculated[]>
 
 /** What a larder can start with. */
 export function* ingredients(): Steps<readonly StartIngredient[]> {
-  return readIngredients(yield { ask: "ingredients" });
+  return readIngredientsAnswer(yield { ask: "ingredients" }).ingredients;
 }
 
 /** What the add-on refused, or what failed in it, for the steps to throw. */

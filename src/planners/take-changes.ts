@@ -4,7 +4,7 @@ import { contentOf } from "../../shared/adjust/from-content.ts";
 import { isProblem } from "../../shared/cells/cell.ts";
 import { MINUTES_A_DAY, readTime } from "../../shared/cells/clock.ts";
 import type { TakeChangesAnswer } from "../../shared/protocol/adjust.ts";
-import { inputNames } from "../../shared/protocol/bench.ts";
+import { inputNames } from "../../shared/protocol/order.ts";
 import type { Value, Values } from "../../shared/sheet/model.ts";
 import { applyWishes, keepAndWrite, mustBeSame, type Read, readAdjustable, takeInPlace, wishesIn } from "./adjust.ts";
 import { contentIn, type SheetContent } from "./formula-content.ts";

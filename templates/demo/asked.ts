@@ -1,4 +1,4 @@
-import type { Questions } from "../../shared/protocol/bench.ts";
+import type { Questions } from "../../shared/protocol/questions.ts";
 
 type Kinds = "build" | "day" | "card";
 /** One question of the bench that makes a sheet or links some, as the demo shop asks it. */

@@ -1,6 +1,6 @@
 // Add to this sheet: a part is put in or taken out, and all that was typed elsewhere stands as before.
 import { describe, expect, test } from "vitest";
-import type { SheetReview } from "../../shared/protocol/bench.ts";
+import type { SheetReview } from "../../shared/protocol/sheet-review.ts";
 import type { SheetModel, Values } from "../../shared/sheet/model.ts";
 import { plan, type SheetPlan } from "../../shared/sheet/plan.ts";
 import { partsOn } from "../../src/planners/parts-on-sheet.ts";

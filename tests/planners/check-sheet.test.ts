@@ -1,6 +1,6 @@
 // What Check says of the sheet in front is what its own cells say.
 import { describe, expect, test } from "vitest";
-import type { SheetReview } from "../../shared/protocol/bench.ts";
+import type { SheetReview } from "../../shared/protocol/sheet-review.ts";
 import type { SheetModel } from "../../shared/sheet/model.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { TEMPLATES } from "../../templates/index.ts";

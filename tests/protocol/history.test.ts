@@ -2,7 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { contentText, readContent } from "../../shared/adjust/content.ts";
 import { CellError } from "../../shared/base/refusal.ts";
-import { historyAsk, readHistory, readRevised, reviseAsk } from "../../shared/protocol/history.ts";
+import { readHistoryAnswer, readHistoryAsk, readReviseAnswer, readReviseAsk } from "../../shared/protocol/history.ts";
 
 const WHOLE = {
   sheet: "Loaf",
@@ -45,10 +45,10 @@ function mustRefuse(work: () => unknown): void {
 }
 
 describe("a change of a formula", () => {
-  test("goes through whole, as it was planned", () => expect(reviseAsk(WHOLE)).toEqual(WHOLE));
+  test("goes through whole, as it was planned", () => expect(readReviseAsk(WHOLE)).toEqual(WHOLE));
 
   test.each(Object.keys(WHOLE))("with anything else as its %s is refused in a sentence", (name) => {
-    for (const value of HOSTILE) mustRefuse(() => reviseAsk({ ...WHOLE, [name]: value }));
+    for (const value of HOSTILE) mustRefuse(() => readReviseAsk({ ...WHOLE, [name]: value }));
   });
 
   test.each([
@@ -57,15 +57,15 @@ describe("a change of a formula", () => {
     ["a row above the sheet", { writes: [{ row: -1, column: 0, cells: [[1]] }] }],
     ["a stamp of something else", { stamps: [{ row: 0, column: 0, is: "owner" }] }],
     ["a thousand rows", { inserts: [{ after: 0, many: 1000 }] }],
-  ])("%s", (_says, part) => expect(() => reviseAsk({ ...WHOLE, ...part })).toThrow(CellError));
+  ])("%s", (_says, part) => expect(() => readReviseAsk({ ...WHOLE, ...part })).toThrow(CellError));
 
   test("answers of an add-on that is another version are refused", () => {
     for (const raw of HOSTILE) {
-      expect(() => readHistory(raw)).toThrow(CellError);
-      expect(() => readRevised(raw)).toThrow(CellError);
+      expect(() => readHistoryAnswer(raw)).toThrow(CellError);
+      expect(() => readReviseAnswer(raw)).toThrow(CellError);
     }
-    expect(historyAsk({}).id).toBeNull();
-    expect(() => historyAsk({ id: "7" })).toThrow(CellError);
+    expect(readHistoryAsk({}).id).toBeNull();
+    expect(() => readHistoryAsk({ id: "7" })).toThrow(CellError);
   });
 });
 

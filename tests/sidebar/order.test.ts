@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { readOrder } from "../../shared/protocol/bench.ts";
+import { readOrder } from "../../shared/protocol/order.ts";
 import { plan } from "../../shared/sheet/plan.ts";
 import { assess } from "../../sidebar/new-formula/order.ts";
 import { TEMPLATES } from "../../templates/index.ts";

@@ -5,8 +5,8 @@ import { createRequire } from "node:module";
 import type { AddressInfo } from "node:net";
 import type { Locator, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, expect } from "vitest";
-import { VERSION } from "../../shared/protocol/bench.ts";
-import { readMake } from "../../shared/protocol/make.ts";
+import { VERSION } from "../../shared/base/version.ts";
+import { readMakeAsk } from "../../shared/protocol/make.ts";
 import { asFormulaSheet, type FormulaSheet } from "../../src/planners/formula-sheet.ts";
 import { type Browser, openBrowser } from "./browser.ts";
 
@@ -135,7 +135,7 @@ export function benchPages(host?: (json: string) => string): BenchPage {
     builds: async () =>
       (await sent()).flatMap((one) => {
         if (one.ask !== "make") return [];
-        const { title, plan } = readMake(one);
+        const { title, plan } = readMakeAsk(one);
         return asFormulaSheet(title, plan.values) ?? [];
       }),
     field,

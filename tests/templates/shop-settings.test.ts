@@ -1,5 +1,5 @@
 import { beforeEach, describe, expect, test } from "vitest";
-import type { Questions } from "../../shared/protocol/bench.ts";
+import type { Questions } from "../../shared/protocol/questions.ts";
 import type { Draft } from "../../sidebar/new-formula/draft.ts";
 import { assess } from "../../sidebar/new-formula/order.ts";
 import { beginWith, readShop, settingsOf } from "../../sidebar/new-formula/shop.ts";

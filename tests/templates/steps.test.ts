@@ -1,10 +1,10 @@
 // The steps of the bench's planned questions as the add-on takes them: what it shows of the workbook, what it writes, what it refuses.
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { PlannedQuestion } from "../../shared/protocol/bench.ts";
 import type { CalculateAnswer } from "../../shared/protocol/calculate.ts";
 import type { Snapshot } from "../../shared/protocol/look.ts";
-import type { MakeAsk } from "../../shared/protocol/make.ts";
+import type { MakeAsk } from "../../shared/protocol/packed-plan.ts";
+import type { PlannedQuestion } from "../../shared/protocol/planned-questions.ts";
 import { badFormula } from "../../shared/sheet/make-formulas.ts";
 import { stepsFor } from "../../src/planners/planners.ts";
 import type { Step } from "../../src/planners/steps.ts";

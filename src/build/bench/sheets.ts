@@ -1,4 +1,4 @@
-import type { Questions } from "../../../shared/protocol/bench.ts";
+import type { Questions } from "../../../shared/protocol/questions.ts";
 import { a1 } from "../../../shared/sheet/a1.ts";
 import { layOut } from "../../../shared/sheet/layout.ts";
 import type { Options } from "../../../shared/sheet/model.ts";

@@ -4,6 +4,7 @@ import { dayWords } from "../../../shared/production/clock.ts";
 import type { Levain } from "../../../shared/production/levain.ts";
 import { itemKey, type OrderLine, ordersFor, type RegularOrder } from "../../../shared/production/orders.ts";
 import { productionOf } from "../../../shared/production/plan.ts";
+import type { NewSheet } from "../../../shared/protocol/new-sheet.ts";
 import { type Links, REGULAR_NAME, type Value } from "../../../shared/sheet/model.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
 import { productionSheet } from "../../../templates/production/production.ts";
@@ -11,7 +12,7 @@ import type { OrderColumn, ProductionShape } from "../../../templates/production
 import { letters, linkName } from "../../../templates/production/shape.ts";
 import { type FormulaSheets, overAllSheets } from "../all-sheets.ts";
 import { type Overview, type SizeRow, sizesOf } from "../overview.ts";
-import { type Made, make, type Steps, withNotes } from "../steps.ts";
+import { make, type Steps, withNotes } from "../steps.ts";
 import { type AskedProduction, matched, readAsked, regularOf } from "./asked.ts";
 import { eachLink, levainsOf, mixedLink, notOrdered, positiveLink, type TakenLevain } from "./formula.ts";
 import { doughsFor, type OwnPart, plannedAll, takerOf } from "./parts.ts";
@@ -24,14 +25,14 @@ const MACHINES = 4;
 /** How much longer a levain is ripe than it takes to be (common practice, no source). */
 const RIPE_HOURS = 4;
 
-export function* buildProduction(asked: Readonly<Record<string, unknown>>): Steps<Made> {
+export function* buildProduction(asked: Readonly<Record<string, unknown>>): Steps<NewSheet> {
   const order = readAsked(asked);
   return yield* overAllSheets({ cells: [REGULAR_NAME] }, (found) => over(found, order));
 }
 
 type Item = { readonly sheet: Overview; readonly product: string; readonly size: string; readonly row: SizeRow };
 
-function* over(found: FormulaSheets, asked: AskedProduction): Steps<Made> {
+function* over(found: FormulaSheets, asked: AskedProduction): Steps<NewSheet> {
   const able = found.sheets.filter((sheet) => notOrdered(sheet) === null);
   const items = able.flatMap((sheet) =>
     sizesOf(sheet).map((row): Item => ({ sheet, product: sheet.name, size: row.size, row })),

@@ -2,23 +2,24 @@
 import { refuse } from "../../../shared/base/refusal.ts";
 import { batchCodes } from "../../../shared/production/batch-code.ts";
 import { dayWords } from "../../../shared/production/clock.ts";
+import type { NewSheet } from "../../../shared/protocol/new-sheet.ts";
 import type { Value } from "../../../shared/sheet/model.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
 import { byCustomerSheet } from "../../../templates/production/by-customer.ts";
 import { linkName } from "../../../templates/production/shape.ts";
 import { type FormulaSheets, overAllSheets } from "../all-sheets.ts";
 import { sizesOf } from "../overview.ts";
-import { type Made, make, type Steps } from "../steps.ts";
+import { make, type Steps } from "../steps.ts";
 import { sheetOf } from "./night.ts";
 import { doughsFor } from "./parts.ts";
 import { type OrderNow, type ProductionNow, readProduction } from "./read.ts";
 
-export function* buildByCustomer({ sheet }: Readonly<Record<string, unknown>>): Steps<Made> {
+export function* buildByCustomer({ sheet }: Readonly<Record<string, unknown>>): Steps<NewSheet> {
   const production = yield* readProduction(typeof sheet === "string" ? sheet : "");
   return yield* overAllSheets({}, (found) => notes(found, production));
 }
 
-function* notes(found: FormulaSheets, now: ProductionNow): Steps<Made> {
+function* notes(found: FormulaSheets, now: ProductionNow): Steps<NewSheet> {
   if (now.orders.length === 0) refuse("Nothing is ordered yet. Enter orders on the production sheet first.");
   const codeOf = codesOf(now, found);
   const groups = grouped(now);

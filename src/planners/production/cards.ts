@@ -6,11 +6,12 @@ import { cardHeights } from "../../../shared/card/type-size.ts";
 import { clockAt, clockText, dayOf, dayWords, isoOf } from "../../../shared/production/clock.ts";
 import type { DoughDay } from "../../../shared/production/plan.ts";
 import type { Task } from "../../../shared/production/timetable.ts";
-import type { NightPage } from "../../../shared/protocol/bench.ts";
+import type { NewSheet } from "../../../shared/protocol/new-sheet.ts";
+import type { NightPage } from "../../../shared/protocol/production.ts";
 import { plan, type SheetPlan } from "../../../shared/sheet/plan.ts";
 import { cardData } from "../card.ts";
 import { readFormulaSheet } from "../formula-sheet.ts";
-import { type Made, make, type Steps } from "../steps.ts";
+import { make, type Steps } from "../steps.ts";
 import { figuresOf, type Night, overNight } from "./night.ts";
 import { type Mixing, mixingsOf } from "./weigh-up.ts";
 
@@ -18,8 +19,8 @@ type Raw = Readonly<Record<string, unknown>>;
 type Planned = { readonly title: string; readonly plan: SheetPlan };
 
 /** Each dough's card as a sheet of its own, one after the other. */
-export function* buildCards(asked: Raw): Steps<Made> {
-  return yield* overNight(asked, function* (night): Steps<Made> {
+export function* buildCards(asked: Raw): Steps<NewSheet> {
+  return yield* overNight(asked, function* (night): Steps<NewSheet> {
     const cards = yield* plannedCards(night);
     const sheets: string[] = [];
     for (const card of cards) sheets.push((yield* make(card.plan, card.title)).sheet);

@@ -1,7 +1,7 @@
 // Lots that were entered on weigh-ups go into the lot log, a row for each mix, ingredient and lot.
 import { refuse } from "../../../shared/base/refusal.ts";
 import type { SeenSheet } from "../../../shared/protocol/look.ts";
-import { type LotRow, type LotsAnswer, lotsAnswer } from "../../../shared/protocol/lots.ts";
+import { type LotRow, type LotsAnswer, readLotsAnswer } from "../../../shared/protocol/lots.ts";
 import { LOTS_NAME } from "../../../shared/sheet/model.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
 import { lotLog } from "../../../templates/production/lot-log.ts";
@@ -17,7 +17,7 @@ export function* keepEnteredLots(): Steps<LotsAnswer | null> {
     const options = { weight: "g", temperature: "C", length: "cm", parts: [] } as const;
     yield* make(plan(lotLog, options, {}), lotLog.title, [], { behind: true });
   }
-  return lotsAnswer(yield { ask: "lots", rows });
+  return readLotsAnswer(yield { ask: "lots", rows });
 }
 
 /** The panel's own button. */

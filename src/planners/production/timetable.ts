@@ -14,6 +14,7 @@ import {
 } from "../../../shared/production/clock.ts";
 import { unripe } from "../../../shared/production/levain.ts";
 import type { Task } from "../../../shared/production/timetable.ts";
+import type { NewSheet } from "../../../shared/protocol/new-sheet.ts";
 import type { Links, Value } from "../../../shared/sheet/model.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
 import { linkName } from "../../../templates/production/shape.ts";
@@ -23,15 +24,15 @@ import {
   timetableSheet,
   timetableTexts,
 } from "../../../templates/production/timetable.ts";
-import { type Made, make, type Steps } from "../steps.ts";
+import { make, type Steps } from "../steps.ts";
 import { type Night, overNight, ownTasks } from "./night.ts";
 import { shiftSays } from "./weigh-up.ts";
 
-export function* buildTimetable(asked: Readonly<Record<string, unknown>>): Steps<Made> {
+export function* buildTimetable(asked: Readonly<Record<string, unknown>>): Steps<NewSheet> {
   return yield* overNight(asked, timetable);
 }
 
-function* timetable(night: Night): Steps<Made> {
+function* timetable(night: Night): Steps<NewSheet> {
   const { now, found, plan: production } = night;
   const tasks = production.doughs.flatMap((dough) => ownTasks(night, dough));
   if (tasks.length === 0)

@@ -1,11 +1,13 @@
 // The sheet of what to order for a production.
+
+import type { NewSheet } from "../../../shared/protocol/new-sheet.ts";
 import { LARDER_NAME, type Links } from "../../../shared/sheet/model.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
 import { linkName, plainText } from "../../../templates/production/shape.ts";
 import { toOrderSheet } from "../../../templates/production/to-order.ts";
 import { type FormulaSheets, overAllSheets } from "../all-sheets.ts";
 import type { Overview } from "../overview.ts";
-import { type Made, make, type Steps } from "../steps.ts";
+import { make, type Steps } from "../steps.ts";
 import { levainsOf, mixedLink, text } from "./formula.ts";
 import { mustPlan, sheetOf } from "./night.ts";
 import { doughsFor, isFinished, type OwnPart } from "./parts.ts";
@@ -13,7 +15,7 @@ import { type ProductionNow, readProduction } from "./read.ts";
 
 const SPARE_ROWS = 20;
 
-export function* buildToOrder({ sheet }: Readonly<Record<string, unknown>>): Steps<Made> {
+export function* buildToOrder({ sheet }: Readonly<Record<string, unknown>>): Steps<NewSheet> {
   const production = yield* readProduction(typeof sheet === "string" ? sheet : "");
   return yield* overAllSheets({ cells: [LARDER_NAME] }, (found) => over(found, production));
 }
@@ -26,7 +28,7 @@ type Wanted = {
   readonly made: readonly string[];
 };
 
-function* over(found: FormulaSheets, production: ProductionNow): Steps<Made> {
+function* over(found: FormulaSheets, production: ProductionNow): Steps<NewSheet> {
   const { sheets, tabs, names: known } = found;
   const { doughs, finished, parts } = plannedSheets(found, production);
   const chained = new Set(production.levains.map(({ levain }) => levain.name));

@@ -3,16 +3,17 @@ import { refuse } from "../../../shared/base/refusal.ts";
 import { type Clock, changeSays, clockAt, clockText, dayOf, dayWords } from "../../../shared/production/clock.ts";
 import type { DoughDay } from "../../../shared/production/plan.ts";
 import { firstStart, type Task } from "../../../shared/production/timetable.ts";
+import type { NewSheet } from "../../../shared/protocol/new-sheet.ts";
 import type { Links, Value } from "../../../shared/sheet/model.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
 import { linkName } from "../../../templates/production/shape.ts";
 import { type Stage, type WeighShape, weighUpSheet } from "../../../templates/production/weigh-up.ts";
 import { type Overview, sizesOf } from "../overview.ts";
-import { type Made, make, type Steps, withNotes } from "../steps.ts";
+import { make, type Steps, withNotes } from "../steps.ts";
 import { keepEnteredLots } from "./lots.ts";
 import { figuresOf, type Night, overNight, ownTasks, sheetOf } from "./night.ts";
 
-export function* buildWeighUp(asked: Readonly<Record<string, unknown>>): Steps<Made> {
+export function* buildWeighUp(asked: Readonly<Record<string, unknown>>): Steps<NewSheet> {
   // What was entered on those before is kept first.
   const kept = yield* keepEnteredLots();
   const made = yield* overNight(asked, weighUp);
@@ -49,7 +50,7 @@ export function mixingsOf(night: Night): Mixing[] {
   return mixings.sort((a, b) => (a.at ?? 0) - (b.at ?? 0));
 }
 
-function* weighUp(night: Night): Steps<Made> {
+function* weighUp(night: Night): Steps<NewSheet> {
   const { now, found, shift } = night;
   const mixings = mixingsOf(night);
   if (mixings.length === 0) refuse("Nothing is mixed in this shift. Choose other hours, or enter orders.");

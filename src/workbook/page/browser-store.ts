@@ -1,5 +1,5 @@
 // The workbook of the page that is one file: kept in the browser, under its own id, with what it held before today's work.
-import { VERSION } from "../../../shared/protocol/bench.ts";
+import { VERSION } from "../../../shared/base/version.ts";
 import type { WorkbookData } from "../engine/library.ts";
 import { keptText } from "../file/kept-text.ts";
 import { asWorkbook, readKept } from "../file/kept-workbook.ts";

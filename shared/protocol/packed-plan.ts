@@ -1,0 +1,64 @@
+// A planned sheet as it travels: grids of few different things are sent as those things and a number for each cell.
+import type { SheetPlan } from "../sheet/plan.ts";
+import type { Tab } from "../sheet/tab.ts";
+
+/** What is written of a plan. */
+export type Writable = Omit<SheetPlan, "names">;
+/** A grid whose cells say which of `kinds` they are. */
+type Palette<T> = { readonly kinds: readonly T[]; readonly cells: readonly (readonly number[])[] };
+const PALETTES = ["formats", "looks", "aligned", "validations"] as const;
+type Packed = { readonly [K in (typeof PALETTES)[number]]: Palette<SheetPlan[K][number][number]> };
+
+/** What is done beside writing the sheet. */
+export type Beside = {
+  /** Its row in the list of formula sheets, if there is one. */
+  readonly row?: readonly string[];
+  /** The sheet that was in front stays there. */
+  readonly behind?: boolean;
+};
+export type MakeAsk = Omit<Writable, (typeof PALETTES)[number]> &
+  Packed & {
+    readonly title: string;
+    /** Sheets that the formulas read, by the names they should have. */
+    readonly tabs: readonly Tab[];
+  } & Beside;
+
+/** A sheet's name takes less. */
+export const MAX_TITLE_LENGTH = 500;
+
+/** A plan as it travels. */
+export function makeAsk(
+  { names: _, ...plan }: SheetPlan,
+  title: string,
+  tabs: readonly Tab[] = [],
+  beside: Beside = {},
+): MakeAsk {
+  const { formats, looks, aligned, validations } = plan;
+  return {
+    ...plan,
+    ...beside,
+    title: title.slice(0, MAX_TITLE_LENGTH),
+    tabs,
+    formats: palette(formats),
+    looks: palette(looks),
+    aligned: palette(aligned),
+    validations: palette(validations),
+  };
+}
+
+function palette<T>(grid: readonly (readonly T[])[]): Palette<T> {
+  const kinds: T[] = [];
+  const known = new Map<string, number>();
+  const cells = grid.map((row) =>
+    row.map((cell) => {
+      const key = JSON.stringify(cell);
+      const at = known.get(key) ?? kinds.push(cell) - 1;
+      known.set(key, at);
+      return at;
+    }),
+  );
+  return { kinds, cells };
+}
+
+/** The grid again. */
+export const unpacked = <T>({ kinds, cells }: Palette<T>): T[][] => cells.map((row) => row.map((at) => kinds[at] as T));
