@@ -44,7 +44,7 @@ export const readCheckAsk = messageReader("The step of the check", () =>
       ),
       /** Number formats of cells that are no text; "" is the automatic one. */
       formats: rowsOf<string>(isCell),
-      formulas: list(placedFormula(), MAX_FORMULAS, 1),
+      formulas: list(placedFormula(), MAX_FORMULAS),
     }),
     v.object({ step: v.picklist(["read", "remove"]), sheet: v.string() }),
     v.object({ step: v.literal("insert"), sheet: v.string(), row: row() }),
