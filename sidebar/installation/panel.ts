@@ -1,6 +1,14 @@
 import { VERSION } from "../../shared/base/version.ts";
 import type { CheckAnswer, CheckStep } from "../../shared/protocol/check.ts";
-import { type Batch, batchesOf, type CheckExample, differences, FORMULAS_AT_A_TIME, isWaiting, timedCalls } from "../../shared/protocol/self-check.ts";
+import {
+  type Batch,
+  batchesOf,
+  type CheckExample,
+  differences,
+  FORMULAS_AT_A_TIME,
+  isWaiting,
+  timedCalls,
+} from "../../shared/protocol/self-check.ts";
 import {
   ANCHOR_ROW,
   anchorAnswer,

@@ -1,6 +1,13 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { CheckAnswer, CheckStep } from "../../shared/protocol/check.ts";
-import { type Batch, batchesOf, type CheckExample, differences, FORMULAS_AT_A_TIME, isWaiting } from "../../shared/protocol/self-check.ts";
+import {
+  type Batch,
+  batchesOf,
+  type CheckExample,
+  differences,
+  FORMULAS_AT_A_TIME,
+  isWaiting,
+} from "../../shared/protocol/self-check.ts";
 import {
   ANCHOR_ROW,
   anchorAnswer,
