@@ -1,11 +1,6 @@
 // What each dough comes to by day: for its own pieces, and for all that other products take of it.
+import type { Formula } from "./formula.ts";
 import type { Item } from "./orders.ts";
-import type { Formula } from "./plan.ts";
-
-/** What takes of a dough, as weights of it mixed: a product by its pieces, or another dough by what is mixed of that. */
-export type Use =
-  | { readonly product: string; readonly size: string; readonly perPiece: number }
-  | { readonly dough: string; readonly part: number };
 
 export type Taken = { readonly by: string; readonly pieces: number | null; readonly weight: number };
 export type DoughAmount = {

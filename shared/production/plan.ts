@@ -1,30 +1,13 @@
 // The whole plan: orders of some days, the doughs for them, when each is made and on what, and the levain they take.
-import { amountsOf, type Taken, takersFirst, type Use } from "./amounts.ts";
+import { amountsOf, type Taken, takersFirst } from "./amounts.ts";
 import { batchCodes } from "./batch-code.ts";
 import { type Clash, clashesOf, type Machine, machineFor } from "./clashes.ts";
 import { type Clock, type ClockChange, clock, clockAt, clockOf } from "./clock.ts";
-import { type Batch, batchFrom, type Dough } from "./doughs.ts";
+import { type Batch, batchFrom } from "./doughs.ts";
+import type { Formula } from "./formula.ts";
 import { type Chain, type Levain, type LevainUse, levainChain } from "./levain.ts";
 import { type Item, itemKey, type Making, type Order, orderedByDay, piecesMade } from "./orders.ts";
 import { firstStart, type PlannedDough, type Task, tasksOf } from "./timetable.ts";
-
-/** A formula as the production plans with it. */
-export type Formula = Dough & {
-  /** Part of the day at which it is to be ready. */
-  readonly ready: number | null;
-  readonly steps: PlannedDough["steps"];
-  readonly mixStep: string;
-  readonly ovenStep: string;
-  /** Pieces on a tray, 1 where tins or pieces are counted. */
-  readonly holds: number | null;
-  readonly ovenTakes: number | null;
-  readonly reload: number;
-  readonly preferment: PlannedDough["preferment"];
-  /** Levains it takes: the name of the chain each comes from, its part of the dough, and the step it goes into. */
-  readonly levains: readonly { readonly from: string; readonly part: number; readonly step: string }[];
-  /** What takes of it beside its own pieces; nothing where it is left out. */
-  readonly uses?: readonly Use[];
-};
 
 export type DoughDay = {
   readonly formula: Formula;

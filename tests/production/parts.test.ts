@@ -1,7 +1,7 @@
 // Products put together from parts: ordering 240 filled buns plans their dough, their filling and their glaze. Worked out by hand.
 import { beforeAll, expect, test } from "vitest";
 import { amountsOf, takersFirst } from "../../shared/production/amounts.ts";
-import type { Formula } from "../../shared/production/plan.ts";
+import type { Formula } from "../../shared/production/formula.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { openBook } from "../../src/workbook/scripted.ts";
 import { bunAsked } from "../../templates/demo/bun.ts";

@@ -1,8 +1,8 @@
 // A week of an invented shop out of random numbers: formulas, customers, regular orders, machines and levains.
 import type { Machine } from "../../shared/production/clashes.ts";
+import type { Formula } from "../../shared/production/formula.ts";
 import type { Levain } from "../../shared/production/levain.ts";
 import { itemKey, type Making, type OrderLine, type RegularOrder } from "../../shared/production/orders.ts";
-import type { Formula } from "../../shared/production/plan.ts";
 
 export type Week = {
   readonly days: number[];

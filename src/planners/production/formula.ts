@@ -1,7 +1,6 @@
 // What a formula sheet tells the production: its items, its doughs, and its cells as other sheets refer to them.
 
-import type { Use } from "../../../shared/production/amounts.ts";
-import type { Formula } from "../../../shared/production/plan.ts";
+import type { Formula, Use } from "../../../shared/production/formula.ts";
 import type { Links } from "../../../shared/sheet/model.ts";
 import { linkName } from "../../../templates/production/shape.ts";
 import { leftOut } from "../left-out.ts";

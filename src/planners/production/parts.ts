@@ -1,8 +1,7 @@
 // Parts that have a formula sheet of their own: dough and filling of a finished product, a soaker in a dough. They are mixed for it.
 import { refuse } from "../../../shared/base/refusal.ts";
 import { quote } from "../../../shared/base/show.ts";
-import type { Use } from "../../../shared/production/amounts.ts";
-import type { Formula } from "../../../shared/production/plan.ts";
+import type { Formula, Use } from "../../../shared/production/formula.ts";
 import { plainText } from "../../../templates/production/shape.ts";
 import { type Overview, sizesOf } from "../overview.ts";
 import { levainsOf, mixedOf, planned, text } from "./formula.ts";
