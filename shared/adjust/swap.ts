@@ -45,7 +45,7 @@ export const swap: Change = {
   group: "Swap an ingredient",
   label: "Swap one ingredient for another",
   words:
-    "fresh dry instant yeast egg eggs dried yolk white milk powder water butter oil sugar honey instead substitute replace vegan cheaper",
+    "fresh dry instant yeast egg eggs dried yolk white milk powder water butter oil sugar honey instead substitute replace vegan cheaper cost price",
   fields: (formula): Field[] => {
     const labels = offersFor(formula).map(({ label }) => label);
     return [

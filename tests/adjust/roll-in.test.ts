@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { compareFormulas } from "../../shared/adjust/compared.ts";
 import { allRows, type Formula, ROLL_IN, weightsOf } from "../../shared/adjust/formula.ts";
 import { NO_MONEY } from "../../shared/adjust/money.ts";
+import { savingsOf } from "../../shared/adjust/savings.ts";
 import { NO_LARDER } from "../../shared/larder/larder.ts";
 import { change, formulaOf, refusalOf } from "./support.ts";
 
@@ -144,4 +145,14 @@ test("before and after: the roll-in is a row, and counts in fat, cost, allergens
   // 482.16 g at 0.01; 2204.16 ÷ 1.25 × 0.25 g at 0.004.
   expect(figure("Cost of ingredients")).toMatchObject({ before: "4.82", after: "1.76" });
   expect(parts[0].find(({ word }) => word === "fat")?.weight).toBeCloseTo(542.16, 6);
+});
+
+test("what margarine to roll in would bring (by hand: 998.917 g of flour and 484.025 g of margarine)", () => {
+  const prices = { "strong white flour": 0.001, "sheet butter": 0.01, margarine: 0.004 };
+  const saving = savingsOf(croissant(butter), { ...NO_MONEY, prices }, NO_LARDER).find(({ label }) =>
+    label.startsWith("Sheet butter (roll-in) → "),
+  );
+  // 28 % × 81.11 ÷ 80.71 of the base dough; 2204.16 g stay.
+  expect(saving).toMatchObject({ label: "Sheet butter (roll-in) → Margarine", before: expect.closeTo(5.8216, 9) });
+  expect(saving?.after).toBeCloseTo(0.998917 + 484.025 * 0.004, 4);
 });

@@ -122,3 +122,15 @@ test("what changes would bring, the cheapest first; one without a price is left 
   expect(savings[0]?.before).toBeCloseTo(2.1, 9);
   expect(savings[0]?.after).toBeCloseTo(1.2622 * (1700 / 1699.05), 3);
 });
+
+test("dearer as well, in a lean dough (by hand: 20 g of fresh yeast at 0.004 for 6.6 g of instant at 0.01)", () => {
+  const lean = dough(["Instant yeast", "yeast", 6.6]);
+  const prices = { flour: 0.001, "instant yeast": 0.01, "fresh yeast": 0.004 };
+  const savings = savingsOf(lean, { prices, pieces: [], tax: 0, lost: 1 }, NO_LARDER);
+  // Active dry yeast has no price, and 20 g more of water are 1526.6 g of dough.
+  expect(savings.map(({ label, after }) => [label, after])).toEqual([
+    ["2 % more water", expect.closeTo((1.066 * 1506.6) / 1526.6, 6)],
+    ["Instant yeast → Fresh yeast", expect.closeTo(1.08, 6)],
+  ]);
+  expect(savings[0]?.before).toBeCloseTo(1.066, 9);
+});

@@ -80,6 +80,23 @@ const STORIES: readonly Story[] = [
     fields: [["Inside sizes (cm)", "18; 10; 8"]],
     holds: (sheet) => expect(sheet.value("tin_capacity")).toBeCloseTo(1440, 6),
   },
+  {
+    name: "less roll-in",
+    template: "laminated",
+    search: "croissant",
+    change: "Roll-in fat: another fat, or another share",
+    fields: [["Share (%)", "25"]],
+    // 10 440 g of dough with its fat ÷ 1.25 × 0.25, by the template's sum.
+    holds: (sheet) => expect(sheet.value("roll_in")).toBeCloseTo(10440.376051 / 5, 4),
+  },
+  {
+    name: "larger round",
+    template: "flat-round",
+    search: "pizza",
+    change: "Another diameter, or another thickness of a round",
+    fields: [["Diameter (cm)", "30"]],
+    holds: (sheet) => expect(sheet.value("size_diameter", 1)).toBe(30),
+  },
 ];
 
 const rowOf = (sheet: Sheet, name: string): number =>
@@ -188,6 +205,9 @@ describe.skipIf(skipWithoutChromium("adjusting in a browser"))("with the keyboar
     await says(/2 versions are kept/);
     await pressOn("Compare");
     await says(/1 row differs|All rows are the same/);
+    expect(await bench.page.locator(".panel:visible").textContent()).toContain(
+      "No labelling rules are chosen. Choose EU, UK or US in Bakery settings to see the ingredient list.",
+    );
     await looked("history");
     await pressOn("Bring back");
     await says(/Version 1 is brought back, as version 3/);
