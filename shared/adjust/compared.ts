@@ -40,12 +40,13 @@ export function compareFormulas(
   money: Money,
   larder: Larder,
   by: "id" | "name" = "id",
+  otherMoney: Money = money,
 ): Compared {
   const said = (formula: Formula) => remarksOf(formula, larder);
   const allergens = (formula: Formula) => allergensOf(allRows(formula), larder);
   return {
     rows: rowsOf(before, after, by),
-    figures: figuresOf(before, after, money, larder),
+    figures: figuresOf(before, after, money, larder, otherMoney),
     steps: stepsOf(before, after),
     remarks: { comes: without(said(after), said(before)), goes: without(said(before), said(after)) },
     allergens: {

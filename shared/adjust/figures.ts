@@ -28,14 +28,25 @@ function pair(label: string, was: number | null, now: number | null, shown: Show
   return (was ?? 0) === 0 && (now ?? 0) === 0 ? [] : [{ label, before: say(was), after: say(now) }];
 }
 
-export function figuresOf(before: Formula, after: Formula, money: Money, larder: Larder): Figure[] {
+/** `other` is the money of the sheet that the second formula is of, where that is another sheet. */
+export function figuresOf(
+  before: Formula,
+  after: Formula,
+  money: Money,
+  larder: Larder,
+  other: Money = money,
+): Figure[] {
   const both = (label: string, of: (formula: Formula) => number | null, shown: Shown): Figure[] =>
     pair(label, of(before), of(after), shown);
   const share = (label: string, of: (formula: Formula) => number | null): Figure[] =>
     both(label, of, (value) => shownShare(value));
   const weighs: Shown = (value) => inUnit(value, after.options.weight);
   const time = ({ steps }: Formula) => steps.reduce((sum, { minutes }) => sum + (minutes ?? 0), 0);
-  const [was, now] = pieceMoney(before, after, money, larder, 0);
+  const [was, now] =
+    other === money
+      ? pieceMoney(before, after, money, larder, 0)
+      : [pieceMoney(before, before, money, larder, 0)[0], pieceMoney(after, after, other, larder, 0)[0]];
+  const bill = (formula: Formula, own: Money) => billOf(formula, own, larder)?.cost ?? null;
   return [
     ...share("Hydration", ({ rows }) => plainHydration(rows)),
     ...share("Effective hydration", ({ rows }) => orNull(() => effectiveHydration(rows, larder))),
@@ -59,11 +70,7 @@ export function figuresOf(before: Formula, after: Formula, money: Money, larder:
     ),
     ...both("Piece, scaled", (formula) => scaledOf(formula.sizes[0], formula), weighs),
     ...both("All steps", time, timeOf),
-    ...both(
-      "Cost of ingredients",
-      (formula) => billOf(formula, money, larder)?.cost ?? null,
-      (value) => showNumber(value),
-    ),
+    ...pair("Cost of ingredients", bill(before, money), bill(after, other), (value) => showNumber(value)),
     ...pair("Cost of a piece", was.cost, now.cost, (value) => showNumber(value, 3)),
     ...pair("Margin", was.margin, now.margin, (value) => shownShare(value, 1)),
   ];

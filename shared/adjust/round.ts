@@ -56,7 +56,7 @@ export const otherRound: Change = {
       rows: new Set(),
       parts: isFollowed ? ["sizes", "batch"] : ["sizes"],
       notes: [
-        `${name}: ${inUnit(each(formula), weight)} to ${inUnit(each(after), weight)}, ${shownShare(each(after) / each(formula), 1)} of before.`,
+        `Size ${size?.name || at + 1}: ${inUnit(each(formula), weight)} to ${inUnit(each(after), weight)}, ${shownShare(each(after) / each(formula), 1)} of before.`,
         ...(area === null ? ["The weight per area stays, so the round is as thick as before."] : []),
         "The percentages stay. A thinner round bakes sooner: look at it early.",
       ],

@@ -3,6 +3,7 @@ import { compareFormulas } from "../../shared/adjust/compared.ts";
 import { contentText, readContent } from "../../shared/adjust/content.ts";
 import type { Formula } from "../../shared/adjust/formula.ts";
 import { formulaOf } from "../../shared/adjust/from-content.ts";
+import type { Money } from "../../shared/adjust/money.ts";
 import { type LabelFacts, type Printed, printedList } from "../../shared/adjust/printed.ts";
 import { refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
@@ -81,7 +82,7 @@ export function* compare(asked: Asked): Steps<Comparison> {
   const one = yield* sideOf(read, String(asked.one));
   const other = yield* sideOf(read, String(asked.other));
   return {
-    ...compareFormulas(one.formula, other.formula, read.money, read.larder, "name"),
+    ...compareFormulas(one.formula, other.formula, one.money, read.larder, "name", other.money),
     names: [one.name, other.name],
     // One law for both: what differs is the formula.
     labels: [one, other].map(({ formula, label }) =>
@@ -90,20 +91,26 @@ export function* compare(asked: Asked): Steps<Comparison> {
   };
 }
 
-type Side = { readonly name: string; readonly formula: Formula; readonly label: LabelFacts };
+type Side = { readonly name: string; readonly formula: Formula; readonly label: LabelFacts; readonly money: Money };
 
 /** "now", a version's number, or the name of another formula sheet. */
 function* sideOf(read: Read, side: string): Steps<Side> {
-  if (side === "now") return { name: "Now", formula: read.formula, label: read.label };
+  if (side === "now") return { name: "Now", formula: read.formula, label: read.label, money: read.money };
   if (/^\d+$/.test(side)) {
     const content = yield* contentOf(read, Number(side));
     const around = aroundOf(read.content);
     return {
       name: `Version ${side}`,
       label: read.label,
+      money: read.money,
       formula: formulaOf(content, { ...around, has: (name) => name in content.cells || around.has(name) }),
     };
   }
   const other = yield* readAdjustable(side.replace(/^sheet:/, ""));
-  return { name: other.title, formula: { ...other.formula, batch: read.formula.batch }, label: other.label };
+  return {
+    name: other.title,
+    formula: { ...other.formula, batch: read.formula.batch },
+    label: other.label,
+    money: other.money,
+  };
 }

@@ -146,3 +146,18 @@ describe("before and after", () => {
     expect(rows.find(({ name }) => name === "Salt")?.isChanged).toBe(false);
   });
 });
+
+test("two sheets are compared each with its own prices and its own cost of a piece (by hand)", () => {
+  const rye = formulaOf([["Rye flour", "flour", 100]], {
+    batch: { of: "dough", amount: 2170 },
+    sizes: [{ name: "loaf", pieces: 2, baked: 900, loss: 0.1, price: 4 }],
+  });
+  const money = { ...NO_MONEY, prices: { "bread flour": 0.001 }, pieces: [0.8], tax: 0.1 };
+  const others = { ...NO_MONEY, prices: { "rye flour": 0.002 }, pieces: [1], tax: 0 };
+  const { figures } = compareFormulas(bun, rye, money, NO_LARDER, "name", others);
+  const of = (label: string) => figures.find((one) => one.label === label);
+  // 1000 g at 0.001 and 2170 g at 0.002; 1 − 0.8 × 1.1 ÷ 2 and 1 − 1 ÷ 4.
+  expect(of("Cost of ingredients")).toMatchObject({ before: "1", after: "4.34" });
+  expect(of("Cost of a piece")).toMatchObject({ before: "0.8", after: "1" });
+  expect(of("Margin")).toMatchObject({ before: "56 %", after: "75 %" });
+});
