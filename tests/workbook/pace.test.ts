@@ -155,3 +155,24 @@ test("a sheet that was deleted and comes back calculates as before", () => {
     [8, "", ""],
   ]);
 });
+
+test("a name that is given, moved and taken away calculates the formulas that say it", () => {
+  const book = withScript(
+    `var named = [];
+    sheet.getRange("A1:A2").setValues([[1], [2]]);
+    var seen = function () { return sheet.getRange("B1:D1").getDisplayValues()[0].join().replace(/#[A-Z]+[!?]/g, "error"); };
+    named.push(seen());
+    book.setNamedRange("spot", sheet.getRange("A1"));
+    named.push(seen());
+    book.setNamedRange("spot", sheet.getRange("A2"));
+    named.push(seen());
+    sheet.getRange("A2").setValue(5);
+    named.push(seen());
+    book.removeNamedRange("spot");
+    named.push(seen());
+    return named.join(" ");`,
+  );
+  for (const [at, text] of Object.entries({ B1: "=Spot*10", C1: "=B1+1", D1: "=A1*100" }))
+    book.type("Sheet1", at, text);
+  expect(book.go()).toBe("error,error,100 10,11,100 20,21,100 50,51,100 error,error,100");
+});

@@ -4,7 +4,7 @@ import { fromTyped, toDialect } from "./dialect.ts";
 import type { EvaluatedCell, FormulaArgument, Library, Locale, Model, Position, WorkbookData } from "./library.ts";
 import { failCircles } from "./patches/circles.ts";
 import { deleteWithoutCalculating } from "./patches/deleting.ts";
-import { followDependents, separateDependents } from "./patches/dependents.ts";
+import { followDependents, noteOnce, separateDependents } from "./patches/dependents.ts";
 import { refuseEmptyText, renameErrors } from "./patches/errors.ts";
 import { writeWhatChanged } from "./patches/exporting.ts";
 import { showGraded } from "./patches/graded-formats.ts";
@@ -12,6 +12,7 @@ import { joinCellByCell } from "./patches/joining.ts";
 import { askWhoListens } from "./patches/listeners.ts";
 import { adaptNothingToNewSheets, gatherColoursWhenAsked, placeWhatIsSeen } from "./patches/many-sheets.ts";
 import { addMissing } from "./patches/missing.ts";
+import { nameWithoutCalculating } from "./patches/names.ts";
 import { calculateLater, clearOnlyCells, openUncalculated, pacer } from "./patches/pace.ts";
 import { roundAsRead } from "./patches/rounding.ts";
 import { computeOnce } from "./patches/spreads.ts";
@@ -83,6 +84,7 @@ export function prepare(library: Library): void {
   addCellNames(library);
   calculateLater(library);
   deleteWithoutCalculating(library);
+  nameWithoutCalculating(library);
   clearOnlyCells(library);
   writeWhatChanged(library);
   gatherColoursWhenAsked(library);
@@ -91,6 +93,7 @@ export function prepare(library: Library): void {
   quietly(() => separateDependents(library));
   quietly(() => failCircles(library));
   quietly(() => computeOnce(library));
+  quietly(() => noteOnce(library));
   quietly(() => followDependents(library));
 }
 

@@ -15,9 +15,14 @@ type Ranges = Iterable<Dependency> & {
 type Evaluator = {
   readonly nextRangesToUpdate: Ranges;
   formulaDependencies(): Graph;
+  addDependencies(formula: Position & { readonly sheetId: string }, ranges: readonly Dependency[]): void;
+  computeDependencies(ranges: readonly Dependency[]): void;
   getCellsDependingOn(ranges: Iterable<Dependency>): Ranges;
 };
 type Handler = { readonly evaluator?: Evaluator };
+
+/** More columns than a sheet can have. */
+const MAX_COLUMNS = 2 ** 15;
 
 /**
  * The engine notes one place for all columns that a formula reads, and stretches it where formulas below each other read the
@@ -25,9 +30,7 @@ type Handler = { readonly evaluator?: Evaluator };
  * column gets a note of its own.
  */
 export function separateDependents(library: Library): void {
-  const { handlers = [] } = new library.Model({ sheets: [{ id: "bare" }] }) as unknown as { handlers?: Handler[] };
-  const graph = handlers.find(({ evaluator }) => evaluator !== undefined)?.evaluator?.formulaDependencies();
-  if (graph === undefined) throw new Error("The engine keeps its dependencies somewhere else now");
+  const graph = bareEvaluator(library).formulaDependencies();
   const shared = Object.getPrototypeOf(graph) as Graph;
   const { addDependencies } = shared;
   shared.addDependencies = function (formula, ranges) {
@@ -36,6 +39,16 @@ export function separateDependents(library: Library): void {
     }
   };
 }
+
+function bareEvaluator(library: Library): Evaluator {
+  const { handlers = [] } = new library.Model({ sheets: [{ id: "bare" }] }) as unknown as { handlers?: Handler[] };
+  const evaluator = handlers.find((one) => one.evaluator !== undefined)?.evaluator;
+  if (evaluator === undefined) throw new Error("The engine keeps its dependencies somewhere else now");
+  return evaluator;
+}
+
+/** What all evaluators do. */
+const sharedEvaluator = (library: Library): Evaluator => Object.getPrototypeOf(bareEvaluator(library));
 
 /** Only what the graph looks at is carried over; a range that cannot be read stays whole, for the engine to leave out. */
 function columnsOf(range: Dependency & { readonly invalidXc?: string; readonly invalidSheetName?: string }) {
@@ -48,19 +61,40 @@ function columnsOf(range: Dependency & { readonly invalidXc?: string; readonly i
 }
 
 /**
+ * What a formula reads by a name, or by INDIRECT, the engine notes each time it computes the formula, and sorts its trees anew
+ * for that. It is noted once here.
+ */
+export function noteOnce(library: Library): void {
+  const shared = sharedEvaluator(library);
+  const noted = new WeakMap<Graph, Set<string>>();
+  shared.addDependencies = function (formula, ranges) {
+    const graph = this.formulaDependencies();
+    const known = noted.get(graph) ?? new Set();
+    noted.set(graph, known);
+    const fresh = ranges.filter(({ sheetId, zone: { left, right, top, bottom } }) => {
+      const key = `${formula.sheetId}!${formula.col}!${formula.row} ${sheetId}!${left}!${right}!${top}!${bottom}`;
+      if (known.has(key) && graph.forest[sheetId] !== undefined) return false;
+      known.add(key);
+      return true;
+    });
+    if (fresh.length > 0) graph.addDependencies(formula, fresh);
+    this.computeDependencies(ranges);
+  };
+}
+
+/**
  * What depends on some cells, by any number of steps, the engine gathers as zones that it cuts anew for each cell. Here each
  * cell is looked at once. Left out are cells that are to be computed next anyway, and what depends on them.
  */
 export function followDependents(library: Library): void {
-  const { handlers = [] } = new library.Model({ sheets: [{ id: "bare" }] }) as unknown as { handlers?: Handler[] };
-  const evaluator = handlers.find((one) => one.evaluator !== undefined)?.evaluator;
-  if (evaluator === undefined) throw new Error("The engine keeps its dependencies somewhere else now");
-  const shared = Object.getPrototypeOf(evaluator) as Evaluator;
+  const shared = sharedEvaluator(library);
   shared.getCellsDependingOn = function (ranges) {
     const { forest } = this.formulaDependencies();
     const next = this.nextRangesToUpdate;
     const isNext = next.isEmpty() ? () => false : (at: Position) => next.hasPosition(at);
-    const seen = new Set<string>();
+    const seen = new Map<string, Set<number>>();
+    // What a range of cells is read by comes up again for each of its cells.
+    const followed = new Set<Dependency>();
     const cells: Dependency[] = [];
     const queue = [...ranges];
     for (let range = queue.pop(); range !== undefined; range = queue.pop()) {
@@ -68,10 +102,14 @@ export function followDependents(library: Library): void {
       const columns = forest[sheetId];
       for (let column = zone.left; columns !== undefined && column <= zone.right; column++)
         for (const { dependents } of columns[column]?.query(zone) ?? []) {
+          if (followed.has(dependents)) continue;
+          followed.add(dependents);
+          const ofSheet = seen.get(dependents.sheetId) ?? new Set();
+          seen.set(dependents.sheetId, ofSheet);
           const runs = runsOf(dependents, (at) => {
-            const key = `${at.sheetId}!${at.col}!${at.row}`;
-            if (seen.has(key) || isNext(at)) return false;
-            seen.add(key);
+            const key = at.row * MAX_COLUMNS + at.col;
+            if (ofSheet.has(key) || isNext(at)) return false;
+            ofSheet.add(key);
             return true;
           });
           for (const run of runs) {

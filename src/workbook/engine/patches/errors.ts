@@ -42,10 +42,12 @@ function refusing(
   strict: readonly boolean[],
   compute: FunctionDescription["compute"],
 ): FunctionDescription["compute"] {
+  const last = strict.length - 1;
   return function (...args) {
-    const at = args.findIndex((argument, index) => strict[Math.min(index, strict.length - 1)] && isEmptyText(argument));
-    if (at < 0) return compute.apply(this, args);
-    return failure("#VALUE!", `Argument ${at + 1} of ${name} is an empty text, which is not a number.`);
+    for (const [at, argument] of args.entries())
+      if (strict[Math.min(at, last)] && isEmptyText(argument))
+        return failure("#VALUE!", `Argument ${at + 1} of ${name} is an empty text, which is not a number.`);
+    return compute.apply(this, args);
   };
 }
 
