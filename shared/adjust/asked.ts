@@ -1,8 +1,8 @@
 // Reads what was typed into the fields of a change; every refusal names the field.
-import { CellError, refuse } from "../base/refusal.ts";
+import { isFault, Refusal, refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
 import { oneOf, quote, shownShare } from "../base/show.ts";
-import { isProblem, number, type Reader } from "../cells/cell.ts";
+import { number, type Reader } from "../cells/cell.ts";
 import { readNumber } from "../cells/number.ts";
 import type { Field, Values } from "./change.ts";
 
@@ -28,7 +28,7 @@ export function fieldReader(fields: readonly Field[], values: Values): Asked {
   const label = (name: string): string => fields.find((one) => one.name === name)?.label ?? name;
   const read = <T>(name: string, reader: Reader<T>, text: string): T => {
     const value = reader.read(text);
-    return isProblem(value) ? refuse(`${label(name)} ${value.problem}.`) : value;
+    return isFault(value) ? refuse(`${label(name)} ${value.says}.`) : value;
   };
   const missing = (name: string, what: string): never => refuse(`${label(name)} is blank. Enter ${what}.`);
   const shareOrBlank = (name: string, bounds: Bounds): number | null => {
@@ -36,7 +36,7 @@ export function fieldReader(fields: readonly Field[], values: Values): Asked {
     if (text === "") return null;
     const plain = readNumber(text, { percent: true });
     const reader = number<number>("a percentage such as 68", {}, { percent: true });
-    const share = read(name, reader, "problem" in plain || plain.marked ? text : `${text}%`);
+    const share = read(name, reader, "says" in plain || plain.marked ? text : `${text}%`);
     mustLieWithin(share, bounds, label(name));
     // 33.3 ÷ 100 has a hair less than 0.333 in binary.
     return Number(share.toPrecision(DIGITS));
@@ -62,10 +62,10 @@ export function fieldReader(fields: readonly Field[], values: Values): Asked {
       try {
         return work();
       } catch (error) {
-        if (!(error instanceof CellError)) throw error;
+        if (!(error instanceof Refusal)) throw error;
         const said = (text: string) =>
           Object.entries(words).reduce((all, [word, name]) => all.split(word).join(label(name).toLowerCase()), text);
-        throw new CellError(
+        throw new Refusal(
           error.faults.map((one) => ({
             says: one.argument === undefined ? one.says : capital(said(`${one.argument} ${one.says}`)),
           })),

@@ -1,8 +1,7 @@
 // Changes rows, and remembers which: what a change moves can be said before it is taken.
-import { refuse } from "../base/refusal.ts";
+import { isFault, refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
 import { quote, shownShare } from "../base/show.ts";
-import { isProblem } from "../cells/cell.ts";
 import type { Frame } from "../formula/percents.ts";
 import { nameKey } from "../larder/built-in-larder.ts";
 import { type Kind, kind } from "../larder/kinds.ts";
@@ -30,7 +29,7 @@ export type Edit = {
 /** A type that a change gives a row is one that the sheet's list has. */
 export function kindOf(type: string): Kind {
   const read = kind().read(type);
-  return isProblem(read) || "unread" in read ? refuse(`The type ${quote(type)} could not be read.`) : read;
+  return isFault(read) || "unread" in read ? refuse(`The type ${quote(type)} could not be read.`) : read;
 }
 
 /** Binary arithmetic leaves a dust where everything is taken out. */

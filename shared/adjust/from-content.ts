@@ -1,7 +1,6 @@
 // A formula out of what is typed into its sheet, and what is typed once the formula has changed.
-import { refuse } from "../base/refusal.ts";
+import { isFault, refuse } from "../base/refusal.ts";
 import { quote } from "../base/show.ts";
-import { isProblem } from "../cells/cell.ts";
 import { percent, readPercents, shareOf } from "../formula/percents.ts";
 import { type Kind, kind } from "../larder/kinds.ts";
 import type { StyleName } from "../review/bands.ts";
@@ -92,11 +91,11 @@ export function rowsOf(lines: readonly Line[]): Read {
     if (isBlank(share)) return null;
     const [ownKind, ownShare] = [kind().read(text(type)), percent().read(share)];
     const who = text(name) || `Row ${id + 1}`;
-    if (typeof share !== "number" || isProblem(ownShare))
+    if (typeof share !== "number" || isFault(ownShare))
       return refuse(
         `${who} has ${quote(String(share))} where its percentage stands. Enter a number on the sheet first.`,
       );
-    if (isProblem(ownKind) || "unread" in ownKind)
+    if (isFault(ownKind) || "unread" in ownKind)
       return refuse(`${who} has no type that can be read. Choose one on the sheet first.`);
     return { id, name: text(name), type: text(type), kind: ownKind as Kind, share: ownShare };
   });

@@ -1,5 +1,5 @@
 // What a change moves beside the rows: fat, sugar, salt and protein that an ingredient brings or takes along.
-import { CellError } from "../base/refusal.ts";
+import { Refusal } from "../base/refusal.ts";
 import { shownShare } from "../base/show.ts";
 import { type Asked, contents } from "../enrichment/enrichment.ts";
 import type { Larder } from "../larder/larder.ts";
@@ -15,7 +15,7 @@ export function orNull<T>(work: () => T): T | null {
   try {
     return work();
   } catch (error) {
-    if (!(error instanceof CellError)) throw error;
+    if (!(error instanceof Refusal)) throw error;
     return null;
   }
 }

@@ -1,5 +1,5 @@
 // The ingredient list of a formula as a label prints it, or in words why it is not known.
-import { CellError, type Fault } from "../base/refusal.ts";
+import { type Fault, Refusal } from "../base/refusal.ts";
 import { weight } from "../base/units.ts";
 import type { LabelLaw } from "../enrichment/protein.ts";
 import { labelList } from "../label/label.ts";
@@ -43,7 +43,7 @@ export function printedList(formula: Formula, { law, loss, own }: LabelFacts, la
     );
     return { list };
   } catch (error) {
-    if (!(error instanceof CellError)) throw error;
+    if (!(error instanceof Refusal)) throw error;
     return { missing: `The ingredient list is not known${saidOf(error.faults[0])}` };
   }
 }
@@ -67,7 +67,7 @@ function formulasIn(own: readonly string[]): OwnFormulas {
     "formulas",
     faults,
   );
-  if (faults.length > 0) throw new CellError(faults);
+  if (faults.length > 0) throw new Refusal(faults);
   return read ?? new Map();
 }
 

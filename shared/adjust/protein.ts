@@ -1,8 +1,7 @@
 // Flour of another strength: vital wheat gluten on top of it, from a figure or from what its label lets one know.
-import { refuse } from "../base/refusal.ts";
+import { isFault, refuse } from "../base/refusal.ts";
 import { showNumber, shownShare } from "../base/show.ts";
 import { grams, ratio, weight } from "../base/units.ts";
-import { isProblem } from "../cells/cell.ts";
 import { GLUTEN_PROTEIN, glutenFor, type LabelLaw, labelFigure, labelProtein } from "../enrichment/protein.ts";
 import { type Asked, fieldReader } from "./asked.ts";
 import type { Change, Field } from "./change.ts";
@@ -115,7 +114,7 @@ function proteinNow(asked: Asked): readonly [low: number, high: number] {
   const text = asked.text("label");
   if (text === "") refuse("Protein on the label (g) is blank. Enter it as it is printed, such as 11.");
   const figure = labelFigure().read(text);
-  if (isProblem(figure)) return refuse(`Protein on the label (g) ${figure.problem}.`);
+  if (isFault(figure)) return refuse(`Protein on the label (g) ${figure.says}.`);
   const serving = asked.numberOrBlank("serving", "the serving's grams, such as 30", { above: 0, max: 1000 });
   const { low, high } = asked.named({ protein: "label" }, () =>
     labelProtein(figure, serving === null ? null : grams(serving), law),

@@ -1,5 +1,10 @@
-/** One thing that is wrong: with an argument, with one row of it, or with the question as a whole. */
+// What goes wrong has three names. A fault is one thing that a person entered and can correct. A refusal is an answer withheld for
+// faults. A failure is anything else, of a service, a network or a file; `because` says of what.
+
+/** With an argument, with one row of it, or with the question as a whole. */
 export type Fault = {
+  /** A word of a union, where something hangs on it. */
+  readonly reason?: string;
   readonly argument?: string;
   /** Counted from the top of the range, the first row being 1. */
   readonly row?: number;
@@ -7,18 +12,23 @@ export type Fault = {
   readonly says: string;
 };
 
+/** Whether what was read is no value but a fault: `is "abc"; enter a weight such as 350`. */
+export const isFault = (read: unknown): read is Fault => typeof read === "object" && read !== null && "says" in read;
+
 /** The one error of the project: what a person reads when an answer is refused. */
-export class CellError extends Error {
+export class Refusal extends Error {
   readonly faults: readonly Fault[];
+  readonly reason: string | undefined;
   constructor(faults: readonly Fault[], name?: string) {
     super((name === undefined ? "" : `${name}: `) + sentence(faults));
     this.faults = faults;
+    this.reason = faults[0]?.reason;
   }
 }
 
 /** Refuses for one reason. */
 export function refuse(says: string, argument?: string, row?: number): never {
-  throw new CellError([fault(says, argument, row)]);
+  throw new Refusal([fault(says, argument, row)]);
 }
 
 /** Refuses what only a broken or an outdated page asks. */
@@ -31,7 +41,7 @@ export function fault(says: string, argument?: string, row?: number): Fault {
 
 /** Refuses when there is anything to refuse; several faults are told together. */
 export function refuseAll(faults: readonly Fault[]): void {
-  if (faults.length > 0) throw new CellError(faults);
+  if (faults.length > 0) throw new Refusal(faults);
 }
 
 const TOLD_IN_FULL = 3;

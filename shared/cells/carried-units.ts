@@ -79,7 +79,7 @@ export function readCarried(raw: unknown): Carried | undefined {
       return undefined;
     const isSmall = unit.of === "weight" ? unit.size === 1 : unit.of === "volume" && unit.size === 1;
     const read = readNumber(amount, { threeDecimals: !isSmall });
-    if ("problem" in read || (sum !== undefined && read.value < 0)) return undefined;
+    if ("says" in read || (sum !== undefined && read.value < 0)) return undefined;
     const value = unit.temperature === undefined ? read.value * unit.size : toCelsius(read.value, unit.temperature);
     sum = { of: unit.of, value: (sum?.value ?? 0) + value };
     last = unit.size;
@@ -92,5 +92,5 @@ export function readCarried(raw: unknown): Carried | undefined {
 export const isCounted = (raw: string): boolean =>
   raw.length <= MAX_AMOUNT_LENGTH &&
   /^[\s]*(?:[\d½⅓⅔¼¾⅛⅜⅝⅞]|half |a )[^%]*\p{L}{1,}/u.test(raw) &&
-  "problem" in readNumber(raw) &&
+  "says" in readNumber(raw) &&
   readCarried(raw)?.of !== "weight";

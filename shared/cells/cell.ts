@@ -1,36 +1,31 @@
+import type { Fault } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
 import { oneOf, quote, showNumber, shownApart } from "../base/show.ts";
 import { nearest, singularName } from "../base/words.ts";
 import type { Hint, Measured } from "./hint.ts";
 import { type NumberStyle, readNumber } from "./number.ts";
 
-/** What a cell cannot be read as, said as a predicate: `is "abc"; write a weight such as 350`. */
-export type Problem = { readonly problem: string };
-export const isProblem = (read: unknown): read is Problem =>
-  typeof read === "object" && read !== null && "problem" in read;
-
 /** Reads one cell that is not blank. */
-export type Reader<T> = { readonly hint: Hint; readonly read: (raw: unknown) => T | Problem };
+export type Reader<T> = { readonly hint: Hint; readonly read: (raw: unknown) => T | Fault };
 
 /** What stands in the way of reading any cell: a date, an error, a value still on its way. */
-export function trouble(raw: unknown): Problem | undefined {
-  if (typeof raw === "string") return textTrouble(raw);
+export function unreadable(raw: unknown): Fault | undefined {
+  if (typeof raw === "string") return unreadableText(raw);
   if (Object.prototype.toString.call(raw) === "[object Date]") {
     // Sheets hands a time of day over as a moment of 30 December 1899.
-    if ((raw as Date).getFullYear() < 1900)
-      return { problem: "is a time of day; enter a number, such as 1.5 for 1:30" };
+    if ((raw as Date).getFullYear() < 1900) return { says: "is a time of day; enter a number, such as 1.5 for 1:30" };
     return {
-      problem: "is a date; if a fraction was typed, enter 0 1/2 or '1/2 and set the cell's format back to number",
+      says: "is a date; if a fraction was typed, enter 0 1/2 or '1/2 and set the cell's format back to number",
     };
   }
-  return typeof raw === "number" && !Number.isFinite(raw) ? { problem: "is not a finite number" } : undefined;
+  return typeof raw === "number" && !Number.isFinite(raw) ? { says: "is not a finite number" } : undefined;
 }
 
-function textTrouble(raw: string): Problem | undefined {
+function unreadableText(raw: string): Fault | undefined {
   if (!/^\s*(?:#|loading)/i.test(raw)) return undefined;
   const text = raw.trim();
-  if (/^#[A-Z0-9/]+[!?A]$/.test(text)) return { problem: `holds the error ${text}; correct that cell first` };
-  if (/^loading\s*(\.\.\.|…)$/i.test(text)) return { problem: "is still calculating; it will be read when it is done" };
+  if (/^#[A-Z0-9/]+[!?A]$/.test(text)) return { says: `holds the error ${text}; correct that cell first` };
+  if (/^loading\s*(\.\.\.|…)$/i.test(text)) return { says: "is still calculating; it will be read when it is done" };
   return undefined;
 }
 
@@ -56,24 +51,24 @@ export function number<T extends number>(
     read: (raw) => {
       // Most cells hold a number as it should be.
       if (typeof raw === "number" && raw >= least && raw <= most && raw > over) return raw as T;
-      const stuck = trouble(raw);
+      const stuck = unreadable(raw);
       if (stuck) return stuck;
       let value: number;
       if (typeof raw === "number") value = raw;
       else if (typeof raw === "string") {
         const read = readNumber(raw, style);
-        if ("problem" in read) {
+        if ("says" in read) {
           const says =
             besideWord(raw, style, measured) ??
-            (read.reason === "two readings" ? read.problem : `${read.problem}; enter ${what}`);
-          return { problem: `is ${quote(raw)}, which ${says}` };
+            (read.reason === "two readings" ? read.says : `${read.says}; enter ${what}`);
+          return { says: `is ${quote(raw)}, which ${says}` };
         }
         value = read.value;
-      } else return { problem: `is ${describeCell(raw)}, not a number; enter ${what}` };
+      } else return { says: `is ${describeCell(raw)}, not a number; enter ${what}` };
       // What was worked out in a cell is a hair over its limit at times: 0.1 + 0.2 is no more than 0.3.
       if (value < least && atMost(least, value)) return least as T;
       if (value > most && atMost(value, most)) return most as T;
-      return (within(value, bounds, style, what) ?? value) as T | Problem;
+      return (within(value, bounds, style, what) ?? value) as T | Fault;
     },
   };
 }
@@ -87,8 +82,8 @@ function besideWord(raw: string, style: NumberStyle, { measure }: Measured): str
   if (raw.length > 60) return undefined;
   const [, amount = "", word = ""] = /^(.*[\d¼-¾⅐-⅞])\s*([a-z°][a-z°/³² ]*)\.?$/i.exec(raw.trim()) ?? [];
   const read = readNumber(amount, style);
-  if (measure !== undefined && "problem" in read && read.reason === "two readings") return read.problem;
-  if (measure !== undefined || style.percent || "problem" in read) return undefined;
+  if (measure !== undefined && "says" in read && read.reason === "two readings") return read.says;
+  if (measure !== undefined || style.percent || "says" in read) return undefined;
   if (/^(?:dozen|doz|dz)$/i.test(word)) return `is not a number; enter ${showNumber(12 * read.value, 4)}`;
   return COUNTED.test(word) ? `is not a number; enter it without ${quote(word)}` : undefined;
 }
@@ -96,19 +91,19 @@ function besideWord(raw: string, style: NumberStyle, { measure }: Measured): str
 /** Where a share may be large, 1.25 is as likely 125 % as 1.25 %, and neither is advised. */
 const mayBeMore = (value: number, max: number): boolean => value < 2 && max >= 0.5;
 
-function within(value: number, bounds: Bounds, style: NumberStyle, what: string): Problem | undefined {
+function within(value: number, bounds: Bounds, style: NumberStyle, what: string): Fault | undefined {
   const { min = -Infinity, above = -Infinity, max = Infinity } = bounds;
-  if (!Number.isFinite(value)) return { problem: `is not a finite number; enter ${what}` };
-  if (value < min) return { problem: `is ${shownApart(value, min)}; it cannot be below ${showNumber(min)}` };
-  if (value <= above) return { problem: `is ${showNumber(value, 4)}; it must be above ${showNumber(above)}` };
+  if (!Number.isFinite(value)) return { says: `is not a finite number; enter ${what}` };
+  if (value < min) return { says: `is ${shownApart(value, min)}; it cannot be below ${showNumber(min)}` };
+  if (value <= above) return { says: `is ${showNumber(value, 4)}; it must be above ${showNumber(above)}` };
   if (value <= max) return undefined;
   if (style.percent && !mayBeMore(value, max) && value / 100 <= max) {
     return {
-      problem: `is ${showNumber(value, 4)}, which is ${showNumber(value * 100)} %; enter ${showNumber(value, 4)}% or ${showNumber(value / 100, 6)}`,
+      says: `is ${showNumber(value, 4)}, which is ${showNumber(value * 100)} %; enter ${showNumber(value, 4)}% or ${showNumber(value / 100, 6)}`,
     };
   }
   const most = style.percent ? `${showNumber(max * 100)} %` : showNumber(max);
-  return { problem: `is ${shownApart(value, max)}; it cannot be above ${most}` };
+  return { says: `is ${shownApart(value, max)}; it cannot be above ${most}` };
 }
 
 /** One of a few words, or what else the trade calls them: `word({ dough: [], flour: [] })`. */
@@ -118,7 +113,7 @@ export function word<W extends string>(options: Readonly<Record<W, readonly stri
   return {
     hint: { of: "word", words },
     read: (raw) => {
-      const stuck = trouble(raw);
+      const stuck = unreadable(raw);
       if (stuck) return stuck;
       // Made on first use: loading the script must stay cheap.
       known ??= new Map(
@@ -128,7 +123,7 @@ export function word<W extends string>(options: Readonly<Record<W, readonly stri
       if (match !== undefined) return match;
       const near = typeof raw === "string" && words.length > 8 ? nearest(raw, words) : [];
       const hint = near.length > 0 ? `perhaps ${oneOf(near)}? Choose ` : "choose ";
-      return { problem: `is ${describeCell(raw)}; ${hint}${oneOf(words)}` };
+      return { says: `is ${describeCell(raw)}; ${hint}${oneOf(words)}` };
     },
   };
 }
@@ -138,9 +133,9 @@ export function text(): Reader<string> {
   return {
     hint: { of: "text" },
     read: (raw) =>
-      trouble(raw) ??
+      unreadable(raw) ??
       (typeof raw === "object"
-        ? { problem: "is not a text" }
+        ? { says: "is not a text" }
         : typeof raw === "number"
           ? showNumber(raw, 6)
           : String(raw).trim()),

@@ -1,8 +1,8 @@
 // Times of day and durations, as people type and read them.
 
+import type { Fault } from "../base/refusal.ts";
 import { quote } from "../base/show.ts";
 import { type Minutes, minutes } from "../base/units.ts";
-import type { Problem } from "./cell.ts";
 import { readNumber } from "./number.ts";
 
 export const MINUTES_A_DAY = 1440;
@@ -10,12 +10,12 @@ export const MINUTES_A_DAY = 1440;
 const TIME = /^(\d{1,2})(?:\s*[:.h]\s*(\d{2})?)?(?:\s*(?:o'clock|uhr))?\s*([ap])?\.?\s*(?:m\.?)?$/i;
 
 /** "7:00", "07.30", "7h30", "6:30 pm", "7": minutes after midnight. */
-export function readTime(text: string): Minutes | Problem {
+export function readTime(text: string): Minutes | Fault {
   const [, hours = "", past = "0", half] = TIME.exec(text.trim()) ?? [];
   const typed = hours === "" ? Number.NaN : Number(hours);
   const isTwelve = half !== undefined;
   if (Number.isNaN(typed) || Number(past) > 59 || typed > (isTwelve ? 12 : 23) || (isTwelve && typed === 0)) {
-    return { problem: `is ${quote(text.trim())}, which is no time of day; enter one such as 6:30` };
+    return { says: `is ${quote(text.trim())}, which is no time of day; enter one such as 6:30` };
   }
   const hour = !isTwelve ? typed : (typed % 12) + (/p/i.test(half) ? 12 : 0);
   return minutes(hour * 60 + Number(past));
@@ -26,7 +26,7 @@ const CLOCK = /^(\d{1,3}):(\d{2})$/;
 const MAX_MINUTES = 14 * MINUTES_A_DAY;
 
 /** "90", "90 min", "12 h", "1 h 30", "1:30": minutes. */
-export function readDuration(text: string): Minutes | Problem {
+export function readDuration(text: string): Minutes | Fault {
   const bare = text.trim();
   const clock = CLOCK.exec(bare);
   const hours = HOURS.exec(bare);
@@ -35,15 +35,15 @@ export function readDuration(text: string): Minutes | Problem {
     : hours
       ? hoursAnd(hours[1] ?? "", hours[2])
       : readNumber(bare.replace(/\s*min(?:utes?|s)?\.?$/i, ""));
-  if ("problem" in read) return { problem: `is ${quote(bare)}, which ${read.problem}; enter minutes such as 90` };
+  if ("says" in read) return { says: `is ${quote(bare)}, which ${read.says}; enter minutes such as 90` };
   if (read.value < 0 || read.value > MAX_MINUTES)
-    return { problem: `is ${quote(bare)}; it lies between 0 minutes and 14 days` };
+    return { says: `is ${quote(bare)}; it lies between 0 minutes and 14 days` };
   return minutes(read.value);
 }
 
 function hoursAnd(hours: string, past: string | undefined) {
   const read = readNumber(hours);
-  return "problem" in read ? read : { value: read.value * 60 + Number(past ?? 0) };
+  return "says" in read ? read : { value: read.value * 60 + Number(past ?? 0) };
 }
 
 /** 330 is 05:30; a day before or after wraps round. */

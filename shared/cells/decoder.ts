@@ -1,8 +1,8 @@
 // How the arguments of a sheet function arrive, and how each is read: the boundary between cells and arithmetic.
 
-import { type Fault, fault } from "../base/refusal.ts";
+import { type Fault, fault, isFault } from "../base/refusal.ts";
 import { oneOf } from "../base/show.ts";
-import { isProblem, type Reader } from "./cell.ts";
+import type { Reader } from "./cell.ts";
 import { type Hint, isBlank } from "./hint.ts";
 
 /** How an argument arrives: one cell, a column that lines up with the other columns, a list of its own, or a table. */
@@ -22,8 +22,8 @@ const nothing = <T>() => undefined as T;
 
 function readInto<T>(reader: Reader<T>, raw: unknown, faults: Fault[], argument: string, row?: number): T {
   const read = reader.read(raw);
-  if (!isProblem(read)) return read;
-  faults.push(fault(read.problem, argument, row));
+  if (!isFault(read)) return read;
+  faults.push(fault(read.says, argument, row));
   return nothing();
 }
 

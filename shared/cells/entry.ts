@@ -1,5 +1,5 @@
 // An argument as a person types it into a field, as the text of a formula that every locale reads alike.
-import type { Problem } from "./cell.ts";
+import type { Fault } from "../base/refusal.ts";
 import { readNumber } from "./number.ts";
 
 export type Entry = {
@@ -19,7 +19,7 @@ const WORKBOOK_NAME = /^gramwright_\w+$/i;
 const NUMERIC = /^[-+−]?[\d.,][\d.,\s/%½⅓⅔¼¾⅛⅜⅝⅞]*$/;
 
 /** Reads one field. Nothing that is typed becomes a function: it is cells, a number, TRUE or FALSE, a list, or text in quotes. */
-export function readEntry(typed: string): Entry | Problem {
+export function readEntry(typed: string): Entry | Fault {
   const text = typed.trim();
   if (text === "") return { formula: "", is: { value: undefined } };
   if (WORKBOOK_NAME.test(text) || (CELLS.test(text) && ONE_CELL.test(text)))
@@ -27,11 +27,11 @@ export function readEntry(typed: string): Entry | Problem {
   return /^\{.*\}$/.test(text) ? readList(text.slice(1, -1)) : readOne(text);
 }
 
-function readOne(text: string): { formula: string; is: { value: number | string | boolean } } | Problem {
+function readOne(text: string): { formula: string; is: { value: number | string | boolean } } | Fault {
   if (/^(true|false)$/i.test(text)) return { formula: `${text.toUpperCase()}()`, is: { value: /^t/i.test(text) } };
   if (NUMERIC.test(text)) {
     const read = readNumber(text, { percent: true });
-    if ("problem" in read) return { problem: `is "${text}", which ${read.problem}` };
+    if ("says" in read) return { says: `is "${text}", which ${read.says}` };
     return { formula: asFraction(read.value), is: { value: read.value } };
   }
   const bare = /^"(.*)"$/.exec(text)?.[1]?.replace(/""/g, '"') ?? text;
@@ -39,13 +39,13 @@ function readOne(text: string): { formula: string; is: { value: number | string 
 }
 
 /** Values below each other: "{1; 0.65; 0.02}". */
-function readList(inside: string): Entry | Problem {
+function readList(inside: string): Entry | Fault {
   const parts = inside.match(/\s*"(?:[^"]|"")*"\s*|[^;]+/g) ?? [];
   const read = parts.flatMap((part) => (part.trim() === "" ? [] : [readOne(part.trim())]));
-  const stuck = read.find((one) => "problem" in one);
-  if (stuck !== undefined && "problem" in stuck) return stuck;
-  const good = read.flatMap((one) => ("problem" in one ? [] : [one]));
-  if (good.length === 0) return { problem: "is a list without anything in it" };
+  const stuck = read.find((one) => "says" in one);
+  if (stuck !== undefined && "says" in stuck) return stuck;
+  const good = read.flatMap((one) => ("says" in one ? [] : [one]));
+  if (good.length === 0) return { says: "is a list without anything in it" };
   return {
     formula: `{${good.map(({ formula }) => formula).join("; ")}}`,
     is: { value: good.map(({ is }) => [is.value]) },

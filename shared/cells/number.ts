@@ -10,8 +10,8 @@ export type NumberStyle = {
 
 /** Why a text is no number: it holds none, it has a % sign where no share is meant, or it may be one of two. */
 type NumberReason = "no number" | "percent sign" | "two readings";
-type NumberProblem = { readonly reason: NumberReason; readonly problem: string };
-export type NumberRead = { readonly value: number; readonly marked: boolean } | NumberProblem;
+type NumberFault = { readonly reason: NumberReason; readonly says: string };
+export type NumberRead = { readonly value: number; readonly marked: boolean } | NumberFault;
 
 const VULGAR: Readonly<Record<string, number>> = {
   "½": 1 / 2,
@@ -52,7 +52,7 @@ export function readNumber(text: string, style: NumberStyle = {}): NumberRead {
   let rest = text.replace(SPACES, " ").trim().replace(/[−–]/g, "-");
   const marked = rest.endsWith("%");
   if (marked) {
-    if (!style.percent) return { reason: "percent sign", problem: "has a % sign, and no share is meant here" };
+    if (!style.percent) return { reason: "percent sign", says: "has a % sign, and no share is meant here" };
     rest = rest.slice(0, -1).trim();
   }
   const sign = rest.startsWith("-") ? -1 : 1;
@@ -67,9 +67,9 @@ export const isGlued = (over: number, under: number): boolean =>
   over >= 10 && over > under && over % 10 > 0 && over % 10 < under;
 
 /** What a number says that may be one of two; both can be entered as they are told. */
-const either = (one: number | string, other: string): NumberProblem => ({
+const either = (one: number | string, other: string): NumberFault => ({
   reason: "two readings",
-  problem: `could be ${one} or ${other}; enter the one you mean`,
+  says: `could be ${one} or ${other}; enter the one you mean`,
 });
 
 /** Three digits behind a point would be asked about again. */
@@ -78,9 +78,9 @@ function decimal(value: number): string {
   return /^[1-9]\d{0,2}\.\d{3}$/.test(text) ? `${text}0` : text;
 }
 
-const NO_NUMBER: NumberProblem = { reason: "no number", problem: "is not a number" };
+const NO_NUMBER: NumberFault = { reason: "no number", says: "is not a number" };
 
-function readSize(text: string, threeDecimals: boolean): number | NumberProblem {
+function readSize(text: string, threeDecimals: boolean): number | NumberFault {
   if (WHOLE.test(text)) return Number(text);
   const single = ONE_SEPARATOR.exec(text);
   if (single) {

@@ -1,5 +1,5 @@
 // A tin with what goes into it, as it is drawn and spoken of.
-import { CellError } from "../base/refusal.ts";
+import { Refusal } from "../base/refusal.ts";
 import { type Centimetres, type CubicCentimetres, toGrams, type Weight, type WeightUnit } from "../base/units.ts";
 import { type TinShape, tinCapacity } from "../tins/tin.ts";
 import { type Guide, type TinDoughKind, type TinNote, tinGuide, tinNote } from "../tins/tin-guide.ts";
@@ -28,7 +28,7 @@ export function tinView(tin: Tin, unit: WeightUnit): TinView {
   try {
     return { ...view, note: tinNote(toGrams(tin.dough, unit), capacity, tin.kind, unit), refused: "" };
   } catch (error) {
-    if (!(error instanceof CellError)) throw error;
+    if (!(error instanceof Refusal)) throw error;
     return { ...view, note: null, refused: `This dough ${error.faults[0]?.says ?? ""}` };
   }
 }

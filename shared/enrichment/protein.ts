@@ -1,8 +1,8 @@
-import { refuse } from "../base/refusal.ts";
+import { isFault, refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
 import { showNumber, shownApart, shownShare } from "../base/show.ts";
 import { type Grams, type Ratio, ratio, type Weight, weight } from "../base/units.ts";
-import { isProblem, number, type Reader } from "../cells/cell.ts";
+import { number, type Reader } from "../cells/cell.ts";
 
 export type GlutenMode = "on top" | "replace";
 export const GLUTEN_MODES = {
@@ -68,7 +68,7 @@ export const labelFigure = (): Reader<LabelFigure> => {
     hint: plain.hint,
     read: (raw) => {
       const value = plain.read(raw);
-      if (isProblem(value)) return value;
+      if (isFault(value)) return value;
       const digits = /[.,](\d+)$/.exec(typeof raw === "string" ? raw.trim() : String(value));
       return { grams: value, decimals: digits?.[1]?.length ?? 0 };
     },

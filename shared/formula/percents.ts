@@ -1,8 +1,8 @@
-import { CellError, type Fault, fault, refuse, refuseAll } from "../base/refusal.ts";
+import { type Fault, fault, isFault, Refusal, refuse, refuseAll } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
 import { showNumber } from "../base/show.ts";
 import { type Ratio, ratio } from "../base/units.ts";
-import { isProblem, number, type Reader } from "../cells/cell.ts";
+import { number, type Reader } from "../cells/cell.ts";
 import { readNumber } from "../cells/number.ts";
 import { isFlour, isPreferment, type Kind } from "../larder/kinds.ts";
 
@@ -15,9 +15,9 @@ export const percent = (): Reader<PercentCell> => {
     hint: { of: "percent" },
     read: (raw) => {
       const value = plain.read(raw);
-      if (isProblem(value)) return value;
+      if (isFault(value)) return value;
       const text = typeof raw === "string" ? readNumber(raw, { percent: true }) : undefined;
-      return { value, marked: text !== undefined && !("problem" in text) && text.marked };
+      return { value, marked: text !== undefined && !("says" in text) && text.marked };
     },
   };
 };
@@ -61,7 +61,7 @@ export function readPercents(cells: Cells, kinds: Kinds, argument = "percents"):
   if (good === undefined) {
     const first = fits[0];
     if (first === undefined) return refuse(wrongSum(cells, kinds), argument);
-    throw new CellError(first.faults);
+    throw new Refusal(first.faults);
   }
   const { style, frame, sum } = good;
   return { shares: cells.map((cell) => (cell === null ? null : ratio(shareOf(cell, style) / sum))), frame, style };

@@ -18,7 +18,7 @@ export function partsOf(madeOf: string, row: number | null): Part[] {
   const parts = splitList(madeOf).map((part): Part => {
     const [, last, after, before, first] = SHARE.exec(part) ?? [];
     const read = readNumber(after ?? before ?? "", { percent: true });
-    return "problem" in read ? { name: part, share: null } : { name: last ?? first ?? part, share: ratio(read.value) };
+    return "says" in read ? { name: part, share: null } : { name: last ?? first ?? part, share: ratio(read.value) };
   });
   const sum = parts.reduce((all, { share }) => all + (share ?? 0), 0);
   if (!atMost(sum, PARTS_UP_TO))

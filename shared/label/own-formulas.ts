@@ -1,8 +1,8 @@
 // Formulas of the shop's own that other formulas use: a filling, an icing, a levain, to any depth.
-import { type Fault, fault, refuse } from "../base/refusal.ts";
+import { type Fault, fault, isFault, refuse } from "../base/refusal.ts";
 import { quote } from "../base/show.ts";
 import { type Ratio, ratio } from "../base/units.ts";
-import { isProblem, number, text, trouble } from "../cells/cell.ts";
+import { number, text, unreadable } from "../cells/cell.ts";
 import { type Decoder, table } from "../cells/decoder.ts";
 import { isBlank } from "../cells/hint.ts";
 import { someWeight } from "../cells/readers.ts";
@@ -44,12 +44,12 @@ function readFormulas(rows: readonly (readonly unknown[])[], argument: string, f
   let above: string | undefined;
   for (const [index, cells] of rows.entries()) {
     const [product, part, amount, boiled] = cells;
-    const isHeading = index === first && typeof amount === "string" && !/\d/.test(amount) && !trouble(amount);
+    const isHeading = index === first && typeof amount === "string" && !/\d/.test(amount) && !unreadable(amount);
     if (cells.every(isBlank) || (isHeading && !isBlank(amount))) continue;
     const say = (says: string) => faults.push(fault(says, argument, index + 1));
-    const read = <T>(value: T | { problem: string }): T | null => {
-      if (!isProblem(value)) return value;
-      say(value.problem);
+    const read = <T>(value: T | Fault): T | null => {
+      if (!isFault(value)) return value;
+      say(value.says);
       return null;
     };
     const name = isBlank(product) ? null : read<string>(text().read(product));

@@ -50,7 +50,7 @@ export function readAllergens(text: string, law: LabelLaw): readonly Allergen[] 
             : [item];
     if (sulphites !== undefined) {
       const read = readNumber(amount);
-      if ("problem" in read) return `holds ${quote(item)}, whose amount ${read.problem}`;
+      if ("says" in read) return `holds ${quote(item)}, whose amount ${read.says}`;
       if (read.value < SULPHITES_UP_TO || (law !== "US" && read.value === SULPHITES_UP_TO)) continue;
     }
     for (const name of names.flatMap(grainsOf)) {

@@ -56,7 +56,7 @@ function decode(line: string): BuiltIn {
     rest.slice(7);
   const milligrams = figure(sodium);
   const read = measures === "" ? null : readMeasures(measures);
-  if (read !== null && "problem" in read) throw new Error(`built-in ${name}: measures ${read.problem}`);
+  if (read !== null && "says" in read) throw new Error(`built-in ${name}: measures ${read.says}`);
   return {
     name,
     kind: kind as KindWord,

@@ -1,7 +1,7 @@
-import { refuse } from "../base/refusal.ts";
+import { isFault, refuse } from "../base/refusal.ts";
 import type { Ratio } from "../base/units.ts";
 import { foldText, singularName } from "../base/words.ts";
-import { isProblem, number, type Reader, text, trouble, word } from "../cells/cell.ts";
+import { number, type Reader, text, unreadable, word } from "../cells/cell.ts";
 import { isBlank } from "../cells/hint.ts";
 import { priceCell } from "../cells/readers.ts";
 import type { BuiltIn, Part } from "./built-in-larder.ts";
@@ -11,7 +11,7 @@ import { type Measures, readMeasures } from "./measures.ts";
 /**
  * One ingredient as a formula meets it: the shop's own row, with the built-in table behind its blank composition and
  * measure cells. Shares are of the weight, energy is kcal per gram, null is not known. A cell is read when its property is
- * asked for; one that cannot be read refuses then (CellError), so that a slip in a price does not stop a hydration.
+ * asked for; one that cannot be read refuses then (Refusal), so that a slip in a price does not stop a hydration.
  */
 export type Ingredient = Readonly<Record<Part, Ratio | null>> & {
   readonly name: string;
@@ -73,7 +73,7 @@ const extraWaterCell = () => number<number>("grams of water per gram such as 1.5
 const measuresCell: Reader<Measures> = { hint: { of: "text" }, read: readMeasures };
 const packCell: Reader<string | number> = {
   hint: { of: "any" },
-  read: (raw) => trouble(raw) ?? (typeof raw === "number" ? raw : String(raw).trim()),
+  read: (raw) => unreadable(raw) ?? (typeof raw === "number" ? raw : String(raw).trim()),
 };
 
 const kindWord = word(
@@ -127,7 +127,7 @@ function ingredientOfRow({ name, alsoCalled, row, cell: raw, builtIn }: OwnRow):
   const read = <T, D>(column: Column, reader: Reader<T>, otherwise: D): T | D => {
     if (known.has(column)) return known.get(column) as T | D;
     const value = isBlank(raw(column)) ? otherwise : reader.read(raw(column));
-    if (isProblem(value)) return refuse(`column "${column}" ${value.problem}`, "larder", row);
+    if (isFault(value)) return refuse(`column "${column}" ${value.says}`, "larder", row);
     known.set(column, value);
     return value;
   };

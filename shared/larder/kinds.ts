@@ -1,8 +1,8 @@
-import { type Fault, fault, refuseAll } from "../base/refusal.ts";
+import { type Fault, fault, isFault, refuseAll } from "../base/refusal.ts";
 import { oneOf, quote, showNumber } from "../base/show.ts";
 import { type Ratio, ratio } from "../base/units.ts";
 import { foldText, nearest, singularName } from "../base/words.ts";
-import { isProblem, type Problem, type Reader, trouble } from "../cells/cell.ts";
+import { type Reader, unreadable } from "../cells/cell.ts";
 import { readNumber } from "../cells/number.ts";
 import { builtInNamed } from "./built-in-larder.ts";
 import { KIND_WORDS, type KindWord, PREFERMENT_WORDS } from "./kind-words.ts";
@@ -51,16 +51,16 @@ export const kind = (): Reader<KindCell> => ({
   hint: { of: "kind" },
   read: (raw) => {
     const read = readKind(raw);
-    return isProblem(read) ? { unread: read.problem } : read;
+    return isFault(read) ? { unread: read.says } : read;
   },
 });
 
-function readKind(raw: unknown): Kind | Problem {
-  const stuck = trouble(raw);
+function readKind(raw: unknown): Kind | Fault {
+  const stuck = unreadable(raw);
   if (stuck) return stuck;
   if (typeof raw === "boolean") return plain(raw ? "flour" : "other");
   if (typeof raw === "number") return fromShare(raw);
-  if (typeof raw !== "string") return { problem: "is no type of ingredient" };
+  if (typeof raw !== "string") return { says: "is no type of ingredient" };
   const word = singularName(raw);
   const known = PLAIN.get(word);
   if (known) return known;
@@ -70,10 +70,10 @@ function readKind(raw: unknown): Kind | Problem {
   const named = PREFERMENT.exec(bareWords);
   if (named) return fromHydration(named[1] ?? "", (named[2] ?? "").trim(), raw);
   const bare = readNumber(raw, { percent: true });
-  if (!("problem" in bare) && !bare.marked) return fromShare(bare.value);
+  if (!("says" in bare) && !bare.marked) return fromShare(bare.value);
   const near = meant(raw);
   return {
-    problem: `is ${quote(raw)}; ${near.length > 0 ? `perhaps ${oneOf(near)}? Choose` : "choose"} ${KINDS_IN_WORDS}`,
+    says: `is ${quote(raw)}; ${near.length > 0 ? `perhaps ${oneOf(near)}? Choose` : "choose"} ${KINDS_IN_WORDS}`,
   };
 }
 
@@ -95,7 +95,7 @@ function meant(raw: string): readonly string[] {
 
 const KINDS_IN_WORDS = `one of ${KIND_WORDS.join(", ")}, or a preferment with its hydration such as "levain 100%"`;
 
-function fromShare(flour: number): Kind | Problem {
+function fromShare(flour: number): Kind | Fault {
   if (flour === 1) return plain("flour");
   if (flour === 0) return plain("other");
   if (flour > 0 && flour < 1) return preferment(flour);
@@ -103,22 +103,22 @@ function fromShare(flour: number): Kind | Problem {
   const percent = flour > 1 && flour <= MAX_HYDRATION ? flour * 100 : flour;
   const isHydration = percent >= MIN_PERCENT && percent <= MAX_HYDRATION * 100;
   const meant = isHydration ? `; for a starter of that hydration enter "starter ${showNumber(percent)}%"` : "";
-  return { problem: `is ${showNumber(flour, 4)}${meant}; a number here is the flour's share, from 0 to 1` };
+  return { says: `is ${showNumber(flour, 4)}${meant}; a number here is the flour's share, from 0 to 1` };
 }
 
-function fromHydration(name: string, amount: string, raw: string): Kind | Problem {
+function fromHydration(name: string, amount: string, raw: string): Kind | Fault {
   const read = amount.endsWith("%") ? readNumber(amount, { percent: true }) : undefined;
-  if (read !== undefined && !("problem" in read) && read.value >= 0 && read.value <= MAX_HYDRATION)
+  if (read !== undefined && !("says" in read) && read.value >= 0 && read.value <= MAX_HYDRATION)
     return preferment(1 / (1 + read.value));
   const [, typed = amount] = /(\d[\d.,]* ?%)/.exec(amount) ?? [];
   const bare = readNumber(typed, { percent: true });
-  if ("problem" in bare) return { problem: `${lacking(raw)}, such as "${name} 100%"` };
+  if ("says" in bare) return { says: `${lacking(raw)}, such as "${name} 100%"` };
   // "levain 0.8" is no 0.8 %.
   const percent = bare.marked || bare.value <= 1 ? bare.value * 100 : bare.value;
   if (percent > MAX_HYDRATION * 100 || (bare.marked && percent < MIN_PERCENT))
-    return { problem: `is ${quote(raw)}; a hydration lies between 0 % and ${MAX_HYDRATION * 100} %` };
+    return { says: `is ${quote(raw)}; a hydration lies between 0 % and ${MAX_HYDRATION * 100} %` };
   const example = `"${name} ${percent >= MIN_PERCENT ? showNumber(percent) : 100}%"`;
-  return { problem: bare.marked ? `is ${quote(raw)}; enter ${example}` : `${lacking(raw)}, such as ${example}` };
+  return { says: bare.marked ? `is ${quote(raw)}; enter ${example}` : `${lacking(raw)}, such as ${example}` };
 }
 
 const lacking = (raw: string): string =>

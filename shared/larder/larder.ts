@@ -1,7 +1,7 @@
-import { CellError, type Fault, fault, refuse, refuseAll } from "../base/refusal.ts";
+import { type Fault, fault, isFault, Refusal, refuse, refuseAll } from "../base/refusal.ts";
 import { oneOf, quote, rowsNamed } from "../base/show.ts";
 import { nearest } from "../base/words.ts";
-import { isProblem, trouble, word } from "../cells/cell.ts";
+import { unreadable, word } from "../cells/cell.ts";
 import { type Decoder, table } from "../cells/decoder.ts";
 import { isBlank } from "../cells/hint.ts";
 import { type BuiltIn, builtInOf, builtInRows, nameKey } from "./built-in-larder.ts";
@@ -34,8 +34,8 @@ function readLarder(rows: readonly (readonly unknown[])[], argument: string, fau
   const own = rows.slice(top + 1).flatMap((cells, index): OwnRow[] => {
     const raw = cells[at];
     const row = top + index + 2;
-    const stuck = trouble(raw);
-    if (stuck) faults.push(fault(stuck.problem, argument, row));
+    const stuck = unreadable(raw);
+    if (stuck) faults.push(fault(stuck.says, argument, row));
     if (stuck || isBlank(raw)) return [];
     const name = String(raw).trim();
     const cell = (column: Column) => cells[columns.get(column) ?? -1];
@@ -51,13 +51,13 @@ function readLarder(rows: readonly (readonly unknown[])[], argument: string, fau
 export function readTable(cells: readonly (readonly unknown[])[]): Larder {
   const faults: Fault[] = [];
   const read = readLarder(cells, "ingredient sheet", faults);
-  if (faults.length > 0) throw new CellError(faults);
+  if (faults.length > 0) throw new Refusal(faults);
   return read;
 }
 
 function namesIn(raw: unknown, argument: string, faults: Fault[], row: number): string[] {
-  const stuck = trouble(raw);
-  if (stuck) faults.push(fault(`column "also called" ${stuck.problem}`, argument, row));
+  const stuck = unreadable(raw);
+  if (stuck) faults.push(fault(`column "also called" ${stuck.says}`, argument, row));
   if (stuck || isBlank(raw)) return [];
   return String(raw)
     .split(";")
@@ -70,7 +70,7 @@ function readHeader(header: readonly unknown[], argument: string, faults: Fault[
   const headings = word<Column>(COLUMNS);
   header.forEach((raw, at) => {
     const column = isBlank(raw) ? undefined : headings.read(raw);
-    if (column === undefined || isProblem(column)) return;
+    if (column === undefined || isFault(column)) return;
     if (columns.has(column)) faults.push(fault(`has two columns headed "${column}"; keep one`, argument));
     else columns.set(column, at);
   });
@@ -195,7 +195,7 @@ export function eachRow<R, T>(rows: readonly R[], ask: (row: R, index: number) =
     try {
       return ask(row, index);
     } catch (error) {
-      if (!(error instanceof CellError)) throw error;
+      if (!(error instanceof Refusal)) throw error;
       for (const one of error.faults) faults.set(`${one.argument} ${one.row} ${one.says}`, one);
       return undefined;
     }

@@ -1,7 +1,7 @@
 import { quote } from "../base/show.ts";
 import { type Grams, grams } from "../base/units.ts";
 import { singularName } from "../base/words.ts";
-import { trouble } from "../cells/cell.ts";
+import { unreadable } from "../cells/cell.ts";
 import { readNumber } from "../cells/number.ts";
 
 /** Grams of one household measure; the two differ where the ingredient comes in kinds that fill a spoon differently. */
@@ -45,10 +45,10 @@ const ENTRY =
 const EXAMPLE = 'enter measures and their grams such as "cup 125; tbsp 8; piece 50"';
 
 /** Reads "cup 125; tbsp 8; piece 50"; a span is "tsp 2.8 to 5". A predicate comes back for what cannot be read. */
-export function readMeasures(raw: unknown): Measures | { readonly problem: string } {
-  const stuck = trouble(raw);
+export function readMeasures(raw: unknown): Measures | { readonly says: string } {
+  const stuck = unreadable(raw);
   if (stuck) return stuck;
-  if (typeof raw !== "string") return { problem: `is not a text; ${EXAMPLE}` };
+  if (typeof raw !== "string") return { says: `is not a text; ${EXAMPLE}` };
   const measures = new Map<string, Measure>();
   for (const part of raw.split(/[;\n]/)) {
     const measureText = part.replace(/\s+/g, " ").trim();
@@ -56,15 +56,14 @@ export function readMeasures(raw: unknown): Measures | { readonly problem: strin
     const [, name = "", from = "", to = from] = ENTRY.exec(measureText) ?? [];
     const least = readNumber(from);
     const most = readNumber(to);
-    if (name === "") return { problem: `holds ${quote(measureText)}; ${EXAMPLE}` };
-    if ("problem" in least)
-      return { problem: `holds ${quote(measureText)}, whose number ${least.problem}; ${EXAMPLE}` };
-    if ("problem" in most) return { problem: `holds ${quote(measureText)}, whose number ${most.problem}; ${EXAMPLE}` };
+    if (name === "") return { says: `holds ${quote(measureText)}; ${EXAMPLE}` };
+    if ("says" in least) return { says: `holds ${quote(measureText)}, whose number ${least.says}; ${EXAMPLE}` };
+    if ("says" in most) return { says: `holds ${quote(measureText)}, whose number ${most.says}; ${EXAMPLE}` };
     if (!(least.value > 0) || most.value < least.value) {
-      return { problem: `holds ${quote(measureText)}; a measure weighs more than 0 g, the lighter figure first` };
+      return { says: `holds ${quote(measureText)}; a measure weighs more than 0 g, the lighter figure first` };
     }
     const word = measureWord(name);
-    if (measures.has(word)) return { problem: `names the measure ${quote(word)} twice; keep one` };
+    if (measures.has(word)) return { says: `names the measure ${quote(word)} twice; keep one` };
     measures.set(word, { least: grams(least.value), most: grams(most.value) });
   }
   return measures;

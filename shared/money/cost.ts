@@ -1,6 +1,5 @@
-import { CellError, refuse } from "../base/refusal.ts";
+import { isFault, Refusal, refuse } from "../base/refusal.ts";
 import { type Grams, gramsIn, type Ratio, ratio, type Weight, type WeightUnit } from "../base/units.ts";
-import { isProblem } from "../cells/cell.ts";
 import { findIngredient, type Larder } from "../larder/larder.ts";
 import { type PackTerms, packWeight } from "./pack.ts";
 
@@ -40,11 +39,11 @@ export function gramCost(name: string, larder: Larder, terms: PackTerms): number
     if (price === null) return "no price";
     if (pack === null) return "no pack size";
     const weight = packWeight(pack, ingredient.name, larder, terms);
-    if (isProblem(weight)) return `pack ${weight.problem}`;
+    if (isFault(weight)) return `pack ${weight.says}`;
     return usable === 0 ? "usable is 0" : unitCost(price, weight, usable ?? ratio(1), terms.unit ?? "g");
   } catch (error) {
     // One larder cell that cannot be read ("n/a" for a price) is told in its row; it must not take the total with it.
-    if (!(error instanceof CellError)) throw error;
+    if (!(error instanceof Refusal)) throw error;
     return error.faults.map(({ says }) => says).join("; ");
   }
 }

@@ -1,9 +1,9 @@
-import { type Fault, fault, refuse, refuseAll } from "../base/refusal.ts";
+import { type Fault, fault, isFault, refuse, refuseAll } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
 import { oneOf, quote, showNumber } from "../base/show.ts";
 import { type Weight, weight } from "../base/units.ts";
 import { nearest } from "../base/words.ts";
-import { isProblem, text, trouble } from "../cells/cell.ts";
+import { text, unreadable } from "../cells/cell.ts";
 import { type Decoder, table } from "../cells/decoder.ts";
 import { isBlank } from "../cells/hint.ts";
 import { someWeight } from "../cells/readers.ts";
@@ -33,10 +33,10 @@ export const weightTable = (names: readonly string[], isOptional: boolean): Deco
       return rows.flatMap((cells, index): Named[] => {
         const raw = cells[names.length];
         const isHeading = index === first && typeof raw === "string" && !/[\d¼-¾⅐-⅞]/.test(raw);
-        if (cells.every(isBlank) || (isHeading && !isBlank(raw) && !trouble(raw))) return [];
-        const read = <T>(value: T | { problem: string }): T | null => {
-          if (!isProblem(value)) return value;
-          faults.push(fault(value.problem, argument, index + 1));
+        if (cells.every(isBlank) || (isHeading && !isBlank(raw) && !unreadable(raw))) return [];
+        const read = <T>(value: T | Fault): T | null => {
+          if (!isFault(value)) return value;
+          faults.push(fault(value.says, argument, index + 1));
           return null;
         };
         const said = names.map((_, at) => (isBlank(cells[at]) ? null : read<string>(text().read(cells[at]))));

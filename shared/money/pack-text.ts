@@ -1,8 +1,8 @@
 // Packs in words, as price lists spell them: "12 x 750 ml", "6/5 lb", "2 bags (25 kg)", "15 dozen".
+import { type Fault, fault } from "../base/refusal.ts";
 import { quote } from "../base/show.ts";
 import { type Grams, grams } from "../base/units.ts";
 import type { CupSystem } from "../base/volumes.ts";
-import type { Problem } from "../cells/cell.ts";
 import { findIngredient, type Larder } from "../larder/larder.ts";
 import { lineWeigher } from "../recipe/grams.ts";
 import { type Token, tokensOf } from "../recipe/tokens.ts";
@@ -12,18 +12,18 @@ import { isPackWord, readUnit } from "../recipe/units.ts";
 const UNCLEAR_VOLUME = /(?<!\p{L})(fl\.? ?oz|fluid|gill|pint|pt|quart|qt|gallon|gal)s?(?!\p{L})/iu;
 
 /** Grams in a pack, or what stands in the way, as a predicate. */
-export function spelledPack(line: string, name: string | null, larder: Larder, cups: CupSystem): Grams | Problem {
-  const problem = (why: string): Problem => ({ problem: `is ${quote(line)}: ${why}` });
-  if (!/[\d¼-¾⅐-⅞]|dozen/i.test(line) || /^[-−–]/.test(line)) return problem('no size; enter one such as "5 lb"');
-  if (/\d ?t\b/i.test(line)) return problem('a tonne, or a teaspoon? Enter "1000 kg" for a tonne');
+export function spelledPack(line: string, name: string | null, larder: Larder, cups: CupSystem): Grams | Fault {
+  const unclear = (says: string): Fault => fault(`is ${quote(line)}: ${says}`);
+  if (!/[\d¼-¾⅐-⅞]|dozen/i.test(line) || /^[-−–]/.test(line)) return unclear('no size; enter one such as "5 lb"');
+  if (/\d ?t\b/i.test(line)) return unclear('a tonne, or a teaspoon? Enter "1000 kg" for a tonne');
   const order = isCountedBehind(line) ? undefined : asRecipe(line);
-  if (order === undefined) return problem('one pack, or several? Enter "2 x 3 kg" for two of 3 kg');
+  if (order === undefined) return unclear('one pack, or several? Enter "2 x 3 kg" for two of 3 kg');
   const unread = unreadCount(order, name, larder);
-  if (unread !== undefined) return problem(`how much is ${quote(unread)}? Enter "24 x 500 g" or "30 pieces"`);
+  if (unread !== undefined) return unclear(`how much is ${quote(unread)}? Enter "24 x 500 g" or "30 pieces"`);
   const open = order.replace(/\([^)]*\)/g, "");
   const country = /\b(?:(uk|imperial|british)|us|american)\b/i.exec(order);
   const volume = UNCLEAR_VOLUME.exec(open)?.[1];
-  if (volume !== undefined && country === null) return problem(`say "US" or "UK" before ${volume}`);
+  if (volume !== undefined && country === null) return unclear(`say "US" or "UK" before ${volume}`);
   // "2 x 5 lb 4 oz": the packs multiply the whole of it.
   const [packs = ""] = /^(?:\d+ ?[x×*] ?)*(?=[\d½¼¾])/i.exec(order) ?? [];
   const count = (packs.match(/\d+/g) ?? []).reduce((all, one) => all * Number(one), 1);
@@ -32,10 +32,11 @@ export function spelledPack(line: string, name: string | null, larder: Larder, c
   // "6 x 500 g (3 kg)" tells the whole in its brackets.
   const isWhole = packs !== "" && each.is === "weighed" && each.remarks.length > 0;
   const [weighed, times] = isWhole ? [weigh(order, name), 1] : [each, count];
-  if (weighed.is !== "weighed") return problem(weighed.why);
-  const why = weighed.unsure ?? weighed.remarks[0] ?? (weighed.least < weighed.most ? "a range; enter one size" : "");
-  if (why !== "") return problem(why);
-  return weighed.least * times > 0 ? grams(weighed.least * times) : problem("a pack weighs more than 0 g");
+  if (weighed.is !== "weighed") return unclear(weighed.says);
+  const says =
+    weighed.unsure ?? weighed.remarks[0]?.says ?? (weighed.least < weighed.most ? "a range; enter one size" : "");
+  if (says !== "") return unclear(says);
+  return weighed.least * times > 0 ? grams(weighed.least * times) : unclear("a pack weighs more than 0 g");
 }
 
 /**

@@ -1,8 +1,9 @@
+import { type Fault, isFault } from "../base/refusal.ts";
 import { showNumber } from "../base/show.ts";
 import { type Grams, grams, gramsIn, type WeightUnit } from "../base/units.ts";
 import type { CupSystem } from "../base/volumes.ts";
 import { SPACES } from "../base/words.ts";
-import { isProblem, number, type Problem, type Reader, text, trouble } from "../cells/cell.ts";
+import { number, type Reader, text, unreadable } from "../cells/cell.ts";
 import { findIngredient, type Larder, unknownName } from "../larder/larder.ts";
 import { spelledPack } from "./pack-text.ts";
 
@@ -10,17 +11,17 @@ import { spelledPack } from "./pack-text.ts";
 export const packCell = (): Reader<number | string> => ({
   hint: { of: "any" },
   read: (raw) => {
-    if (typeof raw === "number") return trouble(raw) ?? raw;
+    if (typeof raw === "number") return unreadable(raw) ?? raw;
     const read = text().read(raw);
-    return isProblem(read) ? read : (tooLong(read) ?? read);
+    return isFault(read) ? read : (tooLong(read) ?? read);
   },
 });
 
 /** What one pack is never longer than; a whole page in a cell is a slip. */
 const MAX_PACK_LENGTH = 200;
-const tooLong = (pack: string): Problem | undefined =>
+const tooLong = (pack: string): Fault | undefined =>
   pack.length > MAX_PACK_LENGTH
-    ? { problem: `has ${pack.length} characters: enter only the pack, such as "12 x 750 ml"` }
+    ? { says: `has ${pack.length} characters: enter only the pack, such as "12 x 750 ml"` }
     : undefined;
 
 const bareNumber = number<number>('a pack such as "25 kg" or "5 lb"', { above: 0, max: 1e9 });
@@ -40,7 +41,7 @@ export function packWeight(
   name: string | null,
   larder: Larder,
   { unit = null, cups = "US" }: PackTerms = {},
-): Grams | Problem {
+): Grams | Fault {
   if (typeof pack === "number") return barePack(pack, name, larder, unit);
   const long = tooLong(pack);
   if (long !== undefined) return long;
@@ -57,32 +58,27 @@ export function packWeight(
 }
 
 const MAX_CACHED = 2000;
-const packsOf = new WeakMap<Larder, Map<string, Grams | Problem>>();
+const packsOf = new WeakMap<Larder, Map<string, Grams | Fault>>();
 
-function remembered(larder: Larder): Map<string, Grams | Problem> {
+function remembered(larder: Larder): Map<string, Grams | Fault> {
   const before = packsOf.get(larder);
   if (before !== undefined) return before;
-  const cache = new Map<string, Grams | Problem>();
+  const cache = new Map<string, Grams | Fault>();
   packsOf.set(larder, cache);
   return cache;
 }
 
 /** A number alone, in the unit of the call. */
-function barePack(
-  pack: number | string,
-  name: string | null,
-  larder: Larder,
-  unit: WeightUnit | null,
-): Grams | Problem {
+function barePack(pack: number | string, name: string | null, larder: Larder, unit: WeightUnit | null): Grams | Fault {
   const ingredient = name === null ? undefined : findIngredient(larder, name);
   if (name !== null && ingredient === undefined)
-    return { problem: `belongs to an ingredient that ${unknownName(larder, name)}` };
+    return { says: `belongs to an ingredient that ${unknownName(larder, name)}` };
   const read = bareNumber.read(pack);
-  if (isProblem(read)) return read;
+  if (isFault(read)) return read;
   const isCounted = PIECES.some((one) => ingredient?.measures?.has(one));
   if (unit !== null && !isCounted) return grams(read * gramsIn(unit));
   const size = showNumber(read, 4);
   return unit === null
-    ? { problem: `is ${size} of what? Enter "${size} kg", "${size} g", "${size} lb" or "${size} each"` }
-    : { problem: `is ${size}, ${unit} or pieces? Enter "${size} ${unit}" or "${size} each"` };
+    ? { says: `is ${size} of what? Enter "${size} kg", "${size} g", "${size} lb" or "${size} each"` }
+    : { says: `is ${size}, ${unit} or pieces? Enter "${size} ${unit}" or "${size} each"` };
 }

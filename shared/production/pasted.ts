@@ -3,7 +3,7 @@ import { type Item, itemKey } from "./orders.ts";
 
 export type PastedOrder = Item & { readonly customer: string; readonly day: string; readonly pieces: number };
 /** Rows that could not be read, in sentences with their place. */
-export type Pasted = { readonly orders: readonly PastedOrder[]; readonly troubles: readonly string[] };
+export type Pasted = { readonly orders: readonly PastedOrder[]; readonly faults: readonly string[] };
 
 const MAX_ROWS = 1000;
 const HEADS = {
@@ -22,13 +22,13 @@ export function pastedOrders(text: string, days: readonly string[]): Pasted {
     .map((line) => line.split(line.includes("\t") ? "\t" : ";").map((cell) => cell.replace(/\u00a0/g, " ").trim()))
     .filter((cells) => cells.some((cell) => cell !== ""));
   const [first, ...others] = rows;
-  if (first === undefined) return { orders: [], troubles: [] };
+  if (first === undefined) return { orders: [], faults: [] };
   const hasHeads = first.some(
     (cell) => HEADS.product.test(cell) || dayNamed(cell, days) !== null || HEADS.pieces.test(cell),
   );
   const heads = hasHeads ? first.map((cell, at) => headOf(cell, at, days)) : usualHeads(first);
   const orders: PastedOrder[] = [];
-  const troubles: string[] = [];
+  const faults: string[] = [];
   (hasHeads ? others : rows).slice(0, MAX_ROWS).forEach((cells, at) => {
     const row = at + (hasHeads ? 2 : 1);
     const said = (head: Head) => cells[heads.findIndex((one) => one.is === head)] ?? "";
@@ -39,14 +39,14 @@ export function pastedOrders(text: string, days: readonly string[]): Pasted {
       if (!["pieces", "column"].includes(head.is) || cell === "") return;
       const pieces = piecesIn(cell);
       if (pieces === null) {
-        troubles.push(`Row ${row}, ${product}: “${cell}” is no number of pieces. Enter a whole number.`);
+        faults.push(`Row ${row}, ${product}: “${cell}” is no number of pieces. Enter a whole number.`);
         return;
       }
       const day = head.day ?? dayNamed(said("day"), days) ?? days[0] ?? "";
       orders.push({ product, size: said("size"), customer: head.customer ?? said("customer"), day, pieces });
     });
   });
-  return { orders, troubles };
+  return { orders, faults };
 }
 
 type Column = { readonly is: Head | "column" | "nothing"; readonly day?: string; readonly customer?: string };
@@ -92,9 +92,9 @@ export function knownOrders<T extends Item>(
   orders: readonly T[],
   items: readonly Item[],
   near: (name: string) => readonly string[],
-): { readonly orders: readonly T[]; readonly troubles: readonly string[] } {
+): { readonly orders: readonly T[]; readonly faults: readonly string[] } {
   const known: T[] = [];
-  const troubles = new Set<string>();
+  const faults = new Set<string>();
   for (const order of orders) {
     const own = items.filter((item) => itemKey({ ...item, size: "" }) === itemKey({ ...order, size: "" }));
     const item =
@@ -102,14 +102,14 @@ export function knownOrders<T extends Item>(
       (order.size === "" && own.length === 1 ? own[0] : undefined);
     if (item !== undefined) known.push({ ...order, product: item.product, size: item.size });
     else if (own.length > 0)
-      troubles.add(
+      faults.add(
         `“${order.product}” has the sizes ${own.map(({ size }) => `“${size}”`).join(", ")}. Enter one of them.`,
       );
     else {
       const names = near(order.product).map((name) => `“${name}”`);
       const perhaps = names.length === 0 ? "" : ` Perhaps ${names.join(" or ")}?`;
-      troubles.add(`There is no formula sheet “${order.product}”.${perhaps}`);
+      faults.add(`There is no formula sheet “${order.product}”.${perhaps}`);
     }
   }
-  return { orders: known, troubles: [...troubles] };
+  return { orders: known, faults: [...faults] };
 }

@@ -1,4 +1,7 @@
 // What a build says of sheets that it left in the workbook, or may have left.
+import { Refusal } from "../base/refusal.ts";
+
+const LEFT_OVER = "sheet left over";
 
 /** A sheet that can be neither finished nor removed. */
 export const halfMade = (sheet: string): string =>
@@ -13,6 +16,9 @@ export function emptySheets(names: readonly string[]): string {
   return `An empty sheet ${quotedNames} may be left: delete it, unless another person added it.`;
 }
 
-/** Whether a sentence of the add-on says so. */
-export const tellsOfLeftOver = (sentence: string): boolean =>
-  /The half-made sheet “.*” is left: delete it|mpty sheets? “.*” may be left: delete/s.test(sentence);
+/** Refuses where a sheet is left, or may be. */
+export const refuseWithLeftOver = (says: string): never => {
+  throw new Refusal([{ reason: LEFT_OVER, says }]);
+};
+/** Whether that is why something was refused. */
+export const isLeftOver = (reason: string | undefined): boolean => reason === LEFT_OVER;

@@ -34,11 +34,16 @@ const readNamed = messageReader(
   () => v.object({ ask: v.string() }),
 );
 
-/** A reply of the add-on. `because` is what failed, where it was no refusal: the sentence of a planned question is made by who asked it. */
+/** A reply of the add-on. `reason` is that of a refusal; `because` is what failed, and the sentence of a planned question is made by who asked it. */
 export const readReply = messageReader("The answer of the add-on", () =>
   v.variant("ok", [
     v.object({ ok: v.literal(true), answer: v.unknown() }),
-    v.object({ ok: v.literal(false), message: v.string(), because: v.exactOptional(v.string()) }),
+    v.object({
+      ok: v.literal(false),
+      message: v.string(),
+      because: v.exactOptional(v.string()),
+      reason: v.exactOptional(v.string()),
+    }),
   ]),
 );
 export type Reply = Read<typeof readReply>;

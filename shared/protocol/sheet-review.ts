@@ -15,7 +15,7 @@ export type FormulaSummary = {
   /** What of it can be ordered: its sizes, "" for the only one of a sheet without names. */
   readonly sizes: readonly string[];
   /** Where it shows an error instead of its weights, and what to do; left out where it shows none. */
-  readonly trouble?: string;
+  readonly fault?: string;
 };
 
 /** What can be drawn of a formula sheet: nothing of what is not there. */

@@ -1,5 +1,6 @@
 import { volumeOf } from "../base/volumes.ts";
-import { BACKWARDS, isRangeMark, readQuantity, readRest } from "./quantity.ts";
+import { type AmountFault, amountFault } from "./amount-faults.ts";
+import { isRangeMark, readQuantity, readRest } from "./quantity.ts";
 import { isAnd, isMark, isWord, lastOf, type Token } from "./tokens.ts";
 import type { Unit } from "./unit-words.ts";
 import { readPack, readUnit } from "./units.ts";
@@ -7,7 +8,7 @@ import { readPack, readUnit } from "./units.ts";
 /** A number of a unit; an amount adds up several, so that "1 cup less 1 tbsp" holds one below 0. */
 export type Term = { readonly count: number; readonly unit: Unit };
 /** How much a line says: the least and the most, alike unless it gives a range. */
-export type Amount = { readonly low: readonly Term[]; readonly high: readonly Term[]; readonly problem?: string };
+export type Amount = { readonly low: readonly Term[]; readonly high: readonly Term[]; readonly fault?: AmountFault };
 export type AmountRead = { readonly amount: Amount; readonly next: number };
 
 const BARE: Unit = { of: "count", word: "" };
@@ -42,9 +43,9 @@ export function readAmount(tokens: readonly Token[], at: number, atHead: boolean
   // "1 sachet or 2 tsp", "1 cup - 240 ml" give one amount twice; only "to" joins different units to a range.
   if (!isWord(tokens[low.next], "to", "bis") && !sameUnit(from, to)) return low;
   const isBackwards = sameUnit(from, to) && (high.amount.low[0]?.count ?? 0) < (low.amount.high[0]?.count ?? 0);
-  const problem = low.amount.problem ?? high.amount.problem ?? (isBackwards ? BACKWARDS : undefined);
+  const fault = low.amount.fault ?? high.amount.fault ?? (isBackwards ? amountFault("backwards") : undefined);
   return {
-    amount: { low: low.amount.low, high: high.amount.high, ...(problem === undefined ? {} : { problem }) },
+    amount: { low: low.amount.low, high: high.amount.high, ...(fault === undefined ? {} : { fault }) },
     next: high.next,
   };
 }
@@ -87,11 +88,11 @@ function readSum(tokens: readonly Token[], at: number, atHead: boolean): AmountR
 
 function joined(one: Amount, other: Amount, sign: 1 | -1): Amount {
   const [low, high] = sign === 1 ? [other.low, other.high] : [times(other, -1).high, times(other, -1).low];
-  const problem = one.problem ?? other.problem;
+  const fault = one.fault ?? other.fault;
   return {
     low: [...one.low, ...low],
     high: [...one.high, ...high],
-    ...(problem === undefined ? {} : { problem }),
+    ...(fault === undefined ? {} : { fault }),
   };
 }
 
@@ -117,15 +118,13 @@ function readMeasure(tokens: readonly Token[], at: number): AmountRead | undefin
   if (pack !== undefined) return { amount: times(pack.amount, least, most), next: pack.next };
   const unit = unitMatch?.unit ?? BARE;
   let next = unitMatch?.next ?? quantity.next;
-  let problem = quantity.problem;
+  let fault = quantity.fault;
   if ((unit.of === "weight" || unit.of === "volume") && unit.fine && unclear) {
-    problem =
-      problem ??
-      "a number that could mean thousands or decimals; enter thousands without the separator, decimals with two digits";
+    fault = fault ?? amountFault("thousands or decimals");
   }
   if (isMeasured(unit)) {
     const after = readPack(tokens, next);
-    if (after !== undefined && timesPerhaps) problem = 'one amount, or a number of packs? Enter "2 x 8 oz" for packs';
+    if (after !== undefined && timesPerhaps) fault = amountFault("packs");
     next = after ?? next;
   }
   // "100 g x 2" are two of 100 g.
@@ -134,7 +133,7 @@ function readMeasure(tokens: readonly Token[], at: number): AmountRead | undefin
   const low = [{ count: least * (isRepeated ? repeat.least : 1), unit }];
   const amount = { low, high: most === least ? low : [{ count: most * (isRepeated ? repeat.most : 1), unit }] };
   if (isRepeated) next = repeat.next;
-  return { amount: problem === undefined ? amount : { ...amount, problem }, next };
+  return { amount: fault === undefined ? amount : { ...amount, fault }, next };
 }
 
 function isMeasuredAt(tokens: readonly Token[], at: number): boolean {

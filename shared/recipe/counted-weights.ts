@@ -37,7 +37,8 @@ export function weighCounted(
     if (typeof cell !== "string") return cell;
     const name = names[row] ?? null;
     const line = weigh(cell, name);
-    const says = line.is === "weighed" ? (otherWords(cell, name, larder) ?? line.unsure ?? line.remarks[0]) : line.why;
+    const says =
+      line.is === "weighed" ? (otherWords(cell, name, larder) ?? line.unsure ?? line.remarks[0]?.says) : line.says;
     if (says !== undefined) faults.push(fault(`is ${quote(cell)}: ${says}`, argument, row + 1));
     return line.is === "weighed" ? weight(fromGrams(grams((line.least + line.most) / 2), unit)) : null;
   });

@@ -10,23 +10,23 @@ import type { Choice } from "./line-parts.ts";
 import { formsIn, sizeIn } from "./measure-words.ts";
 import { ingredientOf, ingredientOfPhrases, joinPhrases, namesNothing, phrasesOf } from "./name.ts";
 import { lastOf } from "./tokens.ts";
-import { type Asked, type Weighed, type Weight, weightOf } from "./weight.ts";
+import { type Asked, type LineRemark, noteOf, type Weighed, type Weight, weightOf } from "./weight.ts";
 
 export type LineWeight =
-  /** No amount to weigh; `why` says what the line is. */
-  | { readonly is: "blank"; readonly why: string }
+  /** No amount to weigh; `says` says what the line is. */
+  | { readonly is: "blank"; readonly says: string }
   /** An amount that cannot be weighed for certain. */
-  | { readonly is: "unclear"; readonly why: string }
+  | { readonly is: "unclear"; readonly says: string }
   | {
       readonly is: "weighed";
       readonly least: Grams;
       readonly most: Grams;
-      readonly remarks: readonly string[];
+      readonly remarks: readonly LineRemark[];
       /** The ingredient itself weighs differently from brand to brand: a span, but no one weight. */
       readonly unsure?: string;
     };
 
-export const USED_BESIDES = "more than this is used besides";
+const USED_BESIDES: LineRemark = { reason: "used besides", says: "more than this is used besides" };
 
 /** Amounts of one line that differ by more than this are remarked: a spoon and its rounded ounces often do. */
 const APART = 0.15;
@@ -92,14 +92,14 @@ function weighLine(
     if (name === "") return 'an amount without an ingredient; name it, or enter a weight such as "500 g"';
     return `its ingredient ${unknown(name)}`;
   });
-  const remarks: string[] = [];
+  const remarks: LineRemark[] = [];
   const second =
     parts.others.length === 0 ? undefined : parts.others.find((other) => namesAnother(larder, parts.main, other.words));
   if (second && second.link !== "or") {
     const [one, two] = [parts.main, second.words].map((words) => quote(told(words)));
-    return { is: "unclear", why: `two ingredients in one line, ${one} and ${two}; give each a line of its own` };
+    return { is: "unclear", says: `two ingredients in one line, ${one} and ${two}; give each a line of its own` };
   }
-  if (second) remarks.push(`${quote(told(second.words))} is the other choice and is not read`);
+  if (second) remarks.push(noteOf(`${quote(told(second.words))} is the other choice and is not read`));
   if (read.more) remarks.push(USED_BESIDES);
   const asked: Asked = { ingredient, size, forms: () => formsIn(parts.main), system };
   let least = 0;
@@ -108,15 +108,15 @@ function weighLine(
   for (const { choices } of read.entries) {
     const usable = second ? choices.filter((choice) => !isFrom(second.choice, choice, choices)) : choices;
     const weighed = chosen(usable, asked, remarks);
-    if ("problem" in weighed) return { is: "unclear", why: weighed.problem };
+    if ("says" in weighed) return { is: "unclear", says: weighed.says };
     least += weighed.least;
     most += weighed.most;
     unsure = unsure ?? weighed.unsure;
     if (weighed.lacks !== undefined)
-      remarks.push(`the larder has no measure of it ${weighed.lacks}; the plain one is taken`);
+      remarks.push(noteOf(`the larder has no measure of it ${weighed.lacks}; the plain one is taken`));
   }
-  if (!(least >= 0) || most < least) return { is: "unclear", why: "more is taken off than there is" };
-  if (!Number.isFinite(most)) return { is: "unclear", why: "a number with too many digits" };
+  if (!(least >= 0) || most < least) return { is: "unclear", says: "more is taken off than there is" };
+  if (!Number.isFinite(most)) return { is: "unclear", says: "a number with too many digits" };
   const weight = { is: "weighed" as const, least: grams(least), most: grams(most), remarks };
   return unsure === undefined ? weight : { ...weight, unsure };
 }
@@ -189,39 +189,39 @@ function isFrom(other: Choice, choice: Choice, choices: readonly Choice[]): bool
 }
 
 /** The first written weight in the open, else in brackets; else the first amount that can be weighed. */
-function chosen(choices: readonly Choice[], asked: Asked, remarks: string[]): Weighed {
+function chosen(choices: readonly Choice[], asked: Asked, remarks: LineRemark[]): Weighed {
   const [only] = choices;
   if (only !== undefined && choices.length === 1) return weightOf(only.amount, asked);
   const inOrder = [...choices.filter(({ bracketed }) => !bracketed), ...choices.filter(({ bracketed }) => bracketed)];
   const isWritten = ({ amount }: Choice) => amount.low.every(({ unit }) => unit.of === "weight");
   const preferred = [...inOrder.filter(isWritten), ...inOrder.filter((choice) => !isWritten(choice))];
-  let problem: string | undefined;
+  let says: string | undefined;
   for (const choice of preferred) {
     const weighed = countedWeight(choice, asked, remarks);
-    if (!("problem" in weighed)) {
+    if (!("says" in weighed)) {
       const contradiction = compare(choice, weighed, choices, asked, remarks);
-      return contradiction === undefined ? weighed : { problem: contradiction };
+      return contradiction === undefined ? weighed : { says: contradiction };
     }
     // A number that may be read two ways is never passed over for the next.
     if (isWritten(choice)) return weighed;
-    problem = problem ?? weighed.problem;
+    says = says ?? weighed.says;
   }
-  return { problem: problem ?? "no amount" };
+  return { says: says ?? "no amount" };
 }
 
-/** Remarks amounts that disagree; two that nothing joins ("3 lb flour 2 oz") cannot be told apart and come back as a problem. */
+/** Remarks amounts that disagree; two that nothing joins ("3 lb flour 2 oz") cannot be told apart and come back as a fault. */
 function compare(
   taken: Choice,
   weight: Weight,
   choices: readonly Choice[],
   asked: Asked,
-  remarks: string[],
+  remarks: LineRemark[],
 ): string | undefined {
   const middle = (one: Weight) => (one.least + one.most) / 2;
   for (const choice of choices) {
     const isMeasured = choice.amount.low.every(({ unit }) => unit.of === "weight" || unit.of === "volume");
     const other = choice === taken || !isMeasured ? undefined : countedWeight(choice, asked, []);
-    if (other === undefined || "problem" in other) continue;
+    if (other === undefined || "says" in other) continue;
     const apart = Math.max(middle(other), middle(weight)) / Math.min(middle(other), middle(weight)) - 1;
     if (!(apart > APART)) continue;
     const later = choices.indexOf(choice) > choices.indexOf(taken) ? choice : taken;
@@ -229,7 +229,7 @@ function compare(
       return `two amounts that disagree, ${showNumber(middle(weight), 1)} g and ${showNumber(middle(other), 1)} g; keep one`;
     }
     const both = `${showNumber(middle(weight), 1)} g is taken, ${showNumber(middle(other), 1)} g stands beside it`;
-    remarks.push(`${both}, ${showNumber(apart * 100, 0)} % apart`);
+    remarks.push(noteOf(`${both}, ${showNumber(apart * 100, 0)} % apart`));
   }
   return undefined;
 }

@@ -1,6 +1,6 @@
 // What kind of ingredient a line holds: by the larder, else by a word of its name, else it is asked.
 
-import { CellError } from "../base/refusal.ts";
+import { Refusal } from "../base/refusal.ts";
 import { quote } from "../base/show.ts";
 import { singularName } from "../base/words.ts";
 import type { Ingredient } from "../larder/ingredient.ts";
@@ -58,7 +58,7 @@ function knownKind(found: Ingredient | undefined): KindWord | null {
     return found?.kind ?? null;
   } catch (error) {
     // The shop's own cell cannot be read: the person is asked.
-    if (error instanceof CellError) return null;
+    if (error instanceof Refusal) return null;
     throw error;
   }
 }

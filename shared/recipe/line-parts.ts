@@ -1,5 +1,7 @@
 // What a recipe line is taken apart into: amounts, what they hang on, and words.
+
 import type { Amount } from "./amount.ts";
+import type { AmountFault } from "./amount-faults.ts";
 import { lastOf, type Token } from "./tokens.ts";
 import type { Unit } from "./unit-words.ts";
 
@@ -33,7 +35,7 @@ export type Pieces = {
   readonly before: string[];
   /** "plus more for dusting". */
   more: boolean;
-  problem: string | undefined;
+  fault: AmountFault | undefined;
   /** What the next amount would hang on. */
   link: Link | undefined;
   /** A word such as "scant" directly before an amount. */

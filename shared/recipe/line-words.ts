@@ -41,7 +41,8 @@ export function readWord(state: Pieces, tokens: readonly Token[], at: number): n
     return at + 1;
   }
   const joint = JOINTS.get(low || token.text);
-  if (isMultiple(tokens, at)) state.problem = `${textOf(token)}? Enter "2 x 100 g", or the whole amount`;
+  if (isMultiple(tokens, at))
+    state.fault = { reason: "times", says: `${textOf(token)}? Enter "2 x 100 g", or the whole amount` };
   if (joint !== undefined) {
     state.link = joint === "and" ? "plus" : joint;
     if (joint !== "same") words.push(joint);

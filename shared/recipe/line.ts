@@ -6,8 +6,8 @@ import { readUnit } from "./units.ts";
 
 export type RecipeLine =
   /** Nothing to weigh: a heading, "salt to taste". */
-  | { readonly is: "blank"; readonly why: string }
-  | { readonly is: "unclear"; readonly why: string }
+  | { readonly is: "blank"; readonly says: string }
+  | { readonly is: "unclear"; readonly says: string }
   /** `before` are the words in front of the first amount; words hold "," where a phrase ends. */
   | {
       readonly is: "read";
@@ -19,7 +19,7 @@ export type RecipeLine =
 /** No line of a recipe is longer; a text that is holds something else. */
 const MAX_LINE_LENGTH = 1000;
 
-const unclear = (why: string): RecipeLine => ({ is: "unclear", why });
+const unclear = (says: string): RecipeLine => ({ is: "unclear", says });
 
 /** Reads one line of recipe text: its amounts and its words. Which ingredient the words name is not asked here. */
 export function readRecipeLine(line: string): RecipeLine {
@@ -32,21 +32,21 @@ export function readRecipeLine(line: string): RecipeLine {
   const tokens = juiceLast(plainCount(withoutListMark(tokensOf(line))));
   const last = lastOf(tokens);
   const isHeading = isMark(last, ":");
-  if (isHeading && isWord(tokens[0], "for", "to")) return { is: "blank", why: "a heading" };
+  if (isHeading && isWord(tokens[0], "for", "to")) return { is: "blank", says: "a heading" };
   if (isWord(tokens[0], "makes", "serves", "yield", "yields"))
-    return { is: "blank", why: "says what the recipe makes" };
+    return { is: "blank", says: "says what the recipe makes" };
   if (isWord(tokens[0], "minus", "less") && (tokens[1]?.is === "number" || isNumberWord(tokens[1])))
     return unclear("an amount that is taken off; enter it behind the one that it is taken from");
   const state = readPieces(tokens);
-  if (state.problem !== undefined) return unclear(state.problem);
+  if (state.fault !== undefined) return unclear(state.fault.says);
   if (state.entries.length > 0) {
     return { is: "read", entries: state.entries, before: state.before, more: state.more };
   }
-  if (isHeading) return { is: "blank", why: "a heading" };
+  if (isHeading) return { is: "blank", says: "a heading" };
   if (tokens.some(({ is, text }) => is !== "word" && /[\d¼-¾⅐-⅞]/.test(text)))
     return unclear('a number but no amount; enter "500 g" or "2 cups"');
   if (isUnitAlone(tokens)) return unclear("a unit without a number");
-  return { is: "blank", why: "no amount" };
+  return { is: "blank", says: "no amount" };
 }
 
 const STRANGE = /[\r\n_^\\]|\/\//;
@@ -76,7 +76,7 @@ function sumRow(line: string): RecipeLine | undefined {
       plain,
     )
   )
-    return { is: "blank", why: "a sum of the other lines" };
+    return { is: "blank", says: "a sum of the other lines" };
   return /^total\s+\p{L}/u.test(plain)
     ? unclear("a sum of other lines, or an ingredient? Take the line out, or enter its name without “total”")
     : undefined;

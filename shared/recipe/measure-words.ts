@@ -30,7 +30,6 @@ export const LOOSE: ReadonlySet<string> = new Set(
     ";",
   ),
 );
-export const looseProblem = (word: string): string => `"${word}" leaves open how much; enter a level measure or grams`;
 export const EXACT = new Set(
   "level;flat;full;whole;packed;unpacked;sifted;unsifted;firmly;tightly;lightly;loosely;well;gestrichen;gestrichene;gestrichener".split(
     ";",

@@ -1,6 +1,6 @@
 // What the words of a recipe line name: the ingredient they mean, and its name as it is written there.
 
-import { CellError } from "../base/refusal.ts";
+import { Refusal } from "../base/refusal.ts";
 import type { Ingredient } from "../larder/ingredient.ts";
 import { findIngredient, type Larder } from "../larder/larder.ts";
 import { partsOf } from "./grams.ts";
@@ -21,7 +21,7 @@ export function ingredientIn(words: readonly string[], { larder }: Larders): Ing
   try {
     return findIngredient(larder, words.join(" ")) ?? ingredientOf(larder, words);
   } catch (error) {
-    if (error instanceof CellError) return undefined;
+    if (error instanceof Refusal) return undefined;
     throw error;
   }
 }

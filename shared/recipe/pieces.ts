@@ -1,10 +1,11 @@
 import { type Amount, bareCount, readAmount, times } from "./amount.ts";
+import { amountFault, isNoNumber, looseFault } from "./amount-faults.ts";
 import { type Choice, type Counted, type Pieces, textOf, wordsOf } from "./line-parts.ts";
 import { readWord } from "./line-words.ts";
-import { LOOSE, looseProblem } from "./measure-words.ts";
+import { LOOSE } from "./measure-words.ts";
 import { passNeutral } from "./neutral.ts";
 import { isNumberWord } from "./number-words.ts";
-import { DIVIDED, isNoNumber, NO_FRACTION } from "./quantity.ts";
+
 import { isMark, isWord, lastOf, type Token } from "./tokens.ts";
 import { readUnit } from "./units.ts";
 
@@ -15,7 +16,7 @@ export function readPieces(tokens: readonly Token[], inBrackets = false): Pieces
     entries: [],
     before: [],
     more: false,
-    problem: undefined,
+    fault: undefined,
     link: undefined,
     loose: undefined,
   };
@@ -54,11 +55,11 @@ function readAmountAt(state: Pieces, tokens: readonly Token[], at: number): numb
   const closes = read.next >= tokens.length || isMark(tokens[read.next], "([,.");
   // A bare number counts something only at the head, at the end after a name, or after "plus".
   const counts = atHead || state.link === "plus" || (state.entries.length === 0 && (closes || fresh));
-  if (read.amount.problem === NO_FRACTION) state.problem = NO_FRACTION;
+  if (read.amount.fault?.reason === "no fraction") state.fault = amountFault("no fraction");
   // "sugar 10 00 g"; the number of "flour 550" and the name of "00" are no part of an amount.
   const isName = () => /^0\d/.test(textOf(token)) || /^(?:flours?|mehl|farine)$/i.test(before ?? "");
-  if (read.amount.problem === DIVIDED && !isName()) state.problem = DIVIDED;
-  if (isTail(tokens, at, state)) state.problem = state.problem ?? TAIL;
+  if (read.amount.fault?.reason === "side by side" && !isName()) state.fault = amountFault("side by side");
+  if (isTail(tokens, at, state)) state.fault = state.fault ?? amountFault("no unit");
   if (bare && !bare.sized && !counts) return undefined;
   if (read.amount.low[0]?.unit.of === "vague" && state.entries.length > 0) {
     // "plus a little more"
@@ -68,8 +69,6 @@ function readAmountAt(state: Pieces, tokens: readonly Token[], at: number): numb
   push(state, loosened(read.amount, state.loose), false);
   return !state.inBrackets && isEach(tokens[read.next]) ? applyEach(state, read.next) : read.next;
 }
-
-const TAIL = 'a number without its unit behind an amount; enter it too, such as "1 kg 500 g"';
 
 /** "1 kg 500", "1kg500", "2 lb 4": a number right behind an amount; behind grams three or four digits are a flour's type. */
 function isTail(tokens: readonly Token[], at: number, { entries, link }: Pieces): boolean {
@@ -98,7 +97,7 @@ function applyEach(state: Pieces, at: number): number {
   const counted = choices[0]?.amount;
   const [least, most] = [counted?.low[0], counted?.high[0]];
   if (each === undefined || least === undefined || most === undefined || counted?.low.length !== 1) {
-    state.problem = '"each" without a number of them';
+    state.fault = amountFault("each");
     return at + 1;
   }
   choices.push({ ...each, amount: times(each.amount, least.count, most.count) });
@@ -106,7 +105,7 @@ function applyEach(state: Pieces, at: number): number {
 }
 
 function push(state: Pieces, amount: Amount, bracketed: boolean, counted?: Counted): void {
-  if (isNoNumber(amount.problem) && amount.problem !== undefined) state.problem = amount.problem;
+  if (isNoNumber(amount.fault)) state.fault = amount.fault;
   const link = state.link ?? (bracketed ? "same" : "unsaid");
   const choice: Choice = { amount, bracketed, link, words: [], counted };
   const lastEntry = lastOf(state.entries);
@@ -114,9 +113,8 @@ function push(state: Pieces, amount: Amount, bracketed: boolean, counted?: Count
   // "1 ,5 cups", "1/100 cup", "2 half cups": the first number is no amount of its own.
   const isJoined = link === "plus" || link === "or" || link === "with";
   if (!bracketed && !isJoined && last !== undefined && !last.bracketed) {
-    if (isBareBefore(last)) state.problem = state.problem ?? DIVIDED;
-    if (isMultiplier(last))
-      state.problem = state.problem ?? 'a number of times? Enter "2 x 100 g", or the whole amount';
+    if (isBareBefore(last)) state.fault = state.fault ?? amountFault("side by side");
+    if (isMultiplier(last)) state.fault = state.fault ?? amountFault("times");
   }
   if (lastEntry === undefined || link === "plus") state.entries.push({ choices: [choice] });
   else lastEntry.choices.push(choice);
@@ -134,13 +132,13 @@ const isMultiplier = ({ amount, words }: Choice): boolean =>
   bareCount(amount) !== undefined && /^(?:x|times)$/i.test(words[0] ?? "");
 
 function loosened(amount: Amount, word: string | undefined): Amount {
-  return word === undefined ? amount : { ...amount, problem: looseProblem(word) };
+  return word === undefined ? amount : { ...amount, fault: looseFault(word) };
 }
 
 function readBracket(state: Pieces, tokens: readonly Token[], open: number, close: number): number {
   const inside = tokens.slice(open + 1, close);
   const within = readPieces(inside, true);
-  if (within.problem !== undefined) state.problem = within.problem;
+  if (within.fault !== undefined) state.fault = within.fault;
   const allChoices = within.entries.flatMap(({ choices }) => choices);
   const main = lastOf(state.entries)?.choices[0];
   const first = allChoices[0];

@@ -1,4 +1,5 @@
 import { isGlued } from "../cells/number.ts";
+import { type AmountFault, amountFault } from "./amount-faults.ts";
 import { isLargeWord, isNumberWord, readFractionWords, readLarge, readNumberWords } from "./number-words.ts";
 import { isAnd, isMark, isWord, type Token } from "./tokens.ts";
 import { readPack, readUnit } from "./units.ts";
@@ -13,30 +14,18 @@ export type Quantity = {
   /** A range with a dash, or a mixed number with a space: before a pack's size either may mean "times". */
   readonly timesPerhaps: boolean;
   /** What no number can mean: "1/0", "10 00", "3 to 2". */
-  readonly problem: string | undefined;
+  readonly fault: AmountFault | undefined;
 };
 type One = {
   readonly value: number;
   readonly next: number;
   readonly unclear?: boolean;
   readonly mixed?: true;
-  readonly problem?: string;
+  readonly fault?: AmountFault;
 };
 
-export const NO_FRACTION = 'a fraction that no kitchen has; enter one such as "1/2", or a decimal';
-export const DIVIDED = 'two numbers side by side; enter the number without a space, or "2 x 250 g" for two of them';
-const DOTTED = 'two numbers with dots between them; enter "2 to 3", or one of them';
-const WORDED = "a number that may be two; enter it in digits";
-const GLUED = 'a fraction that may be "1 1/2" without its space; enter it so, or as a decimal';
-export const BACKWARDS =
-  'a range that runs backwards; enter the lower number first, or "1 3/4" for one and three quarters';
-const WIDE = "a range too wide for one amount; enter one of its numbers";
 /** No recipe leaves open more than that: "1 - 500 g" is number 1 of a list. */
 const MAX_SPREAD = 8;
-/** What is refused however the rest of the line may read. */
-export const isNoNumber = (problem: string | undefined): boolean =>
-  problem !== undefined && [NO_FRACTION, DIVIDED, DOTTED, WORDED, GLUED, BACKWARDS, WIDE].includes(problem);
-
 const isWhole = (token: Token | undefined): token is Extract<Token, { is: "number" }> =>
   token?.is === "number" && token.whole;
 
@@ -46,8 +35,8 @@ function readFraction(tokens: readonly Token[], at: number): One | undefined {
   if (over?.is === "number" && over.vulgar) return { value: over.value, next: at + 1 };
   if (!isMark(slash, "/") || !isWhole(over) || !isWhole(under) || under.value < 2 || under.value > 64) return undefined;
   // A page that lost the space of "1 1/2" says eleven halves, which nobody measures.
-  const problem = isGlued(over.value, under.value) ? { problem: GLUED } : {};
-  return { value: over.value / under.value, next: at + 3, ...problem };
+  const fault = isGlued(over.value, under.value) ? { fault: amountFault("lost space") } : {};
+  return { value: over.value / under.value, next: at + 3, ...fault };
 }
 
 /** The fraction that follows a whole number: " 1/2", "½", "-1/2", " and a half". */
@@ -92,7 +81,7 @@ function readFigures(tokens: readonly Token[], at: number, token: Extract<Token,
     const under = tokens[at + 2];
     const isAnother = isWhole(token) && under?.is === "number" && under.value >= token.value;
     if (under !== undefined && !under.spaced && !isAnother)
-      return { value: token.value, next: at + 1, problem: NO_FRACTION };
+      return { value: token.value, next: at + 1, fault: amountFault("no fraction") };
   }
   if (isLargeWord(next) && isWhole(token)) return readLarge(tokens, { value: token.value, next: at + 1 });
   return beside(tokens, { value: token.value, next: at + 1, unclear: token.unclear });
@@ -113,11 +102,11 @@ function readThousands(tokens: readonly Token[], at: number, token: Token): One 
 function beside(tokens: readonly Token[], one: One): One {
   const after = tokens[one.next];
   if (after === undefined || after.is === "word") return one;
-  if (after?.is === "number" && one.problem === undefined) return { ...one, problem: DIVIDED };
+  if (after?.is === "number" && one.fault === undefined) return { ...one, fault: amountFault("side by side") };
   let at = one.next;
   while (isMark(tokens[at], ".…")) at += 1;
   const isDotted = at > one.next + 1 || isMark(after, "…");
-  return isDotted && tokens[at]?.is === "number" ? { ...one, problem: DOTTED } : one;
+  return isDotted && tokens[at]?.is === "number" ? { ...one, fault: amountFault("dotted") } : one;
 }
 
 export const isRangeMark = (token: Token | undefined): boolean =>
@@ -129,17 +118,17 @@ export function readQuantity(tokens: readonly Token[], at: number): Quantity | u
   if (one === undefined) return undefined;
   let { value: least, value: most, next, unclear = false } = one;
   let timesPerhaps = one.mixed === true;
-  let problem = one.problem;
+  let fault = one.fault;
   const between = at > 0 && isWord(tokens[at - 1], "between") && isWord(tokens[next], "and");
   if (between || isRangeMark(tokens[next])) {
     const two = isWord(tokens[next + 1], "a", "an") ? undefined : readOne(tokens, next + 1);
     if (two !== undefined) {
-      if (two.value < least) problem = BACKWARDS;
-      else if (two.value > MAX_SPREAD * least && least > 0 && isMark(tokens[next], "-")) problem = WIDE;
+      if (two.value < least) fault = amountFault("backwards");
+      else if (two.value > MAX_SPREAD * least && least > 0 && isMark(tokens[next], "-")) fault = amountFault("wide");
       // "1-2 hundred": from one, or from a hundred.
       const isLarge = isWord(tokens[two.next - 1], "hundred", "thousand") && least < 10;
-      if (isLarge && isMark(tokens[next], "-")) problem = WORDED;
-      problem = problem ?? two.problem;
+      if (isLarge && isMark(tokens[next], "-")) fault = amountFault("two in words");
+      fault = fault ?? two.fault;
       timesPerhaps = isMark(tokens[next], "-");
       most = two.value;
       next = two.next;
@@ -166,5 +155,5 @@ export function readQuantity(tokens: readonly Token[], at: number): Quantity | u
     next = Math.max(times.next, next + 1);
     unclear ||= times.unclear === true;
   }
-  return { least, most, next, unclear, timesPerhaps, problem };
+  return { least, most, next, unclear, timesPerhaps, fault };
 }

@@ -150,9 +150,9 @@ function numberToken(text: string, spaced: boolean): Token {
     return { is: "number", value: Number(text), text, vulgar: false, whole: true, unclear: false, spaced };
   const strict = readNumber(text);
   const loose = readNumber(text, { threeDecimals: true });
-  if ("problem" in loose) return { is: "mark", text, spaced };
+  if ("says" in loose) return { is: "mark", text, spaced };
   const [vulgar, whole] = [VULGAR.test(text), /^\d+$/.test(text)];
-  return { is: "number", value: loose.value, text, vulgar, whole, unclear: "problem" in strict, spaced };
+  return { is: "number", value: loose.value, text, vulgar, whole, unclear: "says" in strict, spaced };
 }
 
 /** Whether one of these signs stands here. */

@@ -5,12 +5,16 @@ import type { Ingredient } from "../larder/ingredient.ts";
 import { countWeight, hasForm, volumeWeight } from "../larder/ingredient-measures.ts";
 import type { Form, Measure } from "../larder/measures.ts";
 import type { Amount, Term } from "./amount.ts";
-import { looseProblem } from "./measure-words.ts";
+import { looseSentence } from "./amount-faults.ts";
 import type { Unit } from "./unit-words.ts";
 
 /** `lacks` is a form that the line names and the larder has no measure of. */
 export type Weight = { readonly least: number; readonly most: number; readonly unsure?: string; readonly lacks?: Form };
-export type Weighed = Weight | { readonly problem: string };
+/** What a person should know of a weight. */
+export type LineRemark = { readonly reason: "used besides" | "note"; readonly says: string };
+export const noteOf = (says: string): LineRemark => ({ reason: "note", says });
+
+export type Weighed = Weight | { readonly says: string };
 export type Asked = {
   /** The ingredient of the line, or why there is none. */
   readonly ingredient: () => Ingredient | string;
@@ -22,8 +26,8 @@ export type Asked = {
 };
 
 /** Grams of an amount, or what stands in the way. The ingredient is asked for only where a volume or a count needs it. */
-export function weightOf({ low, high, problem }: Amount, asked: Asked): Weighed {
-  if (problem !== undefined) return { problem };
+export function weightOf({ low, high, fault }: Amount, asked: Asked): Weighed {
+  if (fault !== undefined) return { says: fault.says };
   let unsure: string | undefined;
   let lacks: Form | undefined;
   const total = (terms: readonly Term[], end: "least" | "most"): number | string => {
@@ -40,10 +44,10 @@ export function weightOf({ low, high, problem }: Amount, asked: Asked): Weighed 
     return sum;
   };
   const least = total(low, "least");
-  if (typeof least === "string") return { problem: least };
+  if (typeof least === "string") return { says: least };
   if (high === low && unsure === undefined && lacks === undefined) return { least, most: least };
   const most = total(high, "most");
-  if (typeof most === "string") return { problem: most };
+  if (typeof most === "string") return { says: most };
   return { least, most, ...(unsure === undefined ? {} : { unsure }), ...(lacks === undefined ? {} : { lacks }) };
 }
 
@@ -76,7 +80,7 @@ function unitWeight(unit: Unit, asked: Asked, count: number): Measure | string {
   const { ingredient, size, system } = asked;
   if (unit.of === "weight") return { least: grams(unit.grams), most: grams(unit.grams) };
   if (unit.of === "vague") return `${quote(unit.word)} has no weight; enter grams, or a measure`;
-  if (unit.loose !== undefined) return looseProblem(unit.loose);
+  if (unit.loose !== undefined) return looseSentence(unit.loose);
   const here = unit.of === "volume" ? (unit.system ?? system) : system;
   if (unit.of === "volume" && volumeOf(unit.unit, here) === undefined) {
     return `a ${unit.unit} is no measure of the EU; say "US" or "UK" before it, or enter millilitres`;

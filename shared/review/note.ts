@@ -1,8 +1,8 @@
-import { CellError } from "../base/refusal.ts";
+import { isFault, Refusal } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
 import { showNumber, shownShare, shownWeight } from "../base/show.ts";
 import { type Weight, type WeightUnit, weight } from "../base/units.ts";
-import { isProblem, type Reader } from "../cells/cell.ts";
+import type { Reader } from "../cells/cell.ts";
 import { flourShares } from "../formula/formula.ts";
 import { type PercentCell, readPercents } from "../formula/percents.ts";
 import { isFlour, type Kind, type KindCell, kindsOf } from "../larder/kinds.ts";
@@ -21,7 +21,7 @@ export function leniently<T>(reader: Reader<T>): Reader<T | Unread> {
     hint: reader.hint,
     read: (raw) => {
       const read = reader.read(raw);
-      return isProblem(read) ? { unread: read.problem } : (read as T);
+      return isFault(read) ? { unread: read.says } : (read as T);
     },
   };
 }
@@ -87,7 +87,7 @@ function reviewRows({ names, kinds, percents }: Read, cells: FormulaCells, { sty
       if (isSurelyTrue(said, open)) remark(row, says, matters, detail);
     }
   } catch (error) {
-    if (!(error instanceof CellError)) throw error;
+    if (!(error instanceof Refusal)) throw error;
     const flour = amounts.reduce((sum, cell, row) => sum + (isFlour(known[row] ?? null) ? (cell?.value ?? 0) : 0), 0);
     for (const { row, says } of error.faults) {
       const cell = row === undefined ? null : (amounts[row - 1] ?? null);
@@ -108,7 +108,7 @@ function kindsOfReadable(
   try {
     return kindsOf(percents, kinds, "kinds", names);
   } catch (error) {
-    if (!(error instanceof CellError)) throw error;
+    if (!(error instanceof Refusal)) throw error;
     const wrong = new Set(error.faults.map(({ row = 0 }) => row - 1));
     for (const { row = 0, says } of error.faults) remark(row - 1, `Type ${says}`, UNREADABLE);
     return kindsOf(

@@ -1,7 +1,7 @@
 // Sizes of tins that may carry their unit: "9 in", "1.5 kg" of water, "2 l" wanted.
-import { fault } from "../base/refusal.ts";
+import { fault, isFault } from "../base/refusal.ts";
 import { type Carried, readCarried } from "../cells/carried-units.ts";
-import { isProblem, number, type Reader } from "../cells/cell.ts";
+import { number, type Reader } from "../cells/cell.ts";
 import { type Decoder, table } from "../cells/decoder.ts";
 import { isBlank } from "../cells/hint.ts";
 
@@ -15,7 +15,7 @@ export const sized = (of: Reader<number>): Reader<Sized> => ({
     const carried = readCarried(raw);
     if (carried === undefined || typeof raw !== "string") return of.read(raw);
     const value = of.read(carried.value);
-    return isProblem(value) ? value : { ...carried, text: raw };
+    return isFault(value) ? value : { ...carried, text: raw };
   },
 });
 const size = sized(number<number>("a size such as 23", { min: 0, max: 1e5 }));
@@ -34,8 +34,8 @@ export const sizesTable = (): Decoder<(Sized | null)[][]> =>
       const sizes = row.map((raw): Sized | null => {
         if (isBlank(raw)) return null;
         const read = size.read(raw);
-        if (!isProblem(read)) return read;
-        faults.push(fault(read.problem, argument, index + 1));
+        if (!isFault(read)) return read;
+        faults.push(fault(read.says, argument, index + 1));
         return null;
       });
       while (sizes.length > 0 && sizes[sizes.length - 1] === null) sizes.pop();

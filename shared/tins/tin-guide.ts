@@ -1,9 +1,9 @@
-import { refuse } from "../base/refusal.ts";
+import { isFault, refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
 import { showNumber, shownApart } from "../base/show.ts";
 import type { CubicCentimetres, Grams } from "../base/units.ts";
 import { fromGrams, grams, type WeightUnit } from "../base/units.ts";
-import { isProblem, number, type Reader, word } from "../cells/cell.ts";
+import { number, type Reader, word } from "../cells/cell.ts";
 
 /** Dough weight over true capacity, g/cm³: low, usual, high. */
 export type Guide = readonly [low: number, usual: number, high: number];
@@ -59,11 +59,11 @@ export const fillCell = (): Reader<number> => {
     hint: { of: "number", what: "a fill in g/cm³ such as 0.34, or a kind of dough", ...FILL_BOUNDS },
     read: (raw) => {
       const named = typeof raw === "string" && !/\d/.test(raw) ? kinds.read(raw) : undefined;
-      if (named !== undefined) return isProblem(named) ? named : tinGuide(named)[1];
+      if (named !== undefined) return isFault(named) ? named : tinGuide(named)[1];
       const fill = number<number>("a fill in g/cm³ such as 0.34, or a kind of dough such as lidded white").read(raw);
-      if (isProblem(fill) || isFill(fill)) return fill;
+      if (isFault(fill) || isFill(fill)) return fill;
       const meant = isFill(fill / 100) ? `: enter ${showNumber(fill / 100, 4)}, say` : "";
-      return { problem: `is ${showNumber(fill, 4)}; it lies between 0.05 and 2 g of dough per cm³ of tin${meant}` };
+      return { says: `is ${showNumber(fill, 4)}; it lies between 0.05 and 2 g of dough per cm³ of tin${meant}` };
     },
   };
 };

@@ -1,4 +1,4 @@
-import { CellError, type Fault, fault, refuse, refuseAll } from "../base/refusal.ts";
+import { type Fault, fault, Refusal, refuse, refuseAll } from "../base/refusal.ts";
 import { quote } from "../base/show.ts";
 import { type Centimetres, centimetres, type LengthUnit, toCentimetres } from "../base/units.ts";
 import type { Sized } from "./sized.ts";
@@ -63,7 +63,7 @@ function measureOf(
     return by === "area" ? tinArea(shape, sizes) : tinCapacity(shape, sizes);
   } catch (error) {
     // What is wrong with one tin is told with its row, beside what is wrong with others.
-    if (!(error instanceof CellError)) throw error;
+    if (!(error instanceof Refusal)) throw error;
     faults.push(
       ...error.faults.map(({ says, argument }) => fault(says, argument === "shape" ? "shapes" : argument, row)),
     );

@@ -58,7 +58,7 @@ export const adjust: Panel = {
 function workNodes(work: Work, again: (says: string) => void): HTMLElement[] {
   const form = newForm();
   const unit = work.data.formula.options.weight;
-  const refusal = element("p", { class: "trouble", role: "status", hidden: true });
+  const refusal = element("p", { class: "fault", role: "status", hidden: true });
   const add = pressButton("Add this change", "build", () => {
     if (!addChosen(work)) return;
     form.changed();

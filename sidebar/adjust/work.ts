@@ -4,7 +4,7 @@ import { applyAll, applyWish, changeNamed, type Wish } from "../../shared/adjust
 import { type Compared, compareFormulas } from "../../shared/adjust/compared.ts";
 import type { Formula } from "../../shared/adjust/formula.ts";
 import { printedList, printedSays } from "../../shared/adjust/printed.ts";
-import { CellError } from "../../shared/base/refusal.ts";
+import { Refusal } from "../../shared/base/refusal.ts";
 import type { Adjustable } from "../../shared/protocol/adjust.ts";
 import { NOW_AND_THEN } from "./beside.ts";
 
@@ -76,7 +76,7 @@ function tried(before: Formula, wish: Wish | null, { data }: Work): { changed: C
   try {
     return { changed: applyWish(before, wish, data.larder), refusal: "" };
   } catch (error) {
-    if (!(error instanceof CellError)) throw error;
+    if (!(error instanceof Refusal)) throw error;
     return { changed: null, refusal: error.message };
   }
 }

@@ -68,11 +68,11 @@ export const check: Panel = {
 
 /** What is worst stands out; all else follows in a list. */
 function headline({ sheet, style, remarks }: SheetReview): Node[] {
-  const trouble = element("p", { class: "trouble", role: "status", hidden: true });
+  const fault = element("p", { class: "fault", role: "status", hidden: true });
   const told = ({ cell, name, says }: SheetReview["remarks"][number]): Node[] => [
     element(
       "button",
-      { type: "button", class: "jump", click: () => void jump(sheet, cell, trouble) },
+      { type: "button", class: "jump", click: () => void jump(sheet, cell, fault) },
       `${name}, ${cell}`,
     ),
     element("p", {}, says),
@@ -83,7 +83,7 @@ function headline({ sheet, style, remarks }: SheetReview): Node[] {
       section("Notes by ingredient", element("p", {}, `Every ingredient is within the usual range for ${style}.`)),
     ];
   return [
-    section("Look at this first", element("div", { class: "remark worst" }, ...told(worst)), trouble),
+    section("Look at this first", element("div", { class: "remark worst" }, ...told(worst)), fault),
     ...(others.length === 0
       ? []
       : [
@@ -136,8 +136,8 @@ function drawn({ unit, length, parts, steps, tin }: SheetReview["pictures"]): No
 
 const PATIENCE_MS = 20_000;
 
-async function jump(sheet: string, cell: string, trouble: HTMLElement): Promise<void> {
+async function jump(sheet: string, cell: string, fault: HTMLElement): Promise<void> {
   const outcome = await ask("goto", { sheet, cell }, PATIENCE_MS);
-  trouble.hidden = "answer" in outcome;
-  say(trouble, "answer" in outcome ? "" : failureSentence(outcome));
+  fault.hidden = "answer" in outcome;
+  say(fault, "answer" in outcome ? "" : failureSentence(outcome));
 }

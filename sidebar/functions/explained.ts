@@ -1,13 +1,13 @@
 // One function: what it tells, its arguments as fields, an example, and the button that writes it at the cursor.
-import { isProblem } from "../../shared/cells/cell.ts";
+import { isFault } from "../../shared/base/refusal.ts";
 import { entryFormula, readEntry } from "../../shared/cells/entry.ts";
 import type { FunctionHelp } from "../../shared/protocol/function-help.ts";
 import type { InsertAnswer } from "../../shared/protocol/insert.ts";
 import { ask, failureSentence } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
-import { type Form, goTo, newForm, showTroubles, textField } from "../kit/fields.ts";
+import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
+import { type Form, goTo, newForm, showFaults, textField } from "../kit/fields.ts";
 import { pressButton, progressOf } from "../kit/work-in-progress.ts";
-import { type Trouble, trouble } from "../new-formula/trouble.ts";
 
 const PATIENCE_MS = 30_000;
 
@@ -33,9 +33,9 @@ function inside(help: FunctionHelp): HTMLElement {
   const insert = pressButton("Insert at the cursor", "build", () => void press());
   const progress = progressOf(() => insert);
   form.onChange(() => {
-    const { troubles, formulas } = readArguments(help, typed);
-    if (troubles.length === 0) wanted = false;
-    showTroubles(form, troubles, wanted);
+    const { faults, formulas } = readArguments(help, typed);
+    if (faults.length === 0) wanted = false;
+    showFaults(form, faults, wanted);
     say(preview, entryFormula(help.name, formulas));
   });
   const parts = element(
@@ -55,7 +55,7 @@ function inside(help: FunctionHelp): HTMLElement {
   async function press(): Promise<void> {
     if (progress.isBusy()) return;
     progress.clear();
-    const [first] = readArguments(help, typed).troubles;
+    const [first] = readArguments(help, typed).faults;
     if (first !== undefined) {
       wanted = true;
       form.changed();
@@ -109,19 +109,19 @@ function exampleParts(help: FunctionHelp, form: Form, typed: string[]): HTMLElem
 }
 
 /** The arguments as formulas, and what is wrong with what was typed. */
-function readArguments(help: FunctionHelp, typed: readonly string[]): { troubles: Trouble[]; formulas: string[] } {
-  const troubles: Trouble[] = [];
+function readArguments(help: FunctionHelp, typed: readonly string[]): { faults: FieldFault[]; formulas: string[] } {
+  const faults: FieldFault[] = [];
   const formulas = help.args.map(({ name, needed, says }, index) => {
     const argument = readEntry(typed[index] ?? "");
-    if (isProblem(argument)) troubles.push(trouble(name, `${name} ${argument.problem}.`));
-    else if (needed && argument.formula === "") troubles.push(trouble(name, `Still blank: ${name}. ${says}`, true));
-    return isProblem(argument) ? "" : argument.formula;
+    if (isFault(argument)) faults.push(fieldFault(name, `${name} ${argument.says}.`));
+    else if (needed && argument.formula === "") faults.push(fieldFault(name, `Still blank: ${name}. ${says}`, true));
+    return isFault(argument) ? "" : argument.formula;
   });
-  if (help.args.length > 0 && formulas.every((one) => one === "") && troubles.length === 0) {
+  if (help.args.length > 0 && formulas.every((one) => one === "") && faults.length === 0) {
     const [first] = help.args;
-    troubles.push(trouble(first?.name ?? "", "Enter at least one argument, or fill in the example.", true));
+    faults.push(fieldFault(first?.name ?? "", "Enter at least one argument, or fill in the example.", true));
   }
-  return { troubles, formulas };
+  return { faults, formulas };
 }
 
 function insertSentence(answer: InsertAnswer): string {

@@ -1,5 +1,6 @@
 // The bench's questions to the add-on. What is planned here asks the add-on several times, and the panel does not notice.
 
+import { Refusal } from "../../shared/base/refusal.ts";
 import { ANSWER_READERS } from "../../shared/protocol/answers.ts";
 import { readSnapshot } from "../../shared/protocol/look.ts";
 import type { PlannedQuestion } from "../../shared/protocol/planned-questions.ts";
@@ -14,6 +15,8 @@ export type Failure = {
   readonly message: string;
   /** What failed in the add-on, where it was no refusal. */
   readonly because?: string;
+  /** Why it was refused, where something hangs on it. */
+  readonly reason?: string;
 };
 export type Outcome<Q extends Question> = { readonly answer: Questions[Q]["answer"] } | Failure;
 
@@ -61,12 +64,13 @@ async function planned(question: PlannedQuestion, asked: object): Promise<Sent> 
     while (next.done !== true) {
       const outcome = await sendPatiently(next.value);
       if ("answer" in outcome) next = steps.next(outcome.answer);
-      else if (outcome.how === "refused") next = steps.throw(refusalError(outcome.message, outcome.because));
+      else if (outcome.how === "refused") next = steps.throw(refusalError(outcome));
       else return outcome;
     }
     return { answer: next.value };
   } catch (error) {
-    return { how: "refused", message: undone(question, error) };
+    const reason = error instanceof Refusal ? error.reason : undefined;
+    return { how: "refused", message: undone(question, error), ...(reason === undefined ? {} : { reason }) };
   }
 }
 

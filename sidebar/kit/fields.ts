@@ -1,7 +1,7 @@
 // Fields that show a state kept elsewhere: on every change all of them are brought up to date, none is made anew.
 
-import type { Trouble } from "../new-formula/trouble.ts";
 import { element, say } from "./element.ts";
+import type { FieldFault } from "./field-fault.ts";
 
 type Control = HTMLInputElement | HTMLSelectElement;
 type Place = { readonly at: () => string; readonly control: Control; readonly message: HTMLElement };
@@ -37,7 +37,7 @@ export const newId = (): string => `f${++ids}`;
 
 type Binding = { readonly get: () => string; readonly set: (text: string) => void };
 type Shape = {
-  /** The field's name, by which troubles find it; rows move, so it is asked for. */
+  /** The field's name, by which faults find it; rows move, so it is asked for. */
   readonly at: () => string;
   readonly label: () => string;
   /** The label is there for screen readers alone: a heading above the column says it to the eye. */
@@ -47,13 +47,13 @@ type Shape = {
   readonly hint?: string;
   /** Label and field on one line. */
   readonly inline?: boolean;
-  /** Where the field's trouble is said, if not right below it. */
+  /** Where the field's fault is said, if not right below it. */
   readonly message?: HTMLElement;
   /** Runs when the text is complete: on leaving the field, or Enter. */
   readonly done?: () => void;
 };
 
-export const messageLine = (): HTMLElement => element("p", { class: "trouble", id: newId(), hidden: true });
+export const messageLine = (): HTMLElement => element("p", { class: "fault", id: newId(), hidden: true });
 
 function label(form: Form, { label, quiet, unit }: Shape, id: string): HTMLElement {
   const sign = element("span", { class: "unit" });
@@ -159,13 +159,13 @@ export function radioField(form: Form, legend: string, options: readonly Option[
 }
 
 /** What is typed wrong is said when the field is left; what is missing, once somebody wanted to build. */
-export function showTroubles(form: Form, troubles: readonly Trouble[], wanted: boolean): void {
+export function showFaults(form: Form, faults: readonly FieldFault[], wanted: boolean): void {
   const texts = new Map<HTMLElement, string[]>();
   const active = document.activeElement;
   for (const place of form.places) {
     const { control, message, at } = place;
     const typing = (whole?: true) => (whole ? control.closest(".rows")?.contains(active) : control === active);
-    const mine = troubles.filter((one) => one.at === at() && (wanted || (!one.missing && !typing(one.whole))));
+    const mine = faults.filter((one) => one.at === at() && (wanted || (!one.missing && !typing(one.whole))));
     control.setAttribute("aria-invalid", String(mine.length > 0));
     texts.set(message, [...(texts.get(message) ?? []), ...mine.map(({ says }) => says)]);
   }

@@ -1,5 +1,5 @@
 // What follows a build that the person did not ask for: nothing waits for it, and its sentence goes behind the one of the build.
-import { tellsOfLeftOver } from "../../shared/protocol/left-over.ts";
+import { isLeftOver } from "../../shared/protocol/left-over.ts";
 import { ask, type Outcome } from "../kit/ask.ts";
 import { say } from "../kit/element.ts";
 import { linkedSentence } from "../plan/refresh.ts";
@@ -30,6 +30,6 @@ function listed(outcome: Outcome<"list">): string {
     const { sheet, note } = outcome.answer;
     return `There are six formulas or more now: the sheet “${sheet}” lists them, and Gramwright keeps it.${note === undefined ? "" : ` ${note}`}`;
   }
-  if (tellsOfLeftOver(outcome.message)) return `The list of all formulas could not be built. ${outcome.message}`;
+  if (isLeftOver(outcome.reason)) return `The list of all formulas could not be built. ${outcome.message}`;
   return "The list of all formulas could not be built; it is tried again with the next formula.";
 }

@@ -1,17 +1,17 @@
+import { isFault } from "../../shared/base/refusal.ts";
 import { doughFor } from "../../shared/base/scaling.ts";
 import { showNumber } from "../../shared/base/show.ts";
 import { ratio, type Weight, weight } from "../../shared/base/units.ts";
-import { isProblem } from "../../shared/cells/cell.ts";
 import { type AmountOf, sum } from "../../shared/formula/formula.ts";
 import type { SheetModel, Value } from "../../shared/sheet/model.ts";
 import type { TemplateInput } from "../../shared/sheet/template-inputs.ts";
 import { validationOf } from "../../shared/sheet/validation.ts";
+import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
 import type { Draft, TableRow } from "./draft.ts";
 import type { ReadField } from "./field.ts";
 import { isBlank, type Own } from "./own.ts";
 import { quantityOfUnit, readQuantity } from "./quantity.ts";
 import { sizeColumns, sizeKey } from "./start.ts";
-import { type Trouble, trouble } from "./trouble.ts";
 
 export type Amount = {
   readonly of: AmountOf;
@@ -34,7 +34,7 @@ export type Asked = {
   readonly take: ReadField;
   readonly own: Own;
   readonly values: Values;
-  readonly troubles: Trouble[];
+  readonly faults: FieldFault[];
   readonly handling: number;
   readonly needed: boolean;
   /** Fat that is rolled in later, as a part of what is mixed. */
@@ -73,12 +73,12 @@ export function readAmount(asked: Asked): Amount {
 const MIN_BARE_AMOUNT = { g: 200, oz: 7 } as const;
 const LARGER = { g: "kg", oz: "lb" } as const;
 
-function askUnit(name: "dough_wanted" | "flour_wanted", value: number | null, { draft, troubles }: Asked): void {
+function askUnit(name: "dough_wanted" | "flour_wanted", value: number | null, { draft, faults }: Asked): void {
   const { weight: unit } = draft.units;
   const text = draft.fields[name].trim();
   if (value === null || value >= MIN_BARE_AMOUNT[unit] || /[a-z]/i.test(text)) return;
   const says = `Is it ${text} ${LARGER[unit]} or ${text} ${unit}? Enter the unit as well.`;
-  troubles.push(trouble(name, says));
+  faults.push(fieldFault(name, says));
 }
 
 const known = (value: number | null): Weight | null => (value === null ? null : weight(value));
@@ -90,24 +90,24 @@ const mixed = (dough: number | null, { rolled }: Asked): Weight | null =>
 type Size = { readonly pieces: number | null; readonly scaled: Weight | null };
 
 function ofSizes(asked: Asked) {
-  const { troubles, handling } = asked;
-  const before = troubles.length;
+  const { faults, handling } = asked;
+  const before = faults.length;
   const sizes = readSizes(asked, true);
   const pieces = sizes.reduce((sum, size) => sum + (size.pieces ?? 0), 0);
   const scaled = sizes[0]?.scaled ?? null;
   const isTold = sizes.length > 0 && sizes.every((size) => size.scaled !== null && size.pieces !== null);
-  if (troubles.length > before || !isTold) return { whole: null, scaled, pieces: null };
+  if (faults.length > before || !isTold) return { whole: null, scaled, pieces: null };
   const dough = sizes.map((size) => doughFor(size.pieces ?? 0, size.scaled ?? weight(0), ratio(0), ratio(handling)));
   return { whole: mixed(sum(dough), asked), scaled, pieces };
 }
 
 /** Trays, the pieces on one, and what the first size weighs. */
 function onTrays(asked: Asked) {
-  const { own, take, troubles, handling } = asked;
+  const { own, take, faults, handling } = asked;
   const trays = take("trays", "Enter how many trays you want.");
   const on = own.number("tray_pieces");
-  if (on === null && !troubles.some(({ at }) => at === "tray_pieces"))
-    troubles.push(trouble("tray_pieces", "Enter how many pieces a tray takes.", true));
+  if (on === null && !faults.some(({ at }) => at === "tray_pieces"))
+    faults.push(fieldFault("tray_pieces", "Enter how many pieces a tray takes.", true));
   const [size] = readSizes(asked, false);
   const scaled = size?.scaled ?? null;
   const whole =
@@ -124,14 +124,14 @@ const WORDS: Readonly<Record<string, { readonly label: string; readonly missing:
 
 /** The rows of sizes, blank ones passed over; without `counted` only what one piece is matters. */
 function readSizes(asked: Asked, counted: boolean): Size[] {
-  const { draft, model, values, troubles, needed } = asked;
+  const { draft, model, values, faults, needed } = asked;
   const columns = sizeColumns(model).filter(({ name }) => counted || name !== "size_pieces");
   const used = draft.sizes.map((size, index) => ({ size, index })).filter(({ size }) => !isBlank(size));
   if (used.length === 0 && (needed || !counted)) {
     for (const { name } of columns) {
       const { missing } = WORDS[name] ?? { missing: null };
       const says = name === "size_pieces" ? `${missing} you want.` : `${missing}.`;
-      if (missing !== null) troubles.push(trouble(`${name}/0`, says, true));
+      if (missing !== null) faults.push(fieldFault(`${name}/0`, says, true));
     }
   }
   const read = used.map(({ size, index }) => columns.map((column) => readCell(column, size, index, asked)));
@@ -151,7 +151,7 @@ function readSizes(asked: Asked, counted: boolean): Size[] {
   });
 }
 
-function readCell(column: TemplateInput, size: TableRow, index: number, { draft, troubles }: Asked): Value {
+function readCell(column: TemplateInput, size: TableRow, index: number, { draft, faults }: Asked): Value {
   const { name, unit } = column;
   const text = (size[sizeKey(name)] ?? "").trim();
   if (unit === "text") return text || null;
@@ -160,12 +160,12 @@ function readCell(column: TemplateInput, size: TableRow, index: number, { draft,
   const limits = validationOf(column, undefined, { ...draft.units, parts: [] });
   const isOutside =
     typeof value === "number" && limits?.is === "between" && (value < limits.least || value > limits.most);
-  if (isProblem(value)) troubles.push(trouble(`${name}/${index}`, `${label} of size ${index + 1} ${value.problem}.`));
+  if (isFault(value)) faults.push(fieldFault(`${name}/${index}`, `${label} of size ${index + 1} ${value.says}.`));
   else if (isOutside)
-    troubles.push(trouble(`${name}/${index}`, `${label} of size ${index + 1} is "${text}". ${limits.help}`));
+    faults.push(fieldFault(`${name}/${index}`, `${label} of size ${index + 1} is "${text}". ${limits.help}`));
   else if (value === null && missing !== null)
-    troubles.push(trouble(`${name}/${index}`, `${missing} (size ${index + 1}).`, true));
-  return isProblem(value) ? null : value;
+    faults.push(fieldFault(`${name}/${index}`, `${missing} (size ${index + 1}).`, true));
+  return isFault(value) ? null : value;
 }
 
 /** What one piece is scaled at: what it is sold at before the oven's loss, or a round's area and the weight on it. */
@@ -177,16 +177,16 @@ function scaledAt(of: (name: string) => number | null, { own }: Asked): Weight |
   return diameter === null || per === null ? null : weight(area(diameter) * per);
 }
 
-function askPerArea({ own, draft, troubles }: Asked): void {
+function askPerArea({ own, draft, faults }: Asked): void {
   const [typed, of, across] = ["per_area", "known_weight", "known_diameter"].map(own.number);
   if (typed != null && of != null && across != null && Math.abs(of / area(across) / typed - 1) > 0.01) {
     const unit = `${draft.units.weight}/${draft.units.length}²`;
     const says = `That round has ${showNumber(of / area(across), 3)} ${unit}, and the weight per area says ${showNumber(typed, 3)}; clear one of the two.`;
-    troubles.push(trouble("known_weight", says));
+    faults.push(fieldFault("known_weight", says));
   }
-  if (perArea(own) !== null || troubles.some(({ at }) => /^(?:per_area|known_)/.test(at))) return;
+  if (perArea(own) !== null || faults.some(({ at }) => /^(?:per_area|known_)/.test(at))) return;
   const says = "Enter the weight per area, or weight and diameter of a round that is known to be right.";
-  troubles.push(trouble("per_area", says, true));
+  faults.push(fieldFault("per_area", says, true));
 }
 
 /** In the sheet's own unit of weight over its unit of length squared. */

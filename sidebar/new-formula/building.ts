@@ -7,13 +7,13 @@ import type { Order } from "../../shared/protocol/order.ts";
 import type { Questions } from "../../shared/protocol/questions.ts";
 import { ask, type Failure, failureSentence, ONE_ACCOUNT } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
-import { type Form, goTo, showTroubles } from "../kit/fields.ts";
+import type { FieldFault } from "../kit/field-fault.ts";
+import { type Form, goTo, showFaults } from "../kit/fields.ts";
 import { goToPanel } from "../kit/panel.ts";
 import { pressButton, progressOf } from "../kit/work-in-progress.ts";
 import { afterwards } from "./afterwards.ts";
 import type { Assessed } from "./order.ts";
 import type { Bench } from "./sections.ts";
-import type { Trouble } from "./trouble.ts";
 
 /** A build takes seconds; a lock on the workbook may be waited for first. */
 const PATIENCE_MS = 90_000;
@@ -26,8 +26,8 @@ export type Foot = { readonly node: HTMLElement; readonly update: () => void };
 type Building = {
   readonly form: Form;
   readonly title: () => string;
-  readonly now: () => { readonly troubles: readonly Trouble[]; readonly order: Order };
-  /** What the order comes to; `isListed` where the troubles stand below it already. */
+  readonly now: () => { readonly faults: readonly FieldFault[]; readonly order: Order };
+  /** What the order comes to; `isListed` where the faults stand below it already. */
   readonly figures: (isListed: boolean) => Node[];
 };
 
@@ -59,26 +59,26 @@ export function footOf({ form, title: titleNow, now, figures: figuresNow }: Buil
 
   function update(): void {
     const assessed = now();
-    if (assessed.troubles.length === 0) wanted = false;
-    showTroubles(form, assessed.troubles, wanted);
+    if (assessed.faults.length === 0) wanted = false;
+    showFaults(form, assessed.faults, wanted);
     figures.replaceChildren(...figuresNow(wanted));
-    const { length } = wanted ? assessed.troubles : [];
+    const { length } = wanted ? assessed.faults : [];
     const things = length === 1 ? "One thing" : `${length} things`;
     say(lead, length === 0 ? "" : `${things} before it can be built:`);
-    showList(wanted ? assessed.troubles : []);
+    showList(wanted ? assessed.faults : []);
   }
 
-  function showList(all: readonly Trouble[]): void {
-    const troubles = all.slice(0, LISTED);
+  function showList(all: readonly FieldFault[]): void {
+    const faults = all.slice(0, LISTED);
     more.hidden = all.length <= LISTED;
     say(more, `and ${all.length - LISTED} more`);
     if (
-      list.children.length === troubles.length &&
-      troubles.every(({ says }, at) => list.children[at]?.textContent === says)
+      list.children.length === faults.length &&
+      faults.every(({ says }, at) => list.children[at]?.textContent === says)
     )
       return;
     list.replaceChildren(
-      ...troubles.map(({ at, says }) =>
+      ...faults.map(({ at, says }) =>
         element("li", {}, element("button", { type: "button", class: "jump", click: () => goTo(form, at) }, says)),
       ),
     );
@@ -86,8 +86,8 @@ export function footOf({ form, title: titleNow, now, figures: figuresNow }: Buil
 
   async function pressed(): Promise<void> {
     if (progress.isBusy()) return;
-    const { troubles, order } = now();
-    const [first] = troubles;
+    const { faults, order } = now();
+    const [first] = faults;
     progress.clear();
     next.hidden = true;
     if (first !== undefined) {
@@ -130,11 +130,11 @@ function failed(failure: Failure): string {
 }
 
 function figuresOf(
-  { made, dough, what, mixes, tin, troubles, isOpen, unusual }: Assessed,
+  { made, dough, what, mixes, tin, faults, isOpen, unusual }: Assessed,
   unit: "g" | "oz",
   isListed: boolean,
 ): Node[] {
-  const unread = troubles.find(({ missing }) => !missing);
+  const unread = faults.find(({ missing }) => !missing);
   if (unread !== undefined && made === null && isListed) return [];
   if (unread !== undefined && made === null) return [element("span", {}, `Not clear yet: ${unread.says}`)];
   if (dough === null) return [element("span", {}, "Dough, flour and mixes show here as you type.")];

@@ -1,16 +1,15 @@
 // The ingredient rows of the panel, read as the sheet will read them.
 
-import { CellError } from "../../shared/base/refusal.ts";
+import { type Fault, isFault, Refusal } from "../../shared/base/refusal.ts";
 import { type Weight, weight } from "../../shared/base/units.ts";
-import { isProblem, type Problem } from "../../shared/cells/cell.ts";
 import { fillIn, typedShares } from "../../shared/formula/fill-in.ts";
 import { type AmountOf, allFlour, sum } from "../../shared/formula/formula.ts";
 import { type PercentCell, percent, shareOf } from "../../shared/formula/percents.ts";
 import { isFlour, type Kind, type KindCell, kind, kindsOf } from "../../shared/larder/kinds.ts";
+import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
 import type { RowDraft } from "./draft.ts";
 import { readQuantity, type Units } from "./quantity.ts";
 import { tidy } from "./shares.ts";
-import { type Trouble, trouble } from "./trouble.ts";
 
 /** A formula that can be built: names, kinds as the sheet counts them, percentages as ratios, weights in the sheet's unit. */
 export type FormulaRows = {
@@ -41,24 +40,24 @@ type Read = {
   readonly kind: KindCell;
 };
 
-/** Reads the rows; blank ones are passed over. Null where there is anything to mend, which `troubles` then says. */
-export function readRows(rows: readonly RowDraft[], rules: RowRules, troubles: Trouble[]): FormulaRows | null {
-  const before = troubles.length;
+/** Reads the rows; blank ones are passed over. Null where there is anything to mend, which `faults` then says. */
+export function readRows(rows: readonly RowDraft[], rules: RowRules, faults: FieldFault[]): FormulaRows | null {
+  const before = faults.length;
   const used = rows.map((row) => (rules.weighed ? row : { ...row, weighed: "" }));
   const read = used.flatMap((row, index) => {
-    const one = isEmpty(row) ? null : readRow(row, index, rules, troubles);
+    const one = isEmpty(row) ? null : readRow(row, index, rules, faults);
     return one === null ? [] : [one];
   });
   if (used.every(isEmpty)) {
-    troubles.push(
-      trouble("percent/0", "Enter the formula: a flour row with 100, then each ingredient's percentage.", true),
+    faults.push(
+      fieldFault("percent/0", "Enter the formula: a flour row with 100, then each ingredient's percentage.", true),
     );
   }
-  if (troubles.length > before) return null;
+  if (faults.length > before) return null;
   try {
     return asRatios(read);
   } catch (error) {
-    troubles.push(...rowTroubles(error, read));
+    faults.push(...rowFaults(error, read));
     return null;
   }
 }
@@ -66,30 +65,30 @@ export function readRows(rows: readonly RowDraft[], rules: RowRules, troubles: T
 export const isEmpty = ({ ingredient, kind, percent, weighed }: RowDraft): boolean =>
   [ingredient, kind, percent, weighed].every((text) => text.trim() === "");
 
-function readRow(row: RowDraft, index: number, rules: RowRules, troubles: Trouble[]): Read | null {
-  const before = troubles.length;
+function readRow(row: RowDraft, index: number, rules: RowRules, faults: FieldFault[]): Read | null {
+  const before = faults.length;
   const at = (column: string) => `${column}/${index}`;
   const place = `row ${index + 1}`;
-  if (row.ingredient.trim() === "") troubles.push(trouble(at("ingredient"), `Name the ingredient of ${place}.`, true));
-  let kindRead: KindCell | Problem = { problem: "" };
+  if (row.ingredient.trim() === "") faults.push(fieldFault(at("ingredient"), `Name the ingredient of ${place}.`, true));
+  let kindRead: KindCell | Fault = { says: "" };
   if (row.kind.trim() === "") {
-    troubles.push(trouble(at("kind"), `Choose the type of ${place}: flour, water, salt, yeast …`, true));
+    faults.push(fieldFault(at("kind"), `Choose the type of ${place}: flour, water, salt, yeast …`, true));
   } else {
     kindRead = kind().read(row.kind);
-    const unread = isProblem(kindRead) ? kindRead.problem : "unread" in kindRead ? kindRead.unread : "";
-    if (unread !== "") troubles.push(trouble(at("kind"), `The type of ${place} ${unread}.`));
+    const unread = isFault(kindRead) ? kindRead.says : "unread" in kindRead ? kindRead.unread : "";
+    if (unread !== "") faults.push(fieldFault(at("kind"), `The type of ${place} ${unread}.`));
   }
   const weighed = readQuantity(row.weighed, "weight", rules.units);
-  if (isProblem(weighed)) troubles.push(trouble(at("weighed"), `The weight of ${place} ${weighed.problem}.`));
-  let share: PercentCell | Problem | null = null;
+  if (isFault(weighed)) faults.push(fieldFault(at("weighed"), `The weight of ${place} ${weighed.says}.`));
+  let share: PercentCell | Fault | null = null;
   if (row.percent.trim() !== "") {
     share = percent().read(row.percent.replace(/percent$/i, "%"));
-    if (isProblem(share)) troubles.push(trouble(at("percent"), `The percentage of ${place} ${share.problem}.`));
+    if (isFault(share)) faults.push(fieldFault(at("percent"), `The percentage of ${place} ${share.says}.`));
   } else if (row.weighed.trim() === "") {
-    const missing = blankSays(place, !isProblem(kindRead) && "word" in kindRead && kindRead.word === "water", rules);
-    if (missing !== "") troubles.push(trouble(at("percent"), missing, true));
+    const missing = blankSays(place, !isFault(kindRead) && "word" in kindRead && kindRead.word === "water", rules);
+    if (missing !== "") faults.push(fieldFault(at("percent"), missing, true));
   }
-  if (troubles.length > before || isProblem(share) || isProblem(kindRead) || isProblem(weighed)) return null;
+  if (faults.length > before || isFault(share) || isFault(kindRead) || isFault(weighed)) return null;
   return { index, row, percent: share, weighed: weighed === null ? null : weight(weighed), kind: kindRead };
 }
 
@@ -136,19 +135,19 @@ const COLUMN: Readonly<Record<string, string>> = { kinds: "kind", weights: "weig
 /** Faults count the rows that were read; the panel counts its own. */
 type Placed = { readonly index: number; readonly kind: KindCell };
 
-function rowTroubles(error: unknown, read: readonly Placed[]): Trouble[] {
-  if (!(error instanceof CellError)) throw error;
+function rowFaults(error: unknown, read: readonly Placed[]): FieldFault[] {
+  if (!(error instanceof Refusal)) throw error;
   const flour = read.find((one) => "word" in one.kind && isFlour(one.kind));
   const first = (flour ?? read[0])?.index ?? 0;
-  return error.faults.map(({ argument = "", row, says }): Trouble => {
+  return error.faults.map(({ argument = "", row, says }): FieldFault => {
     const index = row === undefined ? undefined : read[row - 1]?.index;
     const column = COLUMN[argument] ?? "percent";
     if (index === undefined) {
       const subject =
         argument === "amount" ? "The amount to make" : argument === "weights" ? "The weights" : "The percentages";
-      return { ...trouble(`percent/${first}`, `${subject} ${says}.`), whole: true };
+      return { ...fieldFault(`percent/${first}`, `${subject} ${says}.`), whole: true };
     }
-    return trouble(`${column}/${index}`, `${SAID[argument] ?? "The entry"} of row ${index + 1} ${says}.`);
+    return fieldFault(`${column}/${index}`, `${SAID[argument] ?? "The entry"} of row ${index + 1} ${says}.`);
   });
 }
 
@@ -181,7 +180,12 @@ export type Weighed = {
 };
 
 /** Dough, flour and each row for an amount (null: as the rows' own weights say), by the sum the sheet does. */
-export function weighRows(rows: FormulaRows, amount: Weight | null, of: AmountOf, troubles: Trouble[]): Weighed | null {
+export function weighRows(
+  rows: FormulaRows,
+  amount: Weight | null,
+  of: AmountOf,
+  faults: FieldFault[],
+): Weighed | null {
   const { kinds, percent: ratios } = rows;
   if (rows.isOpen || (amount === null && rows.weighed.every((one) => one === null))) return null;
   try {
@@ -189,7 +193,7 @@ export function weighRows(rows: FormulaRows, amount: Weight | null, of: AmountOf
     return { dough: sum(weights) as Weight, flour: allFlour(weights, kinds), weights, kinds };
   } catch (error) {
     const placed = kinds.map((one, row) => ({ kind: one, index: rows.places[row] ?? row }));
-    troubles.push(...rowTroubles(error, placed));
+    faults.push(...rowFaults(error, placed));
     return null;
   }
 }

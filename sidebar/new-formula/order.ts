@@ -1,14 +1,14 @@
 // From what was typed to what is sent: the order, everything that is in its way, and the figures shown meanwhile.
 
-import { CellError } from "../../shared/base/refusal.ts";
+import { isFault, Refusal } from "../../shared/base/refusal.ts";
 import { mixes } from "../../shared/base/scaling.ts";
 import { type Weight, weight } from "../../shared/base/units.ts";
-import { isProblem } from "../../shared/cells/cell.ts";
 import type { TinView } from "../../shared/drawings/tin-view.ts";
 import type { TimedStep } from "../../shared/formula/steps.ts";
 import { inputNames, type Order } from "../../shared/protocol/order.ts";
 import type { SheetModel, Value } from "../../shared/sheet/model.ts";
 import { inputCell, makesBatter } from "../../shared/sheet/template-inputs.ts";
+import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
 import { type Amount, readAmount } from "./amount.ts";
 import { type Draft, FIELDS, quantityOf } from "./draft.ts";
 import type { ReadField } from "./field.ts";
@@ -18,12 +18,11 @@ import { readQuantity } from "./quantity.ts";
 import { unusual } from "./review.ts";
 import { readTimes } from "./times.ts";
 import { readTin } from "./tin.ts";
-import { type Trouble, trouble } from "./trouble.ts";
 import { readWater } from "./water.ts";
 
 export type Assessed = {
   readonly order: Order;
-  readonly troubles: readonly Trouble[];
+  readonly faults: readonly FieldFault[];
   readonly made: Weighed | null;
   /** What is ordered, where it is known before the rows are. */
   readonly dough: Weight | null;
@@ -42,38 +41,38 @@ export type Assessed = {
 };
 
 export function assess(draft: Draft, model: SheetModel): Assessed {
-  const troubles: Trouble[] = [];
+  const faults: FieldFault[] = [];
   const values = new Map<string, Value | readonly Value[]>();
   const take: ReadField = (name, missing) => {
     // What the sheet has no cell for is not asked, and what another template's was is not counted.
     if (name === "preferment_temp" && inputCell(model, name) === undefined) return null;
     const read = readQuantity(draft.fields[name], quantityOf(name, draft), draft.units);
-    if (isProblem(read)) troubles.push(trouble(name, `${FIELDS[name].label} ${read.problem}.`));
-    else if (read === null && missing !== undefined) troubles.push(trouble(name, missing, true));
-    const value = isProblem(read) ? null : read;
+    if (isFault(read)) faults.push(fieldFault(name, `${FIELDS[name].label} ${read.says}.`));
+    else if (read === null && missing !== undefined) faults.push(fieldFault(name, missing, true));
+    const value = isFault(read) ? null : read;
     values.set(name, value);
     return value;
   };
   if (draft.title.trim() === "") {
-    troubles.push(trouble("title", "Give the formula a name; the new sheet is called after it.", true));
+    faults.push(fieldFault("title", "Give the formula a name; the new sheet is called after it.", true));
   }
   values.set("title", draft.title.trim());
   values.set("shop", draft.shop.trim() || null);
   if (draft.law !== "") values.set("law", draft.law);
-  const ownInputs = readOwn(draft, model, values, troubles);
-  const handling = handlingLoss(take, troubles);
-  const rows = readRows(draft.rows, rulesOf(draft, model, ownInputs), troubles);
+  const ownInputs = readOwn(draft, model, values, faults);
+  const handling = handlingLoss(take, faults);
+  const rows = readRows(draft.rows, rulesOf(draft, model, ownInputs), faults);
   if (rows !== null) for (const name of ["ingredient", "kind", "percent"] as const) values.set(name, rows[name]);
   if (rows !== null && draft.weighed) values.set("weighed", rows.weighed);
   const needed = !draft.weighed || !draft.rows.some(({ weighed }) => weighed.trim() !== "");
   const rolled = rolledPart(ownInputs, rows?.percent ?? []);
-  const amount = readAmount({ draft, model, take, own: ownInputs, values, troubles, handling, needed, rolled });
-  const tin = readTin(draft, take, values, troubles, amount.scaled);
+  const amount = readAmount({ draft, model, take, own: ownInputs, values, faults, handling, needed, rolled });
+  const tin = readTin(draft, take, values, faults, amount.scaled);
   const whole = wholeAmount(amount, tin, handling);
   const isTold = whole !== null || (!needed && amount.tins === null);
-  const weights = rows === null || !isTold ? null : weighRows(rows, whole, amount.of, troubles);
-  const mixed = readMixes(take, troubles, weights?.dough ?? (amount.of === "dough" ? whole : null));
-  const water = draft.water ? readWater(draft, take, values, troubles) : "";
+  const weights = rows === null || !isTold ? null : weighRows(rows, whole, amount.of, faults);
+  const mixed = readMixes(take, faults, weights?.dough ?? (amount.of === "dough" ? whole : null));
+  const water = draft.water ? readWater(draft, take, values, faults) : "";
   const times = readTimes({ model, own: ownInputs, amount, tin, dough: weights?.dough ?? null, handling, rolled });
   const known = inputNames(model);
   return {
@@ -85,7 +84,7 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
       },
       values: Object.fromEntries([...values].filter(([name]) => known.has(name))),
     },
-    troubles,
+    faults,
     made: weights,
     dough: weights?.dough ?? (amount.of === "dough" ? whole : null),
     mixes: mixed,
@@ -126,10 +125,10 @@ function partsOf(draft: Draft, model: SheetModel, own: Own): string[] {
 /** The sheet's own limit. */
 const MAX_HANDLING = 0.3;
 
-function handlingLoss(take: ReadField, troubles: Trouble[]): number {
+function handlingLoss(take: ReadField, faults: FieldFault[]): number {
   const loss = take("handling_loss") ?? 0;
   if (loss <= MAX_HANDLING) return loss;
-  troubles.push(trouble("handling_loss", `${FIELDS.handling_loss.label} is more than 30 %; is the bake loss meant?`));
+  faults.push(fieldFault("handling_loss", `${FIELDS.handling_loss.label} is more than 30 %; is the bake loss meant?`));
   return 0;
 }
 
@@ -139,20 +138,20 @@ function wholeAmount(amount: Amount, tin: TinView | null, handling: number): Wei
   return tin?.dough == null ? null : weight((amount.tins * tin.dough) / (1 - handling));
 }
 
-function readMixes(take: ReadField, troubles: Trouble[], dough: Weight | null): Assessed["mixes"] {
+function readMixes(take: ReadField, faults: FieldFault[], dough: Weight | null): Assessed["mixes"] {
   const limit = take("mixer_limit");
   const least = take("mixer_least");
   take("step_coarse", "Enter the step your scale shows, such as 5.");
   take("step_fine");
   if (limit !== null && least !== null && least > limit) {
-    troubles.push(trouble("mixer_least", "The mixer's least is above its most; swap the two."));
+    faults.push(fieldFault("mixer_least", "The mixer's least is above its most; swap the two."));
     return null;
   }
   if (dough === null) return null;
   try {
     return mixes(dough, weight(limit ?? dough), weight(least ?? 0));
   } catch (error) {
-    if (!(error instanceof CellError)) throw error;
+    if (!(error instanceof Refusal)) throw error;
     return { note: `The dough ${error.faults[0]?.says ?? ""}.` };
   }
 }

@@ -1,13 +1,13 @@
 // What a template has of its own, read as its sheet will read it.
 
+import { isFault } from "../../shared/base/refusal.ts";
 import { oneOf, quote } from "../../shared/base/show.ts";
-import { isProblem } from "../../shared/cells/cell.ts";
 import type { SheetModel, Value } from "../../shared/sheet/model.ts";
 import { type InputTable, inputGroups, type TemplateInput } from "../../shared/sheet/template-inputs.ts";
 import { validationOf } from "../../shared/sheet/validation.ts";
+import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
 import type { Draft, TableRow } from "./draft.ts";
 import { quantityOfUnit, readQuantity } from "./quantity.ts";
-import { type Trouble, trouble } from "./trouble.ts";
 
 export type Own = {
   readonly number: (name: string) => number | null;
@@ -19,15 +19,15 @@ export type Own = {
 type Values = Map<string, Value | readonly Value[]>;
 
 /** Reads all of it into `values`; what cannot be read is said, and counts as blank. */
-export function readOwn(draft: Draft, model: SheetModel, values: Values, troubles: Trouble[]): Own {
+export function readOwn(draft: Draft, model: SheetModel, values: Values, faults: FieldFault[]): Own {
   const groups = inputGroups(model);
   for (const input of groups.flatMap(({ inputs }) => inputs)) {
     const text = draft.inputs[input.name] ?? "";
-    values.set(input.name, readInput(input, text, input.name, input.label, draft, troubles));
+    values.set(input.name, readInput(input, text, input.name, input.label, draft, faults));
   }
-  for (const table of groups.flatMap(({ tables }) => tables)) readTable(table, draft, values, troubles);
+  for (const table of groups.flatMap(({ tables }) => tables)) readTable(table, draft, values, faults);
   if (typeof values.get("seed_share") === "number" && typeof values.get("seed_weight") === "number")
-    troubles.push(trouble("seed_weight", "The seed has a share and a weight; clear one of the two."));
+    faults.push(fieldFault("seed_weight", "The seed has a share and a weight; clear one of the two."));
   const column = (name: string) => {
     const typedValue = values.get(name);
     return Array.isArray(typedValue) ? (typedValue as readonly Value[]) : [];
@@ -49,19 +49,19 @@ function readTable(
   { table, columns, rows, grows }: InputTable,
   draft: Draft,
   values: Values,
-  troubles: Trouble[],
+  faults: FieldFault[],
 ): void {
   const used = (draft.tables[table] ?? []).map((row, index) => ({ row, index })).filter(({ row }) => !isBlank(row));
   if (!grows && used.length > rows) {
     const [first] = columns;
-    troubles.push(trouble(`${first?.name}/${rows}`, `The sheet has ${rows} rows for these; take some out.`));
+    faults.push(fieldFault(`${first?.name}/${rows}`, `The sheet has ${rows} rows for these; take some out.`));
   }
   for (const input of columns) {
     values.set(
       input.name,
       used.map(({ row, index }) => {
         const label = `${input.label} of row ${index + 1}`;
-        return readInput(input, row[input.name] ?? "", `${input.name}/${index}`, label, draft, troubles);
+        return readInput(input, row[input.name] ?? "", `${input.name}/${index}`, label, draft, faults);
       }),
     );
   }
@@ -75,22 +75,22 @@ function readInput(
   at: string,
   label: string,
   draft: Draft,
-  troubles: Trouble[],
+  faults: FieldFault[],
 ): Value {
   if (text.trim() === "") return null;
   if (input.unit === "text") {
     const unknown = notAmong(input, text.trim(), draft);
-    if (unknown !== "") troubles.push(trouble(at, `${label} is ${quote(text.trim())}${unknown}`));
+    if (unknown !== "") faults.push(fieldFault(at, `${label} is ${quote(text.trim())}${unknown}`));
     return text.trim();
   }
   const read = readQuantity(text, quantityOfUnit(input.unit), draft.units);
-  if (isProblem(read)) {
-    troubles.push(trouble(at, `${label} ${read.problem}.`));
+  if (isFault(read)) {
+    faults.push(fieldFault(at, `${label} ${read.says}.`));
     return null;
   }
   const limits = validationOf(input, undefined, { ...draft.units, parts: [] });
   if (read !== null && limits?.is === "between" && (read < limits.least || read > limits.most)) {
-    troubles.push(trouble(at, `${label} is ${quote(text.trim())}. ${limits.help}`));
+    faults.push(fieldFault(at, `${label} is ${quote(text.trim())}. ${limits.help}`));
     return null;
   }
   return read;

@@ -1,5 +1,6 @@
 // What a person typed into a field, as a number in the unit the sheet will have.
 
+import { type Fault, isFault } from "../../shared/base/refusal.ts";
 import { showNumber } from "../../shared/base/show.ts";
 import {
   fromCelsius,
@@ -17,7 +18,7 @@ import {
   WEIGHT_UNITS,
   type WeightUnit,
 } from "../../shared/base/units.ts";
-import { isProblem, number, type Problem, type Reader } from "../../shared/cells/cell.ts";
+import { number, type Reader } from "../../shared/cells/cell.ts";
 import { MINUTES_A_DAY, readDuration, readTime } from "../../shared/cells/clock.ts";
 import type { Unit } from "../../shared/sheet/model.ts";
 import { readProportion, readShare, tidy } from "./shares.ts";
@@ -90,14 +91,14 @@ const READERS: Readonly<Record<Plain, Reader<number>>> = {
 const THREE_DECIMALS = number("a weight such as 1.250 kg", { above: 0, max: 1e9 }, { threeDecimals: true });
 
 /** Nobody bakes a part of a piece; a sheet would show the next whole one and reckon with the part. */
-function wholeCount(text: string): number | Problem {
+function wholeCount(text: string): number | Fault {
   const read = READERS.count.read(text);
-  if (isProblem(read) || Number.isInteger(read)) return read;
-  return { problem: `is ${showNumber(read, 3)}; enter a whole number such as ${Math.max(1, Math.round(read))}` };
+  if (isFault(read) || Number.isInteger(read)) return read;
+  return { says: `is ${showNumber(read, 3)}; enter a whole number such as ${Math.max(1, Math.round(read))}` };
 }
 
 /** A number, null for a blank field, or what is wrong as a predicate: `is "abc", which …`. */
-export function readQuantity(text: string, quantity: Quantity, units: Units): number | null | Problem {
+export function readQuantity(text: string, quantity: Quantity, units: Units): number | null | Fault {
   if (text.trim() === "") return null;
   switch (quantity) {
     case "share":
@@ -143,7 +144,7 @@ export function readQuantity(text: string, quantity: Quantity, units: Units): nu
       return readDuration(text);
     case "time": {
       const read = readTime(text);
-      return isProblem(read) ? read : read / MINUTES_A_DAY;
+      return isFault(read) ? read : read / MINUTES_A_DAY;
     }
     case "number":
       return READERS.number.read(text.replace(/\s*h(ours?)?\.?$/i, ""));
@@ -152,10 +153,10 @@ export function readQuantity(text: string, quantity: Quantity, units: Units): nu
 
 const PER_AREA = /^(.*?[\d½⅓⅔¼¾⅛⅜⅝⅞])\s*(g|oz)\s*\/\s*(cm|in)(?:²|2)\.?$/i;
 
-function readPerArea(text: string, units: Units): number | Problem {
+function readPerArea(text: string, units: Units): number | Fault {
   const [, bare = text, of = "", over = ""] = PER_AREA.exec(text.trim()) ?? [];
   const read = READERS["per area"].read(bare);
-  if (isProblem(read) || of === "") return read;
+  if (isFault(read) || of === "") return read;
   const from = {
     ...units,
     weight: of.toLowerCase() === "g" ? "g" : "oz",
@@ -178,11 +179,11 @@ function parted<U extends string>(
 }
 
 function converted<U extends string>(
-  read: number | Problem,
+  read: number | Fault,
   unit: U | undefined,
   convert: (value: number, from: U) => number,
-): number | Problem {
-  return isProblem(read) || unit === undefined ? read : tidy(convert(read, unit));
+): number | Fault {
+  return isFault(read) || unit === undefined ? read : tidy(convert(read, unit));
 }
 
 /** A length stands in it twice, under the line. */

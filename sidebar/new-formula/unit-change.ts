@@ -1,5 +1,6 @@
 // What was typed, in other units; and the sign that stands beside a field.
 
+import { isFault } from "../../shared/base/refusal.ts";
 import { showNumber } from "../../shared/base/show.ts";
 import {
   fromCelsius,
@@ -12,7 +13,6 @@ import {
   toCentimetres,
   toGrams,
 } from "../../shared/base/units.ts";
-import { isProblem } from "../../shared/cells/cell.ts";
 import { MINUTES_A_DAY, shownTime } from "../../shared/cells/clock.ts";
 import { perAreaIn, type Quantity, readQuantity, type Units } from "./quantity.ts";
 import { UNCLEAR_UP_TO } from "./shares.ts";
@@ -27,7 +27,7 @@ const DIGITS: Readonly<Record<"weight" | "length" | "temperature" | "factor", nu
 /** A typed text in other units; null where it does not depend on them or cannot be read. */
 export function inOtherUnits(text: string, quantity: Quantity, from: Units, to: Units): string | null {
   const read = readQuantity(text, quantity, from);
-  if (read === null || isProblem(read)) return null;
+  if (read === null || isFault(read)) return null;
   switch (quantity) {
     case "weight":
       return from.weight === to.weight

@@ -10,7 +10,7 @@ const AMOUNT = /^(.*?\d)\s*(%|kg|kilos?|g|gr|grams?|oz|ounces?|lbs?|pounds?)?\.?
 export function amountOfText(text: string): LineCorrection | undefined {
   const [, number = "", unit = "g"] = AMOUNT.exec(text.trim()) ?? [];
   const read = readNumber(number, { threeDecimals: /^[kl%]/i.test(unit) });
-  if ("problem" in read || !(read.value > 0)) return undefined;
+  if ("says" in read || !(read.value > 0)) return undefined;
   if (unit === "%") return { percent: read.value };
   const of: WeightUnit = /^k/i.test(unit) ? "kg" : /^o/i.test(unit) ? "oz" : /^[lp]/i.test(unit) ? "lb" : "g";
   return { grams: toGrams(read.value, of) };

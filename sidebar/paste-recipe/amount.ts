@@ -1,12 +1,12 @@
 // How much the sheet is to make: what is typed wins over what the text says.
 
+import { isFault } from "../../shared/base/refusal.ts";
 import { fromGrams, grams, toGrams } from "../../shared/base/units.ts";
-import { isProblem } from "../../shared/cells/cell.ts";
 import { inputNames } from "../../shared/protocol/order.ts";
 import type { SheetModel, Value } from "../../shared/sheet/model.ts";
+import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
 import { readQuantity } from "../new-formula/quantity.ts";
 import { tidy } from "../new-formula/shares.ts";
-import { type Trouble, trouble } from "../new-formula/trouble.ts";
 import { rolledPart } from "./roll-in.ts";
 import { ownOf, type PasteState, partAt } from "./state.ts";
 
@@ -14,7 +14,7 @@ export const takesPieces = (model: SheetModel): boolean =>
   ["size_pieces", "size_weight"].every((name) => inputNames(model).has(name));
 
 /** How much to make: pieces of a weight, or the dough in all; what is typed wins over what the text says. */
-export function amountOf(state: PasteState, at: number, model: SheetModel, troubles: Trouble[]) {
+export function amountOf(state: PasteState, at: number, model: SheetModel, faults: FieldFault[]) {
   const described = partAt(state, at);
   const { yield: made } = described;
   // With what is rolled into it, where the sheet keeps that apart.
@@ -30,12 +30,8 @@ export function amountOf(state: PasteState, at: number, model: SheetModel, troub
     if (text === undefined) return said;
     if (text === "") return null;
     const value = readQuantity(text, quantity, state.units);
-    if (isProblem(value)) troubles.push(trouble(`make/${name}`, `The figure ${value.problem}.`));
-    return isProblem(value) || value === null
-      ? null
-      : quantity === "weight"
-        ? toGrams(value, state.units.weight)
-        : value;
+    if (isFault(value)) faults.push(fieldFault(`make/${name}`, `The figure ${value.says}.`));
+    return isFault(value) || value === null ? null : quantity === "weight" ? toGrams(value, state.units.weight) : value;
   };
   const pieces = read("pieces", "count", made.pieces);
   const loss = read("loss", "share", null);
@@ -53,7 +49,7 @@ export function amountOf(state: PasteState, at: number, model: SheetModel, troub
         ? base / pieces
         : null);
   if (own.pieces !== undefined && pieces !== null && made.pieces === null && typed === null && takesPieces(model))
-    troubles.push(trouble("make/weight", "Enter the scaling weight of a piece.", true));
+    faults.push(fieldFault("make/weight", "Enter the scaling weight of a piece.", true));
   if (takesPieces(model) && pieces !== null && each !== null && own.dough === undefined) {
     values.set("by", "pieces");
     values.set("size_pieces", [pieces]);

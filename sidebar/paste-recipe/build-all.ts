@@ -28,9 +28,9 @@ export function buildAll(state: PasteState, form: Form): HTMLElement {
     if (wanted.length === 0) return progress.report("Tick a recipe first.", true);
     let built = 0;
     for (const [index, at] of wanted.entries()) {
-      const { order, troubles, title } = assess(state, at);
+      const { order, faults, title } = assess(state, at);
       const name = title || `Recipe ${at + 1}`;
-      const [first] = troubles;
+      const [first] = faults;
       if (first !== undefined) {
         results.append(element("li", {}, `${name}: not built. ${first.says}`));
         continue;

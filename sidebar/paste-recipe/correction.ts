@@ -8,7 +8,7 @@ import { type Form, messageLine, newId } from "../kit/fields.ts";
 import { AMOUNT_WANTED, amountOfText } from "./amount-text.ts";
 import type { Shown } from "./shown-line.ts";
 import { correctLine, type PasteState, teachName } from "./state.ts";
-import { typeProblem } from "./type-text.ts";
+import { typeFault } from "./type-text.ts";
 
 export function correctionFields({ line }: Shown, row: Row, state: PasteState, form: Form): HTMLElement {
   const place = `line ${line.at + 1}`;
@@ -31,7 +31,7 @@ export function correctionFields({ line }: Shown, row: Row, state: PasteState, f
       "Type",
       row.type,
       (text) => {
-        const says = typeProblem(text);
+        const says = typeFault(text);
         if (says !== "") return says;
         if (row.readName === "") correctLine(state, line.text, { type: text });
         else teachName(state, row.readName, { type: text });

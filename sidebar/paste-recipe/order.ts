@@ -6,9 +6,9 @@ import type { Described, FormulaRow, Stage } from "../../shared/recipe/text/desc
 import { questionSays } from "../../shared/recipe/text/wording.ts";
 import type { SheetModel, Value } from "../../shared/sheet/model.ts";
 import { TEMPLATES } from "../../templates/index.ts";
+import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
 import { tidy } from "../new-formula/shares.ts";
 import { shopValues } from "../new-formula/shop.ts";
-import { type Trouble, trouble } from "../new-formula/trouble.ts";
 import { amountOf } from "./amount.ts";
 import { besideSteps } from "./beside.ts";
 import { likelyTemplates } from "./likely.ts";
@@ -19,7 +19,7 @@ import { tiedValues, tieOf } from "./tie.ts";
 
 export type Assessed = {
   readonly order: Order;
-  readonly troubles: readonly Trouble[];
+  readonly faults: readonly FieldFault[];
   readonly title: string;
   readonly model: SheetModel;
   readonly models: readonly SheetModel[];
@@ -43,12 +43,12 @@ export function assess(state: PasteState, at = state.shown): Assessed {
   const models = likelyTemplates(MODELS, described);
   const model = MODELS.find(({ name }) => name === own.template) ?? (models[0] as SheetModel);
   const title = own.title ?? described.title;
-  const troubles = openTroubles(described, at === state.shown ? "" : `${at}/`);
+  const faults = openFaults(described, at === state.shown ? "" : `${at}/`);
   if (title.trim() === "")
-    troubles.push(trouble("title", "Give the formula a name. The new sheet is called after it.", true));
+    faults.push(fieldFault("title", "Give the formula a name. The new sheet is called after it.", true));
   const { formula } = described;
-  if (formula.rows.length === 0) troubles.push(trouble("text", "No ingredients yet. Paste a recipe above.", true));
-  const made = amountOf(state, at, model, troubles);
+  if (formula.rows.length === 0) faults.push(fieldFault("text", "No ingredients yet. Paste a recipe above.", true));
+  const made = amountOf(state, at, model, faults);
   const most = mostRows(model);
   const { rows } = formula;
   const tie = tieOf(described, model);
@@ -56,7 +56,7 @@ export function assess(state: PasteState, at = state.shown): Assessed {
   const steps = methodRows(described.steps, temperature);
   const method = [...tie.before, ...steps, ...besideSteps(described, model, weight)];
   if (rows.length > most)
-    troubles.push(trouble("template", `This template has ${most} rows, and these are ${rows.length} ingredients.`));
+    faults.push(fieldFault("template", `This template has ${most} rows, and these are ${rows.length} ingredients.`));
   const inputs = inputNames(model);
   const values = new Map<string, Value | readonly Value[]>([
     ["title", title.trim()],
@@ -80,7 +80,7 @@ export function assess(state: PasteState, at = state.shown): Assessed {
       options: { ...state.units, parts: partsFor(model, tie.preferment !== undefined) },
       values: Object.fromEntries([...values].filter(([name]) => inputs.has(name))),
     },
-    troubles,
+    faults,
     title: title.trim(),
     model,
     models,
@@ -106,9 +106,9 @@ function sharesOf(rows: readonly FormulaRow[]): (number | null)[] {
   });
 }
 
-function openTroubles({ questions }: Described, before: string): Trouble[] {
+function openFaults({ questions }: Described, before: string): FieldFault[] {
   return questions.flatMap((question, at) =>
-    question.isOpen ? [trouble(`${before}question/${at}`, questionSays(question))] : [],
+    question.isOpen ? [fieldFault(`${before}question/${at}`, questionSays(question))] : [],
   );
 }
 

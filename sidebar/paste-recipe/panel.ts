@@ -1,6 +1,6 @@
 // A pasted text, what was understood of it line by line, and the sheet that comes of it.
 
-import { CellError, type Fault } from "../../shared/base/refusal.ts";
+import { type Fault, Refusal } from "../../shared/base/refusal.ts";
 import { inUnit } from "../../shared/base/show.ts";
 import { larder } from "../../shared/larder/larder.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
@@ -37,7 +37,7 @@ function open(): HTMLElement {
   };
   const note = element("p", { class: "note", hidden: true });
   const lead = element("p", { class: "status", role: "status", "aria-live": "polite" });
-  const now = () => ({ troubles: current.troubles, order: current.order });
+  const now = () => ({ faults: current.faults, order: current.order });
   const foot = footOf({ form, now, title: () => current.title, figures: () => figuresOf(current) });
   const result = element(
     "div",
@@ -97,7 +97,7 @@ function open(): HTMLElement {
     note.hidden = isRead;
     say(
       note,
-      isRead ? "" : `Your ingredient sheet was left aside, as it cannot be read: ${new CellError(faults).message}`,
+      isRead ? "" : `Your ingredient sheet was left aside, as it cannot be read: ${new Refusal(faults).message}`,
     );
   }
 }

@@ -7,7 +7,7 @@ import { element, say } from "../kit/element.ts";
 import { type Form, messageLine, newId } from "../kit/fields.ts";
 import { AMOUNT_WANTED, amountOfText } from "./amount-text.ts";
 import { answerQuestion, correctLine, describedNow, type PasteState, shownPart, teachName } from "./state.ts";
-import { typeProblem } from "./type-text.ts";
+import { typeFault } from "./type-text.ts";
 
 type Answer = (text: string) => string;
 
@@ -28,7 +28,7 @@ function answerOf(question: Question, state: PasteState, row: Row | undefined, t
     case "which type":
     case "hydration":
       return (type) => {
-        const says = typeProblem(type);
+        const says = typeFault(type);
         if (says !== "") return says;
         teachName(state, readName, { type });
         return "";
@@ -95,7 +95,7 @@ export function questionNode(
   row: Row | undefined,
   text: string,
 ): HTMLElement {
-  const words = element("p", { class: question.isOpen ? "trouble" : "hint told", id: newId() }, questionSays(question));
+  const words = element("p", { class: question.isOpen ? "fault" : "hint told", id: newId() }, questionSays(question));
   const answer = answerOf(question, state, row, text);
   const node = element(
     "div",

@@ -30,7 +30,7 @@ function pick(ingredients: readonly StartIngredient[]): Node[] {
   const [id, hint] = [newId(), newId()];
   const ticked = new Set<string>();
   const count = element("p", { class: "hint", role: "status" });
-  const missing = element("p", { class: "trouble", id: newId(), hidden: true });
+  const missing = element("p", { class: "fault", id: newId(), hidden: true });
   const boxes = ingredients.map((ingredient) => {
     const { name } = ingredient;
     const also = element("span", { class: "hint", id: newId() });

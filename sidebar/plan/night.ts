@@ -4,9 +4,9 @@ import type { ShiftAsk } from "../../shared/protocol/production.ts";
 import type { Questions } from "../../shared/protocol/questions.ts";
 import { actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
-import { choiceField, type Form, goTo, messageLine, newForm, newId, showTroubles } from "../kit/fields.ts";
+import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
+import { choiceField, type Form, goTo, messageLine, newForm, newId, showFaults } from "../kit/fields.ts";
 import { section } from "../new-formula/sections.ts";
-import { type Trouble, trouble } from "../new-formula/trouble.ts";
 import { printPages } from "./print-pages.ts";
 
 export type Productions = Questions["productions"]["answer"]["sheets"];
@@ -20,16 +20,16 @@ export function nightForm(productions: Productions): Node[] {
   choose(shift, productions, first?.sheet ?? "");
   let wanted = false;
   const form = newForm();
-  const troubles = (): Trouble[] => [
-    ...(shift.from === "" ? [trouble("from", "Enter when the shift begins.", true)] : []),
-    ...(shift.to === "" ? [trouble("to", "Enter when the shift ends.", true)] : []),
+  const faults = (): FieldFault[] => [
+    ...(shift.from === "" ? [fieldFault("from", "Enter when the shift begins.", true)] : []),
+    ...(shift.to === "" ? [fieldFault("to", "Enter when the shift ends.", true)] : []),
     ...(shift.from !== "" && shift.to !== "" && shift.to <= shift.from
-      ? [trouble("to", "The shift ends before it begins. Enter a later end.")]
+      ? [fieldFault("to", "The shift ends before it begins. Enter a later end.")]
       : []),
   ];
-  form.onChange(() => showTroubles(form, troubles(), wanted));
+  form.onChange(() => showFaults(form, faults(), wanted));
   const asked = (): ShiftAsk | null => {
-    const [bad] = troubles();
+    const [bad] = faults();
     wanted = bad !== undefined;
     form.changed();
     if (bad === undefined) return { ...shift };

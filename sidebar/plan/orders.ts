@@ -1,12 +1,12 @@
-import { isProblem } from "../../shared/cells/cell.ts";
+import { isFault } from "../../shared/base/refusal.ts";
 import type { ProductionOrder } from "../../shared/protocol/production.ts";
 import type { FormulaSummary } from "../../shared/protocol/sheet-review.ts";
 import { actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
-import { type Form, forget, goTo, messageLine, newForm, newId, showTroubles, textField } from "../kit/fields.ts";
+import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
+import { type Form, forget, goTo, messageLine, newForm, newId, showFaults, textField } from "../kit/fields.ts";
 import { readQuantity } from "../new-formula/quantity.ts";
 import { section } from "../new-formula/sections.ts";
-import { type Trouble, trouble } from "../new-formula/trouble.ts";
 import { type Item, itemsOf } from "./items.ts";
 import { type PastedText, pasteField, readPasted } from "./paste-orders.ts";
 
@@ -31,7 +31,7 @@ export function orderForm(
   const form = newForm();
   const part = (group: GroupTyped) => groupFields(form, items, typed, group, () => another.focus());
   const groups = element("div", {}, ...typed.groups.map(part));
-  form.onChange(() => showTroubles(form, readOrders(items, typed).troubles, wanted));
+  form.onChange(() => showFaults(form, readOrders(items, typed).faults, wanted));
   const another = element(
     "button",
     {
@@ -53,8 +53,8 @@ export function orderForm(
     question: "day",
     label: "Build the production",
     asked: () => {
-      const { orders, days, troubles } = readOrders(items, typed);
-      const [first] = troubles;
+      const { orders, days, faults } = readOrders(items, typed);
+      const [first] = faults;
       wanted = first !== undefined;
       form.changed();
       if (first === undefined) return { day: days[0] ?? "", days, orders };
@@ -155,26 +155,26 @@ function dateField(form: Form, group: GroupTyped, at: () => string): HTMLElement
 }
 
 const UNITS = { weight: "g", temperature: "C", length: "cm" } as const;
-type Read = { readonly orders: ProductionOrder[]; readonly days: string[]; readonly troubles: Trouble[] };
+type Read = { readonly orders: ProductionOrder[]; readonly days: string[]; readonly faults: FieldFault[] };
 
 function readOrders(items: readonly Item[], { groups, pasted }: Typed): Read {
-  const troubles: Trouble[] = [];
+  const faults: FieldFault[] = [];
   const orders = groups.flatMap(({ date, customer, pieces: typed }, at) => {
     const ordered = items.flatMap(({ sheet, size, label }, place): ProductionOrder[] => {
       const pieces = readQuantity(typed.get(label) ?? "", "count", UNITS);
-      if (isProblem(pieces)) troubles.push(trouble(`pieces/${at}/${place}`, `The number of pieces ${pieces.problem}.`));
-      if (pieces === null || isProblem(pieces)) return [];
+      if (isFault(pieces)) faults.push(fieldFault(`pieces/${at}/${place}`, `The number of pieces ${pieces.says}.`));
+      if (pieces === null || isFault(pieces)) return [];
       return [{ sheet, size, customer: customer.trim(), pieces, day: date }];
     });
     // A day without orders of its own takes the regular ones.
     if (date === "" && (ordered.length > 0 || groups.length === 1))
-      troubles.push(trouble(`date/${at}`, "Choose the day of these orders.", true));
+      faults.push(fieldFault(`date/${at}`, "Choose the day of these orders.", true));
     return ordered;
   });
   const days = [...new Set(groups.flatMap(({ date }) => (date === "" ? [] : [date])))].sort();
   const read = readPasted(pasted, items, days);
-  troubles.push(...read.troubles.map((says) => trouble("pasted", says)));
-  return { orders: [...orders, ...read.orders], days, troubles };
+  faults.push(...read.faults.map((says) => fieldFault("pasted", says)));
+  return { orders: [...orders, ...read.orders], days, faults };
 }
 
 function dayAfter(date: string): string {

@@ -43,8 +43,8 @@ export function readPasted(
   { text }: PastedText,
   items: readonly Item[],
   days: readonly string[],
-): { readonly orders: ProductionOrder[]; readonly troubles: readonly string[] } {
-  if (text.trim() === "") return { orders: [], troubles: [] };
+): { readonly orders: ProductionOrder[]; readonly faults: readonly string[] } {
+  if (text.trim() === "") return { orders: [], faults: [] };
   const read = pastedOrders(text, days);
   const products = [...new Set(items.map(({ sheet }) => sheet))];
   const known = knownOrders(
@@ -60,6 +60,6 @@ export function readPasted(
       day,
       pieces,
     })),
-    troubles: [...read.troubles, ...known.troubles],
+    faults: [...read.faults, ...known.faults],
   };
 }

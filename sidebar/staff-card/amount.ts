@@ -1,12 +1,12 @@
 // For how much a card is: as on its sheet, or pieces, mixes, dough, or what there is of one ingredient.
 
+import { isFault } from "../../shared/base/refusal.ts";
 import type { CardAsk } from "../../shared/card/data.ts";
-import { isProblem } from "../../shared/cells/cell.ts";
 import type { FormulaSummary } from "../../shared/protocol/sheet-review.ts";
 import { element } from "../kit/element.ts";
+import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
 import { choiceField, type Form, newId, textField } from "../kit/fields.ts";
 import { type Quantity, readQuantity, type Units } from "../new-formula/quantity.ts";
-import { type Trouble, trouble } from "../new-formula/trouble.ts";
 import { unitSign } from "../new-formula/unit-change.ts";
 
 export type CardDraft = { sheet: string; kind: CardAsk["kind"]; by: CardAsk["by"]; amount: string; ingredient: string };
@@ -85,7 +85,7 @@ export function readCard(
   draft: CardDraft,
   sheet: FormulaSummary | undefined,
   units: Units,
-): { ask: CardAsk; troubles: Trouble[] } {
+): { ask: CardAsk; faults: FieldFault[] } {
   const ask: CardAsk = {
     sheet: draft.sheet,
     kind: draft.kind,
@@ -93,15 +93,15 @@ export function readCard(
     amount: null,
     ingredient: draft.ingredient,
   };
-  if (draft.by === "sheet") return { ask, troubles: [] };
+  if (draft.by === "sheet") return { ask, faults: [] };
   const { label, quantity, missing } = ASKED[draft.by];
   if (draft.by === "pieces" && sheet !== undefined && !((sheet.pieces ?? 0) > 0)) {
     const says =
       "This formula sheet does not say how many pieces it makes. Type pieces and their weight on it and refresh, or choose mixes or dough.";
-    return { ask, troubles: [trouble("by", says)] };
+    return { ask, faults: [fieldFault("by", says)] };
   }
   const amount = readQuantity(draft.amount, quantity, units);
-  if (isProblem(amount)) return { ask, troubles: [trouble("amount", `${label} ${amount.problem}.`)] };
-  if (amount === null) return { ask, troubles: [trouble("amount", missing, true)] };
-  return { ask: { ...ask, amount }, troubles: [] };
+  if (isFault(amount)) return { ask, faults: [fieldFault("amount", `${label} ${amount.says}.`)] };
+  if (amount === null) return { ask, faults: [fieldFault("amount", missing, true)] };
+  return { ask: { ...ask, amount }, faults: [] };
 }

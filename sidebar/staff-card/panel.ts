@@ -2,7 +2,7 @@ import { inUnit } from "../../shared/base/show.ts";
 import type { FormulaSummary } from "../../shared/protocol/sheet-review.ts";
 import { type Acting, actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
-import { choiceField, type Form, goTo, newForm, radioField, showTroubles } from "../kit/fields.ts";
+import { choiceField, type Form, goTo, newForm, radioField, showFaults } from "../kit/fields.ts";
 import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";
 import type { Units } from "../new-formula/quantity.ts";
 import { section } from "../new-formula/sections.ts";
@@ -50,7 +50,7 @@ function cardForm(sheets: readonly FormulaSummary[], front: string): Node[] {
   const form = newForm();
   const figures = element("p", { class: "figures" });
   form.onChange(() => {
-    const { dough = null, mixes = null, pieces = null, unit = "g", trouble = NONE } = chosen() ?? {};
+    const { dough = null, mixes = null, pieces = null, unit = "g", fault = NONE } = chosen() ?? {};
     const figureTexts = [
       ...(dough === null ? [] : [["Dough", inUnit(dough, unit)]]),
       ...(mixes === null ? [] : [["Mixes", String(mixes)]]),
@@ -58,21 +58,21 @@ function cardForm(sheets: readonly FormulaSummary[], front: string): Node[] {
     ];
     figures.replaceChildren(
       ...(figureTexts.length === 0
-        ? [element("span", {}, trouble)]
+        ? [element("span", {}, fault)]
         : figureTexts.map(([label = "", value = ""]) => element("span", {}, `${label} `, element("b", {}, value)))),
     );
-    showTroubles(form, readCard(draft, chosen(), units()).troubles, wanted);
+    showFaults(form, readCard(draft, chosen(), units()).faults, wanted);
   });
   const act = actionButton({
     question: "card",
     label: "Make the card",
     asked: () => {
-      const { ask, troubles } = readCard(draft, chosen(), units());
-      const [trouble] = troubles;
-      wanted = trouble !== undefined;
+      const { ask, faults } = readCard(draft, chosen(), units());
+      const [fault] = faults;
+      wanted = fault !== undefined;
       form.changed();
-      if (trouble === undefined) return ask;
-      goTo(form, trouble.at);
+      if (fault === undefined) return ask;
+      goTo(form, fault.at);
       return null;
     },
     busy: () => `Making the card of “${chosen()?.title ?? ""}” …`,

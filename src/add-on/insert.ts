@@ -1,8 +1,7 @@
 // One formula into the cell with the cursor, and never over anything that stands there.
 
-import { CellError, refuse } from "../../shared/base/refusal.ts";
+import { isFault, Refusal, refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
-import { isProblem } from "../../shared/cells/cell.ts";
 import { type Entry, entryFormula, readEntry } from "../../shared/cells/entry.ts";
 import type { InsertAnswer, InsertAsk } from "../../shared/protocol/insert.ts";
 import { a1, type Zone } from "../../shared/sheet/a1.ts";
@@ -29,7 +28,7 @@ export function insert({ name, args }: InsertAsk): InsertAnswer {
   if (args.length > names.length) return refuse(`${name} takes ${names.length} arguments, not ${args.length}.`);
   const given = args.map((typed, index): Given => {
     const entry = readEntry(typed);
-    if (isProblem(entry)) return refuse(`${names[index]} ${entry.problem}.`);
+    if (isFault(entry)) return refuse(`${names[index]} ${entry.says}.`);
     return { entry, range: "cells" in entry.is ? rangeOf(workbook, sheet, entry.is.cells, names[index] ?? "") : null };
   });
   const { rows, columns, says } = outcome(sheetFunction, given);
@@ -83,7 +82,7 @@ function outcome(made: SheetFunction, given: readonly Given[]): { rows: number; 
     const isFresh = size.rows === 1 && rows[0]?.every((cell) => cell === "") === true;
     return { ...(isFresh ? sizeByShape(made, given) : size), says: "" };
   } catch (error) {
-    if (!(error instanceof CellError)) throw error;
+    if (!(error instanceof Refusal)) throw error;
     return { ...sizeByShape(made, given), says: error.message };
   }
 }

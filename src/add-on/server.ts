@@ -1,4 +1,4 @@
-import { CellError, refuse } from "../../shared/base/refusal.ts";
+import { Refusal, refuse } from "../../shared/base/refusal.ts";
 import { oneOf, quote } from "../../shared/base/show.ts";
 import { VERSION } from "../../shared/base/version.ts";
 import { startIngredients } from "../../shared/larder/start-ingredients.ts";
@@ -43,9 +43,10 @@ export function benchAsk(json: unknown): string {
 }
 
 /** What a person reads when a question fails; what was being written has been removed by then. */
-function errorReply(error: unknown, asked: string): { message: string; because?: string } {
+function errorReply(error: unknown, asked: string): { message: string; because?: string; reason?: string } {
   const because = error instanceof Error ? error.message : String(error);
-  if (error instanceof CellError) return { message: because };
+  if (error instanceof Refusal)
+    return { message: because, ...(error.reason === undefined ? {} : { reason: error.reason }) };
   return { message: `${UNDONE.get(asked) ?? "That could not be done"}: ${because}`, because };
 }
 

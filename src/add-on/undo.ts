@@ -1,6 +1,5 @@
 // Takes a half-made sheet out of the workbook again, and tells what is left where that fails as well.
-import { refuse } from "../../shared/base/refusal.ts";
-import { emptySheets, halfMade } from "../../shared/protocol/left-over.ts";
+import { emptySheets, halfMade, refuseWithLeftOver } from "../../shared/protocol/left-over.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -32,7 +31,7 @@ export function undo(workbook: Workbook, { sheet, name, unsure, names, front }: 
     ...(unsure.length === 0 ? [] : [emptySheets(unsure)]),
     ...(lost.length === 0 ? [] : ["The older formula list may not be in use any more: build the list again."]),
   ];
-  return refuse(sentences.join(" "));
+  return refuseWithLeftOver(sentences.join(" "));
 }
 
 /** What the sheet is called now, as somebody may have renamed it; null where it is gone, also where the service removed it and failed to say so. */

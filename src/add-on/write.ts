@@ -1,5 +1,4 @@
-import { refuse } from "../../shared/base/refusal.ts";
-import { emptySheets } from "../../shared/protocol/left-over.ts";
+import { emptySheets, refuseWithLeftOver } from "../../shared/protocol/left-over.ts";
 import type { Writable } from "../../shared/protocol/packed-plan.ts";
 import { sheetName } from "../../shared/sheet/sheet-name.ts";
 import type { Tab } from "../../shared/sheet/tab.ts";
@@ -55,7 +54,7 @@ export function newSheet(workbook: Workbook, title: string): Added {
     }
   } catch (error) {
     if (unsure.length === 0) throw error;
-    refuse(`The sheet could not be built: ${becauseOf(error)}. ${emptySheets(unsure)}`);
+    refuseWithLeftOver(`The sheet could not be built: ${becauseOf(error)}. ${emptySheets(unsure)}`);
   }
   throw new Error(`There are 500 sheets called "${wanted}" already; choose another name.`);
 }

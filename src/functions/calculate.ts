@@ -1,6 +1,6 @@
 // Sheet functions for the bench: the same call as in a cell.
 
-import { CellError, refuse } from "../../shared/base/refusal.ts";
+import { Refusal, refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import { type CalculateAnswer, type CalculateAsk, type Calculated, isLarder } from "../../shared/protocol/calculate.ts";
 import { call } from "./call.ts";
@@ -21,7 +21,7 @@ export function calculate({ calls }: CalculateAsk, larder: () => unknown[][] | u
           ),
         };
       } catch (error) {
-        if (!(error instanceof CellError)) throw error;
+        if (!(error instanceof Refusal)) throw error;
         return { says: error.message };
       }
     }),

@@ -1,5 +1,5 @@
 // Functions of which every argument may be one cell or a column: a row in, a row out.
-import { CellError, type Fault, fault, refuseAll } from "../../shared/base/refusal.ts";
+import { type Fault, fault, Refusal, refuseAll } from "../../shared/base/refusal.ts";
 import { columnCells, toGrid } from "../../shared/cells/decoder.ts";
 import { isBlank } from "../../shared/cells/hint.ts";
 import { type Rows, shapeAnswer } from "./answer.ts";
@@ -81,7 +81,7 @@ function rowOf(
     if (made.returns.shape === "cell") answers.push([answer as Answer]);
     else for (const one of shapeAnswer(made, answer)) answers.push(one);
   } catch (error) {
-    if (row === undefined || !(error instanceof CellError)) throw error;
+    if (row === undefined || !(error instanceof Refusal)) throw error;
     faults.push(...error.faults.map(({ says, argument }) => fault(says, argument, row)));
   }
 }

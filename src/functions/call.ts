@@ -1,4 +1,4 @@
-import { CellError, type Fault, fault, refuseAll } from "../../shared/base/refusal.ts";
+import { type Fault, fault, Refusal, refuseAll } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import { toGrid } from "../../shared/cells/decoder.ts";
 import { isBlank } from "../../shared/cells/hint.ts";
@@ -9,7 +9,7 @@ import type { SheetFunction } from "./define.ts";
 
 /**
  * What a formula cell runs: raw cells in, cells out. The only place where raw cells are read and where sentences get
- * their function's name. Throws CellError; anything else thrown is a defect and passes as it is.
+ * their function's name. Throws Refusal; anything else thrown is a defect and passes as it is.
  */
 export function call(made: SheetFunction, raw: ArrayLike<unknown>): Value | Value[][] {
   try {
@@ -26,7 +26,7 @@ export function call(made: SheetFunction, raw: ArrayLike<unknown>): Value | Valu
     const rows = made.rowwise ? callRows(made, cells) : callWhole(made, cells);
     return finish(rows);
   } catch (error) {
-    throw error instanceof CellError ? new CellError(error.faults, made.name) : error;
+    throw error instanceof Refusal ? new Refusal(error.faults, made.name) : error;
   }
 }
 

@@ -45,7 +45,7 @@ export type Example = {
   /** Largest difference allowed, where the source prints rounded figures; otherwise 1e-9 of the value. */
   readonly within?: number;
 };
-export type Refusal = { readonly call: readonly Argument[]; readonly because: string };
+export type RefusalExample = { readonly call: readonly Argument[]; readonly because: string };
 
 type Definition<P extends Parts, R extends Returns> = {
   /** Upper case, with the prefix; once published it is permanent. */
@@ -59,7 +59,7 @@ type Definition<P extends Parts, R extends Returns> = {
   /** Every argument may be one cell or a column, and a row comes back per row. */
   readonly rowwise?: true;
   readonly examples: readonly [Example, ...Example[]];
-  readonly refusals: readonly [Refusal, ...Refusal[]];
+  readonly refusals: readonly [RefusalExample, ...RefusalExample[]];
   readonly compute: (args: Decoded<P>) => Shapes[R["shape"]];
 };
 
@@ -72,7 +72,7 @@ export type SheetFunction = {
   readonly returns: Returns;
   readonly rowwise: boolean;
   readonly examples: readonly Example[];
-  readonly refusals: readonly Refusal[];
+  readonly refusals: readonly RefusalExample[];
   readonly compute: (
     args: Readonly<Record<string, unknown>>,
   ) => Answer | readonly Answer[] | readonly (readonly Answer[])[];

@@ -1,5 +1,6 @@
 // All formula sheets of the workbook, and what is built over them.
-import { tellsOfLeftOver } from "../../shared/protocol/left-over.ts";
+import { Refusal } from "../../shared/base/refusal.ts";
+import { isLeftOver } from "../../shared/protocol/left-over.ts";
 import type { LookAsk, SeenName, SeenSheet, Snapshot } from "../../shared/protocol/look.ts";
 import type { SheetModel } from "../../shared/sheet/model.ts";
 import { LIST_NAME } from "../../shared/sheet/model.ts";
@@ -50,7 +51,7 @@ export function* overAllSheets<T>(
     return yield* build(supposed);
   } catch (error) {
     // A second try would hide the sheet that the first one left.
-    if (error instanceof Error && tellsOfLeftOver(error.message)) throw error;
+    if (error instanceof Refusal && isLeftOver(error.reason)) throw error;
     const named = asFormulaSheets(yield* lookAgain(error, lookOver(also, { list })));
     const isSame = JSON.stringify(named.tabs) === JSON.stringify(supposed.tabs);
     if (isSame) throw error;

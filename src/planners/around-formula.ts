@@ -2,7 +2,7 @@
 import type { formulaOf } from "../../shared/adjust/from-content.ts";
 import type { Money } from "../../shared/adjust/money.ts";
 import type { LabelFacts } from "../../shared/adjust/printed.ts";
-import { CellError, type Fault } from "../../shared/base/refusal.ts";
+import { type Fault, Refusal } from "../../shared/base/refusal.ts";
 import { nameKey } from "../../shared/larder/built-in-larder.ts";
 import { type Larder, larder, NO_LARDER } from "../../shared/larder/larder.ts";
 import { MAX_TEXT_LENGTH, type Seen } from "../../shared/protocol/look.ts";
@@ -58,7 +58,7 @@ export function larderOf(table: readonly (readonly unknown[])[] | undefined): La
   if (table === undefined) return NO_LARDER;
   const faults: Fault[] = [];
   const read = larder(true).decode(table, "ingredient sheet", faults);
-  if (faults.length > 0) throw new CellError(faults);
+  if (faults.length > 0) throw new Refusal(faults);
   return read;
 }
 

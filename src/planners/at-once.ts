@@ -5,7 +5,7 @@ import { NAMES, refusalError } from "./steps.ts";
 
 export type Served =
   | { readonly ok: true; readonly answer: unknown }
-  | { readonly ok: false; readonly message: string; readonly because?: string };
+  | { readonly ok: false; readonly message: string; readonly because?: string; readonly reason?: string };
 
 /** Hears of every sheet that was made, and where its named cells stand. */
 export type Made = (sheet: string, names: Layout["names"]) => void;
@@ -25,7 +25,7 @@ export function answerAtOnce(request: unknown, serve: (json: string) => Served, 
       const reply = serve(JSON.stringify(next.value));
       const names = next.value[NAMES];
       if (reply.ok && names !== undefined) made?.(String((reply.answer as { sheet?: unknown }).sheet), names);
-      next = reply.ok ? steps.next(reply.answer) : steps.throw(refusalError(reply.message, reply.because));
+      next = reply.ok ? steps.next(reply.answer) : steps.throw(refusalError(reply));
     }
     return { ok: true, answer: next.value };
   } catch (error) {

@@ -1,9 +1,9 @@
 // The weights of a formula sheet's preferment and final mix, and what goes in or is made beside them, for the whole amount.
 
+import { isFault } from "../../shared/base/refusal.ts";
 import { showNumber } from "../../shared/base/show.ts";
 import { type Ratio, ratio, weight } from "../../shared/base/units.ts";
 import type { CardData, CardWeight } from "../../shared/card/data.ts";
-import { isProblem } from "../../shared/cells/cell.ts";
 import { stages } from "../../shared/formula/stages.ts";
 import { kind as kindReader, kindsOf } from "../../shared/larder/kinds.ts";
 import type { FormulaSheet } from "./formula-sheet.ts";
@@ -25,7 +25,7 @@ export function stagesOf(sheet: FormulaSheet, rows: Rows): CardData["stages"] {
     weights,
     rows.map(({ kind }) => {
       const read = reader.read(kind);
-      return isProblem(read) ? null : read;
+      return isFault(read) ? null : read;
     }),
   );
   const only = sheet.text("pre_from");

@@ -1,8 +1,7 @@
 // What the pictures of a checked sheet show, as its cells have it.
 
-import { CellError } from "../../shared/base/refusal.ts";
+import { isFault, Refusal } from "../../shared/base/refusal.ts";
 import { minutes, weight } from "../../shared/base/units.ts";
-import { isProblem } from "../../shared/cells/cell.ts";
 import { MINUTES_A_DAY, readTime } from "../../shared/cells/clock.ts";
 import { kindParts } from "../../shared/drawings/kind-bar.ts";
 import { type TinView, tinView } from "../../shared/drawings/tin-view.ts";
@@ -16,7 +15,7 @@ import type { FormulaSheet } from "./formula-sheet.ts";
 export function sheetPictures(sheet: FormulaSheet): SheetPictures {
   const read = sheet.rows.map((row) => ({ weight: row.weight, kind: kind().read(row.kind) }));
   const known = read.flatMap((row) =>
-    isProblem(row.kind) || "unread" in row.kind
+    isFault(row.kind) || "unread" in row.kind
       ? []
       : [{ kind: row.kind, weight: row.weight === null ? null : weight(row.weight) }],
   );
@@ -40,7 +39,7 @@ function stepsOf(sheet: FormulaSheet): TimedStep[] {
     const day = sheet.number("step_day", row);
     const long = sameStep(name, sheet.text("oven_step")) ? sheet.number("oven_minutes") : null;
     const takes = long ?? sheet.number("step_minutes", row) ?? 0;
-    if (isProblem(start) || day === null) return null;
+    if (isFault(start) || day === null) return null;
     return { name, minutes: minutes(takes), start: minutes(day * MINUTES_A_DAY + start) };
   }).filter((step) => step !== null);
   const [hours, made] = [sheet.number("pre_hours"), sheet.number("pre_share")];
@@ -73,7 +72,7 @@ function tinOf(sheet: FormulaSheet): TinView | null {
     );
   } catch (error) {
     // Sizes that make no tin are told by the sheet's own cells.
-    if (!(error instanceof CellError)) throw error;
+    if (!(error instanceof Refusal)) throw error;
     return null;
   }
 }

@@ -14,8 +14,8 @@ import { flourFacts } from "./flour-facts.ts";
 import { type FormulaSheet, mustBeCalculated, refuseOther, seenAs } from "./formula-sheet.ts";
 import { learnedFacts } from "./learned-facts.ts";
 import { changeableParts } from "./parts-on-sheet.ts";
+import { sheetFaults } from "./sheet-faults.ts";
 import { type NotedCell, sheetNotes } from "./sheet-notes.ts";
-import { sheetTroubles } from "./sheet-troubles.ts";
 import { calculate, look, type Steps } from "./steps.ts";
 
 const OWN_LARDER = { cells: LARDER_NAME } as const;
@@ -67,11 +67,11 @@ export function* reviewSheet(asked: Readonly<Record<string, unknown>>): Steps<Sh
     title: sheet.title,
     style,
     styles: STYLES,
-    remarks: worstFirst(sheetTroubles(sheet, seen.values, new Set(typed.map(({ row }) => row))), noted.said),
+    remarks: worstFirst(sheetFaults(sheet, seen.values, new Set(typed.map(({ row }) => row))), noted.said),
     typed: typed.map((spot) => a1(spot)),
     parts: changeableParts(sheet, seen.values),
     facts: [
-      ...(noted.trouble === "" ? [] : [{ label: "Notes", says: sentence(noted.trouble) }]),
+      ...(noted.fault === "" ? [] : [{ label: "Notes", says: sentence(noted.fault) }]),
       ...hydrationFacts(hydration, style),
       ...flourFacts(sheet, rows),
       ...tin.map(() => tinFact(after[0] ?? UNKNOWN)),
@@ -83,11 +83,11 @@ export function* reviewSheet(asked: Readonly<Record<string, unknown>>): Steps<Sh
 }
 
 /** What the sheet itself cannot work with comes before what is unusual, and is not said twice. */
-function worstFirst(troubles: SheetReview["remarks"], said: readonly NotedCell[]): SheetReview["remarks"] {
-  const inTrouble = new Set(troubles.map(({ name }) => name));
-  const notes = said.filter(({ name, matters }) => matters < UNREADABLE || !inTrouble.has(name));
+function worstFirst(faults: SheetReview["remarks"], said: readonly NotedCell[]): SheetReview["remarks"] {
+  const faulty = new Set(faults.map(({ name }) => name));
+  const notes = said.filter(({ name, matters }) => matters < UNREADABLE || !faulty.has(name));
   const sorted = [...notes].sort((one, other) => other.matters - one.matters);
-  return [...troubles, ...sorted.map(({ cell, name, says }) => ({ cell, name, says: sentence(says) }))];
+  return [...faults, ...sorted.map(({ cell, name, says }) => ({ cell, name, says: sentence(says) }))];
 }
 
 function styleOf(raw: unknown, sheet: FormulaSheet): StyleName {
@@ -96,14 +96,14 @@ function styleOf(raw: unknown, sheet: FormulaSheet): StyleName {
   return STYLES.find((one) => one === raw) ?? refuse(`The style is ${quote(String(raw))}; it can be ${oneOf(STYLES)}.`);
 }
 
-type Told = { readonly answer: Extract<Calculated, { gives: unknown }>["gives"]; readonly trouble: string };
-const UNKNOWN: Told = { answer: null, trouble: "" };
+type Told = { readonly answer: Extract<Calculated, { gives: unknown }>["gives"]; readonly fault: string };
+const UNKNOWN: Told = { answer: null, fault: "" };
 
 /** An answer, or the sentence of the refusal without the function's name. */
 function answerOf(calculated: Calculated): Told {
-  if ("gives" in calculated) return { answer: calculated.gives, trouble: "" };
+  if ("gives" in calculated) return { answer: calculated.gives, fault: "" };
   const says = calculated.says.replace(/^BAKE_[A-Z]+: /, "").replace(/^[a-z]+ row (\d+)/, "row $1 of the formula");
-  return { answer: null, trouble: sentence(says) };
+  return { answer: null, fault: sentence(says) };
 }
 
 const sentence = (says: string): string => {
@@ -111,9 +111,9 @@ const sentence = (says: string): string => {
   return /[.?!]$/.test(text) ? text : `${text}.`;
 };
 
-function hydrationFacts({ answer, trouble }: Told, style: StyleName): SheetReview["facts"] {
+function hydrationFacts({ answer, fault }: Told, style: StyleName): SheetReview["facts"] {
   const label = "Effective hydration";
-  if (typeof answer !== "number") return [{ label, says: trouble || "Not known yet." }];
+  if (typeof answer !== "number") return [{ label, says: fault || "Not known yet." }];
   const says = `${shownShare(answer, 1)} of the flour, counting water in eggs, milk and butter as well as water poured in.`;
   return [
     { label, says },
@@ -127,8 +127,8 @@ function tinCall(sheet: FormulaSheet): Call[] {
   return [{ name: "BAKE_TINNOTE", args: [dough, capacity, kind, sheet.options.weight] }];
 }
 
-function tinFact({ answer, trouble }: Told): SheetReview["facts"][number] {
-  return { label: "Fill", says: sentence(Array.isArray(answer) ? String(answer[0]?.[0] ?? "") : trouble) };
+function tinFact({ answer, fault }: Told): SheetReview["facts"][number] {
+  return { label: "Fill", says: sentence(Array.isArray(answer) ? String(answer[0]?.[0] ?? "") : fault) };
 }
 
 function waterCall(sheet: FormulaSheet): Call[] {
@@ -142,7 +142,7 @@ function waterFact(sheet: FormulaSheet, note: Told | undefined): SheetReview["fa
   if (water === null) return [];
   if (note === undefined)
     return [{ label: "Water", says: `At ${showNumber(water, 1)} °${sheet.options.temperature}.` }];
-  return [{ label: "Water", says: sentence(note.trouble || String(note.answer)) }];
+  return [{ label: "Water", says: sentence(note.fault || String(note.answer)) }];
 }
 
 const BATTERS: readonly StyleName[] = ["muffin", "layer cake", "pound cake", "sponge"];

@@ -1,7 +1,7 @@
 // Figures that a formula sheet is filled in with where nobody typed them: from guides, the shop's own mixes and the built-in table.
 
+import { isFault } from "../../shared/base/refusal.ts";
 import { fromGrams, grams, minutes, ratio, weight } from "../../shared/base/units.ts";
-import { isProblem } from "../../shared/cells/cell.ts";
 import { plainWater } from "../../shared/enrichment/enrichment.ts";
 import { kind, kindsOf } from "../../shared/larder/kinds.ts";
 import { NO_LARDER } from "../../shared/larder/larder.ts";
@@ -26,7 +26,7 @@ export function withPlainWater(values: Values): Values {
   const percents = column(values, "percent");
   const kinds = column(values, "kind").map((cell) => {
     const read = cell === null ? null : kind().read(cell);
-    return isProblem(read) ? null : read;
+    return isFault(read) ? null : read;
   });
   const open = kinds.findIndex(
     (one, row) => one !== null && "word" in one && one.word === "water" && (percents[row] ?? null) === null,

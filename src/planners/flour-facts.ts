@@ -1,6 +1,7 @@
 // What the flour of a dough is made up of, and how much of it ripens before the mix.
+
+import { isFault } from "../../shared/base/refusal.ts";
 import { shownShare } from "../../shared/base/show.ts";
-import { isProblem } from "../../shared/cells/cell.ts";
 import { isPreferment, type Kind, kind } from "../../shared/larder/kinds.ts";
 import type { SheetReview } from "../../shared/protocol/sheet-review.ts";
 import type { FormulaRow, FormulaSheet } from "./formula-sheet.ts";
@@ -25,7 +26,7 @@ export function flourFacts(sheet: FormulaSheet, rows: readonly FormulaRow[]): Sh
 
 function flourOf({ name, kind: cell, weight }: FormulaRow): Flour[] {
   const read = kind().read(cell);
-  if (weight === null || isProblem(read) || read === null || "unread" in read) return [];
+  if (weight === null || isFault(read) || read === null || "unread" in read) return [];
   const isStarter = isPreferment(read as Kind);
   return read.flour > 0 ? [{ name: name || cell, weight: weight * read.flour, isStarter }] : [];
 }

@@ -1,6 +1,6 @@
 // The bench's questions about formula sheets that are there, and the card made from one.
 
-import { CellError, refuse } from "../../shared/base/refusal.ts";
+import { Refusal, refuse } from "../../shared/base/refusal.ts";
 import { oneOf, quote } from "../../shared/base/show.ts";
 import { CARD_AMOUNTS, CARD_KINDS, type CardAsk } from "../../shared/card/data.ts";
 import { staffCard } from "../../shared/card/staff-card.ts";
@@ -25,7 +25,7 @@ export function* formulas(): Steps<{ front: string; sheets: FormulaSummary[] }> 
   for (const one of sheets.map(summary)) {
     const isBroken = one.dough === null && looks < MAX_LOOKS;
     if (isBroken) looks += 1;
-    told.push(isBroken ? { ...one, ...(yield* troubleOf(one.sheet)) } : one);
+    told.push(isBroken ? { ...one, ...(yield* faultOf(one.sheet)) } : one);
   }
   return { front, sheets: told };
 }
@@ -38,7 +38,7 @@ const NO_NAME = "#NAME?";
 const UNKNOWN = `${NO_NAME} is a function that this file does not know: open Gramwright from the file's own menu, then reload.`;
 
 /** Why a sheet shows no dough. */
-function* troubleOf(name: string): Steps<{ trouble?: string }> {
+function* faultOf(name: string): Steps<{ fault?: string }> {
   const [seen] = (yield* look({ sheet: name })).sheets;
   const sheet = seen === undefined ? null : seenAs(seen);
   if (sheet === null) return {};
@@ -51,8 +51,8 @@ function* troubleOf(name: string): Steps<{ trouble?: string }> {
     checkFormulaSheet(sheet);
     return {};
   } catch (error) {
-    if (!(error instanceof CellError)) throw error;
-    return { trouble: told.includes(NO_NAME) ? `${error.message} ${UNKNOWN}` : error.message };
+    if (!(error instanceof Refusal)) throw error;
+    return { fault: told.includes(NO_NAME) ? `${error.message} ${UNKNOWN}` : error.message };
   }
 }
 

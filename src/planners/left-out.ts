@@ -6,9 +6,9 @@ export function leftOut({
   dough,
   pieces,
   ingredients,
-  trouble,
+  fault,
 }: Omit<FormulaSummary, "title" | "mixes" | "unit" | "sizes">): string | null {
-  if (trouble !== undefined) return `“${sheet}” is left out. ${trouble}`;
+  if (fault !== undefined) return `“${sheet}” is left out. ${fault}`;
   if (ingredients.length === 0 || dough === null)
     return `“${sheet}” is left out: it shows no weights. Type on it how much to make, and its percentages.`;
   if (pieces === null || pieces <= 0)

@@ -1,6 +1,6 @@
 // Brings into the ingredient sheet what formula sheets use and it lacks: a row for each, or another name of a row that is there.
 
-import { CellError, refuse } from "../../shared/base/refusal.ts";
+import { Refusal, refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import { plainName } from "../../shared/formula/uses.ts";
 import { KIND_WORDS } from "../../shared/larder/kind-words.ts";
@@ -63,7 +63,7 @@ function rowFor(name: string, larder: Larder, notes: string[]): string | null | 
     const found = findIngredient(larder, name);
     return found === undefined || found.row === null ? undefined : found.name;
   } catch (error) {
-    if (!(error instanceof CellError)) throw error;
+    if (!(error instanceof Refusal)) throw error;
     notes.push(
       `${quote(name)} may be several of your ingredients: enter it under “Also called” in the one that is meant.`,
     );

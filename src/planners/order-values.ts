@@ -1,9 +1,9 @@
 // What is typed for a formula sheet, as its cells take it: one amount, and percentages alone.
 
-import { refuse } from "../../shared/base/refusal.ts";
+import { isFault, refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import { weight } from "../../shared/base/units.ts";
-import { isProblem, type Reader } from "../../shared/cells/cell.ts";
+import type { Reader } from "../../shared/cells/cell.ts";
 import { fillIn } from "../../shared/formula/fill-in.ts";
 import type { AmountOf } from "../../shared/formula/formula.ts";
 import { percent } from "../../shared/formula/percents.ts";
@@ -49,8 +49,8 @@ function withPercentages(model: SheetModel, values: Values): Values {
       const cell = cells[row] ?? null;
       if (cell === null) return null;
       const answer = reader.read(cell);
-      return isProblem(answer)
-        ? refuse(`${what} of ${quote(String(names[row] ?? `row ${row + 1}`))} ${answer.problem}.`)
+      return isFault(answer)
+        ? refuse(`${what} of ${quote(String(names[row] ?? `row ${row + 1}`))} ${answer.says}.`)
         : answer;
     });
   const rows = read({ hint: { of: "any" }, read: (cell) => cell }, weights, "The weight").map((cell, row) =>

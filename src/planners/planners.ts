@@ -1,6 +1,6 @@
 // The questions that the bench answers itself: it asks the add-on what is there, works out what to build, and has it written.
 
-import { CellError } from "../../shared/base/refusal.ts";
+import { Refusal } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import { readOrder } from "../../shared/protocol/order.ts";
 import type { PlannedQuestion } from "../../shared/protocol/planned-questions.ts";
@@ -95,7 +95,8 @@ function* buildPrices(order: ReturnType<typeof readOrder>, title: string): Steps
     return withNotes(yield* make(pricePlan(order, larder, sizesIn(rows)), title), list.note);
   } catch (error) {
     const because = error instanceof Error ? error.message : String(error);
-    throw new CellError([{ says: `${because} The sheet ${quote(list.sheet)}, which it reads, is built and stays.` }]);
+    const says = `${because} The sheet ${quote(list.sheet)}, which it reads, is built and stays.`;
+    throw new Refusal([{ ...(error instanceof Refusal && error.faults[0]), says }]);
   }
 }
 
@@ -141,5 +142,5 @@ const UNDONE: { readonly [Q in PlannedQuestion]: string } = {
 /** What a person reads when a planned question fails; what was being built has been removed by then. */
 export function undone(question: PlannedQuestion, error: unknown): string {
   const message = error instanceof Error ? error.message : String(error);
-  return error instanceof CellError ? message : `${UNDONE[question]}: ${message}`;
+  return error instanceof Refusal ? message : `${UNDONE[question]}: ${message}`;
 }

@@ -1,8 +1,8 @@
 // The notes beside a formula's rows as BAKE_REVIEW says them, and how much each matters; worked out from the sheet's own cells.
 
-import { CellError } from "../../shared/base/refusal.ts";
+import { isFault, Refusal } from "../../shared/base/refusal.ts";
 import type { Weight } from "../../shared/base/units.ts";
-import { isProblem, type Reader, text } from "../../shared/cells/cell.ts";
+import { type Reader, text } from "../../shared/cells/cell.ts";
 import { isBlank } from "../../shared/cells/hint.ts";
 import { someWeight } from "../../shared/cells/readers.ts";
 import { percent } from "../../shared/formula/percents.ts";
@@ -20,12 +20,12 @@ export type NotedCell = {
   readonly matters: number;
 };
 
-/** `trouble` says why there are no notes; "" where there are. `table` are the cells of the workbook's own ingredient sheet. */
+/** `fault` says why there are no notes; "" where there are. `table` are the cells of the workbook's own ingredient sheet. */
 export function sheetNotes(
   sheet: FormulaSheet,
   style: StyleName,
   table: readonly (readonly unknown[])[] | undefined,
-): { readonly said: readonly NotedCell[]; readonly trouble: string } {
+): { readonly said: readonly NotedCell[]; readonly fault: string } {
   const columns = columnsOf(sheet);
   const rows = sheet.zone(columns.share)?.rows ?? 0;
   // What such a row holds is not known, so that nothing is missed that may be in it.
@@ -35,7 +35,7 @@ export function sheetNotes(
     Array.from({ length: rows }, (_, row): T | null => {
       const raw = sheet.cell(open.has(row) ? typed : name, row);
       const cell = isBlank(raw) || raw === null ? null : reader.read(raw);
-      return isProblem(cell) ? null : (cell as T | null);
+      return isFault(cell) ? null : (cell as T | null);
     });
   const cells = {
     names: read(columns.name, leniently(text()), "ingredient"),
@@ -49,11 +49,11 @@ export function sheetNotes(
     const told = said.filter(({ row }) => !open.has(row));
     return {
       said: told.map((one) => ({ ...placeOf(sheet, one, rows), says: one.says, matters: one.matters })),
-      trouble: "",
+      fault: "",
     };
   } catch (error) {
-    if (!(error instanceof CellError)) throw error;
-    return { said: [], trouble: error.message };
+    if (!(error instanceof Refusal)) throw error;
+    return { said: [], fault: error.message };
   }
 }
 

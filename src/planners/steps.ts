@@ -1,6 +1,6 @@
 // What a planner asks of the add-on, step by step. A planner is a generator, so that the page waits between its steps and a test does not.
 
-import { CellError } from "../../shared/base/refusal.ts";
+import { Refusal } from "../../shared/base/refusal.ts";
 import type { StartIngredient } from "../../shared/larder/start-ingredients.ts";
 import { type Calculated, type Call, readCalculated } from "../../shared/protocol/calculate.ts";
 import { readIngredientsAnswer } from "../../shared/protocol/ingredients.ts";
@@ -29,7 +29,7 @@ export type Step = Readonly<Record<string, unknown>> & {
     | "lots";
   readonly [NAMES]?: Layout["names"];
 };
-/** Yields steps, takes their answers as they arrived or throws what the add-on refused, ends with its own answer; refuses with a CellError. */
+/** Yields steps, takes their answers as they arrived or throws what the add-on refused, ends with its own answer; refuses with a Refusal. */
 export type Steps<T> = Generator<Step, T, unknown>;
 
 export function* look(asked: LookAsk): Steps<Snapshot> {
@@ -58,5 +58,8 @@ export function* ingredients(): Steps<readonly StartIngredient[]> {
 }
 
 /** What the add-on refused, or what failed in it, for the steps to throw. */
-export const refusalError = (message: string, because?: string): Error =>
-  because === undefined ? new CellError([{ says: message }]) : new Error(because);
+export const refusalError = ({ message, because, reason }: Refused): Error =>
+  because === undefined
+    ? new Refusal([{ says: message, ...(reason === undefined ? {} : { reason }) }])
+    : new Error(because);
+type Refused = { readonly message: string; readonly because?: string; readonly reason?: string };

@@ -1,7 +1,7 @@
 // Takes the changes of the panel Adjust: into the sheet as a new version, or into a new formula sheet beside it.
 import { TABLE_NAMES, TABLES } from "../../shared/adjust/content.ts";
 import { contentOf } from "../../shared/adjust/from-content.ts";
-import { isProblem } from "../../shared/cells/cell.ts";
+import { isFault } from "../../shared/base/refusal.ts";
 import { MINUTES_A_DAY, readTime } from "../../shared/cells/clock.ts";
 import type { TakeChangesAnswer } from "../../shared/protocol/adjust.ts";
 import { inputNames } from "../../shared/protocol/order.ts";
@@ -64,7 +64,7 @@ function typedIn({ sheet, has, rows, seen }: SheetContent): Values {
     const cell = seen.values[row]?.[column] ?? null;
     if (typeof cell === "number" || (typeof cell === "string" && cell !== "")) return cell;
     const time = cell === null ? readTime(seen.shown?.[row]?.[column] ?? "") : null;
-    return time === null || isProblem(time) ? null : time / MINUTES_A_DAY;
+    return time === null || isFault(time) ? null : time / MINUTES_A_DAY;
   };
   return Object.fromEntries(
     [...inputNames(sheet.model)].filter(has).flatMap((name): [string, Value | Value[]][] => {

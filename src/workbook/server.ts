@@ -9,7 +9,7 @@ import type { Unwritable } from "./file/write-whole.ts";
 import { openWorkbook } from "./host.ts";
 import { fileFor, TYPES } from "./http/files.ts";
 import { bareRefusal, headersFor, newNonce, PLAIN, pagePolicy, SIDEBAR_POLICY } from "./http/headers.ts";
-import { jsonOf, mustBeOwn, pathOf, Refusal } from "./http/requests.ts";
+import { HttpError, jsonOf, mustBeOwn, pathOf } from "./http/requests.ts";
 import type { Keeper } from "./keep.ts";
 import { withShim } from "./page/home.ts";
 import { toXlsx } from "./xlsx/xlsx.ts";
@@ -96,7 +96,7 @@ function send({ status, headers, body }: Answer, request: IncomingMessage, respo
 /** The sentence of a refusal; what else failed may name folders of this computer, and is told on its own screen alone. */
 function asRefusal(error: Error): Answer {
   const refused = (status: number, says: string) => ({ status, headers: headersFor(PLAIN), body: says });
-  if (error instanceof Refusal) return refused(error.status, error.message);
+  if (error instanceof HttpError) return refused(error.status, error.message);
   if ((error as { isUnwritable?: boolean }).isUnwritable === true)
     return refused((error as Unwritable).code === "ENOSPC" ? 507 : 500, error.message);
   console.error(error);
@@ -119,17 +119,17 @@ async function answer(how: How, request: IncomingMessage): Promise<Answer> {
   const path = pathOf(request);
   const { method } = request;
   if (path === "/save") {
-    if (method !== "POST") throw new Refusal(405, "Save by POST.");
+    if (method !== "POST") throw new HttpError(405, "Save by POST.");
     return asXlsx(how, await jsonOf(request));
   }
   if (path === "/workbook" && method === "POST") return saved(how, request);
-  if (method !== "GET" && method !== "HEAD") throw new Refusal(405, "Only reading is possible here.");
+  if (method !== "GET" && method !== "HEAD") throw new HttpError(405, "Only reading is possible here.");
   return readable(how, path);
 }
 
 async function asXlsx({ root }: How, sent: unknown): Promise<Answer> {
   const data = asWorkbook(sent);
-  if (data === undefined) throw new Refusal(400, "What was sent is no workbook.");
+  if (data === undefined) throw new HttpError(400, "What was sent is no workbook.");
   const codeJs = await readFile(join(root, "dist", "Code.js"), "utf8");
   const made = given(XLSX, await toXlsx(engineOf(codeJs, data)));
   made.headers["content-disposition"] = 'attachment; filename="tern-quay-bakehouse.xlsx"';
@@ -141,17 +141,17 @@ function engineOf(codeJs: string, data: WorkbookData): Engine {
   try {
     return openWorkbook({ codeJs, sidebarHtml: "", data }).engine;
   } catch {
-    throw new Refusal(400, "What was sent is no workbook that can be opened.");
+    throw new HttpError(400, "What was sent is no workbook that can be opened.");
   }
 }
 
 async function saved({ keeper }: How, request: IncomingMessage): Promise<Answer> {
-  if (keeper === undefined) throw new Refusal(404, "Nothing is kept here.");
+  if (keeper === undefined) throw new HttpError(404, "Nothing is kept here.");
   const known = request.headers["x-revision"];
-  if (typeof known !== "string") throw new Refusal(400, "The revision that the workbook follows is missing.");
+  if (typeof known !== "string") throw new HttpError(400, "The revision that the workbook follows is missing.");
   const result = keeper.save(await jsonOf(request), known);
-  if ("stale" in result) throw new Refusal(409, result.stale);
-  if ("unreadable" in result) throw new Refusal(400, result.unreadable);
+  if ("stale" in result) throw new HttpError(409, result.stale);
+  if ("unreadable" in result) throw new HttpError(400, result.unreadable);
   return json(result);
 }
 
@@ -170,7 +170,7 @@ async function readable({ root, pageJs, keeper }: How, path: string): Promise<An
   }
   const file = fileFor(path);
   const content = file === undefined ? undefined : await ifThere(join(root, file));
-  if (content === undefined) throw new Refusal(404, "There is nothing at this address.");
+  if (content === undefined) throw new HttpError(404, "There is nothing at this address.");
   return given(TYPES[extname(path)] ?? "application/octet-stream", content);
 }
 

@@ -1,6 +1,6 @@
 // A formula written at the cursor by the bench's question, in the local workbook.
 import { describe, expect, test } from "vitest";
-import { isProblem } from "../../shared/cells/cell.ts";
+import { isFault } from "../../shared/base/refusal.ts";
 import { entryFormula, readEntry } from "../../shared/cells/entry.ts";
 import { openWorkbook } from "../../src/workbook/host.ts";
 import { activate } from "../../src/workbook/service/range.ts";
@@ -46,10 +46,10 @@ describe("what is typed into a field becomes text of a formula", () => {
     ["{IMPORTXML(1)}", '{"IMPORTXML(1)"}'],
   ])("%s", (typed, formula) => {
     const entry = readEntry(typed);
-    expect(isProblem(entry) ? entry.problem : entry.formula).toBe(formula);
+    expect(isFault(entry) ? entry.says : entry.formula).toBe(formula);
   });
   test.each(["1,250", "12.", "1.2.3", "{1; 1,250}", "{ }"])("%s is refused", (typed) => {
-    expect(isProblem(readEntry(typed))).toBe(true);
+    expect(isFault(readEntry(typed))).toBe(true);
   });
   test("arguments left out at the end are left out", () => {
     expect(entryFormula("BAKE_MIXES", ["1", "", "2", ""])).toBe("=BAKE_MIXES(1; ; 2)");

@@ -119,7 +119,7 @@ describe("menu, sidebar and permissions", () => {
   });
 
   test("20. several accounts in one browser: the bench asks on loading, and a refusal says what to do (alexwforsythe/code-blocks #53, #167; Synthoid/ExportSheetData #116; enuchi/React-Google-Apps-Script #46)", () => {
-    // What the page shows and when is in sidebar-troubles.test.ts; here: the sentences for a refusal and for silence.
+    // What the page shows and when is in sidebar-faults.test.ts; here: the sentences for a refusal and for silence.
     for (const message of [
       "PERMISSION_DENIED",
       "You do not have permission to call openBench",

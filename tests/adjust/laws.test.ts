@@ -21,7 +21,7 @@ import { partOf } from "../../shared/adjust/parts.ts";
 import { offersFor } from "../../shared/adjust/swap.ts";
 import { SWAPS } from "../../shared/adjust/swaps.ts";
 import { effectiveHydration } from "../../shared/adjust/water.ts";
-import { CellError } from "../../shared/base/refusal.ts";
+import { Refusal } from "../../shared/base/refusal.ts";
 import type { Kept } from "../../shared/enrichment/enrichment.ts";
 import { builtInNamed } from "../../shared/larder/built-in-larder.ts";
 import { NO_LARDER } from "../../shared/larder/larder.ts";
@@ -109,7 +109,7 @@ function changedBy(formula: Formula, wish: Wish): Changed | null {
   try {
     return applyWish(formula, wish, NO_LARDER);
   } catch (error) {
-    if (!(error instanceof CellError)) throw error;
+    if (!(error instanceof Refusal)) throw error;
     expect(error.message, JSON.stringify(wish)).toMatch(/^[A-Z0-9].*[.?]$/s);
     expect(error.message).not.toMatch(/NaN|undefined|Infinity|_/);
     return null;

@@ -3,7 +3,7 @@ import { expect } from "vitest";
 import { applyWish, type Wish } from "../../shared/adjust/changes.ts";
 import { kindOf } from "../../shared/adjust/edit.ts";
 import { baseOf, type Formula, type Row } from "../../shared/adjust/formula.ts";
-import { CellError, type Fault } from "../../shared/base/refusal.ts";
+import { type Fault, Refusal } from "../../shared/base/refusal.ts";
 import { type Larder, larder, NO_LARDER } from "../../shared/larder/larder.ts";
 
 /** Name, type, and weight or percentage in any unit. */
@@ -37,7 +37,7 @@ export function formulaOf(lines: readonly Line[], more: Partial<Formula> = {}): 
 export function larderOf(...table: readonly (readonly unknown[])[]): Larder {
   const faults: Fault[] = [];
   const read = larder(true).decode(table, "larder", faults);
-  if (faults.length > 0) throw new CellError(faults);
+  if (faults.length > 0) throw new Refusal(faults);
   return read;
 }
 
@@ -58,7 +58,7 @@ export const refusalOf = (work: () => unknown): string => {
   try {
     work();
   } catch (error) {
-    if (error instanceof CellError) return error.message;
+    if (error instanceof Refusal) return error.message;
     throw error;
   }
   return expect.fail("nothing was refused") as never;

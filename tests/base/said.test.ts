@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { CellError, fault, refuse, refuseAll, refuseUnread } from "../../shared/base/refusal.ts";
+import { fault, isFault, Refusal, refuse, refuseAll, refuseUnread } from "../../shared/base/refusal.ts";
 import { oneOf, quote, rowsNamed, showNumber, shownShare, shownWeight } from "../../shared/base/show.ts";
 import * as units from "../../shared/base/units.ts";
-import { isProblem, type Reader } from "../../shared/cells/cell.ts";
+import type { Reader } from "../../shared/cells/cell.ts";
 import * as readers from "../../shared/cells/readers.ts";
 
 // How numbers, texts and faults stand in a sentence, the bounds that arguments share, and units. All worked out by hand.
@@ -66,7 +66,7 @@ describe("a refusal", () => {
     try {
       refused();
     } catch (error) {
-      if (error instanceof CellError) return error.message;
+      if (error instanceof Refusal) return error.message;
     }
     return "not refused";
   };
@@ -79,7 +79,7 @@ describe("a refusal", () => {
     expect(message(() => refuseUnread("A question"))).toBe(
       "A question could not be read. Close Gramwright and open it again.",
     );
-    expect(new CellError([fault("is blank", "weights")], "BAKE_SOME").message).toBe("BAKE_SOME: weights is blank.");
+    expect(new Refusal([fault("is blank", "weights")], "BAKE_SOME").message).toBe("BAKE_SOME: weights is blank.");
     expect(message(() => refuseAll([]))).toBe("not refused");
   });
   test("a fault has what it was given and nothing else", () => {
@@ -116,33 +116,33 @@ describe("readers that arguments share", () => {
   ])("%s", (what, reader, least, most, below) => {
     const { read } = reader();
     expect([least, most].map(read)).toEqual([least, most]);
-    expect([below, most * 1.01].map((one) => isProblem(read(one)))).toEqual([true, true]);
-    expect(read("x")).toEqual({ problem: `is "x", which is not a number; enter ${what}` });
+    expect([below, most * 1.01].map((one) => isFault(read(one)))).toEqual([true, true]);
+    expect(read("x")).toEqual({ says: `is "x", which is not a number; enter ${what}` });
   });
   test("shares are read with their sign; the example is one that fits", () => {
-    const tried = (reader: Reader<number>) => [0.04, "4%", 0, 0.06].map((one) => isProblem(reader.read(one)));
+    const tried = (reader: Reader<number>) => [0.04, "4%", 0, 0.06].map((one) => isFault(reader.read(one)));
     expect(tried(readers.share(0.05))).toEqual([false, false, false, true]);
     expect(tried(readers.share(0.05, 0.01))).toEqual([false, false, true, true]);
     expect(tried(readers.shareAboveZero(0.05))).toEqual([false, false, true, true]);
     const write = (reader: Reader<number>) => reader.read("x");
     expect(write(readers.share(0.05))).toEqual({
-      problem: 'is "x", which is not a number; enter a share such as 5% (0.05)',
+      says: 'is "x", which is not a number; enter a share such as 5% (0.05)',
     });
     expect(write(readers.share(0.04))).toEqual({
-      problem: 'is "x", which is not a number; enter a share such as 1% (0.01)',
+      says: 'is "x", which is not a number; enter a share such as 1% (0.01)',
     });
     expect(write(readers.shareAboveZero(1))).toEqual({
-      problem: 'is "x", which is not a number; enter a share such as 85% (0.85)',
+      says: 'is "x", which is not a number; enter a share such as 85% (0.85)',
     });
     expect(readers.hydration().read("65%")).toBe(0.65);
   });
   test("a count in thousands is not read as one with decimals", () => {
     expect(readers.count().read("1,250")).toEqual({
-      problem: 'is "1,250", which could be 1250 or 1.25; enter the one you mean',
+      says: 'is "1,250", which could be 1250 or 1.25; enter the one you mean',
     });
     expect(readers.count().read("1,25")).toBe(1.25);
     expect(readers.count("loaves such as 4").read("x")).toEqual({
-      problem: 'is "x", which is not a number; enter loaves such as 4',
+      says: 'is "x", which is not a number; enter loaves such as 4',
     });
   });
 });

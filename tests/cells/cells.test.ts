@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import type { Fault } from "../../shared/base/refusal.ts";
-import { isProblem, number, type Reader, text, word } from "../../shared/cells/cell.ts";
+import { type Fault, isFault } from "../../shared/base/refusal.ts";
+import { number, type Reader, text, word } from "../../shared/cells/cell.ts";
 import {
   cell,
   column,
@@ -19,7 +19,7 @@ import { down } from "../functions/support.ts";
 
 const said = <T>(reader: Reader<T>, raw: unknown) => {
   const read = reader.read(raw);
-  return isProblem(read) ? read.problem : read;
+  return isFault(read) ? read.says : read;
 };
 
 describe("blank", () => {
@@ -28,8 +28,8 @@ describe("blank", () => {
 });
 
 test("what was read may be anything, and is a problem only where one is told", () => {
-  expect([null, undefined, "problem", 0, {}].some(isProblem)).toBe(false);
-  expect(isProblem({ problem: "is blank" })).toBe(true);
+  expect([null, undefined, "problem", 0, {}].some(isFault)).toBe(false);
+  expect(isFault({ says: "is blank" })).toBe(true);
 });
 
 describe("a cell where a word is wanted", () => {

@@ -1,7 +1,7 @@
 // Texts that somebody might type or paste to do harm.
 
 import { expect } from "vitest";
-import { CellError } from "../../shared/base/refusal.ts";
+import { Refusal } from "../../shared/base/refusal.ts";
 import { call } from "../../src/functions/call.ts";
 import { FUNCTIONS } from "../../src/functions/index.ts";
 
@@ -46,7 +46,7 @@ export function answerOrSentence(name: string, args: readonly unknown[]): unknow
   try {
     return call(made, args);
   } catch (error) {
-    if (!(error instanceof CellError)) throw error;
+    if (!(error instanceof Refusal)) throw error;
     expect(error.message.startsWith(`${name}: `)).toBe(true);
     expect(error.message.length, error.message.slice(0, 300)).toBeLessThan(2000);
     return "";

@@ -1,7 +1,7 @@
 // Cells of 50 000 letters, in every argument and in every cell of its range: refused or read at a glance.
 
 import { expect, test } from "vitest";
-import { CellError } from "../../shared/base/refusal.ts";
+import { Refusal } from "../../shared/base/refusal.ts";
 import { COLUMNS } from "../../shared/larder/ingredient.ts";
 import { call } from "../../src/functions/call.ts";
 import { FUNCTIONS } from "../../src/functions/index.ts";
@@ -82,7 +82,7 @@ test(`no call takes ${LIMIT} times as long as a loop of ten million turns`, () =
             try {
               call(made, args);
             } catch (error) {
-              if (!(error instanceof CellError)) throw error;
+              if (!(error instanceof Refusal)) throw error;
               expect(error.message.length).toBeLessThan(2000);
             }
           });

@@ -1,4 +1,4 @@
-import { CellError } from "../../shared/base/refusal.ts";
+import { Refusal } from "../../shared/base/refusal.ts";
 import { number } from "../../shared/cells/cell.ts";
 import { call } from "../../src/functions/call.ts";
 import type { SheetFunction } from "../../src/functions/define.ts";
@@ -20,7 +20,7 @@ export const refused = (one: SheetFunction, ...raw: unknown[]) => {
   try {
     return `answered ${JSON.stringify(call(one, raw))}`;
   } catch (error) {
-    if (error instanceof CellError) return error.message;
+    if (error instanceof Refusal) return error.message;
     throw error;
   }
 };

@@ -1,12 +1,13 @@
 import { describe, expect, test } from "vitest";
-import { isProblem, number } from "../../shared/cells/cell.ts";
+import { isFault } from "../../shared/base/refusal.ts";
+import { number } from "../../shared/cells/cell.ts";
 import { type NumberStyle, readNumber } from "../../shared/cells/number.ts";
 
 // Numbers that were typed as text: read when they can mean one thing only.
 
 const read = (text: string, style?: NumberStyle) => {
   const one = readNumber(text, style);
-  return "problem" in one ? one.problem : one.value;
+  return "says" in one ? one.says : one.value;
 };
 
 describe("what a person types for a number", () => {
@@ -137,7 +138,7 @@ describe("a cell where a number is wanted", () => {
   const weight = number("a weight such as 350", { min: 0, max: 1000 });
   const said = (raw: unknown, reader = weight) => {
     const one = reader.read(raw);
-    return isProblem(one) ? one.problem : one;
+    return isFault(one) ? one.says : one;
   };
 
   test.each([

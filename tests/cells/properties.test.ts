@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { CellError } from "../../shared/base/refusal.ts";
+import { Refusal } from "../../shared/base/refusal.ts";
 import type { Decoder } from "../../shared/cells/decoder.ts";
 import type { Hint } from "../../shared/cells/hint.ts";
 import { KIND_WORDS } from "../../shared/larder/kind-words.ts";
@@ -19,7 +19,7 @@ const NO_CELLS: readonly unknown[] = [
   [[Object.create(null)], [1]],
   Object.assign(Object.create(null), { length: 2, 0: 1, 1: 2 }),
   { toString: null, valueOf: null },
-  { problem: "made up" },
+  { says: "made up" },
   { unread: "made up" },
   { value: 1, marked: true },
   { word: "flour", flour: 1, water: 0 },
@@ -181,7 +181,7 @@ describe(`answers finitely in its shape or refuses with a sentence (seed ${SEED}
           if (!isAnswer(answer, made)) throw new Error(`answered ${fc.stringify(answer)}`);
           answered += 1;
         } catch (error) {
-          if (!(error instanceof CellError)) throw error;
+          if (!(error instanceof Refusal)) throw error;
           expect(error.message.startsWith(`${made.name}: `)).toBe(true);
           expect(error.message).not.toMatch(/undefined|NaN|\[object|\d\.\d{7}/);
           expect(error.message.length).toBeLessThan(2000);

@@ -127,7 +127,7 @@ describe("times and durations as people type them", () => {
     expect(typeof read === "number" ? shownTime(read) : read).toBe(shown);
   });
   test.each(["24:00", "7:60", "13 pm", "0 am", "soon", "-1", ""])("%s is no time", (text) => {
-    expect(readTime(text)).toMatchObject({ problem: expect.stringContaining("no time of day") });
+    expect(readTime(text)).toMatchObject({ says: expect.stringContaining("no time of day") });
   });
   test.each([
     ["90", 90],
@@ -141,7 +141,7 @@ describe("times and durations as people type them", () => {
     ["2 1/2 h", 150],
   ])("%s is %s minutes", (text, expected) => expect(readDuration(text)).toBe(expected));
   test.each(["long", "-5", "1 y", "99999 h"])("%s is no duration", (text) => {
-    expect(readDuration(text)).toHaveProperty("problem");
+    expect(readDuration(text)).toHaveProperty("says");
   });
   test.each([
     [0, "0 min"],

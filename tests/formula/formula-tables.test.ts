@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { CellError } from "../../shared/base/refusal.ts";
+import { Refusal } from "../../shared/base/refusal.ts";
 import { run } from "../functions/support.ts";
 import { IS_LONG, seedOf, tries } from "../kit/scale.ts";
 import { BLANKS, HOWS, percentCell, type Row, type Table, tables, typedNumber, WAYS } from "./made-tables.ts";
@@ -28,7 +28,7 @@ function holds(name: string, args: readonly unknown[], ...columns: readonly (rea
     const answer = run(name, ...args);
     rows = (Array.isArray(answer) ? answer : [[answer]]) as unknown[][];
   } catch (error) {
-    expect(error).toBeInstanceOf(CellError);
+    expect(error).toBeInstanceOf(Refusal);
     countOf(name).refused++;
     return;
   }
@@ -113,7 +113,7 @@ function percentages(table: Table, typing: Typing): void {
     try {
       return run("BAKE_REVIEW", ...style, percents(way, added), "hearth");
     } catch (error) {
-      expect(error).toBeInstanceOf(CellError);
+      expect(error).toBeInstanceOf(Refusal);
       return null;
     }
   };
@@ -181,7 +181,7 @@ test("tables in every way of typing: each figure is right, or the call is refuse
       waters(table, typing);
       // A weight below zero is never counted.
       const negative = cellsOf(table, typing).weights.map((cells, at) => (at === 0 ? [-5] : cells));
-      expect(() => run("BAKE_TRUEPCT", negative)).toThrow(CellError);
+      expect(() => run("BAKE_TRUEPCT", negative)).toThrow(Refusal);
     }),
     { numRuns: tries(20), seed: seedOf(1720) },
   );

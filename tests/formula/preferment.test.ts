@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { CellError } from "../../shared/base/refusal.ts";
+import { Refusal } from "../../shared/base/refusal.ts";
 import { expectCells, refusal, run } from "../functions/support.ts";
 import { seedOf } from "../kit/scale.ts";
 
@@ -216,7 +216,7 @@ function answerOf<T>(ask: () => T): T | string {
   try {
     return ask();
   } catch (error) {
-    if (!(error instanceof CellError)) throw error;
+    if (!(error instanceof Refusal)) throw error;
     return error.message;
   }
 }

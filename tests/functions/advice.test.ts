@@ -1,7 +1,7 @@
 // What a refusal says to enter is entered to the letter, and then the answer must be right.
 
 import { describe, expect, test } from "vitest";
-import { CellError } from "../../shared/base/refusal.ts";
+import { Refusal } from "../../shared/base/refusal.ts";
 import { call } from "../../src/functions/call.ts";
 import type { SheetFunction } from "../../src/functions/define.ts";
 import { FUNCTIONS } from "../../src/functions/index.ts";
@@ -44,7 +44,7 @@ function says({ made }: Place, args: readonly unknown[]): string | undefined {
     call(made, args);
     return undefined;
   } catch (error) {
-    if (error instanceof CellError) return error.message;
+    if (error instanceof Refusal) return error.message;
     throw error;
   }
 }

@@ -2,7 +2,7 @@
 
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { CellError } from "../../shared/base/refusal.ts";
+import { Refusal } from "../../shared/base/refusal.ts";
 import { call } from "../../src/functions/call.ts";
 import { FUNCTIONS } from "../../src/functions/index.ts";
 
@@ -24,7 +24,7 @@ function saidBy(made: (typeof FUNCTIONS)[number]): string[] {
     try {
       said.push(JSON.stringify(call(made, args)));
     } catch (error) {
-      if (!(error instanceof CellError)) throw error;
+      if (!(error instanceof Refusal)) throw error;
       said.push(error.message);
     }
   };

@@ -1,5 +1,5 @@
 import { expect } from "vitest";
-import { CellError } from "../../shared/base/refusal.ts";
+import { Refusal } from "../../shared/base/refusal.ts";
 import type { Options, SheetModel } from "../../shared/sheet/model.ts";
 import { call } from "../../src/functions/call.ts";
 import type { Argument, SheetFunction } from "../../src/functions/define.ts";
@@ -23,8 +23,8 @@ export function refusal(name: string, ...args: unknown[]): string {
     const answer = run(name, ...args);
     throw new Error(`answered ${JSON.stringify(answer)}`);
   } catch (error) {
-    expect(error).toBeInstanceOf(CellError);
-    return (error as CellError).message;
+    expect(error).toBeInstanceOf(Refusal);
+    return (error as Refusal).message;
   }
 }
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { CellError } from "../../shared/base/refusal.ts";
+import { Refusal } from "../../shared/base/refusal.ts";
 import { KIND_WORDS } from "../../shared/larder/kind-words.ts";
 import { KIND_CHOICES, kind, kindsOf } from "../../shared/larder/kinds.ts";
 import { expectCells } from "../functions/support.ts";
@@ -8,7 +8,7 @@ import { expectCells } from "../functions/support.ts";
 
 const read = (raw: unknown) => {
   const cell = kind().read(raw);
-  if ("problem" in cell) throw new Error("a kind waits for its row");
+  if ("says" in cell) throw new Error("a kind waits for its row");
   return cell;
 };
 const told = (raw: unknown) => {
@@ -95,7 +95,7 @@ describe("a column of kinds beside amounts", () => {
     try {
       return kindsOf(amounts, cells, "kinds", names).map((one) => one?.word ?? null);
     } catch (error) {
-      if (error instanceof CellError) return error.message;
+      if (error instanceof Refusal) return error.message;
       throw error;
     }
   };

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { CellError, type Fault, refuseAll } from "../../shared/base/refusal.ts";
+import { type Fault, Refusal, refuseAll } from "../../shared/base/refusal.ts";
 import { findIngredient, type Larder, larder, requireIngredients } from "../../shared/larder/larder.ts";
 import { readMeasures } from "../../shared/larder/measures.ts";
 
@@ -15,8 +15,8 @@ function said(run: () => unknown): string {
   try {
     run();
   } catch (error) {
-    expect(error).toBeInstanceOf(CellError);
-    return (error as CellError).message;
+    expect(error).toBeInstanceOf(Refusal);
+    return (error as Refusal).message;
   }
   throw new Error("was not refused");
 }
@@ -165,8 +165,8 @@ describe("a shop's larder", () => {
 describe("a measures cell", () => {
   const read = (text: unknown) => {
     const measures = readMeasures(text);
-    return "problem" in measures
-      ? measures.problem
+    return "says" in measures
+      ? measures.says
       : Object.fromEntries([...measures].map(([k, v]) => [k, [v.least, v.most]]));
   };
   test.each([

@@ -7,13 +7,13 @@ const read = (...rows: string[][]) => pastedOrders(rows.map((row) => row.join("\
 
 describe("orders out of a pasted table", () => {
   test("a list with headings, in any order of its columns", () => {
-    const { orders, troubles } = read(
+    const { orders, faults } = read(
       ["Customer", "Product", "Size", "Pieces", "Day"],
       ["Café Mole", "Pier loaf", "large", "12", "Sat"],
       ["", "Ferry bun", "", "1 200", ""],
       ["", "Total", "", "1212", ""],
     );
-    expect(troubles).toEqual([]);
+    expect(faults).toEqual([]);
     expect(orders).toEqual([
       { product: "Pier loaf", size: "large", customer: "Café Mole", day: "2026-12-05", pieces: 12 },
       { product: "Ferry bun", size: "", customer: "", day: "2026-12-04", pieces: 1200 },
@@ -43,13 +43,13 @@ describe("orders out of a pasted table", () => {
       { product: "Pier loaf", size: "large", pieces: 12 },
       { product: "Rolls", size: "", pieces: 30 },
     ]);
-    expect(pastedOrders("", DAYS)).toEqual({ orders: [], troubles: [] });
+    expect(pastedOrders("", DAYS)).toEqual({ orders: [], faults: [] });
   });
 
   test("what is no number of pieces is said with its row", () => {
-    const { orders, troubles } = read(["Product", "Pieces"], ["Pier loaf", "a dozen"], ["Rolls", "2.5"]);
+    const { orders, faults } = read(["Product", "Pieces"], ["Pier loaf", "a dozen"], ["Rolls", "2.5"]);
     expect(orders).toEqual([]);
-    expect(troubles).toEqual([
+    expect(faults).toEqual([
       "Row 2, Pier loaf: “a dozen” is no number of pieces. Enter a whole number.",
       "Row 3, Rolls: “2.5” is no number of pieces. Enter a whole number.",
     ]);
@@ -68,7 +68,7 @@ describe("orders out of a pasted table", () => {
       () => ["Pier loaf"],
     );
     expect(known.orders).toEqual([order("Pier loaf", "large"), order("Rolls")]);
-    expect(known.troubles).toEqual([
+    expect(known.faults).toEqual([
       "There is no formula sheet “Peer loaf”. Perhaps “Pier loaf”?",
       "“Pier loaf” has the sizes “large”, “small”. Enter one of them.",
     ]);

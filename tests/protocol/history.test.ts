@@ -1,7 +1,7 @@
 // What a broken page or another program might ask of the formula history: a sentence, and nothing else.
 import { describe, expect, test } from "vitest";
 import { contentText, readContent } from "../../shared/adjust/content.ts";
-import { CellError } from "../../shared/base/refusal.ts";
+import { Refusal } from "../../shared/base/refusal.ts";
 import { readHistoryAnswer, readHistoryAsk, readReviseAnswer, readReviseAsk } from "../../shared/protocol/history.ts";
 
 const WHOLE = {
@@ -39,7 +39,7 @@ function mustRefuse(work: () => unknown): void {
   try {
     work();
   } catch (error) {
-    expect(error).toBeInstanceOf(CellError);
+    expect(error).toBeInstanceOf(Refusal);
     expect((error as Error).message).toMatch(/could not be read\. Close Gramwright and open it again\.$/);
   }
 }
@@ -57,15 +57,15 @@ describe("a change of a formula", () => {
     ["a row above the sheet", { writes: [{ row: -1, column: 0, cells: [[1]] }] }],
     ["a stamp of something else", { stamps: [{ row: 0, column: 0, is: "owner" }] }],
     ["a thousand rows", { inserts: [{ after: 0, many: 1000 }] }],
-  ])("%s", (_says, part) => expect(() => readReviseAsk({ ...WHOLE, ...part })).toThrow(CellError));
+  ])("%s", (_says, part) => expect(() => readReviseAsk({ ...WHOLE, ...part })).toThrow(Refusal));
 
   test("answers of an add-on that is another version are refused", () => {
     for (const raw of HOSTILE) {
-      expect(() => readHistoryAnswer(raw)).toThrow(CellError);
-      expect(() => readReviseAnswer(raw)).toThrow(CellError);
+      expect(() => readHistoryAnswer(raw)).toThrow(Refusal);
+      expect(() => readReviseAnswer(raw)).toThrow(Refusal);
     }
     expect(readHistoryAsk({}).id).toBeNull();
-    expect(() => readHistoryAsk({ id: "7" })).toThrow(CellError);
+    expect(() => readHistoryAsk({ id: "7" })).toThrow(Refusal);
   });
 });
 

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { CellError } from "../../shared/base/refusal.ts";
+import { Refusal } from "../../shared/base/refusal.ts";
 import { readRecipeLine } from "../../shared/recipe/line.ts";
 import { tokensOf } from "../../shared/recipe/tokens.ts";
 import { run } from "../functions/support.ts";
@@ -64,8 +64,8 @@ describe("hostile text", () => {
           try {
             run("BAKE_GRAMS", ...args);
           } catch (error) {
-            expect(error).toBeInstanceOf(CellError);
-            expect((error as CellError).message.length).toBeLessThan(700);
+            expect(error).toBeInstanceOf(Refusal);
+            expect((error as Refusal).message.length).toBeLessThan(700);
           }
         }
       }),

@@ -5,7 +5,7 @@ import { parseIngredient } from "parse-ingredient";
 // @ts-expect-error the package has no types for its entry
 import unitMath from "unitmath";
 import { describe, expect, test } from "vitest";
-import { CellError } from "../../shared/base/refusal.ts";
+import { Refusal } from "../../shared/base/refusal.ts";
 import { gramsIn } from "../../shared/base/units.ts";
 import { CUP_SYSTEMS, type CupSystem, volumeOf } from "../../shared/base/volumes.ts";
 import { tokensOf } from "../../shared/recipe/tokens.ts";
@@ -19,7 +19,7 @@ const answerOf = (line: string): unknown => {
   try {
     return grams(line);
   } catch (error) {
-    if (!(error instanceof CellError)) throw error;
+    if (!(error instanceof Refusal)) throw error;
     return undefined;
   }
 };

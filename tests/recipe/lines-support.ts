@@ -1,7 +1,7 @@
 // The recipe lines of tests/data/recipe-lines.txt with the answers worked out there, and SR28's household measures beside them.
 
 import { readFileSync } from "node:fs";
-import { CellError } from "../../shared/base/refusal.ts";
+import { Refusal } from "../../shared/base/refusal.ts";
 import { run } from "../functions/support.ts";
 
 /** What a line weighs, "refused" where nobody can tell, "blank" where it names no amount. */
@@ -105,7 +105,7 @@ export function outcomeOf({ line, cups, answer }: RecipeLineCase): { readonly is
   try {
     cell = run("BAKE_GRAMS", line, "", cups);
   } catch (error) {
-    if (!(error instanceof CellError)) throw error;
+    if (!(error instanceof Refusal)) throw error;
     return {
       is: answer === "refused" || answer === "blank" ? "right" : "refused though readable",
       said: error.message,

@@ -186,9 +186,9 @@ describe.skipIf(skipWithoutChromium("adjusting in a browser"))("with the keyboar
     await typeInto("What do you want?", "salt");
     await pressOn("Salt to …");
     await typeInto("Salt wanted (% of flour)", "40");
-    expect(await bench.troubles()).toEqual(["Salt wanted (% of flour) is 40 %. Enter at most 10 %."]);
+    expect(await bench.faults()).toEqual(["Salt wanted (% of flour) is 40 %. Enter at most 10 %."]);
     await typeInto("Salt wanted (% of flour)", "1.8");
-    expect(await bench.troubles()).toEqual([]);
+    expect(await bench.faults()).toEqual([]);
     await pressOn("Add this change");
     await typeInto("What do you want?", "wetter");
     await pressOn("Hydration to …");

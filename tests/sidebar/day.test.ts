@@ -37,14 +37,14 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
     await open();
     await make().waitFor();
     await make().click();
-    expect(await bench.troubles()).toEqual(["Choose the day of these orders."]);
+    expect(await bench.faults()).toEqual(["Choose the day of these orders."]);
     await looked("error");
     await bench.page.clock.runFor(1000);
     await bench.field("Day").fill("2026-01-31");
     await bench.field("Hand-out").fill("100");
     await bench.field("Rolls").fill("2,5e");
     await make().click();
-    expect((await bench.troubles()).join(" ")).toMatch(/^The number of pieces is "2,5e"/);
+    expect((await bench.faults()).join(" ")).toMatch(/^The number of pieces is "2,5e"/);
     await bench.page.clock.runFor(1000);
     await bench.field("Rolls").fill("40 pieces");
     await make().dblclick();
@@ -67,7 +67,7 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
     expect(await bench.page.getByLabel("From", { exact: true }).inputValue()).toBe("2026-01-30T12:00");
     await bench.page.getByLabel("To", { exact: true }).fill("2026-01-30T11:00");
     await bench.page.getByRole("button", { name: "Build the weigh-up" }).click();
-    expect(await bench.troubles()).toEqual(["The shift ends before it begins. Enter a later end."]);
+    expect(await bench.faults()).toEqual(["The shift ends before it begins. Enter a later end."]);
     await bench.page.getByLabel("To", { exact: true }).fill("2026-01-31T12:00");
     await bench.page.clock.runFor(1000);
     await bench.page.getByRole("button", { name: "Build the weigh-up" }).click();
@@ -107,7 +107,7 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
     await on(2).getByLabel("Customer").fill("Café Mole");
     await bench.page.clock.runFor(1000);
     await make().click();
-    expect(await bench.troubles()).toEqual(["Choose the day of these orders.", "Choose the day of these orders."]);
+    expect(await bench.faults()).toEqual(["Choose the day of these orders.", "Choose the day of these orders."]);
     expect(await bench.focused()).toBe("Day");
     await on(1).getByLabel("Day").fill("2026-12-31");
     await on(2).getByLabel("Day").fill("2027-01-02");
@@ -123,7 +123,7 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
     await bench.page.getByText("Paste orders from a table").click();
     await bench.page.getByLabel("Copied cells").fill("Product\tThu\nHandout\t5");
     await make().click();
-    expect((await bench.troubles()).join(" ")).toBe("There is no formula sheet “Handout”. Perhaps “Hand-out”?");
+    expect((await bench.faults()).join(" ")).toBe("There is no formula sheet “Handout”. Perhaps “Hand-out”?");
     await bench.page.getByLabel("Copied cells").fill("Product\tHarbour inn\nHand-out\t5");
     // Another look keeps what is typed.
     await bench.page.getByRole("button", { name: "Refresh" }).click();
@@ -173,7 +173,7 @@ describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"
     const shown = () => results.locator(".pick:visible").allTextContents();
     expect((await shown()).length).toBeGreaterThan(100);
     await build.click();
-    expect(await bench.troubles()).toEqual(["Tick at least one ingredient. Rows of your own are typed on the sheet."]);
+    expect(await bench.faults()).toEqual(["Tick at least one ingredient. Rows of your own are typed on the sheet."]);
     expect(await bench.focused()).toBe("Find an ingredient");
     await bench.page.clock.runFor(1000);
     await search.fill("Rye");

@@ -7,7 +7,7 @@ import { sampleOf, templateOf } from "./samples.ts";
 const pan = templateOf("pan-loaf");
 const says = (draft: ReturnType<typeof sampleDraft>, model = pan) =>
   assess(draft, model)
-    .troubles.map(({ says }) => says)
+    .faults.map(({ says }) => says)
     .join(" ");
 
 describe("an amount without a unit", () => {

@@ -158,7 +158,7 @@ describe.skipIf(skip)("the Functions panel", () => {
     await openDough();
     await insert().click();
     expect(await bench.focused()).toBe("pieces");
-    expect((await bench.troubles())[0]).toMatch(/^Still blank: pieces\. How many/);
+    expect((await bench.faults())[0]).toMatch(/^Still blank: pieces\. How many/);
     await shot("error");
     await bench.checked("in error");
     await bench.wait(1000);

@@ -52,7 +52,7 @@ describe.skipIf(skip)("handing out a staff card", () => {
     expect((await bench.page.locator(".figures:visible").textContent())?.replace(/\s/g, " ")).toContain("Pieces 73");
     await bench.field("Made for").selectOption("pieces");
     await make().click();
-    expect(await bench.troubles()).toEqual(["Enter how many pieces you want."]);
+    expect(await bench.faults()).toEqual(["Enter how many pieces you want."]);
     expect(await bench.focused()).toBe("Pieces wanted");
     await looked("error");
     await bench.page.clock.runFor(1000);

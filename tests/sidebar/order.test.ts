@@ -7,8 +7,8 @@ import { empty, GRAMS, model, sampleDraft } from "./drafts.ts";
 
 describe("the order", () => {
   test("what is typed for the sample is the sample", () => {
-    const { order, troubles } = assess(sampleDraft(), model);
-    expect(troubles).toEqual([]);
+    const { order, faults } = assess(sampleDraft(), model);
+    expect(faults).toEqual([]);
     expect(order).toMatchObject({
       template: "pan-loaf",
       options: { ...GRAMS, parts: ["tin", "water", "steps", "cost", "label"] },
@@ -57,8 +57,8 @@ describe("the order", () => {
     const draft = sampleDraft();
     draft.choices.by = by;
     draft.fields[field] = text;
-    const { order, troubles } = assess(draft, model);
-    expect(troubles).toEqual([]);
+    const { order, faults } = assess(draft, model);
+    expect(faults).toEqual([]);
     expect(order.values).toMatchObject(sent);
     expect(order.values).not.toHaveProperty("size_pieces");
   });
@@ -82,8 +82,8 @@ describe("the order", () => {
         draft.rows.length,
         ...percents.map((percent, row) => ({ ingredient: `i${row}`, kind: kinds[row] ?? "", percent, weighed: "" })),
       );
-      const { order, troubles } = assess(draft, model);
-      expect(troubles).toEqual([]);
+      const { order, faults } = assess(draft, model);
+      expect(faults).toEqual([]);
       expect(order.values.percent).toEqual([1, 0.67, 0.02, 0.01]);
       expect(order.values.kind).toEqual(["flour", "water", "salt", "yeast"]);
     },

@@ -56,7 +56,7 @@ describe.skipIf(skipWithoutChromium("what a template has of its own, in a browse
     await bench.field("Ripe for the step").fill("Fold");
     await bench.field("Ready at").fill("25:00");
     await bench.field("Name of the formula").focus();
-    expect((await bench.troubles()).join(" ")).toMatch(
+    expect((await bench.faults()).join(" ")).toMatch(
       /"Fold", and nothing is called so; enter "Mix", .* no time of day/,
     );
     await bench.checked("own inputs in error");
@@ -81,9 +81,7 @@ describe.skipIf(skipWithoutChromium("what a template has of its own, in a browse
     await bench.field("Across cm, size 1").fill("30");
     await bench.field("Weight per area g/cm²").fill("");
     await bench.build().click();
-    expect((await bench.troubles()).join(" ")).toContain(
-      "Enter the weight per area, or weight and diameter of a round",
-    );
+    expect((await bench.faults()).join(" ")).toContain("Enter the weight per area, or weight and diameter of a round");
     await bench.field("or a round: its weight g").fill("270");
     await bench.field("and its diameter cm").fill("30");
     // 20 pieces as that one: 5400 g

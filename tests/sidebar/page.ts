@@ -65,7 +65,7 @@ export type BenchPage = {
   readonly field: (label: string) => Locator;
   readonly build: () => Locator;
   readonly status: () => Promise<string | null>;
-  readonly troubles: () => Promise<string[]>;
+  readonly faults: () => Promise<string[]>;
   /** The label of the field that has the focus. */
   readonly focused: () => Promise<string | undefined>;
   readonly wait: (ms: number) => Promise<void>;
@@ -141,7 +141,7 @@ export function benchPages(host?: (json: string) => string): BenchPage {
     field,
     build: () => page.getByRole("button", { name: "Build the sheet" }),
     status: () => page.locator("footer .status").textContent(),
-    troubles: () => page.locator(".trouble:visible").allTextContents(),
+    faults: () => page.locator("fault:visible").allTextContents(),
     focused: () =>
       page.evaluate(() => (document.activeElement as HTMLInputElement | null)?.labels?.[0]?.textContent?.trim()),
     wait,

@@ -46,8 +46,8 @@ describe("how much the sheet makes", () => {
     expect(values).toMatchObject({ by: "dough", dough_wanted: 835, percent: [1, 0.65, 0.02] });
   });
   test("pieces that nobody weighs are asked about", () => {
-    const { troubles } = order("Loaf\n500 g flour\n325 g water\n10 g salt", { pieces: "60" });
-    expect(troubles.map(({ says }) => says)).toEqual(["Enter the scaling weight of a piece."]);
+    const { faults } = order("Loaf\n500 g flour\n325 g water\n10 g salt", { pieces: "60" });
+    expect(faults.map(({ says }) => says)).toEqual(["Enter the scaling weight of a piece."]);
   });
   test("in ounces the sheet gets ounces", () => {
     const state = stateOf("Loaf\n2 lb flour\n1 lb 4 oz water");
@@ -151,19 +151,19 @@ describe("corrections", () => {
     const state = stateOf("Loaf\n500 g flour\n325 g water\n3 wise men");
     correctLine(state, "3 wise men", { is: "not an ingredient" });
     expect(describedNow(state).rows).toHaveLength(2);
-    expect(assess(state).troubles).toEqual([]);
+    expect(assess(state).faults).toEqual([]);
   });
   test("the unit is answered once for all", () => {
     const state = stateOf("Loaf\nFlour 1000\nWater 650\nSalt 20");
-    expect(assess(state).troubles.map(({ says }) => says)).toEqual(["Which unit are the numbers without a unit in?"]);
+    expect(assess(state).faults.map(({ says }) => says)).toEqual(["Which unit are the numbers without a unit in?"]);
     answerQuestion(state, "which unit", "kg");
-    const { troubles, dough, flour } = assess(state);
-    expect(troubles).toEqual([]);
+    const { faults, dough, flour } = assess(state);
+    expect(faults).toEqual([]);
     expect(dough).toBeCloseTo(1_670_000, 3);
     expect(flour).toBeCloseTo(1_000_000, 3);
   });
   test("an open question keeps the sheet from being built", () => {
-    expect(order("Loaf\n500 g flour\na handful of raisins").troubles).toHaveLength(1);
+    expect(order("Loaf\n500 g flour\na handful of raisins").faults).toHaveLength(1);
   });
 });
 

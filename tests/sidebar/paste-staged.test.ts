@@ -16,8 +16,8 @@ describe("staged formulas on their sheets", () => {
   test.each(STAGED)("$title", ({ text, title, template, flour, hydration, share, dough }) => {
     const state = emptyState();
     takeText(state, text);
-    const { order, troubles } = assess(state);
-    expect(troubles).toEqual([]);
+    const { order, faults } = assess(state);
+    expect(faults).toEqual([]);
     expect(order.template).toBe(template);
     expect(order.values.title).toBe(title);
     const sheet = book.build(order.template, order.values, order.options);

@@ -41,8 +41,8 @@ describe("the sheet computes what the bench said before", () => {
     ["without tin and with a levain", withLevain],
   ])("%s", async (_, draftOf) => {
     const draft = draftOf();
-    const { order, troubles, made, mixes, tin } = assess(draft, model);
-    expect(troubles).toEqual([]);
+    const { order, faults, made, mixes, tin } = assess(draft, model);
+    expect(faults).toEqual([]);
     const { value } = await buildSheet(order.values, { model, options: order.options });
     expect(value("dough")).toBeCloseTo(made?.dough ?? Number.NaN, 6);
     expect(Number(value("grams", 1)) / Number(value("share", 1))).toBeCloseTo(made?.flour ?? Number.NaN, 6);

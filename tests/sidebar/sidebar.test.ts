@@ -72,7 +72,7 @@ describe.skipIf(skip)("the bench at 300 px", () => {
     expect(await bench.focused()).toBe("Pieces, size 1");
     expect(await bench.page.locator(".lead").textContent()).toBe("5 things before it can be built:");
     expect(await bench.field("Pieces, size 1").getAttribute("aria-invalid")).toBe("true");
-    expect(await bench.troubles()).toEqual([
+    expect(await bench.faults()).toEqual([
       "Enter how many pieces you want. Enter what one piece weighs when it is sold.",
       "Enter the tin's inner length. Enter the tin's inner width. Enter the tin's inner depth.",
     ]);
@@ -80,7 +80,7 @@ describe.skipIf(skip)("the bench at 300 px", () => {
     await bench.page.getByRole("button", { name: "Enter the tin's inner length." }).click();
     expect(await bench.focused()).toBe("Length cm");
     await bench.fill();
-    await expect.poll(() => bench.troubles()).toEqual([]);
+    await expect.poll(() => bench.faults()).toEqual([]);
     expect(await bench.page.locator(".lead").textContent()).toBe("");
     expect(await bench.builds()).toEqual([]);
   });
@@ -88,13 +88,13 @@ describe.skipIf(skip)("the bench at 300 px", () => {
   test("says what it cannot read when the field is left, not before", async () => {
     await bench.open();
     await bench.field("Baked g, size 1").pressSequentially("7oo");
-    expect(await bench.troubles()).toEqual([]);
+    expect(await bench.faults()).toEqual([]);
     await bench.page.keyboard.press("Tab");
-    expect(await bench.page.locator(".trouble:visible").textContent()).toBe(
+    expect(await bench.page.locator("fault:visible").textContent()).toBe(
       'The weight of size 1 is "7oo", which is not a number; enter a weight such as 700.',
     );
     await bench.field("Baked g, size 1").fill("700");
-    expect(await bench.troubles()).toEqual([]);
+    expect(await bench.faults()).toEqual([]);
   });
 
   test("flours that make no 100 are told below the table", async () => {
@@ -102,9 +102,9 @@ describe.skipIf(skip)("the bench at 300 px", () => {
     await bench.fill();
     await bench.field("% flour, ingredient 1").fill("90");
     await bench.field("% flour, ingredient 2").focus();
-    expect(await bench.troubles()).toEqual([]);
+    expect(await bench.faults()).toEqual([]);
     await bench.field("Name of the formula").focus();
-    expect(await bench.page.locator(".trouble:visible").textContent()).toBe(
+    expect(await bench.page.locator("fault:visible").textContent()).toBe(
       "The percentages have flour rows that add up to 90; all flours together make 100 (or 100%).",
     );
     await bench.build().click();

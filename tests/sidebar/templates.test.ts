@@ -26,8 +26,8 @@ const FLOUR: Readonly<Record<string, number>> = {
 
 describe.each(TEMPLATES.map((model) => [model.name, model] as const))("%s in the panel New formula", (name, model) => {
   test("what is typed for its sample is its sample, every input of it", () => {
-    const { order, troubles } = assess(sampleOf(model), model);
-    expect(troubles).toEqual([]);
+    const { order, faults } = assess(sampleOf(model), model);
+    expect(faults).toEqual([]);
     const { version, change_1, dough_wanted, ...rest } = model.sample;
     const sent = { ...order.values };
     for (const [name, value] of Object.entries(rest)) expect(sent[name] ?? null, name).toEqual(value);
@@ -59,8 +59,8 @@ describe.each(TEMPLATES.map((model) => [model.name, model] as const))("%s in the
     const grams = assess(draft, model);
     const memory = new Map();
     changeUnits(draft, OUNCES, memory);
-    const { made, troubles } = assess(draft, model);
-    expect(troubles).toEqual([]);
+    const { made, faults } = assess(draft, model);
+    expect(faults).toEqual([]);
     // Sizes are shown in hundredths of an ounce or an inch.
     if (made !== null) expect((made.dough * 28.349523125) / (grams.made?.dough ?? 0)).toBeCloseTo(1, 2);
     changeUnits(draft, METRIC_UNITS, memory);
@@ -68,9 +68,9 @@ describe.each(TEMPLATES.map((model) => [model.name, model] as const))("%s in the
   });
 
   test("begins with its formula, and asks for nothing but amounts and a tin", () => {
-    const { troubles } = assess(startFrom(model), model);
-    const asked = troubles.map(({ at }) => at.replace(/\/\d+$/, "").replace(/_\d$/, ""));
-    expect(troubles.every(({ missing }) => missing)).toBe(true);
+    const { faults } = assess(startFrom(model), model);
+    const asked = faults.map(({ at }) => at.replace(/\/\d+$/, "").replace(/_\d$/, ""));
+    expect(faults.every(({ missing }) => missing)).toBe(true);
     expect([...new Set(asked)].filter((at) => !/^(?:size_|tins?$|tin_size)/.test(at))).toEqual([]);
   });
 });
@@ -117,7 +117,7 @@ describe("the built sheet computes what the bench said before", () => {
       })),
     );
     const own = assess(draft, model);
-    expect(own.troubles).toEqual([]);
+    expect(own.faults).toEqual([]);
     // 1000 + 650 + 20
     expect(own.made).toMatchObject({ dough: 1670, flour: 1000 });
     const built = await buildSheet(own.order.values, { model, options: { ...own.order.options, parts: [] } });
@@ -129,7 +129,7 @@ describe("the built sheet computes what the bench said before", () => {
     const again = await buildSheet(twice.order.values, { model, options: { ...twice.order.options, parts: [] } });
     expect(again.value("grams", 1)).toBeCloseTo(2000, 6);
     draft.rows[2] = { ingredient: "Salt", kind: "salt", percent: "3", weighed: "20" };
-    expect(assess(draft, model).troubles).toMatchObject([{ at: "weighed/2" }]);
+    expect(assess(draft, model).faults).toMatchObject([{ at: "weighed/2" }]);
     draft.weighed = false;
     expect(assess(draft, model).order.values).not.toHaveProperty("weighed");
   });
@@ -139,8 +139,8 @@ describe("the built sheet computes what the bench said before", () => {
     const draft = sampleOf(cookie);
     draft.choices.by = "trays";
     draft.fields.trays = "14";
-    const { order, made, troubles } = assess(draft, cookie);
-    expect(troubles).toEqual([]);
+    const { order, made, faults } = assess(draft, cookie);
+    expect(faults).toEqual([]);
     // 14 trays of 15 pieces of 60 ÷ 0.88 g, ÷ 0.98
     expect(made?.dough).toBeCloseTo((14 * 15 * 60) / 0.88 / 0.98, 6);
     const { value } = await buildSheet(order.values, {
@@ -153,12 +153,12 @@ describe("the built sheet computes what the bench said before", () => {
     typed.inputs.effective_wanted = "";
     const open = typed.rows[2];
     if (open !== undefined) open.percent = "";
-    expect(assess(typed, bun).troubles.map(({ says }) => says)).toEqual([
+    expect(assess(typed, bun).faults.map(({ says }) => says)).toEqual([
       "Enter the percentage of row 3, or the effective hydration wanted, from which it follows.",
     ]);
     const water = typed.rows[2];
     if (water !== undefined) water.percent = "30";
-    expect(assess(typed, bun)).toMatchObject({ troubles: [], isOpen: false });
+    expect(assess(typed, bun)).toMatchObject({ faults: [], isOpen: false });
   });
 });
 
@@ -186,7 +186,7 @@ describe("what cannot be, of a template's own inputs, is said", () => {
     const model = templateOf(name);
     const draft = sampleOf(model);
     draft.inputs[input] = text;
-    const said = assess(draft, model).troubles.filter(({ at }) => at === input);
+    const said = assess(draft, model).faults.filter(({ at }) => at === input);
     expect(said).toHaveLength(1);
     expect(said[0]?.says).toContain(sentence);
   });

@@ -105,7 +105,7 @@ describe.skipIf(skipWithoutChromium("the trial from recipe to staff card in a br
     await type("Name of the formula", "Quay rolls");
     await type("Pieces", "60");
     await click("Build the sheet");
-    expect(await bench.troubles()).toContain("Enter the scaling weight of a piece.");
+    expect(await bench.faults()).toContain("Enter the scaling weight of a piece.");
     await type("Scaling weight g", "70");
     await click("Build the sheet");
     await says(/Built “Quay rolls”/);
@@ -133,7 +133,7 @@ describe.skipIf(skipWithoutChromium("the trial from recipe to staff card in a br
     expect(await bench.field("Formula sheet").inputValue()).toBe("Quay rolls");
     await choose("Made for", "pieces");
     await click("Make the card");
-    expect(await bench.troubles()).toEqual([
+    expect(await bench.faults()).toEqual([
       "This formula sheet does not say how many pieces it makes. Type pieces and their weight on it and refresh, or choose mixes or dough.",
     ]);
     await bench.checked("no pieces");

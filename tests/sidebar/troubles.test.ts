@@ -5,19 +5,19 @@ import { assess } from "../../sidebar/new-formula/order.ts";
 import { startFrom } from "../../sidebar/new-formula/start.ts";
 import { empty, model, OUNCES } from "./drafts.ts";
 
-const says = (draft: Draft) => assess(draft, model).troubles.map(({ at, says }) => `${at}: ${says}`);
+const says = (draft: Draft) => assess(draft, model).faults.map(({ at, says }) => `${at}: ${says}`);
 
 describe("what is in the way is said", () => {
   test("of an empty panel", () => {
-    const { troubles } = assess(startFrom(model), model);
-    expect(troubles.map(({ at }) => at)).toEqual([
+    const { faults } = assess(startFrom(model), model);
+    expect(faults.map(({ at }) => at)).toEqual([
       "size_pieces/0",
       "size_weight/0",
       "tin_size_1",
       "tin_size_2",
       "tin_size_3",
     ]);
-    expect(troubles.every(({ missing }) => missing)).toBe(true);
+    expect(faults.every(({ missing }) => missing)).toBe(true);
   });
 
   test.each<[string, (draft: Draft) => void, string]>([
@@ -120,8 +120,8 @@ describe("what is in the way is said", () => {
     const draft = empty();
     draft.fields.mixer_limit = "10 kg";
     draft.fields.mixer_least = "9 kg";
-    const { mixes, troubles } = assess(draft, model);
-    expect(troubles).toEqual([]);
+    const { mixes, faults } = assess(draft, model);
+    expect(faults).toEqual([]);
     // 16 800 g in two mixes of 8 400 g
     expect(mixes).toEqual({
       note: "The dough is 16800: 2 equal mixes of 8400 would be below the least of 9000; 10000 or 18000 would fit.",

@@ -35,7 +35,7 @@ describe("numbers as people type them", () => {
     ["12,5", "is 12.5; enter a whole number such as 13"],
     ["2 1/2 tins", "is 2.5; enter a whole number such as 3"],
     ["0.2", "is 0.2; enter a whole number such as 1"],
-  ])("%s is no count", (text, problem) => expect(readQuantity(text, "count", GRAMS)).toEqual({ problem }));
+  ])("%s is no count", (text, problem) => expect(readQuantity(text, "count", GRAMS)).toEqual({ says: problem }));
 
   test.each([
     ["9x5x2.75", ["9", "5", "2.75"]],

@@ -51,8 +51,8 @@ describe("the shop's settings", () => {
       dough_target: "",
       minutes: "",
     });
-    const { order, troubles } = assess(draft, templateOf("hearth-loaf"));
-    expect(troubles.filter(({ missing }) => !missing)).toEqual([]);
+    const { order, faults } = assess(draft, templateOf("hearth-loaf"));
+    expect(faults.filter(({ missing }) => !missing)).toEqual([]);
     expect(order.values).toMatchObject({ mixer_limit: 20_000, handling_loss: 0.02, flour_temp: 21, tap_temp: 14 });
   });
 
@@ -84,8 +84,8 @@ describe("the shop's settings", () => {
     const { sheet } = keep(book, sampleDraft());
     const rows = book.values(sheet, "A1:A30").flat().map(String);
     book.type(sheet, `B${rows.indexOf("Flour temperature") + 1}`, "warm");
-    const { troubles } = assess(begun(book), model);
-    expect(troubles.find(({ at }) => at === "flour_temp")?.says).toContain('"warm"');
+    const { faults } = assess(begun(book), model);
+    expect(faults.find(({ at }) => at === "flour_temp")?.says).toContain('"warm"');
   });
 
   test("kept twice make a second sheet, which says that the first goes on", () => {

@@ -1,6 +1,6 @@
 // How a text is read, and what is read of one row.
 
-import { CellError } from "../../base/refusal.ts";
+import { Refusal } from "../../base/refusal.ts";
 import type { Grams } from "../../base/units.ts";
 import { type LineWeight, lineWeigher } from "../grams.ts";
 import type { UnitOfColumn } from "./columns.ts";
@@ -61,7 +61,7 @@ export const weigherOf = ({ cups, larder }: Kitchen): Reading["weigh"] => {
       return weigh(line, named);
     } catch (error) {
       // Two rows of the bakery's own table that may be meant, or one that cannot be read.
-      if (error instanceof CellError) return { is: "unclear", why: error.message };
+      if (error instanceof Refusal) return { is: "unclear", says: error.message };
       throw error;
     }
   };

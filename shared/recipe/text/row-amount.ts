@@ -3,7 +3,7 @@
 import { showNumber } from "../../base/show.ts";
 import { grams, gramsIn } from "../../base/units.ts";
 import { readNumber } from "../../cells/number.ts";
-import { type LineWeight, USED_BESIDES } from "../grams.ts";
+import type { LineWeight } from "../grams.ts";
 import { readRecipeLine } from "../line.ts";
 import type { UnitOfColumn } from "./columns.ts";
 import type { AmountOf } from "./described.ts";
@@ -74,7 +74,7 @@ export const gramsOf = (unit: UnitOfColumn): number =>
 function weighedAmount(weight: LineWeight, of: string | undefined, body: string): AmountRead {
   if (weight.is === "blank") return nothing([open("no amount", [])]);
   if (weight.is === "unclear")
-    return { ...nothing([open("unclear amount", [weight.why, body])]), amountOf: amountOf(of) };
+    return { ...nothing([open("unclear amount", [weight.says, body])]), amountOf: amountOf(of) };
   if (weight.unsure !== undefined)
     return { ...nothing([open("unclear amount", [weight.unsure, body])]), amountOf: amountOf(of) };
   if (!(weight.most > 0)) return nothing([open("no amount", [])]);
@@ -84,13 +84,7 @@ function weighedAmount(weight: LineWeight, of: string | undefined, body: string)
     amountOf: amountOf(of),
     grams: grams((weight.least + weight.most) / 2),
     bare: null,
-    remarks: [
-      ...(isRange ? [{ reason: "middle of a range" as const, says: range }] : []),
-      ...weight.remarks.map((says) => ({
-        reason: says === USED_BESIDES ? ("used besides" as const) : ("note" as const),
-        says,
-      })),
-    ],
+    remarks: [...(isRange ? [{ reason: "middle of a range" as const, says: range }] : []), ...weight.remarks],
     asks: [],
   };
 }
@@ -115,7 +109,7 @@ export function cellNumber(cell: string, style: NumberStyle): number | null {
   const read = readNumber(plain.replace(/\s*(?:k?g|gr|lbs?|oz|ml|l|%)\.?$/i, ""), {
     threeDecimals: style !== "unclear",
   });
-  return "problem" in read ? null : read.value;
+  return "says" in read ? null : read.value;
 }
 
 export function amountBeside(beside: Beside, named: Named, reading: Reading): AmountRead {
@@ -137,5 +131,5 @@ export function amountBeside(beside: Beside, named: Named, reading: Reading): Am
   // A column's unit goes for everything in it.
   return unit === ""
     ? bareAmount(number ?? 0, counted, stated)
-    : bareAmount(number ?? 0, { is: "blank", why: "" }, stated);
+    : bareAmount(number ?? 0, { is: "blank", says: "" }, stated);
 }

@@ -1,6 +1,6 @@
 // Rows that are preferments themselves: how much flour and water they hold.
 
-import { isProblem } from "../../cells/cell.ts";
+import { isFault } from "../../base/refusal.ts";
 import { type Kind, kind } from "../../larder/kinds.ts";
 import { prefermentIn } from "../kinds.ts";
 import type { Row } from "./described.ts";
@@ -11,7 +11,7 @@ function kindRead(type: string): Kind | null {
   const before = read.get(type);
   if (before !== undefined) return before;
   const cell = type === "" ? null : kind().read(type);
-  const known = cell === null || isProblem(cell) || "unread" in cell ? null : cell;
+  const known = cell === null || isFault(cell) || "unread" in cell ? null : cell;
   if (read.size < 200) read.set(type, known);
   return known;
 }

@@ -58,8 +58,8 @@ export const GRAMS = define({
       if (line === null) return null;
       const one = weigh(line, ingredients[row] ?? null);
       if (one.is === "blank") return null;
-      const problem = one.is === "unclear" ? one.why : one.unsure;
-      if (problem !== undefined) faults.push(fault(`is ${quote(line)}: ${problem}`, "lines", row + 1));
+      const says = one.is === "unclear" ? one.says : one.unsure;
+      if (says !== undefined) faults.push(fault(`is ${quote(line)}: ${says}`, "lines", row + 1));
       return one.is === "unclear" ? null : (one.least + one.most) / 2;
     });
     refuseAll(faults);

@@ -54,8 +54,9 @@ export const GRAMSPAN = define({
     return lines.map((line, row) => {
       if (line === null) return [null, null, null];
       const one = weigh(line, ingredients[row] ?? null);
-      if (one.is !== "weighed") return [null, null, sentence([one.why])];
-      const remarks = one.unsure === undefined ? one.remarks : [one.unsure, ...one.remarks];
+      if (one.is !== "weighed") return [null, null, sentence([one.says])];
+      const notes = one.remarks.map(({ says }) => says);
+      const remarks = one.unsure === undefined ? notes : [one.unsure, ...notes];
       return [one.least, one.most, sentence(remarks)];
     });
   },

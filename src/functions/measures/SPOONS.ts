@@ -1,4 +1,4 @@
-import { CellError, type Fault, fault, refuse, refuseAll } from "../../../shared/base/refusal.ts";
+import { type Fault, fault, Refusal, refuse, refuseAll } from "../../../shared/base/refusal.ts";
 import type { Grams } from "../../../shared/base/units.ts";
 import { CUP_SYSTEMS } from "../../../shared/base/volumes.ts";
 import { number, text, word } from "../../../shared/cells/cell.ts";
@@ -77,7 +77,7 @@ export const SPOONS = define({
       try {
         return inSpoons(weight, requireIngredient(larder, name), cups);
       } catch (error) {
-        if (!(error instanceof CellError)) throw error;
+        if (!(error instanceof Refusal)) throw error;
         const isOne = !Array.isArray(ingredient);
         faults.push(...error.faults.map((one) => (isOne ? one : { ...one, row: one.row ?? row + 1 })));
         return null;

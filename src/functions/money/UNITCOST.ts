@@ -1,7 +1,7 @@
-import { refuse } from "../../../shared/base/refusal.ts";
+import { isFault, refuse } from "../../../shared/base/refusal.ts";
 import { ratio, WEIGHT_UNITS } from "../../../shared/base/units.ts";
 import { CUP_SYSTEMS } from "../../../shared/base/volumes.ts";
-import { isProblem, text, word } from "../../../shared/cells/cell.ts";
+import { text, word } from "../../../shared/cells/cell.ts";
 import { cell, optional } from "../../../shared/cells/decoder.ts";
 import { priceCell, shareAboveZero } from "../../../shared/cells/readers.ts";
 import { larder } from "../../../shared/larder/larder.ts";
@@ -78,6 +78,6 @@ export const UNITCOST = define({
   ],
   compute: ({ price, pack, usable, ingredient, larder, unit, cups }) => {
     const weight = packWeight(pack, ingredient, larder, { unit, cups });
-    return isProblem(weight) ? refuse(weight.problem, "pack") : unitCost(price, weight, usable, unit ?? "g");
+    return isFault(weight) ? refuse(weight.says, "pack") : unitCost(price, weight, usable, unit ?? "g");
   },
 });

@@ -1,5 +1,5 @@
 /** Something that keeps the sheet from being built: where to mend it, and a sentence. */
-export type Trouble = {
+export type FieldFault = {
   /** The field: its name, or "column/row" counted from 0. */
   readonly at: string;
   readonly says: string;
@@ -9,7 +9,7 @@ export type Trouble = {
   readonly whole?: true;
 };
 
-export const trouble = (at: string, says: string, missing = false): Trouble => ({
+export const fieldFault = (at: string, says: string, missing = false): FieldFault => ({
   at,
   says: says.replace(/([.?!…])\.$/, "$1"),
   missing,

@@ -22,7 +22,7 @@ const LOOK_AT: Readonly<Record<string, string>> = {
 const BY_ROW: ReadonlySet<string> = new Set(["first_says", "second_says", "third_says", "more_says"]);
 
 /** `typed` are rows whose weight was typed, which is told apart. */
-export function sheetTroubles(sheet: FormulaSheet, grid: Grid, typed: ReadonlySet<number>): Found[] {
+export function sheetFaults(sheet: FormulaSheet, grid: Grid, typed: ReadonlySet<number>): Found[] {
   return [...byRow(sheet, grid, typed), ...aboutAll(sheet)];
 }
 
