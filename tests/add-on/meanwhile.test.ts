@@ -3,18 +3,18 @@ import { beforeAll, describe, expect, test } from "vitest";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { IS_LONG } from "../kit/scale.ts";
 import { HANDOUT } from "../templates/sheet-support.ts";
-import { addedTo, build, openShop, QUESTIONS, type State, stateOf } from "./shop.ts";
+import { addedTo, build, openShop, QUESTIONS, type Question, type State, stateOf } from "./shop.ts";
 
-const shops = new Map<boolean, { readonly book: WorkbookHost; readonly before: State }>();
+const shops = new Map<string, { readonly book: WorkbookHost; readonly before: State }>();
 beforeAll(async () => {
-  for (const isListed of [false, true]) {
-    const book = await openShop({ isListed });
-    shops.set(isListed, { book, before: stateOf(book) });
+  for (const kind of ["plain", "listed", "planned"] as const) {
+    const book = await openShop(kind);
+    shops.set(kind, { book, before: stateOf(book) });
   }
 });
 /** The shop that questions share, as it was. */
-function shop({ isListed = false }: { readonly isListed?: boolean }): { book: WorkbookHost; before: State } {
-  const found = shops.get(isListed);
+function shop({ kind = "plain" }: Pick<Question, "kind">): { book: WorkbookHost; before: State } {
+  const found = shops.get(kind);
   if (found === undefined) throw new Error("no shop");
   return found;
 }
@@ -47,7 +47,9 @@ describe.each(EACH)("%s", (_what, question) => {
 });
 
 /** Those that take nobody's name away, so that the shop is as before once their sheet is deleted. */
-const REPEATABLE = EACH.filter(([, { asked, isListed }]) => !(isListed && (asked as { ask: string }).ask === "list"));
+const REPEATABLE = EACH.filter(
+  ([, { asked, kind }]) => !(kind === "listed" && (asked as { ask: string }).ask === "list"),
+);
 const NAMED_ALIKE = IS_LONG ? REPEATABLE : REPEATABLE.filter((_, at) => at % 6 === 0);
 
 test.each(NAMED_ALIKE)("%s, while another person adds a sheet of the same name: both are there", (_what, question) => {
@@ -77,19 +79,21 @@ const WAY_ON =
   /Press the button again\.|Choose again from the list\.|choose anew\.|delete it, then build again\.|nothing was changed: /;
 const OVER_OTHERS = [
   // Without a list it begins with that, which is a question of its own.
-  ["prices", build("prices", {}, ["products"]), true],
-  ["a day", { ask: "day", day: "2026-01-31", orders: [{ sheet: "Loaf 1", pieces: 10 }] }, false],
-  ["a list", { ask: "list" }, false],
-  ["a card", { ask: "card", sheet: "Loaf 1", kind: "living", by: "pieces", amount: 48, ingredient: "" }, false],
+  ["prices", build("prices", {}, ["products"]), "listed"],
+  ["a day", { ask: "day", day: "2026-01-31", orders: [{ sheet: "Loaf 1", pieces: 10 }] }, "plain"],
+  ["a list", { ask: "list" }, "plain"],
+  ["a card", { ask: "card", sheet: "Loaf 1", kind: "living", by: "pieces", amount: 48, ingredient: "" }, "plain"],
 ] as const;
 const HANDS: readonly (readonly [string, (book: WorkbookHost) => void])[] = [
   ["renamed", (book) => book.renameSheet("Loaf 1", "Friday loaf")],
   ["deleted", (book) => book.deleteSheet("Loaf 1")],
 ];
 
-describe.each(OVER_OTHERS)("%s, while a formula sheet", (what, asked, isListed) => {
+/** A list takes longest. */
+const WHILE = IS_LONG ? OVER_OTHERS : OVER_OTHERS.filter(([what]) => what !== "a list");
+describe.each(WHILE)("%s, while a formula sheet", (what, asked, kind) => {
   test.each(HANDS)("is %s: built, or a sentence with a way on and nothing left", async (_how, hand) => {
-    const { book: counted } = shop({ isListed });
+    const { book: counted } = shop({ kind });
     const { sheet } = counted.answer(asked) as { sheet: string };
     const all = counted.trail;
     counted.deleteSheet(sheet);
@@ -98,7 +102,7 @@ describe.each(OVER_OTHERS)("%s, while a formula sheet", (what, asked, isListed) 
     const calls = IS_LONG ? all.map((_, at) => at + 1) : [begins - 1, begins + 5];
     let refused = 0;
     for (const call of calls) {
-      const book = await openShop({ isListed });
+      const book = await openShop(kind);
       const before = stateOf(book);
       book.meanwhile(call, () => hand(book));
       const reply = book.ask(asked);

@@ -6,6 +6,10 @@ export const IS_LONG = LONG_SEED !== undefined;
 /** So many tries in `npm test`, fifty times as many in a long run. */
 export const tries = (count: number): number => (IS_LONG ? 50 * count : count);
 
+/** Cases of one kind: every third, say, in `npm test`, and all in a long run. */
+export const someOf = <T>(cases: readonly T[], step: number, first = 0): readonly T[] =>
+  IS_LONG ? cases : cases.filter((_, at) => at % step === first % step);
+
 /** The seed that a test keeps to in `npm test`, or the one of the long run. */
 export const seedOf = (fixed: number): number => (LONG_SEED === undefined ? fixed : Number(LONG_SEED));
 

@@ -1,4 +1,4 @@
-// A list of formula sheets and its rows are whole or not there when the spreadsheet's service fails. `npm test` takes every third
+// A list of formula sheets and its rows are whole or not there when the spreadsheet's service fails. `npm test` takes every ninth
 // call, a long run all.
 import { describe, expect, test } from "vitest";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
@@ -9,7 +9,7 @@ import { HANDOUT, workbook } from "../templates/sheet-support.ts";
 const LIST = "Formula list";
 const rowsOf = (book: WorkbookHost) => book.shownTexts(LIST, "A7:F20").filter((row) => row[0] !== "");
 
-const STEP = IS_LONG ? 1 : 3;
+const STEP = IS_LONG ? 1 : 9;
 
 describe("where a call of the service fails", () => {
   /** Asks with each call failing in turn, and gives how many there are, up to a step more. */
