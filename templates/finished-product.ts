@@ -148,7 +148,7 @@ const figures: readonly Single[] = [
     '=IF((@unpriced_rows>0)*(@priced_rows>0)=1;@unpriced_rows&" without a price";"")',
   ),
   ...LARDER_SINGLES,
-  single("Price each, in column", "larder_each", '=MATCH("Price each";INDEX(gramwright_larder;1;0);0)'),
+  single("Price each, in column", "larder_each", '=MATCH("Price each";INDEX(gramwright_prices;1;0);0)'),
   ...WORK.map((one) => (one.name === HOURS.name ? HOURS : one)),
   ...SOLD,
   single("All costs", "cost_all", '=IF(COUNT(@cost_ingredients)=0;"";@cost_ingredients+@work_all+@packaging_all)'),

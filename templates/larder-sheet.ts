@@ -6,6 +6,7 @@ import {
   LABELS_NAME,
   LARDER_NAME,
   type Line,
+  PRICES_NAME,
   type SheetModel,
   type Values,
   WORKED_OUT,
@@ -189,7 +190,8 @@ const repeated = (name: string, head: string): ColumnModel => ({
   head,
   unit: "text",
   role: "computed",
-  formula: `=ARRAYFORMULA(IF(LEN(@${name})=0;"";@${name}))`,
+  // An error in one row is nobody else's: no condition is asked of it.
+  formula: `=ARRAYFORMULA(IFERROR(@${name}&"";""))`,
 });
 
 /** Labels read names, types, allergens and composition side by side, without the prices that stand between them on the page. */
@@ -249,7 +251,10 @@ export const larderSheet: SheetModel = {
   ],
   parts: ["composition"],
   defines: { name: LARDER_NAME, from: "bought_table", to: ["declared_table", "composition_table"] },
-  alsoDefines: [{ name: LABELS_NAME, from: "declared_table", to: "names_table" }],
+  alsoDefines: [
+    { name: LABELS_NAME, from: "declared_table", to: "names_table" },
+    { name: PRICES_NAME, from: "per_kilogram_table", to: "per_kilogram_table" },
+  ],
   bands: [
     [top],
     [

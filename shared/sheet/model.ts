@@ -180,6 +180,8 @@ export type Definition = { readonly name: string; readonly from: string; readonl
 export const LARDER_NAME = "gramwright_larder";
 /** What labels and advice read of it: nothing there changes with a price. */
 export const LABELS_NAME = "gramwright_labels";
+/** What formula sheets read of it beside the names there: prices by weight and by the piece, in the same rows. */
+export const PRICES_NAME = "gramwright_prices";
 /** Where every formula sheet has a row, so that all of them are read at once. */
 export const LIST_NAME = "gramwright_formulas";
 /** Where the first sheet of label texts has its table, for the file that a label printer reads. */

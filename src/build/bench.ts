@@ -1,7 +1,7 @@
 // Measured as ratios: what is printed here holds on any machine, near enough. One section a file.
 import { spawnSync } from "node:child_process";
 import { calls } from "./bench/calls.ts";
-import { edits } from "./bench/edits.ts";
+import { edits, priceEdits } from "./bench/edits.ts";
 import { growth } from "./bench/growth.ts";
 import { memory } from "./bench/memory.ts";
 import { needs } from "./bench/needs.ts";
@@ -19,6 +19,7 @@ const SECTIONS: Readonly<Record<string, { readonly title: string; readonly run: 
   paste: { title: "Pasted recipes: reading and typing", run: paste },
   sheets: { title: "Sheets: many formula sheets in one workbook", run: sheets },
   edits: { title: "Edits: a number typed, × the same in a table typed by hand", run: edits },
+  prices: { title: "A price typed over, × the same among six formula sheets", run: priceEdits },
   memory: { title: "Memory", run: memory },
 };
 

@@ -22,6 +22,7 @@ const NEVER: Readonly<Record<string, string>> = {
 const WORKBOOK_NAMES = new Set([
   "gramwright_larder",
   "gramwright_labels",
+  "gramwright_prices",
   "gramwright_mixlog",
   "gramwright_shop",
   "gramwright_formulas",

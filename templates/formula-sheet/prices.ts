@@ -7,14 +7,17 @@ export const typedPrices: readonly ColumnModel[] = [
   typedColumn("price_typed", "Price per {priced}", "money", { bounds: [0, 1_000_000], onSheet: true }),
 ];
 
-/** A column of the sheet of ingredients, across: compared whole with each name, so that no sign in it is a pattern. */
-const across = (column: string) => `TRANSPOSE(INDEX(gramwright_larder;0;${column}))`;
-const CALLED = `(@name_plain=IFERROR(TRIM(SUBSTITUTE(${across("1")};UNICHAR(160);" "));""))`;
-/** A 1 for each of its rows; a row's number is never an error, whatever stands in it. */
-const EACH_ROW = "ROW(INDEX(gramwright_larder;0;1))^0";
+/** A column of names of the sheet of ingredients, across: compared whole with each name, so that no sign in it is a pattern. */
+const across = (column: string) => `TRANSPOSE(INDEX(gramwright_labels;0;${column}))`;
+const CALLED = `(@name_plain=IFERROR(TRIM(SUBSTITUTE(${across("@larder_names")};UNICHAR(160);" "));""))`;
 const ALSO = `ISNUMBER(FIND(";"&@name_plain&";";";"&SUBSTITUTE(LOWER(${across("@larder_also")});"; ";";")&";"))`;
+/** The rows of the sheet; a row's number is never an error, whatever stands in it. */
+const ROWS_OF_NAMES = "ROW(INDEX(gramwright_labels;0;1))";
 
-/** Rows of the sheet of ingredients that a name stands for, and their price; by its other names where none has the name itself. */
+/**
+ * The row of the sheet of ingredients that a name stands for, by its other names where none has the name itself; and what stands
+ * there. Names are looked for apart from prices: a price typed anew looks for none.
+ */
 export const lookedUp: readonly ColumnModel[] = [
   helper(
     "name_plain",
@@ -22,14 +25,20 @@ export const lookedUp: readonly ColumnModel[] = [
     '=ARRAYFORMULA(IFERROR(TRIM(LOWER(SUBSTITUTE(@ingredient;UNICHAR(160);" ")));""))',
   ),
   ...ownHelpers,
-  numbers("rows_called", "Rows of this name", `=ARRAYFORMULA(MMULT(${CALLED}*1;${EACH_ROW}))`),
-  numbers("price_called", "Price of this name", priceBy(CALLED)),
-  numbers("rows_also", "Rows also called so", `=ARRAYFORMULA(MMULT(${ALSO}*1;${EACH_ROW}))`),
-  numbers("price_also", "Price of those also called so", priceBy(ALSO)),
+  numbers("rows_called", "Rows of this name", sumOver(CALLED, `${ROWS_OF_NAMES}^0`)),
+  numbers("row_called", "Row of this name", sumOver(CALLED, ROWS_OF_NAMES)),
+  numbers("rows_also", "Rows also called so", sumOver(ALSO, `${ROWS_OF_NAMES}^0`)),
+  numbers("row_also", "Row also called so", sumOver(ALSO, ROWS_OF_NAMES)),
+  numbers(
+    "larder_row",
+    "Row in Ingredients",
+    "=ARRAYFORMULA((LEN(@name_plain)>0)*((@rows_called=1)*@row_called+(@rows_called=0)*(@rows_also=1)*@row_also))",
+  ),
+  numbers("price_there", "Price in Ingredients", priceIn("@larder_price")),
   numbers(
     "price_found",
-    "Price of the one row",
-    "=ARRAYFORMULA((LEN(@name_plain)>0)*IF(@own_rows=1;@own_cost*@own_factor;@larder_factor*((@rows_called=1)*@price_called+(@rows_called=0)*(@rows_also=1)*@price_also)))",
+    "Price that counts",
+    "=ARRAYFORMULA((LEN(@name_plain)>0)*IF(@own_rows=1;@own_cost*@own_factor;@larder_factor*@price_there))",
   ),
   helper("price", "Price per {priced}, or blank", '=ARRAYFORMULA(IF(@counts*@price_found>0;@price_found;""))'),
   helper(
@@ -39,19 +48,20 @@ export const lookedUp: readonly ColumnModel[] = [
   ),
 ];
 
-function priceBy(found: string, column = "@larder_price"): string {
-  return `=ARRAYFORMULA(MMULT(${found}*1;IFERROR(1*INDEX(gramwright_larder;0;${column});0)))`;
+function sumOver(rows: string, figures: string): string {
+  return `=ARRAYFORMULA(MMULT(${rows}*1;${figures}))`;
+}
+
+function priceIn(column: string): string {
+  return sumOver(
+    "(@larder_row=TRANSPOSE(ROW(INDEX(gramwright_prices;0;1))))",
+    `IFERROR(1*INDEX(gramwright_prices;0;${column});0)`,
+  );
 }
 
 /** What is bought by the piece, such as bags and candles: its price each, by the same rows. */
 export const eachPrices: readonly ColumnModel[] = [
-  numbers("each_called", "Price each of this name", priceBy(CALLED, "@larder_each")),
-  numbers("each_also", "Price each, by other names", priceBy(ALSO, "@larder_each")),
-  numbers(
-    "each_found",
-    "Price each of the one row",
-    "=ARRAYFORMULA((LEN(@name_plain)>0)*((@rows_called=1)*@each_called+(@rows_called=0)*(@rows_also=1)*@each_also))",
-  ),
+  numbers("each_found", "Price each in Ingredients", priceIn("@larder_each")),
 ];
 
 const fromPage: readonly ColumnModel[] = [

@@ -65,10 +65,13 @@ const COST: Formula = [
   { formula: "=IF(@weighable=1;@roll_exact*N(@roll_price)/1000;0)" },
 ];
 
-const CALLED = '(IFERROR(TRIM(LOWER(SUBSTITUTE(INDEX(gramwright_larder;0;1);UNICHAR(160);" ")));"")=@roll_plain)';
+const CALLED =
+  '(IFERROR(TRIM(LOWER(SUBSTITUTE(INDEX(gramwright_labels;0;@larder_names);UNICHAR(160);" ")));"")=@roll_plain)';
 const ALSO =
-  'ISNUMBER(FIND(";"&@roll_plain&";";";"&SUBSTITUTE(LOWER(INDEX(gramwright_larder;0;@larder_also));"; ";";")&";"))';
-const PRICES = "IFERROR(1*INDEX(gramwright_larder;0;@larder_price);0)";
+  'ISNUMBER(FIND(";"&@roll_plain&";";";"&SUBSTITUTE(LOWER(INDEX(gramwright_labels;0;@larder_also));"; ";";")&";"))';
+const ROWS = "ROW(INDEX(gramwright_labels;0;1))";
+const PRICE =
+  "=ARRAYFORMULA(SUM((ROW(INDEX(gramwright_prices;0;1))=@roll_row)*IFERROR(1*INDEX(gramwright_prices;0;@larder_price);0)))";
 
 export const ROLL_SINGLES: readonly Single[] = [
   single("Fat, of the base dough", "roll_part", PART),
@@ -113,13 +116,15 @@ export const ROLL_SINGLES: readonly Single[] = [
       '=IFERROR(TRIM(LOWER(SUBSTITUTE(@roll_in_name;UNICHAR(160);" ")));"")',
     ),
     single("Rows of this name", "roll_rows", `=ARRAYFORMULA(SUM(${CALLED}*1))`),
-    single("Price by this name", "roll_own", `=ARRAYFORMULA(SUM(${CALLED}*${PRICES}))`),
+    single("Row of this name", "roll_called", `=ARRAYFORMULA(SUM(${CALLED}*${ROWS}))`),
     single("Rows also called so", "roll_also", `=ARRAYFORMULA(SUM(${ALSO}*1))`),
-    single("Price of those also called so", "roll_price_also", `=ARRAYFORMULA(SUM(${ALSO}*${PRICES}))`),
+    single("Row also called so", "roll_row_also", `=ARRAYFORMULA(SUM(${ALSO}*${ROWS}))`),
     single(
-      "Price of the fat",
-      "roll_price",
-      "=IF(LEN(@roll_plain)=0;0;IF(@roll_rows=1;@roll_own;IF((@roll_rows=0)*(@roll_also=1)=1;@roll_price_also;0))*@larder_factor)",
+      "Row in Ingredients",
+      "roll_row",
+      "=IF(LEN(@roll_plain)=0;0;IF(@roll_rows=1;@roll_called;IF((@roll_rows=0)*(@roll_also=1)=1;@roll_row_also;0)))",
     ),
+    single("Price in Ingredients", "roll_there", PRICE),
+    single("Price of the fat", "roll_price", "=IF(@roll_row=0;0;@roll_there*@larder_factor)"),
   ]),
 ];

@@ -141,18 +141,19 @@ function piecesFormula(spec: FormulaSheetSpec): string {
   return `=IF(@weighable=0;"";${counts}IF(SUM(@pieces_now)>0;SUM(@pieces_now);"")${counts === "" ? "" : ")"})`;
 }
 
-/** Where the sheet of ingredients has its prices. */
+/** Where the sheet of ingredients has its names and prices. */
 export const LARDER_SINGLES: readonly Single[] = [
   single(
     "Prices, in column",
     "larder_price",
-    '=IFERROR(MATCH("Price per kg";INDEX(gramwright_larder;1;0);0);MATCH("Price per lb";INDEX(gramwright_larder;1;0);0))',
+    '=IFERROR(MATCH("Price per kg";INDEX(gramwright_prices;1;0);0);MATCH("Price per lb";INDEX(gramwright_prices;1;0);0))',
   ),
-  single("Other names, in column", "larder_also", '=MATCH("Also called";INDEX(gramwright_larder;1;0);0)'),
+  single("Names, in column", "larder_names", '=MATCH("Ingredient";INDEX(gramwright_labels;1;0);0)'),
+  single("Other names, in column", "larder_also", '=MATCH("Also called";INDEX(gramwright_labels;1;0);0)'),
   // 1 lb is 0.45359237 kg (international yard and pound agreement, 1959).
   single("Prices, times", "larder_factor", [
-    { when: "oz", formula: '=IF(INDEX(gramwright_larder;1;@larder_price)="Price per lb";1;45359237/10^8)' },
-    { formula: '=IF(INDEX(gramwright_larder;1;@larder_price)="Price per kg";1;10^8/45359237)' },
+    { when: "oz", formula: '=IF(INDEX(gramwright_prices;1;@larder_price)="Price per lb";1;45359237/10^8)' },
+    { formula: '=IF(INDEX(gramwright_prices;1;@larder_price)="Price per kg";1;10^8/45359237)' },
   ]),
 ];
 

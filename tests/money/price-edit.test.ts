@@ -1,16 +1,20 @@
 // A price typed over: costs follow on every sheet, and nothing that a label or advice says is asked anew.
 import { beforeAll, expect, test } from "vitest";
+import { a1 } from "../../shared/sheet/a1.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { finishedProduct } from "../../templates/finished-product.ts";
 import { METRIC } from "../functions/support.ts";
 import { type Built, buildSheet, workbook } from "../templates/sheet-support.ts";
 import { costed, larderOf, modelNamed, pricesOf, SLOW } from "./costing-support.ts";
 
+type Evaluator = { computeFormulaCell(at: { sheetId: string; row: number; col: number }, cell: object): object };
+
 let book: WorkbookHost;
 let [larder, dough, product, prices]: Built[] = [];
-/** The calls that were computed since the last time. */
+/** The calls that were computed since the last time, on any sheet. */
 let ran: string[] = [];
 const since = (): string[] => {
+  for (const sheet of book.sheetNames()) book.values(sheet, "A1");
   const all = [...new Set(ran)].sort();
   ran = [];
   return all;
@@ -63,6 +67,28 @@ test("of a pack by weight: costs follow on three sheets, and only what asks for 
     [dough?.value("size_cost", 1), product?.value("size_cost")].sort(),
   );
   expect(since()).toEqual(["BAKE_COSTCHANGE", "BAKE_COSTS"]);
+});
+
+test("and no name is looked for again: of what Ingredients says, a formula sheet calculates its price and costs", () => {
+  const { handlers } = book.engine.model as unknown as { handlers: readonly { evaluator?: Evaluator }[] };
+  const evaluator = handlers.find((one) => one.evaluator !== undefined)?.evaluator as Evaluator;
+  const { computeFormulaCell } = evaluator;
+  const cells = new Set<string>();
+  evaluator.computeFormulaCell = function (at, cell) {
+    cells.add(`${book.engine.get<string>("getSheetName", at.sheetId)}!${a1({ row: at.row, column: at.col })}`);
+    return computeFormulaCell.call(this, at, cell);
+  };
+  since();
+  cells.clear();
+  larder?.type("price", "4", 1);
+  // Until they are read, no sheet but its own is calculated.
+  expect([...cells].filter((cell) => !cell.startsWith("Ingredients!"))).toEqual([]);
+  since();
+  const isCalculated = (name: string) => cells.has(`${dough?.sheet}!${dough?.at(name)}`);
+  expect(["price_there", "price_found", "row_cost", "size_cost"].filter((name) => !isCalculated(name))).toEqual([]);
+  const others = ["name_plain", "rows_called", "row_called", "rows_also", "row_also", "larder_row", "exact", "list"];
+  expect(others.filter(isCalculated)).toEqual([]);
+  evaluator.computeFormulaCell = computeFormulaCell;
 });
 
 test("a supplier, a minimum stock or an odd pack changes no label either", () => {

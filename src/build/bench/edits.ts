@@ -1,3 +1,5 @@
+import { a1 } from "../../../shared/sheet/a1.ts";
+import { larderSheet } from "../../../templates/larder-sheet.ts";
 import { panLoaf } from "../../../templates/pan-loaf.ts";
 import { openWorkbook, type WorkbookHost } from "../../workbook/host.ts";
 import { codeJs } from "../build.ts";
@@ -39,7 +41,35 @@ export async function edits(): Promise<void> {
 
 function build(book: WorkbookHost, title: string): void {
   const { name, sample } = panLoaf;
-  book.answer({ ask: "build", template: name, options: {}, values: { ...sample, title } });
+  const answer = book.answer({ ask: "build", template: name, options: {}, values: { ...sample, title } });
+  if ((answer as { listDue?: boolean }).listDue === true) book.answer({ ask: "list" });
+}
+
+/** A price typed into Ingredients that all formula sheets go by: on its own sheet, on one more, and on the list of all of them. */
+export async function priceEdits(): Promise<void> {
+  const book = openWorkbook({ codeJs: await codeJs(), sidebarHtml: await sidebarHtml() });
+  book.answer({ ask: "build", template: larderSheet.name, options: {}, values: larderSheet.sample });
+  const rows = book.values("Ingredients", "A1:H60");
+  const column = rows.find((row) => row.includes("Price"))?.indexOf("Price") ?? 0;
+  const row = rows.findIndex(([name]) => name === "Strong white flour");
+  const cell = a1({ row, column });
+  let price = 20;
+  let built = 0;
+  let first: readonly number[] = [];
+  for (const many of MANY) {
+    for (; built < many; built++) build(book, `Loaf ${built + 1}`);
+    const type = () => book.type("Ingredients", cell, String(price++));
+    const seen = (sheet: string) => () => {
+      type();
+      book.values(sheet, "A1:F60");
+    };
+    const times = ["Ingredients", "Loaf 1", "Formula list"].map((sheet) => timeOf(seen(sheet)));
+    if (first.length === 0) first = times;
+    const [alone, one, all] = times.map((time, at) => (time / (first[at] ?? time)).toFixed(2));
+    console.log(
+      `${many} formula sheets, × among ${MANY[0]}: a price typed ${alone}, with one formula sheet read after it ${one}, with all ${all}`,
+    );
+  }
 }
 
 /** 16 ingredients with weights, shares and costs by plain formulas, one a cell. */

@@ -16,6 +16,7 @@ import { nameWithoutCalculating } from "./patches/names.ts";
 import { calculateLater, clearOnlyCells, openUncalculated, pacer } from "./patches/pace.ts";
 import { roundAsRead } from "./patches/rounding.ts";
 import { computeOnce } from "./patches/spreads.ts";
+import { calculateWhatIsRead } from "./patches/unread-sheets.ts";
 import { addPlugins, BATCH, type Command, refusals } from "./plugins.ts";
 import type { Stub } from "./stubs.ts";
 
@@ -95,6 +96,7 @@ export function prepare(library: Library): void {
   quietly(() => computeOnce(library));
   quietly(() => noteOnce(library));
   quietly(() => followDependents(library));
+  quietly(() => calculateWhatIsRead(library));
 }
 
 export function openEngine(

@@ -1,4 +1,5 @@
 import type { Library, Position, Zone } from "../library.ts";
+import type { Reach } from "./unread-sheets.ts";
 
 type Dependency = { readonly sheetId: string; readonly zone: Zone };
 type Column = { query(rows: { top: number; bottom: number }): readonly { readonly dependents: Dependency }[] };
@@ -14,6 +15,7 @@ type Ranges = Iterable<Dependency> & {
 };
 type Evaluator = {
   readonly nextRangesToUpdate: Ranges;
+  readonly reach?: Reach | undefined;
   formulaDependencies(): Graph;
   addDependencies(formula: Position & { readonly sheetId: string }, ranges: readonly Dependency[]): void;
   computeDependencies(ranges: readonly Dependency[]): void;
@@ -84,7 +86,8 @@ export function noteOnce(library: Library): void {
 
 /**
  * What depends on some cells, by any number of steps, the engine gathers as zones that it cuts anew for each cell. Here each
- * cell is looked at once. Left out are cells that are to be computed next anyway, and what depends on them.
+ * cell is looked at once. Left out are cells that are to be computed next anyway, and what depends on them; on sheets that are not
+ * calculated now, those that read of these are left for their reader.
  */
 export function followDependents(library: Library): void {
   const shared = sharedEvaluator(library);
@@ -113,6 +116,10 @@ export function followDependents(library: Library): void {
             return true;
           });
           for (const run of runs) {
+            if (this.reach?.has(run.sheetId) === false) {
+              this.reach.leave(run);
+              continue;
+            }
             cells.push(run);
             queue.push(run);
           }

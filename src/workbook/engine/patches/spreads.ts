@@ -1,4 +1,5 @@
 import type { Library, Position, Zone } from "../library.ts";
+import type { Reach } from "./unread-sheets.ts";
 
 type Cell = { readonly id: string; readonly isFormula: boolean; readonly content?: string };
 type Range = { readonly sheetId: string; readonly zone: Zone };
@@ -16,6 +17,7 @@ type Evaluator = {
   };
   readonly cellsBeingComputed: { has(id: string): boolean };
   readonly nextRangesToUpdate: Ranges;
+  readonly reach?: Reach | undefined;
   /** What depends on the cells of a sheet is kept in a tree for each of its columns. */
   formulaDependencies(): { readonly forest: Record<string, Record<number, Column> | undefined> };
   getCellsDependingOn(ranges: Iterable<Range>): Ranges;
@@ -135,6 +137,10 @@ function readersOf(evaluator: Evaluator, sheetId: string, zone: Zone, withUnfini
     if (top > zone.bottom) continue;
     for (const { dependents } of columns?.[column]?.query({ top, bottom: zone.bottom }) ?? [])
       for (const at of positionsOf(dependents)) {
+        if (evaluator.reach?.has(at.sheetId) === false) {
+          evaluator.reach.leave({ sheetId: at.sheetId, zone: zoneOf(at) });
+          continue;
+        }
         const cell = evaluator.getters.getCell(at);
         if (!cell?.isFormula) continue;
         if (!evaluatedCells.has(at) && !(withUnfinished && cellsBeingComputed.has(cell.id))) continue;
