@@ -6,7 +6,7 @@ import type { SeenSheet } from "../../shared/protocol/look.ts";
 import { type NewSheet, readMakeAnswer } from "../../shared/protocol/new-sheet.ts";
 import { makeAsk } from "../../shared/protocol/packed-plan.ts";
 import { inShort } from "../../shared/protocol/remake.ts";
-import { LARDER_NAME, type SheetModel, type Value, type Values } from "../../shared/sheet/model.ts";
+import { LARDER_NAME, SETTINGS_NAME, type SheetModel, type Value, type Values } from "../../shared/sheet/model.ts";
 import { longEnough } from "../../shared/sheet/placing.ts";
 import { plan } from "../../shared/sheet/plan.ts";
 import { filledTables } from "../../shared/typing/cells.ts";
@@ -15,11 +15,18 @@ import { listRow } from "./listed.ts";
 import { movedCells } from "./moved-cells.ts";
 import { partsOn } from "./parts-on-sheet.ts";
 import { NEED_LARDER } from "./prepare.ts";
+import { lawIn } from "./settings.ts";
 import { look, NAMES, type Step, type Steps } from "./steps.ts";
 
 export function* changePart(asked: Readonly<Record<string, unknown>>): Steps<NewSheet> {
   const { part, isWanted } = asked;
-  const { sheets, names } = yield* look({ sheet: String(asked.sheet), formulas: true, names: [LARDER_NAME] });
+  const isLabel = part === "label" && isWanted === true;
+  const { sheets, names } = yield* look({
+    sheet: String(asked.sheet),
+    formulas: true,
+    names: [LARDER_NAME],
+    ...(isLabel ? { cells: [SETTINGS_NAME] } : {}),
+  });
   const [seen] = sheets;
   const sheet = seen === undefined ? null : seenAs(seen);
   if (seen === undefined || sheet === null) return refuseOther(String(asked.sheet));
@@ -30,12 +37,12 @@ export function* changePart(asked: Readonly<Record<string, unknown>>): Steps<New
     return refuse(`The sheet ${quote(sheet.name)} ${is}. Check the sheet again.`);
   }
   mustBeCalculated(sheet);
-  if (isWanted === true && NEED_LARDER.includes(part) && names.length === 0)
+  if (isWanted === true && NEED_LARDER.includes(part) && !names.some(({ name }) => name === LARDER_NAME))
     return refuse("Build the ingredient sheet first, under Plan: costs and labels are read from it.");
   mustDoWithout(sheet, isWanted === true ? "" : part);
   const wanted = sheet.model.parts.filter((one) => (one === part ? isWanted === true : parts.includes(one)));
-  const step = remake(seen, sheet, { before: parts, after: wanted });
-  return readMakeAnswer(yield step);
+  const law = isLabel ? lawIn(names.find(({ name }) => name === SETTINGS_NAME)?.values ?? []) : "";
+  return readMakeAnswer(yield remake(seen, sheet, { before: parts, after: wanted, law }));
 }
 
 /** What the sheet is scaled to may need a part. */
@@ -46,13 +53,14 @@ function mustDoWithout(sheet: FormulaSheet, part: string): void {
     refuse(`The sheet is scaled to ${by}. Choose pieces, flour or the weight of the dough under Scale to first.`);
 }
 
-type Parts = { readonly before: readonly string[]; readonly after: readonly string[] };
+/** `law` is the bakery's, for a label that comes in. */
+type Parts = { readonly before: readonly string[]; readonly after: readonly string[]; readonly law: string };
 
-function remake(seen: SeenSheet, sheet: FormulaSheet, { before, after }: Parts): Step {
+function remake(seen: SeenSheet, sheet: FormulaSheet, { before, after, law }: Parts): Step {
   const { model, options } = sheet;
   const long = sized(model, sizesOf(seen, sheet));
   const was = plan(long, { ...options, parts: before }, decimalsOf(sheet));
-  const now = plan(long, { ...options, parts: after }, decimalsOf(sheet));
+  const now = plan(long, { ...options, parts: after }, { ...decimalsOf(sheet), ...(law === "" ? {} : { law }) });
   const moved = movedCells(seen, long, { was, now, before: { ...options, parts: before } });
   return {
     ...makeAsk(now, sheet.name, [], { row: listRow((name) => now.names.get(name), options.weight) }),

@@ -13,6 +13,7 @@ import { ROWS_ABOVE } from "../../templates/listed-products.ts";
 import { formulaSheetCount } from "./all-sheets.ts";
 import { listAll } from "./list-all.ts";
 import { isCurrent } from "./listed.ts";
+import { lawIn, settingIn } from "./settings.ts";
 import { look, make, type Steps, withNotes } from "./steps.ts";
 
 type Ordered = Order & { readonly model: SheetModel };
@@ -31,8 +32,8 @@ export function* buildLabelSheet({ model, options, values }: Ordered, title: str
   const products = rowsOf(list);
   const column = (of: string) => products.map((row) => textAt(row, of));
   const known: Values = {
-    shop: settingOf(settings, "Shop"),
-    ...(model === labelText ? { address: settingOf(settings, "Business address") } : {}),
+    shop: settingIn(settings, "Shop"),
+    ...(model === labelText ? { address: settingIn(settings, "Business address") } : {}),
     ...(model === allergenTable ? { law: lawOf(settings, column("law")), printed: column("allergens") } : {}),
   };
   const parts = products.length === 0 ? [] : ["listed"];
@@ -63,14 +64,9 @@ function rowsOf(list: SeenList | undefined): readonly (readonly Seen[])[] {
 const textAt = (row: readonly Seen[], of: string): string =>
   String(row[LIST_COLUMNS.findIndex(({ name }) => name === listColumn(of))] ?? "").trim();
 
-const settingOf = (rows: readonly (readonly Seen[])[], name: string): string =>
-  String(rows.find(([one]) => String(one).trim().toLowerCase() === name.toLowerCase())?.[1] ?? "").trim();
-
 /** Of the bakery's settings, or else of its first product that has one. */
-function lawOf(settings: readonly (readonly Seen[])[], laws: readonly string[]): string {
-  const own = settingOf(settings, "Labelling rules").toUpperCase();
-  return ["EU", "UK", "US"].includes(own) ? own : (laws.find((law) => law !== "") ?? "");
-}
+const lawOf = (settings: readonly (readonly Seen[])[], laws: readonly string[]): string =>
+  lawIn(settings) || (laws.find((law) => law !== "") ?? "");
 
 /** Columns of the file: as on the sheet, with the day as a label printer reads it and without remarks. */
 const FILE_COLUMNS = [

@@ -9,6 +9,7 @@ import {
   REGULAR_NAME,
   SETTINGS_NAME,
   type SheetModel,
+  type Values,
 } from "../../shared/sheet/model.ts";
 import { plan, type SheetPlan } from "../../shared/sheet/plan.ts";
 import { finishedProduct } from "../../templates/finished-product.ts";
@@ -18,6 +19,7 @@ import { formulaSheetCount } from "./all-sheets.ts";
 import { startingLarder } from "./larder-start.ts";
 import { listRow } from "./listed.ts";
 import { orderValues } from "./order-values.ts";
+import { lawIn } from "./settings.ts";
 import { ingredients, look, type Steps } from "./steps.ts";
 
 type Ordered = Order & { readonly model: SheetModel };
@@ -29,13 +31,13 @@ export type Prepared = {
   readonly listDue?: boolean;
 };
 
-/** Parts that the workbook decides on: a larder makes them possible. */
+/** Parts that the workbook decides on: a larder makes them possible, and a label goes by a law. */
 export const NEED_LARDER: readonly string[] = ["cost", "label"];
 
 /** The plan of an order for this workbook: all looking is done here, before anything is written. */
 export function* prepare({ model, options, values }: Ordered): Steps<Prepared> {
   const isFormula = LISTED_SHEETS.includes(model);
-  const asked = { names: [LARDER_NAME], cells: [MIXLOG_NAME] };
+  const asked = { names: [LARDER_NAME], cells: [MIXLOG_NAME, ...(isLawOpen(model, values) ? [SETTINGS_NAME] : [])] };
   const { seen, count } = isFormula ? yield* formulaSheetCount(asked) : { seen: yield* look(asked), count: null };
   const there = seen.names.map(({ name }) => name);
   const [hasLarder, hasMixLog] = [there.includes(LARDER_NAME), there.includes(MIXLOG_NAME)];
@@ -43,21 +45,38 @@ export function* prepare({ model, options, values }: Ordered): Steps<Prepared> {
   if (model.defines?.name === SETTINGS_NAME) return yield* settingsPlan(model, options, values);
   if ((model.defines?.name ?? "") in READ_FIRST) return yield* firstPlan(model, options, values);
   if (model.defines !== undefined) return yield* larderPlan(model, options, values, hasLarder);
+  const lawful = withLaw(model, values, seen.names.find(({ name }) => name === SETTINGS_NAME)?.values ?? []);
+  const isWithoutLaw = hasLarder && isLawOpen(model, lawful);
   const parts = [
     ...options.parts.filter((part) => !NEED_LARDER.includes(part)),
-    ...(!hasLarder ? [] : NEED_LARDER.filter((part) => model.parts.includes(part))),
+    ...(!hasLarder
+      ? []
+      : NEED_LARDER.filter((part) => model.parts.includes(part) && !(part === "label" && isWithoutLaw))),
   ];
   if (model === finishedProduct && !hasLarder)
     refuse(
       "Build the ingredient sheet first, under Plan: a finished product takes its prices from it and from formula sheets.",
     );
   const mixLog = seen.names.find(({ name }) => name === MIXLOG_NAME);
-  const inputs = orderValues(model, values, options, mixLog);
+  const inputs = orderValues(model, lawful, options, mixLog);
   const made = plan(model, { ...options, parts }, inputs);
   if (!isFormula) return { made };
-  if (count === null) return { made, row: listRow((name) => made.names.get(name), options.weight) };
-  return { made, listDue: count + 1 >= MANY };
+  const note = isWithoutLaw ? { note: withoutLabel(model) } : {};
+  if (count === null) return { made, ...note, row: listRow((name) => made.names.get(name), options.weight) };
+  return { made, ...note, listDue: count + 1 >= MANY };
 }
+
+/** Check puts parts into formula sheets alone. */
+const withoutLabel = (model: SheetModel): string =>
+  `No label was built, because no labelling rules are chosen. Enter EU, UK or US in Bakery settings, ${model === finishedProduct ? "then build this sheet again" : "or add the label under Check"}.`;
+
+/** Whether a sheet that can have a label is ordered without the law that it goes by. */
+const isLawOpen = (model: SheetModel, values: Values): boolean =>
+  model.parts.includes("label") && String(values.law ?? "").trim() === "";
+
+/** A label goes by the bakery's law, where nothing else was ordered. */
+const withLaw = (model: SheetModel, values: Values, settings: SeenName["values"]): Values =>
+  isLawOpen(model, values) && lawIn(settings) !== "" ? { ...values, law: lawIn(settings) } : values;
 
 /** Fewer are read one by one in as few calls of the service as a sheet may take. */
 const MANY = 6;

@@ -71,7 +71,7 @@ export function labelBlock(costed: Labelled): Block {
             name: "list_length",
             unit: "text",
             formula:
-              '=IF(ISERROR(@list);"still calculating, or see the red cell";IF(LEN(@list)=0;"";LEN(@list)&" characters"))',
+              '=IF(LEN(@law)=0;"choose the labelling rules above: EU, UK or US";IF(ISERROR(@list);"still calculating, or see the red cell";IF(LEN(@list)=0;"";LEN(@list)&" characters")))',
           },
         ],
       },
@@ -136,7 +136,7 @@ function bakedWeight({ whole, sold, finished }: Labelled): Formula {
 function pieceWeight({ sold, each, finished }: Labelled): Formula {
   if (finished !== undefined) return `=IF(COUNT(${finished})=0;"";${finished})`;
   const weight = `INDEX(${sold ? "@size_weight" : each};@piece_size+1;1)`;
-  return `=IF(COUNT(@piece_size)=0;"";IF(COUNT(${weight})=0;"";${weight}${sold ? "" : "*(1-@label_loss)"}))`;
+  return `=IF(COUNT(@piece_size)=0;"";IF(N(${weight})<=0;"";${weight}${sold ? "" : "*(1-@label_loss)"}))`;
 }
 
 /** Where label and nutrition are read. */

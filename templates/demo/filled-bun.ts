@@ -12,6 +12,7 @@ export const custardAsked: Asked = {
     title: "Quay custard",
     version: "1",
     change_1: "first version",
+    law: "EU",
     by: "dough",
     amount: 4000,
     egg_weight: 50,
@@ -30,6 +31,7 @@ export const filledBunAsked: Asked = {
   values: {
     title: "Custard bun",
     version: "1",
+    law: "EU",
     pieces_made: 120,
     size_weight: 92,
     size_price: 1.6,

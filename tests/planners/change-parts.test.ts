@@ -112,7 +112,7 @@ describe("each part of each template", () => {
       model.name === "cake" || model.name === "cookie"
         ? { by: model.name === "cake" ? "batter" : "dough", amount: 9000 }
         : {};
-    const values: Values = { ...model.sample, date: 46_000, ...by };
+    const values: Values = { ...model.sample, law: "EU", date: 46_000, ...by };
     const without = model.parts.filter((one) => one !== part);
     const book = await opened(model.parts);
     const sheet = book.build(model.name, values, { ...METRIC_UNITS, parts: model.parts });

@@ -90,6 +90,7 @@ describe("240 almond buns: dough with levain, almond filling of a paste, glaze a
     bun = await buildSheet(
       {
         title: "Almond bun",
+        law: "EU",
         pieces_made: 240,
         size_weight: 92,
         size_price: 2.4,
