@@ -1,12 +1,12 @@
 import { type ColumnModel, LIST_NAME, type SheetModel, type Unit, WORKED_OUT } from "../shared/sheet/model.ts";
 
 /** How a row of the list tells a cell or a column of its formula sheet: what stands there, or only where it is. */
-export type Told = "cell" | "texts" | "numbers" | "figures" | "place";
+export type ListColumn = "cell" | "texts" | "numbers" | "figures" | "place";
 
-type Listed = { readonly of: string; readonly is: Told; readonly head: string; readonly unit: Unit };
+type Listed = { readonly of: string; readonly is: ListColumn; readonly head: string; readonly unit: Unit };
 
 const seen = (of: string, head: string, unit: Unit): Listed => ({ of, is: "cell", head, unit });
-const aside = (is: Told, ...names: readonly string[]): Listed[] =>
+const aside = (is: ListColumn, ...names: readonly string[]): Listed[] =>
   names.map((of) => ({
     of,
     is,

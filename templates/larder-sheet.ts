@@ -203,7 +203,7 @@ const names: readonly ColumnModel[] = [
 ];
 
 /** What Gramwright keeps of prices: each as it was last seen, what it was before, and since when it is so. */
-const kept: readonly ColumnModel[] = [
+const priceColumns: readonly ColumnModel[] = [
   { name: "price_kept", head: PRICE_KEPT, unit: "money", role: "input", onSheet: true },
   { name: "price_before", head: "Price before", unit: "money", role: "input", onSheet: true },
   { ...text("price_seen", "Seen on"), onSheet: true },
@@ -264,7 +264,7 @@ export const larderSheet: SheetModel = {
       { table: "composition", left: 16, when: "composition", rows: ROWS, spare: SPARE, columns: composition },
       { table: "names", left: 27, rows: ROWS, spare: SPARE, columns: names },
       { table: "worked", left: 31, rows: ROWS, spare: SPARE, columns: workedOut },
-      { table: "kept", left: 39, rows: ROWS, spare: SPARE, columns: kept },
+      { table: "kept", left: 39, rows: ROWS, spare: SPARE, columns: priceColumns },
     ],
   ],
   sample: {

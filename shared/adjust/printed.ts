@@ -32,14 +32,14 @@ export function printedList(formula: Formula, { law, loss, own }: LabelFacts, la
   const used = allRows(formula)
     .map(({ name, amount }, at) => ({ name, amount, weight: weights[at] ?? null }))
     .filter(({ amount }) => amount > 0);
-  const kept = keptOf(formula, loss);
+  const yields = keptOf(formula, loss);
   try {
     const list = labelList(
       used.map(({ name }) => name || null),
       used.map((row) => row.weight),
       { larder, formulas: formulasIn(own) },
       law,
-      kept === null ? null : weight(doughOf(formula) * kept),
+      yields === null ? null : weight(doughOf(formula) * yields),
     );
     return { list };
   } catch (error) {
@@ -51,9 +51,9 @@ export function printedList(formula: Formula, { law, loss, own }: LabelFacts, la
 /** What the oven leaves: of the sizes as they are ordered, of the first size, or as it is typed for the label. */
 function keptOf({ sizes, by }: Formula, loss: number | null): number | null {
   const sold = sizes.filter(({ baked }) => baked !== null);
-  const sum = (of: (kept: number) => number) =>
+  const sum = (of: (share: number) => number) =>
     sold.reduce((all, one) => all + (one.pieces ?? 0) * (one.baked ?? 0) * of(1 - one.loss), 0);
-  const scaled = sum((kept) => 1 / kept);
+  const scaled = sum((share) => 1 / share);
   if (by === "pieces" && scaled > 0) return sum(() => 1) / scaled;
   const [first] = sold;
   if (first !== undefined) return 1 - first.loss;

@@ -74,13 +74,13 @@ export const swap: Change = {
 function swapped(
   formula: Formula,
   row: Row,
-  { from, to, name, type, kept }: Swap,
+  { from, to, name, type, preserved }: Swap,
   part: number,
   larder: Larder,
 ): Changed {
-  if (row.id === ROLL_IN) return rolledSwap(formula, row, { from, name, kept }, part, larder);
+  if (row.id === ROLL_IN) return rolledSwap(formula, row, { from, name, preserved }, part, larder);
   const gone = row.amount * part;
-  const { amount, water } = exchanged(gone, row.name, name, kept, larder);
+  const { amount, water } = exchanged(gone, row.name, name, preserved, larder);
   const edit = editOf(formula);
   putInstead(edit, row, part, name, type, amount);
   edit.water(water, name);
@@ -92,7 +92,7 @@ function swapped(
     rows: edit.moved(),
     parts: [],
     notes: [
-      `The dough's water and its ${kept} stay.`,
+      `The dough's water and its ${preserved} stay.`,
       ...partsMoved(formula.rows, after.rows, larder),
       ...known(to, part),
     ],
@@ -104,7 +104,7 @@ function swapped(
 function rolledSwap(
   formula: Formula,
   row: Row,
-  { from, name, kept }: Pick<Swap, "from" | "name" | "kept">,
+  { from, name, preserved }: Pick<Swap, "from" | "name" | "preserved">,
   part: number,
   larder: Larder,
 ): Changed {
@@ -113,30 +113,30 @@ function rolledSwap(
   const now = formula.rollIn;
   if (now === null) return refuse("This sheet has no roll-in fat.");
   const isKnown = orNull(() => findIngredient(larder, row.name)) != null;
-  const { amount } = exchanged(row.amount, isKnown ? row.name : from, name, kept, larder);
+  const { amount } = exchanged(row.amount, isKnown ? row.name : from, name, preserved, larder);
   const wanted = { ...now, name, share: shareFor(formula, now, amount) };
   const changed = withRollIn(formula, wanted, larder);
-  return { ...changed, notes: [`The ${kept} of the roll-in stays.`, ...changed.notes] };
+  return { ...changed, notes: [`The ${preserved} of the roll-in stays.`, ...changed.notes] };
 }
 
 /**
  * In the direction in which it becomes less: what is dried keeps a part of a few grams in fewer, and the way back is the
  * same sum turned round. `water` is what has to be poured in beside it.
  */
-function exchanged(gone: number, from: string, to: string, kept: Swap["kept"], larder: Larder) {
-  if (keptShare(from, kept, larder) <= keptShare(to, kept, larder)) {
-    const forth = exchange(weight(1), from, to, kept, larder);
+function exchanged(gone: number, from: string, to: string, preserved: Swap["preserved"], larder: Larder) {
+  if (keptShare(from, preserved, larder) <= keptShare(to, preserved, larder)) {
+    const forth = exchange(weight(1), from, to, preserved, larder);
     return { amount: gone * forth.weight, water: gone * forth.water };
   }
-  const back = exchange(weight(1), to, from, kept, larder);
+  const back = exchange(weight(1), to, from, preserved, larder);
   const amount = gone / back.weight;
   return { amount, water: -amount * back.water };
 }
 
 /** How rich it is in what is kept; where that is not known, the exchange itself says so. */
-function keptShare(name: string, kept: Swap["kept"], larder: Larder): number {
+function keptShare(name: string, preserved: Swap["preserved"], larder: Larder): number {
   const ingredient = requireIngredient(larder, name, "ingredient");
-  return (kept === "solids" ? 1 - (ingredient.water ?? 0) : ingredient[kept]) ?? 0;
+  return (preserved === "solids" ? 1 - (ingredient.water ?? 0) : ingredient[preserved]) ?? 0;
 }
 
 /** Creamed with sugar, fat takes up the air that raises these. */

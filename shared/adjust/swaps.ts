@@ -1,5 +1,5 @@
 // What is swapped for what, and which part of it is kept.
-import type { Kept } from "../enrichment/enrichment.ts";
+import type { SwapGoal } from "../enrichment/enrichment.ts";
 
 export type Swap = {
   /** Names of the built-in table, as the row may go by. */
@@ -8,12 +8,16 @@ export type Swap = {
   /** What the other ingredient is called in a formula, and its type. */
   readonly name: string;
   readonly type: string;
-  readonly kept: Kept;
+  readonly preserved: SwapGoal;
 };
 
-const both = (kept: Kept, one: readonly [string, string, string], other: readonly [string, string, string]): Swap[] => [
-  { from: one[0], to: other[0], name: other[1], type: other[2], kept },
-  { from: other[0], to: one[0], name: one[1], type: one[2], kept },
+const both = (
+  preserved: SwapGoal,
+  one: readonly [string, string, string],
+  other: readonly [string, string, string],
+): Swap[] => [
+  { from: one[0], to: other[0], name: other[1], type: other[2], preserved },
+  { from: other[0], to: one[0], name: one[1], type: one[2], preserved },
 ];
 
 const EGG = ["whole egg", "Whole egg", "egg"] as const;

@@ -59,9 +59,9 @@ export function oneOf(words: readonly string[]): string {
 /** `row 2`, `rows 2 and 5`. */
 export function rowsNamed(rows: readonly number[]): string {
   if (rows.length === 1) return `row ${rows[0]}`;
-  const told = rows.slice(0, 10).map(String);
-  const last = rows.length > 10 ? `${rows.length - 10} more` : (told.pop() ?? "");
-  return `rows ${told.join(", ")} and ${last}`;
+  const shown = rows.slice(0, 10).map(String);
+  const last = rows.length > 10 ? `${rows.length - 10} more` : (shown.pop() ?? "");
+  return `rows ${shown.join(", ")} and ${last}`;
 }
 
 /** A weight as it is read at a glance: whole grams, hundredths of an ounce, thousands set apart. */

@@ -50,12 +50,12 @@ export function fitType(data: CardData, isLiving: boolean, type: number): Fitted
 }
 
 /** Whether a card stands on one page. */
-export function fits(made: SheetPlan, model: SheetModel): boolean {
+export function fits(plan: SheetPlan, model: SheetModel): boolean {
   const heights = new Map<number, number>();
-  for (const { row, rows = 1, height } of cardHeights(made, model)) {
+  for (const { row, rows = 1, height } of cardHeights(plan, model)) {
     for (let at = row; at < row + rows; at++) heights.set(at, height);
   }
-  const width = made.widths.reduce((sum, one) => sum + one, 0);
+  const width = plan.widths.reduce((sum, one) => sum + one, 0);
   return width <= PAGE_WIDTH && [...heights.values()].reduce((sum, one) => sum + one, 0) <= PAGE_HEIGHT;
 }
 

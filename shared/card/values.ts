@@ -71,11 +71,11 @@ export function valuesCard(data: CardData, amount: CardAmount, values: Into): Dr
     ];
   });
   const below = [
-    ...data.added.flatMap(({ says, base, fixed: kept = 0, perMix, stage }, at) =>
+    ...data.added.flatMap(({ says, base, fixed: fixedPart = 0, perMix, stage }, at) =>
       figure(
         head(data, says),
         `added_${at}`,
-        onScale((base * times + kept) / (perMix ? mixes : 1)),
+        onScale((base * times + fixedPart) / (perMix ? mixes : 1)),
         weightColumn(data, stage),
         true,
       ),

@@ -151,7 +151,7 @@ export function plainWater(names: Names, weights: Weights, kinds: Kinds, wanted:
 const isPlainWater = (kind: Kind | null) => kind?.word === "water" || kind?.word === "ice";
 
 export const KEPT = { solids: ["dry matter"], water: [], fat: [], sugar: [] } as const;
-export type Kept = keyof typeof KEPT;
+export type SwapGoal = keyof typeof KEPT;
 
 /** Below this share of its weight an ingredient has none of a part worth exchanging (common practice, no source). */
 const NONE = 0.01;
@@ -164,11 +164,11 @@ export function swap(
   amount: Weight,
   from: string,
   to: string,
-  kept: Kept,
+  goal: SwapGoal,
   larder: Larder,
 ): { weight: Weight; water: Weight } {
-  const old = sideOf(from, "from", kept, larder);
-  const other = sideOf(to, "to", kept, larder);
+  const old = sideOf(from, "from", goal, larder);
+  const other = sideOf(to, "to", goal, larder);
   const needed = (amount * old.share) / other.share;
   const water = amount * old.water - needed * other.water;
   if (!atMost(needed, MAX_TIMES * amount)) {
@@ -180,12 +180,12 @@ export function swap(
   return { weight: weight(needed), water: weight(water) };
 }
 
-function sideOf(name: string, argument: string, kept: Kept, larder: Larder): { water: number; share: number } {
+function sideOf(name: string, argument: string, goal: SwapGoal, larder: Larder): { water: number; share: number } {
   const ingredient = requireIngredient(larder, name, argument);
   const water = known(ingredient, "water", argument);
-  const share = kept === "solids" ? 1 - water : known(ingredient, kept, argument);
+  const share = goal === "solids" ? 1 - water : known(ingredient, goal, argument);
   if (share < NONE) {
-    refuse(`is ${quote(name)}, which has ${shownShare(share)} ${kept}; keep something that both have`, argument);
+    refuse(`is ${quote(name)}, which has ${shownShare(share)} ${goal}; keep something that both have`, argument);
   }
   return { water, share };
 }

@@ -39,13 +39,17 @@ type Known = { readonly allergens: readonly Allergen[]; readonly unknown: string
 const allergenSearch = (sources: Sources, law: LabelLaw) =>
   descend<Known>(sources, (name, inside) => {
     const ingredient = findIngredient(sources.larder, name) ?? null;
-    const made = partsInside(name, ingredient, sources);
+    const partsOfIt = partsInside(name, ingredient, sources);
     const typed = ingredient === null ? null : typedIn(ingredient, law);
-    const parts = (made?.parts ?? []).map(
+    const parts = (partsOfIt?.parts ?? []).map(
       (part): Known => (part.isKnown ? inside(part.name) : { allergens: [], unknown: part.name }),
     );
-    const isTold = typed !== null && made?.formula == null;
-    const unknown = isTold ? null : made === null ? name : (parts.find((one) => one.unknown !== null)?.unknown ?? null);
+    const isTold = typed !== null && partsOfIt?.formula == null;
+    const unknown = isTold
+      ? null
+      : partsOfIt === null
+        ? name
+        : (parts.find((one) => one.unknown !== null)?.unknown ?? null);
     const all = [...(typed ?? []), ...parts.flatMap((one) => one.allergens)];
     return { allergens: [...new Map(all.map((one) => [one.species, one])).values()], unknown };
   });

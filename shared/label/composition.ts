@@ -46,10 +46,10 @@ const partIngredient = (name: string): Ingredient | null => {
 export const figureSearch = (sources: Sources) =>
   descend<Figures>(sources, (name, inside) => {
     const ingredient = findIngredient(sources.larder, name) ?? null;
-    const made = partsInside(name, ingredient, sources);
-    const typed = ingredient === null || made?.formula != null ? null : ofIngredient(ingredient);
-    const parts = made?.parts ?? [];
-    const isMixed = made !== null && (made.formula !== null || isWhole(parts));
+    const partsOfIt = partsInside(name, ingredient, sources);
+    const typed = ingredient === null || partsOfIt?.formula != null ? null : ofIngredient(ingredient);
+    const parts = partsOfIt?.parts ?? [];
+    const isMixed = partsOfIt !== null && (partsOfIt.formula !== null || isWhole(parts));
     if (typed !== null && (!isMixed || FIGURES.every((figure) => typeof typed[figure] === "number"))) return typed;
     if (!isMixed) return typed ?? figuresOf(() => name);
     const mixed = sumOf(

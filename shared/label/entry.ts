@@ -19,15 +19,15 @@ export const entries = (sources: Sources, law: LabelLaw) =>
     const ingredient = findIngredient(sources.larder, name) ?? null;
     const typed = ingredient === null ? [] : (typedIn(ingredient, law) ?? []);
     const label = ingredient?.labelName ?? (isWaterOf(ingredient) ? "water" : (ingredient?.name ?? name));
-    const made = partsInside(name, ingredient, sources);
+    const inner = partsInside(name, ingredient, sources);
     const isWheat = typed.some(({ species }) => species === "wheat");
-    const lacks = ingredient !== null && made === null && lacksAdditions(ingredient, isWheat, law);
+    const lacks = ingredient !== null && inner === null && lacksAdditions(ingredient, isWheat, law);
     const parts =
-      made === null
+      inner === null
         ? lacks
           ? ` (${additionsUnknown(law)})`
           : ""
-        : ` (${listParts(made, (part) => (part.isKnown ? inside(part.name) : part.name), sources, law)})`;
+        : ` (${listParts(inner, (part) => (part.isKnown ? inside(part.name) : part.name), sources, law)})`;
     const listed = typed.filter((one) => groupIn(one, law) !== undefined);
     const text = law === "US" ? withSulphites(`${label}${parts}`, typed) : inCapitals(`${label}${parts}`, listed);
     if (text.length > MAX_LIST_LENGTH)

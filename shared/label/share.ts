@@ -96,14 +96,14 @@ function searchFor(asked: string, sources: Sources): Search {
     if (isAsked(name)) return 1;
     others.add(name);
     const ingredient = findIngredient(larder, name) ?? null;
-    const made = partsInside(name, ingredient, sources);
+    const parts = partsInside(name, ingredient, sources);
     const held = (one: string): number => {
       if (formulas.has(nameKey(one)) || larder.byName.has(nameKey(one))) return inside(one);
       if (isAsked(one)) return 1;
       others.add(one);
       return 0;
     };
-    const shares = (made?.parts ?? []).map((part) => shareOfPart(part, ingredient?.row ?? null, held));
+    const shares = (parts?.parts ?? []).map((part) => shareOfPart(part, ingredient?.row ?? null, held));
     return shares.reduce((sum, share) => sum + share, 0);
   });
   const shareOfPart = ({ name, share, isKnown }: Inside, at: number | null, held: (one: string) => number): number => {

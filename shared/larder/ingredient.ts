@@ -96,9 +96,9 @@ export function ofBuiltIn(builtIn: BuiltIn): Ingredient {
   const before = built.get(builtIn);
   if (before !== undefined) return before;
   const unknown = { price: null, pack: null, usable: null, labelName: null, madeOf: null, allergens: null, row: null };
-  const made = { ...builtIn, ...unknown, ownMeasures: false };
-  built.set(builtIn, made);
-  return made;
+  const ingredient = { ...builtIn, ...unknown, ownMeasures: false };
+  built.set(builtIn, ingredient);
+  return ingredient;
 }
 
 /** A row of the shop's larder: its name, its place, and its cells by column, the built-in row behind it. */
@@ -117,9 +117,9 @@ const ingredientsOfRows = new WeakMap<OwnRow, Ingredient>();
 export function ofRow(row: OwnRow): Ingredient {
   const before = ingredientsOfRows.get(row);
   if (before !== undefined) return before;
-  const made = ingredientOfRow(row);
-  ingredientsOfRows.set(row, made);
-  return made;
+  const ingredient = ingredientOfRow(row);
+  ingredientsOfRows.set(row, ingredient);
+  return ingredient;
 }
 
 function ingredientOfRow({ name, alsoCalled, row, cell: raw, builtIn }: OwnRow): Ingredient {

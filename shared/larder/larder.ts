@@ -41,7 +41,7 @@ function readLarder(rows: readonly (readonly unknown[])[], argument: string, fau
     const cell = (column: Column) => cells[columns.get(column) ?? -1];
     const alsoCalled = namesIn(cell("also called"), argument, faults, row);
     const keys = [name, ...alsoCalled].map(nameKey);
-    const builtIn = keys.map(builtInOf).find((found) => found !== undefined);
+    const builtIn = keys.map(builtInOf).find((word) => word !== undefined);
     return [{ name, alsoCalled, keys, row, cell, builtIn }];
   });
   return { rows: own, byName: namesOf(own, argument, faults), byBuiltIn: groupedByBuiltIn(own) };

@@ -4,13 +4,13 @@ import { quote } from "../base/show.ts";
 import { nameKey } from "../larder/built-in-larder.ts";
 
 /** Its parts as they go in, in any one unit; of all of it these shares boil off, and stay in the pan. */
-export type Made = {
+export type Making = {
   readonly name: string;
   readonly parts: readonly { readonly name: string; readonly weight: number }[];
   readonly boilOff: number;
   readonly leftOver: number;
 };
-export type Makings = ReadonlyMap<string, Made>;
+export type Makings = ReadonlyMap<string, Making>;
 
 /** Weights and shares are whole numbers there, in hundred millionths of all of it. */
 const HUNDRED_MILLION = 1e8;
@@ -20,16 +20,16 @@ const HUNDRED_MILLION = 1e8;
  * between tabs, the sheets inside below. A sheet that several use stands in each; its first lines count.
  */
 export function readMakings(cells: readonly (string | null)[]): Makings {
-  const makings = new Map<string, Made & { parts: { name: string; weight: number }[] }>();
+  const makings = new Map<string, Making & { parts: { name: string; weight: number }[] }>();
   for (const cell of cells) {
     let open: { parts: { name: string; weight: number }[] } | undefined;
     for (const line of cell?.includes("\t") ? cell.split("\n") : []) {
       const [product = "", part = "", weight = "", boiled = "", left = ""] = line.split("\t").map((one) => one.trim());
       if (product !== "") {
         const key = nameKey(product);
-        const made = { name: product, parts: [], boilOff: shareOf(boiled), leftOver: shareOf(left) };
-        open = makings.has(key) ? undefined : made;
-        if (open !== undefined) makings.set(key, made);
+        const making = { name: product, parts: [], boilOff: shareOf(boiled), leftOver: shareOf(left) };
+        open = makings.has(key) ? undefined : making;
+        if (open !== undefined) makings.set(key, making);
       }
       if (part !== "" && Number(weight) > 0) open?.parts.push({ name: part, weight: Number(weight) });
     }
@@ -55,8 +55,8 @@ export function boughtFor(makings: Makings): (name: string) => Bought {
     const key = nameKey(name);
     const before = known.get(key);
     if (before !== undefined) return before;
-    const made = makings.get(key);
-    if (made === undefined) return new Map([[key, { name, grams: 1 }]]);
+    const making = makings.get(key);
+    if (making === undefined) return new Map([[key, { name, grams: 1 }]]);
     const start = path.findIndex((one) => nameKey(one) === key);
     if (start >= 0)
       return refuse(
@@ -64,7 +64,7 @@ export function boughtFor(makings: Makings): (name: string) => Bought {
         "parts",
       );
     path.push(name);
-    const bought = addedUp(made, key, ask);
+    const bought = addedUp(making, key, ask);
     path.pop();
     known.set(key, bought);
     return bought;
@@ -76,7 +76,7 @@ export function boughtFor(makings: Makings): (name: string) => Bought {
 }
 
 /** What is fed with itself is made of what it is fed with. */
-function addedUp({ parts, boilOff, leftOver }: Made, key: string, ask: (name: string) => Bought): Bought {
+function addedUp({ parts, boilOff, leftOver }: Making, key: string, ask: (name: string) => Bought): Bought {
   const others = parts.filter((part) => nameKey(part.name) !== key);
   const usable = others.reduce((all, { weight }) => all + weight, 0) * (1 - boilOff) * (1 - leftOver);
   const sums = new Map<string, { name: string; grams: number }>();

@@ -89,9 +89,9 @@ export function rawNeeds(
     const product = products.get(key);
     if (product === undefined) needs.set(key, short);
     else {
-      const made = toMix(product, short, stock);
+      const mixed = toMix(product, short, stock);
       for (const part of product.parts)
-        wanted.set(part.key, (wanted.get(part.key) ?? 0) + (made * part.weight) / (product.sum || 1));
+        wanted.set(part.key, (wanted.get(part.key) ?? 0) + (mixed * part.weight) / (product.sum || 1));
     }
   }
   return [...parts].flatMap(([key, name]) => {
@@ -104,9 +104,9 @@ export function rawNeeds(
 function toMix({ name, sum, seed, row }: Product, short: number, stock: number): number {
   if (short > 0 && sum === 0) return refuse(`makes ${quote(name)} of nothing; give it weights`, "formulas", row);
   if (seed === 0) return short;
-  const made = (short * sum) / (sum - seed);
-  const seeded = (made * seed) / sum;
-  if (stock > 0 && sum > seed && atMost(seeded, stock)) return made;
+  const build = (short * sum) / (sum - seed);
+  const seeded = (build * seed) / sum;
+  if (stock > 0 && sum > seed && atMost(seeded, stock)) return build;
   const enough = stock > 0 && sum > seed ? ` (${showNumber(seeded)} needed, ${showNumber(stock)} there)` : "";
   const instead = `name the seed differently, or put it on hand${enough}`;
   return refuse(`makes ${quote(name)} of itself; ${instead}`, "formulas", row);

@@ -5,18 +5,18 @@ export const PRICE_KEPT = "Price last seen";
 
 type Cell = unknown;
 /** A row of those three columns. */
-export type Kept = readonly [price: number | "", before: number | "", seen: string];
+export type KeptPrice = readonly [price: number | "", before: number | "", seen: string];
 export type PriceChange = { readonly name: string; readonly before: number; readonly now: number };
 
 /** A row with a price that is not the one last seen gets it, with the day; a first price is no change, and a price that went stays known. */
 export function priceChanges(
   rows: readonly { readonly name: Cell; readonly price: Cell; readonly kept: readonly Cell[] }[],
   day: string,
-): { readonly kept: readonly Kept[]; readonly changes: readonly PriceChange[]; readonly isNew: boolean } {
+): { readonly kept: readonly KeptPrice[]; readonly changes: readonly PriceChange[]; readonly isNew: boolean } {
   const changes: PriceChange[] = [];
   let isNew = false;
-  const kept = rows.map(({ name, price, kept: [last = "", before = "", seen = ""] }): Kept => {
-    const same: Kept = [numberOr(last), numberOr(before), typeof seen === "string" ? seen : ""];
+  const kept = rows.map(({ name, price, kept: [last = "", before = "", seen = ""] }): KeptPrice => {
+    const same: KeptPrice = [numberOr(last), numberOr(before), typeof seen === "string" ? seen : ""];
     const label = String(name ?? "").trim();
     if (typeof price !== "number" || !Number.isFinite(price) || label === "" || price === last) return same;
     isNew = true;

@@ -30,7 +30,7 @@ export function takersFirst(formulas: readonly Formula[]): Formula[] {
 /** `made` tells the pieces of an item on each of so many days. Amounts stand by the name of the formula, a day each. */
 export function amountsOf(
   formulas: readonly Formula[],
-  made: (item: Item) => readonly number[],
+  piecesOf: (item: Item) => readonly number[],
   days: number,
 ): ReadonlyMap<string, readonly DoughAmount[]> {
   const amounts = new Map<string, readonly DoughAmount[]>();
@@ -38,14 +38,14 @@ export function amountsOf(
     amounts.set(
       name,
       Array.from({ length: days }, (_, day): DoughAmount => {
-        const pieces = sizes.map(({ size }) => made({ product: name, size })[day] ?? 0);
+        const pieces = sizes.map(({ size }) => piecesOf({ product: name, size })[day] ?? 0);
         const own = sizes.reduce((sum, { scaling }, at) => sum + scaling * (pieces[at] ?? 0), 0) / (1 - handlingLoss);
         const taken = uses.flatMap((use): Taken[] => {
           if ("dough" in use) {
             const weight = use.part * (amounts.get(use.dough)?.[day]?.all ?? 0);
             return weight > 0 ? [{ by: use.dough, pieces: null, weight }] : [];
           }
-          const many = made(use)[day] ?? 0;
+          const many = piecesOf(use)[day] ?? 0;
           return many > 0 && use.perPiece > 0 ? [{ by: use.product, pieces: many, weight: use.perPiece * many }] : [];
         });
         return { pieces, all: taken.reduce((sum, { weight }) => sum + weight, own), taken };

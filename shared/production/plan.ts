@@ -57,13 +57,13 @@ export function productionOf(asked: Asked): Production {
 function doughDays({ days, orders, formulas, making, machines, earlier, changes }: Asked): DoughDay[] {
   const codeOf = batchCodes(formulas.map(({ name }) => name));
   const piecesOf = new Map<string, readonly number[]>();
-  const made = (item: Item) => {
+  const piecesMadeOf = (item: Item) => {
     const key = itemKey(item);
     const known = piecesOf.get(key) ?? piecesMade(orderedByDay(days, orders, item), making.get(key) ?? PIECE_BY_PIECE);
     piecesOf.set(key, known);
     return known;
   };
-  const amounts = amountsOf(formulas, made, days.length);
+  const amounts = amountsOf(formulas, piecesMadeOf, days.length);
   const capacity = roomiest(machines);
   const planned = new Map<Formula, DoughDay[]>();
   // What goes into other doughs has to be there when those are mixed.

@@ -101,7 +101,7 @@ export function differences({ expected }: Batch, values: readonly (readonly unkn
   );
 }
 
-function agrees(found: unknown, wanted: Cell, within: number | undefined): boolean {
-  if (typeof wanted !== "number") return found === wanted;
-  return typeof found === "number" && Math.abs(found - wanted) <= (within ?? 1e-9 * Math.max(1, Math.abs(wanted)));
+function agrees(actual: unknown, wanted: Cell, within: number | undefined): boolean {
+  if (typeof wanted !== "number") return actual === wanted;
+  return typeof actual === "number" && Math.abs(actual - wanted) <= (within ?? 1e-9 * Math.max(1, Math.abs(wanted)));
 }

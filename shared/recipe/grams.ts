@@ -48,8 +48,8 @@ export function lineWeigher(system: CupSystem, larder: Larder): (line: string, n
   const compared = new Map<string, string>();
   // The same name is refused in the same words, however many lines there are.
   const unknown = (name: string): string => {
-    const told = compared.get(name);
-    if (told !== undefined) return told;
+    const comparison = compared.get(name);
+    if (comparison !== undefined) return comparison;
     if (compared.size >= COMPARED) return `is ${quote(name)}, which the larder does not know`;
     const says = unknownName(larder, name);
     compared.set(name, says);
@@ -96,10 +96,10 @@ function weighLine(
   const second =
     parts.others.length === 0 ? undefined : parts.others.find((other) => namesAnother(larder, parts.main, other.words));
   if (second && second.link !== "or") {
-    const [one, two] = [parts.main, second.words].map((words) => quote(told(words)));
+    const [one, two] = [parts.main, second.words].map((words) => quote(phraseText(words)));
     return { is: "unclear", says: `two ingredients in one line, ${one} and ${two}; give each a line of its own` };
   }
-  if (second) remarks.push(noteOf(`${quote(told(second.words))} is the other choice and is not read`));
+  if (second) remarks.push(noteOf(`${quote(phraseText(second.words))} is the other choice and is not read`));
   if (read.more) remarks.push(USED_BESIDES);
   const asked: Asked = { ingredient, size, forms: () => formsIn(parts.main), system };
   let least = 0;
@@ -136,7 +136,7 @@ const isSized = ({ rows }: Larder, size: EggSize): boolean =>
   rows.some(({ keys }) => keys.some((key) => partedEgg(key)?.size === size));
 
 /** The words of a name as they are quoted. */
-const told = (words: readonly string[]): string => toldPhrases(phrasesOf(words));
+const phraseText = (words: readonly string[]): string => toldPhrases(phrasesOf(words));
 
 function toldPhrases(phrases: readonly (readonly string[])[]): string {
   const name = joinPhrases(phrases).join(" ");

@@ -35,8 +35,8 @@ const TELLING: readonly (readonly [kind: KindWord, words: RegExp])[] = [
   ["ice", /^ice$/],
 ];
 
-export function kindOf(found: Ingredient | undefined, text: string): KindRead {
-  const known = knownKind(found);
+export function kindOf(ingredient: Ingredient | undefined, text: string): KindRead {
+  const known = knownKind(ingredient);
   if (known !== null) return { word: known, says: "", asks: "" };
   const preferment = prefermentIn(text);
   if (preferment !== undefined) return prefermentKind(preferment, text);
@@ -46,16 +46,16 @@ export function kindOf(found: Ingredient | undefined, text: string): KindRead {
   for (const word of words) {
     const kind = TELLING.find(([, telling]) => telling.test(word))?.[0];
     if (kind === undefined) continue;
-    const isGuess = found === undefined && word !== kind;
+    const isGuess = ingredient === undefined && word !== kind;
     const says = `the larder has no row for it; its type is a guess from the word ${quote(word)}`;
     return { word: kind, says: isGuess ? says : "", asks: "" };
   }
   return { word: "", says: "", asks: 'what type is it: flour, water, fat …? Choose "other" for none of these' };
 }
 
-function knownKind(found: Ingredient | undefined): KindWord | null {
+function knownKind(ingredient: Ingredient | undefined): KindWord | null {
   try {
-    return found?.kind ?? null;
+    return ingredient?.kind ?? null;
   } catch (error) {
     // The shop's own cell cannot be read: the person is asked.
     if (error instanceof Refusal) return null;

@@ -30,12 +30,12 @@ export function ingredientIn(words: readonly string[], { larder }: Larders): Ing
 export function nameIn(
   words: readonly string[],
   text: string,
-  found: Ingredient | undefined,
+  ingredient: Ingredient | undefined,
   kitchen: Larders,
 ): string {
   const phrases = phrasesOf(words).map((phrase) => phrase.filter((word) => !/^\d+%$/.test(word)));
   const [first = []] = phrases;
-  const isEnough = found === undefined || ingredientIn(first, kitchen)?.name === found.name;
+  const isEnough = ingredient === undefined || ingredientIn(first, kitchen)?.name === ingredient.name;
   return (isEnough ? [first] : phrases)
     .map((phrase) => asWritten(phrase, text))
     .filter((phrase) => phrase !== "")

@@ -46,7 +46,7 @@ export function outside(value: number, side: Side, { low, high }: Band, what: "e
 }
 
 /** What every part of a review needs: whom to tell, and the first flour row, which speaks for the whole. */
-export type Told = {
+export type ReviewSetting = {
   readonly remark: Remark;
   readonly whole: number;
   readonly styleName: StyleName;
@@ -62,7 +62,7 @@ export function sideOf(value: number, { low, high }: Band): Side {
   return atMost(low, value) ? null : "below";
 }
 
-export function sentence(what: string, value: number, side: Side, band: Band, { styleName }: Told): string {
+export function sentence(what: string, value: number, side: Side, band: Band, { styleName }: ReviewSetting): string {
   const range =
     band.high === 0
       ? "none"

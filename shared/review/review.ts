@@ -9,12 +9,12 @@ import {
   notesInto,
   ofKind,
   outside,
+  type ReviewSetting,
   type Row,
   type Said,
   sentence,
   sideOf,
   sumOf,
-  type Told,
   type Topic,
 } from "./remark.ts";
 import { reviewSalt } from "./salt.ts";
@@ -37,13 +37,13 @@ export function review(
   const rows = rowsOf(names, kinds, shares, larder);
   const said: Said[] = [];
   const whole = rows.find(({ kind }) => isFlour(kind))?.index ?? 0;
-  const told: Told = { remark: notesInto(said), whole, styleName, style };
+  const setting: ReviewSetting = { remark: notesInto(said), whole, styleName, style };
 
-  reviewWater(rows, told);
-  reviewSalt(rows, told);
-  reviewYeast(rows, told);
-  reviewEnrichment(rows, told);
-  reviewPrefermentedFlour(rows, told);
+  reviewWater(rows, setting);
+  reviewSalt(rows, setting);
+  reviewYeast(rows, setting);
+  reviewEnrichment(rows, setting);
+  reviewPrefermentedFlour(rows, setting);
   return said;
 }
 
@@ -69,7 +69,7 @@ function rowsOf(
  */
 const PREFERMENTED = { low: 0.05, high: 0.5 };
 
-function reviewPrefermentedFlour(rows: readonly Row[], { remark }: Told): void {
+function reviewPrefermentedFlour(rows: readonly Row[], { remark }: ReviewSetting): void {
   const preferments = rows.filter(({ kind, share }) => isPreferment(kind) && share > 0);
   const flour = preferments.reduce((sum, { kind, share }) => sum + share * kind.flour, 0);
   const first = preferments[0];
@@ -86,8 +86,8 @@ function reviewPrefermentedFlour(rows: readonly Row[], { remark }: Told): void {
 /** Dry milk and dry egg have less water than this. */
 const DRY = 0.1;
 
-function reviewEnrichment(rows: readonly Row[], told: Told): void {
-  const { style } = told;
+function reviewEnrichment(rows: readonly Row[], setting: ReviewSetting): void {
+  const { style } = setting;
   const leavening = style.leavening;
   const solids = ofKind(rows, "dairy").filter(({ ingredient }) => (ingredient?.water ?? 1) < DRY);
   const groups: readonly Group[] = [
@@ -104,7 +104,7 @@ function reviewEnrichment(rows: readonly Row[], told: Told): void {
     const side = sideOf(amount, band);
     if (first === undefined || side === null) continue;
     const as = isRaising === true ? "essential" : "enriching";
-    told.remark(first.index, sentence(what, amount, side, band, told), outside(amount, side, band, as), {
+    setting.remark(first.index, sentence(what, amount, side, band, setting), outside(amount, side, band, as), {
       topic,
       side,
     });

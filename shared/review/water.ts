@@ -2,7 +2,7 @@ import { atMost } from "../base/scaling.ts";
 import { saysItsWater } from "../enrichment/enrichment.ts";
 import { isPreferment } from "../larder/kinds.ts";
 import { bandOf, hydrationBand } from "./bands.ts";
-import { ofKind, outside, type Row, type Side, sentence, sideOf, type Told } from "./remark.ts";
+import { ofKind, outside, type ReviewSetting, type Row, type Side, sentence, sideOf } from "./remark.ts";
 import type { Style } from "./style.ts";
 
 /** Liquid dairy has more water than this. */
@@ -17,8 +17,8 @@ function waterOf({ kind, share, ingredient }: Row, style: Style): number | null 
 }
 
 /** The water that is poured in against its band, and the water of everything against the band that follows for the whole. */
-export function reviewWater(rows: readonly Row[], told: Told): void {
-  const { remark, style, whole } = told;
+export function reviewWater(rows: readonly Row[], setting: ReviewSetting): void {
+  const { remark, style, whole } = setting;
   const wet = rows.filter(({ kind }) => kind.word !== "yeast");
   const unknown = wet.filter((row) => waterOf(row, style) === null);
   for (const { index, ingredient } of unknown) {
@@ -34,12 +34,12 @@ export function reviewWater(rows: readonly Row[], told: Told): void {
   const poured = sum(pouring);
   const side = sideOf(poured, bandOf(style.water));
   // What is not counted can't be missed.
-  const sure = (some: readonly Row[], found: Side) => found === "above" || !some.some((row) => unknown.includes(row));
+  const sure = (some: readonly Row[], side: Side) => side === "above" || !some.some((row) => unknown.includes(row));
   const pouringTold = side !== null && sure(pouring, side);
   if (pouringTold) {
     const [first] = poured === 0 ? [] : ofKind(rows, "water", "ice");
     const of = first === undefined ? "water" : undefined;
-    const says = sentence(waterName(pouring), poured, side, bandOf(style.water), told);
+    const says = sentence(waterName(pouring), poured, side, bandOf(style.water), setting);
     remark(first?.index ?? whole, says, outside(poured, side, bandOf(style.water), "essential"), {
       of,
       topic: "water",
@@ -51,7 +51,7 @@ export function reviewWater(rows: readonly Row[], told: Told): void {
   const wholeSide = sideOf(all, band);
   const sameFigure = pouringTold && atMost(all, poured);
   if (wholeSide !== null && !sameFigure && sure(wet, wholeSide)) {
-    const says = sentence("Effective hydration", all, wholeSide, band, told);
+    const says = sentence("Effective hydration", all, wholeSide, band, setting);
     remark(whole, says, outside(all, wholeSide, band, "essential"), { of: "whole dough", side: wholeSide });
   }
 }

@@ -3,7 +3,7 @@ import { swapYeast, type Yeast } from "../formula/yeast.ts";
 import { builtInNamed, nameKey } from "../larder/built-in-larder.ts";
 import { isPreferment } from "../larder/kinds.ts";
 import { type Band, bandOf } from "./bands.ts";
-import { ofKind, outside, type Row, sentence, sideOf, type Told } from "./remark.ts";
+import { ofKind, outside, type ReviewSetting, type Row, sentence, sideOf } from "./remark.ts";
 import type { Style } from "./style.ts";
 
 /** Which yeast a row holds; null where its names do not say. */
@@ -15,8 +15,8 @@ function yeastOf({ names }: Row): Yeast | null {
 }
 
 /** Yeast against the style's band; a starter excuses little or none. */
-export function reviewYeast(rows: readonly Row[], told: Told): void {
-  const { remark, whole, style } = told;
+export function reviewYeast(rows: readonly Row[], setting: ReviewSetting): void {
+  const { remark, whole, style } = setting;
   const yeasts = ofKind(rows, "yeast").map((row) => ({ row, yeast: yeastOf(row) }));
   const unsaid = yeasts.filter(({ yeast }) => yeast === null);
   for (const { row } of unsaid) remark(row.index, "say fresh, instant or active dry");
@@ -32,7 +32,7 @@ export function reviewYeast(rows: readonly Row[], told: Told): void {
   if (side === null || excused) return;
   remark(
     yeasts[0]?.row.index ?? whole,
-    sentence(amount === 0 ? "Yeast" : measured.what, amount, side, measured.band, told),
+    sentence(amount === 0 ? "Yeast" : measured.what, amount, side, measured.band, setting),
     outside(amount, side, measured.band, "essential"),
     { of: yeasts.length === 0 ? "yeast" : undefined, topic: "yeast", side },
   );

@@ -12,7 +12,7 @@ export type Located = {
 };
 
 type Grid = readonly (readonly unknown[])[];
-type Found = { readonly placed: PlacedCell; readonly row: number; readonly column: number };
+type Match = { readonly placed: PlacedCell; readonly row: number; readonly column: number };
 
 const WEIGHTS = ["g", "oz"] as const;
 const TEMPERATURES = ["C", "F"] as const;
@@ -35,8 +35,8 @@ export function locate(grid: Grid, models: readonly SheetModel[], table = "formu
     for (const options of optionsOf(model)) {
       const layout = layOut(model, options);
       const words = wordsOf(layout, options);
-      const found = words.filter((word) => texts.has(word)).length;
-      const score = found - MISSING * (words.length - found);
+      const count = words.filter((word) => texts.has(word)).length;
+      const score = count - MISSING * (words.length - count);
       if (best === undefined || score > best.score) best = { score, model, options, layout };
     }
   }
@@ -101,9 +101,8 @@ function zonesOf(grid: Grid, layout: Layout, options: Options): Map<string, Zone
     const end = (isBeside ? ends.get(row) : undefined) ?? endOf(grid, table, column, Math.min(grid.length, ...below));
     if (!ends.has(row)) ends.set(row, end);
     table.columns.forEach(({ name }, at) => {
-      const found = columns[at] ?? -1;
-      if (found >= 0 && end > row + 1)
-        zones.set(name, { row: row + 1, column: found, rows: end - row - 1, columns: 1 });
+      const column = columns[at] ?? -1;
+      if (column >= 0 && end > row + 1) zones.set(name, { row: row + 1, column, rows: end - row - 1, columns: 1 });
     });
   }
   return zones;
@@ -123,9 +122,9 @@ function endOf(grid: Grid, { total }: Table, column: number, end: number): numbe
 }
 
 /** The fixed words that are there, the first of two in a column being the first in the model, too. */
-function fixedCells(grid: Grid, { cells }: Layout, options: Options): Found[] {
+function fixedCells(grid: Grid, { cells }: Layout, options: Options): Match[] {
   const taken = new Map<string, number>();
-  return cells.filter(isFixed).flatMap((placed): Found[] => {
+  return cells.filter(isFixed).flatMap((placed): Match[] => {
     const text = labelText(placed.cell.text ?? "", options);
     if (placed.cell.role === "helper") return besideThePage(grid, placed, text);
     const key = `${placed.column} ${text}`;
@@ -138,7 +137,7 @@ function fixedCells(grid: Grid, { cells }: Layout, options: Options): Found[] {
 }
 
 /** What stands beside the page leaves no gap for parts that are not built: it is found by its words alone. */
-function besideThePage(grid: Grid, placed: PlacedCell, text: string): Found[] {
+function besideThePage(grid: Grid, placed: PlacedCell, text: string): Match[] {
   for (const [row, line] of grid.entries()) {
     const column = line.findIndex((cell) => said(cell) === text);
     if (column >= 0) return [{ placed, row, column }];
@@ -149,7 +148,7 @@ function besideThePage(grid: Grid, placed: PlacedCell, text: string): Found[] {
 /** A single figure beside the page has its name over it. */
 function belowItsLabel(
   { row, column }: PlacedCell,
-  fixed: readonly Found[],
+  fixed: readonly Match[],
 ): { row: number; column: number } | undefined {
   const label = fixed.find(
     ({ placed }) => placed.cell.role === "helper" && placed.row === row - 1 && placed.column === column,
@@ -161,14 +160,14 @@ function belowItsLabel(
 const FARTHEST = 6;
 
 /** By the words in its own line, to the left before to the right; otherwise by the nearest above, and for a title below. */
-function placeOf({ row, column }: PlacedCell, fixed: readonly Found[]): { row: number; column: number } | undefined {
-  const rank = ({ placed }: Found): number => {
+function placeOf({ row, column }: PlacedCell, fixed: readonly Match[]): { row: number; column: number } | undefined {
+  const rank = ({ placed }: Match): number => {
     const [down, left] = [row - placed.row, column - placed.column];
     if (down > FARTHEST || down < -2) return Number.POSITIVE_INFINITY;
     const side = left < 0 ? 50 - left : left;
     return down === 0 ? side : down > 0 ? (left < 0 ? 900 : 100) + 10 * down + side / 10 : 1000 - 10 * down + side / 10;
   };
-  let best: Found | undefined;
+  let best: Match | undefined;
   for (const one of fixed) if (rank(one) < (best === undefined ? Number.POSITIVE_INFINITY : rank(best))) best = one;
   if (best === undefined) return undefined;
   return { row: best.row + row - best.placed.row, column: best.column + column - best.placed.column };

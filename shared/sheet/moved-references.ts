@@ -14,14 +14,14 @@ export type Moves = (zone: Zone) => Zone | null;
  * What is gone becomes #REF!, as where rows are deleted. References get the name `as`.
  */
 export function withMoved(formula: string, sheet: string, moves: Moves, isOwn: boolean, as = sheet): string {
-  return formula.replace(PARTS, (whole: string, ...found: (string | number | undefined)[]) => {
-    const [quoted, bare, , left, , top] = found as (string | undefined)[];
-    const offset = found[10] as number;
+  return formula.replace(PARTS, (whole: string, ...groups: (string | number | undefined)[]) => {
+    const [quoted, bare, , left, , top] = groups as (string | undefined)[];
+    const offset = groups[10] as number;
     // The end of a longer word is no cell.
     if (left === undefined || top === undefined || /[\p{L}\p{N}_.$]/u.test(formula.charAt(offset - 1))) return whole;
     const named = unquote(quoted) ?? bare;
     if (named === undefined ? !isOwn : named !== sheet) return whole;
-    const [, , dollarLeft = "", , dollarTop = "", , dollarRight = "", right, dollarBottom = "", bottom] = found;
+    const [, , dollarLeft = "", , dollarTop = "", , dollarRight = "", right, dollarBottom = "", bottom] = groups;
     const [row, column] = [Number(top) - 1, columnNumber(left)];
     const [lastRow, lastColumn] = [Number(bottom ?? top) - 1, columnNumber(String(right ?? left))];
     const to = moves({ row, column, rows: lastRow - row + 1, columns: lastColumn - column + 1 });
@@ -40,8 +40,8 @@ export const skeleton = (formula: string): string =>
 export function withoutDecimals(formula: string): string {
   return formula.replace(
     /"(?:[^"]|"")*"|'(?:[^']|'')+'!|(?<![\w.])(\d*)\.(\d+)(?![\w.])/g,
-    (whole: string, ...found) => {
-      const [digits = "", decimals] = found as [string?, string?];
+    (whole: string, ...groups) => {
+      const [digits = "", decimals] = groups as [string?, string?];
       if (decimals === undefined) return whole;
       return `(${Number(`${digits}${decimals}`)}/${10 ** decimals.length})`;
     },

@@ -46,10 +46,10 @@ const MIN_WATER = 20;
 /** The longest trays and strapped tins measure some 100 cm; more is most likely millimetres. */
 const MAX_LENGTH = 120;
 
-type Given = readonly (number | null)[];
+type SizeCells = readonly (number | null)[];
 
 /** Sizes by their place, checked: nothing needed is blank, extras come together, nothing is left over. */
-function checked(shape: TinShape, sizes: Given, depthNeeded: boolean): number[] {
+function checked(shape: TinShape, sizes: SizeCells, depthNeeded: boolean): number[] {
   const { needed, depthAt, extra } = TIN_SIZES[shape];
   const order = [...needed, ...extra.map((name) => `[${name}]`)].join(", ");
   if (sizes.length > needed.length + extra.length) {
@@ -60,9 +60,9 @@ function checked(shape: TinShape, sizes: Given, depthNeeded: boolean): number[] 
       refuse(`have no ${name}: place ${place + 1} is blank; a ${shape} tin takes ${order}`, "sizes");
     }
   });
-  const given = extra.filter((_, place) => (sizes[needed.length + place] ?? null) !== null);
-  if (given.length > 0 && given.length < extra.length) {
-    refuse(`have the ${given[0]} without the rest; a ${shape} tin takes ${order}`, "sizes");
+  const sizesGiven = extra.filter((_, place) => (sizes[needed.length + place] ?? null) !== null);
+  if (sizesGiven.length > 0 && sizesGiven.length < extra.length) {
+    refuse(`have the ${sizesGiven[0]} without the rest; a ${shape} tin takes ${order}`, "sizes");
   }
   sizes.forEach((size, place) => {
     if (size === null) return;

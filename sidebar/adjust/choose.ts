@@ -12,12 +12,13 @@ export function chooseSection(work: Work, form: Form): HTMLElement {
   const fields = element("div", {});
   const none = element("p", { class: "hint" });
   const show = (): void => {
-    const found = work.chosen === null ? changesFor(search) : changesFor("").filter(({ name }) => name === work.chosen);
-    const groups = [...new Set(found.map(({ group }) => group))];
+    const matches =
+      work.chosen === null ? changesFor(search) : changesFor("").filter(({ name }) => name === work.chosen);
+    const groups = [...new Set(matches.map(({ group }) => group))];
     list.replaceChildren(
       ...groups.flatMap((group) => [
         element("li", {}, element("h3", {}, group)),
-        ...found
+        ...matches
           .filter((one) => one.group === group)
           .map(({ name, label }) => {
             const isChosen = work.chosen === name;
@@ -31,8 +32,8 @@ export function chooseSection(work: Work, form: Form): HTMLElement {
           }),
       ]),
     );
-    say(none, found.length > 0 ? "" : "Nothing is found by these words. Try one word, such as water, yeast or tin.");
-    none.hidden = found.length > 0;
+    say(none, matches.length > 0 ? "" : "Nothing is found by these words. Try one word, such as water, yeast or tin.");
+    none.hidden = matches.length > 0;
   };
   const choose = (name: string): void => {
     work.chosen = work.chosen === name ? null : name;

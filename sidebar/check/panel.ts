@@ -69,7 +69,7 @@ export const check: Panel = {
 /** What is worst stands out; all else follows in a list. */
 function headline({ sheet, style, remarks }: SheetReview): Node[] {
   const fault = element("p", { class: "fault", role: "status", hidden: true });
-  const told = ({ cell, name, says }: SheetReview["remarks"][number]): Node[] => [
+  const lineOf = ({ cell, name, says }: SheetReview["remarks"][number]): Node[] => [
     element(
       "button",
       { type: "button", class: "jump", click: () => void jump(sheet, cell, fault) },
@@ -83,13 +83,17 @@ function headline({ sheet, style, remarks }: SheetReview): Node[] {
       section("Notes by ingredient", element("p", {}, `Every ingredient is within the usual range for ${style}.`)),
     ];
   return [
-    section("Look at this first", element("div", { class: "remark worst" }, ...told(worst)), fault),
+    section("Look at this first", element("div", { class: "remark worst" }, ...lineOf(worst)), fault),
     ...(others.length === 0
       ? []
       : [
           section(
             "Notes by ingredient",
-            element("ul", { class: "list" }, ...others.map((one) => element("li", { class: "remark" }, ...told(one)))),
+            element(
+              "ul",
+              { class: "list" },
+              ...others.map((one) => element("li", { class: "remark" }, ...lineOf(one))),
+            ),
           ),
         ]),
   ];

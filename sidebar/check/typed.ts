@@ -5,14 +5,14 @@ import { section } from "../new-formula/sections.ts";
 
 /** Weights that stand over the sheet's own, as where it runs no trigger; `again` reads the sheet once they are taken. */
 export function typedSection({ sheet, typed }: SheetReview, again: () => void): HTMLElement {
-  const told = element("div", {});
+  const list = element("div", {});
   const taking = actionButton({
     question: "take",
     label: "Take the typed weights",
     asked: () => ({ sheet }),
     busy: () => "Taking the typed weights …",
     done: ({ taken, notes }) => {
-      told.replaceChildren(
+      list.replaceChildren(
         ...notes.map(({ cells, text }) => element("p", { class: "note" }, `${cells.join(", ")}: ${plain(text)}`)),
       );
       // What was said of cells is read here; without it the sheet is read again at once.
@@ -27,7 +27,7 @@ export function typedSection({ sheet, typed }: SheetReview, again: () => void): 
     "Typed weights",
     element("p", {}, `Over the sheet's own figures ${where}. Take them, and the percentages follow.`),
     ...taking.nodes,
-    told,
+    list,
   );
 }
 

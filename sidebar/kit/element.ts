@@ -2,13 +2,13 @@ type Attributes = Readonly<Record<string, string | number | boolean | ((event: E
 type Child = Node | string;
 
 /** `false` leaves an attribute out, `true` writes it without a value, a function listens; text becomes a text node. */
-function dressed<E extends Element>(made: E, attributes: Attributes, children: readonly Child[]): E {
+function dressed<E extends Element>(target: E, attributes: Attributes, children: readonly Child[]): E {
   for (const [name, value] of Object.entries(attributes)) {
-    if (typeof value === "function") made.addEventListener(name, value);
-    else if (value !== false) made.setAttribute(name, value === true ? "" : String(value));
+    if (typeof value === "function") target.addEventListener(name, value);
+    else if (value !== false) target.setAttribute(name, value === true ? "" : String(value));
   }
-  made.append(...children);
-  return made;
+  target.append(...children);
+  return target;
 }
 
 export const element = <K extends keyof HTMLElementTagNameMap>(tag: K, attributes: Attributes, ...children: Child[]) =>

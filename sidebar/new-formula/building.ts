@@ -130,20 +130,20 @@ function failed(failure: Failure): string {
 }
 
 function figuresOf(
-  { made, dough, what, mixes, tin, faults, isOpen, unusual }: Assessed,
+  { batch, dough, what, mixes, tin, faults, isOpen, unusual }: Assessed,
   unit: "g" | "oz",
   isListed: boolean,
 ): Node[] {
   const unread = faults.find(({ missing }) => !missing);
-  if (unread !== undefined && made === null && isListed) return [];
-  if (unread !== undefined && made === null) return [element("span", {}, `Not clear yet: ${unread.says}`)];
+  if (unread !== undefined && batch === null && isListed) return [];
+  if (unread !== undefined && batch === null) return [element("span", {}, `Not clear yet: ${unread.says}`)];
   if (dough === null) return [element("span", {}, "Dough, flour and mixes show here as you type.")];
   const figure = (label: string, value: string) => element("span", {}, `${label} `, element("b", {}, value));
   return [
     figure(what, inUnit(dough, unit)),
-    ...(made === null ? [] : [figure("Flour", inUnit(made.flour, unit))]),
+    ...(batch === null ? [] : [figure("Flour", inUnit(batch.flour, unit))]),
     ...(mixes === null ? [] : "note" in mixes ? [element("span", {}, mixes.note)] : [mixed(mixes, unit)]),
-    ...(made === null && isOpen ? [element("span", {}, "The water row is worked out as the sheet is built.")] : []),
+    ...(batch === null && isOpen ? [element("span", {}, "The water row is worked out as the sheet is built.")] : []),
     ...(tin?.dough == null
       ? []
       : [figure("Fill", `${showNumber(toGrams(tin.dough, unit) / tin.capacity, 2)} g/cm³${fits(tin)}`)]),

@@ -111,8 +111,8 @@ export function changeUnits(draft: Draft, to: Units, memory: Typed): void {
     const known = memory.get(key);
     const source = known !== undefined && known.became === text ? known : { typed: text, units: from };
     const became = inOtherUnits(source.typed, quantity, source.units, to);
-    const kept = became ?? (inOtherUnits(text, quantity, from, to) === null ? text : source.typed);
-    memory.set(key, { typed: source.typed, units: source.units, became: kept });
-    return kept;
+    const value = became ?? (inOtherUnits(text, quantity, from, to) === null ? text : source.typed);
+    memory.set(key, { typed: source.typed, units: source.units, became: value });
+    return value;
   }
 }

@@ -13,7 +13,7 @@ type Rows = {
 };
 
 /** Everything typed or chosen so far, for whichever template. */
-export type Kept = {
+export type FormMemory = {
   readonly texts: Map<string, Text>;
   readonly lists: Map<string, Rows>;
   units: Units | null;
@@ -21,8 +21,14 @@ export type Kept = {
   readonly whole: WeakMap<TableRow, TableRow>;
 };
 
-export const nothingKept = (): Kept => ({ texts: new Map(), lists: new Map(), units: null, whole: new WeakMap() });
-export const isAnythingKept = ({ texts, lists, units }: Kept): boolean => texts.size + lists.size > 0 || units !== null;
+export const nothingKept = (): FormMemory => ({
+  texts: new Map(),
+  lists: new Map(),
+  units: null,
+  whole: new WeakMap(),
+});
+export const isAnythingKept = ({ texts, lists, units }: FormMemory): boolean =>
+  texts.size + lists.size > 0 || units !== null;
 
 export const copyOf = (draft: Draft): Draft => JSON.parse(JSON.stringify(draft)) as Draft;
 
@@ -38,22 +44,22 @@ const AMOUNTS: Readonly<Record<string, string>> = {
 };
 
 /** Adds what was changed since the form began. */
-export function keep(kept: Kept, draft: Draft, begun: Draft): void {
-  const before = copyOf(begun);
+export function keep(memory: FormMemory, draft: Draft, start: Draft): void {
+  const before = copyOf(start);
   changeUnits(before, draft.units, new Map());
-  if (JSON.stringify(draft.units) !== JSON.stringify(begun.units)) kept.units = draft.units;
+  if (JSON.stringify(draft.units) !== JSON.stringify(start.units)) memory.units = draft.units;
   const [now, then] = [textsOf(draft), textsOf(before)];
   const changed = new Set([...now.keys()].filter((key) => now.get(key) !== then.get(key)));
   const [lists, listsThen] = [listsOf(draft), listsOf(before)];
   for (const [key, rows] of lists) {
     if (JSON.stringify(rows) === JSON.stringify(listsThen.get(key))) continue;
     changed.add(key);
-    const quantities = { ...kept.lists.get(key)?.quantities, ...quantitiesOf(key, draft) };
-    const whole = (row: TableRow) => converted(kept.whole.get(row) ?? {}, quantities, begun.units, draft.units);
-    kept.lists.set(key, { rows: rows.map((row) => ({ ...whole(row), ...row })), quantities, units: draft.units });
+    const quantities = { ...memory.lists.get(key)?.quantities, ...quantitiesOf(key, draft) };
+    const whole = (row: TableRow) => converted(memory.whole.get(row) ?? {}, quantities, start.units, draft.units);
+    memory.lists.set(key, { rows: rows.map((row) => ({ ...whole(row), ...row })), quantities, units: draft.units });
   }
   // A way or shape that was chosen is not given up for that of a template without it.
-  const tell = (key: string, isTold: boolean) => isTold && !kept.texts.has(key) && changed.add(key);
+  const tell = (key: string, isTold: boolean) => isTold && !memory.texts.has(key) && changed.add(key);
   tell("choices/by", changed.has(AMOUNTS[draft.choices.by] ?? ""));
   tell(
     "choices/tin_shape",
@@ -61,27 +67,27 @@ export function keep(kept: Kept, draft: Draft, begun: Draft): void {
   );
   for (const key of changed) {
     const text = now.get(key);
-    if (text !== undefined) kept.texts.set(key, { text, quantity: quantityAt(key, draft), units: draft.units });
+    if (text !== undefined) memory.texts.set(key, { text, quantity: quantityAt(key, draft), units: draft.units });
   }
 }
 
 /** A template's beginning with what was kept and it has too. */
-export function withKept(kept: Kept, begun: Draft, model: SheetModel): Draft {
-  const draft = copyOf(begun);
-  const units = kept.units ?? draft.units;
+export function withKept(memory: FormMemory, start: Draft, model: SheetModel): Draft {
+  const draft = copyOf(start);
+  const units = memory.units ?? draft.units;
   changeUnits(draft, units, new Map());
-  for (const [key, { text, quantity, units: from }] of kept.texts) {
+  for (const [key, { text, quantity, units: from }] of memory.texts) {
     const there = quantity === undefined ? text : (inOtherUnits(text, quantity, from, units) ?? text);
     put(draft, key, there, model, quantity);
   }
-  for (const [key, { rows, quantities, units: from }] of kept.lists) {
+  for (const [key, { rows, quantities, units: from }] of memory.lists) {
     const list = listsOf(draft).get(key);
     const columns = Object.keys(list?.[0] ?? {});
     if (list === undefined || columns.length === 0) continue;
     const shown = rows.map((row) => {
       const whole = converted(row, quantities, from, units);
       const one: TableRow = Object.fromEntries(columns.map((name) => [name, whole[name] ?? ""]));
-      kept.whole.set(one, whole);
+      memory.whole.set(one, whole);
       return one;
     });
     list.splice(0, list.length, ...shown);

@@ -23,7 +23,7 @@ import { readWater } from "./water.ts";
 export type Assessed = {
   readonly order: Order;
   readonly faults: readonly FieldFault[];
-  readonly made: Weighed | null;
+  readonly batch: Weighed | null;
   /** What is ordered, where it is known before the rows are. */
   readonly dough: Weight | null;
   /** How many and how large, or what is wrong with them; null while they cannot be told. */
@@ -85,7 +85,7 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
       values: Object.fromEntries([...values].filter(([name]) => known.has(name))),
     },
     faults,
-    made: weights,
+    batch: weights,
     dough: weights?.dough ?? (amount.of === "dough" ? whole : null),
     mixes: mixed,
     tin,

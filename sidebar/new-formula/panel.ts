@@ -25,40 +25,40 @@ export const make: Panel = {
   heading: "New formula",
   open: () => {
     let model = TEMPLATES[0];
-    let kept = nothingKept();
-    let form: { readonly draft: Draft; readonly begun: Draft } | null = null;
+    let memory = nothingKept();
+    let form: { readonly draft: Draft; readonly start: Draft } | null = null;
     let isTouched = false;
     const touch = () => {
       isTouched = true;
     };
     const panel = element("div", { input: touch, change: touch, [SHOWN_AGAIN]: () => void look() });
-    const known: KnownShop = { shop: undefined, begun: false, begin: anew, kept: () => void look(true) };
+    const known: KnownShop = { shop: undefined, touched: false, begin: anew, remember: () => void look(true) };
     put();
     void look();
     return panel;
 
     function show(chosen: SheetModel): void {
-      if (form !== null) keep(kept, form.draft, form.begun);
+      if (form !== null) keep(memory, form.draft, form.start);
       model = chosen;
       put();
       panel.querySelector("select")?.focus();
     }
 
     function anew(): void {
-      kept = nothingKept();
+      memory = nothingKept();
       put();
       panel.querySelector("select")?.focus();
     }
 
     function put(): void {
       isTouched = false;
-      known.begun = known.shop !== undefined && known.shop !== null;
+      known.touched = known.shop !== undefined && known.shop !== null;
       if (model === undefined) return;
       const start = startFrom(model);
       if (known.shop) beginWith(start, known.shop);
-      const draft = withKept(kept, start, model);
-      form = { draft, begun: copyOf(draft) };
-      panel.replaceChildren(...sheetForm(model, draft, known, { show, anew: isAnythingKept(kept) ? anew : null }));
+      const draft = withKept(memory, start, model);
+      form = { draft, start: copyOf(draft) };
+      panel.replaceChildren(...sheetForm(model, draft, known, { show, anew: isAnythingKept(memory) ? anew : null }));
     }
 
     /** Settings that come while somebody is at work wait for the next formula. */

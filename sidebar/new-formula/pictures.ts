@@ -10,8 +10,8 @@ import type { Bench } from "./sections.ts";
 /** What the dough is made of, once it is known how much it is. */
 export function formulaBar({ draft, form, now }: Bench): HTMLElement {
   return redrawn("The formula as a bar", form, () => {
-    const { made } = now();
-    const parts = made === null ? [] : kindParts(made.weights, made.kinds);
+    const { batch } = now();
+    const parts = batch === null ? [] : kindParts(batch.weights, batch.kinds);
     const { weight } = draft.units;
     return { of: [parts, weight], draw: () => (parts.length === 0 ? null : formulaPicture(parts, weight)) };
   });

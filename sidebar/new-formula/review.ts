@@ -31,12 +31,12 @@ export const unusual = (formula: FormulaRows, model: SheetModel): string[] =>
 
 /** None while a row's share cannot be told. */
 function remarks(formula: FormulaRows, template: string): string[] {
-  const made = weighRows(formula, weight(1000), "flour", []);
-  if (made === null) return [];
-  const rows = made.weights.flatMap((each, index): Row[] => {
-    const kind = made.kinds[index];
+  const batch = weighRows(formula, weight(1000), "flour", []);
+  if (batch === null) return [];
+  const rows = batch.weights.flatMap((each, index): Row[] => {
+    const kind = batch.kinds[index];
     if (each === null || kind === undefined) return [];
-    return [{ index, names: [formula.ingredient[index] ?? ""], kind, share: each / made.flour, ingredient: null }];
+    return [{ index, names: [formula.ingredient[index] ?? ""], kind, share: each / batch.flour, ingredient: null }];
   });
   const styleName = usualStyle(template);
   const whole = rows.find(({ kind }) => isFlour(kind))?.index ?? 0;

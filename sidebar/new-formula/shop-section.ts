@@ -7,11 +7,11 @@ export type KnownShop = {
   /** Of the workbook: its settings, null where it has none, undefined while nobody knows. */
   shop: Shop | null | undefined;
   /** Whether the form began with them. */
-  begun: boolean;
+  touched: boolean;
   /** Starts a new form. */
   readonly begin: () => void;
   /** There are settings now. */
-  readonly kept: () => void;
+  readonly remember: () => void;
   /** Shows what is known now; the form that is open sets it. */
   redraw?: () => void;
 };
@@ -26,13 +26,15 @@ export function shopSection(bench: Bench, known: KnownShop): HTMLElement {
   return place;
 }
 
-function nodesFor({ draft }: Bench, { shop, begun, begin, kept }: KnownShop): Node[] {
+function nodesFor({ draft }: Bench, { shop, touched, begin, remember }: KnownShop): Node[] {
   if (shop === undefined) return [];
   const hint = (says: string) => element("p", { class: "hint" }, says);
   if (shop !== null) {
     const says = `Begun with the ${WHAT} of the sheet of settings. Change them there, for every new formula.`;
     const anew = { type: "button", class: "quiet-button", click: begin };
-    return [section("The shop", begun ? hint(says) : element("button", anew, "Start again with the bakery settings"))];
+    return [
+      section("The shop", touched ? hint(says) : element("button", anew, "Start again with the bakery settings")),
+    ];
   }
   const keeping = actionButton(
     {
@@ -45,7 +47,7 @@ function nodesFor({ draft }: Bench, { shop, begun, begin, kept }: KnownShop): No
       }),
       busy: () => "Building the sheet of settings …",
       done: ({ sheet, note = "" }) => {
-        kept();
+        remember();
         return `Kept in “${sheet}”. ${note}`.trim();
       },
       silent: "Look at the tabs before you try again.",

@@ -67,8 +67,8 @@ const FOLD = /^fold_\d$/;
 
 function startOf({ name, unit, value, choices }: TemplateInput, sample: Values): string {
   if (!OF_THE_FORMULA.has(unit) && !FOLD.test(name)) return "";
-  const given = sample[name] ?? value ?? choices?.[0] ?? "";
-  return typeof given === "number" ? asTyped(given, quantityOfUnit(unit)) : String(given);
+  const example = sample[name] ?? value ?? choices?.[0] ?? "";
+  return typeof example === "number" ? asTyped(example, quantityOfUnit(unit)) : String(example);
 }
 
 function rowsOf(columns: readonly TemplateInput[], sample: Values): TableRow[] {

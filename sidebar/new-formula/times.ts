@@ -9,7 +9,7 @@ import { inputCell } from "../../shared/sheet/template-inputs.ts";
 import type { Amount } from "./amount.ts";
 import type { Own } from "./own.ts";
 
-type Made = {
+type TimesForm = {
   readonly model: SheetModel;
   readonly own: Own;
   readonly amount: Amount;
@@ -21,8 +21,8 @@ type Made = {
 };
 
 /** The steps with their starts, what ripens for one of them before it; empty without steps, null without a time to be ready. */
-export function readTimes(made: Made): readonly TimedStep[] | null {
-  const { own } = made;
+export function readTimes(form: TimesForm): readonly TimedStep[] | null {
+  const { own } = form;
   const [names, long] = [own.column("step"), own.column("step_minutes")];
   const steps = names.map((name, at) => ({ name: String(name ?? ""), minutes: minutes(Number(long[at] ?? 0)) }));
   if (!steps.some((step) => step.minutes > 0)) return [];
@@ -30,7 +30,7 @@ export function readTimes(made: Made): readonly TimedStep[] | null {
   if (ready === null) return null;
   const timed = countedBack(steps, minutes(ready * MINUTES_A_DAY), {
     step: own.text("oven_step"),
-    count: inOven(made),
+    count: inOven(form),
     takes: own.number("oven_takes"),
     reload: minutes(own.number("oven_reload") ?? 0),
   });
@@ -46,7 +46,7 @@ function preferment(own: Own): string {
 }
 
 /** Trays with pieces on them, or tins. */
-function inOven({ model, own, amount, tin, dough, handling, rolled }: Made): number | null {
+function inOven({ model, own, amount, tin, dough, handling, rolled }: TimesForm): number | null {
   const each = amount.scaled ?? tin?.dough ?? null;
   const counted = amount.pieces ?? amount.tins;
   const whole = dough === null ? null : dough * (1 + rolled) * (1 - handling);

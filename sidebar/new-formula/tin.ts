@@ -73,11 +73,11 @@ function readSizes(shape: TinShape, draft: Draft, take: ReadField, faults: Field
     }
     return take(field, place < needed.length ? missing(shape, name) : undefined);
   });
-  const given = extra.filter((_, place) => sizes[needed.length + place] !== null);
-  if (given.length > 0 && given.length < extra.length) {
+  const extras = extra.filter((_, place) => sizes[needed.length + place] !== null);
+  if (extras.length > 0 && extras.length < extra.length) {
     const blank = extra.findIndex((_, place) => sizes[needed.length + place] === null);
     const field = TIN_SIZE_FIELDS[needed.length + blank] ?? "tin_size_1";
-    faults.push(fieldFault(field, `Enter the ${extra[blank]} too, or clear the ${given.join("")}.`, true));
+    faults.push(fieldFault(field, `Enter the ${extra[blank]} too, or clear the ${extras.join("")}.`, true));
   }
   if (faults.length > before) return null;
   while (sizes.length > needed.length && sizes[sizes.length - 1] === null) sizes.pop();

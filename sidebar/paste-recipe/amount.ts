@@ -16,7 +16,7 @@ export const takesPieces = (model: SheetModel): boolean =>
 /** How much to make: pieces of a weight, or the dough in all; what is typed wins over what the text says. */
 export function amountOf(state: PasteState, at: number, model: SheetModel, faults: FieldFault[]) {
   const described = partAt(state, at);
-  const { yield: made } = described;
+  const { yield: yieldRead } = described;
   // With what is rolled into it, where the sheet keeps that apart.
   const wholeRead = described.formula.dough;
   const whole = wholeRead === null ? null : wholeRead * (1 + rolledPart(described, model));
@@ -33,9 +33,9 @@ export function amountOf(state: PasteState, at: number, model: SheetModel, fault
     if (isFault(value)) faults.push(fieldFault(`make/${name}`, `The figure ${value.says}.`));
     return isFault(value) || value === null ? null : quantity === "weight" ? toGrams(value, state.units.weight) : value;
   };
-  const pieces = read("pieces", "count", made.pieces);
+  const pieces = read("pieces", "count", yieldRead.pieces);
   const loss = read("loss", "share", null);
-  const typed = read("weight", "weight", made.pieceWeight);
+  const typed = read("weight", "weight", yieldRead.pieceWeight);
   const dough = read("dough", "weight", null);
   const values = new Map<string, Value | readonly Value[]>();
   const inUnit = (value: number) => tidy(fromGrams(grams(value), state.units.weight));
@@ -43,12 +43,12 @@ export function amountOf(state: PasteState, at: number, model: SheetModel, fault
   const base = dough ?? whole;
   const each =
     typed ??
-    (made.pieces !== null && whole !== null
-      ? whole / made.pieces
+    (yieldRead.pieces !== null && whole !== null
+      ? whole / yieldRead.pieces
       : base !== null && pieces !== null
         ? base / pieces
         : null);
-  if (own.pieces !== undefined && pieces !== null && made.pieces === null && typed === null && takesPieces(model))
+  if (own.pieces !== undefined && pieces !== null && yieldRead.pieces === null && typed === null && takesPieces(model))
     faults.push(fieldFault("make/weight", "Enter the scaling weight of a piece.", true));
   if (takesPieces(model) && pieces !== null && each !== null && own.dough === undefined) {
     values.set("by", "pieces");

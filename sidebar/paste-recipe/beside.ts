@@ -35,8 +35,9 @@ export function besideSteps(described: Described, model: SheetModel, unit: Weigh
 
 type Scale = { readonly factor: number; readonly says: string };
 
-function scaleOf({ formula, yield: made }: Described): Scale {
-  if (made.pieces !== null && made.pieces > 0) return { factor: 1 / made.pieces, says: ", for each piece" };
+function scaleOf({ formula, yield: yieldRead }: Described): Scale {
+  if (yieldRead.pieces !== null && yieldRead.pieces > 0)
+    return { factor: 1 / yieldRead.pieces, says: ", for each piece" };
   if (formula.dough !== null && formula.dough > 0)
     return { factor: FOR_DOUGH / formula.dough, says: `, for ${showNumber(FOR_DOUGH)} g of dough` };
   return { factor: 1, says: "" };

@@ -67,7 +67,7 @@ const signatureOf = ({ line, rows, steps, ignored, stage, questions, isCorrected
 export function lineList(state: PasteState, form: Form): HTMLElement {
   const list = element("ol", { class: "lines understood" });
   const more = element("p", { class: "hint", hidden: true });
-  let made = new Map<string, HTMLElement[]>();
+  let rowsByLine = new Map<string, HTMLElement[]>();
   let before = "";
   form.onChange(() => {
     const lines = shownLines(state);
@@ -84,15 +84,15 @@ export function lineList(state: PasteState, form: Form): HTMLElement {
     const next = new Map<string, HTMLElement[]>();
     const nodes = lines.map((line, at) => {
       const key = signatures[at] ?? "";
-      const node = made.get(key)?.shift() ?? lineNode(line, state, form);
+      const node = rowsByLine.get(key)?.shift() ?? lineNode(line, state, form);
       next.set(key, [...(next.get(key) ?? []), node]);
       return node;
     });
-    for (const left of [...made.values()].flat()) {
+    for (const left of [...rowsByLine.values()].flat()) {
       forget(form, left);
       left.remove();
     }
-    made = next;
+    rowsByLine = next;
     nodes.forEach((node, at) => {
       if (list.children[at] !== node) list.insertBefore(node, list.children[at] ?? null);
     });

@@ -29,8 +29,8 @@ function nameOf(text: string): string {
   const sentences = text.split(/(?<=[.!;])\s+/);
   const timed = sentences.find((one) => /\d|overnight/i.test(one)) ?? text;
   if (MIXING.test(timed)) return "Mix";
-  const found = NAMES.map(([name, words]) => ({ name, at: timed.search(words) })).filter(({ at }) => at >= 0);
-  const first = found.sort((one, other) => one.at - other.at)[0];
+  const matches = NAMES.map(([name, words]) => ({ name, at: timed.search(words) })).filter(({ at }) => at >= 0);
+  const first = matches.sort((one, other) => one.at - other.at)[0];
   if (first !== undefined) return first.name;
   const words = timed
     .replace(/[.:;,].*$/, "")

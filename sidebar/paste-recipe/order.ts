@@ -48,7 +48,7 @@ export function assess(state: PasteState, at = state.shown): Assessed {
     faults.push(fieldFault("title", "Give the formula a name. The new sheet is called after it.", true));
   const { formula } = described;
   if (formula.rows.length === 0) faults.push(fieldFault("text", "No ingredients yet. Paste a recipe above.", true));
-  const made = amountOf(state, at, model, faults);
+  const batch = amountOf(state, at, model, faults);
   const most = mostRows(model);
   const { rows } = formula;
   const tie = tieOf(described, model);
@@ -64,7 +64,7 @@ export function assess(state: PasteState, at = state.shown): Assessed {
     ["kind", rows.map(({ type }) => type)],
     ["percent", sharesOf(rows)],
     ...tiedValues(tie.preferment, model, steps, weight),
-    ...made.values,
+    ...batch.values,
     ...rollInValues(described),
     ...methodValues(method, described, state),
     ["change_1", changeOf(described)],
@@ -72,7 +72,7 @@ export function assess(state: PasteState, at = state.shown): Assessed {
   if (state.shop !== null)
     for (const [name, value] of shopValues({ ...state.shop, units: state.units }))
       if (!values.has(name)) values.set(name, value);
-  const dough = made.dough === null ? formula.dough : made.dough / (1 + rolledPart(described, model));
+  const dough = batch.dough === null ? formula.dough : batch.dough / (1 + rolledPart(described, model));
   const share = formula.dough !== null && formula.flour !== null ? formula.flour / formula.dough : null;
   return {
     order: {
@@ -87,7 +87,7 @@ export function assess(state: PasteState, at = state.shown): Assessed {
     untied: tie.untied,
     dough,
     flour: share === null ? formula.flour : (dough ?? 0) * share,
-    pieces: made.pieces,
+    pieces: batch.pieces,
   };
 }
 

@@ -100,12 +100,12 @@ function pick(ingredients: readonly StartIngredient[]): Node[] {
     const asked = search.value.trim();
     const boxMatches = boxes.map((one) => ({ ...one, as: foundAs(one.ingredient, asked) }));
     const fitting = boxMatches.filter(({ as }) => as !== null);
-    const kept = boxMatches.filter(({ as, ingredient }) => as === null && ticked.has(ingredient.name));
+    const unticked = boxMatches.filter(({ as, ingredient }) => as === null && ticked.has(ingredient.name));
     for (const { as, also } of boxMatches) say(also, as === null || as === "" ? "" : `also ${as}`);
     results.replaceChildren(...fitting.map(({ line }) => line));
-    others.replaceChildren(...kept.map(({ line }) => line));
+    others.replaceChildren(...unticked.map(({ line }) => line));
     results.hidden = fitting.length === 0;
-    rest.hidden = kept.length === 0;
+    rest.hidden = unticked.length === 0;
     tell();
   }
 

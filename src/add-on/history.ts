@@ -52,9 +52,9 @@ export function revise(ask: ReviseAsk): ReviseAnswer {
   const range = historyRange();
   if (range === null)
     return refuse("The formula history was deleted meanwhile, and nothing was changed. Press the button again.");
-  const kept = versionsOf(range.getValues(), ask.id);
+  const versions = versionsOf(range.getValues(), ask.id);
   const own = range.getSheet();
-  const last = latest(kept);
+  const last = latest(versions);
   const wasEdited = last === undefined || last.content !== ask.before;
   const version = (number: number, line: string, content: string): Version => ({
     when: ask.when,
@@ -64,7 +64,7 @@ export function revise(ask: ReviseAsk): ReviseAnswer {
     line,
     content,
   });
-  let number = nextNumber(kept);
+  let number = nextNumber(versions);
   if (wasEdited) {
     append(own, version(number, ask.after === null ? ask.line : ask.beforeLine, ask.before));
     number += 1;

@@ -14,7 +14,7 @@ import { becauseOf } from "./undo.ts";
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 type Range = GoogleAppsScript.Spreadsheet.Range;
 /** An argument with the cells that it names, where they could be found. */
-type Given = { readonly entry: Entry; readonly range: Range | null };
+type Argument = { readonly entry: Entry; readonly range: Range | null };
 
 export function insert({ name, args }: InsertAsk): InsertAnswer {
   const sheetFunction = FUNCTIONS.find((one) => one.name === name);
@@ -26,19 +26,19 @@ export function insert({ name, args }: InsertAsk): InsertAnswer {
   const at = active.getCell(1, 1);
   const names = Object.keys(sheetFunction.args);
   if (args.length > names.length) return refuse(`${name} takes ${names.length} arguments, not ${args.length}.`);
-  const given = args.map((typed, index): Given => {
+  const entries = args.map((typed, index): Argument => {
     const entry = readEntry(typed);
     if (isFault(entry)) return refuse(`${names[index]} ${entry.says}.`);
     return { entry, range: "cells" in entry.is ? rangeOf(workbook, sheet, entry.is.cells, names[index] ?? "") : null };
   });
-  const { rows, columns, says } = outcome(sheetFunction, given);
+  const { rows, columns, says } = outcome(sheetFunction, entries);
   const zone = { row: at.getRow() - 1, column: at.getColumn() - 1, rows, columns };
-  mustFit(sheet, zone, given);
+  mustFit(sheet, zone, entries);
   const answer = { sheet: sheet.getName(), cell: a1(zone), says };
   const isText = at.getNumberFormat() === "@";
   const formula = entryFormula(
     name,
-    given.map(({ entry }) => entry.formula),
+    entries.map(({ entry }) => entry.formula),
   );
   try {
     if (isText) at.setNumberFormat("General");
@@ -71,25 +71,31 @@ function rangeOf(
 }
 
 /** How many cells the answer fills: by the answer itself, or by what the function returns where it refuses for now. */
-function outcome(made: SheetFunction, given: readonly Given[]): { rows: number; columns: number; says: string } {
+function outcome(
+  sheetFunction: SheetFunction,
+  entries: readonly Argument[],
+): { rows: number; columns: number; says: string } {
   try {
     const answer = call(
-      made,
-      given.map(({ entry, range }) => (range === null ? "value" in entry.is && entry.is.value : values(range))),
+      sheetFunction,
+      entries.map(({ entry, range }) => (range === null ? "value" in entry.is && entry.is.value : values(range))),
     );
     const rows = Array.isArray(answer) ? answer : [[answer]];
     const size = { rows: rows.length, columns: Math.max(...rows.map((row) => row.length)) };
     const isFresh = size.rows === 1 && rows[0]?.every((cell) => cell === "") === true;
-    return { ...(isFresh ? sizeByShape(made, given) : size), says: "" };
+    return { ...(isFresh ? sizeByShape(sheetFunction, entries) : size), says: "" };
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
-    return { ...sizeByShape(made, given), says: error.message };
+    return { ...sizeByShape(sheetFunction, entries), says: error.message };
   }
 }
 
-function sizeByShape({ returns, rowwise }: SheetFunction, given: readonly Given[]): { rows: number; columns: number } {
+function sizeByShape(
+  { returns, rowwise }: SheetFunction,
+  entries: readonly Argument[],
+): { rows: number; columns: number } {
   const isTall = returns.shape === "column" || returns.shape === "rows" || rowwise;
-  const long = given.map(({ range }) => (isTall ? (range?.getNumRows() ?? 1) : 1));
+  const long = entries.map(({ range }) => (isTall ? (range?.getNumRows() ?? 1) : 1));
   return { rows: Math.max(1, ...long), columns: "cells" in returns ? returns.cells.length : 1 };
 }
 
@@ -99,13 +105,13 @@ function values(range: Range): unknown {
   return cells.length === 1 && cells[0]?.length === 1 ? cells[0][0] : cells;
 }
 
-function mustFit(sheet: Sheet, zone: Zone, given: readonly Given[]): void {
+function mustFit(sheet: Sheet, zone: Zone, entries: readonly Argument[]): void {
   const where = a1(zone);
   const several = zone.rows * zone.columns > 1 ? ` The answer fills ${zone.rows} × ${zone.columns} cells.` : "";
   if (zone.row + zone.rows > sheet.getMaxRows() || zone.column + zone.columns > sheet.getMaxColumns()) {
     refuse(`From ${where} the answer would reach beyond the sheet.${several} Choose a cell further up or left.`);
   }
-  const reads = given.find(({ range }) => range !== null && isSame(range, sheet) && meets(range, zone));
+  const reads = entries.find(({ range }) => range !== null && isSame(range, sheet) && meets(range, zone));
   if (reads !== undefined) {
     refuse(
       `The formula reads ${quote(reads.entry.formula)}, and its answer would stand in there.${several} Put the cursor into a cell outside.`,

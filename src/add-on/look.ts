@@ -19,7 +19,7 @@ export function look(ask: LookAsk): Snapshot {
   const { sheet, words, list: wantsList, reread = [], counted, unnamed, shown, formulas, names = [], cells = [] } = ask;
   const workbook = activeWorkbook();
   const known = names.length + cells.length === 0 && !wantsList ? undefined : namedRanges(workbook);
-  const found = [...new Set([...names, ...cells])].flatMap((name) => {
+  const nameRanges = [...new Set([...names, ...cells])].flatMap((name) => {
     const range = known?.get(name);
     if (!range) return [];
     return [{ name, rows: range.getNumRows(), values: cells.includes(name) ? range.getValues().map(seenRow) : [] }];
@@ -43,10 +43,10 @@ export function look(ask: LookAsk): Snapshot {
         ? { id, name: "", values: [] }
         : seenSheet(one, unnamed);
     });
-    return { front, sheets, names: found, ...(list && { list }) };
+    return { front, sheets, names: nameRanges, ...(list && { list }) };
   }
   const one = sheet === undefined ? null : sheet === "" ? workbook.getActiveSheet() : workbook.getSheetByName(sheet);
-  if (one === null) return { front: "", sheets: [], names: found };
+  if (one === null) return { front: "", sheets: [], names: nameRanges };
   const read = readable(one, unnamed);
   const texts = shown ? cellsOf(one).getDisplayValues() : [];
   const sheets = [
@@ -56,7 +56,7 @@ export function look(ask: LookAsk): Snapshot {
       ...(formulas && { formulas: pageOf(one).getFormulas().slice(0, read.values.length) }),
     },
   ];
-  return { front: sheet === "" ? read.name : "", sheets, names: found };
+  return { front: sheet === "" ? read.name : "", sheets, names: nameRanges };
 }
 
 /** As the tabs stand: each word finds its sheets in this order, several words one after the other. */
@@ -68,8 +68,8 @@ function inOrder(
   if (words.length < 2 || showing.size < 2) return [...showing];
   return workbook.getSheets().flatMap((sheet): [number, Sheet][] => {
     const id = sheet.getSheetId();
-    const found = showing.get(id);
-    return found === undefined ? [] : [[id, found]];
+    const shown = showing.get(id);
+    return shown === undefined ? [] : [[id, shown]];
   });
 }
 

@@ -12,16 +12,16 @@ export function comparePrices({ day }: { readonly day: string }): { changes: rea
   const all = sheet.getRange(range.getRow(), 1, range.getNumRows(), sheet.getMaxColumns());
   const values = all.getValues();
   const at = (head: string) => (values[0] ?? []).findIndex((cell) => String(cell).trim() === head);
-  const [name, price, kept] = [at("Ingredient"), at("Price"), at(PRICE_KEPT)];
-  if (name < 0 || price < 0 || kept < 0)
+  const [name, price, seen] = [at("Ingredient"), at("Price"), at(PRICE_KEPT)];
+  if (name < 0 || price < 0 || seen < 0)
     return refuse(`“${sheet.getName()}” has no columns “Price” and “${PRICE_KEPT}”: an earlier Gramwright built it.`);
   // Under the headings stands the row of the columns' formulas, and the last row ends the table.
   const rows = values.slice(2, -1);
   const read = priceChanges(
-    rows.map((row) => ({ name: row[name], price: row[price], kept: row.slice(kept, kept + 3) })),
+    rows.map((row) => ({ name: row[name], price: row[price], kept: row.slice(seen, seen + 3) })),
     day,
   );
   if (read.isNew)
-    sheet.getRange(range.getRow() + 2, kept + 1, rows.length, 3).setValues(read.kept.map((row) => [...row]));
+    sheet.getRange(range.getRow() + 2, seen + 1, rows.length, 3).setValues(read.kept.map((row) => [...row]));
   return { changes: read.changes };
 }

@@ -61,13 +61,13 @@ function afterEdit(sheet: Sheet, range: Range, zone: Zone, value: unknown): void
     return;
   }
   const writes = writesFor(typed, formulasOf(sheet, typed, value === undefined ? null : { zone, value }));
-  if (typed.weights.length > 0 && typed.others.length === 0 && kept(sheet, TAKEN) === writes.before) return;
+  if (typed.weights.length > 0 && typed.others.length === 0 && property(sheet, TAKEN) === writes.before) return;
   write(sheet, writes, range);
 }
 
 /** An event that waited may be of cells that were emptied since, with the notes that another event left there. */
 function isAnswered(sheet: Sheet, { rows, columns }: Zone, value: unknown): boolean {
-  const isRecent = () => Date.now() - Number(kept(sheet, NOTED) ?? 0) < WAIT_MS;
+  const isRecent = () => Date.now() - Number(property(sheet, NOTED) ?? 0) < WAIT_MS;
   return value !== undefined || (rows * columns > 1 && isRecent());
 }
 
@@ -130,7 +130,7 @@ function write(sheet: Sheet, { percents, amount, clear, taken, notes, before }: 
 
 /** A note goes at the next edit of its cell; `except` are cells that get another one. */
 function clearOwnNotes(sheet: Sheet, range: Range, except: readonly string[] = []): void {
-  if (kept(sheet, NOTED) === null) return;
+  if (property(sheet, NOTED) === null) return;
   const own = range.getNotes().flatMap((line, down) =>
     line.flatMap((note, across) => {
       const cell = a1({ row: range.getRow() - 1 + down, column: range.getColumn() - 1 + across });
@@ -145,7 +145,7 @@ const TAKEN = "taken";
 const NOTED = "noted";
 const key = (sheet: Sheet, what: string): string => `typed.${what}.${sheet.getSheetId()}`;
 const properties = () => PropertiesService.getDocumentProperties();
-const kept = (sheet: Sheet, what: string): string | null => properties().getProperty(key(sheet, what));
+const property = (sheet: Sheet, what: string): string | null => properties().getProperty(key(sheet, what));
 
 function keep(sheet: Sheet, what: string, text: string): void {
   properties().setProperty(key(sheet, what), text);
@@ -153,7 +153,7 @@ function keep(sheet: Sheet, what: string, text: string): void {
 
 /** A sheet that takes the place of another has its notes, and they go as they would have there. */
 export function keepNoted(from: Sheet, to: Sheet): void {
-  const noted = kept(from, NOTED);
+  const noted = property(from, NOTED);
   if (noted !== null) keep(to, NOTED, noted);
   properties().deleteProperty(key(from, NOTED));
   forget(from);

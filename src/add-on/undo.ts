@@ -6,7 +6,7 @@ type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 type Range = GoogleAppsScript.Spreadsheet.Range;
 
 /** What a build did so far: its sheet, and the names of ranges that it gave, with what they meant before. */
-type Begun = {
+type HalfBuilt = {
   readonly sheet: Sheet;
   readonly name: string;
   /** Under which an empty sheet may be there besides. */
@@ -16,7 +16,7 @@ type Begun = {
 };
 
 /** Throws the failure of the build where the workbook is as before, and else a sentence of what is left in it. */
-export function undo(workbook: Workbook, { sheet, name, unsure, names, front }: Begun, error: unknown): never {
+export function undo(workbook: Workbook, { sheet, name, unsure, names, front }: HalfBuilt, error: unknown): never {
   const lost = names.filter(
     ({ name: own, before }) => before !== undefined && !attempt(() => workbook.setNamedRange(own, before)),
   );

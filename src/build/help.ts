@@ -22,7 +22,7 @@ function helpOf({ name, family, summary, args, returns, examples }: SheetFunctio
       needed: !is.optional,
     })),
     example: formulaText(name, example.call),
-    gives: given(example),
+    gives: resultText(example),
     typed: typable === undefined ? null : typable.call.map((arg) => asTyped(arg) ?? ""),
   };
 }
@@ -40,7 +40,7 @@ function asTyped(arg: Argument): string | null {
 
 const plain = (cell: CellValue): string => (typeof cell === "boolean" ? String(cell).toUpperCase() : String(cell));
 
-function given({ gives }: Example): string {
+function resultText({ gives }: Example): string {
   const shown = (cell: CellValue) => (typeof cell === "number" ? String(Math.round(cell * 1e4) / 1e4) : String(cell));
   if (typeof gives !== "object") return shown(gives);
   return gives.map((row) => row.map(shown).join(", ")).join("; ");

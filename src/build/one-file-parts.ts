@@ -56,7 +56,7 @@ function packageLicence(name: string): string {
 function textFor(name: string, folder: string): string {
   const file = readdirSync(folder).find((one) => /^(licen[cs]e|copying)/i.test(one));
   if (file !== undefined) return readFileSync(`${folder}/${file}`, "utf8");
-  const kept = `src/workbook/licences/${name}.txt`;
-  if (existsSync(kept)) return readFileSync(kept, "utf8");
-  throw new Error(`${name} brings no licence text, and none is kept for it in ${kept}`);
+  const licence = `src/workbook/licences/${name}.txt`;
+  if (existsSync(licence)) return readFileSync(licence, "utf8");
+  throw new Error(`${name} brings no licence text, and none is kept for it in ${licence}`);
 }

@@ -32,13 +32,15 @@ export const asciiHelp = (words: string): string =>
     .replace(/÷/g, "/");
 
 /** The top-level function that Apps Script sees, its help right above it. */
-export function stub(made: SheetFunction): string {
-  const args = Object.entries(made.args);
+export function stub(sheetFunction: SheetFunction): string {
+  const args = Object.entries(sheetFunction.args);
   const lines = [
-    made.summary,
+    sheetFunction.summary,
     "",
-    ...args.map(([name, { is, says }]) => `@param {${typeOf(is.hint.of, is.shape, made.rowwise)}} ${name} ${says}`),
-    `@return ${made.returns.says}`,
+    ...args.map(
+      ([name, { is, says }]) => `@param {${typeOf(is.hint.of, is.shape, sheetFunction.rowwise)}} ${name} ${says}`,
+    ),
+    `@return ${sheetFunction.returns.says}`,
     "@customfunction",
   ];
   const names = args.map(([name]) => name).join(", ");
@@ -46,8 +48,8 @@ export function stub(made: SheetFunction): string {
     "/**",
     ...lines.map((line) => ` * ${asciiHelp(line)}`.trimEnd()),
     " */",
-    `function ${made.name}(${names}) {`,
-    `  return Gramwright.call("${made.name}", arguments);`,
+    `function ${sheetFunction.name}(${names}) {`,
+    `  return Gramwright.call("${sheetFunction.name}", arguments);`,
     "}",
   ].join("\n");
 }
@@ -82,8 +84,8 @@ export function functionIndex(functions: readonly SheetFunction[]): string {
   return byFamily(functions, "###", (some) => some.map(indexLine).join("\n")).join("\n\n");
 }
 
-function indexLine(made: SheetFunction): string {
-  return `- [\`${made.name}\`](${REFERENCE_FILE}#${anchor(signature(made))}) — ${made.summary}`;
+function indexLine(sheetFunction: SheetFunction): string {
+  return `- [\`${sheetFunction.name}\`](${REFERENCE_FILE}#${anchor(signature(sheetFunction))}) — ${sheetFunction.summary}`;
 }
 
 /** The anchor that Markdown viewers give a heading: small letters, spaces as hyphens, punctuation dropped. */
@@ -102,22 +104,22 @@ function byFamily(
   return families.map((family) => `${level} ${family}\n\n${section(functions.filter((one) => one.family === family))}`);
 }
 
-function printEntry(made: SheetFunction): string {
-  const args = Object.entries(made.args).map(([name, { says }]) => `- \`${name}\` — ${says}`);
-  const [example] = made.examples;
-  const [refusal] = made.refusals;
+function printEntry(sheetFunction: SheetFunction): string {
+  const args = Object.entries(sheetFunction.args).map(([name, { says }]) => `- \`${name}\` — ${says}`);
+  const [example] = sheetFunction.examples;
+  const [refusal] = sheetFunction.refusals;
   return [
-    `### \`${signature(made)}\``,
-    `${made.summary} ${made.returns.says}${made.rowwise ? " Every argument may be one cell or a column." : ""}`,
+    `### \`${signature(sheetFunction)}\``,
+    `${sheetFunction.summary} ${sheetFunction.returns.says}${sheetFunction.rowwise ? " Every argument may be one cell or a column." : ""}`,
     args.join("\n"),
     [
-      example ? `\`${formulaText(made.name, example.call)}\` gives ${given(example)}.` : "",
-      refusal ? `\`${formulaText(made.name, refusal.call)}\` is refused: “${refusal.because}”` : "",
+      example ? `\`${formulaText(sheetFunction.name, example.call)}\` gives ${resultText(example)}.` : "",
+      refusal ? `\`${formulaText(sheetFunction.name, refusal.call)}\` is refused: “${refusal.because}”` : "",
     ].join("<br>\n"),
   ].join("\n\n");
 }
 
-function given({ gives }: Example): string {
+function resultText({ gives }: Example): string {
   if (typeof gives !== "object") return `**${shownCell(gives)}**`;
   return gives.map((row) => row.map((cell) => `**${shownCell(cell)}**`).join(" and ")).join("; ");
 }

@@ -9,8 +9,8 @@ export type Rows = readonly (readonly Answer[])[];
 const MAX_TEXT = 50_000;
 
 /** An answer of any shape, as rows of cells. */
-export function shapeAnswer(made: SheetFunction, answer: ReturnType<SheetFunction["compute"]>): Rows {
-  switch (made.returns.shape) {
+export function shapeAnswer(sheetFunction: SheetFunction, answer: ReturnType<SheetFunction["compute"]>): Rows {
+  switch (sheetFunction.returns.shape) {
     case "cell":
       return [[answer as Answer]];
     case "row":

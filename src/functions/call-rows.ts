@@ -14,10 +14,10 @@ type RowArgument = {
 };
 
 /** A row of answers for each row of the columns, one row where there is no column. */
-export function callRows(made: SheetFunction, raw: ArrayLike<unknown>): Rows {
+export function callRows(sheetFunction: SheetFunction, raw: ArrayLike<unknown>): Rows {
   const faults: Fault[] = [];
-  const width = "cells" in made.returns ? made.returns.cells.length : 1;
-  const entries = Object.entries(made.args).map(([name, { is }], index) => ({ name, is, raw: raw[index] }));
+  const width = "cells" in sheetFunction.returns ? sheetFunction.returns.cells.length : 1;
+  const entries = Object.entries(sheetFunction.args).map(([name, { is }], index) => ({ name, is, raw: raw[index] }));
   const tables = entries.filter(({ is }) => is.shape === "table");
   const given = entries
     .filter((one) => !tables.includes(one))
@@ -46,7 +46,7 @@ export function callRows(made: SheetFunction, raw: ArrayLike<unknown>): Rows {
     }
     const before = faults.length;
     for (const { name, is, cells } of columns) args[name] = is.decode(cells[row] ?? "", name, faults, number);
-    if (!isStuck && faults.length === before) rowOf(made, args, number, answers, faults);
+    if (!isStuck && faults.length === before) rowOf(sheetFunction, args, number, answers, faults);
   }
   refuseAll(faults);
   return answers;
@@ -56,11 +56,11 @@ export function callRows(made: SheetFunction, raw: ArrayLike<unknown>): Rows {
  * The arguments that leave a row blank when they are blank in it: the first one, or where that is one cell for all rows, the
  * columns that cannot be left out.
  */
-function headsOf(given: readonly RowArgument[]): readonly RowArgument[] {
-  const [first] = given;
+function headsOf(columns: readonly RowArgument[]): readonly RowArgument[] {
+  const [first] = columns;
   if (first === undefined || (!first.isColumn && first.cells[0] === undefined)) return [];
   if (first.isColumn || isBlank(first.cells[0])) return [first];
-  return given.filter(({ isColumn, is }) => isColumn && !is.optional);
+  return columns.filter(({ isColumn, is }) => isColumn && !is.optional);
 }
 
 function isBlankIn(row: number, heads: readonly RowArgument[]): boolean {
@@ -70,16 +70,16 @@ function isBlankIn(row: number, heads: readonly RowArgument[]): boolean {
 
 /** A refusal of the arithmetic belongs to the row it was asked for. */
 function rowOf(
-  made: SheetFunction,
+  sheetFunction: SheetFunction,
   args: Readonly<Record<string, unknown>>,
   row: number | undefined,
   answers: (readonly Answer[])[],
   faults: Fault[],
 ): void {
   try {
-    const answer = made.compute(args);
-    if (made.returns.shape === "cell") answers.push([answer as Answer]);
-    else for (const one of shapeAnswer(made, answer)) answers.push(one);
+    const answer = sheetFunction.compute(args);
+    if (sheetFunction.returns.shape === "cell") answers.push([answer as Answer]);
+    else for (const one of shapeAnswer(sheetFunction, answer)) answers.push(one);
   } catch (error) {
     if (row === undefined || !(error instanceof Refusal)) throw error;
     faults.push(...error.faults.map(({ says, argument }) => fault(says, argument, row)));

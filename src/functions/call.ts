@@ -11,9 +11,9 @@ import type { SheetFunction } from "./define.ts";
  * What a formula cell runs: raw cells in, cells out. The only place where raw cells are read and where sentences get
  * their function's name. Throws Refusal; anything else thrown is a defect and passes as it is.
  */
-export function call(made: SheetFunction, raw: ArrayLike<unknown>): Value | Value[][] {
+export function call(sheetFunction: SheetFunction, raw: ArrayLike<unknown>): Value | Value[][] {
   try {
-    const names = Object.keys(made.args);
+    const names = Object.keys(sheetFunction.args);
     if (raw.length > names.length) {
       refuseAll([
         fault(
@@ -21,18 +21,18 @@ export function call(made: SheetFunction, raw: ArrayLike<unknown>): Value | Valu
         ),
       ]);
     }
-    refuseAll(misplaced(made, raw));
-    const cells = convertUnits(made, raw);
-    const rows = made.rowwise ? callRows(made, cells) : callWhole(made, cells);
+    refuseAll(misplaced(sheetFunction, raw));
+    const cells = convertUnits(sheetFunction, raw);
+    const rows = sheetFunction.rowwise ? callRows(sheetFunction, cells) : callWhole(sheetFunction, cells);
     return finish(rows);
   } catch (error) {
-    throw error instanceof Refusal ? new Refusal(error.faults, made.name) : error;
+    throw error instanceof Refusal ? new Refusal(error.faults, sheetFunction.name) : error;
   }
 }
 
 /** An argument left out without its `;` lets the next one slip into its place: "F" where a rise is meant. */
-function misplaced(made: SheetFunction, raw: ArrayLike<unknown>): Fault[] {
-  const entries = Object.entries(made.args);
+function misplaced(sheetFunction: SheetFunction, raw: ArrayLike<unknown>): Fault[] {
+  const entries = Object.entries(sheetFunction.args);
   return entries.flatMap(([name, { is }], index) => {
     const cell = raw[index];
     if (!is.optional || typeof cell !== "string" || isBlank(cell) || takes(is, cell)) return [];
@@ -54,13 +54,13 @@ function takes({ hint, decode }: SheetFunction["args"][string]["is"], cell: stri
   return faults.length === 0;
 }
 
-function callWhole(made: SheetFunction, raw: ArrayLike<unknown>): Rows {
+function callWhole(sheetFunction: SheetFunction, raw: ArrayLike<unknown>): Rows {
   const faults: Fault[] = [];
   const missing: Fault[] = [];
   const args: Record<string, unknown> = {};
   const filled: boolean[] = [];
   let longest = 0;
-  const entries = Object.entries(made.args);
+  const entries = Object.entries(sheetFunction.args);
   entries.forEach(([name, { is }], index) => {
     const cells = raw[index];
     if (cells === undefined && is.shape !== "cell" && !is.optional)
@@ -80,7 +80,7 @@ function callWhole(made: SheetFunction, raw: ArrayLike<unknown>): Rows {
       args[name] = value.concat(Array(longest - value.length).fill(null));
     }
   }
-  return shapeAnswer(made, made.compute(args));
+  return shapeAnswer(sheetFunction, sheetFunction.compute(args));
 }
 
 /** A fresh sheet has its kinds, its steps and its larder already; what makes it a formula is missing. */

@@ -7,8 +7,8 @@ import { withoutUnits } from "../../shared/cells/one-unit.ts";
 import type { SheetFunction } from "./define.ts";
 
 /** Amounts that carry their unit, as numbers of the unit the function works in. */
-export function convertUnits(made: SheetFunction, raw: ArrayLike<unknown>): ArrayLike<unknown> {
-  const entries = Object.entries(made.args);
+export function convertUnits(sheetFunction: SheetFunction, raw: ArrayLike<unknown>): ArrayLike<unknown> {
+  const entries = Object.entries(sheetFunction.args);
   const measured = entries.flatMap(([name, { is }], index) => {
     const hint = is.hint;
     if (!("measure" in hint) || hint.measure === undefined || raw[index] === undefined) return [];

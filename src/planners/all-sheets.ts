@@ -42,7 +42,7 @@ export function* formulaSheetCount(also: Also): Steps<{ seen: Snapshot; count: n
  */
 export function* overAllSheets<T>(
   also: Also,
-  build: (found: FormulaSheets) => Steps<T>,
+  build: (all: FormulaSheets) => Steps<T>,
   { list = true }: { readonly list?: boolean } = {},
 ): Steps<T> {
   const { seen, listed } = yield* lookOver(also, { unnamed: true, list });

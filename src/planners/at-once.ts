@@ -8,10 +8,10 @@ export type Served =
   | { readonly ok: false; readonly message: string; readonly because?: string; readonly reason?: string };
 
 /** Hears of every sheet that was made, and where its named cells stand. */
-export type Made = (sheet: string, names: Layout["names"]) => void;
+export type SheetListener = (sheet: string, names: Layout["names"]) => void;
 
 /** `serve` is the add-on: a question's JSON in, its reply read. */
-export function answerAtOnce(request: unknown, serve: (json: string) => Served, made?: Made): Served {
+export function answerAtOnce(request: unknown, serve: (json: string) => Served, onSheet?: SheetListener): Served {
   const asked = (typeof request === "object" && request !== null ? request : {}) as Record<string, unknown>;
   const question = asked.ask;
   if (typeof question !== "string" || !isPlanned(question)) {
@@ -24,7 +24,7 @@ export function answerAtOnce(request: unknown, serve: (json: string) => Served, 
     while (next.done !== true) {
       const reply = serve(JSON.stringify(next.value));
       const names = next.value[NAMES];
-      if (reply.ok && names !== undefined) made?.(String((reply.answer as { sheet?: unknown }).sheet), names);
+      if (reply.ok && names !== undefined) onSheet?.(String((reply.answer as { sheet?: unknown }).sheet), names);
       next = reply.ok ? steps.next(reply.answer) : steps.throw(refusalError(reply));
     }
     return { ok: true, answer: next.value };

@@ -42,8 +42,8 @@ function stepsOf(sheet: FormulaSheet): TimedStep[] {
     if (isFault(start) || day === null) return null;
     return { name, minutes: minutes(takes), start: minutes(day * MINUTES_A_DAY + start) };
   }).filter((step) => step !== null);
-  const [hours, made] = [sheet.number("pre_hours"), sheet.number("pre_share")];
-  if (hours === null || made === null) return timed;
+  const [hours, share] = [sheet.number("pre_hours"), sheet.number("pre_share")];
+  if (hours === null || share === null) return timed;
   const what = sheet.text("pre_kind") || "levain";
   const ripens = ripeningBefore(timed, sheet.text("pre_step"), `${capital(what)} ripens`, hours);
   return ripens === null ? timed : [ripens, ...timed];

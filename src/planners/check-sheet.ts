@@ -57,9 +57,9 @@ export function* reviewSheet(asked: Readonly<Record<string, unknown>>): Steps<Sh
           },
         ];
   const calls = [...hydrated, ...tin, ...water];
-  const told = calls.length === 0 ? [] : (yield* calculate(calls)).map(answerOf);
-  const hydration = hydrated.length === 0 ? UNKNOWN : (told[0] ?? UNKNOWN);
-  const after = told.slice(hydrated.length);
+  const results = calls.length === 0 ? [] : (yield* calculate(calls)).map(answerOf);
+  const hydration = hydrated.length === 0 ? UNKNOWN : (results[0] ?? UNKNOWN);
+  const after = results.slice(hydrated.length);
   const typed = typedOver(seen.values, null)?.weights ?? [];
   const noted = sheetNotes(sheet, style, names.find(({ name }) => name === LARDER_NAME)?.values);
   return {
@@ -96,11 +96,11 @@ function styleOf(raw: unknown, sheet: FormulaSheet): StyleName {
   return STYLES.find((one) => one === raw) ?? refuse(`The style is ${quote(String(raw))}; it can be ${oneOf(STYLES)}.`);
 }
 
-type Told = { readonly answer: Extract<Calculated, { gives: unknown }>["gives"]; readonly fault: string };
-const UNKNOWN: Told = { answer: null, fault: "" };
+type Result = { readonly answer: Extract<Calculated, { gives: unknown }>["gives"]; readonly fault: string };
+const UNKNOWN: Result = { answer: null, fault: "" };
 
 /** An answer, or the sentence of the refusal without the function's name. */
-function answerOf(calculated: Calculated): Told {
+function answerOf(calculated: Calculated): Result {
   if ("gives" in calculated) return { answer: calculated.gives, fault: "" };
   const says = calculated.says.replace(/^BAKE_[A-Z]+: /, "").replace(/^[a-z]+ row (\d+)/, "row $1 of the formula");
   return { answer: null, fault: sentence(says) };
@@ -111,7 +111,7 @@ const sentence = (says: string): string => {
   return /[.?!]$/.test(text) ? text : `${text}.`;
 };
 
-function hydrationFacts({ answer, fault }: Told, style: StyleName): SheetReview["facts"] {
+function hydrationFacts({ answer, fault }: Result, style: StyleName): SheetReview["facts"] {
   const label = "Effective hydration";
   if (typeof answer !== "number") return [{ label, says: fault || "Not known yet." }];
   const says = `${shownShare(answer, 1)} of the flour, counting water in eggs, milk and butter as well as water poured in.`;
@@ -127,7 +127,7 @@ function tinCall(sheet: FormulaSheet): Call[] {
   return [{ name: "BAKE_TINNOTE", args: [dough, capacity, kind, sheet.options.weight] }];
 }
 
-function tinFact({ answer, fault }: Told): SheetReview["facts"][number] {
+function tinFact({ answer, fault }: Result): SheetReview["facts"][number] {
   return { label: "Fill", says: sentence(Array.isArray(answer) ? String(answer[0]?.[0] ?? "") : fault) };
 }
 
@@ -137,7 +137,7 @@ function waterCall(sheet: FormulaSheet): Call[] {
   return [{ name: "BAKE_WATERNOTE", args: [water, tap, sheet.text("yeast") || "fresh", sheet.options.temperature] }];
 }
 
-function waterFact(sheet: FormulaSheet, note: Told | undefined): SheetReview["facts"] {
+function waterFact(sheet: FormulaSheet, note: Result | undefined): SheetReview["facts"] {
   const water = sheet.number("water_temp");
   if (water === null) return [];
   if (note === undefined)

@@ -20,14 +20,14 @@ type Asked = Readonly<Record<string, unknown>>;
 /** The formula sheets of the workbook, and which of its sheets is in front. */
 export function* formulas(): Steps<{ front: string; sheets: FormulaSummary[] }> {
   const { front, sheets } = yield* formulaSheets();
-  const told: FormulaSummary[] = [];
+  const summaries: FormulaSummary[] = [];
   let looks = 0;
   for (const one of sheets.map(summary)) {
     const isBroken = one.dough === null && looks < MAX_LOOKS;
     if (isBroken) looks += 1;
-    told.push(isBroken ? { ...one, ...(yield* faultOf(one.sheet)) } : one);
+    summaries.push(isBroken ? { ...one, ...(yield* faultOf(one.sheet)) } : one);
   }
-  return { front, sheets: told };
+  return { front, sheets: summaries };
 }
 
 /** Each broken sheet is looked at once more, which takes calls of the service. */
@@ -43,8 +43,8 @@ function* faultOf(name: string): Steps<{ fault?: string }> {
   const sheet = seen === undefined ? null : seenAs(seen);
   if (sheet === null) return {};
   const rows = Array.from({ length: sheet.zone("share")?.rows ?? 0 }, (_, at) => at);
-  const told = rows.flatMap((at) => ["share", "grams"].map((column) => sheet.text(column, at)));
-  const isTold = told.some((text) => text.startsWith("#") || isWaitingText(text)) || sheet.text("check") !== "";
+  const texts = rows.flatMap((at) => ["share", "grams"].map((column) => sheet.text(column, at)));
+  const isTold = texts.some((text) => text.startsWith("#") || isWaitingText(text)) || sheet.text("check") !== "";
   // One that is still to be filled in has nothing wrong with it.
   if (!isTold) return {};
   try {
@@ -52,7 +52,7 @@ function* faultOf(name: string): Steps<{ fault?: string }> {
     return {};
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
-    return { fault: told.includes(NO_NAME) ? `${error.message} ${UNKNOWN}` : error.message };
+    return { fault: texts.includes(NO_NAME) ? `${error.message} ${UNKNOWN}` : error.message };
   }
 }
 

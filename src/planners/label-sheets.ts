@@ -38,11 +38,11 @@ export function* buildLabelSheet({ model, options, values }: Ordered, title: str
   };
   const parts = products.length === 0 ? [] : ["listed"];
   const places = Array.from({ length: Math.min(products.length + SPARE, LIST_ROWS) }, (_, at) => String(at + 1));
-  const made = plan(model, { ...options, parts }, { ...known, ...values }, { place: places });
+  const sheetPlan = plan(model, { ...options, parts }, { ...known, ...values }, { place: places });
   const second = isSecond
     ? "The .csv goes on coming from the first sheet of label texts: delete it to use this one."
     : undefined;
-  return withNotes(yield* make(isSecond ? { ...made, defines: [] } : made, title), note, second);
+  return withNotes(yield* make(isSecond ? { ...sheetPlan, defines: [] } : sheetPlan, title), note, second);
 }
 
 /** The list of formulas, built where there is none or an older one. */

@@ -8,11 +8,11 @@ import {
   LIST_TAB,
   LIST_UNIT,
   LISTED,
+  type ListColumn,
   listColumn,
   SIZED,
   SIZES,
   sizeColumn,
-  type Told,
 } from "../../templates/formula-list.ts";
 import { countedZone, type Overview, references } from "./overview.ts";
 
@@ -22,7 +22,7 @@ export type ListedSheet = { readonly sheet: Overview; readonly tab: Tab };
 const BETWEEN = "|";
 const NO_FIGURE = "-";
 /** What a row says of a cell or column; a blank cell would come over as 0, and an error has no figure. */
-const SAYS: Readonly<Record<Told, (at: string) => string>> = {
+const SAYS: Readonly<Record<ListColumn, (at: string) => string>> = {
   cell: (at) => `=IFERROR(IF(LEN(${at})=0;"";${at});"")`,
   texts: (at) => `=TEXTJOIN("${BETWEEN}";FALSE();${at})`,
   numbers: (at) => `=ARRAYFORMULA(TEXTJOIN(" ";TRUE();IF(ISNUMBER(${at});ROW(${at})-MIN(ROW(${at}));"")))`,

@@ -60,8 +60,8 @@ export function missingFrom(
 /** The shop's row that an ordinary name means; null where it may be one of several, undefined where there is none. */
 function rowFor(name: string, larder: Larder, notes: string[]): string | null | undefined {
   try {
-    const found = findIngredient(larder, name);
-    return found === undefined || found.row === null ? undefined : found.name;
+    const match = findIngredient(larder, name);
+    return match === undefined || match.row === null ? undefined : match.name;
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
     notes.push(

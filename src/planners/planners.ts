@@ -100,8 +100,8 @@ function* buildPrices(order: ReturnType<typeof readOrder>, title: string): Steps
   }
 }
 
-function* built({ made, note, row }: Prepared, title: string): Steps<Questions["build"]["answer"]> {
-  return withNotes(yield* make(made, title, [], row === undefined ? {} : { row }), note);
+function* built({ sheetPlan, note, row }: Prepared, title: string): Steps<Questions["build"]["answer"]> {
+  return withNotes(yield* make(sheetPlan, title, [], row === undefined ? {} : { row }), note);
 }
 
 /** The day as the number a sheet counts in: 1 is 31 December 1899. */

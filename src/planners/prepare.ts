@@ -25,7 +25,7 @@ import { ingredients, look, type Steps } from "./steps.ts";
 type Ordered = Order & { readonly model: SheetModel };
 /** `row` is that of the list of formula sheets; `listDue` says that with this one there are enough for a list. */
 export type Prepared = {
-  readonly made: SheetPlan;
+  readonly sheetPlan: SheetPlan;
   readonly note?: string;
   readonly row?: readonly string[];
   readonly listDue?: boolean;
@@ -59,11 +59,11 @@ export function* prepare({ model, options, values }: Ordered): Steps<Prepared> {
     );
   const mixLog = seen.names.find(({ name }) => name === MIXLOG_NAME);
   const inputs = orderValues(model, lawful, options, mixLog);
-  const made = plan(model, { ...options, parts }, inputs);
-  if (!isFormula) return { made };
+  const sheetPlan = plan(model, { ...options, parts }, inputs);
+  if (!isFormula) return { sheetPlan };
   const note = isWithoutLaw ? { note: withoutLabel(model) } : {};
-  if (count === null) return { made, ...note, row: listRow((name) => made.names.get(name), options.weight) };
-  return { made, ...note, listDue: count + 1 >= MANY };
+  if (count === null) return { sheetPlan, ...note, row: listRow((name) => sheetPlan.names.get(name), options.weight) };
+  return { sheetPlan, ...note, listDue: count + 1 >= MANY };
 }
 
 /** Check puts parts into formula sheets alone. */
@@ -91,17 +91,17 @@ function mixLogPlan(
   const note = isSecond
     ? `This workbook has a mix log already, and formula sheets go on reading that one (${MIXLOG_NAME}).`
     : `Formula sheets built from now on read their friction factor here; its name is ${MIXLOG_NAME}.`;
-  const made = plan(model, options, { ...values, known_as: note });
-  return isSecond ? { made: { ...made, defines: [] }, note } : { made };
+  const sheetPlan = plan(model, options, { ...values, known_as: note });
+  return isSecond ? { sheetPlan: { ...sheetPlan, defines: [] }, note } : { sheetPlan };
 }
 
 /** New formulas begin with one sheet of settings: the first. */
 function* settingsPlan(model: SheetModel, options: Order["options"], values: Order["values"]): Steps<Prepared> {
-  const made = plan(model, options, values);
+  const sheetPlan = plan(model, options, values);
   const isSecond = (yield* look({ names: [SETTINGS_NAME] })).names.length > 0;
-  if (!isSecond) return { made };
+  if (!isSecond) return { sheetPlan };
   const note = `This workbook has settings already, and new formulas go on beginning with those (${SETTINGS_NAME}).`;
-  return { made: { ...made, defines: [] }, note };
+  return { sheetPlan: { ...sheetPlan, defines: [] }, note };
 }
 
 /** Of these the workbook reads the first alone, by its name. */
@@ -111,11 +111,11 @@ const READ_FIRST: Readonly<Record<string, string>> = {
 };
 
 function* firstPlan(model: SheetModel, options: Order["options"], values: Order["values"]): Steps<Prepared> {
-  const made = plan(model, options, values);
+  const sheetPlan = plan(model, options, values);
   const name = model.defines?.name ?? "";
   const isSecond = (yield* look({ names: [name] })).names.length > 0;
-  if (!isSecond) return { made };
-  return { made: { ...made, defines: [] }, note: `${READ_FIRST[name]} (${name}).` };
+  if (!isSecond) return { sheetPlan };
+  return { sheetPlan: { ...sheetPlan, defines: [] }, note: `${READ_FIRST[name]} (${name}).` };
 }
 
 /** Formulas read one larder: the first. Another one says so. */
@@ -129,8 +129,8 @@ function* larderPlan(
   const note = isSecond
     ? `This workbook has an ingredient sheet already, and formulas go on reading that one (${LARDER_NAME}).`
     : `Every formula of this workbook reads this sheet; its name is ${LARDER_NAME}.`;
-  const made = plan(model, options, { ...start, known_as: note });
-  return isSecond ? { made: { ...made, defines: [] }, note } : { made };
+  const sheetPlan = plan(model, options, { ...start, known_as: note });
+  return isSecond ? { sheetPlan: { ...sheetPlan, defines: [] }, note } : { sheetPlan };
 }
 
 const MAX_CHOICES = 500;

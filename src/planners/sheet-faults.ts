@@ -7,7 +7,7 @@ import { MESSAGE } from "../../shared/typing/words.ts";
 import type { FormulaSheet } from "./formula-sheet.ts";
 
 type Grid = readonly (readonly unknown[])[];
-type Found = SheetReview["remarks"][number];
+type SheetRemark = SheetReview["remarks"][number];
 
 /** Single messages about the sheet as a whole, and the cell to look at. */
 const LOOK_AT: Readonly<Record<string, string>> = {
@@ -22,20 +22,20 @@ const LOOK_AT: Readonly<Record<string, string>> = {
 const BY_ROW: ReadonlySet<string> = new Set(["first_says", "second_says", "third_says", "more_says"]);
 
 /** `typed` are rows whose weight was typed, which is told apart. */
-export function sheetFaults(sheet: FormulaSheet, grid: Grid, typed: ReadonlySet<number>): Found[] {
+export function sheetFaults(sheet: FormulaSheet, grid: Grid, typed: ReadonlySet<number>): SheetRemark[] {
   return [...byRow(sheet, grid, typed), ...aboutAll(sheet)];
 }
 
 const said = (cell: unknown): string => (typeof cell === "string" ? cell.trim() : "");
 
 /** Beside every row stands what is wrong in it; beside that the row's number, or half a row more for a block at the right. */
-function byRow(sheet: FormulaSheet, grid: Grid, typed: ReadonlySet<number>): Found[] {
+function byRow(sheet: FormulaSheet, grid: Grid, typed: ReadonlySet<number>): SheetRemark[] {
   const column = Math.max(...grid.map((line) => line.findIndex((cell) => said(cell) === MESSAGE)));
   if (column < 0) return [];
   const names = new Map(sheet.rows.map(({ row, name }) => [row - 1, name]));
   const overs = new Map(sheet.rows.map(({ row, index }) => [row - 1, sheet.text("over_says", index)]));
   return grid.flatMap((line, row) =>
-    [column, column + 2].flatMap((at): Found[] => {
+    [column, column + 2].flatMap((at): SheetRemark[] => {
       const name = names.get(row) ?? "";
       const says = withoutName(said(line[at]), name);
       if (says === "" || typeof line[at + 1] !== "number") return [];
@@ -52,8 +52,8 @@ const withoutName = (says: string, name: string): string =>
   name !== "" && says.startsWith(`${name} `) ? says.slice(name.length + 1) : says;
 const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 
-function aboutAll(sheet: FormulaSheet): Found[] {
-  return partsOfCheck(sheet.model).flatMap((part): Found[] => {
+function aboutAll(sheet: FormulaSheet): SheetRemark[] {
+  return partsOfCheck(sheet.model).flatMap((part): SheetRemark[] => {
     const says = sheet.text(part);
     if (BY_ROW.has(part) || says === "" || says.startsWith("#")) return [];
     const flour = sheet.rows.find(({ kind }) => /^flour/i.test(kind));

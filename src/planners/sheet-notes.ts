@@ -46,9 +46,9 @@ export function sheetNotes(
   const steps = [sheet.number("coarse"), sheet.number("fine")].filter((step) => step !== null);
   try {
     const said = allSaid(cells, style, larderOf(table), { steps, unit: sheet.options.weight });
-    const told = said.filter(({ row }) => !open.has(row));
+    const known = said.filter(({ row }) => !open.has(row));
     return {
-      said: told.map((one) => ({ ...placeOf(sheet, one, rows), says: one.says, matters: one.matters })),
+      said: known.map((one) => ({ ...placeOf(sheet, one, rows), says: one.says, matters: one.matters })),
       fault: "",
     };
   } catch (error) {

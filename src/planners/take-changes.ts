@@ -44,8 +44,8 @@ function* takeAsSheet(asked: Asked, title: string, now: Date): Steps<TakeChanges
     date: null,
   };
   const parts = partsOn(read.content.seen.values, model, options);
-  const { made, row } = yield* prepare({ template: model.name, model, options: { ...options, parts }, values });
-  const { sheet } = yield* make(made, title, [], row === undefined ? {} : { row });
+  const { sheetPlan, row } = yield* prepare({ template: model.name, model, options: { ...options, parts }, values });
+  const { sheet } = yield* make(sheetPlan, title, [], row === undefined ? {} : { row });
   const fresh = yield* readAdjustable(sheet);
   return yield* keepAndWrite(fresh, null, `From ${read.title}: ${line}`, now);
 }

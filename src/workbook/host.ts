@@ -1,4 +1,4 @@
-import { answerAtOnce, type Made, type Served } from "../planners/at-once.ts";
+import { answerAtOnce, type Served, type SheetListener } from "../planners/at-once.ts";
 import { nameCells } from "./engine/cell-names.ts";
 import { cellValue } from "./engine/custom.ts";
 import { type Engine, type LocaleCode, openEngine } from "./engine/engine.ts";
@@ -89,7 +89,7 @@ function makeHost(engine: Engine, session: Session, script: Script) {
       throw new Error(`benchAsk returned ${reply.slice(0, 200)}`);
     return checked(answer);
   };
-  const keepNames: Made = (sheet, names) => {
+  const keepNames: SheetListener = (sheet, names) => {
     const zones = Array.from(names, ([name, { row, column, rows, columns }]) => ({
       name,
       zone: { left: column, top: row, right: column + columns - 1, bottom: row + rows - 1 },

@@ -9,7 +9,7 @@ import type { Lock } from "./file/lock.ts";
 import { clearParts, targetOf, unreadable, unwritable, writeWhole } from "./file/write-whole.ts";
 
 /** What the page gets: the workbook, if one was kept, and the mark by which a later save is known to follow it. */
-export type Kept = {
+export type KeptFile = {
   readonly data?: WorkbookData;
   readonly revision: string;
   /** What a person should know: a broken file was set aside. */
@@ -18,7 +18,7 @@ export type Kept = {
 export type Saved = { readonly revision: string } | { readonly stale: string } | { readonly unreadable: string };
 export type Keeper = {
   readonly path: string;
-  load(): Kept;
+  load(): KeptFile;
   /** The mark of what the file holds now. */
   revision(): string;
   /** The new revision; or a sentence where the file is no longer what `revision` says, or where the data are no workbook. */
@@ -34,9 +34,9 @@ const NOTHING = "none";
 const revisionOf = (text: string): string => createHash("sha256").update(text).digest("hex");
 
 /** `proves` opens the data as the page would, and throws where it cannot; what was proven once is not opened again. */
-export function openKeeper(given: string, proves: (data: WorkbookData) => void, lock?: Lock): Keeper {
-  const path = targetOf(given);
-  if (isFolder(path)) throw new Error(`${given} is a folder; give a file name.`);
+export function openKeeper(file: string, proves: (data: WorkbookData) => void, lock?: Lock): Keeper {
+  const path = targetOf(file);
+  if (isFolder(path)) throw new Error(`${file} is a folder; give a file name.`);
   mkdirSync(dirname(path), { recursive: true });
   clearParts(path);
   let says: string | undefined;

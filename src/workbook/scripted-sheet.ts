@@ -22,12 +22,12 @@ export function sheetOf(book: Book, tab: string): Sheet {
   const lastRow = () => book.session.get<number>("getNumberRows", id);
 
   const at = (place: string, row?: number): string => {
-    const found = zone(place);
-    if (found !== undefined) {
+    const target = zone(place);
+    if (target !== undefined) {
       const index = row ?? 0;
-      if (!Number.isInteger(index) || index < 0 || index >= found.rows)
-        throw new Error(`"${place}" on "${nameNow()}" has rows 0 to ${found.rows - 1}; there is no row ${index}.`);
-      return a1({ row: found.row + index, column: found.column });
+      if (!Number.isInteger(index) || index < 0 || index >= target.rows)
+        throw new Error(`"${place}" on "${nameNow()}" has rows 0 to ${target.rows - 1}; there is no row ${index}.`);
+      return a1({ row: target.row + index, column: target.column });
     }
     if (!ADDRESS.test(place) || row !== undefined) throw new Error(unknown(nameNow(), place, names()));
     const address = place.replace(/\$/g, "").toUpperCase();
@@ -134,8 +134,8 @@ function located(values: readonly (readonly unknown[])[]): ReadonlyMap<string, Z
   if (formula !== null) return formula.zones;
   for (const model of SHEETS) {
     const tables = model.bands.flat().flatMap((item) => ("table" in item ? [item.table] : []));
-    const found = TEMPLATES.includes(model) ? null : locate(values, [model], tables[0]);
-    if (found !== null) return found.zones;
+    const match = TEMPLATES.includes(model) ? null : locate(values, [model], tables[0]);
+    if (match !== null) return match.zones;
   }
   return undefined;
 }

@@ -35,7 +35,7 @@ export async function serve(how: {
   const server = createServer(patience, (request, response) => {
     answer(how, request)
       .catch(asRefusal)
-      .then((given) => send(given, request, response));
+      .then((answer) => send(answer, request, response));
   });
   server.on("clientError", refuseBare);
   const first = how.port ?? FIRST_PORT;
@@ -78,12 +78,12 @@ type Answer = { readonly status: number; readonly headers: Record<string, string
 
 const XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
-const given = (type: string, body: string | Buffer, policy?: string): Answer => ({
+const answerWith = (type: string, body: string | Buffer, policy?: string): Answer => ({
   status: 200,
   headers: headersFor(type, policy),
   body,
 });
-const json = (value: unknown): Answer => given("application/json", JSON.stringify(value));
+const json = (value: unknown): Answer => answerWith("application/json", JSON.stringify(value));
 
 function send({ status, headers, body }: Answer, request: IncomingMessage, response: ServerResponse): void {
   // What is left of a body that is not wanted would be taken for the next request.
@@ -131,9 +131,9 @@ async function asXlsx({ root }: How, sent: unknown): Promise<Answer> {
   const data = asWorkbook(sent);
   if (data === undefined) throw new HttpError(400, "What was sent is no workbook.");
   const codeJs = await readFile(join(root, "dist", "Code.js"), "utf8");
-  const made = given(XLSX, await toXlsx(engineOf(codeJs, data)));
-  made.headers["content-disposition"] = 'attachment; filename="tern-quay-bakehouse.xlsx"';
-  return made;
+  const answer = answerWith(XLSX, await toXlsx(engineOf(codeJs, data)));
+  answer.headers["content-disposition"] = 'attachment; filename="tern-quay-bakehouse.xlsx"';
+  return answer;
 }
 
 /** What looks like a workbook may still be none that the engine opens. */
@@ -158,20 +158,24 @@ async function saved({ keeper }: How, request: IncomingMessage): Promise<Answer>
 async function readable({ root, pageJs, keeper }: How, path: string): Promise<Answer> {
   if (path === "/workbook") return json(keeper?.load() ?? {});
   if (path === "/revision") return json(keeper === undefined ? {} : { revision: keeper.revision() });
-  if (path === "/page.js") return given(TYPES[".js"] ?? "", pageJs);
+  if (path === "/page.js") return answerWith(TYPES[".js"] ?? "", pageJs);
   if (path === "/") {
     const html = await readFile(join(root, "src/workbook/page/index.html"), "utf8");
     const nonce = newNonce();
-    return given(TYPES[".html"] ?? "", html.replaceAll("<script ", `<script nonce="${nonce}" `), pagePolicy(nonce));
+    return answerWith(
+      TYPES[".html"] ?? "",
+      html.replaceAll("<script ", `<script nonce="${nonce}" `),
+      pagePolicy(nonce),
+    );
   }
   if (path === "/bench/sidebar.html") {
     const html = await readFile(join(root, "dist", "sidebar.html"), "utf8");
-    return given(TYPES[".html"] ?? "", withShim(html), SIDEBAR_POLICY);
+    return answerWith(TYPES[".html"] ?? "", withShim(html), SIDEBAR_POLICY);
   }
   const file = fileFor(path);
   const content = file === undefined ? undefined : await ifThere(join(root, file));
   if (content === undefined) throw new HttpError(404, "There is nothing at this address.");
-  return given(TYPES[extname(path)] ?? "application/octet-stream", content);
+  return answerWith(TYPES[extname(path)] ?? "application/octet-stream", content);
 }
 
 async function ifThere(file: string): Promise<Buffer | undefined> {

@@ -82,13 +82,13 @@ export function labelBlock(costed: Labelled): Block {
         withOwn((own) => `BAKE_ALLERGENS(${names};${SHOP_ROWS};@law${after(2, own)})`),
       ),
       withChange(
-        said("Added since", "allergens_came", told("@change_came")),
+        said("Added since", "allergens_came", cellText("@change_came")),
         withOwn(
           (own) =>
             `IF(LEN(@allergens_last)=0;"";BAKE_ALLERGENS(${names};${SHOP_ROWS};@law;@allergens_last${after(1, own)}))`,
         ),
       ),
-      said("Removed since", "allergens_gone", told("@change_gone")),
+      said("Removed since", "allergens_gone", cellText("@change_gone")),
       said(
         "",
         "allergens_change",
@@ -123,14 +123,14 @@ function withChange(line: Line, formula: Formula): Line {
 }
 
 /** A cell beside the page, where the call that fills it has an answer. */
-const told = (cell: string) => `=IF(ISERROR(@change_now);"";IF(LEN(${cell})=0;"";${cell}))`;
+const cellText = (cell: string) => `=IF(ISERROR(@change_now);"";IF(LEN(${cell})=0;"";${cell}))`;
 const said = (text: string, name: string, formula: Formula): Line => computedLine(text, name, "text", formula);
 const typed = (text: string, name: string): Line => inputLine(text, name, "text", { onSheet: true, wide: 6 });
 
 function bakedWeight({ whole, sold, finished }: Labelled): Formula {
   if (finished !== undefined) return `=IF(COUNT(${finished})*COUNT(${whole})=0;"";${finished})`;
-  const kept = sold ? `(${bySizes("1-N(INDEX(@size_loss;2;1))")})` : "(1-@label_loss)";
-  return `=IF(COUNT(${whole})=0;"";${whole}*${kept})`;
+  const yieldShare = sold ? `(${bySizes("1-N(INDEX(@size_loss;2;1))")})` : "(1-@label_loss)";
+  return `=IF(COUNT(${whole})=0;"";${whole}*${yieldShare})`;
 }
 
 function pieceWeight({ sold, each, finished }: Labelled): Formula {

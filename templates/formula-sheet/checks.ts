@@ -97,17 +97,17 @@ function topsSay(tables: readonly (typeof TABLES)[number][]): string {
 
 /** Errors among the single figures are those that calls answer with, which show themselves; any other comes from a cell that is gone. */
 function errorsTold(own: readonly string[]): Single {
-  const told = (...calls: readonly string[]) =>
+  const messages = (...calls: readonly string[]) =>
     `=${["0", ...[...calls, ...own].map((name) => `ISERROR(@${name})`)].join("+")}`;
   const [water, tin] = [
     ["friction_guide", "water_advice"],
     ["tin_advice", "tin_says"],
   ] as const;
   return single("Errors that calls answer with", "errors_told", [
-    { when: "water&tin", formula: told(...water, ...tin) },
-    { when: "water", formula: told(...water) },
-    { when: "tin", formula: told(...tin) },
-    { formula: told() },
+    { when: "water&tin", formula: messages(...water, ...tin) },
+    { when: "water", formula: messages(...water) },
+    { when: "tin", formula: messages(...tin) },
+    { formula: messages() },
   ]);
 }
 

@@ -29,13 +29,13 @@ export const ownTable: Table = {
 };
 
 const CALLED = "(@name_plain=TRANSPOSE(IFERROR(@own_name;0)))";
-const found = (column: string) => `=ARRAYFORMULA(MMULT(${CALLED}*1;IFERROR(1*@${column};0)))`;
+const lookup = (column: string) => `=ARRAYFORMULA(MMULT(${CALLED}*1;IFERROR(1*@${column};0)))`;
 
 /** Beside each ingredient, where there is a sheet of ingredients. */
 export const ownHelpers: readonly ColumnModel[] = [
   numbers("own_rows", "Sheets of this name", `=ARRAYFORMULA((LEN(@name_plain)>0)*MMULT(${CALLED}*1;ROW(@own_name)^0))`),
-  numbers("own_cost", "Price by its own sheet", found("own_price")),
-  numbers("own_time", "Minutes by its own sheet", found("own_minutes")),
+  numbers("own_cost", "Price by its own sheet", lookup("own_price")),
+  numbers("own_time", "Minutes by its own sheet", lookup("own_minutes")),
 ];
 
 /** What a row says of itself to the sheets that use this one: its name, and its part of the whole in hundred millionths. */

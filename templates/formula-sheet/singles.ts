@@ -21,14 +21,14 @@ export const only = (when: Condition, some: readonly Single[]): readonly Single[
 export function singlesBlock(singles: readonly Single[]): Block {
   const [upper, lower] = [0, 1].map((half) => singles.filter((_, at) => at % 2 === half)) as [Single[], Single[]];
   const heads = (some: readonly Single[]): CellModel[] =>
-    some.map(({ says, when }, at) => ({ at, role: "helper", text: says, ...given({ when }) }));
+    some.map(({ says, when }, at) => ({ at, role: "helper", text: says, ...defined({ when }) }));
   const values = (some: readonly Single[]): CellModel[] =>
     some.map(({ name, formula, when }, at) => ({
       at,
       role: "helper",
       name,
       unit: "plain",
-      ...given({ formula, when }),
+      ...defined({ formula, when }),
     }));
   return {
     block: "helpers",
@@ -44,7 +44,7 @@ export function singlesBlock(singles: readonly Single[]): Block {
 }
 
 /** Without what is undefined. */
-const given = <T extends object>(parts: T): { [K in keyof T]?: Exclude<T[K], undefined> } =>
+const defined = <T extends object>(parts: T): { [K in keyof T]?: Exclude<T[K], undefined> } =>
   Object.fromEntries(Object.entries(parts).filter(([, part]) => part !== undefined)) as never;
 
 const FLOUR = "(@flour_part=1)*1";

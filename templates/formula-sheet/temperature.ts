@@ -110,8 +110,8 @@ const KNOWN = "COUNT(@dough_target;@flour_temp;@room_temp;@friction_own)=4";
 /** What stands there must be a temperature. */
 const PREFERMENT_FITS = "*((LEN(@preferment_temp)=0)+(COUNT(@preferment_temp)=1)>0)";
 
-const waterBy = (given: string, fits: string) =>
-  `=IF((${KNOWN})*1${fits}=1;(COUNT(${given})+1)*@dough_target-SUM(${given})-@friction_own;"")`;
+const waterBy = (dough: string, fits: string) =>
+  `=IF((${KNOWN})*1${fits}=1;(COUNT(${dough})+1)*@dough_target-SUM(${dough})-@friction_own;"")`;
 const guideTimes = (times: string) =>
   `=IF(LEN(@mixing)=0;"";MEDIAN(BAKE_FRICTIONGUIDE(@mixing;@minutes;"{temperature}"))${times})`;
 

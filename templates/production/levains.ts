@@ -94,7 +94,7 @@ export function levainHelpers(shape: ProductionShape): Line[] {
         (dough) =>
           `SUM(@t_${dough + 1}_1:@t_${dough + 1}_${n})*N([${linkName("levain_part", index * shape.doughs.length + dough)}])`,
       );
-      const made = `IF(@levain_all_${at}=0;0;@levain_all_${at}+N(@keep_${at}))`;
+      const amount = `IF(@levain_all_${at}=0;0;@levain_all_${at}+N(@keep_${at}))`;
       return {
         cells: [
           cell(0, `levain_all_${at}`, `=${uses.length === 0 ? "0" : uses.join("+")}`),
@@ -102,12 +102,12 @@ export function levainHelpers(shape: ProductionShape): Line[] {
           cell(
             2,
             `levain_flour_${at}`,
-            `=MAX(0;${made}/(1+N(@hydration_${at}))-IF(@levain_all_${at}=0;0;N(@first_seed_${at}))/(1+N(@mother_hydration_${at})))`,
+            `=MAX(0;${amount}/(1+N(@hydration_${at}))-IF(@levain_all_${at}=0;0;N(@first_seed_${at}))/(1+N(@mother_hydration_${at})))`,
           ),
           cell(
             3,
             `levain_water_${at}`,
-            `=MAX(0;${made}-IF(@levain_all_${at}=0;0;N(@first_seed_${at}))-@levain_flour_${at})`,
+            `=MAX(0;${amount}-IF(@levain_all_${at}=0;0;N(@first_seed_${at}))-@levain_flour_${at})`,
           ),
         ],
       };

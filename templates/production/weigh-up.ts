@@ -316,7 +316,7 @@ function helperLines({ rows, water, hasWater, stage }: WeighShape, index: number
             stage === "final" || stage === "whole" ? `@exact_${before + row}-@pre_exact_${before + row}` : "0",
           )
           .join("+");
-  const [given, target] = [`@preferment_at_${index}`, `@target_${index}`];
+  const [weight, target] = [`@preferment_at_${index}`, `@target_${index}`];
   const singles: CellModel[] = [
     cell(0, `mixes_${index}`, link("mixes")),
     cell(1, `each_${index}`, link("each")),
@@ -329,11 +329,11 @@ function helperLines({ rows, water, hasWater, stage }: WeighShape, index: number
     ? [
         cell(0, target.slice(1), link("target")),
         cell(1, `friction_${index}`, link("friction")),
-        cell(2, given.slice(1), link("preferment_at")),
+        cell(2, weight.slice(1), link("preferment_at")),
         cell(
           3,
           `water_at_${index}`,
-          `=IF(COUNT(@room;@flour;${target};@friction_${index})<4;"";(3+COUNT(${given}))*${target}-@room-@flour-N(${given})-@friction_${index})`,
+          `=IF(COUNT(@room;@flour;${target};@friction_${index})<4;"";(3+COUNT(${weight}))*${target}-@room-@flour-N(${weight})-@friction_${index})`,
         ),
         cell(4, `water_mix_${index}`, `=${finalWater}`),
         cell(5, `ice_share_${index}`, [

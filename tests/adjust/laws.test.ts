@@ -22,7 +22,7 @@ import { offersFor } from "../../shared/adjust/swap.ts";
 import { SWAPS } from "../../shared/adjust/swaps.ts";
 import { effectiveHydration } from "../../shared/adjust/water.ts";
 import { Refusal } from "../../shared/base/refusal.ts";
-import type { Kept } from "../../shared/enrichment/enrichment.ts";
+import type { SwapGoal } from "../../shared/enrichment/enrichment.ts";
 import { builtInNamed } from "../../shared/larder/built-in-larder.ts";
 import { NO_LARDER } from "../../shared/larder/larder.ts";
 import { IS_LONG, seedOf, tries } from "../kit/scale.ts";
@@ -220,7 +220,7 @@ describe("there and back", () => {
   });
 
   /** What a formula holds of a part, over all flour; of solids, all but its flour's own water. */
-  const keptIn = (formula: Formula, kept: Kept, isRolled: boolean): number => {
+  const keptIn = (formula: Formula, kept: SwapGoal, isRolled: boolean): number => {
     const { rows } = formula;
     // Butter for rolling is counted as the butter that the table has.
     const named = (isRolled ? allRows(formula) : rows).map((row) =>
@@ -247,7 +247,8 @@ describe("there and back", () => {
         effectiveHydration(changed.formula.rows, NO_LARDER),
       ];
       if (row.kind.word !== "yeast") expect(now, label).toBeCloseTo(was, 9);
-      const { kept } = SWAPS.find((one) => one.name === to && builtInNamed(row.name)?.name === one.from) ?? {};
+      const { preserved: kept } =
+        SWAPS.find((one) => one.name === to && builtInNamed(row.name)?.name === one.from) ?? {};
       if (kept !== undefined) {
         const isRolled = row.id === ROLL_IN;
         expect(keptIn(changed.formula, kept, isRolled), `${label}, ${kept}`).toBeCloseTo(

@@ -91,7 +91,7 @@ describe("two ways to say one thing", () => {
     // 30 pieces of 25 cm and 20 of 32 cm, with 2 % lost in handling.
     const per = 250 / (Math.PI * 15 ** 2);
     const dough = ((30 * Math.PI * 12.5 ** 2 + 20 * Math.PI * 16 ** 2) * per) / 0.98;
-    expect(assess(draft, flat).made?.dough).toBeCloseTo(dough, 6);
+    expect(assess(draft, flat).batch?.dough).toBeCloseTo(dough, 6);
     draft.inputs.per_area = "0.354";
     expect(says(draft, flat)).toBe("");
   });

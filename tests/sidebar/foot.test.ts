@@ -47,7 +47,7 @@ describe.each(TEMPLATES)("$title", (model) => {
     const random = randomFrom(seedOf(41) + TEMPLATES.indexOf(model));
     for (let at = 0; at < tries(3); at++) {
       const { draft, says } = draftOf(model, random);
-      const { order, faults, dough, made, mixes } = assess(draft, model);
+      const { order, faults, dough, batch: made, mixes } = assess(draft, model);
       expect(faults, says).toEqual([]);
       const parts = order.options.parts.filter((part) => part !== "cost" && part !== "label");
       const { value } = await buildSheet(order.values, { model, options: { ...order.options, parts } });

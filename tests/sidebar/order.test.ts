@@ -20,7 +20,7 @@ describe("the order", () => {
   });
 
   test("its preview is what the sheet must compute", () => {
-    const { made, mixes, tin, water } = assess(sampleDraft(), model);
+    const { batch: made, mixes, tin, water } = assess(sampleDraft(), model);
     const { expects } = model;
     expect(made?.dough).toBeCloseTo(Number(expects.dough), 5);
     // 24 187.745612 g over 1.72.
@@ -69,7 +69,7 @@ describe("the order", () => {
     draft.fields.tins = "12";
     draft.fields.tin_fill = "0,5";
     // 12 tins × 1803 cm³ × 0.5 g/cm³ ÷ 0.98
-    expect(assess(draft, model).made?.dough).toBeCloseTo((12 * 1803 * 0.5) / 0.98, 6);
+    expect(assess(draft, model).batch?.dough).toBeCloseTo((12 * 1803 * 0.5) / 0.98, 6);
   });
 
   test.each([[["100", "67", "2", "1"]], [["100%", "67%", "2 %", "1 percent"]], [["1", "0.67", "0,02", "0.01"]]])(
@@ -105,6 +105,6 @@ describe("the order", () => {
     draft.choices.by = "flour";
     draft.fields.flour_wanted = "1000";
     // 900 g and the 100 g in 200 g of levain; 900 + 200 + 570 + 20 of dough
-    expect(assess(draft, model).made).toMatchObject({ dough: 1690, flour: 1000 });
+    expect(assess(draft, model).batch).toMatchObject({ dough: 1690, flour: 1000 });
   });
 });

@@ -41,7 +41,7 @@ describe("the sheet computes what the bench said before", () => {
     ["without tin and with a levain", withLevain],
   ])("%s", async (_, draftOf) => {
     const draft = draftOf();
-    const { order, faults, made, mixes, tin } = assess(draft, model);
+    const { order, faults, batch: made, mixes, tin } = assess(draft, model);
     expect(faults).toEqual([]);
     const { value } = await buildSheet(order.values, { model, options: order.options });
     expect(value("dough")).toBeCloseTo(made?.dough ?? Number.NaN, 6);

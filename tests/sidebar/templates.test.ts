@@ -38,7 +38,7 @@ describe.each(TEMPLATES.map((model) => [model.name, model] as const))("%s in the
   });
 
   test("what is told before is what its sheet must compute", () => {
-    const { made, mixes, times, isOpen } = assess(sampleOf(model), model);
+    const { batch: made, mixes, times, isOpen } = assess(sampleOf(model), model);
     const { expects } = model;
     if (isOpen) expect(name).toBe("soft-bun");
     else {
@@ -59,10 +59,10 @@ describe.each(TEMPLATES.map((model) => [model.name, model] as const))("%s in the
     const grams = assess(draft, model);
     const memory = new Map();
     changeUnits(draft, OUNCES, memory);
-    const { made, faults } = assess(draft, model);
+    const { batch: made, faults } = assess(draft, model);
     expect(faults).toEqual([]);
     // Sizes are shown in hundredths of an ounce or an inch.
-    if (made !== null) expect((made.dough * 28.349523125) / (grams.made?.dough ?? 0)).toBeCloseTo(1, 2);
+    if (made !== null) expect((made.dough * 28.349523125) / (grams.batch?.dough ?? 0)).toBeCloseTo(1, 2);
     changeUnits(draft, METRIC_UNITS, memory);
     expect(JSON.stringify(draft)).toBe(before);
   });
@@ -78,7 +78,7 @@ describe.each(TEMPLATES.map((model) => [model.name, model] as const))("%s in the
 describe("the built sheet computes what the bench said before", () => {
   test.each(TEMPLATES.map(({ name }) => name))("%s", async (name) => {
     const model = templateOf(name);
-    const { order, made, times } = assess(sampleOf(model), model);
+    const { order, batch: made, times } = assess(sampleOf(model), model);
     const built = await buildSheet(order.values, {
       model,
       options: { ...order.options, parts: noCost(order.options.parts) },
@@ -119,13 +119,13 @@ describe("the built sheet computes what the bench said before", () => {
     const own = assess(draft, model);
     expect(own.faults).toEqual([]);
     // 1000 + 650 + 20
-    expect(own.made).toMatchObject({ dough: 1670, flour: 1000 });
+    expect(own.batch).toMatchObject({ dough: 1670, flour: 1000 });
     const built = await buildSheet(own.order.values, { model, options: { ...own.order.options, parts: [] } });
     expect(built.value("dough")).toBeCloseTo(1670, 6);
     draft.sizes.splice(0, 1, { name: "", pieces: "10", weight: "334", loss: "" });
     const twice = assess(draft, model);
     // 3340 g are twice 1670.
-    expect(twice.made?.flour).toBeCloseTo(2000, 6);
+    expect(twice.batch?.flour).toBeCloseTo(2000, 6);
     const again = await buildSheet(twice.order.values, { model, options: { ...twice.order.options, parts: [] } });
     expect(again.value("grams", 1)).toBeCloseTo(2000, 6);
     draft.rows[2] = { ingredient: "Salt", kind: "salt", percent: "3", weighed: "20" };
@@ -139,7 +139,7 @@ describe("the built sheet computes what the bench said before", () => {
     const draft = sampleOf(cookie);
     draft.choices.by = "trays";
     draft.fields.trays = "14";
-    const { order, made, faults } = assess(draft, cookie);
+    const { order, batch: made, faults } = assess(draft, cookie);
     expect(faults).toEqual([]);
     // 14 trays of 15 pieces of 60 ÷ 0.88 g, ÷ 0.98
     expect(made?.dough).toBeCloseTo((14 * 15 * 60) / 0.88 / 0.98, 6);

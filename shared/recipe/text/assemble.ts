@@ -66,7 +66,7 @@ export function assembled(draft: Draft, taken: ReadonlyMap<number, number>, read
               portions: isWhole ? set : portions,
               dough,
               flourOfAll: flour,
-              made: amounts.made.get(at),
+              partWeight: amounts.stageWeights.get(at),
               draft,
               reading,
             }),
@@ -117,12 +117,13 @@ function withoutSeeds(portions: readonly Portion[]): Portion[] {
 }
 
 /** Grams for a hundredth of the flour in a formula of percentages, by what the text says it makes. */
-function scaleOf({ yield: made }: Draft, isGrams: boolean, flour: number, total: number): number | null {
+function scaleOf({ yield: yieldRead }: Draft, isGrams: boolean, flour: number, total: number): number | null {
   if (isGrams) return 1;
   if (!(flour > 0) || !(total > 0)) return null;
-  if (made.flour !== null) return made.flour / flour;
+  if (yieldRead.flour !== null) return yieldRead.flour / flour;
   const dough =
-    made.total ?? (made.pieces !== null && made.pieceWeight !== null ? made.pieces * made.pieceWeight : null);
+    yieldRead.total ??
+    (yieldRead.pieces !== null && yieldRead.pieceWeight !== null ? yieldRead.pieces * yieldRead.pieceWeight : null);
   return dough === null ? null : dough / total;
 }
 

@@ -27,8 +27,8 @@ import { yieldOfStep } from "./yields.ts";
 
 function addSteps(draft: Draft, line: SourceLine, text: string): boolean {
   draft.doughTemperature ??= doughTemperatureIn(text);
-  const made = yieldOfStep(text);
-  if (made !== undefined) takeYield(draft, made);
+  const stepYield = yieldOfStep(text);
+  if (stepYield !== undefined) takeYield(draft, stepYield);
   for (const { isUnclear, ...step } of stepsIn(text)) {
     draft.steps.push({ line: line.at, ...step });
     if (!isUnclear) continue;

@@ -6,7 +6,7 @@ import type { Draft, Total } from "./draft.ts";
 import type { Reading } from "./reading.ts";
 
 type Asked = Omit<Question, "line"> & { readonly line: number | null };
-const told = (reason: Question["reason"], line: number | null, about: readonly string[]): Asked => ({
+const question = (reason: Question["reason"], line: number | null, about: readonly string[]): Asked => ({
   reason,
   line,
   about,
@@ -42,7 +42,7 @@ function totalsOf(draft: Draft, formula: Formula): Asked[] {
       const nearest = sums.reduce((best, sum) => (Math.abs(sum - said) < Math.abs(best - said) ? sum : best));
       const unit = of === "grams" ? "g" : "%";
       wrong.push(
-        told("total differs", total.line, [`${showNumber(said, 2)} ${unit}`, `${showNumber(nearest, 2)} ${unit}`]),
+        question("total differs", total.line, [`${showNumber(said, 2)} ${unit}`, `${showNumber(nearest, 2)} ${unit}`]),
       );
     }
   }
@@ -97,7 +97,7 @@ function percentsOf(draft: Draft): Asked[] {
         0.5 * Math.min(5, resolutionOf([weight]));
       if (Math.abs(weight - expected) <= Math.max(rounding, 0.006 * expected)) continue;
       wrong.push(
-        told("percent and weight differ", row.line, [
+        question("percent and weight differ", row.line, [
           row.name,
           `${showNumber(percent, 3)} %`,
           `${showNumber(weight, 2)} g`,
@@ -115,13 +115,13 @@ const MAX_PART = 1.02;
 
 function yieldOf(draft: Draft, { dough }: Formula): Asked[] {
   const { pieces, pieceWeight, isSpan } = draft.yield;
-  const asks: Asked[] = isSpan && pieces === null ? [told("yield differs", null, ["a span of pieces"])] : [];
+  const asks: Asked[] = isSpan && pieces === null ? [question("yield differs", null, ["a span of pieces"])] : [];
   if (dough === null || pieces === null || pieceWeight === null) return asks;
   const part = (pieces * pieceWeight) / dough;
   if (part >= MIN_PART && part <= MAX_PART) return asks;
   return [
     ...asks,
-    told("yield differs", null, [
+    question("yield differs", null, [
       `${showNumber(pieces)} × ${showNumber(pieceWeight, 1)} g`,
       `${showNumber(pieces * pieceWeight, 1)} g`,
       `${showNumber(dough, 1)} g`,

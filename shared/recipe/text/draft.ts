@@ -131,8 +131,8 @@ export function addRow(
   return row;
 }
 
-export function takeYield(draft: Draft, made: YieldRead): void {
-  draft.yield = bothYields(draft.yield, made);
+export function takeYield(draft: Draft, yieldRead: YieldRead): void {
+  draft.yield = bothYields(draft.yield, yieldRead);
 }
 
 export function correctedRead(

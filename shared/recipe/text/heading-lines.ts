@@ -31,9 +31,9 @@ export function takeHeading({ draft, line, reading, next, isFirst, isSetOff }: P
   if (/\d/.test(timed) && (!isSetOff || isRowInCapitals(line, timed, reading))) return false;
   if (rowText(text).isAll && !isColon) return false;
   if (isStep(text, false, false) && !isColon && !line.isMarked) return false;
-  const found = stageOf(text, at, isSetOff || (line.isMarked && !hasAmount(open)));
-  if (found === undefined || !("stage" in found)) return false;
-  const { stage, isUnsure } = found;
+  const match = stageOf(text, at, isSetOff || (line.isMarked && !hasAmount(open)));
+  if (match === undefined || !("stage" in match)) return false;
+  const { stage, isUnsure } = match;
   const following = next.find(({ text: one }) => one !== "");
   if (isFirst && (isUnsure || stage.role === "part")) return false;
   if (isFirst && stage.role === "overall") {
@@ -70,12 +70,13 @@ export function takeHeading({ draft, line, reading, next, isFirst, isSetOff }: P
     !prefermentAgain(next, stage)
   )
     return false;
-  const kept = reading.corrections.answers[`part of the dough: ${stage.name}`];
-  const isFirstPart = kept === undefined && draft.rows.length === 0 && isLikeDough(isUnsure, stage.role, next, reading);
-  const role: StageRole = kept === "dough" || isFirstPart ? "dough" : kept === "kept apart" ? "part" : stage.role;
+  const answer = reading.corrections.answers[`part of the dough: ${stage.name}`];
+  const isFirstPart =
+    answer === undefined && draft.rows.length === 0 && isLikeDough(isUnsure, stage.role, next, reading);
+  const role: StageRole = answer === "dough" || isFirstPart ? "dough" : answer === "kept apart" ? "part" : stage.role;
   draft.stage = addStage(draft, { ...stage, role });
   draft.mode = "ingredients";
-  if (isUnsure && kept === undefined && !isFirstPart) {
+  if (isUnsure && answer === undefined && !isFirstPart) {
     draft.questions.push({
       reason: "part of the dough",
       line: at,
@@ -99,8 +100,8 @@ function isRowInCapitals(line: SourceLine, text: string, reading: Reading): bool
 function isLikeDough(isUnsure: boolean, role: StageRole, next: readonly SourceLine[], reading: Reading): boolean {
   if (!isUnsure && role !== "topping") return false;
   const isOther = (text: string, at: number) => {
-    const found = /\d/.test(text) ? undefined : stageOf(text, at, /:$/.test(text) || isCapitals(text));
-    return found !== undefined && "stage" in found && found.stage.role === "dough";
+    const stage = /\d/.test(text) ? undefined : stageOf(text, at, /:$/.test(text) || isCapitals(text));
+    return stage !== undefined && "stage" in stage && stage.stage.role === "dough";
   };
   if (next.some(({ text, at }) => isOther(text, at))) return false;
   const end = next.findIndex(({ text }, at) => text === "" && at > 0);
@@ -110,9 +111,9 @@ function isLikeDough(isUnsure: boolean, role: StageRole, next: readonly SourceLi
 
 /** "Pier bread: 500 g flour, 325 g water, 10 g salt": a name that is no stage's, and no ingredient. */
 function isTitleOver(head: string, rest: string, reading: Reading): boolean {
-  const found = stageOf(head, 0, false);
+  const stage = stageOf(head, 0, false);
   const read = readRow(head, reading);
-  const isName = found === undefined && modeOf(head) === undefined && !read.isKnown && !/\d/.test(head);
+  const isName = stage === undefined && modeOf(head) === undefined && !read.isKnown && !/\d/.test(head);
   return isName && listedRows(rest, reading) !== undefined;
 }
 
@@ -120,13 +121,13 @@ function isTitleOver(head: string, rest: string, reading: Reading): boolean {
 export function takeHeadingWithRows({ draft, line, reading, isFirst }: Place): boolean {
   const [, head = "", rest = ""] = /^([^:;,]{3,40}):\s+(\S.*)$/.exec(line.text) ?? [];
   if (rest === "" || isStep(line.text, false, draft.mode === "method")) return false;
-  const found = stageOf(head, line.at, true);
+  const match = stageOf(head, line.at, true);
   if (isFirst && isTitleOver(head, rest, reading)) {
     draft.title = titleIn(head);
     for (const read of listedRows(rest, reading) ?? []) addRow(draft, line.at, read, stageAt(draft));
     return true;
   }
-  if (found === undefined || !("stage" in found) || found.isUnsure) return false;
+  if (match === undefined || !("stage" in match) || match.isUnsure) return false;
   const listed = listedRows(rest, reading) ?? splitRows(rest, reading) ?? [readRow(rest, reading)];
   const isRows = listed.every(
     (one) =>
@@ -136,10 +137,10 @@ export function takeHeadingWithRows({ draft, line, reading, isFirst }: Place): b
           (one.grams ?? one.percent ?? one.bare) !== null)),
   );
   if (!isRows) return false;
-  const stage = addStage(draft, { ...found.stage, name: head });
+  const stage = addStage(draft, { ...match.stage, name: head });
   for (const read of listed) addRow(draft, line.at, read, stage);
   // What a line says whole is not gone on with below it.
-  if (listed.length === 1 || found.stage.role === "dough") draft.stage = stage;
+  if (listed.length === 1 || match.stage.role === "dough") draft.stage = stage;
   return true;
 }
 

@@ -122,9 +122,9 @@ function takeClutter({ draft, line, next, before }: Place): boolean {
 }
 
 function takeMade({ draft, line }: Place): boolean {
-  const made = yieldIn(line.text);
-  if (made === undefined || (draft.mode === "method" && isStep(line.text, true, true))) return false;
-  takeYield(draft, made);
+  const lineYield = yieldIn(line.text);
+  if (lineYield === undefined || (draft.mode === "method" && isStep(line.text, true, true))) return false;
+  takeYield(draft, lineYield);
   return ignore(draft, line, "yield");
 }
 

@@ -18,6 +18,6 @@ export function opensOther(line: SourceLine): boolean {
 }
 
 function isStage(text: string, line: number, isSetOff: boolean): boolean {
-  const found = stageOf(text, line, isSetOff);
-  return found !== undefined && "stage" in found && !found.isUnsure;
+  const stage = stageOf(text, line, isSetOff);
+  return stage !== undefined && "stage" in stage && !stage.isUnsure;
 }

@@ -74,8 +74,8 @@ export const open = (reason: Ask["reason"], about: readonly string[], choices: r
   isOpen: true,
 });
 
-type Kept = Pick<Reading, "known" | "plain">;
-const kept = new WeakMap<Kitchen["larder"], Map<string, Kept>>();
+type Spellings = Pick<Reading, "known" | "plain">;
+const spellingsByLarder = new WeakMap<Kitchen["larder"], Map<string, Spellings>>();
 const MAX_WAYS = 20;
 export const MAX_CACHED = 5000;
 
@@ -86,14 +86,14 @@ export function rowsRead({
   style,
   unit,
   isPercents,
-}: Omit<Reading, "weigh" | "saysPercents" | keyof Kept>): Kept {
-  const ways = kept.get(kitchen.larder) ?? new Map<string, Kept>();
-  kept.set(kitchen.larder, ways);
+}: Omit<Reading, "weigh" | "saysPercents" | keyof Spellings>): Spellings {
+  const ways = spellingsByLarder.get(kitchen.larder) ?? new Map<string, Spellings>();
+  spellingsByLarder.set(kitchen.larder, ways);
   const way = [kitchen.cups, style, unit, isPercents, JSON.stringify(corrections.names)].join(" ");
   const before = ways.get(way);
   if (before !== undefined) return before;
   if (ways.size >= MAX_WAYS) ways.clear();
-  const rows: Kept = { known: new Map(), plain: new Set() };
+  const rows: Spellings = { known: new Map(), plain: new Set() };
   ways.set(way, rows);
   return rows;
 }

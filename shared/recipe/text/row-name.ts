@@ -42,12 +42,12 @@ export const nameKeyOf = (name: string): string => foldText(name);
 
 export function nameOf(body: string, { kitchen, corrections }: Reading): Named {
   const words = wordsOf(body);
-  const found = ingredientIn(words, kitchen);
-  const plainName = nameIn(words, body, found, kitchen).replace(/^(?:of|de|x|packed)\s+/i, "");
+  const ingredient = ingredientIn(words, kitchen);
+  const plainName = nameIn(words, body, ingredient, kitchen).replace(/^(?:of|de|x|packed)\s+/i, "");
   const readName = withGrades(withPercent(plainName, body, kitchen));
   const taught = corrections.names[nameKeyOf(readName)];
   const name = taught?.name ?? readName;
-  const known = taught?.name === undefined ? found : ingredientIn(name.split(/\s+/), kitchen);
+  const known = taught?.name === undefined ? ingredient : ingredientIn(name.split(/\s+/), kitchen);
   const isKnown = known !== undefined;
   if (taught?.type !== undefined)
     return { name, readName, asked: taught.name ?? null, type: taught.type, isKnown, asks: [] };

@@ -27,8 +27,8 @@ function isName(line: SourceLine, before: SourceLine | undefined, next: readonly
   if (modeOf(text) !== undefined || clutterIn(text) !== undefined || isTotal(text) || yieldIn(text) !== undefined)
     return false;
   if (isStep(text, false, true) || /[.!?]$/.test(text)) return false;
-  const found = stageOf(text, line.at, /:$/.test(text) || line.isMarked);
-  if (found !== undefined && "stage" in found && !found.isUnsure) return isDoughName(text);
+  const stage = stageOf(text, line.at, /:$/.test(text) || line.isMarked);
+  if (stage !== undefined && "stage" in stage && !stage.isUnsure) return isDoughName(text);
   return next.some((one) => one.text !== "" && /\d/.test(one.text));
 }
 

@@ -43,10 +43,10 @@ const MAX_CACHED = 2000;
 function sourceLine(raw: string, at: number): SourceLine {
   const before = REMEMBERED.get(raw);
   if (before !== undefined) return { at, ...before };
-  const made = unmarked(raw);
+  const line = unmarked(raw);
   if (REMEMBERED.size >= MAX_CACHED) REMEMBERED.clear();
-  REMEMBERED.set(raw, made);
-  return { at, ...made };
+  REMEMBERED.set(raw, line);
+  return { at, ...line };
 }
 
 function unmarked(raw: string): Omit<SourceLine, "at"> {

@@ -36,10 +36,10 @@ function nearWords(larder: Larder, word: string): readonly string[] {
       if (away <= limit) near.push({ word: one, away });
     }
   }
-  const found = near.sort((a, b) => a.away - b.away).map((one) => one.word);
+  const words = near.sort((a, b) => a.away - b.away).map((one) => one.word);
   if (heard.size >= MAX_HEARD) heard.clear();
-  heard.set(key, found);
-  return found;
+  heard.set(key, words);
+  return words;
 }
 
 function slips(one: string, other: string, limit: number): number {
@@ -72,8 +72,8 @@ export function meantNames(larder: Larder, name: string): string[] {
     if (known.has(word) || !/^\p{L}{4,}$/u.test(word) || typeOf(word, word).word !== "") return;
     for (const near of nearWords(larder, word).slice(0, 6)) {
       const repaired = words.map((one, place) => (place === at ? near : one)).join(" ");
-      const found = findIngredient(larder, repaired) === undefined ? undefined : repaired;
-      if (found !== undefined) meant.add(found);
+      const spelled = findIngredient(larder, repaired) === undefined ? undefined : repaired;
+      if (spelled !== undefined) meant.add(spelled);
     }
   });
   return [...meant].slice(0, 3);

@@ -13,10 +13,10 @@ export type StageShares = {
   readonly portions: Portion[];
   readonly isGrams: boolean;
   /** What was made of a stage and not used, by stage. */
-  readonly made: ReadonlyMap<number, number>;
+  readonly stageWeights: ReadonlyMap<number, number>;
 };
 
-type Given = {
+type Stage = {
   readonly draft: Draft;
   readonly taken: ReadonlyMap<number, number>;
   readonly rows: readonly Row[];
@@ -28,11 +28,11 @@ type Given = {
 /** Weights of the same thing may be rounded on the way. */
 const ALIKE = 0.015;
 
-export function stageShares({ draft, rows, overall, reading, asks }: Given): StageShares {
+export function stageShares({ draft, rows, overall, reading, asks }: Stage): StageShares {
   const own = rows.filter((row) => row.takes === null);
   const { isGrams, amountOf } = basisOf(own, draft, asks);
   const factors = new Map<number, number>();
-  const made = new Map<number, number>();
+  const stageWeights = new Map<number, number>();
   const bases = isGrams ? new Map<number, number>() : percentBases(draft, rows, amountOf, asks, reading);
   const amountIn = (row: Row): number | null => {
     const amount = amountOf(row);
@@ -49,7 +49,7 @@ export function stageShares({ draft, rows, overall, reading, asks }: Given): Sta
     if (Math.abs(wanted - whole) <= Math.max(ALIKE * whole, isGrams ? 1 : 0.2)) continue;
     if (wanted < whole) {
       factors.set(row.takes, (factors.get(row.takes) ?? 0) + wanted / whole);
-      made.set(row.takes, whole - wanted);
+      stageWeights.set(row.takes, whole - wanted);
       continue;
     }
     const unit = isGrams ? "g" : "%";
@@ -70,7 +70,7 @@ export function stageShares({ draft, rows, overall, reading, asks }: Given): Sta
   });
   const seeded = withSeeds(portions, draft);
   const once = checkedAgainst(overall, seeded, draft, reading, asks, isGrams);
-  return { portions: once, isGrams, made };
+  return { portions: once, isGrams, stageWeights };
 }
 
 /** The unit that all rows share: grams, or hundredths of the flour; weights follow where only the flour is weighed. */

@@ -16,9 +16,9 @@ type Weight = Extract<Column, { is: "weight" }>;
 type At<T> = { readonly at: number; readonly column: T };
 
 export function headStage(text: string, line: number): Stage | undefined {
-  const found = stageOf(text, line, true);
-  if (found === undefined || !("stage" in found)) return undefined;
-  return found.isUnsure && !/:$/.test(text) ? undefined : found.stage;
+  const stage = stageOf(text, line, true);
+  if (stage === undefined || !("stage" in stage)) return undefined;
+  return stage.isUnsure && !/:$/.test(text) ? undefined : stage.stage;
 }
 
 /** What a table's columns are for, worked out once a table. */
@@ -70,11 +70,11 @@ export function tableRows(
     ignore(draft, line, "total");
     return;
   }
-  const made = /\b(?:yield|makes|pieces|scal|piece weight)\b/i.test(name)
+  const isYield = /\b(?:yield|makes|pieces|scal|piece weight)\b/i.test(name)
     ? yieldIn(cells.filter((one) => one !== "").join(" "))
     : undefined;
-  if (made !== undefined) {
-    takeYield(draft, made);
+  if (isYield !== undefined) {
+    takeYield(draft, isYield);
     ignore(draft, line, "yield");
     return;
   }
@@ -128,10 +128,10 @@ function stageOfColumn(draft: Draft, stage: Stage): number {
 function stageOfCell(draft: Draft, text: string, line: number): number {
   const at = draft.stages.findIndex((one) => sameName(one.name, text));
   if (at >= 0) return at;
-  const found = stageOf(text, line, true);
+  const match = stageOf(text, line, true);
   const stage: Stage =
-    found !== undefined && "stage" in found && !found.isUnsure
-      ? found.stage
+    match !== undefined && "stage" in match && !match.isUnsure
+      ? match.stage
       : { role: "dough", name: text, line, preferment: "", hours: null, temperature: null };
   return addStage(draft, { ...stage, name: text });
 }
@@ -145,9 +145,9 @@ function planOf(table: TableLine, reading: Reading, tables: ReadonlyMap<number, 
   const key = `${table.table} ${table.columns.map((column) => column?.is ?? "").join(" ")}`;
   const before = known.get(key);
   if (before !== undefined) return before;
-  const made = makePlan(table, reading, tables, draft);
-  known.set(key, made);
-  return made;
+  const tablePlan = makePlan(table, reading, tables, draft);
+  known.set(key, tablePlan);
+  return tablePlan;
 }
 
 function makePlan(table: TableLine, reading: Reading, tables: ReadonlyMap<number, TableLine>, draft: Draft): Plan {

@@ -60,7 +60,7 @@ const isRule = (raw: string): boolean => /^[\s|:+=_-]*-[\s|:+=_-]*$/.test(raw);
 
 /** The lines that are rows of a table, by their place in the text. */
 export function tableLines(lines: readonly SourceLine[]): Map<number, TableLine> {
-  const found = new Map<number, TableLine>();
+  const tableRows = new Map<number, TableLine>();
   let table = 0;
   for (let at = 0; at < lines.length; ) {
     const run = runAt(lines, at);
@@ -72,12 +72,12 @@ export function tableLines(lines: readonly SourceLine[]): Map<number, TableLine>
     for (const row of run.rows) {
       const header = row.line.at === run.header ? run.columns : laterHeader(row.cells, run.rows);
       if (header !== undefined) columns = header;
-      found.set(row.line.at, { ...row, isHeader: header !== undefined, columns, table });
+      tableRows.set(row.line.at, { ...row, isHeader: header !== undefined, columns, table });
     }
     table += 1;
     at = run.end;
   }
-  return found;
+  return tableRows;
 }
 
 /** Headings further down, which need not name again what their columns hold. */

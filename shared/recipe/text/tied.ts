@@ -7,14 +7,14 @@ import { identityOf, type Portion } from "./portions.ts";
 import type { Reading } from "./reading.ts";
 import { flourOfRow, waterOfRow } from "./starter.ts";
 
-type Given = {
+type Parts = {
   readonly at: number;
   readonly portions: readonly Portion[];
   /** The whole dough, one portion an ingredient. */
   readonly dough: readonly Portion[];
   readonly flourOfAll: number;
   /** Made but not used. */
-  readonly made: number | undefined;
+  readonly partWeight: number | undefined;
   readonly draft: Draft;
   readonly reading: Reading;
 };
@@ -25,8 +25,8 @@ const flourIn = ({ row }: Portion): number => flourOfRow(row);
 const waterIn = ({ row }: Portion): number => waterOfRow(row);
 
 /** A preferment as the sheet's cells take it. */
-export function tied(given: Given): TiedPreferment[] {
-  const { at, portions, flourOfAll, made, draft } = given;
+export function tied(parts: Parts): TiedPreferment[] {
+  const { at, portions, flourOfAll, partWeight: made, draft } = parts;
   const stage = draft.stages[at];
   const mine = portions.filter(({ stage: own }) => own === at);
   const flour = sumOf(mine, flourIn);
@@ -35,7 +35,7 @@ export function tied(given: Given): TiedPreferment[] {
   const fedFlour = sumOf(fed, flourIn);
   const seedFlour = sumOf(seeds, flourIn);
   const hydration = sumOf(mine, waterIn) / flour;
-  const { only, isAlike } = floursOf(given, mine);
+  const { only, isAlike } = floursOf(parts, mine);
   const isPlain = fed.every(({ row, amount }) => amount === 0 || /^(?:flour|water|ice|yeast)$/.test(row.type));
   return [
     {
@@ -59,7 +59,7 @@ export function tied(given: Given): TiedPreferment[] {
 const UNLIKE = 0.02;
 
 /** The one flour that goes in where the dough has others, called as in the dough; and whether one or all alike go in. */
-function floursOf({ dough, reading }: Given, mine: readonly Portion[]): { only: string; isAlike: boolean } {
+function floursOf({ dough, reading }: Parts, mine: readonly Portion[]): { only: string; isAlike: boolean } {
   const sharesOf = (list: readonly Portion[]): Map<string, number> => {
     const flours = list.filter(({ row }) => row.type === "flour");
     const all = sumOf(flours);

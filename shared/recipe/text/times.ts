@@ -89,7 +89,7 @@ const gasMark = (mark: number): Celsius => toCelsius(250 + 25 * mark, "F");
 
 /** The temperatures of a text in °C, in order; ranges as their middle, a second one in the other unit left out. */
 export function temperaturesIn(text: string): Celsius[] {
-  const found: { value: number; unit: "C" | "F" | "" }[] = [];
+  const temperatures: { value: number; unit: "C" | "F" | "" }[] = [];
   if (/\d/.test(text)) {
     for (const one of text.matchAll(DEGREES)) {
       const [whole, from = "", to, sign, cSign, fSign, word, bare] = one;
@@ -98,15 +98,15 @@ export function temperaturesIn(text: string): Celsius[] {
       const low = Number(from.replace(",", "."));
       const high = to === undefined ? low : Number(to.replace(",", "."));
       if (/^-/.test(whole) && /\d\s*$/.test(text.slice(0, one.index ?? 0))) continue;
-      found.push({ value: (low + high) / 2, unit: letter });
+      temperatures.push({ value: (low + high) / 2, unit: letter });
     }
   }
-  if (found.length === 0) {
+  if (temperatures.length === 0) {
     const gas = GAS.exec(text)?.[1];
     return gas === undefined ? [] : [gasMark(Number(gas))];
   }
-  const isMixed = found.some(({ unit }) => unit === "C") && found.some(({ unit }) => unit === "F");
-  return found.flatMap(({ value, unit }) => {
+  const isMixed = temperatures.some(({ unit }) => unit === "C") && temperatures.some(({ unit }) => unit === "F");
+  return temperatures.flatMap(({ value, unit }) => {
     if (isMixed && unit === "F") return [];
     const known = unit === "" ? likelyUnit(value) : unit;
     return known === null ? [] : [celsius(Math.round(toCelsius(value, known) * 10) / 10)];

@@ -42,10 +42,10 @@ function headYield(text: string) {
       .replace(/[)\]]$/, "")
       .trim();
     // "Custard buns (20)"
-    const made = yieldIn(
+    const titleYield = yieldIn(
       /^\d{1,3}$/.test(said) && sign.includes("(") ? `${said} ${title.split(" ").slice(-1)[0]}` : said,
     );
-    if (made !== undefined) return { made, title };
+    if (titleYield !== undefined) return { made: titleYield, title };
   }
   return undefined;
 }

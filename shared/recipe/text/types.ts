@@ -57,10 +57,10 @@ export function typeOf(name: string, text: string): KindRead {
   const usual = kindOf(undefined, text);
   const plain = singularName(name);
   if (/\bflour\b|mehl\b|^farin[ae]\b/.test(plain) && !/\bflour (?:tortilla|improver)/.test(plain)) return usual;
-  const found = MORE.find(([, words]) => words.test(plain))?.[0];
-  if (found === "salt") return { word: found, says: "", asks: "" };
+  const type = MORE.find(([, words]) => words.test(plain))?.[0];
+  if (type === "salt") return { word: type, says: "", asks: "" };
   if (usual.word !== "") return usual;
   const foreign = foreignName(name);
-  if (foreign !== null && found === undefined) return kindOf(undefined, foreign);
-  return found === undefined ? usual : { word: found, says: "", asks: "" };
+  if (foreign !== null && type === undefined) return kindOf(undefined, foreign);
+  return type === undefined ? usual : { word: type, says: "", asks: "" };
 }

@@ -247,8 +247,8 @@ const DIVIDE =
 
 /** "Divide into 12 pieces of 85 g": what a step says of the pieces. */
 export function yieldOfStep(text: string): YieldRead | undefined {
-  const found = DIVIDE.exec(text);
-  const said = found?.[1] ?? found?.[2] ?? "";
+  const match = DIVIDE.exec(text);
+  const said = match?.[1] ?? match?.[2] ?? "";
   if (said === "") return undefined;
   if (/^\s*\d+(?:[.,]\d+)?\s*(?:k?g|oz|lb)\b/i.test(said)) {
     const { all, rest } = weightsIn(said);

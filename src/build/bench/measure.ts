@@ -72,21 +72,21 @@ function bread(rows: number): [unknown[][], unknown[][]] {
 }
 
 /** So many rows for a function: its own, or the first example with its columns repeated; none where it takes single cells. */
-export function longer(made: SheetFunction, rows: number): unknown[] | undefined {
-  const own = OWN[made.name];
+export function longer(sheetFunction: SheetFunction, rows: number): unknown[] | undefined {
+  const own = OWN[sheetFunction.name];
   if (own !== undefined) return own(rows);
-  const example = made.examples[0];
+  const example = sheetFunction.examples[0];
   if (example === undefined) return undefined;
-  const shapes = Object.values(made.args).map(({ is }) => is.shape);
-  if (!made.rowwise && !shapes.includes("column")) return undefined;
+  const shapes = Object.values(sheetFunction.args).map(({ is }) => is.shape);
+  if (!sheetFunction.rowwise && !shapes.includes("column")) return undefined;
   const args = example.call.map((arg, index) => {
-    const isColumn = made.rowwise || shapes[index] === "column";
-    if (!isColumn || (!made.rowwise && !Array.isArray(arg))) return arg;
+    const isColumn = sheetFunction.rowwise || shapes[index] === "column";
+    if (!isColumn || (!sheetFunction.rowwise && !Array.isArray(arg))) return arg;
     const cells = Array.isArray(arg) ? arg : [[arg]];
     return Array.from({ length: rows }, (_, row) => cells[row % cells.length]);
   });
   try {
-    call(made, args);
+    call(sheetFunction, args);
     return args;
   } catch {
     // Some formulas cannot be repeated (flours would no longer make 100 %); they are left out of the table.

@@ -16,9 +16,11 @@ export async function work(): Promise<void> {
   const code = await codeJs();
   for (const sum of SUMS) native(code, sum);
   const bare = timeOf(() => bareLoop(10_000));
-  const each = FUNCTIONS.flatMap((made) => {
-    const args = longer(made, 10_000);
-    return args === undefined ? [] : [`${made.name} ${(timeOf(() => call(made, args)) / bare).toFixed(0)}`];
+  const each = FUNCTIONS.flatMap((sheetFunction) => {
+    const args = longer(sheetFunction, 10_000);
+    return args === undefined
+      ? []
+      : [`${sheetFunction.name} ${(timeOf(() => call(sheetFunction, args)) / bare).toFixed(0)}`];
   });
   console.log(`10 000 rows, × a plain loop that multiplies and adds: ${each.join(", ")}`);
 }
@@ -54,7 +56,7 @@ const RECIPE = [
 const OTHER = ["g flour", "cups sugar", "oz butter", "tsp salt", "kg water"];
 
 function recipes(): void {
-  const told = (lines: readonly (readonly [string])[]) => {
+  const columnOf = (lines: readonly (readonly [string])[]) => {
     const grams = timeOf(() => call(GRAMS, [lines]), 7);
     const split = timeOf(() => lines.map(([line]) => line.split(" ")), 31);
     return (grams / split).toFixed(0);
@@ -63,7 +65,7 @@ function recipes(): void {
   const repeated = Array.from({ length: 10_000 }, (_, at) => [lineAt(at)] as const);
   const different = Array.from({ length: 10_000 }, (_, at) => [`${at + 1} ${OTHER[at % OTHER.length]}`] as const);
   console.log(
-    `BAKE_GRAMS, 10 000 recipe lines: ${told(repeated)} × splitting them on spaces (target 30 ×); ${told(different)} × where no line comes twice`,
+    `BAKE_GRAMS, 10 000 recipe lines: ${columnOf(repeated)} × splitting them on spaces (target 30 ×); ${columnOf(different)} × where no line comes twice`,
   );
 }
 

@@ -27,20 +27,20 @@ const RIPE_HOURS = 4;
 
 export function* buildProduction(asked: Readonly<Record<string, unknown>>): Steps<NewSheet> {
   const order = readAsked(asked);
-  return yield* overAllSheets({ cells: [REGULAR_NAME] }, (found) => over(found, order));
+  return yield* overAllSheets({ cells: [REGULAR_NAME] }, (all) => over(all, order));
 }
 
 type Item = { readonly sheet: Overview; readonly product: string; readonly size: string; readonly row: SizeRow };
 
-function* over(found: FormulaSheets, asked: AskedProduction): Steps<NewSheet> {
-  const able = found.sheets.filter((sheet) => notOrdered(sheet) === null);
+function* over(all: FormulaSheets, asked: AskedProduction): Steps<NewSheet> {
+  const able = all.sheets.filter((sheet) => notOrdered(sheet) === null);
   const items = able.flatMap((sheet) =>
     sizesOf(sheet).map((row): Item => ({ sheet, product: sheet.name, size: row.size, row })),
   );
   if (items.length === 0) refuse("There is no formula sheet that makes pieces. Build one under New formula first.");
   const lines = matched(asked.lines, items, "Orders");
-  const regular = matched(regularOf(found.names.get(REGULAR_NAME)), items, "Regular orders", true);
-  const hasRegular = found.names.has(REGULAR_NAME);
+  const regular = matched(regularOf(all.names.get(REGULAR_NAME)), items, "Regular orders", true);
+  const hasRegular = all.names.has(REGULAR_NAME);
   const wanted = ordersFor(asked.days, lines, regular);
   if (wanted.length === 0) refuse("Enter the pieces of at least one product.");
   const ordered = new Set(wanted.map(({ product }) => product));
@@ -52,14 +52,14 @@ function* over(found: FormulaSheets, asked: AskedProduction): Steps<NewSheet> {
   const rows = items.filter(({ product, sheet }) => sheet.unit === unit && (isFew || ordered.has(product)));
   const { doughs, parts } = doughsFor(
     rows.map(({ sheet }) => sheet),
-    found.sheets,
+    all.sheets,
   );
   const other = doughs.find((sheet) => sheet.unit !== unit);
   if (other !== undefined)
     refuse(
       `“${other.name}” counts in ${other.unit}, and “${takerOf(other, parts)}” is made of it. Build both in one unit.`,
     );
-  const levains = doughs.map((sheet) => levainsOf(sheet, found.sheets));
+  const levains = doughs.map((sheet) => levainsOf(sheet, all.sheets));
   const names = [...new Set(levains.flat().map(({ from }) => from))];
   const customers = [...new Set([...lines, ...regular].map(({ customer }) => customer).filter((one) => one !== ""))];
   const columns = columnsOf(asked, customers);
@@ -78,11 +78,11 @@ function* over(found: FormulaSheets, asked: AskedProduction): Steps<NewSheet> {
     machines: MACHINES,
     hasRegular,
   };
-  const settings = names.map((name) => levainSettings(name, doughs, levains, found.sheets));
+  const settings = names.map((name) => levainSettings(name, doughs, levains, all.sheets));
   const chains = productionOf({
     days: asked.days,
     orders: wanted,
-    formulas: plannedAll(doughs, found.sheets, parts),
+    formulas: plannedAll(doughs, all.sheets, parts),
     making: new Map(),
     machines: [],
     levains: settings.map(({ levain }) => levain),
@@ -111,10 +111,10 @@ function* over(found: FormulaSheets, asked: AskedProduction): Steps<NewSheet> {
   const options = { weight: unit, temperature: "C", length: "cm", parts: hasRegular ? ["regular"] : [] } as const;
   const links = linksOf(rows, doughs, names, levains, parts);
   const sheetPlan = plan(productionSheet(shape), options, values, links);
-  const notes = found.sheets.flatMap((sheet) =>
+  const notes = all.sheets.flatMap((sheet) =>
     ordered.has(sheet.name) || doughs.includes(sheet) ? [] : (notOrdered(sheet) ?? []),
   );
-  return withNotes(yield* make(sheetPlan, titleOf(asked.days), found.tabs), ...notes.slice(0, 3));
+  return withNotes(yield* make(sheetPlan, titleOf(asked.days), all.tabs), ...notes.slice(0, 3));
 }
 
 /** Which rows are made of a dough, and what takes of it beside them. */

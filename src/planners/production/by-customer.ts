@@ -16,12 +16,12 @@ import { type OrderNow, type ProductionNow, readProduction } from "./read.ts";
 
 export function* buildByCustomer({ sheet }: Readonly<Record<string, unknown>>): Steps<NewSheet> {
   const production = yield* readProduction(typeof sheet === "string" ? sheet : "");
-  return yield* overAllSheets({}, (found) => notes(found, production));
+  return yield* overAllSheets({}, (all) => notes(all, production));
 }
 
-function* notes(found: FormulaSheets, now: ProductionNow): Steps<NewSheet> {
+function* notes(all: FormulaSheets, now: ProductionNow): Steps<NewSheet> {
   if (now.orders.length === 0) refuse("Nothing is ordered yet. Enter orders on the production sheet first.");
-  const codeOf = codesOf(now, found);
+  const codeOf = codesOf(now, all);
   const groups = grouped(now);
   const links: Record<string, string> = { ordered: orderedLink(now) };
   let row = 0;
@@ -29,7 +29,7 @@ function* notes(found: FormulaSheets, now: ProductionNow): Steps<NewSheet> {
     heading: `${customer === "" ? "Shop" : customer} · ${dayWords(day)}`,
     rows: orders.map((order) => {
       links[linkName("pieces", row)] = order.at;
-      links[linkName("price", row)] = priceLink(found, order);
+      links[linkName("price", row)] = priceLink(all, order);
       row += 1;
       return { product: order.product, size: order.size, code: codeOf(order.product, day) };
     }),
@@ -37,14 +37,14 @@ function* notes(found: FormulaSheets, now: ProductionNow): Steps<NewSheet> {
   const values: Record<string, Value> = { title: "By customer" };
   const options = { weight: now.unit, temperature: "C", length: "cm", parts: [] } as const;
   const title = `By customer ${now.title.replace(/^Production /, "")}`;
-  return yield* make(plan(byCustomerSheet(customers), options, values, links), title, [...found.tabs, now.tab]);
+  return yield* make(plan(byCustomerSheet(customers), options, values, links), title, [...all.tabs, now.tab]);
 }
 
 /** A product of parts has a code of its own, and says those of its parts: a lot of one leads to whoever got it. */
-function codesOf({ doughs, items }: ProductionNow, found: FormulaSheets): (product: string, day: number) => string {
+function codesOf({ doughs, items }: ProductionNow, all: FormulaSheets): (product: string, day: number) => string {
   const { parts } = doughsFor(
-    items.map(({ product }) => sheetOf(found, product)),
-    found.sheets,
+    items.map(({ product }) => sheetOf(all, product)),
+    all.sheets,
   );
   const products = items.map(({ product }) => product).filter((name) => !doughs.some((one) => one.name === name));
   const codeOf = batchCodes([...doughs.map(({ name }) => name), ...products]);
@@ -72,8 +72,8 @@ function grouped({ orders, days }: ProductionNow): Group[] {
 const orderedLink = ({ countedColumns }: ProductionNow): string =>
   countedColumns.map((range) => `SUM(${range})`).join("+");
 
-function priceLink(found: FormulaSheets, { product, size }: OrderNow): string {
-  const sheet = sheetOf(found, product);
+function priceLink(all: FormulaSheets, { product, size }: OrderNow): string {
+  const sheet = sheetOf(all, product);
   const own = sizesOf(sheet).find((one) => one.size === size);
   const cell = own?.row === null || own === undefined ? undefined : sheet.row("size_price", own.row);
   return cell === undefined ? '""' : `IF(COUNT(${cell})=0;"";${cell})`;

@@ -14,7 +14,7 @@ import { type DoughNow, type ProductionNow, readProduction } from "./read.ts";
 
 export type Night = {
   readonly now: ProductionNow;
-  readonly found: FormulaSheets;
+  readonly all: FormulaSheets;
   readonly plan: Production;
   readonly parts: readonly OwnPart[];
   /** From one clock to just before the other; null where the whole production is meant. */
@@ -28,17 +28,17 @@ type Raw = Readonly<Record<string, unknown>>;
 export function* overNight<T>(asked: Raw, build: (night: Night) => Steps<T>): Steps<T> {
   const now = yield* readProduction(typeof asked.sheet === "string" ? asked.sheet : "");
   const shift = readShift(asked);
-  return yield* overAllSheets({}, (found) => build(nightOf(now, found, shift)));
+  return yield* overAllSheets({}, (all) => build(nightOf(now, all, shift)));
 }
 
-function nightOf(now: ProductionNow, found: FormulaSheets, shift: Night["shift"]): Night {
-  const sheets = now.doughs.map(({ name }) => sheetOf(found, name));
+function nightOf(now: ProductionNow, all: FormulaSheets, shift: Night["shift"]): Night {
+  const sheets = now.doughs.map(({ name }) => sheetOf(all, name));
   const { doughs, parts } = doughsFor(
-    now.items.map(({ product }) => sheetOf(found, product)),
-    found.sheets,
+    now.items.map(({ product }) => sheetOf(all, product)),
+    all.sheets,
   );
-  mustPlan(now, doughs, parts, found.sheets);
-  const formulas = plannedAll(sheets, found.sheets, parts);
+  mustPlan(now, doughs, parts, all.sheets);
+  const formulas = plannedAll(sheets, all.sheets, parts);
   const [first, last] = [now.days[0] ?? 0, now.days[now.days.length - 1] ?? 0];
   const changes = clockChanges(first - 7, last + 2, offsetHere);
   const codeOf = batchCodes(formulas.map(({ name }) => name));
@@ -55,11 +55,11 @@ function nightOf(now: ProductionNow, found: FormulaSheets, shift: Night["shift"]
     changes,
   });
   mustAgree(now, plan);
-  return { now, found, plan, parts, shift, changes };
+  return { now, all, plan, parts, shift, changes };
 }
 
-export function sheetOf(found: FormulaSheets, name: string): Overview {
-  const sheet = found.sheets.find((one) => one.name === name);
+export function sheetOf(all: FormulaSheets, name: string): Overview {
+  const sheet = all.sheets.find((one) => one.name === name);
   return sheet ?? refuse(`There is no formula sheet “${name}” any more. Build the production again.`);
 }
 

@@ -33,7 +33,7 @@ export function* buildTimetable(asked: Readonly<Record<string, unknown>>): Steps
 }
 
 function* timetable(night: Night): Steps<NewSheet> {
-  const { now, found, plan: production } = night;
+  const { now, all, plan: production } = night;
   const tasks = production.doughs.flatMap((dough) => ownTasks(night, dough));
   if (tasks.length === 0)
     refuse(
@@ -55,7 +55,7 @@ function* timetable(night: Night): Steps<NewSheet> {
   });
   const options = { weight: now.unit, temperature: "C", length: "cm", parts: [] } as const;
   const title = `Timetable ${now.title.replace(/^Production /, "")}`;
-  return yield* make(plan(timetableSheet(shape), options, values, links as Links), title, [...found.tabs, now.tab]);
+  return yield* make(plan(timetableSheet(shape), options, values, links as Links), title, [...all.tabs, now.tab]);
 }
 
 /** Rows under the day on which they begin, in the order of the clock. */
@@ -125,11 +125,11 @@ function feedRows({ plan: production, changes, shift }: Night): string[][] {
       if (shift !== null && (at < shift.from || at >= shift.to)) return [];
       const window = `${clockText(clockAt(feed.ripeFrom, changes))}–${clockText(clockAt(feed.ripeTo, changes))}`;
       const parts = [feed.seed, feed.flour, feed.water].map(amount).join(" + ");
-      const kept =
+      const rest =
         feed.setAside > 0
           ? `${feed.uses.map(({ by }) => by).join(", ")}; keep ${amount(feed.setAside)}`
           : feed.uses.map(({ by }) => by).join(", ");
-      return [[`${dayWords(dayOf(at))} ${clockText(at)}`, window, levain.name, parts, "", "", "", kept]];
+      return [[`${dayWords(dayOf(at))} ${clockText(at)}`, window, levain.name, parts, "", "", "", rest]];
     }),
   );
 }

@@ -17,7 +17,7 @@ const SPARE_ROWS = 20;
 
 export function* buildToOrder({ sheet }: Readonly<Record<string, unknown>>): Steps<NewSheet> {
   const production = yield* readProduction(typeof sheet === "string" ? sheet : "");
-  return yield* overAllSheets({ cells: [LARDER_NAME] }, (found) => over(found, production));
+  return yield* overAllSheets({ cells: [LARDER_NAME] }, (all) => over(all, production));
 }
 
 /** What is wanted of a product: how much of it on each day in one row, and what of that is bought. */
@@ -28,9 +28,9 @@ type Wanted = {
   readonly made: readonly string[];
 };
 
-function* over(found: FormulaSheets, production: ProductionNow): Steps<NewSheet> {
-  const { sheets, tabs, names: known } = found;
-  const { doughs, finished, parts } = plannedSheets(found, production);
+function* over(all: FormulaSheets, production: ProductionNow): Steps<NewSheet> {
+  const { sheets, tabs, names: known } = all;
+  const { doughs, finished, parts } = plannedSheets(all, production);
   const chained = new Set(production.levains.map(({ levain }) => levain.name));
   const wanted = [
     ...doughs.map(
@@ -80,11 +80,11 @@ function* over(found: FormulaSheets, production: ProductionNow): Steps<NewSheet>
 }
 
 /** Doughs in the order of the production sheet, and products that are put together from parts. */
-function plannedSheets(found: FormulaSheets, production: ProductionNow) {
-  const doughs = production.doughs.map(({ name }) => sheetOf(found, name));
-  const products = production.items.map(({ product }) => sheetOf(found, product));
-  const { doughs: needed, parts } = doughsFor(products, found.sheets);
-  mustPlan(production, needed, parts, found.sheets);
+function plannedSheets(all: FormulaSheets, production: ProductionNow) {
+  const doughs = production.doughs.map(({ name }) => sheetOf(all, name));
+  const products = production.items.map(({ product }) => sheetOf(all, product));
+  const { doughs: needed, parts } = doughsFor(products, all.sheets);
+  mustPlan(production, needed, parts, all.sheets);
   return { doughs, finished: [...new Set(products.filter(isFinished))], parts };
 }
 
@@ -203,14 +203,14 @@ function stackOf({ sheet, made }: Wanted): Stack {
   const left = made.includes(BUILT) ? `${weights}*(1-${cell(sheet, "pre_part")})` : weights;
   const others = made.filter((one) => one !== BUILT);
   const rows = others.map((row) => `(${plainText(names)}=${text(plainName(row))})`);
-  const kept = rows.length === 0 ? left : `IF(1*${rows.join("+")}>0;0;${left})`;
+  const rest = rows.length === 0 ? left : `IF(1*${rows.join("+")}>0;0;${left})`;
   const fatName = sheet.text("roll_in_name");
   const fat =
     fatName !== "" && sheet.number("roll_in") !== null && !others.some((one) => plainName(one) === plainName(fatName));
   return {
     products: `IF(ROW(${names})=MIN(ROW(${names}));${text(sheet.name)};"")${fat ? ';""' : ""}`,
     names: `IF(LEN(${names})=0;"";${names})${fat ? `;${cell(sheet, "roll_in_name")}` : ""}`,
-    weights: `IF(LEN(${weights})=0;"";${kept})${fat ? `;${cell(sheet, "roll_in")}` : ""}`,
+    weights: `IF(LEN(${weights})=0;"";${rest})${fat ? `;${cell(sheet, "roll_in")}` : ""}`,
     rows: (sheet.zone("ingredient")?.rows ?? 0) + (fat ? 1 : 0),
   };
 }

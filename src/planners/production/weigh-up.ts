@@ -15,11 +15,11 @@ import { figuresOf, type Night, overNight, ownTasks, sheetOf } from "./night.ts"
 
 export function* buildWeighUp(asked: Readonly<Record<string, unknown>>): Steps<NewSheet> {
   // What was entered on those before is kept first.
-  const kept = yield* keepEnteredLots();
-  const made = yield* overNight(asked, weighUp);
-  return kept === null || kept.added === 0
-    ? made
-    : withNotes(made, `${kept.added} rows of lots were kept in “${kept.sheet}”.`);
+  const lots = yield* keepEnteredLots();
+  const answer = yield* overNight(asked, weighUp);
+  return lots === null || lots.added === 0
+    ? answer
+    : withNotes(answer, `${lots.added} rows of lots were kept in “${lots.sheet}”.`);
 }
 
 /** A dough of a day, and what of it the shift mixes. */
@@ -33,7 +33,7 @@ export function mixingsOf(night: Night): Mixing[] {
     const pre = of.tasks.find(({ mix }) => mix === 0);
     const start = firstStart(of.tasks, of.formula.mixStep) ?? of.tasks.find(({ mix }) => mix > 0)?.start ?? null;
     const mix = of.tasks.find((task) => task.mix > 0 && task.start === start);
-    const isBuilt = sheetOf(night.found, of.formula.name).zone("levain") !== undefined && of.formula.levains.length > 0;
+    const isBuilt = sheetOf(night.all, of.formula.name).zone("levain") !== undefined && of.formula.levains.length > 0;
     const isFinal = of.formula.preferment !== null || isBuilt;
     if (start === null) {
       const isOn = shift === null || (of.day >= dayOf(shift.from) && of.day <= dayOf(shift.to));
@@ -51,13 +51,13 @@ export function mixingsOf(night: Night): Mixing[] {
 }
 
 function* weighUp(night: Night): Steps<NewSheet> {
-  const { now, found, shift } = night;
+  const { now, all, shift } = night;
   const mixings = mixingsOf(night);
   if (mixings.length === 0) refuse("Nothing is mixed in this shift. Choose other hours, or enter orders.");
   const links: Record<string, string> = { more: moreLink(night, mixings) };
   let before = 0;
   const blocks = mixings.map((mixing, index): WeighShape => {
-    const sheet = sheetOf(found, mixing.of.formula.name);
+    const sheet = sheetOf(all, mixing.of.formula.name);
     const shape = blockOf(sheet, mixing, index);
     addLinks(links, sheet, mixing, night, index, before);
     before += shape.rows;
@@ -69,15 +69,15 @@ function* weighUp(night: Night): Steps<NewSheet> {
     result: shiftSays(night),
     step_coarse: Math.max(...scales),
     step_fine: Math.min(...scales),
-    ...dayTemperatures(mixings.map(({ of }) => sheetOf(found, of.formula.name))),
+    ...dayTemperatures(mixings.map(({ of }) => sheetOf(all, of.formula.name))),
   };
   const options = { weight: now.unit, temperature: "C", length: "cm", parts: [] } as const;
   const model = weighUpSheet({ blocks, facts: factsOf(night) });
   const from = shift === null ? "" : ` ${dayWords(dayOf(shift.from))} ${clockText(shift.from).replace(":", ".")}`;
-  const made = yield* make(plan(model, options, values, links), `Weigh-up${from}`, [...found.tabs, now.tab]);
+  const answer = yield* make(plan(model, options, values, links), `Weigh-up${from}`, [...all.tabs, now.tab]);
   const untimed = mixings.filter(({ at }) => at === null).map(({ of }) => `“${of.formula.name}”`);
   return withNotes(
-    made,
+    answer,
     untimed.length === 0
       ? undefined
       : `No times are known for ${untimed.join(", ")}: enter a method and “Ready at” on the formula sheet.`,

@@ -12,8 +12,8 @@ export const nameCells = (sheetId: string, names: readonly Omit<CellName, "sheet
   payload: { sheetId, names },
 });
 
-type Kept = { readonly sheetId: string; readonly name: string; readonly range: { readonly zone: Zone } };
-type Adapted = { readonly changeType: string; readonly range: Kept["range"] };
+type NamedZone = { readonly sheetId: string; readonly name: string; readonly range: { readonly zone: Zone } };
+type Adapted = { readonly changeType: string; readonly range: NamedZone["range"] };
 type NameCommand = { type: string; sheetId: string; sheetIdTo: string; names: readonly CellName[] };
 
 /** Adds a part to the engine that keeps the names of cells, in the kept file too. No formula sees them. */
@@ -26,25 +26,25 @@ export function addCellNames(library: Library): void {
 function cellNamesPlugin(library: Library): unknown {
   return class extends library.CorePlugin {
     static getters = ["getCellNames"];
-    kept: readonly Kept[] = [];
+    zones: readonly NamedZone[] = [];
 
     /** What was answered since `kept` became another list. */
-    answers: { readonly of: readonly Kept[]; readonly bySheet: Map<string, readonly CellName[]> } | undefined;
+    answers: { readonly of: readonly NamedZone[]; readonly bySheet: Map<string, readonly CellName[]> } | undefined;
 
     /** The same list as long as the names of the workbook stay where they are. */
     getCellNames(sheetId: string): readonly CellName[] {
-      if (this.answers?.of !== this.kept) this.answers = { of: this.kept, bySheet: new Map() };
+      if (this.answers?.of !== this.zones) this.answers = { of: this.zones, bySheet: new Map() };
       const { bySheet } = this.answers;
       const known = bySheet.get(sheetId);
       if (known !== undefined) return known;
-      const ofSheet = this.kept.filter((one) => one.sheetId === sheetId);
+      const ofSheet = this.zones.filter((one) => one.sheetId === sheetId);
       const names = ofSheet.map(({ name, range }) => ({ sheetId, name, zone: range.zone }));
       bySheet.set(sheetId, names);
       return names;
     }
 
     adaptRanges({ applyChange }: { applyChange(range: unknown): Adapted }) {
-      const remaining = this.kept.flatMap((one) => {
+      const remaining = this.zones.flatMap((one) => {
         const { changeType, range } = applyChange(one.range);
         if (changeType === "REMOVE") return [];
         return [changeType === "NONE" ? one : { ...one, range }];
@@ -54,24 +54,24 @@ function cellNamesPlugin(library: Library): unknown {
 
     handle(command: NameCommand) {
       const { type, sheetId, sheetIdTo } = command;
-      const others = () => this.kept.filter((one) => one.sheetId !== sheetId);
+      const others = () => this.zones.filter((one) => one.sheetId !== sheetId);
       if (type === NAME_CELLS) this.history.update("kept", [...others(), ...this.placed(sheetId, command.names)]);
       if (type === "DELETE_SHEET") this.history.update("kept", others());
       if (type === "DUPLICATE_SHEET")
-        this.history.update("kept", [...this.kept, ...this.placed(sheetIdTo, this.getCellNames(sheetId))]);
+        this.history.update("kept", [...this.zones, ...this.placed(sheetIdTo, this.getCellNames(sheetId))]);
     }
 
-    placed(sheetId: string, names: readonly Omit<CellName, "sheetId">[]): Kept[] {
+    placed(sheetId: string, names: readonly Omit<CellName, "sheetId">[]): NamedZone[] {
       return names.map(({ name, zone }) => ({ sheetId, name, range: this.getters.getRangeFromZone(sheetId, zone) }));
     }
 
     import(data: { cellNames?: readonly CellName[] }) {
-      this.kept = (data.cellNames ?? []).flatMap((one) => this.placed(one.sheetId, [one]));
+      this.zones = (data.cellNames ?? []).flatMap((one) => this.placed(one.sheetId, [one]));
     }
 
     export(data: { cellNames?: readonly CellName[] }) {
-      if (this.kept.length > 0)
-        data.cellNames = this.kept.map(({ sheetId, name, range }) => ({ sheetId, name, zone: range.zone }));
+      if (this.zones.length > 0)
+        data.cellNames = this.zones.map(({ sheetId, name, range }) => ({ sheetId, name, zone: range.zone }));
     }
   };
 }

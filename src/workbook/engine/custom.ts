@@ -33,12 +33,12 @@ export function knowCustom(library: Library, stubs: readonly Stub[]): void {
       description: summary,
       category: "Gramwright",
       args,
-      compute(...given) {
+      compute(...args) {
         const homeSheet = homes.get(this.getters);
         if (!homeSheet?.script.has(name)) return failure("#NAME?", `Unknown function: "${name}"`);
         const waiting = homeSheet.script.waiting?.();
         if (waiting !== undefined) return failure(waiting, "");
-        return compute(library, name, homeSheet, given);
+        return compute(library, name, homeSheet, args);
       },
     });
   }
@@ -48,7 +48,7 @@ function compute(
   library: Library,
   name: string,
   { script, report }: Home,
-  given: readonly FormulaArgument[],
+  args: readonly FormulaArgument[],
 ): Cell | Matrix {
   const defect = (says: string) => {
     report(says);
@@ -58,7 +58,7 @@ function compute(
   try {
     answer = script.callCustom(
       name,
-      given.map((argument) => received(library, script.Date, argument)),
+      args.map((argument) => received(library, script.Date, argument)),
     );
   } catch (error) {
     const { name: kind, message } = error as Error;

@@ -52,16 +52,16 @@ function batchPlugin(library: Library): unknown {
   };
 }
 
-type Kept = Mark & { readonly range: { sheetId: string; zone: Zone } };
+type MarkedRange = Mark & { readonly range: { sheetId: string; zone: Zone } };
 type MarkCommand = { type: string; sheetId: string; sheetIdTo: string; zone: Zone; mark: Mark; id: string };
 
 function marksPlugin(library: Library): unknown {
   return class extends library.CorePlugin {
     static getters = ["getMarks"];
-    marks: readonly Kept[] = [];
+    marks: readonly MarkedRange[] = [];
 
     /** What was answered since `marks` became another list. */
-    answer: { readonly of: readonly Kept[]; readonly placed: readonly PlacedMark[] } | undefined;
+    answer: { readonly of: readonly MarkedRange[]; readonly placed: readonly PlacedMark[] } | undefined;
 
     /** The same list as long as the marks of the workbook stay where they are. */
     getMarks(): readonly PlacedMark[] {
@@ -72,7 +72,7 @@ function marksPlugin(library: Library): unknown {
       return this.answer.placed;
     }
 
-    adaptRanges({ applyChange }: { applyChange(range: unknown): { changeType: string; range: Kept["range"] } }) {
+    adaptRanges({ applyChange }: { applyChange(range: unknown): { changeType: string; range: MarkedRange["range"] } }) {
       const marks = this.marks.flatMap((mark) => {
         const { changeType, range } = applyChange(mark.range);
         if (changeType === "REMOVE") return [];
@@ -82,7 +82,7 @@ function marksPlugin(library: Library): unknown {
     }
 
     handle(command: MarkCommand) {
-      const keep = (marks: readonly Kept[]) => this.history.update("marks", marks);
+      const keep = (marks: readonly MarkedRange[]) => this.history.update("marks", marks);
       if (command.type === ADD_MARK) {
         const range = this.getters.getRangeFromZone(command.sheetId, command.zone);
         keep([...this.marks.filter(({ id }) => id !== command.mark.id), { ...command.mark, range }]);

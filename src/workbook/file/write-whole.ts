@@ -53,10 +53,10 @@ export const unreadable = (path: string, { code }: Failed): Unwritable =>
 
 function failure(path: string, done: string, code: string | undefined, because: string | undefined): Unwritable {
   const reason = because ?? `The disk answered ${code ?? "with an error"}`;
-  const made = Object.assign(new Error(`${basename(path)} could not be ${done}. ${reason}.`), {
+  const error = Object.assign(new Error(`${basename(path)} could not be ${done}. ${reason}.`), {
     isUnwritable: true as const,
   });
-  return code === undefined ? made : Object.assign(made, { code });
+  return code === undefined ? error : Object.assign(error, { code });
 }
 
 /** Where a symbolic link leads, also to a file that is not there yet; any other path as it is. */

@@ -4,7 +4,7 @@ import type { WorkbookData } from "../engine/library.ts";
 import { keptText } from "../file/kept-text.ts";
 import { asWorkbook, readKept } from "../file/kept-workbook.ts";
 import { type Database, openDatabase } from "./database.ts";
-import type { Kept, Store } from "./home.ts";
+import type { Store, StoredBook } from "./home.ts";
 import { revisionOf } from "./revision.ts";
 
 /** A workbook as the browser keeps it. */
@@ -51,7 +51,7 @@ export function openBrowserStore(version: number, wanted: string): BrowserStore 
   let database: Database | undefined;
   let isFirst = false;
   const entry = async () => (await database?.get(id)) as Entry | undefined;
-  const kept = () => {
+  const record = () => {
     if (database === undefined) throw new Error(NOT_KEPT);
     return database;
   };
@@ -64,23 +64,23 @@ export function openBrowserStore(version: number, wanted: string): BrowserStore 
     all: async () => ((await database?.all()) ?? []) as readonly Entry[],
     channel: () => `gramwright ${id}`,
     ownFile: { name: "gramwright-this-tab.json", opens: "To open it, choose “Open file”." },
-    async load(): Promise<Kept> {
+    async load(): Promise<StoredBook> {
       const opened = await openDatabase(version);
       if ("says" in opened) return { says: NOT_KEPT };
       database = opened;
       const here = wanted === "" ? undefined : await entry();
       if (here === undefined) id = (await database.latest()) ?? id;
-      const found = await entry();
-      isFirst = found === undefined;
-      if (found === undefined) return { revision: NOTHING };
+      const record = await entry();
+      isFirst = record === undefined;
+      if (record === undefined) return { revision: NOTHING };
       await database.bringForward(id);
-      return { data: readKept(found.text), revision: found.revision };
+      return { data: readKept(record.text), revision: record.revision };
     },
     revision: async () => (await entry())?.revision ?? NOTHING,
     async save(json, known) {
       const text = keptText(json);
       const [revision, at] = [await revisionOf(text), Date.now()];
-      const isDone = await kept().change(id, (old: Entry | undefined): Entry | undefined => {
+      const isDone = await record().change(id, (old: Entry | undefined): Entry | undefined => {
         if ((old?.revision ?? NOTHING) !== known) return undefined;
         const isNewDay = old !== undefined && dayOf(old.at) !== dayOf(at);
         return { ...old, id, text, revision, at, by: VERSION, ...(isNewDay && { before: beforeOf(old) }) };
@@ -90,15 +90,15 @@ export function openBrowserStore(version: number, wanted: string): BrowserStore 
     async take(text, own) {
       id = own ?? crypto.randomUUID();
       const [revision, at] = [await revisionOf(text), Date.now()];
-      await kept().change(id, (old: Entry | undefined): Entry => {
+      await record().change(id, (old: Entry | undefined): Entry => {
         if (old?.revision === revision) return old;
         const filed = { revision, at };
         return { id, text, revision, at, by: VERSION, filed, ...(old && { before: beforeOf(old) }) };
       });
-      await kept().bringForward(id);
+      await record().bringForward(id);
     },
     async takeBefore() {
-      await kept().change(
+      await record().change(
         id,
         (old: Entry | undefined): Entry | undefined =>
           old?.before && { ...old, ...old.before, at: Date.now(), before: beforeOf(old) },

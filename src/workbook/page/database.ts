@@ -55,13 +55,13 @@ function operations(database: IDBDatabase): Database {
     async change(id, next) {
       const workbooks = store(WORKBOOKS, "readwrite");
       const { transaction } = workbooks;
-      const kept = new Promise<void>((resolve, reject) => {
+      const done = new Promise<void>((resolve, reject) => {
         transaction.oncomplete = () => resolve();
         transaction.onabort = () => reject(new Error(FULL));
       });
       const wanted = next(await answerOf(workbooks.get(id)));
       if (wanted !== undefined) workbooks.put(wanted, id);
-      await kept;
+      await done;
       return wanted !== undefined;
     },
   };

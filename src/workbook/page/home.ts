@@ -3,12 +3,12 @@ import type { Engine } from "../engine/engine.ts";
 import type { WorkbookData } from "../engine/library.ts";
 
 /** A workbook as it was kept; `says` is what a person should know of it. */
-export type Kept = { readonly data?: WorkbookData; readonly revision?: string; readonly says?: string };
+export type StoredBook = { readonly data?: WorkbookData; readonly revision?: string; readonly says?: string };
 export type Tell = (says: string, isProblem?: boolean) => void;
 
 export type Store = {
   /** The workbook of the last time; without a revision where nothing is kept. */
-  load(): Promise<Kept>;
+  load(): Promise<StoredBook>;
   /** What the kept workbook is known by now. */
   revision(): Promise<string>;
   /** Keeps the workbook that follows a revision and gives the new one; undefined where that revision is not the kept one any more. */

@@ -1,7 +1,7 @@
 import type { Engine } from "../engine/engine.ts";
 import { keptText } from "../file/kept-text.ts";
 import { askBeforeClosing } from "./closing.ts";
-import type { Kept, Store, Tell } from "./home.ts";
+import type { Store, StoredBook, Tell } from "./home.ts";
 import { hideNotice, showNotice } from "./notice.ts";
 import { revisionOf } from "./revision.ts";
 
@@ -70,7 +70,7 @@ function offerNewer(
 }
 
 /** Keeps every change, one after the other, again and again until it is kept; stops where another tab was first. */
-export function keepEverything(engine: Engine, { revision, data }: Kept, store: Store, tell: Tell): void {
+export function keepEverything(engine: Engine, { revision, data }: StoredBook, store: Store, tell: Tell): void {
   if (revision === undefined) return;
   const text = () => engine.text();
   const tabs = new BroadcastChannel(store.channel());

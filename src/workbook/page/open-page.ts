@@ -41,10 +41,10 @@ const sentence = (error: unknown): string =>
 
 async function open(home: Home): Promise<void> {
   byId("address").textContent = home.where;
-  const [code, templates, kept] = await Promise.all([home.code(), home.templates(), home.store.load()]);
+  const [code, templates, stored] = await Promise.all([home.code(), home.templates(), home.store.load()]);
   const engine = openEngine(window.o_spreadsheet, {
     stubs: findCallable(code),
-    ...(kept.data === undefined ? {} : { data: kept.data }),
+    ...(stored.data === undefined ? {} : { data: stored.data }),
   });
   const session = new Session(engine, new Set(["sidebar"]));
   const script = makeScript(session, openPageRealm(code, servicesFor(session), home.nonce));
@@ -63,8 +63,8 @@ async function open(home: Home): Promise<void> {
   showMenu(home, session, script);
   openBench(home, session, script);
   await buildDemo(engine, script, tell);
-  keepEverything(engine, kept, home.store, tell);
-  if (kept.says !== undefined) tell(kept.says, true);
+  keepEverything(engine, stored, home.store, tell);
+  if (stored.says !== undefined) tell(stored.says, true);
   rememberFront(engine);
   followSelection(engine, session);
   movesByF6();

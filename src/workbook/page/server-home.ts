@@ -1,4 +1,4 @@
-import type { Home, Kept, Store } from "./home.ts";
+import type { Home, Store, StoredBook } from "./home.ts";
 
 const AWAY =
   "Not kept: the server does not answer. Leave this page open and start it again; what you typed is sent then.";
@@ -33,7 +33,7 @@ const serverStore: Store = {
   async load() {
     const answer = await fetch("/workbook");
     if (!answer.ok) throw new Error(await answer.text());
-    return (await answer.json()) as Kept;
+    return (await answer.json()) as StoredBook;
   },
   async revision() {
     const answer = await fetch("/revision").catch(() => undefined);

@@ -9,9 +9,9 @@ import { textStyleOf } from "./text-style.ts";
 type Style = Readonly<Record<string, unknown>>;
 type Look = (value: never, session: Session) => { readonly style?: Style; readonly format?: string };
 
-const oneOf = <T extends string>(by: string, given: string, allowed: Readonly<Record<string, T>>): T => {
-  const allowedValue = allowed[given];
-  if (allowedValue === undefined) throw new Error(`${by} takes ${Object.keys(allowed).join(", ")}, not ${given}`);
+const oneOf = <T extends string>(by: string, choice: string, allowed: Readonly<Record<string, T>>): T => {
+  const allowedValue = allowed[choice];
+  if (allowedValue === undefined) throw new Error(`${by} takes ${Object.keys(allowed).join(", ")}, not ${choice}`);
   return allowedValue;
 };
 

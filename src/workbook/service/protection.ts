@@ -4,9 +4,9 @@ import { newId } from "./rules.ts";
 import type { Session } from "./session.ts";
 
 /** A Protection for scripts: kept with its cells and told to nobody but those who ask; a person may always edit. */
-export function makeProtection(session: Session, place: Place, range: object, kept?: PlacedMark): object {
+export function makeProtection(session: Session, place: Place, range: object, stored?: PlacedMark): object {
   const { sheetId, zone } = place;
-  let mark: Mark = kept ?? { id: newId("protection"), kind: "protection", text: "", warningOnly: false, except: [] };
+  let mark: Mark = stored ?? { id: newId("protection"), kind: "protection", text: "", warningOnly: false, except: [] };
   const keep = (change: Partial<Mark>) => {
     mark = { ...mark, ...change };
     session.write(addMark(sheetId, zone, mark));
@@ -22,6 +22,6 @@ export function makeProtection(session: Session, place: Place, range: object, ke
       remove: () => session.write(removeMark(sheetId, mark.id)),
     },
   });
-  if (kept === undefined) keep({});
+  if (stored === undefined) keep({});
   return protection;
 }

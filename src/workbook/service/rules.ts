@@ -29,7 +29,7 @@ export function colour(value: string | null, by: string): string {
 
 /** SpreadsheetApp.newDataValidation(). */
 export function newValidation(session: Session): object {
-  let made: Omit<ValidationRule, "blocks" | "help"> | undefined;
+  let draft: Omit<ValidationRule, "blocks" | "help"> | undefined;
   let blocks = true;
   let help = "";
   const number = (value: number, by: string) => {
@@ -40,24 +40,24 @@ export function newValidation(session: Session): object {
     requireValueInList(values: readonly string[], showDropdown = true) {
       if (!Array.isArray(values) || values.length === 0) throw new Error("requireValueInList takes a list of texts");
       if (!showDropdown) throw new Error("requireValueInList without its drop-down is not in the stand-in");
-      made = { type: "isValueInList", values: Array.from(values, String) };
+      draft = { type: "isValueInList", values: Array.from(values, String) };
       return builder;
     },
     requireNumberBetween(from: number, to: number) {
       if (from > to) throw new Error(`requireNumberBetween: ${from} is above ${to}`);
-      made = { type: "isBetween", values: [number(from, "requireNumberBetween"), number(to, "requireNumberBetween")] };
+      draft = { type: "isBetween", values: [number(from, "requireNumberBetween"), number(to, "requireNumberBetween")] };
       return builder;
     },
     requireNumberGreaterThanOrEqualTo(least: number) {
-      made = { type: "isGreaterOrEqualTo", values: [number(least, "requireNumberGreaterThanOrEqualTo")] };
+      draft = { type: "isGreaterOrEqualTo", values: [number(least, "requireNumberGreaterThanOrEqualTo")] };
       return builder;
     },
     requireNumberGreaterThan(bound: number) {
-      made = { type: "isGreaterThan", values: [number(bound, "requireNumberGreaterThan")] };
+      draft = { type: "isGreaterThan", values: [number(bound, "requireNumberGreaterThan")] };
       return builder;
     },
     requireFormulaSatisfied(formula: string) {
-      made = { type: "customFormula", values: [fromScript(session.engine.library, session.engine.locale, formula)] };
+      draft = { type: "customFormula", values: [fromScript(session.engine.library, session.engine.locale, formula)] };
       return builder;
     },
     setAllowInvalid(allow: boolean) {
@@ -69,9 +69,9 @@ export function newValidation(session: Session): object {
       return builder;
     },
     build() {
-      if (made === undefined) throw new Error("A data validation needs a condition before build()");
+      if (draft === undefined) throw new Error("A data validation needs a condition before build()");
       const rule = strict("DataValidation", {});
-      validations.set(rule, { ...made, blocks, help });
+      validations.set(rule, { ...draft, blocks, help });
       return rule;
     },
   });
@@ -79,9 +79,9 @@ export function newValidation(session: Session): object {
 }
 
 export function validationOf(rule: object): ValidationRule {
-  const made = validations.get(rule);
-  if (made === undefined) throw new Error("setDataValidation takes what newDataValidation() built");
-  return made;
+  const validation = validations.get(rule);
+  if (validation === undefined) throw new Error("setDataValidation takes what newDataValidation() built");
+  return validation;
 }
 
 /** SpreadsheetApp.newConditionalFormatRule(). */
@@ -118,18 +118,18 @@ export function newConditional(session: Session): object {
     build() {
       if (rule === undefined || places.length === 0)
         throw new Error("A conditional format needs a condition and ranges");
-      const made = strict("ConditionalFormatRule", {});
-      conditionals.set(made, { rule, style: { ...style }, places });
-      return made;
+      const builder = strict("ConditionalFormatRule", {});
+      conditionals.set(builder, { rule, style: { ...style }, places });
+      return builder;
     },
   });
   return builder;
 }
 
 export function conditionalOf(rule: object): ConditionalRule {
-  const made = conditionals.get(rule);
-  if (made === undefined) throw new Error("setConditionalFormatRules takes what newConditionalFormatRule() built");
-  return made;
+  const format = conditionals.get(rule);
+  if (format === undefined) throw new Error("setConditionalFormatRules takes what newConditionalFormatRule() built");
+  return format;
 }
 
 let lastId = 0;
@@ -139,8 +139,8 @@ export function addValidation(sheetId: string, zones: readonly Zone[], rule: Val
   const { type, values, blocks, help } = rule;
   const criterion = { type, values: [...values], ...(type === "isValueInList" ? { displayStyle: "arrow" } : {}) };
   const ranges = zones.map((zone) => ({ _sheetId: sheetId, _zone: zone }));
-  const made = { id: newId("validation"), criterion, isBlocking: blocks, help };
-  return { type: "ADD_DATA_VALIDATION_RULE", payload: { sheetId, ranges, rule: made } };
+  const data = { id: newId("validation"), criterion, isBlocking: blocks, help };
+  return { type: "ADD_DATA_VALIDATION_RULE", payload: { sheetId, ranges, rule: data } };
 }
 
 export function addConditional(sheetId: string, { rule, style, places }: ConditionalRule): Command {

@@ -32,8 +32,8 @@ export function newTextStyle(): object {
   return builder;
 }
 
-export function textStyleOf(made: object): TextStyle {
-  const style = styles.get(made);
+export function textStyleOf(built: object): TextStyle {
+  const style = styles.get(built);
   if (style === undefined) throw new Error("setTextStyle takes what newTextStyle() built");
   return style;
 }

@@ -28,8 +28,8 @@ const MAX_LIST_LENGTH = 250;
 export function writeValidations(engine: Engine, book: Workbook, sheet: Worksheet, sheetId: string): void {
   const rules = engine.get<readonly Rule[]>("getDataValidationRules", sheetId);
   for (const { criterion, isBlocking, help, ranges } of rules) {
-    const made = validation(engine, book, criterion);
-    if (made === undefined) continue;
+    const exported = validation(engine, book, criterion);
+    if (exported === undefined) continue;
     const notice = { allowBlank: true, showErrorMessage: true, errorStyle: isBlocking ? "stop" : "warning" } as const;
     const prompt = help ? { showInputMessage: true, prompt: help.slice(0, 255) } : {};
     for (const range of ranges) {
@@ -38,7 +38,7 @@ export function writeValidations(engine: Engine, book: Workbook, sheet: Workshee
       const { dataValidations } = sheet as unknown as {
         dataValidations: { add(a1: string, rule: DataValidation): void };
       };
-      dataValidations.add(a1, { ...made, ...notice, ...prompt } as DataValidation);
+      dataValidations.add(a1, { ...exported, ...notice, ...prompt } as DataValidation);
     }
   }
 }
@@ -55,8 +55,8 @@ function validation(engine: Engine, book: Workbook, { type, values }: Criterion)
     case "isGreaterOrEqualTo":
       return { type: "decimal", operator: "greaterThanOrEqual", formulae: numbers };
     case "customFormula": {
-      const made = portable(engine.library, values[0] ?? "=TRUE()");
-      return made.kind === "value" ? undefined : { type: "custom", formulae: [made.text] };
+      const formula = portable(engine.library, values[0] ?? "=TRUE()");
+      return formula.kind === "value" ? undefined : { type: "custom", formulae: [formula.text] };
     }
     default:
       return undefined;
@@ -80,8 +80,8 @@ function listFormula(book: Workbook, values: readonly string[]): string {
 export function writeConditionals(engine: Engine, sheet: Worksheet, sheetId: string): void {
   const formats = engine.get<readonly Conditional[]>("getConditionalFormats", sheetId);
   formats.forEach(({ ranges, rule }, index) => {
-    const made = conditional(engine, rule, index + 1);
-    if (made) sheet.addConditionalFormatting({ ref: ranges.join(" "), rules: [made] });
+    const exported = conditional(engine, rule, index + 1);
+    if (exported) sheet.addConditionalFormatting({ ref: ranges.join(" "), rules: [exported] });
   });
 }
 
@@ -100,6 +100,6 @@ function conditional(
   if (operator === "containsText")
     return { type: "containsText", operator: "containsText", text: value, style: look, priority };
   if (operator !== "customFormula") return undefined;
-  const made = portable(engine.library, value);
-  return made.kind === "value" ? undefined : { type: "expression", formulae: [made.text], style: look, priority };
+  const formula = portable(engine.library, value);
+  return formula.kind === "value" ? undefined : { type: "expression", formulae: [formula.text], style: look, priority };
 }

@@ -110,7 +110,7 @@ function usedZone(
 
 function writeCells(engine: Engine, sheet: Worksheet, sheetId: string): void {
   const spilled = new Set<string>();
-  const kept = new Set<string>();
+  const names = new Set<string>();
   const styled = engine
     .get<readonly { id: number }[]>("getCells", sheetId)
     .map(({ id }) => engine.get<Position>("getCellPosition", id));
@@ -123,9 +123,9 @@ function writeCells(engine: Engine, sheet: Worksheet, sheetId: string): void {
     const format = evaluated.format === undefined ? undefined : sheetFormat(evaluated.format);
     cell.style = cellStyle(look ?? {}, engine.get<Lines | null>("getCellBorder", position), format);
     if (!spilled.has(cell.address)) cell.value = storedValue(evaluated);
-    writeFormula(engine, sheet, position, spilled, kept);
+    writeFormula(engine, sheet, position, spilled, names);
   }
-  for (const address of kept) markKept(sheet, address);
+  for (const address of names) markKept(sheet, address);
   for (const { kind, text, zone, sheetId: on } of engine.get<readonly PlacedMark[]>("getMarks")) {
     if (kind === "note" && on === sheetId) sheet.getCell(zone.top + 1, zone.left + 1).note = text;
   }
@@ -143,7 +143,7 @@ function writeFormula(
   sheet: Worksheet,
   position: Position,
   spilled: Set<string>,
-  kept: Set<string>,
+  names: Set<string>,
 ): void {
   const held = engine.get<FormulaCell | undefined>("getCell", position);
   if (!held?.isFormula) return;
@@ -157,7 +157,7 @@ function writeFormula(
     cell.note = `A kept value, computed by ${portableFormula.because} in Gramwright.${why}`;
     const { left, right, top, bottom } = zone ?? zoneOf(position);
     for (let row = top; row <= bottom; row++)
-      for (let col = left; col <= right; col++) kept.add(engine.library.helpers.toXC(col, row));
+      for (let col = left; col <= right; col++) names.add(engine.library.helpers.toXC(col, row));
     return;
   }
   const several = zone && (zone.right > zone.left || zone.bottom > zone.top);
