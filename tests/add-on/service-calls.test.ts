@@ -2,7 +2,7 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { TEMPLATES } from "../../templates/index.ts";
-import { IS_LONG } from "../kit/scale.ts";
+import { IS_LONG, someOf } from "../kit/scale.ts";
 import { METRIC_UNITS } from "../kit/units.ts";
 import { buildSheet, HANDOUT, workbook } from "../templates/sheet-support.ts";
 
@@ -58,7 +58,7 @@ describe("a shop of many formula sheets", () => {
 
   test("a formula sheet takes no more for its row in the list", () => {
     book.answer({ ask: "build", template: "mix-log", options: OPTIONS, values: {} });
-    for (const { name, parts, sample, foldedFrom } of TEMPLATES) {
+    for (const { name, parts, sample, foldedFrom } of someOf(TEMPLATES, 3)) {
       book.answer({ ask: "build", template: name, options: { ...OPTIONS, parts }, values: sample });
       expect(book.trail).toContain("appendRow");
       expect(book.trail.length).toBeLessThanOrEqual(foldedFrom === undefined ? MAX_CALLS : MAX_CALLS_OF.folded);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { TEMPLATES } from "../../templates/index.ts";
 import { METRIC } from "../functions/support.ts";
+import { someOf } from "../kit/scale.ts";
 import { buildSheet, workbook } from "../templates/sheet-support.ts";
 import { callsOn, costed, larderOf, modelNamed, SLOW } from "./costing-support.ts";
 
@@ -202,7 +203,7 @@ test(
 );
 
 describe("without a larder", () => {
-  test.each(TEMPLATES)(
+  test.each(someOf(TEMPLATES, 4))(
     "$title has no label, and nothing of it",
     async (model) => {
       const { book, sheet } = await buildSheet(
@@ -217,7 +218,7 @@ describe("without a larder", () => {
 });
 
 describe("calls", () => {
-  test.each(TEMPLATES)(
+  test.each(someOf(TEMPLATES, 2, 1))(
     "$title: at most 12 with cost and label, and the same when rows are added",
     async (model) => {
       const book = await workbook();

@@ -2,6 +2,7 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { TEMPLATES } from "../../templates/index.ts";
+import { someOf } from "../kit/scale.ts";
 import { METRIC_UNITS } from "../kit/units.ts";
 import { HANDOUT, workbook } from "../templates/sheet-support.ts";
 
@@ -39,11 +40,12 @@ describe.each([
   ["in g", { weight: "g" }],
   ["in oz", { weight: "oz" }],
 ] as const)("every template as a formula sheet, %s", (_, options) => {
+  const models = options.weight === "g" ? TEMPLATES : someOf(TEMPLATES, 3);
   let book: WorkbookHost;
   beforeAll(async () => {
     book = await workbook();
     book.answer(LARDER);
-    for (const { name, sample, parts } of TEMPLATES)
+    for (const { name, sample, parts } of models)
       book.answer({ ask: "build", template: name, options: { ...METRIC_UNITS, ...options, parts }, values: sample });
   });
 
@@ -53,7 +55,7 @@ describe.each([
     const byList = overAll(book);
     expect(byList.sheets).toEqual(each.sheets);
     expect(byList.seen).toEqual(each.seen);
-    expect(rowsOf(book).map(([title]) => title)).toEqual(TEMPLATES.map(({ sample }) => sample.title));
+    expect(rowsOf(book).map(([title]) => title)).toEqual(models.map(({ sample }) => sample.title));
   });
 
   test("rows added one by one show the same results", () => {
@@ -61,7 +63,7 @@ describe.each([
     const each = overAll(book);
     book.answer({ ask: "list" });
     // The first is made anew: its row comes last, by the places that the bench gave its cells.
-    const [first] = TEMPLATES;
+    const [first] = models;
     if (first === undefined) throw new Error("no templates");
     const { sample, parts } = first;
     const title = String(sample.title);
@@ -74,7 +76,7 @@ describe.each([
     });
     expect(rowsOf(book).map(([one]) => one)).toEqual([
       "this sheet is gone: delete the row",
-      ...TEMPLATES.slice(1).map((model) => model.sample.title),
+      ...models.slice(1).map((model) => model.sample.title),
       title,
     ]);
     const byList = overAll(book);

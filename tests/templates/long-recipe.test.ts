@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import type { SheetModel } from "../../shared/sheet/model.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { METRIC } from "../functions/support.ts";
+import { someOf } from "../kit/scale.ts";
 import { METRIC_UNITS } from "../kit/units.ts";
 import { buildSheet, workbook } from "./sheet-support.ts";
 
@@ -15,7 +16,7 @@ const LONG = {
 };
 
 describe("a recipe of twenty ingredients", () => {
-  test.each(TEMPLATES)("$title: every row is counted", async (model) => {
+  test.each(someOf(TEMPLATES, 2))("$title: every row is counted", async (model) => {
     const parts = model.parts.filter((part) => part !== "cost" && part !== "label" && part !== "preferment");
     const { value } = await buildSheet({ ...model.sample, ...LONG }, { model, options: { ...METRIC_UNITS, parts } });
     expect(value("share", 20)).toBeCloseTo(0.01, 9);

@@ -4,7 +4,7 @@ import type { Options, SheetModel } from "../../shared/sheet/model.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { SHEETS, TEMPLATES } from "../../templates/index.ts";
 import { larderSheet } from "../../templates/larder-sheet.ts";
-import { IS_LONG } from "../kit/scale.ts";
+import { IS_LONG, someOf } from "../kit/scale.ts";
 import { METRIC_UNITS } from "../kit/units.ts";
 import { buildSheet, HANDOUT, workbook } from "./sheet-support.ts";
 
@@ -21,7 +21,7 @@ const ownParts = ({ parts }: SheetModel) => parts.filter((part) => part !== "cos
 const subsets = (parts: readonly string[]) =>
   parts.reduce<string[][]>((sets, part) => sets.flatMap((set) => [set, [...set, part]]), [[]]);
 
-describe.each(TEMPLATES)("$title made by dough, before a size is typed", (model) => {
+describe.each(someOf(TEMPLATES, 2))("$title made by dough, before a size is typed", (model) => {
   test.each(["dough", "flour"])("by %s: nothing shows an error", async (by) => {
     const options = withParts([]);
     const known = layOut(model, options).names;
@@ -67,8 +67,8 @@ describe.each(SHEETS)("$title", (model) => {
   });
 
   const choices = subsets(own).filter(({ length }) => length < own.length);
-  /** A long run has every choice of parts; a short one none of them, and each by itself. */
-  const tried = IS_LONG ? choices : choices.filter(({ length }) => length < 2);
+  /** A long run has every choice of parts; a short one none of them, and some by themselves. */
+  const tried = IS_LONG ? choices : choices.filter(({ length }, at) => length === 0 || (length === 1 && at % 2 === 0));
 
   if (tried.length > 0)
     test("shows no error and no number with a tail in any choice of parts", async () => {
