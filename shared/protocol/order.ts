@@ -24,14 +24,16 @@ const column = () =>
     v.transform((values) => values.slice(0, MAX_ROWS)),
   );
 
-/** A record leaves such a name out without a word. */
+/** Names and what is said for each; a record by itself leaves "constructor" and its like out without a word. */
 const namedValues = () =>
-  v.custom<Readonly<Record<string, unknown>>>(
-    (raw) => typeof raw === "object" && raw !== null && !Object.keys(raw).includes("__proto__"),
-  );
+  v.custom<Readonly<Record<string, unknown>>>((raw) => typeof raw === "object" && raw !== null && !Array.isArray(raw));
 
 const readTemplate = messageReader("The question from the sidebar", () =>
   v.object({ template: v.optional(v.string(), "") }),
+);
+
+const readNames = messageReader("The inputs from the sidebar", () =>
+  v.object({ values: v.optional(v.pipe(namedValues(), v.transform(Object.keys)), {}) }),
 );
 
 const readInputs = messageReader(refuseInputs, () =>
@@ -64,10 +66,10 @@ export function readOrder(raw: unknown, templates: readonly SheetModel[]): Order
   const model = templates.find(({ name }) => name === template);
   if (model === undefined)
     return refuse(`There is no template ${quote(template)}; there is ${oneOf(templates.map(({ name }) => name))}.`);
-  const { options, values } = readInputs(raw);
   const known = inputNames(model);
-  const unknown = Object.keys(values).find((name) => !known.has(name));
+  const unknown = readNames(raw).values.find((name) => !known.has(name));
   if (unknown !== undefined) refuse(`The template has no input ${quote(unknown)}.`);
+  const { options, values } = readInputs(raw);
   const parts = options.parts?.filter((part) => model.parts.includes(part)) ?? model.parts;
   return { template: model.name, options: { ...options, parts }, values, model };
 }
