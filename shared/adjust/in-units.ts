@@ -8,6 +8,7 @@ type Costed = { readonly formula: Formula; readonly money: Money };
 /** Weights, diameters and prices are converted; percentages and what a piece costs are the same in all units. */
 export function inUnits({ formula, money }: Costed, options: Formula["options"]): Costed {
   const { weight: unit, length } = formula.options;
+  if (unit === options.weight && length === options.length) return { formula, money };
   const weighs = (value: number) => fromGrams(toGrams(value, unit), options.weight);
   const across = (value: number) => fromCentimetres(centimetres(toCentimetres(value, length)), options.length);
   const orNull = (value: number | null, to: (value: number) => number) => (value === null ? null : to(value));

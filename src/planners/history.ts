@@ -3,6 +3,7 @@ import { compareFormulas } from "../../shared/adjust/compared.ts";
 import { contentText, readContent } from "../../shared/adjust/content.ts";
 import type { Formula } from "../../shared/adjust/formula.ts";
 import { formulaOf } from "../../shared/adjust/from-content.ts";
+import { inUnits } from "../../shared/adjust/in-units.ts";
 import type { Money } from "../../shared/adjust/money.ts";
 import { type LabelFacts, type Printed, printedList } from "../../shared/adjust/printed.ts";
 import { refuse } from "../../shared/base/refusal.ts";
@@ -107,10 +108,7 @@ function* sideOf(read: Read, side: string): Steps<Side> {
     };
   }
   const other = yield* readAdjustable(side.replace(/^sheet:/, ""));
-  return {
-    name: other.title,
-    formula: { ...other.formula, batch: read.formula.batch },
-    label: other.label,
-    money: other.money,
-  };
+  const { formula, money } = inUnits(other, read.formula.options);
+  // As much of the other as of the one in front.
+  return { name: other.title, formula: { ...formula, batch: read.formula.batch }, label: other.label, money };
 }

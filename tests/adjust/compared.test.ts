@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { compareFormulas } from "../../shared/adjust/compared.ts";
 import type { Formula } from "../../shared/adjust/formula.ts";
+import { inUnits } from "../../shared/adjust/in-units.ts";
 import { NO_MONEY } from "../../shared/adjust/money.ts";
 import { NO_LARDER } from "../../shared/larder/larder.ts";
 import { change, formulaOf, larderOf } from "./support.ts";
@@ -160,4 +161,24 @@ test("two sheets are compared each with its own prices and its own cost of a pie
   expect(of("Cost of ingredients")).toMatchObject({ before: "1", after: "4.34" });
   expect(of("Cost of a piece")).toMatchObject({ before: "0.8", after: "1" });
   expect(of("Margin")).toMatchObject({ before: "56 %", after: "75 %" });
+});
+
+test("a formula of another sheet is read in the units of the first (an ounce is 28.349523125 g, an inch 2.54 cm)", () => {
+  const round = { name: "pie", pieces: 1, baked: null, loss: 0, price: null, diameter: 10 };
+  const ounces = formulaOf([["Flour", "flour", 16]], {
+    options: { weight: "oz", temperature: "F", length: "in" },
+    batch: { of: "dough", amount: 16 },
+    sizes: [{ name: "loaf", pieces: 1, baked: 2, loss: 0.1, price: null }, round],
+    perArea: 0.1,
+  });
+  const money = { ...NO_MONEY, prices: { flour: 0.028349523125 }, pieces: [1] };
+  const read = inUnits({ formula: ounces, money }, bun.options);
+  expect(read.formula.batch.amount).toBeCloseTo(453.59237, 9);
+  expect(read.formula.sizes.map(({ baked }) => baked)).toEqual([expect.closeTo(56.69904625, 9), null]);
+  expect(read.formula.sizes[1]?.diameter).toBeCloseTo(25.4, 12);
+  // 1 oz/in² is 4.39418 g/cm².
+  expect(read.formula.perArea).toBeCloseTo(0.439418, 6);
+  expect(read.money.prices.flour).toBeCloseTo(0.001, 12);
+  expect(read.money.pieces).toEqual([1]);
+  expect(inUnits({ formula: bun, money: NO_MONEY }, bun.options).formula).toBe(bun);
 });
