@@ -10,6 +10,7 @@ import { readSnapshot } from "./look.ts";
 import { readLotsAnswer } from "./lots.ts";
 import { messageReader } from "./message.ts";
 import { readMakeAnswer } from "./new-sheet.ts";
+import { readPriceListAnswer } from "./price-list.ts";
 import { readStockAnswer } from "./stock.ts";
 import type { Whole } from "./whole.ts";
 
@@ -32,6 +33,7 @@ export const ANSWER_READERS = {
   prices: messageReader("What the add-on saw of the prices", () =>
     v.object({ changes: v.array(v.object({ name: v.string(), before: v.number(), now: v.number() })) }),
   ),
+  priceList: readPriceListAnswer,
   lots: readLotsAnswer,
   history: readHistoryAnswer,
   revise: readReviseAnswer,

@@ -9,6 +9,7 @@ import { readLookAsk } from "./look.ts";
 import { readLotsAsk } from "./lots.ts";
 import { readMakeAsk } from "./make.ts";
 import { matching, messageReader } from "./message.ts";
+import { readPriceListAsk } from "./price-list.ts";
 import { readRemakeAsk } from "./remake.ts";
 import { readStockAsk } from "./stock.ts";
 
@@ -33,6 +34,8 @@ export const ASK_READERS = {
   stock: readStockAsk,
   /** Prices of the ingredient sheet, compared with those last seen; `day` is such as 2026-01-31. */
   prices: messageReader("The day from the sidebar", () => v.object({ day: matching(/^\d{4}-\d\d-\d\d$/) })),
+  /** Prices of a price list, written into the ingredient sheet. */
+  priceList: readPriceListAsk,
   /** Rows into the lot log. */
   lots: readLotsAsk,
   /** Versions that are kept, of one formula sheet or of all. */

@@ -1,8 +1,11 @@
 // The questions that the page answers itself.
 import type { CardAsk } from "../card/data.ts";
+import type { Larder } from "../larder/larder.ts";
+import type { SheetRow } from "../price-list/lines.ts";
 import type { AdjustQuestions } from "./adjust.ts";
 import type { LotsAnswer } from "./lots.ts";
 import type { Order } from "./order.ts";
+import type { PriceListAnswer, PriceListAsk } from "./price-list.ts";
 import type { NightPage, ProductionOrder, ShiftAsk } from "./production.ts";
 import type { FormulaSummary, SheetReview } from "./sheet-review.ts";
 
@@ -52,6 +55,13 @@ export type PlannedQuestions = AdjustQuestions & {
       readonly note?: string;
     };
   };
+  /** The ingredient sheet as it stands, for a price list to be read beside it. */
+  priceSheet: {
+    readonly ask: Record<string, never>;
+    readonly answer: { readonly rows: readonly SheetRow[]; readonly larder: Larder };
+  };
+  /** What was taken of a price list, please into the ingredient sheet. */
+  takePrices: { readonly ask: TakePricesAsk; readonly answer: TakePricesAnswer };
   /** The rows of the sheet of label texts, headings first; `without` is how many products have no list. */
   labels: {
     readonly ask: Record<string, never>;
@@ -91,5 +101,12 @@ export type PlannedQuestions = AdjustQuestions & {
     readonly answer: { readonly sheet: string; readonly note?: string };
   };
 };
+
+/** `added` are names of new ingredients, `also` other names of ingredients that are there. */
+export type TakePricesAsk = Pick<PriceListAsk, "rows"> & {
+  readonly added: readonly string[];
+  readonly also: readonly { readonly name: string; readonly of: string }[];
+};
+export type TakePricesAnswer = PriceListAnswer & { readonly added: readonly string[] };
 
 export type PlannedQuestion = keyof PlannedQuestions;

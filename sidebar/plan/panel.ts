@@ -7,6 +7,7 @@ import { labels } from "./labels.ts";
 import { pickedLarder } from "./larder.ts";
 import { nightForm, type Productions } from "./night.ts";
 import { nothingTyped, orderForm } from "./orders.ts";
+import { priceList } from "./price-list.ts";
 import { refresh } from "./refresh.ts";
 
 /** Orders to a production, what its shifts need, and the two logs that teach a shop its own figures. */
@@ -76,6 +77,7 @@ export const day: Panel = {
       logs(),
       money(),
       refresh(),
+      priceList(),
       labels(),
       all(),
     );

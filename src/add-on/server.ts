@@ -15,6 +15,7 @@ import { insert } from "./insert.ts";
 import { look } from "./look.ts";
 import { keepLots } from "./lots.ts";
 import { make } from "./make.ts";
+import { writePriceList } from "./price-list.ts";
 import { comparePrices } from "./prices.ts";
 import { remake } from "./remake.ts";
 import { check } from "./self-check.ts";
@@ -54,6 +55,7 @@ const UNDONE: ReadonlyMap<string, string> = new Map([
   ["look", "The workbook could not be read"],
   ["make", "The sheet could not be built, and nothing was changed"],
   ["prices", "The prices could not be compared"],
+  ["priceList", "The prices could not all be written. Compare prices to see which were"],
   ["connect", "The formula sheets could not be linked"],
   ["stock", "The ingredients could not be added"],
   ["remake", "The sheet could not be changed, and stands as it was"],
@@ -77,6 +79,7 @@ const ANSWERS: { readonly [Q in ServerQuestion]: (ask: Ask<Q>) => ServerQuestion
   stock: (ask) => locked(() => stock(ask)),
   connect: (ask) => locked(() => connect(ask)),
   prices: (ask) => locked(() => comparePrices(ask)),
+  priceList: (ask) => locked(() => writePriceList(ask)),
   insert: (ask) => locked(() => insert(ask)),
   check: (ask) => locked(() => check(ask)),
   take: (ask) => locked(() => takeTyped(ask)),

@@ -3,6 +3,7 @@ import { runInNewContext } from "node:vm";
 import * as esbuild from "esbuild";
 import { quickSumOf, sumOf } from "../../shared/protocol/whole.ts";
 import { FUNCTIONS } from "../functions/index.ts";
+import { notices } from "./notices.ts";
 import { sidebarHtml } from "./page.ts";
 import { asciiScript, checkAscii, LINE_LIMIT } from "./plain-text.ts";
 import { functionIndex, REFERENCE_FILE, reference, stub } from "./print.ts";
@@ -54,10 +55,15 @@ export async function codeBundle() {
   };
 }
 
-const HEAD = `/**
+const head = (sources: Readonly<Record<string, unknown>>): string => `/**
  * Gramwright: the functions of the cells, the menu, and what the sidebar asks for. Printed from the sources; do not edit it by
  * hand: change the sources, run "npm run build", and paste or push the whole file again.
  * @OnlyCurrentDoc
+ */
+/*
+${notices(sources)
+  .map((line) => ` * ${line}`.trimEnd())
+  .join("\n")}
  */
 `;
 
@@ -78,10 +84,10 @@ ${names.map((name) => `    typeof ${name} === "function" ? ${name} : null,`).joi
 
 /** Code.js: the bundle as one `var Gramwright`, the globals of the add-on, a stub for every sheet function, and the sums of all that. */
 export async function codeJs(): Promise<string> {
-  const { text } = await codeBundle();
+  const { text, sources } = await codeBundle();
   const body = `function () {\n${text.trim()}\nreturn Gramwright;\n}`;
   // In brackets the engine reads it once, and not a second time when it is called.
-  const code = `${HEAD}var gramwrightBody_ = (${body});\nvar Gramwright = gramwrightBody_();\n${GLOBALS}\n${FUNCTIONS.map(stub).join("\n\n")}\n\n${CANARY}\n`;
+  const code = `${head(sources)}var gramwrightBody_ = (${body});\nvar Gramwright = gramwrightBody_();\n${GLOBALS}\n${FUNCTIONS.map(stub).join("\n\n")}\n\n${CANARY}\n`;
   const whole = `${code}\n${partsText(code)}\n\n${sumsText(code, body)}\n`;
   checkAscii("Code.js", whole);
   return whole;

@@ -34,7 +34,7 @@ export function styleText(path: string): string {
 }
 
 /** What stands in the page besides its own bundle. */
-export const PACKAGES_IN_PAGE = ["@odoo/o-spreadsheet", "@odoo/owl", "bootstrap", "font-awesome"] as const;
+export const PACKAGES_IN_PAGE = ["@odoo/o-spreadsheet", "@odoo/owl", "bootstrap", "font-awesome", "fflate"] as const;
 /** What comes with one of them in its own file, and is not seen in the bundle. */
 const WITHIN: Readonly<Record<string, readonly string[]>> = { jszip: ["pako", "lie", "immediate", "setimmediate"] };
 
@@ -43,10 +43,11 @@ export function licenceText(packages: readonly string[]): string {
   const all = [...new Set(packages.flatMap((name) => [name, ...(WITHIN[name] ?? [])]))];
   const own = `Gramwright: MIT\n\n${readFileSync("LICENSE", "utf8")}`;
   const texts = ["LGPL-3.0.txt", "GPL-3.0.txt"].map((file) => readFileSync(`src/workbook/licences/${file}`, "utf8"));
-  return [own, ...all.map(packageLicence), ...texts].join(`\n\n${"=".repeat(72)}\n\n`);
+  return [own, ...all.map(licenceOf), ...texts].join(`\n\n${"=".repeat(72)}\n\n`);
 }
 
-function packageLicence(name: string): string {
+/** What a package is, and its licence with its text. */
+export function licenceOf(name: string): string {
   const folder = `node_modules/${name}`;
   const { version, license } = JSON.parse(readFileSync(`${folder}/package.json`, "utf8")) as Record<string, string>;
   return `${name} ${version}: ${license}\n\n${textFor(name, folder)}`;

@@ -5,6 +5,7 @@ import type { CheckExample } from "../../shared/protocol/self-check.ts";
 import { sumOf } from "../../shared/protocol/whole.ts";
 import { FUNCTIONS } from "../functions/index.ts";
 import { functionHelp } from "./help.ts";
+import { notices } from "./notices.ts";
 import { asciiScript, checkPage, LINE_LIMIT, withoutMarkup } from "./plain-text.ts";
 
 /** What the add-on's own check calculates again in a sheet. */
@@ -19,13 +20,14 @@ export const checkExamples = (): CheckExample[] =>
   );
 
 /** The sidebar's script, its styles in it. */
-async function sidebarScript(): Promise<string> {
+async function sidebarScript(): Promise<{ readonly script: string; readonly sources: object }> {
   const { code: styles } = await esbuild.transform(readFileSync("sidebar/style.css", "utf8"), {
     loader: "css",
     minify: true,
   });
-  const { outputFiles } = await esbuild.build({
+  const { outputFiles, metafile } = await esbuild.build({
     entryPoints: ["sidebar/main.ts"],
+    metafile: true,
     bundle: true,
     write: false,
     format: "iife",
@@ -43,7 +45,10 @@ async function sidebarScript(): Promise<string> {
     },
     logLevel: "warning",
   });
-  return withoutMarkup(asciiScript(outputFiles[0]?.text.trim() ?? ""));
+  return {
+    script: withoutMarkup(asciiScript(outputFiles[0]?.text.trim() ?? "")),
+    sources: Object.values(metafile.outputs)[0]?.inputs ?? {},
+  };
 }
 
 const PLACE = "<script>/* the script */</script>";
@@ -52,10 +57,13 @@ const PLACE = "<script>/* the script */</script>";
 export const canaryIn = (page: string): string => /<script id="canary">([\s\S]*?)<\/script>/.exec(page)?.[1] ?? "";
 
 export async function sidebarHtml(): Promise<string> {
-  const script = await sidebarScript();
+  const { script, sources } = await sidebarScript();
   const frame = readFileSync("sidebar/index.html", "utf8");
   if (!frame.includes(PLACE)) throw new Error(`sidebar/index.html has no ${PLACE}`);
-  const page = frame.replace(PLACE, () => `<script data-sum="${sumOf(script)}">\n${script}\n</script>`);
+  const packages = notices(sources as Readonly<Record<string, unknown>>).map((line) => `  ${line}`.trimEnd());
+  const page = frame
+    .replace("\n-->", () => `\n${packages.join("\n")}\n-->`)
+    .replace(PLACE, () => `<script data-sum="${sumOf(script)}">\n${script}\n</script>`);
   checkPage(page);
   return page;
 }

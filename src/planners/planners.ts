@@ -18,6 +18,7 @@ import { listAll } from "./list-all.ts";
 import { isCurrent, sizesIn } from "./listed.ts";
 import { addMissing } from "./missing.ts";
 import { type Prepared, prepare, pricePlan } from "./prepare.ts";
+import { readPriceSheet, takePrices } from "./price-list.ts";
 import { buildProduction } from "./production/build.ts";
 import { buildByCustomer } from "./production/by-customer.ts";
 import { buildCards, nightPages } from "./production/cards.ts";
@@ -60,6 +61,8 @@ const PLANNERS: { readonly [Q in PlannedQuestion]: Planner<Q> } = {
   compare,
   bringBack,
   labels: readLabels,
+  priceSheet: readPriceSheet,
+  takePrices,
 };
 
 const PLANNED: ReadonlySet<string> = new Set(Object.keys(PLANNERS));
@@ -137,6 +140,8 @@ const UNDONE: { readonly [Q in PlannedQuestion]: string } = {
   keepVersion: "The version could not be kept",
   bringBack: NOT_CHANGED,
   labels: NOT_READ,
+  priceSheet: NOT_READ,
+  takePrices: "The prices could not all be written. Compare prices to see which were",
 };
 
 /** What a person reads when a planned question fails; what was being built has been removed by then. */

@@ -26,6 +26,7 @@ export type Step = Readonly<Record<string, unknown>> & {
     | "stock"
     | "history"
     | "revise"
+    | "priceList"
     | "lots";
   readonly [NAMES]?: Layout["names"];
 };
