@@ -72,8 +72,7 @@ export function decide(
       supplier: line.supplier || supplier.trim(),
     };
     const offer = offerFor(own, now, larder);
-    if ("problem" in offer)
-      open.push({ line, at: offer.at, says: `${where(line)}: its ${offer.at} ${offer.problem}.` });
+    if ("at" in offer) open.push({ line, at: offer.at, says: `${where(line)}: its ${offer.at} ${offer.says}.` });
     else if (!offer.isNew) same.push(line);
     else if (offer.asks !== "" && choice.isSure !== true)
       open.push({ line, at: "sure", says: `${where(line)}: ${sureText(offer, now)}` });

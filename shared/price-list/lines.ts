@@ -1,7 +1,6 @@
 // The lines of a price list beside the ingredient sheet: what each would change there, and what has to be asked first.
-import { CellError } from "../base/refusal.ts";
+import { isFault, Refusal } from "../base/refusal.ts";
 import { nearest } from "../base/words.ts";
-import { isProblem } from "../cells/cell.ts";
 import { nameKey } from "../larder/built-in-larder.ts";
 import { findIngredient, type Larder } from "../larder/larder.ts";
 import { packWeight } from "../money/pack.ts";
@@ -85,7 +84,7 @@ function ownRow(name: string, larder: Larder): string | null {
     const known = findIngredient(larder, name);
     return known === undefined || known.row === null ? null : known.name;
   } catch (error) {
-    if (error instanceof CellError) return null;
+    if (error instanceof Refusal) return null;
     throw error;
   }
 }
@@ -144,19 +143,19 @@ export function offerFor(
   wanted: Wanted,
   now: SheetRow | null,
   larder: Larder,
-): Offer | { readonly at: "price" | "pack"; readonly problem: string } {
+): Offer | { readonly at: "price" | "pack"; readonly says: string } {
   const priced = priceIn(
     typeof wanted.price === "string" && /^\d+(?:\.\d+)?(?:e-?\d+)?$/.test(wanted.price)
       ? Number(wanted.price)
       : wanted.price,
   );
-  if (isProblem(priced)) return { at: "price", problem: priced.problem };
+  if (isFault(priced)) return { at: "price", says: priced.says };
   const pack = wanted.pack;
   const name = now?.name ?? wanted.name;
   const grams = pack === "" ? null : weighed(pack, name, larder);
-  if (grams !== null && typeof grams !== "number") return { at: "pack", problem: grams.problem };
+  if (grams !== null && typeof grams !== "number") return { at: "pack", says: grams.says };
   if (pack === "" && (now === null || now.pack === ""))
-    return { at: "pack", problem: "is not said; enter one such as 25 kg" };
+    return { at: "pack", says: "is not said; enter one such as 25 kg" };
   const before = now === null || now.pack === "" ? null : weighed(now.pack, name, larder);
   const each =
     pack === "" || pack === now?.pack ? 1 : typeof before === "number" && grams !== null ? before / grams : null;
@@ -175,15 +174,15 @@ function asked(times: number | null, now: SheetRow | null, each: number | null):
 }
 
 /** A pack that is counted weighs what its ingredient's measures say; where they say nothing, it is a pack all the same. */
-function weighed(pack: string, name: string, larder: Larder): number | { readonly problem: string } {
+function weighed(pack: string, name: string, larder: Larder): number | { readonly says: string } {
   const known = ((): string | null => {
     try {
       return findIngredient(larder, name) === undefined ? null : name;
     } catch (error) {
-      if (error instanceof CellError) return null;
+      if (error instanceof Refusal) return null;
       throw error;
     }
   })();
   const read = packWeight(pack, known, larder, { unit: null });
-  return isProblem(read) ? read : read;
+  return isFault(read) ? read : read;
 }

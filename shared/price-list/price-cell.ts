@@ -1,6 +1,6 @@
 // A price as price lists write it: "€ 18.50", "18,50 EUR", "4.20 / kg".
+import type { Fault } from "../base/refusal.ts";
 import { quote, showNumber } from "../base/show.ts";
-import type { Problem } from "../cells/cell.ts";
 import { readNumber } from "../cells/number.ts";
 import type { Cell } from "./table.ts";
 
@@ -35,20 +35,20 @@ export function packPer(text: string): string | null {
   return unit === undefined ? null : (PACKS[unit.toLowerCase().replace(/\s/g, "")] ?? null);
 }
 
-export function priceIn(cell: Cell): Priced | Problem {
+export function priceIn(cell: Cell): Priced | Fault {
   if (typeof cell === "number")
-    return cell > 0 ? { price: cell, pack: null } : { problem: `is ${showNumber(cell)}; enter a price above 0` };
+    return cell > 0 ? { price: cell, pack: null } : { says: `is ${showNumber(cell)}; enter a price above 0` };
   const pack = packPer(cell);
   const bare = cell.replace(PER, " ").replace(MONEY, " ").replace(/\s+/g, " ").trim();
   const read = readNumber(bare);
-  if ("problem" in read)
+  if ("says" in read)
     return {
-      problem:
+      says:
         read.reason === "two readings"
-          ? `is ${quote(cell)}, which ${read.problem}`
+          ? `is ${quote(cell)}, which ${read.says}`
           : `is ${quote(cell)}, which is no price; enter a number`,
     };
-  return read.value > 0 ? { price: read.value, pack } : { problem: `is ${quote(cell)}; enter a price above 0` };
+  return read.value > 0 ? { price: read.value, pack } : { says: `is ${quote(cell)}; enter a price above 0` };
 }
 
 /** "25KG" is 25 kg, as the sheet's own formula reads it; everything else stays as it is written. */

@@ -1,5 +1,5 @@
 // A supplier's price list, read into Ingredients line by line.
-import { CellError } from "../../shared/base/refusal.ts";
+import { Refusal } from "../../shared/base/refusal.ts";
 import { type Columns, columnsIn, type Places } from "../../shared/price-list/columns.ts";
 import { AS_NEW, type Choice, type Decision, decide } from "../../shared/price-list/decide.ts";
 import { type Line, linesIn } from "../../shared/price-list/lines.ts";
@@ -51,7 +51,7 @@ export function priceList(): HTMLElement {
       picked = fileTable(new Uint8Array(await chosen.arrayBuffer()));
     } catch (error) {
       complain(
-        error instanceof CellError ? error.message : "This file could not be read. Copy its cells and paste them.",
+        error instanceof Refusal ? error.message : "This file could not be read. Copy its cells and paste them.",
       );
     }
   }

@@ -1,6 +1,6 @@
 import exceljs from "exceljs";
 import { describe, expect, test } from "vitest";
-import { isProblem } from "../../shared/cells/cell.ts";
+import { isFault } from "../../shared/base/refusal.ts";
 import { readTable } from "../../shared/larder/larder.ts";
 import { columnsIn } from "../../shared/price-list/columns.ts";
 import { AS_NEW, type Choice, decide, LEFT_OUT } from "../../shared/price-list/decide.ts";
@@ -128,7 +128,7 @@ describe("prices and packs as lists write them", () => {
   ])("%s", (text, price, pack) => expect(priceIn(text)).toEqual({ price, pack }));
 
   test.each(["", "on request", "1,250", "-3", "0"])("“%s” is asked", (text) =>
-    expect(isProblem(priceIn(text))).toBe(true),
+    expect(isFault(priceIn(text))).toBe(true),
   );
 
   test("a pack as the sheet's own formula reads it", () => {
