@@ -33,7 +33,7 @@ export function columnFields(read: Reading, changed: () => void): HTMLElement {
     unclear.length > 0 ? { open: true } : {},
     element("summary", {}, "Columns of the list"),
     ...(unclear.length > 0
-      ? [element("p", { class: "trouble" }, "Choose the columns: the list does not tell them by itself.")]
+      ? [element("p", { class: "fault" }, "Choose the columns: the list does not tell them by itself.")]
       : []),
     ...ROLES.map((role) => {
       const options = [

@@ -27,10 +27,10 @@ export type Reading = {
 
 export function priceList(): HTMLElement {
   const [fileId, textId] = [newId(), newId()];
-  const trouble = element("p", { class: "trouble", role: "status", hidden: true });
+  const fault = element("p", { class: "fault", role: "status", hidden: true });
   const complain = (says: string): null => {
-    say(trouble, says);
-    trouble.hidden = says === "";
+    say(fault, says);
+    fault.hidden = says === "";
     return null;
   };
   const body = element("div", {});
@@ -104,7 +104,7 @@ export function priceList(): HTMLElement {
     file,
     element("label", { class: "label", for: textId }, "or copied cells"),
     area,
-    trouble,
+    fault,
     ...reading.nodes,
     took,
     body,
