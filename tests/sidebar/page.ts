@@ -141,7 +141,7 @@ export function benchPages(host?: (json: string) => string): BenchPage {
     field,
     build: () => page.getByRole("button", { name: "Build the sheet" }),
     status: () => page.locator("footer .status").textContent(),
-    faults: () => page.locator("fault:visible").allTextContents(),
+    faults: () => page.locator(".fault:visible").allTextContents(),
     focused: () =>
       page.evaluate(() => (document.activeElement as HTMLInputElement | null)?.labels?.[0]?.textContent?.trim()),
     wait,

@@ -28,7 +28,7 @@ function cellNamesPlugin(library: Library): unknown {
     static getters = ["getCellNames"];
     zones: readonly NamedZone[] = [];
 
-    /** What was answered since `kept` became another list. */
+    /** What was answered since `zones` became another list. */
     answers: { readonly of: readonly NamedZone[]; readonly bySheet: Map<string, readonly CellName[]> } | undefined;
 
     /** The same list as long as the names of the workbook stay where they are. */
@@ -49,16 +49,16 @@ function cellNamesPlugin(library: Library): unknown {
         if (changeType === "REMOVE") return [];
         return [changeType === "NONE" ? one : { ...one, range }];
       });
-      this.history.update("kept", remaining);
+      this.history.update("zones", remaining);
     }
 
     handle(command: NameCommand) {
       const { type, sheetId, sheetIdTo } = command;
       const others = () => this.zones.filter((one) => one.sheetId !== sheetId);
-      if (type === NAME_CELLS) this.history.update("kept", [...others(), ...this.placed(sheetId, command.names)]);
-      if (type === "DELETE_SHEET") this.history.update("kept", others());
+      if (type === NAME_CELLS) this.history.update("zones", [...others(), ...this.placed(sheetId, command.names)]);
+      if (type === "DELETE_SHEET") this.history.update("zones", others());
       if (type === "DUPLICATE_SHEET")
-        this.history.update("kept", [...this.zones, ...this.placed(sheetIdTo, this.getCellNames(sheetId))]);
+        this.history.update("zones", [...this.zones, ...this.placed(sheetIdTo, this.getCellNames(sheetId))]);
     }
 
     placed(sheetId: string, names: readonly Omit<CellName, "sheetId">[]): NamedZone[] {
