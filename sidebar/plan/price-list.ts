@@ -102,7 +102,7 @@ export function priceList(): HTMLElement {
     ),
     element("label", { class: "label", for: fileId }, "File (.xlsx or .csv)"),
     file,
-    element("label", { class: "label", for: textId }, "or copied cells"),
+    element("label", { class: "label", for: textId }, "or pasted cells"),
     area,
     fault,
     ...reading.nodes,

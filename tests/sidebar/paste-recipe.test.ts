@@ -70,7 +70,7 @@ describe.skipIf(skip)("the panel Paste recipe", () => {
     expect(await words(line(8))).toContain("water · water · 355 g");
     expect(await words(line(10))).toMatch(/butter · fat · 57 g .*apart/);
     expect(await words(line(12))).toContain("poolish · all of it, from above");
-    expect(await words(line(11).locator("fault").first())).toContain("“handful”".replace(/[“”]/g, '"'));
+    expect(await words(line(11).locator(".fault").first())).toContain("“handful”".replace(/[“”]/g, '"'));
     expect(await words(line(14))).toContain("Step 8 min");
     await shot("filled");
     await bench.checked("filled");

@@ -37,7 +37,7 @@ describe.skipIf(skipWithoutChromium("a price list in a browser"))("a price list"
     await press("Read the price list");
     await page.getByText("Choose a file, or paste the list’s cells.").waitFor();
     await page
-      .getByLabel("or copied cells")
+      .getByLabel("or pasted cells")
       .fill(
         "Article\tPack\tPrice\nStrong white flour 25kg\t25KG\t22.10\nSalt, fine\t10 kg\t9.50\nButter\t10 kg\t1,250\nSugar\t25 kg\t60\nNapkins\t500\t4",
       );

@@ -90,7 +90,7 @@ describe.skipIf(skip)("the bench at 300 px", () => {
     await bench.field("Baked g, size 1").pressSequentially("7oo");
     expect(await bench.faults()).toEqual([]);
     await bench.page.keyboard.press("Tab");
-    expect(await bench.page.locator("fault:visible").textContent()).toBe(
+    expect(await bench.page.locator(".fault:visible").textContent()).toBe(
       'The weight of size 1 is "7oo", which is not a number; enter a weight such as 700.',
     );
     await bench.field("Baked g, size 1").fill("700");
@@ -104,7 +104,7 @@ describe.skipIf(skip)("the bench at 300 px", () => {
     await bench.field("% flour, ingredient 2").focus();
     expect(await bench.faults()).toEqual([]);
     await bench.field("Name of the formula").focus();
-    expect(await bench.page.locator("fault:visible").textContent()).toBe(
+    expect(await bench.page.locator(".fault:visible").textContent()).toBe(
       "The percentages have flour rows that add up to 90; all flours together make 100 (or 100%).",
     );
     await bench.build().click();
