@@ -15,7 +15,7 @@ import { element } from "../kit/element.ts";
 import { newId } from "../kit/fields.ts";
 import { pressButton } from "../kit/work-in-progress.ts";
 import { section } from "../new-formula/sections.ts";
-import type { Reading } from "./price-list.ts";
+import type { Reading } from "./price-reading.ts";
 
 const ROLE_LABELS: Readonly<Record<Role, string>> = {
   ingredient: "Column with the ingredient",

@@ -1,8 +1,8 @@
 // A supplier's price list, read into Ingredients line by line.
 import { Refusal } from "../../shared/base/refusal.ts";
-import { type Columns, columnsIn, type Places } from "../../shared/price-list/columns.ts";
-import { AS_NEW, type Choice, type Decision, decide } from "../../shared/price-list/decide.ts";
-import { type Line, linesIn } from "../../shared/price-list/lines.ts";
+import { columnsIn } from "../../shared/price-list/columns.ts";
+import { AS_NEW, type Decision } from "../../shared/price-list/decide.ts";
+import type { Line } from "../../shared/price-list/lines.ts";
 import { type Table, tableOf } from "../../shared/price-list/table.ts";
 import type { Questions } from "../../shared/protocol/questions.ts";
 import { actionButton } from "../kit/action-button.ts";
@@ -11,19 +11,7 @@ import { type Form, newForm, newId, textField } from "../kit/fields.ts";
 import { section } from "../new-formula/sections.ts";
 import { fileTable } from "./price-file.ts";
 import { columnFields, lineNodes } from "./price-lines.ts";
-
-type Sheet = Questions["priceSheet"]["answer"];
-
-/** A list that was read, beside the sheet, with all that was answered since. */
-export type Reading = {
-  readonly sheet: Sheet;
-  readonly table: Table;
-  readonly columns: Columns;
-  places: Places;
-  readonly choices: Map<number, Choice>;
-  supplier: string;
-  isRemembered: boolean;
-};
+import { decided, type Reading } from "./price-reading.ts";
 
 export function priceList(): HTMLElement {
   const [fileId, textId] = [newId(), newId()];
@@ -162,12 +150,6 @@ function supplierField(read: Reading, form: Form): HTMLElement {
     },
   );
 }
-
-export const linesOf = ({ table, columns, places, sheet }: Reading): readonly Line[] =>
-  linesIn(table, columns, places, sheet.larder);
-
-const decided = (read: Reading): Decision =>
-  decide(linesOf(read), read.choices, read.sheet.rows, read.sheet.larder, read.supplier);
 
 const MAX_NAME = 100;
 

@@ -31,6 +31,7 @@ const TOPICS = [
   "review",
   "label",
   "money",
+  "price-list",
   "production",
   "card",
   "drawings",
