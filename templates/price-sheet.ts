@@ -18,7 +18,7 @@ const ofTried = (head: string) =>
 /** A column of the formula list, by its place. */
 const placeOf = (name: string): number => LIST_COLUMNS.findIndex((column) => column.name === name) + 1;
 const list = (of: string) => `INDEX(gramwright_formulas;0;${placeOf(listColumn(of))})`;
-const sized = (of: string, size: number) => `INDEX(gramwright_formulas;0;${placeOf(sizeColumn(of, size))})`;
+const sizePlace = (of: string, size: number) => `INDEX(gramwright_formulas;0;${placeOf(sizeColumn(of, size))})`;
 
 /** As many products and sizes as are shown at least; the planner makes room for all there are. */
 const ROWS = 40;
@@ -159,7 +159,7 @@ const keys: readonly ColumnModel[] = [
       `then_${size}`,
       `Cost then, size ${size}`,
       "plain",
-      `=ARRAYFORMULA(IFERROR(${sized("size_cost", size)}+${number(sized("size_ingredients", size))}*(IF(ISNUMBER(@changes);@changes;1)-1)+${number(sized("size_labour", size))}*N(@labour_change);0))`,
+      `=ARRAYFORMULA(IFERROR(${sizePlace("size_cost", size)}+${number(sizePlace("size_ingredients", size))}*(IF(ISNUMBER(@changes);@changes;1)-1)+${number(sizePlace("size_labour", size))}*N(@labour_change);0))`,
     ),
     numbers: true as const,
   })),
@@ -171,7 +171,7 @@ const places: readonly ColumnModel[] = SIZES.map((size) =>
     `keys_${size}`,
     `Place, size ${size}`,
     "plain",
-    `=ARRAYFORMULA(IF((IFERROR(LEN(${sized("size_scaled", size)});0)=0)+(ROW(@then_${size})=MIN(ROW(@then_${size})))>0;"";(ROW(@then_${size})-MIN(ROW(@then_${size}))+1)*10+${size}+IFERROR(10^6*(1-(1-@then_${size}*(1+${number(list("tax"))})/${sized("price_number", size)}<${list("margin_part")})*(${list("margin_part")}>0)*(@then_${size}>0));10^6)))`,
+    `=ARRAYFORMULA(IF((IFERROR(LEN(${sizePlace("size_scaled", size)});0)=0)+(ROW(@then_${size})=MIN(ROW(@then_${size})))>0;"";(ROW(@then_${size})-MIN(ROW(@then_${size}))+1)*10+${size}+IFERROR(10^6*(1-(1-@then_${size}*(1+${number(list("tax"))})/${sizePlace("price_number", size)}<${list("margin_part")})*(${list("margin_part")}>0)*(@then_${size}>0));10^6)))`,
   ),
 );
 

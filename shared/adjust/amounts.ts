@@ -37,18 +37,18 @@ const changeOf = ({ word, label, words, ingredient, most, cautions = [] }: Spec)
         : [{ name: "ingredient", label: "Ingredient to add", start: ingredient, isText: true }]),
     ],
     apply: (formula, values, larder) => {
-      const asked = fieldReader(change.fields(formula), values);
-      const wanted = asked.share("wanted", { min: 0, max: most });
+      const input = fieldReader(change.fields(formula), values);
+      const wanted = input.share("wanted", { min: 0, max: most });
       const now = shareOf(formula.rows, word);
       const rolls = isRolled(formula, word);
-      if (rolls && asked.choice("which", WHICHES) === ALL_FAT) return rollInTo(formula, wanted, now, larder);
+      if (rolls && input.choice("which", WHICHES) === ALL_FAT) return rollInTo(formula, wanted, now, larder);
       const edit = editOf(formula);
       const some = ofKind(formula.rows, word);
       const more = (wanted - now) * allFlour(formula.rows);
       const [only] = some;
       if (amountOf(some) > 0) edit.spread(some, more);
       else if (only !== undefined) edit.set(only.id, more);
-      else edit.add(asked.text("ingredient") || ingredient, word, more);
+      else edit.add(input.text("ingredient") || ingredient, word, more);
       return {
         formula: edit.done(formula),
         line: `${label}${rolls ? " in the dough" : ""} ${shownShare(now)} to ${shownShare(wanted)}`,

@@ -11,7 +11,7 @@ const DIGITS = 15;
 
 type Bounds = { readonly min?: number; readonly max?: number; readonly above?: number };
 
-export type Asked = {
+export type FieldInput = {
   /** A percentage as a share: 68, "68%" and "68 %" are 0.68. Null where it may be blank and is. */
   readonly share: (name: string, bounds: Bounds) => number;
   readonly shareOrBlank: (name: string, bounds: Bounds) => number | null;
@@ -23,7 +23,7 @@ export type Asked = {
   readonly named: <T>(words: Readonly<Record<string, string>>, work: () => T) => T;
 };
 
-export function fieldReader(fields: readonly Field[], values: Values): Asked {
+export function fieldReader(fields: readonly Field[], values: Values): FieldInput {
   const typed = (name: string): string => (values[name] ?? fields.find((one) => one.name === name)?.start ?? "").trim();
   const label = (name: string): string => fields.find((one) => one.name === name)?.label ?? name;
   const read = <T>(name: string, reader: Reader<T>, text: string): T => {
@@ -63,11 +63,11 @@ export function fieldReader(fields: readonly Field[], values: Values): Asked {
         return work();
       } catch (error) {
         if (!(error instanceof Refusal)) throw error;
-        const said = (text: string) =>
+        const remarkOf = (text: string) =>
           Object.entries(words).reduce((all, [word, name]) => all.split(word).join(label(name).toLowerCase()), text);
         throw new Refusal(
           error.faults.map((one) => ({
-            says: one.argument === undefined ? one.says : capital(said(`${one.argument} ${one.says}`)),
+            says: one.argument === undefined ? one.says : capital(remarkOf(`${one.argument} ${one.says}`)),
           })),
         );
       }

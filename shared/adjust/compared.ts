@@ -42,13 +42,13 @@ export function compareFormulas(
   by: "id" | "name" = "id",
   otherMoney: Money = money,
 ): Compared {
-  const said = (formula: Formula) => remarksOf(formula, larder);
+  const remarks = (formula: Formula) => remarksOf(formula, larder);
   const allergens = (formula: Formula) => allergensOf(allRows(formula), larder);
   return {
     rows: rowsOf(before, after, by),
     figures: figuresOf(before, after, money, larder, otherMoney),
     steps: stepsOf(before, after),
-    remarks: { comes: without(said(after), said(before)), goes: without(said(before), said(after)) },
+    remarks: { comes: without(remarks(after), remarks(before)), goes: without(remarks(before), remarks(after)) },
     allergens: {
       comes: without(allergens(after), allergens(before)),
       goes: without(allergens(before), allergens(after)),
@@ -113,7 +113,7 @@ function stepsOf(before: Formula, after: Formula): ComparedStep[] {
 function remarksOf(formula: Formula, larder: Larder): string[] {
   const rows = allRows(formula);
   const all = allFlour(rows);
-  const said = orNull(() =>
+  const answer = orNull(() =>
     review(
       rows.map(({ name }) => name),
       rows.map(({ kind }) => kind),
@@ -122,15 +122,15 @@ function remarksOf(formula: Formula, larder: Larder): string[] {
       larder,
     ),
   );
-  return (said ?? []).map(({ row, says }) => `${rows[row]?.name ?? "Formula"}: ${says}.`);
+  return (answer ?? []).map(({ row, says }) => `${rows[row]?.name ?? "Formula"}: ${says}.`);
 }
 
 /** Allergens that the ingredient sheet names, and those that an ingredient has by its nature. */
 function allergensOf(rows: readonly Row[], larder: Larder): string[] {
   return rows.flatMap(({ name, kind, amount }): string[] => {
     if (amount === 0) return [];
-    const own = orNull(() => findIngredient(larder, name))?.allergens;
-    const typed = own === null || own === undefined || /^none$/i.test(own.trim()) ? [] : own.split(/[,;]/);
+    const known = orNull(() => findIngredient(larder, name))?.allergens;
+    const typed = known === null || known === undefined || /^none$/i.test(known.trim()) ? [] : known.split(/[,;]/);
     const byNature = builtInNamed(name)?.allergensByNature ?? (kind.word === "egg" ? ["egg"] : []);
     return [...typed, ...byNature].map((one) => one.trim().toLowerCase()).filter((one) => one !== "");
   });

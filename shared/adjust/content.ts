@@ -101,9 +101,9 @@ export function readContent(text: string): Content {
   const [weight, temperature, length] = Array.isArray(raw.units) ? raw.units : unclear();
   const { tables, cells } = raw;
   const lines = (name: TableName): Line[] => {
-    const own = tables[name];
-    if (!Array.isArray(own)) return unclear();
-    return own.map((line: unknown) => {
+    const rows = tables[name];
+    if (!Array.isArray(rows)) return unclear();
+    return rows.map((line: unknown) => {
       if (!Array.isArray(line) || line.length > TABLES[name].length + (name === "sizes" ? ONCE_KEPT : 0))
         return unclear();
       return TABLES[name].map((_, at) => keptValue(line[at] ?? null));

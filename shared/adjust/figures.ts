@@ -46,7 +46,7 @@ export function figuresOf(
     other === money
       ? pieceMoney(before, after, money, larder, 0)
       : [pieceMoney(before, before, money, larder, 0)[0], pieceMoney(after, after, other, larder, 0)[0]];
-  const bill = (formula: Formula, own: Money) => billOf(formula, own, larder)?.cost ?? null;
+  const bill = (formula: Formula, money: Money) => billOf(formula, money, larder)?.cost ?? null;
   return [
     ...share("Hydration", ({ rows }) => plainHydration(rows)),
     ...share("Effective hydration", ({ rows }) => orNull(() => effectiveHydration(rows, larder))),
@@ -87,10 +87,10 @@ function timeOf(minutes: number): string {
 function fats(before: Formula, after: Formula): Figure[] {
   const share = (label: string, of: (formula: Formula) => number): Figure[] =>
     pair(label, of(before), of(after), (value) => shownShare(value));
-  const own = ({ rows }: Formula) => shareOf(rows, "fat");
-  if (rollPart(before) === 0 && rollPart(after) === 0) return share("Fat", own);
+  const fatShare = ({ rows }: Formula) => shareOf(rows, "fat");
+  if (rollPart(before) === 0 && rollPart(after) === 0) return share("Fat", fatShare);
   return [
-    ...share("Fat in the dough", own),
+    ...share("Fat in the dough", fatShare),
     ...share("Roll-in fat, of flour", rolledOfFlour),
     ...share("All fat, of flour", (formula) => shareOf(allRows(formula), "fat")),
   ];

@@ -42,11 +42,11 @@ export const otherFlour: Change = {
     EXTRA,
   ],
   apply: (formula, values) => {
-    const asked = fieldReader(otherFlour.fields(formula), values);
-    const from = flourNamed(formula, asked.choice("from", namesOf(formula)));
-    const share = asked.share("share", { above: 0, max: 1 });
-    const extra = asked.shareOrBlank("extra", { min: -0.5, max: 1 }) ?? 0;
-    return exchanged(formula, from, otherName(from, asked.text("to")), share, extra);
+    const input = fieldReader(otherFlour.fields(formula), values);
+    const from = flourNamed(formula, input.choice("from", namesOf(formula)));
+    const share = input.share("share", { above: 0, max: 1 });
+    const extra = input.shareOrBlank("extra", { min: -0.5, max: 1 }) ?? 0;
+    return exchanged(formula, from, otherName(from, input.text("to")), share, extra);
   },
 };
 
@@ -100,12 +100,12 @@ export const blend: Change = {
     },
   ],
   apply: (formula, values) => {
-    const asked = fieldReader(blend.fields(formula), values);
-    const from = flourNamed(formula, asked.choice("from", namesOf(formula)));
-    const to = otherName(from, asked.text("to"));
-    const of = (name: string) => ratio(asked.share(name, { above: 0, max: 0.4 }));
+    const input = fieldReader(blend.fields(formula), values);
+    const from = flourNamed(formula, input.choice("from", namesOf(formula)));
+    const to = otherName(from, input.text("to"));
+    const of = (name: string) => ratio(input.share(name, { above: 0, max: 0.4 }));
     const words = { protein_a: "a", protein_b: "b", wanted: "wanted" };
-    const { b } = asked.named(words, () => flourBlend(of("a"), of("b"), of("wanted"), weight(from.amount)));
+    const { b } = input.named(words, () => flourBlend(of("a"), of("b"), of("wanted"), weight(from.amount)));
     if (b === 0) refuse(`${from.name} has that protein by itself. Nothing would change.`);
     const changed = exchanged(formula, from, to, b / allFlour(formula.rows), 0);
     return { ...changed, line: `${changed.line}, protein ${shownShare(of("wanted"), 1)}` };

@@ -109,7 +109,7 @@ export function rowsOf(lines: readonly Line[]): Read {
   return {
     frame,
     whole: first === undefined ? 1 : shareOf(first.share, style) / firstOver / (style === "plain" ? 0.01 : 1),
-    rows: counted.map(({ id, name, type, kind: own }): Row => ({ id, name, type, kind: own, amount: over[id] ?? 0 })),
+    rows: counted.map(({ id, name, type, kind }): Row => ({ id, name, type, kind, amount: over[id] ?? 0 })),
   };
 }
 
@@ -163,10 +163,10 @@ function linesOf(lines: readonly Line[], before: Formula, after: Formula): Line[
   };
   return [
     // A row that went leaves a blank one, so that what stands beside the others stays beside them.
-    ...lines.map((own, id): Line => {
+    ...lines.map((cells, id): Line => {
       const row = now.get(id);
       if (row !== undefined) return line(row, was.get(id));
-      return was.has(id) ? [null, null, null] : own;
+      return was.has(id) ? [null, null, null] : cells;
     }),
     ...after.rows.filter(({ id }) => id >= lines.length).map((row) => line(row, undefined)),
   ];
@@ -191,8 +191,8 @@ function apartCells(before: Formula, after: Formula): Cells {
   if (setApart === before.setApart || block === null) return {};
   if (setApart === null) return { pre_share: null };
   const { sort, share, hydration, yeast } = setApart;
-  const own = block === "levain" ? {} : { pre_kind: sort, pre_yeast: yeast };
-  return { ...own, pre_share: share, pre_hydration: hydration };
+  const extra = block === "levain" ? {} : { pre_kind: sort, pre_yeast: yeast };
+  return { ...extra, pre_share: share, pre_hydration: hydration };
 }
 
 function rollInCells(before: Formula, after: Formula): Cells {

@@ -1,12 +1,12 @@
 // What a change moves beside the rows: fat, sugar, salt and protein that an ingredient brings or takes along.
 import { Refusal } from "../base/refusal.ts";
 import { shownShare } from "../base/show.ts";
-import { type Asked, contents } from "../enrichment/enrichment.ts";
+import { type Content, contents } from "../enrichment/enrichment.ts";
 import type { Larder } from "../larder/larder.ts";
 import { allFlour, type Row } from "./formula.ts";
 import { columns } from "./water.ts";
 
-const PARTS: readonly Asked[] = ["fat", "sugar", "protein", "salt"];
+const PARTS: readonly Content[] = ["fat", "sugar", "protein", "salt"];
 /** Less than this of the flour is nobody's concern. */
 const MIN_SHOWN = 0.0005;
 
@@ -21,7 +21,7 @@ export function orNull<T>(work: () => T): T | null {
 }
 
 /** A part of all rows, over all flour; null where an ingredient's is not known. */
-export function partOf(rows: readonly Row[], part: Asked, larder: Larder): number | null {
+export function partOf(rows: readonly Row[], part: Content, larder: Larder): number | null {
   return orNull(() => {
     const [names, weights, kinds] = columns(rows);
     const held = contents(names, weights, part, larder, kinds).reduce<number>((sum, one) => sum + (one ?? 0), 0);

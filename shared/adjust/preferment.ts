@@ -53,14 +53,14 @@ export const preferment: Change = {
     ];
   },
   apply: (formula, values) => {
-    const asked = fieldReader(preferment.fields(formula), values);
-    const chosen = asked.choice("sort", CHOICES);
+    const input = fieldReader(preferment.fields(formula), values);
+    const chosen = input.choice("sort", CHOICES);
     if (chosen === NONE) return withoutPreferment(formula);
     return withPreferment(formula, {
       sort: chosen,
-      share: asked.share("share", { above: 0, max: 1 }),
-      hydration: asked.shareOrBlank("hydration", { min: MIN_HYDRATION, max: MAX_HYDRATION }) ?? USUAL[chosen][1],
-      yeast: asked.shareOrBlank("yeast", { min: 0, max: MAX_YEAST }) ?? USUAL_YEAST,
+      share: input.share("share", { above: 0, max: 1 }),
+      hydration: input.shareOrBlank("hydration", { min: MIN_HYDRATION, max: MAX_HYDRATION }) ?? USUAL[chosen][1],
+      yeast: input.shareOrBlank("yeast", { min: 0, max: MAX_YEAST }) ?? USUAL_YEAST,
     });
   },
 };

@@ -15,14 +15,14 @@ export type LabelFacts = {
   /** What the oven takes, where no size says so. */
   readonly loss: number | null;
   /** What goes into ingredients that have a sheet of their own, as their sheets say it; null where that was too long to read. */
-  readonly own: readonly string[] | null;
+  readonly ownFormulas: readonly string[] | null;
 };
-export const NO_FACTS: LabelFacts = { law: null, loss: null, own: [] };
+export const NO_FACTS: LabelFacts = { law: null, loss: null, ownFormulas: [] };
 
 /** A list, or why there is none. */
 export type Printed = { readonly list: string } | { readonly missing: string };
 
-export function printedList(formula: Formula, { law, loss, own }: LabelFacts, larder: Larder): Printed {
+export function printedList(formula: Formula, { law, loss, ownFormulas: own }: LabelFacts, larder: Larder): Printed {
   if (law === null)
     return {
       missing: "No labelling rules are chosen. Choose EU, UK or US in Bakery settings to see the ingredient list.",
@@ -60,10 +60,10 @@ function keptOf({ sizes, by }: Formula, loss: number | null): number | null {
   return loss === null ? null : 1 - loss;
 }
 
-function formulasIn(own: readonly string[]): OwnFormulas {
+function formulasIn(products: readonly string[]): OwnFormulas {
   const faults: Fault[] = [];
   const read = ownFormulas.decode(
-    own.map((text) => [text]),
+    products.map((text) => [text]),
     "formulas",
     faults,
   );
@@ -85,11 +85,11 @@ function saidOf(fault: Fault | undefined): string {
 /** Both lists, where they are another; once where they are the same; and why there is none. */
 export function printedSays(both: readonly [Printed, Printed], sides: readonly [string, string]): string[] {
   const [was, now] = both;
-  const said = (one: Printed) => ("list" in one ? one.list : one.missing);
-  const isSame = said(was) === said(now);
+  const printedText = (one: Printed) => ("list" in one ? one.list : one.missing);
+  const isSame = printedText(was) === printedText(now);
   if ("missing" in was && isSame) return [was.missing];
   const caution = "Check every list against your suppliers' specifications before it is printed.";
-  if (isSame) return [`The ingredient list is the same: ${said(now)}`, caution];
+  if (isSame) return [`The ingredient list is the same: ${printedText(now)}`, caution];
   return [
     ...both.map((one, at) =>
       "list" in one ? `Ingredient list, ${sides[at]}: ${one.list}` : `${sides[at]}: ${one.missing}`,

@@ -3,7 +3,7 @@ import { isFault, refuse } from "../base/refusal.ts";
 import { showNumber, shownShare } from "../base/show.ts";
 import { grams, ratio, weight } from "../base/units.ts";
 import { GLUTEN_PROTEIN, glutenFor, type LabelLaw, labelFigure, labelProtein } from "../enrichment/protein.ts";
-import { type Asked, fieldReader } from "./asked.ts";
+import { type FieldInput, fieldReader } from "./asked.ts";
 import type { Change, Field } from "./change.ts";
 import { editOf } from "./edit.ts";
 import { allFlour, amountOf, ofKind } from "./formula.ts";
@@ -63,15 +63,15 @@ export const protein: Change = {
     },
   ],
   apply: (formula, values) => {
-    const asked = fieldReader(protein.fields(formula), values);
-    const [low, high] = proteinNow(asked);
-    const wanted = asked.share("wanted", { above: 0, max: 0.6 });
-    const edge = low === high ? "middle" : asked.choice("edge", EDGES);
+    const input = fieldReader(protein.fields(formula), values);
+    const [low, high] = proteinNow(input);
+    const wanted = input.share("wanted", { above: 0, max: 0.6 });
+    const edge = low === high ? "middle" : input.choice("edge", EDGES);
     const now = edge === "low" ? low : edge === "high" ? high : (low + high) / 2;
     const flours = ofKind(formula.rows, "flour");
     const flour = amountOf(flours);
     const adding = (from: number) =>
-      asked.named({ protein_wanted: "wanted" }, () =>
+      input.named({ protein_wanted: "wanted" }, () =>
         glutenFor(weight(flour), ratio(from), ratio(wanted), GLUTEN_PROTEIN, "on top"),
       );
     const { gluten, water } = adding(now);
@@ -101,22 +101,22 @@ export const protein: Change = {
 };
 
 /** From the least to the most that it can be, on the mills' basis. */
-function proteinNow(asked: Asked): readonly [low: number, high: number] {
-  const isLabel = asked.choice("known", KNOWN) === LABEL;
-  const law: LabelLaw = isLabel ? asked.choice("law", LAWS) : "US";
-  const factor = asked.choice("factor", FACTOR_WORDS);
+function proteinNow(input: FieldInput): readonly [low: number, high: number] {
+  const isLabel = input.choice("known", KNOWN) === LABEL;
+  const law: LabelLaw = isLabel ? input.choice("law", LAWS) : "US";
+  const factor = input.choice("factor", FACTOR_WORDS);
   const usual = law === "US" ? "N × 5.7 (mills, US labels)" : "N × 6.25 (EU and UK labels)";
-  const basis = FACTORS[factor === USUAL ? usual : factor] * MOISTURES[asked.choice("moisture", MOISTURE_WORDS)];
+  const basis = FACTORS[factor === USUAL ? usual : factor] * MOISTURES[input.choice("moisture", MOISTURE_WORDS)];
   if (!isLabel) {
-    const now = asked.share("now", { above: 0, max: 0.4 }) * basis;
+    const now = input.share("now", { above: 0, max: 0.4 }) * basis;
     return [now, now];
   }
-  const text = asked.text("label");
+  const text = input.text("label");
   if (text === "") refuse("Protein on the label (g) is blank. Enter it as it is printed, such as 11.");
   const figure = labelFigure().read(text);
   if (isFault(figure)) return refuse(`Protein on the label (g) ${figure.says}.`);
-  const serving = asked.numberOrBlank("serving", "the serving's grams, such as 30", { above: 0, max: 1000 });
-  const { low, high } = asked.named({ protein: "label" }, () =>
+  const serving = input.numberOrBlank("serving", "the serving's grams, such as 30", { above: 0, max: 1000 });
+  const { low, high } = input.named({ protein: "label" }, () =>
     labelProtein(figure, serving === null ? null : grams(serving), law),
   );
   if (!(high > 0))

@@ -37,12 +37,12 @@ export const retard: Change = {
   },
   apply: (formula, values) => {
     const { temperature: unit } = formula.options;
-    const asked = fieldReader(retard.fields(formula), values);
-    const hours = asked.number("hours", "hours such as 12", { min: MIN_HOURS, max: MAX_HOURS });
+    const input = fieldReader(retard.fields(formula), values);
+    const hours = input.number("hours", "hours such as 12", { min: MIN_HOURS, max: MAX_HOURS });
     const [least, most] = [COLDEST, WARMEST].map((temp) => fromCelsius(celsius(temp), unit));
-    const temp = asked.number("temp", "a temperature such as 4", { min: least ?? 0, max: most ?? 0 });
+    const temp = input.number("temp", "a temperature such as 4", { min: least ?? 0, max: most ?? 0 });
     const names = namesOf(formula);
-    const at = names.length === 0 ? formula.steps.length : indexOf(formula, asked.choice("before", names));
+    const at = names.length === 0 ? formula.steps.length : indexOf(formula, input.choice("before", names));
     const step: MethodStep = {
       name: "Retard",
       minutes: Math.round(hours * 60),

@@ -43,10 +43,10 @@ export const rollIn: Change = {
     const now = formula.rollIn;
     if (now === null)
       return refuse("This sheet has no roll-in fat. Build a sheet of the template Laminated dough for it.");
-    const asked = fieldReader(rollIn.fields(formula), values);
-    const of = asked.choice("of", ROLLED_OF);
-    const share = asked.share("share", { min: 0, max: of === "finished" ? MAX_OF_FINISHED : MAX_SHARE });
-    const name = asked.text("fat");
+    const input = fieldReader(rollIn.fields(formula), values);
+    const of = input.choice("of", ROLLED_OF);
+    const share = input.share("share", { min: 0, max: of === "finished" ? MAX_OF_FINISHED : MAX_SHARE });
+    const name = input.text("fat");
     if (name === "" && share > 0) refuse("Fat to roll in is blank. Enter a fat such as Sheet butter.");
     mustBeFirm(name, larder);
     return withRollIn(formula, { name, share, of }, larder);
@@ -79,8 +79,9 @@ export function withRollIn(formula: Formula, wanted: RollIn, larder: Larder): Ch
 /** Water of the fat is none of the dough's, and steams in the oven. */
 function waterMoved(before: Formula, after: Formula, larder: Larder): string[] {
   const held = (formula: Formula) => {
-    const { rollIn: own } = formula;
-    const water = own === null || own.share === 0 ? 0 : (orNull(() => findIngredient(larder, own.name))?.water ?? null);
+    const { rollIn: block } = formula;
+    const water =
+      block === null || block.share === 0 ? 0 : (orNull(() => findIngredient(larder, block.name))?.water ?? null);
     return water === null ? null : water * rolledOfFlour(formula);
   };
   const [was, now] = [held(before), held(after)];
@@ -108,15 +109,15 @@ export function shareFor(formula: Formula, { of }: RollIn, amount: number): numb
 }
 
 /** All fat to a share of all flour: the dough's own stays, and the roll-in makes up the rest. */
-export function rollInTo(formula: Formula, wanted: number, own: number, larder: Larder): Changed {
+export function rollInTo(formula: Formula, wanted: number, fat: number, larder: Larder): Changed {
   const now = formula.rollIn;
   if (now === null || now.name === "")
     return refuse("The sheet names no fat to roll in. Enter its name on the sheet first.");
-  if (!atMost(own, wanted))
+  if (!atMost(fat, wanted))
     refuse(
-      `The dough has ${shownShare(own)} of fat without the roll-in. Enter more than that, or change the dough's fat first.`,
+      `The dough has ${shownShare(fat)} of fat without the roll-in. Enter more than that, or change the dough's fat first.`,
     );
-  const share = shareFor(formula, now, Math.max(0, wanted - own) * allFlour(formula.rows));
+  const share = shareFor(formula, now, Math.max(0, wanted - fat) * allFlour(formula.rows));
   const most = now.of === "finished" ? MAX_OF_FINISHED : MAX_SHARE;
   if (!atMost(share, most))
     refuse(

@@ -29,10 +29,10 @@ export const otherRound: Change = {
       refuse("These pieces go by their weight, not by a diameter. Choose “Another weight of a piece”.");
     if (perArea === null)
       return refuse("The weight per area is not known yet. Enter it on the sheet first, or a round that is right.");
-    const asked = fieldReader(otherRound.fields(formula), values);
-    const at = sizes.map(nameOf).indexOf(asked.choice("size", sizes.map(nameOf)));
-    const diameter = asked.numberOrBlank("diameter", "a diameter such as 28", DIAMETERS[options.length]);
-    const area = asked.numberOrBlank("area", "a weight such as 0.4", { above: 0, max: perArea * MOST });
+    const input = fieldReader(otherRound.fields(formula), values);
+    const at = sizes.map(nameOf).indexOf(input.choice("size", sizes.map(nameOf)));
+    const diameter = input.numberOrBlank("diameter", "a diameter such as 28", DIAMETERS[options.length]);
+    const area = input.numberOrBlank("area", "a weight such as 0.4", { above: 0, max: perArea * MOST });
     if (diameter === null && area === null) refuse("Enter a diameter, a weight per area, or both.");
     const after: Formula = {
       ...formula,

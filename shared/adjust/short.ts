@@ -20,9 +20,9 @@ export const short: Change = {
   },
   apply: (formula, values) => {
     const names = namedRows(formula);
-    const asked = fieldReader(short.fields(formula), values);
-    const name = asked.choice("ingredient", names);
-    const there = asked.number("there", "a weight such as 500", { above: 0, max: 1e8 });
+    const input = fieldReader(short.fields(formula), values);
+    const name = input.choice("ingredient", names);
+    const there = input.number("there", "a weight such as 500", { above: 0, max: 1e8 });
     const at = allRows(formula).findIndex((row) => shownName(row) === name && row.amount > 0);
     const needed = weightsOf(formula)[at] ?? 0;
     const { weight: unit } = formula.options;

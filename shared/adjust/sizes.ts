@@ -36,10 +36,10 @@ export const otherTin: Change = {
           ? "These rounds go by their diameter and have no tin. Choose “Another diameter, or another thickness of a round”."
           : "This formula has no tin yet. Enter its tin on the sheet first, so that its fill is known.",
       );
-    const asked = fieldReader(otherTin.fields(formula), values);
-    const shape = asked.choice("shape", SHAPES);
-    const sizes = sizesIn(asked.text("sizes"), shape);
-    const capacity = asked.named({ sizes: "sizes" }, () => tinCapacity(shape, tinSizes(shape, sizes, options.length)));
+    const input = fieldReader(otherTin.fields(formula), values);
+    const shape = input.choice("shape", SHAPES);
+    const sizes = sizesIn(input.text("sizes"), shape);
+    const capacity = input.named({ sizes: "sizes" }, () => tinCapacity(shape, tinSizes(shape, sizes, options.length)));
     const times = capacity / tin.capacity;
     const other: Tin = { shape, sizes, capacity };
     return {
@@ -102,9 +102,9 @@ export const pieceWeight: Change = {
     if (goesByArea(formula))
       refuse("These rounds go by their diameter. Choose “Another diameter, or another thickness of a round”.");
     if (sizes.length === 0) refuse("This formula has no sizes yet. Enter pieces and weight on the sheet first.");
-    const asked = fieldReader(pieceWeight.fields(formula), values);
-    const at = sizes.map(nameOf).indexOf(asked.choice("size", sizes.map(nameOf)));
-    const baked = asked.number("weight", "a weight such as 90", {
+    const input = fieldReader(pieceWeight.fields(formula), values);
+    const at = sizes.map(nameOf).indexOf(input.choice("size", sizes.map(nameOf)));
+    const baked = input.number("weight", "a weight such as 90", {
       above: 0,
       max: options.weight === "oz" ? 700 : 20_000,
     });

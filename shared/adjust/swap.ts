@@ -59,12 +59,12 @@ export const swap: Change = {
       refuse(
         "Nothing in this formula has a swap. Yeast, egg, milk, butter, oil, sugar and honey do: enter their names as in the list of ingredients.",
       );
-    const asked = fieldReader(swap.fields(formula), values);
-    const chosen = asked.choice(
+    const input = fieldReader(swap.fields(formula), values);
+    const chosen = input.choice(
       "swap",
       offers.map(({ label }) => label),
     );
-    const part = asked.share("part", { above: 0, max: 1 });
+    const part = input.share("part", { above: 0, max: 1 });
     const offer = offers.find(({ label }) => label === chosen);
     if (offer === undefined) return refuse("Choose a swap.");
     return "swap" in offer ? swapped(formula, offer.row, offer.swap, part, larder) : otherYeast(formula, offer, part);

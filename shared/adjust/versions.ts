@@ -33,12 +33,12 @@ export function versionIn(cells: readonly unknown[]): Version | null {
   const [when = "", title = "", number = "", line = "", sheet = "", ...pieces] = cells.map((cell) =>
     String(cell ?? ""),
   );
-  const [own, id] = [Number(number), Number(sheet)];
+  const [version, id] = [Number(number), Number(sheet)];
   const isWhole = (value: number) => Number.isSafeInteger(value) && value >= 0;
-  if (number === "" || sheet === "" || !isWhole(own) || !isWhole(id) || !(pieces[0] ?? "").startsWith(MARK))
+  if (number === "" || sheet === "" || !isWhole(version) || !isWhole(id) || !(pieces[0] ?? "").startsWith(MARK))
     return null;
   const content = pieces.map((piece) => (piece.startsWith(MARK) ? piece.slice(MARK.length) : "")).join("");
-  return { when, title, number: own, line, sheet: id, content };
+  return { when, title, number: version, line, sheet: id, content };
 }
 
 /** What appendRow reads as if it were typed stays a text behind an apostrophe, which no cell shows. */

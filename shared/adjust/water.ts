@@ -30,9 +30,9 @@ export const hydration: Change = {
     { name: "wanted", label: "Hydration wanted (%)", start: "" },
   ],
   apply: (formula, values, larder) => {
-    const asked = fieldReader(hydration.fields(formula), values);
-    const wanted = asked.share("wanted", { min: 0.2, max: 3 });
-    const isPlain = asked.choice("counted", COUNTED) === PLAIN;
+    const input = fieldReader(hydration.fields(formula), values);
+    const wanted = input.share("wanted", { min: 0.2, max: 3 });
+    const isPlain = input.choice("counted", COUNTED) === PLAIN;
     const { rows } = formula;
     const edit = editOf(formula);
     const now = isPlain ? plainHydration(rows) : effectiveHydration(rows, larder);

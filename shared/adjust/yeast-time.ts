@@ -30,23 +30,23 @@ export const yeastTime: Change = {
     { name: "edge", label: "Which figure", choices: EDGES, start: "middle" },
   ],
   apply: (formula, values) => {
-    const asked = fieldReader(yeastTime.fields(formula), values);
+    const input = fieldReader(yeastTime.fields(formula), values);
     const some = ofKind(formula.rows, "yeast");
     const isLevain = amountOf(some) <= 0;
     if (isLevain && prefermented(formula) <= 0)
       refuse("This formula has no yeast and no levain whose amount could follow the time. Put one in first.");
     const factors = factorsOf(formula, values);
-    const factor = factors[EDGES.indexOf(asked.choice("edge", EDGES))] ?? 1;
+    const factor = factors[EDGES.indexOf(input.choice("edge", EDGES))] ?? 1;
     return isLevain ? levainFor(formula, factors, factor) : yeastFor(formula, factors, factor, lineOf(formula, values));
   },
 };
 
 function factorsOf(formula: Formula, values: Readonly<Record<string, string>>): number[] {
   const { temperature: unit } = formula.options;
-  const asked = fieldReader(yeastTime.fields(formula), values);
-  const now = asked.number("hours_now", "hours such as 3", { above: 0, max: 200 });
-  const wanted = asked.number("hours", "hours such as 2", { above: 0, max: 200 });
-  const degrees = (name: string) => asked.numberOrBlank(name, "a temperature such as 24", { min: -30, max: 150 });
+  const input = fieldReader(yeastTime.fields(formula), values);
+  const now = input.number("hours_now", "hours such as 3", { above: 0, max: 200 });
+  const wanted = input.number("hours", "hours such as 2", { above: 0, max: 200 });
+  const degrees = (name: string) => input.numberOrBlank(name, "a temperature such as 24", { min: -30, max: 150 });
   const [before, after] = [degrees("temp_now"), degrees("temp")];
   const temps = {
     now: before === null ? null : toCelsius(before, unit),
@@ -54,7 +54,7 @@ function factorsOf(formula: Formula, values: Readonly<Record<string, string>>): 
     unit,
   };
   const words = { hours_now: "hours_now", hours_wanted: "hours", temp_now: "temp_now", temp_wanted: "temp" };
-  return asked.named(words, () => yeastForTime(1, hours(now), hours(wanted), temps));
+  return input.named(words, () => yeastForTime(1, hours(now), hours(wanted), temps));
 }
 
 function yeastFor(formula: Formula, factors: readonly number[], factor: number, line: string): Changed {
@@ -105,8 +105,8 @@ export const keptCold = ({ rows }: Formula): string[] =>
     : [];
 
 function lineOf(formula: Formula, values: Readonly<Record<string, string>>): string {
-  const asked = fieldReader(yeastTime.fields(formula), values);
-  const of = (name: string) => asked.text(name);
+  const input = fieldReader(yeastTime.fields(formula), values);
+  const of = (name: string) => input.text(name);
   const unit = formula.options.temperature;
   const times = of("hours_now") === of("hours") ? "" : `${of("hours_now")} h to ${of("hours")} h`;
   const temps = of("temp_now") === of("temp") ? "" : `${of("temp_now")} °${unit} to ${of("temp")} °${unit}`;

@@ -45,15 +45,15 @@ function ownMedians(points: readonly Point[]): (at: number) => number {
 }
 
 /** Of the points' own medians the nth smallest, counted from 0: those of a pivot part the others, as in quickselect. */
-function nthSmallest(points: readonly Point[], own: (at: number) => number, nth: number): number {
+function nthSmallest(points: readonly Point[], slopeOf: (at: number) => number, nth: number): number {
   let left = points.map((_, at) => at);
   let rank = nth;
   while (left.length > 1) {
-    const thirds = [0.21, 0.5, 0.79].map((part) => own(left[Math.floor(part * left.length)] ?? 0));
+    const thirds = [0.21, 0.5, 0.79].map((part) => slopeOf(left[Math.floor(part * left.length)] ?? 0));
     const pivot = median(thirds);
     const margin = ALIKE * (1 + Math.abs(pivot));
-    const isBelow = areBelow(points, own, pivot - margin);
-    const isUpTo = areBelow(points, own, pivot + margin);
+    const isBelow = areBelow(points, slopeOf, pivot - margin);
+    const isUpTo = areBelow(points, slopeOf, pivot + margin);
     const below = left.filter(isBelow);
     const above = left.filter((at) => !isUpTo(at));
     const notAbove = left.length - above.length;
@@ -63,14 +63,14 @@ function nthSmallest(points: readonly Point[], own: (at: number) => number, nth:
     if (next === above) rank -= notAbove;
     left = next;
   }
-  return own(left[0] ?? 0);
+  return slopeOf(left[0] ?? 0);
 }
 
 /**
  * Whether a point's own median is below a slope. A line of that slope through the point has the points of a lesser slope
  * under it on the right and over it on the left, so that counting residuals tells without working out any slope.
  */
-function areBelow(points: readonly Point[], own: (at: number) => number, slope: number): (at: number) => boolean {
+function areBelow(points: readonly Point[], slopeOf: (at: number) => number, slope: number): (at: number) => boolean {
   const residuals = Float64Array.from(points, ({ x, y }) => y - slope * x);
   const order = Float64Array.from(residuals).sort();
   const under = Uint32Array.from(residuals, (one) => firstNotBelow(order, one));
@@ -90,7 +90,7 @@ function areBelow(points: readonly Point[], own: (at: number) => number, slope: 
   return (at) => {
     const [less = 0, half = 0] = [lesser[at], (others[at] ?? 0) / 2];
     // Of an even number the two middle slopes may lie on either side.
-    return less === half ? own(at) < slope : less > half;
+    return less === half ? slopeOf(at) < slope : less > half;
   };
 }
 

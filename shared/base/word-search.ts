@@ -12,11 +12,11 @@ export function foundAs({ name, kind, also }: Findable, search: string): string 
     .split(" ")
     .filter((word) => word !== "");
   const holds = (text: string, word: string) => singularName(text).includes(word);
-  const own = `${name} ${kind}`;
-  if (wanted.every((word) => holds(own, word))) return "";
+  const words = `${name} ${kind}`;
+  if (wanted.every((word) => holds(words, word))) return "";
   const other = also.find((one) => wanted.every((word) => holds(`${one} ${kind}`, word)));
   if (other !== undefined) return other;
-  const rest = wanted.filter((word) => !holds(own, word));
+  const rest = wanted.filter((word) => !holds(words, word));
   const helping = rest.map((word) => also.find((one) => holds(one, word)));
   return helping.every((one) => one !== undefined) ? (helping[0] ?? "") : null;
 }

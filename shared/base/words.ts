@@ -85,3 +85,6 @@ function distance(a: string, b: string, limit: number): number {
   }
   return before[b.length] ?? 0;
 }
+
+/** What a cell says; "" where it holds no text. */
+export const trimmedText = (cell: unknown): string => (typeof cell === "string" ? cell.trim() : "");

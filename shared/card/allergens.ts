@@ -9,16 +9,16 @@ const TYPED = /^(?:none|no|nil|nothing|free|without|n\/?a|[-–—.0]+)(?:\W|$)/
 
 /** `answer` is what the formula sheet shows: null or "" where it has no label or no law was chosen, an error where the ingredients are not all known. */
 export function allergenLine(answer: string | null): string {
-  const said = (answer ?? "").trim().replace(/\.$/, "");
-  if (said === "") return `Allergens: not worked out. ${CHECK} ${NOT_ASSESSED}`;
-  if (said.startsWith("#") || /^Loading/.test(said))
+  const list = (answer ?? "").trim().replace(/\.$/, "");
+  if (list === "") return `Allergens: not worked out. ${CHECK} ${NOT_ASSESSED}`;
+  if (list.startsWith("#") || /^Loading/.test(list))
     return `Allergens: not worked out, because the formula sheet shows an error. ${CHECK} ${NOT_ASSESSED}`;
-  const [first = "", ...others] = said.split(";").map((part) => part.trim());
+  const [first = "", ...others] = list.split(";").map((part) => part.trim());
   const besides = others.filter((part) => !/^cross-contact/i.test(part));
   if (first === NO_ALLERGENS.split(";")[0])
     return [`${capital(first)}.`, NOT_ASSESSED, ...besides.map((part) => `${capital(part)}.`)].join(" ");
   if (TYPED.test(first))
-    return `Allergens: “${said}” was entered on the formula sheet and not worked out. ${CHECK} ${NOT_ASSESSED}`;
+    return `Allergens: “${list}” was entered on the formula sheet and not worked out. ${CHECK} ${NOT_ASSESSED}`;
   return `Contains: ${[first, ...besides].join("; ")}. ${NOT_ASSESSED}`;
 }
 

@@ -42,17 +42,17 @@ export type BarPart = KindPart & {
 /** The parts on a bar of `height`, their labels beside it `gap` apart; they must have room: see `barHeight`. */
 export function kindBar(parts: readonly KindPart[], height: number, gap: number): readonly BarPart[] {
   let down = 0;
-  const placed = parts.map((part) => {
+  const stripes = parts.map((part) => {
     const from = down;
     down += part.share * height;
     return { ...part, from, to: down };
   });
   const labels = apart(
-    placed.map(({ from, to }) => (from + to) / 2),
+    stripes.map(({ from, to }) => (from + to) / 2),
     gap,
     height - gap / 2,
   );
-  return placed.map((part, at) => ({ ...part, label: labels[at] ?? part.from }));
+  return stripes.map((part, at) => ({ ...part, label: labels[at] ?? part.from }));
 }
 
 /** A bar beside which all labels have room. */

@@ -138,14 +138,14 @@ export function below(points: readonly Point[], height: number): Point[] {
 
 /** Heights of labels beside their marks, in order from the top, moved apart to at least `gap`, between 0 and `most`. */
 export function apart(wanted: readonly number[], gap: number, most: number): number[] {
-  const placed = wanted.map((one) => Math.min(most, Math.max(0, one)));
-  for (let index = 1; index < placed.length; index++) {
-    placed[index] = Math.max(placed[index] ?? 0, (placed[index - 1] ?? 0) + gap);
+  const positions = wanted.map((one) => Math.min(most, Math.max(0, one)));
+  for (let index = 1; index < positions.length; index++) {
+    positions[index] = Math.max(positions[index] ?? 0, (positions[index - 1] ?? 0) + gap);
   }
   let limit = most;
-  for (let index = placed.length - 1; index >= 0; index--) {
-    placed[index] = Math.min(placed[index] ?? 0, limit);
-    limit = (placed[index] ?? 0) - gap;
+  for (let index = positions.length - 1; index >= 0; index--) {
+    positions[index] = Math.min(positions[index] ?? 0, limit);
+    limit = (positions[index] ?? 0) - gap;
   }
-  return placed;
+  return positions;
 }

@@ -32,17 +32,17 @@ export const ASKED = {
   salt: [],
   energy: ["kcal", "calorie"],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
-export type Asked = keyof typeof ASKED;
+export type Content = keyof typeof ASKED;
 
 /** A figure of an ingredient, refused by row when the larder has none. */
-function known(ingredient: Ingredient, asked: Asked, argument: string, row?: number): number {
-  const figure = ingredient[asked];
+function known(ingredient: Ingredient, content: Content, argument: string, row?: number): number {
+  const figure = ingredient[content];
   if (figure !== null) return figure;
   const plainYeast = /^(dry |dried )?yeast$/i.test(ingredient.name.trim());
   const instead = plainYeast
     ? "; say fresh, instant or active dry yeast"
-    : `; give its larder row a figure under "${asked}"`;
-  return refuse(`is ${quote(ingredient.name)}, whose ${asked} is not known${instead}`, argument, row);
+    : `; give its larder row a figure under "${content}"`;
+  return refuse(`is ${quote(ingredient.name)}, whose ${content} is not known${instead}`, argument, row);
 }
 
 /**
@@ -52,7 +52,7 @@ function known(ingredient: Ingredient, asked: Asked, argument: string, row?: num
 export function contents(
   names: Names,
   weights: Weights,
-  asked: Asked,
+  content: Content,
   larder: Larder,
   kinds: Kinds,
 ): (number | null)[] {
@@ -61,7 +61,7 @@ export function contents(
     const name = names[index] ?? null;
     if (kind === null) return null;
     const inLarder = name === null ? undefined : findIngredient(larder, name);
-    if (kind.word === "preferment") return inLarder === undefined || inLarder[asked] === null ? kind : null;
+    if (kind.word === "preferment") return inLarder === undefined || inLarder[content] === null ? kind : null;
     return saysItsWater(kind) && inLarder === undefined ? kind : null;
   };
   const byKind = eachRow(weights, (row, index) => (row === null ? null : spokenFor(index)));
@@ -70,8 +70,8 @@ export function contents(
     if (row === null) return null;
     const kind = byKind[index] ?? null;
     const ingredient = ingredients[index] ?? null;
-    if (kind !== null) return row * ofKind(kind, asked, larder, index);
-    return ingredient === null ? null : row * known(ingredient, asked, "ingredients", index + 1);
+    if (kind !== null) return row * ofKind(kind, content, larder, index);
+    return ingredient === null ? null : row * known(ingredient, content, "ingredients", index + 1);
   });
 }
 
@@ -79,19 +79,19 @@ export function contents(
 export function totals(
   names: Names,
   weights: Weights,
-  asked: readonly (Asked | null)[],
+  columns: readonly (Content | null)[],
   larder: Larder,
   kinds: Kinds,
 ): (number | null)[][] {
   if (isUnweighed(weights)) return [];
-  return [eachRow(asked, (part) => (part === null ? null : total(contents(names, weights, part, larder, kinds))))];
+  return [eachRow(columns, (part) => (part === null ? null : total(contents(names, weights, part, larder, kinds))))];
 }
 
-function ofKind(kind: Kind, asked: Asked, larder: Larder, index: number): number {
-  const of = (name: string) => known(requireIngredient(larder, name), asked, "ingredients", index + 1);
+function ofKind(kind: Kind, content: Content, larder: Larder, index: number): number {
+  const of = (name: string) => known(requireIngredient(larder, name), content, "ingredients", index + 1);
   if (kind.word === "salt") return of("salt");
   const inFlour = kind.flour > 0 ? kind.flour * of("flour") : 0;
-  return inFlour + (asked === "water" ? kind.water : 0);
+  return inFlour + (content === "water" ? kind.water : 0);
 }
 
 /**

@@ -35,11 +35,11 @@ export function extraWaters(
   return eachRow(weights, (row, index): ExtraWater => {
     const ingredient = ingredients[index] ?? null;
     if (row === null) return { water: null, remark: null };
-    return ingredient === null ? { water: weight(0), remark: null } : asked(ingredient, row, kinds[index] ?? null);
+    return ingredient === null ? { water: weight(0), remark: null } : extraOf(ingredient, row, kinds[index] ?? null);
   });
 }
 
-function asked(ingredient: Ingredient, row: Weight, kind: Kind | null): ExtraWater {
+function extraOf(ingredient: Ingredient, row: Weight, kind: Kind | null): ExtraWater {
   const { extraWater, water } = ingredient;
   if (extraWater !== null) {
     const remark = ingredient.extraWaterRough

@@ -40,9 +40,9 @@ export function stages(
   return weights.map((row, index) => {
     if (row === null) return null;
     const { word } = kinds[index] ?? {};
-    const own = moved[index] ?? 0;
-    if (word === "flour") return stage(row, own, flour > 0 ? (own / flour) * restFlour : 0);
-    if (word !== "water") return stage(row, own, own);
+    const share = moved[index] ?? 0;
+    if (word === "flour") return stage(row, share, flour > 0 ? (share / flour) * restFlour : 0);
+    if (word !== "water") return stage(row, share, share);
     const part = waterRows > 0 ? row / waterRows : 0;
     return stage(row, part * water, part * restWater);
   });
@@ -63,12 +63,12 @@ function refuseRows(kinds: Kinds, share: Ratio | readonly (Ratio | null)[]): voi
   // A loop, not a list of lists: ten thousand rows without a fault make nothing.
   for (const [index, kind] of kinds.entries()) {
     if (kind === null) continue;
-    const own = typeof share === "number" ? null : (share[index] ?? null);
+    const typedShare = typeof share === "number" ? null : (share[index] ?? null);
     if (kind.word === "preferment") {
       const says = "is a preferment. Enter its flour and water in rows of their own, and a ripe starter as the seed";
       faults.push(fault(says, "kinds", index + 1));
-    } else if (own !== null && (kind.word === "water" || kind.word === "ice")) {
-      const says = `is ${shownShare(own)} beside ${kind.word}; leave it blank, the water follows from the hydration`;
+    } else if (typedShare !== null && (kind.word === "water" || kind.word === "ice")) {
+      const says = `is ${shownShare(typedShare)} beside ${kind.word}; leave it blank, the water follows from the hydration`;
       faults.push(fault(says, "share", index + 1));
     }
   }

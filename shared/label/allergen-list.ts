@@ -57,8 +57,8 @@ export function allergenList() {
   const groups = GROUPS.split("\n").map((line) => {
     const [group = "", species = ""] = line.split(":");
     for (const one of species.split(",")) {
-      const [own = "", ...others] = one.split("+");
-      const spellings = own.split("|");
+      const [species = "", ...others] = one.split("+");
+      const spellings = species.split("|");
       const allergen = {
         group,
         species: spellings[0] ?? "",

@@ -28,8 +28,8 @@ export const entries = (sources: Sources, law: LabelLaw) =>
           ? ` (${additionsUnknown(law)})`
           : ""
         : ` (${listParts(inner, (part) => (part.isKnown ? inside(part.name) : part.name), sources, law)})`;
-    const listed = typed.filter((one) => groupIn(one, law) !== undefined);
-    const text = law === "US" ? withSulphites(`${label}${parts}`, typed) : inCapitals(`${label}${parts}`, listed);
+    const labelled = typed.filter((one) => groupIn(one, law) !== undefined);
+    const text = law === "US" ? withSulphites(`${label}${parts}`, typed) : inCapitals(`${label}${parts}`, labelled);
     if (text.length > MAX_LIST_LENGTH)
       refuse(`has a list of ${text.length} characters inside ${quote(name)}; no label holds it`, "ingredients");
     return text;

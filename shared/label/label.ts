@@ -31,7 +31,7 @@ export function labelList(
   const sum = addedUp(weights);
   if (sum === 0) return "";
   if (finished !== null) nearSum(finished, sum);
-  const listed = new Map<string, { text: string; weight: number; isWater: boolean }>();
+  const entriesByName = new Map<string, { text: string; weight: number; isWater: boolean }>();
   const held = allergensOfRows(sources, law);
   const entryOf = entries(sources, law);
   const used = names.map((name, index) => (isUsed(index) ? name : null));
@@ -41,11 +41,11 @@ export function labelList(
     if (name === null) return;
     const isWater = isWaterOf(rowIngredients[index] ?? null);
     const key = isWater ? "water" : nameKey(texts[index] ?? "");
-    const before = listed.get(key);
+    const before = entriesByName.get(key);
     const weight = (before?.weight ?? 0) + (weights[index] ?? 0);
-    listed.set(key, { text: before?.text ?? texts[index] ?? "", weight, isWater });
+    entriesByName.set(key, { text: before?.text ?? texts[index] ?? "", weight, isWater });
   });
-  const water = listed.get("water");
+  const water = entriesByName.get("water");
   if (water?.isWater && law !== "US") {
     if (finished === null)
       return refuse(
@@ -53,9 +53,9 @@ export function labelList(
         "finished_weight",
       );
     water.weight = finished - (sum - water.weight);
-    if (atMost(water.weight, WATER_LEFT_OUT * finished)) listed.delete("water");
+    if (atMost(water.weight, WATER_LEFT_OUT * finished)) entriesByName.delete("water");
   }
-  const list = [...listed.values()].sort((a, b) => b.weight - a.weight).map(({ text }) => text);
+  const list = [...entriesByName.values()].sort((a, b) => b.weight - a.weight).map(({ text }) => text);
   return [list.join(", "), ...(law === "US" ? containsLine(allergens.flat()) : [])].join(". ");
 }
 

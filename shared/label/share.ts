@@ -24,16 +24,16 @@ export type LabelShare = { readonly share: Ratio; readonly says: string };
  * before anything is weighed.
  */
 export function labelShare(
-  asked: string,
+  wantedName: string,
   names: Names,
   weights: Weights,
   finished: Weight | null,
   sources: Sources,
 ): LabelShare | null {
   if (isUnweighed(weights)) return null;
-  const search = searchFor(asked, sources);
+  const search = searchFor(wantedName, sources);
   const inside = eachRow(names, (name) => (name === null ? 0 : search.shareIn(name)));
-  if (inside.every((share) => share === 0)) refuse(nowhere(asked, names), "ingredient");
+  if (inside.every((share) => share === 0)) refuse(nowhere(wantedName, names), "ingredient");
   const faults = weights.flatMap((weight, row) => {
     const name = names[row] ?? null;
     if (name === null && weight !== null && weight > 0)
@@ -65,12 +65,12 @@ export function labelShare(
   return { share, says: says.join("; ") };
 }
 
-function nowhere(asked: string, names: Names): string {
+function nowhere(wantedName: string, names: Names): string {
   const near = nearest(
-    asked,
+    wantedName,
     names.filter((one) => one !== null),
   );
-  return `is ${quote(asked)}, which is none of the ingredients${near.length > 0 ? `; perhaps ${oneOf(near)}?` : ""}`;
+  return `is ${quote(wantedName)}, which is none of the ingredients${near.length > 0 ? `; perhaps ${oneOf(near)}?` : ""}`;
 }
 
 type Search = {
@@ -81,9 +81,9 @@ type Search = {
   readonly likeIt: (names: readonly string[]) => string[];
 };
 
-function searchFor(asked: string, sources: Sources): Search {
+function searchFor(wantedName: string, sources: Sources): Search {
   const { larder, formulas } = sources;
-  const key = nameKey(asked);
+  const key = nameKey(wantedName);
   const row = larder.byName.get(key);
   // Other names and label names are the shop's own; the built-in table calls different foods by one name.
   const isAsked = (name: string): boolean => {
@@ -108,11 +108,11 @@ function searchFor(asked: string, sources: Sources): Search {
   });
   const shareOfPart = ({ name, share, isKnown }: Inside, at: number | null, held: (one: string) => number): number => {
     const [, head = name, within = ""] = /^([^()]+?) ?\((.*)\)$/.exec(name) ?? [];
-    const listed = within === "" || isKnown ? [] : partsOf(within, at);
-    const named = listed.find((one) => isAsked(one.name));
-    if (named !== undefined && named.share === null && listed.length > 1)
+    const inner = within === "" || isKnown ? [] : partsOf(within, at);
+    const named = inner.find((one) => isAsked(one.name));
+    if (named !== undefined && named.share === null && inner.length > 1)
       refuse(
-        `column "made of" has ${quote(asked)} in brackets beside others; give ${quote(head)} a row with its own "made of"`,
+        `column "made of" has ${quote(wantedName)} in brackets beside others; give ${quote(head)} a row with its own "made of"`,
         "larder",
         at ?? undefined,
       );

@@ -40,7 +40,7 @@ export const LABEL_PROTEIN_FACTOR = 6.25;
 /** Salt is sodium × 2.5 (Regulation (EU) 1169/2011, annex I). */
 const SALT_PER_SODIUM = 2.5;
 
-const listed = (text: string, between: string) => (text === "" ? [] : text.split(between));
+const items = (text: string, between: string) => (text === "" ? [] : text.split(between));
 const figure = (text: string) => (text === "" ? null : Number(text));
 /** Moves the point in the text, so that 76.15 of 100 is 0.7615 to the last digit. */
 const ofHundred = (text: string) => (text === "" ? null : Number(`${text}e-2`));
@@ -74,8 +74,8 @@ function decode(line: string): BuiltIn {
     extraWater: figure(extra.replace("~", "")),
     extraWaterRough: extra.startsWith("~"),
     measures: read,
-    alsoCalled: listed(also, ";"),
-    allergensByNature: listed(allergens, ";"),
+    alsoCalled: items(also, ";"),
+    allergensByNature: items(allergens, ";"),
     proteinFactor: factor === "" ? LABEL_PROTEIN_FACTOR : Number(factor),
   };
 }

@@ -69,29 +69,29 @@ export function countWeight(
   const { measures, kind } = ingredient;
   if (measures === null) return undefined;
   if (word !== "" && word !== "piece") {
-    const own = measures.get(measureWord(word));
+    const measure = measures.get(measureWord(word));
     // Yeast alone is dry by the spoon and the sachet, fresh by the cube.
-    const isFresh = (word === "cube" || word === "cake") && own === undefined && ingredient.name === "yeast";
-    const usual = isFresh ? builtInNamed("fresh yeast")?.measures?.get(word) : own;
+    const isFresh = (word === "cube" || word === "cake") && measure === undefined && ingredient.name === "yeast";
+    const usual = isFresh ? builtInNamed("fresh yeast")?.measures?.get(word) : measure;
     // A dry yeast's package is its sachet; only US shops sell a cake of yeast.
-    if (word === "package") return own ?? (kind === "yeast" ? measures.get("sachet") : undefined);
+    if (word === "package") return measure ?? (kind === "yeast" ? measures.get("sachet") : undefined);
     return word === "cake" && system !== "US" && !ingredient.ownMeasures ? undefined : usual;
   }
   // A shop's row "medium egg" is no large one.
-  const own = kind === "egg" ? partedEgg(nameKey(ingredient.name))?.size : undefined;
-  if (own !== undefined && size !== undefined && own !== size) return undefined;
-  const asked = size ?? own;
-  if (kind === "egg" && !ingredient.ownMeasures) return eggWeight(measures.get("large"), asked ?? "large", system);
-  if (size === undefined) return measures.get("piece") ?? measures.get(own ?? "medium") ?? measures.get("large");
+  const eggSize = kind === "egg" ? partedEgg(nameKey(ingredient.name))?.size : undefined;
+  if (eggSize !== undefined && size !== undefined && eggSize !== size) return undefined;
+  const wantedSize = size ?? eggSize;
+  if (kind === "egg" && !ingredient.ownMeasures) return eggWeight(measures.get("large"), wantedSize ?? "large", system);
+  if (size === undefined) return measures.get("piece") ?? measures.get(eggSize ?? "medium") ?? measures.get("large");
   // A shop's own piece of egg is the one that it is named by, and else the large one that its recipes mean.
-  return measures.get(size) ?? (kind === "egg" && size === (own ?? "large") ? measures.get("piece") : undefined);
+  return measures.get(size) ?? (kind === "egg" && size === (eggSize ?? "large") ? measures.get("piece") : undefined);
 }
 
 /** A white or a yolk has its part of the egg in every size. */
 function eggWeight(ofLarge: Measure | undefined, size: EggSize, system: CupSystem): Measure | undefined {
   const usual = builtInNamed("whole egg")?.measures;
   const large = usual?.get("large")?.least;
-  const sized = system === "US" ? usual?.get(size)?.least : SHELLED_EGGS[system][size];
-  if (ofLarge === undefined || large === undefined || sized === undefined) return undefined;
-  return by(ofLarge, sized / large);
+  const weights = system === "US" ? usual?.get(size)?.least : SHELLED_EGGS[system][size];
+  if (ofLarge === undefined || large === undefined || weights === undefined) return undefined;
+  return by(ofLarge, weights / large);
 }

@@ -147,8 +147,8 @@ export function kindsOf(
       faults.push(fault(`is blank though the row has an amount. Choose ${KINDS_IN_WORDS}`, argument, index + 1));
       return null;
     }
-    const said = "unread" in cell ? cell.unread : misnamed(cell, names?.[index] ?? null);
-    if (said !== undefined) faults.push(fault(said, argument, index + 1));
+    const says = "unread" in cell ? cell.unread : misnamed(cell, names?.[index] ?? null);
+    if (says !== undefined) faults.push(fault(says, argument, index + 1));
     return "unread" in cell ? null : cell;
   });
   refuseAll(faults);

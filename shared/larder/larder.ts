@@ -31,7 +31,7 @@ function readLarder(rows: readonly (readonly unknown[])[], argument: string, fau
     faults.push(fault('has no column headed "ingredient"; its first row holds the headings', argument));
     return NO_LARDER;
   }
-  const own = rows.slice(top + 1).flatMap((cells, index): OwnRow[] => {
+  const ownRows = rows.slice(top + 1).flatMap((cells, index): OwnRow[] => {
     const raw = cells[at];
     const row = top + index + 2;
     const stuck = unreadable(raw);
@@ -44,7 +44,7 @@ function readLarder(rows: readonly (readonly unknown[])[], argument: string, fau
     const builtIn = keys.map(builtInOf).find((word) => word !== undefined);
     return [{ name, alsoCalled, keys, row, cell, builtIn }];
   });
-  return { rows: own, byName: namesOf(own, argument, faults), byBuiltIn: groupedByBuiltIn(own) };
+  return { rows: ownRows, byName: namesOf(ownRows, argument, faults), byBuiltIn: groupedByBuiltIn(ownRows) };
 }
 
 /** A table of cells as the argument reads it; refuses what it would refuse. */
@@ -78,9 +78,9 @@ function readHeader(header: readonly unknown[], argument: string, faults: Fault[
 }
 
 /** Two rows of one name would make every look-up a guess. */
-function namesOf(own: readonly OwnRow[], argument: string, faults: Fault[]): Map<string, OwnRow> {
+function namesOf(ownRows: readonly OwnRow[], argument: string, faults: Fault[]): Map<string, OwnRow> {
   const byName = new Map<string, OwnRow>();
-  for (const one of own) {
+  for (const one of ownRows) {
     one.keys.forEach((key, at) => {
       const before = byName.get(key);
       const name = at === 0 ? one.name : (one.alsoCalled[at - 1] ?? "");
@@ -94,9 +94,9 @@ function namesOf(own: readonly OwnRow[], argument: string, faults: Fault[]): Map
   return byName;
 }
 
-function groupedByBuiltIn(own: readonly OwnRow[]): Map<BuiltIn, OwnRow[]> {
+function groupedByBuiltIn(ownRows: readonly OwnRow[]): Map<BuiltIn, OwnRow[]> {
   const groups = new Map<BuiltIn, OwnRow[]>();
-  for (const one of own) {
+  for (const one of ownRows) {
     if (one.builtIn === undefined) continue;
     const group = groups.get(one.builtIn);
     if (group) group.push(one);
@@ -120,15 +120,15 @@ export function findByKey(larder: Larder, key: string, name = key): Ingredient |
   if (builtIn === undefined) return undefined;
   const group = larder.byBuiltIn.get(builtIn) ?? [];
   const canonical = group.find((one) => one.keys[0] === nameKey(builtIn.name));
-  const own = canonical ?? group[0];
-  if (own === undefined) return ofBuiltIn(builtIn);
+  const first = canonical ?? group[0];
+  if (first === undefined) return ofBuiltIn(builtIn);
   if (canonical === undefined && group.length > 1) {
     refuse(
       `${rowsNamed(group.map(({ row }) => row))} may each be meant by ${quote(name)}; enter it under "also called" in the one that is meant`,
       "larder",
     );
   }
-  return ofRow(own);
+  return ofRow(first);
 }
 
 const wordsOf = new WeakMap<Larder, ReadonlySet<string>>();

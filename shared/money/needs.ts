@@ -39,10 +39,10 @@ export const weightTable = (names: readonly string[], isOptional: boolean): Deco
           faults.push(fault(value.says, argument, index + 1));
           return null;
         };
-        const said = names.map((_, at) => (isBlank(cells[at]) ? null : read<string>(text().read(cells[at]))));
-        const total = said.find((name) => name !== null && /^(?:sub|grand)?[- ]?totals?\b/i.test(name.trim()));
+        const texts = names.map((_, at) => (isBlank(cells[at]) ? null : read<string>(text().read(cells[at]))));
+        const total = texts.find((name) => name !== null && /^(?:sub|grand)?[- ]?totals?\b/i.test(name.trim()));
         if (total) faults.push(fault(`is named ${quote(total)}; leave totals out of the range`, argument, index + 1));
-        return [{ names: said, weight: isBlank(raw) ? null : read<Weight>(reader.read(raw)), row: index + 1 }];
+        return [{ names: texts, weight: isBlank(raw) ? null : read<Weight>(reader.read(raw)), row: index + 1 }];
       });
     },
   );

@@ -89,8 +89,8 @@ function unreadCount(order: string, name: string | null, larder: Larder): string
   const words = tokens.flatMap((token, at) =>
     token.is === "word" && !COUNTING.test(token.low) && readUnit(tokens, at) === undefined ? [token.text] : [],
   );
-  const said = words.join(" ");
-  if (said === "" || (name === null && findIngredient(larder, said) !== undefined)) return undefined;
+  const label = words.join(" ");
+  if (label === "" || (name === null && findIngredient(larder, label) !== undefined)) return undefined;
   const meant = name === null ? undefined : findIngredient(larder, name)?.name;
-  return meant !== undefined && findIngredient(larder, said)?.name === meant ? undefined : said;
+  return meant !== undefined && findIngredient(larder, label)?.name === meant ? undefined : label;
 }

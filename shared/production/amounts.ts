@@ -39,7 +39,8 @@ export function amountsOf(
       name,
       Array.from({ length: days }, (_, day): DoughAmount => {
         const pieces = sizes.map(({ size }) => piecesOf({ product: name, size })[day] ?? 0);
-        const own = sizes.reduce((sum, { scaling }, at) => sum + scaling * (pieces[at] ?? 0), 0) / (1 - handlingLoss);
+        const forPieces =
+          sizes.reduce((sum, { scaling }, at) => sum + scaling * (pieces[at] ?? 0), 0) / (1 - handlingLoss);
         const taken = uses.flatMap((use): Taken[] => {
           if ("dough" in use) {
             const weight = use.part * (amounts.get(use.dough)?.[day]?.all ?? 0);
@@ -48,7 +49,7 @@ export function amountsOf(
           const many = piecesOf(use)[day] ?? 0;
           return many > 0 && use.perPiece > 0 ? [{ by: use.product, pieces: many, weight: use.perPiece * many }] : [];
         });
-        return { pieces, all: taken.reduce((sum, { weight }) => sum + weight, own), taken };
+        return { pieces, all: taken.reduce((sum, { weight }) => sum + weight, forPieces), taken };
       }),
     );
   }

@@ -43,9 +43,9 @@ export function ordersFor(
 ): Order[] {
   const orders: Order[] = [];
   for (const day of days) {
-    const said = typed.filter((line) => line.day === day && line.pieces !== null);
-    const typedKeys = new Set(said.map(lineKey));
-    for (const { product, size, customer, pieces } of said)
+    const lines = typed.filter((line) => line.day === day && line.pieces !== null);
+    const typedKeys = new Set(lines.map(lineKey));
+    for (const { product, size, customer, pieces } of lines)
       if (pieces !== null && pieces > 0) orders.push({ product, size, day, customer, pieces, isRegular: false });
     for (const { product, size, customer, week } of regular) {
       const pieces = week[weekdayOf(day)] ?? null;

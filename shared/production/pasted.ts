@@ -31,8 +31,8 @@ export function pastedOrders(text: string, days: readonly string[]): Pasted {
   const faults: string[] = [];
   (hasHeads ? others : rows).slice(0, MAX_ROWS).forEach((cells, at) => {
     const row = at + (hasHeads ? 2 : 1);
-    const said = (head: Head) => cells[heads.findIndex((one) => one.is === head)] ?? "";
-    const product = said("product");
+    const cellOf = (head: Head) => cells[heads.findIndex((one) => one.is === head)] ?? "";
+    const product = cellOf("product");
     if (product === "" || /^total\b/i.test(product)) return;
     heads.forEach((head, column) => {
       const cell = cells[column] ?? "";
@@ -42,8 +42,8 @@ export function pastedOrders(text: string, days: readonly string[]): Pasted {
         faults.push(`Row ${row}, ${product}: “${cell}” is no number of pieces. Enter a whole number.`);
         return;
       }
-      const day = head.day ?? dayNamed(said("day"), days) ?? days[0] ?? "";
-      orders.push({ product, size: said("size"), customer: head.customer ?? said("customer"), day, pieces });
+      const day = head.day ?? dayNamed(cellOf("day"), days) ?? days[0] ?? "";
+      orders.push({ product, size: cellOf("size"), customer: head.customer ?? cellOf("customer"), day, pieces });
     });
   });
   return { orders, faults };
@@ -96,14 +96,14 @@ export function knownOrders<T extends Item>(
   const known: T[] = [];
   const faults = new Set<string>();
   for (const order of orders) {
-    const own = items.filter((item) => itemKey({ ...item, size: "" }) === itemKey({ ...order, size: "" }));
+    const sizes = items.filter((item) => itemKey({ ...item, size: "" }) === itemKey({ ...order, size: "" }));
     const item =
-      own.find((one) => itemKey(one) === itemKey(order)) ??
-      (order.size === "" && own.length === 1 ? own[0] : undefined);
+      sizes.find((one) => itemKey(one) === itemKey(order)) ??
+      (order.size === "" && sizes.length === 1 ? sizes[0] : undefined);
     if (item !== undefined) known.push({ ...order, product: item.product, size: item.size });
-    else if (own.length > 0)
+    else if (sizes.length > 0)
       faults.add(
-        `“${order.product}” has the sizes ${own.map(({ size }) => `“${size}”`).join(", ")}. Enter one of them.`,
+        `“${order.product}” has the sizes ${sizes.map(({ size }) => `“${size}”`).join(", ")}. Enter one of them.`,
       );
     else {
       const names = near(order.product).map((name) => `“${name}”`);

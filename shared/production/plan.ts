@@ -27,7 +27,7 @@ export type Production = {
   readonly chains: readonly { readonly levain: Levain; readonly chain: Chain }[];
 };
 
-export type Asked = {
+export type PlanInput = {
   readonly days: readonly number[];
   readonly orders: readonly Order[];
   readonly formulas: readonly Formula[];
@@ -42,19 +42,19 @@ export type Asked = {
 
 const PIECE_BY_PIECE: Making = { spares: 0, stock: 0, multiple: 1 };
 
-export function productionOf(asked: Asked): Production {
-  const doughs = doughDays(asked);
+export function productionOf(input: PlanInput): Production {
+  const doughs = doughDays(input);
   return {
     doughs,
     clashes: clashesOf(
       doughs.flatMap(({ tasks }) => tasks),
-      asked.machines,
+      input.machines,
     ),
-    chains: asked.levains.map((levain) => ({ levain, chain: levainChain(levain, usesOf(levain, doughs)) })),
+    chains: input.levains.map((levain) => ({ levain, chain: levainChain(levain, usesOf(levain, doughs)) })),
   };
 }
 
-function doughDays({ days, orders, formulas, making, machines, earlier, changes }: Asked): DoughDay[] {
+function doughDays({ days, orders, formulas, making, machines, earlier, changes }: PlanInput): DoughDay[] {
   const codeOf = batchCodes(formulas.map(({ name }) => name));
   const piecesOf = new Map<string, readonly number[]>();
   const piecesMadeOf = (item: Item) => {
@@ -108,8 +108,8 @@ function readyAt(
     const start = firstStart(tasks, formula.mixStep) ?? tasks.find(({ mix }) => mix > 0)?.start;
     return start === undefined || start === null ? [] : [clockAt(start, changes)];
   });
-  const own = ready === null ? [] : [clockOf(day, ready)];
-  const all = [...own, ...starts];
+  const deadline = ready === null ? [] : [clockOf(day, ready)];
+  const all = [...deadline, ...starts];
   return all.length === 0 ? null : clock(Math.min(...all));
 }
 

@@ -4,7 +4,7 @@ import { refuse } from "../base/refusal.ts";
 import { id, integer, list, matching, messageReader, type Read, rowsOf, type Sent, text } from "./message.ts";
 
 /** What a cell holds as far as planning needs it; null for a date, which only its display tells. */
-export type Seen = string | number | boolean | null;
+export type CellValue = string | number | boolean | null;
 
 /** A longer text of a cell is cut. */
 export const MAX_TEXT_LENGTH = 2000;
@@ -43,7 +43,7 @@ export type LookAsk = Sent<typeof readLookAsk>;
 
 const isSeen = (cell: unknown): boolean =>
   cell === null || typeof cell === "string" || typeof cell === "boolean" || Number.isFinite(cell);
-const seenRows = () => rowsOf<Seen>(isSeen);
+const seenRows = () => rowsOf<CellValue>(isSeen);
 const textRows = () => rowsOf<string>((cell) => typeof cell === "string");
 const anyId = () => integer(Number.MIN_SAFE_INTEGER, Number.MAX_SAFE_INTEGER);
 

@@ -22,11 +22,11 @@ export function times(amount: Amount, least: number, most = least): Amount {
 }
 
 /** The number of a count without a unit, "2 (8 oz)" or "3 large": least and most. */
-export function bareCount({ low, high }: Amount): { least: number; most: number; sized: boolean } | undefined {
+export function bareCount({ low, high }: Amount): { least: number; most: number; hasSize: boolean } | undefined {
   const [first, last] = [low[0], high[0]];
   if (low.length !== 1 || high.length !== 1 || first?.unit.of !== "count" || last === undefined) return undefined;
   if (first.unit.word !== "") return undefined;
-  return { least: first.count, most: last.count, sized: first.unit.size !== undefined };
+  return { least: first.count, most: last.count, hasSize: first.unit.size !== undefined };
 }
 
 /**
@@ -64,10 +64,10 @@ function readSum(tokens: readonly Token[], at: number, atHead: boolean): AmountR
     const last = lastOf(amount.low)?.unit;
     if (last === undefined || last.of === "vague" || last === BARE) break;
     const less = isWord(tokens[next], "minus", "less");
-    const said = less || isMark(tokens[next], "+&") || isWord(tokens[next], "plus") || isAnd(tokens[next]);
-    const half = said && !less ? readRest(tokens, next) : undefined;
+    const isSum = less || isMark(tokens[next], "+&") || isWord(tokens[next], "plus") || isAnd(tokens[next]);
+    const half = isSum && !less ? readRest(tokens, next) : undefined;
     if (half !== undefined && readUnit(tokens, half.next) === undefined) {
-      amount = joined(
+      amount = addAmounts(
         amount,
         { low: [{ count: half.value, unit: last }], high: [{ count: half.value, unit: last }] },
         1,
@@ -75,18 +75,18 @@ function readSum(tokens: readonly Token[], at: number, atHead: boolean): AmountR
       next = isWord(tokens[half.next], "of") ? half.next + 1 : half.next;
       continue;
     }
-    const start = said || isMark(tokens[next], ",") ? next + 1 : next;
+    const start = isSum || isMark(tokens[next], ",") ? next + 1 : next;
     const more = readMeasure(tokens, start);
     const unit = more?.amount.low[0]?.unit;
     if (more === undefined || unit === undefined || !isMeasured(unit)) break;
-    if (!said && !isPartOf(unit, last)) break;
-    amount = joined(amount, more.amount, less ? -1 : 1);
+    if (!isSum && !isPartOf(unit, last)) break;
+    amount = addAmounts(amount, more.amount, less ? -1 : 1);
     next = more.next;
   }
   return { amount, next };
 }
 
-function joined(one: Amount, other: Amount, sign: 1 | -1): Amount {
+function addAmounts(one: Amount, other: Amount, sign: 1 | -1): Amount {
   const [low, high] = sign === 1 ? [other.low, other.high] : [times(other, -1).high, times(other, -1).low];
   const fault = one.fault ?? other.fault;
   return {

@@ -10,7 +10,7 @@ import type { Choice } from "./line-parts.ts";
 import { formsIn, sizeIn } from "./measure-words.ts";
 import { ingredientOf, ingredientOfPhrases, joinPhrases, namesNothing, phrasesOf } from "./name.ts";
 import { lastOf } from "./tokens.ts";
-import { type Asked, type LineRemark, noteOf, type Weighed, type Weight, weightOf } from "./weight.ts";
+import { type LineRemark, noteOf, type Search, type Weighed, type Weight, weightOf } from "./weight.ts";
 
 export type LineWeight =
   /** No amount to weigh; `says` says what the line is. */
@@ -83,8 +83,8 @@ function weighLine(
   const ingredient = once(() => {
     const plain = named === null ? parts.main : named.slice(0, MAX_NAME_LENGTH).replace(SPACES, " ").split(" ");
     // A shop may have rows of its own for large eggs and for medium ones.
-    const sized = larder.rows.length === 0 ? undefined : (countedSize(read) ?? (named === null ? size() : undefined));
-    const words = sized === undefined || !isSized(larder, sized) ? plain : [...sized.split(" "), ...plain];
+    const eggSize = larder.rows.length === 0 ? undefined : (countedSize(read) ?? (named === null ? size() : undefined));
+    const words = eggSize === undefined || !isSized(larder, eggSize) ? plain : [...eggSize.split(" "), ...plain];
     const phrases = phrasesOf(words);
     const match = (named === null ? undefined : findIngredient(larder, named)) ?? ingredientOfPhrases(larder, phrases);
     if (match !== undefined) return match;
@@ -101,13 +101,13 @@ function weighLine(
   }
   if (second) remarks.push(noteOf(`${quote(phraseText(second.words))} is the other choice and is not read`));
   if (read.more) remarks.push(USED_BESIDES);
-  const asked: Asked = { ingredient, size, forms: () => formsIn(parts.main), system };
+  const search: Search = { ingredient, size, forms: () => formsIn(parts.main), system };
   let least = 0;
   let most = 0;
   let unsure: string | undefined;
   for (const { choices } of read.entries) {
     const usable = second ? choices.filter((choice) => !isFrom(second.choice, choice, choices)) : choices;
-    const weighed = chosen(usable, asked, remarks);
+    const weighed = chosen(usable, search, remarks);
     if ("says" in weighed) return { is: "unclear", says: weighed.says };
     least += weighed.least;
     most += weighed.most;
@@ -161,7 +161,7 @@ export function partsOf(read: Extract<RecipeLine, { is: "read" }>): {
   let main: readonly string[] = read.before;
   const others: Part[] = [];
   const [only] = read.entries;
-  const choices = only && read.entries.length === 1 ? only.choices : read.entries.flatMap((entry) => entry.choices);
+  const choices = only && read.entries.length === 1 ? only.choices : read.entries.flatMap((one) => one.choices);
   for (const choice of choices) {
     const last = lastOf(others);
     if (main.length === 0) main = choice.words;
@@ -189,17 +189,17 @@ function isFrom(other: Choice, choice: Choice, choices: readonly Choice[]): bool
 }
 
 /** The first written weight in the open, else in brackets; else the first amount that can be weighed. */
-function chosen(choices: readonly Choice[], asked: Asked, remarks: LineRemark[]): Weighed {
+function chosen(choices: readonly Choice[], search: Search, remarks: LineRemark[]): Weighed {
   const [only] = choices;
-  if (only !== undefined && choices.length === 1) return weightOf(only.amount, asked);
+  if (only !== undefined && choices.length === 1) return weightOf(only.amount, search);
   const inOrder = [...choices.filter(({ bracketed }) => !bracketed), ...choices.filter(({ bracketed }) => bracketed)];
   const isWritten = ({ amount }: Choice) => amount.low.every(({ unit }) => unit.of === "weight");
   const preferred = [...inOrder.filter(isWritten), ...inOrder.filter((choice) => !isWritten(choice))];
   let says: string | undefined;
   for (const choice of preferred) {
-    const weighed = countedWeight(choice, asked, remarks);
+    const weighed = countedWeight(choice, search, remarks);
     if (!("says" in weighed)) {
-      const contradiction = compare(choice, weighed, choices, asked, remarks);
+      const contradiction = compare(choice, weighed, choices, search, remarks);
       return contradiction === undefined ? weighed : { says: contradiction };
     }
     // A number that may be read two ways is never passed over for the next.
@@ -214,13 +214,13 @@ function compare(
   taken: Choice,
   weight: Weight,
   choices: readonly Choice[],
-  asked: Asked,
+  search: Search,
   remarks: LineRemark[],
 ): string | undefined {
   const middle = (one: Weight) => (one.least + one.most) / 2;
   for (const choice of choices) {
     const isMeasured = choice.amount.low.every(({ unit }) => unit.of === "weight" || unit.of === "volume");
-    const other = choice === taken || !isMeasured ? undefined : countedWeight(choice, asked, []);
+    const other = choice === taken || !isMeasured ? undefined : countedWeight(choice, search, []);
     if (other === undefined || "says" in other) continue;
     const apart = Math.max(middle(other), middle(weight)) / Math.min(middle(other), middle(weight)) - 1;
     if (!(apart > APART)) continue;

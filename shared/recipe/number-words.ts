@@ -1,7 +1,7 @@
 // Numbers that recipes write in words: "two", "twenty-five", "two hundred and fifty", "a couple", "three quarters".
 import { isAnd, isMark, type Token } from "./tokens.ts";
 
-type Said = { readonly value: number; readonly next: number };
+type NumberRead = { readonly value: number; readonly next: number };
 
 const NUMBER_WORDS: ReadonlyMap<string, number> = new Map(
   Object.entries({
@@ -38,7 +38,7 @@ const FIRST: ReadonlySet<string> = new Set([
 export const isNumberWord = (token: Token | undefined): boolean => token?.is === "word" && FIRST.has(token.low);
 
 /** "two", "twenty-five", "a hundred", "two hundred and fifty", "a couple". */
-export function readNumberWords(tokens: readonly Token[], at: number): Said | undefined {
+export function readNumberWords(tokens: readonly Token[], at: number): NumberRead | undefined {
   const first = wordAt(tokens, at);
   if (TWO.has(first)) return { value: 2, next: at + 1 };
   const small = first === "hundred" ? { value: 1, next: at } : readSmall(tokens, at);
@@ -51,7 +51,7 @@ export function readNumberWords(tokens: readonly Token[], at: number): Said | un
 export const isLargeWord = (token: Token | undefined): boolean => token?.is === "word" && LARGE.has(token.low);
 
 /** What multiplies a number and is added to it: "hundred", "thousand two hundred", "hundred and fifty". */
-export function readLarge(tokens: readonly Token[], start: Said): Said {
+export function readLarge(tokens: readonly Token[], start: NumberRead): NumberRead {
   let { value, next } = start;
   for (let last = Number.POSITIVE_INFINITY; ; ) {
     const by = LARGE.get(wordAt(tokens, next));
@@ -68,7 +68,7 @@ export function readLarge(tokens: readonly Token[], start: Said): Said {
 }
 
 /** Up to ninety-nine. */
-function readSmall(tokens: readonly Token[], at: number): Said | undefined {
+function readSmall(tokens: readonly Token[], at: number): NumberRead | undefined {
   const value = NUMBER_WORDS.get(wordAt(tokens, at));
   if (value === undefined) return undefined;
   if (value < 20) return { value, next: at + 1 };
@@ -82,7 +82,7 @@ function readSmall(tokens: readonly Token[], at: number): Said | undefined {
 }
 
 /** "half", "a half", "three quarters", "three-quarters". */
-export function readFractionWords(tokens: readonly Token[], at: number): Said | undefined {
+export function readFractionWords(tokens: readonly Token[], at: number): NumberRead | undefined {
   const alone = FRACTION_WORDS.get(wordAt(tokens, at));
   if (alone !== undefined) return { value: alone, next: at + 1 };
   const many = NUMBER_WORDS.get(wordAt(tokens, at));

@@ -60,7 +60,7 @@ function readAmountAt(state: Pieces, tokens: readonly Token[], at: number): numb
   const isName = () => /^0\d/.test(textOf(token)) || /^(?:flours?|mehl|farine)$/i.test(before ?? "");
   if (read.amount.fault?.reason === "side by side" && !isName()) state.fault = amountFault("side by side");
   if (isTail(tokens, at, state)) state.fault = state.fault ?? amountFault("no unit");
-  if (bare && !bare.sized && !counts) return undefined;
+  if (bare && !bare.hasSize && !counts) return undefined;
   if (read.amount.low[0]?.unit.of === "vague" && state.entries.length > 0) {
     // "plus a little more"
     state.more = true;
@@ -125,7 +125,7 @@ function push(state: Pieces, amount: Amount, bracketed: boolean, counted?: Count
 const NO_CHOICES: readonly Choice[] = [];
 /** A number without a unit and without a name behind it. */
 const isBareBefore = ({ amount, words }: Choice): boolean =>
-  bareCount(amount)?.sized === false && words.every((word) => word === ",");
+  bareCount(amount)?.hasSize === false && words.every((word) => word === ",");
 
 /** "3 x salt 5 g". */
 const isMultiplier = ({ amount, words }: Choice): boolean =>

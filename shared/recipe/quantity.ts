@@ -41,11 +41,11 @@ function readFraction(tokens: readonly Token[], at: number): One | undefined {
 
 /** The fraction that follows a whole number: " 1/2", "½", "-1/2", " and a half". */
 export function readRest(tokens: readonly Token[], at: number): One | undefined {
-  const joined = isMark(tokens[at], "-&+") || isAnd(tokens[at]);
-  const start = joined ? at + 1 : at;
+  const isLinked = isMark(tokens[at], "-&+") || isAnd(tokens[at]);
+  const start = isLinked ? at + 1 : at;
   const figures = readFraction(tokens, start);
   if (figures !== undefined && figures.value < 1) return figures;
-  if (!joined) return undefined;
+  if (!isLinked) return undefined;
   const words = readFractionWords(tokens, start);
   return words !== undefined && !isMark(tokens[at], "-") ? words : undefined;
 }
@@ -59,12 +59,13 @@ function readOne(tokens: readonly Token[], at: number): One | undefined {
   const words = readFractionWords(tokens, at);
   if (words !== undefined) return words;
   if (isWord(token, "dozen")) return { value: 1, next: at };
-  const said = readNumberWords(tokens, at);
-  if (said === undefined) return undefined;
+  const spelled = readNumberWords(tokens, at);
+  if (spelled === undefined) return undefined;
   // "one 1/4-oz packet" is no mixed number; only a said "and" joins a fraction to a word.
-  const isJoined = isMark(tokens[said.next], "&") || isAnd(tokens[said.next]);
-  const rest = isJoined && !isWord(tokens[said.next - 1], "couple", "pair") ? readRest(tokens, said.next) : undefined;
-  return rest === undefined ? said : { value: said.value + rest.value, next: rest.next };
+  const isJoined = isMark(tokens[spelled.next], "&") || isAnd(tokens[spelled.next]);
+  const rest =
+    isJoined && !isWord(tokens[spelled.next - 1], "couple", "pair") ? readRest(tokens, spelled.next) : undefined;
+  return rest === undefined ? spelled : { value: spelled.value + rest.value, next: rest.next };
 }
 
 function readFigures(tokens: readonly Token[], at: number, token: Extract<Token, { is: "number" }>): One {

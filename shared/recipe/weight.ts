@@ -15,7 +15,7 @@ export type LineRemark = { readonly reason: "used besides" | "note"; readonly sa
 export const noteOf = (says: string): LineRemark => ({ reason: "note", says });
 
 export type Weighed = Weight | { readonly says: string };
-export type Asked = {
+export type Search = {
   /** The ingredient of the line, or why there is none. */
   readonly ingredient: () => Ingredient | string;
   /** The size that the line's words give: "eggs (medium)". */
@@ -26,16 +26,16 @@ export type Asked = {
 };
 
 /** Grams of an amount, or what stands in the way. The ingredient is asked for only where a volume or a count needs it. */
-export function weightOf({ low, high, fault }: Amount, asked: Asked): Weighed {
+export function weightOf({ low, high, fault }: Amount, search: Search): Weighed {
   if (fault !== undefined) return { says: fault.says };
   let unsure: string | undefined;
   let lacks: Form | undefined;
   const total = (terms: readonly Term[], end: "least" | "most"): number | string => {
     let sum = 0;
     for (const { count, unit } of terms) {
-      const one = unitWeight(unit, asked, count);
+      const one = unitWeight(unit, search, count);
       if (typeof one === "string") return one;
-      lacks = lacks ?? (unit.of === "volume" ? lackedForm(unit, asked) : undefined);
+      lacks = lacks ?? (unit.of === "volume" ? lackedForm(unit, search) : undefined);
       if (one.least < one.most) unsure = unsureOf(unit, one);
       // What is taken off at most makes the least.
       const isLow = (end === "least") === count >= 0;
@@ -52,7 +52,7 @@ export function weightOf({ low, high, fault }: Amount, asked: Asked): Weighed {
 }
 
 type Volume = Extract<Unit, { of: "volume" }>;
-const formsOf = (unit: Volume, { forms }: Asked): readonly Form[] =>
+const formsOf = (unit: Volume, { forms }: Search): readonly Form[] =>
   unit.form === undefined ? forms() : [unit.form, ...forms()];
 
 /** What changes the weight of a cup of anything that is no liquid. */
@@ -60,9 +60,9 @@ const TELLING: ReadonlySet<Form> = new Set([
   ...(["sifted", "packed", "sliced", "diced", "chopped", "shredded", "grated", "mashed"] as const),
 ]);
 
-function lackedForm(unit: Volume, asked: Asked): Form | undefined {
-  const of = asked.ingredient();
-  const forms = formsOf(unit, asked);
+function lackedForm(unit: Volume, search: Search): Form | undefined {
+  const of = search.ingredient();
+  const forms = formsOf(unit, search);
   if (typeof of === "string" || of.kind === "water" || forms.some((form) => hasForm(of, form))) return undefined;
   const names = [of.name, ...of.alsoCalled].join(" ");
   return forms.find((form) => TELLING.has(form) && !names.includes(form));
@@ -76,8 +76,8 @@ function unsureOf(unit: Unit, { least, most }: Measure): string {
 }
 
 /** Grams of one unit, or what stands in the way. */
-function unitWeight(unit: Unit, asked: Asked, count: number): Measure | string {
-  const { ingredient, size, system } = asked;
+function unitWeight(unit: Unit, search: Search, count: number): Measure | string {
+  const { ingredient, size, system } = search;
   if (unit.of === "weight") return { least: grams(unit.grams), most: grams(unit.grams) };
   if (unit.of === "vague") return `${quote(unit.word)} has no weight; enter grams, or a measure`;
   if (unit.loose !== undefined) return looseSentence(unit.loose);
@@ -88,18 +88,18 @@ function unitWeight(unit: Unit, asked: Asked, count: number): Measure | string {
   const of = ingredient();
   if (typeof of === "string") return of;
   if (unit.of === "volume") {
-    const form = formsOf(unit, asked).find((one) => hasForm(of, one));
+    const form = formsOf(unit, search).find((one) => hasForm(of, one));
     return volumeWeight(of, unit.unit, here, { count, form }) ?? missing(unit.unit, of);
   }
-  const sized = unit.size ?? size();
+  const egg = unit.size ?? size();
   if (unit.size !== undefined && size() !== undefined && size() !== unit.size)
     return `is it ${unit.size} or ${size()}? Enter one of them`;
-  const weight = countWeight(of, unit.word, sized, system);
+  const weight = countWeight(of, unit.word, egg, system);
   if (weight !== undefined) return weight;
-  if (unit.word === "" && sized === undefined) {
+  if (unit.word === "" && egg === undefined) {
     return `a number without a unit, and the larder has no weight for a piece of ${quote(of.name)}; enter "500 g" or "2 cups"`;
   }
-  return missing([sized, unit.word || "piece"].filter((word) => word).join(" "), of);
+  return missing([egg, unit.word || "piece"].filter((word) => word).join(" "), of);
 }
 
 const missing = (measure: string, of: Ingredient): string =>

@@ -25,10 +25,11 @@ export function frictionSays(line: FrictionLine, minutes: number | null, tempera
     factor === null
       ? `${showNumber(zero, 1)}, and ${showNumber(perMinute, 2)} more for each minute of mixing`
       : `${showNumber(factor, 1)} °${unit} at ${showNumber(minutes ?? 0, 1)} min`;
-  const said = `${value}, from ${mixes} mixes that lie ${showNumber(miss * times, 1)} °${unit} off it typically.`;
-  if (mixes < ENOUGH_MIXES) return `${said} That is too few to go by: log ${ENOUGH_MIXES} mixes.`;
-  if (miss > SCATTERED[unit]) return `${said} They lie too far apart to go by: check the thermometers and the minutes.`;
-  return said;
+  const figure = `${value}, from ${mixes} mixes that lie ${showNumber(miss * times, 1)} °${unit} off it typically.`;
+  if (mixes < ENOUGH_MIXES) return `${figure} That is too few to go by: log ${ENOUGH_MIXES} mixes.`;
+  if (miss > SCATTERED[unit])
+    return `${figure} They lie too far apart to go by: check the thermometers and the minutes.`;
+  return figure;
 }
 
 /** Weights or counts before and after, of one bake each. */
@@ -47,8 +48,8 @@ export function lossSays(losses: readonly Loss[]): string | null {
   const [least, most] = [Math.min(...each), Math.max(...each)];
   const bakes =
     read.length === 1 ? "one bake" : `${read.length} bakes, from ${shownShare(least, 1)} to ${shownShare(most, 1)}`;
-  const said = `${shownShare(overall, 1)} over ${bakes}.`;
-  if (read.length < ENOUGH_BAKES) return `${said} That is too few to go by: log ${ENOUGH_BAKES} bakes.`;
-  if (most - least > WIDE) return `${said} They lie too far apart to go by: look for a slip in the log.`;
-  return said;
+  const loss = `${shownShare(overall, 1)} over ${bakes}.`;
+  if (read.length < ENOUGH_BAKES) return `${loss} That is too few to go by: log ${ENOUGH_BAKES} bakes.`;
+  if (most - least > WIDE) return `${loss} They lie too far apart to go by: look for a slip in the log.`;
+  return loss;
 }

@@ -8,7 +8,7 @@ import { type PercentCell, readPercents } from "../formula/percents.ts";
 import { isFlour, type Kind, type KindCell, kindsOf } from "../larder/kinds.ts";
 import type { Larder } from "../larder/larder.ts";
 import type { StyleName } from "./bands.ts";
-import { notesInto, type Remark, type Said, type Topic, UNREADABLE } from "./remark.ts";
+import { notesInto, type Remark, type RowNote, type Topic, UNREADABLE } from "./remark.ts";
 import { review } from "./review.ts";
 
 /** A cell that could not be read waits here: what is wrong with it becomes its row's remark. */
@@ -47,9 +47,9 @@ export function notes(cells: FormulaCells, style: StyleName, larder: Larder, sca
 }
 
 /** What cannot be read, what is unusual for the style, what the scale cannot show; of one row in this order. */
-export function allSaid(cells: FormulaCells, style: StyleName, larder: Larder, scale: Scale): Said[] {
-  const said: Said[] = [];
-  const remark = notesInto(said);
+export function allSaid(cells: FormulaCells, style: StyleName, larder: Larder, scale: Scale): RowNote[] {
+  const notes: RowNote[] = [];
+  const remark = notesInto(notes);
   const readable = <T>(column: Column<T | Unread>, what: string): Column<T> =>
     column.map((cell, row) => {
       if (!isUnread(cell)) return cell;
@@ -63,7 +63,7 @@ export function allSaid(cells: FormulaCells, style: StyleName, larder: Larder, s
   perMix.forEach((each, row) => {
     if (each !== null) offScale(each, scale, (says, matters) => remark(row, says, matters));
   });
-  return said;
+  return notes;
 }
 
 type Read = Pick<FormulaCells, "kinds"> & { readonly names: Column<string>; readonly percents: Column<PercentCell> };
@@ -82,9 +82,9 @@ function reviewRows({ names, kinds, percents }: Read, cells: FormulaCells, { sty
       shares.map((share) => (share === null ? null : weight(share))),
       known,
     );
-    for (const said of review(names, known, all, style, larder)) {
-      const { row, says, matters, ...detail } = said;
-      if (isSurelyTrue(said, open)) remark(row, says, matters, detail);
+    for (const note of review(names, known, all, style, larder)) {
+      const { row, says, matters, ...detail } = note;
+      if (isSurelyTrue(note, open)) remark(row, says, matters, detail);
     }
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
@@ -138,7 +138,7 @@ const RESTS_ON: Readonly<Record<Topic, readonly Kind["word"][]>> = {
 };
 
 /** Too little of something is said only where no row that could not be read may hold the rest; `open` are the kinds of those. */
-function isSurelyTrue({ topic, side }: Said, open: readonly (KindCell | null)[]): boolean {
+function isSurelyTrue({ topic, side }: RowNote, open: readonly (KindCell | null)[]): boolean {
   if (open.length === 0 || side !== "below") return true;
   if (topic === undefined) return false;
   return open.every((kind) => kind !== null && !isUnread(kind) && !RESTS_ON[topic].includes(kind.word));

@@ -19,7 +19,7 @@ export type Side = "above" | "below" | null;
  * What is said of a row, and how much it matters: what cannot be read first, then what is furthest outside, last what is not known.
  * `of` is what is missing, or the whole dough, where the row only speaks for it.
  */
-export type Said = { readonly row: number; readonly says: string; readonly matters: number } & Detail;
+export type RowNote = { readonly row: number; readonly says: string; readonly matters: number } & Detail;
 export type Remark = (index: number, says: string, matters?: number, detail?: Detail) => void;
 /** What there is too much or too little of, and which: for whoever goes by a remark without reading its sentence. */
 type Detail = { readonly of?: string | undefined; readonly topic?: Topic | undefined; readonly side?: Side };
@@ -34,9 +34,9 @@ const ESSENTIAL = 4;
 
 /** Takes down what is said; a figure that is not known matters least. */
 export const notesInto =
-  (said: Said[]): Remark =>
+  (notes: RowNote[]): Remark =>
   (row, says, matters = UNKNOWN, detail = {}) =>
-    said.push({ row, says, matters, ...detail });
+    notes.push({ row, says, matters, ...detail });
 
 /** How many times the nearest end of its usual range it is, or the end is of it; `what` a dough cannot do without counts for more. */
 export function outside(value: number, side: Side, { low, high }: Band, what: "essential" | "enriching"): number {

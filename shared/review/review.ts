@@ -11,7 +11,7 @@ import {
   outside,
   type ReviewSetting,
   type Row,
-  type Said,
+  type RowNote,
   sentence,
   sideOf,
   sumOf,
@@ -32,19 +32,19 @@ export function review(
   shares: readonly (Ratio | null)[],
   styleName: StyleName,
   larder: Larder,
-): Said[] {
+): RowNote[] {
   const style = styleNamed(styleName);
   const rows = rowsOf(names, kinds, shares, larder);
-  const said: Said[] = [];
+  const notes: RowNote[] = [];
   const whole = rows.find(({ kind }) => isFlour(kind))?.index ?? 0;
-  const setting: ReviewSetting = { remark: notesInto(said), whole, styleName, style };
+  const setting: ReviewSetting = { remark: notesInto(notes), whole, styleName, style };
 
   reviewWater(rows, setting);
   reviewSalt(rows, setting);
   reviewYeast(rows, setting);
   reviewEnrichment(rows, setting);
   reviewPrefermentedFlour(rows, setting);
-  return said;
+  return notes;
 }
 
 function rowsOf(

@@ -1,4 +1,5 @@
 // Where the named cells of a built sheet stand now, found by the words that were written beside them.
+import { trimmedText } from "../base/words.ts";
 import type { Zone } from "./a1.ts";
 import { type Layout, labelText, layOut, type PlacedCell } from "./layout.ts";
 import type { Options, SheetModel, Table } from "./model.ts";
@@ -12,7 +13,7 @@ export type Located = {
 };
 
 type Grid = readonly (readonly unknown[])[];
-type Match = { readonly placed: PlacedCell; readonly row: number; readonly column: number };
+type Match = { readonly label: PlacedCell; readonly row: number; readonly column: number };
 
 const WEIGHTS = ["g", "oz"] as const;
 const TEMPERATURES = ["C", "F"] as const;
@@ -29,7 +30,7 @@ const MISSING = 0.25;
  * Rows may have been inserted, deleted or sorted, and columns inserted beside the table.
  */
 export function locate(grid: Grid, models: readonly SheetModel[], table = "formula"): Located | null {
-  const texts = new Set(grid.flatMap((row) => row.map(said)));
+  const texts = new Set(grid.flatMap((row) => row.map(trimmedText)));
   let best: { score: number; model: SheetModel; options: Options; layout: Layout } | undefined;
   for (const model of modelsMarked(models, texts)) {
     for (const options of optionsOf(model)) {
@@ -61,7 +62,6 @@ function optionsOf(model: SheetModel): Options[] {
   );
 }
 
-const said = (cell: unknown): string => (typeof cell === "string" ? cell.trim() : "");
 /** What is always written as it is: no name of a cell, so nothing typed. */
 const isFixed = ({ cell }: PlacedCell): boolean =>
   cell.name === undefined && (cell.text ?? "") !== "" && cell.formula === undefined;
@@ -74,10 +74,10 @@ function wordsOf({ cells, tables }: Layout, options: Options): string[] {
 function zonesOf(grid: Grid, layout: Layout, options: Options): Map<string, Zone> {
   const zones = new Map<string, Zone>();
   const fixed = fixedCells(grid, layout, options);
-  for (const placed of layout.cells) {
-    const { name, spills = [] } = placed.cell;
+  for (const label of layout.cells) {
+    const { name, spills = [] } = label.cell;
     if (name === undefined && spills.length === 0) continue;
-    const place = placed.cell.role === "helper" ? belowItsLabel(placed, fixed) : placeOf(placed, fixed);
+    const place = label.cell.role === "helper" ? belowItsLabel(label, fixed) : placeOf(label, fixed);
     if (place === undefined || grid[place.row] === undefined) continue;
     [name, ...spills].forEach((one, at) => {
       if (one) zones.set(one, { row: place.row, column: place.column + at, rows: 1, columns: 1 });
@@ -110,37 +110,37 @@ function zonesOf(grid: Grid, layout: Layout, options: Options): Map<string, Zone
 
 /** A word may head a column of the page and one beside it. */
 function headColumn(line: readonly unknown[], head: string, isBeside: boolean): number {
-  const texts = line.map(said);
+  const texts = line.map(trimmedText);
   return isBeside ? texts.lastIndexOf(head) : texts.indexOf(head);
 }
 
 /** A table with a total ends with it. */
 function endOf(grid: Grid, { total }: Table, column: number, end: number): number {
   if (total === undefined) return end;
-  for (let row = end - 1; row >= 0; row--) if (said(grid[row]?.[column]).startsWith(TOTAL)) return row + 1;
+  for (let row = end - 1; row >= 0; row--) if (trimmedText(grid[row]?.[column]).startsWith(TOTAL)) return row + 1;
   return end;
 }
 
 /** The fixed words that are there, the first of two in a column being the first in the model, too. */
 function fixedCells(grid: Grid, { cells }: Layout, options: Options): Match[] {
   const taken = new Map<string, number>();
-  return cells.filter(isFixed).flatMap((placed): Match[] => {
-    const text = labelText(placed.cell.text ?? "", options);
-    if (placed.cell.role === "helper") return besideThePage(grid, placed, text);
-    const key = `${placed.column} ${text}`;
+  return cells.filter(isFixed).flatMap((label): Match[] => {
+    const text = labelText(label.cell.text ?? "", options);
+    if (label.cell.role === "helper") return besideThePage(grid, label, text);
+    const key = `${label.column} ${text}`;
     const from = taken.get(key) ?? 0;
-    const row = grid.findIndex((line, index) => index >= from && said(line[placed.column]) === text);
+    const row = grid.findIndex((line, index) => index >= from && trimmedText(line[label.column]) === text);
     if (row < 0) return [];
     taken.set(key, row + 1);
-    return [{ placed, row, column: placed.column }];
+    return [{ label, row, column: label.column }];
   });
 }
 
 /** What stands beside the page leaves no gap for parts that are not built: it is found by its words alone. */
-function besideThePage(grid: Grid, placed: PlacedCell, text: string): Match[] {
+function besideThePage(grid: Grid, label: PlacedCell, text: string): Match[] {
   for (const [row, line] of grid.entries()) {
-    const column = line.findIndex((cell) => said(cell) === text);
-    if (column >= 0) return [{ placed, row, column }];
+    const column = line.findIndex((cell) => trimmedText(cell) === text);
+    if (column >= 0) return [{ label, row, column }];
   }
   return [];
 }
@@ -151,7 +151,7 @@ function belowItsLabel(
   fixed: readonly Match[],
 ): { row: number; column: number } | undefined {
   const label = fixed.find(
-    ({ placed }) => placed.cell.role === "helper" && placed.row === row - 1 && placed.column === column,
+    ({ label: placed }) => placed.cell.role === "helper" && placed.row === row - 1 && placed.column === column,
   );
   return label === undefined ? undefined : { row: label.row + 1, column: label.column };
 }
@@ -161,7 +161,7 @@ const FARTHEST = 6;
 
 /** By the words in its own line, to the left before to the right; otherwise by the nearest above, and for a title below. */
 function placeOf({ row, column }: PlacedCell, fixed: readonly Match[]): { row: number; column: number } | undefined {
-  const rank = ({ placed }: Match): number => {
+  const rank = ({ label: placed }: Match): number => {
     const [down, left] = [row - placed.row, column - placed.column];
     if (down > FARTHEST || down < -2) return Number.POSITIVE_INFINITY;
     const side = left < 0 ? 50 - left : left;
@@ -170,14 +170,14 @@ function placeOf({ row, column }: PlacedCell, fixed: readonly Match[]): { row: n
   let best: Match | undefined;
   for (const one of fixed) if (rank(one) < (best === undefined ? Number.POSITIVE_INFINITY : rank(best))) best = one;
   if (best === undefined) return undefined;
-  return { row: best.row + row - best.placed.row, column: best.column + column - best.placed.column };
+  return { row: best.row + row - best.label.row, column: best.column + column - best.label.column };
 }
 
 /** The row with most of a table's headings, at least two thirds of them. */
 function headingRow(grid: Grid, heads: readonly string[]): number | undefined {
   let best: { row: number; hits: number } | undefined;
   grid.forEach((line, row) => {
-    const texts = new Set(line.map(said));
+    const texts = new Set(line.map(trimmedText));
     const hits = heads.filter((head) => texts.has(head)).length;
     if (hits * 3 >= heads.length * 2 && hits > (best?.hits ?? 0)) best = { row, hits };
   });

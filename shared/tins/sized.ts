@@ -9,7 +9,7 @@ import { isBlank } from "../cells/hint.ts";
 export type Sized = number | (Carried & { readonly text: string });
 
 /** A number, or what carries its own unit: "9 in", "1.5 kg" of water, "2 l" wanted. */
-export const sized = (of: Reader<number>): Reader<Sized> => ({
+export const sizedReader = (of: Reader<number>): Reader<Sized> => ({
   hint: of.hint,
   read: (raw) => {
     const carried = readCarried(raw);
@@ -18,7 +18,7 @@ export const sized = (of: Reader<number>): Reader<Sized> => ({
     return isFault(value) ? value : { ...carried, text: raw };
   },
 });
-const size = sized(number<number>("a size such as 23", { min: 0, max: 1e5 }));
+const size = sizedReader(number<number>("a size such as 23", { min: 0, max: 1e5 }));
 /** Of the shapes with most sizes: length, width, depth and both at the base. */
 const MAX_SIZES = 5;
 

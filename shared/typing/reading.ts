@@ -15,7 +15,7 @@ export function weightIn(value: unknown, unit: "g" | "oz"): number | null {
 export const isNobodys = (grid: Grid, { columns }: Ingredients, row: number): boolean =>
   [columns.ingredient, columns.kind, columns.percent].every((column) => isBlank(grid[row]?.[column]));
 
-const said = (cell: unknown): string => (typeof cell === "string" ? cell.trim().toLowerCase() : "");
+const plainText = (cell: unknown): string => (typeof cell === "string" ? cell.trim().toLowerCase() : "");
 export const numberOf = (cell: unknown): number => (typeof cell === "number" && Number.isFinite(cell) ? cell : 0);
 
 export function orderOf(grid: Grid, table: Ingredients): Order {
@@ -24,8 +24,8 @@ export function orderOf(grid: Grid, table: Ingredients): Order {
     const spot = input(name);
     return spot && grid[spot.row]?.[spot.column];
   };
-  const [by, amount] = [said(cell("by")), cell("amount")];
-  const [part, of] = [numberOf(single("roll_part")), said(cell("roll_in_of"))];
+  const [by, amount] = [plainText(cell("by")), cell("amount")];
+  const [part, of] = [numberOf(single("roll_part")), plainText(cell("roll_in_of"))];
   const rows = rowsOf(grid, table, []);
   const { base } = scaled(rows, NO_ORDER);
   const sum = sumOf(rows, ({ percent }) => percent);

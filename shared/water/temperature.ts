@@ -10,8 +10,8 @@ import { sum } from "../formula/formula.ts";
 function others(temps: readonly (AnyDegrees | null)[]): { total: number; multiplier: number } {
   const read = temps.filter((temp) => temp !== null);
   if (read.length < 2 || read.length > 3) {
-    const said = read.length === 1 ? "hold one temperature alone" : `hold ${read.length} temperatures`;
-    refuse(`${said}; give two (flour, room) or three (flour, room, preferment)`, "temps");
+    const count = read.length === 1 ? "hold one temperature alone" : `hold ${read.length} temperatures`;
+    refuse(`${count}; give two (flour, room) or three (flour, room, preferment)`, "temps");
   }
   return { total: sum(read), multiplier: read.length + 1 };
 }

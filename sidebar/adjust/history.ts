@@ -13,7 +13,7 @@ export function historySection(unit: () => "g" | "oz", again: (says: string) => 
     {
       question: "versions",
       label: "Show the versions",
-      asked: () => ({}),
+      request: () => ({}),
       busy: () => "Reading the history …",
       done: (answer) => {
         body.replaceChildren(...versionNodes(answer, unit, again));
@@ -65,7 +65,7 @@ function keepNode(sheet: string, again: (says: string) => void): HTMLElement {
   const keeping = quiet({
     question: "keepVersion",
     label: "Keep this version",
-    asked: () => ({ sheet, line }),
+    request: () => ({ sheet, line }),
     busy: () => "Keeping it …",
     done: ({ number, wasEdited }) => {
       const says = wasEdited ? `Kept as version ${number}.` : `It is kept already, as version ${number}.`;
@@ -102,7 +102,7 @@ function compareNode(answer: Versions, unit: () => "g" | "oz"): HTMLElement {
   const comparing = quiet({
     question: "compare",
     label: "Compare",
-    asked: () => ({ sheet: answer.sheet, ...sides }),
+    request: () => ({ sheet: answer.sheet, ...sides }),
     busy: () => "Comparing …",
     done: (comparison: Comparison) => {
       place.replaceChildren(
@@ -134,7 +134,7 @@ function bringNode(answer: Versions, again: (says: string) => void): HTMLElement
   const bringing = quiet({
     question: "bringBack",
     label: "Bring back",
-    asked: () => ({ sheet, id, seen, number: Number(number) }),
+    request: () => ({ sheet, id, seen, number: Number(number) }),
     busy: () => "Bringing it back …",
     done: ({ number: now }) => {
       const says = `Version ${number} is brought back, as version ${now}. Nothing that was kept is lost.`;

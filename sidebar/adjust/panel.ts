@@ -25,7 +25,7 @@ export const adjust: Panel = {
       {
         question: "adjusting",
         label: "Read this sheet again",
-        asked: () => ({}),
+        request: () => ({}),
         busy: () => "Reading the sheet …",
         done: (data) => {
           // The same sheet as before: what was chosen stays.

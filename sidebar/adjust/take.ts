@@ -17,7 +17,7 @@ export function takeSection(work: Work, form: Form, done: (says: string) => void
   const version = actionButton({
     question: "takeChanges",
     label: "Take as a new version",
-    asked: () => ({ ...same, wishes: work.added, title: null }),
+    request: () => ({ ...same, wishes: work.added, title: null }),
     busy: () => "Writing the version …",
     done: (answer) => {
       const says = taken(answer);
@@ -30,7 +30,7 @@ export function takeSection(work: Work, form: Form, done: (says: string) => void
     {
       question: "takeChanges",
       label: "Build a new sheet",
-      asked: () => ({
+      request: () => ({
         ...same,
         wishes: work.added,
         title: title.trim() === "" ? `${work.data.title}, changed` : title,

@@ -18,7 +18,7 @@ export type Work = {
 
 export const newWork = (data: Adjustable): Work => ({ data, added: [], chosen: null, values: {} });
 
-export type Seen = {
+export type AdjustView = {
   readonly compared: Compared;
   /** What a label lists, as far as it is known. */
   readonly printed: readonly string[];
@@ -50,7 +50,7 @@ export function wishNow(work: Work): Wish | null {
 }
 
 /** Before and after, with the change that is being chosen as far as it can be done. */
-export function seenNow(work: Work): Seen {
+export function seenNow(work: Work): AdjustView {
   const { data, added } = work;
   const changes = applyAll(data.formula, added, data.larder);
   const before = changes[changes.length - 1]?.formula ?? data.formula;

@@ -25,7 +25,7 @@ export const check: Panel = {
       {
         question: "review",
         label: "Check this sheet",
-        asked: () => ({ style }),
+        request: () => ({ style }),
         busy: () => "Reading the sheet …",
         done: (review) => {
           // The style chosen for one sheet is no choice for another.

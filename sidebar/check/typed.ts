@@ -9,7 +9,7 @@ export function typedSection({ sheet, typed }: SheetReview, again: () => void): 
   const taking = actionButton({
     question: "take",
     label: "Take the typed weights",
-    asked: () => ({ sheet }),
+    request: () => ({ sheet }),
     busy: () => "Taking the typed weights …",
     done: ({ taken, notes }) => {
       list.replaceChildren(
@@ -22,7 +22,7 @@ export function typedSection({ sheet, typed }: SheetReview, again: () => void): 
     },
     silent: "Look at the sheet before you press it again.",
   });
-  const where = typed.length === 1 ? `a weight was typed in ${typed[0]}` : `weights were typed in ${listed(typed)}`;
+  const where = typed.length === 1 ? `a weight was typed in ${typed[0]}` : `weights were typed in ${cellList(typed)}`;
   return section(
     "Typed weights",
     element("p", {}, `Over the sheet's own figures ${where}. Take them, and the percentages follow.`),
@@ -33,7 +33,7 @@ export function typedSection({ sheet, typed }: SheetReview, again: () => void): 
 
 /** As many as a person reads. */
 const MAX_SHOWN = 6;
-const listed = (cells: readonly string[]): string =>
+const cellList = (cells: readonly string[]): string =>
   cells.length <= MAX_SHOWN
     ? cells.join(", ")
     : `${cells.slice(0, MAX_SHOWN).join(", ")} and ${cells.length - MAX_SHOWN} more cells`;

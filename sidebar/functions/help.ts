@@ -79,24 +79,24 @@ const placesOf = (help: FunctionHelp): Placed => ({
 
 /** How well a function's help meets one word. */
 function meeting({ places, inName }: Placed, word: string): number {
-  const best = (asked: string) =>
+  const best = (question: string) =>
     Math.max(
-      ...places.map(({ words, weight }) => weight * Math.max(0, ...words.map((one) => meets(one, asked)))),
-      asked.length >= MIN_LETTERS && inName.includes(asked) ? 5 : 0,
+      ...places.map(({ words, weight }) => weight * Math.max(0, ...words.map((one) => meets(one, question)))),
+      question.length >= MIN_LETTERS && inName.includes(question) ? 5 : 0,
     );
   return Math.max(best(word), ...(ALSO[word] ?? []).map((other) => 0.8 * best(other)));
 }
 
 /** The functions that answer a question, the best first; all of them, in their own order, for an empty one. */
 export function findFunctions(all: readonly FunctionHelp[], question: string): readonly FunctionHelp[] {
-  const asked = question.replace(/bake_/gi, "");
-  if (notHere(asked) !== undefined) return [];
-  const wanted = wordsOf(asked).filter((word) => !EMPTY.has(word) && !/^\d+$/.test(word));
+  const words = question.replace(/bake_/gi, "");
+  if (notHere(words) !== undefined) return [];
+  const wanted = wordsOf(words).filter((word) => !EMPTY.has(word) && !/^\d+$/.test(word));
   if (wanted.length === 0) return all;
-  const scores = all.map(placesOf).map((placed) => ({
-    help: placed.help,
-    met: wanted.map((word) => meeting(placed, word)),
-    named: placed.inName === foldText(asked) ? 100 : 0,
+  const scores = all.map(placesOf).map((places) => ({
+    help: places.help,
+    met: wanted.map((word) => meeting(places, word)),
+    named: places.inName === foldText(words) ? 100 : 0,
   }));
   // A word that few functions know says more than "dough", "weight" or "flour".
   const rare = wanted.map((_, at) => {
@@ -107,7 +107,7 @@ export function findFunctions(all: readonly FunctionHelp[], question: string): r
     help,
     score:
       named +
-      answersTradeWord(help.name, asked) +
+      answersTradeWord(help.name, words) +
       met.reduce((sum, one, at) => sum + (one > 0 ? one + 3 : 0) * (rare[at] ?? 0), 0),
   }));
   const most = Math.max(...scored.map(({ score }) => score));

@@ -48,13 +48,13 @@ function search(all: readonly FunctionHelp[]): Node[] {
   ];
 
   function show(): void {
-    const asked = input.value.trim();
-    const hits = findFunctions(all, asked);
-    const shown = asked === "" ? hits : hits.slice(0, MAX_SHOWN);
-    say(count, counted(shown.length, all.length, asked));
+    const question = input.value.trim();
+    const hits = findFunctions(all, question);
+    const shown = question === "" ? hits : hits.slice(0, MAX_SHOWN);
+    say(count, counted(shown.length, all.length, question));
     const families = [...new Set(shown.map(({ family }) => family))];
     list.replaceChildren(
-      ...(asked === ""
+      ...(question === ""
         ? families.flatMap((family) => [
             element("h2", {}, family),
             ...shown.filter((help) => help.family === family).map(nodeOf),
@@ -64,9 +64,9 @@ function search(all: readonly FunctionHelp[]): Node[] {
   }
 }
 
-function counted(shown: number, all: number, asked: string): string {
-  if (asked === "") return `All ${all}, by what they are about.`;
-  if (shown === 0 && notHere(asked) !== undefined) return notHere(asked) ?? "";
+function counted(shown: number, all: number, question: string): string {
+  if (question === "") return `All ${all}, by what they are about.`;
+  if (shown === 0 && notHere(question) !== undefined) return notHere(question) ?? "";
   if (shown === 0) return "Nothing found. Try one word of it, such as tin, yeast, water or cost.";
   return shown === 1 ? "One fits." : `${shown} fit, the best first.`;
 }

@@ -118,7 +118,7 @@ const wordsOf = (text: string): string[] =>
     .filter((word) => word !== "")
     .map(singularName);
 
-function asked<T>(table: Readonly<Record<string, T>>, question: string): T[] {
+function wordsIn<T>(table: Readonly<Record<string, T>>, question: string): T[] {
   const words = new Set(wordsOf(question));
   return Object.entries(table).flatMap(([phrase, one]) =>
     wordsOf(phrase).every((word) => words.has(word)) ? [one] : [],
@@ -127,9 +127,9 @@ function asked<T>(table: Readonly<Record<string, T>>, question: string): T[] {
 
 /** How much a function answers the trade's words in a question: most for the first named, 0 where none is meant. */
 export function answersTradeWord(name: string, question: string): number {
-  const places = asked(ANSWERED_BY, question).map((names) => names.split(" ").indexOf(name.replace("BAKE_", "")));
+  const places = wordsIn(ANSWERED_BY, question).map((names) => names.split(" ").indexOf(name.replace("BAKE_", "")));
   return Math.max(0, ...places.map((place) => (place < 0 ? 0 : 60 - 8 * place)));
 }
 
 /** A sentence where what is looked for is not here at all. */
-export const notHere = (question: string): string | undefined => asked(NOT_HERE, question)[0];
+export const notHere = (question: string): string | undefined => wordsIn(NOT_HERE, question)[0];

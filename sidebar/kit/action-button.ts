@@ -10,7 +10,7 @@ export type Act<Q extends Question> = {
   readonly question: Q;
   readonly label: string;
   /** What is asked, or null where something is in the way; the panel has said what. */
-  readonly asked: () => Questions[Q]["ask"] | null;
+  readonly request: () => Questions[Q]["ask"] | null;
   /** Said while it goes on. */
   readonly busy: () => string;
   /** Said afterwards. */
@@ -31,10 +31,10 @@ export function actionButton<Q extends Question>(act: Act<Q>, look = "build"): A
   async function run(): Promise<void> {
     if (progress.isBusy()) return;
     progress.clear();
-    const asked = act.asked();
-    if (asked === null) return;
+    const request = act.request();
+    if (request === null) return;
     const outcome = await progress.during(act.busy(), () =>
-      ask(act.question, asked, PATIENCE_MS, (late) => {
+      ask(act.question, request, PATIENCE_MS, (late) => {
         if ("answer" in late) progress.report(`${act.done(late.answer)} It took longer than Gramwright waited.`, false);
       }),
     );

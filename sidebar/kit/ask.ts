@@ -23,7 +23,7 @@ export type Outcome<Q extends Question> = { readonly answer: Questions[Q]["answe
 /** Asks the add-on; always answers, never throws. Whatever comes after the time-out goes to `late`. */
 export function ask<Q extends Question>(
   question: Q,
-  asked: Questions[Q]["ask"],
+  rest: Questions[Q]["ask"],
   patience: number,
   late: (outcome: Outcome<Q>) => void = () => {},
 ): Promise<Outcome<Q>> {
@@ -37,7 +37,7 @@ export function ask<Q extends Question>(
       clearTimeout(timer);
       resolve(outcome);
     };
-    void (isPlanned(question) ? planned(question, asked) : direct(question, asked)).then((outcome) =>
+    void (isPlanned(question) ? planned(question, rest) : direct(question, rest)).then((outcome) =>
       end(outcome as Outcome<Q>),
     );
   });
@@ -46,8 +46,8 @@ export function ask<Q extends Question>(
 type Sent = { readonly answer: unknown } | Failure;
 
 /** One question, whose answer is read here. */
-async function direct(question: ServerQuestion, asked: object): Promise<Sent> {
-  const outcome = await send({ ...asked, ask: question });
+async function direct(question: ServerQuestion, rest: object): Promise<Sent> {
+  const outcome = await send({ ...rest, ask: question });
   if (!("answer" in outcome)) return outcome;
   try {
     return { answer: ANSWER_READERS[question](outcome.answer) };
@@ -57,9 +57,9 @@ async function direct(question: ServerQuestion, asked: object): Promise<Sent> {
 }
 
 /** Step by step, each sent when the one before is answered. */
-async function planned(question: PlannedQuestion, asked: object): Promise<Sent> {
+async function planned(question: PlannedQuestion, rest: object): Promise<Sent> {
   try {
-    const steps = stepsFor(question, { ...asked }, new Date());
+    const steps = stepsFor(question, { ...rest }, new Date());
     let next = steps.next();
     while (next.done !== true) {
       const outcome = await sendPatiently(next.value);

@@ -99,7 +99,7 @@ export function textField(form: Form, shape: Shape, { get, set }: Binding): HTML
 /** Choices with a group stand under its name, where a list shows names. */
 type Option = { readonly value: string; readonly text: string; readonly group?: string | undefined };
 
-function listed(options: readonly Option[]): HTMLElement[] {
+function optionElements(options: readonly Option[]): HTMLElement[] {
   const groups = [...new Set(options.map(({ group }) => group))];
   return groups.flatMap((group) => {
     const mine = options.filter((one) => one.group === group);
@@ -121,7 +121,7 @@ export function choiceField(form: Form, shape: Shape, options: readonly Option[]
         form.changed();
       },
     },
-    ...listed(options),
+    ...optionElements(options),
   );
   form.onChange(() => {
     if (select.value !== get()) select.value = get();

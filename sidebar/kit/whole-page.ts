@@ -5,13 +5,13 @@ import { isAsWritten, sumOf, type Whole } from "../../shared/protocol/whole.ts";
 declare const CANARY: string;
 
 // The browser tells which script is running only while it runs.
-const own = document.currentScript;
+const script = document.currentScript;
 
 /** The page as it stands in this file; with the sum of what stands there. */
 export function wholePage(): { readonly whole: Whole; readonly sum: string } {
-  const packed = own instanceof HTMLScriptElement ? own.dataset.sum : undefined;
-  if (own === null || packed === undefined) return { whole: "unknown", sum: "" };
-  const sum = sumOf(own.textContent ?? "");
+  const packed = script instanceof HTMLScriptElement ? script.dataset.sum : undefined;
+  if (script === null || packed === undefined) return { whole: "unknown", sum: "" };
+  const sum = sumOf(script.textContent ?? "");
   if (sum === packed) return { whole: "whole", sum };
   const isReadable = isAsWritten(document.getElementById("canary")?.textContent ?? "", CANARY);
   return { whole: isReadable ? "damaged" : "unknown", sum };

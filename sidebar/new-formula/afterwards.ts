@@ -11,7 +11,7 @@ export async function afterwards(status: HTMLElement, isListDue: boolean): Promi
   if (isListDue) {
     const before = status.textContent ?? "";
     const outcome = await ask("list", {}, PATIENCE_MS);
-    add(status, before, listed(outcome));
+    add(status, before, listSentence(outcome));
   }
   const before = status.textContent ?? "";
   const outcome = await ask("link", {}, PATIENCE_MS);
@@ -25,7 +25,7 @@ function add(status: HTMLElement, before: string, sentence: string): void {
   if (status.textContent === before) say(status, `${before} ${sentence}`);
 }
 
-function listed(outcome: Outcome<"list">): string {
+function listSentence(outcome: Outcome<"list">): string {
   if ("answer" in outcome) {
     const { sheet, note } = outcome.answer;
     return `There are six formulas or more now: the sheet “${sheet}” lists them, and Gramwright keeps it.${note === undefined ? "" : ` ${note}`}`;

@@ -16,8 +16,8 @@ export function amountSection(bench: Bench): HTMLElement {
     });
     return [part];
   };
-  const own = element("p", { class: "hint" });
-  form.onChange(() => say(own, draft.weighed ? "May stay blank: the rows' own weights are made then." : ""));
+  const hint = element("p", { class: "hint" });
+  form.onChange(() => say(hint, draft.weighed ? "May stay blank: the rows' own weights are made then." : ""));
   return section(
     "How much",
     radioField(
@@ -31,7 +31,7 @@ export function amountSection(bench: Bench): HTMLElement {
         },
       },
     ),
-    own,
+    hint,
     ...way(["trays"], numberField(bench, "trays", "Of the first size, each tray full.")),
     ...way(["pieces", "trays"], sizeTable(bench)),
     ...way(["tins"], numberField(bench, "tins", "Filled as the tin further down says.")),

@@ -9,7 +9,7 @@ import { validationOf } from "../../shared/sheet/validation.ts";
 import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
 import type { Draft, TableRow } from "./draft.ts";
 import type { ReadField } from "./field.ts";
-import { isBlank, type Own } from "./own.ts";
+import { isBlank, type TemplateInputs } from "./own.ts";
 import { quantityOfUnit, readQuantity } from "./quantity.ts";
 import { sizeColumns, sizeKey } from "./start.ts";
 
@@ -28,11 +28,11 @@ export type Amount = {
 type Values = Map<string, Value | readonly Value[]>;
 
 /** What the amount is read with. `needed` is false where weights in the rows tell how much it is. */
-export type Asked = {
+export type AmountInput = {
   readonly draft: Draft;
   readonly model: SheetModel;
   readonly take: ReadField;
-  readonly own: Own;
+  readonly inputs: TemplateInputs;
   readonly values: Values;
   readonly faults: FieldFault[];
   readonly handling: number;
@@ -42,8 +42,8 @@ export type Asked = {
 };
 
 /** How much to make, one way of those the template has; the fields of the other ways stay in the panel and are not sent. */
-export function readAmount(asked: Asked): Amount {
-  const { draft, take, values, needed } = asked;
+export function readAmount(input: AmountInput): Amount {
+  const { draft, take, values, needed } = input;
   const none = { whole: null, tins: null, scaled: null, pieces: null };
   const by = draft.choices.by;
   values.set("by", by);
@@ -54,18 +54,18 @@ export function readAmount(asked: Asked): Amount {
     case "dough":
     case "batter": {
       const dough = take("dough_wanted", wanted(`Enter how much ${by} you want to make.`));
-      askUnit("dough_wanted", dough, asked);
-      return { ...none, of: "dough", whole: mixed(dough, asked) };
+      askUnit("dough_wanted", dough, input);
+      return { ...none, of: "dough", whole: mixed(dough, input) };
     }
     case "flour": {
       const flour = take("flour_wanted", wanted("Enter how much flour you want to use."));
-      askUnit("flour_wanted", flour, asked);
+      askUnit("flour_wanted", flour, input);
       return { ...none, of: "flour", whole: known(flour) };
     }
     case "trays":
-      return { ...none, of: "dough", ...onTrays(asked) };
+      return { ...none, of: "dough", ...onTrays(input) };
     default:
-      return { ...none, of: "dough", ...ofSizes(asked) };
+      return { ...none, of: "dough", ...ofSizes(input) };
   }
 }
 
@@ -73,7 +73,7 @@ export function readAmount(asked: Asked): Amount {
 const MIN_BARE_AMOUNT = { g: 200, oz: 7 } as const;
 const LARGER = { g: "kg", oz: "lb" } as const;
 
-function askUnit(name: "dough_wanted" | "flour_wanted", value: number | null, { draft, faults }: Asked): void {
+function askUnit(name: "dough_wanted" | "flour_wanted", value: number | null, { draft, faults }: AmountInput): void {
   const { weight: unit } = draft.units;
   const text = draft.fields[name].trim();
   if (value === null || value >= MIN_BARE_AMOUNT[unit] || /[a-z]/i.test(text)) return;
@@ -84,31 +84,31 @@ function askUnit(name: "dough_wanted" | "flour_wanted", value: number | null, { 
 const known = (value: number | null): Weight | null => (value === null ? null : weight(value));
 
 /** Where something is rolled in later, less is mixed than is wanted. */
-const mixed = (dough: number | null, { rolled }: Asked): Weight | null =>
+const mixed = (dough: number | null, { rolled }: AmountInput): Weight | null =>
   dough === null ? null : weight(dough / (1 + rolled));
 
 type Size = { readonly pieces: number | null; readonly scaled: Weight | null };
 
-function ofSizes(asked: Asked) {
-  const { faults, handling } = asked;
+function ofSizes(input: AmountInput) {
+  const { faults, handling } = input;
   const before = faults.length;
-  const sizes = readSizes(asked, true);
+  const sizes = readSizes(input, true);
   const pieces = sizes.reduce((sum, size) => sum + (size.pieces ?? 0), 0);
   const scaled = sizes[0]?.scaled ?? null;
   const isTold = sizes.length > 0 && sizes.every((size) => size.scaled !== null && size.pieces !== null);
   if (faults.length > before || !isTold) return { whole: null, scaled, pieces: null };
   const dough = sizes.map((size) => doughFor(size.pieces ?? 0, size.scaled ?? weight(0), ratio(0), ratio(handling)));
-  return { whole: mixed(sum(dough), asked), scaled, pieces };
+  return { whole: mixed(sum(dough), input), scaled, pieces };
 }
 
 /** Trays, the pieces on one, and what the first size weighs. */
-function onTrays(asked: Asked) {
-  const { own, take, faults, handling } = asked;
+function onTrays(input: AmountInput) {
+  const { inputs: own, take, faults, handling } = input;
   const trays = take("trays", "Enter how many trays you want.");
   const on = own.number("tray_pieces");
   if (on === null && !faults.some(({ at }) => at === "tray_pieces"))
     faults.push(fieldFault("tray_pieces", "Enter how many pieces a tray takes.", true));
-  const [size] = readSizes(asked, false);
+  const [size] = readSizes(input, false);
   const scaled = size?.scaled ?? null;
   const whole =
     trays === null || on === null || scaled === null ? null : weight((trays * on * scaled) / (1 - handling));
@@ -123,8 +123,8 @@ const WORDS: Readonly<Record<string, { readonly label: string; readonly missing:
 };
 
 /** The rows of sizes, blank ones passed over; without `counted` only what one piece is matters. */
-function readSizes(asked: Asked, counted: boolean): Size[] {
-  const { draft, model, values, faults, needed } = asked;
+function readSizes(input: AmountInput, counted: boolean): Size[] {
+  const { draft, model, values, faults, needed } = input;
   const columns = sizeColumns(model).filter(({ name }) => counted || name !== "size_pieces");
   const used = draft.sizes.map((size, index) => ({ size, index })).filter(({ size }) => !isBlank(size));
   if (used.length === 0 && (needed || !counted)) {
@@ -134,24 +134,24 @@ function readSizes(asked: Asked, counted: boolean): Size[] {
       if (missing !== null) faults.push(fieldFault(`${name}/0`, says, true));
     }
   }
-  const read = used.map(({ size, index }) => columns.map((column) => readCell(column, size, index, asked)));
+  const read = used.map(({ size, index }) => columns.map((column) => readCell(column, size, index, input)));
   columns.forEach(({ name }, at) => {
     values.set(
       name,
       read.map((row) => row[at] ?? null),
     );
   });
-  if (used.length > 0 && columns.some(({ name }) => name === "size_diameter")) askPerArea(asked);
+  if (used.length > 0 && columns.some(({ name }) => name === "size_diameter")) askPerArea(input);
   return read.map((row) => {
     const of = (name: string) => {
       const value = row[columns.findIndex((column) => column.name === name)];
       return typeof value === "number" ? value : null;
     };
-    return { pieces: of("size_pieces"), scaled: scaledAt(of, asked) };
+    return { pieces: of("size_pieces"), scaled: scaledAt(of, input) };
   });
 }
 
-function readCell(column: TemplateInput, size: TableRow, index: number, { draft, faults }: Asked): Value {
+function readCell(column: TemplateInput, size: TableRow, index: number, { draft, faults }: AmountInput): Value {
   const { name, unit } = column;
   const text = (size[sizeKey(name)] ?? "").trim();
   if (unit === "text") return text || null;
@@ -169,7 +169,7 @@ function readCell(column: TemplateInput, size: TableRow, index: number, { draft,
 }
 
 /** What one piece is scaled at: what it is sold at before the oven's loss, or a round's area and the weight on it. */
-function scaledAt(of: (name: string) => number | null, { own }: Asked): Weight | null {
+function scaledAt(of: (name: string) => number | null, { inputs: own }: AmountInput): Weight | null {
   const sold = of("size_weight");
   if (sold !== null) return weight(sold / (1 - (of("size_loss") ?? 0)));
   const diameter = of("size_diameter");
@@ -177,7 +177,7 @@ function scaledAt(of: (name: string) => number | null, { own }: Asked): Weight |
   return diameter === null || per === null ? null : weight(area(diameter) * per);
 }
 
-function askPerArea({ own, draft, faults }: Asked): void {
+function askPerArea({ inputs: own, draft, faults }: AmountInput): void {
   const [typed, of, across] = ["per_area", "known_weight", "known_diameter"].map(own.number);
   if (typed != null && of != null && across != null && Math.abs(of / area(across) / typed - 1) > 0.01) {
     const unit = `${draft.units.weight}/${draft.units.length}²`;
@@ -190,8 +190,8 @@ function askPerArea({ own, draft, faults }: Asked): void {
 }
 
 /** In the sheet's own unit of weight over its unit of length squared. */
-function perArea(own: Own): number | null {
-  const [typed, of, across] = ["per_area", "known_weight", "known_diameter"].map(own.number);
+function perArea(inputs: TemplateInputs): number | null {
+  const [typed, of, across] = ["per_area", "known_weight", "known_diameter"].map(inputs.number);
   if (typed != null) return typed;
   return of == null || across == null ? null : of / area(across);
 }

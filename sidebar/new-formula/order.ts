@@ -13,7 +13,7 @@ import { type Amount, readAmount } from "./amount.ts";
 import { type Draft, FIELDS, quantityOf } from "./draft.ts";
 import type { ReadField } from "./field.ts";
 import { type RowRules, readRows, type Weighed, weighRows } from "./formula.ts";
-import { type Own, readOwn } from "./own.ts";
+import { readOwn, type TemplateInputs } from "./own.ts";
 import { readQuantity } from "./quantity.ts";
 import { unusual } from "./review.ts";
 import { readTimes } from "./times.ts";
@@ -66,14 +66,14 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
   if (rows !== null && draft.weighed) values.set("weighed", rows.weighed);
   const needed = !draft.weighed || !draft.rows.some(({ weighed }) => weighed.trim() !== "");
   const rolled = rolledPart(ownInputs, rows?.percent ?? []);
-  const amount = readAmount({ draft, model, take, own: ownInputs, values, faults, handling, needed, rolled });
+  const amount = readAmount({ draft, model, take, inputs: ownInputs, values, faults, handling, needed, rolled });
   const tin = readTin(draft, take, values, faults, amount.scaled);
   const whole = wholeAmount(amount, tin, handling);
   const isTold = whole !== null || (!needed && amount.tins === null);
   const weights = rows === null || !isTold ? null : weighRows(rows, whole, amount.of, faults);
   const mixed = readMixes(take, faults, weights?.dough ?? (amount.of === "dough" ? whole : null));
   const water = draft.water ? readWater(draft, take, values, faults) : "";
-  const times = readTimes({ model, own: ownInputs, amount, tin, dough: weights?.dough ?? null, handling, rolled });
+  const times = readTimes({ model, inputs: ownInputs, amount, tin, dough: weights?.dough ?? null, handling, rolled });
   const known = inputNames(model);
   return {
     order: {
@@ -98,26 +98,26 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
 }
 
 /** What is rolled in, as a part of the base dough, whatever its share is of. */
-function rolledPart(own: Own, percents: readonly (number | null)[]): number {
-  const share = own.number("roll_in_share") ?? 0;
-  if (own.text("roll_in_of") === "finished") return share / (1 - Math.min(share, 0.9));
+function rolledPart(inputs: TemplateInputs, percents: readonly (number | null)[]): number {
+  const share = inputs.number("roll_in_share") ?? 0;
+  if (inputs.text("roll_in_of") === "finished") return share / (1 - Math.min(share, 0.9));
   const all = percents.reduce<number>((sum, one) => sum + (one ?? 0), 0);
-  return own.text("roll_in_of") === "flour" && all > 0 ? share / all : share;
+  return inputs.text("roll_in_of") === "flour" && all > 0 ? share / all : share;
 }
 
 /** Which of the template's columns and inputs decide what a row may leave open. */
-function rulesOf(draft: Draft, model: SheetModel, own: Own): RowRules {
+function rulesOf(draft: Draft, model: SheetModel, inputs: TemplateInputs): RowRules {
   const follows = inputCell(model, "effective_wanted") !== undefined;
-  const blankWater = !follows ? "no" : own.number("effective_wanted") === null ? "with hydration" : "yes";
+  const blankWater = !follows ? "no" : inputs.number("effective_wanted") === null ? "with hydration" : "yes";
   return { units: draft.units, weighed: draft.weighed, blankWater };
 }
 
 /** Without a share of flour in it, no preferment is set apart. */
-function partsOf(draft: Draft, model: SheetModel, own: Own): string[] {
+function partsOf(draft: Draft, model: SheetModel, inputs: TemplateInputs): string[] {
   const isBuilt: Readonly<Record<string, boolean>> = {
     tin: draft.choices.tin_shape !== "",
     water: draft.water,
-    preferment: (own.number("pre_share") ?? 0) > 0,
+    preferment: (inputs.number("pre_share") ?? 0) > 0,
   };
   return model.parts.filter((part) => isBuilt[part] ?? true);
 }

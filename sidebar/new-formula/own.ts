@@ -9,7 +9,7 @@ import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
 import type { Draft, TableRow } from "./draft.ts";
 import { quantityOfUnit, readQuantity } from "./quantity.ts";
 
-export type Own = {
+export type TemplateInputs = {
   readonly number: (name: string) => number | null;
   readonly text: (name: string) => string;
   /** A column of one of its tables, row by row, blank rows left out. */
@@ -19,7 +19,7 @@ export type Own = {
 type Values = Map<string, Value | readonly Value[]>;
 
 /** Reads all of it into `values`; what cannot be read is said, and counts as blank. */
-export function readOwn(draft: Draft, model: SheetModel, values: Values, faults: FieldFault[]): Own {
+export function readOwn(draft: Draft, model: SheetModel, values: Values, faults: FieldFault[]): TemplateInputs {
   const groups = inputGroups(model);
   for (const input of groups.flatMap(({ inputs }) => inputs)) {
     const text = draft.inputs[input.name] ?? "";

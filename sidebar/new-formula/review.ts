@@ -4,7 +4,7 @@ import { weight } from "../../shared/base/units.ts";
 import { saysItsWater } from "../../shared/enrichment/enrichment.ts";
 import { isFlour } from "../../shared/larder/kinds.ts";
 import { styleNamed } from "../../shared/review/bands.ts";
-import { notesInto, type Row, type Said } from "../../shared/review/remark.ts";
+import { notesInto, type Row, type RowNote } from "../../shared/review/remark.ts";
 import { reviewSalt } from "../../shared/review/salt.ts";
 import { reviewWater } from "../../shared/review/water.ts";
 import type { SheetModel } from "../../shared/sheet/model.ts";
@@ -20,9 +20,9 @@ function ofTemplate(model: SheetModel): readonly string[] {
   if (known !== undefined) return known;
   const { rows, units } = startFrom(model);
   const read = readRows(rows, { units, weighed: false, blankWater: "yes" }, []);
-  const said = read === null ? [] : remarks(read, model.name);
-  designRemarks.set(model.name, said);
-  return said;
+  const designed = read === null ? [] : remarks(read, model.name);
+  designRemarks.set(model.name, designed);
+  return designed;
 }
 
 /** Remarks for the style that the template is most often for, but those on its own formula. */
@@ -40,16 +40,16 @@ function remarks(formula: FormulaRows, template: string): string[] {
   });
   const styleName = usualStyle(template);
   const whole = rows.find(({ kind }) => isFlour(kind))?.index ?? 0;
-  const water: Said[] = [];
+  const water: RowNote[] = [];
   const whom = { whole, styleName, style: styleNamed(styleName) };
   reviewWater(rows, { ...whom, remark: notesInto(water) });
   // Milk, butter and eggs bring water that is not known here: what is above a band without it is so with it.
   const hidden = rows.filter(({ kind, share }) => share > 0 && kind.word !== "yeast" && !saysItsWater(kind));
-  const isWhole = ({ topic }: Said) =>
+  const isWhole = ({ topic }: RowNote) =>
     hidden.length === 0 || (topic === "water" && !hidden.some(({ kind }) => kind.word === "dairy"));
   // What is on neither side of a range is that a row's water is not counted.
   const sided = water.filter(({ side }) => side !== undefined);
-  const salt: Said[] = [];
+  const salt: RowNote[] = [];
   reviewSalt(rows, { ...whom, remark: notesInto(salt) });
   return [
     ...sided.map((one) => (isWhole(one) ? one.says : one.says.replace(/ is (?=\d)/, " is at least "))),

@@ -40,7 +40,7 @@ function nodesFor({ draft }: Bench, { shop, touched, begin, remember }: KnownSho
     {
       question: "build",
       label: "Keep as the bakery settings",
-      asked: () => ({
+      request: () => ({
         template: "settings",
         options: { ...draft.units, parts: [] },
         values: { title: "Bakery settings", ...settingsOf(draft) },

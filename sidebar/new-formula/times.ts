@@ -7,11 +7,11 @@ import { countedBack, piecesFrom, ripeningBefore, type TimedStep, traysFor } fro
 import type { SheetModel } from "../../shared/sheet/model.ts";
 import { inputCell } from "../../shared/sheet/template-inputs.ts";
 import type { Amount } from "./amount.ts";
-import type { Own } from "./own.ts";
+import type { TemplateInputs } from "./own.ts";
 
 type TimesForm = {
   readonly model: SheetModel;
-  readonly own: Own;
+  readonly inputs: TemplateInputs;
   readonly amount: Amount;
   readonly tin: TinView | null;
   readonly dough: number | null;
@@ -22,7 +22,7 @@ type TimesForm = {
 
 /** The steps with their starts, what ripens for one of them before it; empty without steps, null without a time to be ready. */
 export function readTimes(form: TimesForm): readonly TimedStep[] | null {
-  const { own } = form;
+  const { inputs: own } = form;
   const [names, long] = [own.column("step"), own.column("step_minutes")];
   const steps = names.map((name, at) => ({ name: String(name ?? ""), minutes: minutes(Number(long[at] ?? 0)) }));
   if (!steps.some((step) => step.minutes > 0)) return [];
@@ -40,13 +40,13 @@ export function readTimes(form: TimesForm): readonly TimedStep[] | null {
   return ripens === null ? timed : [ripens, ...timed];
 }
 
-function preferment(own: Own): string {
-  const kind = own.text("pre_kind") || "levain";
+function preferment(inputs: TemplateInputs): string {
+  const kind = inputs.text("pre_kind") || "levain";
   return kind.slice(0, 1).toUpperCase() + kind.slice(1);
 }
 
 /** Trays with pieces on them, or tins. */
-function inOven({ model, own, amount, tin, dough, handling, rolled }: TimesForm): number | null {
+function inOven({ model, inputs: own, amount, tin, dough, handling, rolled }: TimesForm): number | null {
   const each = amount.scaled ?? tin?.dough ?? null;
   const counted = amount.pieces ?? amount.tins;
   const whole = dough === null ? null : dough * (1 + rolled) * (1 - handling);

@@ -20,14 +20,14 @@ export function amountOf(state: PasteState, at: number, model: SheetModel, fault
   // With what is rolled into it, where the sheet keeps that apart.
   const wholeRead = described.formula.dough;
   const whole = wholeRead === null ? null : wholeRead * (1 + rolledPart(described, model));
-  const own = ownOf(state, at);
+  const choices = ownOf(state, at);
   const read = (
     name: "pieces" | "weight" | "dough" | "loss",
     quantity: "count" | "weight" | "share",
-    said: number | null,
+    share: number | null,
   ) => {
-    const text = own[name]?.trim();
-    if (text === undefined) return said;
+    const text = choices[name]?.trim();
+    if (text === undefined) return share;
     if (text === "") return null;
     const value = readQuantity(text, quantity, state.units);
     if (isFault(value)) faults.push(fieldFault(`make/${name}`, `The figure ${value.says}.`));
@@ -48,9 +48,15 @@ export function amountOf(state: PasteState, at: number, model: SheetModel, fault
       : base !== null && pieces !== null
         ? base / pieces
         : null);
-  if (own.pieces !== undefined && pieces !== null && yieldRead.pieces === null && typed === null && takesPieces(model))
+  if (
+    choices.pieces !== undefined &&
+    pieces !== null &&
+    yieldRead.pieces === null &&
+    typed === null &&
+    takesPieces(model)
+  )
     faults.push(fieldFault("make/weight", "Enter the scaling weight of a piece.", true));
-  if (takesPieces(model) && pieces !== null && each !== null && own.dough === undefined) {
+  if (takesPieces(model) && pieces !== null && each !== null && choices.dough === undefined) {
     values.set("by", "pieces");
     values.set("size_pieces", [pieces]);
     values.set("size_weight", [inUnit(each * (1 - (loss ?? 0)))]);

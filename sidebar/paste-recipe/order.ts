@@ -39,10 +39,10 @@ const MODELS = TEMPLATES.filter(takesRows);
 
 export function assess(state: PasteState, at = state.shown): Assessed {
   const described = partAt(state, at);
-  const own = ownOf(state, at);
+  const choices = ownOf(state, at);
   const models = likelyTemplates(MODELS, described);
-  const model = MODELS.find(({ name }) => name === own.template) ?? (models[0] as SheetModel);
-  const title = own.title ?? described.title;
+  const model = MODELS.find(({ name }) => name === choices.template) ?? (models[0] as SheetModel);
+  const title = choices.title ?? described.title;
   const faults = openFaults(described, at === state.shown ? "" : `${at}/`);
   if (title.trim() === "")
     faults.push(fieldFault("title", "Give the formula a name. The new sheet is called after it.", true));
@@ -98,9 +98,9 @@ function partsFor(model: SheetModel, isTied: boolean): string[] {
 
 /** Shares of the flour, in the frame of the text where its flours make 100 %. */
 function sharesOf(rows: readonly FormulaRow[]): (number | null)[] {
-  const flours = rows.reduce((all, { type, said }) => all + (type === "flour" ? (said ?? 0) : 0), 0);
+  const flours = rows.reduce((all, { type, shareInText: said }) => all + (type === "flour" ? (said ?? 0) : 0), 0);
   const isSaid = Math.abs(flours - 100) < 0.05;
-  return rows.map(({ said, percent }) => {
+  return rows.map(({ shareInText: said, percent }) => {
     const share = isSaid ? said : percent;
     return share === null ? null : Math.round(share * 1e10) / 1e12;
   });

@@ -91,9 +91,9 @@ function open(): HTMLElement {
   function takeLarder(cells: readonly (readonly unknown[])[]): void {
     state.stocked = cells.length === 0 ? null : namesOn(cells);
     const faults: Fault[] = [];
-    const own = larder(true).decode(cells, "Ingredients", faults);
+    const rows = larder(true).decode(cells, "Ingredients", faults);
     const isRead = faults.length === 0;
-    if (isRead) state.kitchen = { ...state.kitchen, larder: own };
+    if (isRead) state.kitchen = { ...state.kitchen, larder: rows };
     note.hidden = isRead;
     say(
       note,

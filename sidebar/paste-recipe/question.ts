@@ -36,19 +36,19 @@ function answerOf(question: Question, state: PasteState, row: Row | undefined, t
     case "no amount":
     case "unclear amount":
     case "grams or pieces":
-      return (said) => {
-        const inBrackets = /\(([^)]+)\)/.exec(said)?.[1];
-        const amount = amountOfText(inBrackets ?? said);
+      return (reply) => {
+        const inBrackets = /\(([^)]+)\)/.exec(reply)?.[1];
+        const amount = amountOfText(inBrackets ?? reply);
         if (amount === undefined) return AMOUNT_WANTED;
         correctLine(state, text, amount);
         return "";
       };
     case "mixed amounts":
-      return (said) => weighFlour(state, said);
+      return (reply) => weighFlour(state, reply);
     case "share of the preferment":
-      return (said) => {
-        if (!/^\d+(?:[.,]\d+)?\s*%?$/.test(said)) return "Enter a percentage such as 30 %.";
-        answerQuestion(state, questionKey(question), said);
+      return (reply) => {
+        if (!/^\d+(?:[.,]\d+)?\s*%?$/.test(reply)) return "Enter a percentage such as 30 %.";
+        answerQuestion(state, questionKey(question), reply);
         return "";
       };
     case "which unit":
@@ -64,8 +64,8 @@ function answerOf(question: Question, state: PasteState, row: Row | undefined, t
 }
 
 /** Gives the rows of flour their weights out of that of all flour. */
-function weighFlour(state: PasteState, said: string): string {
-  const amount = amountOfText(said)?.grams;
+function weighFlour(state: PasteState, reply: string): string {
+  const amount = amountOfText(reply)?.grams;
   if (amount === undefined) return "Enter the weight of all flour, such as 10 kg.";
   const { rows } = describedNow(state);
   const flours = rows.filter(({ type, grams, percent }) => type === "flour" && grams === null && percent !== null);
@@ -104,8 +104,8 @@ export function questionNode(
   );
   if (answer === undefined) return node;
   const message = messageLine();
-  const press = (said: string): void => {
-    const says = answer(said);
+  const press = (reply: string): void => {
+    const says = answer(reply);
     say(message, says);
     message.hidden = says === "";
     if (says === "") form.changed();
@@ -136,7 +136,7 @@ const FIELD_NAMES: Readonly<Partial<Record<Question["reason"], string>>> = {
   "mixed amounts": "Weight of the flour",
 };
 
-function typedField({ reason, line }: Question, press: (said: string) => void): HTMLElement[] {
+function typedField({ reason, line }: Question, press: (reply: string) => void): HTMLElement[] {
   const list = newId();
   const input = element("input", {
     id: newId(),

@@ -22,7 +22,7 @@ export function recipeList(state: PasteState, form: Form): HTMLElement {
     if (now === before) return;
     before = now;
     const had = list.contains(document.activeElement) ? document.activeElement?.getAttribute("aria-label") : null;
-    list.replaceChildren(...state.parts.map((_, at) => entry(at)));
+    list.replaceChildren(...state.parts.map((_, at) => partEntry(at)));
     if (had !== null) list.querySelector<HTMLElement>(`[aria-label="${CSS.escape(had ?? "")}"]`)?.focus();
   });
   return node;
@@ -37,7 +37,7 @@ export function recipeList(state: PasteState, form: Form): HTMLElement {
     form.changed();
   }
 
-  function entry(at: number): HTMLElement {
+  function partEntry(at: number): HTMLElement {
     const part = state.parts[at];
     const key = part === undefined ? "" : partKey(part, at);
     const title = part?.described.title || `Recipe ${at + 1}`;

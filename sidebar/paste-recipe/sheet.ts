@@ -72,7 +72,7 @@ export function sheetSection(state: PasteState, form: Form, now: () => Assessed)
   ): HTMLElement {
     const inUnits = (weight: Grams | null) =>
       weight === null ? "" : showNumber(fromGrams(weight, state.units.weight), 2);
-    const said = (): string => {
+    const sentence = (): string => {
       const { pieces, pieceWeight } = describedNow(state).yield;
       if (name === "pieces") return pieces === null ? "" : showNumber(pieces);
       return name === "weight" ? inUnits(pieceWeight) : "";
@@ -81,11 +81,11 @@ export function sheetSection(state: PasteState, form: Form, now: () => Assessed)
       form,
       { at: () => `make/${name}`, label: () => label, unit: () => unitSign(quantity, state.units), numeric: true },
       {
-        get: () => ownOf(state)[name] ?? said(),
+        get: () => ownOf(state)[name] ?? sentence(),
         set: (text) => {
-          const own = ownOf(state);
-          if (text.trim() === "" && name === "dough") delete own.dough;
-          else own[name] = text;
+          const choices = ownOf(state);
+          if (text.trim() === "" && name === "dough") delete choices.dough;
+          else choices[name] = text;
         },
       },
     );

@@ -17,7 +17,7 @@ import type { Units } from "../new-formula/quantity.ts";
 import type { Shop } from "../new-formula/shop.ts";
 
 /** What a person chose for one recipe; what is left out follows the text. */
-export type Own = {
+export type RecipeChoices = {
   title?: string;
   template?: string;
   pieces?: string;
@@ -39,7 +39,7 @@ export type PasteState = {
   parts: readonly RecipePart[];
   shown: number;
   /** By the name of the recipe as it was read. */
-  readonly own: Map<string, Own>;
+  readonly choices: Map<string, RecipeChoices>;
   /** Recipes that are not to be built. */
   readonly left: Set<string>;
 };
@@ -58,7 +58,7 @@ export function emptyState(): PasteState {
     stocked: null,
     parts: recipesIn("", kitchen),
     shown: 0,
-    own: new Map(),
+    choices: new Map(),
     left: new Set(),
   };
 }
@@ -68,13 +68,13 @@ export const shownPart = ({ parts, shown }: PasteState): RecipePart => parts[sho
 export const partAt = (state: PasteState, at: number): Described => (state.parts[at] ?? shownPart(state)).described;
 export const describedNow = (state: PasteState): Described => shownPart(state).described;
 
-export function ownOf(state: PasteState, at = state.shown): Own {
+export function ownOf(state: PasteState, at = state.shown): RecipeChoices {
   const part = state.parts[at];
   const key = part === undefined ? "" : partKey(part, at);
-  const known = state.own.get(key);
+  const known = state.choices.get(key);
   if (known !== undefined) return known;
-  const fresh: Own = {};
-  state.own.set(key, fresh);
+  const fresh: RecipeChoices = {};
+  state.choices.set(key, fresh);
   return fresh;
 }
 
@@ -104,7 +104,7 @@ function isOther(before: string, after: string): boolean {
 export function takeText(state: PasteState, text: string): void {
   if (isOther(state.text, text)) {
     state.corrections = NO_CORRECTIONS;
-    state.own.clear();
+    state.choices.clear();
     state.left.clear();
     state.shown = 0;
   }

@@ -11,7 +11,7 @@ const building = (template: string, label: string): Node[] => [
     {
       question: "build",
       label,
-      asked: () => ({ template, options: OPTIONS, values: {} }),
+      request: () => ({ template, options: OPTIONS, values: {} }),
       busy: () => "Building the sheet …",
       done: ({ sheet, note }) => `Built “${sheet}”. No other sheet was changed.${note === undefined ? "" : ` ${note}`}`,
       silent: SILENT,
@@ -26,7 +26,7 @@ export function labels(): HTMLElement {
     {
       question: "labels",
       label: "Save label texts as .csv",
-      asked: () => ({}),
+      request: () => ({}),
       busy: () => "Reading the label texts …",
       done: ({ rows, without }) => {
         const text = csvOf(rows);

@@ -11,7 +11,7 @@ export function pickedLarder(): Node[] {
     {
       question: "ingredients",
       label: "Choose its ingredients",
-      asked: () => ({}),
+      request: () => ({}),
       busy: () => "Reading the ingredients …",
       done: ({ ingredients }) => {
         // Pressed again, it forgets no tick.
@@ -62,7 +62,7 @@ function pick(ingredients: readonly StartIngredient[]): Node[] {
     {
       question: "build",
       label: "Build it with these",
-      asked: () => {
+      request: () => {
         missing.hidden = ticked.size > 0;
         say(missing, missing.hidden ? "" : "Tick at least one ingredient. Rows of your own are typed on the sheet.");
         if (!missing.hidden) {
@@ -97,8 +97,8 @@ function pick(ingredients: readonly StartIngredient[]): Node[] {
 
   /** What fits, and below it what was ticked and does not. Only a search moves a box: it stays under the hand that ticks it. */
   function place(): void {
-    const asked = search.value.trim();
-    const boxMatches = boxes.map((one) => ({ ...one, as: foundAs(one.ingredient, asked) }));
+    const wanted = search.value.trim();
+    const boxMatches = boxes.map((one) => ({ ...one, as: foundAs(one.ingredient, wanted) }));
     const fitting = boxMatches.filter(({ as }) => as !== null);
     const unticked = boxMatches.filter(({ as, ingredient }) => as === null && ticked.has(ingredient.name));
     for (const { as, also } of boxMatches) say(also, as === null || as === "" ? "" : `also ${as}`);

@@ -28,7 +28,7 @@ export function nightForm(productions: Productions): Node[] {
       : []),
   ];
   form.onChange(() => showFaults(form, faults(), wanted));
-  const asked = (): ShiftAsk | null => {
+  const shiftNow = (): ShiftAsk | null => {
     const [bad] = faults();
     wanted = bad !== undefined;
     form.changed();
@@ -39,13 +39,16 @@ export function nightForm(productions: Productions): Node[] {
   const built = ({ sheet, note }: { readonly sheet: string; readonly note?: string }) =>
     `Built “${sheet}”.${note === undefined ? "" : ` ${note}`}`;
   const ofShift = (question: "weighUp" | "timetable" | "cards", label: string, look?: string) =>
-    actionButton({ question, label, asked, busy: () => "Building the sheet …", done: built, silent: SILENT }, look);
+    actionButton(
+      { question, label, request: shiftNow, busy: () => "Building the sheet …", done: built, silent: SILENT },
+      look,
+    );
   const ofAll = (question: "customers" | "purchases", label: string) =>
     actionButton(
       {
         question,
         label,
-        asked: () => ({ sheet: shift.sheet }),
+        request: () => ({ sheet: shift.sheet }),
         busy: () => "Building the sheet …",
         done: built,
         silent: SILENT,
@@ -56,7 +59,7 @@ export function nightForm(productions: Productions): Node[] {
     {
       question: "night",
       label: "Print the night",
-      asked,
+      request: shiftNow,
       busy: () => "Working out the cards …",
       done: ({ pages }) => {
         printPages(pages);
@@ -102,7 +105,7 @@ const lotsButton = () =>
     {
       question: "keepLots",
       label: "Keep the lots",
-      asked: () => ({}),
+      request: () => ({}),
       busy: () => "Reading the weigh-ups …",
       done: ({ sheet, added }) =>
         added === 0

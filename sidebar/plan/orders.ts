@@ -52,7 +52,7 @@ export function orderForm(
   const act = actionButton({
     question: "day",
     label: "Build the production",
-    asked: () => {
+    request: () => {
       const { orders, days, faults } = readOrders(items, typed);
       const [first] = faults;
       wanted = first !== undefined;

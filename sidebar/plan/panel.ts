@@ -25,7 +25,7 @@ export const day: Panel = {
       {
         question: "formulas",
         label: "Refresh",
-        asked: () => ({}),
+        request: () => ({}),
         busy: () => "Reading the workbook …",
         done: ({ sheets }) => {
           const ready = sheets.filter((one) => leftOut(one) === null);
@@ -50,7 +50,7 @@ export const day: Panel = {
       {
         question: "productions",
         label: "Find the production sheets",
-        asked: () => ({}),
+        request: () => ({}),
         busy: () => "Reading the workbook …",
         done: ({ sheets }) => {
           productions = sheets;
@@ -129,7 +129,7 @@ const regularOrders = (): readonly Node[] =>
     {
       question: "build",
       label: "Build a sheet of regular orders",
-      asked: () => ({ template: "regular-orders", options: { ...UNITS, parts: [] }, values: {} }),
+      request: () => ({ template: "regular-orders", options: { ...UNITS, parts: [] }, values: {} }),
       busy: () => "Building the sheet …",
       done: ({ sheet, note }) =>
         `Built “${sheet}”. Enter there what customers take each weekday.${note === undefined ? "" : ` ${note}`}`,
@@ -158,7 +158,7 @@ const all = (): HTMLElement =>
       {
         question: "list",
         label: "List all formulas",
-        asked: () => ({}),
+        request: () => ({}),
         busy: () => "Building the sheet …",
         done: ({ sheet, note }) => `Built “${sheet}”.${note === undefined ? "" : ` ${note}`}`,
         silent: "The sheet may still be on its way: look at the tabs under the grid.",
@@ -177,7 +177,7 @@ function sheetsBeside(heading: string, hint: string, sheets: readonly Beside[]):
         {
           question: "build",
           label,
-          asked: () => ({ template, options: { ...UNITS, parts }, values: {} }),
+          request: () => ({ template, options: { ...UNITS, parts }, values: {} }),
           busy: () => "Building the sheet …",
           done: ({ sheet, note }) => `Built “${sheet}”, a sheet of its own.${note === undefined ? "" : ` ${note}`}`,
           silent: "The sheet may still be on its way: look at the tabs under the grid.",

@@ -17,7 +17,7 @@ export const refresh = (): HTMLElement =>
       {
         question: "missing",
         label: "Add what is missing",
-        asked: () => ({}),
+        request: () => ({}),
         busy: () => "Comparing the sheets …",
         done: addedSentence,
         silent: "Look at Ingredients before you try again.",
@@ -33,7 +33,7 @@ export const refresh = (): HTMLElement =>
       {
         question: "prices",
         label: "Compare prices",
-        asked: () => ({ day: today(new Date()) }),
+        request: () => ({ day: today(new Date()) }),
         busy: () => "Comparing prices …",
         done: changesSentence,
         silent: "Look at “Price before” in Ingredients before you try again.",
@@ -49,7 +49,7 @@ export const refresh = (): HTMLElement =>
       {
         question: "link",
         label: "Link formulas",
-        asked: () => ({}),
+        request: () => ({}),
         busy: () => "Reading the formula sheets …",
         done: linkedSentence,
         silent: "Look at the costs of a formula that uses another before you try again.",

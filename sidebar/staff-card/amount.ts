@@ -48,14 +48,14 @@ export function amountFields(
     },
   });
   const which = element("div", { class: "field" }, element("label", { class: "label", for: id }, "Ingredient"), select);
-  const asked = () => (draft.by === "sheet" ? undefined : ASKED[draft.by]);
+  const field = () => (draft.by === "sheet" ? undefined : ASKED[draft.by]);
   const amount = textField(
     form,
     {
       at: () => "amount",
-      label: () => asked()?.label ?? "Amount",
+      label: () => field()?.label ?? "Amount",
       unit: () => {
-        const quantity = asked()?.quantity;
+        const quantity = field()?.quantity;
         return quantity === undefined ? "" : unitSign(quantity, units());
       },
       numeric: true,

@@ -19,7 +19,7 @@ export const handOut: Panel = {
       {
         question: "formulas",
         label: "Refresh",
-        asked: () => ({}),
+        request: () => ({}),
         busy: () => "Reading the workbook …",
         done: ({ front, sheets }) => {
           // The same workbook as before: what was typed stays.
@@ -66,7 +66,7 @@ function cardForm(sheets: readonly FormulaSummary[], front: string): Node[] {
   const act = actionButton({
     question: "card",
     label: "Make the card",
-    asked: () => {
+    request: () => {
       const { ask, faults } = readCard(draft, chosen(), units());
       const [fault] = faults;
       wanted = fault !== undefined;

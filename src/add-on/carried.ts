@@ -59,14 +59,14 @@ function around(
 ): FormulaRectangle[] {
   const values = page.map((line) => [...line, ...Array<Cell>(columns - line.length).fill("")]);
   for (const { row, column, cells } of aside.words) values[row]?.splice(column, cells.length, ...cells);
-  const own = formulas.flatMap(({ row, column, cells }) =>
+  const formulaCells = formulas.flatMap(({ row, column, cells }) =>
     cells.flatMap((line, down) =>
       line.flatMap((formula, across) =>
         formula === "" ? [] : [{ row: row + down, column: column + across, formula }],
       ),
     ),
   );
-  return rectangles([...own, ...typed], values.slice(0, rows));
+  return rectangles([...formulaCells, ...typed], values.slice(0, rows));
 }
 
 /** A typed text that begins like a formula stays a text, without the apostrophe where the cell takes nothing else. */

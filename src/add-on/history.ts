@@ -53,7 +53,7 @@ export function revise(ask: ReviseAsk): ReviseAnswer {
   if (range === null)
     return refuse("The formula history was deleted meanwhile, and nothing was changed. Press the button again.");
   const versions = versionsOf(range.getValues(), ask.id);
-  const own = range.getSheet();
+  const log = range.getSheet();
   const last = latest(versions);
   const wasEdited = last === undefined || last.content !== ask.before;
   const version = (number: number, line: string, content: string): Version => ({
@@ -66,12 +66,12 @@ export function revise(ask: ReviseAsk): ReviseAnswer {
   });
   let number = nextNumber(versions);
   if (wasEdited) {
-    append(own, version(number, ask.after === null ? ask.line : ask.beforeLine, ask.before));
+    append(log, version(number, ask.after === null ? ask.line : ask.beforeLine, ask.before));
     number += 1;
   }
   if (ask.after === null || (ask.after === ask.before && ask.writes.length === 0))
     return { number: wasEdited ? number - 1 : (last?.number ?? 0), wasEdited };
-  append(own, version(number, ask.line, ask.after));
+  append(log, version(number, ask.line, ask.after));
   write(sheet, ask, number);
   return { number, wasEdited };
 }
@@ -96,8 +96,8 @@ function write(sheet: Sheet, { inserts, writes, stamps, line, day }: ReviseAsk, 
   try {
     for (const { after, many } of inserts) sheet.insertRowsAfter(after + 1, many);
     for (const { row, column, cells } of writes) {
-      for (const [down, own] of cells.entries())
-        for (const [across, value] of own.entries())
+      for (const [down, line] of cells.entries())
+        for (const [across, value] of line.entries())
           if (mustStayText(value)) sheet.getRange(row + down + 1, column + across + 1).setNumberFormat("@");
       sheet
         .getRange(row + 1, column + 1, cells.length, cells[0]?.length ?? 1)

@@ -27,9 +27,12 @@ export function insert({ name, args }: InsertAsk): InsertAnswer {
   const names = Object.keys(sheetFunction.args);
   if (args.length > names.length) return refuse(`${name} takes ${names.length} arguments, not ${args.length}.`);
   const entries = args.map((typed, index): Argument => {
-    const entry = readEntry(typed);
-    if (isFault(entry)) return refuse(`${names[index]} ${entry.says}.`);
-    return { entry, range: "cells" in entry.is ? rangeOf(workbook, sheet, entry.is.cells, names[index] ?? "") : null };
+    const entryRead = readEntry(typed);
+    if (isFault(entryRead)) return refuse(`${names[index]} ${entryRead.says}.`);
+    return {
+      entry: entryRead,
+      range: "cells" in entryRead.is ? rangeOf(workbook, sheet, entryRead.is.cells, names[index] ?? "") : null,
+    };
   });
   const { rows, columns, says } = outcome(sheetFunction, entries);
   const zone = { row: at.getRow() - 1, column: at.getColumn() - 1, rows, columns };
@@ -59,11 +62,13 @@ function rangeOf(
 ): Range {
   const missing = () =>
     refuse(`${argument} is ${quote(cells)}, and there are no such cells. Enter cells that there are.`);
-  const [, other = "", own = cells] = /^(.*)!(.*)$/.exec(cells) ?? [];
+  const [, other = "", address = cells] = /^(.*)!(.*)$/.exec(cells) ?? [];
   const where = other === "" ? sheet : workbook.getSheetByName(other.replace(/^'|'$/g, "").replace(/''/g, "'"));
   if (where === null) return missing();
   try {
-    const named = /^gramwright_/i.test(own) ? workbook.getRangeByName(own) : where.getRange(own.replace(/\$/g, ""));
+    const named = /^gramwright_/i.test(address)
+      ? workbook.getRangeByName(address)
+      : where.getRange(address.replace(/\$/g, ""));
     return named ?? missing();
   } catch {
     return missing();

@@ -1,7 +1,13 @@
 // What stands in the workbook, for the bench to work with. Reads only, in as few calls of the service as there are.
 
 import { refuse } from "../../shared/base/refusal.ts";
-import { type LookAsk, MAX_TEXT_LENGTH, type Seen, type SeenSheet, type Snapshot } from "../../shared/protocol/look.ts";
+import {
+  type CellValue,
+  type LookAsk,
+  MAX_TEXT_LENGTH,
+  type SeenSheet,
+  type Snapshot,
+} from "../../shared/protocol/look.ts";
 import { LIST_NAME } from "../../shared/sheet/model.ts";
 import { tabsOf } from "../../shared/sheet/tab.ts";
 import { activeWorkbook } from "./active.ts";
@@ -27,7 +33,7 @@ export function look(ask: LookAsk): Snapshot {
   if (words !== undefined) {
     const rows = wantsList && listIn(known);
     const list = rows && { formulas: rows.getFormulas().map(seenRow), values: rows.getValues().map(seenRow) };
-    const listed = list ? tabsOf(list.formulas).map(({ id }) => id) : [];
+    const ids = list ? tabsOf(list.formulas).map(({ id }) => id) : [];
     // One call for a word, however many sheets there are.
     const ranges = (counted && known?.has(LIST_NAME) ? [] : words).flatMap((word) =>
       workbook.createTextFinder(word).findAll(),
@@ -39,7 +45,7 @@ export function look(ask: LookAsk): Snapshot {
     );
     const front = unnamed ? "" : workbook.getActiveSheet().getName();
     const sheets = showing.slice(0, MAX_SHEETS).map(([id, one]): SeenSheet => {
-      return counted || (listed.includes(id) && !reread.includes(id))
+      return counted || (ids.includes(id) && !reread.includes(id))
         ? { id, name: "", values: [] }
         : seenSheet(one, unnamed);
     });
@@ -106,13 +112,13 @@ const pageOf = (sheet: Sheet) =>
   sheet.getRange(1, 1, Math.min(sheet.getMaxRows(), MAX_ROWS), Math.min(sheet.getMaxColumns(), MAX_PAGE_COLUMNS));
 
 /** Without the blanks at its end; what is no text, number or tick, such as a date, only as there. */
-function seenRow(row: readonly unknown[]): Seen[] {
+function seenRow(row: readonly unknown[]): CellValue[] {
   let end = row.length;
   while (end > 0 && row[end - 1] === "") end -= 1;
   return row.slice(0, end).map(seen);
 }
 
-function seen(cell: unknown): Seen {
+function seen(cell: unknown): CellValue {
   if (typeof cell === "string") return cell.slice(0, MAX_TEXT_LENGTH);
   return typeof cell === "boolean" || (typeof cell === "number" && Number.isFinite(cell)) ? cell : null;
 }

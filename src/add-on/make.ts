@@ -21,8 +21,8 @@ export function make({ title, tabs, plan, row, behind }: MakeOrder): NewSheet {
   const definedNames = plan.defines.map(({ name }) => name);
   const known = namedRanges(workbook);
   const list = listIn(known);
-  const listed = list && sheets.length > 0 ? tabsOf(list.getFormulas()) : [];
-  mustStillBe(workbook, sheets, tabs, listed);
+  const tabsOfList = list && sheets.length > 0 ? tabsOf(list.getFormulas()) : [];
+  mustStillBe(workbook, sheets, tabs, tabsOfList);
   const lost = names.find((name) => !definedNames.includes(name) && !known.has(name));
   if (lost !== undefined) refuse(`The name ${lost} was taken out of the workbook meanwhile${AGAIN}`);
   // A new list takes the place of an older one.
@@ -48,11 +48,16 @@ function unlisted(list: GoogleAppsScript.Spreadsheet.Range, row: readonly string
 }
 
 /** Between the look and the making somebody may have renamed or deleted what the formulas read. */
-function mustStillBe(workbook: Workbook, names: readonly string[], tabs: readonly Tab[], listed: readonly Tab[]): void {
+function mustStillBe(
+  workbook: Workbook,
+  names: readonly string[],
+  tabs: readonly Tab[],
+  tabsOfList: readonly Tab[],
+): void {
   const gone = names.find((name) => {
     const is = (id: number) => tabs.every((tab) => tab.name !== name || tab.id === id);
     // The list follows the names; a sheet that it has not is looked up, which is a call of the service.
-    if (listed.some((tab) => tab.name === name && is(tab.id))) return false;
+    if (tabsOfList.some((tab) => tab.name === name && is(tab.id))) return false;
     const sheet = workbook.getSheetByName(name);
     return sheet === null || !is(sheet.getSheetId());
   });

@@ -36,7 +36,7 @@ export function remake({ plan, row, ...remade }: RemakeOrder): NewSheet {
   const notes = read.getNotes();
   // Nothing is read once formulas are written: a read would wait for them.
   const readers = workbook.getSheets().flatMap((sheet) => (sheet.getSheetId() === remade.id ? [] : readersIn(sheet)));
-  const listed = rowOf(listIn(known), remade.id, row);
+  const listRow = rowOf(listIn(known), remade.id, row);
   const { sheet, tab, unsure } = writeSheet(workbook, filled, remade.sheet, known);
   const changed: Reader[] = [];
   try {
@@ -56,7 +56,7 @@ export function remake({ plan, row, ...remade }: RemakeOrder): NewSheet {
       const to = moves(zoneOf(range));
       if (to !== null) workbook.setNamedRange(name, sheet.getRange(to.row + 1, to.column + 1, to.rows, to.columns));
     }
-    listed?.setFormulas([row.map((formula) => aboutTab(formula, tab))]);
+    listRow?.setFormulas([row.map((formula) => aboutTab(formula, tab))]);
     SpreadsheetApp.flush();
   } catch (error) {
     const isBack = changed.filter(({ range, formula }) => !attempt(() => range.setFormula(formula))).length === 0;

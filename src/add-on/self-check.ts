@@ -12,18 +12,18 @@ const MARK = "Gramwright checks itself in this sheet and removes it afterwards. 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
 /** One step of the check. */
-export function check(asked: CheckStep): CheckAnswer {
+export function check(step: CheckStep): CheckAnswer {
   const workbook = activeWorkbook();
-  const { sheet: name } = asked;
-  const sheet = asked.step === "write" && name === "" ? null : ownSheet(name);
+  const { sheet: name } = step;
+  const sheet = step.step === "write" && name === "" ? null : ownSheet(name);
   const answer = { sheet: name, locale: workbook.getSpreadsheetLocale(), values: [], formulas: [] };
-  switch (asked.step) {
+  switch (step.step) {
     case "write": {
       const before = workbook.getActiveSheet();
       const target = sheet === null ? newSheet(workbook, NAME) : { sheet, name, unsure: [] };
       try {
         if (target.unsure.length > 0) throw new Error("the service did not say whether it added one");
-        write(target.sheet, asked);
+        write(target.sheet, step);
       } catch (error) {
         undo(workbook, { ...target, names: [], front: before }, error);
       }
@@ -34,7 +34,7 @@ export function check(asked: CheckStep): CheckAnswer {
       return { ...answer, values: all.getValues(), formulas: all.getFormulas() };
     }
     case "insert":
-      (sheet as Sheet).insertRowsBefore(asked.row, 1);
+      (sheet as Sheet).insertRowsBefore(step.row, 1);
       return answer;
     case "remove":
       workbook.deleteSheet(sheet as Sheet);

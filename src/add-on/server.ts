@@ -30,25 +30,25 @@ const WAIT_MS = 20_000;
 
 /** Answers a question of the bench: a JSON string in, a JSON string out, never an exception. */
 export function benchAsk(json: unknown): string {
-  let asked = "";
+  let askedName = "";
   try {
     const { name, rest } = readQuestion(json);
-    asked = name;
+    askedName = name;
     if (name !== "ping") mustBeWhole();
     const question = QUESTIONS.find((one) => one === name);
     if (question === undefined) return refuse(`The sidebar can ask ${oneOf(QUESTIONS)}, not ${quote(name)}.`);
     return JSON.stringify({ ok: true, answer: answerTo(question, rest) });
   } catch (error) {
-    return JSON.stringify({ ok: false, ...errorReply(error, asked) });
+    return JSON.stringify({ ok: false, ...errorReply(error, askedName) });
   }
 }
 
 /** What a person reads when a question fails; what was being written has been removed by then. */
-function errorReply(error: unknown, asked: string): { message: string; because?: string; reason?: string } {
+function errorReply(error: unknown, question: string): { message: string; because?: string; reason?: string } {
   const because = error instanceof Error ? error.message : String(error);
   if (error instanceof Refusal)
     return { message: because, ...(error.reason === undefined ? {} : { reason: error.reason }) };
-  return { message: `${UNDONE.get(asked) ?? "That could not be done"}: ${because}`, because };
+  return { message: `${UNDONE.get(question) ?? "That could not be done"}: ${because}`, because };
 }
 
 const UNDONE: ReadonlyMap<string, string> = new Map([
@@ -89,8 +89,8 @@ const ANSWERS: { readonly [Q in ServerQuestion]: (ask: Ask<Q>) => ServerQuestion
 };
 const QUESTIONS = Object.keys(ANSWERS) as ServerQuestion[];
 
-const answerTo = <Q extends ServerQuestion>(question: Q, asked: unknown): ServerQuestions[Q]["answer"] =>
-  ANSWERS[question](ASK_READERS[question](asked) as Ask<Q>);
+const answerTo = <Q extends ServerQuestion>(question: Q, raw: unknown): ServerQuestions[Q]["answer"] =>
+  ANSWERS[question](ASK_READERS[question](raw) as Ask<Q>);
 
 /** The shop's ingredient table with its headings, where the workbook has one. */
 const larderCells = (): unknown[][] | undefined => activeWorkbook().getRangeByName(LARDER_NAME)?.getValues();

@@ -51,12 +51,12 @@ function nameAlso(
   const heads = (cells[0] ?? []).map((cell) => foldText(String(cell)));
   const [names, others] = [heads.indexOf("ingredient"), heads.indexOf("also called")];
   if (others < 0) return;
-  const said = new Map<number, string[]>();
+  const namesByRow = new Map<number, string[]>();
   for (const { name, of } of also) {
     const row = cells.findIndex((line, at) => at > 0 && String(line[names] ?? "").trim() === of.trim());
-    if (row > 0) said.set(row, [...(said.get(row) ?? []), name]);
+    if (row > 0) namesByRow.set(row, [...(namesByRow.get(row) ?? []), name]);
   }
-  for (const [row, more] of said) {
+  for (const [row, more] of namesByRow) {
     const before = String(cells[row]?.[others] ?? "").trim();
     const cell = range.getSheet().getRange(range.getRow() + row, range.getColumn() + others);
     cell.setNumberFormat("@");

@@ -131,13 +131,13 @@ function write(sheet: Sheet, { percents, amount, clear, taken, notes, before }: 
 /** A note goes at the next edit of its cell; `except` are cells that get another one. */
 function clearOwnNotes(sheet: Sheet, range: Range, except: readonly string[] = []): void {
   if (property(sheet, NOTED) === null) return;
-  const own = range.getNotes().flatMap((line, down) =>
+  const cells = range.getNotes().flatMap((line, down) =>
     line.flatMap((note, across) => {
       const cell = a1({ row: range.getRow() - 1 + down, column: range.getColumn() - 1 + across });
       return isOwnNote(note) && !except.includes(cell) ? [cell] : [];
     }),
   );
-  if (own.length > 0) sheet.getRangeList(own).clearNote();
+  if (cells.length > 0) sheet.getRangeList(cells).clearNote();
 }
 
 /** What is remembered of a sheet: the edit that was taken last, and when a cell was given a note. */
@@ -153,8 +153,8 @@ function keep(sheet: Sheet, what: string, text: string): void {
 
 /** A sheet that takes the place of another has its notes, and they go as they would have there. */
 export function keepNoted(from: Sheet, to: Sheet): void {
-  const noted = property(from, NOTED);
-  if (noted !== null) keep(to, NOTED, noted);
+  const notedCells = property(from, NOTED);
+  if (notedCells !== null) keep(to, NOTED, notedCells);
   properties().deleteProperty(key(from, NOTED));
   forget(from);
 }

@@ -18,7 +18,7 @@ type HalfBuilt = {
 /** Throws the failure of the build where the workbook is as before, and else a sentence of what is left in it. */
 export function undo(workbook: Workbook, { sheet, name, unsure, names, front }: HalfBuilt, error: unknown): never {
   const lost = names.filter(
-    ({ name: own, before }) => before !== undefined && !attempt(() => workbook.setNamedRange(own, before)),
+    ({ name: rangeName, before }) => before !== undefined && !attempt(() => workbook.setNamedRange(rangeName, before)),
   );
   // A name that was not given yet cannot be taken back; one that stays goes with its sheet.
   for (const one of names) if (one.before === undefined) attempt(() => workbook.removeNamedRange(one.name));

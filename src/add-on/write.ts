@@ -28,7 +28,7 @@ export function writeSheet(
   const { sheet, name, unsure } = newSheet(workbook, title);
   try {
     fill(sheet, plan);
-    for (const { name: own, range } of plan.defines) workbook.setNamedRange(own, sheet.getRange(range));
+    for (const { name: rangeName, range } of plan.defines) workbook.setNamedRange(rangeName, sheet.getRange(range));
     if (plan.start !== "") sheet.getRange(plan.start).activate();
     SpreadsheetApp.flush();
     return { sheet, tab: { name, id: sheet.getSheetId() }, unsure };

@@ -93,8 +93,8 @@ export function longestChain({ cells, names }: Formulas): Chain {
       const chain = walk(names.get(node.value)?.anchor ?? node.value, [...above, name]);
       if (chain.length > before.length) before = chain;
     }
-    const own = depth(tree);
-    const result = { length: before.length + own, path: own > 0 ? [...before.path, name] : before.path };
+    const levels = depth(tree);
+    const result = { length: before.length + levels, path: levels > 0 ? [...before.path, name] : before.path };
     done.set(name, result);
     return result;
   }

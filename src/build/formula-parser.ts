@@ -138,12 +138,12 @@ function treeOf(formula: string): Node | string {
   }
 }
 
-const listed = new WeakMap<Node, readonly Node[]>();
+const parts = new WeakMap<Node, readonly Node[]>();
 
 /** Every node of a tree, the tree itself first. */
 export function nodesOf(node: Node): readonly Node[] {
-  const all = listed.get(node) ?? [node, ...below(node).flatMap(nodesOf)];
-  listed.set(node, all);
+  const all = parts.get(node) ?? [node, ...below(node).flatMap(nodesOf)];
+  parts.set(node, all);
   return all;
 }
 

@@ -27,8 +27,8 @@ export function styleText(path: string): string {
     const font = readFileSync("node_modules/font-awesome/fonts/fontawesome-webfont.woff2").toString("base64");
     return `@font-face{font-family:"${family}";src:url(data:font/woff2;base64,${font}) format("woff2");font-weight:normal;font-style:normal}`;
   });
-  const asked = /url\(\s*['"]?(?!data:)([^'")]{1,60})/.exec(css)?.[1];
-  if (asked !== undefined) throw new Error(`${path} asks for ${asked}`);
+  const address = /url\(\s*['"]?(?!data:)([^'")]{1,60})/.exec(css)?.[1];
+  if (address !== undefined) throw new Error(`${path} asks for ${address}`);
   if (/<\/style/i.test(css)) throw new Error(`${path} holds </style`);
   return css;
 }
@@ -41,9 +41,9 @@ const WITHIN: Readonly<Record<string, readonly string[]>> = { jszip: ["pako", "l
 /** The licences of all that stands in the page, each with its text. */
 export function licenceText(packages: readonly string[]): string {
   const all = [...new Set(packages.flatMap((name) => [name, ...(WITHIN[name] ?? [])]))];
-  const own = `Gramwright: MIT\n\n${readFileSync("LICENSE", "utf8")}`;
+  const licence = `Gramwright: MIT\n\n${readFileSync("LICENSE", "utf8")}`;
   const texts = ["LGPL-3.0.txt", "GPL-3.0.txt"].map((file) => readFileSync(`src/workbook/licences/${file}`, "utf8"));
-  return [own, ...all.map(licenceOf), ...texts].join(`\n\n${"=".repeat(72)}\n\n`);
+  return [licence, ...all.map(licenceOf), ...texts].join(`\n\n${"=".repeat(72)}\n\n`);
 }
 
 /** What a package is, and its licence with its text. */

@@ -42,10 +42,10 @@ export function sourceArchive(): Record<string, Uint8Array> {
       .filter((path) => !LEFT_OUT.test(path))
       .map((path) => [named(path.replace(/^node_modules/, "libraries")), readFileSync(path)] as const),
   );
-  const own = OWN.flatMap(filesUnder)
+  const files = OWN.flatMap(filesUnder)
     .filter((path) => !LEFT_OUT.test(path))
     .map((path) => [named(`gramwright/${path}`), readFileSync(path)] as const);
-  return Object.fromEntries([["READ-ME.txt", Buffer.from(readMe())] as const, ...libraries, ...own]);
+  return Object.fromEntries([["READ-ME.txt", Buffer.from(readMe())] as const, ...libraries, ...files]);
 }
 
 function readMe(): string {

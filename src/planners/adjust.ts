@@ -50,10 +50,10 @@ export function* adjustable(): Steps<Adjustable> {
 }
 
 /** The changes, one after another, taken into the sheet as a new version; refuses where it is not the sheet that they were chosen for. */
-export function* takeInPlace(asked: Readonly<Record<string, unknown>>, now: Date): Steps<TakeChangesAnswer> {
-  const read = yield* readAdjustable(String(asked.sheet));
-  mustBeSame(read, asked);
-  const { after, line } = applyWishes(read, wishesIn(asked));
+export function* takeInPlace(question: Readonly<Record<string, unknown>>, now: Date): Steps<TakeChangesAnswer> {
+  const read = yield* readAdjustable(String(question.sheet));
+  mustBeSame(read, question);
+  const { after, line } = applyWishes(read, wishesIn(question));
   const wanted = contentOf(read.content.content, read.formula, after);
   return yield* keepAndWrite(read, changesTo(read.content, wanted, orderOf(read, after)), line, now);
 }
@@ -61,8 +61,8 @@ export function* takeInPlace(asked: Readonly<Record<string, unknown>>, now: Date
 export const wishesIn = ({ wishes }: Readonly<Record<string, unknown>>): readonly Wish[] =>
   Array.isArray(wishes) ? (wishes as readonly Wish[]) : [];
 
-export function mustBeSame({ id, seen, sheet }: Adjustable, asked: Readonly<Record<string, unknown>>): void {
-  if (id !== asked.id || seen !== asked.seen)
+export function mustBeSame({ id, seen, sheet }: Adjustable, question: Readonly<Record<string, unknown>>): void {
+  if (id !== question.id || seen !== question.seen)
     refuse(`The sheet ${quote(sheet)} was changed since you chose. Read it again: your changes stay in the panel.`);
 }
 

@@ -20,7 +20,7 @@ export type FormulaSheets = {
   readonly names: ReadonlyMap<string, SeenName>;
 };
 type Also = Pick<LookAsk, "names" | "cells">;
-type Looked = { readonly seen: Snapshot; readonly listed: ReadonlyMap<number, ListedSheet> };
+type Looked = { readonly seen: Snapshot; readonly sheetsInList: ReadonlyMap<number, ListedSheet> };
 
 /** Every formula sheet of the workbook, those that cannot be read now among them, and what else is asked for with them. */
 export function* formulaSheets(also: Also = {}): Steps<FormulaSheets> {
@@ -30,8 +30,8 @@ export function* formulaSheets(also: Also = {}): Steps<FormulaSheets> {
 /** What is asked for, and how many formula sheets there are: null where there is a list of them. */
 export function* formulaSheetCount(also: Also): Steps<{ seen: Snapshot; count: number | null }> {
   const { names = [] } = also;
-  const asked = { ...also, names: [...names, LIST_NAME], words: heading(), unnamed: true, counted: true };
-  const seen = yield* look(asked);
+  const question = { ...also, names: [...names, LIST_NAME], words: heading(), unnamed: true, counted: true };
+  const seen = yield* look(question);
   return { seen, count: seen.names.some(({ name }) => name === LIST_NAME) ? null : seen.sheets.length };
 }
 
@@ -45,8 +45,8 @@ export function* overAllSheets<T>(
   build: (all: FormulaSheets) => Steps<T>,
   { list = true }: { readonly list?: boolean } = {},
 ): Steps<T> {
-  const { seen, listed } = yield* lookOver(also, { unnamed: true, list });
-  const supposed = asFormulaSheets({ seen: { ...seen, sheets: titled(seen.sheets) }, listed });
+  const { seen, sheetsInList: listed } = yield* lookOver(also, { unnamed: true, list });
+  const supposed = asFormulaSheets({ seen: { ...seen, sheets: titled(seen.sheets) }, sheetsInList: listed });
   try {
     return yield* build(supposed);
   } catch (error) {
@@ -70,14 +70,14 @@ function* lookAgain(error: unknown, looking: Steps<Looked>): Steps<Looked> {
 
 /** By the list where there is one; sheets whose rows somebody changed are read as those that have none. */
 function* lookOver(also: Also, how: Pick<LookAsk, "unnamed" | "list">): Steps<Looked> {
-  const asked = { ...also, ...how, words: heading() };
-  const seen = yield* look(asked);
-  const listed = listedSheets(seen.list);
-  const reread = seen.sheets.flatMap(({ id, values }) => (values.length > 0 || listed.has(id) ? [] : [id]));
-  return { seen: reread.length === 0 ? seen : yield* look({ ...asked, reread }), listed };
+  const question = { ...also, ...how, words: heading() };
+  const seen = yield* look(question);
+  const sheetsInList = listedSheets(seen.list);
+  const reread = seen.sheets.flatMap(({ id, values }) => (values.length > 0 || sheetsInList.has(id) ? [] : [id]));
+  return { seen: reread.length === 0 ? seen : yield* look({ ...question, reread }), sheetsInList };
 }
 
-function asFormulaSheets({ seen: { front, sheets, names }, listed }: Looked): FormulaSheets {
+function asFormulaSheets({ seen: { front, sheets, names }, sheetsInList: listed }: Looked): FormulaSheets {
   const results = sheets.flatMap((one) => listed.get(one.id) ?? read(one) ?? []);
   return {
     front,

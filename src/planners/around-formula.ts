@@ -5,7 +5,7 @@ import type { LabelFacts } from "../../shared/adjust/printed.ts";
 import { type Fault, Refusal } from "../../shared/base/refusal.ts";
 import { nameKey } from "../../shared/larder/built-in-larder.ts";
 import { type Larder, larder, NO_LARDER } from "../../shared/larder/larder.ts";
-import { MAX_TEXT_LENGTH, type Seen } from "../../shared/protocol/look.ts";
+import { type CellValue, MAX_TEXT_LENGTH } from "../../shared/protocol/look.ts";
 import { usualStyle } from "./check-sheet.ts";
 import type { SheetContent } from "./formula-content.ts";
 import type { FormulaSheet } from "./formula-sheet.ts";
@@ -65,13 +65,13 @@ export function larderOf(table: readonly (readonly unknown[])[] | undefined): La
 const LAWS = ["EU", "UK", "US"] as const;
 
 /** The sheet's own label goes before the bakery's settings. */
-export function labelFacts(sheet: FormulaSheet, settings: readonly (readonly Seen[])[] | undefined): LabelFacts {
+export function labelFacts(sheet: FormulaSheet, settings: readonly (readonly CellValue[])[] | undefined): LabelFacts {
   const setting = settings?.find(([name]) => String(name).trim().toLowerCase() === "labelling rules")?.[1];
   const [typed, set] = [sheet.text("law"), String(setting ?? "")].map((text) => text.trim().toUpperCase());
-  const own = Array.from({ length: sheet.zone("own_parts")?.rows ?? 0 }, (_, at) => sheet.text("own_parts", at));
+  const parts = Array.from({ length: sheet.zone("own_parts")?.rows ?? 0 }, (_, at) => sheet.text("own_parts", at));
   return {
     law: LAWS.find((law) => law === (typed || set)) ?? null,
     loss: sheet.number("label_loss"),
-    own: own.some(({ length }) => length >= MAX_TEXT_LENGTH - 1) ? null : own.filter((text) => text !== ""),
+    ownFormulas: parts.some(({ length }) => length >= MAX_TEXT_LENGTH - 1) ? null : parts.filter((text) => text !== ""),
   };
 }

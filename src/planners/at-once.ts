@@ -12,14 +12,14 @@ export type SheetListener = (sheet: string, names: Layout["names"]) => void;
 
 /** `serve` is the add-on: a question's JSON in, its reply read. */
 export function answerAtOnce(request: unknown, serve: (json: string) => Served, onSheet?: SheetListener): Served {
-  const asked = (typeof request === "object" && request !== null ? request : {}) as Record<string, unknown>;
-  const question = asked.ask;
+  const rest = (typeof request === "object" && request !== null ? request : {}) as Record<string, unknown>;
+  const question = rest.ask;
   if (typeof question !== "string" || !isPlanned(question)) {
     const reply = serve(JSON.stringify(request));
     return reply.ok ? reply : { ok: false, message: reply.message };
   }
   try {
-    const steps = stepsFor(question, asked, new Date());
+    const steps = stepsFor(question, rest, new Date());
     let next = steps.next();
     while (next.done !== true) {
       const reply = serve(JSON.stringify(next.value));

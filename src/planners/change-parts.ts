@@ -18,18 +18,18 @@ import { NEED_LARDER } from "./prepare.ts";
 import { lawIn } from "./settings.ts";
 import { look, NAMES, type Step, type Steps } from "./steps.ts";
 
-export function* changePart(asked: Readonly<Record<string, unknown>>): Steps<NewSheet> {
-  const { part, isWanted } = asked;
+export function* changePart(question: Readonly<Record<string, unknown>>): Steps<NewSheet> {
+  const { part, isWanted } = question;
   const isLabel = part === "label" && isWanted === true;
   const { sheets, names } = yield* look({
-    sheet: String(asked.sheet),
+    sheet: String(question.sheet),
     formulas: true,
     names: [LARDER_NAME],
     ...(isLabel ? { cells: [SETTINGS_NAME] } : {}),
   });
   const [seen] = sheets;
   const sheet = seen === undefined ? null : seenAs(seen);
-  if (seen === undefined || sheet === null) return refuseOther(String(asked.sheet));
+  if (seen === undefined || sheet === null) return refuseOther(String(question.sheet));
   const parts = partsOn(seen.values, sheet.model, sheet.options);
   if (typeof part !== "string" || !sheet.model.parts.includes(part)) return refuse("This sheet has no such part.");
   if (parts.includes(part) === (isWanted === true)) {
@@ -58,7 +58,7 @@ type Parts = { readonly before: readonly string[]; readonly after: readonly stri
 
 function remake(seen: SeenSheet, sheet: FormulaSheet, { before, after, law }: Parts): Step {
   const { model, options } = sheet;
-  const long = sized(model, sizesOf(seen, sheet));
+  const long = withSizes(model, sizesOf(seen, sheet));
   const was = plan(long, { ...options, parts: before }, decimalsOf(sheet));
   const now = plan(long, { ...options, parts: after }, { ...decimalsOf(sheet), ...(law === "" ? {} : { law }) });
   const moved = movedCells(seen, long, { was, now, before: { ...options, parts: before } });
@@ -86,7 +86,7 @@ function sizesOf({ values }: SeenSheet, { zone, model }: FormulaSheet): Readonly
 }
 
 /** The model with tables as long as they are on the sheet. */
-function sized(model: SheetModel, sizes: ReadonlyMap<string, number>): SheetModel {
+function withSizes(model: SheetModel, sizes: ReadonlyMap<string, number>): SheetModel {
   const rows = new Map<string, Value[]>();
   for (const item of model.bands.flat()) {
     if (!("table" in item) || item.spare === undefined) continue;

@@ -37,13 +37,13 @@ const USUAL: Readonly<Record<string, StyleName>> = {
 export const usualStyle = (template: string): StyleName => USUAL[template] ?? "hearth";
 
 /** Reviews the sheet in front for a style; "" takes the usual one of its template. Only reads. */
-export function* reviewSheet(asked: Readonly<Record<string, unknown>>): Steps<SheetReview> {
+export function* reviewSheet(question: Readonly<Record<string, unknown>>): Steps<SheetReview> {
   const { sheets, names } = yield* look({ sheet: "", shown: true, cells: [LARDER_NAME, MIXLOG_NAME, BAKELOG_NAME] });
   const [seen] = sheets;
   const sheet = seen === undefined ? null : seenAs(seen);
   if (seen === undefined || sheet === null) return refuseOther(seen?.name ?? "");
   mustBeCalculated(sheet);
-  const style = styleOf(asked.style, sheet);
+  const style = styleOf(question.style, sheet);
   const rows = sheet.rows.filter(({ weight }) => weight !== null);
   const column = <T>(cell: (row: (typeof rows)[number]) => T) => rows.map((row) => [cell(row)]);
   const [tin, water] = [tinCall(sheet), waterCall(sheet)];
@@ -61,17 +61,17 @@ export function* reviewSheet(asked: Readonly<Record<string, unknown>>): Steps<Sh
   const hydration = hydrated.length === 0 ? UNKNOWN : (results[0] ?? UNKNOWN);
   const after = results.slice(hydrated.length);
   const typed = typedOver(seen.values, null)?.weights ?? [];
-  const noted = sheetNotes(sheet, style, names.find(({ name }) => name === LARDER_NAME)?.values);
+  const notes = sheetNotes(sheet, style, names.find(({ name }) => name === LARDER_NAME)?.values);
   return {
     sheet: sheet.name,
     title: sheet.title,
     style,
     styles: STYLES,
-    remarks: worstFirst(sheetFaults(sheet, seen.values, new Set(typed.map(({ row }) => row))), noted.said),
+    remarks: worstFirst(sheetFaults(sheet, seen.values, new Set(typed.map(({ row }) => row))), notes.notes),
     typed: typed.map((spot) => a1(spot)),
     parts: changeableParts(sheet, seen.values),
     facts: [
-      ...(noted.fault === "" ? [] : [{ label: "Notes", says: sentence(noted.fault) }]),
+      ...(notes.fault === "" ? [] : [{ label: "Notes", says: sentence(notes.fault) }]),
       ...hydrationFacts(hydration, style),
       ...flourFacts(sheet, rows),
       ...tin.map(() => tinFact(after[0] ?? UNKNOWN)),
@@ -83,9 +83,9 @@ export function* reviewSheet(asked: Readonly<Record<string, unknown>>): Steps<Sh
 }
 
 /** What the sheet itself cannot work with comes before what is unusual, and is not said twice. */
-function worstFirst(faults: SheetReview["remarks"], said: readonly NotedCell[]): SheetReview["remarks"] {
+function worstFirst(faults: SheetReview["remarks"], rowNotes: readonly NotedCell[]): SheetReview["remarks"] {
   const faulty = new Set(faults.map(({ name }) => name));
-  const notes = said.filter(({ name, matters }) => matters < UNREADABLE || !faulty.has(name));
+  const notes = rowNotes.filter(({ name, matters }) => matters < UNREADABLE || !faulty.has(name));
   const sorted = [...notes].sort((one, other) => other.matters - one.matters);
   return [...faults, ...sorted.map(({ cell, name, says }) => ({ cell, name, says: sentence(says) }))];
 }

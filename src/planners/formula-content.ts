@@ -76,11 +76,11 @@ export function contentIn(seen: SeenSheet): SheetContent {
 export function inPlaces(now: readonly Line[], wanted: readonly Line[]): Line[] {
   const key = ([name]: Line) => (isBlank(name) ? "" : nameKey(String(name)));
   const left = wanted.filter((line) => !line.every(isBlank));
-  const placed = now.map((line): Line | null => {
+  const lines = now.map((line): Line | null => {
     const at = key(line) === "" ? -1 : left.findIndex((one) => key(one) === key(line));
     return at < 0 ? null : (left.splice(at, 1)[0] ?? null);
   });
-  const filled = placed.map((line, at): Line => line ?? (isBlankLine(now[at]) ? [] : (left.shift() ?? [])));
+  const filled = lines.map((line, at): Line => line ?? (isBlankLine(now[at]) ? [] : (left.shift() ?? [])));
   const free = filled.map((line): Line => (line.length > 0 ? line : (left.shift() ?? [])));
   return [...free, ...left];
 }
@@ -139,7 +139,7 @@ const STAMPS = { version: "number", date: "day", change_1: "line" } as const;
 function moved(now: SheetContent, inserts: readonly RowsInsert[], cells: readonly Cell[]): Changes {
   const down = (row: number): number =>
     row + inserts.reduce((sum, { after, many }) => sum + (after < row ? many : 0), 0);
-  const placed = cells.map(({ row, below, column, value }) => ({
+  const cellsNow = cells.map(({ row, below, column, value }) => ({
     row: down(row) + below,
     column,
     value: value ?? "",
@@ -151,7 +151,7 @@ function moved(now: SheetContent, inserts: readonly RowsInsert[], cells: readonl
   const fromBelow = [...inserts].sort((one, other) => other.after - one.after);
   const grid = now.seen.values.map((line) => [...line]);
   for (const { after, many } of fromBelow) grid.splice(after + 1, 0, ...Array.from({ length: many }, () => []));
-  for (const { row, column, value } of placed) {
+  for (const { row, column, value } of cellsNow) {
     const line = grid[row] ?? [];
     while (line.length <= column) line.push("");
     line[column] = value;
@@ -159,7 +159,7 @@ function moved(now: SheetContent, inserts: readonly RowsInsert[], cells: readonl
   }
   return {
     inserts: fromBelow,
-    writes: runs(placed),
+    writes: runs(cellsNow),
     stamps,
     after: contentText(contentIn({ ...now.seen, values: grid }).content),
   };

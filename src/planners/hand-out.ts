@@ -15,7 +15,7 @@ import { checkFormulaSheet, readFormulaSheet, seenAs } from "./formula-sheet.ts"
 import { summary } from "./overview.ts";
 import { look, make, type Steps } from "./steps.ts";
 
-type Asked = Readonly<Record<string, unknown>>;
+type Question = Readonly<Record<string, unknown>>;
 
 /** The formula sheets of the workbook, and which of its sheets is in front. */
 export function* formulas(): Steps<{ front: string; sheets: FormulaSummary[] }> {
@@ -57,8 +57,8 @@ function* faultOf(name: string): Steps<{ fault?: string }> {
 }
 
 /** A new sheet with the card, dated today; the formula sheet is only read. */
-export function* handOut(asked: Asked, now: Date): Steps<NewSheet> {
-  const ask = readCardAsk(asked);
+export function* handOut(question: Question, now: Date): Steps<NewSheet> {
+  const ask = readCardAsk(question);
   const data = cardData(yield* readFormulaSheet(ask.sheet, true), isoDate(now));
   const { model, values } = staffCard(data, cardAmount(data, ask), ask.kind);
   const cardPlan = plan(model, { weight: data.unit, temperature: "C", length: "cm", parts: [] }, values);
@@ -66,17 +66,17 @@ export function* handOut(asked: Asked, now: Date): Steps<NewSheet> {
   return yield* make({ ...cardPlan, heights }, model.title);
 }
 
-function readCardAsk(asked: Asked): CardAsk {
-  const amount = asked.amount ?? null;
+function readCardAsk(question: Question): CardAsk {
+  const amount = question.amount ?? null;
   if (amount !== null && !(typeof amount === "number" && Number.isFinite(amount) && amount > 0 && amount < 1e9)) {
     refuse("The amount of the card is no number above 0; enter one such as 60.");
   }
   return {
-    sheet: textOf(asked.sheet),
-    kind: chosen(asked.kind, CARD_KINDS, "kind of card"),
-    by: chosen(asked.by, CARD_AMOUNTS, "amount of the card"),
+    sheet: textOf(question.sheet),
+    kind: chosen(question.kind, CARD_KINDS, "kind of card"),
+    by: chosen(question.by, CARD_AMOUNTS, "amount of the card"),
     amount: amount as number | null,
-    ingredient: textOf(asked.ingredient),
+    ingredient: textOf(question.ingredient),
   };
 }
 

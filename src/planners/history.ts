@@ -16,10 +16,10 @@ import { changesTo, inPlaces } from "./formula-content.ts";
 import { formulas } from "./hand-out.ts";
 import type { Steps } from "./steps.ts";
 
-type Asked = Readonly<Record<string, unknown>>;
+type Question = Readonly<Record<string, unknown>>;
 
-export function* versionsNow(asked: Asked): Steps<Versions> {
-  const read = yield* readAdjustable(String(asked.sheet ?? ""));
+export function* versionsNow(question: Question): Steps<Versions> {
+  const read = yield* readAdjustable(String(question.sheet ?? ""));
   const { versions } = yield* historyOf(read.id);
   const now = contentText(read.content.content);
   const sorted = [...versions].sort((one, other) => other.number - one.number);
@@ -38,17 +38,17 @@ function* historyOf(id: number): Steps<HistoryAnswer> {
 }
 
 /** Keeps the sheet as it stands; nothing is kept twice. */
-export function* keepVersion(asked: Asked, now: Date): Steps<TakeChangesAnswer> {
-  const read = yield* readAdjustable(String(asked.sheet));
-  const line = String(asked.line ?? "").trim();
+export function* keepVersion(question: Question, now: Date): Steps<TakeChangesAnswer> {
+  const read = yield* readAdjustable(String(question.sheet));
+  const line = String(question.line ?? "").trim();
   return yield* keepAndWrite(read, null, line === "" ? "Kept as it stands" : line, now);
 }
 
 /** A version's formula takes the place of the sheet's, as a version of its own: nothing that was kept goes. */
-export function* bringBack(asked: Asked, now: Date): Steps<TakeChangesAnswer> {
-  const read = yield* readAdjustable(String(asked.sheet));
-  mustBeSame(read, asked);
-  const number = Number(asked.number);
+export function* bringBack(question: Question, now: Date): Steps<TakeChangesAnswer> {
+  const read = yield* readAdjustable(String(question.sheet));
+  mustBeSame(read, question);
+  const number = Number(question.number);
   const content = yield* contentOf(read, number);
   if (content.template !== read.content.content.template)
     refuse(`Version ${number} is of another template. Build that formula as a sheet of its own.`);
@@ -78,10 +78,10 @@ function* contentOf(read: Read, number: number) {
 }
 
 /** The sheet in front beside one of its versions, two of its versions, or another formula sheet. */
-export function* compare(asked: Asked): Steps<Comparison> {
-  const read = yield* readAdjustable(String(asked.sheet));
-  const one = yield* sideOf(read, String(asked.one));
-  const other = yield* sideOf(read, String(asked.other));
+export function* compare(question: Question): Steps<Comparison> {
+  const read = yield* readAdjustable(String(question.sheet));
+  const one = yield* sideOf(read, String(question.one));
+  const other = yield* sideOf(read, String(question.other));
   return {
     ...compareFormulas(one.formula, other.formula, one.money, read.larder, "name", other.money),
     names: [one.name, other.name],

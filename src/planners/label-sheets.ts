@@ -1,7 +1,7 @@
 // The two sheets about the labels of all products, and the file that a label printer reads: they go by the list of formulas.
 
 import { refuse } from "../../shared/base/refusal.ts";
-import type { Seen, SeenList } from "../../shared/protocol/look.ts";
+import type { CellValue, SeenList } from "../../shared/protocol/look.ts";
 import type { NewSheet } from "../../shared/protocol/new-sheet.ts";
 import type { Order } from "../../shared/protocol/order.ts";
 import { LABEL_TEXT_NAME, SETTINGS_NAME, type SheetModel, type Values } from "../../shared/sheet/model.ts";
@@ -24,8 +24,8 @@ export const isLabelSheet = (model: SheetModel): boolean => model === allergenTa
 const SPARE = 10;
 
 export function* buildLabelSheet({ model, options, values }: Ordered, title: string): Steps<NewSheet> {
-  const asked = { names: [LABEL_TEXT_NAME], cells: [SETTINGS_NAME] };
-  const { seen: first, count } = yield* formulaSheetCount(asked);
+  const question = { names: [LABEL_TEXT_NAME], cells: [SETTINGS_NAME] };
+  const { seen: first, count } = yield* formulaSheetCount(question);
   const settings = first.names.find(({ name }) => name === SETTINGS_NAME)?.values ?? [];
   const isSecond = model === labelText && first.names.some(({ name }) => name === LABEL_TEXT_NAME);
   const { list, note } = count === 0 ? { list: undefined, note: undefined } : yield* currentList();
@@ -47,25 +47,25 @@ export function* buildLabelSheet({ model, options, values }: Ordered, title: str
 
 /** The list of formulas, built where there is none or an older one. */
 function* currentList(): Steps<{ readonly list: SeenList | undefined; readonly note: string | undefined }> {
-  const asked = { words: [], unnamed: true, list: true };
-  const { list } = yield* look(asked);
+  const question = { words: [], unnamed: true, list: true };
+  const { list } = yield* look(question);
   if (isCurrent(list)) return { list, note: undefined };
   const { note } = yield* listAll();
-  return { list: (yield* look(asked)).list, note };
+  return { list: (yield* look(question)).list, note };
 }
 
 /** The rows of products, in their order. */
-function rowsOf(list: SeenList | undefined): readonly (readonly Seen[])[] {
+function rowsOf(list: SeenList | undefined): readonly (readonly CellValue[])[] {
   const rows = (list?.values ?? []).slice(ROWS_ABOVE);
   while (rows.length > 0 && textAt(rows[rows.length - 1] ?? [], "title") === "") rows.pop();
   return rows;
 }
 
-const textAt = (row: readonly Seen[], of: string): string =>
+const textAt = (row: readonly CellValue[], of: string): string =>
   String(row[LIST_COLUMNS.findIndex(({ name }) => name === listColumn(of))] ?? "").trim();
 
 /** Of the bakery's settings, or else of its first product that has one. */
-const lawOf = (settings: readonly (readonly Seen[])[], laws: readonly string[]): string =>
+const lawOf = (settings: readonly (readonly CellValue[])[], laws: readonly string[]): string =>
   lawIn(settings) || (laws.find((law) => law !== "") ?? "");
 
 /** Columns of the file: as on the sheet, with the day as a label printer reads it and without remarks. */

@@ -1,6 +1,6 @@
 // What the mix log and the bake log say of the formula sheet in front.
 
-import type { Seen, SeenName } from "../../shared/protocol/look.ts";
+import type { CellValue, SeenName } from "../../shared/protocol/look.ts";
 import type { SheetReview } from "../../shared/protocol/sheet-review.ts";
 import { frictionSays, type Loss, lossSays } from "../../shared/review/learned.ts";
 import { BAKELOG_NAME, MIXLOG_NAME } from "../../shared/sheet/model.ts";
@@ -20,7 +20,7 @@ export function learnedFacts(sheet: FormulaSheet, names: readonly SeenName[]): S
 
 function frictionFact(
   sheet: FormulaSheet,
-  [zero, perMinute, miss, mixes, unit]: readonly Seen[],
+  [zero, perMinute, miss, mixes, unit]: readonly CellValue[],
 ): SheetReview["facts"] {
   const isRead = [zero, perMinute, miss, mixes].every((one) => typeof one === "number");
   // A log in the other degrees has another line.
@@ -31,14 +31,14 @@ function frictionFact(
 }
 
 /** Those of the product that is called as the sheet. */
-function lossFacts(sheet: FormulaSheet, rows: readonly (readonly Seen[])[]): SheetReview["facts"] {
+function lossFacts(sheet: FormulaSheet, rows: readonly (readonly CellValue[])[]): SheetReview["facts"] {
   const plain = (text: unknown) =>
     String(text ?? "")
       .trim()
       .toLowerCase();
-  const own = rows.filter(([product]) => [plain(sheet.title), plain(sheet.name)].includes(plain(product)));
+  const mixes = rows.filter(([product]) => [plain(sheet.title), plain(sheet.name)].includes(plain(product)));
   return LOSSES.flatMap(({ label, before, after }) => {
-    const losses = own.flatMap((row): Loss[] => {
+    const losses = mixes.flatMap((row): Loss[] => {
       const [whole, left] = [row[before], row[after]];
       return typeof whole === "number" && typeof left === "number" ? [{ before: whole, after: left }] : [];
     });

@@ -1,6 +1,6 @@
 // The list of formula sheets: a row for each, of formulas that follow it wherever its cells and its name go.
 
-import type { Seen, SeenList } from "../../shared/protocol/look.ts";
+import type { CellValue, SeenList } from "../../shared/protocol/look.ts";
 import { absolute, columnNumber, type Zone, zoneA1 } from "../../shared/sheet/a1.ts";
 import { aboutTab, type Tab, THIS_NUMBER, THIS_SHEET, tabOf, unquote } from "../../shared/sheet/tab.ts";
 import {
@@ -37,7 +37,7 @@ const GONE = "this sheet is gone: delete the row";
 
 /** The row of a sheet whose tab is told when it is made, from where its cells stand. */
 export function listRow(zone: (name: string) => Zone | undefined, unit: "g" | "oz"): string[] {
-  const said = new Map(
+  const cells = new Map(
     LISTED.map(({ of, is }) => {
       const at = countedZone(zone)(of);
       const says = at === undefined ? NOT_THERE : SAYS[is](`${THIS_SHEET}${absolute(zoneA1(at))}`);
@@ -48,11 +48,11 @@ export function listRow(zone: (name: string) => Zone | undefined, unit: "g" | "o
     const at = zone(of);
     for (const size of SIZES) {
       const cell = at === undefined ? "" : sizeCell(`${THIS_SHEET}${absolute(zoneA1(at))}`, at, size);
-      if (cell !== "") said.set(sizeColumn(of, size), SAYS.cell(cell));
+      if (cell !== "") cells.set(sizeColumn(of, size), SAYS.cell(cell));
     }
   }
-  said.set(LIST_UNIT, unitFormula(unit)).set(LIST_TAB, TAB_FORMULA);
-  return LIST_COLUMNS.map(({ name }) => said.get(name) ?? NOT_THERE);
+  cells.set(LIST_UNIT, unitFormula(unit)).set(LIST_TAB, TAB_FORMULA);
+  return LIST_COLUMNS.map(({ name }) => cells.get(name) ?? NOT_THERE);
 }
 
 /** A row of a column below its upper edge, wherever rows go; a product of one size has single cells. */
@@ -96,7 +96,7 @@ export function listedSheets(list: SeenList | undefined): ReadonlyMap<number, Li
 
 const placeOf = (column: string): number => LIST_COLUMNS.findIndex(({ name }) => name === column);
 
-function listedSheet(formulas: readonly Seen[], values: readonly Seen[]): ListedSheet | null {
+function listedSheet(formulas: readonly CellValue[], values: readonly CellValue[]): ListedSheet | null {
   const tab = tabOf(formulas[placeOf(LIST_TAB)]);
   const unit = values[placeOf(LIST_UNIT)];
   if (tab === null || (unit !== "g" && unit !== "oz") || formulas[placeOf(LIST_UNIT)] !== unitFormula(unit))

@@ -1,6 +1,7 @@
 // Where the cells of a formula sheet go when it is planned anew with other parts.
 
 import { refuse } from "../../shared/base/refusal.ts";
+import { trimmedText } from "../../shared/base/words.ts";
 import type { SeenSheet } from "../../shared/protocol/look.ts";
 import type { Move, Remade } from "../../shared/protocol/remake.ts";
 import type { Zone } from "../../shared/sheet/a1.ts";
@@ -56,7 +57,7 @@ function placesOf(seen: SeenSheet, words: readonly Word[], was: SheetPlan): Read
   let shift = 0;
   for (let row = 0; row < was.rows; row++) {
     const ownCells = words.filter((word) => word.row === row);
-    const isAt = (at: number) => ownCells.every(({ column, text }) => said(seen.values[at]?.[column]) === text);
+    const isAt = (at: number) => ownCells.every(({ column, text }) => trimmedText(seen.values[at]?.[column]) === text);
     if (ownCells.length > 0) {
       while (row + shift < seen.values.length && !isAt(row + shift)) shift += 1;
       if (row + shift >= seen.values.length) return refuseMoved(seen.name);
@@ -65,8 +66,6 @@ function placesOf(seen: SeenSheet, words: readonly Word[], was: SheetPlan): Read
   }
   return new Map([...was.names].map(([name, zone]) => [name, { ...zone, row: zone.row + (shifts[zone.row] ?? 0) }]));
 }
-
-const said = (cell: unknown): string => (typeof cell === "string" ? cell.trim() : "");
 
 type Word = { readonly row: number; readonly column: number; readonly text: string };
 

@@ -31,9 +31,9 @@ import { readSettings } from "./settings.ts";
 import { look, make, type Steps, withNotes } from "./steps.ts";
 import { takeChanges } from "./take-changes.ts";
 
-type Asked = Readonly<Record<string, unknown>>;
+type RawQuestion = Readonly<Record<string, unknown>>;
 /** `now` is the clock of whoever asks: the day of a sheet is that of the person, not that of a server. */
-type Planner<Q extends PlannedQuestion> = (asked: Asked, now: Date) => Steps<Questions[Q]["answer"]>;
+type Planner<Q extends PlannedQuestion> = (question: RawQuestion, now: Date) => Steps<Questions[Q]["answer"]>;
 
 const PLANNERS: { readonly [Q in PlannedQuestion]: Planner<Q> } = {
   build,
@@ -71,12 +71,12 @@ export const isPlanned = (question: string): question is PlannedQuestion => PLAN
 /** The steps that answer a question. */
 export const stepsFor = <Q extends PlannedQuestion>(
   question: Q,
-  asked: Asked,
+  rest: RawQuestion,
   now: Date,
-): Steps<Questions[Q]["answer"]> => PLANNERS[question](asked, now);
+): Steps<Questions[Q]["answer"]> => PLANNERS[question](rest, now);
 
-function* build(asked: Asked, now: Date): Steps<Questions["build"]["answer"]> {
-  const order = readOrder(asked, SHEETS);
+function* build(question: RawQuestion, now: Date): Steps<Questions["build"]["answer"]> {
+  const order = readOrder(question, SHEETS);
   const dated = { ...order, values: { date: dayNumber(now), ...order.values } };
   const title = typeof order.values.title === "string" ? order.values.title : order.model.title;
   if (order.model.parts.includes("products")) return yield* buildPrices(dated, title);

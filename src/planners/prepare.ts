@@ -37,8 +37,8 @@ export const NEED_LARDER: readonly string[] = ["cost", "label"];
 /** The plan of an order for this workbook: all looking is done here, before anything is written. */
 export function* prepare({ model, options, values }: Ordered): Steps<Prepared> {
   const isFormula = LISTED_SHEETS.includes(model);
-  const asked = { names: [LARDER_NAME], cells: [MIXLOG_NAME, ...(isLawOpen(model, values) ? [SETTINGS_NAME] : [])] };
-  const { seen, count } = isFormula ? yield* formulaSheetCount(asked) : { seen: yield* look(asked), count: null };
+  const ask = { names: [LARDER_NAME], cells: [MIXLOG_NAME, ...(isLawOpen(model, values) ? [SETTINGS_NAME] : [])] };
+  const { seen, count } = isFormula ? yield* formulaSheetCount(ask) : { seen: yield* look(ask), count: null };
   const there = seen.names.map(({ name }) => name);
   const [hasLarder, hasMixLog] = [there.includes(LARDER_NAME), there.includes(MIXLOG_NAME)];
   if (model.defines?.name === MIXLOG_NAME) return mixLogPlan(model, options, values, hasMixLog);

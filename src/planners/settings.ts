@@ -1,4 +1,4 @@
-import type { Seen } from "../../shared/protocol/look.ts";
+import type { CellValue } from "../../shared/protocol/look.ts";
 import type { Questions } from "../../shared/protocol/questions.ts";
 import { SETTINGS_NAME } from "../../shared/sheet/model.ts";
 import { look, type Steps } from "./steps.ts";
@@ -16,11 +16,11 @@ export function* readSettings(): Steps<Questions["settings"]["answer"]> {
 }
 
 /** What stands beside a name in the rows of the settings; "" where there is none. */
-export const settingIn = (rows: readonly (readonly Seen[])[], name: string): string =>
+export const settingIn = (rows: readonly (readonly CellValue[])[], name: string): string =>
   String(rows.find(([one]) => String(one).trim().toLowerCase() === name.toLowerCase())?.[1] ?? "").trim();
 
 /** The labelling rules of the bakery; "" where nobody chose any. */
-export function lawIn(rows: readonly (readonly Seen[])[]): string {
+export function lawIn(rows: readonly (readonly CellValue[])[]): string {
   const own = settingIn(rows, "Labelling rules").toUpperCase();
   return ["EU", "UK", "US"].includes(own) ? own : "";
 }

@@ -1,5 +1,6 @@
 // What a formula sheet itself says is wrong with what was typed, and where: what its check line is made of.
 
+import { trimmedText } from "../../shared/base/words.ts";
 import type { SheetReview } from "../../shared/protocol/sheet-review.ts";
 import { a1 } from "../../shared/sheet/a1.ts";
 import type { SheetModel } from "../../shared/sheet/model.ts";
@@ -26,23 +27,21 @@ export function sheetFaults(sheet: FormulaSheet, grid: Grid, typed: ReadonlySet<
   return [...byRow(sheet, grid, typed), ...aboutAll(sheet)];
 }
 
-const said = (cell: unknown): string => (typeof cell === "string" ? cell.trim() : "");
-
 /** Beside every row stands what is wrong in it; beside that the row's number, or half a row more for a block at the right. */
 function byRow(sheet: FormulaSheet, grid: Grid, typed: ReadonlySet<number>): SheetRemark[] {
-  const column = Math.max(...grid.map((line) => line.findIndex((cell) => said(cell) === MESSAGE)));
+  const column = Math.max(...grid.map((line) => line.findIndex((cell) => trimmedText(cell) === MESSAGE)));
   if (column < 0) return [];
   const names = new Map(sheet.rows.map(({ row, name }) => [row - 1, name]));
   const overs = new Map(sheet.rows.map(({ row, index }) => [row - 1, sheet.text("over_says", index)]));
   return grid.flatMap((line, row) =>
     [column, column + 2].flatMap((at): SheetRemark[] => {
       const name = names.get(row) ?? "";
-      const says = withoutName(said(line[at]), name);
+      const says = withoutName(trimmedText(line[at]), name);
       if (says === "" || typeof line[at + 1] !== "number") return [];
       if (typed.has(row) && says === overs.get(row)) return [];
       const cell = /\b[A-Z]{1,2}[1-9]\d*\b/.exec(says)?.[0] ?? a1({ row, column: 0 });
       const rest = says.startsWith(cell) ? says.slice(cell.length).replace(/^:? */, "") : says;
-      return [{ cell, name: name || said(line[0]) || `Row ${row + 1}`, says: capital(rest) }];
+      return [{ cell, name: name || trimmedText(line[0]) || `Row ${row + 1}`, says: capital(rest) }];
     }),
   );
 }

@@ -10,7 +10,7 @@ import { kind } from "../../shared/larder/kinds.ts";
 import { type Larder, NO_LARDER, readTable } from "../../shared/larder/larder.ts";
 import type { StyleName } from "../../shared/review/bands.ts";
 import { allSaid, leniently } from "../../shared/review/note.ts";
-import type { Said } from "../../shared/review/remark.ts";
+import type { RowNote } from "../../shared/review/remark.ts";
 import type { FormulaRow, FormulaSheet } from "./formula-sheet.ts";
 
 export type NotedCell = {
@@ -25,7 +25,7 @@ export function sheetNotes(
   sheet: FormulaSheet,
   style: StyleName,
   table: readonly (readonly unknown[])[] | undefined,
-): { readonly said: readonly NotedCell[]; readonly fault: string } {
+): { readonly notes: readonly NotedCell[]; readonly fault: string } {
   const columns = columnsOf(sheet);
   const rows = sheet.zone(columns.share)?.rows ?? 0;
   // What such a row holds is not known, so that nothing is missed that may be in it.
@@ -45,15 +45,15 @@ export function sheetNotes(
   };
   const steps = [sheet.number("coarse"), sheet.number("fine")].filter((step) => step !== null);
   try {
-    const said = allSaid(cells, style, larderOf(table), { steps, unit: sheet.options.weight });
-    const known = said.filter(({ row }) => !open.has(row));
+    const notes = allSaid(cells, style, larderOf(table), { steps, unit: sheet.options.weight });
+    const known = notes.filter(({ row }) => !open.has(row));
     return {
-      said: known.map((one) => ({ ...placeOf(sheet, one, rows), says: one.says, matters: one.matters })),
+      notes: known.map((one) => ({ ...placeOf(sheet, one, rows), says: one.says, matters: one.matters })),
       fault: "",
     };
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
-    return { said: [], fault: error.message };
+    return { notes: [], fault: error.message };
   }
 }
 
@@ -69,15 +69,15 @@ function columnsOf(sheet: FormulaSheet): { readonly name: string; readonly kind:
 
 function placeOf(
   sheet: FormulaSheet,
-  { row, of }: Said,
+  { row, of }: RowNote,
   rows: number,
 ): { readonly cell: string; readonly name: string } {
   const last = row === rows - 1 ? (sheet.at("roll_in_share") ?? sheet.at("pre_share")) : undefined;
   const name = last === undefined ? "" : sheet.text("noted_name", row);
-  const own = sheet.rows.find(({ index }) => index === row);
+  const sheetRow = sheet.rows.find(({ index }) => index === row);
   return {
     cell: last ?? sheet.at("percent", row) ?? sheet.at("ingredient", row) ?? "",
-    name: (of && capital(of)) || name || own?.name || own?.kind || "Formula",
+    name: (of && capital(of)) || name || sheetRow?.name || sheetRow?.kind || "Formula",
   };
 }
 

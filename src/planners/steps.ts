@@ -33,8 +33,8 @@ export type Step = Readonly<Record<string, unknown>> & {
 /** Yields steps, takes their answers as they arrived or throws what the add-on refused, ends with its own answer; refuses with a Refusal. */
 export type Steps<T> = Generator<Step, T, unknown>;
 
-export function* look(asked: LookAsk): Steps<Snapshot> {
-  return readSnapshot(yield { ...asked, ask: "look" });
+export function* look(ask: LookAsk): Steps<Snapshot> {
+  return readSnapshot(yield { ...ask, ask: "look" });
 }
 
 /** With what else a person should know. */
@@ -45,8 +45,8 @@ export function withNotes({ sheet, note }: NewSheet, ...more: readonly (string |
 
 /** The new sheet; refused where a sheet that its formulas read is not called as in `tabs`. */
 export function* make(plan: SheetPlan, title: string, tabs: readonly Tab[] = [], beside: Beside = {}): Steps<NewSheet> {
-  const asked: Step = { ...makeAsk(plan, title, tabs, beside), ask: "make", [NAMES]: plan.names };
-  return readMakeAnswer(yield asked);
+  const question: Step = { ...makeAsk(plan, title, tabs, beside), ask: "make", [NAMES]: plan.names };
+  return readMakeAnswer(yield question);
 }
 
 export function* calculate(calls: readonly Call[]): Steps<readonly Calculated[]> {

@@ -12,25 +12,25 @@ import { partsOn } from "./parts-on-sheet.ts";
 import { prepare } from "./prepare.ts";
 import { look, make, type Steps } from "./steps.ts";
 
-type Asked = Readonly<Record<string, unknown>>;
+type Question = Readonly<Record<string, unknown>>;
 
-export function* takeChanges(asked: Asked, now: Date): Steps<TakeChangesAnswer> {
-  const title = typeof asked.title === "string" ? asked.title.trim() : "";
-  return title === "" ? yield* takeInPlace(asked, now) : yield* takeAsSheet(asked, title, now);
+export function* takeChanges(question: Question, now: Date): Steps<TakeChangesAnswer> {
+  const title = typeof question.title === "string" ? question.title.trim() : "";
+  return title === "" ? yield* takeInPlace(question, now) : yield* takeAsSheet(question, title, now);
 }
 
 /** The old sheet stays as it is; the new one begins with everything that is typed there, and its first version says where it came from. */
-function* takeAsSheet(asked: Asked, title: string, now: Date): Steps<TakeChangesAnswer> {
-  const read = yield* readAdjustable(String(asked.sheet));
-  mustBeSame(read, asked);
-  const { after, line } = applyWishes(read, wishesIn(asked));
+function* takeAsSheet(question: Question, title: string, now: Date): Steps<TakeChangesAnswer> {
+  const read = yield* readAdjustable(String(question.sheet));
+  mustBeSame(read, question);
+  const { after, line } = applyWishes(read, wishesIn(question));
   const wanted = contentOf(read.content.content, read.formula, after);
   const { model, options } = read.content.sheet;
   const [shown] = (yield* look({ sheet: read.sheet, shown: true })).sheets;
   const typed = typedIn(shown === undefined ? read.content : contentIn(shown));
   const tables = TABLE_NAMES.flatMap((table) =>
     TABLES[table].flatMap((name, at): [string, Value[]][] =>
-      read.content.has(name) ? [[name, wanted.tables[table].map((own) => own[at] ?? null)]] : [],
+      read.content.has(name) ? [[name, wanted.tables[table].map((line) => line[at] ?? null)]] : [],
     ),
   );
   const values: Values = {

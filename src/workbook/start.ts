@@ -76,7 +76,7 @@ async function saveTo(path: string): Promise<void> {
     codeJs: readFileSync("dist/Code.js", "utf8"),
     sidebarHtml: readFileSync("dist/sidebar.html", "utf8"),
   });
-  const sheets = demoToday().map((asked) => (book.answer(asked) as { sheet: string }).sheet);
+  const sheets = demoToday().map((question) => (book.answer(question) as { sheet: string }).sheet);
   writeWhole(path, await toXlsx(book.engine));
   const first = sheets.find((sheet) => sheet === DEMO_FRONT);
   if (first !== undefined) console.log(`\n${first}\n\n${asText(book, first)}\n`);

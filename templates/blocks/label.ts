@@ -19,7 +19,7 @@ const from = (lines: readonly string[]) =>
 const listLines = (): Line[] =>
   LINES.map((at) => {
     const rest = from(LINES.slice(0, at - 1).map((before) => `@list_${before}`));
-    return said("", `list_${at}`, `=IF(ISERROR(@list);"";${at === LINES.length ? rest : upTo(rest)})`);
+    return textLine("", `list_${at}`, `=IF(ISERROR(@list);"";${at === LINES.length ? rest : upTo(rest)})`);
   });
 
 /** What is typed for a label. */
@@ -42,7 +42,7 @@ export function labelBlock(costed: Labelled): Block {
   const { names, weights } = rowsOf(costed);
   const isReady = (call: string) => `=IF(LEN(@law)*COUNT(@baked)=0;"";IF(@baked=0;"";${call}))`;
   // Where there are costs, there is a table of formulas inside; a finished product always has one.
-  const withOwn = (call: (own: string) => string): Formula => [
+  const withOwn = (call: (shop: string) => string): Formula => [
     { ...(costed.finished === undefined ? { when: "cost" } : {}), formula: isReady(call(OWN_PARTS)) },
     { formula: isReady(call("")) },
   ];
@@ -63,7 +63,7 @@ export function labelBlock(costed: Labelled): Block {
             role: "computed",
             name: "list",
             unit: "text",
-            formula: withOwn((own) => `BAKE_LABELLIST(${names};${weights};${SHOP_ROWS};@law;@baked${after(1, own)})`),
+            formula: withOwn((shop) => `BAKE_LABELLIST(${names};${weights};${SHOP_ROWS};@law;@baked${after(1, shop)})`),
           },
           {
             at: 2,
@@ -76,20 +76,20 @@ export function labelBlock(costed: Labelled): Block {
         ],
       },
       ...listLines(),
-      said(
+      textLine(
         "Allergens",
         "allergens",
-        withOwn((own) => `BAKE_ALLERGENS(${names};${SHOP_ROWS};@law${after(2, own)})`),
+        withOwn((shop) => `BAKE_ALLERGENS(${names};${SHOP_ROWS};@law${after(2, shop)})`),
       ),
       withChange(
-        said("Added since", "allergens_came", cellText("@change_came")),
+        textLine("Added since", "allergens_came", cellText("@change_came")),
         withOwn(
-          (own) =>
-            `IF(LEN(@allergens_last)=0;"";BAKE_ALLERGENS(${names};${SHOP_ROWS};@law;@allergens_last${after(1, own)}))`,
+          (shop) =>
+            `IF(LEN(@allergens_last)=0;"";BAKE_ALLERGENS(${names};${SHOP_ROWS};@law;@allergens_last${after(1, shop)}))`,
         ),
       ),
-      said("Removed since", "allergens_gone", cellText("@change_gone")),
-      said(
+      textLine("Removed since", "allergens_gone", cellText("@change_gone")),
+      textLine(
         "",
         "allergens_change",
         '=IF(ISERROR(@allergens);"";IF(LEN(@allergens)*LEN(@allergens_last)=0;"";IF(LEN(@allergens_came)+LEN(@allergens_gone)=0;"No change.";"CHANGED since the current label: check the label and everything it is printed on.")))',
@@ -99,12 +99,12 @@ export function labelBlock(costed: Labelled): Block {
         "declared",
         "share",
         withOwn(
-          (own) =>
-            `IF(LEN(@declare)=0;"";BAKE_LABELSHARE(@declare;${names};${weights};@baked;${SHOP_ROWS}${after(1, own)}))`,
+          (shop) =>
+            `IF(LEN(@declare)=0;"";BAKE_LABELSHARE(@declare;${names};${weights};@baked;${SHOP_ROWS}${after(1, shop)}))`,
         ),
         { spills: ["declared_of"], worded: ["declared_of"] },
       ),
-      said("", "not_assessed", '=IF(LEN(@law)=0;"";"Cross-contact is not assessed.")'),
+      textLine("", "not_assessed", '=IF(LEN(@law)=0;"";"Cross-contact is not assessed.")'),
     ],
   };
 }
@@ -124,7 +124,7 @@ function withChange(line: Line, formula: Formula): Line {
 
 /** A cell beside the page, where the call that fills it has an answer. */
 const cellText = (cell: string) => `=IF(ISERROR(@change_now);"";IF(LEN(${cell})=0;"";${cell}))`;
-const said = (text: string, name: string, formula: Formula): Line => computedLine(text, name, "text", formula);
+const textLine = (text: string, name: string, formula: Formula): Line => computedLine(text, name, "text", formula);
 const typed = (text: string, name: string): Line => inputLine(text, name, "text", { onSheet: true, wide: 6 });
 
 function bakedWeight({ whole, sold, finished }: Labelled): Formula {

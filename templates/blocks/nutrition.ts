@@ -24,8 +24,8 @@ export const nutritionHeading: Block = {
 export function nutritionTable(costed: Labelled): Table {
   const { names, weights, kinds } = rowsOf(costed);
   const portion = "IF(COUNT(@serving)>0;@serving;@piece)";
-  const formula = (unit: string, own: string) =>
-    `=IF(LEN(@law)*COUNT(@baked)=0;"";IF(@baked=0;"";BAKE_NUTRITION(${names};${weights};@baked;@law;${portion};${SHOP_ROWS};${kinds};"${unit}"${after(2, own)})))`;
+  const formula = (unit: string, table: string) =>
+    `=IF(LEN(@law)*COUNT(@baked)=0;"";IF(@baked=0;"";BAKE_NUTRITION(${names};${weights};@baked;@law;${portion};${SHOP_ROWS};${kinds};"${unit}"${after(2, table)})))`;
   const isProduct = costed.finished !== undefined;
   const formulas: Formula = [
     ...(isProduct ? [{ when: "oz", formula: formula("oz", OWN_PARTS) }, { formula: formula("g", OWN_PARTS) }] : []),

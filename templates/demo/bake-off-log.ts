@@ -1,8 +1,8 @@
 // The last month's bakes, one a day: what went into the bowl, over the bench, out of the oven and over the counter.
-import type { Asked } from "./asked.ts";
+import type { DemoQuestion } from "./asked.ts";
 import { daysBefore } from "./days.ts";
 
-export const bakeOffLogAsked = (today: number): Asked => ({
+export const bakeOffLogAsked = (today: number): DemoQuestion => ({
   ask: "build",
   template: "bake-off-log",
   options: { weight: "g", temperature: "C", length: "cm", parts: [] },

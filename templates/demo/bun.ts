@@ -1,7 +1,7 @@
 // The shop's bun, with a little of the levain beside the yeast.
-import type { Asked } from "./asked.ts";
+import type { DemoQuestion } from "./asked.ts";
 
-export const bunAsked: Asked = {
+export const bunAsked: DemoQuestion = {
   ask: "build",
   template: "soft-bun",
   options: { weight: "g", temperature: "C", length: "cm", parts: ["water", "steps"] },

@@ -1,10 +1,10 @@
 // A filled bun put together from the shop's bun dough and a custard that has a formula of its own.
-import type { Asked } from "./asked.ts";
+import type { DemoQuestion } from "./asked.ts";
 
 const UNITS = { weight: "g", temperature: "C", length: "cm" } as const;
 
 /** Milk, sugar, egg and flour boiled together: flour is the least of it, so the percentages are large. */
-export const custardAsked: Asked = {
+export const custardAsked: DemoQuestion = {
   ask: "build",
   template: "cookie",
   options: { ...UNITS, parts: [] },
@@ -24,7 +24,7 @@ export const custardAsked: Asked = {
   },
 };
 
-export const filledBunAsked: Asked = {
+export const filledBunAsked: DemoQuestion = {
   ask: "build",
   template: "finished-product",
   options: { ...UNITS, parts: [] },

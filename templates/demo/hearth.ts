@@ -1,7 +1,7 @@
 // The shop's loaves from the oven's floor: both build the shop's levain, one of them is raised by nothing else.
-import type { Asked } from "./asked.ts";
+import type { DemoQuestion } from "./asked.ts";
 
-export const hearthLoafAsked: Asked = {
+export const hearthLoafAsked: DemoQuestion = {
   ask: "build",
   template: "levain-loaf",
   options: { weight: "g", temperature: "C", length: "cm", parts: ["preferment", "water", "steps"] },
@@ -57,7 +57,7 @@ export const hearthLoafAsked: Asked = {
   },
 };
 
-export const levainLoafAsked: Asked = {
+export const levainLoafAsked: DemoQuestion = {
   ask: "build",
   template: "levain-loaf",
   options: { weight: "g", temperature: "C", length: "cm", parts: ["preferment", "water", "steps"] },

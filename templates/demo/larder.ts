@@ -1,7 +1,7 @@
 // What the shop buys, at made-up prices that are round by the kilogram.
-import type { Asked } from "./asked.ts";
+import type { DemoQuestion } from "./asked.ts";
 
-export const larderAsked: Asked = {
+export const larderAsked: DemoQuestion = {
   ask: "build",
   template: "larder",
   options: { weight: "g", temperature: "C", length: "cm", parts: ["composition"] },

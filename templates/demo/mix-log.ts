@@ -1,5 +1,5 @@
 // The last month's mixes in the shop's one spiral mixer; the eighteenth is a misread thermometer, as happens.
-import type { Asked } from "./asked.ts";
+import type { DemoQuestion } from "./asked.ts";
 import { daysBefore } from "./days.ts";
 
 /** The products in the order in which they are mixed, day after day. */
@@ -58,7 +58,7 @@ const MIXES = {
   ],
 };
 
-export const mixLogAsked = (today: number): Asked => ({
+export const mixLogAsked = (today: number): DemoQuestion => ({
   ask: "build",
   template: "mix-log",
   options: { weight: "g", temperature: "C", length: "cm", parts: [] },

@@ -1,7 +1,7 @@
 // What two of the shop's customers take every week.
-import type { Asked } from "./asked.ts";
+import type { DemoQuestion } from "./asked.ts";
 
-export const regularAsked: Asked = {
+export const regularAsked: DemoQuestion = {
   ask: "build",
   template: "regular-orders",
   options: { weight: "g", temperature: "C", length: "cm", parts: [] },

@@ -1,5 +1,5 @@
 // What an empty local workbook opens with: the Tern Quay Bakehouse, our invented shop, question by question as the bench asks.
-import type { Asked } from "./asked.ts";
+import type { DemoQuestion } from "./asked.ts";
 import { bakeOffLogAsked } from "./bake-off-log.ts";
 import { bunAsked } from "./bun.ts";
 import { isoOf } from "./days.ts";
@@ -17,7 +17,7 @@ export const DEMO_FRONT = "Quay pan loaf";
  * The shop on a given day: a month is logged before it, orders are for the two days after. Larder and mix log come first,
  * because formula sheets read what is there when they are built.
  */
-export const demoShop = (today: number): readonly Asked[] => [
+export const demoShop = (today: number): readonly DemoQuestion[] => [
   larderAsked,
   mixLogAsked(today),
   panLoafAsked,

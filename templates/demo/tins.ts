@@ -1,7 +1,7 @@
 // The shop's levain, which the others name as a row, and its loaves in tins.
-import type { Asked } from "./asked.ts";
+import type { DemoQuestion } from "./asked.ts";
 
-export const levainAsked: Asked = {
+export const levainAsked: DemoQuestion = {
   ask: "build",
   template: "pan-loaf",
   options: { weight: "g", temperature: "C", length: "cm", parts: [] },
@@ -21,7 +21,7 @@ export const levainAsked: Asked = {
   },
 };
 
-export const panLoafAsked: Asked = {
+export const panLoafAsked: DemoQuestion = {
   ask: "build",
   template: "pan-loaf",
   options: { weight: "g", temperature: "C", length: "cm", parts: ["tin", "water", "steps"] },
@@ -75,7 +75,7 @@ export const panLoafAsked: Asked = {
   },
 };
 
-export const ryeTinAsked: Asked = {
+export const ryeTinAsked: DemoQuestion = {
   ask: "build",
   template: "pan-loaf",
   options: { weight: "g", temperature: "C", length: "cm", parts: ["tin", "water", "steps"] },

@@ -96,9 +96,9 @@ function topsSay(tables: readonly (typeof TABLES)[number][]): string {
 }
 
 /** Errors among the single figures are those that calls answer with, which show themselves; any other comes from a cell that is gone. */
-function errorsTold(own: readonly string[]): Single {
+function errorsTold(texts: readonly string[]): Single {
   const messages = (...calls: readonly string[]) =>
-    `=${["0", ...[...calls, ...own].map((name) => `ISERROR(@${name})`)].join("+")}`;
+    `=${["0", ...[...calls, ...texts].map((name) => `ISERROR(@${name})`)].join("+")}`;
   const [water, tin] = [
     ["friction_guide", "water_advice"],
     ["tin_advice", "tin_says"],
@@ -112,8 +112,8 @@ function errorsTold(own: readonly string[]): Single {
 }
 
 /** `own` are the template's own calls among its single figures. */
-export const errorSingles = (own: readonly string[]): readonly Single[] => [
-  errorsTold(own),
+export const errorSingles = (texts: readonly string[]): readonly Single[] => [
+  errorsTold(texts),
   // Where a column is blocked its hidden row shows an error, and its other rows are blank: those that read them would take them for 0.
   single("Errors in hidden rows", "errors_tables", [
     { when: "steps", formula: `=${errorsOf(TABLES)}` },

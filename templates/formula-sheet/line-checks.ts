@@ -23,7 +23,7 @@ function checkedLine(line: Line, left: number, side: "left" | "right"): Line {
   const first = checks.map(({ name }) => name)[0] ?? "";
   const name = `says_${first}`;
   const at = MESSAGES[side] - left;
-  const formula = joined(checks.map(({ formula: one }) => one));
+  const formula = joinChecks(checks.map(({ formula: one }) => one));
   return {
     ...line,
     cells: [
@@ -93,7 +93,7 @@ function boundCheck(
 }
 
 /** One formula for each unit that the checks differ by. */
-function joined(formulas: readonly Check["formula"][]): Formula {
+function joinChecks(formulas: readonly Check["formula"][]): Formula {
   const units = [...new Set(formulas.flatMap((one) => one.map(({ when }) => when ?? "")))].sort().reverse();
   return units.map((when) => {
     const parts = formulas.map(

@@ -97,6 +97,6 @@ const AS_PRICE = '=IF((COUNT(@cost_ingredients)=0)+(@unpriced_rows>0)>0;"";@cost
 
 /** Its title and losses, then its rows, what is rolled in, and the sheets inside. */
 function asParts(rolled: string): Formula {
-  const own = `IF(@weighable=0;"";@parts_head&TEXTJOIN(CHAR(10);TRUE();@part_text)${rolled}`;
-  return [{ when: "cost", formula: `=${own}&@own_texts)` }, { formula: `=${own})` }];
+  const parts = `IF(@weighable=0;"";@parts_head&TEXTJOIN(CHAR(10);TRUE();@part_text)${rolled}`;
+  return [{ when: "cost", formula: `=${parts}&@own_texts)` }, { formula: `=${parts})` }];
 }

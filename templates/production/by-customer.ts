@@ -1,6 +1,6 @@
 // What each customer gets, as a delivery note: products, sizes, batch codes, prices.
 import type { Block, CellModel, Line, SheetModel } from "../../shared/sheet/model.ts";
-import { linkName, quoted, said } from "./shape.ts";
+import { linkName, quoted, textFormula } from "./shape.ts";
 
 export type CustomerShape = {
   readonly heading: string;
@@ -75,7 +75,7 @@ function noteBlock({ heading, rows }: CustomerShape, index: number, before: numb
           at,
           role: "label",
           unit: "text",
-          formula: said(text),
+          formula: textFormula(text),
           ...(at === 2 || at > 3 ? { align: "right" } : {}),
         })),
       },
@@ -108,7 +108,7 @@ function noteBlock({ heading, rows }: CustomerShape, index: number, before: numb
       }),
       {
         cells: [
-          { at: 0, role: "total", unit: "text", formula: said("Total") },
+          { at: 0, role: "total", unit: "text", formula: textFormula("Total") },
           { at: 1, role: "total", text: "" },
           {
             at: 2,

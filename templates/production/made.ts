@@ -206,7 +206,7 @@ function allOf(
   index: number,
   day: number,
 ) {
-  const own = to > from ? [`SUM(@d_${from + 1}_${day}:@d_${to}_${day})`] : [];
+  const sum = to > from ? [`SUM(@d_${from + 1}_${day}:@d_${to}_${day})`] : [];
   const at = index + 1;
   const parts =
     inItems.length === 0
@@ -215,7 +215,7 @@ function allOf(
   const within = inDoughs.map(
     ({ dough, isRolledIn }, place) => `@${isRolledIn ? "a" : "t"}_${dough + 1}_${day}*@into_${at}_${place + 1}`,
   );
-  const all = [...own, ...parts, ...within];
+  const all = [...sum, ...parts, ...within];
   return doughs.length === 0 || all.length === 0 ? "0" : all.join("+");
 }
 

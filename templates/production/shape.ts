@@ -58,7 +58,7 @@ const SPACE = "UNICHAR(160)";
 export const plainText = (text: string): string => `LOWER(TRIM(SUBSTITUTE(${text};${SPACE};" ")))`;
 
 /** A text as a formula: what stands among formulas so goes out with them in one call. */
-export const said = (text: string): string => `="${text.replace(/"/g, '"&CHAR(34)&"')}"`;
+export const textFormula = (text: string): string => `="${text.replace(/"/g, '"&CHAR(34)&"')}"`;
 
 const SIGNS: Readonly<Record<string, number>> = { '"': 34, "@": 64, "[": 91, "{": 123 };
 /** A text that a person typed, as a formula: nothing in it is taken for a name of the model. */

@@ -2,7 +2,7 @@
 import type { Block, CellModel, Line, SheetModel, Table } from "../../shared/sheet/model.ts";
 import { headingLine } from "../blocks/line.ts";
 import { helper } from "../formula-sheet/column-kinds.ts";
-import { linkName, plainText, said } from "./shape.ts";
+import { linkName, plainText, textFormula } from "./shape.ts";
 
 export type ToOrderShape = {
   readonly ingredients: readonly string[];
@@ -192,7 +192,7 @@ function singles(): Line[] {
     { says: "Minimum stock, in column", name: "minimum_column", heads: ["Minimum stock (kg)", "Minimum stock (lb)"] },
   ];
   return [
-    { cells: cells.map(({ says }, at) => ({ at, role: "helper", unit: "text", formula: said(says) })) },
+    { cells: cells.map(({ says }, at) => ({ at, role: "helper", unit: "text", formula: textFormula(says) })) },
     {
       cells: [
         ...cells.map(
@@ -248,7 +248,7 @@ function singles(): Line[] {
   ];
 }
 
-const listed = (column: string, at: number) =>
+const listOf = (column: string, at: number) =>
   `IF(@larder_row_${at}*@${column}_column=0;0;N(INDEX(gramwright_larder;@larder_row_${at};@${column}_column)))`;
 
 /** Days that are ordered for, and those from the count to just before them. */
@@ -279,11 +279,11 @@ function listHelpers(shape: ToOrderShape): Line[] {
   return [
     {
       cells: [
-        { at: 0, role: "helper", unit: "text", formula: said("Needed in these rows") },
+        { at: 0, role: "helper", unit: "text", formula: textFormula("Needed in these rows") },
         { at: 1, role: "helper", name: "needed_here", unit: "plain", formula: `=SUM(@need_1:@need_${weighed})` },
       ],
     },
-    { cells: heads.map((text, at) => ({ at, role: "helper", unit: "text", formula: said(text) })) },
+    { cells: heads.map((text, at) => ({ at, role: "helper", unit: "text", formula: textFormula(text) })) },
     ...withCounted(
       shape,
       ingredients.map((_, index): Line => {
@@ -325,7 +325,7 @@ function listHelpers(shape: ToOrderShape): Line[] {
             cell(3, "need", isCounted ? countOn(index, NEEDED) : ofList("need_name", "need_weight")),
             cell(4, "used", isCounted ? countOn(index, USED) : ofList("used_name", "used_weight")),
             // A minimum is entered by weight there, and as a number of what is counted.
-            cell(5, "minimum", either(`=${listed("minimum", at)}*${times}`, `=N(@minimum_typed_${at})`)),
+            cell(5, "minimum", either(`=${listOf("minimum", at)}*${times}`, `=N(@minimum_typed_${at})`)),
             cell(6, "stock", `=MAX(0;N(@counted_${at})-@used_${at}+N(@delivered_${at}))`),
             cell(
               7,
@@ -336,12 +336,12 @@ function listHelpers(shape: ToOrderShape): Line[] {
               8,
               "pack",
               either(
-                `=IF(${listed(each, at)}=0;0;${listed("price", at)}/${listed(each, at)}*${times})`,
+                `=IF(${listOf(each, at)}=0;0;${listOf("price", at)}/${listOf(each, at)}*${times})`,
                 `=N(@pack_typed_${at})`,
               ),
             ),
             cell(9, "packs", `=IF(@pack_${at}=0;0;ROUNDUP(@missing_${at}/@pack_${at}*(1-1/10^9);0))`),
-            cell(10, "cost", either(`=@packs_${at}*${listed("price", at)}`, "=0")),
+            cell(10, "cost", either(`=@packs_${at}*${listOf("price", at)}`, "=0")),
           ],
         };
       }),
@@ -439,7 +439,7 @@ function wantedLines({ products, feeds }: ToOrderShape): Line[] {
         at,
         role: "helper",
         unit: "text",
-        formula: said(text),
+        formula: textFormula(text),
       })),
     },
     ...Array.from({ length: products }, (_, index) => {

@@ -3,7 +3,7 @@ import type { Block, CellModel, Formula, Line, SheetModel } from "../../shared/s
 import { MELTING, WATER_HEAT } from "../../shared/water/ice.ts";
 import { headingLine } from "../blocks/line.ts";
 import { CAUTIONS, cautionsOf } from "../blocks/name.ts";
-import { linkName, quoted, said } from "./shape.ts";
+import { linkName, quoted, textFormula } from "./shape.ts";
 
 export const WEIGH_UP_MARK = "Weigh-up of a shift";
 
@@ -151,7 +151,8 @@ function doughBlock(shape: WeighShape, index: number, before: number): Block {
     at,
     role: "label",
     unit: "text",
-    formula: text.startsWith(preferment) && preferment !== "" ? `${quoted(preferment)}&" ({weight})"` : said(text),
+    formula:
+      text.startsWith(preferment) && preferment !== "" ? `${quoted(preferment)}&" ({weight})"` : textFormula(text),
     ...(at > 1 ? { align: "right" } : {}),
   });
   const isBoth = stage === "whole" && preferment !== "";
@@ -178,7 +179,7 @@ function doughBlock(shape: WeighShape, index: number, before: number): Block {
         cells: [
           head(1, "Ingredient"),
           ...heads.map((text, at) => head(2 + at, text)),
-          { at: 4, role: "label", unit: "text", formula: said("Lot number") },
+          { at: 4, role: "label", unit: "text", formula: textFormula("Lot number") },
         ],
       },
       ...Array.from({ length: rows }, (_, row): Line => {
@@ -193,7 +194,7 @@ function doughBlock(shape: WeighShape, index: number, before: number): Block {
                 : ["mix_scale"];
         return {
           cells: [
-            { at: 0, role: "ruled", unit: "text", formula: said(TICK) },
+            { at: 0, role: "ruled", unit: "text", formula: textFormula(TICK) },
             { at: 1, role: "ruled", unit: "text", formula: `=[${linkName("name", at)}]&""` },
             ...columns.map((name, which) => weighed(2 + which, `${name}_${at}`)),
             { at: 4, role: "input", name: `lot_${at}`, unit: "text" },
@@ -206,7 +207,7 @@ function doughBlock(shape: WeighShape, index: number, before: number): Block {
             at: 1,
             role: "total",
             unit: "text",
-            formula: said(stage === "preferment" ? "Preferment of a mix" : "A mix"),
+            formula: textFormula(stage === "preferment" ? "Preferment of a mix" : "A mix"),
           },
           { at: 2, role: "total", unit: "step", align: "right", formula: `=${totalOf(shape, before)}` },
           ...(isBoth
@@ -253,7 +254,7 @@ const mixesSay = (index: number): Formula => {
 
 const fromPreferment = (preferment: string, index: number): Line => ({
   cells: [
-    { at: 0, role: "ruled", unit: "text", formula: said(TICK) },
+    { at: 0, role: "ruled", unit: "text", formula: textFormula(TICK) },
     { at: 1, role: "ruled", unit: "text", formula: quoted(`${preferment}, ready`) },
     weighed(2, `pre_mix_${index}`),
   ],
@@ -267,7 +268,7 @@ function waterLines(index: number): Line[] {
     formula: `=IF(LEN(@${name}_${index})=0;"";@${name}_${index})`,
   });
   const line = (text: string, ...cells: CellModel[]): Line => ({
-    cells: [{ at: 1, role: "ruled", unit: "text", formula: said(text) }, ...cells],
+    cells: [{ at: 1, role: "ruled", unit: "text", formula: textFormula(text) }, ...cells],
   });
   return [
     line(
@@ -287,7 +288,7 @@ const sizeLine = (name: string, index: number, at: number): Line => ({
       unit: "text",
       formula:
         name === ""
-          ? said("Pieces, scaling weight ({weight})")
+          ? textFormula("Pieces, scaling weight ({weight})")
           : `${quoted(name)}&": pieces, scaling weight ({weight})"`,
     },
     { at: 2, role: "figure", unit: "count", formula: `=[${linkName("pieces", 10 * index + at)}]` },
@@ -367,7 +368,7 @@ function helperLines({ rows, water, hasWater, stage }: WeighShape, index: number
     { cells: temperature },
     {
       cells: ["Part", "In the preferment", "Exact", "Preferment", "On the scale", "Preferment", "Final mix"].map(
-        (text, at) => ({ at, role: "helper", unit: "text", formula: said(text) }),
+        (text, at) => ({ at, role: "helper", unit: "text", formula: textFormula(text) }),
       ),
     },
     ...Array.from({ length: rows }, (_, row): Line => {

@@ -1,13 +1,13 @@
 import { expect, test } from "vitest";
 import { changeFor, clashesOf } from "../../shared/production/clashes.ts";
 import { ordersFor } from "../../shared/production/orders.ts";
-import { type Asked, type Production, productionOf, rawNeedsOf } from "../../shared/production/plan.ts";
+import { type PlanInput, type Production, productionOf, rawNeedsOf } from "../../shared/production/plan.ts";
 import { tasksOf } from "../../shared/production/timetable.ts";
 import { IS_LONG, seedOf, tries } from "../kit/scale.ts";
 import { dice, randomWeek, type Week } from "./random-week.ts";
 import { replay } from "./replay.ts";
 
-const askedOf = (week: Week): Asked => ({
+const askedOf = (week: Week): PlanInput => ({
   ...week,
   orders: ordersFor(week.days, week.typed, week.regular),
   changes: [],

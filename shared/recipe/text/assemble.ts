@@ -80,7 +80,7 @@ export function assembled(draft: Draft, taken: ReadonlyMap<number, number>, read
       type: row.type,
       grams: amount === null || factor === null ? null : grams(amount * factor),
       percent: amount === null || !(flour > 0) ? null : (amount / flour) * 100,
-      said: isGrams ? null : amount,
+      shareInText: isGrams ? null : amount,
       isKnown: row.isKnown,
     }),
   );

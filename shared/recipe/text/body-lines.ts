@@ -48,9 +48,9 @@ export function takeBody({ draft, line, reading }: Place): boolean {
   const isInMethod = draft.mode === "method";
   const words = text.split(" ").length;
   if (isStep(text, hasAmount(text), isInMethod)) return addSteps(draft, line, text);
-  const listed = isInMethod ? undefined : listedRows(text, reading);
-  if (listed !== undefined) {
-    for (const read of listed) addRow(draft, line.at, read, stageAt(draft));
+  const rows = isInMethod ? undefined : listedRows(text, reading);
+  if (rows !== undefined) {
+    for (const read of rows) addRow(draft, line.at, read, stageAt(draft));
     return true;
   }
   const read = readRow(text, reading);

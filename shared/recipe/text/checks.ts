@@ -5,8 +5,8 @@ import { type Formula, IN_DOUGH, type Question, type Row } from "./described.ts"
 import type { Draft, Total } from "./draft.ts";
 import type { Reading } from "./reading.ts";
 
-type Asked = Omit<Question, "line"> & { readonly line: number | null };
-const question = (reason: Question["reason"], line: number | null, about: readonly string[]): Asked => ({
+type OpenQuestion = Omit<Question, "line"> & { readonly line: number | null };
+const question = (reason: Question["reason"], line: number | null, about: readonly string[]): OpenQuestion => ({
   reason,
   line,
   about,
@@ -14,7 +14,7 @@ const question = (reason: Question["reason"], line: number | null, about: readon
   isOpen: false,
 });
 
-export function checksOf(draft: Draft, formula: Formula, _reading: Reading): Asked[] {
+export function checksOf(draft: Draft, formula: Formula, _reading: Reading): OpenQuestion[] {
   return [...totalsOf(draft, formula), ...percentsOf(draft), ...yieldOf(draft, formula)];
 }
 
@@ -26,23 +26,26 @@ function resolutionOf(values: readonly number[]): number {
   return 0.001;
 }
 
-function totalsOf(draft: Draft, formula: Formula): Asked[] {
-  const wrong: Asked[] = [];
+function totalsOf(draft: Draft, formula: Formula): OpenQuestion[] {
+  const wrong: OpenQuestion[] = [];
   for (const total of draft.totals) {
     const before = draft.rows.slice(0, total.rows);
     for (const of of ["grams", "percent"] as const) {
-      const said = of === "grams" ? gramsOf(total, draft) : total.percent;
-      if (said === null || said === 0) continue;
+      const stated = of === "grams" ? gramsOf(total, draft) : total.percent;
+      if (stated === null || stated === 0) continue;
       const sums = sumsOf(before, draft, total, of, formula);
       if (sums.length === 0) continue;
       const values = before.flatMap((row) => (row[of] === null ? [] : [row[of] ?? 0]));
-      const step = Math.min(resolutionOf(values), resolutionOf([said]) === 100 ? 1 : resolutionOf([said]));
-      const tolerance = Math.max(0.5 * step * Math.max(1, values.length), said * 1e-6);
-      if (sums.some((sum) => Math.abs(sum - said) <= tolerance * (1 + 1e-9))) continue;
-      const nearest = sums.reduce((best, sum) => (Math.abs(sum - said) < Math.abs(best - said) ? sum : best));
+      const step = Math.min(resolutionOf(values), resolutionOf([stated]) === 100 ? 1 : resolutionOf([stated]));
+      const tolerance = Math.max(0.5 * step * Math.max(1, values.length), stated * 1e-6);
+      if (sums.some((sum) => Math.abs(sum - stated) <= tolerance * (1 + 1e-9))) continue;
+      const nearest = sums.reduce((best, sum) => (Math.abs(sum - stated) < Math.abs(best - stated) ? sum : best));
       const unit = of === "grams" ? "g" : "%";
       wrong.push(
-        question("total differs", total.line, [`${showNumber(said, 2)} ${unit}`, `${showNumber(nearest, 2)} ${unit}`]),
+        question("total differs", total.line, [
+          `${showNumber(stated, 2)} ${unit}`,
+          `${showNumber(nearest, 2)} ${unit}`,
+        ]),
       );
     }
   }
@@ -79,8 +82,8 @@ function sumsOf(
 const FEW = 10;
 
 /** Rows of a stage have one weight for each percent; those that do not are named. */
-function percentsOf(draft: Draft): Asked[] {
-  const wrong: Asked[] = [];
+function percentsOf(draft: Draft): OpenQuestion[] {
+  const wrong: OpenQuestion[] = [];
   for (const stage of draft.stages.keys()) {
     const both = draft.rows.filter(
       (row) => row.stage === stage && row.grams !== null && row.percent !== null && row.percent > 0 && row.grams > 0,
@@ -113,9 +116,9 @@ function percentsOf(draft: Draft): Asked[] {
 const MIN_PART = 0.92;
 const MAX_PART = 1.02;
 
-function yieldOf(draft: Draft, { dough }: Formula): Asked[] {
+function yieldOf(draft: Draft, { dough }: Formula): OpenQuestion[] {
   const { pieces, pieceWeight, isSpan } = draft.yield;
-  const asks: Asked[] = isSpan && pieces === null ? [question("yield differs", null, ["a span of pieces"])] : [];
+  const asks: OpenQuestion[] = isSpan && pieces === null ? [question("yield differs", null, ["a span of pieces"])] : [];
   if (dough === null || pieces === null || pieceWeight === null) return asks;
   const part = (pieces * pieceWeight) / dough;
   if (part >= MIN_PART && part <= MAX_PART) return asks;

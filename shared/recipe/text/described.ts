@@ -169,7 +169,7 @@ export type FormulaRow = {
   /** Of all flour, preferments' included. */
   readonly percent: number | null;
   /** As the text's percentages have it; null where it has weights. */
-  readonly said: number | null;
+  readonly shareInText: number | null;
   readonly isKnown: boolean;
 };
 

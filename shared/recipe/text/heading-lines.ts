@@ -128,8 +128,8 @@ export function takeHeadingWithRows({ draft, line, reading, isFirst }: Place): b
     return true;
   }
   if (match === undefined || !("stage" in match) || match.isUnsure) return false;
-  const listed = listedRows(rest, reading) ?? splitRows(rest, reading) ?? [readRow(rest, reading)];
-  const isRows = listed.every(
+  const rows = listedRows(rest, reading) ?? splitRows(rest, reading) ?? [readRow(rest, reading)];
+  const isRows = rows.every(
     (one) =>
       one.name !== "" &&
       (one.isAll ||
@@ -138,9 +138,9 @@ export function takeHeadingWithRows({ draft, line, reading, isFirst }: Place): b
   );
   if (!isRows) return false;
   const stage = addStage(draft, { ...match.stage, name: head });
-  for (const read of listed) addRow(draft, line.at, read, stage);
+  for (const read of rows) addRow(draft, line.at, read, stage);
   // What a line says whole is not gone on with below it.
-  if (listed.length === 1 || match.stage.role === "dough") draft.stage = stage;
+  if (rows.length === 1 || match.stage.role === "dough") draft.stage = stage;
   return true;
 }
 

@@ -33,8 +33,8 @@ export function readLineAt(draft: Draft, line: SourceLine, place: number, text: 
 }
 
 function readLine(draft: Draft, line: SourceLine, at: number, { lines, reading }: WholeText): void {
-  const { lines: said } = reading.corrections;
-  const isCorrected = said !== NO_CORRECTIONS.lines && said[lineKey(line.text)] !== undefined;
+  const { lines: order } = reading.corrections;
+  const isCorrected = order !== NO_CORRECTIONS.lines && order[lineKey(line.text)] !== undefined;
   if (!isCorrected && takePlain(draft, line, reading)) return;
   const place: Place = {
     draft,
@@ -63,8 +63,8 @@ function takeLabelled(place: Place): boolean {
   const mode = modeOf(label);
   if (mode === "note" || mode === "equipment") return ignore(draft, line, mode);
   if (mode !== undefined) draft.mode = mode;
-  const own = { ...line, text: rest };
-  return TAKERS.some((take) => take({ ...place, line: own }));
+  const remainder = { ...line, text: rest };
+  return TAKERS.some((take) => take({ ...place, line: remainder }));
 }
 
 function takeMode({ draft, line, isSetOff }: Place): boolean {

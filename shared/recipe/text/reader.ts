@@ -48,8 +48,8 @@ export function describeLines(lines: readonly SourceLine[], kitchen: Kitchen, co
   const [only] = ways;
   if (only !== undefined && ways.length === 1) return only;
   const open = describedAs("unclear", lines, kitchen, corrections);
-  const asked = open.questions.find(({ reason }) => reason === "thousands or decimals");
-  const about = asked?.about ?? [/\d{1,3}[.,]\d{3}/.exec(whole)?.[0] ?? ""];
+  const separator = open.questions.find(({ reason }) => reason === "thousands or decimals");
+  const about = separator?.about ?? [/\d{1,3}[.,]\d{3}/.exec(whole)?.[0] ?? ""];
   const question: Question = {
     reason: "thousands or decimals",
     line: null,
@@ -70,14 +70,13 @@ function describedAs(
   corrections: Corrections,
 ): Described {
   const tables = tableLines(lines);
-  const stated = statedUnit(lines);
+  const unit = statedUnit(lines);
   const answered = corrections.answers["which unit"];
   const way = {
     kitchen,
     corrections,
     style,
-    unit:
-      stated.unit !== "" ? stated.unit : answered === undefined || answered === "percentages" ? "" : unitIn(answered),
+    unit: unit.unit !== "" ? unit.unit : answered === undefined || answered === "percentages" ? "" : unitIn(answered),
     isPercents: hasPercents(lines, tables),
   };
   const reading: Reading = {
@@ -104,8 +103,8 @@ function describedAs(
   const text = { lines, tables, reading };
   for (const [place, line] of lines.entries()) {
     if (line.text === "") continue;
-    if (line.at === stated.line && !tables.get(line.at)?.isHeader && yieldIn(line.text) === undefined) {
-      takeStated(draft, line, stated.isTitle);
+    if (line.at === unit.line && !tables.get(line.at)?.isHeader && yieldIn(line.text) === undefined) {
+      takeStated(draft, line, unit.isTitle);
     } else readLineAt(draft, line, place, text);
   }
   weighedBare(draft, reading);

@@ -127,9 +127,9 @@ export function amountBeside(beside: Beside, named: Named, reading: Reading): Am
   }
   if (number === 0) return nothing();
   const counted = reading.weigh(`${cell} ${named.name}`, named.asked);
-  const stated = (unit as UnitOfColumn) || reading.unit;
+  const unitOfText = (unit as UnitOfColumn) || reading.unit;
   // A column's unit goes for everything in it.
   return unit === ""
-    ? bareAmount(number ?? 0, counted, stated)
-    : bareAmount(number ?? 0, { is: "blank", says: "" }, stated);
+    ? bareAmount(number ?? 0, counted, unitOfText)
+    : bareAmount(number ?? 0, { is: "blank", says: "" }, unitOfText);
 }

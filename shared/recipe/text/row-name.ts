@@ -52,12 +52,12 @@ export function nameOf(body: string, { kitchen, corrections }: Reading): Named {
   if (taught?.type !== undefined)
     return { name, readName, asked: taught.name ?? null, type: taught.type, isKnown, asks: [] };
   if (name === "") return { name, readName, asked: null, type: "", isKnown: false, asks: [open("which name", [body])] };
-  const said = taught?.name === undefined ? `${name} ${body}` : name;
-  const type = known === undefined ? typeOf(name, said) : kindOf(known, said);
+  const typeWords = taught?.name === undefined ? `${name} ${body}` : name;
+  const type = known === undefined ? typeOf(name, typeWords) : kindOf(known, typeWords);
   const isNew = known === undefined && taught?.name === undefined && prefermentIn(name) === undefined;
   const meant = isNew ? meantNames(kitchen.larder, name) : [];
-  const asked = taught?.name ?? (name.includes("%") ? name : foreignName(name));
-  const all = { name, readName, asked, type: type.word };
+  const spelling = taught?.name ?? (name.includes("%") ? name : foreignName(name));
+  const all = { name, readName, asked: spelling, type: type.word };
   if (meant.length > 0) return { ...all, isKnown: false, asks: [open("misspelt", [name], [...meant, name])] };
   if (type.word !== "") return { ...all, isKnown, asks: [] };
   if (/^hydration$/i.test(name)) return { ...all, type: "water", isKnown: true, asks: [] };

@@ -60,7 +60,7 @@ function recipesInTable(
   }
   return groups.size < 2 || groups.size > MAX_RECIPES
     ? undefined
-    : [...groups].map(([name, own]) => ({ title: name, own }));
+    : [...groups].map(([name, groupLines]) => ({ title: name, own: groupLines }));
 }
 
 /** The recipes of a text, each with its own lines; one where nothing else is sure. */
@@ -69,9 +69,9 @@ export function recipesIn(text: string, kitchen: Kitchen, corrections: Correctio
   const whole = () => [{ lines, described: describeLines(lines, kitchen, corrections) }];
   if (corrections.answers["several recipes"] === "one recipe") return whole();
   const tables = tableLines(lines);
-  const listed = recipesInTable(lines, tables);
-  if (listed !== undefined)
-    return listed.map(({ title, own }) => ({
+  const recipes = recipesInTable(lines, tables);
+  if (recipes !== undefined)
+    return recipes.map(({ title, own }) => ({
       lines: own,
       described: { ...describeLines(own, kitchen, corrections), title },
     }));
@@ -96,12 +96,12 @@ export function recipesIn(text: string, kitchen: Kitchen, corrections: Correctio
   });
   if (parts.length < 2 || !parts.every((part) => part.isWhole)) return whole();
   return parts.map(({ from, to }) => {
-    const own = lines.slice(from, to);
-    const described = describeLines(own, kitchen, corrections);
+    const ownLines = lines.slice(from, to);
+    const described = describeLines(ownLines, kitchen, corrections);
     // "Sweet dough:" over its rows is the only name that it has.
-    const head = own.find(({ text: one }) => one !== "");
+    const head = ownLines.find(({ text: one }) => one !== "");
     const title =
       described.title || (head !== undefined && head.at === described.stages[0]?.line ? titleIn(head.text) : "");
-    return { lines: own, described: { ...described, title } };
+    return { lines: ownLines, described: { ...described, title } };
   });
 }

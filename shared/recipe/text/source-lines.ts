@@ -59,10 +59,10 @@ function unmarked(raw: string): Omit<SourceLine, "at"> {
   let isNumbered = false;
   let isMarked = false;
   for (let turn = 0; turn < 3; turn++) {
-    const listed = LIST_MARK.exec(text);
+    const mark = LIST_MARK.exec(text);
     // "*Name*" is a mark on both sides.
-    if (listed !== null && !/^\*+[^*]+\*+:?$/.test(text)) {
-      text = text.slice(listed[0].length);
+    if (mark !== null && !/^\*+[^*]+\*+:?$/.test(text)) {
+      text = text.slice(mark[0].length);
       isListed = true;
       continue;
     }

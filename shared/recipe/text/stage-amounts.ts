@@ -29,8 +29,8 @@ type Stage = {
 const ALIKE = 0.015;
 
 export function stageShares({ draft, rows, overall, reading, asks }: Stage): StageShares {
-  const own = rows.filter((row) => row.takes === null);
-  const { isGrams, amountOf } = basisOf(own, draft, asks);
+  const ingredients = rows.filter((row) => row.takes === null);
+  const { isGrams, amountOf } = basisOf(ingredients, draft, asks);
   const factors = new Map<number, number>();
   const stageWeights = new Map<number, number>();
   const bases = isGrams ? new Map<number, number>() : percentBases(draft, rows, amountOf, asks, reading);
@@ -40,7 +40,7 @@ export function stageShares({ draft, rows, overall, reading, asks }: Stage): Sta
   };
   for (const row of rows) {
     if (row.takes === null) continue;
-    const mine = own.filter((one) => one.stage === row.takes);
+    const mine = ingredients.filter((one) => one.stage === row.takes);
     const whole = sumOf(mine, (one) => amountIn(one) ?? 0);
     const keeps = isGrams && row.keeps !== null ? whole - row.keeps : null;
     const wanted = amountOf(row) ?? keeps;
@@ -62,8 +62,8 @@ export function stageShares({ draft, rows, overall, reading, asks }: Stage): Sta
     });
   }
   for (const [stage, factor] of factors) if (factor > 1 - ALIKE) factors.set(stage, 1);
-  included(draft, rows, own, overall, reading, asks, factors);
-  const portions = own.map((row): Portion => {
+  included(draft, rows, ingredients, overall, reading, asks, factors);
+  const portions = ingredients.map((row): Portion => {
     const amount = amountIn(row);
     const isSeed = draft.stages[row.stage]?.role === "preferment" && isStarter(row);
     return { row, amount: amount === null ? null : amount * (factors.get(row.stage) ?? 1), stage: row.stage, isSeed };
@@ -154,16 +154,16 @@ function checkedAgainst(
   const flour = portions.reduce((all, { row, amount }) => all + flourOfRow(row) * (amount ?? 0), 0);
   for (const row of overall) {
     if (row.takes !== null || isStarter(row)) continue;
-    const said = isSameUnit ? of(row) : row.percent === null ? null : (row.percent * flour) / 100;
+    const gramsOf = isSameUnit ? of(row) : row.percent === null ? null : (row.percent * flour) / 100;
     const sum = sums.get(identityOf(row, reading));
-    if (said === null || sum === undefined) continue;
-    const step = Math.max(0.02 * said, isGrams ? 1 : 0.15);
-    if (Math.abs(sum - said) <= step) continue;
+    if (gramsOf === null || sum === undefined) continue;
+    const step = Math.max(0.02 * gramsOf, isGrams ? 1 : 0.15);
+    if (Math.abs(sum - gramsOf) <= step) continue;
     const unit = isGrams ? "g" : "%";
     asks.push({
       reason: "overall and stages differ",
       line: row.line,
-      about: [row.name, `${showNumber(said, 2)} ${unit}`, `${showNumber(sum, 2)} ${unit}`],
+      about: [row.name, `${showNumber(gramsOf, 2)} ${unit}`, `${showNumber(sum, 2)} ${unit}`],
       choices: [],
       isOpen: false,
     });

@@ -13,18 +13,18 @@ const ADDED = /\b(?:add|with|into|to|pour|combine|mix|dissolve|all)\b/i;
 export function included(
   draft: Draft,
   rows: readonly Row[],
-  own: readonly Row[],
+  ingredients: readonly Row[],
   overall: readonly Row[],
   reading: Reading,
   asks: Question[],
   factors: Map<number, number>,
 ): void {
   if (overall.length > 0) return;
-  const hasDough = own.some((row) => draft.stages[row.stage]?.role === "dough");
+  const hasDough = ingredients.some((row) => draft.stages[row.stage]?.role === "dough");
   draft.stages.forEach((stage, at) => {
-    const mine = own.filter((row) => row.stage === at);
+    const mine = ingredients.filter((row) => row.stage === at);
     if (stage.role !== "preferment" || mine.length === 0 || !hasDough || rows.some((row) => row.takes === at)) return;
-    const dough = own.filter((row) => draft.stages[row.stage]?.role === "dough");
+    const dough = ingredients.filter((row) => draft.stages[row.stage]?.role === "dough");
     const flour = sumOf(dough, (row) => flourOfRow(row) * (row.grams ?? row.percent ?? 0));
     const water = sumOf(dough, (row) => waterOfRow(row) * (row.grams ?? row.percent ?? 0));
     const isNamed = draft.steps.some(

@@ -56,12 +56,12 @@ export function percentBases(
       (row) => amountOf(row) ?? 0,
     );
     const wanted = taker === undefined ? null : amountOf(taker);
-    const said = shareSaid(draft, stage, reading);
+    const share = shareSaid(draft, stage, reading);
     const rest = counted.filter((one) => one !== stage).reduce((all, one) => all + flourOf(one), 0);
     if (wanted !== null && whole > 0) bases.set(stage, wanted / whole);
-    else if (said !== null && flourOf(stage) > 0 && isHundred(rest))
-      bases.set(stage, (said / (100 - said)) * (100 / flourOf(stage)));
-    else if (said !== null && flourOf(stage) > 0) bases.set(stage, said / flourOf(stage));
+    else if (share !== null && flourOf(stage) > 0 && isHundred(rest))
+      bases.set(stage, (share / (100 - share)) * (100 / flourOf(stage)));
+    else if (share !== null && flourOf(stage) > 0) bases.set(stage, share / flourOf(stage));
     else {
       bases.set(stage, 1);
       asks.push({
@@ -92,12 +92,12 @@ export function setApart(
     .map((row): Portion => {
       const mine = rows.filter((one) => one.stage === row.stage);
       const flour = sumOf(mine, (one) => flourOfRow(one) * of(one));
-      const said = shareSaid(draft, row.stage, reading);
+      const share = shareSaid(draft, row.stage, reading);
       const isOwn = !isGrams && isHundred(flour);
       const isWeighed = isGrams
         ? mine.every((one) => one.grams !== null)
         : mine.every((one) => one.percent !== null) && !isOwn;
-      const factor = isWeighed || flour === 0 ? 1 : said === null ? null : ((said / 100) * flourOfAll) / flour;
+      const factor = isWeighed || flour === 0 ? 1 : share === null ? null : ((share / 100) * flourOfAll) / flour;
       const name = draft.stages[row.stage]?.name ?? "";
       if (
         factor === null &&
@@ -118,8 +118,8 @@ export function setApart(
 function shareSaid(draft: Draft, stage: number, { corrections }: Reading): number | null {
   const name = draft.stages[stage]?.name ?? "";
   const answer = corrections.answers[`share of the preferment: ${name}`];
-  const said =
+  const share =
     answer ?? /(\d+(?:[.,]\d+)?)\s?%\s*(?:of (?:the |all )?(?:total )?flour|pre-?fermented)/i.exec(name)?.[1];
-  const value = said === undefined ? Number.NaN : Number(said.replace(",", ".").replace("%", ""));
+  const value = share === undefined ? Number.NaN : Number(share.replace(",", ".").replace("%", ""));
   return value > 0 && value < 100 ? value : null;
 }

@@ -11,10 +11,10 @@ const UNIT_SAID =
 export function statedUnit(lines: readonly SourceLine[]): { unit: UnitOfColumn; line: number; isTitle: boolean } {
   for (const { text, at } of lines) {
     if (text.length > 90 || !/\b(?:g|kg|oz|lbs?|grams?|kilos?|kilograms?|ounces?|pounds?)\b/i.test(text)) continue;
-    const said = UNIT_SAID.exec(text);
-    const word = said?.[1] ?? said?.[2] ?? said?.[3];
+    const match = UNIT_SAID.exec(text);
+    const word = match?.[1] ?? match?.[2] ?? match?.[3];
     if (word !== undefined && !/\d\s*(?:g|kg|oz|lbs?)\b/i.test(text))
-      return { unit: unitIn(word), line: at, isTitle: said?.[3] !== undefined && text.length > 14 };
+      return { unit: unitIn(word), line: at, isTitle: match?.[3] !== undefined && text.length > 14 };
   }
   return { unit: "", line: -1, isTitle: false };
 }

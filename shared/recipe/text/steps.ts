@@ -71,14 +71,14 @@ export function stepsIn(text: string): StepRead[] {
     .split(/(?<=[\p{L})°%]{2}[.!;])\s+(?=\p{Lu}|\d)/u)
     .map((one) => one.trim())
     .filter((one) => one !== "");
-  const joined: string[] = [];
+  const steps: string[] = [];
   for (const sentence of sentences) {
     const hasTime = (one: string) => timesIn(one).minutes.length > 0 || isOvernight(one);
-    const last = joined[joined.length - 1];
-    if (last !== undefined && (!hasTime(sentence) || !hasTime(last))) joined[joined.length - 1] = `${last} ${sentence}`;
-    else joined.push(sentence);
+    const last = steps[steps.length - 1];
+    if (last !== undefined && (!hasTime(sentence) || !hasTime(last))) steps[steps.length - 1] = `${last} ${sentence}`;
+    else steps.push(sentence);
   }
-  return joined.map(stepOf);
+  return steps.map(stepOf);
 }
 
 function stepOf(text: string): StepRead {

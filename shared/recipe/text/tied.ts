@@ -28,7 +28,7 @@ const waterIn = ({ row }: Portion): number => waterOfRow(row);
 export function tied(parts: Parts): TiedPreferment[] {
   const { at, portions, flourOfAll, partWeight: made, draft } = parts;
   const stage = draft.stages[at];
-  const mine = portions.filter(({ stage: own }) => own === at);
+  const mine = portions.filter(({ stage: takerStage }) => takerStage === at);
   const flour = sumOf(mine, flourIn);
   if (stage === undefined || !(flour > 0) || !(flourOfAll > 0)) return [];
   const [seeds, fed] = [mine.filter(({ isSeed }) => isSeed), mine.filter(({ isSeed }) => !isSeed)];

@@ -37,13 +37,13 @@ function headYield(text: string) {
   for (const { index = 0, 0: sign } of text.matchAll(BEHIND)) {
     const title = text.slice(0, index);
     if (!/\p{L}{3}/u.test(title) || /^\d/.test(title) || hasAmount(title) || isYieldWord(title)) continue;
-    const said = text
+    const words = text
       .slice(index + sign.length)
       .replace(/[)\]]$/, "")
       .trim();
     // "Custard buns (20)"
     const titleYield = yieldIn(
-      /^\d{1,3}$/.test(said) && sign.includes("(") ? `${said} ${title.split(" ").slice(-1)[0]}` : said,
+      /^\d{1,3}$/.test(words) && sign.includes("(") ? `${words} ${title.split(" ").slice(-1)[0]}` : words,
     );
     if (titleYield !== undefined) return { made: titleYield, title };
   }

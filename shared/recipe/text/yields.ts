@@ -85,10 +85,10 @@ export function yieldIn(text: string): YieldRead | undefined {
   const whole = parts.length < 2 || weightsIn(text).all.length < 2 ? oneYield(text) : undefined;
   if (parts.length < 2 || whole !== undefined) return whole;
   // "Batch yield: 15.2 kg, 190 pieces of 80 g": each part says something of its own.
-  const said = parts.map(oneYield);
-  return said.some((one) => one === undefined)
+  const partYields = parts.map(oneYield);
+  return partYields.some((one) => one === undefined)
     ? oneYield(text)
-    : said.reduce((all, one) => (all === undefined || one === undefined ? (all ?? one) : bothYields(all, one)));
+    : partYields.reduce((all, one) => (all === undefined || one === undefined ? (all ?? one) : bothYields(all, one)));
 }
 
 /** Whether a text only announces what a recipe makes: "Yield", "Batch size". */
@@ -248,15 +248,15 @@ const DIVIDE =
 /** "Divide into 12 pieces of 85 g": what a step says of the pieces. */
 export function yieldOfStep(text: string): YieldRead | undefined {
   const match = DIVIDE.exec(text);
-  const said = match?.[1] ?? match?.[2] ?? "";
-  if (said === "") return undefined;
-  if (/^\s*\d+(?:[.,]\d+)?\s*(?:k?g|oz|lb)\b/i.test(said)) {
-    const { all, rest } = weightsIn(said);
+  const words = match?.[1] ?? match?.[2] ?? "";
+  if (words === "") return undefined;
+  if (/^\s*\d+(?:[.,]\d+)?\s*(?:k?g|oz|lb)\b/i.test(words)) {
+    const { all, rest } = weightsIn(words);
     const counted = /^\s*(?:(?:each|pieces?|rolls?|loaves|buns?|balls?|portions?|apiece|dough)\b.*)?$/i.test(rest);
     return counted && all.length === 1 ? { ...NO_YIELD, pieceWeight: all[0] ?? null } : undefined;
   }
   const read = yieldIn(
-    said.replace(/\s*(?:,|and|then)\s+(?:shape|place|round|let|rest|roll|pre|form|put|leave)\b.*$/i, "").trim(),
+    words.replace(/\s*(?:,|and|then)\s+(?:shape|place|round|let|rest|roll|pre|form|put|leave)\b.*$/i, "").trim(),
   );
   return read === undefined || read.isSpan ? undefined : read;
 }

@@ -28,19 +28,19 @@ function withRows(model: SheetModel, rows: number): SheetModel {
 function callsOf(model: SheetModel, codeText: string, sidebarText: string): void {
   const options: Options = { ...METRIC, parts: model.parts };
   for (const rows of [6, 24, 60]) {
-    const sized = withRows(model, rows);
-    const formulas = formulasOf(sized, options);
+    const longModel = withRows(model, rows);
+    const formulas = formulasOf(longModel, options);
     let calls = 0;
     for (const { formula } of formulas.cells.values()) {
       const tree = parseFormula(formula);
       if (typeof tree !== "string") for (const node of nodesOf(tree)) calls += isSheetFunction(node) ? 1 : 0;
     }
     const chain = longestChain(formulas);
-    const columns = sized.bands
+    const columns = longModel.bands
       .flat()
       .flatMap((item) => ("table" in item && item.table === "formula" ? item.columns : []));
     const perCell = calls - 2 + rows * columns.filter(({ role }) => role === "computed").length;
-    const sheetPlan = plan(sized, options, sized.sample);
+    const sheetPlan = plan(longModel, options, longModel.sample);
     const writes = sheetPlan.formulas.length;
     console.log(
       `${model.name}, ${rows} rows: ${calls} calls, longest chain ${"length" in chain ? chain.length : "circle"}, ${writes} rectangles of formulas; one formula a cell would be ${perCell} calls (${(perCell / calls).toFixed(1)} ×)`,

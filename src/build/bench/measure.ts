@@ -73,8 +73,8 @@ function bread(rows: number): [unknown[][], unknown[][]] {
 
 /** So many rows for a function: its own, or the first example with its columns repeated; none where it takes single cells. */
 export function longer(sheetFunction: SheetFunction, rows: number): unknown[] | undefined {
-  const own = OWN[sheetFunction.name];
-  if (own !== undefined) return own(rows);
+  const table = OWN[sheetFunction.name];
+  if (table !== undefined) return table(rows);
   const example = sheetFunction.examples[0];
   if (example === undefined) return undefined;
   const shapes = Object.values(sheetFunction.args).map(({ is }) => is.shape);

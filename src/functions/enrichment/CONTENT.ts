@@ -2,7 +2,7 @@ import { CUP_SYSTEMS } from "../../../shared/base/volumes.ts";
 import { text, word } from "../../../shared/cells/cell.ts";
 import { cell, column, type Decoder, list, optional, optionalColumn, toGrid } from "../../../shared/cells/decoder.ts";
 import { isBlank } from "../../../shared/cells/hint.ts";
-import { ASKED, type Asked, contents, kindsGiven, totals } from "../../../shared/enrichment/enrichment.ts";
+import { ASKED, type Content, contents, kindsGiven, totals } from "../../../shared/enrichment/enrichment.ts";
 import { kind } from "../../../shared/larder/kinds.ts";
 import { larder } from "../../../shared/larder/larder.ts";
 import { weighCounted, weightOrCount } from "../../../shared/recipe/counted-weights.ts";
@@ -11,7 +11,7 @@ import { define, down } from "../define.ts";
 const onePart = cell(word(ASKED));
 const severalParts = list(word(ASKED));
 /** One word, or a range or list of words. */
-const parts: Decoder<Asked | readonly (Asked | null)[]> = {
+const parts: Decoder<Content | readonly (Content | null)[]> = {
   ...onePart,
   decode: (raw, argument, faults, row) => {
     const words = toGrid(raw).flat();

@@ -1,7 +1,7 @@
 import { number, word } from "../../../shared/cells/cell.ts";
 import { cell, column, optional } from "../../../shared/cells/decoder.ts";
 import { lengthUnit } from "../../../shared/cells/readers.ts";
-import { sized, sizesTable } from "../../../shared/tins/sized.ts";
+import { sizedReader, sizesTable } from "../../../shared/tins/sized.ts";
 import { TIN_SHAPES } from "../../../shared/tins/tin.ts";
 import { matchTins, TIN_MEASURES } from "../../../shared/tins/tin-match.ts";
 import { define, down } from "../define.ts";
@@ -12,7 +12,9 @@ export const TINMATCH = define({
   summary: "Which of your tins fits: each tin's capacity or area against the recipe's, and the nearest tin.",
   args: {
     wanted: {
-      is: cell(sized(number<number>("a capacity in cm³ or an area in cm², such as 1900", { above: 0, max: 1e9 }))),
+      is: cell(
+        sizedReader(number<number>("a capacity in cm³ or an area in cm², such as 1900", { above: 0, max: 1e9 })),
+      ),
       says: "What the recipe's tin holds, in cm³, or the area of its rim, in cm²; or either with its unit.",
     },
     shapes: {

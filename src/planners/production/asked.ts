@@ -43,11 +43,11 @@ function readLines(raw: unknown, usual: number | null): OrderLine[] {
       return refuse(`The pieces of ${quote(sheet)} are ${quote(String(pieces))}. Enter a whole number from 0.`);
     const at = readDay(day) ?? usual;
     if (at === null) return refuse(`Choose the day of the orders of ${quote(sheet)}.`);
-    return [{ product: said(sheet), size: said(size), customer: said(customer), pieces, day: at }];
+    return [{ product: shortText(sheet), size: shortText(size), customer: shortText(customer), pieces, day: at }];
   });
 }
 
-const said = (raw: unknown): string => (typeof raw === "string" ? raw.slice(0, MAX_TEXT).trim() : "");
+const shortText = (raw: unknown): string => (typeof raw === "string" ? raw.slice(0, MAX_TEXT).trim() : "");
 
 /** A date such as 2026-01-31 as the day number a sheet counts in; null where it is none. */
 export function readDay(raw: unknown): number | null {

@@ -25,23 +25,23 @@ const MACHINES = 4;
 /** How much longer a levain is ripe than it takes to be (common practice, no source). */
 const RIPE_HOURS = 4;
 
-export function* buildProduction(asked: Readonly<Record<string, unknown>>): Steps<NewSheet> {
-  const order = readAsked(asked);
+export function* buildProduction(question: Readonly<Record<string, unknown>>): Steps<NewSheet> {
+  const order = readAsked(question);
   return yield* overAllSheets({ cells: [REGULAR_NAME] }, (all) => over(all, order));
 }
 
 type Item = { readonly sheet: Overview; readonly product: string; readonly size: string; readonly row: SizeRow };
 
-function* over(all: FormulaSheets, asked: AskedProduction): Steps<NewSheet> {
+function* over(all: FormulaSheets, order: AskedProduction): Steps<NewSheet> {
   const able = all.sheets.filter((sheet) => notOrdered(sheet) === null);
   const items = able.flatMap((sheet) =>
     sizesOf(sheet).map((row): Item => ({ sheet, product: sheet.name, size: row.size, row })),
   );
   if (items.length === 0) refuse("There is no formula sheet that makes pieces. Build one under New formula first.");
-  const lines = matched(asked.lines, items, "Orders");
+  const lines = matched(order.lines, items, "Orders");
   const regular = matched(regularOf(all.names.get(REGULAR_NAME)), items, "Regular orders", true);
   const hasRegular = all.names.has(REGULAR_NAME);
-  const wanted = ordersFor(asked.days, lines, regular);
+  const wanted = ordersFor(order.days, lines, regular);
   if (wanted.length === 0) refuse("Enter the pieces of at least one product.");
   const ordered = new Set(wanted.map(({ product }) => product));
   const unit = items.find(({ product }) => ordered.has(product))?.sheet.unit ?? "g";
@@ -62,12 +62,12 @@ function* over(all: FormulaSheets, asked: AskedProduction): Steps<NewSheet> {
   const levains = doughs.map((sheet) => levainsOf(sheet, all.sheets));
   const names = [...new Set(levains.flat().map(({ from }) => from))];
   const customers = [...new Set([...lines, ...regular].map(({ customer }) => customer).filter((one) => one !== ""))];
-  const columns = columnsOf(asked, customers);
-  const grid = gridRows(rows, asked, lines, regular, columns);
+  const columns = columnsOf(order, customers);
+  const grid = gridRows(rows, order, lines, regular, columns);
   const shape: ProductionShape = {
-    days: asked.days.length,
+    days: order.days.length,
     columns,
-    hasCustomers: !asked.isAcross && customers.length > 0,
+    hasCustomers: !order.isAcross && customers.length > 0,
     orderRows: Math.max(LEAST_ROWS, grid.length),
     items: rows.map(({ product, size }) => ({ product, size })),
     doughs: doughs.map((sheet) => doughShape(sheet, rows, doughs, parts)),
@@ -80,7 +80,7 @@ function* over(all: FormulaSheets, asked: AskedProduction): Steps<NewSheet> {
   };
   const settings = names.map((name) => levainSettings(name, doughs, levains, all.sheets));
   const chains = productionOf({
-    days: asked.days,
+    days: order.days,
     orders: wanted,
     formulas: plannedAll(doughs, all.sheets, parts),
     making: new Map(),
@@ -90,9 +90,9 @@ function* over(all: FormulaSheets, asked: AskedProduction): Steps<NewSheet> {
     changes: [],
   }).chains;
   const values: Record<string, Value | readonly Value[]> = {
-    title: titleOf(asked.days),
-    day_1: asked.days[0] ?? null,
-    ...Object.fromEntries(asked.days.map((day, at) => [`day_offset_${at + 1}`, day - (asked.days[0] ?? day)])),
+    title: titleOf(order.days),
+    day_1: order.days[0] ?? null,
+    ...Object.fromEntries(order.days.map((day, at) => [`day_offset_${at + 1}`, day - (order.days[0] ?? day)])),
     ...Object.fromEntries(rows.map(({ product }, at) => [`made_product_${at + 1}`, product])),
     ...Object.fromEntries(rows.map(({ size }, at) => [`made_size_${at + 1}`, size])),
     ...Object.fromEntries(doughs.map(({ name }, at) => [`dough_${at + 1}`, name])),
@@ -114,7 +114,7 @@ function* over(all: FormulaSheets, asked: AskedProduction): Steps<NewSheet> {
   const notes = all.sheets.flatMap((sheet) =>
     ordered.has(sheet.name) || doughs.includes(sheet) ? [] : (notOrdered(sheet) ?? []),
   );
-  return withNotes(yield* make(sheetPlan, titleOf(asked.days), all.tabs), ...notes.slice(0, 3));
+  return withNotes(yield* make(sheetPlan, titleOf(order.days), all.tabs), ...notes.slice(0, 3));
 }
 
 /** Which rows are made of a dough, and what takes of it beside them. */
@@ -165,10 +165,10 @@ function gridRows(
     return some.length === 0 ? null : some.reduce((sum, { pieces }) => sum + (pieces ?? 0), 0);
   };
   return items.flatMap((item): GridRow[] => {
-    const own = [...lines, ...regular]
+    const customerLines = [...lines, ...regular]
       .filter((line) => itemKey(line) === itemKey(item))
       .map(({ customer }) => customer);
-    const customers = isAcross ? [""] : ["", ...new Set(own.filter((customer) => customer !== ""))];
+    const customers = isAcross ? [""] : ["", ...new Set(customerLines.filter((customer) => customer !== ""))];
     return customers.map((customer) => ({
       item,
       customer,
@@ -188,11 +188,11 @@ function levainSettings(
 ): LevainSetting {
   const builders = doughs.filter((_, at) => taken[at]?.some(({ from, isBuilt }) => isBuilt && from === name));
   const [first] = builders;
-  const own = all.find((sheet) => sheet.name === name);
-  const hydration = first?.number("pre_hydration") ?? own?.number("hydration") ?? 1;
+  const sheetOfName = all.find((sheet) => sheet.name === name);
+  const hydration = first?.number("pre_hydration") ?? sheetOfName?.number("hydration") ?? 1;
   const keep = builders.reduce((sum, sheet) => sum + (sheet.number("keep") ?? 0), 0);
   const hours = first?.number("pre_hours") ?? 8;
-  const flours = (first ?? own)?.parts.filter(({ kind }) => /^flour/i.test(kind)) ?? [];
+  const flours = (first ?? sheetOfName)?.parts.filter(({ kind }) => /^flour/i.test(kind)) ?? [];
   return {
     flour: first?.text("pre_from") || flours[0]?.name || "",
     levain: {

@@ -62,8 +62,8 @@ function grouped({ orders, days }: ProductionNow): Group[] {
   );
   return customers.flatMap((customer) =>
     days.flatMap((day) => {
-      const own = orders.filter((order) => order.customer === customer && order.day === day);
-      return own.length === 0 ? [] : [{ customer, day, orders: own }];
+      const products = orders.filter((order) => order.customer === customer && order.day === day);
+      return products.length === 0 ? [] : [{ customer, day, orders: products }];
     }),
   );
 }
@@ -74,7 +74,7 @@ const orderedLink = ({ countedColumns }: ProductionNow): string =>
 
 function priceLink(all: FormulaSheets, { product, size }: OrderNow): string {
   const sheet = sheetOf(all, product);
-  const own = sizesOf(sheet).find((one) => one.size === size);
-  const cell = own?.row === null || own === undefined ? undefined : sheet.row("size_price", own.row);
+  const sizeNow = sizesOf(sheet).find((one) => one.size === size);
+  const cell = sizeNow?.row === null || sizeNow === undefined ? undefined : sheet.row("size_price", sizeNow.row);
   return cell === undefined ? '""' : `IF(COUNT(${cell})=0;"";${cell})`;
 }

@@ -19,8 +19,8 @@ type Raw = Readonly<Record<string, unknown>>;
 type Planned = { readonly title: string; readonly plan: SheetPlan };
 
 /** Each dough's card as a sheet of its own, one after the other. */
-export function* buildCards(asked: Raw): Steps<NewSheet> {
-  return yield* overNight(asked, function* (night): Steps<NewSheet> {
+export function* buildCards(question: Raw): Steps<NewSheet> {
+  return yield* overNight(question, function* (night): Steps<NewSheet> {
     const cards = yield* plannedCards(night);
     const sheets: string[] = [];
     for (const card of cards) sheets.push((yield* make(card.plan, card.title)).sheet);
@@ -31,8 +31,8 @@ export function* buildCards(asked: Raw): Steps<NewSheet> {
 }
 
 /** The same as pages: what stands in each row, and how. */
-export function* nightPages(asked: Raw): Steps<{ pages: NightPage[] }> {
-  return yield* overNight(asked, function* (night): Steps<{ pages: NightPage[] }> {
+export function* nightPages(question: Raw): Steps<{ pages: NightPage[] }> {
+  return yield* overNight(question, function* (night): Steps<{ pages: NightPage[] }> {
     return { pages: (yield* plannedCards(night)).map(pageOf) };
   });
 }
@@ -46,9 +46,9 @@ function* plannedCards(night: Night): Steps<Planned[]> {
   for (const mixing of batches) {
     const { of } = mixing;
     const sheet = yield* readFormulaSheet(of.formula.name, true);
-    const own = cardData(sheet, isoOf(of.day));
-    const amount = amountOf(own, night, mixing);
-    const data = ofShift(own, night, mixing, amount.wanted / amount.base);
+    const card = cardData(sheet, isoOf(of.day));
+    const amount = amountOf(card, night, mixing);
+    const data = ofShift(card, night, mixing, amount.wanted / amount.base);
     const { model, values } = staffCard(data, amount, "values");
     const options = { weight: data.unit, temperature: "C", length: "cm", parts: [] } as const;
     const drawn = plan(model, options, values);
@@ -96,18 +96,18 @@ const piecesIn = ({ pieces, taken }: DoughDay): number =>
 /** What each piece of other products takes of it; without what they waste, which is scaled besides. */
 function partSizes({ parts }: Night, { formula, taken }: DoughDay, times: number): CardData["sizes"] {
   return taken.flatMap(({ by, pieces }) => {
-    const own = parts.find(({ taker, part }) => taker.name === by && part.name === formula.name);
-    if (own === undefined || pieces === null) return [];
-    const row = own.taker.column("ingredient").findIndex((name) => name.toLowerCase() === own.row.toLowerCase());
-    const weight = own.taker.figures("part_each")[row];
+    const taken = parts.find(({ taker, part }) => taker.name === by && part.name === formula.name);
+    if (taken === undefined || pieces === null) return [];
+    const row = taken.taker.column("ingredient").findIndex((name) => name.toLowerCase() === taken.row.toLowerCase());
+    const weight = taken.taker.figures("part_each")[row];
     return weight === null || weight === undefined ? [] : [{ name: by, weight, pieces: pieces / times }];
   });
 }
 
 /** The mixer's limit as the production sheet has it: the formula's, and what the largest mixer takes. */
-function limitOf({ now }: Night, own: number | null): number | null {
+function limitOf({ now }: Night, ownLimit: number | null): number | null {
   const mixers = now.machines.filter(({ kind, number }) => kind === "mixer" && number > 0);
-  const limits = own !== null && own > 0 ? [own] : [];
+  const limits = ownLimit !== null && ownLimit > 0 ? [ownLimit] : [];
   if (mixers.length > 0 && mixers.every(({ capacity }) => capacity !== null))
     limits.push(Math.max(...mixers.map(({ capacity }) => capacity ?? 0)));
   return limits.length === 0 ? null : Math.min(...limits);

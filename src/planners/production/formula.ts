@@ -60,12 +60,12 @@ export function levainsOf(sheet: Overview, all: readonly Overview[]): TakenLevai
       row: "",
     });
   for (const { name, kind } of sheet.parts) {
-    const own = all.find((one) => same(one.name, name) || same(one.title, name));
-    if (!/^levain/i.test(kind) || own === undefined || own === sheet) continue;
+    const builder = all.find((one) => same(one.name, name) || same(one.title, name));
+    if (!/^levain/i.test(kind) || builder === undefined || builder === sheet) continue;
     const names = cell(sheet, "ingredient");
     const rows = `SUMPRODUCT((LOWER(${names})=${text(name.toLowerCase())})*1;${cell(sheet, "grams")})`;
     taken.push({
-      from: own.name,
+      from: builder.name,
       isBuilt: false,
       link: `IF(COUNT(${cell(sheet, "dough")})=0;0;${rows}/${cell(sheet, "dough")})`,
       part: partOf(sheet, name),

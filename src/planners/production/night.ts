@@ -25,9 +25,9 @@ export type Night = {
 type Raw = Readonly<Record<string, unknown>>;
 
 /** Reads all of it, and makes something of it. */
-export function* overNight<T>(asked: Raw, build: (night: Night) => Steps<T>): Steps<T> {
-  const now = yield* readProduction(typeof asked.sheet === "string" ? asked.sheet : "");
-  const shift = readShift(asked);
+export function* overNight<T>(question: Raw, build: (night: Night) => Steps<T>): Steps<T> {
+  const now = yield* readProduction(typeof question.sheet === "string" ? question.sheet : "");
+  const shift = readShift(question);
   return yield* overAllSheets({}, (all) => build(nightOf(now, all, shift)));
 }
 

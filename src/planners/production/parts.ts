@@ -42,10 +42,10 @@ function ownPartsOf(taker: Overview, all: readonly Overview[]): OwnPart[] {
   });
   const fat = taker.text("roll_in_name");
   const [rolled, whole] = [taker.number("roll_in"), taker.number("dough_in_all")];
-  const own = fat === "" ? undefined : all.find((one) => one !== taker && isCalled(one, fat) && !isFinished(one));
-  if (own === undefined || rolled === null || whole === null || !(whole > 0)) return parts;
+  const dough = fat === "" ? undefined : all.find((one) => one !== taker && isCalled(one, fat) && !isFinished(one));
+  if (dough === undefined || rolled === null || whole === null || !(whole > 0)) return parts;
   const [of, weight] = [cell(taker, "dough_in_all"), cell(taker, "roll_in")];
-  return [...parts, ownPart(taker, own, fat, true, `IF(N(${of})>0;N(${weight})/${of};0)`, rolled / whole)];
+  return [...parts, ownPart(taker, dough, fat, true, `IF(N(${of})>0;N(${weight})/${of};0)`, rolled / whole)];
 }
 
 function ownPart(

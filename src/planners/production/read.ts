@@ -5,7 +5,7 @@ import type { Machine } from "../../../shared/production/clashes.ts";
 import { isoOf } from "../../../shared/production/clock.ts";
 import type { Levain } from "../../../shared/production/levain.ts";
 import { itemKey, type Making, type Order } from "../../../shared/production/orders.ts";
-import type { Seen, SeenSheet } from "../../../shared/protocol/look.ts";
+import type { CellValue, SeenSheet } from "../../../shared/protocol/look.ts";
 import { a1, absolute, zoneA1 } from "../../../shared/sheet/a1.ts";
 import { quotedTab, type Tab } from "../../../shared/sheet/tab.ts";
 import { PRODUCTION_MARK } from "../../../templates/production/production.ts";
@@ -164,7 +164,7 @@ export function productionNow(seen: SeenSheet): ProductionNow {
   };
 }
 
-function levainNow(line: readonly Seen[], flourAt: string, waterAt: string): LevainNow {
+function levainNow(line: readonly CellValue[], flourAt: string, waterAt: string): LevainNow {
   const typed = (at: number) => (typeof line[at] === "number" ? (line[at] as number) : 0);
   const [hydration, ripeFrom, ripeTo] = [typed(2) || 1, typed(5) * 60, typed(6) * 60];
   const levain: Levain = {
@@ -182,13 +182,13 @@ function levainNow(line: readonly Seen[], flourAt: string, waterAt: string): Lev
 }
 
 /** Days as the headings count them. */
-function days(heads: readonly Seen[]): number {
+function days(heads: readonly CellValue[]): number {
   let count = 0;
   while (heads.includes(`Day ${count + 1}`)) count += 1;
   return count;
 }
 
-function mustBeCalculated(name: string, values: readonly (readonly Seen[])[]): void {
+function mustBeCalculated(name: string, values: readonly (readonly CellValue[])[]): void {
   for (const row of values)
     for (const cell of row) {
       if (cell === "Loading...")
@@ -200,7 +200,7 @@ function mustBeCalculated(name: string, values: readonly (readonly Seen[])[]): v
 
 /** What counts of the orders, with the customer that the row or the column says. */
 function ordersNow(
-  values: readonly (readonly Seen[])[],
+  values: readonly (readonly CellValue[])[],
   dayNumbers: readonly number[],
   reference: (row: number, column: number) => string,
 ): OrderNow[] {
@@ -232,7 +232,7 @@ function ordersNow(
 }
 
 /** From their headings to the row above what is made. */
-function countedColumns(values: readonly (readonly Seen[])[], name: string): string[] {
+function countedColumns(values: readonly (readonly CellValue[])[], name: string): string[] {
   const row = values.findIndex((line) => line.includes("Product and size ordered"));
   const end = values.findIndex(([first]) => first === "To make (pieces)");
   return (values[row] ?? []).flatMap((text, column) =>
@@ -244,7 +244,7 @@ function countedColumns(values: readonly (readonly Seen[])[], name: string): str
   );
 }
 
-function machinesNow(values: readonly (readonly Seen[])[]): Machine[] {
+function machinesNow(values: readonly (readonly CellValue[])[]): Machine[] {
   const head = values.findIndex((row) => row[0] === "Name" && row[1] === "Kind");
   const machines: Machine[] = [];
   for (let row = head + 1; head >= 0 && row < head + 20; row++) {

@@ -28,8 +28,8 @@ import { make, type Steps } from "../steps.ts";
 import { type Night, overNight, ownTasks } from "./night.ts";
 import { shiftSays } from "./weigh-up.ts";
 
-export function* buildTimetable(asked: Readonly<Record<string, unknown>>): Steps<NewSheet> {
-  return yield* overNight(asked, timetable);
+export function* buildTimetable(question: Readonly<Record<string, unknown>>): Steps<NewSheet> {
+  return yield* overNight(question, timetable);
 }
 
 function* timetable(night: Night): Steps<NewSheet> {

@@ -97,21 +97,21 @@ function wantedDough(
   chained: ReadonlySet<string>,
 ): Wanted {
   const fed = levainsOf(sheet, all).filter(({ from }) => chained.has(from));
-  const own = parts.filter(({ taker }) => taker === sheet);
+  const products = parts.filter(({ taker }) => taker === sheet);
   const ofMixed = [
     ...fed.map(({ link }) => link),
-    ...own.filter(({ isRolledIn }) => !isRolledIn).map(({ weighedLink }) => weighedLink),
+    ...products.filter(({ isRolledIn }) => !isRolledIn).map(({ weighedLink }) => weighedLink),
   ];
   const ofWhole = [
     ...(ofMixed.length === 0 ? [] : [`(${ofMixed.join("+")})*${mixedLink(sheet)}`]),
-    ...own.filter(({ isRolledIn }) => isRolledIn).map(({ weighedLink }) => weighedLink),
+    ...products.filter(({ isRolledIn }) => isRolledIn).map(({ weighedLink }) => weighedLink),
   ];
   const built = fed.some(({ isBuilt }) => isBuilt) ? [BUILT] : [];
   return {
     sheet,
     row,
     bought: `(1${ofWhole.map((part) => `-${part}`).join("")})`,
-    made: [...built, ...fed.map((one) => one.row), ...own.map((one) => one.row)].filter((one) => one !== ""),
+    made: [...built, ...fed.map((one) => one.row), ...products.map((one) => one.row)].filter((one) => one !== ""),
   };
 }
 /** Stands for the levain that a formula builds itself out of its own flour and water. */
@@ -119,14 +119,14 @@ const BUILT = "\n";
 
 /** What is bought of the parts that a piece takes. */
 function wantedProduct(sheet: Overview, production: ProductionNow, parts: readonly OwnPart[]): Wanted {
-  const own = parts.filter(({ taker }) => taker === sheet);
+  const partsOfIt = parts.filter(({ taker }) => taker === sheet);
   const rows = production.items.filter(({ product }) => product === sheet.name).map(({ madeRow }) => madeRow);
   const [pieces, weights] = [cell(sheet, "pieces"), cell(sheet, "grams")];
   return {
     sheet,
     row: rows.length === 1 ? (rows[0] ?? "0") : `(${rows.join("+")})`,
-    bought: `(IF(N(${pieces})>0;SUM(${weights})/${pieces};0)${own.map(({ weighedLink }) => `-${weighedLink}`).join("")})`,
-    made: own.map((one) => one.row),
+    bought: `(IF(N(${pieces})>0;SUM(${weights})/${pieces};0)${partsOfIt.map(({ weighedLink }) => `-${weighedLink}`).join("")})`,
+    made: partsOfIt.map((one) => one.row),
   };
 }
 
@@ -236,16 +236,16 @@ function linksOf(
     links[linkName("wanted", wanted.length + at)] = feedName(levain.name);
     links[linkName("fed", at)] = `${flourAt}+${waterAt}`;
   });
-  const joined = (parts: readonly string[]) => `ARRAYFORMULA({${parts.join(";")}})`;
-  links.products = joined([
+  const joinedArray = (parts: readonly string[]) => `ARRAYFORMULA({${parts.join(";")}})`;
+  links.products = joinedArray([
     ...stacks.map(({ products }) => products),
     ...levains.map(({ levain }) => `${feedName(levain.name)};""`),
   ]);
-  links.names = joined([
+  links.names = joinedArray([
     ...stacks.map(({ names }) => names),
     ...levains.map(({ flour }) => `${text(flour)};${text(water)}`),
   ]);
-  links.weights = joined([
+  links.weights = joinedArray([
     ...stacks.map(({ weights }) => weights),
     ...levains.map(({ flourAt, waterAt }) => `${flourAt};${waterAt}`),
   ]);

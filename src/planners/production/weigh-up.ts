@@ -13,10 +13,10 @@ import { make, type Steps, withNotes } from "../steps.ts";
 import { keepEnteredLots } from "./lots.ts";
 import { figuresOf, type Night, overNight, ownTasks, sheetOf } from "./night.ts";
 
-export function* buildWeighUp(asked: Readonly<Record<string, unknown>>): Steps<NewSheet> {
+export function* buildWeighUp(question: Readonly<Record<string, unknown>>): Steps<NewSheet> {
   // What was entered on those before is kept first.
   const lots = yield* keepEnteredLots();
-  const answer = yield* overNight(asked, weighUp);
+  const answer = yield* overNight(question, weighUp);
   return lots === null || lots.added === 0
     ? answer
     : withNotes(answer, `${lots.added} rows of lots were kept in “${lots.sheet}”.`);

@@ -38,7 +38,7 @@ export function fromScript(library: Library, locale: Locale, formula: string): s
     if (tokens[index + 2]?.value === "^" && isLeadingMinus(tokens, index))
       refuse("-x^y is read two ways; write brackets");
   });
-  const canonical = withEngineNames(joined(tokens, ","));
+  const canonical = withEngineNames(joinTokens(tokens, ","));
   checkNode(library, parsed(library, canonical, refuse), false, refuse);
   return canonical;
 }
@@ -57,11 +57,11 @@ export function fromTyped(library: Library, locale: Locale, formula: string): st
   const numbers = tokens.map((token) =>
     token.type === "NUMBER" ? { ...token, value: token.value.replace(locale.decimalSeparator, ".") } : token,
   );
-  return withEngineNames(joined(numbers, ","));
+  return withEngineNames(joinTokens(numbers, ","));
 }
 
 /** `;` between arguments becomes the separator, `;` between the rows of an array literal stays. */
-function joined(tokens: readonly Token[], separator: string): string {
+function joinTokens(tokens: readonly Token[], separator: string): string {
   const open: string[] = [];
   return tokens
     .map(({ type, value }) => {

@@ -48,18 +48,18 @@ export function hearEdits(model: Model, shown: (at: Position) => unknown, hear: 
     if (!BY_HAND.has(type) || changed !== undefined) return dispatch(type, payload);
     const isTyped = type === "UPDATE_CELL";
     const before = isTyped ? shown(payload as Position) : undefined;
-    const noted: Changed[] = [];
-    changed = noted;
+    const changes: Changed[] = [];
+    changed = changes;
     let result: ReturnType<typeof dispatch>;
     try {
       result = dispatch(type, payload);
     } finally {
       changed = undefined;
     }
-    const [first] = noted;
+    const [first] = changes;
     if (first !== undefined) {
       const { sheetId } = first;
-      const zones = noted.filter((one) => one.sheetId === sheetId).map(({ zone }) => zone);
+      const zones = changes.filter((one) => one.sheetId === sheetId).map(({ zone }) => zone);
       hear({ sheetId, zone: around(zones), isTyped, before });
     }
     return result;

@@ -121,19 +121,19 @@ export function openEngine(
   if (validate === undefined) throw new Error("The engine does not validate what is typed");
   model.getters.getValidationResultForCellValue = (value, ...rest) => validate(singlePercent(value), ...rest);
 
-  const pace = pacer(model.getters, () => run("EVALUATE_CELLS", { cellIds: [] }));
+  const pacing = pacer(model.getters, () => run("EVALUATE_CELLS", { cellIds: [] }));
   const defects: string[] = [];
   let isCalculated = false;
   const run = (type: string, payload: object = {}) => {
     const { isSuccessful, reasons } = quietly(() => model.dispatch(type, payload));
-    pace.note();
+    pacing.note();
     const real = reasons.filter((reason) => reason !== "NoChanges");
     if (!isSuccessful && real.length > 0) throw new Error(`The workbook refused ${type}: ${real.join(", ")}`);
   };
   const get = <T>(getter: string, ...args: readonly unknown[]): T => {
     const member = model.getters[getter];
     if (member === undefined) throw new Error(`The engine has no ${getter}`);
-    if (CALCULATED.test(getter)) pace.settle();
+    if (CALCULATED.test(getter)) pacing.settle();
     return member(...args) as T;
   };
   return {
@@ -149,8 +149,8 @@ export function openEngine(
       const real = refusals.filter((refusal) => !refusal.endsWith("NoChanges"));
       if (real.length > 0) throw new Error(`The workbook refused ${real.join("; ")}`);
     },
-    together: pace.together,
-    settle: pace.settle,
+    together: pacing.together,
+    settle: pacing.settle,
     evaluated: (position) => get<EvaluatedCell>("getEvaluatedCell", position),
     formula(position) {
       const cell = get<FormulaCell | undefined>("getCell", position);

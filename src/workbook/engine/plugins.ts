@@ -66,8 +66,8 @@ function marksPlugin(library: Library): unknown {
     /** The same list as long as the marks of the workbook stay where they are. */
     getMarks(): readonly PlacedMark[] {
       if (this.answer?.of !== this.marks) {
-        const placed = this.marks.map(({ range, ...mark }) => ({ ...mark, sheetId: range.sheetId, zone: range.zone }));
-        this.answer = { of: this.marks, placed };
+        const marks = this.marks.map(({ range, ...mark }) => ({ ...mark, sheetId: range.sheetId, zone: range.zone }));
+        this.answer = { of: this.marks, placed: marks };
       }
       return this.answer.placed;
     }

@@ -19,13 +19,13 @@ export function findStubs(code: string): Stub[] {
 
 /** Those, and what else a formula finds: here only names in capitals, which no other function of a script has. */
 export function findCallable(code: string): Stub[] {
-  const listed = findStubs(code);
-  const known = new Set(listed.map(({ name }) => name));
+  const stubs = findStubs(code);
+  const known = new Set(stubs.map(({ name }) => name));
   const unlisted = Array.from(code.matchAll(UNLISTED), ([, name = "", names = ""]) => ({
     name,
     ...described("", names),
   }));
-  return [...listed, ...unlisted.filter(({ name }) => !known.has(name))];
+  return [...stubs, ...unlisted.filter(({ name }) => !known.has(name))];
 }
 
 function described(comment: string, names: string): Omit<Stub, "name"> {
@@ -38,9 +38,9 @@ function described(comment: string, names: string): Omit<Stub, "name"> {
       return parameter === undefined ? [] : [[parameter, about.replace(/\s+/g, " ").trim()] as const];
     }),
   );
-  const listed = names
+  const columns = names
     .split(",")
     .map((one) => one.trim())
     .filter((one) => one !== "");
-  return { summary, parameters: listed.map((name) => ({ name, says: says.get(name) ?? "" })) };
+  return { summary, parameters: columns.map((name) => ({ name, says: says.get(name) ?? "" })) };
 }

@@ -50,7 +50,7 @@ export function openBrowserStore(version: number, wanted: string): BrowserStore 
   let id = wanted === "" ? crypto.randomUUID() : wanted;
   let database: Database | undefined;
   let isFirst = false;
-  const entry = async () => (await database?.get(id)) as Entry | undefined;
+  const readEntry = async () => (await database?.get(id)) as Entry | undefined;
   const record = () => {
     if (database === undefined) throw new Error(NOT_KEPT);
     return database;
@@ -60,7 +60,7 @@ export function openBrowserStore(version: number, wanted: string): BrowserStore 
     id: () => id,
     isFirst: () => isFirst,
     isKept: () => database !== undefined,
-    entry,
+    entry: readEntry,
     all: async () => ((await database?.all()) ?? []) as readonly Entry[],
     channel: () => `gramwright ${id}`,
     ownFile: { name: "gramwright-this-tab.json", opens: "To open it, choose “Open file”." },
@@ -68,15 +68,15 @@ export function openBrowserStore(version: number, wanted: string): BrowserStore 
       const opened = await openDatabase(version);
       if ("says" in opened) return { says: NOT_KEPT };
       database = opened;
-      const here = wanted === "" ? undefined : await entry();
+      const here = wanted === "" ? undefined : await readEntry();
       if (here === undefined) id = (await database.latest()) ?? id;
-      const record = await entry();
+      const record = await readEntry();
       isFirst = record === undefined;
       if (record === undefined) return { revision: NOTHING };
       await database.bringForward(id);
       return { data: readKept(record.text), revision: record.revision };
     },
-    revision: async () => (await entry())?.revision ?? NOTHING,
+    revision: async () => (await readEntry())?.revision ?? NOTHING,
     async save(json, known) {
       const text = keptText(json);
       const [revision, at] = [await revisionOf(text), Date.now()];
@@ -87,8 +87,8 @@ export function openBrowserStore(version: number, wanted: string): BrowserStore 
       });
       return isDone ? revision : undefined;
     },
-    async take(text, own) {
-      id = own ?? crypto.randomUUID();
+    async take(text, isOwn) {
+      id = isOwn ?? crypto.randomUUID();
       const [revision, at] = [await revisionOf(text), Date.now()];
       await record().change(id, (old: Entry | undefined): Entry => {
         if (old?.revision === revision) return old;

@@ -25,10 +25,10 @@ export async function buildDemo(
   const serve = (json: string) => JSON.parse(String(script.serve("benchAsk", [json]))) as Served;
   const names: string[] = [];
   const demo = demoToday();
-  for (const [index, asked] of demo.entries()) {
+  for (const [index, question] of demo.entries()) {
     tell(`Building the demo shop, sheet ${index + 1} of ${demo.length} …`);
     await shown();
-    const reply = answerAtOnce(asked, serve);
+    const reply = answerAtOnce(question, serve);
     if (!reply.ok) {
       tell(reply.message, true);
       return;

@@ -85,15 +85,15 @@ const FILE_DUE = "What was entered since the last file is in this browser only. 
 
 /** The line is there while a day's work is in no file. */
 async function remind(store: BrowserStore): Promise<void> {
-  const entry = await store.entry().catch(() => undefined);
+  const stored = await store.entry().catch(() => undefined);
   const says = !store.isKept()
     ? NOT_KEPT
     : store.isFirst()
       ? FIRST
-      : entry?.filed === undefined
+      : stored?.filed === undefined
         ? NEVER_FILED
         : FILE_DUE;
-  byId("reminder").hidden = store.isKept() && entry !== undefined && !isFileDue(entry, Date.now());
+  byId("reminder").hidden = store.isKept() && stored !== undefined && !isFileDue(stored, Date.now());
   if (byId("reminder-says").textContent !== says) byId("reminder-says").textContent = says;
 }
 

@@ -124,8 +124,8 @@ function runMenuItem(home: Home, session: Session, script: Script, functionName:
     tell(sentence(error), true);
     return;
   }
-  const said = session.shown.messages.filter((one) => !one.startsWith("log: ")).pop();
-  if (said !== undefined) tell(said);
+  const message = session.shown.messages.filter((one) => !one.startsWith("log: ")).pop();
+  if (message !== undefined) tell(message);
   if (session.shown.sidebar !== undefined) showBench(home, session);
 }
 

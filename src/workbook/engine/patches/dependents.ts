@@ -68,11 +68,11 @@ function columnsOf(range: Dependency & { readonly invalidXc?: string; readonly i
  */
 export function noteOnce(library: Library): void {
   const shared = sharedEvaluator(library);
-  const noted = new WeakMap<Graph, Set<string>>();
+  const names = new WeakMap<Graph, Set<string>>();
   shared.addDependencies = function (formula, ranges) {
     const graph = this.formulaDependencies();
-    const known = noted.get(graph) ?? new Set();
-    noted.set(graph, known);
+    const known = names.get(graph) ?? new Set();
+    names.set(graph, known);
     const fresh = ranges.filter(({ sheetId, zone: { left, right, top, bottom } }) => {
       const key = `${formula.sheetId}!${formula.col}!${formula.row} ${sheetId}!${left}!${right}!${top}!${bottom}`;
       if (known.has(key) && graph.forest[sheetId] !== undefined) return false;

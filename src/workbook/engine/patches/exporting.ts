@@ -38,10 +38,10 @@ export function writeWhatChanged(library: Library): void {
         const [styles, formats] = [gathered(), gathered()];
         for (const sheet of data.sheets) {
           const part = this.sheetData(sheet.id);
-          const [own] = part.sheets;
-          sheet.cells = own?.cells ?? {};
-          sheet.styles = styles.add(own?.styles, part.styles);
-          sheet.formats = formats.add(own?.formats, part.formats);
+          const [exported] = part.sheets;
+          sheet.cells = exported?.cells ?? {};
+          sheet.styles = styles.add(exported?.styles, part.styles);
+          sheet.formats = formats.add(exported?.formats, part.formats);
         }
         data.styles = styles.items;
         data.formats = formats.items;
@@ -79,9 +79,9 @@ function gathered() {
   const known = new Map<string, number>();
   return {
     items,
-    add(zones: Ids = {}, own: Items = {}): Ids {
+    add(zones: Ids = {}, values: Items = {}): Ids {
       const numbers = new Map<string, number>();
-      for (const [id, item] of Object.entries(own)) {
+      for (const [id, item] of Object.entries(values)) {
         const text = JSON.stringify(item);
         const number = known.get(text) ?? known.size + 1;
         known.set(text, number);

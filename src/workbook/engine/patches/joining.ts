@@ -18,10 +18,10 @@ export function joinCellByCell(library: Library): void {
     return whole.map((cells, column) =>
       cells.map((_, row): Cell => {
         const pair = [at(left, column, row), at(right, column, row)] as const;
-        const joined = pair.find(isError) ?? concatenate.compute.apply(this, [...pair]);
-        return typeof joined === "object" && joined !== null && !Array.isArray(joined)
-          ? (joined as Cell)
-          : { value: joined as string };
+        const text = pair.find(isError) ?? concatenate.compute.apply(this, [...pair]);
+        return typeof text === "object" && text !== null && !Array.isArray(text)
+          ? (text as Cell)
+          : { value: text as string };
       }),
     );
   };

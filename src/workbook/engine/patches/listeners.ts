@@ -4,7 +4,7 @@ type Command = { readonly type: string };
 type Ask = "allowDispatch" | "beforeHandle" | "handle";
 type Handler = Record<Ask, (command: Command) => unknown>;
 type Handlers = readonly Handler[];
-type Asked = {
+type ReaderRequest = {
   readonly handlers: Handlers;
   checkDispatchAllowedCoreCommand(command: Command): readonly unknown[];
   dispatchToHandlers(handlers: Handlers, command: Command): void;
@@ -16,7 +16,7 @@ type Asked = {
  * that answer as the engine's base class does are not asked. A sheet takes thousands of commands.
  */
 export function askWhoListens(library: Library, model: Model): void {
-  const engine = model as unknown as Asked;
+  const engine = model as unknown as ReaderRequest;
   const { CorePlugin, coreTypes } = library;
   const base = Object.getPrototypeOf(CorePlugin.prototype) as Handler;
   const who = (handlers: Handlers, ask: Ask): Handlers => handlers.filter((one) => one[ask] !== base[ask]);
