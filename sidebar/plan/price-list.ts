@@ -48,7 +48,7 @@ export function priceList(): HTMLElement {
     {
       question: "priceSheet",
       label: "Read the price list",
-      asked: () => {
+      request: () => {
         if (table() !== null) complain("");
         return table() === null ? complain("Choose a file, or paste the list’s cells.") : {};
       },
@@ -106,7 +106,7 @@ function readNodes(read: Reading, done: (says: string) => void): HTMLElement[] {
   const taking = actionButton({
     question: "takePrices",
     label: "Take these prices",
-    asked: () => asked(read, decision),
+    request: () => asked(read, decision),
     busy: () => "Writing the prices …",
     done: (answer) => {
       const says = tookSentence(answer);
