@@ -81,7 +81,7 @@ const pieceBlock: Block = withChecks({
     typed("Size", "size_name", "text"),
     typed("Price", "size_price", "money", { bounds: [0, 1_000_000], onSheet: true }),
     figure("cost_each", "size_cost", '=@cost_words&", each"'),
-    figure("margin_shown", "size_margin", '="Margin after "&LOWER(@cost_words)', "rate"),
+    figure("margin_shown", "size_margin", "=@margin_words", "rate"),
     figure(
       "wanted_shown",
       "price_wanted",
@@ -189,7 +189,7 @@ const figures: readonly Single[] = [
   single(
     "Result in words",
     "result_words",
-    '=IF(COUNT(@size_cost)=0;"";@pieces_now&" pieces · "&ROUND(@size_cost;4)&" each"&IF(COUNT(@size_margin)=0;"";" · margin "&ROUND(100*@size_margin;1)&" % after "&LOWER(@cost_words))&IF(LEN(@unpriced)=0;"";" · "&@unpriced))',
+    '=IF(COUNT(@size_cost)=0;"";@pieces_now&" pieces · "&ROUND(@size_cost;4)&" each"&IF(COUNT(@size_margin)=0;"";" · "&LOWER(@margin_words)&" "&ROUND(100*@size_margin;1)&" %")&IF(LEN(@unpriced)=0;"";" · "&@unpriced))',
   ),
   single(MARK, "mark", '="product"'),
   single("First message", "first_says", message(1)),

@@ -28,8 +28,8 @@ export function holds(when: Condition | undefined, options: Options): boolean {
 }
 
 const EDGE = 16;
-/** Three lines of a heading. */
-const TALL = 51;
+/** Two lines of a heading. */
+const TALL = 36;
 /** The row that ends a table without a total, and only has to be there. */
 const END = 6;
 

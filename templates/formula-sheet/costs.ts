@@ -59,7 +59,12 @@ export const WORK: readonly Single[] = [
   single(
     "What the cost of a piece holds",
     "cost_words",
-    '=IF(@has_labour=1;"Total cost";"Cost of ingredients"&IF(N(@packaging)>0;", packaging";"")&IF(@work_all>0;", other costs";""))',
+    '=IF(@has_labour=1;"Total cost";IF(@work_all>0;"Cost without labour";IF(N(@packaging)>0;"Cost of materials";"Cost of ingredients")))',
+  ),
+  single(
+    "What is left of a price is after",
+    "margin_words",
+    '=IF((@has_labour=0)*(@work_all>0)=1;"Margin before labour";"Margin after "&SUBSTITUTE(LOWER(@cost_words);"cost of ";""))',
   ),
 ];
 

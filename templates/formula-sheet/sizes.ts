@@ -54,7 +54,7 @@ export const sizesTable = (spec: FormulaSheetSpec): Table => ({
       align: "right",
     }),
     shownColumn("margin_shown", "", "rate", showFilled("@size_margin"), {
-      headFormula: '="Margin after "&LOWER(@cost_words)',
+      headFormula: "=@margin_words",
       align: "right",
     }),
     shownColumn("wanted_shown", "", "money", showFilled("@price_wanted"), {

@@ -174,11 +174,7 @@ test(
       });
     expect(sheet.value("size_cost", 1)).toBeCloseTo(85.76 / 86.4, 9);
     expect(sheet.value("size_cost", 1)).toBeCloseTo(0.9926, 4);
-    expect(heads()).toEqual([
-      "Cost of ingredients, packaging",
-      "Price excl. tax",
-      "Margin after cost of ingredients, packaging",
-    ]);
+    expect(heads()).toEqual(["Cost of materials", "Price excl. tax", "Margin after materials"]);
     // Sold: 86.4 × 2.40 = 207.36; less 80 and 5.76.
     expect(sheet.value("contribution")).toBeCloseTo(121.6, 9);
     // 9.6 that were left are sold for 8.64 in all: (85.76 − 8.64) ÷ 86.4, and 8.64 more contribution.

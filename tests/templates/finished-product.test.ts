@@ -120,7 +120,7 @@ describe("240 almond buns: dough with levain, almond filling of a paste, glaze a
     expect(bun?.value("cost_ingredients")).toBeCloseTo(240 * INGREDIENTS, 9);
     expect(bun?.value("size_cost")).toBeCloseTo(INGREDIENTS + 0.06, 9);
     expect(bun?.value("cost_each")).toBeCloseTo(0.347579, 6);
-    expect(bun?.value("cost_each_head")).toBe("Cost of ingredients, packaging, each");
+    expect(bun?.value("cost_each_head")).toBe("Cost of materials, each");
     expect(bun?.value("margin_shown")).toBeCloseTo(1 - (INGREDIENTS + 0.06) / 2.4, 9);
     expect(bun?.value("wanted_shown")).toBeCloseTo((INGREDIENTS + 0.06) / 0.4, 9);
     // What is made of each part, with its waste: 240 × 71.428571, 240 × 30, 240 × 10 g, and 240 bags.
