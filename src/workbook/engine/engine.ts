@@ -2,6 +2,7 @@ import { addCellNames } from "./cell-names.ts";
 import { attachCustom, type CustomScript, knowCustom } from "./custom.ts";
 import { fromTyped, toDialect } from "./dialect.ts";
 import type { EvaluatedCell, FormulaArgument, Library, Locale, Model, Position, WorkbookData } from "./library.ts";
+import { goWhereCellsAre } from "./patches/all-cells.ts";
 import { failCircles } from "./patches/circles.ts";
 import { deleteWithoutCalculating } from "./patches/deleting.ts";
 import { followDependents, noteOnce, separateDependents } from "./patches/dependents.ts";
@@ -92,6 +93,7 @@ export function prepare(library: Library): void {
   placeWhatIsSeen(library);
   showGraded(library);
   quietly(() => separateDependents(library));
+  quietly(() => goWhereCellsAre(library));
   quietly(() => failCircles(library));
   quietly(() => computeOnce(library));
   quietly(() => noteOnce(library));
