@@ -1,7 +1,7 @@
 // Products and the allergens of the law side by side, on one page: for the counter and for whoever packs.
 import { type ColumnModel, type SheetModel, WORKED_OUT } from "../shared/sheet/model.ts";
 import { headingLine, inputLine } from "./blocks/line.ts";
-import { productColumn, shownOf } from "./listed-products.ts";
+import { productColumn, shownOf } from "./product-rows.ts";
 
 /** Regulation (EU) 1169/2011, annex II, in its order, in words that fit a heading; the last column is for what no list has. */
 const EU =

@@ -1,16 +1,16 @@
 // A product put together from parts: a formula's dough, a filling, toppings, decorations and what it is packed in.
 import type { Block, CellModel, Line, SheetModel } from "../shared/sheet/model.ts";
 import { labelBlock, labelCautions } from "./blocks/label.ts";
-import type { Labelled } from "./blocks/labelled.ts";
+import type { Labelled } from "./blocks/label-needs.ts";
 import { headingLine, label } from "./blocks/line.ts";
 import { CAUTIONS, cautionsOf } from "./blocks/name.ts";
 import { nutritionHeading, nutritionTable } from "./blocks/nutrition.ts";
 import { message } from "./formula-sheet/checks.ts";
 import { ASIDE_PLACES, FOLDED_FROM, MESSAGES, PAGE_WIDTHS } from "./formula-sheet/columns.ts";
 import { CONTRIBUTION, SOLD, WORK } from "./formula-sheet/costs.ts";
-import { formulaChecks, remarksOf, topsOf } from "./formula-sheet/intact.ts";
+import { formulaChecks, remarksOf, topsOf } from "./formula-sheet/formula-check.ts";
 import { withChecks } from "./formula-sheet/line-checks.ts";
-import { ownTable } from "./formula-sheet/own.ts";
+import { ownTable } from "./formula-sheet/own-formulas.ts";
 import { costsBlock } from "./formula-sheet/setup.ts";
 import { LARDER_SINGLES, type Single, single, singlesBlock } from "./formula-sheet/singles.ts";
 import { partsHelpers, partsTable } from "./product/parts.ts";

@@ -101,7 +101,7 @@ export const LIST_COLUMNS: readonly ColumnModel[] = [
   ),
 ];
 
-/** As many as the bench reads. */
+/** As many as the sidebar reads. */
 export const LIST_ROWS = 300;
 
 /** One row for each formula sheet, so that sheets over all of them read one sheet instead of each. */

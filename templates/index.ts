@@ -1,4 +1,4 @@
-// Every template, in the order of the bench.
+// Every template, in the order of the sidebar.
 import type { SheetModel } from "../shared/sheet/model.ts";
 import { allergenTable } from "./allergen-table.ts";
 import { bakeOffLog } from "./bake-off-log.ts";
@@ -33,7 +33,7 @@ export const TEMPLATES: readonly SheetModel[] = [
 export const LISTED_SHEETS: readonly SheetModel[] = /* @__PURE__ */ TEMPLATES.concat([finishedProduct]);
 
 /** All that can be built: the formula sheets, and the sheets around them. */
-// Marked as free of effects, so that the bench, which builds only templates, leaves the others out.
+// Marked as free of effects, so that the sidebar, which builds only templates, leaves the others out.
 export const SHEETS: readonly SheetModel[] = /* @__PURE__ */ TEMPLATES.concat([
   finishedProduct,
   larderSheet,

@@ -1,8 +1,8 @@
 // Salt, sugar or fat to a percentage of all flour.
 import { shownShare } from "../base/show.ts";
-import { fieldReader } from "./asked.ts";
 import type { Change, Field } from "./change.ts";
 import { editOf } from "./edit.ts";
+import { fieldReader } from "./field-input.ts";
 import { allFlour, amountOf, type Formula, ofKind, rollPart, shareOf } from "./formula.ts";
 import { rollInTo } from "./roll-in.ts";
 

@@ -12,7 +12,7 @@ import { protein } from "./protein.ts";
 import { retard } from "./retard.ts";
 import { rollIn, rollInMoved } from "./roll-in.ts";
 import { otherRound } from "./round.ts";
-import { short } from "./short.ts";
+import { short } from "./shortage.ts";
 import { otherTin, pieceWeight } from "./sizes.ts";
 import { swap } from "./swap.ts";
 import { hydration } from "./water.ts";

@@ -4,9 +4,9 @@ import { quote, shownShare } from "../base/show.ts";
 import { ratio, weight } from "../base/units.ts";
 import { flourBlend } from "../enrichment/protein.ts";
 import { nameKey } from "../larder/built-in-larder.ts";
-import { fieldReader } from "./asked.ts";
 import type { Change, Field } from "./change.ts";
 import { editOf } from "./edit.ts";
+import { fieldReader } from "./field-input.ts";
 import { allFlour, type Formula, ofKind, type Row } from "./formula.ts";
 
 const namesOf = ({ rows }: Formula): string[] => ofKind(rows, "flour").map(({ name }) => name);

@@ -1,12 +1,12 @@
 // A part of the flour ripens before the mix: put in, taken out, or made larger, wetter or of another sort. Flour and water stay as they are in all.
 import { refuse } from "../base/refusal.ts";
 import { showNumber, shownShare } from "../base/show.ts";
-import { fieldReader } from "./asked.ts";
 import type { Change, Changed, Field } from "./change.ts";
 import { type Edit, editOf, kindOf } from "./edit.ts";
+import { fieldReader } from "./field-input.ts";
 import { allFlour, type Formula, ofKind, type Row, SORTS, type Sort, shareOf } from "./formula.ts";
-import { mustHoldApart, mustReach } from "./set-apart.ts";
-import { type Now, raised, sortOf, USUAL, USUAL_YEAST, unusual } from "./sorts.ts";
+import { type Now, raised, sortOf, USUAL, USUAL_YEAST, unusual } from "./preferment-sorts.ts";
+import { mustHoldApart, mustReach } from "./row-limits.ts";
 
 const NONE = "none: all in one mix";
 const CHOICES = [...SORTS, NONE] as const;

@@ -3,9 +3,9 @@ import { isFault, refuse } from "../base/refusal.ts";
 import { showNumber, shownShare } from "../base/show.ts";
 import { grams, ratio, weight } from "../base/units.ts";
 import { GLUTEN_PROTEIN, glutenFor, type LabelLaw, labelFigure, labelProtein } from "../enrichment/protein.ts";
-import { type FieldInput, fieldReader } from "./asked.ts";
 import type { Change, Field } from "./change.ts";
 import { editOf } from "./edit.ts";
+import { type FieldInput, fieldReader } from "./field-input.ts";
 import { allFlour, amountOf, ofKind } from "./formula.ts";
 import { EDGES } from "./yeast-time.ts";
 

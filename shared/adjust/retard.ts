@@ -1,8 +1,8 @@
 // Overnight in a retarder: a step in the cold and what the clock says. No rule gives the yeast for it, so none is given.
 import { showNumber, shownShare } from "../base/show.ts";
 import { celsius, fromCelsius, toCelsius } from "../base/units.ts";
-import { fieldReader } from "./asked.ts";
 import type { Change, Field } from "./change.ts";
+import { fieldReader } from "./field-input.ts";
 import { type Formula, type MethodStep, shareOf } from "./formula.ts";
 import { keptCold } from "./yeast-time.ts";
 

@@ -1,8 +1,8 @@
 // A flat round of another diameter at the same weight per area, or thicker or thinner at the same diameter.
 import { refuse } from "../base/refusal.ts";
 import { inUnit, showNumber, shownShare } from "../base/show.ts";
-import { fieldReader } from "./asked.ts";
 import type { Change, Field } from "./change.ts";
+import { fieldReader } from "./field-input.ts";
 import { type Formula, scaledOf } from "./formula.ts";
 import { goesByArea, isOrdered, nameOf, orderedIn } from "./sizes.ts";
 

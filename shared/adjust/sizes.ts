@@ -2,8 +2,8 @@
 import { refuse } from "../base/refusal.ts";
 import { showNumber, shownShare } from "../base/show.ts";
 import { TIN_SHAPES, TIN_SIZES, type TinShape, tinCapacity, tinSizes } from "../tins/tin.ts";
-import { fieldReader } from "./asked.ts";
 import type { Change, Field } from "./change.ts";
+import { fieldReader } from "./field-input.ts";
 import { type Formula, type Size, scaledOf, type Tin } from "./formula.ts";
 
 const SHAPES = Object.keys(TIN_SHAPES) as TinShape[];

@@ -5,11 +5,11 @@ import { shownShare } from "../base/show.ts";
 import { ratio, weight } from "../base/units.ts";
 import { hydrationOf, plainWater } from "../enrichment/enrichment.ts";
 import type { Larder } from "../larder/larder.ts";
-import { fieldReader } from "./asked.ts";
 import type { Change, Field } from "./change.ts";
 import { editOf } from "./edit.ts";
+import { fieldReader } from "./field-input.ts";
 import { allFlour, amountOf, ofKind, plainHydration, type Row } from "./formula.ts";
-import { mustHoldApart } from "./set-apart.ts";
+import { mustHoldApart } from "./row-limits.ts";
 
 export const PLAIN = "plain: water, and that of preferments";
 const EFFECTIVE = "effective: with eggs, milk, butter";

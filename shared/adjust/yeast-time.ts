@@ -3,12 +3,12 @@ import { refuse } from "../base/refusal.ts";
 import { showNumber, shownShare } from "../base/show.ts";
 import { hours, toCelsius } from "../base/units.ts";
 import { yeastForTime } from "../formula/yeast.ts";
-import { fieldReader } from "./asked.ts";
 import type { Change, Changed, Field } from "./change.ts";
 import { editOf } from "./edit.ts";
+import { fieldReader } from "./field-input.ts";
 import { amountOf, type Formula, ofKind, prefermented, shareOf } from "./formula.ts";
 import { withPreferment } from "./preferment.ts";
-import { mustHoldApart } from "./set-apart.ts";
+import { mustHoldApart } from "./row-limits.ts";
 
 export const EDGES = ["low", "middle", "high"] as const;
 

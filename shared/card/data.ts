@@ -66,7 +66,7 @@ export type CardKind = (typeof CARD_KINDS)[number];
 /** "sheet" is the amount as it stands on the formula sheet. */
 export const CARD_AMOUNTS = ["sheet", "pieces", "mixes", "dough", "ingredient"] as const;
 
-/** What the bench asks a card with; the amount is in the formula sheet's unit, null for what stands there. */
+/** What the sidebar asks a card with; the amount is in the formula sheet's unit, null for what stands there. */
 export type CardAsk = {
   readonly sheet: string;
   readonly kind: CardKind;

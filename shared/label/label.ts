@@ -6,7 +6,7 @@ import type { LabelLaw } from "../enrichment/protein.ts";
 import { nameKey } from "../larder/built-in-larder.ts";
 import { eachRow } from "../larder/larder.ts";
 import { allergensOfRows, requireNamed } from "./allergens.ts";
-import { containsLine, entries, isWaterOf } from "./entry.ts";
+import { containsLine, entries, isWaterOf } from "./list-names.ts";
 import type { Sources } from "./own-formulas.ts";
 
 type Names = readonly (string | null)[];

@@ -9,7 +9,7 @@ import { someWeight } from "../cells/readers.ts";
 import { nameKey } from "../larder/built-in-larder.ts";
 import type { Ingredient } from "../larder/ingredient.ts";
 import { findIngredient, type Larder } from "../larder/larder.ts";
-import { partsOf } from "./made-of.ts";
+import { partsOf } from "./compound.ts";
 
 /** Its parts as they go in, in any one unit, and the share of them that boils off: what leaves is water. */
 export type OwnFormula = {

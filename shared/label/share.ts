@@ -8,8 +8,8 @@ import { isUnweighed } from "../enrichment/enrichment.ts";
 import { nameKey } from "../larder/built-in-larder.ts";
 import { ofRow } from "../larder/ingredient.ts";
 import { eachRow, findIngredient } from "../larder/larder.ts";
+import { partsOf } from "./compound.ts";
 import { addedUp, nearSum } from "./label.ts";
-import { partsOf } from "./made-of.ts";
 import { descend, type Inside, partsInside, type Sources } from "./own-formulas.ts";
 
 type Names = readonly (string | null)[];

@@ -1,6 +1,6 @@
 // What the panel Adjust asks, and what it gets to work with.
 import type { Wish } from "../adjust/changes.ts";
-import type { Compared } from "../adjust/compared.ts";
+import type { Compared } from "../adjust/comparison.ts";
 import type { Formula } from "../adjust/formula.ts";
 import type { Money } from "../adjust/money.ts";
 import type { LabelFacts, Printed } from "../adjust/printed.ts";

@@ -10,9 +10,9 @@ import { readSnapshot } from "./look.ts";
 import { readLotsAnswer } from "./lots.ts";
 import { messageReader } from "./message.ts";
 import { readMakeAnswer } from "./new-sheet.ts";
+import type { Whole } from "./pasted-sum.ts";
 import { readPriceListAnswer } from "./price-list.ts";
 import { readStockAnswer } from "./stock.ts";
-import type { Whole } from "./whole.ts";
 
 export const ANSWER_READERS = {
   ping: messageReader("The version of the add-on", () =>

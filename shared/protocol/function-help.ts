@@ -1,4 +1,4 @@
-/** One sheet function as the bench explains it. */
+/** One sheet function as the sidebar explains it. */
 export type FunctionHelp = {
   readonly name: string;
   readonly family: string;

@@ -4,7 +4,7 @@ import type { CupSystem, EggSize } from "../base/volumes.ts";
 import { SPACES } from "../base/words.ts";
 import { partedEgg } from "../larder/egg-sizes.ts";
 import { findIngredient, type Larder, unknownName } from "../larder/larder.ts";
-import { countedWeight } from "./counted.ts";
+import { countedWeight } from "./count-weight.ts";
 import { type RecipeLine, readRecipeLine } from "./line.ts";
 import type { Choice } from "./line-parts.ts";
 import { formsIn, sizeIn } from "./measure-words.ts";

@@ -3,7 +3,7 @@ import { amountFault, isNoNumber, looseFault } from "./amount-faults.ts";
 import { type Choice, type Counted, type Pieces, textOf, wordsOf } from "./line-parts.ts";
 import { readWord } from "./line-words.ts";
 import { LOOSE } from "./measure-words.ts";
-import { passNeutral } from "./neutral.ts";
+import { passNeutral } from "./no-amounts.ts";
 import { isNumberWord } from "./number-words.ts";
 
 import { isMark, isWord, lastOf, type Token } from "./tokens.ts";

@@ -168,7 +168,7 @@ export type Table = {
 export type Band = readonly (Block | Table)[];
 
 export type Value = number | string | null;
-/** What was typed in the bench, by the name of the cell or of the table's column. */
+/** What was typed in the sidebar, by the name of the cell or of the table's column. */
 export type Values = Readonly<Record<string, Value | readonly Value[]>>;
 
 /** References into other sheets, written where a formula says [name], or as the formulas of a linked column. */
@@ -186,7 +186,7 @@ export const PRICES_NAME = "gramwright_prices";
 export const LIST_NAME = "gramwright_formulas";
 /** Where the first sheet of label texts has its table, for the file that a label printer reads. */
 export const LABEL_TEXT_NAME = "gramwright_labeltext";
-/** Where the shop's settings stand; the bench begins new formulas with them. */
+/** Where the shop's settings stand; the sidebar begins new formulas with them. */
 export const SETTINGS_NAME = "gramwright_settings";
 /** Where the first bake log has its rows, from the product to the pieces sold. */
 export const BAKELOG_NAME = "gramwright_bakelog";

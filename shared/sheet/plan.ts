@@ -1,8 +1,8 @@
 import { a1, type Zone, zoneA1 } from "./a1.ts";
 import { formulaText, holds, type Layout, labelText, layOut, usedColumns } from "./layout.ts";
 import type { CellModel, ColumnModel, Links, Options, SheetModel, Table, Unit, Value, Values } from "./model.ts";
-import { type DefinedName, definedNames, linkedRows, longEnough } from "./placing.ts";
 import { type FormulaAt, type FormulaRectangle, rectangles } from "./rectangles.ts";
+import { type DefinedName, definedNames, linkedRows, longEnough } from "./table-lengths.ts";
 import { exactFormat, LOOKS, type Look, numberFormat } from "./theme.ts";
 import { inType, wrappedRanges } from "./type-size.ts";
 import { type Validation, validationOf } from "./validation.ts";

@@ -1,7 +1,7 @@
 import { type Fault, fault, Refusal, refuse, refuseAll } from "../base/refusal.ts";
 import { quote } from "../base/show.ts";
 import { type Centimetres, centimetres, type LengthUnit, toCentimetres } from "../base/units.ts";
-import type { Sized } from "./sized.ts";
+import type { Sized } from "./size-reader.ts";
 import { isLength, sizeName, type TinShape, tinArea, tinCapacity } from "./tin.ts";
 import { refuseSmall } from "./tin-guide.ts";
 

@@ -1,5 +1,5 @@
 // Weights typed over the weights of a formula sheet: the percentages, and where nothing else can follow the amount, that make them so.
-import { type Order, type Row, type Scaled, scaled, sumOf } from "./scaled.ts";
+import { type Order, type Row, type Scaled, scaled, sumOf } from "./scaling.ts";
 
 /** `weight` was typed as the row's weight of the whole dough, or `perMix` as that of a mix; null where neither was. */
 export type TypedRow = Row & { readonly weight: number | null; readonly perMix: number | null };

@@ -4,7 +4,7 @@ import { type Act, actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
 import { choiceField, newForm, textField } from "../kit/fields.ts";
 import { foldedSection, section } from "../new-formula/sections.ts";
-import { besideNodes, saysOf } from "./beside.ts";
+import { besideNodes, saysOf } from "./comparison.ts";
 
 /** Versions that are kept of the sheet: keep one more, compare two, bring one back; `again` reads the sheet once it is another. */
 export function historySection(unit: () => "g" | "oz", again: (says: string) => void): HTMLElement {

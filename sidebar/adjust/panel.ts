@@ -7,10 +7,10 @@ import { newForm } from "../kit/fields.ts";
 import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";
 import { pressButton } from "../kit/work-in-progress.ts";
 import { foldedSection, section } from "../new-formula/sections.ts";
-import { barsSection, besideNodes, NOW_AND_THEN, saysOf } from "./beside.ts";
-import { chooseSection } from "./choose.ts";
+import { chooseSection } from "./change-search.ts";
+import { barsSection, besideNodes, NOW_AND_THEN, saysOf } from "./comparison.ts";
 import { historySection } from "./history.ts";
-import { takeSection } from "./take.ts";
+import { takeSection } from "./take-changes.ts";
 import { addChosen, formulaNow, newWork, seenNow, type Work } from "./work.ts";
 
 /** Changes the formula sheet in front the way a baker thinks; everything is seen before it is taken. */

@@ -1,12 +1,12 @@
 // What the panel Adjust works on: the sheet as it was read, changes already added, and the one that is being chosen.
 import type { Changed, Field, Values } from "../../shared/adjust/change.ts";
 import { applyAll, applyWish, changeNamed, type Wish } from "../../shared/adjust/changes.ts";
-import { type Compared, compareFormulas } from "../../shared/adjust/compared.ts";
+import { type Compared, compareFormulas } from "../../shared/adjust/comparison.ts";
 import type { Formula } from "../../shared/adjust/formula.ts";
 import { printedList, printedSays } from "../../shared/adjust/printed.ts";
 import { Refusal } from "../../shared/base/refusal.ts";
 import type { Adjustable } from "../../shared/protocol/adjust.ts";
-import { NOW_AND_THEN } from "./beside.ts";
+import { NOW_AND_THEN } from "./comparison.ts";
 
 export type Work = {
   readonly data: Adjustable;

@@ -11,7 +11,7 @@ import { picturePlace } from "../pictures/place.ts";
 import { LINE_WIDTH, timeLine } from "../pictures/time-line.ts";
 import { tinPicture } from "../pictures/tin.ts";
 import { partsSection } from "./parts.ts";
-import { typedSection } from "./typed.ts";
+import { typedSection } from "./typed-weights.ts";
 
 /** Reads the formula sheet in front: what is wrong and what is unusual, the worst first, and what its numbers mean. */
 export const check: Panel = {

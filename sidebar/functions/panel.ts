@@ -2,7 +2,7 @@ import type { FunctionHelp } from "../../shared/protocol/function-help.ts";
 import { element, say } from "../kit/element.ts";
 import { newId } from "../kit/fields.ts";
 import type { Panel } from "../kit/panel.ts";
-import { functionDetails } from "./explained.ts";
+import { functionDetails } from "./explanation.ts";
 import { findFunctions, functionHelp } from "./help.ts";
 import { notHere } from "./trade-words.ts";
 

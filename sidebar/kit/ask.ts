@@ -1,4 +1,4 @@
-// The bench's questions to the add-on. What is planned here asks the add-on several times, and the panel does not notice.
+// The sidebar's questions to the add-on. What is planned here asks the add-on several times, and the panel does not notice.
 
 import { Refusal } from "../../shared/base/refusal.ts";
 import { ANSWER_READERS } from "../../shared/protocol/answers.ts";
@@ -115,7 +115,7 @@ function send(question: object): Promise<Sent> {
       google.script.run
         .withSuccessHandler((reply) => resolve(read(reply)))
         .withFailureHandler(failed)
-        .benchAsk(JSON.stringify(question));
+        .answerSidebar(JSON.stringify(question));
     } catch (error) {
       failed(error);
     }

@@ -1,4 +1,4 @@
-/** One panel of the bench. It makes its own nodes and keeps its own state. */
+/** One panel of the sidebar. It makes its own nodes and keeps its own state. */
 export type Panel = {
   /** Short, for the tab. */
   readonly name: string;

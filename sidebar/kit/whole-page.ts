@@ -1,5 +1,5 @@
 // Whether the sidebar's page arrived as it was packed: its script reads its own text.
-import { isAsWritten, sumOf, type Whole } from "../../shared/protocol/whole.ts";
+import { isAsWritten, sumOf, type Whole } from "../../shared/protocol/pasted-sum.ts";
 
 /** The text of the page's small script, as it was written; the build puts it here. */
 declare const CANARY: string;

@@ -3,10 +3,10 @@ import { inputCell } from "../../shared/sheet/template-inputs.ts";
 import { element, say } from "../kit/element.ts";
 import { radioField } from "../kit/fields.ts";
 import { sizeTable } from "./rows.ts";
-import { type Bench, numberField, section } from "./sections.ts";
+import { type FormContext, numberField, section } from "./sections.ts";
 
-export function amountSection(bench: Bench): HTMLElement {
-  const { draft, form, model } = bench;
+export function amountSection(context: FormContext): HTMLElement {
+  const { draft, form, model } = context;
   const ways = inputCell(model, "by")?.choices ?? ["dough", "flour"];
   const way = (values: readonly string[], ...children: Node[]) => {
     if (!values.some((value) => ways.includes(value))) return [];
@@ -32,12 +32,12 @@ export function amountSection(bench: Bench): HTMLElement {
       },
     ),
     hint,
-    ...way(["trays"], numberField(bench, "trays", "Of the first size, each tray full.")),
-    ...way(["pieces", "trays"], sizeTable(bench)),
-    ...way(["tins"], numberField(bench, "tins", "Filled as the tin further down says.")),
-    ...way(["dough", "batter"], numberField(bench, "dough_wanted", "As mixed, before anything is lost.", whole)),
-    ...way(["flour"], numberField(bench, "flour_wanted")),
-    numberField(bench, "handling_loss"),
+    ...way(["trays"], numberField(context, "trays", "Of the first size, each tray full.")),
+    ...way(["pieces", "trays"], sizeTable(context)),
+    ...way(["tins"], numberField(context, "tins", "Filled as the tin further down says.")),
+    ...way(["dough", "batter"], numberField(context, "dough_wanted", "As mixed, before anything is lost.", whole)),
+    ...way(["flour"], numberField(context, "flour_wanted")),
+    numberField(context, "handling_loss"),
   );
 
   function whole(): string {

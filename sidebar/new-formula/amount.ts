@@ -9,9 +9,9 @@ import { validationOf } from "../../shared/sheet/validation.ts";
 import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
 import type { Draft, TableRow } from "./draft.ts";
 import type { ReadField } from "./field.ts";
-import { isBlank, type TemplateInputs } from "./own.ts";
 import { quantityOfUnit, readQuantity } from "./quantity.ts";
 import { sizeColumns, sizeKey } from "./start.ts";
+import { isBlank, type TemplateInputs } from "./template-inputs.ts";
 
 export type Amount = {
   readonly of: AmountOf;

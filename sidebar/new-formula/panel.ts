@@ -6,17 +6,17 @@ import { element, say } from "../kit/element.ts";
 import { choiceField, newForm, textField } from "../kit/fields.ts";
 import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";
 import { amountSection } from "./amount-section.ts";
-import { buildFoot } from "./building.ts";
+import { buildFoot } from "./build-foot.ts";
 import type { Draft } from "./draft.ts";
-import { copyOf, isAnythingKept, keep, nothingKept, withKept } from "./kept.ts";
+import { copyOf, isAnythingKept, keep, nothingKept, withKept } from "./form-memory.ts";
 import { type Assessed, assess } from "./order.ts";
-import { ownFields, ownFold, ownSection } from "./own-section.ts";
 import { formulaBar, formulaRemarks, stepsLine } from "./pictures.ts";
 import { ingredientTable } from "./rows.ts";
-import { type Bench, mixerSection, section, unitChoices, waterSection } from "./sections.ts";
+import { type FormContext, mixerSection, section, unitChoices, waterSection } from "./sections.ts";
 import { beginWith, readShop } from "./shop.ts";
 import { type KnownShop, shopSection } from "./shop-section.ts";
 import { startFrom } from "./start.ts";
+import { ownFields, ownFold, ownSection } from "./template-section.ts";
 import { tinSection } from "./tin-section.ts";
 
 /** Builds a formula sheet from a template and what is typed here. */
@@ -86,7 +86,7 @@ function sheetForm(model: SheetModel, draft: Draft, known: KnownShop, ways: Ways
   const form = newForm(() => {
     current = assess(draft, model);
   });
-  const bench: Bench = { draft, form, model, now: () => current };
+  const context: FormContext = { draft, form, model, now: () => current };
   const groups = inputGroups(model);
   // How thick it is says how much it is; what has no heading stands under the table on the sheet, too.
   const isAmount = ({ inputs }: InputGroup) => inputs.some(({ unit }) => unit === "per area");
@@ -94,37 +94,37 @@ function sheetForm(model: SheetModel, draft: Draft, known: KnownShop, ways: Ways
   const ofParts = groups.filter((group) => group.heading !== "" && !isAmount(group));
   const hasSteps = ({ tables }: InputGroup) => tables.some(({ table }) => table === "steps");
   const nodes = [
-    nameSection(bench, model, ways),
+    nameSection(context, model, ways),
     section(
       "Ingredients",
-      ingredientTable(bench),
-      ...under.flatMap((group) => ownFields(bench, group)),
-      formulaBar(bench),
-      formulaRemarks(bench),
+      ingredientTable(context),
+      ...under.flatMap((group) => ownFields(context, group)),
+      formulaBar(context),
+      formulaRemarks(context),
     ),
-    amountSection(bench),
-    ...groups.filter(isAmount).map((group) => ownSection(bench, group)),
-    ...(model.parts.includes("tin") ? [tinSection(bench)] : []),
-    ...ofParts.map((group) => ownFold(bench, group, ...(hasSteps(group) ? [stepsLine(bench)] : []))),
-    ...(model.parts.includes("water") ? [waterSection(bench)] : []),
-    mixerSection(bench),
-    shopSection(bench, known),
+    amountSection(context),
+    ...groups.filter(isAmount).map((group) => ownSection(context, group)),
+    ...(model.parts.includes("tin") ? [tinSection(context)] : []),
+    ...ofParts.map((group) => ownFold(context, group, ...(hasSteps(group) ? [stepsLine(context)] : []))),
+    ...(model.parts.includes("water") ? [waterSection(context)] : []),
+    mixerSection(context),
+    shopSection(context, known),
     element("section", { class: "cautions" }, ...cautions(model).map((text) => element("p", {}, text))),
   ];
-  const foot = buildFoot(bench);
+  const foot = buildFoot(context);
   form.onChange(foot.update);
   form.changed();
   return [...nodes, foot.node];
 }
 
-function nameSection(bench: Bench, model: SheetModel, { show, anew }: Ways): HTMLElement {
+function nameSection(context: FormContext, model: SheetModel, { show, anew }: Ways): HTMLElement {
   const says = element("p", { class: "hint" });
   say(says, model.says);
   return element(
     "section",
     {},
     choiceField(
-      bench.form,
+      context.form,
       { at: () => "template", label: () => "Template" },
       TEMPLATES.map(({ name, title, group }) => ({ value: name, text: title, group })),
       {
@@ -137,13 +137,13 @@ function nameSection(bench: Bench, model: SheetModel, { show, anew }: Ways): HTM
     ),
     says,
     ...(anew === null ? [] : keptNodes(anew)),
-    textField(bench.form, { at: () => "title", label: () => "Name of the formula" }, words(bench.draft, "title")),
+    textField(context.form, { at: () => "title", label: () => "Name of the formula" }, words(context.draft, "title")),
     textField(
-      bench.form,
+      context.form,
       { at: () => "shop", label: () => "Your shop, if it is to stand below" },
-      words(bench.draft, "shop"),
+      words(context.draft, "shop"),
     ),
-    unitChoices(bench),
+    unitChoices(context),
   );
 }
 

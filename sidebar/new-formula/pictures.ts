@@ -5,10 +5,10 @@ import { element } from "../kit/element.ts";
 import { formulaPicture } from "../pictures/formula.ts";
 import { picturePlace } from "../pictures/place.ts";
 import { LINE_WIDTH, timeLine } from "../pictures/time-line.ts";
-import type { Bench } from "./sections.ts";
+import type { FormContext } from "./sections.ts";
 
 /** What the dough is made of, once it is known how much it is. */
-export function formulaBar({ draft, form, now }: Bench): HTMLElement {
+export function formulaBar({ draft, form, now }: FormContext): HTMLElement {
   return redrawn("The formula as a bar", form, () => {
     const { batch } = now();
     const parts = batch === null ? [] : kindParts(batch.weights, batch.kinds);
@@ -18,7 +18,7 @@ export function formulaBar({ draft, form, now }: Bench): HTMLElement {
 }
 
 /** What is unusual in the formula, below it. */
-export function formulaRemarks({ form, now }: Bench): HTMLElement {
+export function formulaRemarks({ form, now }: FormContext): HTMLElement {
   const place = element("div", {});
   let shown = "";
   form.onChange(() => {
@@ -31,7 +31,7 @@ export function formulaRemarks({ form, now }: Bench): HTMLElement {
 }
 
 /** When each step begins, counted back from when it must be ready. */
-export function stepsLine({ form, now }: Bench): HTMLElement {
+export function stepsLine({ form, now }: FormContext): HTMLElement {
   return redrawn("The steps by time", form, () => {
     const { times } = now();
     const line = times === null ? null : stepBars(times, LINE_WIDTH);
@@ -42,7 +42,7 @@ export function stepsLine({ form, now }: Bench): HTMLElement {
 
 type Drawing = { readonly of: unknown; readonly draw: () => Element | null };
 
-function redrawn(label: string, form: Bench["form"], drawing: () => Drawing): HTMLElement {
+function redrawn(label: string, form: FormContext["form"], drawing: () => Drawing): HTMLElement {
   const place = picturePlace(label);
   let drawnFor = "";
   form.onChange(() => {

@@ -6,9 +6,9 @@ import { element } from "../kit/element.ts";
 import { newId } from "../kit/fields.ts";
 import { type Column, table } from "../kit/row-table.ts";
 import type { RowDraft, TableRow } from "./draft.ts";
+import { splitPercents } from "./pasted-figures.ts";
 import { quantityOfUnit } from "./quantity.ts";
-import type { Bench } from "./sections.ts";
-import { splitPercents } from "./split.ts";
+import type { FormContext } from "./sections.ts";
 import { emptyOf, emptyRow, emptySize, sizeKey } from "./start.ts";
 import { unitSign } from "./unit-change.ts";
 
@@ -19,7 +19,7 @@ const maxRows = (model: SheetModel, name: string): number => {
   return tableInput === undefined ? 1 : tableInput.grows ? MAX_GROWING_ROWS : tableInput.rows;
 };
 
-export function sizeTable({ draft, form, model }: Bench): HTMLElement {
+export function sizeTable({ draft, form, model }: FormContext): HTMLElement {
   const columns = inputTable(model, "sizes")?.columns ?? [];
   return table<TableRow>({
     form,
@@ -44,7 +44,7 @@ export function sizeTable({ draft, form, model }: Bench): HTMLElement {
 }
 
 export function ownTable(
-  { draft, form }: Bench,
+  { draft, form }: FormContext,
   { table: name, rows, grows, columns }: InputTable,
   what: string,
 ): HTMLElement {
@@ -63,7 +63,7 @@ export function ownTable(
   });
 }
 
-export function ingredientTable({ draft, form, model }: Bench): HTMLElement {
+export function ingredientTable({ draft, form, model }: FormContext): HTMLElement {
   const list = newId();
   const max = maxRows(model, "formula");
   const spread = (row: RowDraft) => {
@@ -104,7 +104,7 @@ export function ingredientTable({ draft, form, model }: Bench): HTMLElement {
   return rows;
 }
 
-function weightTick({ draft, form }: Pick<Bench, "draft" | "form">): HTMLElement {
+function weightTick({ draft, form }: Pick<FormContext, "draft" | "form">): HTMLElement {
   const box = element("input", {
     id: newId(),
     type: "checkbox",

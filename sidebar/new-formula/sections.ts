@@ -12,7 +12,7 @@ import type { Units } from "./quantity.ts";
 import { unitSign } from "./unit-change.ts";
 
 /** What every part of the panel works on. */
-export type Bench = {
+export type FormContext = {
   readonly draft: Draft;
   readonly form: Form;
   readonly model: SheetModel;
@@ -26,7 +26,7 @@ export const foldedSection = (title: string, ...children: Node[]) =>
   element("details", {}, element("summary", {}, element("h2", {}, title)), element("div", {}, ...children));
 
 /** What may be left as it is: folded, and beside its heading what it holds. */
-export function optional({ form }: Pick<Bench, "form">, title: string, gist: () => string, ...children: Node[]) {
+export function optional({ form }: Pick<FormContext, "form">, title: string, gist: () => string, ...children: Node[]) {
   const says = element("span", { class: "gist" });
   form.onChange(() => say(says, gist()));
   return element(
@@ -37,7 +37,12 @@ export function optional({ form }: Pick<Bench, "form">, title: string, gist: () 
   );
 }
 
-export function numberField({ draft, form }: Bench, name: FieldName, hint?: string, label?: () => string): HTMLElement {
+export function numberField(
+  { draft, form }: FormContext,
+  name: FieldName,
+  hint?: string,
+  label?: () => string,
+): HTMLElement {
   return textField(
     form,
     {
@@ -60,7 +65,7 @@ export function numberField({ draft, form }: Bench, name: FieldName, hint?: stri
 export const same = (words: readonly string[]) => words.map((word) => ({ value: word, text: word }));
 
 /** Grams or ounces, °C or °F, cm or inches: a change converts what was typed. */
-export function unitChoices({ draft, form }: Bench): HTMLElement {
+export function unitChoices({ draft, form }: FormContext): HTMLElement {
   const memory: Typed = new Map();
   const choose = (label: string, key: keyof Units, options: { value: string; text: string }[]) =>
     choiceField(form, { at: () => `unit/${key}`, label: () => label }, options, {
@@ -85,8 +90,8 @@ export function unitChoices({ draft, form }: Bench): HTMLElement {
   );
 }
 
-export function waterSection(bench: Bench): HTMLElement {
-  const { draft, form, now } = bench;
+export function waterSection(context: FormContext): HTMLElement {
+  const { draft, form, now } = context;
   const box = element("input", {
     type: "checkbox",
     change: () => {
@@ -100,16 +105,16 @@ export function waterSection(bench: Bench): HTMLElement {
     {},
     element("p", { class: "hint" }, "All may stay blank: they can be typed on the sheet, on the day."),
     ...(["dough_target", "flour_temp", "room_temp", "preferment_temp", "tap_temp"] as const)
-      .filter((name) => inputCell(bench.model, name) !== undefined)
-      .map((name) => numberField(bench, name)),
+      .filter((name) => inputCell(context.model, name) !== undefined)
+      .map((name) => numberField(context, name)),
     choiceField(
       form,
       { at: () => "mixing", label: () => "Mixing", inline: true },
       [{ value: "", text: "not yet" }, ...same(Object.keys(MIXINGS))],
       choice(draft, "mixing"),
     ),
-    numberField(bench, "minutes"),
-    numberField(bench, "friction_own", "From your own mixes; without it a guide for the way of mixing is used."),
+    numberField(context, "minutes"),
+    numberField(context, "friction_own", "From your own mixes; without it a guide for the way of mixing is used."),
     choiceField(
       form,
       { at: () => "yeast", label: () => "Yeast it touches", inline: true },
@@ -126,9 +131,9 @@ export function waterSection(bench: Bench): HTMLElement {
   return foldedSection("Water temperature", element("label", { class: "tick" }, box, "Put it on the sheet"), fields);
 }
 
-export function mixerSection(bench: Bench): HTMLElement {
+export function mixerSection(context: FormContext): HTMLElement {
   const fields = (["step_coarse", "step_fine", "mixer_limit", "mixer_least"] as const).map((name) =>
-    numberField(bench, name),
+    numberField(context, name),
   );
   return foldedSection("Scale and mixer", ...fields);
 }

@@ -1,6 +1,6 @@
 import { actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
-import { type Bench, section } from "./sections.ts";
+import { type FormContext, section } from "./sections.ts";
 import { type Shop, settingsOf } from "./shop.ts";
 
 export type KnownShop = {
@@ -19,14 +19,14 @@ export type KnownShop = {
 const WHAT = "units, scales, mixer and kitchen";
 
 /** Where the shop's settings stand, and how they get there. */
-export function shopSection(bench: Bench, known: KnownShop): HTMLElement {
+export function shopSection(context: FormContext, known: KnownShop): HTMLElement {
   const place = element("div", {});
-  known.redraw = () => place.replaceChildren(...nodesFor(bench, known));
+  known.redraw = () => place.replaceChildren(...nodesFor(context, known));
   known.redraw();
   return place;
 }
 
-function nodesFor({ draft }: Bench, { shop, touched, begin, remember }: KnownShop): Node[] {
+function nodesFor({ draft }: FormContext, { shop, touched, begin, remember }: KnownShop): Node[] {
   if (shop === undefined) return [];
   const hint = (says: string) => element("p", { class: "hint" }, says);
   if (shop !== null) {

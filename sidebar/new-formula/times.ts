@@ -7,7 +7,7 @@ import { countedBack, piecesFrom, ripeningBefore, type TimedStep, traysFor } fro
 import type { SheetModel } from "../../shared/sheet/model.ts";
 import { inputCell } from "../../shared/sheet/template-inputs.ts";
 import type { Amount } from "./amount.ts";
-import type { TemplateInputs } from "./own.ts";
+import type { TemplateInputs } from "./template-inputs.ts";
 
 type TimesForm = {
   readonly model: SheetModel;

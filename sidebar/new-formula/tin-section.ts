@@ -6,13 +6,13 @@ import { choiceField, messageLine, textField } from "../kit/fields.ts";
 import { picturePlace } from "../pictures/place.ts";
 import { tinPicture } from "../pictures/tin.ts";
 import { sizeQuantity, TIN_SIZE_FIELDS } from "./draft.ts";
-import { type Bench, choice, numberField, optional, same } from "./sections.ts";
-import { splitSizes } from "./split.ts";
+import { splitSizes } from "./pasted-figures.ts";
+import { choice, type FormContext, numberField, optional, same } from "./sections.ts";
 import { sizeNames } from "./tin.ts";
 import { unitSign } from "./unit-change.ts";
 
-export function tinSection(bench: Bench): HTMLElement {
-  const { draft, form, now, model } = bench;
+export function tinSection(context: FormContext): HTMLElement {
+  const { draft, form, now, model } = context;
   const what = makesBatter(model) ? "batter" : "dough";
   const guide = element("p", { class: "hint" });
   const note = element("p", { class: "note" });
@@ -24,7 +24,7 @@ export function tinSection(bench: Bench): HTMLElement {
   const fields = element(
     "div",
     {},
-    element("div", { class: "two" }, ...TIN_SIZE_FIELDS.map((_, place) => sizeField(bench, place, message))),
+    element("div", { class: "two" }, ...TIN_SIZE_FIELDS.map((_, place) => sizeField(context, place, message))),
     message,
     extras,
     choiceField(
@@ -36,7 +36,7 @@ export function tinSection(bench: Bench): HTMLElement {
       },
     ),
     guide,
-    numberField(bench, "tin_fill", `Instead of the usual one, where the tin decides how much ${what} it gets.`),
+    numberField(context, "tin_fill", `Instead of the usual one, where the tin decides how much ${what} it gets.`),
     which,
     picture,
     how,
@@ -62,7 +62,7 @@ export function tinSection(bench: Bench): HTMLElement {
     );
   });
   const fold = optional(
-    bench,
+    context,
     "Tin",
     () => gistOf(draft),
     choiceField(
@@ -82,7 +82,7 @@ export function tinSection(bench: Bench): HTMLElement {
   return fold;
 }
 
-function gistOf({ choices, fields }: Bench["draft"]): string {
+function gistOf({ choices, fields }: FormContext["draft"]): string {
   if (choices.tin_shape === "") return "no tin";
   const sizes = sizeNames(choices.tin_shape as TinShape).flatMap((_, place) => {
     const text = fields[TIN_SIZE_FIELDS[place] ?? "tin_size_1"].trim();
@@ -92,7 +92,7 @@ function gistOf({ choices, fields }: Bench["draft"]): string {
 }
 
 /** The name changes with the shape; a size no shape needs is not shown. */
-function sizeField({ draft, form }: Bench, place: number, message: HTMLElement): HTMLElement {
+function sizeField({ draft, form }: FormContext, place: number, message: HTMLElement): HTMLElement {
   const name = TIN_SIZE_FIELDS[place] ?? "tin_size_1";
   const names = () => (draft.choices.tin_shape === "" ? [] : sizeNames(draft.choices.tin_shape as TinShape));
   const field = textField(

@@ -2,11 +2,11 @@
 
 import { showNumber } from "../../shared/base/show.ts";
 import { KIND_CHOICES } from "../../shared/larder/kinds.ts";
-import type { Row } from "../../shared/recipe/text/described.ts";
+import type { Row } from "../../shared/recipe/text/description.ts";
 import { element, say } from "../kit/element.ts";
 import { type Form, messageLine, newId } from "../kit/fields.ts";
 import { AMOUNT_WANTED, amountOfText } from "./amount-text.ts";
-import type { Shown } from "./shown-line.ts";
+import type { Shown } from "./line-state.ts";
 import { correctLine, type PasteState, teachName } from "./state.ts";
 import { typeFault } from "./type-text.ts";
 

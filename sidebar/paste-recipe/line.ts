@@ -2,13 +2,13 @@
 
 import { inUnit, showNumber } from "../../shared/base/show.ts";
 import { fromCelsius } from "../../shared/base/units.ts";
-import { IN_DOUGH, type Row } from "../../shared/recipe/text/described.ts";
+import { IN_DOUGH, type Row } from "../../shared/recipe/text/description.ts";
 import { IGNORED_SAYS, remarkSays } from "../../shared/recipe/text/wording.ts";
 import { element } from "../kit/element.ts";
 import type { Form } from "../kit/fields.ts";
 import { correctionFields } from "./correction.ts";
+import type { Shown } from "./line-state.ts";
 import { questionNode } from "./question.ts";
-import type { Shown } from "./shown-line.ts";
 import { correctLine, describedNow, type PasteState, uncorrectLine } from "./state.ts";
 
 export function lineNode(line: Shown, state: PasteState, form: Form): HTMLElement {

@@ -1,11 +1,11 @@
 // Each line of the text beside what was understood of it. A line's node is made once and kept as long as it says the same.
 
 import { showNumber } from "../../shared/base/show.ts";
-import type { Described } from "../../shared/recipe/text/described.ts";
+import type { Described } from "../../shared/recipe/text/description.ts";
 import { element, say } from "../kit/element.ts";
 import { type Form, forget } from "../kit/fields.ts";
 import { lineNode } from "./line.ts";
-import type { Shown } from "./shown-line.ts";
+import type { Shown } from "./line-state.ts";
 import { describedNow, type PasteState, shownPart } from "./state.ts";
 
 /** More lines than this are not shown one by one. */

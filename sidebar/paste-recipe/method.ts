@@ -1,7 +1,7 @@
 // The steps of a text as the rows of a sheet's method: a name, minutes, a temperature, and what to do.
 
 import { fromCelsius, type TemperatureUnit } from "../../shared/base/units.ts";
-import type { Step } from "../../shared/recipe/text/described.ts";
+import type { Step } from "../../shared/recipe/text/description.ts";
 
 const NAMES: readonly (readonly [name: string, words: RegExp])[] = [
   ["Autolyse", /\bautoly/i],

@@ -2,7 +2,7 @@
 
 import { fromCelsius } from "../../shared/base/units.ts";
 import { inputNames, type Order } from "../../shared/protocol/order.ts";
-import type { Described, FormulaRow, Stage } from "../../shared/recipe/text/described.ts";
+import type { Described, FormulaRow, Stage } from "../../shared/recipe/text/description.ts";
 import { questionSays } from "../../shared/recipe/text/wording.ts";
 import type { SheetModel, Value } from "../../shared/sheet/model.ts";
 import { TEMPLATES } from "../../templates/index.ts";
@@ -10,12 +10,12 @@ import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
 import { tidy } from "../new-formula/shares.ts";
 import { shopValues } from "../new-formula/shop.ts";
 import { amountOf } from "./amount.ts";
-import { besideSteps } from "./beside.ts";
-import { likelyTemplates } from "./likely.ts";
 import { type MethodRow, methodRows } from "./method.ts";
+import { besideSteps } from "./part-steps.ts";
+import { tiedValues, tieOf } from "./preferment-cells.ts";
 import { rolledPart, rollInValues } from "./roll-in.ts";
 import { ownOf, type PasteState, partAt } from "./state.ts";
-import { tiedValues, tieOf } from "./tie.ts";
+import { likelyTemplates } from "./template-order.ts";
 
 export type Assessed = {
   readonly order: Order;

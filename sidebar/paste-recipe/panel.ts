@@ -8,15 +8,15 @@ import { ask } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
 import type { Form } from "../kit/fields.ts";
 import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";
-import { footOf } from "../new-formula/building.ts";
+import { footOf } from "../new-formula/build-foot.ts";
 import { readShop } from "../new-formula/shop.ts";
 import { buildAll } from "./build-all.ts";
 import { lineList } from "./lines.ts";
+import { namesOn, stockOffer } from "./missing-ingredients.ts";
 import { type Assessed, assess } from "./order.ts";
-import { recipeList } from "./several.ts";
+import { recipeList } from "./recipe-list.ts";
 import { sheetSection } from "./sheet.ts";
 import { describedNow, emptyState, type PasteState, readAgain } from "./state.ts";
-import { namesOn, stockOffer } from "./stock.ts";
 import { CUP_WORDS, CUPS, cupsField, fileField, textArea } from "./text-fields.ts";
 import { wholeQuestions } from "./whole-questions.ts";
 

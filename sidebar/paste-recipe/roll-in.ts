@@ -1,7 +1,7 @@
 // Fat that is rolled in, where the sheet keeps it apart from the dough that is mixed.
 
 import { inputNames } from "../../shared/protocol/order.ts";
-import type { Described } from "../../shared/recipe/text/described.ts";
+import type { Described } from "../../shared/recipe/text/description.ts";
 import type { SheetModel, Value } from "../../shared/sheet/model.ts";
 
 /** Fat that is rolled in, as a share of the base dough. */

@@ -10,9 +10,9 @@ import {
   lineKey,
   type NameCorrection,
   NO_CORRECTIONS,
-} from "../../shared/recipe/text/described.ts";
+} from "../../shared/recipe/text/description.ts";
+import { type RecipePart, recipesIn } from "../../shared/recipe/text/recipes.ts";
 import { nameKeyOf } from "../../shared/recipe/text/row-name.ts";
-import { type RecipePart, recipesIn } from "../../shared/recipe/text/several.ts";
 import type { Units } from "../new-formula/quantity.ts";
 import type { Shop } from "../new-formula/shop.ts";
 

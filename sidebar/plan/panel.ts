@@ -1,4 +1,4 @@
-import { leftOut } from "../../src/planners/left-out.ts";
+import { leftOut } from "../../src/planners/not-orderable.ts";
 import { actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
 import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";

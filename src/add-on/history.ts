@@ -14,7 +14,7 @@ import { quote } from "../../shared/base/show.ts";
 import type { HistoryAnswer, HistoryAsk, ReviseAnswer, ReviseAsk } from "../../shared/protocol/history.ts";
 import { inShort } from "../../shared/protocol/remake.ts";
 import { HISTORY_NAME } from "../../shared/sheet/model.ts";
-import { activeWorkbook } from "./active.ts";
+import { activeWorkbook } from "./active-workbook.ts";
 import { look } from "./look.ts";
 import { attempt, becauseOf } from "./undo.ts";
 

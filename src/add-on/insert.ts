@@ -2,13 +2,13 @@
 
 import { isFault, Refusal, refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
-import { type Entry, entryFormula, readEntry } from "../../shared/cells/entry.ts";
+import { type Entry, entryFormula, readEntry } from "../../shared/cells/typed-argument.ts";
 import type { InsertAnswer, InsertAsk } from "../../shared/protocol/insert.ts";
 import { a1, type Zone } from "../../shared/sheet/a1.ts";
 import { call } from "../functions/call.ts";
 import type { SheetFunction } from "../functions/define.ts";
 import { FUNCTIONS } from "../functions/index.ts";
-import { activeWorkbook } from "./active.ts";
+import { activeWorkbook } from "./active-workbook.ts";
 import { becauseOf } from "./undo.ts";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;

@@ -1,4 +1,4 @@
-// What stands in the workbook, for the bench to work with. Reads only, in as few calls of the service as there are.
+// What stands in the workbook, for the sidebar to work with. Reads only, in as few calls of the service as there are.
 
 import { refuse } from "../../shared/base/refusal.ts";
 import {
@@ -10,8 +10,8 @@ import {
 } from "../../shared/protocol/look.ts";
 import { LIST_NAME } from "../../shared/sheet/model.ts";
 import { tabsOf } from "../../shared/sheet/tab.ts";
-import { activeWorkbook } from "./active.ts";
-import { listIn, namedRanges } from "./named.ts";
+import { activeWorkbook } from "./active-workbook.ts";
+import { listIn, namedRanges } from "./named-ranges.ts";
 import { attempt } from "./undo.ts";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;

@@ -1,11 +1,11 @@
 // What Apps Script may call. Nothing here runs when the script is loaded: every formula cell loads it.
 import { call as callFunction } from "../functions/call.ts";
 import { FUNCTIONS } from "../functions/index.ts";
+import { mustBeWhole } from "./code-check.ts";
 import { onEdit as answerEdit } from "./typing.ts";
-import { mustBeWhole } from "./whole.ts";
 
 export { probe } from "./self-check.ts";
-export { benchAsk } from "./server.ts";
+export { answerSidebar } from "./server.ts";
 
 /** A formula cell: the function's name and the arguments as the sheet passed them. */
 export function call(name: string, args: ArrayLike<unknown>): unknown {
@@ -25,17 +25,17 @@ export const onEdit: typeof answerEdit = (event) => {
 export function onOpen(): void {
   SpreadsheetApp.getUi()
     .createAddonMenu()
-    .addItem("Open Gramwright", "openBench")
+    .addItem("Open Gramwright", "openSidebar")
     .addItem("Test this installation", "checkAddOn")
     .addToUi();
 }
 
-export function openBench(): void {
+export function openSidebar(): void {
   requireBoth();
   SpreadsheetApp.getUi().showSidebar(page().setTitle("Gramwright"));
 }
 
-/** The same page; what is put at its end makes it show the check in place of the bench. */
+/** The same page; what is put at its end makes it show the check in place of the sidebar. */
 export function checkAddOn(): void {
   requireBoth();
   SpreadsheetApp.getUi().showSidebar(

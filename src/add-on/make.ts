@@ -1,4 +1,4 @@
-// Writes a sheet that the bench planned, if the workbook still is what it was planned for.
+// Writes a sheet that the sidebar planned, if the workbook still is what it was planned for.
 
 import { refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
@@ -8,8 +8,8 @@ import type { NewSheet } from "../../shared/protocol/new-sheet.ts";
 import { neededBy } from "../../shared/sheet/make-formulas.ts";
 import { LIST_NAME } from "../../shared/sheet/model.ts";
 import { aboutTab, type Tab, tabsOf } from "../../shared/sheet/tab.ts";
-import { activeWorkbook } from "./active.ts";
-import { listIn, namedRanges } from "./named.ts";
+import { activeWorkbook } from "./active-workbook.ts";
+import { listIn, namedRanges } from "./named-ranges.ts";
 import { attempt, becauseOf } from "./undo.ts";
 import { writeSheet } from "./write.ts";
 

@@ -3,7 +3,7 @@ import { refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import type { PriceListAnswer, PriceListAsk } from "../../shared/protocol/price-list.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
-import { activeWorkbook } from "./active.ts";
+import { activeWorkbook } from "./active-workbook.ts";
 import { comparePrices } from "./prices.ts";
 
 const HEADS = { ingredient: "Ingredient", price: "Price", pack: "Pack", supplier: "Supplier" } as const;

@@ -3,7 +3,7 @@
 import { refuse } from "../../shared/base/refusal.ts";
 import { PRICE_KEPT, type PriceChange, priceChanges } from "../../shared/money/price-changes.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
-import { activeWorkbook } from "./active.ts";
+import { activeWorkbook } from "./active-workbook.ts";
 
 export function comparePrices({ day }: { readonly day: string }): { changes: readonly PriceChange[] } {
   const range = activeWorkbook().getRangeByName(LARDER_NAME);

@@ -9,10 +9,10 @@ import { inShort, type Remade, type RemakeOrder } from "../../shared/protocol/re
 import type { Zone } from "../../shared/sheet/a1.ts";
 import { type Moves, withMoved, withoutDecimals } from "../../shared/sheet/moved-references.ts";
 import { aboutTab, tabOf } from "../../shared/sheet/tab.ts";
-import { activeWorkbook } from "./active.ts";
-import { asText, carryTyped, contents } from "./carried.ts";
+import { activeWorkbook } from "./active-workbook.ts";
+import { asText, carryTyped, contents } from "./carry-over.ts";
 import { look } from "./look.ts";
-import { listIn, namedRanges } from "./named.ts";
+import { listIn, namedRanges } from "./named-ranges.ts";
 import { keepNoted } from "./typing.ts";
 import { attempt, becauseOf, undo } from "./undo.ts";
 import { writeSheet } from "./write.ts";

@@ -1,7 +1,7 @@
 import { refuse } from "../../shared/base/refusal.ts";
 import type { CheckAnswer, CheckStep } from "../../shared/protocol/check.ts";
 import type { CheckCells } from "../../shared/protocol/self-check.ts";
-import { activeWorkbook } from "./active.ts";
+import { activeWorkbook } from "./active-workbook.ts";
 import { undo } from "./undo.ts";
 import { newSheet } from "./write.ts";
 

@@ -7,7 +7,8 @@ import type { Read } from "../../shared/protocol/message.ts";
 import { readQuestion, type ServerQuestion, type ServerQuestions } from "../../shared/protocol/questions.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
 import { calculate } from "../functions/calculate.ts";
-import { activeWorkbook } from "./active.ts";
+import { activeWorkbook } from "./active-workbook.ts";
+import { mustBeWhole, wholeCode } from "./code-check.ts";
 import { connect } from "./connect.ts";
 import { goTo } from "./go-to.ts";
 import { history, revise } from "./history.ts";
@@ -22,14 +23,13 @@ import { check } from "./self-check.ts";
 import { stock } from "./stock.ts";
 import { takeTyped } from "./typing.ts";
 import { attempt } from "./undo.ts";
-import { mustBeWhole, wholeCode } from "./whole.ts";
 
 /** A question as it was read. */
 type Ask<Q extends ServerQuestion> = Read<(typeof ASK_READERS)[Q]>;
 const WAIT_MS = 20_000;
 
-/** Answers a question of the bench: a JSON string in, a JSON string out, never an exception. */
-export function benchAsk(json: unknown): string {
+/** Answers a question of the sidebar: a JSON string in, a JSON string out, never an exception. */
+export function answerSidebar(json: unknown): string {
   let askedName = "";
   try {
     const { name, rest } = readQuestion(json);

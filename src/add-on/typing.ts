@@ -4,10 +4,10 @@ import { quote } from "../../shared/base/show.ts";
 import type { Questions } from "../../shared/protocol/questions.ts";
 import { a1, type Zone } from "../../shared/sheet/a1.ts";
 import type { Spot } from "../../shared/typing/cells.ts";
-import { isOwnNote } from "../../shared/typing/says.ts";
-import { type TypedOver, typedOver, type Writes, writesFor } from "../../shared/typing/take.ts";
+import { isOwnNote } from "../../shared/typing/sentences.ts";
 import { FIRST_COLUMN, FIRST_ROW, MIN_COLUMNS } from "../../shared/typing/words.ts";
-import { activeWorkbook } from "./active.ts";
+import { type TypedOver, typedOver, type Writes, writesFor } from "../../shared/typing/writes.ts";
+import { activeWorkbook } from "./active-workbook.ts";
 import { attempt, becauseOf } from "./undo.ts";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;

@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { runInNewContext } from "node:vm";
 import * as esbuild from "esbuild";
-import { quickSumOf, sumOf } from "../../shared/protocol/whole.ts";
+import { quickSumOf, sumOf } from "../../shared/protocol/pasted-sum.ts";
 import { FUNCTIONS } from "../functions/index.ts";
 import { notices } from "./notices.ts";
 import { sidebarHtml } from "./page.ts";
@@ -18,14 +18,14 @@ function onInstall(e) {
 function onEdit(e) {
   Gramwright.onEdit(e);
 }
-function openBench() {
-  Gramwright.openBench();
+function openSidebar() {
+  Gramwright.openSidebar();
 }
 function checkAddOn() {
   Gramwright.checkAddOn();
 }
-function benchAsk(question) {
-  return Gramwright.benchAsk(question);
+function answerSidebar(question) {
+  return Gramwright.answerSidebar(question);
 }
 function GRAMWRIGHT_PROBE(first, second, third) {
   return Gramwright.probe(arguments);

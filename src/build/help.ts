@@ -1,4 +1,4 @@
-// What the bench's Functions panel shows: every function's words and one example.
+// What the sidebar's Functions panel shows: every function's words and one example.
 import type { FunctionHelp } from "../../shared/protocol/function-help.ts";
 import type { Argument, CellValue, Example, SheetFunction } from "../functions/define.ts";
 import { FUNCTIONS } from "../functions/index.ts";

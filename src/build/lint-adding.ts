@@ -2,7 +2,7 @@
 
 import { formulaText, layOut } from "../../shared/sheet/layout.ts";
 import type { Formula, Options, SheetModel } from "../../shared/sheet/model.ts";
-import { longEnough } from "../../shared/sheet/placing.ts";
+import { longEnough } from "../../shared/sheet/table-lengths.ts";
 import type { Formulas } from "./chains.ts";
 import { type Node, nodesOf, parseFormula } from "./formula-parser.ts";
 

@@ -28,7 +28,7 @@ export async function oneFileScript(): Promise<{ readonly script: string; readon
     alias: {
       events: NODE("events.ts"),
       stream: "readable-stream",
-      ...Object.fromEntries(["fs", "crypto", "util", "zlib"].map((name) => [name, NODE("absent.ts")])),
+      ...Object.fromEntries(["fs", "crypto", "util", "zlib"].map((name) => [name, NODE("unused.ts")])),
     },
     plugins: [workbookOnly],
     logLevel: "error",

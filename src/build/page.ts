@@ -1,8 +1,8 @@
 // sidebar.html: markup, styles and script in one plain file.
 import { readFileSync } from "node:fs";
 import * as esbuild from "esbuild";
+import { sumOf } from "../../shared/protocol/pasted-sum.ts";
 import type { CheckExample } from "../../shared/protocol/self-check.ts";
-import { sumOf } from "../../shared/protocol/whole.ts";
 import { FUNCTIONS } from "../functions/index.ts";
 import { functionHelp } from "./help.ts";
 import { notices } from "./notices.ts";

@@ -1,4 +1,4 @@
-// Sheet functions for the bench: the same call as in a cell.
+// Sheet functions for the sidebar: the same call as in a cell.
 
 import { Refusal, refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";

@@ -8,7 +8,7 @@ import { sheetName } from "../../shared/sheet/sheet-name.ts";
 import type { Tab } from "../../shared/sheet/tab.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { seenAsListed } from "./formula-sheet.ts";
-import { type ListedSheet, listedSheets } from "./listed.ts";
+import { type ListedSheet, listedSheets } from "./list-row.ts";
 import { type Overview, overviewOf } from "./overview.ts";
 import { look, type Steps } from "./steps.ts";
 

@@ -7,12 +7,12 @@ import { type NewSheet, readMakeAnswer } from "../../shared/protocol/new-sheet.t
 import { makeAsk } from "../../shared/protocol/packed-plan.ts";
 import { inShort } from "../../shared/protocol/remake.ts";
 import { LARDER_NAME, SETTINGS_NAME, type SheetModel, type Value, type Values } from "../../shared/sheet/model.ts";
-import { longEnough } from "../../shared/sheet/placing.ts";
 import { plan } from "../../shared/sheet/plan.ts";
+import { longEnough } from "../../shared/sheet/table-lengths.ts";
 import { filledTables } from "../../shared/typing/cells.ts";
+import { movedCells } from "./cell-moves.ts";
 import { type FormulaSheet, mustBeCalculated, refuseOther, seenAs } from "./formula-sheet.ts";
-import { listRow } from "./listed.ts";
-import { movedCells } from "./moved-cells.ts";
+import { listRow } from "./list-row.ts";
 import { partsOn } from "./parts-on-sheet.ts";
 import { NEED_LARDER } from "./prepare.ts";
 import { lawIn } from "./settings.ts";

@@ -8,7 +8,7 @@ import { hydrationBand, STYLE_NAMES, type StyleName, styleNamed } from "../../sh
 import { UNREADABLE } from "../../shared/review/remark.ts";
 import { a1 } from "../../shared/sheet/a1.ts";
 import { BAKELOG_NAME, LARDER_NAME, MIXLOG_NAME } from "../../shared/sheet/model.ts";
-import { typedOver } from "../../shared/typing/take.ts";
+import { typedOver } from "../../shared/typing/writes.ts";
 import { sheetPictures } from "./check-pictures.ts";
 import { flourFacts } from "./flour-facts.ts";
 import { type FormulaSheet, mustBeCalculated, refuseOther, seenAs } from "./formula-sheet.ts";

@@ -1,5 +1,5 @@
 // The formula history: what is kept of a formula, what two versions or two formulas differ in, and one of them brought back.
-import { compareFormulas } from "../../shared/adjust/compared.ts";
+import { compareFormulas } from "../../shared/adjust/comparison.ts";
 import { contentText, readContent } from "../../shared/adjust/content.ts";
 import type { Formula } from "../../shared/adjust/formula.ts";
 import { formulaOf } from "../../shared/adjust/from-content.ts";
@@ -13,7 +13,7 @@ import { type HistoryAnswer, readHistoryAnswer } from "../../shared/protocol/his
 import { keepAndWrite, mustBeSame, type Read, readAdjustable } from "./adjust.ts";
 import { aroundOf } from "./around-formula.ts";
 import { changesTo, inPlaces } from "./formula-content.ts";
-import { formulas } from "./hand-out.ts";
+import { formulas } from "./staff-card.ts";
 import type { Steps } from "./steps.ts";
 
 type Question = Readonly<Record<string, unknown>>;

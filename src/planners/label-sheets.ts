@@ -9,10 +9,10 @@ import { plan } from "../../shared/sheet/plan.ts";
 import { allergenTable } from "../../templates/allergen-table.ts";
 import { LIST_COLUMNS, LIST_ROWS, listColumn } from "../../templates/formula-list.ts";
 import { labelText } from "../../templates/label-text.ts";
-import { ROWS_ABOVE } from "../../templates/listed-products.ts";
+import { ROWS_ABOVE } from "../../templates/product-rows.ts";
 import { formulaSheetCount } from "./all-sheets.ts";
 import { listAll } from "./list-all.ts";
-import { isCurrent } from "./listed.ts";
+import { isCurrent } from "./list-row.ts";
 import { lawIn, settingIn } from "./settings.ts";
 import { look, make, type Steps, withNotes } from "./steps.ts";
 

@@ -3,7 +3,7 @@
 import { quote } from "../../shared/base/show.ts";
 import { plainName, usesOf } from "../../shared/formula/uses.ts";
 import { type Connection, readConnectAnswer } from "../../shared/protocol/connect.ts";
-import { OWN_HEAD, OWN_ROWS } from "../../templates/formula-sheet/own.ts";
+import { OWN_HEAD, OWN_ROWS } from "../../templates/formula-sheet/own-formulas.ts";
 import { type FormulaSheets, formulaSheets } from "./all-sheets.ts";
 import type { Overview } from "./overview.ts";
 import type { Steps } from "./steps.ts";

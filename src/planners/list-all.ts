@@ -3,7 +3,7 @@ import { LIST_NAME, type Options } from "../../shared/sheet/model.ts";
 import { plan } from "../../shared/sheet/plan.ts";
 import { formulaList } from "../../templates/formula-list.ts";
 import { type FormulaSheets, overAllSheets } from "./all-sheets.ts";
-import { listLinks } from "./listed.ts";
+import { listLinks } from "./list-row.ts";
 import { make, type Steps, withNotes } from "./steps.ts";
 
 const UNITS: Options = { weight: "g", temperature: "C", length: "cm", parts: [] };

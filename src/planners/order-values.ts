@@ -11,7 +11,7 @@ import { kind, kindsOf } from "../../shared/larder/kinds.ts";
 import type { SeenName } from "../../shared/protocol/look.ts";
 import type { Options, SheetModel, Value, Values } from "../../shared/sheet/model.ts";
 import { inputCell, makesBatter } from "../../shared/sheet/template-inputs.ts";
-import { column, one, withEgg, withFill, withFriction, withPlainWater } from "./filled-in.ts";
+import { column, one, withEgg, withFill, withFriction, withPlainWater } from "./guide-figures.ts";
 
 /** The values for the cells of a formula sheet; those of other sheets as they are. Refuses weights that contradict each other. */
 export function orderValues(model: SheetModel, values: Values, options: Options, mixLog?: SeenName): Values {

@@ -71,7 +71,7 @@ export function overviewOf(sheet: FormulaSheet): Overview {
 
 const inMillionths = (value: number | null): number | null => (value === null ? null : Math.round(1e6 * value) / 1e6);
 
-/** What the bench shows of it in a list. */
+/** What the sidebar shows of it in a list. */
 export function summary(sheet: Overview): FormulaSummary {
   return {
     sheet: sheet.name,

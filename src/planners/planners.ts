@@ -1,4 +1,4 @@
-// The questions that the bench answers itself: it asks the add-on what is there, works out what to build, and has it written.
+// The questions that the sidebar answers itself: it asks the add-on what is there, works out what to build, and has it written.
 
 import { Refusal } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
@@ -10,12 +10,11 @@ import { SHEETS } from "../../templates/index.ts";
 import { adjustable } from "./adjust.ts";
 import { changePart } from "./change-parts.ts";
 import { reviewSheet } from "./check-sheet.ts";
-import { formulas, handOut } from "./hand-out.ts";
 import { bringBack, compare, keepVersion, versionsNow } from "./history.ts";
 import { buildLabelSheet, isLabelSheet, readLabels } from "./label-sheets.ts";
 import { linkSheets } from "./link.ts";
 import { listAll } from "./list-all.ts";
-import { isCurrent, sizesIn } from "./listed.ts";
+import { isCurrent, sizesIn } from "./list-row.ts";
 import { addMissing } from "./missing.ts";
 import { type Prepared, prepare, pricePlan } from "./prepare.ts";
 import { readPriceSheet, takePrices } from "./price-list.ts";
@@ -28,6 +27,7 @@ import { buildTimetable } from "./production/timetable.ts";
 import { buildToOrder } from "./production/to-order.ts";
 import { buildWeighUp } from "./production/weigh-up.ts";
 import { readSettings } from "./settings.ts";
+import { formulas, handOut } from "./staff-card.ts";
 import { look, make, type Steps, withNotes } from "./steps.ts";
 import { takeChanges } from "./take-changes.ts";
 

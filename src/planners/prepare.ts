@@ -17,7 +17,7 @@ import { LISTED_SHEETS } from "../../templates/index.ts";
 import { priceSheet, withRows } from "../../templates/price-sheet.ts";
 import { formulaSheetCount } from "./all-sheets.ts";
 import { startingLarder } from "./larder-start.ts";
-import { listRow } from "./listed.ts";
+import { listRow } from "./list-row.ts";
 import { orderValues } from "./order-values.ts";
 import { lawIn } from "./settings.ts";
 import { ingredients, look, type Steps } from "./steps.ts";

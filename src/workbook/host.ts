@@ -1,4 +1,4 @@
-import { answerAtOnce, type Served, type SheetListener } from "../planners/at-once.ts";
+import { answerQuestion, type Served, type SheetListener } from "../planners/answer.ts";
 import { nameCells } from "./engine/cell-names.ts";
 import { cellValue } from "./engine/custom.ts";
 import { type Engine, type LocaleCode, openEngine } from "./engine/engine.ts";
@@ -80,13 +80,13 @@ function makeHost(engine: Engine, session: Session, script: Script) {
   let trail: string[] = [];
   let latest = guard.trail;
   const serve = (json: string): Served => {
-    const reply = script.serve("benchAsk", [json]);
+    const reply = script.serve("answerSidebar", [json]);
     latest = guard.trail;
     trail.push(...latest);
-    if (typeof reply !== "string") throw new Error("benchAsk did not return a text");
+    if (typeof reply !== "string") throw new Error("answerSidebar did not return a text");
     const answer = JSON.parse(reply) as Served;
     if (answer.ok !== true && typeof answer.message !== "string")
-      throw new Error(`benchAsk returned ${reply.slice(0, 200)}`);
+      throw new Error(`answerSidebar returned ${reply.slice(0, 200)}`);
     return checked(answer);
   };
   const keepNames: SheetListener = (sheet, names) => {
@@ -99,7 +99,7 @@ function makeHost(engine: Engine, session: Session, script: Script) {
   };
   const ask = (request: unknown): BenchAnswer => {
     trail = [];
-    return answerAtOnce(request, serve, keepNames);
+    return answerQuestion(request, serve, keepNames);
   };
 
   return {
@@ -108,9 +108,9 @@ function makeHost(engine: Engine, session: Session, script: Script) {
     script,
     /** What the script showed: menu, sidebar, messages (alerts, toasts, `log: …`). */
     shown,
-    /** Asks as a panel of the bench does: what the bench plans is planned here, JSON both ways at each step. */
+    /** Asks as a panel of the sidebar does: what the sidebar plans is planned here, JSON both ways at each step. */
     ask,
-    /** The answer itself; throws the sentence when the bench refuses. */
+    /** The answer itself; throws the sentence when the sidebar refuses. */
     answer(request: unknown): unknown {
       const reply = ask(request);
       if (!reply.ok) throw new Error(reply.message);

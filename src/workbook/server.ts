@@ -4,13 +4,13 @@ import type { Socket } from "node:net";
 import { extname, join } from "node:path";
 import type { Engine } from "./engine/engine.ts";
 import type { WorkbookData } from "./engine/library.ts";
-import { asWorkbook } from "./file/kept-workbook.ts";
-import type { Unwritable } from "./file/write-whole.ts";
+import type { Keeper } from "./file/keeper.ts";
+import { asWorkbook } from "./file/workbook-data.ts";
+import type { Unwritable } from "./file/write-file.ts";
 import { openWorkbook } from "./host.ts";
 import { fileFor, TYPES } from "./http/files.ts";
 import { bareRefusal, headersFor, newNonce, PLAIN, pagePolicy, SIDEBAR_POLICY } from "./http/headers.ts";
 import { HttpError, jsonOf, mustBeOwn, pathOf } from "./http/requests.ts";
-import type { Keeper } from "./keep.ts";
 import { withShim } from "./page/home.ts";
 import { toXlsx } from "./xlsx/xlsx.ts";
 
@@ -168,7 +168,7 @@ async function readable({ root, pageJs, keeper }: How, path: string): Promise<An
       pagePolicy(nonce),
     );
   }
-  if (path === "/bench/sidebar.html") {
+  if (path === "/frame/sidebar.html") {
     const html = await readFile(join(root, "dist", "sidebar.html"), "utf8");
     return answerWith(TYPES[".html"] ?? "", withShim(html), SIDEBAR_POLICY);
   }

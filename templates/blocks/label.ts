@@ -1,7 +1,7 @@
 // What a label is made from: ingredient list, allergens, the quantity to declare, and what stands on it besides.
 import type { Block, CellModel, Formula, Line } from "../../shared/sheet/model.ts";
 import { HELPERS } from "../formula-sheet/columns.ts";
-import { after, type Labelled, OWN_PARTS, rowsOf, SHOP_ROWS } from "./labelled.ts";
+import { after, type Labelled, OWN_PARTS, rowsOf, SHOP_ROWS } from "./label-needs.ts";
 import { computedLine, headingLine, inputLine, label } from "./line.ts";
 
 const bySizes = (formula: string) =>

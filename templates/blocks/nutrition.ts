@@ -1,6 +1,6 @@
 // Nutrition by the label's law: one call, a line for each line of the declaration.
 import type { Block, ColumnModel, Formula, Table } from "../../shared/sheet/model.ts";
-import { after, type Labelled, OWN_PARTS, rowsOf, SHOP_ROWS } from "./labelled.ts";
+import { after, type Labelled, OWN_PARTS, rowsOf, SHOP_ROWS } from "./label-needs.ts";
 import { computedLine, headingLine } from "./line.ts";
 
 /** Nine in all: the first stands in the row of the formula. */

@@ -1,6 +1,7 @@
-// The last month's bakes, one a day: what went into the bowl, over the bench, out of the oven and over the counter.
-import type { DemoQuestion } from "./asked.ts";
+// The last month's bakes, one a day: what went into the bowl, over the sidebar, out of the oven and over the counter.
+
 import { daysBefore } from "./days.ts";
+import type { DemoQuestion } from "./question.ts";
 
 export const bakeOffLogAsked = (today: number): DemoQuestion => ({
   ask: "build",

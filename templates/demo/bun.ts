@@ -1,5 +1,5 @@
 // The shop's bun, with a little of the levain beside the yeast.
-import type { DemoQuestion } from "./asked.ts";
+import type { DemoQuestion } from "./question.ts";
 
 export const bunAsked: DemoQuestion = {
   ask: "build",

@@ -1,5 +1,5 @@
 // A filled bun put together from the shop's bun dough and a custard that has a formula of its own.
-import type { DemoQuestion } from "./asked.ts";
+import type { DemoQuestion } from "./question.ts";
 
 const UNITS = { weight: "g", temperature: "C", length: "cm" } as const;
 

@@ -1,5 +1,5 @@
 // The shop's loaves from the oven's floor: both build the shop's levain, one of them is raised by nothing else.
-import type { DemoQuestion } from "./asked.ts";
+import type { DemoQuestion } from "./question.ts";
 
 export const hearthLoafAsked: DemoQuestion = {
   ask: "build",

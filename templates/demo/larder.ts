@@ -1,5 +1,5 @@
 // What the shop buys, at made-up prices that are round by the kilogram.
-import type { DemoQuestion } from "./asked.ts";
+import type { DemoQuestion } from "./question.ts";
 
 export const larderAsked: DemoQuestion = {
   ask: "build",

@@ -1,6 +1,7 @@
 // The last month's mixes in the shop's one spiral mixer; the eighteenth is a misread thermometer, as happens.
-import type { DemoQuestion } from "./asked.ts";
+
 import { daysBefore } from "./days.ts";
+import type { DemoQuestion } from "./question.ts";
 
 /** The products in the order in which they are mixed, day after day. */
 const ROUND = ["Quay pan loaf", "Harbour levain loaf", "Ferry bun", "Quay hearth loaf", "Lantern rye tin"];

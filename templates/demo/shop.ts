@@ -1,5 +1,5 @@
-// What an empty local workbook opens with: the Tern Quay Bakehouse, our invented shop, question by question as the bench asks.
-import type { DemoQuestion } from "./asked.ts";
+// What an empty local workbook opens with: the Tern Quay Bakehouse, our invented shop, question by question as the sidebar asks.
+
 import { bakeOffLogAsked } from "./bake-off-log.ts";
 import { bunAsked } from "./bun.ts";
 import { isoOf } from "./days.ts";
@@ -7,7 +7,8 @@ import { custardAsked, filledBunAsked } from "./filled-bun.ts";
 import { hearthLoafAsked, levainLoafAsked } from "./hearth.ts";
 import { larderAsked } from "./larder.ts";
 import { mixLogAsked } from "./mix-log.ts";
-import { regularAsked } from "./regular.ts";
+import type { DemoQuestion } from "./question.ts";
+import { regularAsked } from "./regular-orders.ts";
 import { levainAsked, panLoafAsked, ryeTinAsked } from "./tins.ts";
 
 /** The sheet that is in front when the workbook opens. */

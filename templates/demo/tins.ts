@@ -1,5 +1,5 @@
 // The shop's levain, which the others name as a row, and its loaves in tins.
-import type { DemoQuestion } from "./asked.ts";
+import type { DemoQuestion } from "./question.ts";
 
 export const levainAsked: DemoQuestion = {
   ask: "build",

@@ -2,9 +2,9 @@
 import type { CellModel } from "../../shared/sheet/model.ts";
 import { MESSAGES } from "./columns.ts";
 import { messageRow } from "./line-checks.ts";
-import { outsideSays } from "./outside.ts";
 import { type Single, single } from "./singles.ts";
 import { countedIn, type FormulaSheetSpec } from "./spec.ts";
+import { outsideSays } from "./stray-cells.ts";
 
 /** The message of this place, by the rows of the page; in one row that at the left comes first. */
 export function message(place: number): string {

@@ -1,24 +1,25 @@
 // A formula sheet put together: what is typed and shown on the page, and beside it all that the sheet works with.
 import type { Band, Block, SheetModel, Table } from "../../shared/sheet/model.ts";
 import { labelBlock, labelCautions } from "../blocks/label.ts";
-import type { Labelled } from "../blocks/labelled.ts";
+import type { Labelled } from "../blocks/label-needs.ts";
 import { cautionsOf } from "../blocks/name.ts";
 import { nutritionHeading, nutritionTable } from "../blocks/nutrition.ts";
 import { checkSingles, errorSingles } from "./checks.ts";
 import { ASIDE_PLACES, FOLDED_FROM, PAGE_WIDTHS, RIGHT } from "./columns.ts";
 import { costSingles } from "./costs.ts";
 import { ENRICHED_CALLS, ENRICHED_SINGLES, enrichedBlock } from "./enriched.ts";
+import { formulaChecks, isCall, remarksOf, topsOf } from "./formula-check.ts";
 import { type IngredientsSpec, ingredientsHelpers, ingredientsTable } from "./ingredients.ts";
-import { formulaChecks, isCall, remarksOf, topsOf } from "./intact.ts";
 import { levainBlock } from "./levain.ts";
 import { withChecks } from "./line-checks.ts";
-import { MARK_SINGLES, marksOf, withMarks } from "./marks.ts";
 import { methodHelpers, methodSingles, methodTable, NO_METHOD, ovenBlock, readyBlock, TRAY_SINGLES } from "./method.ts";
 import { titleBlock, underBlock } from "./order.ts";
-import { asIngredientSingles, ownTable } from "./own.ts";
+import { staleSingles } from "./outdated-figures.ts";
+import { asIngredientSingles, ownTable } from "./own-formulas.ts";
 import { NO_PREFERMENT, PREFERMENT_TIME, prefermentBlock, prefermentSingles } from "./preferment.ts";
 import { ROLL_SINGLES, rollInBlock } from "./roll-in.ts";
 import { ROUND_SINGLES, thicknessBlock } from "./rounds.ts";
+import { MARK_SINGLES, marksOf, withMarks } from "./row-marks.ts";
 import { costsBlock, setupBlock } from "./setup.ts";
 import {
   hydrationWords,
@@ -32,7 +33,6 @@ import {
 } from "./singles.ts";
 import { sizesHelpers, sizesTable } from "./sizes.ts";
 import type { FormulaSheetSpec } from "./spec.ts";
-import { staleSingles } from "./stale.ts";
 import { notesBlock, TEMPERATURE_SINGLES, temperatureBlock } from "./temperature.ts";
 import { NO_TIN, TIN_SINGLES, tinBlock } from "./tin.ts";
 

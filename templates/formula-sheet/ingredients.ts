@@ -11,8 +11,8 @@ import {
   typedOver,
 } from "./column-kinds.ts";
 import { HELPERS, MESSAGES } from "./columns.ts";
-import { type NotedRow, notedColumns } from "./noted.ts";
-import { partText } from "./own.ts";
+import { type NotedRow, notedColumns } from "./note-rows.ts";
+import { partText } from "./own-formulas.ts";
 import { priceHelpers, typedPrices } from "./prices.ts";
 import { stageColumns, stageHelpers } from "./stages.ts";
 import { IS_STARTER, IS_TYPE } from "./words.ts";

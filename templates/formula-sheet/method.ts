@@ -3,9 +3,9 @@ import { headingLine, label } from "../blocks/line.ts";
 import { figureOf, figures, input } from "./block-lines.ts";
 import { cleanText, helper, numbers, outOf, shownColumn, typedColumn, typedOver } from "./column-kinds.ts";
 import { HELPERS, MESSAGES, RIGHT } from "./columns.ts";
-import { outsideSays } from "./outside.ts";
 import { only, type Single, single } from "./singles.ts";
 import type { FormulaSheetSpec } from "./spec.ts";
+import { outsideSays } from "./stray-cells.ts";
 import { SCALED_FIRST } from "./tin.ts";
 
 /** From a retarder to a deck oven. */

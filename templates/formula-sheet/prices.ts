@@ -1,6 +1,6 @@
 import type { ColumnModel, Formula } from "../../shared/sheet/model.ts";
 import { helper, numbers, outOf, typedColumn } from "./column-kinds.ts";
-import { ownHelpers } from "./own.ts";
+import { ownHelpers } from "./own-formulas.ts";
 
 /** Where there is no sheet of ingredients, prices are typed beside them. */
 export const typedPrices: readonly ColumnModel[] = [

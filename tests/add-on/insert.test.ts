@@ -1,7 +1,7 @@
-// A formula written at the cursor by the bench's question, in the local workbook.
+// A formula written at the cursor by the sidebar's question, in the local workbook.
 import { describe, expect, test } from "vitest";
 import { isFault } from "../../shared/base/refusal.ts";
-import { entryFormula, readEntry } from "../../shared/cells/entry.ts";
+import { entryFormula, readEntry } from "../../shared/cells/typed-argument.ts";
 import { openWorkbook } from "../../src/workbook/host.ts";
 import { activate } from "../../src/workbook/service/range.ts";
 import { files } from "../templates/sheet-support.ts";

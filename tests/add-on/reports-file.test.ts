@@ -95,7 +95,7 @@ describe("menu, sidebar and permissions", () => {
   test("5. in a new file the menu wakes the functions, and people are told (datacommonsorg/docsite PR #26, tomayac/wikipedia-tools-for-google-spreadsheets #38)", async () => {
     const book = await workbook();
     const [first] = book.menu();
-    expect(first).toMatchObject({ caption: "Open Gramwright", functionName: "openBench" });
+    expect(first).toMatchObject({ caption: "Open Gramwright", functionName: "openSidebar" });
     book.runMenu("Open Gramwright");
     expect(book.shown.sidebar?.file).toBe("sidebar");
     expect(readme()).toMatch(/#NAME\?/);
@@ -118,11 +118,11 @@ describe("menu, sidebar and permissions", () => {
     expect(code).toMatch(/PropertiesService\.\s*getDocumentProperties\(\)/);
   });
 
-  test("20. several accounts in one browser: the bench asks on loading, and a refusal says what to do (alexwforsythe/code-blocks #53, #167; Synthoid/ExportSheetData #116; enuchi/React-Google-Apps-Script #46)", () => {
+  test("20. several accounts in one browser: the sidebar asks on loading, and a refusal says what to do (alexwforsythe/code-blocks #53, #167; Synthoid/ExportSheetData #116; enuchi/React-Google-Apps-Script #46)", () => {
     // What the page shows and when is in sidebar-faults.test.ts; here: the sentences for a refusal and for silence.
     for (const message of [
       "PERMISSION_DENIED",
-      "You do not have permission to call openBench",
+      "You do not have permission to call openSidebar",
       "Authorization is required to perform that action.",
     ])
       expect(failureSentence({ how: "failed", message })).toMatch(/signed in to one account only/);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { compareFormulas } from "../../shared/adjust/compared.ts";
+import { compareFormulas } from "../../shared/adjust/comparison.ts";
 import type { Formula } from "../../shared/adjust/formula.ts";
 import { inUnits } from "../../shared/adjust/in-units.ts";
 import { NO_MONEY } from "../../shared/adjust/money.ts";

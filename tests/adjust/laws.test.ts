@@ -2,7 +2,7 @@
 import { describe, expect, test } from "vitest";
 import type { Changed, Part } from "../../shared/adjust/change.ts";
 import { applyWish, CHANGES, type Wish } from "../../shared/adjust/changes.ts";
-import { compareFormulas, rowsChanged } from "../../shared/adjust/compared.ts";
+import { compareFormulas, rowsChanged } from "../../shared/adjust/comparison.ts";
 import {
   allFlour,
   allRows,

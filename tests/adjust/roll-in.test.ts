@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { compareFormulas } from "../../shared/adjust/compared.ts";
+import { compareFormulas } from "../../shared/adjust/comparison.ts";
 import { allRows, type Formula, ROLL_IN, weightsOf } from "../../shared/adjust/formula.ts";
 import { NO_MONEY } from "../../shared/adjust/money.ts";
 import { savingsOf } from "../../shared/adjust/savings.ts";

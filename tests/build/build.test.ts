@@ -62,9 +62,9 @@ describe("Code.js in a bare context", () => {
       "onOpen",
       "onInstall",
       "onEdit",
-      "openBench",
+      "openSidebar",
       "checkAddOn",
-      "benchAsk",
+      "answerSidebar",
       "GRAMWRIGHT_PROBE",
       // By these the script reads its own text; names that end in _ are no client's to call.
       "gramwrightBody_",

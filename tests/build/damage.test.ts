@@ -2,7 +2,7 @@
 // sidebar, or does no harm; in no case does a cell show a number that the whole file would not show.
 import { createContext, runInContext } from "node:vm";
 import { beforeAll, describe, expect, test } from "vitest";
-import { isAsWritten, sumOf } from "../../shared/protocol/whole.ts";
+import { isAsWritten, sumOf } from "../../shared/protocol/pasted-sum.ts";
 import { codeJs } from "../../src/build/build.ts";
 import { canaryIn } from "../../src/build/page.ts";
 import { files } from "../templates/sheet-support.ts";
@@ -58,7 +58,7 @@ function outcomeOf(code: string): Outcome {
   const answers = CALLS.map((call) => answerOf(run, call));
   for (const [at, answer] of answers.entries())
     if (!answer.startsWith("refused")) expect(answer, CALLS[at]).toBe(right[at]);
-  const ping = answerOf(run, `benchAsk('{"ask":"ping"}')`);
+  const ping = answerOf(run, `answerSidebar('{"ask":"ping"}')`);
   if (!ping.includes('\\"whole\\":\\"whole\\"')) return "told";
   expect(answers).toEqual(right);
   return "harmless";
@@ -137,7 +137,7 @@ describe("Code.js", () => {
     const shown = `Function.prototype.toString = function () { return "function " + this.name + "() { [compiled] }"; };\n${whole}`;
     const run = opened(shown);
     expect(run && CALLS.map((call) => answerOf(run, call))).toEqual(right);
-    expect(run && answerOf(run, `benchAsk('{"ask":"ping"}')`)).toContain('\\"whole\\":\\"unknown\\"');
+    expect(run && answerOf(run, `answerSidebar('{"ask":"ping"}')`)).toContain('\\"whole\\":\\"unknown\\"');
   });
 });
 

@@ -84,7 +84,7 @@ describe("npm run pack", () => {
     for (const part of [
       "package-lock.json",
       "src/build/pack.ts",
-      "src/workbook/engine/patches/pace.ts",
+      "src/workbook/engine/patches/paced-edits.ts",
       "shared/base/units.ts",
     ])
       expect(names).toContain(`gramwright/${part}`);

@@ -12,7 +12,7 @@ if (PATH === undefined)
   console.warn("Skipped: the pages that are one file in Firefox; none was found (apt-get install firefox-esr).");
 
 const READY = `document.querySelector(".o-grid canvas") !== null && !/^(|Opening .*|Building .*)$/.test(document.getElementById("status").textContent)`;
-const BENCH = `document.getElementById("bench-frame").contentDocument`;
+const BENCH = `document.getElementById("sidebar-frame").contentDocument`;
 const KEPT = `new Promise((done) => { const asked = indexedDB.open("gramwright"); asked.onsuccess = () => {
   const all = asked.result.transaction("workbooks").objectStore("workbooks").getAll();
   all.onsuccess = () => { asked.result.close(); done(all.result.map(({ text }) => text).join()); }; }; })`;

@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { packedFiles } from "../../src/build/pack.ts";
-import { keptText } from "../../src/workbook/file/kept-text.ts";
+import { keptText } from "../../src/workbook/file/file-text.ts";
 import { workbook } from "../templates/sheet-support.ts";
 
 export const LOCAL = "gramwright-local.html";

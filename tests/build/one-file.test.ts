@@ -86,7 +86,7 @@ describe.skipIf(skipWithoutChromium("the pages that are one file"))("opened from
     expect(await cellText(first, "A1")).toBe("Left from yesterday");
     expect(first.page.url()).toBe(`${pathToFileURL(local).href}#${ID}`);
     await first.page.getByText("No file holds this workbook yet.").waitFor();
-    const bench = first.page.frameLocator("#bench-frame");
+    const bench = first.page.frameLocator("#sidebar-frame");
     await orderLoaves(bench);
     await bench.getByRole("button", { name: "Build the sheet" }).click();
     await bench.getByText("Built “Pan loaf”").first().waitFor();

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { staffCard } from "../../shared/card/staff-card.ts";
 import type { SheetModel } from "../../shared/sheet/model.ts";
 import { lint } from "../../src/build/lint.ts";
-import { cardAmount, cardData } from "../../src/planners/card.ts";
+import { cardAmount, cardData } from "../../src/planners/card-data.ts";
 import { toXlsx } from "../../src/workbook/xlsx/xlsx.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { someOf } from "../kit/scale.ts";

@@ -1,9 +1,9 @@
-// What people do to the list of formula sheets by hand never makes the bench read another formula's cells.
+// What people do to the list of formula sheets by hand never makes the sidebar read another formula's cells.
 import { beforeAll, describe, expect, test } from "vitest";
 import { columnLetters } from "../../shared/sheet/a1.ts";
 import { aboutTab, tabOf } from "../../shared/sheet/tab.ts";
-import { namedRanges } from "../../src/add-on/named.ts";
-import { listedSheets, TAB_FORMULA } from "../../src/planners/listed.ts";
+import { namedRanges } from "../../src/add-on/named-ranges.ts";
+import { listedSheets, TAB_FORMULA } from "../../src/planners/list-row.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { LIST_COLUMNS, LISTED } from "../../templates/formula-list.ts";
 import { someOf } from "../kit/scale.ts";

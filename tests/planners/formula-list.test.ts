@@ -26,7 +26,7 @@ const formulasOf = (book: WorkbookHost) =>
 const build = (book: WorkbookHost, asked: object) => (book.answer(asked) as { sheet: string }).sheet;
 const rowsOf = (book: WorkbookHost) => book.shownTexts(LIST, "A7:F20").filter((row) => row[0] !== "");
 
-/** What the bench makes of all formula sheets: their summaries and a production sheet, which is taken away again. */
+/** What the sidebar makes of all formula sheets: their summaries and a production sheet, which is taken away again. */
 function overAll(book: WorkbookHost) {
   const sheets = formulasOf(book);
   const orders = sheets.flatMap(({ sheet, sizes }) => sizes.slice(0, 1).map((size) => ({ sheet, size, pieces: 10 })));
@@ -62,7 +62,7 @@ describe.each([
     book.deleteSheet(LIST);
     const each = overAll(book);
     book.answer({ ask: "list" });
-    // The first is made anew: its row comes last, by the places that the bench gave its cells.
+    // The first is made anew: its row comes last, by the places that the sidebar gave its cells.
     const [first] = models;
     if (first === undefined) throw new Error("no templates");
     const { sample, parts } = first;

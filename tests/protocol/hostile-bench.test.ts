@@ -1,4 +1,4 @@
-// Whatever reaches the bench or its server.
+// Whatever reaches the sidebar or its server.
 import { readdirSync, readFileSync } from "node:fs";
 import fc from "fast-check";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
@@ -13,7 +13,7 @@ import { emptyKept, type LocalPage, openLocalPage } from "../workbook/local-page
 
 /** The add-on's own reply, and where the page plans such a question, the page's. */
 function replyTo(book: WorkbookHost, asked: unknown): { readonly ok: boolean; readonly message?: string } {
-  const reply = JSON.parse(String(book.script.serve("benchAsk", [asked])));
+  const reply = JSON.parse(String(book.script.serve("answerSidebar", [asked])));
   let read: unknown;
   try {
     read = JSON.parse(String(asked));
@@ -24,7 +24,7 @@ function replyTo(book: WorkbookHost, asked: unknown): { readonly ok: boolean; re
   return typeof ask === "string" && isPlanned(ask) ? book.ask(read) : reply;
 }
 
-describe("the bench's questions", () => {
+describe("the sidebar's questions", () => {
   const KEYS = [
     "ask",
     "template",
@@ -179,8 +179,8 @@ describe("the bench's questions", () => {
   });
 });
 
-describe("markup in the bench", () => {
-  test("no source of the bench or of the page makes HTML out of text", () => {
+describe("markup in the sidebar", () => {
+  test("no source of the sidebar or of the page makes HTML out of text", () => {
     const sources = ["sidebar", "src/workbook/page"].flatMap((folder) =>
       readdirSync(folder, { recursive: true, encoding: "utf8" })
         .filter((file) => file.endsWith(".ts"))
@@ -209,7 +209,7 @@ describe("markup in the bench", () => {
 
     test("names with markup are shown as they are", async () => {
       const { page } = local;
-      const bench = page.frameLocator("#bench-frame");
+      const bench = page.frameLocator("#sidebar-frame");
       const dialogs: string[] = [];
       page.on("dialog", (dialog) => {
         dialogs.push(dialog.message());

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { frictionSays, lossSays } from "../../shared/review/learned.ts";
+import { frictionSays, lossSays } from "../../shared/review/log-notes.ts";
 
 const LINE = { zero: -1.5, perMinute: 1.25, miss: 0.5, mixes: 8, unit: "C" } as const;
 

@@ -1,7 +1,7 @@
 // A formula of the list of formula sheets says which tab its row is about.
 import { expect, test } from "vitest";
 import { aboutTab, tabOf } from "../../shared/sheet/tab.ts";
-import { TAB_FORMULA } from "../../src/planners/listed.ts";
+import { TAB_FORMULA } from "../../src/planners/list-row.ts";
 
 test.each([
   ["='Loaf'!$A$1", null],

@@ -12,7 +12,7 @@ beforeEach(() => {
   const runner = (success: (reply: string) => void): object => ({
     withSuccessHandler: (then: (reply: string) => void) => runner(then),
     withFailureHandler: () => runner(success),
-    benchAsk: (json: string) => {
+    answerSidebar: (json: string) => {
       if ((JSON.parse(json) as { ask: string }).ask !== "look") throw new Error(json);
       asked.push(Date.now() - from);
       const cell = cells.length > 1 ? cells.shift() : cells[0];

@@ -2,9 +2,9 @@ import { describe, expect, test } from "vitest";
 import { skipWithoutChromium } from "./browser.ts";
 import { benchPages, type Way } from "./page.ts";
 
-const skip = skipWithoutChromium("building from the bench in a browser");
+const skip = skipWithoutChromium("building from the sidebar in a browser");
 
-describe.skipIf(skip)("building from the bench", () => {
+describe.skipIf(skip)("building from the sidebar", () => {
   const bench = benchPages();
 
   test("a long build shows that it goes on, and is not built twice meanwhile", async () => {
@@ -103,7 +103,7 @@ describe.skipIf(skip)("building from the bench", () => {
     await expect.poll(async () => (await bench.builds()).length).toBe(2);
   });
 
-  test("a browser in which the bench does not start says so, and the bench is not there", async () => {
+  test("a browser in which the sidebar does not start says so, and the sidebar is not there", async () => {
     await bench.page.addInitScript(() => {
       if (location.search !== "?old") return;
       Object.assign(Array.prototype, { flatMap: undefined });

@@ -10,7 +10,7 @@ import { templateOf } from "./samples.ts";
 
 const PICTURES = process.env.PICTURES;
 
-describe.skipIf(skipWithoutChromium("checking from the bench in a browser"))("the panel", () => {
+describe.skipIf(skipWithoutChromium("checking from the sidebar in a browser"))("the panel", () => {
   let book: WorkbookHost;
   const bench = benchPages((json) => JSON.stringify(book.ask(JSON.parse(json))));
   beforeEach(async () => {

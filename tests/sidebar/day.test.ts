@@ -8,7 +8,7 @@ import { benchPages, type Way } from "./page.ts";
 
 const PICTURES = process.env.PICTURES;
 
-describe.skipIf(skipWithoutChromium("planning a day from the bench in a browser"))("planning a day", () => {
+describe.skipIf(skipWithoutChromium("planning a day from the sidebar in a browser"))("planning a day", () => {
   let book: WorkbookHost;
   const bench = benchPages((json) => JSON.stringify(book.ask(JSON.parse(json))));
   beforeEach(async () => {

@@ -94,7 +94,7 @@ const SHOTS = process.env.SHOTS;
 
 describe.skipIf(skip)("the Functions panel", () => {
   let host: WorkbookHost;
-  const bench = benchPages((json) => String(host.script.serve("benchAsk", [json])));
+  const bench = benchPages((json) => String(host.script.serve("answerSidebar", [json])));
   const shot = async (name: string) => {
     if (SHOTS !== undefined) await bench.page.screenshot({ path: `${SHOTS}/functions-${name}.png`, fullPage: true });
   };

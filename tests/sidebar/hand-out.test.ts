@@ -7,7 +7,7 @@ import { skipWithoutChromium } from "./browser.ts";
 import { benchPages, type Way } from "./page.ts";
 import { templateOf } from "./samples.ts";
 
-const skip = skipWithoutChromium("handing out from the bench in a browser");
+const skip = skipWithoutChromium("handing out from the sidebar in a browser");
 const PICTURES = process.env.PICTURES;
 
 describe.skipIf(skip)("handing out a staff card", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { changeUnits, type Draft } from "../../sidebar/new-formula/draft.ts";
-import { copyOf, isAnythingKept, keep, nothingKept, withKept } from "../../sidebar/new-formula/kept.ts";
+import { copyOf, isAnythingKept, keep, nothingKept, withKept } from "../../sidebar/new-formula/form-memory.ts";
 import { startFrom } from "../../sidebar/new-formula/start.ts";
 import { US_UNITS } from "../kit/units.ts";
 import { skipWithoutChromium } from "./browser.ts";

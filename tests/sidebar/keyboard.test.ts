@@ -63,7 +63,7 @@ function lookAtStops(): void {
 /** The page is asked after so many presses. */
 const STRIDE = 8;
 
-describe.skipIf(skipWithoutChromium("the keyboard's way through the bench"))("with the keyboard alone", () => {
+describe.skipIf(skipWithoutChromium("the keyboard's way through the sidebar"))("with the keyboard alone", () => {
   let book: WorkbookHost;
   const bench = benchPages((json) => JSON.stringify(book.ask(JSON.parse(json))));
   beforeEach(async () => {

@@ -1,4 +1,4 @@
-// The list of all formulas comes by itself with the sixth formula that the bench builds, and from a button of the Day panel.
+// The list of all formulas comes by itself with the sixth formula that the sidebar builds, and from a button of the Day panel.
 import { beforeEach, describe, expect, test } from "vitest";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { buildSheet, HANDOUT, workbook } from "../templates/sheet-support.ts";

@@ -27,7 +27,7 @@ function fakeServer(version: string): void {
   const runner = (handlers: Handlers): object => ({
     withSuccessHandler: (success: (answer: string) => void) => runner({ ...handlers, success }),
     withFailureHandler: (failure: (error: Error) => void) => runner({ ...handlers, failure }),
-    benchAsk: (json: string) => {
+    answerSidebar: (json: string) => {
       state.sent.push(json);
       const question = JSON.parse(json);
       const ping = question.ask === "ping";
@@ -37,7 +37,8 @@ function fakeServer(version: string): void {
       const { way } = state;
       setTimeout(
         () => {
-          if (way === "other account") handlers.failure?.(new Error("You do not have permission to call benchAsk."));
+          if (way === "other account")
+            handlers.failure?.(new Error("You do not have permission to call answerSidebar."));
           else if (way === "fails" && !ping) handlers.failure?.(new Error("Service unavailable."));
           else if (way === "refuses" && !ping)
             handlers.success?.(JSON.stringify({ ok: false, message: "Another build is still running." }));
@@ -124,7 +125,7 @@ export function benchPages(host?: (json: string) => string): BenchPage {
     open: async (way = "answers") => {
       await page.clock.install();
       await openAlone(`?${new URLSearchParams({ way })}`);
-      await page.waitForSelector("#bench .panel");
+      await page.waitForSelector("#sidebar .panel");
       await wait(50);
     },
     turn: (way) =>

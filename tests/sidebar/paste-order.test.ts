@@ -1,5 +1,6 @@
 // What a pasted text orders: the template, the amounts, the preferment and the method; and what corrections outlive.
 import { describe, expect, test } from "vitest";
+import { lackingIn, namesOn } from "../../sidebar/paste-recipe/missing-ingredients.ts";
 import { assess } from "../../sidebar/paste-recipe/order.ts";
 import {
   answerQuestion,
@@ -11,7 +12,6 @@ import {
   takeText,
   teachName,
 } from "../../sidebar/paste-recipe/state.ts";
-import { lackingIn, namesOn } from "../../sidebar/paste-recipe/stock.ts";
 
 const stateOf = (text: string): PasteState => {
   const state = emptyState();

@@ -24,7 +24,7 @@ Method
 
 describe.skipIf(skip)("the panel Paste recipe", () => {
   let book: Book;
-  const bench = benchPages((json) => String(book.script.serve("benchAsk", [json])));
+  const bench = benchPages((json) => String(book.script.serve("answerSidebar", [json])));
   const field = (label: string) => bench.field(label).filter({ visible: true });
   const shot = async (name: string) => {
     if (SHOTS !== undefined) await bench.page.screenshot({ path: `${SHOTS}/paste-${name}.png`, fullPage: true });

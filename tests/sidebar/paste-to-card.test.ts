@@ -4,7 +4,7 @@ import { createRequire } from "node:module";
 import type { Frame } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import type { WorkbookData } from "../../src/workbook/engine/library.ts";
-import type { Keeper } from "../../src/workbook/keep.ts";
+import type { Keeper } from "../../src/workbook/file/keeper.ts";
 import { openBook } from "../../src/workbook/scripted.ts";
 import { IS_LONG } from "../kit/scale.ts";
 import { emptyKept, type LocalPage, openLocalPage } from "../workbook/local-page.ts";
@@ -86,7 +86,7 @@ describe.skipIf(skipWithoutChromium("texts from paste to card"))("five texts, by
       return keeper.save(data, revision);
     };
     local = await openLocalPage({ keeper: { ...keeper, save }, width: 1280, height: 720 });
-    bench = (await (await local.page.waitForSelector("#bench-frame")).contentFrame()) as Frame;
+    bench = (await (await local.page.waitForSelector("#sidebar-frame")).contentFrame()) as Frame;
     await bench.waitForSelector(".panel");
     if (SHOTS !== undefined) mkdirSync(SHOTS, { recursive: true });
   });

@@ -33,7 +33,7 @@ describe.skipIf(skipWithoutChromium("the check in the page"))("Test this install
 
   test("calculates every example in a sheet, reports, and removes the sheet", async () => {
     const { page } = local;
-    const bench = page.frameLocator("#bench-frame");
+    const bench = page.frameLocator("#sidebar-frame");
     const tabs = () => page.locator(".o-sheet-name").allTextContents();
     const before = await tabs();
     await page.getByRole("button", { name: "Test this installation" }).click();
@@ -56,7 +56,7 @@ describe.skipIf(skipWithoutChromium("the check in the page"))("Test this install
 
   test("a sheet that cannot be removed is named, for the person to delete", async () => {
     const { page } = local;
-    const bench = page.frameLocator("#bench-frame");
+    const bench = page.frameLocator("#sidebar-frame");
     await bench.getByRole("button", { name: "Run the check" }).click();
     await bench.getByText(`All ${checkExamples().length} examples agree.`).waitFor();
     const tab = page.locator(".o-sheet-name", { hasText: "Gramwright check" });
@@ -70,10 +70,10 @@ describe.skipIf(skipWithoutChromium("the check in the page"))("Test this install
       .waitFor();
   });
 
-  test("the menu's other entry shows the bench again", async () => {
+  test("the menu's other entry shows the sidebar again", async () => {
     const { page } = local;
     await page.getByRole("button", { name: "Open Gramwright" }).click();
-    const bench = page.frameLocator("#bench-frame");
+    const bench = page.frameLocator("#sidebar-frame");
     await bench.getByRole("button", { name: "Build the sheet" }).waitFor();
     expect(await bench.getByRole("button", { name: "Run the check" }).count()).toBe(0);
   });

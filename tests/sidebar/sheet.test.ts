@@ -30,7 +30,7 @@ const withLevain = (): Draft => {
   return draft;
 };
 
-describe("the sheet computes what the bench said before", () => {
+describe("the sheet computes what the sidebar said before", () => {
   test.each<[string, () => Draft]>([
     ["by pieces", sampleDraft],
     ["by tins", by("tins", "tins", "12")],

@@ -14,9 +14,9 @@ describe("the built file", () => {
   });
 });
 
-const skip = skipWithoutChromium("filling in the bench in a browser");
+const skip = skipWithoutChromium("filling in the sidebar in a browser");
 
-describe.skipIf(skip)("the bench at 300 px", () => {
+describe.skipIf(skip)("the sidebar at 300 px", () => {
   const bench = benchPages();
 
   test("pings, and says nothing where all is well", async () => {

@@ -75,7 +75,7 @@ describe.each(TEMPLATES.map((model) => [model.name, model] as const))("%s in the
   });
 });
 
-describe("the built sheet computes what the bench said before", () => {
+describe("the built sheet computes what the sidebar said before", () => {
   test.each(TEMPLATES.map(({ name }) => name))("%s", async (name) => {
     const model = templateOf(name);
     const { order, batch: made, times } = assess(sampleOf(model), model);

@@ -4,7 +4,7 @@ import { benchPages } from "./page.ts";
 
 const skip = skipWithoutChromium("the tin's picture in a browser");
 
-describe.skipIf(skip)("the tin in the bench", () => {
+describe.skipIf(skip)("the tin in the sidebar", () => {
   const bench = benchPages();
   const tin = () => bench.page.getByRole("img", { name: /^Side view of the tin\./ });
 

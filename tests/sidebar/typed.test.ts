@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { changeUnits, type Typed } from "../../sidebar/new-formula/draft.ts";
+import { splitPercents, splitSizes } from "../../sidebar/new-formula/pasted-figures.ts";
 import { readQuantity } from "../../sidebar/new-formula/quantity.ts";
-import { splitPercents, splitSizes } from "../../sidebar/new-formula/split.ts";
 import { GRAMS, OUNCES, sampleDraft } from "./drafts.ts";
 
 describe("numbers as people type them", () => {

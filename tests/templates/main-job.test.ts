@@ -23,7 +23,7 @@ beforeAll(async () => {
   page = local.page;
   // What may be typed into the cell with the cursor is said there as well.
   expect(await page.textContent("#status")).toMatch(/^(?:Built|Enter a number)/);
-  bench = page.frameLocator("#bench-frame");
+  bench = page.frameLocator("#sidebar-frame");
 });
 
 afterAll(() => local?.close());

@@ -1,7 +1,7 @@
 import { a1, type Zone } from "../../shared/sheet/a1.ts";
 import { layOut } from "../../shared/sheet/layout.ts";
 import type { Options, SheetModel, Values } from "../../shared/sheet/model.ts";
-import { longEnough } from "../../shared/sheet/placing.ts";
+import { longEnough } from "../../shared/sheet/table-lengths.ts";
 import type { CellName } from "../../src/workbook/engine/cell-names.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { builtFiles, openBook } from "../../src/workbook/scripted.ts";

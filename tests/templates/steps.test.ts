@@ -14,7 +14,7 @@ import { buildSheet, HANDOUT, workbook } from "./sheet-support.ts";
 
 type Reply = { readonly ok: boolean; readonly message: string; readonly answer: unknown };
 const send = (book: WorkbookHost, step: object): Reply =>
-  JSON.parse(String(book.script.serve("benchAsk", [JSON.stringify(step)]))) as Reply;
+  JSON.parse(String(book.script.serve("answerSidebar", [JSON.stringify(step)]))) as Reply;
 
 /** Answers the steps of a question up to the one that writes, and gives that. */
 function planned(book: WorkbookHost, question: PlannedQuestion, asked: Record<string, unknown>): Step & MakeAsk {

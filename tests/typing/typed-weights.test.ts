@@ -1,7 +1,7 @@
 // The arithmetic of typed weights, held against what a sheet shows: shares of a fixed dough, or multiples of the flour.
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { Order } from "../../shared/typing/scaled.ts";
+import type { Order } from "../../shared/typing/scaling.ts";
 import { type Outcome, type TypedRow, takeWeights } from "../../shared/typing/typed-weights.ts";
 import { seedOf, tries } from "../kit/scale.ts";
 

@@ -83,11 +83,11 @@ describe("what a person does to a sheet", () => {
   });
 });
 
-describe("the bench's server", () => {
+describe("the sidebar's server", () => {
   const bench = (body: string) =>
     openWorkbook({
       codeJs: `function onOpen() { SpreadsheetApp.getUi().createAddonMenu().addItem("Say", "say").addToUi(); }
-    function say() { SpreadsheetApp.getActive().toast("said"); } function benchAsk(json) { ${body} }`,
+    function say() { SpreadsheetApp.getActive().toast("said"); } function answerSidebar(json) { ${body} }`,
       sidebarHtml: "",
     });
   test("answers and refusals come through as JSON", () => {
@@ -101,7 +101,7 @@ describe("the bench's server", () => {
   test("anything else than a JSON text of that shape fails", () => {
     expect(() => bench("return 5;").ask({})).toThrow(/did not return a text/);
     expect(() => bench("return 'x';").ask({})).toThrow(SyntaxError);
-    expect(() => bench("return '{}';").ask({})).toThrow(/benchAsk returned/);
+    expect(() => bench("return '{}';").ask({})).toThrow(/answerSidebar returned/);
   });
   test("a menu item runs with all permissions", () => {
     const book = bench("");

@@ -6,8 +6,8 @@ import { join } from "node:path";
 import * as esbuild from "esbuild";
 import { afterAll, afterEach, beforeAll, describe, expect, test, vi } from "vitest";
 import type { WorkbookData } from "../../src/workbook/engine/library.ts";
+import { type Keeper, openKeeper } from "../../src/workbook/file/keeper.ts";
 import { openWorkbook } from "../../src/workbook/host.ts";
-import { type Keeper, openKeeper } from "../../src/workbook/keep.ts";
 import { IS_LONG } from "../kit/scale.ts";
 import { type Built, buildSheet, files, HANDOUT } from "../templates/sheet-support.ts";
 

@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Download, Page } from "playwright-core";
 import { LOCAL_PAGE } from "../../src/build/local-page.ts";
-import type { Keeper } from "../../src/workbook/keep.ts";
+import type { Keeper } from "../../src/workbook/file/keeper.ts";
 import { serve } from "../../src/workbook/server.ts";
 import { openBrowser } from "../sidebar/browser.ts";
 import { files, workbook } from "../templates/sheet-support.ts";

@@ -3,8 +3,8 @@ import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "no
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
+import { openKeeper } from "../../src/workbook/file/keeper.ts";
 import { openWorkbook } from "../../src/workbook/host.ts";
-import { openKeeper } from "../../src/workbook/keep.ts";
 import { PATIENCE } from "../kit/scale.ts";
 import { skipWithoutChromium } from "../sidebar/browser.ts";
 import { cellText, type LocalPage, openLocalPage, pageReady } from "./local-page.ts";

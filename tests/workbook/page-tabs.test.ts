@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test, vi } from "vitest";
-import { openKeeper } from "../../src/workbook/keep.ts";
+import { openKeeper } from "../../src/workbook/file/keeper.ts";
 import { openFile } from "../../src/workbook/scripted.ts";
 import { PATIENCE } from "../kit/scale.ts";
 import { skipWithoutChromium } from "../sidebar/browser.ts";

@@ -27,9 +27,9 @@ describe.skipIf(skipWithoutChromium("the page"))("the page", () => {
     rmSync(root, { recursive: true, force: true });
   });
 
-  test("opens with the demo built and the bench beside it", async () => {
+  test("opens with the demo built and the sidebar beside it", async () => {
     expect(await status()).toBe("Built: Rye.");
-    expect(await page.locator("#bench-title").textContent()).toBe("Test bench");
+    expect(await page.locator("#sidebar-title").textContent()).toBe("Test bench");
     expect(await page.locator("#menu button").allTextContents()).toEqual(["Open Gramwright", "Stumble"]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(1280);
   });
@@ -89,27 +89,27 @@ describe.skipIf(skipWithoutChromium("the page"))("the page", () => {
     await page.keyboard.press("Escape");
   });
 
-  test("the bench asks the script, and a refusal comes back", async () => {
-    const bench = page.frameLocator("#bench-frame");
+  test("the sidebar asks the script, and a refusal comes back", async () => {
+    const bench = page.frameLocator("#sidebar-frame");
     await bench.locator("#go").click();
     await bench.locator("#said:has-text('say make')").waitFor();
   });
 
-  test("a failing menu item says why, and the bench closes and opens", async () => {
+  test("a failing menu item says why, and the sidebar closes and opens", async () => {
     await page.getByRole("button", { name: "Stumble" }).click();
     expect(await status()).toBe("the oven is cold");
     await page.getByRole("button", { name: "Close Gramwright" }).click();
-    expect(await page.locator("#bench").isVisible()).toBe(false);
+    expect(await page.locator("#sidebar").isVisible()).toBe(false);
     await page.getByRole("button", { name: "Open Gramwright" }).click();
-    await page.frameLocator("#bench-frame").locator("#go").waitFor();
+    await page.frameLocator("#sidebar-frame").locator("#go").waitFor();
   });
 
-  test("F6 leads from the sheet to the bench, to the menu and back", async () => {
+  test("F6 leads from the sheet to the sidebar, to the menu and back", async () => {
     await goTo("A2");
     const where = () =>
       page.evaluate(() => {
         const active = document.activeElement;
-        return active?.id === "bench-frame"
+        return active?.id === "sidebar-frame"
           ? "bench"
           : active?.closest("#grid")
             ? "sheet"

@@ -4,7 +4,7 @@ import { connect } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { openKeeper } from "../../src/workbook/keep.ts";
+import { openKeeper } from "../../src/workbook/file/keeper.ts";
 import { type LocalServer, serve } from "../../src/workbook/server.ts";
 import { builtRoot } from "./local-page.ts";
 
@@ -174,8 +174,8 @@ const STATUS: readonly (readonly [string, number, Sent])[] = [
     "/constructor",
     "/__proto__",
     "/toString",
-    "/bench/other.html",
-    "/bench/../page.js",
+    "/frame/other.html",
+    "/frame/../page.js",
   ].map((at) => [at, 404, { path: at }] as const),
   ["a broken code in the address", 400, { path: "/%" }],
   ["another broken code", 400, { path: "/%E0%A4%A" }],
@@ -284,8 +284,8 @@ test("only the page may compile text, and only the page may frame the sidebar", 
   const policy = async (at: string) => (await ask({ path: at })).headers.get("content-security-policy") ?? "";
   expect(await policy("/")).toMatch(/script-src 'self' 'unsafe-eval' 'nonce-[\w+/=]{20,}';.*frame-ancestors 'none'/);
   expect(await policy("/")).not.toBe(await policy("/"));
-  expect(await policy("/bench/sidebar.html")).toMatch(/frame-ancestors 'self'/);
-  for (const at of ["/bench/sidebar.html", "/page.js", "/workbook", "/nowhere"])
+  expect(await policy("/frame/sidebar.html")).toMatch(/frame-ancestors 'self'/);
+  for (const at of ["/frame/sidebar.html", "/page.js", "/workbook", "/nowhere"])
     expect(await policy(at)).not.toContain("unsafe-eval");
 });
 

@@ -198,21 +198,21 @@ describe("counting and failing", () => {
 });
 
 describe("google.script.run", () => {
-  const code = `function benchAsk(json) { return json; } function secret_() { return 1; } function dated() { return { at: new Date(0) }; }
+  const code = `function answerSidebar(json) { return json; } function secret_() { return 1; } function dated() { return { at: new Date(0) }; }
     function hollow() { return [undefined, 1]; } function nothing() {}`;
   const book = openWorkbook({ codeJs: code, sidebarHtml: "" });
   test.each([
     ["secret_", [], /not found: secret_/],
     ["missing", [], /not found: missing/],
     ["toString", [], /not found: toString/],
-    ["benchAsk", [new Date()], /Date\] does not travel as argument/],
-    ["benchAsk", [() => 1], /Function\] does not travel as argument/],
+    ["answerSidebar", [new Date()], /Date\] does not travel as argument/],
+    ["answerSidebar", [() => 1], /Function\] does not travel as argument/],
     ["dated", [], /Date\] does not travel as result/],
   ])("%s %#", (name, args, because) => {
     expect(() => book.script.serve(name, args)).toThrow(because);
   });
   test("values travel as copies, undefined in a list as null", () => {
-    expect(book.script.serve("benchAsk", ["{}"])).toBe("{}");
+    expect(book.script.serve("answerSidebar", ["{}"])).toBe("{}");
     expect(book.script.serve("hollow", [])).toEqual([null, 1]);
     expect(book.script.serve("nothing", [])).toBeUndefined();
   });

@@ -7,10 +7,10 @@ import { PROBES } from "./support.ts";
 
 export const CODE = `${PROBES}
 var SEEN = ${JSON.stringify(demoSheetsSeen())};
-function onOpen(e) { SpreadsheetApp.getUi().createAddonMenu().addItem("Open Gramwright", "openBench").addItem("Stumble", "stumble").addToUi(); }
-function openBench() { SpreadsheetApp.getUi().showSidebar(HtmlService.createHtmlOutputFromFile("sidebar").setTitle("Test bench")); }
+function onOpen(e) { SpreadsheetApp.getUi().createAddonMenu().addItem("Open Gramwright", "openSidebar").addItem("Stumble", "stumble").addToUi(); }
+function openSidebar() { SpreadsheetApp.getUi().showSidebar(HtmlService.createHtmlOutputFromFile("sidebar").setTitle("Test bench")); }
 function stumble() { throw new Error("the oven is cold"); }
-function benchAsk(json) {
+function answerSidebar(json) {
   try {
     var asked = JSON.parse(json);
     var seen = SEEN.filter(function (one) { return asked.words !== undefined || asked.sheet === one.name; });
@@ -29,7 +29,7 @@ function benchAsk(json) {
 }`;
 export const BENCH = `<!doctype html><html lang="en"><head><title>b</title></head><body><button id="go">Ask</button><p id="said"></p><script>
 document.getElementById("go").onclick = function () {
-  google.script.run.withSuccessHandler(function (text) { said.textContent = text; }).withFailureHandler(function (e) { said.textContent = e.message; }).benchAsk("{}");
+  google.script.run.withSuccessHandler(function (text) { said.textContent = text; }).withFailureHandler(function (e) { said.textContent = e.message; }).answerSidebar("{}");
 };</script></body></html>`;
 
 /** A folder as the server wants it, with these two in it. */

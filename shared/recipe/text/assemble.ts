@@ -1,15 +1,15 @@
 // The dough as one formula: stages put together, what stands twice counted once, preferments as shares of flour.
 
 import { type Grams, grams } from "../../base/units.ts";
-import type { Formula, FormulaPart, FormulaRow, Question, Row, Stage } from "./described.ts";
-import { IN_DOUGH } from "./described.ts";
+import type { Formula, FormulaPart, FormulaRow, Question, Row, Stage } from "./description.ts";
+import { IN_DOUGH } from "./description.ts";
 import type { Draft } from "./draft.ts";
 import { merged, type Portion } from "./portions.ts";
-import type { Reading } from "./reading.ts";
+import type { Reading } from "./row-context.ts";
 import { stageShares } from "./stage-amounts.ts";
 import { setApart } from "./stage-percents.ts";
 import { flourOfRow, waterOfRow } from "./starter.ts";
-import { mixedBefore, tied } from "./tied.ts";
+import { mixedBefore, tied } from "./tied-preferment.ts";
 
 export type Assembled = { readonly formula: Formula; readonly asks: readonly Question[] };
 

@@ -2,7 +2,7 @@
 
 import { grams } from "../../base/units.ts";
 import { prefermentIn } from "../kinds.ts";
-import { lineKey } from "./described.ts";
+import { lineKey } from "./description.ts";
 import {
   addRow,
   correctedRead,
@@ -16,13 +16,13 @@ import {
   stageAt,
   takeYield,
 } from "./draft.ts";
-import { listedRows, roleBeside, splitRows } from "./inline.ts";
-import type { Reading, RowRead } from "./reading.ts";
-import { remembered } from "./remembered.ts";
 import { readRow } from "./row.ts";
+import type { Reading, RowRead } from "./row-context.ts";
+import { listedRows, roleBeside, splitRows } from "./rows-in-line.ts";
 import type { SourceLine } from "./source-lines.ts";
+import { namesStage } from "./stage-use.ts";
 import { doughTemperatureIn, isStep, stepsIn } from "./steps.ts";
-import { namesStage } from "./taken.ts";
+import { cachedByText } from "./text-cache.ts";
 import { yieldOfStep } from "./yields.ts";
 
 function addSteps(draft: Draft, line: SourceLine, text: string): boolean {
@@ -118,7 +118,7 @@ function simpleRow(text: string, reading: Reading): RowRead | undefined {
   return { ...one, text, grams: grams(one.grams * amount) };
 }
 
-const roleOf = remembered((text) => roleBeside(text));
+const roleOf = cachedByText((text) => roleBeside(text));
 
 export function takeCorrected({ draft, line, reading }: Place): boolean {
   const correction = reading.corrections.lines[lineKey(line.text)];

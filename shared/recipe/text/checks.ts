@@ -1,9 +1,9 @@
 // Whether a text agrees with itself: totals against rows, percentages against weights, pieces against dough.
 
 import { showNumber } from "../../base/show.ts";
-import { type Formula, IN_DOUGH, type Question, type Row } from "./described.ts";
+import { type Formula, IN_DOUGH, type Question, type Row } from "./description.ts";
 import type { Draft, Total } from "./draft.ts";
-import type { Reading } from "./reading.ts";
+import type { Reading } from "./row-context.ts";
 
 type OpenQuestion = Omit<Question, "line"> & { readonly line: number | null };
 const question = (reason: Question["reason"], line: number | null, about: readonly string[]): OpenQuestion => ({

@@ -1,7 +1,7 @@
 // What web pages put around a recipe.
 
 import { singularName } from "../../base/words.ts";
-import type { IgnoredReason } from "./described.ts";
+import type { IgnoredReason } from "./description.ts";
 
 const LABELLED =
   /^(?:prep(?:aration)?|cook(?:ing)?|bake|baking|total|active|passive|inactive|resting|rest|rising|proofing|additional|ready in|hands[- ]on|chill(?:ing)?|wait)(?: ?\/ ?\w+)?(?: ?time)?\s*[:–-]?\s*(?:\d|overnight|an?\b)[^.]{0,30}$/i;

@@ -1,7 +1,7 @@
 // The headings of a table's columns, in any order and any spelling.
 
 import { foldText, singularName } from "../../base/words.ts";
-import type { Stage } from "./described.ts";
+import type { Stage } from "./description.ts";
 import { stageOf } from "./headings.ts";
 
 export type UnitOfColumn = "g" | "kg" | "oz" | "lb" | "ml" | "l" | "";

@@ -10,9 +10,9 @@ import type {
   Stage,
   StageRole,
   Step,
-} from "./described.ts";
-import type { Reading, RowRead } from "./reading.ts";
+} from "./description.ts";
 import { readRow } from "./row.ts";
+import type { Reading, RowRead } from "./row-context.ts";
 import type { SourceLine } from "./source-lines.ts";
 import { bothYields, type YieldRead } from "./yields.ts";
 

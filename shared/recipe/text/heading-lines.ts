@@ -2,17 +2,17 @@
 
 import { singularName } from "../../base/words.ts";
 import { prefermentIn } from "../kinds.ts";
-import type { Stage, StageRole } from "./described.ts";
+import type { Stage, StageRole } from "./description.ts";
 import { addRow, addStage, hasAmount, ignore, isCapitals, looksLikeRow, type Place, stageAt } from "./draft.ts";
 import { headingCore, modeOf, prefermentWordIn, stageOf } from "./headings.ts";
-import { listedRows, splitRows } from "./inline.ts";
-import { opensOther } from "./openers.ts";
-import type { Reading } from "./reading.ts";
 import { readRow } from "./row.ts";
+import type { Reading } from "./row-context.ts";
 import { rowText } from "./row-text.ts";
+import { listedRows, splitRows } from "./rows-in-line.ts";
 import type { SourceLine } from "./source-lines.ts";
 import { isStep } from "./steps.ts";
 import { titleIn } from "./titles.ts";
+import { opensOther } from "./under-heading.ts";
 
 /** Opens a stage, where the line is a heading. */
 export function takeHeading({ draft, line, reading, next, isFirst, isSetOff }: Place): boolean {

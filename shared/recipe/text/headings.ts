@@ -3,7 +3,7 @@
 import { type Celsius, celsius } from "../../base/units.ts";
 import { singularName } from "../../base/words.ts";
 import { PREFERMENT_WORDS } from "../../larder/kind-words.ts";
-import type { Stage, StageRole } from "./described.ts";
+import type { Stage, StageRole } from "./description.ts";
 import { durationIn, temperatureIn } from "./times.ts";
 
 /** What follows such a heading, if it is no stage. */

@@ -3,12 +3,12 @@
 import { takeBody, takeCorrected, takePlain } from "./body-lines.ts";
 import { clutterIn, isNutrition, isStepNumber, isTotal } from "./clutter.ts";
 import { columnOf } from "./columns.ts";
-import { lineKey, NO_CORRECTIONS } from "./described.ts";
+import { lineKey, NO_CORRECTIONS } from "./description.ts";
 import { addStage, type Draft, ignore, isCapitals, isFirstOf, type Place, takeYield } from "./draft.ts";
 import { takeHeading, takeHeadingWithRows } from "./heading-lines.ts";
 import { isFirstDay, modeOf } from "./headings.ts";
-import type { Reading } from "./reading.ts";
 import { readRow } from "./row.ts";
+import type { Reading } from "./row-context.ts";
 import { isSeparator, type SourceLine } from "./source-lines.ts";
 import { isStep } from "./steps.ts";
 import type { TableLine } from "./table.ts";

@@ -2,8 +2,8 @@
 
 import { singularName } from "../../base/words.ts";
 import { ingredientIn } from "../name-in.ts";
-import type { Row } from "./described.ts";
-import type { Reading } from "./reading.ts";
+import type { Row } from "./description.ts";
+import type { Reading } from "./row-context.ts";
 
 /** An amount of one row that goes into the dough: grams, or hundredths of the flour. */
 export type Portion = {

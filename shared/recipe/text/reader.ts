@@ -1,18 +1,18 @@
 // A recipe as text, described: rows, stages, steps, yield, what was left aside and why, and what has to be asked.
 
 import { assembled } from "./assemble.ts";
-import { weighedBare } from "./bare.ts";
+import { weighedBare } from "./bare-numbers.ts";
 import { checksOf } from "./checks.ts";
 import { unitIn } from "./columns.ts";
-import { type Corrections, type Described, type Kitchen, NO_CORRECTIONS, type Question } from "./described.ts";
+import { type Corrections, type Described, type Kitchen, NO_CORRECTIONS, type Question } from "./description.ts";
 import type { Draft } from "./draft.ts";
 import { readLineAt } from "./line-order.ts";
 import { type NumberStyle, numberStyle } from "./numbers.ts";
-import { type Reading, rowsRead, weigherOf } from "./reading.ts";
+import { type Reading, rowsRead, weigherOf } from "./row-context.ts";
 import { linesOf, type SourceLine } from "./source-lines.ts";
-import { hasPercents, saysPercents, statedUnit } from "./stated.ts";
+import { takenStages } from "./stage-use.ts";
 import { tableLines } from "./table.ts";
-import { takenStages } from "./taken.ts";
+import { hasPercents, saysPercents, statedUnit } from "./text-unit.ts";
 import { takeStated } from "./titles.ts";
 import { NO_YIELD, yieldIn } from "./yields.ts";
 

@@ -6,9 +6,9 @@ import { readNumber } from "../../cells/number.ts";
 import type { LineWeight } from "../grams.ts";
 import { readRecipeLine } from "../line.ts";
 import type { UnitOfColumn } from "./columns.ts";
-import type { AmountOf } from "./described.ts";
+import type { AmountOf } from "./description.ts";
 import { type NumberStyle, withPlainNumbers } from "./numbers.ts";
-import { type Ask, type Beside, open, type Reading, type RowRead } from "./reading.ts";
+import { type Ask, type Beside, open, type Reading, type RowRead } from "./row-context.ts";
 import type { Named } from "./row-name.ts";
 
 /** A count that a person may have meant as pieces, or as grams. */

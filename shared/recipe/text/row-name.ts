@@ -3,9 +3,9 @@
 import { foldText, singularName } from "../../base/words.ts";
 import { kindOf, prefermentIn } from "../kinds.ts";
 import { ingredientIn, nameIn, wordsOf } from "../name-in.ts";
-import type { Kitchen } from "./described.ts";
+import type { Kitchen } from "./description.ts";
 import { prefermentWordIn } from "./headings.ts";
-import { type Ask, open, type Reading } from "./reading.ts";
+import { type Ask, open, type Reading } from "./row-context.ts";
 import { type RowText, withGrades } from "./row-text.ts";
 import { meantNames } from "./spelling.ts";
 import { foreignName, typeOf } from "./types.ts";

@@ -3,8 +3,8 @@
 import { showNumber } from "../../base/show.ts";
 import { type Grams, grams } from "../../base/units.ts";
 import { withPlainNumbers } from "./numbers.ts";
-import { type Beside, MAX_CACHED, type Reading, type RowRead } from "./reading.ts";
 import { amountBeside, amountIn } from "./row-amount.ts";
+import { type Beside, MAX_CACHED, type Reading, type RowRead } from "./row-context.ts";
 import { nameOf, wetted } from "./row-name.ts";
 import { type RowText, rowText } from "./row-text.ts";
 

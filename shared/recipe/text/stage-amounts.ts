@@ -1,10 +1,10 @@
 // What each row adds to the dough: a stage that is taken in part counts in part, one that is named twice counts once.
 
 import { showNumber } from "../../base/show.ts";
-import type { Question, Row } from "./described.ts";
+import type { Question, Row } from "./description.ts";
 import type { Draft } from "./draft.ts";
 import { identityOf, type Portion } from "./portions.ts";
-import type { Reading } from "./reading.ts";
+import type { Reading } from "./row-context.ts";
 import { included } from "./stage-included.ts";
 import { percentBases, sumOf } from "./stage-percents.ts";
 import { flourOfRow, isStarter, waterOfRow } from "./starter.ts";

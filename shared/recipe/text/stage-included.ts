@@ -1,9 +1,9 @@
 // A preferment that the dough does not name: on top of it, or a part of its amounts.
 
-import type { Question, Row } from "./described.ts";
+import type { Question, Row } from "./description.ts";
 import type { Draft } from "./draft.ts";
 import { identityOf } from "./portions.ts";
-import type { Reading } from "./reading.ts";
+import type { Reading } from "./row-context.ts";
 import { sumOf } from "./stage-percents.ts";
 import { flourOfRow, waterOfRow } from "./starter.ts";
 

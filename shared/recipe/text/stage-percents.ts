@@ -1,10 +1,10 @@
 // Percentages of a stage's own flour brought to those of all flour, and stages beside an overall formula.
 
 import { showNumber } from "../../base/show.ts";
-import type { Question, Row } from "./described.ts";
+import type { Question, Row } from "./description.ts";
 import type { Draft } from "./draft.ts";
 import type { Portion } from "./portions.ts";
-import type { Reading } from "./reading.ts";
+import type { Reading } from "./row-context.ts";
 import { flourOfRow, isStarter } from "./starter.ts";
 
 const isHundred = (value: number): boolean => Math.abs(value - 100) < 0.3;

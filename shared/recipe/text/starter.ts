@@ -3,7 +3,7 @@
 import { isFault } from "../../base/refusal.ts";
 import { type Kind, kind } from "../../larder/kinds.ts";
 import { prefermentIn } from "../kinds.ts";
-import type { Row } from "./described.ts";
+import type { Row } from "./description.ts";
 
 const read = new Map<string, Kind | null>();
 

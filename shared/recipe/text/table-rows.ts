@@ -2,13 +2,13 @@
 
 import { isTotal } from "./clutter.ts";
 import { type Column, unitIn } from "./columns.ts";
-import { lineKey, type Stage } from "./described.ts";
+import { lineKey, type Stage } from "./description.ts";
 import { addRow, addStage, correctedRead, type Draft, ignore, stageAt, takeYield } from "./draft.ts";
 import { stageOf } from "./headings.ts";
-import { roleBeside } from "./inline.ts";
-import type { Reading } from "./reading.ts";
 import { readRow } from "./row.ts";
 import { cellNumber, gramsOf } from "./row-amount.ts";
+import type { Reading } from "./row-context.ts";
+import { roleBeside } from "./rows-in-line.ts";
 import type { TableLine } from "./table.ts";
 import { yieldIn } from "./yields.ts";
 

@@ -1,12 +1,12 @@
 // The recipe's name, with what it makes where that stands beside it.
 
 import { type Draft, hasAmount, ignore, looksLikeRow, type Place, takeYield } from "./draft.ts";
-import { listedRows } from "./inline.ts";
-import { opensOther } from "./openers.ts";
-import type { Reading } from "./reading.ts";
 import { readRow } from "./row.ts";
+import type { Reading } from "./row-context.ts";
+import { listedRows } from "./rows-in-line.ts";
 import type { SourceLine } from "./source-lines.ts";
 import { isStep } from "./steps.ts";
+import { opensOther } from "./under-heading.ts";
 import { isYieldWord, yieldIn } from "./yields.ts";
 
 export const titleIn = (text: string): string =>

@@ -1,7 +1,7 @@
 // The sentences about a recipe that was read: questions, remarks, why a line was left aside.
 
 import { quote } from "../../base/show.ts";
-import type { IgnoredReason, Question, Remark } from "./described.ts";
+import type { IgnoredReason, Question, Remark } from "./description.ts";
 
 /** A question as a person reads it; `about` holds what it is about. */
 export function questionSays({ reason, about }: Pick<Question, "reason" | "about">): string {

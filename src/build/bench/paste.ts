@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { chromium } from "playwright-core";
 import { larder } from "../../../shared/larder/larder.ts";
-import type { Kitchen } from "../../../shared/recipe/text/described.ts";
+import type { Kitchen } from "../../../shared/recipe/text/description.ts";
 import { describeRecipe } from "../../../shared/recipe/text/reader.ts";
 import { build } from "../build.ts";
 import { findChromium } from "../programs.ts";

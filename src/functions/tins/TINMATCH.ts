@@ -1,7 +1,7 @@
 import { number, word } from "../../../shared/cells/cell.ts";
 import { cell, column, optional } from "../../../shared/cells/decoder.ts";
 import { lengthUnit } from "../../../shared/cells/readers.ts";
-import { sizedReader, sizesTable } from "../../../shared/tins/sized.ts";
+import { sizedReader, sizesTable } from "../../../shared/tins/size-reader.ts";
 import { TIN_SHAPES } from "../../../shared/tins/tin.ts";
 import { matchTins, TIN_MEASURES } from "../../../shared/tins/tin-match.ts";
 import { define, down } from "../define.ts";

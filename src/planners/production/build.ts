@@ -13,9 +13,9 @@ import { letters, linkName } from "../../../templates/production/shape.ts";
 import { type FormulaSheets, overAllSheets } from "../all-sheets.ts";
 import { type Overview, type SizeRow, sizesOf } from "../overview.ts";
 import { make, type Steps, withNotes } from "../steps.ts";
-import { type AskedProduction, matched, readAsked, regularOf } from "./asked.ts";
 import { eachLink, levainsOf, mixedLink, notOrdered, positiveLink, type TakenLevain } from "./formula.ts";
 import { doughsFor, type OwnPart, plannedAll, takerOf } from "./parts.ts";
+import { type AskedProduction, matched, readAsked, regularOf } from "./production-ask.ts";
 
 /** Formula sheets up to which all their items have a row, whether they are ordered or not. */
 const FEW = 12;

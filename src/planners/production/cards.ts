@@ -9,7 +9,7 @@ import type { Task } from "../../../shared/production/timetable.ts";
 import type { NewSheet } from "../../../shared/protocol/new-sheet.ts";
 import type { NightPage } from "../../../shared/protocol/production.ts";
 import { plan, type SheetPlan } from "../../../shared/sheet/plan.ts";
-import { cardData } from "../card.ts";
+import { cardData } from "../card-data.ts";
 import { readFormulaSheet } from "../formula-sheet.ts";
 import { make, type Steps } from "../steps.ts";
 import { figuresOf, type Night, overNight } from "./night.ts";

@@ -3,7 +3,7 @@
 import type { Formula, Use } from "../../../shared/production/formula.ts";
 import type { Links } from "../../../shared/sheet/model.ts";
 import { linkName } from "../../../templates/production/shape.ts";
-import { leftOut } from "../left-out.ts";
+import { leftOut } from "../not-orderable.ts";
 import { type Overview, type SizeRow, sizesOf, summary } from "../overview.ts";
 
 /** Why nothing of it can be ordered, in a sentence; null where it can. */

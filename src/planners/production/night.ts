@@ -7,9 +7,9 @@ import { inShift, type Task } from "../../../shared/production/timetable.ts";
 import { type FormulaSheets, overAllSheets } from "../all-sheets.ts";
 import type { Overview } from "../overview.ts";
 import type { Steps } from "../steps.ts";
-import { readDay } from "./asked.ts";
 import { levainsOf } from "./formula.ts";
 import { doughsFor, type OwnPart, plannedAll, takerOf } from "./parts.ts";
+import { readDay } from "./production-ask.ts";
 import { type DoughNow, type ProductionNow, readProduction } from "./read.ts";
 
 export type Night = {

@@ -2,7 +2,7 @@
 import { linkSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { hostname } from "node:os";
 import { basename } from "node:path";
-import { unwritable } from "./write-whole.ts";
+import { unwritable } from "./write-file.ts";
 
 export type Lock = { isHeld(): boolean; release(): void };
 type Holder = { readonly process: number; readonly computer: string };

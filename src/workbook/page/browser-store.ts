@@ -1,8 +1,8 @@
 // The workbook of the page that is one file: kept in the browser, under its own id, with what it held before today's work.
 import { VERSION } from "../../../shared/base/version.ts";
 import type { WorkbookData } from "../engine/library.ts";
-import { keptText } from "../file/kept-text.ts";
-import { asWorkbook, readKept } from "../file/kept-workbook.ts";
+import { keptText } from "../file/file-text.ts";
+import { asWorkbook, readKept } from "../file/workbook-data.ts";
 import { type Database, openDatabase } from "./database.ts";
 import type { Store, StoredBook } from "./home.ts";
 import { revisionOf } from "./revision.ts";

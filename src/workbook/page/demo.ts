@@ -1,5 +1,5 @@
 import { DEMO_FRONT } from "../../../templates/demo/shop.ts";
-import { answerAtOnce, type Served } from "../../planners/at-once.ts";
+import { answerQuestion, type Served } from "../../planners/answer.ts";
 import { demoToday } from "../demo.ts";
 import type { Engine } from "../engine/engine.ts";
 import type { Position } from "../engine/library.ts";
@@ -7,7 +7,7 @@ import type { Script } from "../service/script.ts";
 
 const FRONT = "sheet in front";
 
-/** The first sheets of an empty workbook: planned and built on the bench's own path. */
+/** The first sheets of an empty workbook: planned and built on the sidebar's own path. */
 export async function buildDemo(
   engine: Engine,
   script: Script,
@@ -22,13 +22,13 @@ export async function buildDemo(
     tell("As it was left.");
     return;
   }
-  const serve = (json: string) => JSON.parse(String(script.serve("benchAsk", [json]))) as Served;
+  const serve = (json: string) => JSON.parse(String(script.serve("answerSidebar", [json]))) as Served;
   const names: string[] = [];
   const demo = demoToday();
   for (const [index, question] of demo.entries()) {
     tell(`Building the demo shop, sheet ${index + 1} of ${demo.length} …`);
     await shown();
-    const reply = answerAtOnce(question, serve);
+    const reply = answerQuestion(question, serve);
     if (!reply.ok) {
       tell(reply.message, true);
       return;

@@ -1,6 +1,6 @@
 // The page that is one file: what a server would give stands in it, and the browser keeps the workbook.
 import { type Engine, openEngine } from "../engine/engine.ts";
-import { keptText } from "../file/kept-text.ts";
+import { keptText } from "../file/file-text.ts";
 import { xlsxBytes } from "../xlsx/xlsx.ts";
 import {
   type BrowserStore,

@@ -27,14 +27,14 @@ export type Home = {
   readonly nonce: string;
   code(): Promise<string>;
   templates(): Promise<string>;
-  /** The bench's page in a frame, with the google object of the workbook around it. */
+  /** The sidebar's page in a frame, with the google object of the workbook around it. */
   showBench(frame: HTMLIFrameElement, file: string): void;
   xlsx(engine: Engine): Promise<Blob>;
   /** What this home adds to the page, once the workbook is open. */
   added?(engine: Engine, tell: Tell): void;
 };
 
-/** Gives the bench's page the google object of the workbook around it, before any of its own scripts run. */
+/** Gives the sidebar's page the google object of the workbook around it, before any of its own scripts run. */
 export const BENCH_SHIM = "<script>window.google = window.parent.gramwrightGoogle(window);</script>";
 
 export function withShim(html: string): string {

@@ -10,8 +10,8 @@ import { buildDemo, rememberFront } from "./demo.ts";
 import { download } from "./download.ts";
 import { type Grid, startEmpty } from "./first-key.ts";
 import type { Home, Tell } from "./home.ts";
-import { keepEverything } from "./keeping.ts";
 import { openPageRealm } from "./realm.ts";
+import { keepEverything } from "./saving.ts";
 import { tidyPercent } from "./tidy-percent.ts";
 
 type Owl = { App: new (component: unknown, how: object) => { mount(target: Element): Promise<Grid> } };
@@ -58,10 +58,10 @@ async function open(home: Home): Promise<void> {
   };
   await mountGrid(engine, templates);
   byId("save").addEventListener("click", () => void save(home, engine));
-  byId("bench-close").addEventListener("click", closeBench);
+  byId("sidebar-close").addEventListener("click", closeBench);
   answerEdits(session, script);
   showMenu(home, session, script);
-  openBench(home, session, script);
+  openSidebar(home, session, script);
   await buildDemo(engine, script, tell);
   keepEverything(engine, stored, home.store, tell);
   if (stored.says !== undefined) tell(stored.says, true);
@@ -129,38 +129,38 @@ function runMenuItem(home: Home, session: Session, script: Script, functionName:
   if (session.shown.sidebar !== undefined) showBench(home, session);
 }
 
-function openBench(home: Home, session: Session, script: Script): void {
-  script.run("FULL", "openBench");
+function openSidebar(home: Home, session: Session, script: Script): void {
+  script.run("FULL", "openSidebar");
   showBench(home, session);
 }
 
 function showBench(home: Home, { shown: { sidebar } }: Session): void {
-  byId("bench-title").textContent = sidebar?.title || "Gramwright";
-  const frame = byId<HTMLIFrameElement>("bench-frame");
+  byId("sidebar-title").textContent = sidebar?.title || "Gramwright";
+  const frame = byId<HTMLIFrameElement>("sidebar-frame");
   frame.title = sidebar?.title || "Gramwright";
   const added = sidebar?.added ?? "";
   // Google opens a sidebar anew each time; here what was typed in it stays, unless another page is asked for.
-  if (byId("bench").hidden || frame.dataset.added !== added) home.showBench(frame, sidebar?.file ?? "sidebar");
+  if (byId("sidebar").hidden || frame.dataset.added !== added) home.showBench(frame, sidebar?.file ?? "sidebar");
   frame.dataset.added = added;
-  byId("bench").hidden = false;
+  byId("sidebar").hidden = false;
   window.dispatchEvent(new Event("resize"));
 }
 
 function closeBench(): void {
-  byId("bench").hidden = true;
-  const frame = byId<HTMLIFrameElement>("bench-frame");
+  byId("sidebar").hidden = true;
+  const frame = byId<HTMLIFrameElement>("sidebar-frame");
   frame.removeAttribute("srcdoc");
   frame.src = "about:blank";
   window.dispatchEvent(new Event("resize"));
 }
 
-/** In a grid the Tab key goes to the next cell; F6 goes on from menu to sheet to bench. */
+/** In a grid the Tab key goes to the next cell; F6 goes on from menu to sheet to sidebar. */
 function movesByF6(): void {
-  const frame = byId<HTMLIFrameElement>("bench-frame");
+  const frame = byId<HTMLIFrameElement>("sidebar-frame");
   const regions: readonly (() => HTMLElement | null)[] = [
     () => document.querySelector("body > header button"),
     () => document.querySelector("#grid .o-grid [tabindex], #grid .o-grid input, #grid .o-grid"),
-    () => (byId("bench").hidden ? null : frame),
+    () => (byId("sidebar").hidden ? null : frame),
   ];
   const next = (event: KeyboardEvent) => {
     if (event.key !== "F6") return;

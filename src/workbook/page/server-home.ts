@@ -19,7 +19,7 @@ export const serverHome = (nonce: string): Home => ({
   code: () => text("/Code.js"),
   templates: () => text("/engine/o_spreadsheet.xml"),
   showBench: (frame, file) => {
-    frame.src = `/bench/${file}.html`;
+    frame.src = `/frame/${file}.html`;
   },
   async xlsx(engine) {
     const headers = { "content-type": "application/json" };

@@ -1,7 +1,7 @@
 import type { Engine } from "../engine/engine.ts";
 import type { Position } from "../engine/library.ts";
 import { sheetFormat } from "../engine/patches/graded-formats.ts";
-import { joinCommands } from "../engine/patches/joined.ts";
+import { joinCommands } from "../engine/patches/merged-commands.ts";
 import type { Command } from "../engine/plugins.ts";
 import { Guard } from "./guard.ts";
 

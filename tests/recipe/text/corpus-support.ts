@@ -2,8 +2,8 @@
 
 import { readFileSync } from "node:fs";
 import { larder } from "../../../shared/larder/larder.ts";
-import type { Corrections, Described, Kitchen, Row } from "../../../shared/recipe/text/described.ts";
-import { NO_CORRECTIONS } from "../../../shared/recipe/text/described.ts";
+import type { Corrections, Described, Kitchen, Row } from "../../../shared/recipe/text/description.ts";
+import { NO_CORRECTIONS } from "../../../shared/recipe/text/description.ts";
 import { describeRecipe } from "../../../shared/recipe/text/reader.ts";
 
 export type Case = {

@@ -2,9 +2,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { larder } from "../../../shared/larder/larder.ts";
-import type { Kitchen } from "../../../shared/recipe/text/described.ts";
+import type { Kitchen } from "../../../shared/recipe/text/description.ts";
 import { describeRecipe } from "../../../shared/recipe/text/reader.ts";
-import { recipesIn } from "../../../shared/recipe/text/several.ts";
+import { recipesIn } from "../../../shared/recipe/text/recipes.ts";
 import { someOf } from "../../kit/scale.ts";
 import { SHAPES } from "./corpus.ts";
 

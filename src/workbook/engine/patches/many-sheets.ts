@@ -1,7 +1,7 @@
 // The engine does some work for every sheet there is whenever one of them changes. Here it is left until a sheet needs it, so that
 // the two hundredth sheet is built as fast as the first.
 import type { Getters, Library, Model } from "../library.ts";
-import { type Change, SIZING } from "./pace.ts";
+import { type Change, SIZING } from "./paced-edits.ts";
 
 type Adapter = { handle(change: Change): void };
 type Colours = new (...args: never[]) => { finalize(): void; getCustomColors(): readonly string[] };

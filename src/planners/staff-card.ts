@@ -1,4 +1,4 @@
-// The bench's questions about formula sheets that are there, and the card made from one.
+// The sidebar's questions about formula sheets that are there, and the card made from one.
 
 import { Refusal, refuse } from "../../shared/base/refusal.ts";
 import { oneOf, quote } from "../../shared/base/show.ts";
@@ -10,7 +10,7 @@ import type { FormulaSummary } from "../../shared/protocol/sheet-review.ts";
 import { isWaitingText } from "../../shared/protocol/waiting.ts";
 import { plan } from "../../shared/sheet/plan.ts";
 import { formulaSheets } from "./all-sheets.ts";
-import { cardAmount, cardData } from "./card.ts";
+import { cardAmount, cardData } from "./card-data.ts";
 import { checkFormulaSheet, readFormulaSheet, seenAs } from "./formula-sheet.ts";
 import { summary } from "./overview.ts";
 import { look, make, type Steps } from "./steps.ts";

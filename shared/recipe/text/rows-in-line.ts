@@ -1,9 +1,9 @@
 // Rows within a line: several ingredients in one, and what is used beside the dough.
 
 import { readRecipeLine } from "../line.ts";
-import type { StageRole } from "./described.ts";
-import type { Reading, RowRead } from "./reading.ts";
+import type { StageRole } from "./description.ts";
 import { readRow } from "./row.ts";
+import type { Reading, RowRead } from "./row-context.ts";
 
 const BESIDE: readonly (readonly [StageRole, RegExp])[] = [
   ["egg wash", /\begg ?wash\b|\bfor (?:brushing|glazing|the wash|wash)\b|\bto (?:brush|glaze)\b|\bbrushing\b/i],

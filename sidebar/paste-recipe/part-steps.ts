@@ -3,7 +3,7 @@
 import { showNumber } from "../../shared/base/show.ts";
 import { fromGrams, grams, type WeightUnit } from "../../shared/base/units.ts";
 import { inputNames } from "../../shared/protocol/order.ts";
-import type { Described, Row } from "../../shared/recipe/text/described.ts";
+import type { Described, Row } from "../../shared/recipe/text/description.ts";
 import type { SheetModel } from "../../shared/sheet/model.ts";
 import type { MethodRow } from "./method.ts";
 

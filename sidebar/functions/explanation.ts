@@ -1,6 +1,6 @@
 // One function: what it tells, its arguments as fields, an example, and the button that writes it at the cursor.
 import { isFault } from "../../shared/base/refusal.ts";
-import { entryFormula, readEntry } from "../../shared/cells/entry.ts";
+import { entryFormula, readEntry } from "../../shared/cells/typed-argument.ts";
 import type { FunctionHelp } from "../../shared/protocol/function-help.ts";
 import type { InsertAnswer } from "../../shared/protocol/insert.ts";
 import { ask, failureSentence } from "../kit/ask.ts";

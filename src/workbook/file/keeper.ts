@@ -2,11 +2,11 @@
 import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readFileSync, renameSync, statSync } from "node:fs";
 import { basename, dirname } from "node:path";
-import type { WorkbookData } from "./engine/library.ts";
-import { keepCopy } from "./file/copies.ts";
-import { asWorkbook, readKept, writeKept } from "./file/kept-workbook.ts";
-import type { Lock } from "./file/lock.ts";
-import { clearParts, targetOf, unreadable, unwritable, writeWhole } from "./file/write-whole.ts";
+import type { WorkbookData } from "../engine/library.ts";
+import { keepCopy } from "./copies.ts";
+import type { Lock } from "./lock.ts";
+import { asWorkbook, readKept, writeKept } from "./workbook-data.ts";
+import { clearParts, targetOf, unreadable, unwritable, writeWhole } from "./write-file.ts";
 
 /** What the page gets: the workbook, if one was kept, and the mark by which a later save is known to follow it. */
 export type KeptFile = {

@@ -2,10 +2,10 @@
 
 import { type Grams, grams } from "../../base/units.ts";
 import { unitIn } from "./columns.ts";
-import type { Row } from "./described.ts";
+import type { Row } from "./description.ts";
 import type { Draft } from "./draft.ts";
-import type { Reading } from "./reading.ts";
 import { gramsOf } from "./row-amount.ts";
+import type { Reading } from "./row-context.ts";
 
 const isHundred = (value: number): boolean => Math.abs(value - 100) <= 0.05;
 

@@ -2,8 +2,8 @@
 import { refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
 import { showNumber, shownShare } from "../base/show.ts";
-import { fieldReader } from "./asked.ts";
 import type { Change, Field } from "./change.ts";
+import { fieldReader } from "./field-input.ts";
 import { allRows, type Formula, shownName, weightsOf } from "./formula.ts";
 
 export const short: Change = {

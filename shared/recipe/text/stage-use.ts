@@ -1,7 +1,7 @@
 // A stage named in another one: "all of the poolish", "Poolish 660 g", "soaker" take its rows, and add nothing of their own.
 
 import { singularName } from "../../base/words.ts";
-import type { Row, Stage } from "./described.ts";
+import type { Row, Stage } from "./description.ts";
 import type { Draft } from "./draft.ts";
 import { headingCore, prefermentWordIn } from "./headings.ts";
 import { isStarter } from "./starter.ts";

@@ -1,5 +1,5 @@
 import type { Engine } from "../engine/engine.ts";
-import { keptText } from "../file/kept-text.ts";
+import { keptText } from "../file/file-text.ts";
 import { askBeforeClosing } from "./closing.ts";
 import type { Store, StoredBook, Tell } from "./home.ts";
 import { hideNotice, showNotice } from "./notice.ts";

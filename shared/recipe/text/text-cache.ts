@@ -1,7 +1,7 @@
 // Answers kept by the text they are about: lines come again with every keystroke, and recipes repeat theirs.
 
 /** The same function, which works a text out once; so many texts are kept. */
-export function remembered<T>(make: (text: string) => T, most = 3000): (text: string) => T {
+export function cachedByText<T>(make: (text: string) => T, most = 3000): (text: string) => T {
   const known = new Map<string, { readonly value: T }>();
   return (text) => {
     const before = known.get(text);

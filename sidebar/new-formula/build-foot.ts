@@ -11,9 +11,9 @@ import type { FieldFault } from "../kit/field-fault.ts";
 import { type Form, goTo, showFaults } from "../kit/fields.ts";
 import { goToPanel } from "../kit/panel.ts";
 import { pressButton, progressOf } from "../kit/work-in-progress.ts";
-import { afterwards } from "./afterwards.ts";
+import { afterwards } from "./after-build.ts";
 import type { Assessed } from "./order.ts";
-import type { Bench } from "./sections.ts";
+import type { FormContext } from "./sections.ts";
 
 /** A build takes seconds; a lock on the workbook may be waited for first. */
 const PATIENCE_MS = 90_000;
@@ -31,7 +31,7 @@ type Building = {
   readonly figures: (isListed: boolean) => Node[];
 };
 
-export const buildFoot = ({ draft, form, now }: Bench): Foot =>
+export const buildFoot = ({ draft, form, now }: FormContext): Foot =>
   footOf({
     form,
     now,

@@ -1,7 +1,7 @@
 // Several recipes in one text: where each begins.
 
 import { clutterIn, isTotal } from "./clutter.ts";
-import { type Corrections, type Described, type Kitchen, NO_CORRECTIONS } from "./described.ts";
+import { type Corrections, type Described, type Kitchen, NO_CORRECTIONS } from "./description.ts";
 import { modeOf, stageOf } from "./headings.ts";
 import { describeLines } from "./reader.ts";
 import { isSeparator, linesOf, type SourceLine } from "./source-lines.ts";

@@ -1,4 +1,4 @@
-import type { Ignored, Question, Row, Stage, Step } from "../../shared/recipe/text/described.ts";
+import type { Ignored, Question, Row, Stage, Step } from "../../shared/recipe/text/description.ts";
 import type { SourceLine } from "../../shared/recipe/text/source-lines.ts";
 
 /** A line as it is shown. */

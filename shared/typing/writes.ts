@@ -3,8 +3,8 @@ import { onSteps } from "../base/scaling.ts";
 import { weight as asWeight, ratio } from "../base/units.ts";
 import { a1, type Zone } from "../sheet/a1.ts";
 import { filledTables, type Grid, type Ingredients, ingredientsOf, isBlank, isBlocked, type Spot } from "./cells.ts";
-import { isNobodys, numberOf, orderOf, type ReadRow, rowsOf, weightIn } from "./reading.ts";
-import * as says from "./says.ts";
+import { isNobodys, numberOf, orderOf, type ReadRow, rowsOf, weightIn } from "./rows.ts";
+import * as says from "./sentences.ts";
 import { takeWeights } from "./typed-weights.ts";
 
 /** Cells that hold something over a column that is filled, found in one reading of the sheet. */

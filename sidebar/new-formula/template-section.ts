@@ -2,22 +2,22 @@
 import type { InputGroup, TemplateInput } from "../../shared/sheet/template-inputs.ts";
 import { element } from "../kit/element.ts";
 import { choiceField, newId, textField } from "../kit/fields.ts";
-import { entriesOf, isBlank } from "./own.ts";
 import { quantityOfUnit } from "./quantity.ts";
 import { ownTable } from "./rows.ts";
-import { type Bench, optional, same, section } from "./sections.ts";
+import { type FormContext, optional, same, section } from "./sections.ts";
+import { entriesOf, isBlank } from "./template-inputs.ts";
 import { unitSign } from "./unit-change.ts";
 
-export function ownSection(bench: Bench, group: InputGroup): HTMLElement {
-  return section(group.heading, ...ownFields(bench, group));
+export function ownSection(context: FormContext, group: InputGroup): HTMLElement {
+  return section(group.heading, ...ownFields(context, group));
 }
 
 /** The same folded, with the first of what stands in it beside its heading. */
-export function ownFold(bench: Bench, group: InputGroup, ...pictures: HTMLElement[]): HTMLElement {
-  return optional(bench, group.heading, () => gistOf(bench, group), ...ownFields(bench, group), ...pictures);
+export function ownFold(context: FormContext, group: InputGroup, ...pictures: HTMLElement[]): HTMLElement {
+  return optional(context, group.heading, () => gistOf(context, group), ...ownFields(context, group), ...pictures);
 }
 
-function gistOf({ draft }: Bench, { inputs, tables }: InputGroup): string {
+function gistOf({ draft }: FormContext, { inputs, tables }: InputGroup): string {
   const [table] = tables;
   if (table !== undefined) {
     const rows = (draft.tables[table.table] ?? []).filter((row) => !isBlank(row)).length;
@@ -30,16 +30,16 @@ function gistOf({ draft }: Bench, { inputs, tables }: InputGroup): string {
   return `${filled.label} ${draft.inputs[filled.name]}${unit}`.trim();
 }
 
-export function ownFields(bench: Bench, { inputs, tables }: InputGroup): Node[] {
+export function ownFields(context: FormContext, { inputs, tables }: InputGroup): Node[] {
   return [
-    ...tables.map((table) => ownTable(bench, table, singular(table.table))),
-    ...inputs.map((input) => ownField(bench, input)),
+    ...tables.map((table) => ownTable(context, table, singular(table.table))),
+    ...inputs.map((input) => ownField(context, input)),
   ];
 }
 
 const singular = (table: string): string => table.replace(/s$/, "");
 
-export function ownField({ draft, form }: Bench, input: TemplateInput): HTMLElement {
+export function ownField({ draft, form }: FormContext, input: TemplateInput): HTMLElement {
   const { name, label, unit, hint, choices, among } = input;
   const binding = {
     get: () => draft.inputs[name] ?? "",

@@ -1,6 +1,6 @@
 // The templates in the order in which they are likely to fit a recipe.
 
-import type { Described } from "../../shared/recipe/text/described.ts";
+import type { Described } from "../../shared/recipe/text/description.ts";
 import type { SheetModel } from "../../shared/sheet/model.ts";
 
 const NAMES: readonly (readonly [template: string, words: RegExp])[] = [

@@ -1,5 +1,5 @@
 // Before and after, side by side, while a change is being chosen.
-import type { Compared } from "../../shared/adjust/compared.ts";
+import type { Compared } from "../../shared/adjust/comparison.ts";
 import { inUnit, showNumber, shownShare } from "../../shared/base/show.ts";
 import { element } from "../kit/element.ts";
 import { section } from "../new-formula/sections.ts";

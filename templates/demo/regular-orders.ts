@@ -1,5 +1,5 @@
 // What two of the shop's customers take every week.
-import type { DemoQuestion } from "./asked.ts";
+import type { DemoQuestion } from "./question.ts";
 
 export const regularAsked: DemoQuestion = {
   ask: "build",

@@ -1,6 +1,6 @@
 // Whether Code.js arrived as it was packed. The script reads its own functions' texts, and the build writes their sums at its end.
 import { refuse } from "../../shared/base/refusal.ts";
-import { isAsWritten, quickSumOf, sumOf, type Whole } from "../../shared/protocol/whole.ts";
+import { isAsWritten, quickSumOf, sumOf, type Whole } from "../../shared/protocol/pasted-sum.ts";
 
 // What the build puts around this bundle; none of it is there where the sources run by themselves.
 declare const gramwrightBody_: (() => unknown) | undefined;

@@ -6,7 +6,7 @@ import { KIND_WORDS } from "../../shared/larder/kind-words.ts";
 import type { NewSheet } from "../../shared/protocol/new-sheet.ts";
 import type { StockAnswer, StockAsk } from "../../shared/protocol/stock.ts";
 import { ingredientIn } from "../../shared/recipe/name-in.ts";
-import type { Described } from "../../shared/recipe/text/described.ts";
+import type { Described } from "../../shared/recipe/text/description.ts";
 import { ask, failureSentence, type Outcome } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
 import type { Form } from "../kit/fields.ts";

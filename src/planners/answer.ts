@@ -1,5 +1,5 @@
 import type { Layout } from "../../shared/sheet/layout.ts";
-// The bench's questions without a page: the steps of a planned one follow each other at once.
+// The sidebar's questions without a page: the steps of a planned one follow each other at once.
 import { isPlanned, stepsFor, undone } from "./planners.ts";
 import { NAMES, refusalError } from "./steps.ts";
 
@@ -11,7 +11,7 @@ export type Served =
 export type SheetListener = (sheet: string, names: Layout["names"]) => void;
 
 /** `serve` is the add-on: a question's JSON in, its reply read. */
-export function answerAtOnce(request: unknown, serve: (json: string) => Served, onSheet?: SheetListener): Served {
+export function answerQuestion(request: unknown, serve: (json: string) => Served, onSheet?: SheetListener): Served {
   const rest = (typeof request === "object" && request !== null ? request : {}) as Record<string, unknown>;
   const question = rest.ask;
   if (typeof question !== "string" || !isPlanned(question)) {

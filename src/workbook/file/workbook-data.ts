@@ -1,7 +1,7 @@
 // What counts as a workbook in a file and in a request: as much of the engine's format as a save relies on.
 import * as v from "valibot";
 import type { WorkbookData } from "../engine/library.ts";
-import { KIND, keptText } from "./kept-text.ts";
+import { KIND, keptText } from "./file-text.ts";
 
 const count = v.pipe(v.number(), v.integer(), v.minValue(1));
 const sheet = v.looseObject({

@@ -2,7 +2,7 @@
 import { gramsIn } from "../base/units.ts";
 import { readCarried } from "../cells/carried-units.ts";
 import { type Grid, type Ingredients, isBlank, type Spot } from "./cells.ts";
-import { type Order, scaled, sumOf } from "./scaled.ts";
+import { type Order, scaled, sumOf } from "./scaling.ts";
 import type { TypedRow } from "./typed-weights.ts";
 
 /** In the sheet's unit; ounces also as people write them, "1 lb 6 oz". */
