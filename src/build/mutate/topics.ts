@@ -105,13 +105,14 @@ export const TOPICS: Readonly<Record<string, Topic>> = {
     files: shared(
       ...[
         "amount",
+        "amount-faults",
         "grams",
         "line",
         "line-parts",
         "line-words",
         "measure-words",
         "name",
-        "neutral",
+        "no-amounts",
         "pieces",
         "quantity",
         "tokens",
