@@ -24,7 +24,7 @@ export const LISTED: readonly Listed[] = [
   ...aside("texts", "ingredient", "kind"),
   ...aside("figures", "grams"),
   ...aside("numbers", "size_cost"),
-  ...aside("place", "cost_of", "size_ingredients", "size_price", "size_margin", "step_start", "step_day"),
+  ...aside("place", "cost_of", "size_ingredients", "size_margin", "step_start", "step_day"),
   ...aside("texts", "step"),
   ...aside("cell", "unpriced", "dough_in_all", "mixer_limit", "mixer_least", "roll_in_name", "roll_in", "pre_step"),
   ...aside("texts", "own_name"),
@@ -56,7 +56,7 @@ export const LISTED: readonly Listed[] = [
     "held_share",
   ),
   ...aside("texts", "size_name"),
-  ...aside("figures", "size_scaled", "step_minutes", "step_temp", "whole_part"),
+  ...aside("figures", "size_scaled", "size_price", "step_minutes", "step_temp", "whole_part"),
   ...aside("place", "pre_part"),
   // Of finished products alone.
   ...aside("figures", "part_each"),

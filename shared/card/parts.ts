@@ -9,6 +9,9 @@ export type Drawn = {
   readonly make: Block;
   readonly columns: readonly ColumnModel[];
   readonly below: readonly Line[];
+  /** Beside the page, where a living card keeps what it reckons from: single figures, and a column a stage. */
+  readonly workings: readonly Line[];
+  readonly bases: readonly ColumnModel[];
 };
 /** Values by the name of a cell or column, filled while a card is drawn. */
 export type Into = Map<string, Value | readonly Value[]>;
@@ -18,6 +21,8 @@ export const text = (says: string, role: CellModel["role"] = "label", at = 0): L
   cells: [{ at, role, text: says }],
 });
 export const weightColumn = (data: CardData, stage: number): number => 2 + stage * (data.unit === "oz" ? 2 : 1);
+/** The steps of the day take four. */
+export const pageColumns = (data: CardData): number => Math.max(4, weightColumn(data, data.stages.length));
 export const head = (data: CardData, says: string): string => `${says} (${data.unit})`;
 
 export const labelCells = (says: string, tick: boolean): CellModel[] => [

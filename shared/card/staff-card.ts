@@ -4,7 +4,7 @@ import type { Block, ColumnModel, SheetModel, Table, Value, Values } from "../sh
 import { plan } from "../sheet/plan.ts";
 import type { CardAmount, CardData, CardKind } from "./data.ts";
 import { livingCard } from "./living.ts";
-import { block, type Into, TICK, text } from "./parts.ts";
+import { block, type Into, pageColumns, TICK, text } from "./parts.ts";
 import { type Fitted, fits, fitType, HEADING, TYPES, wrapText } from "./type-size.ts";
 import { valuesCard } from "./values.ts";
 
@@ -26,17 +26,20 @@ export function staffCard(data: CardData, amount: CardAmount, kind: CardKind): C
 function drawn(data: CardData, amount: CardAmount, kind: CardKind, type: number): Card {
   const values = new Map<string, Value | readonly Value[]>();
   const size = fitType(data, kind === "living", type);
+  const page = pageColumns(data);
   const draw = kind === "living" ? livingCard(data, amount, values) : valuesCard(data, amount, values);
   const model: SheetModel = {
     name: "staff-card",
     title: `${data.title} – card`,
     says: "A card for the bench.",
-    widths: size.widths,
+    // As wide as a column of weights: so they go along in one call.
+    widths: [...size.widths, ...Array<number>(draw.workings.length === 0 ? 0 : WORKINGS).fill(size.widths[2] ?? 76)],
     type: size.type,
+    foldedFrom: page,
     bands: [
       [block("top", [text(data.title, "title"), text(data.from, "remark")])],
-      [draw.make],
-      [table(data, draw.columns, values)],
+      [draw.make, ...(draw.workings.length === 0 ? [] : [{ block: "workings", left: page, lines: draw.workings }])],
+      [table(data, draw.columns, values), ...basesTable(data, draw.bases, page)],
       ...(draw.below.length === 0 ? [] : [[block("below", draw.below)]]),
       ...aside(data, size, values),
     ],
@@ -65,6 +68,13 @@ function table(data: CardData, columns: readonly ColumnModel[], values: Into): T
     ],
   };
 }
+
+/** What a living card reckons from stands beside the table, row by row. */
+const basesTable = (data: CardData, columns: readonly ColumnModel[], left: number): Table[] =>
+  columns.length === 0 ? [] : [{ table: "bases", left, rows: data.ingredients.length, columns }];
+
+/** Columns beside the page: more than any card fills. */
+const WORKINGS = 24;
 
 /** Facts, the steps of the day, and the cautions. */
 function aside(data: CardData, size: Fitted, values: Into): (Block | Table)[][] {

@@ -33,10 +33,7 @@ export function fitType(data: CardData, isLiving: boolean, type: number): Fitted
   const number = Math.round(points * 6.2);
   const also = data.unit === "oz" ? [Math.round(points * 9)] : [];
   const tick = Math.round(points * 2.4);
-  const figures = [
-    ...data.stages.flatMap(() => [number, ...also]),
-    ...(isLiving ? data.stages.map(() => Math.round(points * 6.4)) : []),
-  ];
+  const figures = data.stages.flatMap(() => [number, ...also]);
   // A step's start stands in the fourth column, with its day where it is another one.
   const starts = Math.max(0, ...data.timed.map(({ start, day }) => `${day}, ${start}`.length));
   const start = Math.round(points * Math.max(starts * LETTER, isLiving || data.timed.length > 0 ? 6.2 : 0));
@@ -55,7 +52,7 @@ export function fits(plan: SheetPlan, model: SheetModel): boolean {
   for (const { row, rows = 1, height } of cardHeights(plan, model)) {
     for (let at = row; at < row + rows; at++) heights.set(at, height);
   }
-  const width = plan.widths.reduce((sum, one) => sum + one, 0);
+  const width = plan.widths.slice(0, plan.page).reduce((sum, one) => sum + one, 0);
   return width <= PAGE_WIDTH && [...heights.values()].reduce((sum, one) => sum + one, 0) <= PAGE_HEIGHT;
 }
 

@@ -89,7 +89,7 @@ export function valuesCard(data: CardData, amount: CardAmount, values: Into): Dr
     ...ovenLines(data, pieces, figure),
     ...data.sizes.flatMap(({ name, weight: each }, at) => figure(sizeSays(data, name), `size_${at}`, whole(each))),
   ];
-  return { make, columns, below };
+  return { make, columns, below, workings: [], bases: [] };
 }
 
 const wholePieces = (pieces: number): number => Math.floor(pieces + 1e-6);

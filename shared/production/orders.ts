@@ -10,6 +10,8 @@ export type OrderLine = Item & {
   readonly day: number;
   readonly customer: string;
   readonly pieces: number | null;
+  /** What the baker or the driver is told of it. */
+  readonly note?: string;
 };
 export type RegularOrder = Item & {
   readonly customer: string;

@@ -1,7 +1,12 @@
 // Orders out of a table that was copied elsewhere: a list with pieces, or a grid with days or customers across.
 import { type Item, itemKey } from "./orders.ts";
 
-export type PastedOrder = Item & { readonly customer: string; readonly day: string; readonly pieces: number };
+export type PastedOrder = Item & {
+  readonly customer: string;
+  readonly day: string;
+  readonly pieces: number;
+  readonly note: string;
+};
 /** Rows that could not be read, in sentences with their place. */
 export type Pasted = { readonly orders: readonly PastedOrder[]; readonly faults: readonly string[] };
 
@@ -12,6 +17,7 @@ const HEADS = {
   customer: /^(?:customers?|clients?|for)$/i,
   pieces: /^(?:pieces|pcs|quantity|qty|count|number|orders?)$/i,
   day: /^(?:day|date)s?$/i,
+  note: /^(?:notes?|remarks?|comments?)$/i,
 } as const;
 type Head = keyof typeof HEADS;
 
@@ -43,7 +49,14 @@ export function pastedOrders(text: string, days: readonly string[]): Pasted {
         return;
       }
       const day = head.day ?? dayNamed(cellOf("day"), days) ?? days[0] ?? "";
-      orders.push({ product, size: cellOf("size"), customer: head.customer ?? cellOf("customer"), day, pieces });
+      orders.push({
+        product,
+        size: cellOf("size"),
+        customer: head.customer ?? cellOf("customer"),
+        day,
+        pieces,
+        note: cellOf("note"),
+      });
     });
   });
   return { orders, faults };

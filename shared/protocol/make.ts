@@ -101,6 +101,18 @@ const plan = () =>
       [],
     ),
     behind: v.optional(v.boolean(), false),
+    renews: v.optional(
+      v.nullable(
+        v.object({
+          cell: v.picklist(["A1", "A2"]),
+          begins: v.pipe(
+            words(),
+            v.check((begins) => begins.trim() !== ""),
+          ),
+        }),
+      ),
+      null,
+    ),
     rows: integer(1, MAX_ROWS),
     columns: integer(1, MAX_COLUMNS),
     page: integer(1, MAX_COLUMNS),
@@ -165,11 +177,12 @@ export const readMakeAsk = messageReader("The plan of the sheet", () =>
   v.pipe(
     plan(),
     v.check(fitsTogether),
-    v.transform(({ title, tabs, row, behind, ...written }) => ({
+    v.transform(({ title, tabs, row, behind, renews, ...written }) => ({
       title,
       tabs,
       row,
       behind,
+      renews,
       plan: written as Writable,
     })),
   ),

@@ -9,8 +9,13 @@ type Palette<T> = { readonly kinds: readonly T[]; readonly cells: readonly (read
 const PALETTES = ["formats", "looks", "aligned", "validations"] as const;
 type Packed = { readonly [K in (typeof PALETTES)[number]]: Palette<SheetPlan[K][number][number]> };
 
+/** Words at the beginning of a cell that tell a sheet of the same title as an older one of the same kind. */
+export type Renews = { readonly cell: "A1" | "A2"; readonly begins: string };
+
 /** What is done beside writing the sheet. */
 export type Beside = {
+  /** An older sheet of the same title gives its name to the new one and goes: nothing on it was entered, or it is kept. */
+  readonly renews?: Renews | null;
   /** Its row in the list of formula sheets, if there is one. */
   readonly row?: readonly string[];
   /** The sheet that was in front stays there. */

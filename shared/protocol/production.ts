@@ -23,4 +23,5 @@ export type ProductionOrder = {
   readonly customer?: string;
   readonly pieces: number;
   readonly day?: string;
+  readonly note?: string;
 };

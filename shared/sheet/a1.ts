@@ -19,5 +19,12 @@ export function zoneA1({ row, column, rows, columns }: Zone): string {
   return rows === 1 && columns === 1 ? first : `${first}:${a1({ row: row + rows - 1, column: column + columns - 1 })}`;
 }
 
+/** The zone that an address such as B3 or B3:C9 names. */
+export function zoneIn(address: string): Zone {
+  const [, left = "", top = "", right = left, bottom = top] = /^([A-Z]+)(\d+)(?::([A-Z]+)(\d+))?$/.exec(address) ?? [];
+  const [row, column] = [Number(top) - 1, columnNumber(left)];
+  return { row, column, rows: Number(bottom) - row, columns: columnNumber(right) - column + 1 };
+}
+
 /** With $ before letters and numbers, as formulas refer to the cells of their own sheet. */
 export const absolute = (text: string): string => text.replace(/([A-Z]+)(\d+)/g, "$$$1$$$2");

@@ -17,32 +17,55 @@ export function rectangles(
 ): FormulaRectangle[] {
   const texts = values.map((row) => row.map(() => ""));
   for (const { row, column, formula } of formulas) texts[row]?.splice(column, 1, formula);
-  const typed = summed(values.map((row) => row.map((value) => value !== "")));
-  const open = texts.map((row) => row.map((text) => text !== ""));
-  const rows = inOrder(formulas.map(({ row }) => row));
-  const columns = inOrder(formulas.map(({ column }) => column));
+  // Rows that are alike below each other go together, and columns: a table of many rows is as one.
+  const marks = texts.map((row, down) =>
+    row.map((text, at) => (text !== "" ? OPEN : values[down]?.[at] !== "" ? TYPED : "")),
+  );
+  const rows = groups(marks.map((row) => row.join(" ")));
+  const columns = groups((marks[0] ?? []).map((_, at) => rows.map(({ from }) => marks[from]?.[at] ?? "").join(" ")));
+  const gridOf = (mark: string) =>
+    rows.map((row) => columns.map((column) => (marks[row.from]?.[column.from] === mark ? row.many * column.many : 0)));
+  const typed = summed(gridOf(TYPED));
+  const open = gridOf(OPEN);
   const results: FormulaRectangle[] = [];
   for (;;) {
-    const zone = largest(rows, columns, typed, summed(open));
+    const zone = largest(open, typed);
     if (zone === undefined) return results;
-    const end = zone.column + zone.columns;
-    const within = { from: zone.row, to: zone.row + zone.rows };
-    results.push({
-      row: zone.row,
-      column: zone.column,
-      cells: texts.slice(within.from, within.to).map((cells) => cells.slice(zone.column, end)),
-    });
-    for (const row of open.slice(within.from, within.to)) row.fill(false, zone.column, end);
+    for (const row of open.slice(zone.row, zone.row + zone.rows)) row.fill(0, zone.column, zone.column + zone.columns);
+    const [from, to] = [placeOf(rows, zone.row), placeOf(rows, zone.row + zone.rows)];
+    const [left, right] = [placeOf(columns, zone.column), placeOf(columns, zone.column + zone.columns)];
+    results.push({ row: from, column: left, cells: texts.slice(from, to).map((cells) => cells.slice(left, right)) });
   }
 }
 
-const inOrder = (numbers: readonly number[]) => [...new Set(numbers)].sort((a, b) => a - b);
+const [OPEN, TYPED] = ["=", "t"];
+
+/** Runs of the same text: where each begins, and how long it is. */
+type Group = { readonly from: number; many: number };
+function groups(texts: readonly string[]): Group[] {
+  const all: Group[] = [];
+  texts.forEach((text, at) => {
+    const last = all[all.length - 1];
+    if (last !== undefined && texts[last.from] === text) last.many += 1;
+    else all.push({ from: at, many: 1 });
+  });
+  return all;
+}
+
+/** Where a group begins; the one after the last at the end. */
+function placeOf(all: readonly Group[], at: number): number {
+  const last = all[all.length - 1];
+  return all[at]?.from ?? (last === undefined ? 0 : last.from + last.many);
+}
 
 /** How many marks stand above and left of each corner, row by row, so that four corners tell those of a rectangle. */
 type Sums = { readonly width: number; readonly counts: Int32Array };
 
-/** The rectangle between rows and columns of formulas with most open formulas in it, and nothing typed. */
-function largest(rows: readonly number[], columns: readonly number[], typed: Sums, open: Sums): Zone | undefined {
+/** The rectangle with most open formulas in it, and nothing typed, from a row and a column with some to others with some. */
+function largest(grid: readonly (readonly number[])[], typed: Sums): Zone | undefined {
+  const open = summed(grid);
+  const rows = grid.flatMap((row, at) => (row.some((many) => many > 0) ? [at] : []));
+  const columns = (grid[0] ?? []).flatMap((_, at) => (grid.some((row) => (row[at] ?? 0) > 0) ? [at] : []));
   let best: Zone | undefined;
   let most = 0;
   const end = (rows[rows.length - 1] ?? 0) + 1;
@@ -71,14 +94,14 @@ function largest(rows: readonly number[], columns: readonly number[], typed: Sum
   return best;
 }
 
-function summed(marks: readonly (readonly boolean[])[]): Sums {
+function summed(marks: readonly (readonly number[])[]): Sums {
   const width = (marks[0]?.length ?? 0) + 1;
   const counts = new Int32Array((marks.length + 1) * width);
   for (const [down, row] of marks.entries()) {
     let ofRow = 0;
     const below = (down + 1) * width + 1;
     for (let across = 0; across < row.length; across++) {
-      if (row[across]) ofRow += 1;
+      ofRow += row[across] ?? 0;
       counts[below + across] = ofRow + (counts[below - width + across] ?? 0);
     }
   }

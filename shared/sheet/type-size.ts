@@ -11,7 +11,10 @@ export function wrappedRanges({ table, row, column }: { table: Table } & Pick<Zo
     const shown = table.columns.filter(({ role }) => role !== "helper").length;
     return table.tallHead ? [zoneA1({ row, column, rows: 1, columns: shown }), ...texts] : texts;
   }
-  return [zoneA1({ row, column, rows: 1, columns: table.columns.length }), ...texts];
+  // Helpers beside a page have one line.
+  return table.columns.every(({ role }) => role === "helper")
+    ? texts
+    : [zoneA1({ row, column, rows: 1, columns: table.columns.length }), ...texts];
 }
 
 /** Looks in a larger type; 1 is the size of a formula sheet. */

@@ -4,19 +4,30 @@ import type { FormulaSummary } from "../../shared/protocol/sheet-review.ts";
 import { actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
 import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
-import { type Form, forget, goTo, messageLine, newForm, newId, showFaults, textField } from "../kit/fields.ts";
+import {
+  choiceField,
+  type Form,
+  forget,
+  goTo,
+  messageLine,
+  newForm,
+  newId,
+  showFaults,
+  textField,
+} from "../kit/fields.ts";
 import { readQuantity } from "../new-formula/quantity.ts";
 import { section } from "../new-formula/sections.ts";
 import { type Item, itemsOf } from "./items.ts";
 import { type PastedText, pasteField, readPasted } from "./paste-orders.ts";
 
 /** Orders of one day, of one customer or of the shop. */
-type GroupTyped = { date: string; customer: string; readonly pieces: Map<string, string> };
+type GroupTyped = { date: string; customer: string; note: string; readonly pieces: Map<string, string> };
 /** What was typed; it outlives another look at the workbook. */
-export type Typed = { readonly groups: GroupTyped[]; readonly pasted: PastedText };
+export type Typed = { readonly groups: GroupTyped[]; readonly pasted: PastedText; across: "days" | "customers" };
 export const nothingTyped = (): Typed => ({
-  groups: [{ date: "", customer: "", pieces: new Map() }],
+  groups: [{ date: "", customer: "", note: "", pieces: new Map() }],
   pasted: { text: "" },
+  across: "days",
 });
 
 /** Pieces of each product for one day or several, and below them why others are not among them. */
@@ -39,7 +50,7 @@ export function orderForm(
       class: "quiet-button",
       click: () => {
         const date = dayAfter(typed.groups[typed.groups.length - 1]?.date ?? "");
-        const group = { date, customer: "", pieces: new Map<string, string>() };
+        const group = { date, customer: "", note: "", pieces: new Map<string, string>() };
         typed.groups.push(group);
         const added = part(group);
         groups.append(added);
@@ -57,7 +68,7 @@ export function orderForm(
       const [first] = faults;
       wanted = first !== undefined;
       form.changed();
-      if (first === undefined) return { day: days[0] ?? "", days, orders };
+      if (first === undefined) return { day: days[0] ?? "", days, orders, across: typed.across };
       goTo(form, first.at);
       return null;
     },
@@ -75,6 +86,7 @@ export function orderForm(
       groups,
       another,
       pasteField(form, typed.pasted),
+      acrossField(form, typed),
       ...others.map((says) => element("p", { class: "hint" }, says)),
       ...act.nodes,
     ),
@@ -82,6 +94,23 @@ export function orderForm(
   form.changed();
   return nodes;
 }
+
+/** What stands over the columns of the sheet. */
+const acrossField = (form: Form, typed: Typed): HTMLElement =>
+  choiceField(
+    form,
+    { at: () => "across", label: () => "Columns of the sheet", inline: true },
+    [
+      { value: "days", text: "days" },
+      { value: "customers", text: "customers" },
+    ],
+    {
+      get: () => typed.across,
+      set: (across) => {
+        typed.across = across === "customers" ? "customers" : "days";
+      },
+    },
+  );
 
 /** The fields of one day and customer. */
 function groupFields(
@@ -114,6 +143,21 @@ function groupFields(
       },
     },
   );
+  const note = textField(
+    form,
+    {
+      at: () => `note/${at()}`,
+      label: () => "Note",
+      hint: "It stands on the card and on the delivery note.",
+      inline: true,
+    },
+    {
+      get: () => group.note,
+      set: (text) => {
+        group.note = text;
+      },
+    },
+  );
   const remove = () => {
     typed.groups.splice(at(), 1);
     forget(form, fields);
@@ -128,6 +172,7 @@ function groupFields(
     dateField(form, group, () => `date/${at()}`),
     customer,
     ...pieceFields,
+    note,
     removal,
   );
   form.onChange(() => {
@@ -157,14 +202,14 @@ function dateField(form: Form, group: GroupTyped, at: () => string): HTMLElement
 const UNITS = { weight: "g", temperature: "C", length: "cm" } as const;
 type Read = { readonly orders: ProductionOrder[]; readonly days: string[]; readonly faults: FieldFault[] };
 
-function readOrders(items: readonly Item[], { groups, pasted }: Typed): Read {
+function readOrders(items: readonly Item[], { groups, pasted, across }: Typed): Read {
   const faults: FieldFault[] = [];
-  const orders = groups.flatMap(({ date, customer, pieces: typed }, at) => {
+  const orders = groups.flatMap(({ date, customer, note, pieces: typed }, at) => {
     const ordered = items.flatMap(({ sheet, size, label }, place): ProductionOrder[] => {
       const pieces = readQuantity(typed.get(label) ?? "", "count", UNITS);
       if (isFault(pieces)) faults.push(fieldFault(`pieces/${at}/${place}`, `The number of pieces ${pieces.says}.`));
       if (pieces === null || isFault(pieces)) return [];
-      return [{ sheet, size, customer: customer.trim(), pieces, day: date }];
+      return [{ sheet, size, customer: customer.trim(), pieces, day: date, note: note.trim() }];
     });
     // A day without orders of its own takes the regular ones.
     if (date === "" && (ordered.length > 0 || groups.length === 1))
@@ -172,6 +217,8 @@ function readOrders(items: readonly Item[], { groups, pasted }: Typed): Read {
     return ordered;
   });
   const days = [...new Set(groups.flatMap(({ date }) => (date === "" ? [] : [date])))].sort();
+  if (across === "customers" && days.length > 1)
+    faults.push(fieldFault("across", "Customers stand across for one day. Choose days, or remove the other days."));
   const read = readPasted(pasted, items, days);
   faults.push(...read.faults.map((says) => fieldFault("pasted", says)));
   return { orders: [...orders, ...read.orders], days, faults };

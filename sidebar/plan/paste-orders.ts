@@ -33,7 +33,7 @@ export function pasteField(form: Form, pasted: PastedText): HTMLElement {
     element(
       "p",
       { class: "hint", id: hint },
-      "Columns product, size, customer and pieces, or a grid with days or customers across. The days are those above.",
+      "Columns product, size, customer, pieces and note, or a grid with days or customers across. The days are those above.",
     ),
     message,
   );
@@ -53,12 +53,13 @@ export function readPasted(
     (name) => nearest(name, products),
   );
   return {
-    orders: known.orders.map(({ product, size, customer, day, pieces }) => ({
+    orders: known.orders.map(({ product, size, customer, day, pieces, note }) => ({
       sheet: product,
       size,
       customer,
       day,
       pieces,
+      note,
     })),
     faults: [...read.faults, ...known.faults],
   };

@@ -5,8 +5,10 @@ import { quote } from "../../shared/base/show.ts";
 import { emptySheets } from "../../shared/protocol/left-over.ts";
 import type { MakeOrder } from "../../shared/protocol/make.ts";
 import type { NewSheet } from "../../shared/protocol/new-sheet.ts";
+import type { Renews } from "../../shared/protocol/packed-plan.ts";
 import { neededBy } from "../../shared/sheet/make-formulas.ts";
 import { LIST_NAME } from "../../shared/sheet/model.ts";
+import { sheetName } from "../../shared/sheet/sheet-name.ts";
 import { aboutTab, type Tab, tabsOf } from "../../shared/sheet/tab.ts";
 import { activeWorkbook } from "./active-workbook.ts";
 import { listIn, namedRanges } from "./named-ranges.ts";
@@ -14,8 +16,9 @@ import { attempt, becauseOf } from "./undo.ts";
 import { writeSheet } from "./write.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
-export function make({ title, tabs, plan, row, behind }: MakeOrder): NewSheet {
+export function make({ title, tabs, plan, row, behind, renews }: MakeOrder): NewSheet {
   const workbook = activeWorkbook();
   const { sheets, names } = neededBy(plan.formulas.flatMap(({ cells }) => cells.flat()));
   const definedNames = plan.defines.map(({ name }) => name);
@@ -29,12 +32,39 @@ export function make({ title, tabs, plan, row, behind }: MakeOrder): NewSheet {
   const taken = definedNames.find((name) => known.has(name) && name !== LIST_NAME);
   if (taken !== undefined) refuse(`Another sheet took the name ${taken} meanwhile${AGAIN}`);
   const before = workbook.getActiveSheet();
-  const { tab, unsure } = writeSheet(workbook, plan, title, known);
+  const like = renews === null ? undefined : workbook.getSheetByName(sheetName(title));
+  const old = renews === null || !like || !isOlder(like, renews) ? null : like;
+  const { sheet, tab, unsure } = writeSheet(
+    workbook,
+    plan,
+    title,
+    known,
+    like === undefined ? undefined : like !== null,
+  );
   const rowless = row.length === 0 || list === undefined ? "" : unlisted(list, row, tab);
-  const note = [emptySheets(unsure), rowless].filter((one) => one !== "").join(" ");
+  const { name, left } =
+    old === null ? { name: tab.name, left: "" } : takePlace(workbook, old, sheet, tab.name, sheetName(title));
+  const note = [emptySheets(unsure), rowless, left].filter((one) => one !== "").join(" ");
   // The sheet is built; which one is in front is not worth a failure.
   if (behind) attempt(() => workbook.setActiveSheet(before));
-  return note === "" ? { sheet: tab.name } : { sheet: tab.name, note };
+  return note === "" ? { sheet: name } : { sheet: name, note };
+}
+
+/** Whether a new sheet of its title takes its place; one that somebody made of it by hand is left alone. */
+const isOlder = (sheet: Sheet, { cell, begins }: Renews): boolean =>
+  String(sheet.getRange(cell).getValue()).startsWith(begins);
+
+/** The new sheet is whole: from here on only the old one is in the way. */
+function takePlace(
+  workbook: Workbook,
+  old: Sheet,
+  sheet: Sheet,
+  name: string,
+  wanted: string,
+): { name: string; left: string } {
+  if (!attempt(() => workbook.deleteSheet(old)))
+    return { name, left: `The older sheet ${quote(wanted)} could not be deleted: delete it, and use ${quote(name)}.` };
+  return { name: attempt(() => sheet.setName(wanted)) ? wanted : name, left: "" };
 }
 
 /** Adds the row of a new sheet to the list of formula sheets; the sentence for where that cannot be done, as in a list that its owner locked. */

@@ -1,5 +1,6 @@
 import { emptySheets, refuseWithLeftOver } from "../../shared/protocol/left-over.ts";
 import type { Writable } from "../../shared/protocol/packed-plan.ts";
+import { zoneIn } from "../../shared/sheet/a1.ts";
 import { sheetName } from "../../shared/sheet/sheet-name.ts";
 import type { Tab } from "../../shared/sheet/tab.ts";
 import type { Validation } from "../../shared/sheet/validation.ts";
@@ -16,16 +17,17 @@ const SPARE_COLUMNS = 1;
 /**
  * Writes a plan to a new sheet: values, formats and validation first, formulas last, and no reading afterwards. Where
  * anything fails, the half-made sheet is removed and the failure passed on; where that fails too, a person is told what is left.
- * `known` are the names of ranges as they were before. Returns the new sheet and its tab.
+ * `known` are the names of ranges as they were before; `isTaken` is whether a sheet is called as the title, where known. Returns the new sheet and its tab.
  */
 export function writeSheet(
   workbook: Workbook,
   plan: Writable,
   title: string,
   known: ReadonlyMap<string, Range>,
+  isTaken?: boolean,
 ): { sheet: Sheet; tab: Tab; unsure: readonly string[] } {
   const before = workbook.getActiveSheet();
-  const { sheet, name, unsure } = newSheet(workbook, title);
+  const { sheet, name, unsure } = newSheet(workbook, title, isTaken);
   try {
     fill(sheet, plan);
     for (const { name: rangeName, range } of plan.defines) workbook.setNamedRange(rangeName, sheet.getRange(range));
@@ -41,14 +43,15 @@ export function writeSheet(
 /** A new sheet, and the names under which an empty one may be there besides: the service may add a sheet and fail to say so. */
 export type Added = { readonly sheet: Sheet; readonly name: string; readonly unsure: readonly string[] };
 
-/** With a name no sheet has yet. */
-export function newSheet(workbook: Workbook, title: string): Added {
+/** With a name no sheet has yet; `isTaken` is whether one is called as the title, where that is known already. */
+export function newSheet(workbook: Workbook, title: string, isTaken?: boolean): Added {
   const wanted = sheetName(title);
   const unsure: string[] = [];
   try {
     for (let count = 1; count < 500; count++) {
       const name = count === 1 ? wanted : `${wanted} (${count})`;
-      if (workbook.getSheetByName(name) !== null) continue;
+      const isOther = count === 1 && isTaken !== undefined ? isTaken : workbook.getSheetByName(name) !== null;
+      if (isOther) continue;
       const sheet = insertSheet(workbook, name, unsure);
       if (sheet !== null) return { sheet, name, unsure };
     }
@@ -84,6 +87,8 @@ function fill(sheet: Sheet, plan: Writable): void {
   if (wide > across) sheet.insertColumnsAfter(across, wide - across);
   if (wide < across) sheet.deleteColumns(wide + 1, across - wide);
   const all = sheet.getRange(1, 1, plan.rows, plan.page);
+  // What stands beside the page goes along with it: to write it apart is a call more.
+  const whole = sheet.getRange(1, 1, plan.rows, plan.columns);
   sheet.setHiddenGridlines(true);
   const usual = commonest(plan.widths);
   sheet.setColumnWidths(1, plan.columns, usual);
@@ -91,23 +96,24 @@ function fill(sheet: Sheet, plan: Writable): void {
     if (width !== usual) sheet.setColumnWidths(from + 1, count, width);
   }
   for (const { row, rows = 1, height } of plan.heights) sheet.setRowHeightsForced(row + 1, rows, height);
-  all.setNumberFormats(plan.formats as string[][]);
+  whole.setNumberFormats(formatsOf(plan));
   all.setBackgrounds(plan.looks.map((row) => row.map(({ ground }) => ground)));
   all.setTextStyles(textStyles(plan));
   all.setHorizontalAlignments(plan.aligned as ("left" | "right" | "center")[][]);
   if (plan.wrapped.length > 0) sheet.getRangeList(plan.wrapped as string[]).setWrap(true);
   drawBorders(sheet, plan);
-  all.setDataValidations(plan.validations.map((row) => row.map((one) => (one === null ? null : validation(one)))));
+  if (plan.validations.some((row) => row.some((one) => one !== null)))
+    all.setDataValidations(plan.validations.map((row) => row.map((one) => (one === null ? null : validation(one)))));
   foldAway(sheet, plan);
   protect(sheet, plan);
-  all.setValues(plan.values as (string | number)[][]);
+  whole.setValues(valuesOf(plan));
   for (const { row, column, cells } of plan.formulas) {
     sheet.getRange(row + 1, column + 1, cells.length, cells[0]?.length ?? 1).setFormulas(cells as string[][]);
   }
 }
 
 /** What a person need not see: rows of formulas, and columns that the sheet only works with. The top rows stay in sight. */
-function foldAway(sheet: Sheet, { hidden, frozen, page, columns, aside }: Writable): void {
+function foldAway(sheet: Sheet, { hidden, frozen, page, columns }: Writable): void {
   if (frozen > 0) sheet.setFrozenRows(frozen);
   for (const row of hidden) sheet.hideRows(row + 1);
   if (columns === page) return;
@@ -115,26 +121,26 @@ function foldAway(sheet: Sheet, { hidden, frozen, page, columns, aside }: Writab
     .getRange(1, page + 1, 1, columns - page)
     .shiftColumnGroupDepth(1)
     .collapseGroups();
-  for (const { format, ranges } of aside.formats) sheet.getRangeList(ranges as string[]).setNumberFormat(format);
-  const words = wholeOf(aside.words);
-  if (words !== null)
-    sheet
-      .getRange(words.row + 1, words.column + 1, words.cells.length, words.cells[0]?.length ?? 0)
-      .setValues(words.cells);
 }
 
-/** Words beside the page with the blanks between them, to be written in one call; formulas come over the blanks afterwards. */
-function wholeOf(
-  runs: Writable["aside"]["words"],
-): { row: number; column: number; cells: (string | number)[][] } | null {
-  if (runs.length === 0) return null;
-  const [row, last] = [Math.min(...runs.map((run) => run.row)), Math.max(...runs.map((run) => run.row))];
-  const column = Math.min(...runs.map((run) => run.column));
-  const wide = Math.max(...runs.map((run) => run.column + run.cells.length)) - column;
-  const cells = Array.from({ length: last - row + 1 }, () => Array<string | number>(wide).fill(""));
-  for (const run of runs) cells[run.row - row]?.splice(run.column - column, run.cells.length, ...run.cells);
-  return { row, column, cells };
+/** The page's cells, and beside it words; formulas come over the blanks afterwards. */
+function valuesOf({ values, aside, page, columns }: Writable): (string | number)[][] {
+  const cells = values.map((row) => [...row, ...Array<string>(columns - page).fill("")]);
+  for (const { row, column, cells: words } of aside.words) cells[row]?.splice(column, words.length, ...words);
+  return cells;
 }
+
+/** How cells show what they hold: those beside the page as a new sheet has them, unless told otherwise. */
+function formatsOf({ formats, aside, page, columns }: Writable): string[][] {
+  const cells = formats.map((row) => [...row, ...Array<string>(columns - page).fill(USUAL)]);
+  for (const { format, ranges } of aside.formats)
+    for (const range of ranges) {
+      const { row, column, rows, columns: across } = zoneIn(range);
+      for (const line of cells.slice(row, row + rows)) line.fill(format, column, column + across);
+    }
+  return cells;
+}
+const USUAL = "General";
 
 /** Colour, weight, slant and size at once: one call in the place of four. */
 function textStyles({ looks }: Writable): GoogleAppsScript.Spreadsheet.TextStyle[][] {

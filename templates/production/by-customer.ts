@@ -4,18 +4,33 @@ import { linkName, quoted, textFormula } from "./shape.ts";
 
 export type CustomerShape = {
   readonly heading: string;
-  readonly rows: readonly { readonly product: string; readonly size: string; readonly code: string }[];
+  readonly rows: readonly {
+    readonly product: string;
+    readonly size: string;
+    readonly code: string;
+    readonly note: string;
+  }[];
 };
-const PAGE = 6;
-const HEADS = ["Product", "Size", "Pieces", "Batch", "Price", "Amount"];
+/** Columns that a note has only where some order has something in them. */
+export type CustomerColumns = { readonly hasPrices: boolean; readonly hasNotes: boolean };
 
-export function byCustomerSheet(customers: readonly CustomerShape[]): SheetModel {
+const headsOf = ({ hasPrices, hasNotes }: CustomerColumns): string[] => [
+  "Product",
+  "Size",
+  "Pieces",
+  "Batch",
+  ...(hasPrices ? ["Price", "Amount"] : []),
+  ...(hasNotes ? ["Note"] : []),
+];
+const WIDTHS: Readonly<Record<string, number>> = { Product: 230, Batch: 200, Note: 220 };
+
+export function byCustomerSheet(customers: readonly CustomerShape[], columns: CustomerColumns): SheetModel {
   const before = customers.map((_, at) => customers.slice(0, at).reduce((sum, { rows }) => sum + rows.length, 0));
   return {
     name: "by-customer",
     title: "By customer",
     says: "What each customer gets, with batch codes and prices.",
-    widths: [230, ...Array<number>(6).fill(120)],
+    widths: headsOf(columns).map((head) => WIDTHS[head] ?? 90),
     parts: [],
     frozen: 3,
     bands: [
@@ -50,85 +65,95 @@ export function byCustomerSheet(customers: readonly CustomerShape[]): SheetModel
           ],
         },
       ],
-      ...customers.map((customer, at) => [noteBlock(customer, at, before[at] ?? 0)]),
+      ...customers.map((customer, at) => [noteBlock(customer, at, before[at] ?? 0, columns)]),
     ],
     sample: {},
     expects: {},
   };
 }
 
-function noteBlock({ heading, rows }: CustomerShape, index: number, before: number): Block {
-  const last = before + rows.length - 1;
+function noteBlock({ heading, rows }: CustomerShape, index: number, before: number, columns: CustomerColumns): Block {
+  const { hasPrices, hasNotes } = columns;
+  const heads = headsOf(columns);
+  const noteAt = hasPrices ? 6 : 4;
   return {
     block: `customer_${index}`,
     left: 0,
     lines: [
       {
-        cells: Array.from({ length: PAGE }, (_, at) => ({
+        cells: heads.map((_, at) => ({
           at,
           role: "heading" as const,
           ...(at === 0 ? { unit: "text" as const, formula: quoted(heading) } : {}),
         })),
       },
       {
-        cells: HEADS.map((text, at) => ({
+        cells: heads.map((text, at) => ({
           at,
           role: "label",
           unit: "text",
           formula: textFormula(text),
-          ...(at === 2 || at > 3 ? { align: "right" } : {}),
+          ...(["Pieces", "Price", "Amount"].includes(text) ? { align: "right" } : {}),
         })),
       },
-      ...rows.map(({ product, size, code }, row): Line => {
+      ...rows.map(({ product, size, code, note }, row): Line => {
         const at = before + row;
-        const price: CellModel = {
-          at: 4,
-          role: "ruled",
-          name: `price_${at}`,
-          unit: "money",
-          align: "right",
-          formula: `=[${linkName("price", at)}]`,
-        };
         return {
           cells: [
             { at: 0, role: "ruled", unit: "text", formula: quoted(product) },
             { at: 1, role: "ruled", unit: "text", formula: quoted(size) },
             { at: 2, role: "figure", name: `pieces_${at}`, unit: "count", formula: `=[${linkName("pieces", at)}]` },
             { at: 3, role: "ruled", unit: "text", formula: quoted(code) },
-            price,
-            {
-              at: 5,
-              role: "figure",
-              name: `amount_${at}`,
-              unit: "money",
-              formula: `=IF(COUNT(@price_${at})=0;"";@pieces_${at}*@price_${at})`,
-            },
+            ...(hasPrices ? priceCells(at) : []),
+            ...(hasNotes ? [{ at: noteAt, role: "ruled", unit: "text", formula: quoted(note) } as const] : []),
           ],
         };
       }),
-      {
-        cells: [
-          { at: 0, role: "total", unit: "text", formula: textFormula("Total") },
-          { at: 1, role: "total", text: "" },
-          {
-            at: 2,
-            role: "total",
-            name: `total_${index}`,
-            unit: "count",
-            align: "right",
-            formula: `=SUM(@pieces_${before}:@pieces_${last})`,
-          },
-          { at: 3, role: "total", text: "" },
-          { at: 4, role: "total", text: "" },
-          {
-            at: 5,
-            role: "total",
-            unit: "money",
-            align: "right",
-            formula: `=IF(COUNT(@amount_${before}:@amount_${last})=0;"";SUM(@amount_${before}:@amount_${last}))`,
-          },
-        ],
-      },
+      totalLine(index, before, before + rows.length - 1, columns),
     ],
+  };
+}
+
+const priceCells = (at: number): CellModel[] => [
+  {
+    at: 4,
+    role: "ruled",
+    name: `price_${at}`,
+    unit: "money",
+    align: "right",
+    formula: `=[${linkName("price", at)}]`,
+  },
+  {
+    at: 5,
+    role: "figure",
+    name: `amount_${at}`,
+    unit: "money",
+    formula: `=IF(COUNT(@price_${at})=0;"";@pieces_${at}*@price_${at})`,
+  },
+];
+
+function totalLine(index: number, first: number, last: number, columns: CustomerColumns): Line {
+  return {
+    cells: headsOf(columns).map((head, at): CellModel => {
+      if (head === "Product") return { at, role: "total", unit: "text", formula: textFormula("Total") };
+      if (head === "Pieces")
+        return {
+          at,
+          role: "total",
+          name: `total_${index}`,
+          unit: "count",
+          align: "right",
+          formula: `=SUM(@pieces_${first}:@pieces_${last})`,
+        };
+      if (head === "Amount")
+        return {
+          at,
+          role: "total",
+          unit: "money",
+          align: "right",
+          formula: `=IF(COUNT(@amount_${first}:@amount_${last})=0;"";SUM(@amount_${first}:@amount_${last}))`,
+        };
+      return { at, role: "total", text: "" };
+    }),
   };
 }

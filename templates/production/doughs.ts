@@ -2,14 +2,15 @@
 import type { Block, CellModel, Formula, Line } from "../../shared/sheet/model.ts";
 import { headingLine } from "../blocks/line.ts";
 import {
-  BEFORE_DAYS,
+  afterDays,
+  beforeDays,
   type DoughShape,
-  dayColumns,
   daysOf,
   letters,
   linkName,
   type ProductionShape,
   pageColumns,
+  quoted,
 } from "./shape.ts";
 
 const headCell = (at: number, text: string, align?: "right"): CellModel => ({
@@ -20,11 +21,11 @@ const headCell = (at: number, text: string, align?: "right"): CellModel => ({
 });
 /** Day columns of a table below the orders, by the first column of each day. */
 const dayAt = (shape: ProductionShape, day: number): number =>
-  BEFORE_DAYS + shape.columns.findIndex((column) => column.day === day);
+  beforeDays(shape) + shape.columns.findIndex((column) => column.day === day);
 const COLUMNS = ["Spares", "In stock", "Tray of"] as const;
 
 export function madeBlock(shape: ProductionShape): Block {
-  const typedAt = BEFORE_DAYS + dayColumns(shape);
+  const typedAt = afterDays(shape);
   const days = daysOf(shape);
   return {
     block: "made",
@@ -77,7 +78,7 @@ export function madeHelpers(shape: ProductionShape): Line[] {
   ];
   return [
     { cells: [] },
-    { cells: heads.map((text, at) => ({ at, role: "helper", text })) },
+    { cells: heads.map((text, at) => ({ at, role: "helper", unit: "text", formula: quoted(text) })) },
     ...shape.items.map((_, at): Line => ({ cells: itemHelpers(shape, at) })),
   ];
 }
@@ -139,7 +140,7 @@ function itemHelpers(shape: ProductionShape, index: number): CellModel[] {
 
 export function doughsBlock(shape: ProductionShape): Block {
   const days = daysOf(shape);
-  const last = BEFORE_DAYS + dayColumns(shape);
+  const last = afterDays(shape);
   return {
     block: "doughs",
     left: 0,
@@ -194,7 +195,7 @@ export function doughHelpers(shape: ProductionShape): Line[] {
   ];
   return [
     { cells: [] },
-    { cells: heads.map((text, at) => ({ at, role: "helper", text })) },
+    { cells: heads.map((text, at) => ({ at, role: "helper", unit: "text", formula: quoted(text) })) },
     ...shape.doughs.map((_, at): Line => ({ cells: doughFigures(shape, at) })),
   ];
 }

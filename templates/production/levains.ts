@@ -1,7 +1,7 @@
 // Levains and machines of a production: typed once, and what the doughs take of each levain.
 import type { Block, CellModel, Line } from "../../shared/sheet/model.ts";
 import { headingLine } from "../blocks/line.ts";
-import { daysOf, linkName, type ProductionShape, pageColumns } from "./shape.ts";
+import { daysOf, linkName, type ProductionShape, pageColumns, textFormula } from "./shape.ts";
 
 const input = (at: number, name: string, unit: CellModel["unit"], bounds: readonly [number, number]): CellModel => ({
   at,
@@ -39,7 +39,8 @@ export function levainsBlock(shape: ProductionShape): Block {
         cells: [
           head(0, "Levain"),
           ...LEVAIN_HEADS.map((text, at) => head(at + 1, text)),
-          head(9, "In the doughs ({weight})"),
+          // As a formula it goes out with what stands below it.
+          { at: 9, role: "label", unit: "text", align: "right", formula: textFormula("In the doughs ({weight})") },
         ],
       },
       ...shape.levains.map((_, index): Line => {
@@ -82,10 +83,11 @@ export function levainHelpers(shape: ProductionShape): Line[] {
   return [
     { cells: [] },
     {
-      cells: ["Levain in the doughs", "First seed, as planned", "Flour to feed", "Water to feed"].map((text, at) => ({
+      cells: ["Levain in the doughs", "Flour to feed", "Water to feed", "First seed, as planned"].map((text, at) => ({
         at,
         role: "helper",
-        text,
+        unit: "text",
+        formula: textFormula(text),
       })),
     },
     ...shape.levains.map(({ doughs }, index): Line => {
@@ -98,14 +100,14 @@ export function levainHelpers(shape: ProductionShape): Line[] {
       return {
         cells: [
           cell(0, `levain_all_${at}`, `=${uses.length === 0 ? "0" : uses.join("+")}`),
-          cell(1, `first_seed_${at}`),
+          cell(3, `first_seed_${at}`),
           cell(
-            2,
+            1,
             `levain_flour_${at}`,
             `=MAX(0;${amount}/(1+N(@hydration_${at}))-IF(@levain_all_${at}=0;0;N(@first_seed_${at}))/(1+N(@mother_hydration_${at})))`,
           ),
           cell(
-            3,
+            2,
             `levain_water_${at}`,
             `=MAX(0;${amount}-IF(@levain_all_${at}=0;0;N(@first_seed_${at}))-@levain_flour_${at})`,
           ),

@@ -2,7 +2,7 @@
 import type { Block, CellModel, ColumnModel, Line, Table } from "../../shared/sheet/model.ts";
 import { headingLine } from "../blocks/line.ts";
 import { helper, numbers } from "../formula-sheet/column-kinds.ts";
-import { BEFORE_DAYS, dayColumns, daysOf, helpersFrom, type ProductionShape, pageColumns, plainText } from "./shape.ts";
+import { beforeDays, daysOf, helpersFrom, type ProductionShape, pageColumns, plainText } from "./shape.ts";
 
 const WEEKDAYS = "MonTueWedThuFriSatSun";
 /** Spare rows for orders that come in later. */
@@ -18,6 +18,7 @@ export function daysBlock(shape: ProductionShape): Block {
     align: "right",
     formula,
   });
+  const before = beforeDays(shape);
   const lines: Line[] = [
     headingLine("Orders", pageColumns(shape)),
     {
@@ -31,9 +32,9 @@ export function daysBlock(shape: ProductionShape): Block {
         },
         ...columns.map(({ day, customer }, at) =>
           customer === null
-            ? head(BEFORE_DAYS + at, `=IF(LEN(@day_${day})=0;"";MID("${WEEKDAYS}";3*MOD(@day_${day}-2;7)+1;3))`)
+            ? head(before + at, `=IF(LEN(@day_${day})=0;"";MID("${WEEKDAYS}";3*MOD(@day_${day}-2;7)+1;3))`)
             : ({
-                at: BEFORE_DAYS + at,
+                at: before + at,
                 role: "label",
                 align: "right",
                 name: `customer_${at + 1}`,
@@ -49,9 +50,9 @@ export function daysBlock(shape: ProductionShape): Block {
           ({ day }, at): CellModel =>
             firstOf(columns, day) === at
               ? day === 1
-                ? { at: BEFORE_DAYS + at, role: "input", name: "day_1", unit: "date", align: "right" }
-                : dayCell(at, `day_${day}`, `=IF(LEN(@day_1)=0;"";@day_1+@day_offset_${day})`)
-              : dayCell(at, undefined, `=IF(LEN(@day_${day})=0;"";@day_${day})`),
+                ? { at: before + at, role: "input", name: "day_1", unit: "date", align: "right" }
+                : dayCell(before + at, `day_${day}`, `=IF(LEN(@day_1)=0;"";@day_1+@day_offset_${day})`)
+              : dayCell(before + at, undefined, `=IF(LEN(@day_${day})=0;"";@day_${day})`),
         ),
       ],
     },
@@ -62,7 +63,7 @@ export function daysBlock(shape: ProductionShape): Block {
 const firstOf = (columns: ProductionShape["columns"], day: number): number =>
   columns.findIndex((column) => column.day === day);
 const dayCell = (at: number, name: string | undefined, formula: string): CellModel => ({
-  at: BEFORE_DAYS + at,
+  at,
   role: "strong",
   ...(name === undefined ? {} : { name }),
   unit: "date",
@@ -82,7 +83,7 @@ export function ordersTable(shape: ProductionShape): Table {
     columns: [
       input("order_product", "Product"),
       input("order_size", "Size"),
-      hasCustomers ? input("order_customer", "Customer") : { ...input("order_customer", ""), role: "ruled" },
+      ...(hasCustomers ? [input("order_customer", "Customer")] : []),
       ...columns.map(
         (_, at): ColumnModel => ({
           name: `o_${at + 1}`,
@@ -91,10 +92,6 @@ export function ordersTable(shape: ProductionShape): Table {
           role: "input",
           bounds: [0, 100_000],
         }),
-      ),
-      ...Array.from(
-        { length: dayColumns(shape) - columns.length },
-        (_, at): ColumnModel => blankColumn(`o_blank_${at}`),
       ),
       ...(hasRegular
         ? [
@@ -107,11 +104,13 @@ export function ordersTable(shape: ProductionShape): Table {
             } as const,
           ]
         : []),
+      { ...input("order_note", NOTE_HEAD), wide: hasRegular ? 2 : 3 },
     ],
   };
 }
 
-const blankColumn = (name: string): ColumnModel => ({ name, head: "", unit: "text", role: "ruled" });
+/** What the baker or the driver is told of an order. */
+export const NOTE_HEAD = "Note";
 
 const regular = (column: string) => `INDEX(gramwright_regular;0;${column})`;
 /** Column of the regular orders in which their keys stand, and of Monday. */
@@ -137,7 +136,9 @@ export function ordersHelpers(shape: ProductionShape): Table {
       helper(
         "order_key",
         "And customer",
-        `=ARRAYFORMULA(IFERROR(@order_item&"|"&${plainText("@order_customer")};"||"))`,
+        shape.hasCustomers
+          ? `=ARRAYFORMULA(IFERROR(@order_item&"|"&${plainText("@order_customer")};"||"))`
+          : '=ARRAYFORMULA(@order_item&"|")',
       ),
       ...columns.map(({ customer, day }, at) =>
         numbers(

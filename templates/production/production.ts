@@ -4,20 +4,23 @@ import { CAUTIONS, cautionsOf } from "../blocks/name.ts";
 import { doughHelpers, doughsBlock, madeBlock, madeHelpers } from "./doughs.ts";
 import { levainHelpers, levainsBlock, machinesBlock } from "./levains.ts";
 import { dayHelpers, daysBlock, ordersHelpers, ordersTable } from "./orders.ts";
-import { dayColumns, daysOf, helpersFrom, type ProductionShape } from "./shape.ts";
+import { afterDays, daysOf, helpersFrom, type ProductionShape } from "./shape.ts";
 
 /** What stands on a production sheet, and on no other. */
 export const PRODUCTION_MARK = "Production plan";
 
 export function productionSheet(shape: ProductionShape): SheetModel {
   const left = helpersFrom(shape);
-  const days = dayColumns(shape);
+  const page = Array<number>(left).fill(76);
+  page[0] = 170;
+  // Regular orders stand in one cell, a figure for each column.
+  if (shape.hasRegular) page[afterDays(shape)] = Math.max(76, 26 * shape.columns.length);
   const beside = (block: string, lines: Block["lines"]): Block => ({ block, left: left + 1, lines });
   return {
     name: "production",
     title: "Production",
     says: "Orders of a day or several, what is made for them, doughs and mixes.",
-    widths: [150, ...Array<number>(2 + days + 3 + 90).fill(76)],
+    widths: [...page, ...Array<number>(95).fill(76)],
     parts: ["regular"],
     frozen: 3,
     foldedFrom: left,

@@ -33,14 +33,17 @@ export type ProductionShape = {
 /** A levain and the doughs (counted from 0) that take it. */
 export type LevainShape = { readonly name: string; readonly doughs: readonly number[] };
 
-/** Columns of the page before the days, and after them. */
-export const BEFORE_DAYS = 3;
+/** Columns of the page before the days: product, size, and customer where rows have one. */
+export const beforeDays = ({ hasCustomers }: ProductionShape): number => (hasCustomers ? 3 : 2);
+/** Columns after the days: spares, stock and tray below, regular orders and notes above. */
 const AFTER_DAYS = 3;
-/** Never fewer, so that what stands below has room. */
-const LEAST_COLUMNS = 7;
+/** Levains and machines take so many. */
+const LEAST_COLUMNS = { levains: 10, machines: 6 };
 
-export const dayColumns = ({ columns }: ProductionShape): number => Math.max(LEAST_COLUMNS, columns.length);
-export const pageColumns = (shape: ProductionShape): number => BEFORE_DAYS + dayColumns(shape) + AFTER_DAYS;
+export const dayColumns = ({ columns }: ProductionShape): number => columns.length;
+export const afterDays = (shape: ProductionShape): number => beforeDays(shape) + dayColumns(shape);
+export const pageColumns = (shape: ProductionShape): number =>
+  Math.max(afterDays(shape) + AFTER_DAYS, shape.levains.length > 0 ? LEAST_COLUMNS.levains : LEAST_COLUMNS.machines);
 /** Where the columns begin that the sheet only works with. */
 export const helpersFrom = (shape: ProductionShape): number => pageColumns(shape);
 

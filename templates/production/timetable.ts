@@ -21,8 +21,10 @@ export type TimetableShape = {
   readonly clashes: readonly string[];
   readonly feeds: readonly (readonly string[])[];
   readonly facts: readonly string[];
-  /** Doughs whose mixes and weights are compared with those that were planned. */
-  readonly doughs: number;
+  /** When it was made, and how it is renewed. */
+  readonly asOf: string;
+  /** How many figures are compared with those that were planned. */
+  readonly compared: number;
 };
 
 const PAGE = 8;
@@ -46,12 +48,12 @@ export function timetableSheet(shape: TimetableShape): SheetModel {
     name: "timetable",
     title: "Timetable",
     says: "The steps of every mix and oven load by the clock.",
-    widths: [100, 100, 190, 190, 100, 100, 70, 250, ...Array<number>(5).fill(100)],
+    widths: [100, 100, 190, 190, 100, 100, 70, 250, ...Array<number>(1 + shape.compared).fill(100)],
     parts: [],
     frozen: 3,
     foldedFrom: PAGE,
     bands: [
-      [titleBlock(shape), { block: "kept", left: PAGE + 1, lines: keptLines(shape.doughs) }],
+      [titleBlock(shape), { block: "kept", left: PAGE + 1, lines: keptLines(shape.compared) }],
       ...(shape.clashes.length === 0 ? [] : [[textBlock("clashes", "Taken twice at once", shape.clashes)]]),
       ...shape.days.map(({ day, rows }, at): Block[] => [
         {
@@ -94,7 +96,7 @@ function textBlock(block: string, heading: string, texts: readonly string[]): Bl
   };
 }
 
-const titleBlock = ({ says, doughs }: TimetableShape): Block => ({
+const titleBlock = ({ says, compared }: TimetableShape): Block => ({
   block: "name",
   left: 0,
   lines: [
@@ -107,35 +109,35 @@ const titleBlock = ({ says, doughs }: TimetableShape): Block => ({
           role: "check",
           name: "check",
           unit: "text",
-          formula: `=IF(SUM(@other_1:@other_${doughs})>0;"The orders have changed since this timetable was made: build it again.";"")`,
+          formula: `=IF(SUM(@other_1:@other_${compared})>0;"Orders, methods or machines have changed since this was made: build the timetable again.";"")`,
         },
       ],
     },
+    { cells: [{ at: 0, role: "remark", name: "as_of", unit: "text" }] },
   ],
 });
 
-/** Beside the title: a dough's planned weight over all days, and by how much it is another now. */
-const keptLines = (doughs: number): Line[] =>
-  Array.from({ length: doughs }, (_, index): Line => {
-    const at = index + 1;
-    return {
-      cells: [
-        { at: 0, role: "helper", name: `planned_${at}`, unit: "plain" },
-        {
-          at: 1,
-          role: "helper",
-          name: `other_${at}`,
-          unit: "plain",
-          formula: `=IF(ABS([${linkName("now", index)}]-@planned_${at})>1/2;1;0)`,
-        },
-      ],
-    };
-  });
+/** Beside the title, below each other: figures as they were planned, and whether they are others now. */
+const keptLines = (compared: number): Line[] => {
+  const places = Array.from({ length: compared }, (_, at) => at);
+  return [
+    { cells: places.map((at) => ({ at, role: "helper", name: `planned_${at + 1}`, unit: "plain" })) },
+    {
+      cells: places.map((at) => ({
+        at,
+        role: "helper",
+        name: `other_${at + 1}`,
+        unit: "plain",
+        formula: `=IF(ABS([${linkName("now", at)}]-@planned_${at + 1})>1/2;1;0)`,
+      })),
+    },
+  ];
+};
 
 /** The texts of its rows, by the names of their cells. */
-export function timetableTexts({ days, feeds }: TimetableShape): Record<string, string> {
+export function timetableTexts({ days, feeds, asOf }: TimetableShape): Record<string, string> {
   const rows = [...days.flatMap(({ rows: some }) => some.map(cellsOf)), ...feeds];
-  return Object.fromEntries(rows.flat().map((text, at) => [`t_${at + 1}`, text]));
+  return { as_of: asOf, ...Object.fromEntries(rows.flat().map((text, at) => [`t_${at + 1}`, text])) };
 }
 
 const cellsOf = ({ start, end, dough, step, which, on, at, note }: TimetableRow): string[] => [

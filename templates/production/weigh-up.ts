@@ -6,6 +6,7 @@ import { CAUTIONS, cautionsOf } from "../blocks/name.ts";
 import { linkName, quoted, textFormula } from "./shape.ts";
 
 export const WEIGH_UP_MARK = "Weigh-up of a shift";
+export const TEMPERATURES_SAY = "Room, flour, tap water";
 
 /** What of a dough is mixed in the shift. */
 export type Stage = "whole" | "preferment" | "final";
@@ -114,7 +115,7 @@ const temperatures: Block = {
     headingLine("Today's temperatures ({temperature})", PAGE),
     {
       cells: [
-        { at: 1, role: "label", text: "Room, flour, tap water" },
+        { at: 1, role: "label", text: TEMPERATURES_SAY },
         { at: 2, role: "input", name: "room", unit: "temperature" },
         { at: 3, role: "input", name: "flour", unit: "temperature" },
         { at: 4, role: "input", name: "tap", unit: "temperature", align: "right" },

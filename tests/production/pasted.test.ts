@@ -8,15 +8,15 @@ const read = (...rows: string[][]) => pastedOrders(rows.map((row) => row.join("\
 describe("orders out of a pasted table", () => {
   test("a list with headings, in any order of its columns", () => {
     const { orders, faults } = read(
-      ["Customer", "Product", "Size", "Pieces", "Day"],
-      ["Café Mole", "Pier loaf", "large", "12", "Sat"],
+      ["Customer", "Product", "Size", "Pieces", "Day", "Note"],
+      ["Café Mole", "Pier loaf", "large", "12", "Sat", "sliced"],
       ["", "Ferry bun", "", "1 200", ""],
       ["", "Total", "", "1212", ""],
     );
     expect(faults).toEqual([]);
     expect(orders).toEqual([
-      { product: "Pier loaf", size: "large", customer: "Café Mole", day: "2026-12-05", pieces: 12 },
-      { product: "Ferry bun", size: "", customer: "", day: "2026-12-04", pieces: 1200 },
+      { product: "Pier loaf", size: "large", customer: "Café Mole", day: "2026-12-05", pieces: 12, note: "sliced" },
+      { product: "Ferry bun", size: "", customer: "", day: "2026-12-04", pieces: 1200, note: "" },
     ]);
   });
 

@@ -100,7 +100,8 @@ function* over(all: FormulaSheets, order: AskedProduction): Steps<NewSheet> {
     ...Object.fromEntries(names.map((name, at) => [`levain_${at + 1}`, name])),
     order_product: grid.map(({ item }) => item.product),
     order_size: grid.map(({ item }) => item.size),
-    order_customer: grid.map(({ customer }) => customer),
+    ...(shape.hasCustomers ? { order_customer: grid.map(({ customer }) => customer) } : {}),
+    order_note: grid.map(({ note }) => note),
     ...Object.fromEntries(columns.map((_, at) => [`o_${at + 1}`, grid.map(({ typed }) => typed[at] ?? null)])),
     ...levainValues(
       settings,
@@ -147,7 +148,12 @@ function columnsOf({ days, isAcross }: AskedProduction, customers: readonly stri
   return ["", ...customers].map((customer) => ({ day: 1, customer }));
 }
 
-type GridRow = { readonly item: Item; readonly customer: string; readonly typed: readonly (number | null)[] };
+type GridRow = {
+  readonly item: Item;
+  readonly customer: string;
+  readonly typed: readonly (number | null)[];
+  readonly note: string;
+};
 
 /** A row for each item, and for each customer who orders it. */
 function gridRows(
@@ -173,8 +179,24 @@ function gridRows(
       item,
       customer,
       typed: columns.map((column) => piecesOf(item, column.customer ?? customer, days[column.day - 1])),
+      note: notesOf(
+        lines.filter((line) => itemKey(line) === itemKey(item) && (isAcross || line.customer === customer)),
+        { days: days.length, isAcross },
+      ),
     }));
   });
+}
+
+/** Notes of one row's orders, with the day or the customer where the row has several. */
+function notesOf(lines: readonly OrderLine[], { days, isAcross }: { days: number; isAcross: boolean }): string {
+  const notes = new Map<string, string[]>();
+  for (const { note = "", day, customer } of lines) {
+    const whose = isAcross ? customer : days > 1 ? dayWords(day) : "";
+    if (note !== "") notes.set(note, [...(notes.get(note) ?? []), ...(whose === "" ? [] : [whose])]);
+  }
+  return [...notes]
+    .map(([note, whose]) => (whose.length === 0 ? note : `${[...new Set(whose)].join(", ")}: ${note}`))
+    .join("; ");
 }
 
 type LevainSetting = { readonly levain: Levain; readonly flour: string };

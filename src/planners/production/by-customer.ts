@@ -25,19 +25,25 @@ function* notes(all: FormulaSheets, now: ProductionNow): Steps<NewSheet> {
   const groups = grouped(now);
   const links: Record<string, string> = { ordered: orderedLink(now) };
   let row = 0;
+  const columns = {
+    hasPrices: now.orders.some((order) => priceOf(all, order) !== null),
+    hasNotes: now.orders.some(({ note }) => note !== ""),
+  };
   const customers = groups.map(({ customer, day, orders }) => ({
     heading: `${customer === "" ? "Shop" : customer} · ${dayWords(day)}`,
     rows: orders.map((order) => {
       links[linkName("pieces", row)] = order.at;
       links[linkName("price", row)] = priceLink(all, order);
       row += 1;
-      return { product: order.product, size: order.size, code: codeOf(order.product, day) };
+      return { product: order.product, size: order.size, code: codeOf(order.product, day), note: order.note };
     }),
   }));
   const values: Record<string, Value> = { title: "By customer" };
   const options = { weight: now.unit, temperature: "C", length: "cm", parts: [] } as const;
   const title = `By customer ${now.title.replace(/^Production /, "")}`;
-  return yield* make(plan(byCustomerSheet(customers), options, values, links), title, [...all.tabs, now.tab]);
+  return yield* make(plan(byCustomerSheet(customers, columns), options, values, links), title, [...all.tabs, now.tab], {
+    renews: { cell: "A1", begins: "By customer" },
+  });
 }
 
 /** A product of parts has a code of its own, and says those of its parts: a lot of one leads to whoever got it. */
@@ -71,6 +77,13 @@ function grouped({ orders, days }: ProductionNow): Group[] {
 /** All pieces that count on the production sheet. */
 const orderedLink = ({ countedColumns }: ProductionNow): string =>
   countedColumns.map((range) => `SUM(${range})`).join("+");
+
+/** Its price as it is now. */
+function priceOf(all: FormulaSheets, { product, size }: OrderNow): number | null {
+  const sheet = sheetOf(all, product);
+  const own = sizesOf(sheet).find((one) => one.size === size);
+  return sheet.figures("size_price")[own?.row ?? -1] ?? null;
+}
 
 function priceLink(all: FormulaSheets, { product, size }: OrderNow): string {
   const sheet = sheetOf(all, product);

@@ -11,22 +11,28 @@ import type { NightPage } from "../../../shared/protocol/production.ts";
 import { plan, type SheetPlan } from "../../../shared/sheet/plan.ts";
 import { cardData } from "../card-data.ts";
 import { readFormulaSheet } from "../formula-sheet.ts";
-import { make, type Steps } from "../steps.ts";
+import { make, type Steps, withNotes } from "../steps.ts";
 import { figuresOf, type Night, overNight } from "./night.ts";
 import { type Mixing, mixingsOf } from "./weigh-up.ts";
 
 type Raw = Readonly<Record<string, unknown>>;
-type Planned = { readonly title: string; readonly plan: SheetPlan };
+type Planned = { readonly title: string; readonly code: string; readonly plan: SheetPlan };
 
-/** Each dough's card as a sheet of its own, one after the other. */
+/** Each dough's card as a sheet of its own, one after the other; one that is there is renewed under its name. */
 export function* buildCards(question: Raw): Steps<NewSheet> {
   return yield* overNight(question, function* (night): Steps<NewSheet> {
     const cards = yield* plannedCards(night);
     const sheets: string[] = [];
-    for (const card of cards) sheets.push((yield* make(card.plan, card.title)).sheet);
+    const notes: (string | undefined)[] = [];
+    for (const { plan: drawn, title, code } of cards) {
+      const renews = { cell: "A2", begins: `${code} ·` } as const;
+      const { sheet, note } = yield* make(drawn, title, [], { renews });
+      sheets.push(sheet);
+      notes.push(note);
+    }
     const [first = "", ...others] = sheets;
-    const note = others.length === 0 ? "" : `And ${others.map((one) => `“${one}”`).join(", ")}.`;
-    return note === "" ? { sheet: first } : { sheet: first, note };
+    const more = others.length === 0 ? undefined : `And ${others.map((one) => `“${one}”`).join(", ")}.`;
+    return withNotes({ sheet: first }, more, ...notes);
   });
 }
 
@@ -52,7 +58,11 @@ function* plannedCards(night: Night): Steps<Planned[]> {
     const { model, values } = staffCard(data, amount, "values");
     const options = { weight: data.unit, temperature: "C", length: "cm", parts: [] } as const;
     const drawn = plan(model, options, values);
-    cards.push({ title: `${of.code} ${sheet.title}`, plan: { ...drawn, heights: cardHeights(drawn, model) } });
+    cards.push({
+      title: `${of.code} ${sheet.title}`,
+      code: of.code,
+      plan: { ...drawn, heights: cardHeights(drawn, model) },
+    });
   }
   return cards;
 }
@@ -85,9 +95,16 @@ function ofShift(data: CardData, night: Night, { of, at }: Mixing, times: number
       ...partSizes(night, of, times),
     ],
     added: isChained ? data.added.filter(({ isFeed }) => isFeed !== true) : data.added,
-    facts: [...feeds, ...data.facts],
+    facts: [...feeds, ...notesFor(night, of), ...data.facts],
     timed: of.tasks.length === 0 ? data.timed : timesOf(of.tasks, data, night),
   };
+}
+
+/** What was noted with the orders of a dough, and of what it goes into. */
+function notesFor({ now }: Night, { formula, day, taken }: DoughDay): string[] {
+  const products = [formula.name, ...taken.map(({ by }) => by)];
+  const orders = now.orders.filter((one) => one.note !== "" && one.day === day && products.includes(one.product));
+  return [...new Set(orders.map(({ note, customer }) => `Order${customer === "" ? "" : ` of ${customer}`}: ${note}.`))];
 }
 
 const piecesIn = ({ pieces, taken }: DoughDay): number =>

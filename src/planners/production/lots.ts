@@ -5,27 +5,41 @@ import { type LotRow, type LotsAnswer, readLotsAnswer } from "../../../shared/pr
 import { LOTS_NAME } from "../../../shared/sheet/model.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
 import { lotLog } from "../../../templates/production/lot-log.ts";
-import { WEIGH_UP_MARK } from "../../../templates/production/weigh-up.ts";
+import { TEMPERATURES_SAY, WEIGH_UP_MARK } from "../../../templates/production/weigh-up.ts";
 import { look, make, type Steps } from "../steps.ts";
 
-/** Keeps those of all weigh-ups; null where no lot was entered. */
-export function* keepEnteredLots(): Steps<LotsAnswer | null> {
-  const { sheets, names } = yield* look({ words: [WEIGH_UP_MARK], names: [LOTS_NAME] });
-  const rows = sheets.flatMap(lotsOn);
-  if (rows.length === 0) return null;
+/** What was entered on weigh-ups: lots of all of them, and temperatures by what the sheet says of its shift. */
+export type Entered = {
+  readonly kept: LotsAnswer | null;
+  readonly lots: readonly LotRow[];
+  readonly temperatures: ReadonlyMap<string, readonly (number | null)[]>;
+};
+
+/** Keeps the lots of all weigh-ups in the log. */
+export function* keepEntered(): Steps<Entered> {
+  // Their names are a call of the service each.
+  const { sheets } = yield* look({ words: [WEIGH_UP_MARK], unnamed: true });
+  const lots = sheets.flatMap(lotsOn);
+  const temperatures = new Map(sheets.map(({ values }) => [String(values[1]?.[0] ?? ""), temperaturesOn(values)]));
+  if (lots.length === 0) return { kept: null, lots, temperatures };
+  const { names } = yield* look({ names: [LOTS_NAME] });
   if (names.length === 0) {
     const options = { weight: "g", temperature: "C", length: "cm", parts: [] } as const;
     yield* make(plan(lotLog, options, {}), lotLog.title, [], { behind: true });
   }
-  return readLotsAnswer(yield { ask: "lots", rows });
+  return { kept: readLotsAnswer(yield { ask: "lots", rows: lots }), lots, temperatures };
 }
 
 /** The panel's own button. */
 export function* keepLots(): Steps<LotsAnswer> {
-  return (
-    (yield* keepEnteredLots()) ??
-    refuse("No lot is entered on a weigh-up yet. Enter lots there, beside the ingredients.")
-  );
+  const { kept } = yield* keepEntered();
+  return kept ?? refuse("No lot is entered on a weigh-up yet. Enter lots there, beside the ingredients.");
+}
+
+/** Room, flour and tap water. */
+function temperaturesOn(values: SeenSheet["values"]): (number | null)[] {
+  const row = values.find((line) => line[1] === TEMPERATURES_SAY) ?? [];
+  return [2, 3, 4].map((at) => (typeof row[at] === "number" ? (row[at] as number) : null));
 }
 
 /** The lots of one weigh-up, out of its blocks. */

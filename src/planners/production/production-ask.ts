@@ -36,14 +36,23 @@ function readLines(raw: unknown, usual: number | null): OrderLine[] {
   if (all.length > MAX_ORDERS)
     refuse(`A production begins with up to ${MAX_ORDERS} orders; enter the others on its sheet.`);
   return all.flatMap((one): OrderLine[] => {
-    const { sheet, size, customer, pieces, day } = (one ?? {}) as Raw;
+    const { sheet, size, customer, pieces, day, note } = (one ?? {}) as Raw;
     if (typeof sheet !== "string" || sheet === "") return [];
     const isCount = typeof pieces === "number" && Number.isInteger(pieces) && pieces >= 0 && pieces < 1e6;
     if (!isCount)
       return refuse(`The pieces of ${quote(sheet)} are ${quote(String(pieces))}. Enter a whole number from 0.`);
     const at = readDay(day) ?? usual;
     if (at === null) return refuse(`Choose the day of the orders of ${quote(sheet)}.`);
-    return [{ product: shortText(sheet), size: shortText(size), customer: shortText(customer), pieces, day: at }];
+    return [
+      {
+        product: shortText(sheet),
+        size: shortText(size),
+        customer: shortText(customer),
+        pieces,
+        day: at,
+        note: shortText(note),
+      },
+    ];
   });
 }
 

@@ -8,6 +8,7 @@ import { itemKey, type Making, type Order } from "../../../shared/production/ord
 import type { CellValue, SeenSheet } from "../../../shared/protocol/look.ts";
 import { a1, absolute, zoneA1 } from "../../../shared/sheet/a1.ts";
 import { quotedTab, type Tab } from "../../../shared/sheet/tab.ts";
+import { NOTE_HEAD } from "../../../templates/production/orders.ts";
 import { PRODUCTION_MARK } from "../../../templates/production/production.ts";
 import { look, type Steps } from "../steps.ts";
 
@@ -29,10 +30,11 @@ export type DoughNow = {
   readonly each: readonly Figure[];
   /** The days' figures in one row. */
   readonly wholeRow: string;
-  /** Minutes that it is begun earlier. */
+  /** Minutes that it is begun earlier, and where they stand. */
   readonly earlier: number;
+  readonly earlierAt: string;
 };
-export type OrderNow = Order & { readonly at: string };
+export type OrderNow = Order & { readonly at: string; readonly note: string };
 export type LevainNow = {
   readonly levain: Levain;
   readonly flour: string;
@@ -55,6 +57,8 @@ export type ProductionNow = {
   readonly making: ReadonlyMap<string, Making>;
   readonly levains: readonly LevainNow[];
   readonly machines: readonly Machine[];
+  /** Numbers typed for levains and machines, row by row: what they add up to, and where they stand. */
+  readonly typedRows: readonly Figure[];
 };
 
 /** The sheet of this name; refuses one that is gone, is no production, or is not calculated yet. */
@@ -143,6 +147,7 @@ export function productionNow(seen: SeenSheet): ProductionNow {
       each: figures(row, heading(doughs.head, "A mix, day 1")),
       wholeRow: reference(row, heading(doughs.head, "With fat, day 1"), count),
       earlier: number(row, values[doughs.head]?.indexOf("Earlier (min)") ?? -1) ?? 0,
+      earlierAt: reference(row, values[doughs.head]?.indexOf("Earlier (min)") ?? 0),
     })),
     orders: ordersNow(values, dayNumbers, reference),
     countedColumns: countedColumns(values, name),
@@ -161,8 +166,17 @@ export function productionNow(seen: SeenSheet): ProductionNow {
       return levainNow(values[row] ?? [], reference(row, column), reference(row, column + 1));
     }),
     machines: machinesNow(values),
+    typedRows: [...levains.rows, ...machineRows(values)].map((row) => ({
+      value: (values[row] ?? [])
+        .slice(TYPED.first, TYPED.first + TYPED.columns)
+        .reduce<number>((sum, cell) => sum + (typeof cell === "number" ? cell : 0), 0),
+      at: reference(row, TYPED.first, TYPED.columns),
+    })),
   };
 }
+
+/** Columns of the page in which levains and machines have their numbers. */
+const TYPED = { first: 2, columns: 7 };
 
 function levainNow(line: readonly CellValue[], flourAt: string, waterAt: string): LevainNow {
   const typed = (at: number) => (typeof line[at] === "number" ? (line[at] as number) : 0);
@@ -208,7 +222,8 @@ function ordersNow(
   const ready = values.findIndex(([first]) => first === "Ready on");
   const heads = values[head] ?? [];
   const columns = heads.flatMap((text, at) => (/^Counts \d+$/.test(String(text)) ? [at] : []));
-  const text = (row: number, column: number) => String(values[row]?.[column] ?? "").trim();
+  const text = (row: number, column: number) => (column < 0 ? "" : String(values[row]?.[column] ?? "").trim());
+  const [customer, note] = [heads.indexOf("Customer"), heads.indexOf(NOTE_HEAD)];
   const pieces = heads.indexOf("Pieces");
   const regular = heads.indexOf("Regular 1");
   const isAcross = dayNumbers.length === 1 && columns.length > 1;
@@ -221,10 +236,11 @@ function ordersNow(
       orders.push({
         product: text(row, 0),
         size: text(row, 1),
-        customer: isAcross ? text(ready - 1, pieces + at) : text(row, 2),
+        customer: isAcross ? text(ready - 1, pieces + at) : text(row, customer),
         day: dayNumbers[isAcross ? 0 : at] ?? 0,
         pieces: amount,
         isRegular: typeof values[row]?.[pieces + at] !== "number" && (values[row]?.[regular + at] ?? 0) !== 0,
+        note: text(row, note),
         at: reference(row, column),
       });
     });
@@ -244,19 +260,26 @@ function countedColumns(values: readonly (readonly CellValue[])[], name: string)
   );
 }
 
-function machinesNow(values: readonly (readonly CellValue[])[]): Machine[] {
+function machineRows(values: readonly (readonly CellValue[])[]): number[] {
   const head = values.findIndex((row) => row[0] === "Name" && row[1] === "Kind");
-  const machines: Machine[] = [];
+  const rows: number[] = [];
   for (let row = head + 1; head >= 0 && row < head + 20; row++) {
-    const [name, kind, number, takes, at] = values[row] ?? [];
+    const [name, kind] = values[row] ?? [];
     if (name === undefined || name === "" || (kind !== "mixer" && kind !== "oven")) break;
-    machines.push({
+    rows.push(row);
+  }
+  return rows;
+}
+
+function machinesNow(values: readonly (readonly CellValue[])[]): Machine[] {
+  return machineRows(values).map((row): Machine => {
+    const [name, kind, number, takes, at] = values[row] ?? [];
+    return {
       name: String(name).trim(),
-      kind,
+      kind: kind === "oven" ? "oven" : "mixer",
       number: typeof number === "number" ? number : 1,
       capacity: typeof takes === "number" && takes > 0 ? takes : null,
       temperature: typeof at === "number" ? at : null,
-    });
-  }
-  return machines;
+    };
+  });
 }

@@ -25,38 +25,72 @@ import {
   timetableTexts,
 } from "../../../templates/production/timetable.ts";
 import { make, type Steps } from "../steps.ts";
-import { type Night, overNight, ownTasks } from "./night.ts";
+import { type Night, overNight, ownTasks, sheetOf } from "./night.ts";
+import type { Figure } from "./read.ts";
 import { shiftSays } from "./weigh-up.ts";
 
-export function* buildTimetable(question: Readonly<Record<string, unknown>>): Steps<NewSheet> {
-  return yield* overNight(question, timetable);
+export function* buildTimetable(question: Readonly<Record<string, unknown>>, at: Date): Steps<NewSheet> {
+  return yield* overNight(question, (night) => timetable(night, at));
 }
 
-function* timetable(night: Night): Steps<NewSheet> {
+function* timetable(night: Night, at: Date): Steps<NewSheet> {
   const { now, all, plan: production } = night;
   const tasks = production.doughs.flatMap((dough) => ownTasks(night, dough));
   if (tasks.length === 0)
     refuse(
       "No steps are known for this shift. Enter a method and “Ready at” on the formula sheets, or choose other hours.",
     );
+  const figures = compared(night);
   const shape: TimetableShape = {
     says: shiftSays(night),
+    asOf: `As of ${dayWords(dayNumber(at))} ${clockText((at.getHours() * 60 + at.getMinutes()) as Clock)}. These times stay as they are. If orders or a method change, build the timetable again: it takes the place of this one.`,
     days: daysOf(night, tasks),
     clashes: clashWords(night),
     feeds: feedRows(night),
     facts: factsOf(night),
-    doughs: now.doughs.length,
+    compared: figures.length,
   };
   const values: Record<string, Value> = { title: "Timetable", ...timetableTexts(shape) };
   const links: Record<string, string> = {};
-  now.doughs.forEach(({ whole, wholeRow }, at) => {
-    values[`planned_${at + 1}`] = whole.reduce((sum, { value }) => sum + value, 0);
-    links[linkName("now", at)] = `SUM(${wholeRow})`;
+  figures.forEach(({ value, at: link }, index) => {
+    values[`planned_${index + 1}`] = value;
+    links[linkName("now", index)] = link;
   });
   const options = { weight: now.unit, temperature: "C", length: "cm", parts: [] } as const;
   const title = `Timetable ${now.title.replace(/^Production /, "")}`;
-  return yield* make(plan(timetableSheet(shape), options, values, links as Links), title, [...all.tabs, now.tab]);
+  return yield* make(plan(timetableSheet(shape), options, values, links as Links), title, [...all.tabs, now.tab], {
+    renews: { cell: "A1", begins: "Timetable" },
+  });
 }
+
+/** Figures that no timetable of another plan has, as they are now and as a formula follows them. */
+function compared({ now, all }: Night): Figure[] {
+  const doughs = now.doughs.map(({ name, whole, wholeRow, earlier, earlierAt }): Figure => {
+    const sheet = sheetOf(all, name);
+    const minutes = sheet.figures("step_minutes").reduce<number>((sum, one) => sum + (one ?? 0), 0);
+    const [ready, steps] = [sheet.reference("ready_minutes"), sheet.reference("step_minutes")];
+    return {
+      value:
+        whole.reduce((sum, { value }, at) => sum + value * (now.days[at] ?? 0), 0) +
+        earlier +
+        (sheet.number("ready_minutes") ?? 0) +
+        minutes,
+      at: `SUMPRODUCT(${wholeRow}*${now.dayRow})+N(${earlierAt})${ready === undefined ? "" : `+N(${ready})`}${steps === undefined ? "" : `+SUM(${steps})`}`,
+    };
+  });
+  const figures = [...doughs, ...now.typedRows.map(({ value, at }) => ({ value, at: `SUM(${at})` }))];
+  // As many columns as a sheet has room for.
+  const together = Math.ceil(figures.length / MOST_COMPARED);
+  return Array.from({ length: Math.ceil(figures.length / together) }, (_, group): Figure => {
+    const some = figures.slice(group * together, (group + 1) * together);
+    return { value: some.reduce((sum, one) => sum + one.value, 0), at: some.map(({ at }) => at).join("+") };
+  });
+}
+const MOST_COMPARED = 60;
+
+/** The day of a clock on the wall as a spreadsheet counts it. */
+const dayNumber = (at: Date): number =>
+  Math.round((Date.UTC(at.getFullYear(), at.getMonth(), at.getDate()) - Date.UTC(1899, 11, 30)) / 86_400_000);
 
 /** Rows under the day on which they begin, in the order of the clock. */
 function daysOf(night: Night, tasks: readonly Task[]): TimetableShape["days"] {

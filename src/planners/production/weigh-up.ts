@@ -3,23 +3,25 @@ import { refuse } from "../../../shared/base/refusal.ts";
 import { type Clock, changeSays, clockAt, clockText, dayOf, dayWords } from "../../../shared/production/clock.ts";
 import type { DoughDay } from "../../../shared/production/plan.ts";
 import { firstStart, type Task } from "../../../shared/production/timetable.ts";
+import type { LotRow } from "../../../shared/protocol/lots.ts";
 import type { NewSheet } from "../../../shared/protocol/new-sheet.ts";
 import type { Links, Value } from "../../../shared/sheet/model.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
 import { linkName } from "../../../templates/production/shape.ts";
 import { type Stage, type WeighShape, weighUpSheet } from "../../../templates/production/weigh-up.ts";
+import type { FormulaSheets } from "../all-sheets.ts";
 import { type Overview, sizesOf } from "../overview.ts";
 import { make, type Steps, withNotes } from "../steps.ts";
-import { keepEnteredLots } from "./lots.ts";
+import { type Entered, keepEntered } from "./lots.ts";
 import { figuresOf, type Night, overNight, ownTasks, sheetOf } from "./night.ts";
 
 export function* buildWeighUp(question: Readonly<Record<string, unknown>>): Steps<NewSheet> {
-  // What was entered on those before is kept first.
-  const lots = yield* keepEnteredLots();
-  const answer = yield* overNight(question, weighUp);
-  return lots === null || lots.added === 0
+  // What was entered on those before is kept first, and stands on the new one where it belongs there.
+  const entered = yield* keepEntered();
+  const answer = yield* overNight(question, (night) => weighUp(night, entered));
+  return entered.kept === null || entered.kept.added === 0
     ? answer
-    : withNotes(answer, `${lots.added} rows of lots were kept in “${lots.sheet}”.`);
+    : withNotes(answer, `${entered.kept.added} rows of lots were kept in “${entered.kept.sheet}”.`);
 }
 
 /** A dough of a day, and what of it the shift mixes. */
@@ -50,7 +52,7 @@ export function mixingsOf(night: Night): Mixing[] {
   return mixings.sort((a, b) => (a.at ?? 0) - (b.at ?? 0));
 }
 
-function* weighUp(night: Night): Steps<NewSheet> {
+function* weighUp(night: Night, entered: Entered): Steps<NewSheet> {
   const { now, all, shift } = night;
   const mixings = mixingsOf(night);
   if (mixings.length === 0) refuse("Nothing is mixed in this shift. Choose other hours, or enter orders.");
@@ -63,18 +65,24 @@ function* weighUp(night: Night): Steps<NewSheet> {
     before += shape.rows;
     return shape;
   });
+  const from = shift === null ? "" : ` ${dayWords(dayOf(shift.from))} ${clockText(shift.from).replace(":", ".")}`;
+  const title = `Weigh-up${from}`;
   const scales = mixings.flatMap(({ of }) => of.formula.scales);
   const values: Record<string, Value> = {
     title: "Weigh-up",
     result: shiftSays(night),
     step_coarse: Math.max(...scales),
     step_fine: Math.min(...scales),
-    ...dayTemperatures(mixings.map(({ of }) => sheetOf(all, of.formula.name))),
+    ...dayTemperatures(
+      mixings.map(({ of }) => sheetOf(all, of.formula.name)),
+      entered.temperatures.get(shiftSays(night)),
+    ),
+    ...lotsAgain(mixings, all, entered.lots),
   };
   const options = { weight: now.unit, temperature: "C", length: "cm", parts: [] } as const;
   const model = weighUpSheet({ blocks, facts: factsOf(night) });
-  const from = shift === null ? "" : ` ${dayWords(dayOf(shift.from))} ${clockText(shift.from).replace(":", ".")}`;
-  const answer = yield* make(plan(model, options, values, links), `Weigh-up${from}`, [...all.tabs, now.tab]);
+  const renews = { cell: "A1", begins: "Weigh-up" } as const;
+  const answer = yield* make(plan(model, options, values, links), title, [...all.tabs, now.tab], { renews });
   const untimed = mixings.filter(({ at }) => at === null).map(({ of }) => `“${of.formula.name}”`);
   return withNotes(
     answer,
@@ -174,10 +182,35 @@ function moreLink(night: Night, mixings: readonly Mixing[]): string {
   return cells.length === 0 ? "0" : cells.join("+");
 }
 
-/** Temperatures of the first formula that has them, to be typed over on the day. */
-function dayTemperatures(sheets: readonly Overview[]): Record<string, Value> {
+/** Temperatures as they were entered before, or else of the first formula that has them, to be typed over on the day. */
+function dayTemperatures(sheets: readonly Overview[], entered: readonly (number | null)[] = []): Record<string, Value> {
   const first = (name: string) => sheets.flatMap((sheet) => sheet.number(name) ?? [])[0] ?? null;
-  return { room: first("room_temp"), flour: first("flour_temp"), tap: first("tap_temp") };
+  const [room = null, flour = null, tap = null] = entered;
+  return {
+    room: room ?? first("room_temp"),
+    flour: flour ?? first("flour_temp"),
+    tap: tap ?? first("tap_temp"),
+  };
+}
+
+/** Lots that were entered for a batch stand beside its ingredients again. */
+function lotsAgain(mixings: readonly Mixing[], all: FormulaSheets, lots: readonly LotRow[]): Record<string, Value> {
+  const rows = mixings.flatMap(({ of, stage }) => {
+    const sheet = sheetOf(all, of.formula.name);
+    const names = sheet.column("ingredient");
+    return sheet.numbered("grams").map((row) => ({ batch: of.code, stage, name: names[row] ?? "" }));
+  });
+  return Object.fromEntries(
+    rows.flatMap(({ batch, stage, name }, at) => {
+      const own = lots.filter(
+        (one) =>
+          one.batch === batch &&
+          one.ingredient === name &&
+          one.mix.startsWith("preferment") === (stage === "preferment"),
+      );
+      return own.length === 0 ? [] : [[`lot_${at}`, [...new Set(own.map(({ lot }) => lot))].join("; ")]];
+    }),
+  );
 }
 
 /** Feeds that begin in the shift, and clocks that are changed. */
