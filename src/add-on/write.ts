@@ -105,7 +105,8 @@ function fill(sheet: Sheet, plan: Writable): void {
   if (plan.validations.some((row) => row.some((one) => one !== null)))
     all.setDataValidations(plan.validations.map((row) => row.map((one) => (one === null ? null : validation(one)))));
   foldAway(sheet, plan);
-  protect(sheet, plan);
+  // Without formulas there is nothing to guard.
+  if (plan.formulas.length > 0) protect(sheet, plan);
   whole.setValues(valuesOf(plan));
   for (const { row, column, cells } of plan.formulas) {
     sheet.getRange(row + 1, column + 1, cells.length, cells[0]?.length ?? 1).setFormulas(cells as string[][]);

@@ -107,7 +107,9 @@ const hasTotal = ({ bands }: SheetModel): boolean =>
 
 /** The sheet of this name, or the one in front (""); refuses what is gone, is no formula sheet, or is not calculated yet. */
 export function* readFormulaSheet(name: string, shown = false): Steps<FormulaSheet> {
-  const [sheet] = (yield* look({ sheet: name, shown })).sheets;
+  // A name that is known is not asked for: that is a call of the service.
+  const [seen] = (yield* look({ sheet: name, shown, unnamed: name !== "" })).sheets;
+  const sheet = seen === undefined || name === "" ? seen : { ...seen, name };
   if (sheet === undefined) {
     return refuse(`There is no sheet ${quote(name)} any more; it was renamed or deleted. Choose again from the list.`);
   }
