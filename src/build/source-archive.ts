@@ -7,7 +7,6 @@ const OWN = [
   ".biome.json",
   ".npmrc",
   "DEVELOPERS.md",
-  "INSTALL.md",
   "LICENSE",
   "README.md",
   "package-lock.json",

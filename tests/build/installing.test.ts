@@ -137,9 +137,9 @@ describe("npm run pack", () => {
   });
 });
 
-describe("the list of packages in DEVELOPERS.md", () => {
+describe("the list of packages", () => {
   const listed = new Map(
-    [...readFileSync("DEVELOPERS.md", "utf8").matchAll(/^\| ([^|]+) \| ([^|]+) \| \S[^|]*\|$/gm)].flatMap(
+    [...readFileSync("src/build/packages.md", "utf8").matchAll(/^\| ([^|]+) \| ([^|]+) \| \S[^|]*\|$/gm)].flatMap(
       ([, names = "", licence = ""]) => names.split(", ").map((name) => [name.trim(), licence.trim()] as const),
     ),
   );
@@ -160,7 +160,7 @@ describe("the list of packages in DEVELOPERS.md", () => {
   });
 
   test("names every licence that an installed package states, in the table or in the sentence for the rest", () => {
-    const page = readFileSync("DEVELOPERS.md", "utf8");
+    const page = readFileSync("src/build/packages.md", "utf8");
     const rest = /What else is installed with these packages states ([^.]*(?:\.\d[^.]*)*)\./.exec(page)?.[1] ?? "";
     const forAll = rest.split(/,\s|\sor\s/).map((one) => one.trim());
     const lock = JSON.parse(readFileSync("package-lock.json", "utf8")) as {
