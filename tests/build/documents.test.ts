@@ -4,7 +4,14 @@ import { describe, expect, test } from "vitest";
 
 const text = (path: string) => readFileSync(path, "utf8");
 const README = text("README.md");
-const DOCUMENTS = ["README.md", "DEVELOPERS.md", "src/functions/README.md", "src/build/bench/README.md", "src/build/install/README.md", "src/build/packages.md"];
+const DOCUMENTS = [
+  "README.md",
+  "DEVELOPERS.md",
+  "src/functions/README.md",
+  "src/build/bench/README.md",
+  "src/build/install/README.md",
+  "src/build/packages.md",
+];
 
 /** The anchors of a document's headings, as Markdown viewers make them. */
 const anchorsOf = (path: string) =>
