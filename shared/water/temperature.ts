@@ -11,7 +11,7 @@ function others(temps: readonly (AnyDegrees | null)[]): { total: number; multipl
   const read = temps.filter((temp) => temp !== null);
   if (read.length < 2 || read.length > 3) {
     const count = read.length === 1 ? "hold one temperature alone" : `hold ${read.length} temperatures`;
-    refuse(`${count}; give two (flour, room) or three (flour, room, preferment)`, "temps");
+    refuse(`${count}; give two (flour, room) or three (flour, room, preferment) together, such as {20; 22}`, "temps");
   }
   return { total: sum(read), multiplier: read.length + 1 };
 }

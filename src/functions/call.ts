@@ -1,5 +1,5 @@
 import { type Fault, fault, Refusal, refuseAll } from "../../shared/base/refusal.ts";
-import { quote } from "../../shared/base/show.ts";
+import { quote, showNumber } from "../../shared/base/show.ts";
 import { toGrid } from "../../shared/cells/decoder.ts";
 import { isBlank } from "../../shared/cells/hint.ts";
 import { finish, type Rows, shapeAnswer, type Value } from "./answer.ts";
@@ -15,9 +15,11 @@ export function call(sheetFunction: SheetFunction, raw: ArrayLike<unknown>): Val
   try {
     const names = Object.keys(sheetFunction.args);
     if (raw.length > names.length) {
+      const takes = names.length === 1 ? "1 argument" : `${names.length} arguments`;
+      const fix = oneList(sheetFunction, raw);
       refuseAll([
         fault(
-          `takes ${names.length === 1 ? "1 argument" : `${names.length} arguments`} (${names.join("; ")}), and ${raw.length} are given`,
+          `takes ${takes} (${names.join("; ")}), and ${raw.length} are given${fix === undefined ? "" : `. For ${fix}`}`,
         ),
       ]);
     }
@@ -35,6 +37,8 @@ function misplaced(sheetFunction: SheetFunction, raw: ArrayLike<unknown>): Fault
   const entries = Object.entries(sheetFunction.args);
   return entries.flatMap(([name, { is }], index) => {
     const cell = raw[index];
+    const fix = is.hint.of === "word" && Number.isFinite(cell) ? oneList(sheetFunction, raw) : undefined;
+    if (fix !== undefined) return [fault(`is ${showNumber(Number(cell), 4)}. For ${fix}`, name)];
     if (!is.optional || typeof cell !== "string" || isBlank(cell) || takes(is, cell)) return [];
     const after = entries.slice(index + 1).findIndex(([, later]) => takes(later.is, cell));
     if (after < 0) return [];
@@ -45,6 +49,31 @@ function misplaced(sheetFunction: SheetFunction, raw: ArrayLike<unknown>): Fault
     ];
   });
 }
+
+/**
+ * What to do where the values of one argument were given as several: `20; 22` for temps is one of temps, and the next one takes
+ * the 22. Values of one sort belong together as far as the arguments that must follow get one each.
+ */
+function oneList({ args }: SheetFunction, raw: ArrayLike<unknown>): string | undefined {
+  const entries = Object.entries(args);
+  const at = entries.findIndex(([, { is }], index) => is.shape !== "cell" && isOneValue(raw[index]));
+  const [name] = entries[at] ?? [];
+  if (name === undefined) return undefined;
+  const after = entries.slice(at + 1).map(([, { is }]) => is);
+  const values = Array.from(raw).slice(at);
+  const other = values.findIndex((value) => typeof value !== typeof values[0] || !isOneValue(value));
+  const alike = other < 0 ? values : values.slice(0, other);
+  const isChosen = (value: unknown) => typeof value === "string" && after.some((is) => is.optional && takes(is, value));
+  const others = values.slice(alike.length).filter((value) => !isChosen(value));
+  const following = Math.max(0, after.filter(({ optional }) => !optional).length - others.length);
+  const together = alike.slice(0, alike.length - following);
+  if (together.length < 2) return undefined;
+  const shown = together.map((value) => (typeof value === "string" ? quote(value) : showNumber(Number(value), 4)));
+  return `${name} select a range of cells, or enter {${shown.join("; ")}}`;
+}
+
+const isOneValue = (value: unknown): value is string | number =>
+  Number.isFinite(value) || (typeof value === "string" && !isBlank(value));
 
 /** Whether an option of these words is asked for, and this is one. */
 function takes({ hint, decode }: SheetFunction["args"][string]["is"], cell: string): boolean {

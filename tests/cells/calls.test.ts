@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { text, word } from "../../shared/cells/cell.ts";
-import { cell, optional } from "../../shared/cells/decoder.ts";
+import { cell, list, optional } from "../../shared/cells/decoder.ts";
 import { define, type Returns } from "../../src/functions/define.ts";
 import { given, made, refused, says, weight } from "./made-up.ts";
 
@@ -91,6 +91,36 @@ describe("arguments", () => {
     expect(refused(two, "x", "y")).toBe(
       'BAKE_TWO: a is "x", which is not a number; enter a weight such as 350; b is "y", which is not a number; enter a weight such as 350.',
     );
+  });
+
+  const listed = define({
+    ...made,
+    name: "BAKE_LISTED",
+    args: {
+      first: { is: cell(text()), says },
+      many: { is: list(weight), says },
+      last: { is: cell(weight), says },
+      unit: { is: optional(word({ g: [], oz: [] }), "g"), says },
+    },
+    returns: { shape: "cell", says },
+    compute: ({ many, last }) => many.length + last,
+  });
+  test.each([
+    // As many values belong together as leave one for each argument that must follow.
+    [
+      ["x", 1, 2, 3, 4],
+      "takes 4 arguments (first; many; last; unit), and 5 are given. For many select a range of cells, or enter {1; 2; 3}.",
+    ],
+    [
+      ["x", 1, 2, 3, 4, 5, "oz"],
+      "takes 4 arguments (first; many; last; unit), and 7 are given. For many select a range of cells, or enter {1; 2; 3; 4}.",
+    ],
+    [["x", 1, 2, 3], "unit is 3. For many select a range of cells, or enter {1; 2}."],
+    [["x", [[1], [2]], 2, 3, 4], "takes 4 arguments (first; many; last; unit), and 5 are given."],
+    [["x", [[1], [2]], 2, 3], 'unit is 3; choose "g" or "oz".'],
+    [["x", 1, 2, "ml"], 'unit is "ml"; choose "g" or "oz".'],
+  ] as const)("%j: values of one argument that were given as several", (args, sentence) => {
+    expect(refused(listed, ...args)).toBe(`BAKE_LISTED: ${sentence}`);
   });
 
   const slips = define({

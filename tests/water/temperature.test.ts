@@ -28,7 +28,7 @@ describe("factor method", () => {
 
   test("blanks are skipped, one temperature alone and more than three are refused", () => {
     expectCells(run("BAKE_WATERTEMP", 25, down(20, "", 22), 14), 19);
-    const fits = "give two (flour, room) or three (flour, room, preferment).";
+    const fits = "give two (flour, room) or three (flour, room, preferment) together, such as {20; 22}.";
     expect(refusal("BAKE_WATERTEMP", 25, down(20, ""), 14)).toBe(
       `BAKE_WATERTEMP: temps hold one temperature alone; ${fits}`,
     );

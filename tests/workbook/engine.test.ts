@@ -237,7 +237,7 @@ describe("results of a custom function", () => {
     };
     expect(described.description).toBe("Shows its arguments as JSON.");
     expect(described.args.map(({ name, description, optional }) => [name, description, optional])).toEqual([
-      ["first", "The first one.", true],
+      ["first", "The first one.", undefined],
       ["second", "The second one (optional).", true],
       ["third", "The third one (optional).", true],
     ]);

@@ -26,7 +26,7 @@ export const CONTENT = define({
   summary:
     "What each row holds of water, fat, sugar, protein and so on: an estimate from typical figures, not a declaration.",
   args: {
-    ingredients: { is: column(text()), says: "The ingredients' names." },
+    ingredients: { is: column(text()), says: "The column of ingredients' names, such as A5:A12." },
     weights: {
       is: column(weightOrCount()),
       says: 'The weights; in grams where energy is asked for, or each as "3 large" or "2 cups".',

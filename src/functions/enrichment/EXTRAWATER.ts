@@ -13,8 +13,8 @@ export const EXTRAWATER = define({
   family: "Enrichment and flour",
   summary: "The extra water that dry additions such as milk powder, gluten or bran ask for, row by row.",
   args: {
-    ingredients: { is: column(text()), says: "The ingredients' names." },
-    weights: { is: column(someWeight<Weight>()), says: "The weights, all in one unit." },
+    ingredients: { is: column(text()), says: "The column of ingredients' names, such as A5:A12." },
+    weights: { is: column(someWeight<Weight>()), says: "The column of weights, such as C5:C12, all in one unit." },
     larder: {
       is: larder(true),
       says: '(optional) The shop\'s ingredient table; its column "extra water" (g per g) goes before the built-in figures.',

@@ -16,8 +16,11 @@ export const HYDRATION = define({
       is: column(text()),
       says: "The ingredients' names; flour, water, salt and starter rows go by their type.",
     },
-    weights: { is: column(someWeight<Weight>()), says: "The weights, all in one unit." },
-    kinds: { is: column(kind()), says: "What each row is: flour, water, salt, egg, dairy, levain 100% and so on." },
+    weights: { is: column(someWeight<Weight>()), says: "The column of weights, such as C5:C12, all in one unit." },
+    kinds: {
+      is: column(kind()),
+      says: "The column that says what each row is: flour, water, salt, egg, dairy, levain 100% and so on.",
+    },
     larder: { is: larder(true), says: "(optional) The shop's ingredient table; USDA SR28 figures stand in for it." },
   },
   returns: { shape: "cell", says: "One share; format the cell as percent." },

@@ -21,7 +21,10 @@ export const PLAINWATER = define({
       is: column(someWeight<Weight>()),
       says: "The weights, or the percentages, all in one unit; what the water rows hold is left out.",
     },
-    kinds: { is: column(kind()), says: "What each row is: flour, water, salt, egg, dairy, levain 100% and so on." },
+    kinds: {
+      is: column(kind()),
+      says: "The column that says what each row is: flour, water, salt, egg, dairy, levain 100% and so on.",
+    },
     hydration: { is: cell(hydration()), says: "The effective hydration wanted, such as 65%." },
     larder: { is: larder(true), says: "(optional) The shop's ingredient table; USDA SR28 figures stand in for it." },
   },

@@ -12,9 +12,18 @@ export const FILLIN = define({
   family: "Formula",
   summary: "Share of all flour and weight of every row, from rows that have either a percentage or a weight.",
   args: {
-    percents: { is: optionalColumn(percent()), says: "Percentages of the flour, where they are known." },
-    weights: { is: optionalColumn(someWeight<Weight>()), says: "Weights, where they are known, all in one unit." },
-    kinds: { is: column(kind()), says: "What each row is: flour, water, salt, yeast, levain 100% and so on." },
+    percents: {
+      is: optionalColumn(percent()),
+      says: "The column of percentages of the flour, such as B5:B12, where they are known.",
+    },
+    weights: {
+      is: optionalColumn(someWeight<Weight>()),
+      says: "The column of weights, such as C5:C12, where they are known, all in one unit.",
+    },
+    kinds: {
+      is: column(kind()),
+      says: "The column that says what each row is: flour, water, salt, yeast, levain 100% and so on.",
+    },
     amount: {
       is: optional(weightAboveZero<Weight>(), null),
       says: "(optional) How much dough (or flour) is wanted, in the unit of the weights; everything is brought to it.",

@@ -10,8 +10,11 @@ export const FLOURPCT = define({
   family: "Formula",
   summary: "Each weight as a share of all flour, the flour inside starters counted (baker's percent).",
   args: {
-    weights: { is: column(someWeight<Weight>()), says: "The weights, all in one unit." },
-    kinds: { is: column(kind()), says: "What each row is: flour, water, salt, yeast, levain 100% and so on." },
+    weights: { is: column(someWeight<Weight>()), says: "The column of weights, such as C5:C12, all in one unit." },
+    kinds: {
+      is: column(kind()),
+      says: "The column that says what each row is: flour, water, salt, yeast, levain 100% and so on.",
+    },
   },
   returns: { shape: "column", says: "One share per row; format the cells as percent." },
   examples: [

@@ -13,7 +13,7 @@ export const RESCALE = define({
   family: "Formula",
   summary: "Every weight multiplied by target over from: a new batch, flour, tin, or the ingredient that is short.",
   args: {
-    weights: { is: column(someWeight<Weight>()), says: "The weights, all in one unit." },
+    weights: { is: column(someWeight<Weight>()), says: "The column of weights, such as C5:C12, all in one unit." },
     target: {
       is: cell(comparedWithFrom()),
       says: "What you want: a new sum of the weights, or a new figure of what from holds.",

@@ -22,8 +22,14 @@ export const REVIEW = define({
       is: column(leniently(text())),
       says: "The ingredients' names; yeast by its sort (fresh, instant, active dry).",
     },
-    kinds: { is: column(kind()), says: "What each row is: flour, water, salt, yeast, levain 100% and so on." },
-    percents: { is: column(leniently(percent())), says: "Percentages of the flour; the flours together make 100%." },
+    kinds: {
+      is: column(kind()),
+      says: "The column that says what each row is: flour, water, salt, yeast, levain 100% and so on.",
+    },
+    percents: {
+      is: column(leniently(percent())),
+      says: "The column of percentages of the flour, such as B5:B12; the flours together make 100%.",
+    },
     style: {
       is: cell(word(STYLE_NAMES)),
       says: "The style, such as pan bread, hearth, baguette, rye, bun, sweet dough, brioche, laminated, muffin, layer cake.",

@@ -11,7 +11,7 @@ export const SCALEROUND = define({
   family: "Formula",
   summary: "Weights as the shop's scales can show them, each on the coarsest step that is near enough.",
   args: {
-    weights: { is: column(someWeight<Weight>()), says: "The weights, all in one unit." },
+    weights: { is: column(someWeight<Weight>()), says: "The column of weights, such as C5:C12, all in one unit." },
     step: {
       is: list(number<number>("a step such as 5", { above: 0, max: 1e6 }, {}, { measure: "weight" })),
       says: "The scale's step in the same unit, or a column of several scales' steps, such as 5; 1; 0.1.",

@@ -12,8 +12,14 @@ export const STAGES = define({
   family: "Formula",
   summary: "Splits a formula into a preferment and a final mix that together make it up, a seed starter counted.",
   args: {
-    weights: { is: column(someWeight<Weight>()), says: "The weights of the whole formula, all in one unit." },
-    kinds: { is: column(kind()), says: "What each row is: flour, water, salt, yeast and so on, no starter." },
+    weights: {
+      is: column(someWeight<Weight>()),
+      says: "The column of weights of the whole formula, such as C5:C12, all in one unit.",
+    },
+    kinds: {
+      is: column(kind()),
+      says: "The column that says what each row is: flour, water, salt, yeast and so on, no starter.",
+    },
     share: {
       is: either(share(1)),
       says: "The part of all flour that is prefermented, such as 30%, or a column with each row's part.",

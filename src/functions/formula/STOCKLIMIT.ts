@@ -9,10 +9,13 @@ export const STOCKLIMIT = define({
   family: "Formula",
   summary: "How many times a formula the stock allows, and which row limits it.",
   args: {
-    weights: { is: column(someWeight<Weight>()), says: "What the formula takes of each ingredient, all in one unit." },
+    weights: {
+      is: column(someWeight<Weight>()),
+      says: "The column of what the formula takes of each ingredient, such as C5:C12, all in one unit.",
+    },
     stock: {
       is: column(someWeight<Weight>()),
-      says: "What is there of each, in the same unit; a blank row does not limit.",
+      says: "The column of what is in stock, such as D5:D12, in the same unit; blank rows do not limit.",
     },
   },
   returns: {

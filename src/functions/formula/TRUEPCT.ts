@@ -8,7 +8,9 @@ export const TRUEPCT = define({
   name: "BAKE_TRUEPCT",
   family: "Formula",
   summary: "Each weight as a percentage of the total (% of total, true percent).",
-  args: { weights: { is: column(someWeight<Weight>()), says: "The weights, all in one unit." } },
+  args: {
+    weights: { is: column(someWeight<Weight>()), says: "The column of weights, such as C5:C12, all in one unit." },
+  },
   returns: { shape: "column", says: "One share per row; together they make 100 %." },
   examples: [
     {

@@ -12,8 +12,14 @@ export const WEIGHTS = define({
   family: "Formula",
   summary: "Weights for an amount of dough or flour, from percentages of the flour.",
   args: {
-    percents: { is: column(percent()), says: "Percentages of the flour; the flours together make 100%." },
-    kinds: { is: column(kind()), says: "What each row is: flour, water, salt, yeast, levain 100% and so on." },
+    percents: {
+      is: column(percent()),
+      says: "The column of percentages of the flour, such as B5:B12; the flours together make 100%.",
+    },
+    kinds: {
+      is: column(kind()),
+      says: "The column that says what each row is: flour, water, salt, yeast, levain 100% and so on.",
+    },
     amount: { is: cell(someWeight<Weight>()), says: "How much dough (or flour), in the unit you want the weights in." },
     of: {
       is: optional(word({ dough: [], flour: [] }), "dough"),

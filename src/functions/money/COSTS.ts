@@ -12,7 +12,7 @@ export const COSTS = define({
   family: "Money",
   summary: "What each row costs by the larder's price, pack and usable share; a row without a price says so.",
   args: {
-    ingredients: { is: column(text()), says: "The ingredients' names." },
+    ingredients: { is: column(text()), says: "The column of ingredients' names, such as A5:A12." },
     weights: {
       is: column(weightOrCount()),
       says: 'The weights, in grams or the unit, or as "3 large" or "2 cups".',

@@ -13,7 +13,7 @@ export const ALLERGENS = define({
   summary:
     "Allergens in the ingredients as entered. Cross-contact is not assessed. Check against your supplier's specification and local law.",
   args: {
-    ingredients: { is: column(text()), says: "The ingredients' names." },
+    ingredients: { is: column(text()), says: "The column of ingredients' names, such as A5:A12." },
     larder: {
       is: larder(false),
       says: 'The larder; its column allergens names species ("wheat; milk"), with none where it was checked.',

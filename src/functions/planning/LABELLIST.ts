@@ -14,8 +14,11 @@ export const LABELLIST = define({
   summary:
     "Ingredient list by weight, an estimate: allergens in capitals, US in a line. Check against your supplier's specification and local law.",
   args: {
-    ingredients: { is: column(text()), says: "The ingredients' names." },
-    weights: { is: column(someWeight<Weight>()), says: "The weights as they go in, in any one unit." },
+    ingredients: { is: column(text()), says: "The column of ingredients' names, such as A5:A12." },
+    weights: {
+      is: column(someWeight<Weight>()),
+      says: "The column of weights as they go in, such as C5:C12, in any one unit.",
+    },
     larder: { is: larder(false), says: 'The larder, with the columns allergens, "label name" and "made of".' },
     law: { is: cell(word(LABEL_LAWS)), says: '"EU", "UK" or "US".' },
     finished_weight: {

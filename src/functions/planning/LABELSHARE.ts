@@ -13,8 +13,11 @@ export const LABELSHARE = define({
   summary: "The share of an ingredient to declare on a label, on the finished weight. Check local law.",
   args: {
     ingredient: { is: cell(text()), says: "The ingredient that the label names or shows." },
-    ingredients: { is: column(text()), says: "The ingredients' names." },
-    weights: { is: column(someWeight<Weight>()), says: "The weights as they go in, in any one unit." },
+    ingredients: { is: column(text()), says: "The column of ingredients' names, such as A5:A12." },
+    weights: {
+      is: column(someWeight<Weight>()),
+      says: "The column of weights as they go in, such as C5:C12, in any one unit.",
+    },
     finished_weight: {
       is: optional(weightAboveZero<Weight>(), null),
       says: "(optional) What the product weighs when finished; all that goes in when left out.",

@@ -17,8 +17,8 @@ export const NUTRITION = define({
   family: "Planning and label",
   summary: "Nutrition of a finished product by a law's rules, an estimate. Check against an analysis and local law.",
   args: {
-    ingredients: { is: column(text()), says: "The ingredients' names." },
-    weights: { is: column(someWeight<Weight>()), says: "The weights as they go in." },
+    ingredients: { is: column(text()), says: "The column of ingredients' names, such as A5:A12." },
+    weights: { is: column(someWeight<Weight>()), says: "The column of weights as they go in, such as C5:C12." },
     finished_weight: { is: cell(weightAboveZero<Weight>()), says: "What all of it weighs when finished." },
     law: { is: cell(word(LABEL_LAWS)), says: '"EU" or "UK", or "US", which is not a Nutrition Facts panel.' },
     portion: {

@@ -29,7 +29,7 @@ export const DOUGHTEMP = define({
     {
       call: [65, down(65), 35],
       because:
-        "BAKE_DOUGHTEMP: temps hold one temperature alone; give two (flour, room) or three (flour, room, preferment).",
+        "BAKE_DOUGHTEMP: temps hold one temperature alone; give two (flour, room) or three (flour, room, preferment) together, such as {20; 22}.",
     },
   ],
   compute: ({ water_temp, temps, friction }) => doughTemperature(water_temp, temps, friction),

@@ -15,7 +15,7 @@ export const FRICTION = define({
     },
     temps: {
       is: list(degrees<AnyDegrees>()),
-      says: "The other temperatures of that mix: flour, room, and a preferment where there was one.",
+      says: "The cells of that mix's other temperatures, such as B2:B3: flour, room, and any preferment.",
     },
     water: { is: cell(degrees<AnyDegrees>()), says: "The water temperature of that mix." },
   },

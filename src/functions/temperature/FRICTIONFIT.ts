@@ -12,11 +12,11 @@ export const FRICTIONFIT = define({
   args: {
     minutes: {
       is: column(minutesOf<Minutes>()),
-      says: "Minutes of mixing, one row per mix; mixes of several different times make it sure.",
+      says: "The column of mixing minutes, such as C2:C40, one row per mix; mixes of several different times make it sure.",
     },
     frictions: {
       is: column(factor<AnyDegrees>()),
-      says: "The friction factor each mix had; rows that lack a figure are skipped, three are needed.",
+      says: "The column of friction factors, such as F2:F40; rows that lack a figure are skipped, three are needed.",
     },
   },
   returns: {

@@ -18,12 +18,15 @@ export const HEATBALANCE = define({
       is: cell(degrees<number>()),
       says: "The dough temperature wanted after mixing, in the unit below.",
     },
-    weights: { is: column(someWeight<Weight>()), says: "The weights, all in one unit." },
+    weights: { is: column(someWeight<Weight>()), says: "The column of weights, such as C5:C12, all in one unit." },
     temps: {
       is: column(degrees<number>()),
-      says: "The temperature of each row; leave blank the row to be worked out (small blank rows take the flour's).",
+      says: "The column of temperatures, such as D5:D12; leave blank the row to be worked out. Small blank rows take the flour's.",
     },
-    kinds: { is: column(kind()), says: "What each row is: flour, water, salt, yeast, ice, levain 100% and so on." },
+    kinds: {
+      is: column(kind()),
+      says: "The column that says what each row is: flour, water, salt, yeast, ice, levain 100% and so on.",
+    },
     rise: {
       is: optional(number<number>("a rise in degrees such as 6", { min: -150, max: 150 }), null),
       says: "(optional) Degrees that mixing and hydration add; 0 for none, flour's heat of hydration alone when left out.",

@@ -30,7 +30,7 @@ export const WATERTEMP = define({
     {
       call: [80, down(65), 35],
       because:
-        "BAKE_WATERTEMP: temps hold one temperature alone; give two (flour, room) or three (flour, room, preferment).",
+        "BAKE_WATERTEMP: temps hold one temperature alone; give two (flour, room) or three (flour, room, preferment) together, such as {20; 22}.",
     },
   ],
   compute: ({ dough_target, temps, friction }) => {

@@ -6,7 +6,7 @@ import { degrees, factor } from "../../../shared/cells/readers.ts";
 export const FACTOR_METHOD = {
   temps: {
     is: list(degrees<AnyDegrees>()),
-    says: "The other temperatures: flour, room, and a preferment or soaker where there is one.",
+    says: "The cells of the other temperatures, such as B2:B3: flour, room, and a preferment or soaker if there is one.",
   },
   friction: {
     is: cell(factor<AnyDegrees>()),

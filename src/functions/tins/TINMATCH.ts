@@ -19,11 +19,11 @@ export const TINMATCH = define({
     },
     shapes: {
       is: column(word(TIN_SHAPES)),
-      says: "A row for each tin: box, round, ring, oval, dome, wreath, polygon or water.",
+      says: "The column of shapes, such as A2:A9: box, round, ring, oval, dome, wreath, polygon or water.",
     },
     sizes: {
       is: sizesTable(),
-      says: "A table with a row for each tin, its sizes in BAKE_TINCAPACITY's order from left to right.",
+      says: "The table of sizes, such as B2:E9, a row for each tin, in BAKE_TINCAPACITY's order.",
     },
     by: {
       is: optional(word(TIN_MEASURES), "capacity"),

@@ -28,19 +28,24 @@ export function attachCustom(getters: Getters, home: Home): void {
 export function knowCustom(library: Library, stubs: readonly Stub[]): void {
   const registry = library.registries.functionRegistry;
   for (const { name, summary, parameters } of stubs) {
-    const args = parameters.map((one) => library.helpers.arg(`${one.name} (any, range<any>, optional)`, one.says));
+    const args = parameters.map((one) => {
+      const optional = /\(optional\)/.test(one.says) ? ", optional" : "";
+      return library.helpers.arg(`${one.name} (any, range<any>${optional})`, one.says);
+    });
     registry.replace(name, {
       description: summary,
       category: "Gramwright",
       args,
-      compute(...args) {
+      compute(...given) {
         const homeSheet = homes.get(this.getters);
         if (!homeSheet?.script.has(name)) return failure("#NAME?", `Unknown function: "${name}"`);
         const waiting = homeSheet.script.waiting?.();
         if (waiting !== undefined) return failure(waiting, "");
-        return compute(library, name, homeSheet, args);
+        return compute(library, name, homeSheet, given);
       },
     });
+    // A script's function is called with as few arguments as there are, and says itself what is missing.
+    Object.assign(registry.get(name), { minArgRequired: 0 });
   }
 }
 

@@ -7,7 +7,7 @@ import { failCircles } from "./patches/circles.ts";
 import { joinCellByCell } from "./patches/concatenation.ts";
 import { deleteWithoutCalculating } from "./patches/deleting.ts";
 import { followDependents, noteOnce, separateDependents } from "./patches/dependents.ts";
-import { refuseEmptyText, renameErrors } from "./patches/errors.ts";
+import { refuseEmptyText, renameErrors, sayCounts } from "./patches/errors.ts";
 import { writeWhatChanged } from "./patches/exporting.ts";
 import { showGraded } from "./patches/graded-formats.ts";
 import { askWhoListens } from "./patches/listeners.ts";
@@ -78,6 +78,7 @@ export function prepare(library: Library): void {
   const helpers = library.helpers as unknown as { toNumber(value: FormulaArgument, locale: Locale): number };
   const toNumber = (value: FormulaArgument) => helpers.toNumber(value, LOCALES.en_US);
   renameErrors(library);
+  sayCounts(library);
   roundAsRead(library, toNumber);
   addMissing(library, toNumber);
   joinCellByCell(library);

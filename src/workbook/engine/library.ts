@@ -98,6 +98,8 @@ export type Library = {
     readonly inverseCommandRegistry: Registry<(command: object) => readonly object[]>;
     readonly errorTypes: Set<string>;
   };
+  /** How the engine's own sentences are said; `%(name)s` in them stands for what they are about. */
+  setTranslationMethod(translate: (sentence: string) => string): void;
   tokenize(formula: string, locale?: Locale): Token[];
   parse(formula: string): FormulaNode;
 };

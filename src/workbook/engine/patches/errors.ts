@@ -73,3 +73,20 @@ export const isError = ({ value }: Cell): boolean =>
   typeof value === "string" && (/^#(N\/A|[A-Z0-9/]+[!?])$/.test(value) || waitingTexts.has(value));
 
 export const failure = (value: string, message: string): Cell => ({ value, message });
+
+const COUNTED = "Invalid number of arguments for the %(functionName)s function. Expected ";
+const SAID: ReadonlyMap<string, string> = new Map([
+  [
+    `${COUNTED}%(minArgRequired)s minimum, but got %(nbrArgSupplied)s instead.`,
+    "%(functionName)s needs %(minArgRequired)s or more arguments, and %(nbrArgSupplied)s are entered.",
+  ],
+  [
+    `${COUNTED}%(maxArgPossible)s maximum, but got %(nbrArgSupplied)s instead.`,
+    "%(functionName)s takes at most %(maxArgPossible)s arguments, and %(nbrArgSupplied)s are entered. Where one takes several values, select a range of cells, or enter them as {20; 22}.",
+  ],
+]);
+
+/** The engine's sentences about the number of arguments, in plain words and with what to do. */
+export function sayCounts(library: Library): void {
+  library.setTranslationMethod((sentence) => SAID.get(sentence) ?? sentence);
+}
