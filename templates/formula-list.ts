@@ -64,13 +64,37 @@ export const LISTED: readonly Listed[] = [
   ...aside("place", "gross"),
 ];
 
-/** The first sizes of each, field by field: what a table of all products shows. */
-export const SIZES: readonly number[] = [1, 2, 3, 4];
+/**
+ * What a table of all products and sizes shows of each size. A row tells all sizes of a formula in one text, each in so many
+ * letters, so that there may be as many as a formula has.
+ */
 export const SIZED: readonly string[] =
-  "size_scaled cost_of size_cost size_ingredients size_labour price_number price_wanted size_sold size_contribution".split(
+  "size_scaled cost_of pieces_now size_cost size_ingredients size_labour price_number price_wanted size_sold size_contribution".split(
     " ",
   );
-export const sizeColumn = (of: string, size: number): string => `list_${of}_${"abcd".charAt(size - 1)}`;
+const isWords = (of: string): boolean => of === "cost_of";
+export const lettersOf = (of: string): number => (isWords(of) ? 60 : 24);
+export const sizedColumn = (of: string): string => `list_sized_${of}`;
+
+/** Numbers in billionths, so that no locale's decimals stand in a text. */
+const BILLIONTH = "10^9";
+const blanks = (letters: number): string => `"${" ".repeat(letters)}"`;
+
+/** The text of a column whose first row, above all sizes, counts as one; or of a single cell. */
+export function sizesText(of: string, at: string, isColumn: boolean): string {
+  const letters = lettersOf(of);
+  const one = isWords(of)
+    ? `LEFT(IFERROR(${at}&"";"")&${blanks(letters)};${letters})`
+    : `RIGHT(${blanks(letters)}&IF(ISNUMBER(${at});ROUND(${at}*${BILLIONTH};0);"");${letters})`;
+  return isColumn ? `=ARRAYFORMULA(TEXTJOIN("";FALSE();${one}))` : `=${blanks(letters)}&${one}`;
+}
+
+/** A size out of such a text, the first one being 1: its words, or its number or "". */
+export function sizeIn(of: string, text: string, size: string): string {
+  const letters = lettersOf(of);
+  const words = `TRIM(MID(${text};${letters}*(${size})+1;${letters}))`;
+  return isWords(of) ? words : `IFERROR(VALUE(${words})/${BILLIONTH};"")`;
+}
 
 /** A row's own unit, and the formula that says which tab it is about. */
 export const LIST_UNIT = "list_unit";
@@ -94,11 +118,7 @@ export const LIST_COLUMNS: readonly ColumnModel[] = [
   ...others.slice(0, 3),
   column(LIST_TAB, `${WORKED_OUT}: tab`, "plain"),
   ...others.slice(3),
-  ...SIZED.flatMap((of) =>
-    SIZES.map((size) =>
-      column(sizeColumn(of, size), `${of.replace(/_/g, " ")} ${size}`, of === "cost_of" ? "text" : "plain"),
-    ),
-  ),
+  ...SIZED.map((of) => column(sizedColumn(of), `${of.replace(/_/g, " ")}, all sizes`, "text")),
 ];
 
 /** As many as the sidebar reads. */

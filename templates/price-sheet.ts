@@ -9,7 +9,7 @@ import {
   WORKED_OUT,
 } from "../shared/sheet/model.ts";
 import { computedLine, headingLine, inputLine } from "./blocks/line.ts";
-import { LIST_COLUMNS, LIST_ROWS, listColumn, SIZES, sizeColumn } from "./formula-list.ts";
+import { LIST_COLUMNS, LIST_ROWS, lettersOf, listColumn, sizedColumn, sizeIn } from "./formula-list.ts";
 
 /** A column of the ingredient sheet, wherever it stands there. */
 const larder = (head: string) => `INDEX(gramwright_larder;0;MATCH("${head}";INDEX(gramwright_larder;1;0);0))`;
@@ -18,11 +18,13 @@ const ofTried = (head: string) =>
 /** A column of the formula list, by its place. */
 const placeOf = (name: string): number => LIST_COLUMNS.findIndex((column) => column.name === name) + 1;
 const list = (of: string) => `INDEX(gramwright_formulas;0;${placeOf(listColumn(of))})`;
-const sizePlace = (of: string, size: number) => `INDEX(gramwright_formulas;0;${placeOf(sizeColumn(of, size))})`;
+const texts = (of: string) => `INDEX(gramwright_formulas;0;${placeOf(sizedColumn(of))})`;
+const sized = (of: string, size: number) => sizeIn(of, texts(of), String(size));
 
-/** As many products and sizes as are shown at least; the planner makes room for all there are. */
+/** As many products and sizes as are shown at least, and sizes of one formula; the planner makes room for all there are. */
 const ROWS = 40;
-const WIDTH = 15;
+const SIZES = 6;
+const WIDTH = 16;
 
 const remark = (text: string) => ({ cells: [{ at: 0, role: "remark" as const, text }] });
 const top: Block = {
@@ -50,7 +52,8 @@ const top: Block = {
   ],
 };
 
-const trial: Block = {
+/** A formula may have more sizes now than there is room for. */
+const trialBlock = (sizes: number): Block => ({
   block: "trial",
   left: 0,
   when: "products",
@@ -69,14 +72,14 @@ const trial: Block = {
           role: "check",
           name: "check",
           unit: "text",
-          formula: `=IF(COUNT(@keys_table)>ROWS(@key)-2;"More products than rows: build this sheet again to see "&COUNT(@keys_table)-ROWS(@key)+2&" more. ";"")&IF(ISERROR(INDEX(@changes;1;1));"Still calculating, or enter an ingredient or a supplier that stands in Ingredients. ";"")`,
+          formula: `=IF(COUNT(@keys_table)>ROWS(@key)-2;"More products than rows: build this sheet again to see "&COUNT(@keys_table)-ROWS(@key)+2&" more. ";"")&IF(IFERROR(MAX(ARRAYFORMULA(LEN(${texts("size_scaled")})));0)>${lettersOf("size_scaled") * (sizes + 1)};"More sizes than there is room for: build this sheet again. ";"")&IF(ISERROR(INDEX(@changes;1;1));"Still calculating, or enter an ingredient or a supplier that stands in Ingredients. ";"")`,
         },
       ],
     },
   ],
-};
+});
 
-/** The row of the list, ten times, and the size of a product. */
+/** The row of the list, a hundred times, and the size of a product. */
 const KEY = "INDEX(@key;[place]+1;1)";
 const linked = (name: string, head: string, unit: Unit, formula: Formula): ColumnModel => ({
   name,
@@ -86,10 +89,15 @@ const linked = (name: string, head: string, unit: Unit, formula: Formula): Colum
   formula,
 });
 const whereKey = (value: string) => `=IF(LEN(${KEY})=0;"";${value})`;
-const ofList = (of: string) => whereKey(`INDEX(gramwright_formulas;INT(${KEY}/10);${placeOf(listColumn(of))})`);
+const ofList = (of: string) => whereKey(`INDEX(gramwright_formulas;INT(${KEY}/100);${placeOf(listColumn(of))})`);
 const sizeOf = (of: string) =>
-  `INDEX(gramwright_formulas;INT(${KEY}/10);${placeOf(sizeColumn(of, 1)) - 1}+MOD(${KEY};10))`;
+  sizeIn(of, `INDEX(gramwright_formulas;INT(${KEY}/100);${placeOf(sizedColumn(of))})`, `MOD(${KEY};100)`);
 const ofSize = (of: string) => whereKey(sizeOf(of));
+/** The share of what was baked that was sold, by the bake log; it knows products, not their sizes. */
+const LOGGED = "INDEX(@logged;[place]+1;1)";
+const SOLD_BY_LOG = `${sizeOf("pieces_now")}*${LOGGED}`;
+const OWN_TAX = "INDEX(@tax;[place]+1;1)";
+
 const computed = (name: string, head: string, unit: Unit, formula: Formula): ColumnModel => ({
   name,
   head,
@@ -107,12 +115,27 @@ const products: readonly ColumnModel[] = [
   linked("piece", "Size", "text", ofSize("cost_of")),
   linked("full_cost", "Cost", "unit_cost", ofSize("size_cost")),
   linked("counted", "Cost counts", "text", ofList("cost_words")),
-  linked("price", "Price now", "money", whereKey(`IF(${sizeOf("price_number")}>0;${sizeOf("price_number")};"")`)),
+  linked("price", "Price now", "money", whereKey(`IF(N(${sizeOf("price_number")})>0;${sizeOf("price_number")};"")`)),
   linked("tax", "Tax in it", "short rate", ofList("tax")),
   computed("margin", "Margin now", "rate", marginOf("@full_cost")),
   linked("wanted", "Price for wanted margin", "money", ofSize("price_wanted")),
-  linked("sold", "Sold of a batch", "count", ofSize("size_sold")),
-  linked("contribution", "Contri- bution", "money", ofSize("size_contribution")),
+  linked("sold", "Sold of a batch", "count", [
+    { when: "logged", formula: whereKey(`IF(LEN(${LOGGED})=0;${sizeOf("size_sold")};${SOLD_BY_LOG})`) },
+    { formula: ofSize("size_sold") },
+  ]),
+  linked("sold_by", "Sold by", "text", [
+    { when: "logged", formula: whereKey(`IF(LEN(${LOGGED})=0;"formula sheet";"bake log")`) },
+    { formula: whereKey('"formula sheet"') },
+  ]),
+  linked("contribution", "Contri- bution", "money", [
+    {
+      when: "logged",
+      formula: whereKey(
+        `IFERROR(${sizeOf("size_contribution")}+IF(LEN(${LOGGED})=0;0;(${SOLD_BY_LOG}-${sizeOf("size_sold")})*${sizeOf("price_number")}/(1+N(${OWN_TAX})));"")`,
+      ),
+    },
+    { formula: ofSize("size_contribution") },
+  ]),
   computed(
     "new_cost",
     "Cost then",
@@ -129,7 +152,13 @@ function marginOf(cost: string): string {
   return `=ARRAYFORMULA(IFERROR(IF(LEN(${cost})*LEN(@price)=0;"";IF(@price=0;"";1-${cost}*(1+IF(LEN(@tax)=0;0;@tax))/@price));""))`;
 }
 
-const CHANGED = `INDEX(@changes;INT(${KEY}/10);1)`;
+const plain = (text: string) => `IFERROR(TRIM(LOWER(SUBSTITUTE(${text};UNICHAR(160);" ")));"")`;
+const ofLog = (column: number) => `INDEX(gramwright_bakelog;0;${column})`;
+/** Rows of the log that count what was baked and what was sold. */
+const COUNTED = `(${plain(ofLog(1))}=${plain("INDEX(@product;[place]+1;1)")})*ISNUMBER(${ofLog(6)})*ISNUMBER(${ofLog(7)})`;
+const logSum = (column: number) => `SUM(${COUNTED}*IFERROR(1*${ofLog(column)};0))`;
+
+const CHANGED = `INDEX(@changes;INT(${KEY}/100);1)`;
 const besides: readonly ColumnModel[] = [
   linked(
     "key",
@@ -139,8 +168,14 @@ const besides: readonly ColumnModel[] = [
   ),
   linked("ingredients", "Ingredients", "plain", ofSize("size_ingredients")),
   linked("labour", "Labour", "plain", ofSize("size_labour")),
+  linked("logged", "Sold of what was baked", "plain", [
+    { when: "logged", formula: whereKey(`IFERROR(ARRAYFORMULA(MIN(1;${logSum(7)}/${logSum(6)}));"")`) },
+    { formula: '=""' },
+  ]),
   linked("change", "Times", "plain", whereKey(`IF(ISNUMBER(${CHANGED});${CHANGED};1)`)),
 ];
+
+const LEFT = WIDTH + 1 + besides.length;
 
 /** One call for all formulas, in the order of the list; its heading is none. */
 const trials: readonly ColumnModel[] = [
@@ -153,27 +188,29 @@ const trials: readonly ColumnModel[] = [
 ];
 
 const number = (cells: string) => `IFERROR(${cells}*1;0)`;
-const keys: readonly ColumnModel[] = [
-  ...SIZES.map((size) => ({
-    ...computed(
-      `then_${size}`,
-      `Cost then, size ${size}`,
-      "plain",
-      `=ARRAYFORMULA(IFERROR(${sizePlace("size_cost", size)}+${number(sizePlace("size_ingredients", size))}*(IF(ISNUMBER(@changes);@changes;1)-1)+${number(sizePlace("size_labour", size))}*N(@labour_change);0))`,
-    ),
-    numbers: true as const,
-  })),
-];
+const thenColumn = (size: number): ColumnModel => ({
+  ...computed(
+    `then_${size}`,
+    `Cost then, size ${size}`,
+    "plain",
+    `=ARRAYFORMULA(IFERROR(${sized("size_cost", size)}+${number(sized("size_ingredients", size))}*(IF(ISNUMBER(@changes);@changes;1)-1)+${number(sized("size_labour", size))}*N(@labour_change);0))`,
+  ),
+  numbers: true,
+});
 
 /** Those below the wanted margin first: the others have a million more. */
-const places: readonly ColumnModel[] = SIZES.map((size) =>
-  computed(
+const isBelow = (size: number) =>
+  `(1-@then_${size}*(1+${number(list("tax"))})/${sized("price_number", size)}<${list("margin_part")})*(${list("margin_part")}>0)*(@then_${size}>0)`;
+const placeColumn = (size: number): ColumnModel => {
+  const row = `ROW(@then_${size})-MIN(ROW(@then_${size}))`;
+  return computed(
     `keys_${size}`,
     `Place, size ${size}`,
     "plain",
-    `=ARRAYFORMULA(IF((IFERROR(LEN(${sizePlace("size_scaled", size)});0)=0)+(ROW(@then_${size})=MIN(ROW(@then_${size})))>0;"";(ROW(@then_${size})-MIN(ROW(@then_${size}))+1)*10+${size}+IFERROR(10^6*(1-(1-@then_${size}*(1+${number(list("tax"))})/${sizePlace("price_number", size)}<${list("margin_part")})*(${list("margin_part")}>0)*(@then_${size}>0));10^6)))`,
-  ),
-);
+    `=ARRAYFORMULA(IF((IFERROR(LEN(${sized("size_scaled", size)});0)=0)+(${row}=0)>0;"";(${row}+1)*100+${size}+IFERROR(10^6*(1-${isBelow(size)});10^6)))`,
+  );
+};
+const upTo = (sizes: number): readonly number[] => Array.from({ length: sizes }, (_, at) => at + 1);
 
 const aside = (table: string, left: number, columns: readonly ColumnModel[]): Table => ({
   table,
@@ -186,7 +223,7 @@ const aside = (table: string, left: number, columns: readonly ColumnModel[]): Ta
 
 const figures: Block = {
   block: "figures",
-  left: WIDTH + 5,
+  left: LEFT,
   when: "products",
   lines: [
     { cells: [] },
@@ -206,34 +243,50 @@ const figures: Block = {
   ],
 };
 
-const LEFT = WIDTH + 5;
-/** With room for so many products and sizes. */
-export const withRows = (many: number): SheetModel => ({
-  ...priceSheet,
-  bands: priceSheet.bands.map((band) =>
-    band.map((item) => ("table" in item && item.rows === ROWS ? { ...item, rows: Math.max(ROWS, many) } : item)),
-  ),
-});
+
+/** With room for so many products and sizes, and so many sizes of one formula. */
+export function priceSheetFor(many: number, sizes: number): SheetModel {
+  const [rows, columns] = [Math.max(ROWS, many), upTo(Math.max(SIZES, sizes))];
+  return {
+    name: "prices",
+    title: "Costs and prices",
+    says: "Every product and size in one table: cost, price and margin, and what another price or wage does to them.",
+    widths: [
+      166,
+      100,
+      76,
+      110,
+      76,
+      60,
+      76,
+      84,
+      70,
+      84,
+      84,
+      76,
+      76,
+      150,
+      150,
+      150,
+      ...Array<number>(16 + 2 * columns.length).fill(76),
+    ],
+    parts: ["products", "logged"],
+    bands: [
+      [top],
+      [trialBlock(columns.length), figures],
+      [
+        { table: "products", left: 0, when: "products", rows, columns: products },
+        { table: "besides", left: WIDTH + 1, when: "products", rows, columns: besides },
+        aside("trials", LEFT, trials),
+        aside("costs_then", LEFT + 1, columns.map(thenColumn)),
+        aside("keys", LEFT + 1 + columns.length, columns.map(placeColumn)),
+      ],
+    ],
+    sample: { title: "Costs and prices", shop: "Tern Quay Bakehouse" },
+    // Without a formula sheet there is nothing to add up; with some, a test of its own works the figures out.
+    expects: { title: "Costs and prices", shop: "Tern Quay Bakehouse" },
+  };
+}
 
 /** Every product of the workbook with its cost and price, and what one ingredient's price does to all of them. */
-export const priceSheet: SheetModel = {
-  name: "prices",
-  title: "Costs and prices",
-  says: "Every product and size in one table: cost, price and margin, and what another price or wage does to them.",
-  widths: [166, 100, 76, 110, 76, 60, 76, 84, 70, 84, 76, 76, 150, 150, 150, ...Array<number>(24).fill(76)],
-  parts: ["products"],
-  bands: [
-    [top],
-    [trial, figures],
-    [
-      { table: "products", left: 0, when: "products", rows: ROWS, columns: products },
-      { table: "besides", left: WIDTH + 1, when: "products", rows: ROWS, columns: besides },
-      aside("trials", LEFT, trials),
-      aside("costs_then", LEFT + 1, keys),
-      aside("keys", LEFT + 1 + SIZES.length, places),
-    ],
-  ],
-  sample: { title: "Costs and prices", shop: "Tern Quay Bakehouse" },
-  // Without a formula sheet there is nothing to add up; with some, a test of its own works the figures out.
-  expects: { title: "Costs and prices", shop: "Tern Quay Bakehouse" },
-};
+export const priceSheet: SheetModel = priceSheetFor(ROWS, SIZES);

@@ -23,6 +23,7 @@ const WORKBOOK_NAMES = new Set([
   "gramwright_larder",
   "gramwright_labels",
   "gramwright_prices",
+  "gramwright_bakelog",
   "gramwright_mixlog",
   "gramwright_shop",
   "gramwright_formulas",

@@ -9,10 +9,11 @@ import {
   LIST_UNIT,
   LISTED,
   type ListColumn,
+  lettersOf,
   listColumn,
   SIZED,
-  SIZES,
-  sizeColumn,
+  sizedColumn,
+  sizesText,
 } from "../../templates/formula-list.ts";
 import { countedZone, type Overview, references } from "./overview.ts";
 
@@ -46,19 +47,11 @@ export function listRow(zone: (name: string) => Zone | undefined, unit: "g" | "o
   );
   for (const of of SIZED) {
     const at = zone(of);
-    for (const size of SIZES) {
-      const cell = at === undefined ? "" : sizeCell(`${THIS_SHEET}${absolute(zoneA1(at))}`, at, size);
-      if (cell !== "") cells.set(sizeColumn(of, size), SAYS.cell(cell));
-    }
+    if (at === undefined) continue;
+    said.set(sizedColumn(of), sizesText(of, `${THIS_SHEET}${absolute(zoneA1(at))}`, at.rows > 1));
   }
   cells.set(LIST_UNIT, unitFormula(unit)).set(LIST_TAB, TAB_FORMULA);
   return LIST_COLUMNS.map(({ name }) => cells.get(name) ?? NOT_THERE);
-}
-
-/** A row of a column below its upper edge, wherever rows go; a product of one size has single cells. */
-function sizeCell(at: string, { rows }: Zone, size: number): string {
-  if (rows > 1) return `INDEX(${at};${size + 1};1)`;
-  return size === 1 ? at : "";
 }
 
 /** The rows of sheets that are there, a column each. */
@@ -74,11 +67,20 @@ export function listLinks(sheets: readonly ListedSheet[]): Record<string, string
 export const isCurrent = (list: SeenList | undefined): boolean =>
   list !== undefined && LIST_COLUMNS.every(({ head }, at) => list.values[0]?.[at] === head);
 
-/** How many products and sizes it has now. */
-export function sizesIn(list: SeenList | undefined): number {
-  const places = SIZES.map((size) => LIST_COLUMNS.findIndex(({ name }) => name === sizeColumn("size_scaled", size)));
-  const rows = (list?.values ?? []).slice(1);
-  return rows.reduce((all, row) => all + places.filter((at) => (row[at] ?? "") !== "").length, 0);
+/** How many products and sizes it has now, and how many sizes the formula with the most of them has room for. */
+export function sizesIn(list: SeenList | undefined): { readonly all: number; readonly most: number } {
+  const at = placeOf(sizedColumn("size_scaled"));
+  const letters = lettersOf("size_scaled");
+  const sizes = (list?.values ?? []).slice(1).map((row) => {
+    const text = String(row[at] ?? "");
+    return Array.from({ length: Math.ceil(text.length / letters) }, (_, one) =>
+      text.slice(one * letters, (one + 1) * letters).trim(),
+    ).slice(1);
+  });
+  return {
+    all: sizes.flat().filter((one) => one !== "").length,
+    most: Math.max(0, ...sizes.map(({ length }) => length)),
+  };
 }
 
 /** The sheets of the list by the number of their tab, without rows that somebody changed. */

@@ -5,7 +5,7 @@ import { quote } from "../../shared/base/show.ts";
 import { readOrder } from "../../shared/protocol/order.ts";
 import type { PlannedQuestion } from "../../shared/protocol/planned-questions.ts";
 import type { Questions } from "../../shared/protocol/questions.ts";
-import { LARDER_NAME } from "../../shared/sheet/model.ts";
+import { BAKELOG_NAME, LARDER_NAME } from "../../shared/sheet/model.ts";
 import { SHEETS } from "../../templates/index.ts";
 import { adjustable } from "./adjust.ts";
 import { changePart } from "./change-parts.ts";
@@ -88,14 +88,21 @@ function* build(question: RawQuestion, now: Date): Steps<Questions["build"]["ans
 
 /** The table reads the formula list, which comes first. */
 function* buildPrices(order: ReturnType<typeof readOrder>, title: string): Steps<Questions["build"]["answer"]> {
-  const seen = yield* look({ names: [LARDER_NAME], cells: [LARDER_NAME], list: true, words: [], unnamed: true });
+  const seen = yield* look({
+    names: [LARDER_NAME, BAKELOG_NAME],
+    cells: [LARDER_NAME],
+    list: true,
+    words: [],
+    unnamed: true,
+  });
   const larder = seen.names.find(({ name }) => name === LARDER_NAME)?.values;
-  if (larder === undefined || isCurrent(seen.list))
-    return yield* make(pricePlan(order, larder, sizesIn(seen.list)), title);
+  const isLogged = seen.names.some(({ name }) => name === BAKELOG_NAME);
+  const planOf = (rows: typeof seen.list) => pricePlan(order, larder, sizesIn(rows), isLogged);
+  if (larder === undefined || isCurrent(seen.list)) return yield* make(planOf(seen.list), title);
   const list = yield* listAll();
   try {
     const { list: rows } = yield* look({ list: true, words: [], unnamed: true });
-    return withNotes(yield* make(pricePlan(order, larder, sizesIn(rows)), title), list.note);
+    return withNotes(yield* make(planOf(rows), title), list.note);
   } catch (error) {
     const because = error instanceof Error ? error.message : String(error);
     const says = `${because} The sheet ${quote(list.sheet)}, which it reads, is built and stays.`;

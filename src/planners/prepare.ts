@@ -14,7 +14,7 @@ import {
 import { plan, type SheetPlan } from "../../shared/sheet/plan.ts";
 import { finishedProduct } from "../../templates/finished-product.ts";
 import { LISTED_SHEETS } from "../../templates/index.ts";
-import { priceSheet, withRows } from "../../templates/price-sheet.ts";
+import { priceSheet, priceSheetFor } from "../../templates/price-sheet.ts";
 import { formulaSheetCount } from "./all-sheets.ts";
 import { startingLarder } from "./larder-start.ts";
 import { listRow } from "./list-row.ts";
@@ -137,15 +137,18 @@ const MAX_CHOICES = 500;
 
 /** A few more come in by themselves. */
 const SPARE_PLACES = 30;
+const SPARE_SIZES = 3;
 
 /** Rows for all products of the formula list, of which there are so many now; `cells` are those of the ingredient sheet, where there is one. */
 export function pricePlan(
   { options, values }: Ordered,
   cells: SeenName["values"] | undefined,
-  many: number,
+  { all, most }: { readonly all: number; readonly most: number },
+  isLogged: boolean,
 ): SheetPlan {
   if (cells === undefined) return plan(priceSheet, { ...options, parts: [] }, values);
-  const places = Array.from({ length: Math.max(40, many + SPARE_PLACES) }, (_, at) => String(at + 1));
+  const places = Array.from({ length: Math.max(40, all + SPARE_PLACES) }, (_, at) => String(at + 1));
+  const parts = isLogged ? ["products", "logged"] : ["products"];
   const [header = [], ...rows] = cells;
   const column = (wanted: string) => {
     const at = header.findIndex((head) => String(head).trim().toLowerCase() === wanted);
@@ -153,5 +156,5 @@ export function pricePlan(
   };
   const names = [...new Set([...column("supplier"), ...column("ingredient")])].filter((name) => name !== "");
   const links: Links = { place: places, "choices of tried": names.slice(0, MAX_CHOICES).join("\n") };
-  return plan(withRows(places.length), { ...options, parts: ["products"] }, values, links);
+  return plan(priceSheetFor(places.length, most + SPARE_SIZES), { ...options, parts }, values, links);
 }

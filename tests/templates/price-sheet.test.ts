@@ -165,6 +165,43 @@ describe("a shop of a loaf, a filling and a bun that holds both", () => {
     expect(callsOn(prices as Built)).toBe(1);
   });
 
+  test("a formula of seven sizes has a row for each", async () => {
+    await formula("Seven", [["Flour", "flour", 1000]], {
+      by: "pieces",
+      amount: null,
+      size_name: ["1", "2", "3", "4", "5", "6", "seventh"],
+      size_pieces: [1, 1, 1, 1, 1, 1, 1],
+      size_weight: [100, 200, 300, 400, 500, 600, 700],
+      size_price: [1, 1, 1, 1, 1, 1, 1],
+    });
+    expect(prices?.value("check")).toBe("More sizes than there is room for: build this sheet again. ");
+    prices = await pricesOf(book);
+    expect(prices?.value("check")).toBe("");
+    [1, 2, 3, 4, 5, 6].forEach((size) => {
+      expect(row("Seven", String(size))("full_cost")).toBeCloseTo(size / 10, 9);
+    });
+    expect(row("Seven", "seventh")("margin")).toBeCloseTo(1 - 0.7, 9);
+  });
+
+  test("what was sold comes from the bake log where it counts a product, and the contribution with it", async () => {
+    await buildSheet(
+      {
+        title: "Bake log",
+        off_product: ["LOAF ", "Loaf", "Loaf", "Bun"],
+        off_made: [20, 20, 10, 10],
+        off_sold: [18, 14, null, null],
+      },
+      { book, model: modelNamed("bake-off-log"), options: { ...METRIC, parts: [] } },
+    );
+    prices = await pricesOf(book);
+    // 32 of 40 were sold: of 10 large ones 8, whose ingredients are paid for 10.
+    expect([row("Loaf", "large")("sold"), row("Loaf", "large")("sold_by")]).toEqual([8, "bake log"]);
+    expect(row("Loaf", "large")("contribution")).toBeCloseTo(8 * 2 - 10 * 0.5, 9);
+    expect(row("Loaf", "small")("sold")).toBe(16);
+    expect([row("Bun")("sold"), row("Bun")("sold_by")]).toEqual([100, "formula sheet"]);
+    expect(row("Bun")("contribution")).toBeCloseTo(100 * (1 - BUN + 0.2), 9);
+  });
+
   test("an ingredient that nobody sells is said to be none, and nothing is worked out with it", () => {
     prices?.type("tried", "Saffron");
     prices?.type("tried_change", "10%");
@@ -177,7 +214,7 @@ describe("a shop of a loaf, a filling and a bun that holds both", () => {
   });
 
   test("no cell of its page shows an error", () => {
-    const shown = book.shownTexts(prices?.sheet ?? "", "A1:O60").flat();
+    const shown = book.shownTexts(prices?.sheet ?? "", "A1:P60").flat();
     expect(shown.filter((text) => /^#/.test(text))).toEqual([]);
   });
 });
