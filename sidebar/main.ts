@@ -7,6 +7,7 @@ import { ask, failureSentence } from "./kit/ask.ts";
 import { element } from "./kit/element.ts";
 import { newId } from "./kit/fields.ts";
 import { onPanelWanted, type Panel, SHOWN_AGAIN } from "./kit/panel.ts";
+import { watchPrices } from "./kit/price-watch.ts";
 import { CODE_DAMAGED, PAGE_DAMAGED, wholePage } from "./kit/whole-page.ts";
 import { make } from "./new-formula/panel.ts";
 import { pasteRecipe } from "./paste-recipe/panel.ts";
@@ -23,6 +24,8 @@ const PATIENCE_MS = 20_000;
 declare const STYLES: string;
 
 const notice = element("div", { class: "notice", role: "alert" });
+/** What changed by itself since the sidebar was open last. */
+const news = element("div", { class: "notice" });
 
 // What the add-on appends to the page is there once the page is read to its end.
 if (document.readyState === "loading") document.addEventListener("DOMContentLoaded", start);
@@ -36,7 +39,7 @@ function start(): void {
   // A page that lost something might build a sheet with something lost.
   const isDamaged = wholePage().whole === "damaged";
   const body = isDamaged ? [element("p", { class: "fault" }, PAGE_DAMAGED)] : isCheck ? [shown(selfCheck)] : tabbed();
-  document.getElementById("sidebar")?.replaceChildren(notice, ...body, version);
+  document.getElementById("bench")?.replaceChildren(notice, news, ...body, version);
   // Only a page that was pasted whole gets here.
   document.getElementById("not-whole")?.remove();
   void greet();
@@ -81,6 +84,7 @@ async function greet(): Promise<void> {
   });
   if ("answer" in outcome) {
     const { version, whole } = outcome.answer;
+    void watchPrices(news);
     if (whole === "damaged") notice.append(element("p", {}, CODE_DAMAGED));
     else if (version !== VERSION)
       notice.append(

@@ -103,7 +103,7 @@ const workedOut: readonly ColumnModel[] = [
     name: "pack_number",
     head: "Number of the pack",
     unit: "plain",
-    role: "computed",
+    role: "helper",
     formula: '=ARRAYFORMULA(IFERROR(VALUE(LEFT(TRIM(@pack);FIND(" ";TRIM(@pack))-1));0))',
     numbers: true,
   },
@@ -111,7 +111,7 @@ const workedOut: readonly ColumnModel[] = [
     name: "pack_grams",
     head: "Grams of the pack",
     unit: "plain",
-    role: "computed",
+    role: "helper",
     formula: `=ARRAYFORMULA(IFERROR(@pack_number*SWITCH(LOWER(MID(TRIM(@pack);FIND(" ";TRIM(@pack))+1;9));${PACK_UNITS};0);0))`,
     numbers: true,
   },
@@ -119,7 +119,7 @@ const workedOut: readonly ColumnModel[] = [
     name: "usable_part",
     head: "Usable part",
     unit: "plain",
-    role: "computed",
+    role: "helper",
     formula: "=ARRAYFORMULA(IF(ISNUMBER(@usable)*(@usable<=1)=1;@usable;IF(IFERROR(LEN(@usable);1)=0;1;0)))",
     numbers: true,
   },
@@ -127,14 +127,14 @@ const workedOut: readonly ColumnModel[] = [
     name: "pack_price",
     head: "Price per {priced} by weight",
     unit: "unit_cost",
-    role: "computed",
+    role: "helper",
     formula: [{ when: "oz", formula: packPrice("45359237/10^5") }, { formula: packPrice("1000") }],
   },
   {
     name: "pack_pieces",
     head: "Pieces of the pack",
     unit: "plain",
-    role: "computed",
+    role: "helper",
     formula: `=ARRAYFORMULA(IFERROR(@pack_number*SWITCH(LOWER(MID(TRIM(@pack);FIND(" ";TRIM(@pack))+1;9));${PIECE_UNITS};0);0))`,
     numbers: true,
   },
@@ -142,7 +142,7 @@ const workedOut: readonly ColumnModel[] = [
     name: "piece_price",
     head: "Price each, as numbers",
     unit: "plain",
-    role: "computed",
+    role: "helper",
     formula:
       "=ARRAYFORMULA(IF((@pack_pieces>0)*ISNUMBER(@price)*(@usable_part>0)=1;@price/IF(@pack_pieces>0;@pack_pieces;1)/IF(@usable_part>0;@usable_part;1);0))",
     numbers: true,
@@ -151,11 +151,11 @@ const workedOut: readonly ColumnModel[] = [
     name: "price_called",
     head: "Price per {priced} of any pack",
     unit: "unit_cost",
-    role: "computed",
+    role: "helper",
     formula: [{ when: "oz", formula: priced(16, "oz") }, { formula: priced(1000, "g") }],
     spills: ["called_remark"],
   },
-  { name: "called_remark", head: "Why there is none", unit: "text", role: "remark" },
+  { name: "called_remark", head: "Why there is none", unit: "text", role: "helper" },
 ];
 
 function priced(weight: number, unit: string): string {
@@ -189,7 +189,7 @@ const repeated = (name: string, head: string): ColumnModel => ({
   name: `${name}_again`,
   head,
   unit: "text",
-  role: "computed",
+  role: "helper",
   // An error in one row is nobody else's: no condition is asked of it.
   formula: `=ARRAYFORMULA(IFERROR(@${name}&"";""))`,
 });
@@ -226,6 +226,8 @@ function columnsOf(table: string): Values {
   };
 }
 
+/** Repeated names, what is worked out and old prices stand from here on, folded away. */
+const ASIDE = 27;
 const ROWS = 30;
 const SPARE = 15;
 
@@ -250,6 +252,7 @@ export const larderSheet: SheetModel = {
     ...Array<number>(27).fill(72),
   ],
   parts: ["composition"],
+  foldedFrom: ASIDE,
   defines: { name: LARDER_NAME, from: "bought_table", to: ["declared_table", "composition_table"] },
   alsoDefines: [
     { name: LABELS_NAME, from: "declared_table", to: "names_table" },
@@ -262,9 +265,9 @@ export const larderSheet: SheetModel = {
       { table: "per_kilogram", left: 7, rows: ROWS, spare: SPARE, columns: perKilogram },
       { table: "declared", left: 11, rows: ROWS, spare: SPARE, columns: declared },
       { table: "composition", left: 16, when: "composition", rows: ROWS, spare: SPARE, columns: composition },
-      { table: "names", left: 27, rows: ROWS, spare: SPARE, columns: names },
-      { table: "worked", left: 31, rows: ROWS, spare: SPARE, columns: workedOut },
-      { table: "kept", left: 39, rows: ROWS, spare: SPARE, columns: priceColumns },
+      { table: "names", left: ASIDE, rows: ROWS, spare: SPARE, columns: names },
+      { table: "worked", left: ASIDE + 4, rows: ROWS, spare: SPARE, columns: workedOut },
+      { table: "kept", left: ASIDE + 12, rows: ROWS, spare: SPARE, columns: priceColumns },
     ],
   ],
   sample: {

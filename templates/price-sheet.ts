@@ -243,7 +243,6 @@ const figures: Block = {
   ],
 };
 
-
 /** With room for so many products and sizes, and so many sizes of one formula. */
 export function priceSheetFor(many: number, sizes: number): SheetModel {
   const [rows, columns] = [Math.max(ROWS, many), upTo(Math.max(SIZES, sizes))];

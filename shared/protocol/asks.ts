@@ -32,8 +32,10 @@ export const ASK_READERS = {
   ingredients: nothing,
   /** Ingredients into free rows of the sheet that holds them. */
   stock: readStockAsk,
-  /** Prices of the ingredient sheet, compared with those last seen; `day` is such as 2026-01-31. */
-  prices: messageReader("The day from the sidebar", () => v.object({ day: matching(/^\d{4}-\d\d-\d\d$/) })),
+  /** Prices of the ingredient sheet, compared with those last seen; `day` is such as 2026-01-31. The sidebar asks `unasked` too. */
+  prices: messageReader("The day from the sidebar", () =>
+    v.object({ day: matching(/^\d{4}-\d\d-\d\d$/), unasked: v.optional(v.boolean()) }),
+  ),
   /** Prices of a price list, written into the ingredient sheet. */
   priceList: readPriceListAsk,
   /** Rows into the lot log. */

@@ -2,6 +2,7 @@ import { leftOut } from "../../src/planners/not-orderable.ts";
 import { actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
 import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";
+import { watchPrices } from "../kit/price-watch.ts";
 import { section } from "../new-formula/sections.ts";
 import { labels } from "./labels.ts";
 import { pickedLarder } from "./larder.ts";
@@ -17,6 +18,7 @@ export const day: Panel = {
   open: () => {
     const body = element("div", {});
     const night = element("div", {});
+    const news = element("div", {});
     const typed = nothingTyped();
     let shownFor = "";
     const showNight = (sheets: Productions) => night.replaceChildren(...(sheets.length === 0 ? [] : nightForm(sheets)));
@@ -28,6 +30,7 @@ export const day: Panel = {
         request: () => ({}),
         busy: () => "Reading the workbook …",
         done: ({ sheets }) => {
+          void watchPrices(news);
           const ready = sheets.filter((one) => leftOut(one) === null);
           const others = sheets.flatMap((one) => leftOut(one) ?? []);
           const read = JSON.stringify([ready, others]);
@@ -66,6 +69,7 @@ export const day: Panel = {
       "div",
       { [SHOWN_AGAIN]: () => void reading.run() },
       ...reading.nodes,
+      news,
       body,
       night,
       section(

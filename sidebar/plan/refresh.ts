@@ -3,6 +3,7 @@ import { quote } from "../../shared/base/show.ts";
 import type { Questions } from "../../shared/protocol/questions.ts";
 import { actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
+import { changesSentence, today } from "../kit/price-watch.ts";
 import { section } from "../new-formula/sections.ts";
 
 export const refresh = (): HTMLElement =>
@@ -75,15 +76,4 @@ export function linkedSentence({ sheets, note = "" }: Questions["link"]["answer"
         ? "Every formula that uses another is linked already."
         : "";
   return [done, note].filter((one) => one !== "").join(" ");
-}
-
-/** As it is on the clock of whoever asks. */
-const today = (now: Date): string =>
-  [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((part) => String(part).padStart(2, "0")).join("-");
-
-export function changesSentence({ changes }: Questions["prices"]["answer"]): string {
-  if (changes.length === 0) return "No price has changed since they were last compared.";
-  const each = changes.map(({ name, before, now }) => `${name} ${before} → ${now}`);
-  const more = each.length > 12 ? ` and ${each.length - 12} more` : "";
-  return `Changed since they were last compared: ${each.slice(0, 12).join(", ")}${more}.`;
 }

@@ -5,15 +5,21 @@ import { PRICE_KEPT, type PriceChange, priceChanges } from "../../shared/money/p
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
 import { activeWorkbook } from "./active-workbook.ts";
 
-export function comparePrices({ day }: { readonly day: string }): { changes: readonly PriceChange[] } {
+type Asked = { readonly day: string; readonly unasked?: boolean | undefined };
+
+/** `unasked` by a person, it says nothing of what is missing. */
+export function comparePrices({ day, unasked }: Asked): { changes: readonly PriceChange[] } {
   const range = activeWorkbook().getRangeByName(LARDER_NAME);
+  if (range === null && unasked) return { changes: [] };
   if (range === null) return refuse("There is no ingredient sheet in this workbook yet. Build it first, in Plan.");
   const sheet = range.getSheet();
   const all = sheet.getRange(range.getRow(), 1, range.getNumRows(), sheet.getMaxColumns());
   const values = all.getValues();
   const at = (head: string) => (values[0] ?? []).findIndex((cell) => String(cell).trim() === head);
   const [name, price, seen] = [at("Ingredient"), at("Price"), at(PRICE_KEPT)];
-  if (name < 0 || price < 0 || seen < 0)
+  const isThere = name >= 0 && price >= 0 && seen >= 0;
+  if (!isThere && unasked) return { changes: [] };
+  if (!isThere)
     return refuse(`“${sheet.getName()}” has no columns “Price” and “${PRICE_KEPT}”: an earlier Gramwright built it.`);
   // Under the headings stands the row of the columns' formulas, and the last row ends the table.
   const rows = values.slice(2, -1);

@@ -1,7 +1,8 @@
 // Prices compared with those last seen: what changed is told and kept, and nothing else is touched.
 import { describe, expect, test } from "vitest";
 import { priceChanges } from "../../shared/money/price-changes.ts";
-import { addedSentence, changesSentence, linkedSentence } from "../../sidebar/plan/refresh.ts";
+import { changesSentence } from "../../sidebar/kit/price-watch.ts";
+import { addedSentence, linkedSentence } from "../../sidebar/plan/refresh.ts";
 import { openBook } from "../../src/workbook/scripted.ts";
 
 const row = (name: unknown, price: unknown, ...kept: unknown[]) => ({ name, price, kept });
@@ -38,6 +39,7 @@ test("on the sheet: kept at the right, told once, and not written where nothing 
   const book = await openBook();
   const ask = (day: string) => book.ask({ ask: "prices", day });
   expect(ask("2026-01-01")).toMatchObject({ ok: false, message: expect.stringMatching(/no ingredient sheet/) });
+  expect(book.ask({ ask: "prices", day: "2026-01-01", unasked: true })).toEqual({ ok: true, answer: { changes: [] } });
   const sheet = book.build("larder", { ingredient: ["Flour", "Butter"], price: [20, 80], pack: ["25 kg", "10 kg"] });
   expect(ask("2026-01-01")).toEqual({ ok: true, answer: { changes: [] } });
   expect([sheet.value("price_kept", 1), sheet.value("price_seen", 2)]).toEqual([20, "2026-01-01"]);

@@ -1,6 +1,7 @@
 import { mkdirSync } from "node:fs";
 import { beforeEach, describe, expect, test } from "vitest";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
+import { larderSheet } from "../../templates/larder-sheet.ts";
 import { METRIC_UNITS } from "../kit/units.ts";
 import { buildSheet, HANDOUT, workbook } from "../templates/sheet-support.ts";
 import { skipWithoutChromium } from "./browser.ts";
@@ -30,6 +31,27 @@ describe.skipIf(skipWithoutChromium("planning a day from the sidebar in a browse
     mkdirSync(PICTURES, { recursive: true });
     await bench.page.screenshot({ path: `${PICTURES}/day-${state}.png`, fullPage: true });
   };
+
+  test("prices are compared when the sidebar opens, and again when the panel is refreshed", async () => {
+    const larder = await buildSheet(
+      { ingredient: ["Flour", "Butter"], price: [20, 80], pack: ["25 kg", "10 kg"] },
+      { book, model: larderSheet, options: { ...METRIC_UNITS, parts: [] } },
+    );
+    const tells = (sentence: string) => bench.page.getByText(sentence).first().waitFor();
+    const kept = (row: number) => ["price_kept", "price_before"].map((name) => larder.value(name, row));
+    await open();
+    await expect.poll(() => kept(2)).toEqual([80, ""]);
+    larder.type("price", "86", 2);
+    await open();
+    await tells("Changed since they were last compared: Butter 80 → 86.");
+    expect(kept(2)).toEqual([86, 80]);
+    expect(larder.value("price_seen", 2)).toMatch(/^\d{4}-\d\d-\d\d$/);
+    larder.type("price", "21", 1);
+    await bench.page.getByRole("button", { name: "Refresh" }).click();
+    await bench.wait(100);
+    await tells("Changed since they were last compared: Flour 20 → 21.");
+    expect(kept(1)).toEqual([21, 20]);
+  });
 
   test("pieces of two products become one production, built once, and its shift is weighed", async () => {
     await buildSheet(HANDOUT, { book });
