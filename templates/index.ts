@@ -13,6 +13,7 @@ import { larderSheet } from "./larder-sheet.ts";
 import { levainLoaf } from "./levain-loaf.ts";
 import { mixLog } from "./mix-log.ts";
 import { panLoaf } from "./pan-loaf.ts";
+import { priceLists } from "./price-lists.ts";
 import { priceSheet } from "./price-sheet.ts";
 import { regularOrders } from "./production/regular.ts";
 import { settings } from "./settings.ts";
@@ -38,6 +39,7 @@ export const SHEETS: readonly SheetModel[] = /* @__PURE__ */ TEMPLATES.concat([
   finishedProduct,
   larderSheet,
   priceSheet,
+  priceLists,
   mixLog,
   bakeOffLog,
   settings,

@@ -188,6 +188,10 @@ export const LIST_NAME = "gramwright_formulas";
 export const LABEL_TEXT_NAME = "gramwright_labeltext";
 /** Where the shop's settings stand; the sidebar begins new formulas with them. */
 export const SETTINGS_NAME = "gramwright_settings";
+/** Where prices stand that are not the shop's: for whom, product, size, price and the tax in it. */
+export const PRICE_LISTS_NAME = "gramwright_pricelists";
+/** Which customer pays by which of those lists. */
+export const CUSTOMERS_NAME = "gramwright_customers";
 /** Where the first bake log has its rows, from the product to the pieces sold. */
 export const BAKELOG_NAME = "gramwright_bakelog";
 /** Where the lots of all mixes stand. */

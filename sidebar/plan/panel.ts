@@ -126,6 +126,11 @@ const MONEY: readonly Beside[] = [
     says: "Every formula sheet with cost and price in one table, and what one ingredient’s price does to all.",
     parts: ["products"],
   },
+  {
+    template: "price-lists",
+    label: "Build price lists",
+    says: "Wholesale and customers’ own prices beside the shop’s, each with its tax and margin.",
+  },
 ];
 
 const regularOrders = (): readonly Node[] =>

@@ -9,7 +9,8 @@ import { plan } from "../../shared/sheet/plan.ts";
 import { allergenTable } from "../../templates/allergen-table.ts";
 import { LIST_COLUMNS, LIST_ROWS, listColumn } from "../../templates/formula-list.ts";
 import { labelText } from "../../templates/label-text.ts";
-import { ROWS_ABOVE } from "../../templates/product-rows.ts";
+import { ROWS_ABOVE } from "../../templates/listed-products.ts";
+import { PRICES, priceLists } from "../../templates/price-lists.ts";
 import { formulaSheetCount } from "./all-sheets.ts";
 import { listAll } from "./list-all.ts";
 import { isCurrent } from "./list-row.ts";
@@ -18,7 +19,9 @@ import { look, make, type Steps, withNotes } from "./steps.ts";
 
 type Ordered = Order & { readonly model: SheetModel };
 
-export const isLabelSheet = (model: SheetModel): boolean => model === allergenTable || model === labelText;
+/** Price lists go by the list of formulas as the sheets of labels do. */
+export const isLabelSheet = (model: SheetModel): boolean =>
+  model === allergenTable || model === labelText || model === priceLists;
 
 /** For as many products more as a bakery adds before it builds the sheet again. */
 const SPARE = 10;
@@ -37,7 +40,8 @@ export function* buildLabelSheet({ model, options, values }: Ordered, title: str
     ...(model === allergenTable ? { law: lawOf(settings, column("law")), printed: column("allergens") } : {}),
   };
   const parts = products.length === 0 ? [] : ["listed"];
-  const places = Array.from({ length: Math.min(products.length + SPARE, LIST_ROWS) }, (_, at) => String(at + 1));
+  const many = model === priceLists ? PRICES : Math.min(products.length + SPARE, LIST_ROWS);
+  const places = Array.from({ length: many }, (_, at) => String(at + 1));
   const sheetPlan = plan(model, { ...options, parts }, { ...known, ...values }, { place: places });
   const second = isSecond
     ? "The .csv goes on coming from the first sheet of label texts: delete it to use this one."
