@@ -38,6 +38,17 @@ const top: Block = {
     ),
     {
       cells: [
+        { at: 0, role: "label", text: "Eggs and cups of" },
+        { at: 1, role: "input", name: "country", unit: "text", choices: ["US", "UK", "EU", "AU"], onSheet: true },
+        {
+          at: 2,
+          role: "remark",
+          text: "Packs that are counted go by it: a large egg holds 50 g in the US, 60 g in the UK and EU. If blank, the US.",
+        },
+      ],
+    },
+    {
+      cells: [
         { at: 0, role: "label", text: "Without a price" },
         { at: 1, role: "computed", name: "unpriced", unit: "count", formula: blanks("price") },
         { at: 3, role: "label", text: "Allergens not known", align: "right" },
@@ -159,7 +170,7 @@ const workedOut: readonly ColumnModel[] = [
 ];
 
 function priced(weight: number, unit: string): string {
-  return `=BAKE_COSTS(@ingredient;ARRAYFORMULA(IF(LEN(@ingredient)=0;"";${weight}));@bought_table;"${unit}")`;
+  return `=BAKE_COSTS(@ingredient;ARRAYFORMULA(IF(LEN(@ingredient)=0;"";${weight}));@bought_table;"${unit}";IF(LEN(@country)=0;"US";@country))`;
 }
 
 const declared: readonly ColumnModel[] = [

@@ -1,7 +1,8 @@
 // Figures that a formula sheet is filled in with where nobody typed them: from guides, the shop's own mixes and the built-in table.
 
 import { isFault } from "../../shared/base/refusal.ts";
-import { fromGrams, grams, minutes, ratio, weight } from "../../shared/base/units.ts";
+import { fromGrams, type Grams, grams, minutes, ratio, weight } from "../../shared/base/units.ts";
+import { type CupSystem, SHELLED_EGGS } from "../../shared/base/volumes.ts";
 import { plainWater } from "../../shared/enrichment/enrichment.ts";
 import { kind, kindsOf } from "../../shared/larder/kinds.ts";
 import { NO_LARDER } from "../../shared/larder/larder.ts";
@@ -47,13 +48,14 @@ export function withPlainWater(values: Values): Values {
   };
 }
 
-/** A large egg without its shell in grams (USDA SR28 01123: 50 g). */
-const LARGE_EGG = grams(50);
+/** A large egg without its shell in grams: of the US by USDA SR28 01123 (50 g), elsewhere by the grades of the country. */
+const largeEgg = (country: CupSystem): Grams => grams(country === "US" ? 50 : (SHELLED_EGGS[country].large ?? 50));
 
-export function withEgg(values: Values, { weight: unit }: Options): Values {
+/** What an egg weighs goes by the country of the bakery, where it is known. */
+export function withEgg(values: Values, { weight: unit }: Options, country: CupSystem): Values {
   const hasEgg = column(values, "kind").some((cell) => /^eggs?$/i.test(String(cell ?? "").trim()));
   if (!hasEgg || one(values, "egg_weight") !== null) return values;
-  return { ...values, egg_weight: hundredths(fromGrams(LARGE_EGG, unit)) };
+  return { ...values, egg_weight: hundredths(fromGrams(largeEgg(country), unit)) };
 }
 
 /** Factors are told for three temperatures; a preferment's is the fourth. */

@@ -3,6 +3,7 @@
 import { isFault, refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import { weight } from "../../shared/base/units.ts";
+import type { CupSystem } from "../../shared/base/volumes.ts";
 import type { Reader } from "../../shared/cells/cell.ts";
 import { fillIn } from "../../shared/formula/fill-in.ts";
 import type { AmountOf } from "../../shared/formula/formula.ts";
@@ -14,11 +15,16 @@ import { inputCell, makesBatter } from "../../shared/sheet/template-inputs.ts";
 import { column, one, withEgg, withFill, withFriction, withPlainWater } from "./guide-figures.ts";
 
 /** The values for the cells of a formula sheet; those of other sheets as they are. Refuses weights that contradict each other. */
-export function orderValues(model: SheetModel, values: Values, options: Options, mixLog?: SeenName): Values {
+export function orderValues(
+  model: SheetModel,
+  values: Values,
+  options: Options,
+  { mixLog, country = "US" }: { readonly mixLog?: SeenName | undefined; readonly country?: CupSystem } = {},
+): Values {
   if (inputCell(model, "amount") === undefined) return values;
   const watered = inputCell(model, "effective_wanted") === undefined ? values : withPlainWater(values);
   const weighed = withPercentages(model, { ...watered, amount: amountOf(values) });
-  const counted = inputCell(model, "egg_weight") === undefined ? weighed : withEgg(weighed, options);
+  const counted = inputCell(model, "egg_weight") === undefined ? weighed : withEgg(weighed, options, country);
   return withFill(withFriction(counted, options, mixLog), options);
 }
 

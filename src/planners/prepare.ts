@@ -1,4 +1,5 @@
 import { refuse } from "../../shared/base/refusal.ts";
+import type { CupSystem } from "../../shared/base/volumes.ts";
 import type { SeenName } from "../../shared/protocol/look.ts";
 import type { Order } from "../../shared/protocol/order.ts";
 import {
@@ -37,15 +38,19 @@ export const NEED_LARDER: readonly string[] = ["cost", "label"];
 /** The plan of an order for this workbook: all looking is done here, before anything is written. */
 export function* prepare({ model, options, values }: Ordered): Steps<Prepared> {
   const isFormula = LISTED_SHEETS.includes(model);
-  const ask = { names: [LARDER_NAME], cells: [MIXLOG_NAME, ...(isLawOpen(model, values) ? [SETTINGS_NAME] : [])] };
-  const { seen, count } = isFormula ? yield* formulaSheetCount(ask) : { seen: yield* look(ask), count: null };
+  const isLarder = model.defines?.name === LARDER_NAME;
+  const readsSettings = isLarder || isLawOpen(model, values);
+  const asked = { names: [LARDER_NAME], cells: [MIXLOG_NAME, ...(readsSettings ? [SETTINGS_NAME] : [])] };
+  const { seen, count } = isFormula ? yield* formulaSheetCount(asked) : { seen: yield* look(asked), count: null };
   const there = seen.names.map(({ name }) => name);
   const [hasLarder, hasMixLog] = [there.includes(LARDER_NAME), there.includes(MIXLOG_NAME)];
   if (model.defines?.name === MIXLOG_NAME) return mixLogPlan(model, options, values, hasMixLog);
   if (model.defines?.name === SETTINGS_NAME) return yield* settingsPlan(model, options, values);
   if ((model.defines?.name ?? "") in READ_FIRST) return yield* firstPlan(model, options, values);
-  if (model.defines !== undefined) return yield* larderPlan(model, options, values, hasLarder);
-  const lawful = withLaw(model, values, seen.names.find(({ name }) => name === SETTINGS_NAME)?.values ?? []);
+  const settings = seen.names.find(({ name }) => name === SETTINGS_NAME)?.values ?? [];
+  if (isLarder)
+    return yield* larderPlan(model, options, { country: lawIn(settings) || null, ...values }, hasLarder);
+  const lawful = withLaw(model, values, settings);
   const isWithoutLaw = hasLarder && isLawOpen(model, lawful);
   const parts = [
     ...options.parts.filter((part) => !NEED_LARDER.includes(part)),
@@ -58,13 +63,16 @@ export function* prepare({ model, options, values }: Ordered): Steps<Prepared> {
       "Build the ingredient sheet first, under Plan: a finished product takes its prices from it and from formula sheets.",
     );
   const mixLog = seen.names.find(({ name }) => name === MIXLOG_NAME);
-  const inputs = orderValues(model, lawful, options, mixLog);
+  const inputs = orderValues(model, lawful, options, { mixLog, country: countryOf(lawful) });
   const sheetPlan = plan(model, { ...options, parts }, inputs);
   if (!isFormula) return { sheetPlan };
   const note = isWithoutLaw ? { note: withoutLabel(model) } : {};
   if (count === null) return { sheetPlan, ...note, row: listRow((name) => sheetPlan.names.get(name), options.weight) };
   return { sheetPlan, ...note, listDue: count + 1 >= MANY };
 }
+
+/** Eggs are weighed as where the bakery is, as far as its labelling rules say. */
+const countryOf = ({ law }: Values): CupSystem => (law === "EU" || law === "UK" ? law : "US");
 
 /** Check puts parts into formula sheets alone. */
 const withoutLabel = (model: SheetModel): string =>

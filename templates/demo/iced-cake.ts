@@ -17,7 +17,7 @@ export const cakeBatterAsked: Asked = {
     amount: 12_000,
     egg_weight: 50,
     ingredient: ["Plain flour", "Sugar", "Unsalted butter", "Whole egg", "Whole milk", "Baking powder"],
-    kind: ["flour", "sugar", "fat", "egg", "dairy", "leavening"],
+    kind: ["flour", "sugar", "fat", "egg", "dairy", "other"],
     percent: [1, 0.9, 0.8, 0.8, 0.3, 0.03],
     labour_mix: 12,
     labour_rate: 18,

@@ -5,11 +5,14 @@ import { bunAsked } from "./bun.ts";
 import { isoOf } from "./days.ts";
 import { custardAsked, filledBunAsked } from "./filled-bun.ts";
 import { hearthLoafAsked, levainLoafAsked } from "./hearth.ts";
+import { cakeBatterAsked, icedCakeAsked, icingAsked } from "./iced-cake.ts";
 import { larderAsked } from "./larder.ts";
 import { mixLogAsked } from "./mix-log.ts";
 import type { DemoQuestion } from "./question.ts";
 import { regularAsked } from "./regular-orders.ts";
 import { levainAsked, panLoafAsked, ryeTinAsked } from "./tins.ts";
+
+const UNITS = { weight: "g", temperature: "C", length: "cm", parts: [] } as const;
 
 /** The sheet that is in front when the workbook opens. */
 export const DEMO_FRONT = "Quay pan loaf";
@@ -58,6 +61,25 @@ export const demoShop = (today: number): readonly DemoQuestion[] => [
   { ask: "card", sheet: "Ferry bun", kind: "living", by: "pieces", amount: 150, ingredient: "" },
   custardAsked,
   filledBunAsked,
-  // Dough and custard take their prices from their own sheets.
+  cakeBatterAsked,
+  icingAsked,
+  icedCakeAsked,
+  // Dough, custard, batter and icing are priced by their own sheets.
   { ask: "link" },
+  { ask: "build", template: "allergen-table", options: UNITS, values: { title: "Allergen table" } },
+  { ask: "build", template: "label-text", options: UNITS, values: { title: "Label text", date: today } },
+  {
+    ask: "build",
+    template: "price-lists",
+    options: UNITS,
+    values: {
+      title: "Price lists",
+      pays_customer: ["Café Mole", "Harbour inn"],
+      pays_by: ["wholesale", "wholesale"],
+      list_for: ["wholesale", "wholesale", "Café Mole"],
+      list_product: ["Quay pan loaf", "Ferry bun", "Ferry bun"],
+      list_size_name: ["large", "bun", "bun"],
+      list_price: [2.9, 0.6, 0.55],
+    },
+  },
 ];

@@ -37,10 +37,16 @@ describe.skipIf(skipWithoutChromium("planning a day from the sidebar in a browse
       { ingredient: ["Flour", "Butter"], price: [20, 80], pack: ["25 kg", "10 kg"] },
       { book, model: larderSheet, options: { ...METRIC_UNITS, parts: [] } },
     );
-    const tells = (sentence: string) => bench.page.getByText(sentence).first().waitFor();
+    // The page asks by its own clock, once the add-on has answered its first question.
+    const later = async <T>(read: () => T) => {
+      await bench.wait(50);
+      return read();
+    };
+    const tells = (sentence: string) =>
+      expect.poll(() => later(() => bench.page.getByText(sentence).count())).toBeGreaterThan(0);
     const kept = (row: number) => ["price_kept", "price_before"].map((name) => larder.value(name, row));
     await open();
-    await expect.poll(() => kept(2)).toEqual([80, ""]);
+    await expect.poll(() => later(() => kept(2))).toEqual([80, ""]);
     larder.type("price", "86", 2);
     await open();
     await tells("Changed since they were last compared: Butter 80 → 86.");

@@ -160,14 +160,14 @@ describe("the demo shop", () => {
       return ((sheet.number("cost_ingredients") ?? NaN) * order.pieces) / pieces;
     });
     close(sum(onSheets), bought, "formula sheets");
-    const rows = below("Costs and prices", "Product", 18);
+    const rows = below("Costs and prices", "Product", 19);
     const onPrices = ordered.map((order) => {
       const { sheet, sizes, pieces } = product(order.sheet);
       // A piece carries the cost of those that are not sold.
       const sold = 1 - (sheet.number("unsold") ?? 0);
       const all = sizes.map((size) => {
         const row = rows.find(([name, one]) => name === order.sheet && one === size.name);
-        return size.pieces * Number(row?.[17]) * sold;
+        return size.pieces * Number(row?.[18]) * sold;
       });
       return (sum(all) * order.pieces) / pieces;
     });

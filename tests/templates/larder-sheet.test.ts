@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { costed, larderOf, larderSheet, panLoaf, SLOW } from "../money/costing-support.ts";
+import { METRIC } from "../functions/support.ts";
+import { costed, larderOf, larderSheet, modelNamed, panLoaf, SLOW } from "../money/costing-support.ts";
 import { buildSheet, workbook } from "./sheet-support.ts";
 
 describe("larder sheet", () => {
@@ -11,6 +12,35 @@ describe("larder sheet", () => {
       expect([1, 2, 3].map((row) => value("allergens", row))).toEqual(["", "", ""]);
       expect([1, 2, 3].map((row) => value("kind", row))).toEqual(["fat", "flour", ""]);
       expect(value("unchecked")).toBe(3);
+    },
+    SLOW,
+  );
+
+  test(
+    "eggs are weighed and priced by the bakery's own country",
+    async () => {
+      const book = await workbook();
+      await buildSheet(
+        { setting: ["Labelling rules"], setting_value: ["UK"] },
+        { book, model: modelNamed("settings"), options: METRIC },
+      );
+      const larder = await larderOf(book, { ingredient: ["Whole egg"], price: [36], pack: ["15 dozen"] });
+      // 180 large eggs without their shells: 60 g in the UK (grades of Regulation (EC) 589/2008), 50 g in the US (USDA SR28 01123).
+      expect(larder.value("country")).toBe("UK");
+      expect(larder.value("price_each", 1)).toBeCloseTo(36 / (180 * 0.06), 9);
+      larder.type("country", "US");
+      expect(larder.value("price_each", 1)).toBeCloseTo(36 / (180 * 0.05), 9);
+      larder.type("country", "");
+      expect(larder.value("price_each", 1)).toBeCloseTo(36 / (180 * 0.05), 9);
+      // A formula begins with the same egg, and its label with the same law.
+      const cake = await costed(
+        book,
+        { by: "batter", amount: 1000, ingredient: ["Flour", "Whole egg"], kind: ["flour", "egg"], percent: [1, 0.6] },
+        modelNamed("cake"),
+      );
+      expect([cake.value("egg_weight"), cake.value("law")]).toEqual([60, "UK"]);
+      // 375 g of egg are 6.25 of them.
+      expect(cake.value("eggs")).toBeCloseTo(375 / 60, 9);
     },
     SLOW,
   );
