@@ -117,8 +117,7 @@ export const priceLists: SheetModel = {
             head: "Price is",
             unit: "text",
             role: "computed",
-            formula:
-              '=ARRAYFORMULA(IF(ISNUMBER(@list_price);IF(ISNUMBER(@list_tax);"incl. tax";"excl. tax");""))',
+            formula: '=ARRAYFORMULA(IF(ISNUMBER(@list_price);IF(ISNUMBER(@list_tax);"incl. tax";"excl. tax");""))',
           },
           shown("list_shop", "Shop price", "money", `IF(N(${ofSize("price_number")})>0;${ofSize("price_number")};"")`),
           shown("list_cost", "Cost", "unit_cost", ofSize("size_cost")),

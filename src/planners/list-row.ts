@@ -48,7 +48,7 @@ export function listRow(zone: (name: string) => Zone | undefined, unit: "g" | "o
   for (const of of SIZED) {
     const at = zone(of);
     if (at === undefined) continue;
-    said.set(sizedColumn(of), sizesText(of, `${THIS_SHEET}${absolute(zoneA1(at))}`, at.rows > 1));
+    cells.set(sizedColumn(of), sizesText(of, `${THIS_SHEET}${absolute(zoneA1(at))}`, at.rows > 1));
   }
   cells.set(LIST_UNIT, unitFormula(unit)).set(LIST_TAB, TAB_FORMULA);
   return LIST_COLUMNS.map(({ name }) => cells.get(name) ?? NOT_THERE);

@@ -48,8 +48,7 @@ export function* prepare({ model, options, values }: Ordered): Steps<Prepared> {
   if (model.defines?.name === SETTINGS_NAME) return yield* settingsPlan(model, options, values);
   if ((model.defines?.name ?? "") in READ_FIRST) return yield* firstPlan(model, options, values);
   const settings = seen.names.find(({ name }) => name === SETTINGS_NAME)?.values ?? [];
-  if (isLarder)
-    return yield* larderPlan(model, options, { country: lawIn(settings) || null, ...values }, hasLarder);
+  if (isLarder) return yield* larderPlan(model, options, { country: lawIn(settings) || null, ...values }, hasLarder);
   const lawful = withLaw(model, values, settings);
   const isWithoutLaw = hasLarder && isLawOpen(model, lawful);
   const parts = [

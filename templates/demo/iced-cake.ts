@@ -1,10 +1,10 @@
 // An iced loaf cake: a lemon batter and an icing that has a formula of its own, with its card around it.
-import type { Asked } from "./asked.ts";
+import type { DemoQuestion } from "./question.ts";
 
 const UNITS = { weight: "g", temperature: "C", length: "cm" } as const;
 
 /** Weighed by the batter; the cake says how much of it goes into each. */
-export const cakeBatterAsked: Asked = {
+export const cakeBatterAsked: DemoQuestion = {
   ask: "build",
   template: "cake",
   options: { ...UNITS, parts: [] },
@@ -25,7 +25,7 @@ export const cakeBatterAsked: Asked = {
 };
 
 /** It is not cooked: nothing boils off, so that it does without flour. */
-export const icingAsked: Asked = {
+export const icingAsked: DemoQuestion = {
   ask: "build",
   template: "cookie",
   options: { ...UNITS, parts: [] },
@@ -44,7 +44,7 @@ export const icingAsked: Asked = {
   },
 };
 
-export const icedCakeAsked: Asked = {
+export const icedCakeAsked: DemoQuestion = {
   ask: "build",
   template: "finished-product",
   options: { ...UNITS, parts: [] },

@@ -34,11 +34,19 @@ test("margin and wanted price of each price, with the tax that is in it and no o
     },
     { book, model: modelNamed("price-lists"), options: { ...METRIC, parts: [] } },
   );
-  const row = (at: number) => ["says", "shop", "cost", "margin", "wanted", "remark"].map((name) => lists.value(`list_${name}`, at));
+  const row = (at: number) =>
+    ["says", "shop", "cost", "margin", "wanted", "remark"].map((name) => lists.value(`list_${name}`, at));
   // Wholesale without tax: 1 − 0.50 ÷ 1.25; 0.50 ÷ 0.4. A shop-wide 20 % would read 1 − 0.60 ÷ 1.25 = 52 %.
   expect(row(1)).toEqual(["excl. tax", 1.5, 0.5, expect.closeTo(0.6, 9), expect.closeTo(1.25, 9), ""]);
   // Zero-rated: the same, and said to be with its tax.
-  expect(row(2)).toEqual(["incl. tax", 0.8, 0.25, expect.closeTo(0.6, 9), expect.closeTo(0.625, 9), "stands twice: delete one row"]);
+  expect(row(2)).toEqual([
+    "incl. tax",
+    0.8,
+    0.25,
+    expect.closeTo(0.6, 9),
+    expect.closeTo(0.625, 9),
+    "stands twice: delete one row",
+  ]);
   // The customer's price holds 20 %: 1 − 0.50 × 1.2 ÷ 1.20; 0.50 ÷ 0.4 × 1.2.
   expect(row(3)).toEqual(["incl. tax", 1.5, 0.5, expect.closeTo(0.5, 9), expect.closeTo(1.5, 9), ""]);
   expect(row(4)).toEqual(["excl. tax", "", "", "", "", "choose a product of the formula list"]);
