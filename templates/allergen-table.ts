@@ -1,5 +1,5 @@
 // Products and the allergens of the law side by side, on one page: for the counter and for whoever packs.
-import { type ColumnModel, type SheetModel, WORKED_OUT } from "../shared/sheet/model.ts";
+import { type ColumnModel, PRINTED_NAME, type SheetModel, WORKED_OUT } from "../shared/sheet/model.ts";
 import { headingLine, inputLine } from "./blocks/line.ts";
 import { productColumn, shownOf } from "./product-rows.ts";
 
@@ -37,6 +37,7 @@ export const allergenTable: SheetModel = {
   says: "Every product and the allergens of your law on one page, with what changed since the last print.",
   widths: [150, ...Array<number>(GROUPS.length).fill(66), 130, 90, 200, 200],
   parts: ["listed"],
+  defines: { name: PRINTED_NAME, from: "declared", to: "printed" },
   bands: [
     [
       {
@@ -123,7 +124,7 @@ export const allergenTable: SheetModel = {
         lines: [
           headingLine("After you print it", LEFT),
           remark(
-            "Copy the cells under “allergens now”, at the right. Paste them as values under “On the last print”. Later changes are then marked.",
+            "Press “Mark as printed” under Labels in Plan once it hangs where it is read. Later changes are then marked.",
           ),
           remark(
             "NEW: came since the print. GONE: went since then. CHANGED: other species. Formulas that you build later come in by themselves.",

@@ -34,6 +34,9 @@ export const ANSWER_READERS = {
     v.object({ changes: v.array(v.object({ name: v.string(), before: v.number(), now: v.number() })) }),
   ),
   priceList: readPriceListAnswer,
+  printed: messageReader("What the add-on marked as printed", () =>
+    v.object({ products: v.number(), changed: v.number() }),
+  ),
   lots: readLotsAnswer,
   history: readHistoryAnswer,
   revise: readReviseAnswer,

@@ -38,6 +38,8 @@ export const ASK_READERS = {
   ),
   /** Prices of a price list, written into the ingredient sheet. */
   priceList: readPriceListAsk,
+  /** What the allergen table says now, kept as what its last print says. */
+  printed: nothing,
   /** Rows into the lot log. */
   lots: readLotsAsk,
   /** Versions that are kept, of one formula sheet or of all. */

@@ -188,6 +188,8 @@ export const LIST_NAME = "gramwright_formulas";
 export const LABEL_TEXT_NAME = "gramwright_labeltext";
 /** Where the shop's settings stand; the sidebar begins new formulas with them. */
 export const SETTINGS_NAME = "gramwright_settings";
+/** Where the first allergen table has what it says now, and beside it what stood on the last print. */
+export const PRINTED_NAME = "gramwright_printed";
 /** Where prices stand that are not the shop's: for whom, product, size, price and the tax in it. */
 export const PRICE_LISTS_NAME = "gramwright_pricelists";
 /** Which customer pays by which of those lists. */

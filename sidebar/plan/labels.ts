@@ -47,6 +47,18 @@ export function labels(): HTMLElement {
     ),
     element("p", {}, "Every product and its allergens on one page, with what changed since the last print."),
     ...building("allergen-table", "Build an allergen table"),
+    ...actionButton(
+      {
+        question: "printed",
+        label: "Mark as printed",
+        request: () => ({}),
+        busy: () => "Keeping what is printed …",
+        done: ({ products }) =>
+          `${products} ${products === 1 ? "product is" : "products are"} marked as printed. Later changes are marked in the table.`,
+        silent: "Look at the table: changes that are still marked were not kept.",
+      },
+      "quiet-button",
+    ).nodes,
     element(
       "p",
       {},

@@ -18,6 +18,7 @@ import { keepLots } from "./lots.ts";
 import { make } from "./make.ts";
 import { writePriceList } from "./price-list.ts";
 import { comparePrices } from "./prices.ts";
+import { markPrinted } from "./printed.ts";
 import { remake } from "./remake.ts";
 import { check } from "./self-check.ts";
 import { stock } from "./stock.ts";
@@ -64,6 +65,7 @@ const UNDONE: ReadonlyMap<string, string> = new Map([
   ["check", "The check could not be finished"],
   ["take", "The typed weights could not be taken"],
   ["history", "The formula history could not be read"],
+  ["printed", "The table could not be marked as printed"],
   ["lots", "The lots could not be kept"],
   ["revise", "The formula could not be changed, and stands as it was"],
 ]);
@@ -80,6 +82,7 @@ const ANSWERS: { readonly [Q in ServerQuestion]: (ask: Ask<Q>) => ServerQuestion
   connect: (ask) => locked(() => connect(ask)),
   prices: (ask) => locked(() => comparePrices(ask)),
   priceList: (ask) => locked(() => writePriceList(ask)),
+  printed: () => locked(markPrinted),
   insert: (ask) => locked(() => insert(ask)),
   check: (ask) => locked(() => check(ask)),
   take: (ask) => locked(() => takeTyped(ask)),

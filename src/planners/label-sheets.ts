@@ -4,7 +4,14 @@ import { refuse } from "../../shared/base/refusal.ts";
 import type { CellValue, SeenList } from "../../shared/protocol/look.ts";
 import type { NewSheet } from "../../shared/protocol/new-sheet.ts";
 import type { Order } from "../../shared/protocol/order.ts";
-import { LABEL_TEXT_NAME, SETTINGS_NAME, type SheetModel, type Values } from "../../shared/sheet/model.ts";
+import {
+  LABEL_TEXT_NAME,
+  PRICE_LISTS_NAME,
+  PRINTED_NAME,
+  SETTINGS_NAME,
+  type SheetModel,
+  type Values,
+} from "../../shared/sheet/model.ts";
 import { plan } from "../../shared/sheet/plan.ts";
 import { allergenTable } from "../../templates/allergen-table.ts";
 import { LIST_COLUMNS, LIST_ROWS, listColumn } from "../../templates/formula-list.ts";
@@ -27,10 +34,11 @@ export const isLabelSheet = (model: SheetModel): boolean =>
 const SPARE = 10;
 
 export function* buildLabelSheet({ model, options, values }: Ordered, title: string): Steps<NewSheet> {
-  const question = { names: [LABEL_TEXT_NAME], cells: [SETTINGS_NAME] };
+  const name = model.defines?.name ?? "";
+  const question = { names: [name], cells: [SETTINGS_NAME] };
   const { seen: first, count } = yield* formulaSheetCount(question);
   const settings = first.names.find(({ name }) => name === SETTINGS_NAME)?.values ?? [];
-  const isSecond = model === labelText && first.names.some(({ name }) => name === LABEL_TEXT_NAME);
+  const isSecond = first.names.some((one) => one.name === name);
   const { list, note } = count === 0 ? { list: undefined, note: undefined } : yield* currentList();
   const products = rowsOf(list);
   const column = (of: string) => products.map((row) => textAt(row, of));
@@ -43,11 +51,19 @@ export function* buildLabelSheet({ model, options, values }: Ordered, title: str
   const many = model === priceLists ? PRICES : Math.min(products.length + SPARE, LIST_ROWS);
   const places = Array.from({ length: many }, (_, at) => String(at + 1));
   const sheetPlan = plan(model, { ...options, parts }, { ...known, ...values }, { place: places });
-  const second = isSecond
-    ? "The .csv goes on coming from the first sheet of label texts: delete it to use this one."
-    : undefined;
-  return withNotes(yield* make(isSecond ? { ...sheetPlan, defines: [] } : sheetPlan, title), note, second);
+  return withNotes(
+    yield* make(isSecond ? { ...sheetPlan, defines: [] } : sheetPlan, title),
+    note,
+    isSecond ? SECOND[name] : undefined,
+  );
 }
+
+/** Of these the workbook reads the first alone. */
+const SECOND: Readonly<Record<string, string>> = {
+  [LABEL_TEXT_NAME]: "The .csv goes on coming from the first sheet of label texts: delete it to use this one.",
+  [PRINTED_NAME]: "“Mark as printed” goes on marking the first allergen table: delete it to use this one.",
+  [PRICE_LISTS_NAME]: "This workbook has price lists already, and delivery notes go on reading those.",
+};
 
 /** The list of formulas, built where there is none or an older one. */
 function* currentList(): Steps<{ readonly list: SeenList | undefined; readonly note: string | undefined }> {

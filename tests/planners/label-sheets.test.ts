@@ -88,6 +88,13 @@ describe("sheets about the labels of all products", () => {
     book.type("Ingredients", `${String.fromCharCode(65 + allergens)}${at}`, "milk; pecans");
     const changed = rowOf(book, sheet, "Butter loaf");
     expect([changed[7], changed[8], changed[16]]).toEqual(["yes", "NEW: pecans", "CHANGED since the print"]);
+    // Marked as printed, it is what later changes are told against.
+    expect(book.answer({ ask: "printed" })).toMatchObject({ changed: 1 });
+    const marked = rowOf(book, sheet, "Butter loaf");
+    expect([marked[7], marked[8], marked[16]]).toEqual(["yes", "pecans", ""]);
+    expect(book.answer({ ask: "printed" })).toMatchObject({ changed: 0 });
+    book.type("Ingredients", `${String.fromCharCode(65 + allergens)}${at}`, "milk");
+    expect(book.answer({ ask: "printed" })).toMatchObject({ changed: 1 });
     book.type("Ingredients", `${String.fromCharCode(65 + allergens)}${at}`, "none");
     const gone = rowOf(book, sheet, "Butter loaf");
     expect([gone[7], gone[8], gone[16]]).toEqual(["GONE: yes", "–", "CHANGED since the print"]);
@@ -135,6 +142,7 @@ describe("sheets about the labels of all products", () => {
 test("before there is a formula or a sheet of label texts, both say what to build", async () => {
   const book = await workbook();
   expect(() => book.answer({ ask: "labels" })).toThrow(/no sheet of label texts yet/);
+  expect(() => book.answer({ ask: "printed" })).toThrow(/no allergen table in this workbook yet/);
   const asked = { ask: "build", template: "allergen-table", options: { ...METRIC_UNITS, parts: [] }, values: {} };
   const { sheet } = book.answer(asked) as { sheet: string };
   expect(cellsOf(book, sheet).flat().join(" ")).toContain("There is no formula sheet yet.");
