@@ -43,7 +43,7 @@ const top: Block = {
         {
           at: 2,
           role: "remark",
-          text: "Packs that are counted go by it: a large egg holds 50 g in the US, 60 g in the UK and EU. If blank, the US.",
+          text: "Counted packs go by it. A large egg holds 50 g in the US, 60 g in the UK and EU. If blank, the US counts.",
         },
       ],
     },

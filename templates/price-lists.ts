@@ -18,7 +18,7 @@ const COUNT = `(ROW(${TITLES})-MIN(ROW(${TITLES}))+1)`;
 const plain = (text: string): string => `IFERROR(${plainText(text)};"")`;
 
 /** The cell of a column that stands in the formula's own row, wherever rows go. */
-const own = (column: string): string => `INDEX(@${column};ROW()-MIN(ROW(@${column}))+1;1)`;
+const own = (column: string): string => `INDEX(@${column};ROW()-ROW(INDEX(@${column};1;1))+1;1)`;
 const here = (column: string): string => plain(own(column));
 const listed = (column: string): string => `INDEX(gramwright_formulas;MAX(1;${own("list_row")});${placeOf(column)})`;
 const ofSize = (of: string): string => sizeIn(of, listed(sizedColumn(of)), own("list_size"));
@@ -146,7 +146,7 @@ export const priceLists: SheetModel = {
         columns: [
           {
             name: "list_row",
-            head: `${WORKED_OUT}: row in the list`,
+            head: `${WORKED_OUT}: list row`,
             unit: "plain",
             role: "linked",
             formula: `=IF(LEN(${here("list_product")})=0;0;${theOne(SAME_NAME)})`,
