@@ -1,7 +1,7 @@
 // How large a card may be written so that it stands on one A4 page, upright.
 
 import type { SheetModel } from "../sheet/model.ts";
-import type { SheetPlan } from "../sheet/plan.ts";
+import type { SheetPlan } from "../sheet/sheet-plan.ts";
 import type { CardData } from "./data.ts";
 
 export type Fitted = {

@@ -1,5 +1,5 @@
 // A planned sheet as it travels: grids of few different things are sent as those things and a number for each cell.
-import type { SheetPlan } from "../sheet/plan.ts";
+import type { SheetPlan } from "../sheet/sheet-plan.ts";
 import type { Tab } from "../sheet/tab.ts";
 
 /** What is written of a plan. */

@@ -1,16 +1,15 @@
-import { quote, showNumber } from "../base/show.ts";
+import { quote } from "../base/show.ts";
 import { type Grams, grams } from "../base/units.ts";
 import type { CupSystem, EggSize } from "../base/volumes.ts";
 import { SPACES } from "../base/words.ts";
 import { partedEgg } from "../larder/egg-sizes.ts";
 import { findIngredient, type Larder, unknownName } from "../larder/larder.ts";
-import { countedWeight } from "./count-weight.ts";
+import { chosen } from "./amount-choice.ts";
 import { type RecipeLine, readRecipeLine } from "./line.ts";
-import type { Choice } from "./line-parts.ts";
 import { formsIn, sizeIn } from "./measure-words.ts";
-import { ingredientOf, ingredientOfPhrases, joinPhrases, namesNothing, phrasesOf } from "./name.ts";
-import { lastOf } from "./tokens.ts";
-import { type LineRemark, noteOf, type Search, type Weighed, type Weight, weightOf } from "./weight.ts";
+import { ingredientOfPhrases, joinPhrases, phrasesOf } from "./name.ts";
+import { isFrom, namesAnother, partsOf, phraseText, toldPhrases } from "./named-parts.ts";
+import { type LineRemark, noteOf, type Search } from "./weight.ts";
 
 export type LineWeight =
   /** No amount to weigh; `says` says what the line is. */
@@ -27,9 +26,6 @@ export type LineWeight =
     };
 
 const USED_BESIDES: LineRemark = { reason: "used besides", says: "more than this is used besides" };
-
-/** Amounts of one line that differ by more than this are remarked: a spoon and its rounded ounces often do. */
-const APART = 0.15;
 
 /** No ingredient's name is longer. */
 const MAX_NAME_LENGTH = 200;
@@ -135,101 +131,10 @@ function countedSize({ entries }: Extract<RecipeLine, { is: "read" }>): EggSize 
 const isSized = ({ rows }: Larder, size: EggSize): boolean =>
   rows.some(({ keys }) => keys.some((key) => partedEgg(key)?.size === size));
 
-/** The words of a name as they are quoted. */
-const phraseText = (words: readonly string[]): string => toldPhrases(phrasesOf(words));
-
-function toldPhrases(phrases: readonly (readonly string[])[]): string {
-  const name = joinPhrases(phrases).join(" ");
-  return name.endsWith(" and") ? name.slice(0, -4) : name;
-}
-
 function once<T>(make: () => T): () => T {
   let cache: { readonly value: T } | undefined;
   return () => {
     if (cache === undefined) cache = { value: make() };
     return cache.value;
   };
-}
-
-type Part = { readonly link: Choice["link"]; readonly words: readonly string[]; readonly choice: Choice };
-
-/** The words that name the ingredient, and those that stand at further amounts and may name another. */
-export function partsOf(read: Extract<RecipeLine, { is: "read" }>): {
-  main: readonly string[];
-  others: readonly Part[];
-} {
-  let main: readonly string[] = read.before;
-  const others: Part[] = [];
-  const [only] = read.entries;
-  const choices = only && read.entries.length === 1 ? only.choices : read.entries.flatMap((one) => one.choices);
-  for (const choice of choices) {
-    const last = lastOf(others);
-    if (main.length === 0) main = choice.words;
-    else if (choice === choices[0] || phrasesOf(main).length === 0) main = [...main, ",", ...choice.words];
-    else if (!choice.bracketed) others.push({ link: choice.link, words: choice.words, choice });
-    else if (last === undefined) main = [...main, ",", ...choice.words];
-    else others.splice(-1, 1, { ...last, words: [...last.words, ",", ...choice.words] });
-  }
-  return { main, others };
-}
-
-function namesAnother(larder: Larder, main: readonly string[], other: readonly string[]): boolean {
-  const first = phrasesOf(other)[0];
-  if (first === undefined) return false;
-  const here = ingredientOf(larder, main);
-  if (namesNothing(first, here)) return false;
-  const there = ingredientOf(larder, first);
-  return there === undefined || here === undefined || there.name !== here.name;
-}
-
-/** A choice of another ingredient, and the brackets behind it. */
-function isFrom(other: Choice, choice: Choice, choices: readonly Choice[]): boolean {
-  const start = choices.indexOf(other);
-  return start >= 0 && choices.indexOf(choice) >= start;
-}
-
-/** The first written weight in the open, else in brackets; else the first amount that can be weighed. */
-function chosen(choices: readonly Choice[], search: Search, remarks: LineRemark[]): Weighed {
-  const [only] = choices;
-  if (only !== undefined && choices.length === 1) return weightOf(only.amount, search);
-  const inOrder = [...choices.filter(({ bracketed }) => !bracketed), ...choices.filter(({ bracketed }) => bracketed)];
-  const isWritten = ({ amount }: Choice) => amount.low.every(({ unit }) => unit.of === "weight");
-  const preferred = [...inOrder.filter(isWritten), ...inOrder.filter((choice) => !isWritten(choice))];
-  let says: string | undefined;
-  for (const choice of preferred) {
-    const weighed = countedWeight(choice, search, remarks);
-    if (!("says" in weighed)) {
-      const contradiction = compare(choice, weighed, choices, search, remarks);
-      return contradiction === undefined ? weighed : { says: contradiction };
-    }
-    // A number that may be read two ways is never passed over for the next.
-    if (isWritten(choice)) return weighed;
-    says = says ?? weighed.says;
-  }
-  return { says: says ?? "no amount" };
-}
-
-/** Remarks amounts that disagree; two that nothing joins ("3 lb flour 2 oz") cannot be told apart and come back as a fault. */
-function compare(
-  taken: Choice,
-  weight: Weight,
-  choices: readonly Choice[],
-  search: Search,
-  remarks: LineRemark[],
-): string | undefined {
-  const middle = (one: Weight) => (one.least + one.most) / 2;
-  for (const choice of choices) {
-    const isMeasured = choice.amount.low.every(({ unit }) => unit.of === "weight" || unit.of === "volume");
-    const other = choice === taken || !isMeasured ? undefined : countedWeight(choice, search, []);
-    if (other === undefined || "says" in other) continue;
-    const apart = Math.max(middle(other), middle(weight)) / Math.min(middle(other), middle(weight)) - 1;
-    if (!(apart > APART)) continue;
-    const later = choices.indexOf(choice) > choices.indexOf(taken) ? choice : taken;
-    if (later.link === "unsaid" && !choice.bracketed && !taken.bracketed) {
-      return `two amounts that disagree, ${showNumber(middle(weight), 1)} g and ${showNumber(middle(other), 1)} g; keep one`;
-    }
-    const both = `${showNumber(middle(weight), 1)} g is taken, ${showNumber(middle(other), 1)} g stands beside it`;
-    remarks.push(noteOf(`${both}, ${showNumber(apart * 100, 0)} % apart`));
-  }
-  return undefined;
 }

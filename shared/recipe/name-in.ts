@@ -3,9 +3,9 @@
 import { Refusal } from "../base/refusal.ts";
 import type { Ingredient } from "../larder/ingredient.ts";
 import { findIngredient, type Larder } from "../larder/larder.ts";
-import { partsOf } from "./grams.ts";
 import { readRecipeLine } from "./line.ts";
 import { ingredientOf, phrasesOf } from "./name.ts";
+import { partsOf } from "./named-parts.ts";
 import { readPieces } from "./pieces.ts";
 import { tokensOf } from "./tokens.ts";
 

@@ -2,7 +2,7 @@
 
 import { toGrams, type WeightUnit } from "../../shared/base/units.ts";
 import { readNumber } from "../../shared/cells/number.ts";
-import type { LineCorrection } from "../../shared/recipe/text/description.ts";
+import type { LineCorrection } from "../../shared/recipe/text/corrections.ts";
 
 const AMOUNT = /^(.*?\d)\s*(%|kg|kilos?|g|gr|grams?|oz|ounces?|lbs?|pounds?)?\.?$/i;
 

@@ -1,7 +1,8 @@
 // A question about a line or about the whole, with what answers it: a button for each choice, or a field.
 
 import { KIND_CHOICES } from "../../shared/larder/kinds.ts";
-import { type Question, questionKey, type Row } from "../../shared/recipe/text/description.ts";
+import { questionKey } from "../../shared/recipe/text/corrections.ts";
+import type { Question, Row } from "../../shared/recipe/text/description.ts";
 import { questionSays } from "../../shared/recipe/text/wording.ts";
 import { element, say } from "../kit/element.ts";
 import { type Form, messageLine, newId } from "../kit/fields.ts";

@@ -4,13 +4,12 @@ import type { CupSystem } from "../../shared/base/volumes.ts";
 import { larder } from "../../shared/larder/larder.ts";
 import {
   type Corrections,
-  type Described,
-  type Kitchen,
   type LineCorrection,
   lineKey,
   type NameCorrection,
   NO_CORRECTIONS,
-} from "../../shared/recipe/text/description.ts";
+} from "../../shared/recipe/text/corrections.ts";
+import type { Described, Kitchen } from "../../shared/recipe/text/description.ts";
 import { type RecipePart, recipesIn } from "../../shared/recipe/text/recipes.ts";
 import { nameKeyOf } from "../../shared/recipe/text/row-name.ts";
 import type { Units } from "../new-formula/quantity.ts";

@@ -8,7 +8,7 @@ import type { Zone } from "../../shared/sheet/a1.ts";
 import { type Layout, labelText, layOut } from "../../shared/sheet/layout.ts";
 import type { Options, SheetModel } from "../../shared/sheet/model.ts";
 import { skeleton } from "../../shared/sheet/moved-references.ts";
-import type { SheetPlan } from "../../shared/sheet/plan.ts";
+import type { SheetPlan } from "../../shared/sheet/sheet-plan.ts";
 
 type Plans = {
   readonly was: SheetPlan;

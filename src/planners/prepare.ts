@@ -12,7 +12,8 @@ import {
   type SheetModel,
   type Values,
 } from "../../shared/sheet/model.ts";
-import { plan, type SheetPlan } from "../../shared/sheet/plan.ts";
+import { plan } from "../../shared/sheet/plan.ts";
+import type { SheetPlan } from "../../shared/sheet/sheet-plan.ts";
 import { finishedProduct } from "../../templates/finished-product.ts";
 import { LISTED_SHEETS } from "../../templates/index.ts";
 import { priceSheet, priceSheetFor } from "../../templates/price-sheet.ts";

@@ -8,7 +8,7 @@ import { type LookAsk, readSnapshot, type Snapshot } from "../../shared/protocol
 import { type NewSheet, readMakeAnswer } from "../../shared/protocol/new-sheet.ts";
 import { type Beside, makeAsk } from "../../shared/protocol/packed-plan.ts";
 import type { Layout } from "../../shared/sheet/layout.ts";
-import type { SheetPlan } from "../../shared/sheet/plan.ts";
+import type { SheetPlan } from "../../shared/sheet/sheet-plan.ts";
 import type { Tab } from "../../shared/sheet/tab.ts";
 
 /** Where the named cells of a sheet stand. A symbol: it stays with whoever plans, and is never sent. */

@@ -1,6 +1,7 @@
 // What a program can do with a workbook and its sheets.
 import type { Options, Values } from "../../shared/sheet/model.ts";
-import type { HostCell, WorkbookHost } from "./host.ts";
+import type { HostCell } from "./cell-readers.ts";
+import type { WorkbookHost } from "./host.ts";
 
 /** A workbook: all that a WorkbookHost does by the names of sheets and by addresses, and this. */
 export type Book = WorkbookHost & {

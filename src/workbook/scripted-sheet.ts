@@ -2,8 +2,8 @@
 import { a1, columnLetters, columnNumber, type Zone } from "../../shared/sheet/a1.ts";
 import { locate } from "../../shared/sheet/locate.ts";
 import { SHEETS, TEMPLATES } from "../../templates/index.ts";
+import type { HostCell } from "./cell-readers.ts";
 import { type CellName, nameCells } from "./engine/cell-names.ts";
-import type { HostCell } from "./host.ts";
 import type { Book, Sheet } from "./scripted-book.ts";
 
 const ADDRESS = /^\$?[A-Za-z]{1,3}\$?\d{1,7}$/;

@@ -2,7 +2,8 @@
 import { describe, expect, test } from "vitest";
 import type { SheetReview } from "../../shared/protocol/sheet-review.ts";
 import type { SheetModel, Values } from "../../shared/sheet/model.ts";
-import { plan, type SheetPlan } from "../../shared/sheet/plan.ts";
+import { plan } from "../../shared/sheet/plan.ts";
+import type { SheetPlan } from "../../shared/sheet/sheet-plan.ts";
 import { partsOn } from "../../src/planners/parts-on-sheet.ts";
 import { type Book, openBook, type Sheet } from "../../src/workbook/scripted.ts";
 import { TEMPLATES } from "../../templates/index.ts";

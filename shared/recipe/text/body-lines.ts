@@ -2,7 +2,7 @@
 
 import { grams } from "../../base/units.ts";
 import { prefermentIn } from "../kinds.ts";
-import { lineKey } from "./description.ts";
+import { lineKey } from "./corrections.ts";
 import {
   addRow,
   correctedRead,

@@ -1,20 +1,12 @@
 // What is known of a recipe while its lines are read, one after the other.
 
-import type {
-  Corrections,
-  Described,
-  Ignored,
-  IgnoredReason,
-  Question,
-  Row,
-  Stage,
-  StageRole,
-  Step,
-} from "./description.ts";
+import type { Corrections } from "./corrections.ts";
+import type { Described, Ignored, IgnoredReason, Question, Row, Stage, StageRole, Step } from "./description.ts";
 import { readRow } from "./row.ts";
 import type { Reading, RowRead } from "./row-context.ts";
 import type { SourceLine } from "./source-lines.ts";
-import { bothYields, type YieldRead } from "./yields.ts";
+import type { YieldRead } from "./yield-words.ts";
+import { bothYields } from "./yields.ts";
 
 /** A row that adds up the rows before it, as the text gives it. */
 export type Total = {

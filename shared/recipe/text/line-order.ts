@@ -3,7 +3,7 @@
 import { takeBody, takeCorrected, takePlain } from "./body-lines.ts";
 import { clutterIn, isNutrition, isStepNumber, isTotal } from "./clutter.ts";
 import { columnOf } from "./columns.ts";
-import { lineKey, NO_CORRECTIONS } from "./description.ts";
+import { lineKey, NO_CORRECTIONS } from "./corrections.ts";
 import { addStage, type Draft, ignore, isCapitals, isFirstOf, type Place, takeYield } from "./draft.ts";
 import { takeHeading, takeHeadingWithRows } from "./heading-lines.ts";
 import { isFirstDay, modeOf } from "./headings.ts";
@@ -14,7 +14,8 @@ import { isStep } from "./steps.ts";
 import type { TableLine } from "./table.ts";
 import { headStage, tableRows } from "./table-rows.ts";
 import { takeHead, takeTitle, titleIn } from "./titles.ts";
-import { NO_YIELD, yieldIn } from "./yields.ts";
+import { NO_YIELD } from "./yield-words.ts";
+import { yieldIn } from "./yields.ts";
 
 /** All of a text beside the line in hand. */
 export type WholeText = {

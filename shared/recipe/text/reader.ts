@@ -4,7 +4,8 @@ import { assembled } from "./assemble.ts";
 import { weighedBare } from "./bare-numbers.ts";
 import { checksOf } from "./checks.ts";
 import { unitIn } from "./columns.ts";
-import { type Corrections, type Described, type Kitchen, NO_CORRECTIONS, type Question } from "./description.ts";
+import { type Corrections, NO_CORRECTIONS } from "./corrections.ts";
+import type { Described, Kitchen, Question } from "./description.ts";
 import type { Draft } from "./draft.ts";
 import { readLineAt } from "./line-order.ts";
 import { type NumberStyle, numberStyle } from "./numbers.ts";
@@ -14,7 +15,8 @@ import { takenStages } from "./stage-use.ts";
 import { tableLines } from "./table.ts";
 import { hasPercents, saysPercents, statedUnit } from "./text-unit.ts";
 import { takeStated } from "./titles.ts";
-import { NO_YIELD, yieldIn } from "./yields.ts";
+import { NO_YIELD } from "./yield-words.ts";
+import { yieldIn } from "./yields.ts";
 
 export function describeRecipe(text: string, kitchen: Kitchen, corrections: Corrections = NO_CORRECTIONS): Described {
   return describeLines(linesOf(text), kitchen, corrections);

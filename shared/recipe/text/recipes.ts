@@ -1,7 +1,8 @@
 // Several recipes in one text: where each begins.
 
 import { clutterIn, isTotal } from "./clutter.ts";
-import { type Corrections, type Described, type Kitchen, NO_CORRECTIONS } from "./description.ts";
+import { type Corrections, NO_CORRECTIONS } from "./corrections.ts";
+import type { Described, Kitchen } from "./description.ts";
 import { modeOf, stageOf } from "./headings.ts";
 import { describeLines } from "./reader.ts";
 import { isSeparator, linesOf, type SourceLine } from "./source-lines.ts";

@@ -4,7 +4,8 @@ import { Refusal } from "../../base/refusal.ts";
 import type { Grams } from "../../base/units.ts";
 import { type LineWeight, lineWeigher } from "../grams.ts";
 import type { UnitOfColumn } from "./columns.ts";
-import type { AmountOf, Corrections, Kitchen, Question, Remark } from "./description.ts";
+import type { Corrections } from "./corrections.ts";
+import type { AmountOf, Kitchen, Question, Remark } from "./description.ts";
 import type { NumberStyle } from "./numbers.ts";
 
 export type Reading = {

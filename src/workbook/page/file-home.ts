@@ -38,7 +38,7 @@ export function fileHome(): Home {
     nonce: "",
     code: async () => carried("code-js"),
     templates: async () => carried("engine-templates"),
-    showBench: (frame) => {
+    showSidebar: (frame) => {
       frame.srcdoc = withShim(carried("sidebar-html"));
     },
     xlsx: async (engine) => new Blob([new Uint8Array(await xlsxBytes(engine))]),

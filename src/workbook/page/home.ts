@@ -28,7 +28,7 @@ export type Home = {
   code(): Promise<string>;
   templates(): Promise<string>;
   /** The sidebar's page in a frame, with the google object of the workbook around it. */
-  showBench(frame: HTMLIFrameElement, file: string): void;
+  showSidebar(frame: HTMLIFrameElement, file: string): void;
   xlsx(engine: Engine): Promise<Blob>;
   /** What this home adds to the page, once the workbook is open. */
   added?(engine: Engine, tell: Tell): void;

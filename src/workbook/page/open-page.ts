@@ -2,16 +2,18 @@ import { type Engine, openEngine } from "../engine/engine.ts";
 import type { Library, Position } from "../engine/library.ts";
 import { findCallable } from "../engine/stubs.ts";
 import { makeEdits } from "../service/edits.ts";
-import { noteAt } from "../service/range.ts";
+import { noteAt } from "../service/range-writers.ts";
 import { makeScript, type Script, servicesFor } from "../service/script.ts";
 import { Session } from "../service/session.ts";
 import { googleFor } from "./client-run.ts";
 import { buildDemo, rememberFront } from "./demo.ts";
 import { download } from "./download.ts";
 import { type Grid, startEmpty } from "./first-key.ts";
-import type { Home, Tell } from "./home.ts";
+import type { Home } from "./home.ts";
 import { openPageRealm } from "./realm.ts";
 import { keepEverything } from "./saving.ts";
+import { closeSidebar, openSidebar, showSidebar } from "./sidebar-frame.ts";
+import { byId, sentence, tell } from "./status.ts";
 import { tidyPercent } from "./tidy-percent.ts";
 
 type Owl = { App: new (component: unknown, how: object) => { mount(target: Element): Promise<Grid> } };
@@ -22,22 +24,6 @@ declare global {
     gramwrightGoogle: (client: Window) => object;
   }
 }
-
-const byId = <T extends HTMLElement>(id: string): T => {
-  const match = document.getElementById(id);
-  if (!match) throw new Error(`The page has no #${id}`);
-  return match as T;
-};
-
-const tell: Tell = (text, isProblem = false) => {
-  const status = byId("status");
-  status.textContent = text;
-  status.title = text;
-  status.classList.toggle("problem", isProblem);
-};
-
-const sentence = (error: unknown): string =>
-  error instanceof Error || (error as Error)?.message ? (error as Error).message : String(error);
 
 async function open(home: Home): Promise<void> {
   byId("address").textContent = home.where;
@@ -54,11 +40,11 @@ async function open(home: Home): Promise<void> {
     client.document.addEventListener("DOMContentLoaded", () =>
       client.document.body.insertAdjacentHTML("beforeend", added),
     );
-    return googleFor(client, script, closeBench);
+    return googleFor(client, script, closeSidebar);
   };
   await mountGrid(engine, templates);
   byId("save").addEventListener("click", () => void save(home, engine));
-  byId("sidebar-close").addEventListener("click", closeBench);
+  byId("sidebar-close").addEventListener("click", closeSidebar);
   answerEdits(session, script);
   showMenu(home, session, script);
   openSidebar(home, session, script);
@@ -126,32 +112,7 @@ function runMenuItem(home: Home, session: Session, script: Script, functionName:
   }
   const message = session.shown.messages.filter((one) => !one.startsWith("log: ")).pop();
   if (message !== undefined) tell(message);
-  if (session.shown.sidebar !== undefined) showBench(home, session);
-}
-
-function openSidebar(home: Home, session: Session, script: Script): void {
-  script.run("FULL", "openSidebar");
-  showBench(home, session);
-}
-
-function showBench(home: Home, { shown: { sidebar } }: Session): void {
-  byId("sidebar-title").textContent = sidebar?.title || "Gramwright";
-  const frame = byId<HTMLIFrameElement>("sidebar-frame");
-  frame.title = sidebar?.title || "Gramwright";
-  const added = sidebar?.added ?? "";
-  // Google opens a sidebar anew each time; here what was typed in it stays, unless another page is asked for.
-  if (byId("sidebar").hidden || frame.dataset.added !== added) home.showBench(frame, sidebar?.file ?? "sidebar");
-  frame.dataset.added = added;
-  byId("sidebar").hidden = false;
-  window.dispatchEvent(new Event("resize"));
-}
-
-function closeBench(): void {
-  byId("sidebar").hidden = true;
-  const frame = byId<HTMLIFrameElement>("sidebar-frame");
-  frame.removeAttribute("srcdoc");
-  frame.src = "about:blank";
-  window.dispatchEvent(new Event("resize"));
+  if (session.shown.sidebar !== undefined) showSidebar(home, session);
 }
 
 /** In a grid the Tab key goes to the next cell; F6 goes on from menu to sheet to sidebar. */

@@ -18,7 +18,7 @@ export const serverHome = (nonce: string): Home => ({
   nonce,
   code: () => text("/Code.js"),
   templates: () => text("/engine/o_spreadsheet.xml"),
-  showBench: (frame, file) => {
+  showSidebar: (frame, file) => {
     frame.src = `/frame/${file}.html`;
   },
   async xlsx(engine) {

@@ -2,8 +2,9 @@
 
 import { readFileSync } from "node:fs";
 import { larder } from "../../../shared/larder/larder.ts";
-import type { Corrections, Described, Kitchen, Row } from "../../../shared/recipe/text/description.ts";
-import { NO_CORRECTIONS } from "../../../shared/recipe/text/description.ts";
+import type { Corrections } from "../../../shared/recipe/text/corrections.ts";
+import { NO_CORRECTIONS } from "../../../shared/recipe/text/corrections.ts";
+import type { Described, Kitchen, Row } from "../../../shared/recipe/text/description.ts";
 import { describeRecipe } from "../../../shared/recipe/text/reader.ts";
 
 export type Case = {
