@@ -208,6 +208,44 @@ describe("240 almond buns: dough with levain, almond filling of a paste, glaze a
     expect(formulas.filter((one) => one?.includes("BAKE_"))).toHaveLength(5);
   });
 
+  test("in ounces it costs the same, and its label says the same", async () => {
+    const ounces = (grams: number) => grams / 28.349523125;
+    const { sheet, value, type } = await buildSheet(
+      {
+        title: "Almond bun in ounces",
+        law: "EU",
+        pieces_made: 240,
+        size_weight: ounces(92),
+        size_price: 2.4,
+        margin_wanted: 0.6,
+        ingredient: ["Bun dough", "Almond filling", "Glaze", "Bag"],
+        kind: ["dough", "filling", "topping", "packaging"],
+        part_each: [ounces(70), ounces(30), ounces(8), 1],
+        part_unit: ["oz", "oz", "oz", "each"],
+        part_waste: [0.02, null, 0.2, null],
+      },
+      { book, model: finishedProduct, options: { ...METRIC, weight: "oz", parts: [] } },
+    );
+    book.answer({ ask: "link" });
+    expect(value("check")).toBe("");
+    expect(value("cost_each")).toBeCloseTo(INGREDIENTS + 0.06, 9);
+    for (const name of ["cost_each", "margin_shown", "wanted_shown", "cost_all_shown", "contribution_shown"])
+      expect(value(name), name).toBeCloseTo(bun?.value(name) as number, 9);
+    // The dough for all of it: 240 × 71.428571 g.
+    expect(value("exact", 1)).toBeCloseTo(ounces(240 * 70) / 0.98, 6);
+    type("declare", "Almonds");
+    bun?.type("declare", "Almonds");
+    for (const name of ["list", "allergens", "cost_each_head"]) expect(value(name), name).toBe(bun?.value(name));
+    expect(value("declared")).toBeCloseTo(bun?.value("declared") as number, 9);
+    bun?.type("declare", "");
+    const figures = (of: string) =>
+      book.shownTexts(of, book.usedRange(of)).filter(([first]) => /\((?:g|kJ|kcal)\)$/.test(first ?? ""));
+    const energy = figures(sheet).filter(([first]) => /^(?:Energy|Fat|Protein|Salt)/.test(first ?? ""));
+    expect(energy.length).toBe(5);
+    expect(figures(bun?.sheet ?? "")).toEqual(expect.arrayContaining(energy));
+    book.deleteSheet(sheet);
+  });
+
   test.skipIf(!hasOffice)(
     "LibreOffice calculates all of it alike, through three sheets, after a price was typed over there",
     async () => {
