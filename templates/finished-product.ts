@@ -7,7 +7,7 @@ import { CAUTIONS, cautionsOf } from "./blocks/name.ts";
 import { nutritionHeading, nutritionTable } from "./blocks/nutrition.ts";
 import { message } from "./formula-sheet/checks.ts";
 import { ASIDE_PLACES, FOLDED_FROM, MESSAGES, PAGE_WIDTHS } from "./formula-sheet/columns.ts";
-import { CONTRIBUTION, SOLD, WORK } from "./formula-sheet/costs.ts";
+import { CONTRIBUTION, marginWhere, SOLD, WORK, wantedWhere } from "./formula-sheet/costs.ts";
 import { formulaChecks, remarksOf, topsOf } from "./formula-sheet/formula-check.ts";
 import { withChecks } from "./formula-sheet/line-checks.ts";
 import { ownTable } from "./formula-sheet/own-formulas.ts";
@@ -176,16 +176,8 @@ const figures: readonly Single[] = [
     "size_cost",
     '=IF(COUNT(@cost_all)=0;"";(@cost_all-N(@reduced_sales))/@pieces_now/@sold_part)',
   ),
-  single(
-    "Margin, for other sheets",
-    "size_margin",
-    '=IF((COUNT(@size_cost)=0)+(@price_number<=0)>0;"";1-@size_cost*(1+@tax_part)/@price_number)',
-  ),
-  single(
-    "Price for the margin",
-    "price_wanted",
-    '=IF((COUNT(@size_cost)=0)+(@margin_part<=0)>0;"";@size_cost/(1-@margin_part)*(1+@tax_part))',
-  ),
+  single("Margin, for other sheets", "size_margin", `=${marginWhere("COUNT(@size_cost)=0")}`),
+  single("Price for the margin", "price_wanted", `=${wantedWhere("COUNT(@size_cost)=0")}`),
   single(
     "Result in words",
     "result_words",

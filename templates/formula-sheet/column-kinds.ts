@@ -32,6 +32,9 @@ export const shownColumn = (
   more: Partial<ColumnModel> = {},
 ): ColumnModel => ({ name, head, unit, role: "computed", formula, ...more });
 
+/** A typed column, whose blanks and texts count as 0. */
+export const asNumber = (column: string): string => `=ARRAYFORMULA(IF(ISNUMBER(${column});${column};0))`;
+
 export const showWhere = (helper: string, when: string) => `=ARRAYFORMULA(IF(${when};${helper};""))`;
 /** What is not blank beside the page. */
 export const showFilled = (helper: string) => `=ARRAYFORMULA(IF(LEN(${helper})=0;"";${helper}))`;

@@ -82,3 +82,11 @@ export const SOLD: readonly Single[] = [
 /** Ingredients and packaging of everything that is made come off what is sold, at a reduced price too. */
 export const CONTRIBUTION =
   '=IF((COUNT(@cost_ingredients)=0)+(@unpriced_sizes>0)+(SUM(@pieces_now)=0)>0;"";@net_sales+N(@reduced_sales)-@cost_ingredients-@packaging_all)';
+
+/** What a price leaves of itself once the cost of a sold piece and its tax are paid; blank without a cost or a price. */
+export const marginWhere = (isWithoutCost: string): string =>
+  `IF((${isWithoutCost})+(@price_number<=0)>0;"";1-@size_cost*(1+@tax_part)/@price_number)`;
+
+/** What to charge for the wanted margin, tax included; blank without a cost or a wish. */
+export const wantedWhere = (isWithoutCost: string): string =>
+  `IF((${isWithoutCost})+(@margin_part<=0)>0;"";@size_cost/(1-@margin_part)*(1+@tax_part))`;

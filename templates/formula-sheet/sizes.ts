@@ -1,5 +1,6 @@
 import type { ColumnModel, Table } from "../../shared/sheet/model.ts";
 import {
+  asNumber,
   gradeFormula,
   helper,
   numbers,
@@ -11,6 +12,7 @@ import {
   typedOver,
 } from "./column-kinds.ts";
 import { HELPERS, MESSAGES } from "./columns.ts";
+import { marginWhere, wantedWhere } from "./costs.ts";
 import { ROUND_COLUMNS, ROUND_HELPERS, ROUND_WRONG } from "./rounds.ts";
 import type { FormulaSheetSpec } from "./spec.ts";
 
@@ -71,8 +73,6 @@ const BAKED_COLUMNS: readonly ColumnModel[] = [
   typedColumn("size_loss", "Bake loss", "short rate", { bounds: [0, 0.5] }),
 ];
 
-const asNumber = (column: string) => `=ARRAYFORMULA(IF(ISNUMBER(${column});${column};0))`;
-
 /** Typed pieces are how many; scaled otherwise they are shares of the dough, and a size without any is one of one. */
 const sizeHelpers = ({ isRound }: FormulaSheetSpec): readonly ColumnModel[] => [
   numbers(
@@ -110,16 +110,8 @@ const sizeHelpers = ({ isRound }: FormulaSheetSpec): readonly ColumnModel[] => [
     '=ARRAYFORMULA(IF(LEN(@size_ingredients)=0;"";@size_ingredients+(@size_work+N(@packaging)*@packed_part)/@sold_part))',
   ),
   numbers("price_number", "Price, as numbers", asNumber("@size_price")),
-  helper(
-    "size_margin",
-    "Margin, for other sheets",
-    '=ARRAYFORMULA(IF((LEN(@size_cost)=0)+(@price_number<=0)>0;"";1-@size_cost*(1+@tax_part)/@price_number))',
-  ),
-  helper(
-    "price_wanted",
-    "Price for the margin",
-    '=ARRAYFORMULA(IF((LEN(@size_cost)=0)+(@margin_part<=0)>0;"";@size_cost/(1-@margin_part)*(1+@tax_part)))',
-  ),
+  helper("size_margin", "Margin, for other sheets", `=ARRAYFORMULA(${marginWhere("LEN(@size_cost)=0")})`),
+  helper("price_wanted", "Price for the margin", `=ARRAYFORMULA(${wantedWhere("LEN(@size_cost)=0")})`),
   numbers(
     "size_labour",
     "Labour of a sold piece",

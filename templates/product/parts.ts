@@ -1,6 +1,7 @@
 // The parts of a finished product: so many grams or pieces of each, with what is wasted of it.
 import type { CellModel, ColumnModel, Formula, Table } from "../../shared/sheet/model.ts";
 import {
+  asNumber,
   cleanText,
   gradeFormula,
   helper,
@@ -81,8 +82,6 @@ function totalCells(): CellModel[] {
   ];
 }
 
-const asNumber = (column: string) => `=ARRAYFORMULA(IF(ISNUMBER(@${column});@${column};0))`;
-
 /** Prices are by the kilogram or the pound; what is counted has its price each. */
 const COST: Formula = [
   { when: "oz", formula: "=ARRAYFORMULA(@gross*IF(@is_counted=1;@each_found;@price_found/16))" },
@@ -90,8 +89,8 @@ const COST: Formula = [
 ];
 
 const weights: readonly ColumnModel[] = [
-  numbers("typed", "Amount, as a number", asNumber("part_each")),
-  numbers("waste_typed", "Waste, as a number", asNumber("part_waste")),
+  numbers("typed", "Amount, as a number", asNumber("@part_each")),
+  numbers("waste_typed", "Waste, as a number", asNumber("@part_waste")),
   numbers(
     "counts",
     "Row counts",
