@@ -8,7 +8,7 @@ import {
   WORKED_OUT,
 } from "../shared/sheet/model.ts";
 import { LIST_COLUMNS, listColumn, sizedColumn, sizeIn } from "./formula-list.ts";
-import { plainText } from "./production/shape.ts";
+import { plainText, quoted } from "./production/shape.ts";
 
 const placeOf = (name: string): number => LIST_COLUMNS.findIndex((column) => column.name === name) + 1;
 const TITLES = `INDEX(gramwright_formulas;0;${placeOf(listColumn("title"))})`;
@@ -166,3 +166,25 @@ export const priceLists: SheetModel = {
   // Without a formula list there is nothing to show; with one, a test of its own works the figures out.
   expects: { title: "Price lists" },
 };
+
+const column = (name: string, at: number): string => `INDEX(${name};0;${at})`;
+const PRICES_THERE = column(PRICE_LISTS_NAME, 4);
+
+/**
+ * What a customer pays for a product's size, as a formula without its =: the customer's own price, or that of the list that the
+ * customer pays by, or the shop's. Blank where it stands twice, so that nobody is charged by chance.
+ */
+export function priceFor(
+  { customer, product, size }: { readonly customer: string; readonly product: string; readonly size: string },
+  shopPrice: string,
+): string {
+  if (customer.trim() === "") return shopPrice;
+  const typedText = (text: string) => plain(quoted(text).slice(1));
+  const isHere = (at: number, text: string) => `(${plain(column(PRICE_LISTS_NAME, at))}=${text})`;
+  const rows = (whom: string) =>
+    [isHere(1, whom), isHere(2, typedText(product)), isHere(3, typedText(size)), `ISNUMBER(${PRICES_THERE})`].join("*");
+  const list = `TEXTJOIN("";TRUE();IF(${plain(column(CUSTOMERS_NAME, 1))}=${typedText(customer)};${plain(column(CUSTOMERS_NAME, 2))};""))`;
+  const priceOf = (whom: string, otherwise: string) =>
+    `IF(SUM(${rows(whom)}*1)>1;"";IF(SUM(${rows(whom)}*1)=1;SUM(${rows(whom)}*IFERROR(1*${PRICES_THERE};0));${otherwise}))`;
+  return `ARRAYFORMULA(${priceOf(typedText(customer), `IF(LEN(${list})=0;${shopPrice};${priceOf(list, shopPrice)})`)})`;
+}

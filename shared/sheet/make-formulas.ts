@@ -1,5 +1,14 @@
 // What the formulas of a planned sheet may call, and what they refer to outside of it.
-import { BAKELOG_NAME, LABELS_NAME, LARDER_NAME, MIXLOG_NAME, PRICES_NAME, REGULAR_NAME } from "./model.ts";
+import {
+  BAKELOG_NAME,
+  CUSTOMERS_NAME,
+  LABELS_NAME,
+  LARDER_NAME,
+  MIXLOG_NAME,
+  PRICE_LISTS_NAME,
+  PRICES_NAME,
+  REGULAR_NAME,
+} from "./model.ts";
 import { ARITHMETIC_CALLS, OTHER_CALLS, RANGE_CALLS } from "./sheet-calls.ts";
 
 const CALLS: ReadonlySet<string> = new Set([...RANGE_CALLS, ...ARITHMETIC_CALLS, ...OTHER_CALLS]);
@@ -21,7 +30,16 @@ export function neededBy(formulas: readonly string[]): { readonly sheets: string
   const names = new Set<string>();
   for (const formula of formulas) {
     for (const [, sheet] of formula.matchAll(QUOTED)) if (sheet !== undefined) sheets.add(sheet.replace(/''/g, "'"));
-    for (const name of [LARDER_NAME, LABELS_NAME, PRICES_NAME, BAKELOG_NAME, MIXLOG_NAME, REGULAR_NAME])
+    for (const name of [
+      LARDER_NAME,
+      LABELS_NAME,
+      PRICES_NAME,
+      PRICE_LISTS_NAME,
+      CUSTOMERS_NAME,
+      BAKELOG_NAME,
+      MIXLOG_NAME,
+      REGULAR_NAME,
+    ])
       if (bare(formula).includes(name)) names.add(name);
   }
   return { sheets: [...sheets], names: [...names] };

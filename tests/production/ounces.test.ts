@@ -27,8 +27,28 @@ test("orders to mixes, needs and weights, by customers across one day", async ()
   const weigh = pageOf(book, (book.answer({ ask: "weighUp", sheet }) as { sheet: string }).sheet);
   // 700 ÷ 1.7 = 411.76, on quarter ounces
   expect(weigh.values.find((row) => row[1] === "Flour")?.[2]).toBe(411.75);
+  book.answer({
+    ask: "build",
+    template: "price-lists",
+    options: { ...US_UNITS, parts: [] },
+    values: {
+      pays_customer: ["café {weight}"],
+      pays_by: ["Wholesale"],
+      list_for: ["wholesale", "Inn @quay", "wholesale"],
+      list_product: ["Hand-out", "Hand-out", "Another"],
+      list_size_name: ["loaf", "Loaf", "loaf"],
+      list_price: [3.1, 2.9, 1],
+    },
+  });
   const notes = pageOf(book, (book.answer({ ask: "customers", sheet }) as { sheet: string }).sheet);
   expect(notes.shown[1]?.[0]).toBe("100 pieces for 3 deliveries");
+  // 24 at the price list that the café pays by, 16 at the inn's own price; the shop has none.
+  const amounts = notes.values.flatMap((row) => (row[0] === "Hand-out" ? [row.slice(4, 6)] : []));
+  expect(amounts).toEqual([
+    [3.1, expect.closeTo(74.4, 9)],
+    [2.9, expect.closeTo(46.4, 9)],
+    ["", ""],
+  ]);
   for (const { shown } of [page, needs, weigh, notes])
     for (const text of shown.flat()) expect(text).not.toMatch(/^#|NaN|undefined/);
 });

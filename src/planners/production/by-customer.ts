@@ -3,8 +3,9 @@ import { refuse } from "../../../shared/base/refusal.ts";
 import { batchCodes } from "../../../shared/production/batch-code.ts";
 import { dayWords } from "../../../shared/production/clock.ts";
 import type { NewSheet } from "../../../shared/protocol/new-sheet.ts";
-import type { Value } from "../../../shared/sheet/model.ts";
+import { CUSTOMERS_NAME, PRICE_LISTS_NAME, type Value } from "../../../shared/sheet/model.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
+import { priceFor } from "../../../templates/price-lists.ts";
 import { byCustomerSheet } from "../../../templates/production/by-customer.ts";
 import { linkName } from "../../../templates/production/shape.ts";
 import { type FormulaSheets, overAllSheets } from "../all-sheets.ts";
@@ -16,7 +17,7 @@ import { type OrderNow, type ProductionNow, readProduction } from "./read.ts";
 
 export function* buildByCustomer({ sheet }: Readonly<Record<string, unknown>>): Steps<NewSheet> {
   const production = yield* readProduction(typeof sheet === "string" ? sheet : "");
-  return yield* overAllSheets({}, (all) => notes(all, production));
+  return yield* overAllSheets({ names: [PRICE_LISTS_NAME, CUSTOMERS_NAME] }, (all) => notes(all, production));
 }
 
 function* notes(all: FormulaSheets, now: ProductionNow): Steps<NewSheet> {
@@ -26,7 +27,7 @@ function* notes(all: FormulaSheets, now: ProductionNow): Steps<NewSheet> {
   const links: Record<string, string> = { ordered: orderedLink(now) };
   let row = 0;
   const columns = {
-    hasPrices: now.orders.some((order) => priceOf(all, order) !== null),
+    hasPrices: hasLists(all) || now.orders.some((order) => priceOf(all, order) !== null),
     hasNotes: now.orders.some(({ note }) => note !== ""),
   };
   const customers = groups.map(({ customer, day, orders }) => ({
@@ -85,9 +86,12 @@ function priceOf(all: FormulaSheets, { product, size }: OrderNow): number | null
   return sheet.figures("size_price")[own?.row ?? -1] ?? null;
 }
 
-function priceLink(all: FormulaSheets, { product, size }: OrderNow): string {
+function priceLink(all: FormulaSheets, { customer, product, size }: OrderNow): string {
   const sheet = sheetOf(all, product);
   const sizeNow = sizesOf(sheet).find((one) => one.size === size);
   const cell = sizeNow?.row === null || sizeNow === undefined ? undefined : sheet.row("size_price", sizeNow.row);
-  return cell === undefined ? '""' : `IF(COUNT(${cell})=0;"";${cell})`;
+  const shopPrice = cell === undefined ? '""' : `IF(COUNT(${cell})=0;"";${cell})`;
+  return hasLists(all) ? priceFor({ customer, product, size }, shopPrice) : shopPrice;
 }
+
+const hasLists = ({ names }: FormulaSheets): boolean => names.has(PRICE_LISTS_NAME) && names.has(CUSTOMERS_NAME);
