@@ -1,4 +1,5 @@
 import { a1, type Zone, zoneA1 } from "./a1.ts";
+import { BUILT_BY, builtByColumn } from "./built-by.ts";
 import { type Layout, layOut, usedColumns } from "./layout.ts";
 import type { Links, Options, SheetModel, Unit, Values } from "./model.ts";
 import { drawCell, drawColumn, HELPER_FORMAT, inputValue, set } from "./plan-cells.ts";
@@ -34,6 +35,7 @@ export function plan(model: SheetModel, options: Options, typed: Values, links: 
     drawCell(draft, cell, row, column, format, inputValue(typed[cell.name ?? ""], 0), options, layout.names, links);
   }
   const page = Math.min(model.foldedFrom ?? columns, columns);
+  stamp();
   const borders = (border: NonNullable<Look["border"]>) => bordered(draft.looks, border);
   const onPage = <T>(cells: readonly (readonly T[])[]) => cells.map((row) => row.slice(0, page));
   return {
@@ -58,6 +60,24 @@ export function plan(model: SheetModel, options: Options, typed: Values, links: 
     names: layout.names,
     defines: definedNames(model, layout.names),
   };
+
+  /** The version in the first row; a blank cell that holds a formula is none. */
+  function stamp(): void {
+    const first = (draft.values[0] ?? []).slice(0, page);
+    const isTaken = (at: number) =>
+      draft.formulas.some(({ row, column }) => row === 0 && column === at) || draft.looks[0]?.[at] !== LOOKS.label;
+    const column = builtByColumn(
+      first.map((cell, at) => (cell === "" && isTaken(at) ? " " : cell)),
+      widths,
+    );
+    if (column === null || first[0] === undefined || first[0] === "") return;
+    for (const [grid, value] of [
+      [draft.values, BUILT_BY],
+      [draft.looks, LOOKS.remark],
+      [draft.aligned, "left"],
+    ] as const)
+      (grid[0] as unknown[])[column] = value;
+  }
 
   function drawTables(): void {
     for (const { table, row, column } of layout.tables) {

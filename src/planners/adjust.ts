@@ -34,7 +34,7 @@ export function* readAdjustable(name: string): Steps<Read> {
     id: seen.id,
     title: sheet.title,
     version: sheet.text("version"),
-    says: sheet.text("check"),
+    says: [sheet.newer, sheet.text("check")].filter((one) => one !== "").join(" "),
     seen: inShort(seen),
     formula: formulaOf(content.content, aroundOf(content)),
     money: moneyOf(sheet),
@@ -93,6 +93,7 @@ const FIRST = "As it stood before the first change";
 /** Keeps the sheet as it is, and where `changes` say so as it becomes; the history is built first where there is none. */
 export function* keepAndWrite(read: Read, changes: Changes | null, line: string, now: Date): Steps<TakeChangesAnswer> {
   const { id, sheet, seen, title, content } = read;
+  if (changes !== null && content.sheet.newer !== "") refuse(content.sheet.newer);
   const known = readHistoryAnswer(yield { ask: "history", id });
   if (!known.isThere) yield* make(plan(formulaHistory, UNITS, {}), formulaHistory.title, [], { behind: true });
   const answer = readReviseAnswer(

@@ -5,6 +5,7 @@ import { trimmedText } from "../../shared/base/words.ts";
 import type { SeenSheet } from "../../shared/protocol/look.ts";
 import type { Move, Remade } from "../../shared/protocol/remake.ts";
 import type { Zone } from "../../shared/sheet/a1.ts";
+import { isBuiltBy } from "../../shared/sheet/built-by.ts";
 import { type Layout, labelText, layOut } from "../../shared/sheet/layout.ts";
 import type { Options, SheetModel } from "../../shared/sheet/model.ts";
 import { skeleton } from "../../shared/sheet/moved-references.ts";
@@ -141,6 +142,7 @@ function freeCells(
     line.slice(0, was.page).flatMap((value, column): At[] => {
       const formula = formulas[row]?.[column] ?? "";
       const isOurs =
+        isBuiltBy(value) ||
         taken.has(`${row} ${column}`) ||
         (formula === "" ? typeof value === "string" && words.has(value.trim()) : skeletons.has(skeleton(formula)));
       return (value === "" && formula === "") || isOurs ? [] : [{ row, column }];

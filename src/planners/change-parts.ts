@@ -30,6 +30,7 @@ export function* changePart(question: Readonly<Record<string, unknown>>): Steps<
   const [seen] = sheets;
   const sheet = seen === undefined ? null : seenAs(seen);
   if (seen === undefined || sheet === null) return refuseOther(String(question.sheet));
+  if (sheet.newer !== "") return refuse(sheet.newer);
   const parts = partsOn(seen.values, sheet.model, sheet.options);
   if (typeof part !== "string" || !sheet.model.parts.includes(part)) return refuse("This sheet has no such part.");
   if (parts.includes(part) === (isWanted === true)) {

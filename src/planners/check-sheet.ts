@@ -67,7 +67,10 @@ export function* reviewSheet(question: Readonly<Record<string, unknown>>): Steps
     title: sheet.title,
     style,
     styles: STYLES,
-    remarks: worstFirst(sheetFaults(sheet, seen.values, new Set(typed.map(({ row }) => row))), notes.notes),
+    remarks: [
+      ...(sheet.newer === "" ? [] : [{ cell: "A1", name: sheet.title, says: sheet.newer }]),
+      ...worstFirst(sheetFaults(sheet, seen.values, new Set(typed.map(({ row }) => row))), notes.notes),
+    ],
     typed: typed.map((spot) => a1(spot)),
     parts: changeableParts(sheet, seen.values),
     facts: [

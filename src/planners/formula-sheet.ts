@@ -5,6 +5,7 @@ import { quote } from "../../shared/base/show.ts";
 import type { SeenSheet } from "../../shared/protocol/look.ts";
 import { isWaitingText } from "../../shared/protocol/waiting.ts";
 import { a1, type Zone } from "../../shared/sheet/a1.ts";
+import { newerSays } from "../../shared/sheet/built-by.ts";
 import { locate } from "../../shared/sheet/locate.ts";
 import type { Options, SheetModel } from "../../shared/sheet/model.ts";
 import { LISTED_SHEETS, TEMPLATES } from "../../templates/index.ts";
@@ -26,6 +27,8 @@ export type FormulaSheet = {
   readonly name: string;
   readonly title: string;
   readonly model: SheetModel;
+  /** What is said where a newer version built it; "" for nothing. */
+  readonly newer: string;
   readonly options: Options;
   readonly rows: readonly FormulaRow[];
   readonly zone: (name: string) => Zone | undefined;
@@ -87,6 +90,7 @@ export function asFormulaSheet(
     name,
     title: text("title") || name,
     model: located.model,
+    newer: newerSays(name, values),
     options: located.options,
     rows,
     zone: (cell) => zones.get(cell),

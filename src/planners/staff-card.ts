@@ -13,7 +13,7 @@ import { formulaSheets } from "./all-sheets.ts";
 import { cardAmount, cardData } from "./card-data.ts";
 import { checkFormulaSheet, readFormulaSheet, seenAs } from "./formula-sheet.ts";
 import { summary } from "./overview.ts";
-import { look, make, type Steps } from "./steps.ts";
+import { look, make, type Steps, withNotes } from "./steps.ts";
 
 type Question = Readonly<Record<string, unknown>>;
 
@@ -59,11 +59,12 @@ function* faultOf(name: string): Steps<{ fault?: string }> {
 /** A new sheet with the card, dated today; the formula sheet is only read. */
 export function* handOut(question: Question, now: Date): Steps<NewSheet> {
   const ask = readCardAsk(question);
-  const data = cardData(yield* readFormulaSheet(ask.sheet, true), isoDate(now));
+  const sheet = yield* readFormulaSheet(ask.sheet, true);
+  const data = cardData(sheet, isoDate(now));
   const { model, values } = staffCard(data, cardAmount(data, ask), ask.kind);
   const cardPlan = plan(model, { weight: data.unit, temperature: "C", length: "cm", parts: [] }, values);
   const heights = cardHeights(cardPlan, model);
-  return yield* make({ ...cardPlan, heights }, model.title);
+  return withNotes(yield* make({ ...cardPlan, heights }, model.title), sheet.newer);
 }
 
 function readCardAsk(question: Question): CardAsk {

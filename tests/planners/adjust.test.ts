@@ -2,6 +2,8 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { Wish } from "../../shared/adjust/changes.ts";
 import type { Adjustable, Comparison, TakeChangesAnswer, Versions } from "../../shared/protocol/adjust.ts";
+import type { SheetReview } from "../../shared/protocol/sheet-review.ts";
+import { BUILT_BY } from "../../shared/sheet/built-by.ts";
 import type { Values } from "../../shared/sheet/model.ts";
 import { type Book, openBook, type Sheet } from "../../src/workbook/scripted.ts";
 import { TEMPLATES } from "../../templates/index.ts";
@@ -402,4 +404,19 @@ test("rounds by their diameter: another one is taken, and the first comes back w
   ask(book, "bringBack", { sheet: "Breakwater flat", id, seen, number: 1 });
   expect(sheet.value("size_scaled", 2)).toBeCloseTo(321.699088, 4);
   expect(sheet.value("check")).toBe("");
+
+  // A sheet says in its first row which version built it; where that is a newer one, Gramwright says so and leaves it alone.
+  const first = book.values("Breakwater flat", "A1:Z1")[0] ?? [];
+  sheet.type(`${"ABCDEFGHIJKLMNOPQRSTUVWXYZ"[first.indexOf(BUILT_BY)]}1`, "Gramwright 99.0.0");
+  const newer = /^Gramwright 99\.0\.0 built “Breakwater flat”, and this is \d+\.\d+\.\d+\. Update Gramwright/;
+  const read = ask<Adjustable>(book, "adjusting");
+  expect(read.says).toMatch(newer);
+  const wishes = [wish("salt", { wanted: "1" })];
+  expect(reply(book, "takeChanges", { ...read, wishes, title: null }).message).toMatch(newer);
+  expect(reply(book, "change", { sheet: "Breakwater flat", part: "water", isWanted: false }).message).toMatch(newer);
+  expect(ask<SheetReview>(book, "review", { style: "" }).remarks[0]).toMatchObject({
+    cell: "A1",
+    says: expect.stringMatching(newer),
+  });
+  expect(ask<{ note: string }>(book, "card", { sheet: "Breakwater flat" }).note).toMatch(newer);
 });
