@@ -9,7 +9,7 @@ const MAX_FORMULAS = 40;
 const MAX_TEXT = 500;
 /** No quotation mark and no !, so that nothing outside the sheet can be named; `;` alone parts arguments. */
 const FORMULA = /^=[A-Z0-9_:;()*/]{1,300}$/;
-const CALLED = /^(BAKE_[A-Z]+|GRAMWRIGHT_PROBE|ISBLANK|LEN)$/;
+const CALLED = /^(BAKE_[A-Z]+|GRAMWRIGHT_PROBE|GRAMWRIGHT_GIVE|ISBLANK|LEN|ISERROR|IF)$/;
 
 const isCell = (raw: unknown): boolean =>
   typeof raw === "boolean" || Number.isFinite(raw) || (typeof raw === "string" && raw.length <= MAX_TEXT);
@@ -46,8 +46,16 @@ export const readCheckAsk = messageReader("The step of the check", () =>
       formats: rowsOf<string>(isCell),
       formulas: list(placedFormula(), MAX_FORMULAS),
     }),
-    v.object({ step: v.picklist(["read", "remove"]), sheet: v.string() }),
+    v.object({ step: v.picklist(["read", "remove", "service"]), sheet: v.string() }),
     v.object({ step: v.literal("insert"), sheet: v.string(), row: row() }),
+    /** A weight, as a person would type it over another. */
+    v.object({
+      step: v.literal("type"),
+      sheet: v.string(),
+      row: row(),
+      column: integer(0, MAX_COLUMNS - 1),
+      value: v.pipe(v.number(), v.finite()),
+    }),
   ]),
 );
 export type CheckStep = Sent<typeof readCheckAsk>;

@@ -26,6 +26,11 @@ const ARGUMENTS: readonly (readonly [asks: string, formula: string])[] = [
   ['a returned "" times 2', "=I2*2"],
 ];
 
+/** What a function may give back besides numbers and texts; each has room for two rows of two cells. */
+const GIVEN = ["null", "undefined", "Infinity", "a date", "[[1], [2, 3]]", "[]", "[[]]", "true"] as const;
+const GIVEN_DOWN = 4;
+const givenPlace = (at: number) => ({ row: 2 + 3 * (at % GIVEN_DOWN), column: at < GIVEN_DOWN ? 4 : 7 });
+
 /** Where a person types, as no script can; rows are counted from 1 here. */
 const TYPED = ARGUMENTS.length + 4;
 /** A function over the rows from its own row on, as the tables of a formula sheet have it. */
@@ -52,6 +57,7 @@ function probeCells(): CheckCells {
     { row: 1, column: 8, formula: "=BAKE_TRUEPCT(A2)" },
     { row: 1, column: 9, formula: "=B2/A2" },
     ...ARGUMENTS.map(([, formula], at) => ({ row: 2 + at, column: 1, formula })),
+    ...GIVEN.map((_, at) => ({ ...givenPlace(at), formula: `=GRAMWRIGHT_GIVE(${at + 1})` })),
     { row: ANCHOR - 1, column: 1, formula: `=BAKE_TRUEPCT(A${ANCHOR}:A${ANCHOR + 3})` },
   ];
   return { cells, formats, formulas };
@@ -62,6 +68,14 @@ type Grid = readonly (readonly unknown[])[];
 /** One line an answer. */
 export const answersOf = (values: Grid): string[] =>
   ARGUMENTS.map(([asks], at) => `${asks}: ${JSON.stringify(values[2 + at]?.[1] ?? "")}`);
+
+/** What each answer became in the cells: its own and the one beside it, with the two below. */
+export const givenLines = (values: Grid): string[] =>
+  GIVEN.map((asks, at) => {
+    const { row, column } = givenPlace(at);
+    const cells = [row, row + 1].map((down) => [column, column + 1].map((across) => values[down]?.[across] ?? ""));
+    return `a function that gives ${asks}: ${JSON.stringify(cells)}`;
+  });
 
 /** After a row was put above the anchor. */
 export function anchorAnswer(values: Grid, formulas: Grid): string {

@@ -13,6 +13,9 @@ export type CheckExample = {
   readonly within?: number;
 };
 
+/** Only a sheet that begins with these words is read, written or removed by the check. */
+export const CHECK_MARK = "Gramwright checks itself in this sheet and removes it afterwards. It may be deleted.";
+
 export type PlacedFormula = { readonly row: number; readonly column: number; readonly formula: string };
 /** Rows and columns are counted from 0 at A1; the cells' first row is row 2 of the sheet, below what the sheet says of itself. */
 export type CheckCells = {

@@ -13,6 +13,7 @@ import {
   ANCHOR_ROW,
   anchorAnswer,
   answersOf,
+  givenLines,
   PROBES,
   TYPED_CELL,
   typedAnswer,
@@ -21,6 +22,7 @@ import { ask, failureSentence } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
 import type { Panel } from "../kit/panel.ts";
 import { wholePage } from "../kit/whole-page.ts";
+import { buildLine } from "./measures.ts";
 
 /** Every function's examples; the build puts them here. */
 declare const CHECK_EXAMPLES: readonly CheckExample[];
@@ -70,19 +72,26 @@ export const selfCheck: Panel = {
 
     async function run(): Promise<void> {
       report.hidden = typing.hidden = true;
+      // Before the sheet of the check, which is to stay in front.
+      say(status, "Measuring a build and a typed weight …");
+      const build = await buildLine(step);
       const { seconds, differing } = await compare(sheet, status);
       say(status, "Measuring how long calls take …");
       const [one, twenty] = [await secondsFor(sheet, 1), await secondsFor(sheet, FORMULAS_AT_A_TIME)];
       const { values, locale } = await sheet.calculate(PROBES);
       await sheet.insertRow(ANCHOR_ROW);
       const after = await sheet.read();
+      const service = await sheet.service();
       report.value = [
         `Gramwright ${VERSION}, ${CHECK_EXAMPLES.length} examples in ${seconds} s, locale ${locale}`,
         ...(await filesSay()),
         `One call: ${one} s; ${FORMULAS_AT_A_TIME} at once: ${twenty} s (looked at every ${AGAIN_MS / 1000} s)`,
+        build,
         ...differenceLines(differing),
         ...answersOf(values),
+        ...givenLines(values),
         anchorAnswer(after.values, after.formulas),
+        ...service,
       ].join("\n");
       say(
         status,
@@ -159,6 +168,7 @@ function checkSheet() {
   return {
     name: () => sheet,
     read,
+    service: async () => (await step({ step: "service", sheet })).values.map(([line]) => String(line ?? "")),
     insertRow: (row: number) => step({ step: "insert", sheet, row }),
     async calculate({ cells, formats, formulas }: Pick<Batch, "cells" | "formats" | "formulas">): Promise<CheckAnswer> {
       const bare = formulas.map(({ row, column, formula }) => ({ row, column, formula }));

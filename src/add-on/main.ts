@@ -4,7 +4,7 @@ import { FUNCTIONS } from "../functions/index.ts";
 import { mustBeWhole } from "./code-check.ts";
 import { onEdit as answerEdit } from "./typing.ts";
 
-export { probe } from "./self-check.ts";
+export { give, probe } from "./self-check.ts";
 export { answerSidebar } from "./server.ts";
 
 /** A formula cell: the function's name and the arguments as the sheet passed them. */

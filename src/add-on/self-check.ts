@@ -1,13 +1,12 @@
 import { refuse } from "../../shared/base/refusal.ts";
 import type { CheckAnswer, CheckStep } from "../../shared/protocol/check.ts";
-import type { CheckCells } from "../../shared/protocol/self-check.ts";
+import { type CheckCells, CHECK_MARK as MARK } from "../../shared/protocol/self-check.ts";
 import { activeWorkbook } from "./active-workbook.ts";
+import { serviceLines } from "./service-probes.ts";
 import { undo } from "./undo.ts";
 import { newSheet } from "./write.ts";
 
 const NAME = "Gramwright check";
-/** Only a sheet that begins with these words is read, written or removed here. */
-const MARK = "Gramwright checks itself in this sheet and removes it afterwards. It may be deleted.";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
@@ -36,6 +35,12 @@ export function check(step: CheckStep): CheckAnswer {
     case "insert":
       (sheet as Sheet).insertRowsBefore(step.row, 1);
       return answer;
+    case "type":
+      (sheet as Sheet).getRange(step.row + 1, step.column + 1).setValue(step.value);
+      SpreadsheetApp.flush();
+      return answer;
+    case "service":
+      return { ...answer, values: serviceLines(sheet as Sheet).map((line) => [line]) };
     case "remove":
       workbook.deleteSheet(sheet as Sheet);
       return answer;
@@ -77,3 +82,7 @@ function cellText(value: unknown): string {
   if (Object.prototype.toString.call(value) === "[object Date]") return `date ${(value as Date).toISOString()}`;
   return typeof value === "string" ? JSON.stringify(value) : String(value);
 }
+
+/** What a custom function may give back that is no number and no text, counted from 1. */
+export const give = (which: unknown): unknown =>
+  [null, undefined, Number.POSITIVE_INFINITY, new Date(2026, 0, 31), [[1], [2, 3]], [], [[]], true][Number(which) - 1];

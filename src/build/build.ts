@@ -30,6 +30,9 @@ function answerSidebar(question) {
 function GRAMWRIGHT_PROBE(first, second, third) {
   return Gramwright.probe(arguments);
 }
+function GRAMWRIGHT_GIVE(which) {
+  return Gramwright.give(which);
+}
 `;
 
 /** All that the stubs call, as one `var Gramwright`, and the sources that it was made of. */

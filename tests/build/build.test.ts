@@ -66,6 +66,7 @@ describe("Code.js in a bare context", () => {
       "checkAddOn",
       "answerSidebar",
       "GRAMWRIGHT_PROBE",
+      "GRAMWRIGHT_GIVE",
       // By these the script reads its own text; names that end in _ are no client's to call.
       "gramwrightBody_",
       "gramwrightCanary_",

@@ -162,7 +162,7 @@ describe("the sidebar's questions", () => {
 
   test("other names that a client can call do no more than a cell or the menu does", async () => {
     const book = await workbook();
-    for (const name of ["GRAMWRIGHT_PROBE", ...FUNCTIONS.map((made) => made.name)]) {
+    for (const name of ["GRAMWRIGHT_PROBE", "GRAMWRIGHT_GIVE", ...FUNCTIONS.map((made) => made.name)]) {
       for (const args of [[], ["x", { a: 1 }, [[1]]], [null, null, null]]) {
         try {
           book.script.serve(name, args);

@@ -1,8 +1,10 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { CheckAnswer, CheckStep } from "../../shared/protocol/check.ts";
+import { makeAsk } from "../../shared/protocol/packed-plan.ts";
 import {
   type Batch,
   batchesOf,
+  CHECK_MARK,
   type CheckExample,
   differences,
   FORMULAS_AT_A_TIME,
@@ -12,12 +14,16 @@ import {
   ANCHOR_ROW,
   anchorAnswer,
   answersOf,
+  givenLines,
   PROBES,
   TYPED_CELL,
   typedAnswer,
 } from "../../shared/protocol/self-check-probes.ts";
+import { a1 } from "../../shared/sheet/a1.ts";
+import { plan } from "../../shared/sheet/plan.ts";
 import { checkExamples } from "../../src/build/page.ts";
 import { openWorkbook, type WorkbookHost } from "../../src/workbook/host.ts";
+import { panLoaf } from "../../templates/pan-loaf.ts";
 import { buildSheet, files, HANDOUT, workbook } from "../templates/sheet-support.ts";
 
 // A workbook takes a second each, more so on a busy computer.
@@ -130,6 +136,28 @@ describe("what only a sheet can say", () => {
     expect(lines).toContain(`${asks}: ${answer}`);
   });
 
+  test("what a function gives back that is no number and no text", () => {
+    const given = givenLines(step(book, { step: "read", sheet }).values);
+    expect(given).toHaveLength(8);
+    expect(given).toContain('a function that gives true: [[true,""],["",""]]');
+    for (const one of given) expect(one).toMatch(/^a function that gives .+: \[\[.+\],\[.+\]\]$/);
+  });
+
+  test("a formula sheet takes a weight that the check typed, and goes again", () => {
+    const sheetPlan = plan(
+      panLoaf,
+      { weight: "g", temperature: "C", length: "cm", parts: [] },
+      { ...panLoaf.sample, title: CHECK_MARK },
+    );
+    const weight = sheetPlan.names.get("weight");
+    const made = book.answer({ ...makeAsk(sheetPlan, CHECK_MARK), ask: "make" }) as { sheet: string };
+    const place = { row: (weight?.row ?? 0) + 2, column: weight?.column ?? 0 };
+    step(book, { step: "type", sheet: made.sheet, ...place, value: 5000 });
+    expect(book.answer({ ask: "take", sheet: made.sheet })).toEqual({ taken: [a1(place)], notes: [] });
+    step(book, { step: "remove", sheet: made.sheet });
+    expect(book.sheetNames()).not.toContain(made.sheet);
+  });
+
   test("a date and a duration arrive as dates", () => {
     expect(lines.find((line) => line.startsWith("a date: "))).toMatch(/date 2023-03-15T/);
     expect(lines.find((line) => line.startsWith("a duration: "))).toMatch(/date 1899-12-30T01:30/);
@@ -147,6 +175,17 @@ describe("what only a sheet can say", () => {
       `a row put above the anchor in B${ANCHOR_ROW}: B${ANCHOR_ROW} "", B${next} "=BAKE_TRUEPCT(A${next}:A${next + 3})"`,
     );
     expect(values[next]?.[1]).toBe(0.5);
+    // What the service itself does: each line an answer, and none a failure of the check.
+    const service = step(book, { step: "service", sheet }).values.map(([line]) => String(line));
+    expect(service).toHaveLength(7);
+    expect(service).toContain('texts behind an apostrophe: ["007","=1+1","",""]');
+    expect(service).toContain('a text that appendRow is given: ["1/2","7","1/2"]');
+    // The stand-in refuses what not every locale reads, and says so; the live service answers.
+    expect(service.filter((line) => line.includes(": failed")).map((line) => line.split(":")[0])).toEqual([
+      'setFormulas with "" over a value',
+      "a half in a formula, as fraction and with a point",
+      "a comma between arguments",
+    ]);
     step(book, { step: "remove", sheet });
     expect(book.sheetNames()).toEqual(["Sheet1"]);
   });

@@ -47,6 +47,7 @@ describe.skipIf(skipWithoutChromium("the check in the page"))("Test this install
     for (const file of ["Code.gs", "sidebar.html"])
       expect(await report.inputValue()).toMatch(new RegExp(`^${file}: as it was packed \\(\\d+:[0-9a-f]+\\)$`, "m"));
     expect(await report.inputValue()).toMatch(/^One call: [\d.]+ s; 20 at once: [\d.]+ s/m);
+    expect(await report.inputValue()).toMatch(/^A build: [\d.]+ s; a typed weight: [\d.]+ s$/m);
     await local.type(TYPED_CELL, "0.65");
     await bench.getByRole("button", { name: "Read what I typed" }).click();
     await bench.getByText("The sheet of the check is removed").waitFor();

@@ -12,6 +12,9 @@ export type CustomScript = {
   readonly waiting?: () => string | undefined;
 };
 
+/** What the check asks the live service is what no function of ours may give back. */
+const ODD_ON_PURPOSE = "GRAMWRIGHT_GIVE";
+
 type Home = { readonly script: CustomScript; readonly report: (defect: string) => void };
 
 // The engine has one list of functions for the whole process; every workbook finds its own script here.
@@ -56,7 +59,7 @@ function compute(
   args: readonly FormulaArgument[],
 ): Cell | Matrix {
   const defect = (says: string) => {
-    report(says);
+    if (name !== ODD_ON_PURPOSE) report(says);
     return failure("#ERROR!", says);
   };
   let answer: unknown;
