@@ -1,12 +1,21 @@
 import { isFault, refuse } from "../base/refusal.ts";
 import type { Ratio } from "../base/units.ts";
-import { foldText, singularName } from "../base/words.ts";
-import { number, type Reader, text, unreadable, word } from "../cells/cell.ts";
+import { type Reader, text } from "../cells/cell.ts";
 import { isBlank } from "../cells/hint.ts";
 import { priceCell } from "../cells/readers.ts";
 import type { BuiltIn, Part } from "./built-in-larder.ts";
-import { KIND_WORDS, type KindWord, PREFERMENT_WORDS } from "./kind-words.ts";
-import { type Measures, readMeasures } from "./measures.ts";
+import type { KindWord } from "./kind-words.ts";
+import {
+  type Column,
+  energyCell,
+  extraWaterCell,
+  kindCell,
+  measuresCell,
+  packCell,
+  proteinFactorCell,
+  shareOfWeight,
+} from "./larder-columns.ts";
+import type { Measures } from "./measures.ts";
 
 /**
  * One ingredient as a formula meets it: the shop's own row, with the built-in table behind its blank composition and
@@ -36,57 +45,6 @@ export type Ingredient = Readonly<Record<Part, Ratio | null>> & {
   readonly allergens: string | null;
   /** Row of the larder range, counted from its top; null for the built-in table's rows. */
   readonly row: number | null;
-};
-
-/** The headings of a larder, with what else they are called. */
-export const COLUMNS = {
-  ingredient: [],
-  "also called": [],
-  kind: ["type"],
-  water: [],
-  protein: [],
-  fat: [],
-  saturates: ["saturated fat"],
-  carbohydrate: [],
-  sugar: [],
-  fibre: ["fiber"],
-  salt: [],
-  energy: [],
-  "protein factor": ["nitrogen factor"],
-  "extra water": [],
-  measures: [],
-  supplier: [],
-  price: [],
-  pack: [],
-  usable: ["usable yield"],
-  "label name": [],
-  "made of": [],
-  allergens: [],
-} as const satisfies Readonly<Record<string, readonly string[]>>;
-export type Column = keyof typeof COLUMNS;
-
-const shareOfWeight = () =>
-  number<Ratio>("a share of the weight such as 16% (0.16)", { min: 0, max: 1 }, { percent: true });
-const energyCell = () => number<number>("kcal per gram such as 3.64", { min: 0, max: 10 });
-const proteinFactorCell = () => number<number>("a factor such as 5.7 or 6.25", { min: 5, max: 7 });
-const extraWaterCell = () => number<number>("grams of water per gram such as 1.5", { min: -5, max: 30 });
-const measuresCell: Reader<Measures> = { hint: { of: "text" }, read: readMeasures };
-const packCell: Reader<string | number> = {
-  hint: { of: "any" },
-  read: (raw) => unreadable(raw) ?? (typeof raw === "number" ? raw : String(raw).trim()),
-};
-
-const kindWord = word(
-  Object.fromEntries(KIND_WORDS.map((one) => [one, []])) as unknown as Readonly<Record<KindWord, readonly string[]>>,
-);
-/** The kind of a preferment is the formula's business: its hydration changes from one to the next. */
-const kindCell: Reader<KindWord | null> = {
-  hint: { of: "kind" },
-  read: (raw) => {
-    const first = typeof raw === "string" ? (foldText(raw).split(" ")[0] ?? "") : "";
-    if (PREFERMENT_WORDS.some((one) => one === singularName(first))) return null;
-    return kindWord.read(raw);
-  },
 };
 
 /** A column names the same few ingredients over and over. */

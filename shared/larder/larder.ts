@@ -5,7 +5,8 @@ import { unreadable, word } from "../cells/cell.ts";
 import { type Decoder, table } from "../cells/decoder.ts";
 import { isBlank } from "../cells/hint.ts";
 import { type BuiltIn, builtInOf, builtInRows, nameKey } from "./built-in-larder.ts";
-import { COLUMNS, type Column, type Ingredient, type OwnRow, ofBuiltIn, ofRow } from "./ingredient.ts";
+import { type Ingredient, type OwnRow, ofBuiltIn, ofRow } from "./ingredient.ts";
+import { COLUMNS, type Column } from "./larder-columns.ts";
 
 /** The shop's ingredient table, ready for look-ups; empty when none was given. */
 export type Larder = {

@@ -6,7 +6,7 @@ import { knowWaiting } from "./engine/patches/errors.ts";
 import { noteAt } from "./service/range-writers.ts";
 import type { Script } from "./service/script.ts";
 import type { Session } from "./service/session.ts";
-import type { Finder } from "./user-actions.ts";
+import type { Finder } from "./user-row-actions.ts";
 
 export type HostCell = {
   /** As a script reads it: "" for a blank cell, the text of an error, a Date for a date. */

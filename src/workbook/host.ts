@@ -10,7 +10,8 @@ import { makeEdits } from "./service/edits.ts";
 import { makeScript, type Script, servicesFor } from "./service/script.ts";
 import { type MenuItem, Session, type Shown } from "./service/session.ts";
 import { serviceFailures } from "./service-failures.ts";
-import { makeFinder, makeUserActions } from "./user-actions.ts";
+import { makeUserActions } from "./user-actions.ts";
+import { makeFinder } from "./user-row-actions.ts";
 
 export type BenchAnswer = Served;
 

@@ -2,7 +2,7 @@
 
 import { expect, test } from "vitest";
 import { Refusal } from "../../shared/base/refusal.ts";
-import { COLUMNS } from "../../shared/larder/ingredient.ts";
+import { COLUMNS } from "../../shared/larder/larder-columns.ts";
 import { call } from "../../src/functions/call.ts";
 import { FUNCTIONS } from "../../src/functions/index.ts";
 import { IS_LONG } from "../kit/scale.ts";

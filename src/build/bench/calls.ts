@@ -6,7 +6,7 @@ import { openWorkbook } from "../../workbook/host.ts";
 import { codeJs } from "../build.ts";
 import { formulasOf, longestChain } from "../chains.ts";
 import { nodesOf, parseFormula } from "../formula-parser.ts";
-import { isSheetFunction } from "../lint.ts";
+import { isSheetFunction } from "../lint-tree.ts";
 import { sidebarHtml } from "../page.ts";
 
 const METRIC = { weight: "g", temperature: "C", length: "cm" } as const;

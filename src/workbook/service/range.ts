@@ -1,7 +1,8 @@
 import { cellValue } from "../engine/custom.ts";
 import type { EvaluatedCell, Position } from "../engine/library.ts";
 import { a1Of, columnsOf, inside, keepPlace, type Place, rowsOf } from "../engine/places.ts";
-import { checkedGrid, lookSetters, validate } from "./looks.ts";
+import { checkedGrid } from "./checked-grid.ts";
+import { lookSetters, validate } from "./looks.ts";
 import { makeProtection } from "./protection.ts";
 import { clearNotes, gridOf, noteAt, writeFormulas, writeNotes, writeValues } from "./range-writers.ts";
 import type { Session } from "./session.ts";
