@@ -26,6 +26,7 @@ const tasks = {
   push: "src/build/push.ts",
   pack: "src/build/pack.ts",
   mutate: "src/build/mutate.ts",
+  pictures: "src/build/pictures.ts",
 };
 const [task = "", ...rest] = process.argv.slice(2);
 const entry = tasks[task];
