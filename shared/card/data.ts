@@ -11,6 +11,8 @@ export type CardWeight = {
   readonly stage: number;
   /** Part of the levain's feed, which a shift takes from the production's own chain of feeds. */
   readonly isFeed?: true;
+  /** Ice, or tap water beside it: a shift has them for the temperatures of its day. */
+  readonly isIce?: true;
 };
 
 export type CardData = {
@@ -42,6 +44,8 @@ export type CardData = {
     readonly holds: number;
     readonly takes: number | null;
   } | null;
+  /** The temperature of the water in a sentence; "" where the sheet has none. */
+  readonly water: string;
   readonly facts: readonly string[];
   readonly timed: readonly {
     readonly step: string;

@@ -78,7 +78,7 @@ const WORKINGS = 24;
 
 /** Facts, the steps of the day, and the cautions. */
 function aside(data: CardData, size: Fitted, values: Into): (Block | Table)[][] {
-  const facts = data.facts.flatMap((fact) => wrapText(fact, size.letters));
+  const facts = [data.water, ...data.facts].flatMap((fact) => wrapText(fact, size.letters));
   const cautions = data.cautions.flatMap((caution) => wrapText(caution, size.smallLetters));
   values.set(
     "done",

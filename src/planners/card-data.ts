@@ -7,6 +7,7 @@ import { allergenLine } from "../../shared/card/allergens.ts";
 import type { CardAmount, CardAsk, CardData } from "../../shared/card/data.ts";
 import { upOnSteps } from "../../shared/card/values.ts";
 import { makesBatter } from "../../shared/sheet/template-inputs.ts";
+import { labelCautions } from "../../templates/blocks/label.ts";
 import { CAUTIONS } from "../../templates/blocks/name.ts";
 import { addedWeights, same, stagesOf } from "./card-stages.ts";
 import type { FormulaSheet } from "./formula-sheet.ts";
@@ -47,6 +48,7 @@ export function cardData(sheet: FormulaSheet, dated: string): CardData {
     eggs: eggsOf(sheet, rows),
     sizes: sizesOf(sheet),
     oven: ovenOf(sheet),
+    water: waterFact(sheet.number("water_temp"), sheet.options.temperature),
     facts: factsOf(sheet),
     timed: timedSteps(sheet),
     cautions: cautionsOf(sheet),
@@ -93,11 +95,13 @@ function ovenOf(sheet: FormulaSheet): CardData["oven"] {
     : { on: "trays", holds, takes: takes !== null && takes > 0 ? takes : null };
 }
 
+export const waterFact = (water: number | null, temperature: string): string =>
+  water === null ? "" : `Water at ${showNumber(water, 1)} °${temperature}.`;
+
 function factsOf(sheet: FormulaSheet): string[] {
-  const { length, temperature, weight: unit } = sheet.options;
+  const { length, weight: unit } = sheet.options;
   const sizes = [1, 2, 3, 4, 5].flatMap((at) => sheet.number(`tin_size_${at}`) ?? []);
   const shape = sheet.text("tin_shape");
-  const water = sheet.number("water_temp");
   const tin = sheet.number("tin_dough");
   // Where a size is the tin's, the card says its weight already.
   const isSaid = tin === null || sizesOf(sheet).some((size) => Math.abs(size.weight - tin) < 1e-6 * tin);
@@ -105,7 +109,6 @@ function factsOf(sheet: FormulaSheet): string[] {
   const check = sheet.text("check");
   return [
     ...(check === "" || check.startsWith("#") ? [] : [`First look at the formula sheet: ${check}`]),
-    ...(water === null ? [] : [`Water at ${showNumber(water, 1)} °${temperature}.`]),
     ...(sizes.length === 0 || shape === ""
       ? []
       : [`Tin: ${shape}, ${tinSizes(sizes)} ${shape === "water" ? "g of water" : length}${inTin}.`]),
@@ -152,9 +155,11 @@ const cautionsOf = (sheet: FormulaSheet): string[] =>
       role === "caution" && text !== undefined && sheet.says(text) && concerns(sheet, text) ? [text] : [],
     );
 
+const LABELS: readonly string[] = labelCautions.flatMap(({ cells }) => cells.flatMap(({ text }) => text ?? []));
+
 /** Labels and guides are no work of the shift, and egg is a matter where there is some. */
 function concerns(sheet: FormulaSheet, caution: string): boolean {
-  if (caution === CAUTIONS.guides) return false;
+  if (caution === CAUTIONS.guides || LABELS.includes(caution)) return false;
   if (caution !== CAUTIONS.egg) return true;
   return sheet.rows.some(({ kind, weight }) => /^(?:egg|dairy)/i.test(kind) && (weight ?? 0) > 0);
 }

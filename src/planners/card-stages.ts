@@ -71,16 +71,7 @@ export function addedWeights(sheet: FormulaSheet, mixes: number): CardWeight[] {
     ...(isStaged
       ? [{ says: `${called(sheet)} in each mix`, base: sheet.number("pre_weight") ?? 0, perMix: true, stage: 1 }]
       : []),
-    ...(ice > 0
-      ? [
-          ...each("ice", "Of the water, ice", last),
-          ...each(
-            "tap_water",
-            `And tap water${water === null ? "" : `, together ${showNumber(water, 1)} ${degrees}`}`,
-            last,
-          ),
-        ]
-      : []),
+    ...(ice > 0 ? iceWeights(ice * mixes, (sheet.number("tap_water") ?? 0) * mixes, water, degrees, last) : []),
     ...each("held", "Of the water, hold back", last),
     ...feed(sheet),
     ...all("roll_in", `${sheet.text("roll_in_name") || "Fat"} to roll in, in all`),
@@ -88,6 +79,24 @@ export function addedWeights(sheet: FormulaSheet, mixes: number): CardWeight[] {
     ...all("block_fat", "A block: fat"),
   ];
 }
+
+/** Ice and tap water in the place of the water, for the whole amount. */
+export const iceWeights = (
+  ice: number,
+  tap: number,
+  water: number | null,
+  degrees: string,
+  stage: number,
+): CardWeight[] => [
+  { says: "Of the water, ice", base: ice, perMix: true, stage, isIce: true },
+  {
+    says: `And tap water${water === null ? "" : `, together ${showNumber(water, 1)} ${degrees}`}`,
+    base: tap,
+    perMix: true,
+    stage,
+    isIce: true,
+  },
+];
 
 /** The levain to build: what is kept back does not follow the amount. */
 function feed(sheet: FormulaSheet): CardWeight[] {

@@ -22,7 +22,21 @@ const headsOf = ({ hasPrices, hasNotes }: CustomerColumns): string[] => [
   ...(hasPrices ? ["Price", "Amount"] : []),
   ...(hasNotes ? ["Note"] : []),
 ];
-const WIDTHS: Readonly<Record<string, number>> = { Product: 230, Batch: 200, Note: 220 };
+/** As wide as upright paper, all columns together. */
+const WIDTHS: Readonly<Record<string, number>> = {
+  Product: 165,
+  Size: 65,
+  Pieces: 55,
+  Price: 55,
+  Amount: 70,
+  Note: 165,
+};
+const BATCH = 100;
+const LETTER = 7;
+
+/** Products of several parts have several codes. */
+const batchWidth = (customers: readonly CustomerShape[]): number =>
+  Math.max(BATCH, ...customers.flatMap(({ rows }) => rows.map(({ code }) => LETTER * code.length)));
 
 export function byCustomerSheet(customers: readonly CustomerShape[], columns: CustomerColumns): SheetModel {
   const before = customers.map((_, at) => customers.slice(0, at).reduce((sum, { rows }) => sum + rows.length, 0));
@@ -30,7 +44,7 @@ export function byCustomerSheet(customers: readonly CustomerShape[], columns: Cu
     name: "by-customer",
     title: "By customer",
     says: "What each customer gets, with batch codes and prices.",
-    widths: headsOf(columns).map((head) => WIDTHS[head] ?? 90),
+    widths: headsOf(columns).map((head) => WIDTHS[head] ?? batchWidth(customers)),
     parts: [],
     frozen: 3,
     bands: [
@@ -94,6 +108,7 @@ function noteBlock({ heading, rows }: CustomerShape, index: number, before: numb
           unit: "text",
           formula: textFormula(text),
           ...(["Pieces", "Price", "Amount"].includes(text) ? { align: "right" } : {}),
+          ...(text === "Batch" ? { align: "center" } : {}),
         })),
       },
       ...rows.map(({ product, size, code, note }, row): Line => {
@@ -103,7 +118,7 @@ function noteBlock({ heading, rows }: CustomerShape, index: number, before: numb
             { at: 0, role: "ruled", unit: "text", formula: quoted(product) },
             { at: 1, role: "ruled", unit: "text", formula: quoted(size) },
             { at: 2, role: "figure", name: `pieces_${at}`, unit: "count", formula: `=[${linkName("pieces", at)}]` },
-            { at: 3, role: "ruled", unit: "text", formula: quoted(code) },
+            { at: 3, role: "ruled", unit: "text", align: "center", formula: quoted(code) },
             ...(hasPrices ? priceCells(at) : []),
             ...(hasNotes ? [{ at: noteAt, role: "ruled", unit: "text", formula: quoted(note) } as const] : []),
           ],

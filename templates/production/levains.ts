@@ -17,11 +17,10 @@ const head = (at: number, text: string): CellModel => ({
   ...(at > 1 ? { align: "right" } : {}),
 });
 
-/** Heads of what is typed of a levain, from the second column of the page on. */
-export const LEVAIN_HEADS = [
-  "Flour fed",
+/** Heads of what is typed of a levain, from the fourth column of the page on: its flour has the room of two. */
+const LEVAIN_HEADS = [
   "Hydration",
-  "Mother's hydration",
+  "of mother",
   "Seed, of flour",
   "Ripe from (h)",
   "Ripe to (h)",
@@ -38,9 +37,10 @@ export function levainsBlock(shape: ProductionShape): Block {
       {
         cells: [
           head(0, "Levain"),
-          ...LEVAIN_HEADS.map((text, at) => head(at + 1, text)),
+          head(1, "Flour fed"),
+          ...LEVAIN_HEADS.map((text, at) => head(at + 3, text)),
           // As a formula it goes out with what stands below it.
-          { at: 9, role: "label", unit: "text", align: "right", formula: textFormula("In the doughs ({weight})") },
+          { at: 10, role: "label", unit: "text", align: "right", formula: textFormula("In doughs ({weight})") },
         ],
       },
       ...shape.levains.map((_, index): Line => {
@@ -48,16 +48,16 @@ export function levainsBlock(shape: ProductionShape): Block {
         return {
           cells: [
             { at: 0, role: "label", name: `levain_${at}`, unit: "text" },
-            { at: 1, role: "input", name: `fed_${at}`, unit: "text" },
-            input(2, `hydration_${at}`, "percent", [0.3, 2]),
-            input(3, `mother_hydration_${at}`, "percent", [0.3, 2]),
-            input(4, `seed_${at}`, "percent", [0.001, 5]),
-            input(5, `ripe_from_${at}`, "plain", [0, 96]),
-            input(6, `ripe_to_${at}`, "plain", [0, 96]),
-            input(7, `mother_${at}`, "graded", [0, 1_000_000]),
-            input(8, `keep_${at}`, "graded", [0, 1_000_000]),
+            { at: 1, role: "input", name: `fed_${at}`, unit: "text", wide: 2 },
+            input(3, `hydration_${at}`, "percent", [0.3, 2]),
+            input(4, `mother_hydration_${at}`, "percent", [0.3, 2]),
+            input(5, `seed_${at}`, "percent", [0.001, 5]),
+            input(6, `ripe_from_${at}`, "plain", [0, 96]),
+            input(7, `ripe_to_${at}`, "plain", [0, 96]),
+            input(8, `mother_${at}`, "graded", [0, 1_000_000]),
+            input(9, `keep_${at}`, "graded", [0, 1_000_000]),
             {
-              at: 9,
+              at: 10,
               role: "strong",
               name: `levain_shown_${at}`,
               unit: "graded",
@@ -127,14 +127,15 @@ export function machinesBlock(shape: ProductionShape): Block {
       headingLine("Mixers and ovens", pageColumns(shape)),
       {
         cells: [
-          head(0, "Name"),
-          ...MACHINE_HEADS.map((text, at) => head(at + 1, text)),
           {
-            at: 5,
+            at: 0,
             role: "remark",
             text: "A mixer takes {weight} of dough, an oven trays, tins or pieces. Blank: anything.",
           },
         ],
+      },
+      {
+        cells: [head(0, "Name"), ...MACHINE_HEADS.map((text, at) => head(at + 1, text))],
       },
       ...Array.from({ length: shape.machines }, (_, index): Line => {
         const at = index + 1;

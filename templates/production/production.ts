@@ -9,18 +9,21 @@ import { afterDays, daysOf, helpersFrom, type ProductionShape } from "./shape.ts
 /** What stands on a production sheet, and on no other. */
 export const PRODUCTION_MARK = "Production plan";
 
+/** A date and a weight of mixes have room in it. */
+const USUAL = 74;
+
 export function productionSheet(shape: ProductionShape): SheetModel {
   const left = helpersFrom(shape);
-  const page = Array<number>(left).fill(76);
-  page[0] = 170;
+  const page = Array<number>(left).fill(USUAL);
+  page[0] = 140;
   // Regular orders stand in one cell, a figure for each column.
-  if (shape.hasRegular) page[afterDays(shape)] = Math.max(76, 26 * shape.columns.length);
+  if (shape.hasRegular) page[afterDays(shape)] = Math.max(USUAL, Math.min(140, 26 * shape.columns.length));
   const beside = (block: string, lines: Block["lines"]): Block => ({ block, left: left + 1, lines });
   return {
     name: "production",
     title: "Production",
     says: "Orders of a day or several, what is made for them, doughs and mixes.",
-    widths: [...page, ...Array<number>(95).fill(76)],
+    widths: [...page, ...Array<number>(95).fill(USUAL)],
     parts: ["regular"],
     frozen: 3,
     foldedFrom: left,

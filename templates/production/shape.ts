@@ -38,7 +38,7 @@ export const beforeDays = ({ hasCustomers }: ProductionShape): number => (hasCus
 /** Columns after the days: spares, stock and tray below, regular orders and notes above. */
 const AFTER_DAYS = 3;
 /** Levains and machines take so many. */
-const LEAST_COLUMNS = { levains: 10, machines: 6 };
+const LEAST_COLUMNS = { levains: 11, machines: 6 };
 
 export const dayColumns = ({ columns }: ProductionShape): number => columns.length;
 export const afterDays = (shape: ProductionShape): number => beforeDays(shape) + dayColumns(shape);

@@ -50,7 +50,8 @@ export function toOrderSheet(shape: ToOrderShape): SheetModel {
     name: "to-order",
     title: "To order",
     says: "What the planned days need beyond what is in stock, in packs, by supplier.",
-    widths: [170, 130, ...Array<number>(COLUMNS + 21).fill(78)],
+    // As wide as paper on its side, Letter, too.
+    widths: [150, 120, ...Array<number>(COLUMNS + 21).fill(70)],
     parts: ["larder"],
     frozen: 3,
     foldedFrom: COLUMNS,

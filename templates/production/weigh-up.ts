@@ -1,4 +1,6 @@
 // What a shift weighs: each dough's ingredients for a mix on the scales' steps, preferment and final mix apart, water and ice.
+
+import { FINE } from "../../shared/card/parts.ts";
 import type { Block, CellModel, Formula, Line, SheetModel } from "../../shared/sheet/model.ts";
 import { MELTING, WATER_HEAT } from "../../shared/water/ice.ts";
 import { headingLine } from "../blocks/line.ts";
@@ -271,13 +273,18 @@ function waterLines(index: number): Line[] {
   const line = (text: string, ...cells: CellModel[]): Line => ({
     cells: [{ at: 1, role: "ruled", unit: "text", formula: textFormula(text) }, ...cells],
   });
+  const noIce = `=IF(LEN(@ice_scale_${index})>0;@ice_scale_${index};IF(LEN(@water_at_${index})=0;"";"no ice"))`;
   return [
     line(
       "Water at (°{temperature}), hold back ({weight})",
       figure(2, "water_at", "temperature"),
       figure(3, "held_scale", "step"),
     ),
-    line("Of the water: ice, tap water ({weight})", figure(2, "ice_scale", "step"), figure(3, "tap_scale", "step")),
+    line(
+      "Of the water: ice, tap water ({weight})",
+      { ...figure(2, "ice_scale", "step"), formula: noIce },
+      figure(3, "tap_scale", "step"),
+    ),
   ];
 }
 
@@ -293,9 +300,15 @@ const sizeLine = (name: string, index: number, at: number): Line => ({
           : `${quoted(name)}&": pieces, scaling weight ({weight})"`,
     },
     { at: 2, role: "figure", unit: "count", formula: `=[${linkName("pieces", 10 * index + at)}]` },
-    { at: 3, role: "figure", unit: "graded", formula: `=[${linkName("scaling", 10 * index + at)}]` },
+    { at: 3, role: "figure", unit: "step", formula: upwards(`[${linkName("scaling", 10 * index + at)}]`, index) },
   ],
 });
+
+/** The next weight upwards that the scales show, on the coarse step where that is so small a part of it; as a card has it. */
+function upwards(exact: string, index: number): string {
+  const stepped = (step: string) => `ROUNDUP(ROUND(${exact}/@${step}_${index};9);0)*@${step}_${index}`;
+  return `=IF(${exact}>=${FINE}*@coarse_${index};${stepped("coarse")};${stepped("fine")})`;
+}
 
 /** The weight on the coarse step where that moves it by 2 % at most, else on the fine one, else as it is. */
 function onScale(exact: string, index: number): string {
@@ -347,20 +360,16 @@ function helperLines({ rows, water, hasWater, stage }: WeighShape, index: number
           `ice_${index}`,
           `=IF(COUNT(@ice_share_${index})=0;0;IF(@ice_share_${index}>1;0;@ice_share_${index}*@water_mix_${index}))`,
         ),
-        cell(
-          7,
-          `ice_scale_${index}`,
-          `=IF(@ice_${index}=0;"";ROUND(ROUND(@ice_${index}/@coarse_${index};9);0)*@coarse_${index})`,
-        ),
+        cell(7, `ice_scale_${index}`, `=IF(@ice_${index}=0;"";${onScale(`@ice_${index}`, index).slice(1)})`),
         cell(
           8,
           `tap_scale_${index}`,
-          `=IF(@ice_${index}=0;"";ROUND(ROUND(@water_mix_${index}/@coarse_${index};9);0)*@coarse_${index}-@ice_scale_${index})`,
+          `=IF(@ice_${index}=0;"";${onScale(`(@water_mix_${index}-@ice_${index})`, index).slice(1)})`,
         ),
         cell(
           9,
           `held_scale_${index}`,
-          `=IF(N([${linkName("held", index)}])=0;"";ROUND(ROUND(@water_mix_${index}*[${linkName("held", index)}]/@coarse_${index};9);0)*@coarse_${index})`,
+          `=IF(N([${linkName("held", index)}])=0;"";${onScale(`(@water_mix_${index}*[${linkName("held", index)}])`, index).slice(1)})`,
         ),
       ]
     : [];

@@ -9,12 +9,12 @@ test("orders to mixes, needs and weights, by customers across one day", async ()
   const book = await openBook();
   const values = { ...HANDOUT, size_weight: [14], mixer_limit: 800, step_coarse: 0.25, step_fine: 0.05 };
   book.answer({ ask: "build", template: "pan-loaf", options: { ...US_UNITS, parts: [] }, values });
-  const order = (pieces: number, customer = "") => ({ sheet: "Hand-out", pieces, customer });
+  const order = (pieces: number, customer = "", note = "") => ({ sheet: "Hand-out", pieces, customer, note });
   const { sheet } = book.answer({
     ask: "day",
     day: "2026-01-31",
     across: "customers",
-    orders: [order(60), order(24, "Café {weight}"), order(16, "Inn @quay")],
+    orders: [order(60), order(24, "Café {weight}", "sliced"), order(16, "Inn @quay")],
   }) as { sheet: string };
   const page = pageOf(book, sheet);
   expect(page.shown[1]?.[0]).toBe("100 pieces · 2 mixes of 1 batch over one day");
@@ -49,6 +49,14 @@ test("orders to mixes, needs and weights, by customers across one day", async ()
     [2.9, expect.closeTo(46.4, 9)],
     ["", ""],
   ]);
+  // A note is for the one who ordered.
+  expect(page.shown.find((row) => row[0] === "Hand-out")?.[5]).toBe("Café {weight}: sliced");
+  expect(notes.shown.flatMap((row) => (row[0] === "Hand-out" ? [[row[2], row[3], row[6]]] : []))).toEqual([
+    ["24", "HO-260131", "sliced"],
+    ["16", "HO-260131", ""],
+    ["60", "HO-260131", ""],
+  ]);
+  expect(weigh.shown.flat()).toContain("Today's temperatures (°F)");
   for (const { shown } of [page, needs, weigh, notes])
     for (const text of shown.flat()) expect(text).not.toMatch(/^#|NaN|undefined/);
 });

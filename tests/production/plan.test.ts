@@ -141,6 +141,19 @@ describe("doughs and mixes", () => {
     expect(yeast).toMatchObject({ perMix: 180, preferment: 18, finalMix: 162 });
   });
 
+  // From published questions of bakers: P1 sourdough.com topic 942, P2 The Fresh Loaf node 23963.
+  test("P1: 300 g wanted of a loaf that bakes 314 g to 267 g: 352.8 g of dough, not 300 × 1.15", () => {
+    const scaling = 300 / (267 / 314);
+    const batch = batchOf({ ...dough, sizes: [{ size: "", scaling }], handlingLoss: 0, mixerLimit: null }, [1]);
+    expect(batch.dough).toBeCloseTo(352.8, 1);
+  });
+
+  test("P2: 17 loaves of 500 g that ended 150 g short: 1.76 % of process loss, 8652.7 g to mix", () => {
+    const sizes = [{ size: "", scaling: 500 }];
+    const batch = batchOf({ ...dough, sizes, handlingLoss: 150 / 8500, mixerLimit: null }, [17]);
+    expect(batch.dough).toBeCloseTo(8652.7, 1);
+  });
+
   test("a field bakery of 1916: 144 lb a dough, a dough every 90 min, seven in 16 h are 1008 lb", () => {
     const batch = batchFrom({ ...dough, mixerLimit: 144, rows: [{ name: "Dough", part: 1, inPreferment: 0 }] }, 1008);
     expect(batch.mixes).toBe(7);

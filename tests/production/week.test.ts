@@ -133,7 +133,7 @@ describe("a week of the demo shop", () => {
     const found = new Map(
       order.values
         .slice(names + 1)
-        .filter((row) => String(row[needed] ?? "") !== "")
+        .filter((row) => Number(row[needed + 1] ?? 0) > 0)
         .map((row) => [String(row[needed]), row[needed + 1]]),
     );
     expect([...found.keys()].sort()).toEqual([...expected.keys()].sort());
@@ -234,7 +234,10 @@ describe("a week of the demo shop", () => {
     });
     expect(shown.flat().join(" ")).toMatch(/Levain from the feed at \d\d:\d\d on \w+ \d Dec \(Levain, 100 %\)\./);
     expect(shown.flat()).toContain("Contains: cereals containing gluten (wheat). Cross-contact is not assessed.");
+    const scaled = weigh.values.slice(heading).find((row) => /^round: pieces/.test(String(row[1])));
+    expect(figure("Scaling weight, round (g)")).toBe(scaled?.[3]);
     expect(shown.flat().join(" ")).not.toMatch(/Levain to build/);
+    expect(shown.flat().join(" ")).not.toMatch(/labelling law|estimates/);
     const mixing = shown.find((row) => row.includes("Mix"));
     expect(mixing?.join(" ")).toMatch(/\d\d:\d\d, \d\d:\d\d/);
     const { pages } = book.answer({
@@ -275,6 +278,30 @@ describe("a week of the demo shop", () => {
       "Strong white flour",
     ]);
     expect(rows.filter((row) => row[6] === "0117").map((row) => row[4])).toEqual(Array(mixes).fill("Water"));
+    // A weigh-up that is built again takes the place of the one before, with what was entered on it.
+    book.type(sheetOf("weigh"), address(weigh.rowOf("Room, flour, tap water"), 2), "27");
+    const shift = { from: `${WEEK[3]}T00:00`, to: `${WEEK[5]}T12:00` };
+    expect(book.answer({ ask: "weighUp", sheet: production, ...shift })).toMatchObject({ sheet: sheetOf("weigh") });
+    const renewed = pageOf(book, sheetOf("weigh"));
+    expect(renewed.shown[heading + 3]?.[4]).toBe("W-117; W-118");
+    expect(renewed.shown[heading + 5]?.[4]).toBe("0117");
+    expect(renewed.values[weigh.rowOf("Room, flour, tap water")]?.[2]).toBe(27);
+    // The cards of the shift have the water of its weigh-up, for the temperatures that were entered there.
+    const { pages } = book.answer({ ask: "night", sheet: production, ...shift }) as {
+      pages: { title: string; rows: { text: string }[][] }[];
+    };
+    const hearth = pages
+      .find(({ title }) => title.startsWith("QHL-261205"))
+      ?.rows.flat()
+      .map(({ text }) => text);
+    const water = renewed.values.slice(heading).find((row) => /^Water at/.test(String(row[1])));
+    const degrees = Math.round(10 * Number(water?.[2])) / 10;
+    expect(hearth?.join(" ").replace(/\s+/g, " ")).toContain(`Water at ${degrees} °C. Room 27, flour`);
+    // Cards are renewed likewise.
+    const before = book.sheetNames();
+    const night = { from: `${WEEK[4]}T20:00`, to: `${WEEK[5]}T02:00` };
+    book.answer({ ask: "cards", sheet: production, ...night });
+    expect([...book.sheetNames()].sort()).toEqual([...before].sort());
     // From the lot to the batch, from the batch to the customers.
     const customers = pageOf(book, sheetOf("customers")).shown.filter((row) => row[3] === "QHL-261205");
     expect(customers.map((row) => row[2])).toEqual(["16", "40"]);

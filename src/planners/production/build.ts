@@ -13,7 +13,9 @@ import { letters, linkName } from "../../../templates/production/shape.ts";
 import { type FormulaSheets, overAllSheets } from "../all-sheets.ts";
 import { type Overview, type SizeRow, sizesOf } from "../overview.ts";
 import { make, type Steps, withNotes } from "../steps.ts";
+import { temperatureIn } from "./day-water.ts";
 import { eachLink, levainsOf, mixedLink, notOrdered, positiveLink, type TakenLevain } from "./formula.ts";
+import { rowNote } from "./note.ts";
 import { doughsFor, type OwnPart, plannedAll, takerOf } from "./parts.ts";
 import { type AskedProduction, matched, readAsked, regularOf } from "./production-ask.ts";
 
@@ -54,11 +56,7 @@ function* over(all: FormulaSheets, order: AskedProduction): Steps<NewSheet> {
     rows.map(({ sheet }) => sheet),
     all.sheets,
   );
-  const other = doughs.find((sheet) => sheet.unit !== unit);
-  if (other !== undefined)
-    refuse(
-      `“${other.name}” counts in ${other.unit}, and “${takerOf(other, parts)}” is made of it. Build both in one unit.`,
-    );
+  mustCountAlike(doughs, parts, unit);
   const levains = doughs.map((sheet) => levainsOf(sheet, all.sheets));
   const names = [...new Set(levains.flat().map(({ from }) => from))];
   const customers = [...new Set([...lines, ...regular].map(({ customer }) => customer).filter((one) => one !== ""))];
@@ -109,13 +107,26 @@ function* over(all: FormulaSheets, order: AskedProduction): Steps<NewSheet> {
     ),
     ...machineValues(doughs),
   };
-  const options = { weight: unit, temperature: "C", length: "cm", parts: hasRegular ? ["regular"] : [] } as const;
+  const options = {
+    weight: unit,
+    temperature: temperatureIn(doughs),
+    length: "cm",
+    parts: hasRegular ? ["regular"] : [],
+  } as const;
   const links = linksOf(rows, doughs, names, levains, parts);
   const sheetPlan = plan(productionSheet(shape), options, values, links);
   const notes = all.sheets.flatMap((sheet) =>
     ordered.has(sheet.name) || doughs.includes(sheet) ? [] : (notOrdered(sheet) ?? []),
   );
   return withNotes(yield* make(sheetPlan, titleOf(order.days), all.tabs), ...notes.slice(0, 3));
+}
+
+function mustCountAlike(doughs: readonly Overview[], parts: readonly OwnPart[], unit: Overview["unit"]): void {
+  const other = doughs.find((sheet) => sheet.unit !== unit);
+  if (other !== undefined)
+    refuse(
+      `“${other.name}” counts in ${other.unit}, and “${takerOf(other, parts)}” is made of it. Build both in one unit.`,
+    );
 }
 
 /** Which rows are made of a dough, and what takes of it beside them. */
@@ -194,9 +205,7 @@ function notesOf(lines: readonly OrderLine[], { days, isAcross }: { days: number
     const whose = isAcross ? customer : days > 1 ? dayWords(day) : "";
     if (note !== "") notes.set(note, [...(notes.get(note) ?? []), ...(whose === "" ? [] : [whose])]);
   }
-  return [...notes]
-    .map(([note, whose]) => (whose.length === 0 ? note : `${[...new Set(whose)].join(", ")}: ${note}`))
-    .join("; ");
+  return rowNote(notes);
 }
 
 type LevainSetting = { readonly levain: Levain; readonly flour: string };

@@ -12,6 +12,7 @@ import { type FormulaSheets, overAllSheets } from "../all-sheets.ts";
 import { sizesOf } from "../overview.ts";
 import { make, type Steps } from "../steps.ts";
 import { sheetOf } from "./night.ts";
+import { noteOf } from "./note.ts";
 import { doughsFor } from "./parts.ts";
 import { type OrderNow, type ProductionNow, readProduction } from "./read.ts";
 
@@ -36,7 +37,7 @@ function* notes(all: FormulaSheets, now: ProductionNow): Steps<NewSheet> {
       links[linkName("pieces", row)] = order.at;
       links[linkName("price", row)] = priceLink(all, order);
       row += 1;
-      return { product: order.product, size: order.size, code: codeOf(order.product, day), note: order.note };
+      return { product: order.product, size: order.size, code: codeOf(order.product, day), note: noteOf(order, now) };
     }),
   }));
   const values: Record<string, Value> = { title: "By customer" };

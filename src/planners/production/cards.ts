@@ -1,5 +1,6 @@
 // Cards of a shift: one for each dough that is mixed in it, at its amounts, with its times; as sheets, or as pages to print.
 import { refuse } from "../../../shared/base/refusal.ts";
+import { showNumber } from "../../../shared/base/show.ts";
 import type { CardAmount, CardData } from "../../../shared/card/data.ts";
 import { staffCard } from "../../../shared/card/staff-card.ts";
 import { cardHeights } from "../../../shared/card/type-size.ts";
@@ -10,11 +11,15 @@ import type { NewSheet } from "../../../shared/protocol/new-sheet.ts";
 import type { NightPage } from "../../../shared/protocol/production.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
 import type { SheetPlan } from "../../../shared/sheet/sheet-plan.ts";
-import { cardData } from "../card-data.ts";
+import { cardData, waterFact } from "../card-data.ts";
+import { iceWeights } from "../card-stages.ts";
 import { readFormulaSheet } from "../formula-sheet.ts";
 import { make, type Steps, withNotes } from "../steps.ts";
-import { figuresOf, type Night, overNight } from "./night.ts";
-import { type Mixing, mixingsOf } from "./weigh-up.ts";
+import { type DayTemperatures, dayTemperatures, temperatureIn, waterFor } from "./day-water.ts";
+import { enteredTemperatures } from "./lots.ts";
+import { figuresOf, type Night, overNight, sheetOf } from "./night.ts";
+import { noteOf } from "./note.ts";
+import { type Mixing, mixingsOf, shiftSays } from "./weigh-up.ts";
 
 type Raw = Readonly<Record<string, unknown>>;
 type Planned = { readonly title: string; readonly code: string; readonly plan: SheetPlan };
@@ -49,13 +54,16 @@ function* plannedCards(night: Night): Steps<Planned[]> {
   // A preferment and the final mix of one batch stand on one card.
   const batches = mixings.filter(({ of }, at) => mixings.findIndex((one) => one.of === of) === at);
   if (batches.length === 0) refuse("Nothing is mixed in this shift. Choose other hours, or enter orders.");
+  const sheets = mixings.map(({ of }) => sheetOf(night.all, of.formula.name));
+  const temperatures = dayTemperatures(sheets, (yield* enteredTemperatures()).get(shiftSays(night)));
   const cards: Planned[] = [];
   for (const mixing of batches) {
     const { of } = mixing;
     const sheet = yield* readFormulaSheet(of.formula.name, true);
     const card = cardData(sheet, isoOf(of.day));
     const amount = amountOf(card, night, mixing);
-    const data = ofShift(card, night, mixing, amount.wanted / amount.base);
+    const inShift = ofShift(card, night, mixing, amount.wanted / amount.base);
+    const data = withDayWater(inShift, night, of, temperatures);
     const { model, values } = staffCard(data, amount, "values");
     const options = { weight: data.unit, temperature: "C", length: "cm", parts: [] } as const;
     const drawn = plan(model, options, values);
@@ -89,10 +97,12 @@ function ofShift(data: CardData, night: Night, { of, at }: Mixing, times: number
     // As the formula sheet would have them: the card makes so many times as much.
     pieces: piecesIn(of) === 0 ? null : piecesIn(of) / times,
     sizes: [
-      ...data.sizes.map((size, place) => ({
-        ...size,
-        pieces: of.formula.sizes.length + of.taken.length > 1 ? (of.pieces[place] ?? 0) / times : null,
-      })),
+      // Sizes that nobody ordered are not divided.
+      ...data.sizes.flatMap((size, place): CardData["sizes"] => {
+        if (of.formula.sizes.length + of.taken.length <= 1) return [{ ...size, pieces: null }];
+        const pieces = (of.pieces[place] ?? 0) / times;
+        return pieces > 0 ? [{ ...size, pieces }] : [];
+      }),
       ...partSizes(night, of, times),
     ],
     added: isChained ? data.added.filter(({ isFeed }) => isFeed !== true) : data.added,
@@ -101,11 +111,38 @@ function ofShift(data: CardData, night: Night, { of, at }: Mixing, times: number
   };
 }
 
+/** Water and ice for the day's temperatures, as the weigh-up of the shift has them. */
+function withDayWater(data: CardData, night: Night, { formula }: DoughDay, day: DayTemperatures): CardData {
+  const sheet = sheetOf(night.all, formula.name);
+  const unit = temperatureIn([sheet]);
+  const water = waterFor(sheet, day, unit);
+  if (water === null) return data;
+  const last = data.stages.length - 1;
+  const poured = sheet.parts.reduce(
+    (sum, { kind }, row) => sum + (/^water/i.test(kind) ? (data.stages[last]?.weights[row] ?? 0) : 0),
+    0,
+  );
+  const ice = poured * water.ice;
+  const others = data.added.filter(({ isIce }) => isIce !== true);
+  const levain = others.filter(({ stage }) => stage > 0 && stage === last && last > 0).slice(0, 1);
+  const iced = ice > 0 ? iceWeights(ice, poured - ice, water.at, `°${unit}`, last) : [];
+  const dayText = `Room ${showNumber(day.room ?? 0, 1)}, flour ${showNumber(day.flour ?? 0, 1)} °${unit}.`;
+  return {
+    ...data,
+    water: `${waterFact(water.at, unit)} ${dayText}`,
+    added: [...levain, ...iced, ...others.filter((one) => !levain.includes(one))],
+  };
+}
+
 /** What was noted with the orders of a dough, and of what it goes into. */
 function notesFor({ now }: Night, { formula, day, taken }: DoughDay): string[] {
   const products = [formula.name, ...taken.map(({ by }) => by)];
   const orders = now.orders.filter((one) => one.note !== "" && one.day === day && products.includes(one.product));
-  return [...new Set(orders.map(({ note, customer }) => `Order${customer === "" ? "" : ` of ${customer}`}: ${note}.`))];
+  const notes = orders.flatMap((order) => {
+    const note = noteOf(order, now);
+    return note === "" ? [] : [`Order${order.customer === "" ? "" : ` of ${order.customer}`}: ${note}.`];
+  });
+  return [...new Set(notes)];
 }
 
 const piecesIn = ({ pieces, taken }: DoughDay): number =>

@@ -20,7 +20,7 @@ export function* keepEntered(): Steps<Entered> {
   // Their names are a call of the service each.
   const { sheets } = yield* look({ words: [WEIGH_UP_MARK], unnamed: true });
   const lots = sheets.flatMap(lotsOn);
-  const temperatures = new Map(sheets.map(({ values }) => [String(values[1]?.[0] ?? ""), temperaturesOn(values)]));
+  const temperatures = temperaturesIn(sheets);
   if (lots.length === 0) return { kept: null, lots, temperatures };
   const { names } = yield* look({ names: [LOTS_NAME] });
   if (names.length === 0) {
@@ -29,6 +29,14 @@ export function* keepEntered(): Steps<Entered> {
   }
   return { kept: readLotsAnswer(yield { ask: "lots", rows: lots }), lots, temperatures };
 }
+
+/** Temperatures alone, for cards of the same shift. */
+export function* enteredTemperatures(): Steps<Entered["temperatures"]> {
+  return temperaturesIn((yield* look({ words: [WEIGH_UP_MARK], unnamed: true })).sheets);
+}
+
+const temperaturesIn = (sheets: readonly SeenSheet[]): Entered["temperatures"] =>
+  new Map(sheets.map(({ values }) => [String(values[1]?.[0] ?? ""), temperaturesOn(values)]));
 
 /** The panel's own button. */
 export function* keepLots(): Steps<LotsAnswer> {

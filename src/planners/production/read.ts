@@ -176,21 +176,21 @@ export function productionNow(seen: SeenSheet): ProductionNow {
 }
 
 /** Columns of the page in which levains and machines have their numbers. */
-const TYPED = { first: 2, columns: 7 };
+const TYPED = { first: 2, columns: 8 };
 
 function levainNow(line: readonly CellValue[], flourAt: string, waterAt: string): LevainNow {
   const typed = (at: number) => (typeof line[at] === "number" ? (line[at] as number) : 0);
-  const [hydration, ripeFrom, ripeTo] = [typed(2) || 1, typed(5) * 60, typed(6) * 60];
+  const [hydration, ripeFrom, ripeTo] = [typed(3) || 1, typed(6) * 60, typed(7) * 60];
   const levain: Levain = {
     name: String(line[0] ?? "").trim(),
     hydration,
-    motherHydration: typed(3) || hydration,
-    seedShare: typed(4) || 0.2,
+    motherHydration: typed(4) || hydration,
+    seedShare: typed(5) || 0.2,
     seedWeight: null,
     ripeFrom,
     ripeTo: Math.max(ripeFrom, ripeTo),
-    mother: typed(7),
-    keep: typed(8),
+    mother: typed(8),
+    keep: typed(9),
   };
   return { levain, flour: String(line[1] ?? "").trim(), flourAt, waterAt };
 }

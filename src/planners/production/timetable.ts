@@ -25,6 +25,7 @@ import {
   timetableTexts,
 } from "../../../templates/production/timetable.ts";
 import { make, type Steps } from "../steps.ts";
+import { temperatureIn } from "./day-water.ts";
 import { type Night, overNight, ownTasks, sheetOf } from "./night.ts";
 import type { Figure } from "./read.ts";
 import { shiftSays } from "./weigh-up.ts";
@@ -56,7 +57,8 @@ function* timetable(night: Night, at: Date): Steps<NewSheet> {
     values[`planned_${index + 1}`] = value;
     links[linkName("now", index)] = link;
   });
-  const options = { weight: now.unit, temperature: "C", length: "cm", parts: [] } as const;
+  const temperature = temperatureIn(now.doughs.map(({ name }) => sheetOf(all, name)));
+  const options = { weight: now.unit, temperature, length: "cm", parts: [] } as const;
   const title = `Timetable ${now.title.replace(/^Production /, "")}`;
   return yield* make(plan(timetableSheet(shape), options, values, links as Links), title, [...all.tabs, now.tab], {
     renews: { cell: "A1", begins: "Timetable" },

@@ -12,6 +12,7 @@ import { type Stage, type WeighShape, weighUpSheet } from "../../../templates/pr
 import type { FormulaSheets } from "../all-sheets.ts";
 import { type Overview, sizesOf } from "../overview.ts";
 import { make, type Steps, withNotes } from "../steps.ts";
+import { dayTemperatures, hasWater, mustCountAlike, temperatureIn } from "./day-water.ts";
 import { type Entered, keepEntered } from "./lots.ts";
 import { figuresOf, type Night, overNight, ownTasks, sheetOf } from "./night.ts";
 
@@ -67,19 +68,19 @@ function* weighUp(night: Night, entered: Entered): Steps<NewSheet> {
   });
   const from = shift === null ? "" : ` ${dayWords(dayOf(shift.from))} ${clockText(shift.from).replace(":", ".")}`;
   const title = `Weigh-up${from}`;
+  const sheets = mixings.map(({ of }) => sheetOf(all, of.formula.name));
+  mustCountAlike(sheets);
+  const temperature = temperatureIn(sheets);
   const scales = mixings.flatMap(({ of }) => of.formula.scales);
   const values: Record<string, Value> = {
     title: "Weigh-up",
     result: shiftSays(night),
     step_coarse: Math.max(...scales),
     step_fine: Math.min(...scales),
-    ...dayTemperatures(
-      mixings.map(({ of }) => sheetOf(all, of.formula.name)),
-      entered.temperatures.get(shiftSays(night)),
-    ),
+    ...dayTemperatures(sheets, entered.temperatures.get(shiftSays(night))),
     ...lotsAgain(mixings, all, entered.lots),
   };
-  const options = { weight: now.unit, temperature: "C", length: "cm", parts: [] } as const;
+  const options = { weight: now.unit, temperature, length: "cm", parts: [] } as const;
   const model = weighUpSheet({ blocks, facts: factsOf(night) });
   const renews = { cell: "A1", begins: "Weigh-up" } as const;
   const answer = yield* make(plan(model, options, values, links), title, [...all.tabs, now.tab], { renews });
@@ -116,7 +117,7 @@ function blockOf(sheet: Overview, { of, stage, at }: Mixing, index: number): Wei
     sizes: sizesOf(sheet)
       .slice(0, MAX_SIZES)
       .map(({ size }) => size),
-    hasWater: sheet.zone("dough_target") !== undefined && sheet.number("dough_target") !== null,
+    hasWater: hasWater(sheet),
   };
 }
 
@@ -180,17 +181,6 @@ function moreLink(night: Night, mixings: readonly Mixing[]): string {
     }),
   );
   return cells.length === 0 ? "0" : cells.join("+");
-}
-
-/** Temperatures as they were entered before, or else of the first formula that has them, to be typed over on the day. */
-function dayTemperatures(sheets: readonly Overview[], entered: readonly (number | null)[] = []): Record<string, Value> {
-  const first = (name: string) => sheets.flatMap((sheet) => sheet.number(name) ?? [])[0] ?? null;
-  const [room = null, flour = null, tap = null] = entered;
-  return {
-    room: room ?? first("room_temp"),
-    flour: flour ?? first("flour_temp"),
-    tap: tap ?? first("tap_temp"),
-  };
 }
 
 /** Lots that were entered for a batch stand beside its ingredients again. */

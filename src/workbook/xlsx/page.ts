@@ -36,11 +36,14 @@ export function pagesOf(rows: number, textAt: (column: number, row: number) => s
   return { begins, isInOunces };
 }
 
+/** Whether a sheet of so many pixels has room on upright paper in its own size. */
+export const isUpright = (width: number): boolean => width <= SHORT;
+
 /** A sheet of so many pixels: one page where it can be read; else pages as wide as the sheet, and on their side where it is wider than a page. */
-export function pageOf(width: number, height: number): Partial<Worksheet["pageSetup"]> {
+export function pageOf(width: number, height: number, isInOunces: boolean): Partial<Worksheet["pageSetup"]> {
   const isOnePage = Math.min(SHORT / width, LONG / height) >= MIN_SCALE;
   return {
-    paperSize: A4,
+    paperSize: isInOunces ? LETTER : A4,
     orientation: isOnePage || SHORT / width >= MIN_SCALE ? "portrait" : "landscape",
     fitToPage: true,
     fitToWidth: 1,

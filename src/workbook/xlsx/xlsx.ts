@@ -5,7 +5,7 @@ import { a1Of } from "../engine/places.ts";
 import { WORKBOOK_NAME } from "../service/sheets.ts";
 import { writeCells } from "./cells.ts";
 import { argb, columnWidth, rowHeight } from "./looks.ts";
-import { foldedPage, pageOf, pagesOf, printArea } from "./page.ts";
+import { foldedPage, isUpright, pageOf, pagesOf, printArea } from "./page.ts";
 import { writeConditionals, writeValidations } from "./rules.ts";
 
 type NamedRange = { readonly name: string; readonly range: { readonly sheetId: string; readonly zone: Zone } };
@@ -69,10 +69,11 @@ function writeShape(engine: Engine, sheet: Worksheet, sheetId: string): void {
   const width = sum(columns, (col) => engine.get<number>("getColSize", sheetId, col));
   const height = sum(rows, (row) => engine.get<number>("getRowSize", sheetId, row));
   const isFolded = page <= right;
-  const { begins, isInOunces } = isFolded ? pagesOf(rows, textAt, columns) : { begins: undefined, isInOunces: false };
-  const set = isFolded ? foldedPage(isInOunces) : pageOf(width, height);
+  const { begins, isInOunces } = pagesOf(rows, textAt, columns);
+  // A card is upright, also one that works with columns beside it.
+  const set = isFolded && !isUpright(width) ? foldedPage(isInOunces) : pageOf(width, height, isInOunces);
   sheet.pageSetup = { ...sheet.pageSetup, ...set };
-  if (begins !== undefined && begins > 0) sheet.getRow(begins).addPageBreak();
+  if (isFolded && begins !== undefined && begins > 0) sheet.getRow(begins).addPageBreak();
   if (columns <= right || rows <= bottom) {
     const area = a1Of(engine.library, { left: 0, top: 0, right: columns - 1, bottom: rows - 1 });
     // exceljs puts a $ before the columns itself.
