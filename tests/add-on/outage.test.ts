@@ -100,8 +100,8 @@ describe("where the service fails", () => {
         }
       }
     }
-    // Another list has the older one's name now, or none has.
-    if (stateOf(book).names !== before.names) shops.delete(shop);
+    // Another list has the older one's name now, or none has; and after hundreds of builds a workbook is slow.
+    if (IS_LONG || stateOf(book).names !== before.names) shops.delete(shop);
   });
 
   test("some of that left a sheet", () => {

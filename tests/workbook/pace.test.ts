@@ -176,3 +176,23 @@ test("a name that is given, moved and taken away calculates the formulas that sa
     book.type("Sheet1", at, text);
   expect(book.go()).toBe("error,error,100 10,11,100 20,21,100 50,51,100 error,error,100");
 });
+
+test("after many sheets came and went, an edit calculates what reads it as before", () => {
+  const book = withScript(
+    `for (var at = 0; at < 25; at++) {
+      var one = book.insertSheet("Trial " + at);
+      one.getRange("A1:A2").setFormulas([["=Sheet1!A1*2"], ["=A1+Sheet1!B1"]]);
+      SpreadsheetApp.flush();
+      book.deleteSheet(one);
+    }
+    book.insertSheet("Stays").getRange("A1").setFormula("=Sheet1!A1*2");`,
+  );
+  book.type("Sheet1", "B1", "=A1+1");
+  book.go();
+  const seen = () => [book.cell("Sheet1", "B1").value, book.cell("Stays", "A1").value];
+  book.type("Sheet1", "A1", "1");
+  expect(seen()).toEqual([2, 2]);
+  book.type("Sheet1", "A1", "7");
+  expect(seen()).toEqual([8, 14]);
+  expect(book.sheetNames()).toEqual(["Sheet1", "Stays"]);
+});

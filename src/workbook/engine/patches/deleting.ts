@@ -2,7 +2,13 @@ import type { Library, Position, Zone } from "../library.ts";
 
 type Change = { readonly type: string; readonly sheetId?: string };
 type Range = { readonly sheetId: string; readonly zone: Zone };
-type Column = { query(rows: { top: number; bottom: number }): readonly { readonly dependents: Range }[] };
+type Interval = { readonly dependents: Range };
+/** A tree of what depends on the rows of a column; what is in `buffer` it takes in when it is asked next. */
+type Column = {
+  root: object | null;
+  buffer: Interval[];
+  query(rows: { top: number; bottom: number }): readonly Interval[];
+};
 type Ranges = { readonly setsBySheetId: Record<string, object> };
 /** What depends on the cells of a sheet is kept in a tree for each of its columns. */
 type Graph = { readonly forest: Record<string, Record<string, Column>> };
@@ -39,7 +45,8 @@ export function deleteWithoutCalculating(library: Library): void {
       private readonly gone = goneFrom(this.evaluator);
       override beforeHandle(change: Change) {
         const { type, sheetId } = change;
-        const isRead = () => sheetId === undefined || isReadElsewhere(this.evaluator.formulaDependencies(), sheetId);
+        const isRead = () =>
+          sheetId === undefined || isReadElsewhere(this.evaluator.formulaDependencies(), sheetId, this.gone);
         if (type !== "DELETE_SHEET" || this.shouldRebuildDependenciesGraph || isRead()) super.beforeHandle(change);
         else this.forget(sheetId ?? "");
       }
@@ -55,15 +62,34 @@ export function deleteWithoutCalculating(library: Library): void {
         this.positionsToUpdate = this.positionsToUpdate.filter((position) => position.sheetId !== sheetId);
         delete this.evaluator.formulaDependencies().forest[sheetId];
         this.gone.add(sheetId);
+        if (this.gone.size >= MAX_GONE) {
+          takeOut(this.evaluator.formulaDependencies(), this.gone);
+          this.gone.clear();
+        }
       }
     },
   );
 }
 
-function isReadElsewhere({ forest }: Graph, sheetId: string): boolean {
+const ALL_ROWS = { top: 0, bottom: Number.POSITIVE_INFINITY };
+/** So many deleted sheets may stand in the graph before it is searched for their formulas. */
+const MAX_GONE = 10;
+
+function isReadElsewhere({ forest }: Graph, sheetId: string, gone: ReadonlySet<string>): boolean {
   return Object.values(forest[sheetId] ?? {}).some((column) =>
-    column.query({ top: 0, bottom: Number.POSITIVE_INFINITY }).some(({ dependents }) => dependents.sheetId !== sheetId),
+    column.query(ALL_ROWS).some(({ dependents: { sheetId: reader } }) => reader !== sheetId && !gone.has(reader)),
   );
+}
+
+/** Nothing of the sheets that are gone depends on anything any more. */
+function takeOut({ forest }: Graph, gone: ReadonlySet<string>): void {
+  for (const column of Object.values(forest).flatMap((columns) => Object.values(columns))) {
+    const all = column.query(ALL_ROWS);
+    const left = all.filter(({ dependents }) => !gone.has(dependents.sheetId));
+    if (left.length === all.length) continue;
+    column.root = null;
+    column.buffer = left;
+  }
 }
 
 /** A set of sheets whose formulas depend on nothing any more. */
