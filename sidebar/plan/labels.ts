@@ -1,4 +1,5 @@
 // What a bakery needs for the labels of all its products: two sheets, and a file for the label printer.
+import { csvOf } from "../../shared/base/csv.ts";
 import { actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
 import { section } from "../new-formula/sections.ts";
@@ -69,12 +70,6 @@ export function labels(): HTMLElement {
     file,
   );
 }
-
-/** As RFC 4180 has it: quotes around what holds one, a comma or a line break. */
-export const csvOf = (rows: readonly (readonly string[])[]): string =>
-  rows
-    .map((row) => row.map((cell) => (/[",\r\n]/.test(cell) ? `"${cell.replace(/"/g, '""')}"` : cell)).join(","))
-    .join("\r\n");
 
 /** A link to the file, and the same text to copy where a browser keeps it from being saved. */
 function linksTo(text: string): Node[] {

@@ -1,7 +1,7 @@
 // The allergen table and the label texts follow the formula sheets, and say what they do not know.
 import { beforeAll, describe, expect, test } from "vitest";
+import { csvOf } from "../../shared/base/csv.ts";
 import type { Questions } from "../../shared/protocol/questions.ts";
-import { csvOf } from "../../sidebar/plan/labels.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { METRIC_UNITS } from "../kit/units.ts";
 import { workbook } from "../templates/sheet-support.ts";

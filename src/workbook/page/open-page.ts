@@ -5,6 +5,7 @@ import { makeEdits } from "../service/edits.ts";
 import { noteAt } from "../service/range-writers.ts";
 import { makeScript, type Script, servicesFor } from "../service/script.ts";
 import { Session } from "../service/session.ts";
+import { csvText } from "../xlsx/csv.ts";
 import { googleFor } from "./client-run.ts";
 import { buildDemo, rememberFront } from "./demo.ts";
 import { download } from "./download.ts";
@@ -44,6 +45,7 @@ async function open(home: Home): Promise<void> {
   };
   await mountGrid(engine, templates);
   byId("save").addEventListener("click", () => void save(home, engine));
+  byId("save-csv").addEventListener("click", () => saveCsv(engine));
   byId("sidebar-close").addEventListener("click", closeSidebar);
   answerEdits(session, script);
   showMenu(home, session, script);
@@ -168,6 +170,18 @@ async function save(home: Home, engine: Engine): Promise<void> {
     tell("Saved as tern-quay-bakehouse.xlsx. Cells of BAKE_ functions are kept values there, slanted on grey.");
   } catch (error) {
     tell(`The workbook could not be saved: ${sentence(error)}`, true);
+  }
+}
+
+/** The sheet in front, with the mark that tells spreadsheets that it is UTF-8. */
+function saveCsv(engine: Engine): void {
+  const sheetId = engine.get<string>("getActiveSheetId");
+  const name = `${engine.get<string>("getSheetName", sheetId).replace(/[\\/:*?"<>|]+/g, " ")}.csv`;
+  try {
+    download(new Blob([`\ufeff${csvText(engine, sheetId)}`], { type: "text/csv;charset=utf-8" }), name);
+    tell(`Saved as ${name}: values only. Its last column names the cells that only Gramwright fills.`);
+  } catch (error) {
+    tell(`The sheet could not be saved: ${sentence(error)}`, true);
   }
 }
 

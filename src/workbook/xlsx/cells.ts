@@ -4,7 +4,7 @@ import type { Engine, FormulaCell } from "../engine/engine.ts";
 import type { EvaluatedCell, Position, Zone } from "../engine/library.ts";
 import { sheetFormat } from "../engine/patches/graded-formats.ts";
 import type { PlacedMark } from "../engine/plugins.ts";
-import { portable } from "./formula.ts";
+import { readable } from "./formula.ts";
 import { cellStyle, type Lines, type Look } from "./looks.ts";
 
 type Value = number | string | boolean | null | CellErrorValue;
@@ -53,7 +53,7 @@ function writeFormula(
   const canonical = held.compiledFormula.toFormulaString(engine.model.getters);
   const cell = sheet.getCell(position.row + 1, position.col + 1);
   const evaluated = engine.evaluated(position);
-  const portableFormula = readable(engine, canonical);
+  const portableFormula = readable(engine.library, canonical);
   const zone = engine.get<Zone | undefined>("getSpreadZone", position);
   if (portableFormula.kind === "value") {
     const why = evaluated.type === "error" && evaluated.message ? ` It says: ${evaluated.message}` : "";
@@ -93,15 +93,6 @@ function writeFormula(
 }
 
 const zoneOf = ({ col, row }: Position): Zone => ({ left: col, right: col, top: row, bottom: row });
-
-/** A formula that cannot be read (a person's slip) keeps its error. */
-function readable(engine: Engine, canonical: string): ReturnType<typeof portable> {
-  try {
-    return portable(engine.library, canonical);
-  } catch {
-    return { kind: "value", because: "a formula that cannot be read" };
-  }
-}
 
 function storedValue({ type, value }: EvaluatedCell): Value {
   if (type === "empty" || value === "") return null;

@@ -30,6 +30,19 @@ export function portable(library: Library, canonical: string): Portable {
   return { kind: names.includes("ARRAYFORMULA") ? "array" : "formula", text };
 }
 
+/** The same, where a formula that cannot be read (a person's slip) keeps its error. */
+export function readable(library: Library, canonical: string): Portable {
+  try {
+    return portable(library, canonical);
+  } catch {
+    return { kind: "value", because: "a formula that cannot be read" };
+  }
+}
+
+/** Whether no other program calculates it again. */
+export const isKeptValue = (library: Library, canonical: string): boolean =>
+  readable(library, canonical).kind === "value";
+
 /** Drops ARRAYFORMULA and its own bracket pair, and gives later functions their prefix. */
 function withoutWrapper(library: Library, canonical: string): string {
   const open: boolean[] = [];
