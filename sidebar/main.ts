@@ -39,7 +39,7 @@ function start(): void {
   // A page that lost something might build a sheet with something lost.
   const isDamaged = wholePage().whole === "damaged";
   const body = isDamaged ? [element("p", { class: "fault" }, PAGE_DAMAGED)] : isCheck ? [shown(selfCheck)] : tabbed();
-  document.getElementById("bench")?.replaceChildren(notice, news, ...body, version);
+  document.getElementById("sidebar")?.replaceChildren(notice, news, ...body, version);
   // Only a page that was pasted whole gets here.
   document.getElementById("not-whole")?.remove();
   void greet();
