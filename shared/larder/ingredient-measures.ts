@@ -3,7 +3,7 @@ import { type CupSystem, type EggSize, SHELLED_EGGS, type VolumeUnit, volumeOf }
 import { builtInNamed, nameKey } from "./built-in-larder.ts";
 import { partedEgg } from "./egg-sizes.ts";
 import type { Ingredient } from "./ingredient.ts";
-import { type Form, type Measure, type Measures, measureWord } from "./measures.ts";
+import { type Measure, type Measures, measureWord, type Preparation } from "./measures.ts";
 
 const by = ({ least, most }: Measure, factor: number): Measure => ({
   least: grams(least * factor),
@@ -15,7 +15,7 @@ const VOLUMES = ["gallon", "l", "quart", "pint", "cup", "fl oz", "tbsp", "desser
 const SPOONS: ReadonlySet<VolumeUnit> = new Set(["tbsp", "dessertspoon", "tsp", "dash", "pinch"]);
 
 /** How much of a unit a line says, and how the measure is filled. */
-export type Filled = { readonly count?: number; readonly form?: Form | undefined };
+export type Filled = { readonly count?: number; readonly preparation?: Preparation | undefined };
 
 /**
  * Grams in a kitchen volume of an ingredient, 1 g/mL for water. The larder's measure of that unit counts; other volumes follow
@@ -27,14 +27,14 @@ export function volumeWeight(
   ingredient: Ingredient,
   unit: VolumeUnit,
   system: CupSystem,
-  { count = 1, form }: Filled = {},
+  { count = 1, preparation }: Filled = {},
 ): Measure | undefined {
   const volume = volumeOf(unit, system);
   if (volume === undefined) return undefined;
   if (ingredient.kind === "water") return { least: grams(volume), most: grams(volume) };
   const measured = ingredient.ownMeasures ? system : "US";
   const known = VOLUMES.flatMap((one) => {
-    const weight = formed(ingredient.measures, one, form);
+    const weight = measureOf(ingredient.measures, one, preparation);
     const held = volumeOf(one, measured);
     return weight === undefined || held === undefined ? [] : [{ unit: one, held, weight: by(weight, volume / held) }];
   });
@@ -52,12 +52,15 @@ export function volumeWeight(
 }
 
 /** The measure of a form, or the plain one where no form is asked for. */
-const formed = (measures: Measures | null, unit: VolumeUnit, form: Form | undefined): Measure | undefined =>
-  measures?.get(form === undefined ? unit : `${unit} ${form}`);
+const measureOf = (
+  measures: Measures | null,
+  unit: VolumeUnit,
+  preparation: Preparation | undefined,
+): Measure | undefined => measures?.get(preparation === undefined ? unit : `${unit} ${preparation}`);
 
 /** Whether the larder weighs this form of an ingredient by itself. */
-export const hasForm = ({ measures }: Ingredient, form: Form): boolean =>
-  VOLUMES.some((unit) => formed(measures, unit, form) !== undefined);
+export const hasPreparation = ({ measures }: Ingredient, preparation: Preparation): boolean =>
+  VOLUMES.some((unit) => measureOf(measures, unit, preparation) !== undefined);
 
 /** Grams of a piece of an ingredient, or of a pack such as a stick or a sachet; undefined where nothing is known of it. */
 export function countWeight(

@@ -25,19 +25,19 @@ const SYNONYMS: ReadonlyMap<string, string> = new Map(
 );
 
 /** How a measure may be filled, where that makes another weight; "halves" and the like are foods of their own. */
-export const FORMS = [
+export const PREPARATIONS = [
   ...(["sifted", "unsifted", "packed", "unpacked", "whole", "sliced", "slivered", "diced", "chopped"] as const),
   ...(["shredded", "grated", "mashed", "ground"] as const),
 ];
-export type Form = (typeof FORMS)[number];
+export type Preparation = (typeof PREPARATIONS)[number];
 
 /** A measure's word as the larder keys it: "Tablespoons" is "tbsp", "packed cup" is "cup packed". */
 export function measureWord(text: string): string {
   const word = singularName(text.replace(/\./g, ""));
-  const form = FORMS.find((one) => word.startsWith(`${one} `) || word.endsWith(` ${one}`));
-  if (form === undefined) return SYNONYMS.get(word) ?? word;
-  const plain = word.replace(form, "").trim();
-  return `${SYNONYMS.get(plain) ?? plain} ${form}`;
+  const preparation = PREPARATIONS.find((one) => word.startsWith(`${one} `) || word.endsWith(` ${one}`));
+  if (preparation === undefined) return SYNONYMS.get(word) ?? word;
+  const plain = word.replace(preparation, "").trim();
+  return `${SYNONYMS.get(plain) ?? plain} ${preparation}`;
 }
 
 const ENTRY =

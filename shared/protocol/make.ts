@@ -4,7 +4,7 @@ import * as v from "valibot";
 import { badFormula } from "../sheet/make-formulas.ts";
 import type { FormulaRectangle } from "../sheet/rectangles.ts";
 import { id, integer, list, matching, messageReader, type Read, rowsOf, text } from "./message.ts";
-import { MAX_TITLE_LENGTH, unpacked, type Writable } from "./packed-plan.ts";
+import { gridOf, MAX_TITLE_LENGTH, type Writable } from "./plan-message.ts";
 
 // A file holds ten million cells; a sheet of ours has a few thousand.
 const MAX_ROWS = 20_000;
@@ -41,10 +41,10 @@ const palette = <S extends v.GenericSchema>(kind: S) =>
   v.pipe(
     v.object({ kinds: list(kind, MAX_CELLS), cells: rowsOf<number>(Number.isInteger) }),
     v.check(({ kinds, cells }) => cells.every((line) => line.every((at) => at >= 0 && at < kinds.length))),
-    v.transform((packed) => unpacked<v.InferOutput<S>>(packed)),
+    v.transform((packed) => gridOf<v.InferOutput<S>>(packed)),
   );
 
-const look = () => {
+const appearance = () => {
   const colour = matching(/^#[0-9a-f]{6}$/);
   return v.object({
     ground: colour,
@@ -121,7 +121,7 @@ const plan = () =>
     heights: list(v.object({ row: row(), rows: v.optional(integer(1, MAX_ROWS), 1), height: pixels() }), MAX_ROWS),
     values: cellRows(),
     formats: palette(format()),
-    looks: palette(look()),
+    appearances: palette(appearance()),
     aligned: palette(v.picklist(["left", "right", "center"])),
     validations: palette(validation()),
     formulas: list(v.object({ row: row(), column: column(), cells: textRows() }), MAX_CELLS),
@@ -143,7 +143,7 @@ function fitsTogether({ rows, columns, page, values, formats, ...plan }: Plan): 
   return (
     page <= columns &&
     rows * columns <= MAX_CELLS &&
-    [values, formats, plan.looks, plan.aligned, plan.validations].every(isGrid) &&
+    [values, formats, plan.appearances, plan.aligned, plan.validations].every(isGrid) &&
     widths.length === columns &&
     [frozen, ...hidden, ...heights.map((height) => height.row)].every((row) => row < rows) &&
     heights.every((height) => height.rows <= rows) &&

@@ -3,7 +3,7 @@ import * as v from "valibot";
 import type { SeenSheet } from "./look.ts";
 import { type MakeOrder, readMakeAsk } from "./make.ts";
 import { id, integer, list, type MessageReader, messageReader, type Read } from "./message.ts";
-import type { MakeAsk } from "./packed-plan.ts";
+import type { MakeAsk } from "./plan-message.ts";
 
 const MAX_ENTRIES = 5000;
 const MAX_ROWS = 20_000;

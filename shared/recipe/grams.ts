@@ -6,7 +6,7 @@ import { partedEgg } from "../larder/egg-sizes.ts";
 import { findIngredient, type Larder, unknownName } from "../larder/larder.ts";
 import { chosen } from "./amount-choice.ts";
 import { type RecipeLine, readRecipeLine } from "./line.ts";
-import { formsIn, sizeIn } from "./measure-words.ts";
+import { preparationsIn, sizeIn } from "./measure-words.ts";
 import { ingredientOfPhrases, joinPhrases, phrasesOf } from "./name.ts";
 import { isFrom, namesAnother, partsOf, phraseText, toldPhrases } from "./named-parts.ts";
 import { type LineRemark, noteOf, type Search } from "./weight.ts";
@@ -97,7 +97,7 @@ function weighLine(
   }
   if (second) remarks.push(noteOf(`${quote(phraseText(second.words))} is the other choice and is not read`));
   if (read.more) remarks.push(USED_BESIDES);
-  const search: Search = { ingredient, size, forms: () => formsIn(parts.main), system };
+  const search: Search = { ingredient, size, preparations: () => preparationsIn(parts.main), system };
   let least = 0;
   let most = 0;
   let unsure: string | undefined;

@@ -1,7 +1,7 @@
 // Words beside a unit: the size of an egg, the country of a cup, how full it is and in what form.
 import type { CupSystem, EggSize } from "../base/volumes.ts";
 import { SIZES } from "../larder/egg-sizes.ts";
-import type { Form } from "../larder/measures.ts";
+import type { Preparation } from "../larder/measures.ts";
 
 const LETTERS: ReadonlyMap<string, EggSize> = new Map(Object.entries({ s: "small", m: "medium", l: "large" } as const));
 
@@ -36,7 +36,7 @@ export const EXACT = new Set(
   ),
 );
 
-const FORM_WORDS: ReadonlyMap<string, Form> = new Map(
+const PREPARATION_WORDS: ReadonlyMap<string, Preparation> = new Map(
   Object.entries({
     ...{ sifted: "sifted", unsifted: "unsifted", unpacked: "unpacked", whole: "whole", slivered: "slivered" },
     ...{ sliced: "sliced", slice: "sliced", slices: "sliced", strips: "sliced", diced: "diced", cubed: "diced" },
@@ -46,10 +46,10 @@ const FORM_WORDS: ReadonlyMap<string, Form> = new Map(
 const NOT_PACKED = new Set(["loosely", "lightly", "not", "un"]);
 
 /** The forms that words name, "loosely packed" as unpacked. */
-export const formsIn = (words: readonly string[]): Form[] =>
-  words.flatMap((word, at): Form[] => {
+export const preparationsIn = (words: readonly string[]): Preparation[] =>
+  words.flatMap((word, at): Preparation[] => {
     const low = word.toLowerCase();
     if (low === "packed") return [NOT_PACKED.has((words[at - 1] ?? "").toLowerCase()) ? "unpacked" : "packed"];
-    const form = FORM_WORDS.get(low);
-    return form === undefined ? [] : [form];
+    const preparation = PREPARATION_WORDS.get(low);
+    return preparation === undefined ? [] : [preparation];
   });

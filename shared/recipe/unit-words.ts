@@ -2,7 +2,7 @@
 import { gramsIn } from "../base/units.ts";
 import type { CupSystem, EggSize, VolumeUnit } from "../base/volumes.ts";
 import { singularName } from "../base/words.ts";
-import type { Form } from "../larder/measures.ts";
+import type { Preparation } from "../larder/measures.ts";
 
 /** What a number in a recipe counts. */
 export type Unit =
@@ -14,7 +14,7 @@ export type Unit =
       readonly system?: CupSystem;
       readonly loose?: string;
       /** "packed", "sifted": how the cup is filled. */
-      readonly form?: Form;
+      readonly preparation?: Preparation;
       readonly fine: boolean;
     }
   /** `word` is "" for a bare number. */

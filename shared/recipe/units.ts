@@ -2,7 +2,7 @@ import { gramsIn } from "../base/units.ts";
 import type { CupSystem, EggSize } from "../base/volumes.ts";
 import { singularName } from "../base/words.ts";
 import { SIZES } from "../larder/egg-sizes.ts";
-import { EXACT, formsIn, LOOSE, SYSTEMS } from "./measure-words.ts";
+import { EXACT, LOOSE, preparationsIn, SYSTEMS } from "./measure-words.ts";
 import { isMark, isWord, type Token } from "./tokens.ts";
 import { BEGINNINGS, BY_SPELLING, FIRST_WORDS, PACK_WORDS, type Unit } from "./unit-words.ts";
 
@@ -48,11 +48,11 @@ export function readUnit(tokens: readonly Token[], start: number): UnitRead | un
   if (unitMatch !== undefined && !isName(unitMatch.unit, tokens, unitMatch.next)) {
     const next = passOf(tokens, unitMatch.next);
     if (at === start && loose === undefined) return { unit: unitMatch.unit, next };
-    const [form] = formsIn(filled);
+    const [preparation] = preparationsIn(filled);
     const unit = {
       ...unitMatch.unit,
       ...(unitMatch.unit.of === "volume" && system !== undefined ? { system } : {}),
-      ...(unitMatch.unit.of === "volume" && form !== undefined ? { form } : {}),
+      ...(unitMatch.unit.of === "volume" && preparation !== undefined ? { preparation } : {}),
       ...(unitMatch.unit.of === "count" && size !== undefined ? { size } : {}),
       ...(unitMatch.unit.of !== "weight" && loose !== undefined ? { loose } : {}),
     };

@@ -2,14 +2,19 @@ import { quote, showNumber } from "../base/show.ts";
 import { grams } from "../base/units.ts";
 import { type CupSystem, type EggSize, volumeOf } from "../base/volumes.ts";
 import type { Ingredient } from "../larder/ingredient.ts";
-import { countWeight, hasForm, volumeWeight } from "../larder/ingredient-measures.ts";
-import type { Form, Measure } from "../larder/measures.ts";
+import { countWeight, hasPreparation, volumeWeight } from "../larder/ingredient-measures.ts";
+import type { Measure, Preparation } from "../larder/measures.ts";
 import type { Amount, Term } from "./amount.ts";
 import { looseSentence } from "./amount-faults.ts";
 import type { Unit } from "./unit-words.ts";
 
 /** `lacks` is a form that the line names and the larder has no measure of. */
-export type Weight = { readonly least: number; readonly most: number; readonly unsure?: string; readonly lacks?: Form };
+export type Weight = {
+  readonly least: number;
+  readonly most: number;
+  readonly unsure?: string;
+  readonly lacks?: Preparation;
+};
 /** What a person should know of a weight. */
 export type LineRemark = { readonly reason: "used besides" | "note"; readonly says: string };
 export const noteOf = (says: string): LineRemark => ({ reason: "note", says });
@@ -21,7 +26,7 @@ export type Search = {
   /** The size that the line's words give: "eggs (medium)". */
   readonly size: () => EggSize | undefined;
   /** How the line's words say the ingredient is cut or its measure filled. */
-  readonly forms: () => readonly Form[];
+  readonly preparations: () => readonly Preparation[];
   readonly system: CupSystem;
 };
 
@@ -29,13 +34,13 @@ export type Search = {
 export function weightOf({ low, high, fault }: Amount, search: Search): Weighed {
   if (fault !== undefined) return { says: fault.says };
   let unsure: string | undefined;
-  let lacks: Form | undefined;
+  let lacks: Preparation | undefined;
   const total = (terms: readonly Term[], end: "least" | "most"): number | string => {
     let sum = 0;
     for (const { count, unit } of terms) {
       const one = unitWeight(unit, search, count);
       if (typeof one === "string") return one;
-      lacks = lacks ?? (unit.of === "volume" ? lackedForm(unit, search) : undefined);
+      lacks = lacks ?? (unit.of === "volume" ? lackedPreparation(unit, search) : undefined);
       if (one.least < one.most) unsure = unsureOf(unit, one);
       // What is taken off at most makes the least.
       const isLow = (end === "least") === count >= 0;
@@ -52,20 +57,25 @@ export function weightOf({ low, high, fault }: Amount, search: Search): Weighed 
 }
 
 type Volume = Extract<Unit, { of: "volume" }>;
-const formsOf = (unit: Volume, { forms }: Search): readonly Form[] =>
-  unit.form === undefined ? forms() : [unit.form, ...forms()];
+const preparationsOf = (unit: Volume, { preparations }: Search): readonly Preparation[] =>
+  unit.preparation === undefined ? preparations() : [unit.preparation, ...preparations()];
 
 /** What changes the weight of a cup of anything that is no liquid. */
-const TELLING: ReadonlySet<Form> = new Set([
+const TELLING: ReadonlySet<Preparation> = new Set([
   ...(["sifted", "packed", "sliced", "diced", "chopped", "shredded", "grated", "mashed"] as const),
 ]);
 
-function lackedForm(unit: Volume, search: Search): Form | undefined {
+function lackedPreparation(unit: Volume, search: Search): Preparation | undefined {
   const of = search.ingredient();
-  const forms = formsOf(unit, search);
-  if (typeof of === "string" || of.kind === "water" || forms.some((form) => hasForm(of, form))) return undefined;
+  const preparations = preparationsOf(unit, search);
+  if (
+    typeof of === "string" ||
+    of.kind === "water" ||
+    preparations.some((preparation) => hasPreparation(of, preparation))
+  )
+    return undefined;
   const names = [of.name, ...of.alsoCalled].join(" ");
-  return forms.find((form) => TELLING.has(form) && !names.includes(form));
+  return preparations.find((preparation) => TELLING.has(preparation) && !names.includes(preparation));
 }
 
 const unitWord = (unit: Unit): string => (unit.of === "volume" ? unit.unit : unit.of === "count" ? unit.word : "");
@@ -88,8 +98,8 @@ function unitWeight(unit: Unit, search: Search, count: number): Measure | string
   const of = ingredient();
   if (typeof of === "string") return of;
   if (unit.of === "volume") {
-    const form = formsOf(unit, search).find((one) => hasForm(of, one));
-    return volumeWeight(of, unit.unit, here, { count, form }) ?? missing(unit.unit, of);
+    const preparation = preparationsOf(unit, search).find((one) => hasPreparation(of, one));
+    return volumeWeight(of, unit.unit, here, { count, preparation }) ?? missing(unit.unit, of);
   }
   const egg = unit.size ?? size();
   if (unit.size !== undefined && size() !== undefined && size() !== unit.size)

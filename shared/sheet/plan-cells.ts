@@ -4,7 +4,7 @@ import { formulaText, holds, type Layout, labelText } from "./layout.ts";
 import type { CellModel, ColumnModel, Links, Options, Table, Unit, Value, Values } from "./model.ts";
 import type { Draft } from "./sheet-plan.ts";
 import { linkedRows } from "./table-lengths.ts";
-import { exactFormat, LOOKS, type Look } from "./theme.ts";
+import { APPEARANCES, type Appearance, exactFormat } from "./theme.ts";
 import { type Validation, validationOf } from "./validation.ts";
 
 const LEFT_ALIGNED: ReadonlySet<Unit> = new Set<Unit>(["text", "date"]);
@@ -40,10 +40,10 @@ export function drawCell(
       column + index,
       computed && (unit === "text" || isWords) ? AS_TYPED : isHelper ? HELPER_FORMAT : format(unit),
     );
-    set(draft.looks, row, column + index, LOOKS[isWords ? "remark" : cell.role]);
+    set(draft.appearances, row, column + index, APPEARANCES[isWords ? "remark" : cell.role]);
     set(draft.aligned, row, column + index, isWords ? sideOf("text") : (cell.align ?? sideOf(unit)));
   }
-  for (let at = column; at < column + (cell.wide ?? 0); at++) set(draft.looks, row, at, LOOKS.line);
+  for (let at = column; at < column + (cell.wide ?? 0); at++) set(draft.appearances, row, at, APPEARANCES.line);
   if (computed) {
     draft.formulas.push({ row, column, formula: formulaText(formula, options, names, links) });
     set(draft.validations, row, column, null);
@@ -87,12 +87,12 @@ export function drawColumn(
     draft.formulas.push({ row, column, formula: formulaText(one.headFormula, options, names, links) });
     set(draft.formats, row, column, AS_TYPED);
   }
-  set(draft.looks, row, column, LOOKS.head);
+  set(draft.appearances, row, column, APPEARANCES.head);
   set(draft.aligned, row, column, side);
   const choices = choicesOf(one, options, links);
   for (let at = row + 1; at <= row + rows + 2; at++) {
     const edge = at === row + 1 || at === row + rows + 2;
-    set(draft.looks, at, column, lookOf(table, one, edge, at === row + 1));
+    set(draft.appearances, at, column, appearanceOf(table, one, edge, at === row + 1));
     const isHelper = one.role === "helper" && one.unit === "plain";
     set(
       draft.formats,
@@ -108,7 +108,7 @@ export function drawColumn(
     const value = inputValue(typed[one.name], at - row - 2) ?? null;
     set(draft.values, at, column, asCell(value, one.unit));
     if (one.unit === "exact" && typeof value === "number") set(draft.formats, at, column, exactFormat(value));
-    for (let next = column; next < column + (one.wide ?? 0); next++) set(draft.looks, at, next, LOOKS.line);
+    for (let next = column; next < column + (one.wide ?? 0); next++) set(draft.appearances, at, next, APPEARANCES.line);
     if (!computed) set(draft.validations, at, column, validationOf(one, choices, options));
   }
   if (one.role === "linked" && one.formula !== undefined) {
@@ -136,10 +136,10 @@ export function set<T>(grid: T[][], row: number, column: number, value: T): void
 export const HELPER_FORMAT = "0.######";
 
 /** How a row of a column looks: those at its ends are not for typing. */
-function lookOf({ list, hidden }: Table, { role }: ColumnModel, isEnd: boolean, isFirst: boolean): Look {
-  if (!isEnd || (list && isFirst)) return LOOKS[role];
-  if (!hidden) return LOOKS.edge;
-  return role === "helper" ? LOOKS.helper : LOOKS.computed;
+function appearanceOf({ list, hidden }: Table, { role }: ColumnModel, isEnd: boolean, isFirst: boolean): Appearance {
+  if (!isEnd || (list && isFirst)) return APPEARANCES[role];
+  if (!hidden) return APPEARANCES.edge;
+  return role === "helper" ? APPEARANCES.helper : APPEARANCES.computed;
 }
 
 const NOTHING_MAY_BE_TYPED: Validation = {

@@ -6,7 +6,7 @@ import { drawCell, drawColumn, HELPER_FORMAT, inputValue, set } from "./plan-cel
 import { rectangles } from "./rectangles.ts";
 import type { Draft, SheetPlan } from "./sheet-plan.ts";
 import { definedNames, longEnough } from "./table-lengths.ts";
-import { LOOKS, type Look, numberFormat } from "./theme.ts";
+import { APPEARANCES, type Appearance, numberFormat } from "./theme.ts";
 import { inType, wrappedRanges } from "./type-size.ts";
 import type { Validation } from "./validation.ts";
 
@@ -19,7 +19,7 @@ export function plan(model: SheetModel, options: Options, typed: Values, links: 
   const draft: Draft = {
     values: grid<string | number>(""),
     formats: grid("@"),
-    looks: grid(LOOKS.label),
+    appearances: grid(APPEARANCES.label),
     aligned: grid("left"),
     validations: grid<Validation | null>(null),
     formulas: [],
@@ -36,7 +36,7 @@ export function plan(model: SheetModel, options: Options, typed: Values, links: 
   }
   const page = Math.min(model.foldedFrom ?? columns, columns);
   stamp();
-  const borders = (border: NonNullable<Look["border"]>) => bordered(draft.looks, border);
+  const borders = (border: NonNullable<Appearance["border"]>) => bordered(draft.appearances, border);
   const onPage = <T>(cells: readonly (readonly T[])[]) => cells.map((row) => row.slice(0, page));
   return {
     rows: layout.rows,
@@ -50,7 +50,7 @@ export function plan(model: SheetModel, options: Options, typed: Values, links: 
     start: startOf(model, layout, draft),
     values: onPage(draft.values),
     formats: onPage(draft.formats),
-    looks: onPage(inType(draft.looks, model.type)),
+    appearances: onPage(inType(draft.appearances, model.type)),
     aligned: onPage(draft.aligned),
     validations: onPage(draft.validations),
     formulas: rectangles(draft.formulas, draft.values),
@@ -65,7 +65,8 @@ export function plan(model: SheetModel, options: Options, typed: Values, links: 
   function stamp(): void {
     const first = (draft.values[0] ?? []).slice(0, page);
     const isTaken = (at: number) =>
-      draft.formulas.some(({ row, column }) => row === 0 && column === at) || draft.looks[0]?.[at] !== LOOKS.label;
+      draft.formulas.some(({ row, column }) => row === 0 && column === at) ||
+      draft.appearances[0]?.[at] !== APPEARANCES.label;
     const column = builtByColumn(
       first.map((cell, at) => (cell === "" && isTaken(at) ? " " : cell)),
       widths,
@@ -73,7 +74,7 @@ export function plan(model: SheetModel, options: Options, typed: Values, links: 
     if (column === null || first[0] === undefined || first[0] === "") return;
     for (const [grid, value] of [
       [draft.values, BUILT_BY],
-      [draft.looks, LOOKS.remark],
+      [draft.appearances, APPEARANCES.remark],
       [draft.aligned, "left"],
     ] as const)
       (grid[0] as unknown[])[column] = value;
@@ -134,8 +135,11 @@ function stepDecimals(typed: Values): number {
 }
 
 /** Cells of one border below each other, as ranges. */
-function bordered(looks: readonly (readonly Look[])[], border: NonNullable<Look["border"]>): string[] {
-  return runsDown(looks.map((row) => row.map((look) => look.border === border)));
+function bordered(
+  appearances: readonly (readonly Appearance[])[],
+  border: NonNullable<Appearance["border"]>,
+): string[] {
+  return runsDown(appearances.map((row) => row.map((appearance) => appearance.border === border)));
 }
 
 function runsDown(marked: readonly (readonly boolean[])[]): string[] {

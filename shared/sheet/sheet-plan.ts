@@ -2,7 +2,7 @@
 import type { Layout } from "./layout.ts";
 import type { FormulaAt, FormulaRectangle } from "./rectangles.ts";
 import type { DefinedName } from "./table-lengths.ts";
-import type { Look } from "./theme.ts";
+import type { Appearance } from "./theme.ts";
 import type { Validation } from "./validation.ts";
 
 /** All that is written to a sheet; every grid has `rows` × `page` cells, which is what a person sees of its `columns`. */
@@ -31,7 +31,7 @@ export type SheetPlan = {
   /** Texts and numbers as typed; "" where a cell is blank or holds a formula. */
   readonly values: readonly (readonly (string | number)[])[];
   readonly formats: readonly (readonly string[])[];
-  readonly looks: readonly (readonly Look[])[];
+  readonly appearances: readonly (readonly Appearance[])[];
   readonly aligned: readonly (readonly ("left" | "right" | "center")[])[];
   readonly validations: readonly (readonly (Validation | null)[])[];
   /** Rectangles of formulas, ";" between arguments. */
@@ -49,7 +49,7 @@ export type SheetPlan = {
 export type Draft = {
   readonly values: (string | number)[][];
   readonly formats: string[][];
-  readonly looks: Look[][];
+  readonly appearances: Appearance[][];
   readonly aligned: ("left" | "right" | "center")[][];
   readonly validations: (Validation | null)[][];
   readonly formulas: FormulaAt[];

@@ -1,7 +1,7 @@
 import type { Options, Role, Unit } from "./model.ts";
 
 /** The look: one accent, pale grounds, and nothing that dies on a black-and-white printer. */
-export type Look = {
+export type Appearance = {
   readonly ground: string;
   readonly ink: string;
   readonly weight: "bold" | "normal";
@@ -15,9 +15,9 @@ const PAPER = "#ffffff";
 const INK = "#22211f";
 const SOFT_INK = "#55524c";
 
-const plain: Look = { ground: PAPER, ink: INK, weight: "normal", style: "normal", size: 10 };
+const plain: Appearance = { ground: PAPER, ink: INK, weight: "normal", style: "normal", size: 10 };
 
-export const LOOKS: Readonly<Record<Role | "line" | "linked" | "head" | "edge" | "spilled", Look>> = {
+export const APPEARANCES: Readonly<Record<Role | "line" | "linked" | "head" | "edge" | "spilled", Appearance>> = {
   title: { ...plain, ink: ACCENT, weight: "bold", size: 16 },
   heading: { ...plain, ink: ACCENT, weight: "bold", size: 12, border: "under" },
   head: { ...plain, weight: "bold", size: 9, border: "under" },

@@ -1,6 +1,6 @@
 import { type Zone, zoneA1 } from "./a1.ts";
 import type { Table } from "./model.ts";
-import type { Look } from "./theme.ts";
+import type { Appearance } from "./theme.ts";
 
 /** Headings, and columns of long texts; what a sheet only works with has one line a row. */
 export function wrappedRanges({ table, row, column }: { table: Table } & Pick<Zone, "row" | "column">): string[] {
@@ -18,7 +18,9 @@ export function wrappedRanges({ table, row, column }: { table: Table } & Pick<Zo
 }
 
 /** Looks in a larger type; 1 is the size of a formula sheet. */
-export function inType(looks: readonly (readonly Look[])[], type = 1): readonly (readonly Look[])[] {
-  if (type === 1) return looks;
-  return looks.map((row) => row.map((look) => ({ ...look, size: Math.round(look.size * type) })));
+export function inType(appearances: readonly (readonly Appearance[])[], type = 1): readonly (readonly Appearance[])[] {
+  if (type === 1) return appearances;
+  return appearances.map((row) =>
+    row.map((appearance) => ({ ...appearance, size: Math.round(appearance.size * type) })),
+  );
 }

@@ -1,6 +1,6 @@
 // How long a build takes here, and a weight that is typed over another: a formula sheet is built for it and removed.
 import type { CheckAnswer, CheckStep } from "../../shared/protocol/check.ts";
-import { makeAsk } from "../../shared/protocol/packed-plan.ts";
+import { makeAsk } from "../../shared/protocol/plan-message.ts";
 import { CHECK_MARK } from "../../shared/protocol/self-check.ts";
 import { a1 } from "../../shared/sheet/a1.ts";
 import { plan } from "../../shared/sheet/plan.ts";

@@ -1,5 +1,5 @@
 // What was typed in a sheet, put into the plan of the one that takes its place.
-import type { Writable } from "../../shared/protocol/packed-plan.ts";
+import type { Writable } from "../../shared/protocol/plan-message.ts";
 import type { Move } from "../../shared/protocol/remake.ts";
 import { type Moves, withMoved, withoutDecimals } from "../../shared/sheet/moved-references.ts";
 import { type FormulaAt, type FormulaRectangle, rectangles } from "../../shared/sheet/rectangles.ts";

@@ -5,7 +5,7 @@ import { quote } from "../../shared/base/show.ts";
 import { emptySheets } from "../../shared/protocol/left-over.ts";
 import type { MakeOrder } from "../../shared/protocol/make.ts";
 import type { NewSheet } from "../../shared/protocol/new-sheet.ts";
-import type { Renews } from "../../shared/protocol/packed-plan.ts";
+import type { Renews } from "../../shared/protocol/plan-message.ts";
 import { neededBy } from "../../shared/sheet/make-formulas.ts";
 import { LIST_NAME } from "../../shared/sheet/model.ts";
 import { sheetName } from "../../shared/sheet/sheet-name.ts";

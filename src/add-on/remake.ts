@@ -4,7 +4,7 @@ import { refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import { emptySheets } from "../../shared/protocol/left-over.ts";
 import type { NewSheet } from "../../shared/protocol/new-sheet.ts";
-import type { Writable } from "../../shared/protocol/packed-plan.ts";
+import type { Writable } from "../../shared/protocol/plan-message.ts";
 import { inShort, type Remade, type RemakeOrder } from "../../shared/protocol/remake.ts";
 import type { Zone } from "../../shared/sheet/a1.ts";
 import { type Moves, withMoved, withoutDecimals } from "../../shared/sheet/moved-references.ts";

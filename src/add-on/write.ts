@@ -1,5 +1,5 @@
 import { emptySheets, refuseWithLeftOver } from "../../shared/protocol/left-over.ts";
-import type { Writable } from "../../shared/protocol/packed-plan.ts";
+import type { Writable } from "../../shared/protocol/plan-message.ts";
 import { sheetName } from "../../shared/sheet/sheet-name.ts";
 import type { Tab } from "../../shared/sheet/tab.ts";
 import { becauseOf, undo } from "./undo.ts";
@@ -14,7 +14,7 @@ import {
   textStyles,
   validation,
   valuesOf,
-} from "./write-looks.ts";
+} from "./write-appearance.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 
@@ -105,7 +105,7 @@ function fill(sheet: Sheet, plan: Writable): void {
   }
   for (const { row, rows = 1, height } of plan.heights) sheet.setRowHeightsForced(row + 1, rows, height);
   whole.setNumberFormats(formatsOf(plan));
-  all.setBackgrounds(plan.looks.map((row) => row.map(({ ground }) => ground)));
+  all.setBackgrounds(plan.appearances.map((row) => row.map(({ ground }) => ground)));
   all.setTextStyles(textStyles(plan));
   all.setHorizontalAlignments(plan.aligned as ("left" | "right" | "center")[][]);
   if (plan.wrapped.length > 0) sheet.getRangeList(plan.wrapped as string[]).setWrap(true);

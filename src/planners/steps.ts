@@ -6,7 +6,7 @@ import { type Calculated, type Call, readCalculated } from "../../shared/protoco
 import { readIngredientsAnswer } from "../../shared/protocol/ingredients.ts";
 import { type LookAsk, readSnapshot, type Snapshot } from "../../shared/protocol/look.ts";
 import { type NewSheet, readMakeAnswer } from "../../shared/protocol/new-sheet.ts";
-import { type Beside, makeAsk } from "../../shared/protocol/packed-plan.ts";
+import { type Beside, makeAsk } from "../../shared/protocol/plan-message.ts";
 import type { Layout } from "../../shared/sheet/layout.ts";
 import type { SheetPlan } from "../../shared/sheet/sheet-plan.ts";
 import type { Tab } from "../../shared/sheet/tab.ts";

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import type { CheckAnswer, CheckStep } from "../../shared/protocol/check.ts";
-import { makeAsk } from "../../shared/protocol/packed-plan.ts";
+import { makeAsk } from "../../shared/protocol/plan-message.ts";
 import {
   type Batch,
   batchesOf,

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Options } from "../../shared/sheet/model.ts";
 import { plan } from "../../shared/sheet/plan.ts";
-import { LOOKS } from "../../shared/sheet/theme.ts";
+import { APPEARANCES } from "../../shared/sheet/theme.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { METRIC_UNITS, US_UNITS } from "../kit/units.ts";
 import { buildSheet } from "../templates/sheet-support.ts";
@@ -13,12 +13,17 @@ const pixelsOf = (text: string, { size, weight }: { size: number; weight: string
 describe.each(TEMPLATES)("$title", (model) => {
   test.each([METRIC_UNITS, US_UNITS])("no text set to the right runs into what stands on its left: %j", (units) => {
     const options: Options = { ...units, parts: model.parts };
-    const { values, aligned, looks, widths } = plan(model, options, model.sample);
+    const { values, aligned, appearances, widths } = plan(model, options, model.sample);
     const cut = values.flatMap((line, row) =>
       line.flatMap((text, column) => {
-        const look = looks[row]?.[column];
+        const look = appearances[row]?.[column];
         // Heads of tables take a second line.
-        if (typeof text !== "string" || aligned[row]?.[column] !== "right" || look === undefined || look === LOOKS.head)
+        if (
+          typeof text !== "string" ||
+          aligned[row]?.[column] !== "right" ||
+          look === undefined ||
+          look === APPEARANCES.head
+        )
           return [];
         const isBeside = column > 0 && line[column - 1] !== "";
         return isBeside && pixelsOf(text, look) > (widths[column] ?? 0) - 4 ? [text] : [];

@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { CalculateAnswer } from "../../shared/protocol/calculate.ts";
 import type { Snapshot } from "../../shared/protocol/look.ts";
-import type { MakeAsk } from "../../shared/protocol/packed-plan.ts";
+import type { MakeAsk } from "../../shared/protocol/plan-message.ts";
 import type { PlannedQuestion } from "../../shared/protocol/planned-questions.ts";
 import { badFormula } from "../../shared/sheet/make-formulas.ts";
 import { stepsFor } from "../../src/planners/planners.ts";
@@ -140,9 +140,12 @@ describe("a plan is written as it is, or not at all", () => {
     ["widths of another number", (plan) => (plan.widths as number[]).push(80)],
     ["a width of nothing", (plan) => (plan.widths as number[]).splice(0, 1, 0)],
     ["a format of somebody else", (plan) => ((plan.formats as { kinds: string[] }).kinds[0] = '[>9]"x"')],
-    ["a look without colour", (plan) => ((plan.looks as { kinds: { ink: string }[] }).kinds[0] = { ink: "red" })],
-    ["a kind that is not there", (plan) => (plan.looks as { cells: number[][] }).cells[0]?.splice(0, 1, 999)],
-    ["a prototype for a kind", (plan) => (plan.looks as { cells: unknown[][] }).cells[0]?.splice(0, 1, "__proto__")],
+    ["a look without colour", (plan) => ((plan.appearances as { kinds: { ink: string }[] }).kinds[0] = { ink: "red" })],
+    ["a kind that is not there", (plan) => (plan.appearances as { cells: number[][] }).cells[0]?.splice(0, 1, 999)],
+    [
+      "a prototype for a kind",
+      (plan) => (plan.appearances as { cells: unknown[][] }).cells[0]?.splice(0, 1, "__proto__"),
+    ],
     ["a formula that is none", (plan) => plan.formulas[0]?.cells[0]?.splice(0, 1, "1+1")],
     ["a formula that asks outside", (plan) => plan.formulas[0]?.cells[0]?.splice(0, 1, '=IMPORTXML("x";"y")')],
     [

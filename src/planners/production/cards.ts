@@ -191,18 +191,18 @@ function amountOf(data: CardData, night: Night, { of }: Mixing): CardAmount {
   return { by: "dough", says: data.what, base: data.dough, wanted: mixed };
 }
 
-function pageOf({ title, plan: { values, looks, widths, aligned } }: Planned): NightPage {
+function pageOf({ title, plan: { values, appearances, widths, aligned } }: Planned): NightPage {
   return {
     title,
     widths,
     rows: values.map((row, at) =>
       row.map((value, column) => {
-        const look = looks[at]?.[column];
+        const appearance = appearances[at]?.[column];
         return {
           text: String(value),
-          size: look?.size ?? 10,
-          isBold: look?.weight === "bold",
-          isRuled: look?.border !== undefined,
+          size: appearance?.size ?? 10,
+          isBold: appearance?.weight === "bold",
+          isRuled: appearance?.border !== undefined,
           side: aligned[at]?.[column] ?? "left",
         };
       }),

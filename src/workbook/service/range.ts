@@ -1,8 +1,8 @@
 import { cellValue } from "../engine/custom.ts";
 import type { EvaluatedCell, Position } from "../engine/library.ts";
 import { a1Of, columnsOf, inside, keepPlace, type Place, rowsOf } from "../engine/places.ts";
+import { appearanceSetters, validate } from "./appearance.ts";
 import { checkedGrid } from "./checked-grid.ts";
-import { lookSetters, validate } from "./looks.ts";
 import { makeProtection } from "./protection.ts";
 import { clearNotes, gridOf, noteAt, writeFormulas, writeNotes, writeValues } from "./range-writers.ts";
 import type { Session } from "./session.ts";
@@ -82,7 +82,7 @@ function writers(session: Session, place: Place) {
   const { sheetId, zone } = place;
   const grid = gridOf(place);
   return {
-    ...lookSetters(session, [place]),
+    ...appearanceSetters(session, [place]),
     setValue: (value: unknown) => writeValues(session, grid, (_down, _across) => value),
     setValues: (values: unknown) => {
       const checked = checkedGrid(values, zone);
@@ -140,7 +140,7 @@ const chained = (setters: object, chain: () => object) =>
 /** A RangeList: the looks of several ranges set at once. */
 export function makeRangeList(session: Session, places: readonly Place[], ranges: readonly object[]): object {
   const setters = () => ({
-    ...lookSetters(session, places),
+    ...appearanceSetters(session, places),
     setValue: (value: never) => each(ranges, "setValue", value),
     setNote: (text: unknown) => {
       for (const place of places) writeNotes(session, gridOf(place), () => text);

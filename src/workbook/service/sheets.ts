@@ -1,7 +1,7 @@
 import type { Zone } from "../engine/library.ts";
 import { engineName, placeOf } from "../engine/places.ts";
+import { BORDERS, WRAPS } from "./appearance.ts";
 import { strict } from "./guard.ts";
-import { BORDERS, WRAPS } from "./looks.ts";
 import { activate, makeRange } from "./range.ts";
 import { newConditional, newValidation } from "./rules.ts";
 import type { Session } from "./session.ts";

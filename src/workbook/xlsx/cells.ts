@@ -4,8 +4,8 @@ import type { Engine, FormulaCell } from "../engine/engine.ts";
 import type { EvaluatedCell, Position, Zone } from "../engine/library.ts";
 import { sheetFormat } from "../engine/patches/graded-formats.ts";
 import type { PlacedMark } from "../engine/plugins.ts";
+import { type Appearance, cellStyle, type Lines } from "./appearance.ts";
 import { readable } from "./formula.ts";
-import { cellStyle, type Lines, type Look } from "./looks.ts";
 
 type Value = number | string | boolean | null | CellErrorValue;
 
@@ -21,10 +21,10 @@ export function writeCells(engine: Engine, sheet: Worksheet, sheetId: string): v
   const places = new Map([...styled, ...filled].map((place) => [`${place.col},${place.row}`, { ...place, sheetId }]));
   for (const position of places.values()) {
     const cell = sheet.getCell(position.row + 1, position.col + 1);
-    const look = engine.get<Look>("getCellStyle", position);
+    const appearance = engine.get<Appearance>("getCellStyle", position);
     const evaluated = engine.evaluated(position);
     const format = evaluated.format === undefined ? undefined : sheetFormat(evaluated.format);
-    cell.style = cellStyle(look ?? {}, engine.get<Lines | null>("getCellBorder", position), format);
+    cell.style = cellStyle(appearance ?? {}, engine.get<Lines | null>("getCellBorder", position), format);
     if (!spilled.has(cell.address)) cell.value = storedValue(evaluated);
     writeFormula(engine, sheet, position, spilled, names);
   }

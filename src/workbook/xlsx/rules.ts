@@ -1,7 +1,7 @@
 import type { ConditionalFormattingRule, DataValidation, Workbook, Worksheet } from "exceljs";
 import type { Engine } from "../engine/engine.ts";
+import { type Appearance, argb } from "./appearance.ts";
 import { portable } from "./formula.ts";
-import { argb, type Look } from "./looks.ts";
 
 type Criterion = { readonly type: string; readonly values: readonly string[] };
 type Rule = {
@@ -16,7 +16,7 @@ type Conditional = {
     readonly type: string;
     readonly operator?: string;
     readonly values?: readonly string[];
-    readonly style?: Look;
+    readonly style?: Appearance;
   };
 };
 
@@ -90,7 +90,7 @@ function conditional(
   { operator, values, style = {} }: Conditional["rule"],
   priority: number,
 ): ConditionalFormattingRule | undefined {
-  const look = {
+  const appearance = {
     ...(style.fillColor
       ? { fill: { type: "pattern", pattern: "solid", bgColor: argb(style.fillColor) } as const }
       : {}),
@@ -98,8 +98,10 @@ function conditional(
   };
   const value = values?.[0] ?? "";
   if (operator === "containsText")
-    return { type: "containsText", operator: "containsText", text: value, style: look, priority };
+    return { type: "containsText", operator: "containsText", text: value, style: appearance, priority };
   if (operator !== "customFormula") return undefined;
   const formula = portable(engine.library, value);
-  return formula.kind === "value" ? undefined : { type: "expression", formulae: [formula.text], style: look, priority };
+  return formula.kind === "value"
+    ? undefined
+    : { type: "expression", formulae: [formula.text], style: appearance, priority };
 }

@@ -3,8 +3,8 @@ import type { Engine } from "../engine/engine.ts";
 import type { Position, Zone } from "../engine/library.ts";
 import { a1Of } from "../engine/places.ts";
 import { WORKBOOK_NAME } from "../service/sheets.ts";
+import { argb, columnWidth, rowHeight } from "./appearance.ts";
 import { writeCells } from "./cells.ts";
-import { argb, columnWidth, rowHeight } from "./looks.ts";
 import { foldedPage, isUpright, pageOf, pagesOf, printArea } from "./page.ts";
 import { writeConditionals, writeValidations } from "./rules.ts";
 

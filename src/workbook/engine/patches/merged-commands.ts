@@ -2,8 +2,8 @@ import type { Position, Zone } from "../library.ts";
 import type { Command } from "../plugins.ts";
 
 type Style = Readonly<Record<string, unknown>>;
-type Look = { readonly style?: Style; readonly format?: string };
-type CellCommand = Position & Look & { readonly content?: string };
+type Appearance = { readonly style?: Style; readonly format?: string };
+type CellCommand = Position & Appearance & { readonly content?: string };
 type Written = Position & { content?: string; format?: string; style?: Style };
 /** More columns than a sheet can have. */
 const COLUMNS = 100_000;
@@ -22,7 +22,7 @@ export function joinCommands(
 ): Command[] {
   const cells = new Map<string, Map<number, Written>>();
   const beside: Command[] = [];
-  const change = (position: Position, content: string | undefined, { style, format }: Look) => {
+  const change = (position: Position, content: string | undefined, { style, format }: Appearance) => {
     const { sheetId, col, row } = position;
     const known = cells.get(sheetId) ?? new Map<number, Written>();
     cells.set(sheetId, known);
@@ -35,13 +35,16 @@ export function joinCommands(
   };
   for (const command of commands) {
     if (command.type === "UPDATE_CELL") {
-      const { sheetId, col, row, content, ...look } = command.payload as CellCommand;
-      change({ sheetId, col, row }, content, look);
+      const { sheetId, col, row, content, ...appearance } = command.payload as CellCommand;
+      change({ sheetId, col, row }, content, appearance);
     } else if (command.type === "SET_FORMATTING") {
-      const { sheetId, target, ...look } = command.payload as Look & { sheetId: string; target: readonly Zone[] };
+      const { sheetId, target, ...appearance } = command.payload as Appearance & {
+        sheetId: string;
+        target: readonly Zone[];
+      };
       for (const { left, top, right, bottom } of target) {
         for (let row = top; row <= bottom; row++) {
-          for (let col = left; col <= right; col++) change({ sheetId, col, row }, undefined, look);
+          for (let col = left; col <= right; col++) change({ sheetId, col, row }, undefined, appearance);
         }
       }
     } else if (BESIDE_CELLS.test(command.type)) beside.push(command);

@@ -1,7 +1,7 @@
 import type { Border, BorderStyle, Borders, Font, Style } from "exceljs";
 
 /** A cell's look as the engine keeps it, with the one part that scripts add. */
-export type Look = {
+export type Appearance = {
   readonly bold?: boolean;
   readonly italic?: boolean;
   readonly underline?: boolean;
@@ -27,25 +27,31 @@ export function argb(colour: string): { argb: string } {
   return { argb: `FF${long.toUpperCase()}` };
 }
 
-export function cellStyle(look: Look, lines: Lines | null | undefined, format: string | undefined): Partial<Style> {
+export function cellStyle(
+  appearance: Appearance,
+  lines: Lines | null | undefined,
+  format: string | undefined,
+): Partial<Style> {
   const font: Partial<Font> = {
-    name: look.fontFamily ?? FONT.name,
-    size: look.fontSize ?? FONT.size,
-    ...(look.bold ? { bold: true } : {}),
-    ...(look.italic ? { italic: true } : {}),
-    ...(look.underline ? { underline: true } : {}),
-    ...(look.strikethrough ? { strike: true } : {}),
-    ...(look.textColor ? { color: argb(look.textColor) } : {}),
+    name: appearance.fontFamily ?? FONT.name,
+    size: appearance.fontSize ?? FONT.size,
+    ...(appearance.bold ? { bold: true } : {}),
+    ...(appearance.italic ? { italic: true } : {}),
+    ...(appearance.underline ? { underline: true } : {}),
+    ...(appearance.strikethrough ? { strike: true } : {}),
+    ...(appearance.textColor ? { color: argb(appearance.textColor) } : {}),
   };
   const alignment = {
-    vertical: look.verticalAlign ?? "bottom",
-    ...(look.align ? { horizontal: look.align } : {}),
-    ...(look.wrapping === "wrap" ? { wrapText: true } : {}),
+    vertical: appearance.verticalAlign ?? "bottom",
+    ...(appearance.align ? { horizontal: appearance.align } : {}),
+    ...(appearance.wrapping === "wrap" ? { wrapText: true } : {}),
   } as const;
   return {
     font,
     alignment,
-    ...(look.fillColor ? { fill: { type: "pattern", pattern: "solid", fgColor: argb(look.fillColor) } } : {}),
+    ...(appearance.fillColor
+      ? { fill: { type: "pattern", pattern: "solid", fgColor: argb(appearance.fillColor) } }
+      : {}),
     ...(lines ? { border: border(lines) } : {}),
     ...(format ? { numFmt: format } : {}),
   };

@@ -1,5 +1,5 @@
 // How the cells of a new sheet look: texts, formats, borders, validation, protection.
-import type { Writable } from "../../shared/protocol/packed-plan.ts";
+import type { Writable } from "../../shared/protocol/plan-message.ts";
 import { zoneIn } from "../../shared/sheet/a1.ts";
 import type { Validation } from "../../shared/sheet/validation.ts";
 
@@ -26,9 +26,9 @@ export function formatsOf({ formats, aside, page, columns }: Writable): string[]
 const USUAL = "General";
 
 /** Colour, weight, slant and size at once: one call in the place of four. */
-export function textStyles({ looks }: Writable): GoogleAppsScript.Spreadsheet.TextStyle[][] {
+export function textStyles({ appearances }: Writable): GoogleAppsScript.Spreadsheet.TextStyle[][] {
   const styles = new Map<string, GoogleAppsScript.Spreadsheet.TextStyle>();
-  return looks.map((row) =>
+  return appearances.map((row) =>
     row.map(({ ink, weight, style, size }) => {
       const key = `${ink} ${weight} ${style} ${size}`;
       const known = styles.get(key);

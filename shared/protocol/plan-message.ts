@@ -6,8 +6,8 @@ import type { Tab } from "../sheet/tab.ts";
 export type Writable = Omit<SheetPlan, "names">;
 /** A grid whose cells say which of `kinds` they are. */
 type Palette<T> = { readonly kinds: readonly T[]; readonly cells: readonly (readonly number[])[] };
-const PALETTES = ["formats", "looks", "aligned", "validations"] as const;
-type Packed = { readonly [K in (typeof PALETTES)[number]]: Palette<SheetPlan[K][number][number]> };
+const PALETTES = ["formats", "appearances", "aligned", "validations"] as const;
+type Palettes = { readonly [K in (typeof PALETTES)[number]]: Palette<SheetPlan[K][number][number]> };
 
 /** Words at the beginning of a cell that tell a sheet of the same title as an older one of the same kind. */
 export type Renews = { readonly cell: "A1" | "A2"; readonly begins: string };
@@ -22,7 +22,7 @@ export type Beside = {
   readonly behind?: boolean;
 };
 export type MakeAsk = Omit<Writable, (typeof PALETTES)[number]> &
-  Packed & {
+  Palettes & {
     readonly title: string;
     /** Sheets that the formulas read, by the names they should have. */
     readonly tabs: readonly Tab[];
@@ -38,14 +38,14 @@ export function makeAsk(
   tabs: readonly Tab[] = [],
   beside: Beside = {},
 ): MakeAsk {
-  const { formats, looks, aligned, validations } = plan;
+  const { formats, appearances, aligned, validations } = plan;
   return {
     ...plan,
     ...beside,
     title: title.slice(0, MAX_TITLE_LENGTH),
     tabs,
     formats: palette(formats),
-    looks: palette(looks),
+    appearances: palette(appearances),
     aligned: palette(aligned),
     validations: palette(validations),
   };
@@ -66,4 +66,4 @@ function palette<T>(grid: readonly (readonly T[])[]): Palette<T> {
 }
 
 /** The grid again. */
-export const unpacked = <T>({ kinds, cells }: Palette<T>): T[][] => cells.map((row) => row.map((at) => kinds[at] as T));
+export const gridOf = <T>({ kinds, cells }: Palette<T>): T[][] => cells.map((row) => row.map((at) => kinds[at] as T));

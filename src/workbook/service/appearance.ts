@@ -8,7 +8,7 @@ import type { Session } from "./session.ts";
 import { textStyleOf } from "./text-style.ts";
 
 type Style = Readonly<Record<string, unknown>>;
-type Look = (value: never, session: Session) => { readonly style?: Style; readonly format?: string };
+type Appearance = (value: never, session: Session) => { readonly style?: Style; readonly format?: string };
 
 const oneOf = <T extends string>(by: string, choice: string, allowed: Readonly<Record<string, T>>): T => {
   const allowedValue = allowed[choice];
@@ -26,64 +26,74 @@ export const BORDERS = {
 } as const;
 
 /** Setters of one value per cell. The plural name takes a grid of them. */
-const LOOKS: Readonly<Record<string, { readonly plural: string | undefined; readonly look: Look }>> = {
-  setBackground: {
-    plural: "setBackgrounds",
-    look: (value: string | null) => ({ style: { fillColor: colour(value, "setBackground") } }),
-  },
-  setFontColor: {
-    plural: "setFontColors",
-    look: (value: string | null) => ({ style: { textColor: colour(value, "setFontColor") } }),
-  },
-  setFontWeight: {
-    plural: "setFontWeights",
-    look: (value: string) => ({ style: { bold: oneOf("setFontWeight", value, { bold: "1", normal: "0" }) === "1" } }),
-  },
-  setFontStyle: {
-    plural: "setFontStyles",
-    look: (value: string) => ({
-      style: { italic: oneOf("setFontStyle", value, { italic: "1", normal: "0" }) === "1" },
-    }),
-  },
-  setFontSize: {
-    plural: "setFontSizes",
-    look: (value: number) => {
-      if (!Number.isInteger(value) || value < 6 || value > 96) throw new Error(`setFontSize: ${value} is no font size`);
-      return { style: { fontSize: value } };
+const APPEARANCES: Readonly<Record<string, { readonly plural: string | undefined; readonly appearance: Appearance }>> =
+  {
+    setBackground: {
+      plural: "setBackgrounds",
+      appearance: (value: string | null) => ({ style: { fillColor: colour(value, "setBackground") } }),
     },
-  },
-  setFontFamily: { plural: "setFontFamilies", look: (value: string) => ({ style: { fontFamily: String(value) } }) },
-  setHorizontalAlignment: {
-    plural: "setHorizontalAlignments",
-    look: (value: string) => {
-      const align = oneOf("setHorizontalAlignment", value, {
-        left: "left",
-        center: "center",
-        right: "right",
-        normal: "",
-      });
-      return { style: { align: align === "" ? undefined : align } };
+    setFontColor: {
+      plural: "setFontColors",
+      appearance: (value: string | null) => ({ style: { textColor: colour(value, "setFontColor") } }),
     },
-  },
-  setVerticalAlignment: {
-    plural: "setVerticalAlignments",
-    look: (value: string) => ({
-      style: {
-        verticalAlign: oneOf("setVerticalAlignment", value, { top: "top", middle: "middle", bottom: "bottom" }),
+    setFontWeight: {
+      plural: "setFontWeights",
+      appearance: (value: string) => ({
+        style: { bold: oneOf("setFontWeight", value, { bold: "1", normal: "0" }) === "1" },
+      }),
+    },
+    setFontStyle: {
+      plural: "setFontStyles",
+      appearance: (value: string) => ({
+        style: { italic: oneOf("setFontStyle", value, { italic: "1", normal: "0" }) === "1" },
+      }),
+    },
+    setFontSize: {
+      plural: "setFontSizes",
+      appearance: (value: number) => {
+        if (!Number.isInteger(value) || value < 6 || value > 96)
+          throw new Error(`setFontSize: ${value} is no font size`);
+        return { style: { fontSize: value } };
       },
-    }),
-  },
-  setWrap: { plural: "setWraps", look: (value: boolean) => ({ style: { wrapping: value ? "wrap" : "overflow" } }) },
-  setWrapStrategy: {
-    plural: "setWrapStrategies",
-    look: (value: string) => ({ style: { wrapping: oneOf("setWrapStrategy", value, WRAPS) } }),
-  },
-  setTextStyle: { plural: "setTextStyles", look: (value: object) => ({ style: textStyleOf(value) }) },
-  setNumberFormat: {
-    plural: "setNumberFormats",
-    look: (value: string, session) => ({ format: checkedFormat(value, session) }),
-  },
-};
+    },
+    setFontFamily: {
+      plural: "setFontFamilies",
+      appearance: (value: string) => ({ style: { fontFamily: String(value) } }),
+    },
+    setHorizontalAlignment: {
+      plural: "setHorizontalAlignments",
+      appearance: (value: string) => {
+        const align = oneOf("setHorizontalAlignment", value, {
+          left: "left",
+          center: "center",
+          right: "right",
+          normal: "",
+        });
+        return { style: { align: align === "" ? undefined : align } };
+      },
+    },
+    setVerticalAlignment: {
+      plural: "setVerticalAlignments",
+      appearance: (value: string) => ({
+        style: {
+          verticalAlign: oneOf("setVerticalAlignment", value, { top: "top", middle: "middle", bottom: "bottom" }),
+        },
+      }),
+    },
+    setWrap: {
+      plural: "setWraps",
+      appearance: (value: boolean) => ({ style: { wrapping: value ? "wrap" : "overflow" } }),
+    },
+    setWrapStrategy: {
+      plural: "setWrapStrategies",
+      appearance: (value: string) => ({ style: { wrapping: oneOf("setWrapStrategy", value, WRAPS) } }),
+    },
+    setTextStyle: { plural: "setTextStyles", appearance: (value: object) => ({ style: textStyleOf(value) }) },
+    setNumberFormat: {
+      plural: "setNumberFormats",
+      appearance: (value: string, session) => ({ format: checkedFormat(value, session) }),
+    },
+  };
 
 /** Number formats are always written the US way. The engine shows neither conditions in brackets nor exponents. */
 function checkedFormat(format: string, session: Session): string {
@@ -104,16 +114,18 @@ function checkedFormat(format: string, session: Session): string {
 type Setter = (...args: never[]) => void;
 
 /** The setters of looks for a list of ranges, each under its name; grids only make sense for one range. */
-export function lookSetters(session: Session, places: readonly Place[]): Record<string, Setter> {
+export function appearanceSetters(session: Session, places: readonly Place[]): Record<string, Setter> {
   const setters: Record<string, Setter> = {};
-  for (const [name, { plural, look }] of Object.entries(LOOKS)) {
+  for (const [name, { plural, appearance }] of Object.entries(APPEARANCES)) {
     setters[name] = (value: never) => {
-      for (const { sheetId, zone } of places) paint(session, sheetId, [zone], look(value, session));
+      for (const { sheetId, zone } of places) paint(session, sheetId, [zone], appearance(value, session));
     };
     const only = places[0];
     if (plural !== undefined && places.length === 1 && only) {
       setters[plural] = (grid: never) =>
-        eachRun(grid, only.zone, (value, zones) => paint(session, only.sheetId, zones, look(value as never, session)));
+        eachRun(grid, only.zone, (value, zones) =>
+          paint(session, only.sheetId, zones, appearance(value as never, session)),
+        );
     }
   }
   setters.setBorder = (...args: never[]) => {
@@ -122,15 +134,15 @@ export function lookSetters(session: Session, places: readonly Place[]): Record<
   return setters;
 }
 
-function paint(session: Session, sheetId: string, target: readonly Zone[], look: ReturnType<Look>): void {
-  if (look.format !== undefined) {
+function paint(session: Session, sheetId: string, target: readonly Zone[], appearance: ReturnType<Appearance>): void {
+  if (appearance.format !== undefined) {
     for (const { left, top, right, bottom } of target) {
       for (let row = top; row <= bottom; row++) {
-        for (let col = left; col <= right; col++) session.noteFormat({ sheetId, col, row }, look.format);
+        for (let col = left; col <= right; col++) session.noteFormat({ sheetId, col, row }, appearance.format);
       }
     }
   }
-  session.write({ type: "SET_FORMATTING", payload: { sheetId, target, ...look } });
+  session.write({ type: "SET_FORMATTING", payload: { sheetId, target, ...appearance } });
 }
 
 function borders({ sheetId, zone }: Place, args: readonly unknown[]): Command[] {
