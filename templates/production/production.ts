@@ -1,7 +1,8 @@
 // The manager's sheet of a production: orders of some days, what is made for them, doughs and mixes, levains and machines.
 import type { Block, SheetModel } from "../../shared/sheet/model.ts";
 import { CAUTIONS, cautionsOf } from "../blocks/name.ts";
-import { doughHelpers, doughsBlock, madeBlock, madeHelpers } from "./doughs.ts";
+import { doughHelpers } from "./dough-figures.ts";
+import { doughsBlock, madeBlock, madeHelpers } from "./doughs.ts";
 import { levainHelpers, levainsBlock, machinesBlock } from "./levains.ts";
 import { dayHelpers, daysBlock, ordersHelpers, ordersTable } from "./orders.ts";
 import { afterDays, daysOf, helpersFrom, type ProductionShape } from "./shape.ts";

@@ -1,7 +1,6 @@
 // A production sheet from orders, the formula sheets and the regular orders of the workbook.
 import { refuse } from "../../../shared/base/refusal.ts";
 import { dayWords } from "../../../shared/production/clock.ts";
-import type { Levain } from "../../../shared/production/levain.ts";
 import { itemKey, type OrderLine, ordersFor, type RegularOrder } from "../../../shared/production/orders.ts";
 import { productionOf } from "../../../shared/production/plan.ts";
 import type { NewSheet } from "../../../shared/protocol/new-sheet.ts";
@@ -15,6 +14,7 @@ import { type Overview, type SizeRow, sizesOf } from "../overview.ts";
 import { make, type Steps, withNotes } from "../steps.ts";
 import { temperatureIn } from "./day-water.ts";
 import { eachLink, levainsOf, mixedLink, notOrdered, positiveLink, type TakenLevain } from "./formula.ts";
+import { levainSettings, levainValues, machineValues } from "./levain-settings.ts";
 import { rowNote } from "./note.ts";
 import { doughsFor, type OwnPart, plannedAll, takerOf } from "./parts.ts";
 import { type AskedProduction, matched, readAsked, regularOf } from "./production-ask.ts";
@@ -24,8 +24,6 @@ const FEW = 12;
 /** Fewer rows would look like a list of what is ordered. */
 const LEAST_ROWS = 3;
 const MACHINES = 4;
-/** How much longer a levain is ripe than it takes to be (common practice, no source). */
-const RIPE_HOURS = 4;
 
 export function* buildProduction(question: Readonly<Record<string, unknown>>): Steps<NewSheet> {
   const order = readAsked(question);
@@ -206,71 +204,6 @@ function notesOf(lines: readonly OrderLine[], { days, isAcross }: { days: number
     if (note !== "") notes.set(note, [...(notes.get(note) ?? []), ...(whose === "" ? [] : [whose])]);
   }
   return rowNote(notes);
-}
-
-type LevainSetting = { readonly levain: Levain; readonly flour: string };
-
-/** A levain as the first formula that builds it has it; what is kept is the sum of what they keep. */
-function levainSettings(
-  name: string,
-  doughs: readonly Overview[],
-  taken: readonly (readonly TakenLevain[])[],
-  all: readonly Overview[],
-): LevainSetting {
-  const builders = doughs.filter((_, at) => taken[at]?.some(({ from, isBuilt }) => isBuilt && from === name));
-  const [first] = builders;
-  const sheetOfName = all.find((sheet) => sheet.name === name);
-  const hydration = first?.number("pre_hydration") ?? sheetOfName?.number("hydration") ?? 1;
-  const keep = builders.reduce((sum, sheet) => sum + (sheet.number("keep") ?? 0), 0);
-  const hours = first?.number("pre_hours") ?? 8;
-  const flours = (first ?? sheetOfName)?.parts.filter(({ kind }) => /^flour/i.test(kind)) ?? [];
-  return {
-    flour: first?.text("pre_from") || flours[0]?.name || "",
-    levain: {
-      name,
-      hydration,
-      motherHydration: first?.number("seed_hydration") ?? hydration,
-      seedShare: first?.number("seed_share") ?? 0.2,
-      seedWeight: null,
-      ripeFrom: Math.round(hours * 60),
-      ripeTo: Math.round((hours + RIPE_HOURS) * 60),
-      mother: keep,
-      keep,
-    },
-  };
-}
-
-function levainValues(settings: readonly LevainSetting[], seeds: readonly (number | null)[]): Record<string, Value> {
-  return Object.fromEntries(
-    settings.flatMap(({ levain, flour }, index) => {
-      const at = index + 1;
-      return [
-        [`fed_${at}`, flour],
-        [`hydration_${at}`, levain.hydration],
-        [`mother_hydration_${at}`, levain.motherHydration],
-        [`seed_${at}`, levain.seedShare],
-        [`ripe_from_${at}`, levain.ripeFrom / 60],
-        [`ripe_to_${at}`, levain.ripeTo / 60],
-        [`mother_${at}`, levain.mother || null],
-        [`keep_${at}`, levain.keep || null],
-        [`first_seed_${at}`, Math.round(1000 * (seeds[index] ?? 0)) / 1000 || null],
-      ];
-    }),
-  );
-}
-
-/** One mixer and one oven to begin with; the mixer takes what the largest formula says. */
-function machineValues(doughs: readonly Overview[]): Record<string, Value> {
-  const limits = doughs.flatMap((sheet) => sheet.number("mixer_limit") ?? []);
-  return {
-    machine_1: "Mixer",
-    machine_kind_1: "mixer",
-    machine_number_1: 1,
-    machine_takes_1: limits.length === doughs.length ? Math.max(...limits) : null,
-    machine_2: "Oven",
-    machine_kind_2: "oven",
-    machine_number_2: 1,
-  };
 }
 
 function linksOf(

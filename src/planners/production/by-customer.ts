@@ -14,7 +14,8 @@ import { make, type Steps } from "../steps.ts";
 import { sheetOf } from "./night.ts";
 import { noteOf } from "./note.ts";
 import { doughsFor } from "./parts.ts";
-import { type OrderNow, type ProductionNow, readProduction } from "./read.ts";
+import type { OrderNow, ProductionNow } from "./production-now.ts";
+import { readProduction } from "./read.ts";
 
 export function* buildByCustomer({ sheet }: Readonly<Record<string, unknown>>): Steps<NewSheet> {
   const production = yield* readProduction(typeof sheet === "string" ? sheet : "");

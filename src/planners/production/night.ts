@@ -10,7 +10,8 @@ import type { Steps } from "../steps.ts";
 import { levainsOf } from "./formula.ts";
 import { doughsFor, type OwnPart, plannedAll, takerOf } from "./parts.ts";
 import { readDay } from "./production-ask.ts";
-import { type DoughNow, type ProductionNow, readProduction } from "./read.ts";
+import type { DoughNow, ProductionNow } from "./production-now.ts";
+import { readProduction } from "./read.ts";
 
 export type Night = {
   readonly now: ProductionNow;

@@ -1,6 +1,6 @@
 // Notes with orders: a row of the grid has several where its orders have, each with its day or its customer.
 import { dayWords } from "../../../shared/production/clock.ts";
-import type { OrderNow, ProductionNow } from "./read.ts";
+import type { OrderNow, ProductionNow } from "./production-now.ts";
 
 const BETWEEN = "; ";
 const NAMES = ", ";

@@ -27,7 +27,7 @@ import {
 import { make, type Steps } from "../steps.ts";
 import { temperatureIn } from "./day-water.ts";
 import { type Night, overNight, ownTasks, sheetOf } from "./night.ts";
-import type { Figure } from "./read.ts";
+import type { Figure } from "./production-now.ts";
 import { shiftSays } from "./weigh-up.ts";
 
 export function* buildTimetable(question: Readonly<Record<string, unknown>>, at: Date): Steps<NewSheet> {

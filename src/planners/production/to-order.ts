@@ -11,7 +11,9 @@ import { make, type Steps } from "../steps.ts";
 import { levainsOf, mixedLink, text } from "./formula.ts";
 import { mustPlan, sheetOf } from "./night.ts";
 import { doughsFor, isFinished, type OwnPart } from "./parts.ts";
-import { type ProductionNow, readProduction } from "./read.ts";
+import type { ProductionNow } from "./production-now.ts";
+import { readProduction } from "./read.ts";
+import { BUILT, cell, plainName, rank, type Stack, stackOf, supplierBy, type Wanted } from "./suppliers.ts";
 
 const SPARE_ROWS = 20;
 
@@ -19,14 +21,6 @@ export function* buildToOrder({ sheet }: Readonly<Record<string, unknown>>): Ste
   const production = yield* readProduction(typeof sheet === "string" ? sheet : "");
   return yield* overAllSheets({ cells: [LARDER_NAME] }, (all) => over(all, production));
 }
-
-/** What is wanted of a product: how much of it on each day in one row, and what of that is bought. */
-type Wanted = {
-  readonly sheet: Overview;
-  readonly row: string;
-  readonly bought: string;
-  readonly made: readonly string[];
-};
 
 function* over(all: FormulaSheets, production: ProductionNow): Steps<NewSheet> {
   const { sheets, tabs, names: known } = all;
@@ -114,8 +108,6 @@ function wantedDough(
     made: [...built, ...fed.map((one) => one.row), ...products.map((one) => one.row)].filter((one) => one !== ""),
   };
 }
-/** Stands for the levain that a formula builds itself out of its own flour and water. */
-const BUILT = "\n";
 
 /** What is bought of the parts that a piece takes. */
 function wantedProduct(sheet: Overview, production: ProductionNow, parts: readonly OwnPart[]): Wanted {
@@ -159,8 +151,6 @@ const unique = (names: readonly string[]): string[] => {
 const numbered = (name: string, values: readonly string[]): Record<string, string> =>
   Object.fromEntries(values.map((value, at) => [`${name}_${at + 1}`, value]));
 
-const plainName = (name: string): string => name.trim().toLowerCase();
-
 /** Its ingredients, and what is rolled into its dough. */
 function partsOf(sheet: Overview): { name: string }[] {
   const fat = sheet.text("roll_in_name");
@@ -171,48 +161,6 @@ function partsOf(sheet: Overview): { name: string }[] {
 function boughtNames(sheet: Overview, made: readonly string[]): string[] {
   const others = made.map(plainName);
   return partsOf(sheet).flatMap(({ name }) => (name === "" || others.includes(plainName(name)) ? [] : [name]));
-}
-
-const NO_SUPPLIER = 1e6;
-const rank = (suppliers: ReadonlyMap<string, string>, name: string): number => {
-  const supplier = suppliers.get(plainName(name)) ?? "";
-  return supplier === "" ? NO_SUPPLIER : [...new Set(suppliers.values())].sort().indexOf(supplier);
-};
-
-/** Suppliers by the names of what they bring, also called ones with them. */
-function supplierBy(rows: readonly (readonly unknown[])[]): Map<string, string> {
-  const [heads = [], ...others] = rows;
-  const place = (head: string) => heads.findIndex((one) => String(one).trim().toLowerCase() === head);
-  const [name, also, supplier] = [place("ingredient"), place("also called"), place("supplier")];
-  if (supplier < 0) return new Map();
-  return new Map(
-    others.flatMap((row) => {
-      const called = [row[name], ...String(row[also] ?? "").split(";")].map((one) => plainName(String(one ?? "")));
-      const from = String(row[supplier] ?? "").trim();
-      return called.flatMap((one): [string, string][] => (one === "" || from === "" ? [] : [[one, from]]));
-    }),
-  );
-}
-
-type Stack = { readonly products: string; readonly names: string; readonly weights: string; readonly rows: number };
-const cell = (sheet: Overview, name: string): string => sheet.reference(name) ?? '""';
-
-/** What is bought of its ingredients. */
-function stackOf({ sheet, made }: Wanted): Stack {
-  const [names, weights] = [cell(sheet, "ingredient"), cell(sheet, "grams")];
-  const left = made.includes(BUILT) ? `${weights}*(1-${cell(sheet, "pre_part")})` : weights;
-  const others = made.filter((one) => one !== BUILT);
-  const rows = others.map((row) => `(${plainText(names)}=${text(plainName(row))})`);
-  const rest = rows.length === 0 ? left : `IF(1*${rows.join("+")}>0;0;${left})`;
-  const fatName = sheet.text("roll_in_name");
-  const fat =
-    fatName !== "" && sheet.number("roll_in") !== null && !others.some((one) => plainName(one) === plainName(fatName));
-  return {
-    products: `IF(ROW(${names})=MIN(ROW(${names}));${text(sheet.name)};"")${fat ? ';""' : ""}`,
-    names: `IF(LEN(${names})=0;"";${names})${fat ? `;${cell(sheet, "roll_in_name")}` : ""}`,
-    weights: `IF(LEN(${weights})=0;"";${rest})${fat ? `;${cell(sheet, "roll_in")}` : ""}`,
-    rows: (sheet.zone("ingredient")?.rows ?? 0) + (fat ? 1 : 0),
-  };
 }
 
 /** What the doughs call their water. */
