@@ -173,7 +173,7 @@ describe("while no call has an answer", () => {
   const answered = <T = Readonly<Record<string, unknown>>>(ask: string, rest: object = {}): T => {
     const reply = book.ask({ ask, ...rest });
     expect(reply.ok, `${ask}: ${JSON.stringify(reply).slice(0, 400)}`).toBe(true);
-    expect(JSON.stringify(reply), ask).not.toMatch(/shows an error|red cell|Loading/);
+    expect(JSON.stringify(reply), ask).not.toMatch(/shows an error in|red cell|Loading|geladen/);
     return (reply as { answer: T }).answer;
   };
   /** A sheet that was built meanwhile holds nothing that was still on its way. */
@@ -227,7 +227,12 @@ describe("while no call has an answer", () => {
     const [{ sheet }] = answered<{ sheets: [{ sheet: string }] }>("productions").sheets;
     const shift = { sheet, from: "2026-11-30T18:00", to: "2026-12-01T12:00" };
     for (const ask of ["weighUp", "timetable", "cards"]) expect(built(ask, shift).waiting, ask).toEqual([]);
-    answered("night", shift);
+    for (const text of ["Loading...", "Wird geladen..."]) {
+      book.holdCalls(text);
+      const pages = JSON.stringify(answered("night", shift));
+      expect(pages).toContain("Allergens: not worked out.");
+      expect(pages).not.toContain("Contains:");
+    }
   });
 
   test.each([
@@ -241,5 +246,15 @@ describe("while no call has an answer", () => {
   ])("a sheet of the template %s is built", (template) => {
     const options = { weight: "g", temperature: "C", length: "cm", parts: template === "prices" ? ["products"] : [] };
     expect(built("build", { template, options, values: {} }).waiting).toEqual([]);
+  });
+
+  test("label texts that are not there yet are no file for a label printer", () => {
+    // The product without a list is left out, and the panel says how many are.
+    expect(answered<{ rows: string[][]; without: number }>("labels")).toMatchObject({
+      rows: { length: 1 },
+      without: 1,
+    });
+    book.answerCalls();
+    expect(answered<{ rows: string[][] }>("labels").rows).toHaveLength(2);
   });
 });
