@@ -31,13 +31,18 @@ export function validationOf(
   const limits = boundsOf(bounds, options);
   if (limits === null) return validation(unit, choices);
   const [least, most] = limits;
-  const range =
-    unit === "percent" || unit === "share" || unit === "rate" ? percents(least, most) : `${least} to ${most}`;
-  const help = [hint, `Enter a number from ${range}.`].filter((one) => one !== undefined).join(" ");
+  const help = [hint, asked(unit, least, most)].filter((one) => one !== undefined).join(" ");
   return { is: "between", least, most, help, isStrict: true };
 }
 
-const percents = (least: number, most: number): string => `${100 * least} % to ${100 * most} %`;
+function asked(unit: Unit, least: number, most: number): string {
+  if (unit === "percent") return "Enter a percentage of the flour, such as 65 %.";
+  if (unit === "share" || unit === "rate") return `Enter a number from ${100 * least} % to ${100 * most} %.`;
+  return `Enter a number from ${inThousands(least)} to ${inThousands(most)}.`;
+}
+
+/** Thousands set apart by a space that no line breaks at. */
+const inThousands = (value: number): string => String(value).replace(/\B(?=(\d{3})+$)/g, "\u00a0");
 
 /** What may be typed into a cell of this unit; null where anything may. */
 function validation(unit: Unit, choices: readonly string[] | undefined): Validation | null {

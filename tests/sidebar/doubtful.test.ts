@@ -35,7 +35,7 @@ describe("an amount without a unit", () => {
   test("a piece in kilograms is too light to be one", () => {
     const draft = sampleDraft();
     draft.sizes[0] = { name: "large", pieces: "24", weight: "0.9", loss: "11" };
-    expect(says(draft)).toMatch(/^The weight of size 1 is "0.9". Enter a number from 5 to 20 ?000/);
+    expect(says(draft)).toMatch(/^The weight of size 1 is "0.9". Enter a number from 5 to 20\s?000/);
     draft.sizes[0] = { name: "large", pieces: "24", weight: "0.9 kg", loss: "11" };
     expect(says(draft)).toBe("");
   });
