@@ -53,7 +53,7 @@ export function formulaOf(content: Content, around: Around): Formula {
     mixed: around.mixed,
     sizes: tables.sizes.flatMap((line, at): Size[] => {
       const [name, baked, loss, diameter] = line;
-      const own = {
+      const cells = {
         name: text(name),
         pieces: around.pieces[at] ?? null,
         baked: number(baked),
@@ -61,7 +61,7 @@ export function formulaOf(content: Content, around: Around): Formula {
         price: around.prices[at] ?? null,
         ...(number(diameter) === null ? {} : { diameter: number(diameter) }),
       };
-      return isSize(line) ? [own] : [];
+      return isSize(line) ? [cells] : [];
     }),
     perArea: around.perArea,
     tin: tinOf(content, around.capacity),

@@ -22,12 +22,13 @@ export const NO_FACTS: LabelFacts = { law: null, loss: null, ownFormulas: [] };
 /** A list, or why there is none. */
 export type Printed = { readonly list: string } | { readonly missing: string };
 
-export function printedList(formula: Formula, { law, loss, ownFormulas: own }: LabelFacts, larder: Larder): Printed {
+export function printedList(formula: Formula, { law, loss, ownFormulas }: LabelFacts, larder: Larder): Printed {
   if (law === null)
     return {
       missing: "No labelling rules are chosen. Choose EU, UK or US in Bakery settings to see the ingredient list.",
     };
-  if (own === null) return { missing: "The ingredient list is too long to be read here. Look at the sheet's label." };
+  if (ownFormulas === null)
+    return { missing: "The ingredient list is too long to be read here. Look at the sheet's label." };
   const weights = weightsOf(formula);
   const used = allRows(formula)
     .map(({ name, amount }, at) => ({ name, amount, weight: weights[at] ?? null }))
@@ -37,7 +38,7 @@ export function printedList(formula: Formula, { law, loss, ownFormulas: own }: L
     const list = labelList(
       used.map(({ name }) => name || null),
       used.map((row) => row.weight),
-      { larder, formulas: formulasIn(own) },
+      { larder, formulas: formulasIn(ownFormulas) },
       law,
       yields === null ? null : weight(doughOf(formula) * yields),
     );

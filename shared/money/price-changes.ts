@@ -15,7 +15,7 @@ export function priceChanges(
 ): { readonly kept: readonly KeptPrice[]; readonly changes: readonly PriceChange[]; readonly isNew: boolean } {
   const changes: PriceChange[] = [];
   let isNew = false;
-  const kept = rows.map(({ name, price, kept: [last = "", before = "", seen = ""] }): KeptPrice => {
+  const prices = rows.map(({ name, price, kept: [last = "", before = "", seen = ""] }): KeptPrice => {
     const same: KeptPrice = [numberOr(last), numberOr(before), typeof seen === "string" ? seen : ""];
     const label = String(name ?? "").trim();
     if (typeof price !== "number" || !Number.isFinite(price) || label === "" || price === last) return same;
@@ -24,7 +24,7 @@ export function priceChanges(
     changes.push({ name: label, before: last, now: price });
     return [price, last, day];
   });
-  return { kept, changes, isNew };
+  return { kept: prices, changes, isNew };
 }
 
 const numberOr = (cell: Cell): number | "" => (typeof cell === "number" && Number.isFinite(cell) ? cell : "");

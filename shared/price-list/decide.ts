@@ -65,13 +65,13 @@ export function decide(
       continue;
     }
     const now = target === AS_NEW ? null : (byName.get(target) ?? null);
-    const own = {
+    const row = {
       name: line.name,
       price: choice.price ?? line.price,
       pack: choice.pack ?? line.pack,
       supplier: line.supplier || supplier.trim(),
     };
-    const offer = offerFor(own, now, larder);
+    const offer = offerFor(row, now, larder);
     if ("at" in offer) open.push({ line, at: offer.at, says: `${where(line)}: its ${offer.at} ${offer.says}.` });
     else if (!offer.isNew) same.push(line);
     else if (offer.asks !== "" && choice.isSure !== true)

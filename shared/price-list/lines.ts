@@ -44,7 +44,7 @@ export function linesIn(table: Table, { above }: Columns, places: Places, larder
     const name = String(at(cells, ingredient)).replace(/\s+/g, " ").trim().slice(0, MAX_NAME);
     const priceCell = at(cells, price);
     if (name === "" || priceCell === "" || nameKey(name) === "") return [];
-    const own = packText(at(cells, pack));
+    const packOfCell = packText(at(cells, pack));
     const per = typeof priceCell === "string" ? (packPer(priceCell) ?? perHead) : perHead;
     return [
       {
@@ -52,7 +52,7 @@ export function linesIn(table: Table, { above }: Columns, places: Places, larder
         name,
         price: String(priceCell),
         // What the price is of is said beside it; the pack's own column says then how it is sold.
-        pack: per ?? own,
+        pack: per ?? packOfCell,
         supplier: String(at(cells, supplier)).trim().slice(0, MAX_NAME),
         ...matched(name, larder),
       },
@@ -101,8 +101,8 @@ function nearRows(name: string, larder: Larder): string[] {
       .split(" ")
       .filter((word) => word.length > 1);
   const wanted = words(name);
-  const alike = (own: string): number => {
-    const some = words(own);
+  const alike = (packName: string): number => {
+    const some = words(packName);
     const both = some.filter((word) => wanted.includes(word)).length;
     return both / Math.max(1, new Set([...some, ...wanted]).size);
   };
@@ -165,10 +165,10 @@ export function offerFor(
     priced.price !== now.price ||
     (pack !== "" && pack !== now.pack) ||
     (wanted.supplier !== "" && wanted.supplier !== now.supplier);
-  return { price: priced.price, pack, supplier: wanted.supplier, times, isNew, asks: asked(times, now, each) };
+  return { price: priced.price, pack, supplier: wanted.supplier, times, isNew, asks: question(times, now, each) };
 }
 
-function asked(times: number | null, now: SheetRow | null, each: number | null): string {
+function question(times: number | null, now: SheetRow | null, each: number | null): string {
   if (times !== null && (times > MOST || times < LEAST)) return "moved";
   return now?.price != null && each === null ? "pack" : "";
 }

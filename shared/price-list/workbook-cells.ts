@@ -129,8 +129,8 @@ function cellsIn(xml: string, shared: readonly string[]): Table {
     xml,
     ({ name, attributes, isEnd, isEmpty }) => {
       if (name === "row" && !isEnd) {
-        const own = Number(attribute(attributes, "r"));
-        row = own > 0 ? own - 1 : row + 1;
+        const number = Number(attribute(attributes, "r"));
+        row = number > 0 ? number - 1 : row + 1;
         column = -1;
       } else if (name === "c") {
         if (isEnd) return keep();

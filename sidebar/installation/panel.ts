@@ -188,8 +188,8 @@ function checkSheet() {
   };
 }
 
-async function step(asked: CheckStep): Promise<CheckAnswer> {
-  const outcome = await ask("check", asked, PATIENCE_MS);
+async function step(checkStep: CheckStep): Promise<CheckAnswer> {
+  const outcome = await ask("check", checkStep, PATIENCE_MS);
   if ("answer" in outcome) return outcome.answer;
   throw new Error(failureSentence(outcome));
 }

@@ -103,9 +103,9 @@ function ofSizes(input: AmountInput) {
 
 /** Trays, the pieces on one, and what the first size weighs. */
 function onTrays(input: AmountInput) {
-  const { inputs: own, take, faults, handling } = input;
+  const { inputs, take, faults, handling } = input;
   const trays = take("trays", "Enter how many trays you want.");
-  const on = own.number("tray_pieces");
+  const on = inputs.number("tray_pieces");
   if (on === null && !faults.some(({ at }) => at === "tray_pieces"))
     faults.push(fieldFault("tray_pieces", "Enter how many pieces a tray takes.", true));
   const [size] = readSizes(input, false);
@@ -169,22 +169,22 @@ function readCell(column: TemplateInput, size: TableRow, index: number, { draft,
 }
 
 /** What one piece is scaled at: what it is sold at before the oven's loss, or a round's area and the weight on it. */
-function scaledAt(of: (name: string) => number | null, { inputs: own }: AmountInput): Weight | null {
+function scaledAt(of: (name: string) => number | null, { inputs }: AmountInput): Weight | null {
   const sold = of("size_weight");
   if (sold !== null) return weight(sold / (1 - (of("size_loss") ?? 0)));
   const diameter = of("size_diameter");
-  const per = perArea(own);
+  const per = perArea(inputs);
   return diameter === null || per === null ? null : weight(area(diameter) * per);
 }
 
-function askPerArea({ inputs: own, draft, faults }: AmountInput): void {
-  const [typed, of, across] = ["per_area", "known_weight", "known_diameter"].map(own.number);
+function askPerArea({ inputs, draft, faults }: AmountInput): void {
+  const [typed, of, across] = ["per_area", "known_weight", "known_diameter"].map(inputs.number);
   if (typed != null && of != null && across != null && Math.abs(of / area(across) / typed - 1) > 0.01) {
     const unit = `${draft.units.weight}/${draft.units.length}²`;
     const says = `That round has ${showNumber(of / area(across), 3)} ${unit}, and the weight per area says ${showNumber(typed, 3)}; clear one of the two.`;
     faults.push(fieldFault("known_weight", says));
   }
-  if (perArea(own) !== null || faults.some(({ at }) => /^(?:per_area|known_)/.test(at))) return;
+  if (perArea(inputs) !== null || faults.some(({ at }) => /^(?:per_area|known_)/.test(at))) return;
   const says = "Enter the weight per area, or weight and diameter of a round that is known to be right.";
   faults.push(fieldFault("per_area", says, true));
 }

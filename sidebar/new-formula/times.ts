@@ -22,21 +22,21 @@ type TimesForm = {
 
 /** The steps with their starts, what ripens for one of them before it; empty without steps, null without a time to be ready. */
 export function readTimes(form: TimesForm): readonly TimedStep[] | null {
-  const { inputs: own } = form;
-  const [names, long] = [own.column("step"), own.column("step_minutes")];
+  const { inputs } = form;
+  const [names, long] = [inputs.column("step"), inputs.column("step_minutes")];
   const steps = names.map((name, at) => ({ name: String(name ?? ""), minutes: minutes(Number(long[at] ?? 0)) }));
   if (!steps.some((step) => step.minutes > 0)) return [];
-  const ready = own.number("ready");
+  const ready = inputs.number("ready");
   if (ready === null) return null;
   const timed = countedBack(steps, minutes(ready * MINUTES_A_DAY), {
-    step: own.text("oven_step"),
+    step: inputs.text("oven_step"),
     count: inOven(form),
-    takes: own.number("oven_takes"),
-    reload: minutes(own.number("oven_reload") ?? 0),
+    takes: inputs.number("oven_takes"),
+    reload: minutes(inputs.number("oven_reload") ?? 0),
   });
-  const [hours, share] = [own.number("pre_hours"), own.number("pre_share")];
+  const [hours, share] = [inputs.number("pre_hours"), inputs.number("pre_share")];
   if (hours === null || share === null) return timed;
-  const ripens = ripeningBefore(timed, own.text("pre_step"), `${preferment(own)} ripens`, hours);
+  const ripens = ripeningBefore(timed, inputs.text("pre_step"), `${preferment(inputs)} ripens`, hours);
   return ripens === null ? timed : [ripens, ...timed];
 }
 
@@ -46,10 +46,10 @@ function preferment(inputs: TemplateInputs): string {
 }
 
 /** Trays with pieces on them, or tins. */
-function inOven({ model, inputs: own, amount, tin, dough, handling, rolled }: TimesForm): number | null {
+function inOven({ model, inputs, amount, tin, dough, handling, rolled }: TimesForm): number | null {
   const each = amount.scaled ?? tin?.dough ?? null;
   const counted = amount.pieces ?? amount.tins;
   const whole = dough === null ? null : dough * (1 + rolled) * (1 - handling);
   const pieces = counted ?? (whole === null || each === null ? null : piecesFrom(whole, each));
-  return inputCell(model, "tray_pieces") === undefined ? pieces : traysFor(pieces, own.number("tray_pieces"));
+  return inputCell(model, "tray_pieces") === undefined ? pieces : traysFor(pieces, inputs.number("tray_pieces"));
 }

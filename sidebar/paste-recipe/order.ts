@@ -98,10 +98,10 @@ function partsFor(model: SheetModel, isTied: boolean): string[] {
 
 /** Shares of the flour, in the frame of the text where its flours make 100 %. */
 function sharesOf(rows: readonly FormulaRow[]): (number | null)[] {
-  const flours = rows.reduce((all, { type, shareInText: said }) => all + (type === "flour" ? (said ?? 0) : 0), 0);
+  const flours = rows.reduce((all, { type, shareInText }) => all + (type === "flour" ? (shareInText ?? 0) : 0), 0);
   const isSaid = Math.abs(flours - 100) < 0.05;
-  return rows.map(({ shareInText: said, percent }) => {
-    const share = isSaid ? said : percent;
+  return rows.map(({ shareInText, percent }) => {
+    const share = isSaid ? shareInText : percent;
     return share === null ? null : Math.round(share * 1e10) / 1e12;
   });
 }

@@ -54,11 +54,11 @@ export function priceList(): HTMLElement {
       },
       busy: () => "Reading the ingredients …",
       done: (sheet) => {
-        const own = table() ?? [];
-        const columns = columnsIn(own);
+        const rows = table() ?? [];
+        const columns = columnsIn(rows);
         const read: Reading = {
           sheet,
-          table: own,
+          table: rows,
           columns,
           places: columns.places,
           choices: new Map(),
@@ -106,7 +106,7 @@ function readNodes(read: Reading, done: (says: string) => void): HTMLElement[] {
   const taking = actionButton({
     question: "takePrices",
     label: "Take these prices",
-    request: () => asked(read, decision),
+    request: () => chosenPrices(read, decision),
     busy: () => "Writing the prices …",
     done: (answer) => {
       const says = tookSentence(answer);
@@ -153,7 +153,7 @@ function supplierField(read: Reading, form: Form): HTMLElement {
 
 const MAX_NAME = 100;
 
-function asked({ choices, isRemembered }: Reading, { taken }: Decision): Questions["takePrices"]["ask"] {
+function chosenPrices({ choices, isRemembered }: Reading, { taken }: Decision): Questions["takePrices"]["ask"] {
   const isNew = ({ row }: Line) => choices.get(row)?.of === AS_NEW;
   return {
     rows: taken.map(({ line, now, offer }) => ({

@@ -5,10 +5,10 @@ import { PRICE_KEPT, type PriceChange, priceChanges } from "../../shared/money/p
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
 import { activeWorkbook } from "./active-workbook.ts";
 
-type Asked = { readonly day: string; readonly unasked?: boolean | undefined };
+type PriceDay = { readonly day: string; readonly unasked?: boolean | undefined };
 
 /** `unasked` by a person, it says nothing of what is missing. */
-export function comparePrices({ day, unasked }: Asked): { changes: readonly PriceChange[] } {
+export function comparePrices({ day, unasked }: PriceDay): { changes: readonly PriceChange[] } {
   const range = activeWorkbook().getRangeByName(LARDER_NAME);
   if (range === null && unasked) return { changes: [] };
   if (range === null) return refuse("There is no ingredient sheet in this workbook yet. Build it first, in Plan.");

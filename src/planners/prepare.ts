@@ -41,8 +41,8 @@ export function* prepare({ model, options, values }: Ordered): Steps<Prepared> {
   const isFormula = LISTED_SHEETS.includes(model);
   const isLarder = model.defines?.name === LARDER_NAME;
   const readsSettings = isLarder || isLawOpen(model, values);
-  const asked = { names: [LARDER_NAME], cells: [MIXLOG_NAME, ...(readsSettings ? [SETTINGS_NAME] : [])] };
-  const { seen, count } = isFormula ? yield* formulaSheetCount(asked) : { seen: yield* look(asked), count: null };
+  const request = { names: [LARDER_NAME], cells: [MIXLOG_NAME, ...(readsSettings ? [SETTINGS_NAME] : [])] };
+  const { seen, count } = isFormula ? yield* formulaSheetCount(request) : { seen: yield* look(request), count: null };
   const there = seen.names.map(({ name }) => name);
   const [hasLarder, hasMixLog] = [there.includes(LARDER_NAME), there.includes(MIXLOG_NAME)];
   if (model.defines?.name === MIXLOG_NAME) return mixLogPlan(model, options, values, hasMixLog);

@@ -38,8 +38,8 @@ export function* readPriceSheet(): Steps<PriceSheet> {
 }
 
 /** New ingredients and new names first, so that the prices find their rows. */
-export function* takePrices(asked: Readonly<Record<string, unknown>>, now: Date): Steps<TakePricesAnswer> {
-  const { rows, added, also } = asked as TakePricesAsk;
+export function* takePrices(question: Readonly<Record<string, unknown>>, now: Date): Steps<TakePricesAnswer> {
+  const { rows, added, also } = question as TakePricesAsk;
   const stocked =
     added.length + also.length === 0
       ? []

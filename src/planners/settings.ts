@@ -21,6 +21,6 @@ export const settingIn = (rows: readonly (readonly CellValue[])[], name: string)
 
 /** The labelling rules of the bakery; "" where nobody chose any. */
 export function lawIn(rows: readonly (readonly CellValue[])[]): string {
-  const own = settingIn(rows, "Labelling rules").toUpperCase();
-  return ["EU", "UK", "US"].includes(own) ? own : "";
+  const law = settingIn(rows, "Labelling rules").toUpperCase();
+  return ["EU", "UK", "US"].includes(law) ? law : "";
 }

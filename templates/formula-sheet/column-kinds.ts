@@ -53,6 +53,7 @@ export function typedOver(columns: readonly string[]): string {
 /** The column whose heading is said, on the scales' steps: the coarse one where it moves a weight little enough, else the fine one. */
 export function onSteps(name: string, says: string, exact: string): ColumnModel[] {
   const stepped = (step: string) => `=ARRAYFORMULA(ROUND(ROUND(${exact}/${step};9);0)*${step})`;
+  const [coarse, fine] = [`@${name}_coarse`, `@${name}_fine`];
   const near = (column: string) => `ABS(${column}-${exact})<=${exact}*@shift`;
   return [
     numbers(`${name}_coarse`, `${says}, coarse step`, stepped("@coarse")),
@@ -60,7 +61,7 @@ export function onSteps(name: string, says: string, exact: string): ColumnModel[
     numbers(
       `${name}_scale`,
       `${says}, on the scale`,
-      `=ARRAYFORMULA(@counts*IF(${near(`@${name}_coarse`)};@${name}_coarse;IF(${near(`@${name}_fine`)};@${name}_fine;${exact})))`,
+      `=ARRAYFORMULA(@counts*IF(${near(coarse)};${coarse};IF(${near(fine)};${fine};${exact})))`,
     ),
   ];
 }

@@ -35,6 +35,10 @@ const SPACES = ["UNICHAR(160)", "UNICHAR(8239)", "UNICHAR(8201)", "UNICHAR(8203)
 const without = (text: string, signs: readonly string[]) =>
   signs.reduce((inner, sign) => `SUBSTITUTE(${inner};${sign};"")`, text);
 
+/** So many digits before the % sign of a type, or what else it is. */
+const percentOfDigits = (digits: number, otherwise: string): string =>
+  `IFERROR(VALUE(MID(@type_whole;FIND("%";@type_whole)-${digits};${digits}));${otherwise})`;
+
 /** Types as they are compared: without spaces and brackets; a preferment's word apart from its hydration. */
 const typeHelpers: readonly ColumnModel[] = [
   helper(
@@ -50,7 +54,7 @@ const typeHelpers: readonly ColumnModel[] = [
   numbers(
     "type_hydration",
     "Hydration in the type (%)",
-    `=ARRAYFORMULA(${[3, 2, 1].reduceRight((rest, many) => `IFERROR(VALUE(MID(@type_whole;FIND("%";@type_whole)-${many};${many}));${rest})`, "0")})`,
+    `=ARRAYFORMULA(${percentOfDigits(3, percentOfDigits(2, percentOfDigits(1, "0")))})`,
   ),
   // No type ends in s: "yeasts" is yeast. A space that cannot be in it any more marks its end.
   helper(

@@ -56,6 +56,8 @@ function doughFigures(shape: ProductionShape, index: number): CellModel[] {
   const n = days.length;
   const dough = shape.doughs[index] as DoughShape;
   const { from, to, inDoughs } = dough;
+  // Of a product that is not weighed piece by piece all pieces count.
+  const unweighed = (item: number) => `IF(COUNT(@each_${item})=0;SUM(@m_${item}_1:@m_${item}_${n});0)`;
   const cell = (place: number, name: string, formula: string): CellModel => ({
     at: place,
     role: "helper",
@@ -72,11 +74,7 @@ function doughFigures(shape: ProductionShape, index: number): CellModel[] {
       `=IF(N(@mixer_most)>0;IF(COUNT([${linkName("limit", index)}])=1;MIN([${linkName("limit", index)}];@mixer_most);@mixer_most);[${linkName("limit", index)}])`,
     ),
     cell(2, `least_${at}`, `=[${linkName("least", index)}]`),
-    cell(
-      3,
-      `lost_${at}`,
-      `=${items.length === 0 ? "0" : items.map((item) => `IF(COUNT(@each_${item})=0;SUM(@m_${item}_1:@m_${item}_${n});0)`).join("+")}`,
-    ),
+    cell(3, `lost_${at}`, `=${items.map(unweighed).join("+") || "0"}`),
     cell(
       4,
       `smallest_${at}`,

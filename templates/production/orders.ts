@@ -100,7 +100,7 @@ export function ordersTable(shape: ProductionShape): Table {
               head: "Regular",
               unit: "text",
               role: "remark",
-              formula: `=ARRAYFORMULA(IF(${columns.map((_, at) => `@reg_${at + 1}`).join("+")}=0;"";${columns.map((_, at) => `IF(@reg_${at + 1}=0;"–";@reg_${at + 1})`).join('&" · "&')}))`,
+              formula: shownRegular(columns.map((_, at) => `@reg_${at + 1}`)),
             } as const,
           ]
         : []),
@@ -145,7 +145,7 @@ export function ordersHelpers(shape: ProductionShape): Table {
           `reg_${at + 1}`,
           `Regular ${at + 1}`,
           hasRegular
-            ? `=ARRAYFORMULA(MMULT((${customer === null ? "@order_key" : `@order_item&"|"&${plainText(`@customer_${at + 1}`)}`}=TRANSPOSE(${regular(String(KEYS))}))*(LEN(@order_item)>1);IF(ISNUMBER(${regular(`@weekday_${day}`)});${regular(`@weekday_${day}`)};0)))`
+            ? regularPieces(customer === null ? null : `@customer_${at + 1}`, `@weekday_${day}`)
             : "=ARRAYFORMULA(0*LEN(@order_item))",
         ),
       ),
@@ -164,7 +164,7 @@ export function ordersHelpers(shape: ProductionShape): Table {
       numbers(
         "order_wrong",
         "Pieces that are no whole number",
-        `=ARRAYFORMULA(${columns.map((_, at) => `(IFERROR(LEN(@o_${at + 1});1)>0)*(IF(ISNUMBER(@o_${at + 1});(@o_${at + 1}<0)+(@o_${at + 1}<>ROUND(@o_${at + 1};0));1)>0)`).join("+")})`,
+        `=ARRAYFORMULA(${columns.map((_, at) => isNoCount(`@o_${at + 1}`)).join("+")})`,
       ),
       helper(
         "order_says",
@@ -203,4 +203,25 @@ export function dayHelpers(shape: ProductionShape): { readonly heads: CellModel[
     ),
   );
   return { heads, figures };
+}
+
+/** What comes regularly, column by column, as it is shown beside an order. */
+function shownRegular(cells: readonly string[]): string {
+  const pieces = cells.map((cell) => `IF(${cell}=0;"–";${cell})`).join('&" · "&');
+  return `=ARRAYFORMULA(IF(${cells.join("+")}=0;"";${pieces}))`;
+}
+
+/** The regular pieces of every order's product and size on a weekday, by the order's own customer or by that of a column. */
+function regularPieces(customer: string | null, weekday: string): string {
+  const key = customer === null ? "@order_key" : `@order_item&"|"&${plainText(customer)}`;
+  const isSame = `(${key}=TRANSPOSE(${regular(String(KEYS))}))*(LEN(@order_item)>1)`;
+  const pieces = `IF(ISNUMBER(${regular(weekday)});${regular(weekday)};0)`;
+  return `=ARRAYFORMULA(MMULT(${isSame};${pieces}))`;
+}
+
+/** 1 where something stands in a cell that is no whole number of pieces. */
+function isNoCount(cell: string): string {
+  const isFilled = `(IFERROR(LEN(${cell});1)>0)`;
+  const isWrong = `(IF(ISNUMBER(${cell});(${cell}<0)+(${cell}<>ROUND(${cell};0));1)>0)`;
+  return `${isFilled}*${isWrong}`;
 }

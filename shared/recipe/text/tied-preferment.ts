@@ -26,7 +26,7 @@ const waterIn = ({ row }: Portion): number => waterOfRow(row);
 
 /** A preferment as the sheet's cells take it. */
 export function tied(parts: Parts): TiedPreferment[] {
-  const { at, portions, flourOfAll, partWeight: made, draft } = parts;
+  const { at, portions, flourOfAll, partWeight, draft } = parts;
   const stage = draft.stages[at];
   const mine = portions.filter(({ stage: takerStage }) => takerStage === at);
   const flour = sumOf(mine, flourIn);
@@ -49,7 +49,7 @@ export function tied(parts: Parts): TiedPreferment[] {
       isWhole: isPlain && isAlike,
       hours: stage.hours,
       temperature: stage.temperature,
-      leftOver: made !== undefined && made > 0 ? grams(made) : null,
+      leftOver: partWeight !== undefined && partWeight > 0 ? grams(partWeight) : null,
       flour: only,
     },
   ];

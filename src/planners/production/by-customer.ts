@@ -84,8 +84,8 @@ const orderedLink = ({ countedColumns }: ProductionNow): string =>
 /** Its price as it is now. */
 function priceOf(all: FormulaSheets, { product, size }: OrderNow): number | null {
   const sheet = sheetOf(all, product);
-  const own = sizesOf(sheet).find((one) => one.size === size);
-  return sheet.figures("size_price")[own?.row ?? -1] ?? null;
+  const sizeNow = sizesOf(sheet).find((one) => one.size === size);
+  return sheet.figures("size_price")[sizeNow?.row ?? -1] ?? null;
 }
 
 function priceLink(all: FormulaSheets, { customer, product, size }: OrderNow): string {

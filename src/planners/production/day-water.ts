@@ -54,8 +54,8 @@ export function waterFor(
 ): { readonly at: number; readonly ice: number } | null {
   const [target, friction] = [sheet.number("dough_target"), sheet.number("friction_own")];
   if (!hasWater(sheet) || target === null || friction === null || room === null || flour === null) return null;
-  const given = sheet.number("preferment_temp");
-  const at = (given === null ? 3 : 4) * target - room - flour - (given ?? 0) - friction;
+  const warmth = sheet.number("preferment_temp");
+  const at = (warmth === null ? 3 : 4) * target - room - flour - (warmth ?? 0) - friction;
   const [zero, degrees] = unit === "F" ? [32, (MELTING / WATER_HEAT) * 1.8] : [0, MELTING / WATER_HEAT];
   const part = tap === null || tap < zero || at >= tap ? 0 : (tap - at) / (tap - zero + degrees);
   return { at, ice: part > 1 ? 0 : part };

@@ -124,10 +124,10 @@ export function planned(sheet: Overview, all: readonly Overview[], uses: readonl
     preferment: hasPreferment
       ? { name: sheet.text("pre_kind") || "preferment", minutes: Math.round((hours ?? 0) * 60), step: preStep }
       : null,
-    levains: levainsOf(sheet, all).map(({ from, part, isBuilt: own }) => ({
+    levains: levainsOf(sheet, all).map(({ from, part, isBuilt }) => ({
       from,
       part,
-      step: own ? preStep : (names.find((name) => MIXES.test(name)) ?? ""),
+      step: isBuilt ? preStep : (names.find((name) => MIXES.test(name)) ?? ""),
     })),
     uses,
   };

@@ -103,9 +103,9 @@ export function matched<T extends Known>(
   });
 }
 
-function unknown({ product, size }: Known, own: readonly Known[], items: readonly Known[]): string {
-  if (own.length > 0) {
-    const known = own.map((one) => quote(one.size));
+function unknown({ product, size }: Known, sizes: readonly Known[], items: readonly Known[]): string {
+  if (sizes.length > 0) {
+    const known = sizes.map((one) => quote(one.size));
     return size === ""
       ? `${quote(product)} has no size. Enter ${known.length === 1 ? "" : "one of "}${known.join(", ")}.`
       : `${quote(product)} has no size ${quote(size)}. Enter one of ${known.join(", ")}.`;

@@ -193,13 +193,13 @@ function lotsAgain(mixings: readonly Mixing[], all: FormulaSheets, lots: readonl
   });
   return Object.fromEntries(
     rows.flatMap(({ batch, stage, name }, at) => {
-      const own = lots.filter(
+      const entered = lots.filter(
         (one) =>
           one.batch === batch &&
           one.ingredient === name &&
           one.mix.startsWith("preferment") === (stage === "preferment"),
       );
-      return own.length === 0 ? [] : [[`lot_${at}`, [...new Set(own.map(({ lot }) => lot))].join("; ")]];
+      return entered.length === 0 ? [] : [[`lot_${at}`, [...new Set(entered.map(({ lot }) => lot))].join("; ")]];
     }),
   );
 }

@@ -39,12 +39,12 @@ export function knowCustom(library: Library, stubs: readonly Stub[]): void {
       description: summary,
       category: "Gramwright",
       args,
-      compute(...given) {
+      compute(...args) {
         const homeSheet = homes.get(this.getters);
         if (!homeSheet?.script.has(name)) return failure("#NAME?", `Unknown function: "${name}"`);
         const waiting = homeSheet.script.waiting?.();
         if (waiting !== undefined) return failure(waiting, "");
-        return compute(library, name, homeSheet, given);
+        return compute(library, name, homeSheet, args);
       },
     });
     // A script's function is called with as few arguments as there are, and says itself what is missing.

@@ -47,8 +47,8 @@ function keptCells(engine: Engine, sheetId: string, filled: readonly Position[])
     const cell = engine.get<FormulaCell | undefined>("getCell", position);
     if (!cell?.isFormula) continue;
     const text = cell.compiledFormula.toFormulaString(engine.model.getters);
-    const own = { left: col, right: col, top: row, bottom: row };
-    const zone = engine.get<Zone | undefined>("getSpreadZone", position) ?? own;
+    const square = { left: col, right: col, top: row, bottom: row };
+    const zone = engine.get<Zone | undefined>("getSpreadZone", position) ?? square;
     if (isKeptValue(engine.library, text)) eachCell(zone, keep);
     else others.push({ zone, reads: readsOf(engine, text) });
   }
