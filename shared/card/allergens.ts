@@ -7,12 +7,15 @@ const CHECK = "Check every ingredient's label before anybody eats of it.";
 /** Words that a person may have typed where the sheet works allergens out; they tell nothing of what was checked. */
 const TYPED = /^(?:none|no|nil|nothing|free|without|n\/?a|[-–—.0]+)(?:\W|$)/i;
 
-/** `answer` is what the formula sheet shows: null or "" where it has no label or no law was chosen, an error where the ingredients are not all known. */
+/**
+ * `answer` is what the formula sheet shows: null or "" where it has no label or no law was chosen, an error where the ingredients are
+ * not all known, or where it is still calculating.
+ */
 export function allergenLine(answer: string | null): string {
   const list = (answer ?? "").trim().replace(/\.$/, "");
   if (list === "") return `Allergens: not worked out. ${CHECK} ${NOT_ASSESSED}`;
   if (list.startsWith("#") || /^Loading/.test(list))
-    return `Allergens: not worked out, because the formula sheet shows an error. ${CHECK} ${NOT_ASSESSED}`;
+    return `Allergens: not worked out. The formula sheet was still calculating, or shows an error. ${CHECK} ${NOT_ASSESSED}`;
   const [first = "", ...others] = list.split(";").map((part) => part.trim());
   const besides = others.filter((part) => !/^cross-contact/i.test(part));
   if (first === NO_ALLERGENS.split(";")[0])

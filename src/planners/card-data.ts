@@ -6,6 +6,7 @@ import { fromGrams, grams } from "../../shared/base/units.ts";
 import { allergenLine } from "../../shared/card/allergens.ts";
 import type { CardAmount, CardAsk, CardData } from "../../shared/card/data.ts";
 import { upOnSteps } from "../../shared/card/values.ts";
+import { isWaitingText } from "../../shared/protocol/waiting.ts";
 import { makesBatter } from "../../shared/sheet/template-inputs.ts";
 import { labelCautions } from "../../templates/blocks/label.ts";
 import { CAUTIONS } from "../../templates/blocks/name.ts";
@@ -112,9 +113,15 @@ function factsOf(sheet: FormulaSheet): string[] {
     ...(sizes.length === 0 || shape === ""
       ? []
       : [`Tin: ${shape}, ${tinSizes(sizes)} ${shape === "water" ? "g of water" : length}${inTin}.`]),
-    allergenLine(sheet.text("allergens")),
+    allergenLine(allergensOf(sheet)),
   ];
 }
+
+/** What still calculates reads like a text in the language of the spreadsheet, and is none. */
+const allergensOf = (sheet: FormulaSheet): string => {
+  const text = sheet.text("allergens");
+  return isWaitingText(text) ? "#N/A" : text;
+};
 
 /** Sizes of the rim and the depth first; those of a base come after. */
 function tinSizes(sizes: readonly number[]): string {

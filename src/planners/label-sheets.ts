@@ -4,6 +4,7 @@ import { refuse } from "../../shared/base/refusal.ts";
 import type { CellValue, SeenList } from "../../shared/protocol/look.ts";
 import type { NewSheet } from "../../shared/protocol/new-sheet.ts";
 import type { Order } from "../../shared/protocol/order.ts";
+import { isWaitingText } from "../../shared/protocol/waiting.ts";
 import {
   LABEL_TEXT_NAME,
   PRICE_LISTS_NAME,
@@ -127,6 +128,9 @@ export function* readLabels(): Steps<{ readonly rows: readonly (readonly string[
     .slice(1)
     .map((row) => places.map((at) => String(row[at] ?? "").trim()))
     .filter(([product = ""]) => product !== "");
+  // A label printer would print it.
+  if (rows.flat().some(isWaitingText))
+    return refuse("The label texts are still calculating. Wait until they are there, then save them again.");
   const ready = rows.filter(([, , list = ""]) => list !== "");
   return { rows: [HEADS, ...ready], without: rows.length - ready.length };
 }

@@ -116,6 +116,8 @@ const ROWS: Readonly<Record<string, (() => void | Promise<void>) | string>> = {
   "7.24 each copy is a script of its own (apps-script-oauth2 #222, getodk/central #1795)": () => {
     expect(readme()).toMatch(/as a script of its own/);
     expect(install).toMatch(/Gramwright \d+\.\d+\.\d+/);
+    // Each sheet says which version built it: tests/sheet/built-by.test.ts.
+    expect(readme()).toMatch(/the first row of each sheet names the version/);
   },
   "7.25 chips arrive as their text (node-google-spreadsheet #721, burnash/gspread #1576)":
     "an argument is a text then, which every function takes as one",

@@ -6,7 +6,7 @@ import { NO_ALLERGENS } from "../../shared/label/allergens.ts";
 const UNKNOWN =
   "Allergens: not worked out. Check every ingredient's label before anybody eats of it. Cross-contact is not assessed.";
 const REFUSED =
-  "Allergens: not worked out, because the formula sheet shows an error. Check every ingredient's label before anybody eats of it. Cross-contact is not assessed.";
+  "Allergens: not worked out. The formula sheet was still calculating, or shows an error. Check every ingredient's label before anybody eats of it. Cross-contact is not assessed.";
 
 test.each([
   ["no label on the sheet", null, UNKNOWN],

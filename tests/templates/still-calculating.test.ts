@@ -138,3 +138,121 @@ describe("a sheet with every block", () => {
     expect(seen()).not.toContain("Loading...");
   });
 });
+
+describe("while no call has an answer", () => {
+  let book: Book;
+  const LOAF = "Quay loaf";
+  beforeAll(async () => {
+    book = await openBook();
+    const names = ["Strong white flour", "Water", "Salt", "Fresh yeast", "Butter"];
+    book.build("larder", {
+      ingredient: names.filter((name) => name !== "Water"),
+      price: [20, 5, 3.6, 86],
+      pack: ["25 kg", "10 kg", "1 kg", "10 x 1 kg"],
+      allergens: ["wheat", "none", "none", "milk"],
+    });
+    book.build("pan-loaf", {
+      title: LOAF,
+      by: "pieces",
+      size_pieces: [40],
+      size_weight: [400],
+      size_loss: [0.12],
+      ingredient: names,
+      kind: ["flour", "water", "salt", "yeast", "fat"],
+      percent: [1, 0.62, 0.02, 0.02, 0.03],
+      law: "EU",
+      step: ["Mix", "Proof", "Bake"],
+      step_minutes: [15, 90, 35],
+      ready: 6 / 24,
+      oven_step: "Bake",
+    });
+    book.answer({ ask: "day", day: "2026-12-01", orders: [{ sheet: LOAF, size: "", customer: "Pier", pieces: 12 }] });
+    book.holdCalls();
+  });
+
+  const answered = <T = Readonly<Record<string, unknown>>>(ask: string, rest: object = {}): T => {
+    const reply = book.ask({ ask, ...rest });
+    expect(reply.ok, `${ask}: ${JSON.stringify(reply).slice(0, 400)}`).toBe(true);
+    expect(JSON.stringify(reply), ask).not.toMatch(/shows an error in|red cell|Loading|geladen/);
+    return (reply as { answer: T }).answer;
+  };
+  /** A sheet that was built meanwhile holds nothing that was still on its way. */
+  const built = (ask: string, rest: object = {}) => {
+    const { sheet } = answered<{ sheet: string }>(ask, rest);
+    const typed = book.values(sheet, book.usedRange(sheet));
+    const formulas = book.formulas(sheet, book.usedRange(sheet));
+    const isTyped = (row: number, column: number) => (formulas[row]?.[column] ?? null) === null;
+    const waiting = typed.flatMap((line, row) =>
+      line.filter(
+        (cell, column) => isTyped(row, column) && formulas.length > 0 && isWaitingText(cell) && cell !== "#N/A",
+      ),
+    );
+    return { sheet, waiting };
+  };
+
+  test("Adjust reads the sheet, takes a change, keeps, compares and brings back", () => {
+    book.answer({ ask: "goto", sheet: LOAF, cell: "A1" });
+    book.sheet(LOAF).type("percent", "0.021", 3);
+    const { id, seen } = answered<{ id: number; seen: number }>("adjusting");
+    const same = { sheet: LOAF, id, seen };
+    const wishes = [{ change: "salt", values: { wanted: "1.8" } }];
+    expect(answered("takeChanges", { ...same, wishes, title: null })).toMatchObject({ number: 2 });
+    answered("versions");
+    answered("keepVersion", { sheet: LOAF, line: "for the market" });
+    answered("compare", { sheet: LOAF, one: "1", other: "now" });
+    const now = answered<{ id: number; seen: number }>("adjusting");
+    expect(answered("bringBack", { sheet: LOAF, id: now.id, seen: now.seen, number: 1 })).toMatchObject({ number: 3 });
+    expect(book.sheet(LOAF).value("percent", 3)).toBeCloseTo(0.021, 9);
+  });
+
+  test("prices are compared and taken from a list, and what is missing is looked for", () => {
+    answered("prices", { day: "2026-12-01" });
+    answered("priceSheet");
+    expect(
+      answered("takePrices", { rows: [{ name: "Salt", price: 5.5, pack: "", supplier: "" }], added: [], also: [] }),
+    ).toMatchObject({ written: 1 });
+    answered("missing");
+    answered("link");
+  });
+
+  test.each([
+    ["purchases", { sheet: "Production 2026-12-01" }],
+    ["customers", { sheet: "Production 2026-12-01" }],
+  ] as const)("a production's %s", (ask, rest) => {
+    const [{ sheet }] = answered<{ sheets: [{ sheet: string }] }>("productions").sheets;
+    expect(built(ask, { ...rest, sheet }).waiting).toEqual([]);
+  });
+
+  test("a shift's weigh-up, timetable and cards", () => {
+    const [{ sheet }] = answered<{ sheets: [{ sheet: string }] }>("productions").sheets;
+    const shift = { sheet, from: "2026-11-30T18:00", to: "2026-12-01T12:00" };
+    for (const ask of ["weighUp", "timetable", "cards"]) expect(built(ask, shift).waiting, ask).toEqual([]);
+    for (const text of ["Loading...", "Wird geladen..."]) {
+      book.holdCalls(text);
+      const pages = JSON.stringify(answered("night", shift));
+      expect(pages).toContain("Allergens: not worked out.");
+      expect(pages).not.toContain("Contains:");
+    }
+  });
+
+  test.each([
+    "prices",
+    "finished-product",
+    "mix-log",
+    "bake-off-log",
+    "allergen-table",
+    "label-text",
+    "regular-orders",
+  ])("a sheet of the template %s is built", (template) => {
+    const options = { weight: "g", temperature: "C", length: "cm", parts: template === "prices" ? ["products"] : [] };
+    expect(built("build", { template, options, values: {} }).waiting).toEqual([]);
+  });
+
+  test("label texts that are not there yet are no file for a label printer", () => {
+    // The product without a list is left out, and the panel says how many are.
+    const { rows, without } = answered<{ rows: string[][]; without: number }>("labels");
+    expect([rows.length, without]).toEqual([1, 2]);
+    book.answerCalls();
+    expect(answered<{ rows: string[][] }>("labels").rows).toHaveLength(2);
+  });
+});
