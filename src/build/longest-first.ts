@@ -29,7 +29,7 @@ const SECONDS: Readonly<Record<string, number>> = {
   "tests/add-on/service-calls.test.ts": 10,
   "tests/templates/formula-sheet-hostile.test.ts": 8,
   "tests/templates/formula-sheet-copies.test.ts": 8,
-  "tests/protocol/hostile-bench.test.ts": 8,
+  "tests/protocol/hostile-questions.test.ts": 8,
   "tests/workbook/scripted-book.test.ts": 7,
   "tests/typing/on-edit.test.ts": 7,
   "tests/card/staff-card.test.ts": 7,

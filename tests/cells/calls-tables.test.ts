@@ -5,7 +5,7 @@ import { cell, column, either, list, optional, optionalColumn, table } from "../
 import { kind } from "../../shared/larder/kinds.ts";
 import { type Answer, define } from "../../src/functions/define.ts";
 import { down } from "../functions/support.ts";
-import { given, made, refused, says, weight } from "./made-up.ts";
+import { given, made, refused, says, weight } from "./random-cells.ts";
 
 // Columns that line up, tables, and a row back for every row, whichever function it is.
 

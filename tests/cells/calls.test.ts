@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { text, word } from "../../shared/cells/cell.ts";
 import { cell, list, optional } from "../../shared/cells/decoder.ts";
 import { define, type Returns } from "../../src/functions/define.ts";
-import { given, made, refused, says, weight } from "./made-up.ts";
+import { given, made, refused, says, weight } from "./random-cells.ts";
 
 // What a formula cell gives for what it is given, whichever function it runs.
 

@@ -1,5 +1,5 @@
 // Input that means harm or is beyond all measure. Random calls of every function are in properties.test.ts (npm run test:long
-// for a long run), recipe lines in recipe-hostile.test.ts, the bench's in hostile-bench.test.ts, the add-on's own check in self-check.test.ts.
+// for a long run), recipe lines in recipe-hostile.test.ts, the sidebar's in hostile-questions.test.ts, the add-on's own check in self-check.test.ts.
 
 import exceljs from "exceljs";
 import fc from "fast-check";

@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { Refusal } from "../../shared/base/refusal.ts";
 import { run } from "../functions/support.ts";
 import { IS_LONG, seedOf, tries } from "../kit/scale.ts";
-import { BLANKS, HOWS, percentCell, type Row, type Table, tables, typedNumber, WAYS } from "./made-tables.ts";
+import { BLANKS, HOWS, percentCell, type Row, type Table, tables, typedNumber, WAYS } from "./random-tables.ts";
 
 // Formula tables through every function that takes one, against sums done here and nowhere else.
 

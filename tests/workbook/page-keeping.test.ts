@@ -8,7 +8,7 @@ import { openWorkbook } from "../../src/workbook/host.ts";
 import { PATIENCE } from "../kit/scale.ts";
 import { skipWithoutChromium } from "../sidebar/browser.ts";
 import { cellText, type LocalPage, openLocalPage, pageReady } from "./local-page.ts";
-import { CODE, testRoot } from "./test-bench.ts";
+import { CODE, testRoot } from "./test-sidebar.ts";
 
 describe.skipIf(skipWithoutChromium("keeping in the page"))("the page", () => {
   const folder = mkdtempSync(join(tmpdir(), "gramwright-page-kept-"));

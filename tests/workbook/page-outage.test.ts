@@ -6,7 +6,7 @@ import { PATIENCE } from "../kit/scale.ts";
 import { skipWithoutChromium } from "../sidebar/browser.ts";
 import { cellText, type LocalPage, openPageAt } from "./local-page.ts";
 import { endServers, startServer, testFolder } from "./server-process.ts";
-import { testRoot } from "./test-bench.ts";
+import { testRoot } from "./test-sidebar.ts";
 
 describe.skipIf(skipWithoutChromium("an outage under the page"))("under an open page", () => {
   const { place, remove } = testFolder("outage");

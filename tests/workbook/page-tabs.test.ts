@@ -9,7 +9,7 @@ import { openFile } from "../../src/workbook/scripted.ts";
 import { PATIENCE } from "../kit/scale.ts";
 import { skipWithoutChromium } from "../sidebar/browser.ts";
 import { bytesOf, cellText, type Hands, type LocalPage, openLocalPage, openTab, pageReady } from "./local-page.ts";
-import { testRoot } from "./test-bench.ts";
+import { testRoot } from "./test-sidebar.ts";
 
 describe.skipIf(skipWithoutChromium("two tabs"))("two tabs", () => {
   const folder = mkdtempSync(join(tmpdir(), "gramwright-tabs-"));

@@ -5,7 +5,7 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { skipWithoutChromium } from "../sidebar/browser.ts";
 import { bytesOf, cellText, type LocalPage, openLocalPage, openTab } from "./local-page.ts";
-import { testRoot } from "./test-bench.ts";
+import { testRoot } from "./test-sidebar.ts";
 
 describe.skipIf(skipWithoutChromium("the page"))("the page", () => {
   const root = testRoot();

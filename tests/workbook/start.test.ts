@@ -8,7 +8,7 @@ import { openWorkbook } from "../../src/workbook/host.ts";
 import { type LocalServer, serve } from "../../src/workbook/server.ts";
 import { run } from "../../src/workbook/start.ts";
 import { pageJs } from "./local-page.ts";
-import { BENCH, CODE, testRoot } from "./test-bench.ts";
+import { BENCH, CODE, testRoot } from "./test-sidebar.ts";
 
 let root = "";
 let server: LocalServer;
