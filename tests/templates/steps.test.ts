@@ -289,11 +289,11 @@ describe("a workbook that changes between the look and the making", () => {
       message: expect.stringMatching(/took the name gramwright_larder/),
     });
     const costed = planned(book, "build", HAND_OUT);
-    book.engine.run("DELETE_NAMED_RANGE", { name: "gramwright_larder" });
+    book.engine.run("DELETE_NAMED_RANGE", { name: "gramwright_prices" });
     const before = book.sheetNames();
     expect(send(book, costed)).toMatchObject({
       ok: false,
-      message: expect.stringMatching(/name gramwright_larder was taken out/),
+      message: expect.stringMatching(/name gramwright_prices was taken out/),
     });
     expect(book.sheetNames()).toEqual(before);
   });
