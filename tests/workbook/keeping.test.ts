@@ -128,7 +128,7 @@ describe("killed in the middle of a save", () => {
     const bundle = join(folder, "saver.mjs");
     await esbuild.build({
       stdin: {
-        contents: `import { openKeeper } from "./src/workbook/keep.ts";
+        contents: `import { openKeeper } from "./src/workbook/file/keeper.ts";
           const keeper = openKeeper(process.argv[2], () => {});
           let revision = keeper.load().revision;
           const filler = "x".repeat(3_000_000);

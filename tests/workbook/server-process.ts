@@ -13,8 +13,8 @@ const FOLDER = join("node_modules", ".cache", "gramwright");
 const SOURCE = `
 import { readFileSync } from "node:fs";
 import { lockFile } from "./src/workbook/file/lock.ts";
-import { targetOf } from "./src/workbook/file/write-whole.ts";
-import { openKeeper } from "./src/workbook/keep.ts";
+import { targetOf } from "./src/workbook/file/write-file.ts";
+import { openKeeper } from "./src/workbook/file/keeper.ts";
 import { serve } from "./src/workbook/server.ts";
 const { file, port, root = ".", page, account, clock } = JSON.parse(process.argv[2]);
 if (clock !== undefined) {
