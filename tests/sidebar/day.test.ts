@@ -82,7 +82,7 @@ describe.skipIf(skipWithoutChromium("planning a day from the sidebar in a browse
     const made = book
       .shownTexts(title, book.usedRange(title))
       .filter((row) => ["Hand-out", "Rolls"].includes(row[0] ?? ""));
-    expect(made.map((row) => row[3]).filter((text) => text !== "")).toEqual([
+    expect(made.map((row) => row[2]).filter((text) => text !== "" && text !== "loaf")).toEqual([
       "100",
       "40",
       "100",
@@ -153,6 +153,14 @@ describe.skipIf(skipWithoutChromium("planning a day from the sidebar in a browse
     await make().click();
     expect((await bench.faults()).join(" ")).toBe("There is no formula sheet “Handout”. Perhaps “Hand-out”?");
     await bench.page.getByLabel("Copied cells").fill("Product\tHarbour inn\nHand-out\t5");
+    const across = bench.page.getByLabel("Columns of the sheet");
+    await across.selectOption("customers");
+    await make().click();
+    expect(await bench.faults()).toEqual([
+      "Customers stand across for one day. Choose days, or remove the other days.",
+    ]);
+    await across.selectOption("days");
+    await on(2).getByLabel("Note").fill("sliced");
     // Another look keeps what is typed.
     await bench.page.getByRole("button", { name: "Refresh" }).click();
     await bench.page.clock.runFor(1000);
@@ -164,6 +172,48 @@ describe.skipIf(skipWithoutChromium("planning a day from the sidebar in a browse
     expect(rows).toContainEqual(["Hand-out", "loaf", "", "100", ""]);
     expect(rows).toContainEqual(["Hand-out", "loaf", "Harbour inn", "5", ""]);
     expect(rows).toContainEqual(["Rolls", "loaf", "Café Mole", "", "40"]);
+    expect(book.shownTexts(title, book.usedRange(title)).flat()).toContain("Sat 2 Jan: sliced");
+  });
+
+  test("a new user has tomorrow's orders of six products on printed cards in ten actions, customers across or not", async () => {
+    const names = ["Pier loaf", "Mole loaf", "Cove rolls", "Quay tin", "Ferry round", "Tern batard"];
+    for (const title of names)
+      await buildSheet({ ...HANDOUT, title }, { book, options: { ...METRIC_UNITS, parts: [] } });
+    await bench.open();
+    const actions: string[] = [];
+    const act = async (says: string, action: () => Promise<unknown>) => {
+      actions.push(says);
+      await action();
+      await bench.wait(100);
+    };
+    await act("open Plan", () => bench.page.getByRole("button", { name: "Plan", exact: true }).click());
+    await make().waitFor();
+    await act("choose tomorrow", () => bench.field("Day").fill("2026-01-31"));
+    for (const name of names) await act(`enter the pieces of ${name}`, () => bench.field(name).fill("60"));
+    await act("Build the production", () => make().click());
+    await says(/^Built “Production Sat 31 Jan”/);
+    await bench.page.evaluate(() => {
+      window.print = () => document.body.setAttribute("data-printed", "yes");
+    });
+    await bench.page.clock.runFor(1000);
+    await act("Print the night", () => bench.page.getByRole("button", { name: "Print the night" }).click());
+    await says(/6 cards, one a page\./);
+    expect(await bench.page.locator("body").getAttribute("data-printed")).toBe("yes");
+    expect(await bench.page.locator(".printed-pages section").count()).toBe(6);
+    expect(actions).toHaveLength(10);
+    // One customer beside the shop, both across.
+    await bench.page.getByRole("button", { name: "Add another day or customer" }).click();
+    const second = bench.page.getByRole("group", { name: "Orders 2" });
+    await second.getByLabel("Day").fill("2026-01-31");
+    await second.getByLabel("Customer").fill("Café Mole");
+    await second.getByLabel("Pier loaf").fill("12");
+    await bench.page.getByLabel("Columns of the sheet").selectOption("customers");
+    await bench.page.clock.runFor(1000);
+    await make().click();
+    await says(/Built “Production Sat 31 Jan \(2\)”/);
+    const shown = book.shownTexts("Production Sat 31 Jan (2)", "A1:F12");
+    expect(shown.some((row) => row[3] === "Café Mole")).toBe(true);
+    expect(shown.find((row) => row[0] === "Pier loaf")?.slice(0, 4)).toEqual(["Pier loaf", "loaf", "60", "12"]);
   });
 
   test("an empty workbook says what to do, and still builds the logs", async () => {
