@@ -27,7 +27,7 @@ function fakeServer(version: string): void {
   const runner = (handlers: Handlers): object => ({
     withSuccessHandler: (success: (answer: string) => void) => runner({ ...handlers, success }),
     withFailureHandler: (failure: (error: Error) => void) => runner({ ...handlers, failure }),
-    benchAsk: (json: string) => {
+    answerSidebar: (json: string) => {
       const question = JSON.parse(json);
       // Nobody asked for it.
       if (question.ask !== "prices") state.sent.push(json);
