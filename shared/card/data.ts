@@ -69,12 +69,3 @@ export const CARD_KINDS = ["values", "living"] as const;
 export type CardKind = (typeof CARD_KINDS)[number];
 /** "sheet" is the amount as it stands on the formula sheet. */
 export const CARD_AMOUNTS = ["sheet", "pieces", "mixes", "dough", "ingredient"] as const;
-
-/** What the sidebar asks a card with; the amount is in the formula sheet's unit, null for what stands there. */
-export type CardAsk = {
-  readonly sheet: string;
-  readonly kind: CardKind;
-  readonly by: (typeof CARD_AMOUNTS)[number];
-  readonly amount: number | null;
-  readonly ingredient: string;
-};

@@ -1,8 +1,9 @@
 // The questions that the page answers itself.
-import type { CardAsk } from "../card/data.ts";
+
 import type { Larder } from "../larder/larder.ts";
 import type { SheetRow } from "../price-list/lines.ts";
 import type { AdjustQuestions } from "./adjust.ts";
+import type { CardAsk } from "./card.ts";
 import type { LotsAnswer } from "./lots.ts";
 import type { Order } from "./order.ts";
 import type { PriceListAnswer, PriceListAsk } from "./price-list.ts";

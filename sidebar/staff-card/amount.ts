@@ -1,7 +1,7 @@
 // For how much a card is: as on its sheet, or pieces, mixes, dough, or what there is of one ingredient.
 
 import { isFault } from "../../shared/base/refusal.ts";
-import type { CardAsk } from "../../shared/card/data.ts";
+import type { CardAsk } from "../../shared/protocol/card.ts";
 import type { FormulaSummary } from "../../shared/protocol/sheet-review.ts";
 import { element } from "../kit/element.ts";
 import { type FieldFault, fieldFault } from "../kit/field-fault.ts";

@@ -1,9 +1,11 @@
 // The formula sheet in front as Adjust works on it: its formula, what it costs, and what is kept of it.
+
 import { applyAll, type Wish } from "../../shared/adjust/changes.ts";
 import { contentText, tidy } from "../../shared/adjust/content.ts";
 import type { Formula } from "../../shared/adjust/formula.ts";
 import { contentOf, formulaOf } from "../../shared/adjust/from-content.ts";
 import { zonedTime } from "../../shared/adjust/versions.ts";
+import { dayNumber } from "../../shared/base/days.ts";
 import { refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import type { Adjustable, TakeChangesAnswer } from "../../shared/protocol/adjust.ts";
@@ -118,7 +120,3 @@ export function* keepAndWrite(read: Read, changes: Changes | null, line: string,
 }
 
 const MAX_LINE = 400;
-
-/** The day as the number a sheet counts in: 1 is 31 December 1899. */
-const dayNumber = (now: Date): number =>
-  Math.round((Date.UTC(now.getFullYear(), now.getMonth(), now.getDate()) - Date.UTC(1899, 11, 30)) / 86_400_000);

@@ -1,5 +1,6 @@
 // The questions that the sidebar answers itself: it asks the add-on what is there, works out what to build, and has it written.
 
+import { dayNumber } from "../../shared/base/days.ts";
 import { Refusal } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import { readOrder } from "../../shared/protocol/order.ts";
@@ -113,10 +114,6 @@ function* buildPrices(order: ReturnType<typeof readOrder>, title: string): Steps
 function* built({ sheetPlan, note, row }: Prepared, title: string): Steps<Questions["build"]["answer"]> {
   return withNotes(yield* make(sheetPlan, title, [], row === undefined ? {} : { row }), note);
 }
-
-/** The day as the number a sheet counts in: 1 is 31 December 1899. */
-const dayNumber = (now: Date): number =>
-  Math.round((Date.UTC(now.getFullYear(), now.getMonth(), now.getDate()) - Date.UTC(1899, 11, 30)) / 86_400_000);
 
 const NOT_BUILT = "The sheet could not be built, and nothing was changed";
 const NOT_CHANGED = "The sheet could not be changed, and stands as it was";

@@ -1,10 +1,9 @@
 // The sidebar's questions about formula sheets that are there, and the card made from one.
 
-import { Refusal, refuse } from "../../shared/base/refusal.ts";
-import { oneOf, quote } from "../../shared/base/show.ts";
-import { CARD_AMOUNTS, CARD_KINDS, type CardAsk } from "../../shared/card/data.ts";
+import { Refusal } from "../../shared/base/refusal.ts";
 import { staffCard } from "../../shared/card/staff-card.ts";
 import { cardHeights } from "../../shared/card/type-size.ts";
+import { readCardAsk } from "../../shared/protocol/card.ts";
 import type { NewSheet } from "../../shared/protocol/new-sheet.ts";
 import type { FormulaSummary } from "../../shared/protocol/sheet-review.ts";
 import { isWaitingText } from "../../shared/protocol/waiting.ts";
@@ -65,30 +64,6 @@ export function* handOut(question: Question, now: Date): Steps<NewSheet> {
   const cardPlan = plan(model, { weight: data.unit, temperature: "C", length: "cm", parts: [] }, values);
   const heights = cardHeights(cardPlan, model);
   return withNotes(yield* make({ ...cardPlan, heights }, model.title), sheet.newer);
-}
-
-function readCardAsk(question: Question): CardAsk {
-  const amount = question.amount ?? null;
-  if (amount !== null && !(typeof amount === "number" && Number.isFinite(amount) && amount > 0 && amount < 1e9)) {
-    refuse("The amount of the card is no number above 0; enter one such as 60.");
-  }
-  return {
-    sheet: textOf(question.sheet),
-    kind: chosen(question.kind, CARD_KINDS, "kind of card"),
-    by: chosen(question.by, CARD_AMOUNTS, "amount of the card"),
-    amount: amount as number | null,
-    ingredient: textOf(question.ingredient),
-  };
-}
-
-const MAX_LENGTH = 200;
-const textOf = (raw: unknown): string => (typeof raw === "string" ? raw.slice(0, MAX_LENGTH) : "");
-
-function chosen<T extends string>(raw: unknown, choices: readonly [T, ...T[]], what: string): T {
-  if (raw === undefined || raw === null) return choices[0];
-  return (
-    choices.find((one) => one === raw) ?? refuse(`The ${what} is ${quote(String(raw))}; it can be ${oneOf(choices)}.`)
-  );
 }
 
 const isoDate = (day: Date): string =>

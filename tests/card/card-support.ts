@@ -1,5 +1,5 @@
 // Formula sheets and the cards made from them, as tests read both.
-import type { CardAsk } from "../../shared/card/data.ts";
+import type { CardAsk } from "../../shared/protocol/card.ts";
 import type { Options, SheetModel, Values } from "../../shared/sheet/model.ts";
 import { asFormulaSheet, type FormulaSheet } from "../../src/planners/formula-sheet.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";

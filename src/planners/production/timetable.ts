@@ -1,5 +1,6 @@
 // The timetable of a production or a shift, with what is taken twice at once and the change that ends it.
 
+import { dayNumber } from "../../../shared/base/days.ts";
 import { refuse } from "../../../shared/base/refusal.ts";
 import { showNumber } from "../../../shared/base/show.ts";
 import { changeFor } from "../../../shared/production/clashes.ts";
@@ -89,10 +90,6 @@ function compared({ now, all }: Night): Figure[] {
   });
 }
 const MOST_COMPARED = 60;
-
-/** The day of a clock on the wall as a spreadsheet counts it. */
-const dayNumber = (at: Date): number =>
-  Math.round((Date.UTC(at.getFullYear(), at.getMonth(), at.getDate()) - Date.UTC(1899, 11, 30)) / 86_400_000);
 
 /** Rows under the day on which they begin, in the order of the clock. */
 function daysOf(night: Night, tasks: readonly Task[]): TimetableShape["days"] {
