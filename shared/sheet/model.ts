@@ -8,6 +8,8 @@ export type Options = {
   readonly length: Exclude<LengthUnit, "mm">;
   /** Parts that a sheet may do without. */
   readonly parts: readonly string[];
+  /** How many decimals the bakery's currency has, where it is not two. */
+  readonly moneyDecimals?: number;
 };
 
 /** A part that must be there ("tin") or must not ("!tin"), or a unit ("oz", "in", "F"); several joined by &. */

@@ -97,9 +97,9 @@ export function numberFormat(unit: Unit, options: Options, steps: Steps): string
     case "time":
       return "hh:mm";
     case "money":
-      return "#,##0.00";
+      return withDecimals(options.moneyDecimals ?? 2);
     case "unit_cost":
-      return "#,##0.0000";
+      return withDecimals((options.moneyDecimals ?? 2) + 2);
     case "rate":
       return "0.0%";
     case "figure":
@@ -110,6 +110,8 @@ export function numberFormat(unit: Unit, options: Options, steps: Steps): string
       return "General";
   }
 }
+
+const withDecimals = (many: number): string => (many === 0 ? "#,##0" : `#,##0.${"0".repeat(many)}`);
 
 /** Of a figure that does not change: with the decimals it has, six at most. */
 export function exactFormat(value: number): string {

@@ -18,6 +18,8 @@ const SHOP = "Shop";
 const LAW = "Labelling rules";
 /** Printed under the list on a label; no form asks for it. */
 const ADDRESS = "Business address";
+/** A currency has two, unless somebody says so: yen have none, dinars three. */
+const DECIMALS = "Decimals of prices";
 const UNITS = {
   weight: { name: "Weights in", g: "grams", oz: "ounces" },
   temperature: { name: "Temperatures in", C: "°C", F: "°F" },
@@ -46,6 +48,7 @@ export function settingsOf(draft: Draft): Values {
     [SHOP, shop.trim()],
     [LAW, draft.law],
     [ADDRESS, ""],
+    [DECIMALS, ""],
     ...OF_THE_SHOP.map((name) => [FIELDS[name].label, withUnit(name, fields[name].trim(), units)] as const),
   ];
   return { setting: rows.map(([name]) => name), setting_value: rows.map(([, value]) => value) };

@@ -15,7 +15,7 @@ import { type FormulaSheet, mustBeCalculated, refuseOther, seenAs } from "./form
 import { listRow } from "./list-row.ts";
 import { partsOn } from "./parts-on-sheet.ts";
 import { NEED_LARDER } from "./prepare.ts";
-import { lawIn } from "./settings.ts";
+import { lawIn, moneyIn } from "./settings.ts";
 import { look, NAMES, type Step, type Steps } from "./steps.ts";
 
 export function* changePart(question: Readonly<Record<string, unknown>>): Steps<NewSheet> {
@@ -25,7 +25,7 @@ export function* changePart(question: Readonly<Record<string, unknown>>): Steps<
     sheet: String(question.sheet),
     formulas: true,
     names: [LARDER_NAME],
-    ...(isLabel ? { cells: [SETTINGS_NAME] } : {}),
+    cells: [SETTINGS_NAME],
   });
   const [seen] = sheets;
   const sheet = seen === undefined ? null : seenAs(seen);
@@ -42,8 +42,15 @@ export function* changePart(question: Readonly<Record<string, unknown>>): Steps<
     return refuse("Build the ingredient sheet first, under Plan: costs and labels are read from it.");
   mustDoWithout(sheet, isWanted === true ? "" : part);
   const wanted = sheet.model.parts.filter((one) => (one === part ? isWanted === true : parts.includes(one)));
-  const law = isLabel ? lawIn(names.find(({ name }) => name === SETTINGS_NAME)?.values ?? []) : "";
-  return readMakeAnswer(yield remake(seen, sheet, { before: parts, after: wanted, law }));
+  const settings = names.find(({ name }) => name === SETTINGS_NAME)?.values ?? [];
+  const law = isLabel ? lawIn(settings) : "";
+  return readMakeAnswer(
+    yield remake(
+      seen,
+      { ...sheet, options: { ...sheet.options, ...moneyIn(settings) } },
+      { before: parts, after: wanted, law },
+    ),
+  );
 }
 
 /** What the sheet is scaled to may need a part. */

@@ -22,7 +22,7 @@ import { ROWS_ABOVE } from "../../templates/product-rows.ts";
 import { formulaSheetCount } from "./all-sheets.ts";
 import { listAll } from "./list-all.ts";
 import { isCurrent } from "./list-row.ts";
-import { lawIn, settingIn } from "./settings.ts";
+import { lawIn, moneyIn, settingIn } from "./settings.ts";
 import { look, make, type Steps, withNotes } from "./steps.ts";
 
 type Ordered = Order & { readonly model: SheetModel };
@@ -51,7 +51,12 @@ export function* buildLabelSheet({ model, options, values }: Ordered, title: str
   const parts = products.length === 0 ? [] : ["listed"];
   const many = model === priceLists ? PRICES : Math.min(products.length + SPARE, LIST_ROWS);
   const places = Array.from({ length: many }, (_, at) => String(at + 1));
-  const sheetPlan = plan(model, { ...options, parts }, { ...known, ...values }, { place: places });
+  const sheetPlan = plan(
+    model,
+    { ...options, ...moneyIn(settings), parts },
+    { ...known, ...values },
+    { place: places },
+  );
   return withNotes(
     yield* make(isSecond ? { ...sheetPlan, defines: [] } : sheetPlan, title),
     note,

@@ -6,7 +6,7 @@ import { quote } from "../../shared/base/show.ts";
 import { readOrder } from "../../shared/protocol/order.ts";
 import type { PlannedQuestion } from "../../shared/protocol/planned-questions.ts";
 import type { Questions } from "../../shared/protocol/questions.ts";
-import { BAKELOG_NAME, LARDER_NAME } from "../../shared/sheet/model.ts";
+import { BAKELOG_NAME, LARDER_NAME, SETTINGS_NAME } from "../../shared/sheet/model.ts";
 import { SHEETS } from "../../templates/index.ts";
 import { adjustable } from "./adjust.ts";
 import { changePart } from "./change-parts.ts";
@@ -27,7 +27,7 @@ import { listProductions } from "./production/read.ts";
 import { buildTimetable } from "./production/timetable.ts";
 import { buildToOrder } from "./production/to-order.ts";
 import { buildWeighUp } from "./production/weigh-up.ts";
-import { readSettings } from "./settings.ts";
+import { moneyIn, readSettings } from "./settings.ts";
 import { formulas, handOut } from "./staff-card.ts";
 import { look, make, type Steps, withNotes } from "./steps.ts";
 import { takeChanges } from "./take-changes.ts";
@@ -91,14 +91,16 @@ function* build(question: RawQuestion, now: Date): Steps<Questions["build"]["ans
 function* buildPrices(order: ReturnType<typeof readOrder>, title: string): Steps<Questions["build"]["answer"]> {
   const seen = yield* look({
     names: [LARDER_NAME, BAKELOG_NAME],
-    cells: [LARDER_NAME],
+    cells: [LARDER_NAME, SETTINGS_NAME],
     list: true,
     words: [],
     unnamed: true,
   });
   const larder = seen.names.find(({ name }) => name === LARDER_NAME)?.values;
   const isLogged = seen.names.some(({ name }) => name === BAKELOG_NAME);
-  const planOf = (rows: typeof seen.list) => pricePlan(order, larder, sizesIn(rows), isLogged);
+  const money = moneyIn(seen.names.find(({ name }) => name === SETTINGS_NAME)?.values ?? []);
+  const inMoney = { ...order, options: { ...order.options, ...money } };
+  const planOf = (rows: typeof seen.list) => pricePlan(inMoney, larder, sizesIn(rows), isLogged);
   if (larder === undefined || isCurrent(seen.list)) return yield* make(planOf(seen.list), title);
   const list = yield* listAll();
   try {

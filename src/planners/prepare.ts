@@ -21,7 +21,7 @@ import { formulaSheetCount } from "./all-sheets.ts";
 import { startingLarder } from "./larder-start.ts";
 import { listRow } from "./list-row.ts";
 import { orderValues } from "./order-values.ts";
-import { lawIn } from "./settings.ts";
+import { lawIn, moneyIn } from "./settings.ts";
 import { ingredients, look, type Steps } from "./steps.ts";
 
 type Ordered = Order & { readonly model: SheetModel };
@@ -37,18 +37,19 @@ export type Prepared = {
 export const NEED_LARDER: readonly string[] = ["cost", "label"];
 
 /** The plan of an order for this workbook: all looking is done here, before anything is written. */
-export function* prepare({ model, options, values }: Ordered): Steps<Prepared> {
+export function* prepare({ model, options: chosen, values }: Ordered): Steps<Prepared> {
   const isFormula = LISTED_SHEETS.includes(model);
   const isLarder = model.defines?.name === LARDER_NAME;
-  const readsSettings = isLarder || isLawOpen(model, values);
-  const request = { names: [LARDER_NAME], cells: [MIXLOG_NAME, ...(readsSettings ? [SETTINGS_NAME] : [])] };
-  const { seen, count } = isFormula ? yield* formulaSheetCount(request) : { seen: yield* look(request), count: null };
+  const readsSettings = isLarder || isFormula;
+  const asked = { names: [LARDER_NAME], cells: [MIXLOG_NAME, ...(readsSettings ? [SETTINGS_NAME] : [])] };
+  const { seen, count } = isFormula ? yield* formulaSheetCount(asked) : { seen: yield* look(asked), count: null };
+  const settings = seen.names.find(({ name }) => name === SETTINGS_NAME)?.values ?? [];
+  const options = { ...chosen, ...moneyIn(settings) };
   const there = seen.names.map(({ name }) => name);
   const [hasLarder, hasMixLog] = [there.includes(LARDER_NAME), there.includes(MIXLOG_NAME)];
   if (model.defines?.name === MIXLOG_NAME) return mixLogPlan(model, options, values, hasMixLog);
   if (model.defines?.name === SETTINGS_NAME) return yield* settingsPlan(model, options, values);
   if ((model.defines?.name ?? "") in READ_FIRST) return yield* firstPlan(model, options, values);
-  const settings = seen.names.find(({ name }) => name === SETTINGS_NAME)?.values ?? [];
   if (isLarder) return yield* larderPlan(model, options, { country: lawIn(settings) || null, ...values }, hasLarder);
   const lawful = withLaw(model, values, settings);
   const isWithoutLaw = hasLarder && isLawOpen(model, lawful);

@@ -24,3 +24,9 @@ export function lawIn(rows: readonly (readonly CellValue[])[]): string {
   const law = settingIn(rows, "Labelling rules").toUpperCase();
   return ["EU", "UK", "US"].includes(law) ? law : "";
 }
+
+/** How many decimals prices have by the settings, where they say so: yen none, dinars three. */
+export function moneyIn(rows: readonly (readonly CellValue[])[]): { readonly moneyDecimals?: number } {
+  const text = settingIn(rows, "Decimals of prices");
+  return /^[0-4]$/.test(text) ? { moneyDecimals: Number(text) } : {};
+}

@@ -21,13 +21,15 @@ describe("larder sheet", () => {
     async () => {
       const book = await workbook();
       await buildSheet(
-        { setting: ["Labelling rules"], setting_value: ["UK"] },
+        { setting: ["Labelling rules", "Decimals of prices"], setting_value: ["UK", "0"] },
         { book, model: modelNamed("settings"), options: METRIC },
       );
       const larder = await larderOf(book, { ingredient: ["Whole egg"], price: [36], pack: ["15 dozen"] });
       // 180 large eggs without their shells: 60 g in the UK (grades of Regulation (EC) 589/2008), 50 g in the US (USDA SR28 01123).
       expect(larder.value("country")).toBe("UK");
       expect(larder.value("price_each", 1)).toBeCloseTo(36 / (180 * 0.06), 9);
+      // Money has the decimals of the bakery's currency: 3.33 as 3.
+      expect(book.cell(larder.sheet, larder.at("price_each", 1)).shown).toBe("3");
       larder.type("country", "US");
       expect(larder.value("price_each", 1)).toBeCloseTo(36 / (180 * 0.05), 9);
       larder.type("country", "");
@@ -39,6 +41,8 @@ describe("larder sheet", () => {
         modelNamed("cake"),
       );
       expect([cake.value("egg_weight"), cake.value("law")]).toEqual([60, "UK"]);
+      // 375 g at 4.00 a kilogram are 1.50, the whole without a price for flour.
+      expect(book.cell(cake.sheet, cake.at("cost_shown", 2)).shown).toBe("2");
       // 375 g of egg are 6.25 of them.
       expect(cake.value("eggs")).toBeCloseTo(375 / 60, 9);
     },
