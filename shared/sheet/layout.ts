@@ -1,7 +1,13 @@
 import { absolute, type Zone, zoneA1 } from "./a1.ts";
 import type { Band, Block, CellModel, Condition, Formula, Line, Links, Options, SheetModel, Table } from "./model.ts";
 
-export type PlacedCell = { readonly cell: CellModel; readonly row: number; readonly column: number };
+export type PlacedCell = {
+  readonly cell: CellModel;
+  readonly row: number;
+  readonly column: number;
+  /** Its block or table; cells of one are built or left out together, as far as no line says otherwise. */
+  readonly of: Block | Table;
+};
 export type PlacedTable = { readonly table: Table; readonly row: number; readonly column: number };
 
 /** Where everything of a model stands once parts that are not built have been left out. */
@@ -78,7 +84,7 @@ export function layOut(model: SheetModel, options: Options): Layout {
   function placeTable(table: Table, top: number): void {
     tables.push({ table, row: top, column: table.left });
     if (table.hidden) hidden.add(top + 1);
-    if (table.total !== undefined) placeLine({ cells: table.total }, top + table.rows + 2, table.left);
+    if (table.total !== undefined) placeLine({ cells: table.total }, top + table.rows + 2, table.left, table);
     // With its headings, as the larder argument takes it.
     nameZone(`${table.table}_table`, {
       row: top,
@@ -104,16 +110,16 @@ export function layOut(model: SheetModel, options: Options): Layout {
   function placeBlock(block: Block, top: number): number {
     const lines = block.lines.filter(({ when }) => holds(when, options));
     lines.forEach((line, index) => {
-      placeLine(block.close ? closedUp(line, options) : line, top + index, block.left);
+      placeLine(block.close ? closedUp(line, options) : line, top + index, block.left, block);
     });
     return lines.length;
   }
 
-  function placeLine(line: Line, at: number, left: number): void {
+  function placeLine(line: Line, at: number, left: number, of: Block | Table): void {
     if (line.height !== undefined) heights.push({ row: at, height: line.height });
     for (const cell of line.cells.filter(({ when }) => holds(when, options))) {
       const column = left + cell.at;
-      cells.push({ cell, row: at, column });
+      cells.push({ cell, row: at, column, of });
       [cell.name, ...(cell.spills ?? [])].forEach((name, index) => {
         if (name) nameZone(name, { row: at, column: column + index, rows: 1, columns: 1 });
       });

@@ -13,6 +13,7 @@ export type Located = {
 };
 
 type Grid = readonly (readonly unknown[])[];
+type Place = { readonly row: number; readonly column: number };
 type Match = { readonly label: PlacedCell; readonly row: number; readonly column: number };
 
 const WEIGHTS = ["g", "oz"] as const;
@@ -77,7 +78,7 @@ function zonesOf(grid: Grid, layout: Layout, options: Options): Map<string, Zone
   for (const label of layout.cells) {
     const { name, spills = [] } = label.cell;
     if (name === undefined && spills.length === 0) continue;
-    const place = label.cell.role === "helper" ? belowItsLabel(label, fixed) : placeOf(label, fixed);
+    const place = label.cell.role === "helper" ? belowItsLabel(label, fixed) : placeInBlock(label, fixed, grid, layout);
     if (place === undefined || grid[place.row] === undefined) continue;
     [name, ...spills].forEach((one, at) => {
       if (one) zones.set(one, { row: place.row, column: place.column + at, rows: 1, columns: 1 });
@@ -92,7 +93,7 @@ function zonesOf(grid: Grid, layout: Layout, options: Options): Map<string, Zone
   const ends = new Map<number, number>();
   for (const { table, column, heads, row } of tables) {
     const isBeside = table.columns.every(({ role }) => role === "helper");
-    const columns = heads.map((head) => headColumn(grid[row] ?? [], head, isBeside));
+    const columns = columnsOf(grid[row] ?? [], heads, isBeside);
     const wide = Math.max(...columns, column + heads.length - 1);
     const below = [
       ...fixed.filter((one) => one.column >= column && one.column <= wide).map((one) => one.row),
@@ -108,10 +109,19 @@ function zonesOf(grid: Grid, layout: Layout, options: Options): Map<string, Zone
   return zones;
 }
 
-/** A word may head a column of the page and one beside it. */
-function headColumn(line: readonly unknown[], head: string, isBeside: boolean): number {
+/** A word may head a column of the page and one beside it; a column whose words are computed stands beside those that are not. */
+function columnsOf(line: readonly unknown[], heads: readonly string[], isBeside: boolean): number[] {
   const texts = line.map(trimmedText);
-  return isBeside ? texts.lastIndexOf(head) : texts.indexOf(head);
+  const headed = heads.map((head) => (head === "" ? -1 : isBeside ? texts.lastIndexOf(head) : texts.indexOf(head)));
+  return heads.map((head, at) => {
+    if (head !== "") return headed[at] ?? -1;
+    for (let away = 1; away < heads.length; away++)
+      for (const near of [at - away, at + away]) {
+        const column = headed[near] ?? -1;
+        if (column >= 0) return column + at - near;
+      }
+    return -1;
+  });
 }
 
 /** A table with a total ends with it. */
@@ -146,10 +156,7 @@ function besideThePage(grid: Grid, label: PlacedCell, text: string): Match[] {
 }
 
 /** A single figure beside the page has its name over it. */
-function belowItsLabel(
-  { row, column }: PlacedCell,
-  fixed: readonly Match[],
-): { row: number; column: number } | undefined {
+function belowItsLabel({ row, column }: PlacedCell, fixed: readonly Match[]): Place | undefined {
   const label = fixed.find(
     ({ label: placed }) => placed.cell.role === "helper" && placed.row === row - 1 && placed.column === column,
   );
@@ -159,8 +166,28 @@ function belowItsLabel(
 /** A block has no more lines in a row whose words are computed. */
 const FARTHEST = 6;
 
+/**
+ * By the words of its own block: those of another say nothing of a block that is not built. A line whose words are not there was
+ * left out, unless somebody wrote others over them.
+ */
+function placeInBlock(cell: PlacedCell, fixed: readonly Match[], grid: Grid, { cells }: Layout): Place | undefined {
+  const words = cells.filter((one) => one.of === cell.of && isFixed(one));
+  if (words.length === 0) return placeOf(cell, fixed);
+  const ofBlock = fixed.filter(({ label }) => label.of === cell.of);
+  const ofLine = words.filter(({ row }) => row === cell.row);
+  const found = ofBlock.filter(({ label }) => label.row === cell.row);
+  if (ofLine.length === 0) return placeOf(cell, ofBlock);
+  if (found.length > 0) return placeOf(cell, found);
+  const isWrittenOver = ofLine.some((word) => {
+    const place = placeOf(word, ofBlock);
+    const there = place === undefined ? "" : trimmedText(grid[place.row]?.[place.column]);
+    return there !== "" && !fixed.some(({ row, column }) => row === place?.row && column === place.column);
+  });
+  return isWrittenOver ? placeOf(cell, ofBlock) : undefined;
+}
+
 /** By the words in its own line, to the left before to the right; otherwise by the nearest above, and for a title below. */
-function placeOf({ row, column }: PlacedCell, fixed: readonly Match[]): { row: number; column: number } | undefined {
+function placeOf({ row, column }: PlacedCell, fixed: readonly Match[]): Place | undefined {
   const rank = ({ label: placed }: Match): number => {
     const [down, left] = [row - placed.row, column - placed.column];
     if (down > FARTHEST || down < -2) return Number.POSITIVE_INFINITY;
@@ -173,8 +200,10 @@ function placeOf({ row, column }: PlacedCell, fixed: readonly Match[]): { row: n
   return { row: best.row + row - best.label.row, column: best.column + column - best.label.column };
 }
 
-/** The row with most of a table's headings, at least two thirds of them. */
-function headingRow(grid: Grid, heads: readonly string[]): number | undefined {
+/** The row with most of a table's headings, at least two thirds of them; those that are computed are not counted. */
+function headingRow(grid: Grid, all: readonly string[]): number | undefined {
+  const heads = all.filter((head) => head !== "");
+  if (heads.length === 0) return undefined;
   let best: { row: number; hits: number } | undefined;
   grid.forEach((line, row) => {
     const texts = new Set(line.map(trimmedText));

@@ -44,6 +44,13 @@ describe.each(TEMPLATES)("$title", (model) => {
       const wrong = [...known.keys()].filter((name) => isRead(name) && found?.at(name) !== at(name));
       expect([...known.keys()].filter(isRead).length).toBeGreaterThan(20);
       expect(wrong).toEqual([]);
+      // What was not built is nowhere, above all in no cell of another block. Prices, typed or not, share a column.
+      const whole = layOut(model, { ...options, parts: model.parts }).names;
+      const isLeftOut = (name: string) => !known.has(name) && !/^price_shown$|^intact_|_message(_row)?$/.test(name);
+      expect([...whole.keys()].filter((name) => isLeftOut(name) && found?.zone(name) !== undefined)).toEqual([]);
+      // Columns whose headings are computed are where they were built too.
+      for (const name of ["now_shown", "cost_each", "size_price", "margin_shown", "wanted_shown"])
+        if (known.has(name)) expect([name, found?.at(name)]).toEqual([name, at(name)]);
     },
   );
 });
