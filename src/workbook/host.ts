@@ -13,7 +13,7 @@ import { serviceFailures } from "./service-failures.ts";
 import { makeUserActions } from "./user-actions.ts";
 import { makeFinder } from "./user-row-actions.ts";
 
-export type BenchAnswer = Served;
+export type SidebarAnswer = Served;
 
 export type WorkbookHost = ReturnType<typeof openWorkbook>;
 
@@ -85,7 +85,7 @@ function makeHost(engine: Engine, session: Session, script: Script) {
     const { type, payload } = nameCells(sheetId(sheet), zones);
     engine.run(type, payload);
   };
-  const ask = (request: unknown): BenchAnswer => {
+  const ask = (request: unknown): SidebarAnswer => {
     trail = [];
     return answerQuestion(request, serve, keepNames);
   };
