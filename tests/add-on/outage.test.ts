@@ -83,8 +83,8 @@ describe("where the service fails", () => {
     const trail = book.trail;
     for (const name of addedTo(before, stateOf(book))) book.deleteSheet(name);
     expect(trail.length).toBeGreaterThan(15);
-    // In `npm test` two ways to fail for each question, others each time.
-    const ways = [...FAILURES.entries()].filter(([kind]) => IS_LONG || (kind + 2 * at) % FAILURES.length < 2);
+    // In `npm test` one way to fail for each question, another one each time.
+    const ways = [...FAILURES.entries()].filter(([kind]) => IS_LONG || (kind + at) % FAILURES.length === 0);
     for (const [kind, [how, fails, leaves]] of ways) {
       const all = Array.from({ length: trail.length + 1 }, (_, index) => index + 1);
       // In `npm test` one call for each, another one each time; of a long run's calls the rarer ways take every third.
@@ -105,7 +105,7 @@ describe("where the service fails", () => {
   });
 
   test("some of that left a sheet", () => {
-    expect(left).toBeGreaterThan(IS_LONG ? 500 : 3);
+    expect(left).toBeGreaterThan(IS_LONG ? 500 : 1);
   });
 });
 

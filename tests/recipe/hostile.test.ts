@@ -84,7 +84,7 @@ describe("hostile text", () => {
       ).toBe(expected.length);
       expect(readRecipeLine(text)).toEqual({
         is: "unclear",
-        why: "50000 characters are no line; give each ingredient a cell of its own",
+        says: "50000 characters are no line; give each ingredient a cell of its own",
       });
     }
   });
