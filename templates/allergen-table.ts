@@ -27,6 +27,12 @@ const groups: readonly ColumnModel[] = GROUPS.map(({ eu, us }, at) => ({
       }),
 }));
 
+/** Cereals and nuts are named one by one: "wheat, rye, barley, oats" fits, in the lists of the EU and of the US. */
+const WIDE: ReadonlyMap<number, number> = new Map([
+  [0, 150],
+  [4, 120],
+  [7, 150],
+]);
 const ROWS = 12;
 const LEFT = GROUPS.length + 1;
 const remark = (text: string) => ({ cells: [{ at: 0, role: "remark" as const, text }] });
@@ -35,7 +41,7 @@ export const allergenTable: SheetModel = {
   name: "allergen-table",
   title: "Allergen table",
   says: "Every product and the allergens of your law on one page, with what changed since the last print.",
-  widths: [150, ...Array<number>(GROUPS.length).fill(66), 130, 90, 200, 200],
+  widths: [150, ...GROUPS.map((_, at) => WIDE.get(at) ?? 66), 130, 90, 200, 200],
   parts: ["listed"],
   defines: { name: PRINTED_NAME, from: "declared", to: "printed" },
   bands: [
@@ -48,8 +54,8 @@ export const allergenTable: SheetModel = {
           {
             cells: [
               { at: 0, role: "remark", name: "shop", text: "" },
-              { at: 5, role: "label", text: "Date" },
-              { at: 6, role: "input", name: "date", unit: "date" },
+              { at: 4, role: "label", text: "Date" },
+              { at: 5, role: "input", name: "date", unit: "date" },
             ],
           },
           {
@@ -91,6 +97,7 @@ export const allergenTable: SheetModel = {
         when: "listed",
         rows: ROWS,
         spare: 0,
+        tallHead: true,
         columns: [
           productColumn("product", "Product", shownOf("title")),
           ...groups,

@@ -31,7 +31,7 @@ export const labelText: SheetModel = {
   name: "label-text",
   title: "Label text",
   says: "What a label printer needs of every product: name, list, allergens, net weight, date, batch code, storage, address.",
-  widths: [150, 150, 420, 230, 110, 90, 90, 90, 150, 170, 170, 76],
+  widths: [150, 150, 560, 300, 110, 90, 90, 90, 150, 170, 170, 76],
   parts: ["listed"],
   defines: { name: LABEL_TEXT_NAME, from: "labels_table", to: "labels_table" },
   bands: [

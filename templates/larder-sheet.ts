@@ -77,7 +77,7 @@ export const larderSheet: SheetModel = {
   widths: [
     150,
     120,
-    100,
+    124,
     ...Array<number>(2).fill(72),
     64,
     100,

@@ -253,8 +253,8 @@ export function priceSheetFor(many: number, sizes: number): SheetModel {
     widths: [
       166,
       100,
-      76,
-      110,
+      130,
+      124,
       76,
       60,
       76,
