@@ -14,7 +14,7 @@ import { movedCells } from "./cell-moves.ts";
 import { type FormulaSheet, mustBeCalculated, refuseOther, seenAs } from "./formula-sheet.ts";
 import { listRow } from "./list-row.ts";
 import { partsOn } from "./parts-on-sheet.ts";
-import { NEED_LARDER } from "./prepare.ts";
+import { LARDER_NAMES, NEED_LARDER } from "./prepare.ts";
 import { lawIn, moneyIn } from "./settings.ts";
 import { look, NAMES, type Step, type Steps } from "./steps.ts";
 
@@ -24,7 +24,7 @@ export function* changePart(question: Readonly<Record<string, unknown>>): Steps<
   const { sheets, names } = yield* look({
     sheet: String(question.sheet),
     formulas: true,
-    names: [LARDER_NAME],
+    names: LARDER_NAMES,
     cells: [SETTINGS_NAME],
   });
   const [seen] = sheets;
@@ -38,8 +38,7 @@ export function* changePart(question: Readonly<Record<string, unknown>>): Steps<
     return refuse(`The sheet ${quote(sheet.name)} ${is}. Check the sheet again.`);
   }
   mustBeCalculated(sheet);
-  if (isWanted === true && NEED_LARDER.includes(part) && !names.some(({ name }) => name === LARDER_NAME))
-    return refuse("Build the ingredient sheet first, under Plan: costs and labels are read from it.");
+  if (isWanted === true && NEED_LARDER.includes(part)) mustHaveLarder(names.map(({ name }) => name));
   mustDoWithout(sheet, isWanted === true ? "" : part);
   const wanted = sheet.model.parts.filter((one) => (one === part ? isWanted === true : parts.includes(one)));
   const settings = names.find(({ name }) => name === SETTINGS_NAME)?.values ?? [];
@@ -51,6 +50,15 @@ export function* changePart(question: Readonly<Record<string, unknown>>): Steps<
       { before: parts, after: wanted, law },
     ),
   );
+}
+
+function mustHaveLarder(there: readonly string[]): void {
+  if (!there.includes(LARDER_NAME))
+    refuse("Build the ingredient sheet first, under Plan: costs and labels are read from it.");
+  if (!LARDER_NAMES.every((name) => there.includes(name)))
+    refuse(
+      "The ingredient sheet comes from an older version. Duplicate it and delete the first one. Then build an ingredient sheet under Plan, and copy your rows into it.",
+    );
 }
 
 /** What the sheet is scaled to may need a part. */

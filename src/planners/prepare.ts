@@ -4,9 +4,11 @@ import type { SeenName } from "../../shared/protocol/look.ts";
 import type { Order } from "../../shared/protocol/order.ts";
 import {
   BAKELOG_NAME,
+  LABELS_NAME,
   LARDER_NAME,
   type Links,
   MIXLOG_NAME,
+  PRICES_NAME,
   REGULAR_NAME,
   SETTINGS_NAME,
   type SheetModel,
@@ -41,12 +43,14 @@ export function* prepare({ model, options: chosen, values }: Ordered): Steps<Pre
   const isFormula = LISTED_SHEETS.includes(model);
   const isLarder = model.defines?.name === LARDER_NAME;
   const readsSettings = isLarder || isFormula;
-  const asked = { names: [LARDER_NAME], cells: [MIXLOG_NAME, ...(readsSettings ? [SETTINGS_NAME] : [])] };
+  const asked = { names: LARDER_NAMES, cells: [MIXLOG_NAME, ...(readsSettings ? [SETTINGS_NAME] : [])] };
   const { seen, count } = isFormula ? yield* formulaSheetCount(asked) : { seen: yield* look(asked), count: null };
   const settings = seen.names.find(({ name }) => name === SETTINGS_NAME)?.values ?? [];
   const options = { ...chosen, ...moneyIn(settings) };
   const there = seen.names.map(({ name }) => name);
-  const [hasLarder, hasMixLog] = [there.includes(LARDER_NAME), there.includes(MIXLOG_NAME)];
+  const hasMixLog = there.includes(MIXLOG_NAME);
+  const hasLarder = LARDER_NAMES.every((name) => there.includes(name));
+  const isLarderOld = !hasLarder && there.includes(LARDER_NAME);
   if (model.defines?.name === MIXLOG_NAME) return mixLogPlan(model, options, values, hasMixLog);
   if (model.defines?.name === SETTINGS_NAME) return yield* settingsPlan(model, options, values);
   if ((model.defines?.name ?? "") in READ_FIRST) return yield* firstPlan(model, options, values);
@@ -67,10 +71,15 @@ export function* prepare({ model, options: chosen, values }: Ordered): Steps<Pre
   const inputs = orderValues(model, lawful, options, { mixLog, country: countryOf(lawful) });
   const sheetPlan = plan(model, { ...options, parts }, inputs);
   if (!isFormula) return { sheetPlan };
-  const note = isWithoutLaw ? { note: withoutLabel(model) } : {};
+  const note = isLarderOld ? { note: OLD_LARDER } : isWithoutLaw ? { note: withoutLabel(model) } : {};
   if (count === null) return { sheetPlan, ...note, row: listRow((name) => sheetPlan.names.get(name), options.weight) };
   return { sheetPlan, ...note, listDue: count + 1 >= MANY };
 }
+
+/** Formulas read the ingredient sheet by three names; one of an older version has but the first. */
+export const LARDER_NAMES: readonly string[] = [LARDER_NAME, LABELS_NAME, PRICES_NAME];
+const OLD_LARDER =
+  "No cost or label was built: the ingredient sheet comes from an older version. Duplicate that sheet and delete the first one. Build an ingredient sheet under Plan, copy your rows into it, then build this sheet again.";
 
 /** Eggs are weighed as where the bakery is, as far as its labelling rules say. */
 const countryOf = ({ law }: Values): CupSystem => (law === "EU" || law === "UK" ? law : "US");

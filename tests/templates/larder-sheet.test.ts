@@ -126,3 +126,23 @@ describe("larder sheet", () => {
     SLOW,
   );
 });
+
+test("over an ingredient sheet of an older version no formula sheet shows an error: it says what to do", async () => {
+  const book = await workbook();
+  await larderOf(book, { ingredient: ["Flour"], price: [20], pack: ["25 kg"] });
+  book.engine.run("DELETE_NAMED_RANGE", { name: "gramwright_prices" });
+  const answer = (question: object) => book.answer(question) as { sheet: string; note?: string };
+  const loaf = () => answer({ ask: "build", template: "pan-loaf", values: { title: "Loaf" } });
+  const { sheet, note } = loaf();
+  expect(note).toMatch(/^No cost or label was built: the ingredient sheet comes from an older version\./);
+  for (const text of book.shownTexts(sheet, book.usedRange(sheet)).flat()) expect(text).not.toMatch(/^#/);
+  const reply = book.ask({ ask: "change", sheet, part: "cost", isWanted: true });
+  expect(reply).toMatchObject({ ok: false, message: expect.stringMatching(/older version/) });
+  // What it says leads to a sheet that has the names, and costs are there again.
+  book.duplicateSheet("Ingredients");
+  book.deleteSheet("Ingredients");
+  await larderOf(book, { ingredient: ["Flour"], price: [20], pack: ["25 kg"] });
+  const costed = loaf();
+  expect(costed.note ?? "").not.toMatch(/older version/);
+  expect(book.formulas(costed.sheet, book.usedRange(costed.sheet)).flat().join(" ")).toContain("gramwright_prices");
+});
