@@ -7,6 +7,7 @@ import { PROBES } from "./support.ts";
 
 export const CODE = `${PROBES}
 var SEEN = ${JSON.stringify(demoSheetsSeen())};
+var LARDER = ["gramwright_larder", "gramwright_labels", "gramwright_prices"];
 function onOpen(e) { SpreadsheetApp.getUi().createAddonMenu().addItem("Open Gramwright", "openSidebar").addItem("Stumble", "stumble").addToUi(); }
 function openSidebar() { SpreadsheetApp.getUi().showSidebar(HtmlService.createHtmlOutputFromFile("sidebar").setTitle("Test bench")); }
 function stumble() { throw new Error("the oven is cold"); }
@@ -14,7 +15,7 @@ function answerSidebar(json) {
   try {
     var asked = JSON.parse(json);
     var seen = SEEN.filter(function (one) { return asked.words !== undefined || asked.sheet === one.name; });
-    if (asked.ask === "look") return JSON.stringify({ ok: true, answer: { front: "", sheets: seen, names: (asked.names || []).indexOf("gramwright_larder") < 0 ? [] : [{ name: "gramwright_larder", rows: 9, values: [] }] } });
+    if (asked.ask === "look") return JSON.stringify({ ok: true, answer: { front: "", sheets: seen, names: (asked.names || []).filter(function (name) { return LARDER.indexOf(name) >= 0; }).map(function (name) { return { name: name, rows: 9, values: [] }; }) } });
     if (asked.ask === "connect") return JSON.stringify({ ok: true, answer: { sheets: [] } });
     if (asked.ask === "ingredients") return JSON.stringify({ ok: true, answer: { ingredients: [] } });
     if (asked.ask !== "make") throw new Error("say make");
