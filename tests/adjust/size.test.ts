@@ -110,6 +110,59 @@ describe("one ingredient is short", () => {
     expect(line).toBe("As much as 4 g of Butter makes: 80 % of the order");
   });
 
+  // By hand: what is there over what the whole takes, and that much of the order.
+  test.each([
+    // 17 100 of dough hold 10 000 of flour; 7 500 make three quarters.
+    [
+      "baguette",
+      [
+        ["Flour", "flour", 100],
+        ["Water", "water", 68],
+        ["Salt", "salt", 2],
+        ["Yeast", "yeast", 1],
+      ],
+      "dough",
+      17_100,
+      "Flour",
+      "7500",
+      12_825,
+    ],
+    // 10 000 of flour are six parts of rye to four of wheat; 4 500 of 6 000 make three quarters.
+    [
+      "rye and wheat",
+      [
+        ["Rye flour", "flour", 60],
+        ["White flour", "flour", 40],
+        ["Water", "water", 75],
+      ],
+      "flour",
+      10_000,
+      "Rye flour",
+      "4500",
+      7_500,
+    ],
+    // 22 000 of dough are 220 parts, 45 of them egg: 4 500 of egg; 1 125 make a quarter.
+    [
+      "enriched bun",
+      [
+        ["Flour", "flour", 100],
+        ["Egg", "egg", 45],
+        ["Butter", "fat", 50],
+        ["Water", "water", 25],
+      ],
+      "dough",
+      22_000,
+      "Egg",
+      "1125",
+      5_500,
+    ],
+  ] as const)("%s", (_what, rows, of, amount, ingredient, there, left) => {
+    const whole: Formula = { ...formulaOf(rows.map((row) => [...row])), batch: { of, amount } };
+    const { batch } = change(whole, "short", { ingredient, there }).formula;
+    expect(batch.of).toBe(of);
+    expect(batch.amount).toBeCloseTo(left, 6);
+  });
+
   test("an order of pieces becomes one of dough; what is enough is refused", () => {
     const order: Formula = { ...recipe, by: "pieces", batch: { of: "dough", amount: 18 } };
     expect(change(order, "short", { ingredient: "Flour", there: "5" }).formula).toMatchObject({
