@@ -8,6 +8,8 @@
 // right, 29 of 218 rows wrong with no question. They were put right likewise, eight of them in what had been written down.
 // Two further lots were written by somebody who knew it by then, and tried as they stood: 11 of 20 and 5 of 12 were wholly right. A text
 // that nobody has tried may well need an answer or a correction; that is what the panel is for.
+import { FIFTH_HOUSEHOLD, FIFTH_PERCENT, FIFTH_TABLES } from "./corpus-fifth.ts";
+import { FIFTH_PARTS, FIFTH_STAGES, FIFTH_WEB } from "./corpus-fifth-stages.ts";
 import { FOURTH } from "./corpus-fourth.ts";
 import { HOUSEHOLD } from "./corpus-household.ts";
 import { PARTS } from "./corpus-parts.ts";
@@ -42,4 +44,10 @@ export const SHAPES: Readonly<Record<string, readonly Case[]>> = {
   "parts and web pages, second lot": SECOND_REST,
   "all shapes, third lot": THIRD,
   "all shapes, fourth lot": FOURTH,
+  "household recipes, fifth lot": FIFTH_HOUSEHOLD,
+  "percentage formulas, fifth lot": FIFTH_PERCENT,
+  "pasted tables, fifth lot": FIFTH_TABLES,
+  "staged formulas, fifth lot": FIFTH_STAGES,
+  "parts beside the dough, fifth lot": FIFTH_PARTS,
+  "web pages, methods, yields, fifth lot": FIFTH_WEB,
 };
