@@ -94,7 +94,7 @@ maple syrup	sugar	19353	32.39	0.04	0.06	0.007	67.04	60.46	0	12	260	0.47		cup 315
 fresh yeast	yeast	18374	69	8.4	1.9	0.243	18.1	0	8.1	30	105	1.8		cake 17; cube 42	compressed yeast;cake yeast;baker's yeast;wet yeast;yeast fresh;yeast compressed	
 active dry yeast	yeast	18375	5.08	40.44	7.61	1.001	41.22	0	26.9	51	325	5.65		tsp 3.1; sachet 7	ADY;dried active yeast;active dried yeast;yeast active dry;traditional dried yeast	
 baking powder	other	18369	5	0	0	0	27.7	0	0.2	10600	53	67.3		tsp 4.6	double-acting baking powder;BP	
-baking soda	other	18372	0.2	0	0	0	0	0	0	27360	0	36.9		tsp 4.6	bicarbonate of soda;sodium bicarbonate;bicarb;bicarb soda;soda	
+baking soda	other	18372	0.2	0	0	0	0	0	0	27360	0	36.9		tsp 4.6	bicarbonate of soda;bread soda;sodium bicarbonate;bicarb;bicarb soda;soda	
 salt	salt	02047	0.2	0	0	0	0	0	0	38758	0	99.8		cup 292; tbsp 18; tsp 6; dash 0.4	table salt;fine salt;cooking salt	
 gelatin	other	19177	13	85.6	0.1	0.07	0	0	0	196	335	1.3		tbsp 7; sachet 7	gelatine;powdered gelatin;powdered gelatine		5.55
 cocoa	other	19165	3	19.6	13.7	8.07	57.9	1.75	37	21	228	5.8	~1	cup 86; tbsp 5.4	cocoa powder;unsweetened cocoa;unsweetened cocoa powder;natural cocoa	

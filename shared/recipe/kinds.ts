@@ -22,13 +22,13 @@ export function prefermentIn(text: string): string | undefined {
 
 /** Words that tell a kind where the larder has no row, in a few languages; the last in a name decides. */
 const TELLING: readonly (readonly [kind: KindWord, words: RegExp])[] = [
-  ["flour", /^(flour|semolina|farine|farina|\w*mehl)$/],
+  ["flour", /^(flour|semolina|maida|atta|farine|farina|farinha|harina|\w*mehl|\w*bloem|\w*mjol|hvedemel|rugmel)$/],
   ["water", /^(water|wasser|eau|acqua)$/],
   ["salt", /^(salt|salz|sel|sale)$/],
   ["yeast", /^(yeast|levure|\w*hefe)$/],
   ["sugar", /^(sugar|syrup|honey|treacle|molasse|sucre|honig|\w*zucker)$/],
   ["fat", /^(butter|oil|lard|shortening|margarine|ghee|beurre|huile|\w*schmalz)$/],
-  ["egg", /^(egg|yolk|eier|ei|oeuf)$/],
+  ["egg", /^(egg|yolk|eier|ei|oeuf|œuf|huevo|uovo|uova)$/],
   ["dairy", /^(milk|cream|yogurt|yoghurt|quark|cheese|buttermilk|lait|\w*milch)$/],
   ["grain", /^(seed|oat|bran|flake|grain|groat)$/],
   ["fruit", /^(raisin|sultana|currant|cherry|apricot|fig|apple|fruit|rosinen)$/],

@@ -23,11 +23,18 @@ import type { SourceLine } from "./source-lines.ts";
 import { namesStage } from "./stage-use.ts";
 import { doughTemperatureIn, isStep, stepsIn } from "./steps.ts";
 import { cachedByText } from "./text-cache.ts";
-import { yieldOfStep } from "./yields.ts";
+import type { YieldRead } from "./yield-words.ts";
+import { yieldIn, yieldOfStep } from "./yields.ts";
+
+/** "Bake 12 minutes. Yield: 2 dozen." */
+function yieldBehind(text: string): YieldRead | undefined {
+  const words = /[.!;]\s+((?:makes|yields?)\b[^.!]*)[.!]?$/i.exec(text)?.[1];
+  return words === undefined ? undefined : yieldIn(words);
+}
 
 function addSteps(draft: Draft, line: SourceLine, text: string): boolean {
   draft.doughTemperature ??= doughTemperatureIn(text);
-  const stepYield = yieldOfStep(text);
+  const stepYield = yieldOfStep(text) ?? yieldBehind(text);
   if (stepYield !== undefined) takeYield(draft, stepYield);
   for (const { isUnclear, ...step } of stepsIn(text)) {
     draft.steps.push({ line: line.at, ...step });
@@ -87,7 +94,12 @@ export function takeBody({ draft, line, reading }: Place): boolean {
     addRow(draft, line.at, read, stageAt(draft));
     return true;
   }
-  return ignore(draft, line, "no ingredient");
+  // "for Saturday we need the oat loaf, 24 x 650 g": a sentence that says how many.
+  const times = draft.rows.length > 0 ? undefined : /(?<![\d.,])\d{1,4}\s*[x×@]\s*\d[\d.,]*\s?(?:k?g|oz|lbs?)(?!\p{L})/iu;
+  const wanted = yieldIn(times?.exec(text)?.[0] ?? "");
+  if (wanted === undefined) return ignore(draft, line, "no ingredient");
+  takeYield(draft, wanted);
+  return ignore(draft, line, "yield");
 }
 
 /** Nothing sets it off, so that no other line decides what it is. */

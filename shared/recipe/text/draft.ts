@@ -33,6 +33,8 @@ export type Draft = {
   readonly steps: Step[];
   readonly questions: Question[];
   readonly totals: Total[];
+  /** Stages that a column of a table names beside each row. */
+  readonly byColumn: Set<number>;
   mode: Mode;
   /** The stage that rows go to; -1 before the first. */
   stage: number;

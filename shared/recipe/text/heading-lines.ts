@@ -6,7 +6,7 @@ import type { Stage, StageRole } from "./description.ts";
 import { addRow, addStage, hasAmount, ignore, isCapitals, looksLikeRow, type Place, stageAt } from "./draft.ts";
 import { headingCore, modeOf, prefermentWordIn, stageOf } from "./headings.ts";
 import { readRow } from "./row.ts";
-import type { Reading } from "./row-context.ts";
+import type { Reading, RowRead } from "./row-context.ts";
 import { rowText } from "./row-text.ts";
 import { listedRows, splitRows } from "./rows-in-line.ts";
 import type { SourceLine } from "./source-lines.ts";
@@ -119,7 +119,8 @@ function isTitleOver(head: string, rest: string, reading: Reading): boolean {
 
 /** "Egg wash: 1 egg, 1 tbsp milk": a heading with its rows beside it. */
 export function takeHeadingWithRows({ draft, line, reading, isFirst }: Place): boolean {
-  const [, head = "", rest = ""] = /^([^:;,]{3,40}):\s+(\S.*)$/.exec(line.text) ?? [];
+  const [, headText = "", rest = ""] = /^((?:[^:;,()]|\([^()]{1,40}\)){3,50}?)\s?:\s+(\S.*)$/.exec(line.text) ?? [];
+  const head = headText.trim();
   if (rest === "" || isStep(line.text, false, draft.mode === "method")) return false;
   const match = stageOf(head, line.at, true);
   if (isFirst && isTitleOver(head, rest, reading)) {
@@ -129,13 +130,11 @@ export function takeHeadingWithRows({ draft, line, reading, isFirst }: Place): b
   }
   if (match === undefined || !("stage" in match) || match.isUnsure) return false;
   const rows = listedRows(rest, reading) ?? splitRows(rest, reading) ?? [readRow(rest, reading)];
-  const isRows = rows.every(
-    (one) =>
-      one.name !== "" &&
-      (one.isAll ||
-        ((one.isKnown || one.type !== "" || prefermentIn(one.name) !== undefined) &&
-          (one.grams ?? one.percent ?? one.bare) !== null)),
-  );
+  const isNamed = (one: RowRead) => one.isAll || one.isKnown || one.type !== "" || prefermentIn(one.name) !== undefined;
+  const isRows =
+    rows.every((one) => one.name !== "" && (one.isAll || (one.grams ?? one.percent ?? one.bare) !== null)) &&
+    // Of several that a heading lists, one may be a thing that nobody knows.
+    rows.filter(isNamed).length >= (rows.length > 2 ? rows.length - 1 : rows.length);
   if (!isRows) return false;
   const stage = addStage(draft, { ...match.stage, name: head });
   for (const read of rows) addRow(draft, line.at, read, stage);

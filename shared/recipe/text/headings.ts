@@ -35,6 +35,7 @@ export const prefermentWordIn = (core: string): string => {
   const word = PREFERMENT.exec(core)?.[0] ?? "";
   if (/^(?:vorteig|vorstufe|old dough|pate fermentee|fermented dough|pre ferment)$/.test(word)) return "preferment";
   if (/^(?:anstellgut|mother|chef|leaven|lievito|madre|desem)$/.test(word)) return "levain";
+  if (/^refreshe?r|^refreshment|^rafraichi/.test(word)) return "levain";
   return word === "sauerteig" ? "sourdough" : word;
 };
 
@@ -100,9 +101,12 @@ export function stageOf(text: string, line: number, isSetOff: boolean): Heading 
   }
   const named = prefermentWordIn(plain);
   // "Preferment (biga)"
-  const inBrackets =
-    named === "preferment" ? prefermentWordIn(singularName(/[([](.*?)[)\]]/.exec(text)?.[1] ?? "")) : "";
+  const bracketed = singularName(/[([](.*?)[)\]]/.exec(text)?.[1] ?? "");
+  const inBrackets = named === "preferment" ? prefermentWordIn(bracketed) : "";
   const preferment = inBrackets === "" ? named : inBrackets;
+  // "Rafraîchi (levain)": a word that says nothing here, and beside it what it is.
+  if (named === "" && isSetOff && new RegExp(`^(?:${PREFERMENT.source})$`).test(bracketed) && !DOUGH.test(plain))
+    return stage("preferment", prefermentWordIn(bracketed));
   const isDough = /\b(?:final|main)\b/.test(plain) || DOUGH.test(plain);
   if (
     preferment !== "" &&

@@ -4,7 +4,17 @@ import { takeBody, takeCorrected, takePlain } from "./body-lines.ts";
 import { clutterIn, isNutrition, isStepNumber, isTotal } from "./clutter.ts";
 import { columnOf } from "./columns.ts";
 import { lineKey, NO_CORRECTIONS } from "./corrections.ts";
-import { addStage, type Draft, ignore, isCapitals, isFirstOf, type Place, takeYield } from "./draft.ts";
+import {
+  addStage,
+  type Draft,
+  hasAmount,
+  ignore,
+  isCapitals,
+  isFirstOf,
+  looksLikeRow,
+  type Place,
+  takeYield,
+} from "./draft.ts";
 import { takeHeading, takeHeadingWithRows } from "./heading-lines.ts";
 import { isFirstDay, modeOf } from "./headings.ts";
 import { readRow } from "./row.ts";
@@ -44,9 +54,26 @@ function readLine(draft: Draft, line: SourceLine, at: number, { lines, reading }
     before: lines[at - 1],
     next: lines.slice(at + 1, at + 1 + AHEAD),
     isFirst: isFirstOf(draft),
-    isSetOff: line.isMarked || line.text.endsWith(":") || isCapitals(line.text),
+    isSetOff:
+      line.isMarked ||
+      line.text.endsWith(":") ||
+      isCapitals(line.text) ||
+      isAloneOverRows(draft, line, lines[at - 1], lines[at + 1], reading),
   };
   TAKERS.some((take) => take(place));
+}
+
+/** A few words between a gap and the first row under it, which name nothing that anybody weighs: "Crossing paste". */
+function isAloneOverRows(
+  draft: Draft,
+  { text, isListed }: SourceLine,
+  before: SourceLine | undefined,
+  next: SourceLine | undefined,
+  reading: Reading,
+): boolean {
+  if (draft.mode !== "ingredients" || draft.rows.length === 0 || isListed || before?.text !== "") return false;
+  if (/\d|[.!?,;]$/.test(text) || text.split(" ").length > 4 || !hasAmount(next?.text ?? "")) return false;
+  return looksLikeRow(next) && !readRow(text, reading).isKnown;
 }
 
 const LABEL =

@@ -5,7 +5,7 @@ import { weighedBare } from "./bare-numbers.ts";
 import { checksOf } from "./checks.ts";
 import { unitIn } from "./columns.ts";
 import { type Corrections, NO_CORRECTIONS } from "./corrections.ts";
-import type { Described, Kitchen, Question } from "./description.ts";
+import { type Described, IN_DOUGH, type Kitchen, type Question } from "./description.ts";
 import type { Draft } from "./draft.ts";
 import { readLineAt } from "./line-order.ts";
 import { type NumberStyle, numberStyle } from "./numbers.ts";
@@ -65,6 +65,18 @@ export function describeLines(lines: readonly SourceLine[], kitchen: Kitchen, co
   };
 }
 
+/** Nothing hangs on the type of what is kept apart: one that no table knows is no question there. */
+function leaveOpenBeside({ rows, stages, questions }: Draft): void {
+  rows.forEach((row, at) => {
+    const role = stages[row.stage]?.role ?? "dough";
+    if (row.type !== "" || role === "overall" || role === "part" || IN_DOUGH.has(role)) return;
+    const asked = questions.findIndex(({ reason, line }) => reason === "which type" && line === row.line);
+    if (asked < 0) return;
+    questions.splice(asked, 1);
+    rows[at] = { ...row, type: "other" };
+  });
+}
+
 function describedAs(
   style: NumberStyle,
   lines: readonly SourceLine[],
@@ -98,6 +110,7 @@ function describedAs(
     steps: [],
     questions: [],
     totals: [],
+    byColumn: new Set(),
     mode: "start",
     stage: -1,
     doughTemperature: null,
@@ -110,6 +123,7 @@ function describedAs(
     } else readLineAt(draft, line, place, text);
   }
   weighedBare(draft, reading);
+  leaveOpenBeside(draft);
   const taken = takenStages(draft);
   const { formula, asks } = assembled(draft, taken, reading);
   const { pieces, pieceWeight, tins, total } = draft.yield;

@@ -56,7 +56,7 @@ const TEMPERATURE =
   /(?:(@|\bat\b)\s*)?(?<![\d.,/])(-?\d{1,3}(?:[.,]\d)?)(?:\s*(?:[-–]|to)\s*\d{1,3}(?:[.,]\d)?)?\s?(?:([°º˚])\s?([CF]?)\b|(℃|℉)|degrees?\s*(c|f)?(?:elsius|ahrenheit)?\b|([CF])\b(?!\w|\s+\p{L}))/giu;
 const OPTIONAL = /[,(]?\s*\boptional(?:ly)?\b\s*\)?/i;
 const ALL =
-  /^(?:all|use all|the whole|whole|entire|the entire)\s+(?:of\s+)?(?:the\s+)?(?=\p{L})|\((?:all|all of it|whole amount)\)|,?\s*\ball of (?:it|the above)\b|,\s*all$|\s+ganz(?:er|e|es)?$/iu;
+  /^(?:all|use all|the whole|whole|entire|the entire)\s+(?:of\s+)?(?:the\s+)?(?=\p{L})|\((?:all|all of it|whole amount)\)|,?\s*\ball of (?:it|the above)\b|,?\s+all$|\s+ganz(?:er|e|es)?$|^(?:tutt[oaie]|tout(?:e|es)?|tod[oa]s?|ganz(?:er|e|es)?)\s+(?:l[ae]s?\s+|il\s+|l['’]|der\s+|die\s+|das\s+|den\s+|el\s+)?(?=\p{L})/iu;
 const FROM_ABOVE =
   /[,(-]?\s*\b(?:from|see|as)\s+(?:the\s+)?(?:above|below|stage \d|step \d|yesterday|day (?:one|1))\b\)?|\(\s*(?:see )?(?:above|below)\s*\)/i;
 
@@ -67,7 +67,7 @@ const EXCEPT =
 const GRADES: readonly RegExp[] = [
   /(?<![\p{L}\d.,])(0{2,3}|0(?=\s+flour))(?=[ -]+(?:[\p{L}]+ ){0,2}(?:flour|farina))/giu,
   /(?<=\b(?:type|typ|tipo|t[ye]pe?)\s)(0{1,3}|\d{2,4})\b/giu,
-  /(?<=(?:mehl|flour|farine|farina|harina)\s)0{2,3}(?![\d.,])/giu,
+  /(?<=(?:mehl|flour|farine|farina|harina)\s)(?:0{2,3}(?![\d.,])|0(?=\s*(?:$|,\s)))/giu,
   /(?<=(?:mehl|flour|farine|farina|harina)\s)(405|550|630|700|812|850|997|1050|1150|1370|1600|1740)(?=[\s,;:(–-]+\d[\d.,]*\s?(?:%|k?g|oz|lbs?|ml|l)(?![\p{L}]))(?!\s?(?:%|k?g|oz|lbs?|ml|l)(?![\p{L}]))/giu,
 ];
 /** Hidden in a word that leaves an ingredient what it is, so that no figure of it is taken for an amount. */
@@ -106,7 +106,7 @@ export function rowText(text: string, isCell = false): RowText {
     plain = plain.replace(OPTIONAL, " ");
     isOptional = true;
   }
-  if (/\b(?:all|whole|entire|above|below|from|see|yesterday|ganz\w*)\b/i.test(plain)) {
+  if (/\b(?:all|whole|entire|above|below|from|see|yesterday|ganz\w*|tutt\w|tout\w*|tod[oa]s?)\b/i.test(plain)) {
     plain = plain.replace(EXCEPT, (_, weight: string) => {
       keeps = weight;
       return " ";

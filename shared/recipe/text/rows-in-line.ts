@@ -53,7 +53,7 @@ export function listedRows(text: string, reading: Reading): RowRead[] | undefine
   const parts = runOf(text.replace(/\.$/, ""))
     .map((part) => part.trim())
     .filter((part) => part !== "");
-  const isWhole = (part: string) => /^(?:all|the whole)\b/i.test(part);
+  const isWhole = (part: string) => /^(?:all|the whole|tutt[oaie]|toute?s?|tod[oa]s?|ganze?[rs]?)\b|\ball$/i.test(part);
   if (
     parts.length < MIN_ITEMS ||
     parts.every(isWhole) ||

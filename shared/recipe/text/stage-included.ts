@@ -35,12 +35,14 @@ export function included(
       const same = dough.filter((one) => identityOf(one, reading) === identityOf(row, reading));
       return sumOf(same, (one) => one.grams ?? one.percent ?? 0) < (row.grams ?? row.percent ?? 0);
     });
+    // A column that says of each row where it goes leaves none to be in two places.
+    const isColumn = draft.byColumn.has(at);
     const answer = reading.corrections.answers[`on top or included: ${stage.name}`];
     if (answer === "included") {
       factors.set(at, 0);
       return;
     }
-    if (answer !== undefined || isNamed || isDry || hasLess || rows.every((row) => row.percent !== null)) return;
+    if (answer !== undefined || isNamed || isDry || hasLess || isColumn || rows.every((row) => row.percent !== null)) return;
     asks.push({
       reason: "on top or included",
       line: stage.line,

@@ -37,6 +37,7 @@ export function isStep(text: string, hasAmount: boolean, isInMethod: boolean): b
   const hasHeat = /\d\s?(?:°|º|℃|℉|degrees)|\b\d{2,3}\s?[CF]\b/.test(text);
   if (/^(?:divide|scale|portion)\b(?: (?:at|into|to|in))?\s*\d/i.test(text)) return true;
   if (WORK.test(text) && !(hasAmount && HAS_WEIGHT.test(text)) && (hasTime || hasHeat || isInMethod)) return true;
+  if (hasTime && isHeatAndTime(text)) return true;
   if (!VERBS.test(text)) return isInMethod && words > 4 && /[.!]$/.test(text);
   if (
     words >= 5 &&
@@ -61,6 +62,15 @@ export function isStep(text: string, hasAmount: boolean, isInMethod: boolean): b
     )
   );
 }
+
+/** "350F, 1 hr", "40 min at 220 °C": nothing but how hot and how long. */
+const isHeatAndTime = (text: string): boolean =>
+  temperaturesIn(text).length > 0 &&
+  !/\p{L}/u.test(
+    text
+      .replace(/\d\s?°?\s?[CF]\b|\b(?:degrees?|fan|gas(?: mark)?|oven|at|for|about|approx|then|or|to|and|hot)\b/gi, " ")
+      .replace(/\b(?:h(?:ou)?rs?|h|min(?:ute)?s?|hour)\b|(?<=\d)(?:h|hrs?|mins?)\b/gi, " "),
+  );
 
 export const doughTemperatureIn = (text: string): Celsius | null =>
   DOUGH_TEMPERATURE.test(text) ? (temperaturesIn(text)[0] ?? null) : null;

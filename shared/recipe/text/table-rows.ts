@@ -32,7 +32,7 @@ export function tableRows(
   const name = cell(plan.name);
   const number = (text: string, column: Weight): number | null => {
     const read = cellNumber(text, reading.style);
-    const unit = column.unit === "" ? (unitIn(text) === "" ? reading.unit : unitIn(text)) : column.unit;
+    const unit = column.unit || unitIn(text.replace(/(\d)(?=\p{L})/gu, "$1 ")) || reading.unit;
     return read === null ? null : read * (unit === "" ? 1 : gramsOf(unit));
   };
   const stageCell = cell(plan.stage);
@@ -64,7 +64,10 @@ export function tableRows(
     return;
   }
   const staged = plan.weights.filter(({ column }) => column.stage !== undefined);
-  if (stageCell !== "") draft.stage = stageOfCell(draft, stageCell, line.at);
+  if (stageCell !== "") {
+    draft.stage = stageOfCell(draft, stageCell, line.at);
+    draft.byColumn.add(draft.stage);
+  }
   const correction = reading.corrections.lines[lineKey(line.text)];
   const add = (stage: number, amount: string | undefined, unit: string, percentage: number | null): void => {
     const read = readRow(name, reading, { ...(amount === undefined ? {} : { amount }), unit, percent: percentage });

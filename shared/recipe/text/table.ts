@@ -1,5 +1,6 @@
 // Pasted tables: columns parted by tabs, bars, semicolons, commas or wide gaps, with headings or without.
 
+import { alignedCells, alignedHeads } from "./aligned.ts";
 import { type Column, headerOf } from "./columns.ts";
 import type { SourceLine } from "./source-lines.ts";
 
@@ -103,6 +104,7 @@ function runAt(lines: readonly SourceLine[], at: number): Run | undefined {
     const header = headerOf(cells);
     if (header !== undefined) {
       const { rows, end } = rowsFrom(lines, at, may, split, name);
+      if (rows.length >= 2 && name === "gap") return { ...alignedRun(rows, header), header: first.at, end };
       if (rows.length >= 2) return { rows, columns: named(header, rows), header: first.at, end };
     }
     if (name === "gap" || cells.length < 2) continue;
@@ -119,6 +121,23 @@ function runAt(lines: readonly SourceLine[], at: number): Run | undefined {
     if (columns !== undefined) return { rows, columns, header: -1, end };
   }
   return undefined;
+}
+
+/** Blanks alone part the columns: a row with an empty cell has fewer words, and goes by where they stand. */
+function alignedRun(rows: Run["rows"], header: readonly (Column | undefined)[]): Pick<Run, "rows" | "columns"> {
+  const [{ line }, ...others] = rows as [Run["rows"][number], ...Run["rows"]];
+  const body = others.filter(({ cells }) => cells.length > 1);
+  const heads = alignedHeads(
+    line.raw,
+    body.map(({ line: { raw } }) => raw),
+  );
+  const shifted = heads.length > header.length ? [undefined, ...header] : header;
+  const aligned = rows.map((row) =>
+    row.line === line
+      ? { ...row, cells: heads }
+      : { ...row, cells: (row.cells.length > 1 && alignedCells(line.raw, heads, row.line.raw)) || row.cells },
+  );
+  return { rows: aligned, columns: named(shifted, aligned) };
 }
 
 /** "Flour 6,500 kg" and "6,500 kg flour": the comma stands within a number. */

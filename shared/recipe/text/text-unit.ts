@@ -35,7 +35,9 @@ export function hasPercents(lines: readonly SourceLine[], tables: ReadonlyMap<nu
   for (const { text, at } of lines) {
     if (tables.has(at) || !/\d/.test(text) || text.length > 90) continue;
     const isPercent = /\d\s?%/.test(text) && !/%\s*(?:hydration|fat\b|milk|cocoa|protein)/i.test(text);
-    if (isPercent) percents += 1;
+    // "Ciabatta: 100% flour, 80% water, 2% salt": one line may hold them all.
+    const isList = isPercent && (text.match(/\d\s?%/g)?.length ?? 0) >= 3;
+    if (isPercent) percents += isList ? 2 : 1;
     if (isPercent || /\d\s?(?:k?g|oz|lbs?|ml|cups?|tsp|tbsp)\b/i.test(text)) amounts += 1;
   }
   return percents >= 2 && percents >= amounts * 0.4;

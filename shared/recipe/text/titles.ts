@@ -17,9 +17,13 @@ export const titleIn = (text: string): string =>
     .slice(0, 80)
     .trim();
 
+/** How a letter opens, and what it asks for: no name of a recipe. */
+const LETTER =
+  /^(?:hi|hiya|hello|hey|dear|good (?:morning|afternoon|evening)|morning|hallo|bonjour|ciao|hola|guten tag)\b(?: (?:all|both|there|team|everyone|\p{Lu}\p{L}+))?\s*[,!:.]?$|\b(?:we|you|i) (?:need|want|would like|can|have)\b|\bplease\b/iu;
+
 function isTitle(line: SourceLine, reading: Reading, next: readonly SourceLine[]): boolean {
   const { text } = line;
-  if (text.split(" ").length > 12 || text.length > 90 || !/\p{L}{2}/u.test(text)) return false;
+  if (LETTER.test(text) || text.split(" ").length > 12 || text.length > 90 || !/\p{L}{2}/u.test(text)) return false;
   const following = next.find(({ text: one }) => one !== "");
   if (line.isListed || (line.isNumbered && !looksLikeRow(following)) || /[.!?]$/.test(text)) return false;
   const read = readRow(text.replace(/\((?:total|based on|for|in all|makes|yields?)\b[^)]*\)/gi, " "), reading);
@@ -34,6 +38,10 @@ const BEHIND = /\s*[([|,;:]\s*|\s[–—-]\s*|\s(?=(?:makes|yields?|for)\s)/giu;
 
 /** A name with what it makes behind it: "Bagels – 24 pcs @ 110 g", "Soda bread (makes 1 loaf)", "Rolls | 60 x 65 g". */
 function headYield(text: string) {
+  // "Hot cross buns x 36"
+  const [, name = "", word = "", many = ""] = /^(.*?(\p{L}{3,}))\s+[x×]\s?(\d{1,4})$/u.exec(text) ?? [];
+  const made = many === "" || hasAmount(name) ? undefined : yieldIn(`${many} ${word}`);
+  if (made !== undefined) return { made, title: name };
   for (const { index = 0, 0: sign } of text.matchAll(BEHIND)) {
     const title = text.slice(0, index);
     if (!/\p{L}{3}/u.test(title) || /^\d/.test(title) || hasAmount(title) || isYieldWord(title)) continue;
@@ -52,7 +60,7 @@ function headYield(text: string) {
 
 /** A name with its yield, which by itself would be no more than a yield. */
 export function takeHead({ draft, line, reading, isFirst }: Place): boolean {
-  const head = isFirst && listedRows(line.text, reading) === undefined ? headYield(line.text) : undefined;
+  const head = isFirst && !LETTER.test(line.text) && listedRows(line.text, reading) === undefined ? headYield(line.text) : undefined;
   if (head === undefined) return false;
   takeYield(draft, head.made);
   // "Dough for 100 croissants" is called so.

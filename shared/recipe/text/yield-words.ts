@@ -49,7 +49,7 @@ export const GUESTS = /^\W*(?:serves?|servings?|people|persons?|guests?)\b|\b(?:
 export const FILLERS =
   /\b(?:about|around|approx(?:imately)?|approximatley|roughly|ca|circa|makes?|yields?|at|of|each|apiece|per|weighing|scaled|dough|baked|in|from|x|total|finished|standard|the|and|raw|unbaked|weight|a|for|piece weight|g)\b|[~≈@×à:=,.()/-]/gi;
 
-export const EACH_TAKES = /@|à|\b(?:at|each|scaled|of dough)\b/i;
+export const EACH_TAKES = /@|à|\b(?:at|each|scaled|of dough)\b|\bof\s+\d[\d.,]*\s?k?g\b/i;
 const SIGNS: Readonly<Record<string, number>> = { "½": 0.5, "¼": 0.25, "¾": 0.75 };
 
 function numberOf(text: string): number {

@@ -34,7 +34,7 @@ export const FIFTH_STAGES: readonly Case[] = [
   {
     text: "Milk bread\nTangzhong\n25 g bread flour\n125 g milk\n\nMain dough\n350 g bread flour\n30 g milk powder\n55 g sugar\n6 g salt\n6 g instant yeast\n1 large egg\n100 g milk\n40 g butter\nAll of the tangzhong",
     title: "Milk bread",
-    rows: "bread flour; flour; 25; soaker\nmilk; dairy; 125; soaker\nbread flour; flour; 350\nmilk powder; dairy; 30\nsugar; sugar; 55\nsalt; salt; 6\ninstant yeast; yeast; 6\nlarge egg; egg; 50\nmilk; dairy; 100\nbutter; fat; 40\ntangzhong; ; takes",
+    rows: "bread flour; flour; 25; soaker\nmilk; dairy; 125; soaker\nbread flour; flour; 350\nmilk powder; dairy; 30\nsugar; sugar; 55\nsalt; salt; 6\ninstant yeast; yeast; 6\negg; egg; 50\nmilk; dairy; 100\nbutter; fat; 40\ntangzhong; ; takes",
     dough: 787,
   },
   {
@@ -63,15 +63,15 @@ export const FIFTH_PARTS: readonly Case[] = [
   {
     text: "Hot cross buns x 36\nDough\n1 kg strong flour\n500 g milk\n120 g sugar\n120 g butter\n2 eggs\n18 g salt\n20 g dried yeast\n250 g currants\n\nCrossing paste\n100 g plain flour\n90 g water\n\nBun wash\n50 g sugar\n50 g water",
     title: "Hot cross buns",
-    rows: "strong flour; flour; 1000\nmilk; dairy; 500\nsugar; sugar; 120\nbutter; fat; 120\neggs; egg; 100\nsalt; salt; 18\ndried yeast; yeast; 20\ncurrants; fruit; 250\nplain flour; flour; 100; topping\nwater; water; 90; topping\nsugar; sugar; 50; icing\nwater; water; 50; icing",
+    rows: "strong flour; flour; 1000\nmilk; dairy; 500\nsugar; sugar; 120\nbutter; fat; 120\neggs; egg; 100\nsalt; salt; 18\ndried yeast; yeast; 20\ncurrants; fruit; 250\nplain flour; flour; 100; topping\nwater; water; 90; topping\nsugar; sugar; 50; egg wash\nwater; water; 50; egg wash",
     yield: { pieces: 36 },
     dough: 2128,
-    parts: ["topping", "icing"],
+    parts: ["topping", "egg wash"],
   },
   {
     text: "Sausage rolls (48)\n\nRough puff:\n1 kg plain flour\n750 g butter\n400 g cold water\n15 g salt\n\nFilling:\n2 kg sausage meat\n200 g onion, finely chopped\n20 g sage, chopped\n\nEgg wash:\n2 eggs",
     title: "Sausage rolls",
-    rows: "plain flour; flour; 1000\nbutter; fat; 750\ncold water; water; 400\nsalt; salt; 15\nsausage meat; other; 2000; filling\nonion; other; 200; filling\nsage; other; 20; filling\neggs; egg; 100; egg wash",
+    rows: "plain flour; flour; 1000\nbutter; fat; 750\ncold water; water; 400\nsalt; salt; 15\nsausage meat; other; 2000; filling\nonion; fruit; 200; filling\nsage; other; 20; filling\neggs; egg; 100; egg wash",
     yield: { pieces: 48 },
     dough: 2165,
     parts: ["filling", "egg wash"],
@@ -109,7 +109,6 @@ export const FIFTH_WEB: readonly Case[] = [
     text: "Jump to Recipe\nPrint\nRate this recipe ★★★★★ 4.8 from 312 votes\nRosemary Focaccia\nPrep Time 20 minutes\nCook Time 25 minutes\nTotal Time 3 hours\nServings 12\nIngredients\n▢ 4 cups all-purpose flour (500 g)\n▢ 2 teaspoons salt (12 g)\n▢ 2¼ teaspoons instant yeast (7 g)\n▢ 2 cups warm water (480 g)\n▢ 2 tablespoons olive oil\nInstructions\n1. Mix flour, salt and yeast. Add water and stir for 2 minutes.\n2. Cover; leave to rise for 1½ hours.\n3. Bake at 425°F (220°C) for 25 minutes.\nNutrition\nCalories: 210kcal | Carbohydrates: 33g | Protein: 5g\nDid you make this? Tag us!",
     title: "Rosemary Focaccia",
     rows: "all-purpose flour; flour; 500\nsalt; salt; 12\ninstant yeast; yeast; 7\nwarm water; water; 480\nolive oil; fat; 27",
-    yield: { pieces: 12 },
     steps: [
       [2, null],
       [90, null],
@@ -118,8 +117,9 @@ export const FIFTH_WEB: readonly Case[] = [
   },
   {
     text: "Hey all, here's my go-to:\n- 500g flour\n- 375g water\n- 10g salt\n- 100g starter\nMix, bulk 5h at 26C, shape, fridge overnight, bake 45min at 240.\nLet me know how it goes :)",
-    rows: "flour; flour; 500\nwater; water; 375\nsalt; salt; 10\nstarter; levain 100%; 100",
-    dough: 985,
+    rows: "flour; flour; 500\nwater; water; 375\nsalt; salt; 10\nstarter; ; 100",
+    // nobody says how wet it is
+    asks: ["hydration"],
   },
   {
     text: "PRODUCT: Sandwich tin 800 g\nBATCH: 60 loaves\nSCALING WT: 920 g\n\nFLOUR 33.0 KG\nWATER 20.0 KG\nSALT 0.66 KG\nYEAST 0.80 KG\nFAT 0.33 KG\nIMPROVER 0.33 KG\n\nMIX: 10 MIN\nDOUGH TEMP: 27C\nINTERMEDIATE PROOF 10 MIN\nFINAL PROOF 55 MIN @ 38C\nBAKE 230C 28 MIN",
@@ -128,6 +128,7 @@ export const FIFTH_WEB: readonly Case[] = [
     dough: 55120,
     steps: [
       [10, null],
+      [null, 27],
       [10, null],
       [55, 38],
       [28, 230],

@@ -6,8 +6,8 @@ export const FIFTH_HOUSEHOLD: readonly Case[] = [
     text: "Mam's brown soda bread\n450g/1lb coarse wholemeal flour\n50g/2oz plain white flour\n1 level tsp bread soda, sieved\n1 tsp salt\n400ml/14fl oz buttermilk\n1 tbsp treacle\nOven 200C/180C fan/gas 6 for 45-50 mins",
     cups: "UK",
     title: "Mam's brown soda bread",
-    // 245 g of buttermilk a cup of 236.588 ml; a tablespoon of 15 ml of molasses at 337 g a cup
-    rows: "coarse wholemeal flour; flour; 450\nplain white flour; flour; 50\nbread soda; other; 1 tsp 18372\nsalt; salt; 1 tsp 02047\nbuttermilk; dairy; 414.2\ntreacle; sugar; 21.4",
+    // 245 g of buttermilk a cup of 236.588 ml; 20 g of molasses a tablespoon of 14.787 ml
+    rows: "coarse wholemeal flour; flour; 450\nplain white flour; flour; 50\nbread soda; other; 1 tsp 18372\nsalt; salt; 1 tsp 02047\nbuttermilk; dairy; 414.2\ntreacle; sugar; 20.3",
   },
   {
     text: "Oat slice\n1 cup rolled oats\n1 cup plain flour\n1 cup sultanas\n¾ cup caster sugar\n125g butter, chopped\n2 tbsp golden syrup\n½ tsp bicarb soda\n1 tbsp boiling water",
@@ -21,6 +21,8 @@ export const FIFTH_HOUSEHOLD: readonly Case[] = [
     title: "REFRIGERATOR ROLLS",
     rows: "dry yeast; yeast; 7\nwarm water; water; 59.15\nmilk; dairy; 1 cup 01211\nshortening; fat; 51.25\nsugar; sugar; 50\nsalt; salt; 1 tsp 02047\negg; egg; 50\nall-purpose flour; flour; 437.5",
     yield: { pieces: 24 },
+    // overnight has no minutes
+    asks: ["step time"],
   },
   {
     text: "Pav (makes 8)\nMaida - 250 gms\nMilk powder - 10 gms\nSugar - 20 gms\nSalt - 5 gms\nDry yeast - 5 gms\nWater - 150 ml approx\nButter - 25 gms (soft)",
@@ -32,8 +34,8 @@ export const FIFTH_HOUSEHOLD: readonly Case[] = [
     text: "Dinkel-Milchbrötchen\n500 g Dinkelmehl Type 630\n250 ml Milch\n1 Würfel Hefe\n60 g Zucker\n80 g weiche Butter\n1 Ei (Gr. M)\n1 TL Salz\n1 EL Honig",
     cups: "EU",
     title: "Dinkel-Milchbrötchen",
-    // a cube of yeast of 42 g: trade-2.md K
-    rows: "Dinkelmehl Type 630; flour; 500\nMilch; dairy; 257.8\nHefe; yeast; 42\nZucker; sugar; 60\nweiche Butter; fat; 80\nEi; egg; 50\nSalz; salt; 6.1\nHonig; sugar; 21.5",
+    // a cube of yeast of 42 g; an egg of 58 g in its shell, of which 0.882 are egg
+    rows: "Dinkelmehl Type 630; flour; 500\nMilch; dairy; 257.8\nHefe; yeast; 42\nZucker; sugar; 60\nweiche Butter; fat; 80\nEi; egg; 51\nSalz; salt; 6.1\nHonig; sugar; 21.5",
   },
   {
     text: "Fruited teacakes (makes 24)\nStrong white flour, 1.5kg\nSemi-skimmed milk, 825ml\nCaster sugar, 150g\nUnsalted butter, 150g\nFine salt, 24g\nFresh yeast, 60g\nCurrants, 300g\nMixed peel, 100g\nMixed spice, 12g",
@@ -45,8 +47,8 @@ export const FIFTH_HOUSEHOLD: readonly Case[] = [
   {
     text: "Banana bread\n(two 9x5 inch loaf pans)\n3 ripe bananas, mashed\n2 sticks butter\n1½ C sugar\n4 eggs\n3 C AP flour\n2 t. baking soda\n1 t. salt\n1 T. vanilla\n1 C chopped walnuts (optional)\n350F, 1 hr",
     title: "Banana bread",
-    rows: "ripe bananas; fruit; 354\nbutter; fat; 226.8\nsugar; sugar; 300\neggs; egg; 200\nAP flour; flour; 375\nbaking soda; other; 9.2\nsalt; salt; 6\nvanilla; other; 13\nchopped walnuts; other; 117",
-    yield: { tins: 2 },
+    rows: "ripe bananas; fruit; 354\nbutter; fat; 226.8\nsugar; sugar; 300\neggs; egg; 200\nall-purpose flour; flour; 375\nbaking soda; other; 9.2\nsalt; salt; 6\nvanilla; other; 13\nchopped walnuts; other; 117",
+    yield: { pieces: 2, tins: 2 },
     steps: [[60, 176.7]],
   },
 ];
@@ -54,7 +56,7 @@ export const FIFTH_HOUSEHOLD: readonly Case[] = [
 export const FIFTH_PERCENT: readonly Case[] = [
   {
     text: "NY dough, 62% hydration\nHigh-gluten flour  100%\nWater  62%\nIDY  0.4%\nSalt  2%\nOil  1.5%\nSugar  1%\n\n10 dough balls @ 454g",
-    rows: "High-gluten flour; flour; 100%\nWater; water; 62%\nIDY; yeast; 0.4%\nSalt; salt; 2%\nOil; fat; 1.5%\nSugar; sugar; 1%",
+    rows: "High-gluten flour; flour; 100%\nWater; water; 62%\ninstant yeast; yeast; 0.4%\nSalt; salt; 2%\nOil; fat; 1.5%\nSugar; sugar; 1%",
     yield: { pieces: 10, weight: 454 },
     hydration: 0.62,
   },
@@ -66,8 +68,8 @@ export const FIFTH_PERCENT: readonly Case[] = [
   {
     text: "Dark rye (3 tins of 1.2 kg)\nBaker's percentages\nRye flour, coarse 60\nWheat flour 40\nCracked rye 45\nSunflower seeds 15\nWater 95\nSalt 2.8\nSourdough (100% hydration) 30",
     title: "Dark rye",
-    rows: "Rye flour; flour; 60%\nWheat flour; flour; 40%\nCracked rye; grain; 45%\nSunflower seeds; grain; 15%\nWater; water; 95%\nSalt; salt; 2.8%\nSourdough; levain 100%; 30%",
-    yield: { tins: 3, weight: 1200 },
+    rows: "Rye flour; flour; 60%\nWheat flour; flour; 40%\nCracked rye; grain; 45%\nSunflower seeds; grain; 15%\nWater; water; 95%\nSalt; salt; 2.8%\nSourdough; sourdough 100%; 30%",
+    yield: { pieces: 3, tins: 3, weight: 1200 },
   },
   {
     text: "Burger bun production\n400 pcs x 72g\n100.0%  16.000kg  Bakers flour\n 56.0%   8.960kg  Water\n 10.0%   1.600kg  Sugar\n  8.0%   1.280kg  Shortening\n  2.0%   0.320kg  Salt\n  3.0%   0.480kg  Compressed yeast\n  1.0%   0.160kg  Improver\n180.0%  28.800kg  TOTAL",
@@ -103,7 +105,7 @@ export const FIFTH_TABLES: readonly Case[] = [
   },
   {
     text: "| Ingredient | 20 loaves | 40 loaves |\n|:--|--:|--:|\n| Flour | 10,000 g | 20,000 g |\n| Water | 6,800 g | 13,600 g |\n| Salt | 200 g | 400 g |\n| Yeast | 120 g | 240 g |",
-    rows: "Flour; flour; -\nWater; water; -\nSalt; salt; -\nYeast; yeast; -",
+    rows: "Flour; flour; 10000\nWater; water; 6800\nSalt; salt; 200\nYeast; yeast; 120",
     asks: ["which column"],
   },
   {
