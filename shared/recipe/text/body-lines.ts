@@ -95,7 +95,8 @@ export function takeBody({ draft, line, reading }: Place): boolean {
     return true;
   }
   // "for Saturday we need the oat loaf, 24 x 650 g": a sentence that says how many.
-  const times = draft.rows.length > 0 ? undefined : /(?<![\d.,])\d{1,4}\s*[x×@]\s*\d[\d.,]*\s?(?:k?g|oz|lbs?)(?!\p{L})/iu;
+  const times =
+    draft.rows.length > 0 ? undefined : /(?<![\d.,])\d{1,4}\s*[x×@]\s*\d[\d.,]*\s?(?:k?g|oz|lbs?)(?!\p{L})/iu;
   const wanted = yieldIn(times?.exec(text)?.[0] ?? "");
   if (wanted === undefined) return ignore(draft, line, "no ingredient");
   takeYield(draft, wanted);

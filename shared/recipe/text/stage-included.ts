@@ -42,7 +42,8 @@ export function included(
       factors.set(at, 0);
       return;
     }
-    if (answer !== undefined || isNamed || isDry || hasLess || isColumn || rows.every((row) => row.percent !== null)) return;
+    if (answer !== undefined || isNamed || isDry || hasLess || isColumn || rows.every((row) => row.percent !== null))
+      return;
     asks.push({
       reason: "on top or included",
       line: stage.line,

@@ -60,7 +60,10 @@ function headYield(text: string) {
 
 /** A name with its yield, which by itself would be no more than a yield. */
 export function takeHead({ draft, line, reading, isFirst }: Place): boolean {
-  const head = isFirst && !LETTER.test(line.text) && listedRows(line.text, reading) === undefined ? headYield(line.text) : undefined;
+  const head =
+    isFirst && !LETTER.test(line.text) && listedRows(line.text, reading) === undefined
+      ? headYield(line.text)
+      : undefined;
   if (head === undefined) return false;
   takeYield(draft, head.made);
   // "Dough for 100 croissants" is called so.
