@@ -181,7 +181,7 @@ const figures: readonly Single[] = [
   single(
     "Result in words",
     "result_words",
-    '=IF(COUNT(@size_cost)=0;"";@pieces_now&" pieces · "&ROUND(@size_cost;4)&" each"&IF(COUNT(@size_margin)=0;"";" · "&LOWER(@margin_words)&" "&ROUND(100*@size_margin;1)&" %")&IF(LEN(@unpriced)=0;"";" · "&@unpriced))',
+    '=IF(COUNT(@size_cost)=0;"";@pieces_now&" pieces · "&ROUND(@size_cost;{cost_decimals})&" each"&IF(COUNT(@size_margin)=0;"";" · "&LOWER(@margin_words)&" "&ROUND(100*@size_margin;1)&" %")&IF(LEN(@unpriced)=0;"";" · "&@unpriced))',
   ),
   single(MARK, "mark", '="product"'),
   single("First message", "first_says", message(1)),

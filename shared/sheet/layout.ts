@@ -156,6 +156,7 @@ export function formulaText(formula: Formula, options: Options, names: Layout["n
   if (chosen === undefined) throw new Error("no formula for these options");
   return chosen
     .replace(/\{(weight|temperature|length)\}/g, (_, unit: "weight" | "temperature" | "length") => options[unit])
+    .replace(/\{cost_decimals\}/g, String((options.moneyDecimals ?? 2) + 2))
     .replace(/@([a-z_]+[a-z0-9_]*)/g, (_, name: string) => {
       const zone = names.get(name);
       if (zone === undefined) throw new Error(`the formula ${chosen} names @${name}, and no cell is called that`);

@@ -135,6 +135,27 @@ test("each of them is weighed, timed and has a card; the delivery note leads to 
   ]);
 });
 
+test("money has the decimals of the bakery's currency: three packs at 12 cost 36.00, and 36 in yen; 1.60 a bun is 2", () => {
+  const cost = (sheet: string) => pageOf(book, sheet).shown.find(([name]) => name === "Paper case")?.[11];
+  const notes = (sheet: string) => pageOf(book, sheet).shown.find(([name]) => name === "Custard bun")?.slice(4, 6);
+  expect(cost(sheets.purchases ?? "")).toBe("36.00");
+  expect(notes(sheets.customers ?? "")).toEqual(["1.60", "64.00"]);
+  book.answer({
+    ask: "build",
+    template: "settings",
+    values: { setting: ["Decimals of prices"], setting_value: ["0"] },
+  });
+  const [toOrder = "", delivery = ""] = ["purchases", "customers"].map(
+    (ask) => (book.answer({ ask, sheet: production }) as { sheet: string }).sheet,
+  );
+  expect(cost(toOrder)).toBe("36");
+  expect(notes(delivery)).toEqual(["2", "64"]);
+  // A finished product that is built now says its cost so, and its result line too.
+  const { sheet } = book.answer({ ...filled, values: { ...filled.values, title: "Yen bun" } }) as { sheet: string };
+  const [, [result = ""] = []] = pageOf(book, sheet).shown;
+  expect(result).toMatch(/^120 pieces · \d\.\d\d? each/);
+});
+
 const formula = (name: string, more: Partial<Formula> = {}): Formula => ({
   name,
   rows: [],

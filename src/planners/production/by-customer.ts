@@ -3,13 +3,14 @@ import { refuse } from "../../../shared/base/refusal.ts";
 import { batchCodes } from "../../../shared/production/batch-code.ts";
 import { dayWords } from "../../../shared/production/clock.ts";
 import type { NewSheet } from "../../../shared/protocol/new-sheet.ts";
-import { CUSTOMERS_NAME, PRICE_LISTS_NAME, type Value } from "../../../shared/sheet/model.ts";
+import { CUSTOMERS_NAME, PRICE_LISTS_NAME, SETTINGS_NAME, type Value } from "../../../shared/sheet/model.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
 import { priceFor } from "../../../templates/price-lists.ts";
 import { byCustomerSheet } from "../../../templates/production/by-customer.ts";
 import { linkName } from "../../../templates/production/shape.ts";
 import { type FormulaSheets, overAllSheets } from "../all-sheets.ts";
 import { sizesOf } from "../overview.ts";
+import { moneyIn } from "../settings.ts";
 import { make, type Steps } from "../steps.ts";
 import { sheetOf } from "./night.ts";
 import { noteOf } from "./note.ts";
@@ -19,7 +20,9 @@ import { readProduction } from "./read.ts";
 
 export function* buildByCustomer({ sheet }: Readonly<Record<string, unknown>>): Steps<NewSheet> {
   const production = yield* readProduction(typeof sheet === "string" ? sheet : "");
-  return yield* overAllSheets({ names: [PRICE_LISTS_NAME, CUSTOMERS_NAME] }, (all) => notes(all, production));
+  return yield* overAllSheets({ names: [PRICE_LISTS_NAME, CUSTOMERS_NAME], cells: [SETTINGS_NAME] }, (all) =>
+    notes(all, production),
+  );
 }
 
 function* notes(all: FormulaSheets, now: ProductionNow): Steps<NewSheet> {
@@ -42,7 +45,8 @@ function* notes(all: FormulaSheets, now: ProductionNow): Steps<NewSheet> {
     }),
   }));
   const values: Record<string, Value> = { title: "By customer" };
-  const options = { weight: now.unit, temperature: "C", length: "cm", parts: [] } as const;
+  const money = moneyIn(all.names.get(SETTINGS_NAME)?.values ?? []);
+  const options = { weight: now.unit, temperature: "C", length: "cm", parts: [], ...money } as const;
   const title = `By customer ${now.title.replace(/^Production /, "")}`;
   return yield* make(plan(byCustomerSheet(customers, columns), options, values, links), title, [...all.tabs, now.tab], {
     renews: { cell: "A1", begins: "By customer" },

@@ -1,12 +1,13 @@
 // The sheet of what to order for a production.
 
 import type { NewSheet } from "../../../shared/protocol/new-sheet.ts";
-import { LARDER_NAME, type Links } from "../../../shared/sheet/model.ts";
+import { LARDER_NAME, type Links, SETTINGS_NAME } from "../../../shared/sheet/model.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
 import { linkName, plainText } from "../../../templates/production/shape.ts";
 import { toOrderSheet } from "../../../templates/production/to-order.ts";
 import { type FormulaSheets, overAllSheets } from "../all-sheets.ts";
 import type { Overview } from "../overview.ts";
+import { moneyIn } from "../settings.ts";
 import { make, type Steps } from "../steps.ts";
 import { levainsOf, mixedLink, text } from "./formula.ts";
 import { mustPlan, sheetOf } from "./night.ts";
@@ -19,7 +20,7 @@ const SPARE_ROWS = 20;
 
 export function* buildToOrder({ sheet }: Readonly<Record<string, unknown>>): Steps<NewSheet> {
   const production = yield* readProduction(typeof sheet === "string" ? sheet : "");
-  return yield* overAllSheets({ cells: [LARDER_NAME] }, (all) => over(all, production));
+  return yield* overAllSheets({ cells: [LARDER_NAME, SETTINGS_NAME] }, (all) => over(all, production));
 }
 
 function* over(all: FormulaSheets, production: ProductionNow): Steps<NewSheet> {
@@ -59,6 +60,7 @@ function* over(all: FormulaSheets, production: ProductionNow): Steps<NewSheet> {
     temperature: "C",
     length: "cm",
     parts: known.has(LARDER_NAME) ? ["larder"] : [],
+    ...moneyIn(known.get(SETTINGS_NAME)?.values ?? []),
   } as const;
   const title = `To order ${production.title.replace(/^Production /, "")}`;
   return yield* make(
