@@ -11,24 +11,25 @@ import { LIST_COLUMNS, listColumn, sizedColumn, sizeIn } from "./formula-list.ts
 import { plainText, quoted } from "./production/shape.ts";
 
 const placeOf = (name: string): number => LIST_COLUMNS.findIndex((column) => column.name === name) + 1;
-const TITLES = `INDEX(gramwright_formulas;0;${placeOf(listColumn("title"))})`;
+const inList = (column: string): string => `INDEX(gramwright_formulas;0;${placeOf(column)})`;
+const TITLES = inList(listColumn("title"));
 /** Counts from 1: rows of the formula list, and sizes of a formula. */
 const COUNT = `(ROW(${TITLES})-MIN(ROW(${TITLES}))+1)`;
 
 const plain = (text: string): string => `IFERROR(${plainText(text)};"")`;
 
-/** The cell of a column that stands in the formula's own row, wherever rows go. */
-const own = (column: string): string => `INDEX(@${column};ROW()-ROW(INDEX(@${column};1;1))+1;1)`;
-const here = (column: string): string => plain(own(column));
-const listed = (column: string): string => `INDEX(gramwright_formulas;MAX(1;${own("list_row")});${placeOf(column)})`;
-const ofSize = (of: string): string => sizeIn(of, listed(sizedColumn(of)), own("list_size"));
-/** The one place where something is so; 0 where it is nowhere or twice. */
-const theOne = (rows: string): string => `ARRAYFORMULA(IF(SUM(${rows}*1)=1;SUM(${rows}*${COUNT});0))`;
+/** Of the product of each row, by the number of its row in the list, so that no name is a pattern; an error where there is none. */
+const listed = (column: string): string => `LOOKUP(@list_row;${COUNT};${inList(column)})`;
+const ofSize = (of: string): string => sizeIn(of, listed(sizedColumn(of)), "@list_size");
+/** For each row, the one place across where something is so; 0 where it is nowhere or twice. */
+const theOne = (rows: string): string => `=ARRAYFORMULA(IF(MMULT(${rows};${COUNT}^0)=1;MMULT(${rows};${COUNT});0))`;
 
-const SAME_NAME = `(${plain(TITLES)}=${here("list_product")})`;
-const nameAt = plain(`MID(${listed(sizedColumn("cost_of"))};60*${COUNT}+1;60)`);
-const isScaled = `(LEN(TRIM(MID(${listed(sizedColumn("size_scaled"))};24*${COUNT}+1;24)))>0)`;
-const SAME_SIZE = `${isScaled}*((${nameAt}=${here("list_size_name")})+(LEN(${here("list_size_name")})=0)>0)`;
+const SAME_NAME = `(LEN(${plain("@list_product")})>0)*(${plain("@list_product")}=TRANSPOSE(${plain(TITLES)}))`;
+const ACROSS = `TRANSPOSE(${COUNT})`;
+const nameAt = plain(`MID(${listed(sizedColumn("cost_of"))};60*${ACROSS}+1;60)`);
+const isScaled = `IFERROR(LEN(TRIM(MID(${listed(sizedColumn("size_scaled"))};24*${ACROSS}+1;24)))>0;FALSE())`;
+const SIZE = plain("@list_size_name");
+const SAME_SIZE = `${isScaled}*((${nameAt}=${SIZE})+(LEN(${SIZE})=0)>0)`;
 
 const typed = (name: string, head: string, unit: Unit, more: Partial<ColumnModel> = {}): ColumnModel => ({
   name,
@@ -41,18 +42,49 @@ const shown = (name: string, head: string, unit: Unit, formula: string): ColumnM
   name,
   head,
   unit,
-  role: "linked",
-  formula: `=IF(${own("list_size")}=0;"";IFERROR(${formula};""))`,
+  role: "computed",
+  formula: `=ARRAYFORMULA(IF(@list_size=0;"";IFERROR(${formula};"")))`,
+});
+const beside = (name: string, head: string, formula: string): ColumnModel => ({
+  name,
+  head,
+  unit: "plain",
+  role: "computed",
+  formula,
 });
 
+const number = (column: string): string => `IF(ISNUMBER(@${column});@${column};0)`;
 /** Tax is part of a price only where somebody said so. */
-const TAX = `N(${own("list_tax")})`;
-const PRICE = own("list_price");
-const MARGIN_WANTED = `N(${listed(listColumn("margin_part"))})`;
-/** Rows for whom, product and size as in this one. */
-const ALIKE = ["list_for", "list_product", "list_size_name"]
-  .map((column) => `(${plain(`@${column}`)}=${here(column)})`)
-  .join("*");
+const TAX = number("list_tax");
+const PRICE = number("list_price");
+const MARGIN_WANTED = `IFERROR(1*${listed(listColumn("margin_part"))};0)`;
+
+/** For each row of a column, how many rows of another hold the same. */
+const alike = (column: string, other: string, counted = ""): string =>
+  `MMULT((${column}=TRANSPOSE(${other}))*1;(LEN(${other})>0)*1${counted})`;
+const remarks = (all: readonly (readonly [when: string, says: string])[]): string =>
+  `=ARRAYFORMULA(${all.map(([when, says]) => `IF(${when};"${says}";`).join("")}""${")".repeat(all.length)})`;
+const REMARK = remarks([
+  [`LEN(${plain("@list_product")}&${plain("@list_for")})=0`, ""],
+  ["@list_row=0", "choose a product of the formula list"],
+  ["@list_size=0", "enter a size of this product"],
+  ["@list_alike>1", "stands twice: delete one row"],
+  [`${PRICE}<=0`, "enter a price"],
+  [`LEN(${plain("@list_for")})=0`, "enter wholesale, or a customer"],
+]);
+
+/** Of a customer who pays by a list. */
+const [CUSTOMER, LIST] = [plain("@pays_customer"), plain("@pays_by")];
+const PAYS_REMARKS = [
+  [`LEN(${CUSTOMER}&${LIST})=0`, ""],
+  [`LEN(${CUSTOMER})=0`, "enter a customer"],
+  [`LEN(${LIST})=0`, "enter a price list"],
+  [`${alike(CUSTOMER, CUSTOMER)}>1`, "stands twice: delete one row"],
+  [
+    `${alike(LIST, plain("@list_for"), "*ISNUMBER(@list_price)")}=0`,
+    "no price of this list stands below: the shop's prices count",
+  ],
+] as const;
 
 /** As many prices as have room. */
 export const PRICES = 60;
@@ -62,7 +94,7 @@ export const priceLists: SheetModel = {
   name: "price-lists",
   title: "Price lists",
   says: "Wholesale prices and customers' own prices beside the shop's, each with its tax, margin and cost.",
-  widths: [150, 166, 100, 84, 76, 76, 84, 84, 84, 84, 110, 210, 76, 76],
+  widths: [150, 166, 100, 84, 76, 76, 84, 84, 84, 84, 110, 260, 76, 76, 76, 76],
   parts: ["listed"],
   defines: { name: PRICE_LISTS_NAME, from: "list_for", to: "list_tax" },
   alsoDefines: [{ name: CUSTOMERS_NAME, from: "pays_customer", to: "pays_by" }],
@@ -97,7 +129,20 @@ export const priceLists: SheetModel = {
         left: 0,
         rows: 8,
         spare: 4,
-        columns: [typed("pays_customer", "Customer", "text"), typed("pays_by", "Pays by", "text")],
+        columns: [
+          typed("pays_customer", "Customer", "text"),
+          typed("pays_by", "Pays by", "text"),
+          {
+            name: "pays_remark",
+            head: "Remark",
+            unit: "text",
+            role: "computed",
+            formula: [
+              { when: "listed", formula: remarks(PAYS_REMARKS) },
+              { formula: remarks(PAYS_REMARKS.slice(0, -1)) },
+            ],
+          },
+        ],
       },
     ],
     [
@@ -119,23 +164,17 @@ export const priceLists: SheetModel = {
             role: "computed",
             formula: '=ARRAYFORMULA(IF(ISNUMBER(@list_price);IF(ISNUMBER(@list_tax);"incl. tax";"excl. tax");""))',
           },
-          shown("list_shop", "Shop price", "money", `IF(N(${ofSize("price_number")})>0;${ofSize("price_number")};"")`),
+          shown("list_shop", "Shop price", "money", `IF(${ofSize("price_number")}>0;${ofSize("price_number")};"")`),
           shown("list_cost", "Cost", "unit_cost", ofSize("size_cost")),
-          shown("list_margin", "Margin", "rate", `IF(N(${PRICE})<=0;"";1-${ofSize("size_cost")}*(1+${TAX})/${PRICE})`),
+          shown("list_margin", "Margin", "rate", `IF(${PRICE}<=0;"";1-${ofSize("size_cost")}*(1+${TAX})/${PRICE})`),
           shown(
             "list_wanted",
             "Price for wanted margin",
             "money",
             `IF(${MARGIN_WANTED}<=0;"";${ofSize("size_cost")}/(1-${MARGIN_WANTED})*(1+${TAX}))`,
           ),
-          shown("list_counted", "Cost counts", "text", listed(listColumn("cost_words"))),
-          {
-            name: "list_remark",
-            head: "Remark",
-            unit: "text",
-            role: "linked",
-            formula: `=IF(LEN(${here("list_product")}&${here("list_for")})=0;"";IF(${own("list_row")}=0;"choose a product of the formula list";IF(${own("list_size")}=0;"enter a size of this product";IF(ARRAYFORMULA(SUM(${ALIKE}))>1;"stands twice: delete one row";IF(N(${PRICE})<=0;"enter a price";IF(LEN(${here("list_for")})=0;"enter wholesale, or a customer";""))))))`,
-          },
+          shown("list_counted", "Cost counts", "text", `${listed(listColumn("cost_words"))}&""`),
+          { name: "list_remark", head: "Remark", unit: "text", role: "computed", formula: REMARK },
         ],
       },
       {
@@ -144,20 +183,14 @@ export const priceLists: SheetModel = {
         when: "listed",
         rows: PRICES,
         columns: [
-          {
-            name: "list_row",
-            head: `${WORKED_OUT}: list row`,
-            unit: "plain",
-            role: "linked",
-            formula: `=IF(LEN(${here("list_product")})=0;0;${theOne(SAME_NAME)})`,
-          },
-          {
-            name: "list_size",
-            head: "Size in the list",
-            unit: "plain",
-            role: "linked",
-            formula: `=IF(${own("list_row")}=0;0;IFERROR(${theOne(SAME_SIZE)};0))`,
-          },
+          beside("list_row", `${WORKED_OUT}: list row`, theOne(SAME_NAME)),
+          beside("list_size", "Size in the list", theOne(SAME_SIZE)),
+          beside(
+            "list_key",
+            "For whom, product and size",
+            `=ARRAYFORMULA(${plain("@list_for")}&CHAR(9)&@list_row&CHAR(9)&@list_size)`,
+          ),
+          beside("list_alike", "Rows of these", `=ARRAYFORMULA(${alike("@list_key", "@list_key")})`),
         ],
       },
     ],
@@ -170,21 +203,32 @@ export const priceLists: SheetModel = {
 const column = (name: string, at: number): string => `INDEX(${name};0;${at})`;
 const PRICES_THERE = column(PRICE_LISTS_NAME, 4);
 
+/** Who pays for what; a product of one size is meant by its name alone too. */
+export type Sale = {
+  readonly customer: string;
+  readonly product: string;
+  readonly size: string;
+  readonly isOnlySize: boolean;
+};
+
 /**
  * What a customer pays for a product's size, as a formula without its =: the customer's own price, or that of the list that the
- * customer pays by, or the shop's. Blank where it stands twice, so that nobody is charged by chance.
+ * customer pays by, or the shop's. Blank where either stands twice, so that nobody is charged by chance.
  */
-export function priceFor(
-  { customer, product, size }: { readonly customer: string; readonly product: string; readonly size: string },
-  shopPrice: string,
-): string {
+export function priceFor({ customer, product, size, isOnlySize }: Sale, shopPrice: string): string {
   if (customer.trim() === "") return shopPrice;
   const typedText = (text: string) => plain(quoted(text).slice(1));
   const isHere = (at: number, text: string) => `(${plain(column(PRICE_LISTS_NAME, at))}=${text})`;
+  const sizeThere = plain(column(PRICE_LISTS_NAME, 3));
+  const isSize = isOnlySize
+    ? `((${sizeThere}=${typedText(size)})+(LEN(${sizeThere})=0)>0)`
+    : isHere(3, typedText(size));
   const rows = (whom: string) =>
-    [isHere(1, whom), isHere(2, typedText(product)), isHere(3, typedText(size)), `ISNUMBER(${PRICES_THERE})`].join("*");
-  const list = `TEXTJOIN("";TRUE();IF(${plain(column(CUSTOMERS_NAME, 1))}=${typedText(customer)};${plain(column(CUSTOMERS_NAME, 2))};""))`;
+    [isHere(1, whom), isHere(2, typedText(product)), isSize, `ISNUMBER(${PRICES_THERE})`].join("*");
+  const isPayer = `(${plain(column(CUSTOMERS_NAME, 1))}=${typedText(customer)})`;
+  const list = `TEXTJOIN("";TRUE();IF(${isPayer};${plain(column(CUSTOMERS_NAME, 2))};""))`;
   const priceOf = (whom: string, otherwise: string) =>
     `IF(SUM(${rows(whom)}*1)>1;"";IF(SUM(${rows(whom)}*1)=1;SUM(${rows(whom)}*IFERROR(1*${PRICES_THERE};0));${otherwise}))`;
-  return `ARRAYFORMULA(${priceOf(typedText(customer), `IF(LEN(${list})=0;${shopPrice};${priceOf(list, shopPrice)})`)})`;
+  const byList = `IF(SUM(${isPayer}*1)>1;"";IF(LEN(${list})=0;${shopPrice};${priceOf(list, shopPrice)}))`;
+  return `ARRAYFORMULA(${priceOf(typedText(customer), byList)})`;
 }

@@ -31,6 +31,8 @@ test("margin and wanted price of each price, with the tax that is in it and no o
       list_size_name: ["large", "small", "Large", "large", null, "small ", "large"],
       list_price: [1.25, 0.625, 1.2, 1, 1, 0.6, 1],
       list_tax: [null, 0, 0.2, null, null, null, null],
+      pays_customer: ["Café Mole", "Inn", " inn", "Pier", null, "Gull"],
+      pays_by: ["Wholesale ", "wholesale", "wholesale", "hotels", "wholesale", null],
     },
     { book, model: modelNamed("price-lists"), options: { ...METRIC, parts: [] } },
   );
@@ -52,6 +54,15 @@ test("margin and wanted price of each price, with the tax that is in it and no o
   expect(row(4)).toEqual(["excl. tax", "", "", "", "", "choose a product of the formula list"]);
   expect(row(5)).toEqual(["excl. tax", "", "", "", "", "enter a size of this product"]);
   expect(row(7)[5]).toBe("enter wholesale, or a customer");
+  expect([1, 2, 3, 4, 5, 6, 7].map((at) => lists.value("pays_remark", at))).toEqual([
+    "",
+    "stands twice: delete one row",
+    "stands twice: delete one row",
+    "no price of this list stands below: the shop's prices count",
+    "enter a customer",
+    "enter a price list",
+    "",
+  ]);
   // Rows go where they are put: one is inserted above.
   const line = Number(/\d+/.exec(lists.at("list_for", 2))?.[0]);
   book.insertRows(lists.sheet, line, 1);
@@ -63,4 +74,16 @@ test("margin and wanted price of each price, with the tax that is in it and no o
     ["Café Mole", expect.closeTo(0.5, 9)],
     ["Café Mole", ""],
   ]);
+  // What is entered there is worked out as in any other row.
+  book.paste(lists.sheet, `A${line}`, "Hotel\tLoaf\tsmall\t0.7");
+  expect(book.values(lists.sheet, `G${line}:L${line}`)[0]).toEqual([
+    0.8,
+    0.25,
+    expect.closeTo(1 - 0.25 / 0.7, 9),
+    expect.closeTo(0.625, 9),
+    "Cost of ingredients",
+    "",
+  ]);
+  book.deleteRows(lists.sheet, line);
+  expect(row(1)[3]).toBeCloseTo(0.6, 9);
 });

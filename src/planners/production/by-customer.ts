@@ -94,10 +94,11 @@ function priceOf(all: FormulaSheets, { product, size }: OrderNow): number | null
 
 function priceLink(all: FormulaSheets, { customer, product, size }: OrderNow): string {
   const sheet = sheetOf(all, product);
-  const sizeNow = sizesOf(sheet).find((one) => one.size === size);
+  const sizes = sizesOf(sheet);
+  const sizeNow = sizes.find((one) => one.size === size);
   const cell = sizeNow?.row === null || sizeNow === undefined ? undefined : sheet.row("size_price", sizeNow.row);
   const shopPrice = cell === undefined ? '""' : `IF(COUNT(${cell})=0;"";${cell})`;
-  return hasLists(all) ? priceFor({ customer, product, size }, shopPrice) : shopPrice;
+  return hasLists(all) ? priceFor({ customer, product, size, isOnlySize: sizes.length === 1 }, shopPrice) : shopPrice;
 }
 
 const hasLists = ({ names }: FormulaSheets): boolean => names.has(PRICE_LISTS_NAME) && names.has(CUSTOMERS_NAME);
