@@ -137,7 +137,10 @@ test("each of them is weighed, timed and has a card; the delivery note leads to 
 
 test("money has the decimals of the bakery's currency: three packs at 12 cost 36.00, and 36 in yen; 1.60 a bun is 2", () => {
   const cost = (sheet: string) => pageOf(book, sheet).shown.find(([name]) => name === "Paper case")?.[11];
-  const notes = (sheet: string) => pageOf(book, sheet).shown.find(([name]) => name === "Custard bun")?.slice(4, 6);
+  const notes = (sheet: string) =>
+    pageOf(book, sheet)
+      .shown.find(([name]) => name === "Custard bun")
+      ?.slice(4, 6);
   expect(cost(sheets.purchases ?? "")).toBe("36.00");
   expect(notes(sheets.customers ?? "")).toEqual(["1.60", "64.00"]);
   book.answer({
