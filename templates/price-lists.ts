@@ -8,7 +8,8 @@ import {
   WORKED_OUT,
 } from "../shared/sheet/model.ts";
 import { LIST_COLUMNS, listColumn, sizedColumn, sizeIn } from "./formula-list.ts";
-import { plainText, quoted } from "./production/shape.ts";
+import { helper, numbers } from "./formula-sheet/column-kinds.ts";
+import { plainText } from "./production/shape.ts";
 
 const placeOf = (name: string): number => LIST_COLUMNS.findIndex((column) => column.name === name) + 1;
 const inList = (column: string): string => `INDEX(gramwright_formulas;0;${placeOf(column)})`;
@@ -45,14 +46,6 @@ const shown = (name: string, head: string, unit: Unit, formula: string): ColumnM
   role: "computed",
   formula: `=ARRAYFORMULA(IF(@list_size=0;"";IFERROR(${formula};"")))`,
 });
-const beside = (name: string, head: string, formula: string): ColumnModel => ({
-  name,
-  head,
-  unit: "plain",
-  role: "computed",
-  formula,
-});
-
 const number = (column: string): string => `IF(ISNUMBER(@${column});@${column};0)`;
 /** Tax is part of a price only where somebody said so. */
 const TAX = number("list_tax");
@@ -183,14 +176,14 @@ export const priceLists: SheetModel = {
         when: "listed",
         rows: PRICES,
         columns: [
-          beside("list_row", `${WORKED_OUT}: list row`, theOne(SAME_NAME)),
-          beside("list_size", "Size in the list", theOne(SAME_SIZE)),
-          beside(
+          numbers("list_row", `${WORKED_OUT}: list row`, theOne(SAME_NAME)),
+          numbers("list_size", "Size in the list", theOne(SAME_SIZE)),
+          helper(
             "list_key",
             "For whom, product and size",
             `=ARRAYFORMULA(${plain("@list_for")}&CHAR(9)&@list_row&CHAR(9)&@list_size)`,
           ),
-          beside("list_alike", "Rows of these", `=ARRAYFORMULA(${alike("@list_key", "@list_key")})`),
+          numbers("list_alike", "Rows of these", `=ARRAYFORMULA(${alike("@list_key", "@list_key")})`),
         ],
       },
     ],
@@ -199,36 +192,3 @@ export const priceLists: SheetModel = {
   // Without a formula list there is nothing to show; with one, a test of its own works the figures out.
   expects: { title: "Price lists" },
 };
-
-const column = (name: string, at: number): string => `INDEX(${name};0;${at})`;
-const PRICES_THERE = column(PRICE_LISTS_NAME, 4);
-
-/** Who pays for what; a product of one size is meant by its name alone too. */
-export type Sale = {
-  readonly customer: string;
-  readonly product: string;
-  readonly size: string;
-  readonly isOnlySize: boolean;
-};
-
-/**
- * What a customer pays for a product's size, as a formula without its =: the customer's own price, or that of the list that the
- * customer pays by, or the shop's. Blank where either stands twice, so that nobody is charged by chance.
- */
-export function priceFor({ customer, product, size, isOnlySize }: Sale, shopPrice: string): string {
-  if (customer.trim() === "") return shopPrice;
-  const typedText = (text: string) => plain(quoted(text).slice(1));
-  const isHere = (at: number, text: string) => `(${plain(column(PRICE_LISTS_NAME, at))}=${text})`;
-  const sizeThere = plain(column(PRICE_LISTS_NAME, 3));
-  const isSize = isOnlySize
-    ? `((${sizeThere}=${typedText(size)})+(LEN(${sizeThere})=0)>0)`
-    : isHere(3, typedText(size));
-  const rows = (whom: string) =>
-    [isHere(1, whom), isHere(2, typedText(product)), isSize, `ISNUMBER(${PRICES_THERE})`].join("*");
-  const isPayer = `(${plain(column(CUSTOMERS_NAME, 1))}=${typedText(customer)})`;
-  const list = `TEXTJOIN("";TRUE();IF(${isPayer};${plain(column(CUSTOMERS_NAME, 2))};""))`;
-  const priceOf = (whom: string, otherwise: string) =>
-    `IF(SUM(${rows(whom)}*1)>1;"";IF(SUM(${rows(whom)}*1)=1;SUM(${rows(whom)}*IFERROR(1*${PRICES_THERE};0));${otherwise}))`;
-  const byList = `IF(SUM(${isPayer}*1)>1;"";IF(LEN(${list})=0;${shopPrice};${priceOf(list, shopPrice)}))`;
-  return `ARRAYFORMULA(${priceOf(typedText(customer), byList)})`;
-}

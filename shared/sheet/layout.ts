@@ -150,13 +150,16 @@ export function usedColumns({ cells, tables }: Pick<Layout, "cells" | "tables">)
   );
 }
 
+/** Costs of a piece have two decimals more than money. */
+export const withDecimals = (formula: string, { moneyDecimals = 2 }: Options): string =>
+  formula.replace(/\{cost_decimals\}/g, String(moneyDecimals + 2));
+
 /** The formula of these options, names turned into references of its own sheet. */
 export function formulaText(formula: Formula, options: Options, names: Layout["names"], links: Links = {}): string {
   const chosen = typeof formula === "string" ? formula : formula.find(({ when }) => holds(when, options))?.formula;
   if (chosen === undefined) throw new Error("no formula for these options");
-  return chosen
+  return withDecimals(chosen, options)
     .replace(/\{(weight|temperature|length)\}/g, (_, unit: "weight" | "temperature" | "length") => options[unit])
-    .replace(/\{cost_decimals\}/g, String((options.moneyDecimals ?? 2) + 2))
     .replace(/@([a-z_]+[a-z0-9_]*)/g, (_, name: string) => {
       const zone = names.get(name);
       if (zone === undefined) throw new Error(`the formula ${chosen} names @${name}, and no cell is called that`);

@@ -1,7 +1,7 @@
 // What a sheet is made of, as data. A template is a literal of these types; plan.ts turns it into what is written.
 import type { LengthUnit, TemperatureUnit } from "../base/units.ts";
 
-/** What the sheet's owner chose when it was built. Formulas and labels may name them: {weight}, {temperature}, {length}. */
+/** What the sheet's owner chose when it was built. Formulas and labels may name them: {weight}, {temperature}, {length}; formulas {cost_decimals} too. */
 export type Options = {
   readonly weight: "g" | "oz";
   readonly temperature: TemperatureUnit;

@@ -1,4 +1,4 @@
-import { holds, layOut } from "../../shared/sheet/layout.ts";
+import { holds, layOut, withDecimals } from "../../shared/sheet/layout.ts";
 import type { Formula, Options, SheetModel } from "../../shared/sheet/model.ts";
 import { type Node, nodesOf, parseFormula } from "./formula-parser.ts";
 
@@ -22,7 +22,7 @@ function chosen(formula: Formula, options: Options): string {
   const one = typeof formula === "string" ? formula : formula.find(({ when }) => holds(when, options))?.formula;
   if (one === undefined) throw new Error("no formula for these options");
   // What stands for cells of other sheets, found when the sheet is built.
-  return one.replace(/\[[a-z_]+\]/g, "{1;2}");
+  return withDecimals(one, options).replace(/\[[a-z_]+\]/g, "{1;2}");
 }
 
 /** The formulas of a model for these options, and what each name stands for. */

@@ -1,0 +1,37 @@
+// What a customer pays, out of the price lists.
+import { CUSTOMERS_NAME, PRICE_LISTS_NAME } from "../../shared/sheet/model.ts";
+import { plainText, quoted } from "./shape.ts";
+
+const plain = (text: string): string => `IFERROR(${plainText(text)};"")`;
+const column = (name: string, at: number): string => `INDEX(${name};0;${at})`;
+const PRICES_THERE = column(PRICE_LISTS_NAME, 4);
+
+/** Who pays for what; a product of one size is meant by its name alone too. */
+export type Sale = {
+  readonly customer: string;
+  readonly product: string;
+  readonly size: string;
+  readonly isOnlySize: boolean;
+};
+
+/**
+ * What a customer pays for a product's size, as a formula without its =: the customer's own price, or that of the list that the
+ * customer pays by, or the shop's. Blank where either stands twice, so that nobody is charged by chance.
+ */
+export function priceFor({ customer, product, size, isOnlySize }: Sale, shopPrice: string): string {
+  if (customer.trim() === "") return shopPrice;
+  const typedText = (text: string) => plain(quoted(text).slice(1));
+  const isHere = (at: number, text: string) => `(${plain(column(PRICE_LISTS_NAME, at))}=${text})`;
+  const sizeThere = plain(column(PRICE_LISTS_NAME, 3));
+  const isSize = isOnlySize
+    ? `((${sizeThere}=${typedText(size)})+(LEN(${sizeThere})=0)>0)`
+    : isHere(3, typedText(size));
+  const rows = (whom: string) =>
+    [isHere(1, whom), isHere(2, typedText(product)), isSize, `ISNUMBER(${PRICES_THERE})`].join("*");
+  const isPayer = `(${plain(column(CUSTOMERS_NAME, 1))}=${typedText(customer)})`;
+  const list = `TEXTJOIN("";TRUE();IF(${isPayer};${plain(column(CUSTOMERS_NAME, 2))};""))`;
+  const priceOf = (whom: string, otherwise: string) =>
+    `IF(SUM(${rows(whom)}*1)>1;"";IF(SUM(${rows(whom)}*1)=1;SUM(${rows(whom)}*IFERROR(1*${PRICES_THERE};0));${otherwise}))`;
+  const byList = `IF(SUM(${isPayer}*1)>1;"";IF(LEN(${list})=0;${shopPrice};${priceOf(list, shopPrice)}))`;
+  return `ARRAYFORMULA(${priceOf(typedText(customer), byList)})`;
+}
