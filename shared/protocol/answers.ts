@@ -35,7 +35,7 @@ export const ANSWER_READERS = {
   ),
   priceList: readPriceListAnswer,
   printed: messageReader("What the add-on marked as printed", () =>
-    v.object({ products: v.number(), changed: v.number() }),
+    v.object({ products: v.number(), changed: v.number(), unknown: v.number() }),
   ),
   lots: readLotsAnswer,
   history: readHistoryAnswer,

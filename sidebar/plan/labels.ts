@@ -1,5 +1,6 @@
 // What a bakery needs for the labels of all its products: two sheets, and a file for the label printer.
 import { csvOf } from "../../shared/base/csv.ts";
+import type { Questions } from "../../shared/protocol/questions.ts";
 import { actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
 import { section } from "../new-formula/sections.ts";
@@ -54,8 +55,7 @@ export function labels(): HTMLElement {
         label: "Mark as printed",
         request: () => ({}),
         busy: () => "Keeping what is printed …",
-        done: ({ products }) =>
-          `${products} ${products === 1 ? "product is" : "products are"} marked as printed. Later changes are marked in the table.`,
+        done: printedSentence,
         silent: "Look at the table: changes that are still marked were not kept.",
       },
       "quiet-button",
@@ -78,4 +78,10 @@ function linksTo(text: string): Node[] {
   const area = element("textarea", { rows: "4", readOnly: true, "aria-label": "Label texts as .csv" });
   area.value = text;
   return [element("a", { href: address, download: "label-texts.csv" }, "Save label-texts.csv"), area];
+}
+
+export function printedSentence({ products, unknown }: Questions["printed"]["answer"]): string {
+  const marked = `${products} ${products === 1 ? "product is" : "products are"} marked as printed. Later changes are marked in the table.`;
+  if (unknown === 0) return marked;
+  return `${marked} ${unknown} ${unknown === 1 ? "shows" : "show"} no allergens now, and what was printed before stays known. Wait until all is calculated, or enter the ingredient that is not known, then press it again.`;
 }

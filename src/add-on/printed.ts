@@ -1,18 +1,30 @@
 // Keeps what an allergen table says now as what stands on its last print.
 import { refuse } from "../../shared/base/refusal.ts";
+import { isWaitingText } from "../../shared/protocol/waiting.ts";
 import { PRINTED_NAME } from "../../shared/sheet/model.ts";
 import { activeWorkbook } from "./active-workbook.ts";
 
-const UNREAD = /^(?:#|Loading)/;
+const isUnread = (cell: unknown): boolean => isWaitingText(cell) || String(cell).startsWith("#");
 
-export function markPrinted(): { readonly products: number; readonly changed: number } {
+/** `unknown` products show no allergens now: what stood on their last print stays known. */
+export function markPrinted(): { readonly products: number; readonly changed: number; readonly unknown: number } {
   const range = activeWorkbook().getRangeByName(PRINTED_NAME);
   if (range === null) return refuse("There is no allergen table in this workbook yet. Build it first.");
   // The first and the last row only hold the table together.
-  const rows = range.getValues().slice(1, -1);
-  if (rows.some(([now]) => UNREAD.test(String(now))))
+  const [, ...below] = range
+    .getSheet()
+    .getRange(range.getRow(), 1, range.getNumRows(), range.getLastColumn())
+    .getValues();
+  const rows = below.slice(0, -1).map((row) => {
+    const [now, printed] = row.slice(range.getColumn() - 1);
+    return { now, printed, isProduct: row.slice(0, range.getColumn() - 1).some((cell) => cell !== "") };
+  });
+  if (rows.some(({ now }) => isUnread(now)))
     refuse("The allergen table is still calculating, or shows an error. Wait until it is whole, then try again.");
-  const changed = rows.filter(([now, printed]) => now !== printed).length;
-  if (changed > 0) range.offset(1, 1, rows.length, 1).setValues(rows.map(([now]) => [now]));
-  return { products: rows.filter(([now]) => now !== "").length, changed };
+  // A call that has no answer yet is a blank in this column, as is a formula with an unknown ingredient.
+  const isUnknown = ({ now, isProduct }: (typeof rows)[number]) => now === "" && isProduct;
+  const wanted = rows.map((row) => (isUnknown(row) ? row.printed : row.now));
+  const changed = rows.filter(({ printed }, at) => wanted[at] !== printed).length;
+  if (changed > 0) range.offset(1, 1, rows.length, 1).setValues(wanted.map((text) => [text]));
+  return { products: rows.filter(({ now }) => now !== "").length, changed, unknown: rows.filter(isUnknown).length };
 }

@@ -66,7 +66,7 @@ const PLANNERS: { readonly [Q in PlannedQuestion]: Planner<Q> } = {
   takePrices,
 };
 
-const PLANNED: ReadonlySet<string> = new Set(Object.keys(PLANNERS));
+export const PLANNED: ReadonlySet<string> = new Set(Object.keys(PLANNERS));
 export const isPlanned = (question: string): question is PlannedQuestion => PLANNED.has(question);
 
 /** The steps that answer a question. */

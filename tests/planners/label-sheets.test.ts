@@ -99,6 +99,15 @@ describe("sheets about the labels of all products", () => {
     const gone = rowOf(book, sheet, "Butter loaf");
     expect([gone[7], gone[8], gone[16]]).toEqual(["GONE: yes", "–", "CHANGED since the print"]);
     book.type("Ingredients", `${String.fromCharCode(65 + allergens)}${at}`, "milk");
+    // While the calls of the formula sheets have no answer, what was printed stays known.
+    book.answer({ ask: "printed" });
+    const whole = rowOf(book, sheet, "Butter loaf");
+    for (const text of ["Loading...", "Wird geladen...", "#N/A"]) {
+      book.holdCalls(text);
+      const marking = book.answer({ ask: "printed" });
+      book.answerCalls();
+      expect([marking, rowOf(book, sheet, "Butter loaf")]).toEqual([{ products: 0, changed: 0, unknown: 3 }, whole]);
+    }
   });
 
   test("label texts: name, list, allergens, weight, day, batch code, storage and address, also as a file", () => {

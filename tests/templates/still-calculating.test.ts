@@ -1,6 +1,10 @@
 // A cell whose call has not answered yet holds an error in Sheets (ErrorType LOADING of the Sheets API): nothing may speak to a person as if something were wrong.
 import { beforeAll, describe, expect, test } from "vitest";
+import { ANSWER_READERS } from "../../shared/protocol/answers.ts";
+import type { CellValue } from "../../shared/protocol/look.ts";
 import { isWaitingText, waitingCells } from "../../shared/protocol/waiting.ts";
+import { PLANNED } from "../../src/planners/planners.ts";
+import { lotsOn } from "../../src/planners/production/lots.ts";
 import { type Book, openBook } from "../../src/workbook/scripted.ts";
 import { SHEETS } from "../../templates/index.ts";
 
@@ -109,27 +113,6 @@ describe("a sheet with every block", () => {
     },
   );
 
-  test.each(["formulas", "review", "card", "day", "list", "settings"] as const)(
-    "is asked for %s while calls have no answer",
-    (question) => {
-      const asked = {
-        ask: question,
-        sheet: question === "review" ? "" : sheet,
-        kind: "values",
-        by: "as it is",
-        day: "2026-12-01",
-        orders: [{ sheet, pieces: 12 }],
-        style: "",
-      };
-      const before = book.ask(asked);
-      book.holdCalls();
-      const during = book.ask(asked);
-      book.answerCalls();
-      expect(during.ok, JSON.stringify(during)).toBe(before.ok);
-      expect(JSON.stringify(during)).not.toMatch(/shows an error|red cell|cannot be read|Loading/);
-    },
-  );
-
   test("the calls answer once values were read so many times", () => {
     book.holdCalls("Loading...", 2);
     const seen = () => JSON.stringify(book.answer({ ask: "look", sheet }));
@@ -170,7 +153,9 @@ describe("while no call has an answer", () => {
     book.holdCalls();
   });
 
+  const tried = new Set<string>();
   const answered = <T = Readonly<Record<string, unknown>>>(ask: string, rest: object = {}): T => {
+    tried.add(ask);
     const reply = book.ask({ ask, ...rest });
     expect(reply.ok, `${ask}: ${JSON.stringify(reply).slice(0, 400)}`).toBe(true);
     expect(JSON.stringify(reply), ask).not.toMatch(/shows an error in|red cell|Loading|geladen/);
@@ -235,6 +220,37 @@ describe("while no call has an answer", () => {
     }
   });
 
+  test("lots on a weigh-up are kept, each with the weight that it was entered for", () => {
+    const [{ sheet }] = answered<{ sheets: [{ sheet: string }] }>("productions").sheets;
+    const shift = { sheet, from: "2026-11-30T18:00", to: "2026-12-01T12:00" };
+    const { sheet: weighUp } = built("weighUp", shift);
+    const rows = book.values(weighUp, book.usedRange(weighUp));
+    const at = rows.findIndex(([, name]) => name === "Strong white flour");
+    book.type(weighUp, `E${at + 1}`, "W-117");
+    expect(answered("keepLots")).toEqual({ sheet: "Lot log", added: 1 });
+    const [, , weight] = rows[at] ?? [];
+    expect(book.values("Lot log", book.usedRange("Lot log"))).toContainEqual(
+      expect.arrayContaining(["Strong white flour", weight, "W-117"]),
+    );
+    // A weight that is not there yet is no weight of 0.
+    for (const text of ["Loading...", "Wird geladen...", "#N/A", "#REF!"]) {
+      const values = book.values(weighUp, book.usedRange(weighUp)).map((row) => [...row] as CellValue[]);
+      (values[at] as CellValue[])[2] = text;
+      expect(() => lotsOn({ values })).toThrow(`shows ${text} for “Strong white flour”, so no lot was kept`);
+    }
+  });
+
+  test("a part is taken out of a formula sheet and put in again, and what was typed is there", () => {
+    const typed = () => [0, 1, 2, 3, 4, 5].map((row) => book.sheet(LOAF).value("percent", row));
+    const before = typed();
+    for (const isWanted of [false, true])
+      expect(built("change", { sheet: LOAF, part: "water", isWanted }), String(isWanted)).toEqual({
+        sheet: LOAF,
+        waiting: [],
+      });
+    expect(typed()).toEqual(before);
+  });
+
   test.each([
     "prices",
     "finished-product",
@@ -243,9 +259,30 @@ describe("while no call has an answer", () => {
     "allergen-table",
     "label-text",
     "regular-orders",
+    "settings",
+    "larder",
   ])("a sheet of the template %s is built", (template) => {
     const options = { weight: "g", temperature: "C", length: "cm", parts: template === "prices" ? ["products"] : [] };
     expect(built("build", { template, options, values: {} }).waiting).toEqual([]);
+  });
+
+  test("what the panels ask besides: a formula is put in, a cell gone to, a weight taken, notes and cards", () => {
+    answered("goto", { sheet: LOAF, cell: "A1" });
+    for (const [ask, rest] of [
+      ["formulas", {}],
+      ["review", { style: "" }],
+      ["settings", {}],
+      ["ingredients", {}],
+      ["list", {}],
+      ["history", { sheet: LOAF }],
+      ["take", { sheet: LOAF }],
+    ] as const)
+      answered(ask, rest);
+    built("card", { sheet: LOAF, kind: "values", by: "sheet" });
+    built("day", { day: "2026-12-02", orders: [{ sheet: LOAF, size: "", customer: "Pier", pieces: 12 }] });
+    book.build("label-text", { date: 46_356 });
+    book.answer({ ask: "goto", sheet: "Sheet1", cell: "A1" });
+    answered("insert", { name: "BAKE_DOUGHFOR", args: ["40", "400"] });
   });
 
   test("label texts that are not there yet are no file for a label printer", () => {
@@ -255,4 +292,25 @@ describe("while no call has an answer", () => {
     book.answerCalls();
     expect(answered<{ rows: string[][] }>("labels").rows).toHaveLength(2);
   });
+
+  test("so every question of the panels was tried", () => {
+    const all = [...PLANNED, ...Object.keys(ANSWER_READERS)];
+    expect(all.filter((one) => !tried.has(one) && !(one in ELSEWHERE))).toEqual([]);
+  });
 });
+
+/** Questions that wait for no cell of a sheet, or that others above ask on the way. */
+const ELSEWHERE: Readonly<Record<string, string>> = {
+  ping: "reads no sheet",
+  look: "asked by each that is planned; and above, until the calls answer",
+  make: "asked by each that builds",
+  remake: "asked by change",
+  revise: "asked by takeChanges",
+  calculate: "reads no formula sheet",
+  stock: "asked by missing",
+  connect: "asked by link",
+  priceList: "asked by takePrices",
+  lots: "asked by keepLots",
+  printed: "tests/planners/label-sheets.test.ts",
+  check: "waits by itself: tests/protocol/self-check.test.ts",
+};

@@ -2,6 +2,7 @@
 import { refuse } from "../../../shared/base/refusal.ts";
 import type { SeenSheet } from "../../../shared/protocol/look.ts";
 import { type LotRow, type LotsAnswer, readLotsAnswer } from "../../../shared/protocol/lots.ts";
+import { isWaitingText } from "../../../shared/protocol/waiting.ts";
 import { LOTS_NAME } from "../../../shared/sheet/model.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
 import { lotLog } from "../../../templates/production/lot-log.ts";
@@ -66,6 +67,10 @@ export function lotsOn({ values }: Pick<SeenSheet, "values">): LotRow[] {
         .map((one) => one.trim().replace(/^'+/, ""))
         .filter((one) => one !== "");
       const weight = values[row]?.[2];
+      if (lots.length > 0 && typeof weight === "string" && (weight.startsWith("#") || isWaitingText(weight)))
+        refuse(
+          `The weigh-up of ${batch} shows ${weight} for “${text(row, 1)}”, so no lot was kept. Wait until it is calculated, or build the weigh-up again.`,
+        );
       for (const lot of lots)
         for (let mix = 1; mix <= mixes; mix++)
           rows.push({

@@ -157,8 +157,11 @@ function days(heads: readonly CellValue[]): number {
 function mustBeCalculated(name: string, values: readonly (readonly CellValue[])[]): void {
   for (const row of values)
     for (const cell of row) {
-      if (cell === "Loading...")
-        refuse(`${quote(name)} is still calculating. Wait until its numbers are there and try again.`);
+      // A script reads either for a cell whose call has no answer yet; texts with dots may be somebody's notes.
+      if (cell === "Loading..." || cell === "#N/A")
+        refuse(
+          `${quote(name)} is still calculating, or a cell there shows ${cell}. Wait until its numbers are there and try again.`,
+        );
       if (typeof cell === "string" && /^#(?:N\/A|[A-Z]+[/\d]*[!?])$/.test(cell))
         refuse(`${quote(name)} shows an error (${cell}), so its amounts are not known. Undo the last change there.`);
     }
