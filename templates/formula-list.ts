@@ -1,3 +1,4 @@
+import { BUILT_CELL } from "../shared/sheet/built-by.ts";
 import { type ColumnModel, LIST_NAME, type SheetModel, type Unit, WORKED_OUT } from "../shared/sheet/model.ts";
 
 /** How a row of the list tells a cell or a column of its formula sheet: what stands there, or only where it is. */
@@ -62,6 +63,7 @@ export const LISTED: readonly Listed[] = [
   ...aside("figures", "part_each"),
   ...aside("texts", "count_name"),
   ...aside("place", "gross"),
+  ...aside("cell", BUILT_CELL),
 ];
 
 /**

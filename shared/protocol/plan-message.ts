@@ -3,7 +3,7 @@ import type { SheetPlan } from "../sheet/sheet-plan.ts";
 import type { Tab } from "../sheet/tab.ts";
 
 /** What is written of a plan. */
-export type Writable = Omit<SheetPlan, "names">;
+export type Writable = Omit<SheetPlan, "names" | "builtBy">;
 /** A grid whose cells say which of `kinds` they are. */
 type Palette<T> = { readonly kinds: readonly T[]; readonly cells: readonly (readonly number[])[] };
 const PALETTES = ["formats", "appearances", "aligned", "validations"] as const;
@@ -33,7 +33,7 @@ export const MAX_TITLE_LENGTH = 500;
 
 /** A plan as it travels. */
 export function makeAsk(
-  { names: _, ...plan }: SheetPlan,
+  { names: _, builtBy: __, ...plan }: SheetPlan,
   title: string,
   tabs: readonly Tab[] = [],
   beside: Beside = {},

@@ -81,7 +81,10 @@ export type PlannedQuestions = AdjustQuestions & {
   /** The production sheets of the workbook with their days, the newest first. */
   productions: {
     readonly ask: Record<string, never>;
-    readonly answer: { readonly sheets: readonly { readonly sheet: string; readonly days: readonly string[] }[] };
+    readonly answer: {
+      /** `newer` is said of one that a newer Gramwright built, and left out of all others. */
+      readonly sheets: readonly { readonly sheet: string; readonly days: readonly string[]; readonly newer?: string }[];
+    };
   };
   /** What a shift weighs, please, and the timetable of one or of all. */
   weighUp: { readonly ask: ShiftAsk; readonly answer: { readonly sheet: string; readonly note?: string } };

@@ -16,6 +16,8 @@ export type FormulaSummary = {
   readonly sizes: readonly string[];
   /** Where it shows an error instead of its weights, and what to do; left out where it shows none. */
   readonly fault?: string;
+  /** What is said where a newer Gramwright built it; left out of all others. */
+  readonly newer?: string;
 };
 
 /** What can be drawn of a formula sheet: nothing of what is not there. */

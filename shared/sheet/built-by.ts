@@ -1,5 +1,6 @@
 // Which version built a sheet: it says so in its first row, at the right end of what a screen shows.
 import { VERSION } from "../base/version.ts";
+import type { Zone } from "./a1.ts";
 
 export const BUILT_BY = `Gramwright ${VERSION}`;
 const SAYS = /^Gramwright (\d+)\.(\d+)\.(\d+)$/;
@@ -23,6 +24,13 @@ export function builtByColumn(first: readonly unknown[], widths: readonly number
 }
 
 const MAX_ROWS = 3;
+
+/** Where a sheet says it; other sheets know the cell by this name. */
+export const BUILT_CELL = "built_by";
+export function builtByZone(values: readonly (readonly unknown[])[]): Zone | undefined {
+  const row = values.slice(0, MAX_ROWS).findIndex((cells) => cells.some(isBuiltBy));
+  return row < 0 ? undefined : { row, column: (values[row] ?? []).findIndex(isBuiltBy), rows: 1, columns: 1 };
+}
 
 /** The version that a sheet says it was built by, where it is newer than this one; null for all others. */
 export function newerBuild(values: readonly (readonly unknown[])[], own = VERSION): string | null {

@@ -35,7 +35,7 @@ export function plan(model: SheetModel, options: Options, typed: Values, links: 
     drawCell(draft, cell, row, column, format, inputValue(typed[cell.name ?? ""], 0), options, layout.names, links);
   }
   const page = Math.min(model.foldedFrom ?? columns, columns);
-  stamp();
+  const builtBy = stamp();
   const borders = (border: NonNullable<Appearance["border"]>) => bordered(draft.appearances, border);
   const onPage = <T>(cells: readonly (readonly T[])[]) => cells.map((row) => row.slice(0, page));
   return {
@@ -58,11 +58,12 @@ export function plan(model: SheetModel, options: Options, typed: Values, links: 
     borders: { box: borders("box"), under: borders("under"), rule: borders("rule"), over: borders("over") },
     unprotected: unprotected(layout, draft, columns),
     names: layout.names,
+    builtBy,
     defines: definedNames(model, layout.names),
   };
 
   /** The version in the first row; a blank cell that holds a formula is none. */
-  function stamp(): void {
+  function stamp(): Zone | null {
     const first = (draft.values[0] ?? []).slice(0, page);
     const isTaken = (at: number) =>
       draft.formulas.some(({ row, column }) => row === 0 && column === at) ||
@@ -71,13 +72,14 @@ export function plan(model: SheetModel, options: Options, typed: Values, links: 
       first.map((cell, at) => (cell === "" && isTaken(at) ? " " : cell)),
       widths,
     );
-    if (column === null || first[0] === undefined || first[0] === "") return;
+    if (column === null || first[0] === undefined || first[0] === "") return null;
     for (const [grid, value] of [
       [draft.values, BUILT_BY],
       [draft.appearances, APPEARANCES.remark],
       [draft.aligned, "left"],
     ] as const)
       (grid[0] as unknown[])[column] = value;
+    return { row: 0, column, rows: 1, columns: 1 };
   }
 
   function drawTables(): void {

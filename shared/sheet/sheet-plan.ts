@@ -1,4 +1,6 @@
 // A sheet as it is written: grids of one size, and what is done to them.
+import type { Zone } from "./a1.ts";
+import { BUILT_CELL } from "./built-by.ts";
 import type { Layout } from "./layout.ts";
 import type { FormulaAt, FormulaRectangle } from "./rectangles.ts";
 import type { DefinedName } from "./table-lengths.ts";
@@ -42,6 +44,8 @@ export type SheetPlan = {
   /** Everything but edge rows, formulas and what they fill, weights left out: a warning is shown where somebody types there. */
   readonly unprotected: readonly string[];
   readonly names: Layout["names"];
+  /** Where it says which version built it; null where there is no room for it. */
+  readonly builtBy: Zone | null;
   /** Names that the whole workbook is to know. */
   readonly defines: readonly DefinedName[];
 };
@@ -54,3 +58,9 @@ export type Draft = {
   readonly validations: (Validation | null)[][];
   readonly formulas: FormulaAt[];
 };
+
+/** Where a named cell or column of it stands. */
+export const planZone =
+  ({ names, builtBy }: Pick<SheetPlan, "names" | "builtBy">) =>
+  (name: string): Zone | undefined =>
+    name === BUILT_CELL ? (builtBy ?? undefined) : names.get(name);

@@ -32,7 +32,10 @@ export const day: Panel = {
         done: ({ sheets }) => {
           void watchPrices(news);
           const ready = sheets.filter((one) => leftOut(one) === null);
-          const others = sheets.flatMap((one) => leftOut(one) ?? []);
+          const others = [
+            ...sheets.flatMap((one) => leftOut(one) ?? []),
+            ...sheets.flatMap(({ newer }) => newer ?? []),
+          ];
           const read = JSON.stringify([ready, others]);
           if (read !== shownFor)
             body.replaceChildren(...(ready.length === 0 ? [] : orderForm(ready, others, typed, built)));
@@ -58,7 +61,9 @@ export const day: Panel = {
         done: ({ sheets }) => {
           productions = sheets;
           showNight(productions);
-          return sheets.length === 0 ? "There is no production sheet yet. Build one from orders first." : "";
+          return sheets.length === 0
+            ? "There is no production sheet yet. Build one from orders first."
+            : sheets.flatMap(({ newer }) => newer ?? []).join(" ");
         },
         silent: "Wait until the sheets are calculated, then try again.",
       },

@@ -8,6 +8,7 @@ import { makeAsk } from "../../shared/protocol/plan-message.ts";
 import { inShort } from "../../shared/protocol/remake.ts";
 import { LARDER_NAME, SETTINGS_NAME, type SheetModel, type Value, type Values } from "../../shared/sheet/model.ts";
 import { plan } from "../../shared/sheet/plan.ts";
+import { planZone } from "../../shared/sheet/sheet-plan.ts";
 import { longEnough } from "../../shared/sheet/table-lengths.ts";
 import { filledTables } from "../../shared/typing/cells.ts";
 import { movedCells } from "./cell-moves.ts";
@@ -79,7 +80,7 @@ function remake(seen: SeenSheet, sheet: FormulaSheet, { before, after, law }: Pa
   const now = plan(long, { ...options, parts: after }, { ...decimalsOf(sheet), ...(law === "" ? {} : { law }) });
   const moved = movedCells(seen, long, { was, now, before: { ...options, parts: before } });
   return {
-    ...makeAsk(now, sheet.name, [], { row: listRow((name) => now.names.get(name), options.weight) }),
+    ...makeAsk(now, sheet.name, [], { row: listRow(planZone(now), options.weight) }),
     ...moved,
     ask: "remake",
     sheet: seen.name,

@@ -5,7 +5,7 @@ import { quote } from "../../shared/base/show.ts";
 import type { SeenSheet } from "../../shared/protocol/look.ts";
 import { isWaitingText } from "../../shared/protocol/waiting.ts";
 import { a1, type Zone } from "../../shared/sheet/a1.ts";
-import { newerSays } from "../../shared/sheet/built-by.ts";
+import { BUILT_CELL, builtByZone, newerSays } from "../../shared/sheet/built-by.ts";
 import { locate } from "../../shared/sheet/locate.ts";
 import type { Options, SheetModel } from "../../shared/sheet/model.ts";
 import { LISTED_SHEETS, TEMPLATES } from "../../templates/index.ts";
@@ -93,7 +93,7 @@ export function asFormulaSheet(
     newer: newerSays(name, values),
     options: located.options,
     rows,
-    zone: (cell) => zones.get(cell),
+    zone: (cell) => (cell === BUILT_CELL ? builtByZone(values) : zones.get(cell)),
     at,
     number,
     text,

@@ -25,6 +25,9 @@ export function* linkSheets(): Steps<Linked> {
         `${path.map(quote).join(" uses ")}: a circle, so that their prices come from Ingredients. Take one out of another.`,
     ),
     ...twice.map((title) => `Several formula sheets are called ${quote(title)}: give each a title of its own.`),
+    ...sheets.flatMap(({ newer, zone }, at) =>
+      newer === "" || zone("own_name") === undefined || (used[at] ?? []).length === 0 ? [] : [newer],
+    ),
     ...sheets.flatMap(({ name }, at) =>
       (used[at] ?? []).length > OWN_ROWS
         ? [`${quote(name)} uses more than ${OWN_ROWS} other formulas: the last ones are priced by Ingredients.`]
@@ -55,7 +58,7 @@ function connectionOf(
   at: number,
 ): Planned[] {
   const [zone, tab] = [sheet.zone("own_name"), tabs[at]];
-  if (zone === undefined || tab === undefined) return [];
+  if (zone === undefined || tab === undefined || sheet.newer !== "") return [];
   const rows = places.flatMap((place) => formulasOf(sheets[place]));
   const wanted = places.map((place) => plainName(sheets[place]?.title ?? ""));
   const there = sheet.column("own_name").filter((name) => name !== "");

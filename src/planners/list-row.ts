@@ -2,6 +2,7 @@
 
 import type { CellValue, SeenList } from "../../shared/protocol/look.ts";
 import { absolute, columnNumber, type Zone, zoneA1 } from "../../shared/sheet/a1.ts";
+import { BUILT_CELL, newerSays } from "../../shared/sheet/built-by.ts";
 import { aboutTab, type Tab, THIS_NUMBER, THIS_SHEET, tabOf, unquote } from "../../shared/sheet/tab.ts";
 import {
   LIST_COLUMNS,
@@ -132,6 +133,7 @@ function listedSheet(formulas: readonly CellValue[], values: readonly CellValue[
   const sheet: Overview = {
     name: tab.name,
     title: title || tab.name,
+    newer: newerSays(tab.name, [[value(BUILT_CELL)]]),
     unit,
     parts: numbered("grams").map((row) => ({ name: names[row]?.trim() ?? "", kind: kinds[row]?.trim() ?? "" })),
     zone,

@@ -6,7 +6,7 @@ import { quotedTab } from "../../shared/sheet/tab.ts";
 import type { FormulaSheet } from "./formula-sheet.ts";
 
 /** `number` and `text` are of single cells. */
-export type Overview = Pick<FormulaSheet, "name" | "title" | "zone"> & {
+export type Overview = Pick<FormulaSheet, "name" | "title" | "zone" | "newer"> & {
   readonly unit: "g" | "oz";
   /** Rows of the formula's table that have a weight. */
   readonly parts: readonly { readonly name: string; readonly kind: string }[];
@@ -56,6 +56,7 @@ export function overviewOf(sheet: FormulaSheet): Overview {
   return {
     name: sheet.name,
     title: sheet.title,
+    newer: sheet.newer,
     unit: sheet.options.weight,
     parts: sheet.rows.filter(({ weight }) => weight !== null),
     zone: sheet.zone,
@@ -82,6 +83,7 @@ export function summary(sheet: Overview): FormulaSummary {
     pieces: sheet.number("pieces"),
     ingredients: sheet.parts.map(({ name, kind }) => name || kind),
     sizes: sizesOf(sheet).map(({ size }) => size),
+    ...(sheet.newer === "" ? {} : { newer: sheet.newer }),
   };
 }
 

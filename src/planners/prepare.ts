@@ -15,7 +15,7 @@ import {
   type Values,
 } from "../../shared/sheet/model.ts";
 import { plan } from "../../shared/sheet/plan.ts";
-import type { SheetPlan } from "../../shared/sheet/sheet-plan.ts";
+import { planZone, type SheetPlan } from "../../shared/sheet/sheet-plan.ts";
 import { finishedProduct } from "../../templates/finished-product.ts";
 import { LISTED_SHEETS } from "../../templates/index.ts";
 import { priceSheet, priceSheetFor } from "../../templates/price-sheet.ts";
@@ -72,7 +72,7 @@ export function* prepare({ model, options: chosen, values }: Ordered): Steps<Pre
   const sheetPlan = plan(model, { ...options, parts }, inputs);
   if (!isFormula) return { sheetPlan };
   const note = isLarderOld ? { note: OLD_LARDER } : isWithoutLaw ? { note: withoutLabel(model) } : {};
-  if (count === null) return { sheetPlan, ...note, row: listRow((name) => sheetPlan.names.get(name), options.weight) };
+  if (count === null) return { sheetPlan, ...note, row: listRow(planZone(sheetPlan), options.weight) };
   return { sheetPlan, ...note, listDue: count + 1 >= MANY };
 }
 

@@ -1,5 +1,8 @@
 // The list of formula sheets says the same of each as the sheet itself, whatever happens to the sheets.
 import { beforeAll, describe, expect, test } from "vitest";
+import { VERSION } from "../../shared/base/version.ts";
+import { columnLetters } from "../../shared/sheet/a1.ts";
+import { BUILT_BY, isBuiltBy } from "../../shared/sheet/built-by.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { someOf } from "../kit/scale.ts";
@@ -138,6 +141,27 @@ describe("a list of six hand-outs", () => {
     const needs = build(book, { ask: "purchases", sheet });
     expect(cells(book, needs).shown.flat()).toContain("Rye");
     book.deleteSheet(needs);
+    book.deleteSheet(sheet);
+  });
+
+  test("a sheet that a newer version built is said to be so, by the list, on a production of it, and of the production", () => {
+    const stamp = (sheet: string, text: string) => {
+      const at = (book.values(sheet, book.usedRange(sheet))[0] ?? []).findIndex(isBuiltBy);
+      book.type(sheet, `${columnLetters(at)}1`, text);
+    };
+    const newer = (sheet: string) =>
+      `Gramwright 99.0.0 built “${sheet}”, and this is ${VERSION}. Update Gramwright before you change that sheet.`;
+    const said = () => formulasOf(book).flatMap((one) => (one as { newer?: string }).newer ?? []);
+    expect(said()).toEqual([]);
+    stamp("Loaf 6", "Gramwright 99.0.0");
+    expect(said()).toEqual([newer("Loaf 6")]);
+    const { sheet, note } = book.answer(day("Loaf 6")) as { sheet: string; note: string };
+    expect(note).toBe(newer("Loaf 6"));
+    stamp("Loaf 6", BUILT_BY);
+    stamp(sheet, "Gramwright 99.0.0");
+    expect(book.answer({ ask: "productions" })).toEqual({
+      sheets: [{ sheet, days: ["2026-01-31"], newer: newer(sheet) }],
+    });
     book.deleteSheet(sheet);
   });
 

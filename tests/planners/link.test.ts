@@ -1,5 +1,7 @@
 // An ingredient with a formula sheet of its own: what it costs, how long it takes and what is in it come from there.
 import { beforeAll, describe, expect, test } from "vitest";
+import { columnLetters } from "../../shared/sheet/a1.ts";
+import { BUILT_BY } from "../../shared/sheet/built-by.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { costed, larderOf, modelNamed, SLOW } from "../money/costing-support.ts";
 import { type Built, workbook } from "../templates/sheet-support.ts";
@@ -60,7 +62,16 @@ describe("a bun with a filling of almond paste", () => {
   // 855 g, so 7.719298 a kilogram; 18 + 0.8 × 6 = 22.8 minutes in it, 26.666667 a kilogram. Bun: 0.6 + 0.4 × 7.719298 = 3.687719.
   test("linked, two levels deep, each to the cell", () => {
     expect(bun?.value("cost_ingredients")).toBeCloseTo(0.6 + 0.4 * 99, 9);
-    expect(link(book).sheets.sort()).toEqual(["Almond bun", "Almond filling"]);
+    // A sheet that a newer version built is left alone, and said to be so.
+    const version = `${columnLetters((book.values("Almond bun", "A1:Z1")[0] ?? []).indexOf(BUILT_BY))}1`;
+    book.type("Almond bun", version, "Gramwright 99.0.0");
+    expect(link(book)).toEqual({
+      sheets: ["Almond filling"],
+      note: expect.stringMatching(/^Gramwright 99\.0\.0 built “Almond bun”, and this is .* Update Gramwright/),
+    });
+    expect(bun?.value("cost_ingredients")).toBeCloseTo(0.6 + 0.4 * 99, 9);
+    book.type("Almond bun", version, BUILT_BY);
+    expect(link(book).sheets).toEqual(["Almond bun"]);
     expect(paste?.value("as_price")).toBeCloseTo(6.75, 9);
     expect(filling?.value("as_price")).toBeCloseTo(6.6 / 0.855, 9);
     expect(filling?.value("as_minutes")).toBeCloseTo(22.8 / 0.855, 9);

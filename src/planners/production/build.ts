@@ -116,7 +116,8 @@ function* over(all: FormulaSheets, order: AskedProduction): Steps<NewSheet> {
   const notes = all.sheets.flatMap((sheet) =>
     ordered.has(sheet.name) || doughs.includes(sheet) ? [] : (notOrdered(sheet) ?? []),
   );
-  return withNotes(yield* make(sheetPlan, titleOf(order.days), all.tabs), ...notes.slice(0, 3));
+  const newer = doughs.find((sheet) => sheet.newer !== "")?.newer;
+  return withNotes(yield* make(sheetPlan, titleOf(order.days), all.tabs), newer, ...notes.slice(0, 3));
 }
 
 function mustCountAlike(doughs: readonly Overview[], parts: readonly OwnPart[], unit: Overview["unit"]): void {

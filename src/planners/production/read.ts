@@ -6,7 +6,9 @@ import { isoOf } from "../../../shared/production/clock.ts";
 import type { Levain } from "../../../shared/production/levain.ts";
 import { itemKey } from "../../../shared/production/orders.ts";
 import type { CellValue, SeenSheet } from "../../../shared/protocol/look.ts";
+import type { Questions } from "../../../shared/protocol/questions.ts";
 import { a1, absolute, zoneA1 } from "../../../shared/sheet/a1.ts";
+import { newerSays } from "../../../shared/sheet/built-by.ts";
 import { quotedTab } from "../../../shared/sheet/tab.ts";
 import { NOTE_HEAD } from "../../../templates/production/orders.ts";
 import { PRODUCTION_MARK } from "../../../templates/production/production.ts";
@@ -22,17 +24,23 @@ export function* readProduction(name: string): Steps<ProductionNow> {
 }
 
 /** The production sheets of the workbook and their days, the newest days first. */
-export function* listProductions(): Steps<{ sheets: { sheet: string; days: string[] }[] }> {
+export function* listProductions(): Steps<Questions["productions"]["answer"]> {
   const { sheets } = yield* look({ words: [PRODUCTION_MARK] });
   const known = sheets.map(({ name, values }) => {
     const row = values.findIndex((line) => line.includes(PRODUCTION_MARK));
     const from = (values[row]?.indexOf(PRODUCTION_MARK) ?? 0) + 1;
     const numbers = (values[row + 1] ?? []).slice(from, from + days(values[row] ?? []));
     const dates = numbers.flatMap((day) => (typeof day === "number" && day > 0 ? [day] : []));
-    return { name, dates };
+    return { name, dates, newer: newerSays(name, values) };
   });
   known.sort((a, b) => Math.max(0, ...b.dates) - Math.max(0, ...a.dates));
-  return { sheets: known.map(({ name, dates }) => ({ sheet: name, days: dates.map(isoOf) })) };
+  return {
+    sheets: known.map(({ name, dates, newer }) => ({
+      sheet: name,
+      days: dates.map(isoOf),
+      ...(newer === "" ? {} : { newer }),
+    })),
+  };
 }
 
 export function productionNow(seen: SeenSheet): ProductionNow {
