@@ -123,7 +123,7 @@ function partsOf(draft: Draft, model: SheetModel, inputs: TemplateInputs): strin
 }
 
 /** The sheet's own limit. */
-const MAX_HANDLING = 0.3;
+export const MAX_HANDLING = 0.3;
 
 function handlingLoss(take: ReadField, faults: FieldFault[]): number {
   const loss = take("handling_loss") ?? 0;

@@ -61,13 +61,13 @@ export function amountOf(state: PasteState, at: number, model: SheetModel, fault
     values.set("size_pieces", [pieces]);
     values.set("size_weight", [inUnit(each * (1 - (loss ?? 0)))]);
     values.set("size_loss", [loss]);
-    return { values, dough: pieces * each, pieces };
+    return { values, dough: pieces * each, pieces, each, isByPieces: true };
   }
   if (base !== null) {
     values.set("by", wholeChoice(model));
     values.set("dough_wanted", inUnit(base));
   }
-  return { values, dough: base, pieces };
+  return { values, dough: base, pieces, each, isByPieces: false };
 }
 
 /** What the sheet calls making by the whole of it. */

@@ -7,6 +7,7 @@ import { questionSays } from "../../shared/recipe/text/wording.ts";
 import type { SheetModel, Value } from "../../shared/sheet/model.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
+import { MAX_HANDLING } from "../new-formula/order.ts";
 import { tidy } from "../new-formula/shares.ts";
 import { shopValues } from "../new-formula/shop.ts";
 import { amountOf } from "./amount.ts";
@@ -29,6 +30,8 @@ export type Assessed = {
   readonly dough: number | null;
   readonly flour: number | null;
   readonly pieces: number | null;
+  /** Grams of dough that a piece takes. */
+  readonly each: number | null;
 };
 
 const takesRows = (model: SheetModel): boolean => {
@@ -72,7 +75,9 @@ export function assess(state: PasteState, at = state.shown): Assessed {
   if (state.shop !== null)
     for (const [name, value] of shopValues({ ...state.shop, units: state.units }))
       if (!values.has(name)) values.set(name, value);
-  const dough = batch.dough === null ? formula.dough : batch.dough / (1 + rolledPart(described, model));
+  // Pieces need what is lost on the way besides; a dough that is told by its weight is mixed as it is told.
+  const mixed = batch.dough === null || !batch.isByPieces ? batch.dough : batch.dough / (1 - handlingLoss(values));
+  const dough = mixed === null ? formula.dough : mixed / (1 + rolledPart(described, model));
   const share = formula.dough !== null && formula.flour !== null ? formula.flour / formula.dough : null;
   return {
     order: {
@@ -88,7 +93,14 @@ export function assess(state: PasteState, at = state.shown): Assessed {
     dough,
     flour: share === null ? formula.flour : (dough ?? 0) * share,
     pieces: batch.pieces,
+    each: batch.each,
   };
+}
+
+/** As the sheet has it from the bakery's settings, up to its limit. */
+function handlingLoss(values: ReadonlyMap<string, Value | readonly Value[]>): number {
+  const loss = values.get("handling_loss");
+  return typeof loss === "number" && loss > 0 ? Math.min(loss, MAX_HANDLING) : 0;
 }
 
 /** A tin's sizes are no part of a recipe text, and a block for a preferment only stands where there is one. */

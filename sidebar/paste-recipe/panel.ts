@@ -11,6 +11,7 @@ import { type Panel, SHOWN_AGAIN } from "../kit/panel.ts";
 import { footOf } from "../new-formula/build-foot.ts";
 import { readShop } from "../new-formula/shop.ts";
 import { buildAll } from "./build-all.ts";
+import { productOffer } from "./finished-product.ts";
 import { lineList } from "./lines.ts";
 import { namesOn, stockOffer } from "./missing-ingredients.ts";
 import { type Assessed, assess } from "./order.ts";
@@ -53,6 +54,7 @@ function open(): HTMLElement {
     ),
     sheetSection(state, form, () => current),
     stockOffer(state, form, look),
+    productOffer(state, form, () => current),
     buildAll(state, form),
     foot.node,
   );

@@ -23,6 +23,8 @@ export type RecipeChoices = {
   weight?: string;
   dough?: string;
   loss?: string;
+  /** The name of the finished product. */
+  product?: string;
 };
 
 export type PasteState = {
