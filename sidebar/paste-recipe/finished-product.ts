@@ -1,6 +1,5 @@
 // What a text keeps apart from its dough, offered as a finished product: dough and parts on one sheet, with cost and label.
 
-import { quote } from "../../shared/base/show.ts";
 import { ask, failureSentence } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
 import { type Form, goTo, textField } from "../kit/fields.ts";
@@ -43,7 +42,7 @@ export function productOffer(state: PasteState, form: Form, now: () => Assessed)
       names.slice(0, LISTED).join(", ") + (names.length > LISTED ? ` and ${names.length - LISTED} more` : "");
     say(
       words,
-      `A sheet with ${quote(now().title)} and what goes with it for each piece: ${list}. It takes the dough from the formula sheet, so build that as well.`,
+      `A sheet with “${now().title}” and what goes with it for each piece: ${list}. It takes the dough from the formula sheet, so build that as well.`,
     );
   });
   return node;
@@ -58,11 +57,11 @@ export function productOffer(state: PasteState, form: Form, now: () => Assessed)
     }
     if (state.stocked === null)
       return progress.report("Build the Ingredients sheet first: prices and label names come from it.", true);
-    const outcome = await progress.during(`Building ${quote(title)} …`, () => ask("build", order, PATIENCE_MS));
+    const outcome = await progress.during(`Building “${title}” …`, () => ask("build", order, PATIENCE_MS));
     if (!("answer" in outcome)) return progress.report(failureSentence(outcome), true);
     const { sheet, note } = outcome.answer;
     progress.report(
-      `Built ${quote(sheet)}. Weigh a finished piece and enter its weight there.${note ? ` ${note}` : ""}`,
+      `Built “${sheet}”. Weigh a finished piece and enter its weight there.${note ? ` ${note}` : ""}`,
       false,
     );
     void afterwards(progress.status, outcome.answer.listDue === true);

@@ -17,6 +17,7 @@ import { tiedValues, tieOf } from "./preferment-cells.ts";
 import { rolledPart, rollInValues } from "./roll-in.ts";
 import { ownOf, type PasteState, partAt } from "./state.ts";
 import { likelyTemplates } from "./template-order.ts";
+import { tinFor, tinValues } from "./tin.ts";
 
 export type Assessed = {
   readonly order: Order;
@@ -61,6 +62,7 @@ export function assess(state: PasteState, at = state.shown): Assessed {
   if (rows.length > most)
     faults.push(fieldFault("template", `This template has ${most} rows, and these are ${rows.length} ingredients.`));
   const inputs = inputNames(model);
+  const tin = tinValues(state, tinFor(described, model), at, faults);
   const values = new Map<string, Value | readonly Value[]>([
     ["title", title.trim()],
     ["ingredient", rows.map(({ name }) => name)],
@@ -69,6 +71,7 @@ export function assess(state: PasteState, at = state.shown): Assessed {
     ...tiedValues(tie.preferment, model, steps, weight),
     ...batch.values,
     ...rollInValues(described),
+    ...tin,
     ...methodValues(method, described, state),
     ["change_1", changeOf(described)],
   ]);
@@ -82,7 +85,7 @@ export function assess(state: PasteState, at = state.shown): Assessed {
   return {
     order: {
       template: model.name,
-      options: { ...state.units, parts: partsFor(model, tie.preferment !== undefined) },
+      options: { ...state.units, parts: partsFor(model, tie.preferment !== undefined, tin.length > 0) },
       values: Object.fromEntries([...values].filter(([name]) => inputs.has(name))),
     },
     faults,
@@ -103,9 +106,9 @@ function handlingLoss(values: ReadonlyMap<string, Value | readonly Value[]>): nu
   return typeof loss === "number" && loss > 0 ? Math.min(loss, MAX_HANDLING) : 0;
 }
 
-/** A tin's sizes are no part of a recipe text, and a block for a preferment only stands where there is one. */
-function partsFor(model: SheetModel, isTied: boolean): string[] {
-  return model.parts.filter((part) => part !== "tin" && (part !== "preferment" || isTied));
+/** Blocks for a tin and for a preferment only stand where there is one. */
+function partsFor(model: SheetModel, isTied: boolean, hasTin: boolean): string[] {
+  return model.parts.filter((part) => (part !== "tin" || hasTin) && (part !== "preferment" || isTied));
 }
 
 /** Shares of the flour, in the frame of the text where its flours make 100 %. */

@@ -9,6 +9,7 @@ import { unitSign } from "../new-formula/unit-change.ts";
 import { takesPieces } from "./amount.ts";
 import type { Assessed } from "./order.ts";
 import { describedNow, ownOf, type PasteState } from "./state.ts";
+import { tinSection } from "./tin.ts";
 
 export function sheetSection(state: PasteState, form: Form, now: () => Assessed): HTMLElement {
   const amounts = element(
@@ -48,6 +49,7 @@ export function sheetSection(state: PasteState, form: Form, now: () => Assessed)
       { class: "hint" },
       "Pieces and weights follow the text. If blank, the sheet makes as much as the recipe.",
     ),
+    tinSection(state, form, now),
     partsNote(state, form, now),
     radioField(
       form,

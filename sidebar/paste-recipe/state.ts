@@ -23,6 +23,8 @@ export type RecipeChoices = {
   weight?: string;
   dough?: string;
   loss?: string;
+  /** Of the tin, where the text leaves it out. */
+  depth?: string;
   /** The name of the finished product. */
   product?: string;
 };

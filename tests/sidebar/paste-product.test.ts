@@ -75,6 +75,36 @@ test("on its sheet a bun costs its dough and its parts", async () => {
   expect(Number(sheet.value("size_ingredients"))).toBeCloseTo(0.1905, 6);
 });
 
+describe("the tin that a text names", () => {
+  const LOAVES = "Tin loaf\nMakes 2 loaves\nFlour 1000 g\nWater 620 g\nSalt 20 g\nYeast 20 g\n\nBake in two ";
+  const tinOf = (text: string, own = {}) => {
+    const state = stateOf(text);
+    Object.assign(ownOf(state), own);
+    const { order } = assess(state);
+    const { tin_shape, tin_size_1, tin_size_2, tin_size_3 } = order.values;
+    return { has: order.options.parts.includes("tin"), sizes: [tin_shape, tin_size_1, tin_size_2, tin_size_3] };
+  };
+  const NONE = { has: false, sizes: [undefined, undefined, undefined, undefined] };
+
+  test("is built with its sizes in the sheet's unit", () => {
+    expect(tinOf(`${LOAVES}9 x 5 x 3 inch loaf pans.`)).toEqual({ has: true, sizes: ["box", 22.86, 12.7, 7.62] });
+  });
+  test("waits for its depth", () => {
+    expect(tinOf(`${LOAVES}23 x 13 cm loaf tins.`)).toEqual(NONE);
+    expect(tinOf(`${LOAVES}23 x 13 cm loaf tins.`, { depth: "7" })).toEqual({ has: true, sizes: ["box", 23, 13, 7] });
+  });
+  test("is none where many pieces come out of one", () => {
+    expect(tinOf("Buns\nMakes 16\nFlour 1000 g\nWater 620 g\nBake in a 30 x 20 x 5 cm tin.")).toEqual(NONE);
+  });
+  test("holds on its sheet what its sizes say, and nothing is wrong there", async () => {
+    const { order } = assess(stateOf(`${LOAVES}23 x 13 x 10 cm loaf tins.`));
+    const sheet = (await openBook()).build(order.template, order.values, order.options);
+    expect(sheet.shown("check")).toBe("");
+    // 23 × 13 × 10
+    expect(sheet.value("capacity")).toBeCloseTo(2990, 6);
+  });
+});
+
 test("the dough at the foot is what pieces need with the bakery's handling loss, and what is told by its weight", () => {
   const state = stateOf("Quay rolls\nMakes 12\n500 g flour\n325 g water\n10 g salt\n5 g yeast");
   const shop = { name: "", units: state.units, law: "", fields: { handling_loss: "2" } };

@@ -3,6 +3,7 @@
 import type { Celsius, Grams, Minutes } from "../../base/units.ts";
 import type { CupSystem } from "../../base/volumes.ts";
 import type { Larder } from "../../larder/larder.ts";
+import type { TinRead } from "./tins.ts";
 
 /** What reading needs to know of the bakery. */
 export type Kitchen = { readonly cups: CupSystem; readonly larder: Larder };
@@ -157,6 +158,8 @@ export type Described = {
   readonly ignored: readonly Ignored[];
   readonly steps: readonly Step[];
   readonly doughTemperature: Celsius | null;
+  /** The tin that it names with its sizes, where it names one alone. */
+  readonly tin: TinRead | null;
   readonly questions: readonly Question[];
   readonly formula: Formula;
 };

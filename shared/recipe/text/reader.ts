@@ -14,6 +14,7 @@ import { linesOf, type SourceLine } from "./source-lines.ts";
 import { takenStages } from "./stage-use.ts";
 import { tableLines } from "./table.ts";
 import { hasPercents, saysPercents, statedUnit } from "./text-unit.ts";
+import { tinOf } from "./tins.ts";
 import { takeStated } from "./titles.ts";
 import { NO_YIELD } from "./yield-words.ts";
 import { yieldIn } from "./yields.ts";
@@ -136,6 +137,7 @@ function describedAs(
     ignored: draft.ignored,
     steps: draft.steps,
     doughTemperature: draft.doughTemperature,
+    tin: tinOf(lines),
     questions: [...draft.questions, ...asks, ...checks].sort((one, other) => (one.line ?? -1) - (other.line ?? -1)),
     formula,
   };

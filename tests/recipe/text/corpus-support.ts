@@ -77,6 +77,7 @@ export function wantedRows({ rows }: Case): Wanted[] {
 }
 
 const builtIn = larder(true).decode([], "larder", []);
+export const builtInKitchen: Kitchen = { cups: "US", larder: builtIn };
 export const described = ({ text, cups = "US" }: Case, corrections: Corrections = NO_CORRECTIONS): Described =>
   describeRecipe(text, { cups, larder: builtIn }, corrections);
 
