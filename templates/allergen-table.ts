@@ -1,7 +1,7 @@
 // Products and the allergens of the law side by side, on one page: for the counter and for whoever packs.
 import { type ColumnModel, PRINTED_NAME, type SheetModel, WORKED_OUT } from "../shared/sheet/model.ts";
 import { headingLine, inputLine } from "./blocks/line.ts";
-import { productColumn, shownOf } from "./product-rows.ts";
+import { leftOutLine, ofProduct, productColumn, shownOf } from "./product-rows.ts";
 
 /** Regulation (EU) 1169/2011, annex II, in its order, in words that fit a heading; the last column is for what no list has. */
 const EU =
@@ -22,7 +22,7 @@ const groups: readonly ColumnModel[] = GROUPS.map(({ eu, us }, at) => ({
   ...(at > 0
     ? {}
     : {
-        formula: '=IF(LEN(@law)=0;"";BAKE_ALLERGENTABLE(@declared;@law;@printed))',
+        formula: '=IF(LEN(@law)=0;"";BAKE_ALLERGENTABLE(@declared;@law;@printed_here))',
         spills: GROUPS.slice(1).map((_, after) => nameOf(after + 1)),
       }),
 }));
@@ -33,6 +33,12 @@ const WIDE: ReadonlyMap<number, number> = new Map([
   [4, 120],
   [7, 150],
 ]);
+const ALLERGENS = ofProduct("allergens");
+const TAB = "CHAR(9)";
+const printedText = (product: string, allergens: string): string => `${product}&${TAB}&${allergens}`;
+/** Products change their rows; what was printed of one is found by its name, and taken only where one alone has it. */
+const OF_IT = `(LEFT(@printed;LEN(${ofProduct("title")})+1)=${printedText(ofProduct("title"), '""')})`;
+const PRINTED_HERE = `IF(SUMPRODUCT(${OF_IT}*1)=1;ARRAYFORMULA(TEXTJOIN("";TRUE();IF(${OF_IT};MID(@printed;LEN(${ofProduct("title")})+2;5000);"")));"")`;
 const ROWS = 12;
 const LEFT = GROUPS.length + 1;
 const remark = (text: string) => ({ cells: [{ at: 0, role: "remark" as const, text }] });
@@ -41,9 +47,9 @@ export const allergenTable: SheetModel = {
   name: "allergen-table",
   title: "Allergen table",
   says: "Every product and the allergens of your law on one page, with what changed since the last print.",
-  widths: [150, ...GROUPS.map((_, at) => WIDE.get(at) ?? 66), 130, 90, 200, 200],
+  widths: [150, ...GROUPS.map((_, at) => WIDE.get(at) ?? 66), 130, 90, 200, 200, 200, 200],
   parts: ["listed"],
-  defines: { name: PRINTED_NAME, from: "declared", to: "printed" },
+  defines: { name: PRINTED_NAME, from: "now", to: "printed" },
   bands: [
     [
       {
@@ -58,6 +64,7 @@ export const allergenTable: SheetModel = {
               { at: 5, role: "input", name: "date", unit: "date" },
             ],
           },
+          leftOutLine,
           {
             when: "!listed",
             cells: [
@@ -107,7 +114,7 @@ export const allergenTable: SheetModel = {
             unit: "text",
             role: "remark",
             formula:
-              '=ARRAYFORMULA(IF(LEN(@product)=0;"";IF(LEN(@declared)=0;"not known";IF(LEN(@printed)=0;"not printed yet";IF(@printed=@declared;"";"CHANGED since the print")))))',
+              '=ARRAYFORMULA(IF(LEN(@product)=0;"";IF(LEN(@declared)=0;"not known";IF(LEN(@printed_here)=0;"not printed yet";IF(@printed_here=@declared;"";"CHANGED since the print")))))',
           },
         ],
       },
@@ -119,7 +126,13 @@ export const allergenTable: SheetModel = {
         spare: 0,
         columns: [
           productColumn("declared", `${WORKED_OUT}: allergens now`, shownOf("allergens")),
+          productColumn(
+            "now",
+            "With its product",
+            `IF(LEN(${ALLERGENS})=0;"";${printedText(ofProduct("title"), ALLERGENS)})`,
+          ),
           { name: "printed", head: "On the last print", unit: "text", role: "input" },
+          productColumn("printed_here", "Of this product", PRINTED_HERE),
         ],
       },
     ],

@@ -1,7 +1,7 @@
 // What a label printer needs of each product, as cells to copy and as a file.
 import { LABEL_TEXT_NAME, type SheetModel, WORKED_OUT } from "../shared/sheet/model.ts";
 import { inputLine, when } from "./blocks/line.ts";
-import { ofProduct, productColumn, shownOf, unitOfProduct } from "./product-rows.ts";
+import { leftOutLine, ofProduct, productColumn, shownOf, unitOfProduct } from "./product-rows.ts";
 
 const ROWS = 12;
 
@@ -42,6 +42,7 @@ export const labelText: SheetModel = {
         lines: [
           { cells: [{ at: 0, role: "title", name: "title", text: "Label text" }] },
           { cells: [{ at: 0, role: "remark", name: "shop", text: "" }] },
+          leftOutLine,
           {
             when: "!listed",
             cells: [

@@ -144,6 +144,7 @@ export const priceLists: SheetModel = {
         left: 0,
         when: "listed",
         rows: PRICES,
+        spare: 20,
         columns: [
           typed("list_for", "Price list or customer", "text"),
           typed("list_product", "Product", "text"),
@@ -175,6 +176,7 @@ export const priceLists: SheetModel = {
         left: PAGE,
         when: "listed",
         rows: PRICES,
+        spare: 20,
         columns: [
           numbers("list_row", `${WORKED_OUT}: list row`, theOne(SAME_NAME)),
           numbers("list_size", "Size in the list", theOne(SAME_SIZE)),

@@ -1,5 +1,5 @@
 // Rows for all products of the formula list, for tables that show something of each.
-import type { ColumnModel, Unit } from "../shared/sheet/model.ts";
+import type { ColumnModel, Line, Unit } from "../shared/sheet/model.ts";
 import { LIST_COLUMNS, LIST_UNIT, listColumn } from "./formula-list.ts";
 
 const placeOf = (column: string): number => LIST_COLUMNS.findIndex(({ name }) => name === column) + 1;
@@ -21,3 +21,21 @@ export const productColumn = (
 ): ColumnModel => ({ name, head, unit, role: "linked", formula: `=IFERROR(${formula};"")`, ...more });
 
 export const shownOf = (of: string): string => `IF(LEN(${ofProduct(of)})=0;"";${ofProduct(of)})`;
+
+const TITLES = `INDEX(gramwright_formulas;0;${placeOf(listColumn("title"))})`;
+/** Products below the last row that the table has. */
+const LEFT_OUT = `SUMPRODUCT((LEN(${TITLES})>0)*(ROW(${TITLES})-MIN(ROW(${TITLES}))>ROWS(@product)-${ROWS_ABOVE}+${ROWS_ABOVE - 1}))`;
+
+/** Says when more formulas were built than the table has rows for. */
+export const leftOutLine: Line = {
+  when: "listed",
+  cells: [
+    {
+      at: 0,
+      role: "check",
+      name: "check",
+      unit: "text",
+      formula: `=IF(${LEFT_OUT}=0;"";${LEFT_OUT}&" more than there are rows for: build this sheet again and delete this one.")`,
+    },
+  ],
+};

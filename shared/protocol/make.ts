@@ -118,7 +118,15 @@ const plan = () =>
     page: integer(1, MAX_COLUMNS),
     aside: aside(),
     widths: list(pixels(), MAX_COLUMNS),
-    heights: list(v.object({ row: row(), rows: v.optional(integer(1, MAX_ROWS), 1), height: pixels() }), MAX_ROWS),
+    heights: list(
+      v.object({
+        row: row(),
+        rows: v.optional(integer(1, MAX_ROWS), 1),
+        height: pixels(),
+        grows: v.optional(v.boolean(), false),
+      }),
+      MAX_ROWS,
+    ),
     values: cellRows(),
     formats: palette(format()),
     appearances: palette(appearance()),

@@ -186,11 +186,11 @@ export const LABELS_NAME = "gramwright_labels";
 export const PRICES_NAME = "gramwright_prices";
 /** Where every formula sheet has a row, so that all of them are read at once. */
 export const LIST_NAME = "gramwright_formulas";
-/** Where the first sheet of label texts has its table, for the file that a label printer reads. */
+/** Where the sheet of label texts that was built last has its table, for the file that a label printer reads. */
 export const LABEL_TEXT_NAME = "gramwright_labeltext";
 /** Where the shop's settings stand; the sidebar begins new formulas with them. */
 export const SETTINGS_NAME = "gramwright_settings";
-/** Where the first allergen table has what it says now, and beside it what stood on the last print. */
+/** Where the allergen table that was built last has what it says now, with the product in front, and beside it what stood on the last print. */
 export const PRINTED_NAME = "gramwright_printed";
 /** Where prices stand that are not the shop's: for whom, product, size, price and the tax in it. */
 export const PRICE_LISTS_NAME = "gramwright_pricelists";

@@ -23,7 +23,13 @@ export type SheetPlan = {
     readonly formats: readonly { readonly format: string; readonly ranges: readonly string[] }[];
   };
   readonly widths: readonly number[];
-  readonly heights: readonly { readonly row: number; readonly rows?: number; readonly height: number }[];
+  /** Rows that grow become higher where what stands in them needs it. */
+  readonly heights: readonly {
+    readonly row: number;
+    readonly rows?: number;
+    readonly height: number;
+    readonly grows?: boolean;
+  }[];
   /** Rows that are not shown. */
   readonly hidden: readonly number[];
   /** Rows at the top that stay in sight. */

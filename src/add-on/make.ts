@@ -7,7 +7,13 @@ import type { MakeOrder } from "../../shared/protocol/make.ts";
 import type { NewSheet } from "../../shared/protocol/new-sheet.ts";
 import type { Renews } from "../../shared/protocol/plan-message.ts";
 import { neededBy } from "../../shared/sheet/make-formulas.ts";
-import { LIST_NAME } from "../../shared/sheet/model.ts";
+import {
+  CUSTOMERS_NAME,
+  LABEL_TEXT_NAME,
+  LIST_NAME,
+  PRICE_LISTS_NAME,
+  PRINTED_NAME,
+} from "../../shared/sheet/model.ts";
 import { sheetName } from "../../shared/sheet/sheet-name.ts";
 import { aboutTab, type Tab, tabsOf } from "../../shared/sheet/tab.ts";
 import { activeWorkbook } from "./active-workbook.ts";
@@ -17,6 +23,15 @@ import { writeSheet } from "./write.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+
+/** A new list takes the place of an older one, and so do sheets that take along what was typed on the one before. */
+const RENEWED: ReadonlySet<string> = new Set([
+  LIST_NAME,
+  LABEL_TEXT_NAME,
+  PRINTED_NAME,
+  PRICE_LISTS_NAME,
+  CUSTOMERS_NAME,
+]);
 
 export function make({ title, tabs, plan, row, behind, renews }: MakeOrder): NewSheet {
   const workbook = activeWorkbook();
@@ -28,8 +43,7 @@ export function make({ title, tabs, plan, row, behind, renews }: MakeOrder): New
   mustStillBe(workbook, sheets, tabs, tabsOfList);
   const lost = names.find((name) => !definedNames.includes(name) && !known.has(name));
   if (lost !== undefined) refuse(`The name ${lost} was taken out of the workbook meanwhile${AGAIN}`);
-  // A new list takes the place of an older one.
-  const taken = definedNames.find((name) => known.has(name) && name !== LIST_NAME);
+  const taken = definedNames.find((name) => known.has(name) && !RENEWED.has(name));
   if (taken !== undefined) refuse(`Another sheet took the name ${taken} meanwhile${AGAIN}`);
   const before = workbook.getActiveSheet();
   const like = renews === null ? undefined : workbook.getSheetByName(sheetName(title));

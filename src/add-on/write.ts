@@ -103,7 +103,10 @@ function fill(sheet: Sheet, plan: Writable): void {
   for (const { from, count, width } of runs(plan.widths)) {
     if (width !== usual) sheet.setColumnWidths(from + 1, count, width);
   }
-  for (const { row, rows = 1, height } of plan.heights) sheet.setRowHeightsForced(row + 1, rows, height);
+  for (const { row, rows = 1, height, grows = false } of plan.heights) {
+    if (grows) sheet.setRowHeights(row + 1, rows, height);
+    else sheet.setRowHeightsForced(row + 1, rows, height);
+  }
   whole.setNumberFormats(formatsOf(plan));
   all.setBackgrounds(plan.appearances.map((row) => row.map(({ ground }) => ground)));
   all.setTextStyles(textStyles(plan));

@@ -5,24 +5,19 @@ import type { CellValue, SeenList } from "../../shared/protocol/look.ts";
 import type { NewSheet } from "../../shared/protocol/new-sheet.ts";
 import type { Order } from "../../shared/protocol/order.ts";
 import { isWaitingText } from "../../shared/protocol/waiting.ts";
-import {
-  LABEL_TEXT_NAME,
-  PRICE_LISTS_NAME,
-  PRINTED_NAME,
-  SETTINGS_NAME,
-  type SheetModel,
-  type Values,
-} from "../../shared/sheet/model.ts";
+import { LABEL_TEXT_NAME, SETTINGS_NAME, type SheetModel, type Values } from "../../shared/sheet/model.ts";
 import { plan } from "../../shared/sheet/plan.ts";
 import { allergenTable } from "../../templates/allergen-table.ts";
-import { LIST_COLUMNS, LIST_ROWS, listColumn } from "../../templates/formula-list.ts";
+import { LIST_ROWS } from "../../templates/formula-list.ts";
 import { labelText } from "../../templates/label-text.ts";
 import { PRICES, priceLists } from "../../templates/price-lists.ts";
 import { ROWS_ABOVE } from "../../templates/product-rows.ts";
 import { formulaSheetCount } from "./all-sheets.ts";
+import { labelHeights } from "./label-heights.ts";
 import { listAll } from "./list-all.ts";
-import { isCurrent } from "./list-row.ts";
+import { isCurrent, textAt } from "./list-row.ts";
 import { lawIn, moneyIn, settingIn } from "./settings.ts";
+import { printedOf, RENEWED, typedBefore } from "./sheet-before.ts";
 import { look, make, type Steps, withNotes } from "./steps.ts";
 
 type Ordered = Order & { readonly model: SheetModel };
@@ -36,19 +31,24 @@ const SPARE = 10;
 
 export function* buildLabelSheet({ model, options, values }: Ordered, title: string): Steps<NewSheet> {
   const name = model.defines?.name ?? "";
-  const question = { names: [name], cells: [SETTINGS_NAME] };
+  const own = [name, ...(model.alsoDefines ?? []).map((one) => one.name)];
+  const question = model === labelText ? { names: own, cells: [SETTINGS_NAME] } : { cells: [SETTINGS_NAME, ...own] };
   const { seen: first, count } = yield* formulaSheetCount(question);
   const settings = first.names.find(({ name }) => name === SETTINGS_NAME)?.values ?? [];
-  const isSecond = first.names.some((one) => one.name === name);
+
   const { list, note } = count === 0 ? { list: undefined, note: undefined } : yield* currentList();
   const products = rowsOf(list);
   const column = (of: string) => products.map((row) => textAt(row, of));
   const known: Values = {
     shop: settingIn(settings, "Shop"),
     ...(model === labelText ? { address: settingIn(settings, "Business address") } : {}),
-    ...(model === allergenTable ? { law: lawOf(settings, column("law")), printed: column("allergens") } : {}),
+    ...(model === allergenTable
+      ? { law: lawOf(settings, column("law")), printed: printedOf(products, first.names) }
+      : {}),
+    ...(model === priceLists ? typedBefore(model, first.names) : {}),
   };
   const parts = products.length === 0 ? [] : ["listed"];
+  const isRenewed = products.length > 0 && first.names.some((one) => one.name === name);
   const many = model === priceLists ? PRICES : Math.min(products.length + SPARE, LIST_ROWS);
   const places = Array.from({ length: many }, (_, at) => String(at + 1));
   const sheetPlan = plan(
@@ -57,19 +57,10 @@ export function* buildLabelSheet({ model, options, values }: Ordered, title: str
     { ...known, ...values },
     { place: places },
   );
-  return withNotes(
-    yield* make(isSecond ? { ...sheetPlan, defines: [] } : sheetPlan, title),
-    note,
-    isSecond ? SECOND[name] : undefined,
-  );
+  const heights =
+    model === labelText ? [...sheetPlan.heights, ...labelHeights(sheetPlan, products)] : sheetPlan.heights;
+  return withNotes(yield* make({ ...sheetPlan, heights }, title), note, isRenewed ? RENEWED[name] : undefined);
 }
-
-/** Of these the workbook reads the first alone. */
-const SECOND: Readonly<Record<string, string>> = {
-  [LABEL_TEXT_NAME]: "The .csv goes on coming from the first sheet of label texts: delete it to use this one.",
-  [PRINTED_NAME]: "“Mark as printed” goes on marking the first allergen table: delete it to use this one.",
-  [PRICE_LISTS_NAME]: "This workbook has price lists already, and delivery notes go on reading those.",
-};
 
 /** The list of formulas, built where there is none or an older one. */
 function* currentList(): Steps<{ readonly list: SeenList | undefined; readonly note: string | undefined }> {
@@ -86,9 +77,6 @@ function rowsOf(list: SeenList | undefined): readonly (readonly CellValue[])[] {
   while (rows.length > 0 && textAt(rows[rows.length - 1] ?? [], "title") === "") rows.pop();
   return rows;
 }
-
-const textAt = (row: readonly CellValue[], of: string): string =>
-  String(row[LIST_COLUMNS.findIndex(({ name }) => name === listColumn(of))] ?? "").trim();
 
 /** Of the bakery's settings, or else of its first product that has one. */
 const lawOf = (settings: readonly (readonly CellValue[])[], laws: readonly string[]): string =>

@@ -158,3 +158,7 @@ function zoneIn(formula: string, sheet: string): Zone | null {
   const [row, column] = [Number(top) - 1, columnNumber(left)];
   return { row, column, rows: Number(bottom) - row, columns: columnNumber(right) - column + 1 };
 }
+
+/** What a row of the list says as a text. */
+export const textAt = (row: readonly CellValue[], of: string): string =>
+  String(row[LIST_COLUMNS.findIndex(({ name }) => name === listColumn(of))] ?? "").trim();

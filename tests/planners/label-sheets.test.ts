@@ -48,6 +48,8 @@ const loaf = (title: string, ingredient: string, more: object = {}) => ({
   },
 });
 
+const TABLE = { ask: "build", template: "allergen-table", options: { ...METRIC_UNITS, parts: [] } };
+
 const cellsOf = (book: WorkbookHost, sheet: string) => book.shownTexts(sheet, book.usedRange(sheet));
 const rowOf = (book: WorkbookHost, sheet: string, product: string) =>
   cellsOf(book, sheet).find(([first]) => first === product) ?? [];
@@ -65,12 +67,7 @@ describe("sheets about the labels of all products", () => {
   });
 
   test("each follows its formula sheets: allergens by group, blanks that say not known, and changes since the print", () => {
-    const { sheet } = book.answer({
-      ask: "build",
-      template: "allergen-table",
-      options: { ...METRIC_UNITS, parts: [] },
-      values: {},
-    }) as { sheet: string };
+    const { sheet } = book.answer({ ...TABLE, values: {} }) as { sheet: string };
     expect(sheet).toBe("Allergen table");
     const text = cellsOf(book, sheet).flat().join(" ");
     expect(text).toContain("Cross-contact is not assessed. Blank: not known.");
@@ -98,6 +95,24 @@ describe("sheets about the labels of all products", () => {
     book.type("Ingredients", `${String.fromCharCode(65 + allergens)}${at}`, "none");
     const gone = rowOf(book, sheet, "Butter loaf");
     expect([gone[7], gone[8], gone[16]]).toEqual(["GONE: yes", "–", "CHANGED since the print"]);
+    book.type("Ingredients", `${String.fromCharCode(65 + allergens)}${at}`, "milk; celery");
+    // What was printed last was marked with milk alone. A table built anew knows it, also where products change their rows.
+    book.insertRows("Formula list", rowInList("Butter loaf"), 1);
+    const again = book.answer({ ...TABLE, values: {} }) as { sheet: string; note: string };
+    expect(again.note).toBe("“Mark as printed” marks this table from now on. Delete the table before it.");
+    book.deleteSheet(sheet);
+    book.deleteRows("Formula list", rowInList("Butter loaf") - 1);
+    const renewed = rowOf(book, again.sheet, "Butter loaf");
+    expect([renewed[7], renewed[9], renewed[16]]).toEqual(["yes", "NEW: yes", "CHANGED since the print"]);
+    expect(book.answer({ ask: "printed" })).toMatchObject({ products: 2 });
+    expect(rowOf(book, again.sheet, "Butter loaf")[16]).toBe("");
+    // It was built over four rows of the list, one of them blank, with ten to spare: what is built after those has none, and the table says so.
+    expect(cellsOf(book, again.sheet)[2]?.[0]).toBe("");
+    book.type("Formula list", `A${rowInList("Plain loaf") + 12}`, "Late loaf");
+    expect(cellsOf(book, again.sheet)[2]?.[0]).toBe(
+      "1 more than there are rows for: build this sheet again and delete this one.",
+    );
+    book.type("Formula list", `A${rowInList("Plain loaf") + 12}`, "");
     book.type("Ingredients", `${String.fromCharCode(65 + allergens)}${at}`, "milk");
     // While the calls of the formula sheets have no answer, what was printed stays known.
     book.answer({ ask: "printed" });
@@ -109,6 +124,7 @@ describe("sheets about the labels of all products", () => {
       expect([marking, rowOf(book, sheet, "Butter loaf")]).toEqual([{ products: 0, changed: 0, unknown: 3 }, whole]);
     }
   });
+  const rowInList = (title: string) => cellsOf(book, "Formula list").findIndex(([first]) => first === title) + 1;
 
   test("label texts: name, list, allergens, weight, day, batch code, storage and address, also as a file", () => {
     const values = { date: 46_356 };
@@ -136,6 +152,11 @@ describe("sheets about the labels of all products", () => {
       "",
       "2026-12-03",
     ]);
+    // A list of two lines has the room of two, in programs too that do not make rows high themselves.
+    const at = cellsOf(book, sheet).findIndex(([first]) => first === "Butter loaf");
+    const high = (row: number) => book.session.get<number>("getRowSize", book.sheetId(sheet), row);
+    expect(high(at)).toBe(40);
+    expect(high(at + 1)).toBeLessThan(30);
     expect(rowOf(book, sheet, "Odd loaf")[10]).toBe("no ingredient list: see its formula sheet");
     // 800 g are 28.2 oz; 21 CFR 101.7, from memory: ounces and grams.
     expect(rowOf(book, sheet, "Plain loaf")[4]).toBe("Net Wt 28.2 oz (800 g)");

@@ -86,4 +86,18 @@ test("margin and wanted price of each price, with the tax that is in it and no o
   ]);
   book.deleteRows(lists.sheet, line);
   expect(row(1)[3]).toBeCloseTo(0.6, 9);
+  // Built again it has what was typed on the one before, and is the one that delivery notes read.
+  const typed = (sheet: string) =>
+    book.values(sheet, "A1:E40").filter(([first]) => /^(?:wholesale|Café Mole|Pier|Gull)$/.test(String(first)));
+  const again = book.answer({ ask: "build", template: "price-lists", options: METRIC, values: {} }) as {
+    sheet: string;
+    note: string;
+  };
+  expect(again.note).toMatch(/^Customers and prices came along from the sheet before it/);
+  expect(typed(again.sheet).map((one) => one.slice(0, 2))).toEqual(typed(lists.sheet).map((one) => one.slice(0, 2)));
+  expect(typed(again.sheet).length).toBe(9);
+  book.deleteSheet(lists.sheet);
+  const { sheet: name } = again;
+  book.type(name, "C1", "=COUNTA(gramwright_pricelists)");
+  expect(Number(book.values(name, "C1")[0]?.[0])).toBeGreaterThan(20);
 });
