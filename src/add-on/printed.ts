@@ -17,13 +17,18 @@ export function markPrinted(): { readonly products: number; readonly changed: nu
     .getValues();
   const rows = below.slice(0, -1).map((row) => {
     const [now, printed] = row.slice(range.getColumn() - 1);
-    return { now, printed, isProduct: row.slice(0, range.getColumn() - 1).some((cell) => cell !== "") };
+    const isProduct = row.slice(0, range.getColumn() - 1).some((cell) => cell !== "");
+    return { product: String(row[0]), now, printed, isProduct };
   });
   if (rows.some(({ now }) => isUnread(now)))
     refuse("The allergen table is still calculating, or shows an error. Wait until it is whole, then try again.");
   // A call that has no answer yet is a blank in this column, as is a formula with an unknown ingredient.
   const isUnknown = ({ now, isProduct }: (typeof rows)[number]) => now === "" && isProduct;
-  const wanted = rows.map((row) => (isUnknown(row) ? row.printed : row.now));
+  const texts = rows.map(({ printed }) => String(printed));
+  // A product may stand in another row by now; in a table of an older version no text names its product.
+  const lastOf = ({ product, printed }: (typeof rows)[number]) =>
+    texts.some((text) => text.includes("\t")) ? (texts.find((text) => text.startsWith(`${product}\t`)) ?? "") : printed;
+  const wanted = rows.map((row) => (isUnknown(row) ? lastOf(row) : row.now));
   const changed = rows.filter(({ printed }, at) => wanted[at] !== printed).length;
   if (changed > 0) range.offset(1, 1, rows.length, 1).setValues(wanted.map((text) => [text]));
   return { products: rows.filter(({ now }) => now !== "").length, changed, unknown: rows.filter(isUnknown).length };

@@ -116,12 +116,15 @@ describe("sheets about the labels of all products", () => {
     book.type("Ingredients", `${String.fromCharCode(65 + allergens)}${at}`, "milk");
     // While the calls of the formula sheets have no answer, what was printed stays known.
     book.answer({ ask: "printed" });
-    const whole = rowOf(book, sheet, "Butter loaf");
+    const whole = rowOf(book, again.sheet, "Butter loaf");
     for (const text of ["Loading...", "Wird geladen...", "#N/A"]) {
       book.holdCalls(text);
       const marking = book.answer({ ask: "printed" });
       book.answerCalls();
-      expect([marking, rowOf(book, sheet, "Butter loaf")]).toEqual([{ products: 0, changed: 0, unknown: 3 }, whole]);
+      expect([marking, rowOf(book, again.sheet, "Butter loaf")]).toEqual([
+        { products: 0, changed: 0, unknown: 3 },
+        whole,
+      ]);
     }
   });
   const rowInList = (title: string) => cellsOf(book, "Formula list").findIndex(([first]) => first === title) + 1;
