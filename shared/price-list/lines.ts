@@ -60,6 +60,28 @@ export function linesIn(table: Table, { above }: Columns, places: Places, larder
   });
 }
 
+const MAX_TOLD = 5;
+
+/** What of the list is not read, in sentences: rows with a price and no name, and those that are too many. */
+export function leftUnread(table: Table, { above }: Columns, { ingredient, price }: Places): string[] {
+  if (ingredient === null || price === null) return [];
+  const rows = table.slice(above, above + MAX_LINES).flatMap((cells, down) => {
+    const [name, cost] = [nameKey(String(cells[ingredient] ?? "")), cells[price] ?? ""];
+    return name === "" && !isFault(priceIn(cost)) ? [above + down + 1] : [];
+  });
+  const told = `${rows.slice(0, MAX_TOLD).join(", ")}${rows.length > MAX_TOLD ? ` and ${rows.length - MAX_TOLD} more` : ""}`;
+  return [
+    ...(rows.length === 0
+      ? []
+      : [`${rows.length === 1 ? "Row" : "Rows"} ${told}: a price without a name, which is left out.`]),
+    ...(table.length > above + MAX_LINES
+      ? [
+          `Rows below ${above + MAX_LINES} are not read, and the list has ${table.length}. Take out what you do not buy, or read the rest as a list of its own.`,
+        ]
+      : []),
+  ];
+}
+
 /** Weights and counts that stand in a name say how it is packed. */
 const MEASURES =
   /\b\d+(?:[.,]\d+)?\s*(?:x|kg|kgs|g|gr|lb|lbs|oz|l|ltr|ml|cl|pcs|pieces|each|dozen|%)\b\.?|\b\d+\b|[()*]/gi;

@@ -5,6 +5,9 @@ export type Table = readonly (readonly Cell[])[];
 
 const MARKS = ["\t", ";", ","] as const;
 
+/** What marks a text that begins like a formula is none of it. */
+const withoutMark = (cell: string): string => cell.replace(/^'(?=[=+\-@])/, "");
+
 /** Cells of a text: quotation marks hold what parts cells elsewhere, and two of them are one (RFC 4180). */
 export function tableOf(text: string): Table {
   const plain = text.replace(/^\ufeff/, "");
@@ -14,7 +17,7 @@ export function tableOf(text: string): Table {
   let cell = "";
   let isQuoted = false;
   const endCell = () => {
-    row.push(cell.replace(/\u00a0/g, " ").trim());
+    row.push(withoutMark(cell.replace(/\u00a0/g, " ").trim()));
     cell = "";
   };
   for (let at = 0; at < plain.length; at++) {

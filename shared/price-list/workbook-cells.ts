@@ -6,7 +6,8 @@ import { type Cell, type Table, withoutEnd } from "./table.ts";
 const WANTED = /^xl\/(?:workbook\.xml|sharedStrings\.xml|_rels\/workbook\.xml\.rels|worksheets\/[^/]+\.xml)$/;
 /** A price list has some hundred kilobytes; what unpacks to more is none. */
 const MAX_BYTES = 60_000_000;
-const MAX_ROWS = 5000;
+/** More than a list is read of, so that it can be said. */
+const MAX_ROWS = 20_000;
 const MAX_COLUMNS = 60;
 
 /** Refuses what is no such file. */

@@ -1,5 +1,5 @@
 // What a bakery needs for the labels of all its products: two sheets, and a file for the label printer.
-import { csvOf } from "../../shared/base/csv.ts";
+import { csvOf, csvText } from "../../shared/base/csv.ts";
 import type { Questions } from "../../shared/protocol/questions.ts";
 import { actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
@@ -31,7 +31,8 @@ export function labels(): HTMLElement {
       request: () => ({}),
       busy: () => "Reading the label texts …",
       done: ({ rows, without }) => {
-        const text = csvOf(rows);
+        // A label shows its texts as they are, such as “-18 °C or below”; a formula alone is made a text.
+        const text = csvOf(rows.map((row) => row.map((cell) => (cell.startsWith("=") ? csvText(cell) : cell))));
         file.replaceChildren(...linksTo(text));
         const left = without === 0 ? "" : ` ${without} without an ingredient list left out.`;
         return `${rows.length - 1} ${rows.length === 2 ? "label" : "labels"} ready.${left}`;

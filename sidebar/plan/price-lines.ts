@@ -15,7 +15,7 @@ import { element } from "../kit/element.ts";
 import { newId } from "../kit/fields.ts";
 import { pressButton } from "../kit/work-in-progress.ts";
 import { section } from "../new-formula/sections.ts";
-import type { Reading } from "./price-reading.ts";
+import { type Reading, unread } from "./price-reading.ts";
 
 const ROLE_LABELS: Readonly<Record<Role, string>> = {
   ingredient: "Column with the ingredient",
@@ -107,6 +107,7 @@ export function lineNodes(
         .join(", ")
         .concat("."),
     ),
+    ...unread(read).map((says) => element("p", { class: "hint" }, says)),
     ...(others.length === 0 ? [] : [othersNode(others, read, choose, use("Use these choices"))]),
   ];
 }

@@ -1,7 +1,7 @@
 // A price list that was read, beside the ingredient sheet, with all that was answered since.
 import type { Columns, Places } from "../../shared/price-list/columns.ts";
 import { type Choice, type Decision, decide } from "../../shared/price-list/decide.ts";
-import { linesIn } from "../../shared/price-list/lines.ts";
+import { leftUnread, linesIn } from "../../shared/price-list/lines.ts";
 import type { Table } from "../../shared/price-list/table.ts";
 import type { Questions } from "../../shared/protocol/questions.ts";
 
@@ -19,3 +19,5 @@ export type Reading = {
 
 export const decided = ({ table, columns, places, sheet, choices, supplier }: Reading): Decision =>
   decide(linesIn(table, columns, places, sheet.larder), choices, sheet.rows, sheet.larder, supplier);
+
+export const unread = ({ table, columns, places }: Reading): readonly string[] => leftUnread(table, columns, places);

@@ -137,6 +137,33 @@ describe("npm run pack", () => {
   });
 });
 
+describe("the install page", () => {
+  const page = readFileSync("src/build/install/index.html", "utf8");
+  const steps = [...page.matchAll(/<h3>([^<]+)<\/h3>/g)].map(([, heading]) => heading);
+
+  test("speaks only of steps that it has, and each step has its box to tick", () => {
+    const spoken = [...page.matchAll(/\bsteps? ((?:\d+(?:, | and | to )?)+)/g)].flatMap(([, numbers = ""]) =>
+      [...numbers.matchAll(/\d+/g)].map(([number]) => Number(number)),
+    );
+    expect(spoken.length).toBeGreaterThan(10);
+    for (const number of spoken) expect(steps[number - 1], `step ${number}`).toBeDefined();
+    expect(page.match(/type="checkbox"/g)).toHaveLength(steps.length);
+    expect([steps[2], steps[3], steps[4]].join()).toMatch(/Code\.gs.*second text.*appsscript\.json/);
+  });
+
+  test("names the file of the editor that each text goes into, and begins with what could be lost", () => {
+    for (const [text, file] of [
+      ["first", "Code.gs"],
+      ["second", "sidebar.html"],
+      ["third", "appsscript.json"],
+    ])
+      expect(page).toMatch(new RegExp(`data-file="${file?.replace(".", "\\.")}">Copy the ${text} text</button>`));
+    expect(page.indexOf("If other text stands in it, stop:")).toBeLessThan(page.indexOf("Copy the first text"));
+    // The script begins with its name, which tells it from somebody else's.
+    expect(readFileSync("dist/Code.js", "utf8").split("\n").slice(0, 3).join()).toContain("Gramwright");
+  });
+});
+
 describe("the list of packages", () => {
   const listed = new Map(
     [...readFileSync("src/build/packages.md", "utf8").matchAll(/^\| ([^|]+) \| ([^|]+) \| \S[^|]*\|$/gm)].flatMap(

@@ -47,24 +47,24 @@ describe.skipIf(skipWithoutChromium("the pages that are one file"))("opened from
   }
 
   const COPIES = [
-    ["Copy the first text", "Code.js"],
-    ["Copy the second text", "sidebar.html"],
-    ["Copy the third text", "appsscript.json"],
+    ["Copy the first text", "Code.js", "Code.gs"],
+    ["Copy the second text", "sidebar.html", "sidebar.html"],
+    ["Copy the third text", "appsscript.json", "appsscript.json"],
   ] as const;
 
   test("the three copies are the three files to the byte", async () => {
     const page = await browser.context.newPage();
     await page.goto(pages.install);
     await browser.context.grantPermissions(["clipboard-read", "clipboard-write"]);
-    for (const [button, file] of COPIES) {
+    for (const [button, file, place] of COPIES) {
       await page.getByRole("button", { name: button }).click();
-      await page.getByText(`Copied ${file}:`).waitFor();
+      await page.getByText(new RegExp(`^Copied: .* characters\\. Now click into ${place}`)).waitFor();
       expect((await pasted(page)) === pages.files[file], file).toBe(true);
     }
     // Without the newer way to the clipboard the text is selected and copied.
     await page.evaluate(() => Object.defineProperty(navigator, "clipboard", { value: undefined }));
     await page.getByRole("button", { name: "Copy the first text" }).click();
-    await page.getByText("Copied Code.js:").waitFor();
+    await page.getByText(/^Copied: .* click into Code\.gs/).waitFor();
     expect((await pasted(page)) === pages.files["Code.js"]).toBe(true);
     // Without either it stands there selected.
     await page.evaluate(() => {

@@ -4,7 +4,7 @@ import { isFault } from "../../shared/base/refusal.ts";
 import { readTable } from "../../shared/larder/larder.ts";
 import { columnsIn } from "../../shared/price-list/columns.ts";
 import { AS_NEW, type Choice, decide, LEFT_OUT } from "../../shared/price-list/decide.ts";
-import { linesIn, type SheetRow } from "../../shared/price-list/lines.ts";
+import { leftUnread, linesIn, type SheetRow } from "../../shared/price-list/lines.ts";
 import { packText, priceIn } from "../../shared/price-list/price-cell.ts";
 import { type Table, tableOf } from "../../shared/price-list/table.ts";
 import { workbookTable } from "../../shared/price-list/workbook-cells.ts";
@@ -168,6 +168,23 @@ describe("line by line beside the sheet", () => {
       ["Paper napkins"],
     ]);
     expect(unnamed).toEqual(["Whole egg", "Rye flour"]);
+  });
+
+  test("what is not read is said: a price without a name, and rows beyond those that are read", () => {
+    const said = (table: Table) => {
+      const columns = columnsIn(table);
+      return leftUnread(table, columns, columns.places);
+    };
+    expect(said(listOf("Sea salt\t10 kg\t9", "Dry goods\t\t", "\t\tPrice"))).toEqual([]);
+    expect(said(listOf("Sea salt\t10 kg\t9", "\t5 kg\t8"))).toEqual([
+      "Row 3: a price without a name, which is left out.",
+    ]);
+    expect(said(listOf(...Array<string>(7).fill(" \t5 kg\t8")))).toEqual([
+      "Rows 2, 3, 4, 5, 6 and 2 more: a price without a name, which is left out.",
+    ]);
+    expect(said(listOf(...Array<string>(3001).fill("Sea salt\t10 kg\t9")))).toEqual([
+      expect.stringMatching(/^Rows below 3001 are not read, and the list has 3002\./),
+    ]);
   });
 
   test.each([

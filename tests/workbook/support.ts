@@ -75,13 +75,21 @@ export const hasOffice = SOFFICE !== undefined;
  * unless they are wanted as they are shown.
  */
 export function asOfficeReads(xlsx: Buffer, asShown = false): Record<string, string[][]> {
+  // Comma, quote, UTF-8, from line 1, not quoting numbers, values as they are or as shown, every sheet.
+  const filter = `csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,false,${asShown},false,false,-1`;
+  const files = inOffice({ "book.xlsx": xlsx }, filter, ".csv");
+  return Object.fromEntries(
+    Object.entries(files).map(([name, bytes]) => [name.replace(/^book-|\.csv$/g, ""), rowsOf(bytes.toString("utf8"))]),
+  );
+}
+
+/** Files as LibreOffice saves them in another format, by name. */
+export function inOffice(files: Readonly<Record<string, Buffer>>, filter: string, end: string): Record<string, Buffer> {
   const home = mkdtempSync(join(tmpdir(), "gramwright-office-"));
   try {
     mkdirSync(join(home, "user"));
     writeFileSync(join(home, "user", "registrymodifications.xcu"), RECALCULATE);
-    writeFileSync(join(home, "book.xlsx"), xlsx);
-    // Comma, quote, UTF-8, from line 1, not quoting numbers, values as they are or as shown, every sheet.
-    const filter = `csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,false,${asShown},false,false,-1`;
+    for (const [name, bytes] of Object.entries(files)) writeFileSync(join(home, name), bytes);
     const args = [
       `-env:UserInstallation=file://${home}`,
       "--headless",
@@ -89,18 +97,16 @@ export function asOfficeReads(xlsx: Buffer, asShown = false): Record<string, str
       filter,
       "--outdir",
       home,
-      join(home, "book.xlsx"),
+      ...Object.keys(files).map((name) => join(home, name)),
     ];
     const { status, stderr } = spawnSync(SOFFICE ?? "soffice", args, {
       encoding: "utf8",
       env: { ...process.env, HOME: home },
       timeout: 120_000,
     });
-    const files = readdirSync(home).filter((file) => file.endsWith(".csv"));
-    if (status !== 0 || files.length === 0) throw new Error(`LibreOffice wrote nothing: ${stderr}`);
-    return Object.fromEntries(
-      files.map((file) => [file.replace(/^book-|\.csv$/g, ""), rowsOf(readFileSync(join(home, file), "utf8"))]),
-    );
+    const saved = readdirSync(home).filter((file) => file.endsWith(end));
+    if (status !== 0 || saved.length === 0) throw new Error(`LibreOffice wrote nothing: ${stderr}`);
+    return Object.fromEntries(saved.map((file) => [file, readFileSync(join(home, file))]));
   } finally {
     rmSync(home, { recursive: true, force: true });
   }

@@ -17,9 +17,10 @@ async function copy(button: HTMLButtonElement): Promise<void> {
   const says = byId(`${name}-says`);
   const box = byId<HTMLTextAreaElement>(`${name}-box`);
   box.hidden = true;
+  says.textContent = "";
   if ((await isWritten(text)) || isCopiedFrom(box, text)) {
     box.hidden = true;
-    says.textContent = `Copied ${file}: ${text.length.toLocaleString("en").replace(/,/g, " ")} characters. Now paste it in the script editor.`;
+    says.textContent = `Copied: ${text.length.toLocaleString("en").replace(/,/g, " ")} characters. Now click into ${file} in the script editor, and paste.`;
     return;
   }
   says.textContent = BY_HAND;

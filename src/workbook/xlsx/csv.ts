@@ -1,5 +1,5 @@
 // One sheet as a .csv file: its page as it stands, and behind each row which of its cells only Gramwright fills.
-import { csvOf } from "../../../shared/base/csv.ts";
+import { csvText as asText, csvOf } from "../../../shared/base/csv.ts";
 import type { Engine, FormulaCell } from "../engine/engine.ts";
 import type { EvaluatedCell, Position, Zone } from "../engine/library.ts";
 import { isKeptValue } from "./formula.ts";
@@ -83,7 +83,7 @@ function holdsKept({ left, right, top, bottom }: Zone, row: number, kept: Readon
 /** Numbers as any program adds them up: no units, no signs of thousands, a point. A date or a time is as it is shown. */
 function cellText({ type, value, formattedValue, format }: EvaluatedCell): string {
   if (type === "empty" || value === null) return "";
-  if (type !== "number") return String(value);
+  if (type !== "number") return asText(String(value));
   return format !== undefined && /[ymdhs]/i.test(format.replace(/"[^"]*"|\[[^\]]*\]/g, ""))
     ? formattedValue
     : String(Number(Number(value).toPrecision(12)));
