@@ -20,7 +20,12 @@ const PATIENCE_MS = 90_000;
 /** The foot must leave room for the fields. */
 const LISTED = 3;
 
-export type Foot = { readonly node: HTMLElement; readonly update: () => void };
+export type Foot = {
+  readonly node: HTMLElement;
+  readonly update: () => void;
+  /** What came of the last build says nothing of another formula. */
+  readonly clear: () => void;
+};
 
 /** What a foot asks of its panel. */
 type Building = {
@@ -55,7 +60,13 @@ export function footOf({ form, title: titleNow, now, figures: figuresNow }: Buil
     // That of a panel that is not shown has no height and no say.
     if (node.offsetHeight > 0) document.documentElement.style.scrollPaddingBottom = `${node.offsetHeight + 8}px`;
   }).observe(node);
-  return { node, update };
+  return { node, update, clear };
+
+  function clear(): void {
+    if (progress.isBusy()) return;
+    progress.clear();
+    next.hidden = true;
+  }
 
   function update(): void {
     const assessed = now();
@@ -88,8 +99,7 @@ export function footOf({ form, title: titleNow, now, figures: figuresNow }: Buil
     if (progress.isBusy()) return;
     const { faults, order } = now();
     const [first] = faults;
-    progress.clear();
-    next.hidden = true;
+    clear();
     if (first !== undefined) {
       wanted = true;
       form.changed();

@@ -14,7 +14,7 @@ export function buildAll(state: PasteState, form: Form): HTMLElement {
   const progress = progressOf(() => button);
   const results = element("ul", { class: "list" });
   const node = element("section", { hidden: true }, button, progress.bar, progress.status, results);
-  const ticked = () => state.parts.flatMap((part, at) => (state.left.has(partKey(part, at)) ? [] : [at]));
+  const ticked = () => state.parts.flatMap((_, at) => (state.left.has(partKey(state, at)) ? [] : [at]));
   form.onChange(() => {
     node.hidden = state.parts.length < 2;
     say(button, `Build the ticked recipes (${ticked().length})`);

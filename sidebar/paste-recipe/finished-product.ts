@@ -35,7 +35,10 @@ export function productOffer(state: PasteState, form: Form, now: () => Assessed)
     progress.bar,
     progress.status,
   );
+  let texts = state.texts;
   form.onChange(() => {
+    if (state.texts !== texts && !progress.isBusy()) progress.clear();
+    texts = state.texts;
     const names = productParts(describedNow(state), now()).map(({ name }) => name);
     node.hidden = names.length === 0;
     const list =

@@ -62,6 +62,11 @@ function open(): HTMLElement {
     result.hidden = state.text.trim() === "";
     say(lead, summary(state));
   });
+  let texts = state.texts;
+  form.onChange(() => {
+    if (state.texts !== texts) foot.clear();
+    texts = state.texts;
+  });
   form.onChange(foot.update);
   form.changed();
   void look();

@@ -17,7 +17,9 @@ export function recipeList(state: PasteState, form: Form): HTMLElement {
   let before = "";
   form.onChange(() => {
     node.hidden = state.parts.length < 2;
-    const keys = state.parts.map((part, at) => `${partKey(part, at)}${state.left.has(partKey(part, at)) ? "" : "+"}`);
+    const keys = state.parts.map(
+      ({ described }, at) => `${described.title} ${partKey(state, at)}${state.left.has(partKey(state, at)) ? "" : "+"}`,
+    );
     const now = `${state.shown} ${keys.join("\n")}`;
     if (now === before) return;
     before = now;
@@ -39,7 +41,7 @@ export function recipeList(state: PasteState, form: Form): HTMLElement {
 
   function partEntry(at: number): HTMLElement {
     const part = state.parts[at];
-    const key = part === undefined ? "" : partKey(part, at);
+    const key = partKey(state, at);
     const title = part?.described.title || `Recipe ${at + 1}`;
     const id = newId();
     const tick = element("input", {

@@ -14,6 +14,7 @@ import { type RecipePart, recipesIn } from "../../shared/recipe/text/recipes.ts"
 import { nameKeyOf } from "../../shared/recipe/text/row-name.ts";
 import type { Units } from "../new-formula/quantity.ts";
 import type { Shop } from "../new-formula/shop.ts";
+import { isTyping, keysOf, type RecipeKey } from "./recipe-keys.ts";
 
 /** What a person chose for one recipe; what is left out follows the text. */
 export type RecipeChoices = {
@@ -31,6 +32,8 @@ export type RecipeChoices = {
 
 export type PasteState = {
   text: string;
+  /** Counts the texts that had nothing to do with the one before. */
+  texts: number;
   cups: CupSystem;
   kitchen: Kitchen;
   corrections: Corrections;
@@ -41,7 +44,9 @@ export type PasteState = {
   /** The recipes of the text, and which of them is in sight. */
   parts: readonly RecipePart[];
   shown: number;
-  /** By the name of the recipe as it was read. */
+  /** Which recipe of the text before each of them was, whatever it is called now. */
+  keys: readonly RecipeKey[];
+  /** By the recipe's key. */
   readonly choices: Map<string, RecipeChoices>;
   /** Recipes that are not to be built. */
   readonly left: Set<string>;
@@ -53,6 +58,7 @@ export function emptyState(): PasteState {
   const kitchen: Kitchen = { cups: "US", larder: builtIn() };
   return {
     text: "",
+    texts: 0,
     cups: "US",
     kitchen,
     corrections: NO_CORRECTIONS,
@@ -61,19 +67,19 @@ export function emptyState(): PasteState {
     stocked: null,
     parts: recipesIn("", kitchen),
     shown: 0,
+    keys: [{ key: "0", title: "" }],
     choices: new Map(),
     left: new Set(),
   };
 }
 
-export const partKey = ({ described }: RecipePart, at: number): string => `${at} ${described.title}`;
+export const partKey = ({ keys }: PasteState, at: number): string => keys[at]?.key ?? "";
 export const shownPart = ({ parts, shown }: PasteState): RecipePart => parts[shown] ?? (parts[0] as RecipePart);
 export const partAt = (state: PasteState, at: number): Described => (state.parts[at] ?? shownPart(state)).described;
 export const describedNow = (state: PasteState): Described => shownPart(state).described;
 
 export function ownOf(state: PasteState, at = state.shown): RecipeChoices {
-  const part = state.parts[at];
-  const key = part === undefined ? "" : partKey(part, at);
+  const key = partKey(state, at);
   const known = state.choices.get(key);
   if (known !== undefined) return known;
   const fresh: RecipeChoices = {};
@@ -82,10 +88,17 @@ export function ownOf(state: PasteState, at = state.shown): RecipeChoices {
 }
 
 /** Reads the text as it stands now. */
-export function readAgain(state: PasteState): void {
+export function readAgain(state: PasteState, isTyped = false): void {
   state.kitchen = { ...state.kitchen, cups: state.cups };
+  const shown = partKey(state, state.shown);
   state.parts = recipesIn(state.text, state.kitchen, state.corrections);
-  if (state.shown >= state.parts.length) state.shown = 0;
+  state.keys = keysOf(
+    state.parts.map(({ described }) => described.title),
+    state.keys,
+    isTyped,
+  );
+  const at = state.keys.findIndex(({ key }) => key === shown);
+  state.shown = at >= 0 ? at : state.shown < state.parts.length ? state.shown : 0;
 }
 
 /** Below this part of its lines kept, a text is another one. */
@@ -109,10 +122,13 @@ export function takeText(state: PasteState, text: string): void {
     state.corrections = NO_CORRECTIONS;
     state.choices.clear();
     state.left.clear();
+    state.keys = [];
     state.shown = 0;
+    state.texts += 1;
   }
+  const isTyped = isTyping(state.text, text);
   state.text = text;
-  readAgain(state);
+  readAgain(state, isTyped);
 }
 
 export function correctLine(state: PasteState, text: string, correction: LineCorrection): void {

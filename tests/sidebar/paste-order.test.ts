@@ -140,6 +140,25 @@ describe("corrections", () => {
     expect(describedNow(state).rows.map(({ grams }) => grams)).toEqual([10, 500, 325, 60]);
     expect(describedNow(state).questions).toEqual([]);
   });
+  test("what was chosen for a recipe outlives its name, its place and its other lines", () => {
+    const state = stateOf("Quay rols\n500 g flour\n325 g water\n10 g salt");
+    ownOf(state).pieces = "60";
+    ownOf(state).template = "hearth-loaf";
+    takeText(state, "Quay rolls\n500 g flour\n325 g water\n10 g salt");
+    expect(ownOf(state)).toMatchObject({ pieces: "60", template: "hearth-loaf" });
+    const rye = "Rye one\nMakes 3\n1 kg rye flour\n800 g water\n20 g salt";
+    takeText(state, `${rye}\n\n${state.text}`);
+    expect(state.parts.map(({ described }) => described.title)).toEqual(["Rye one", "Quay rolls"]);
+    expect(state.shown).toBe(1);
+    expect(ownOf(state, 0)).toEqual({});
+    expect(ownOf(state, 1)).toMatchObject({ pieces: "60" });
+  });
+  test("another recipe has none of it, though it shares lines", () => {
+    const state = stateOf("White loaf\n1 kg flour\n620 g water\n20 g salt\n10 g yeast");
+    ownOf(state).pieces = "60";
+    takeText(state, "Milk loaf\n1 kg flour\n600 g milk\n20 g salt\n10 g yeast\n50 g butter");
+    expect(ownOf(state)).toEqual({});
+  });
   test("a misspelt name that is kept is asked no more", () => {
     const state = stateOf("Loaf\n500 g flour\n325 g watter");
     expect(describedNow(state).questions.map(({ reason }) => reason)).toEqual(["misspelt"]);

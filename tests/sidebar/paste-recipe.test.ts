@@ -105,6 +105,9 @@ describe.skipIf(skip)("the panel Paste recipe", () => {
     expect(built?.text("step", 1)).toBe("Mix");
     await shot("built");
     await bench.checked("built");
+    await paste("Rye tin\n1 kg rye flour\n800 g water\n20 g salt\n15 g yeast");
+    expect(await foot()).toBe("");
+    expect(await button("Make a staff card").count()).toBe(0);
   });
 
   test("one correction teaches the name, and editing the text loses nothing", async () => {
