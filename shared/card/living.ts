@@ -65,6 +65,11 @@ function workingLines(data: CardData, amount: CardAmount, values: Into): Line[] 
       ? "IF(@times>0;ROUNDUP(ROUND(@open;9);0);0)"
       : "IF(@times=0;0;IF(N(@limit)=0;1;ROUNDUP(ROUND(@base_dough*@times/@limit;9);0)))";
   const cells: [string, (at: number) => CellModel][] = [
+    // Formulas first: beside those of the page they go out in one call.
+    ["Times the formula", worked("times", "IF(COUNT(@open)=0;0;MAX(0;@open/@base_open))")],
+    ["Mixes", worked("mixes", mixes)],
+    ["Pieces", worked("pieces_now", "ROUNDDOWN(ROUND(N(@base_pieces)*@times;6);0)")],
+    ["A step moves at most", worked("most", "2/100+1/10^9")],
     [`${amount.says}, on the formula sheet`, base("base_open", amount.base)],
     [head(data, `${data.what}, on the formula sheet`), base("base_dough", data.dough)],
     ["Pieces, on the formula sheet", base("base_pieces", data.pieces)],
@@ -73,10 +78,6 @@ function workingLines(data: CardData, amount: CardAmount, values: Into): Line[] 
       head(data, `Scales read to, ${at + 1}`),
       base(`step_${at + 1}`, step),
     ]),
-    ["Times the formula", worked("times", "IF(COUNT(@open)=0;0;MAX(0;@open/@base_open))")],
-    ["Mixes", worked("mixes", mixes)],
-    ["Pieces", worked("pieces_now", "ROUNDDOWN(ROUND(N(@base_pieces)*@times;6);0)")],
-    ["A step moves at most", worked("most", "2/100+1/10^9")],
   ];
   return [
     { cells: cells.map(([says], at) => ({ at, role: "helper", text: says })) },

@@ -109,6 +109,7 @@ const plan = () =>
             words(),
             v.check((begins) => begins.trim() !== ""),
           ),
+          known: v.exactOptional(id()),
         }),
       ),
       null,

@@ -10,7 +10,12 @@ const PALETTES = ["formats", "appearances", "aligned", "validations"] as const;
 type Palettes = { readonly [K in (typeof PALETTES)[number]]: Palette<SheetPlan[K][number][number]> };
 
 /** Words at the beginning of a cell that tell a sheet of the same title as an older one of the same kind. */
-export type Renews = { readonly cell: "A1" | "A2"; readonly begins: string };
+export type Renews = {
+  readonly cell: "A1" | "A2";
+  readonly begins: string;
+  /** The number of one that was read already: to look again is a call. */
+  readonly known?: number;
+};
 
 /** What is done beside writing the sheet. */
 export type Beside = {

@@ -23,6 +23,7 @@ import { writeSheet } from "./write.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+type Range = GoogleAppsScript.Spreadsheet.Range;
 
 /** A new list takes the place of an older one, and so do sheets that take along what was typed on the one before. */
 const RENEWED: ReadonlySet<string> = new Set([
@@ -37,7 +38,9 @@ export function make({ title, tabs, plan, row, behind, renews }: MakeOrder): New
   const workbook = activeWorkbook();
   const { sheets, names } = neededBy(plan.formulas.flatMap(({ cells }) => cells.flat()));
   const definedNames = plan.defines.map(({ name }) => name);
-  const known = namedRanges(workbook);
+  // A sheet that reads nothing else, such as a card, needs none of them.
+  const isAlone = sheets.length + names.length + definedNames.length + row.length === 0;
+  const known = isAlone ? new Map<string, Range>() : namedRanges(workbook);
   const list = listIn(known);
   const tabsOfList = list && sheets.length > 0 ? tabsOf(list.getFormulas()) : [];
   mustStillBe(workbook, sheets, tabs, tabsOfList);
@@ -48,13 +51,7 @@ export function make({ title, tabs, plan, row, behind, renews }: MakeOrder): New
   const before = workbook.getActiveSheet();
   const like = renews === null ? undefined : workbook.getSheetByName(sheetName(title));
   const old = renews === null || !like || !isOlder(like, renews) ? null : like;
-  const { sheet, tab, unsure } = writeSheet(
-    workbook,
-    plan,
-    title,
-    known,
-    like === undefined ? undefined : like !== null,
-  );
+  const { sheet, tab, unsure } = writeSheet(workbook, plan, title, known, namesTaken(like, old));
   const rowless = row.length === 0 || list === undefined ? "" : unlisted(list, row, tab);
   const { name, left } =
     old === null ? { name: tab.name, left: "" } : takePlace(workbook, old, sheet, tab.name, sheetName(title));
@@ -64,9 +61,15 @@ export function make({ title, tabs, plan, row, behind, renews }: MakeOrder): New
   return note === "" ? { sheet: name } : { sheet: name, note };
 }
 
+/** Whether the title is taken, and the name after it: beside a sheet that is renewed it is supposed to be free, for to look is a call. */
+function namesTaken(like: Sheet | null | undefined, old: Sheet | null): boolean[] {
+  if (like === undefined) return [];
+  return old === null ? [like !== null] : [true, false];
+}
+
 /** Whether a new sheet of its title takes its place; one that somebody made of it by hand is left alone. */
-const isOlder = (sheet: Sheet, { cell, begins }: Renews): boolean =>
-  String(sheet.getRange(cell).getValue()).startsWith(begins);
+const isOlder = (sheet: Sheet, { cell, begins, known }: Renews): boolean =>
+  sheet.getSheetId() === known || String(sheet.getRange(cell).getValue()).startsWith(begins);
 
 /** The new sheet is whole: from here on only the old one is in the way. */
 function takePlace(

@@ -60,6 +60,29 @@ export function runs(widths: readonly number[]): { from: number; count: number; 
   return columnRuns;
 }
 
+type Heights = { readonly row: number; readonly rows: number; readonly height: number; readonly grows: boolean };
+
+/** Heights of rows in few calls: later ones win, and rows of one height below each other go together. */
+export function heightRuns({ rows, heights }: Writable): Heights[] {
+  const known = Array<Writable["heights"][number] | null>(rows).fill(null);
+  for (const one of heights) known.fill(one, one.row, one.row + (one.rows ?? 1));
+  // A height that grows with its text is another than the same one that stays.
+  const numbers = known.map((one) => (one === null ? 0 : one.grows ? -one.height : one.height));
+  const usual = numbers.includes(0) ? 0 : commonest(numbers);
+  const asHeights = (row: number, many: number, number: number): Heights => ({
+    row,
+    rows: many,
+    height: Math.abs(number),
+    grows: number < 0,
+  });
+  return [
+    ...(usual === 0 ? [] : [asHeights(0, rows, usual)]),
+    ...runs(numbers)
+      .filter(({ width }) => width !== usual)
+      .map(({ from, count, width }) => asHeights(from, count, width)),
+  ];
+}
+
 export function drawBorders(sheet: Sheet, { borders }: Writable): void {
   const { SOLID } = SpreadsheetApp.BorderStyle;
   if (borders.under.length > 0) {

@@ -7,6 +7,7 @@ import {
   commonest,
   drawBorders,
   formatsOf,
+  heightRuns,
   protect,
   type Range,
   runs,
@@ -25,17 +26,17 @@ const SPARE_COLUMNS = 1;
 /**
  * Writes a plan to a new sheet: values, formats and validation first, formulas last, and no reading afterwards. Where
  * anything fails, the half-made sheet is removed and the failure passed on; where that fails too, a person is told what is left.
- * `known` are the names of ranges as they were before; `isTaken` is whether a sheet is called as the title, where known. Returns the new sheet and its tab.
+ * `known` are the names of ranges as they were before; `taken` is whether sheets are called as the title and as the names after it, as far as known. Returns the new sheet and its tab.
  */
 export function writeSheet(
   workbook: Workbook,
   plan: Writable,
   title: string,
   known: ReadonlyMap<string, Range>,
-  isTaken?: boolean,
+  taken: readonly boolean[] = [],
 ): { sheet: Sheet; tab: Tab; unsure: readonly string[] } {
   const before = workbook.getActiveSheet();
-  const { sheet, name, unsure } = newSheet(workbook, title, isTaken);
+  const { sheet, name, unsure } = newSheet(workbook, title, taken);
   try {
     fill(sheet, plan);
     for (const { name: rangeName, range } of plan.defines) workbook.setNamedRange(rangeName, sheet.getRange(range));
@@ -51,15 +52,14 @@ export function writeSheet(
 /** A new sheet, and the names under which an empty one may be there besides: the service may add a sheet and fail to say so. */
 export type Added = { readonly sheet: Sheet; readonly name: string; readonly unsure: readonly string[] };
 
-/** With a name no sheet has yet; `isTaken` is whether one is called as the title, where that is known already. */
-export function newSheet(workbook: Workbook, title: string, isTaken?: boolean): Added {
+/** With a name no sheet has yet; `taken` is what is known of the title and the names after it. */
+export function newSheet(workbook: Workbook, title: string, taken: readonly boolean[] = []): Added {
   const wanted = sheetName(title);
   const unsure: string[] = [];
   try {
     for (let count = 1; count < 500; count++) {
       const name = count === 1 ? wanted : `${wanted} (${count})`;
-      const isOther = count === 1 && isTaken !== undefined ? isTaken : workbook.getSheetByName(name) !== null;
-      if (isOther) continue;
+      if (taken[count - 1] ?? workbook.getSheetByName(name) !== null) continue;
       const sheet = insertSheet(workbook, name, unsure);
       if (sheet !== null) return { sheet, name, unsure };
     }
@@ -93,7 +93,8 @@ function fill(sheet: Sheet, plan: Writable): void {
   if (wanted < there) sheet.deleteRows(wanted + 1, there - wanted);
   const [wide, across] = [plan.columns + SPARE_COLUMNS, sheet.getMaxColumns()];
   if (wide > across) sheet.insertColumnsAfter(across, wide - across);
-  if (wide < across) sheet.deleteColumns(wide + 1, across - wide);
+  // Blank columns behind those that are folded away may stay: to delete them is a call.
+  if (wide < across && plan.page === plan.columns) sheet.deleteColumns(wide + 1, across - wide);
   const all = sheet.getRange(1, 1, plan.rows, plan.page);
   // What stands beside the page goes along with it: to write it apart is a call more.
   const whole = sheet.getRange(1, 1, plan.rows, plan.columns);
@@ -103,7 +104,7 @@ function fill(sheet: Sheet, plan: Writable): void {
   for (const { from, count, width } of runs(plan.widths)) {
     if (width !== usual) sheet.setColumnWidths(from + 1, count, width);
   }
-  for (const { row, rows = 1, height, grows = false } of plan.heights) {
+for (const { row, rows, height, grows } of heightRuns(plan)) {
     if (grows) sheet.setRowHeights(row + 1, rows, height);
     else sheet.setRowHeightsForced(row + 1, rows, height);
   }

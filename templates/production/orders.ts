@@ -1,8 +1,16 @@
 // Orders as a grid: products and sizes down, days or customers across; regular orders come in where nothing is typed.
 import type { Block, CellModel, ColumnModel, Line, Table } from "../../shared/sheet/model.ts";
-import { headingLine } from "../blocks/line.ts";
 import { helper, numbers } from "../formula-sheet/column-kinds.ts";
-import { beforeDays, daysOf, helpersFrom, type ProductionShape, pageColumns, plainText } from "./shape.ts";
+import {
+  beforeDays,
+  daysOf,
+  helpersFrom,
+  type ProductionShape,
+  pageColumns,
+  plainText,
+  quoted,
+  textFormula,
+} from "./shape.ts";
 
 const WEEKDAYS = "MonTueWedThuFriSatSun";
 /** Spare rows for orders that come in later. */
@@ -19,27 +27,19 @@ export function daysBlock(shape: ProductionShape): Block {
     formula,
   });
   const before = beforeDays(shape);
+  const hint = hasRegular
+    ? "A blank takes the regular order; 0 cancels it."
+    : "Pieces, under the names of the formula sheets";
   const lines: Line[] = [
-    headingLine("Orders", pageColumns(shape)),
+    // As formulas the words go out in one call with what stands around them.
+    { cells: ruledAcross(pageColumns(shape), textFormula("Orders")) },
     {
       cells: [
-        {
-          at: 0,
-          role: "remark",
-          text: hasRegular
-            ? "A blank takes the regular order; 0 cancels it."
-            : "Pieces, under the names of the formula sheets",
-        },
+        { at: 0, role: "remark", unit: "text", formula: textFormula(hint) },
         ...columns.map(({ day, customer }, at) =>
           customer === null
             ? head(before + at, `=IF(LEN(@day_${day})=0;"";MID("${WEEKDAYS}";3*MOD(@day_${day}-2;7)+1;3))`)
-            : ({
-                at: before + at,
-                role: "label",
-                align: "right",
-                name: `customer_${at + 1}`,
-                unit: "text",
-              } as const),
+            : { ...head(before + at, quoted(customer)), name: `customer_${at + 1}` },
         ),
       ],
     },
@@ -60,6 +60,8 @@ export function daysBlock(shape: ProductionShape): Block {
   return { block: "days", left: 0, lines };
 }
 
+const ruledAcross = (columns: number, formula: string): CellModel[] =>
+  Array.from({ length: columns }, (_, at) => ({ at, role: "heading", ...(at === 0 ? { unit: "text", formula } : {}) }));
 const firstOf = (columns: ProductionShape["columns"], day: number): number =>
   columns.findIndex((column) => column.day === day);
 const dayCell = (at: number, name: string | undefined, formula: string): CellModel => ({

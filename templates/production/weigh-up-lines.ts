@@ -52,7 +52,8 @@ export function doughBlock(shape: WeighShape, index: number, before: number): Bl
         cells: [
           head(1, "Ingredient"),
           ...heads.map((text, at) => head(2 + at, text)),
-          { at: 4, role: "label", unit: "text", formula: textFormula("Lot number") },
+          // As words: with formulas in their column, lots that were entered before part the formulas into many calls.
+          { at: 4, role: "label", text: "Lot number" },
         ],
       },
       ...Array.from({ length: rows }, (_, row): Line => {

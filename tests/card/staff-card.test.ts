@@ -27,7 +27,7 @@ describe.each(someOf(TEMPLATES, 2, 1))("a card of the $title", (model) => {
       });
       expect(made.figure("Mixes")).toBe(read.number("mixes"));
       // What a living card reckons with is folded away beside it.
-      expect(book.trail.length, kind).toBeLessThanOrEqual(kind === "living" ? 45 : 40);
+      expect(book.trail.length, kind).toBeLessThanOrEqual(40);
       const formulas = made.formulas();
       if (kind === "values") expect(formulas).toEqual([]);
       else {

@@ -282,6 +282,8 @@ describe("a week of the demo shop", () => {
     book.type(sheetOf("weigh"), address(weigh.rowOf("Room, flour, tap water"), 2), "27");
     const shift = { from: `${WEEK[3]}T00:00`, to: `${WEEK[5]}T12:00` };
     expect(book.answer({ ask: "weighUp", sheet: production, ...shift })).toMatchObject({ sheet: sheetOf("weigh") });
+    // Its lots were read, and are known to be kept.
+    expect(book.trail.length).toBeLessThanOrEqual(40 + 4);
     const renewed = pageOf(book, sheetOf("weigh"));
     expect(renewed.shown[heading + 3]?.[4]).toBe("W-117; W-118");
     expect(renewed.shown[heading + 5]?.[4]).toBe("0117");
@@ -301,6 +303,19 @@ describe("a week of the demo shop", () => {
     const before = book.sheetNames();
     const night = { from: `${WEEK[4]}T20:00`, to: `${WEEK[5]}T02:00` };
     book.answer({ ask: "cards", sheet: production, ...night });
+    expect(book.trail.length / book.trail.filter((call) => call === "insertSheet").length).toBeLessThanOrEqual(40);
+    // So are the timetable and the delivery notes, without a change.
+    for (const [what, asked] of [
+      ["times", { ask: "timetable", sheet: production }],
+      ["customers", { ask: "customers", sheet: production }],
+    ] as const) {
+      const was = pageOf(book, sheetOf(what)).shown;
+      expect(book.answer(asked), what).toMatchObject({ sheet: sheetOf(what) });
+      expect(book.trail.length, what).toBeLessThanOrEqual(40);
+      const isSame = (row: readonly string[], at: number) =>
+        /^As of /.test(row[0] ?? "") || expect(row).toEqual(was[at]);
+      pageOf(book, sheetOf(what)).shown.forEach(isSame);
+    }
     expect([...book.sheetNames()].sort()).toEqual([...before].sort());
     // From the lot to the batch, from the batch to the customers.
     const customers = pageOf(book, sheetOf("customers")).shown.filter((row) => row[3] === "QHL-261205");

@@ -33,6 +33,31 @@ function calculatedBy(book: WorkbookHost, work: () => void): number {
   return many;
 }
 
+test("another name of a sheet calculates nothing, unless a formula says a name that no sheet had, or reads by a name's text", () => {
+  const book = withSheets("Prices", "Loaf", "Other");
+  book.type("Prices", "A1", "3");
+  book.type("Loaf", "A1", "=Prices!A1*2");
+  book.type("Loaf", "A2", "=ARRAYFORMULA(Prices!A1:A2*2)");
+  const rename = (from: string, to: string) =>
+    calculatedBy(book, () => {
+      book.renameSheet(from, to);
+      book.values("Loaf", "A1:A3");
+    });
+  expect(rename("Prices", "Costs")).toBe(0);
+  expect(book.formulas("Loaf", "A1")).toEqual([["=Costs!A1*2"]]);
+  expect(book.values("Loaf", "A1:A2")).toEqual([[6], [6]]);
+  book.type("Costs", "A1", "4");
+  expect(book.values("Loaf", "A1:A2")).toEqual([[8], [8]]);
+  book.type("Loaf", "B1", '=INDIRECT("Rates!A1")');
+  expect(book.shownTexts("Loaf", "B1")[0]?.[0]).toMatch(/^#/);
+  rename("Costs", "Rates");
+  expect(book.values("Loaf", "B1")).toEqual([[4]]);
+  book.type("Loaf", "B1", "=Tables!A1+1");
+  expect(book.shownTexts("Loaf", "B1")[0]?.[0]).toMatch(/^#/);
+  rename("Rates", "Tables");
+  expect(book.values("Loaf", "A1:B1")).toEqual([[8, 5]]);
+});
+
 test("a price that many sheets go by calculates none of them; each is calculated when it is read, and once", () => {
   const names = Array.from({ length: 20 }, (_, at) => `Loaf${at + 1}`);
   const book = withSheets("Prices", ...names, "List");

@@ -92,7 +92,6 @@ function* over(all: FormulaSheets, order: AskedProduction): Steps<NewSheet> {
     ...Object.fromEntries(rows.map(({ product }, at) => [`made_product_${at + 1}`, product])),
     ...Object.fromEntries(rows.map(({ size }, at) => [`made_size_${at + 1}`, size])),
     ...Object.fromEntries(doughs.map(({ name }, at) => [`dough_${at + 1}`, name])),
-    ...Object.fromEntries(columns.map(({ customer }, at) => [`customer_${at + 1}`, customer])),
     ...Object.fromEntries(names.map((name, at) => [`levain_${at + 1}`, name])),
     order_product: grid.map(({ item }) => item.product),
     order_size: grid.map(({ item }) => item.size),

@@ -55,7 +55,7 @@ function* plannedCards(night: Night): Steps<Planned[]> {
   const batches = mixings.filter(({ of }, at) => mixings.findIndex((one) => one.of === of) === at);
   if (batches.length === 0) refuse("Nothing is mixed in this shift. Choose other hours, or enter orders.");
   const sheets = mixings.map(({ of }) => sheetOf(night.all, of.formula.name));
-  const temperatures = dayTemperatures(sheets, (yield* enteredTemperatures()).get(shiftSays(night)));
+  const temperatures = dayTemperatures(sheets, yield* enteredTemperatures(shiftSays(night)));
   const cards: Planned[] = [];
   for (const mixing of batches) {
     const { of } = mixing;

@@ -9,41 +9,51 @@ import { lotLog } from "../../../templates/production/lot-log.ts";
 import { TEMPERATURES_SAY, WEIGH_UP_MARK } from "../../../templates/production/weigh-up.ts";
 import { look, make, type Steps } from "../steps.ts";
 
-/** What was entered on weigh-ups: lots of all of them, and temperatures by what the sheet says of its shift. */
-export type Entered = {
-  readonly kept: LotsAnswer | null;
+/** A weigh-up that was there before: its lots, what of them was kept, and its temperatures by what it says of its shift. */
+export type Before = {
+  readonly id: number;
   readonly lots: readonly LotRow[];
+  readonly kept: LotsAnswer | null;
   readonly temperatures: ReadonlyMap<string, readonly (number | null)[]>;
 };
 
-/** Keeps the lots of all weigh-ups in the log. */
-export function* keepEntered(): Steps<Entered> {
-  // Their names are a call of the service each.
-  const { sheets } = yield* look({ words: [WEIGH_UP_MARK], unnamed: true });
-  const lots = sheets.flatMap(lotsOn);
-  const temperatures = temperaturesIn(sheets);
-  if (lots.length === 0) return { kept: null, lots, temperatures };
+/** What was entered on the sheet that a new weigh-up of this name takes the place of, kept in the log; null where there is none. */
+export function* keepBefore(name: string): Steps<Before | null> {
+  const [before] = weighUps((yield* look({ sheet: name, unnamed: true })).sheets);
+  if (before === undefined) return null;
+  const lots = lotsOn(before);
+  const kept = lots.length === 0 ? null : yield* keepRows(lots);
+  return { id: before.id, lots, temperatures: temperaturesIn([before]), kept };
+}
+
+function* keepRows(rows: readonly LotRow[]): Steps<LotsAnswer> {
   const { names } = yield* look({ names: [LOTS_NAME] });
   if (names.length === 0) {
     const options = { weight: "g", temperature: "C", length: "cm", parts: [] } as const;
     yield* make(plan(lotLog, options, {}), lotLog.title, [], { behind: true });
   }
-  return { kept: readLotsAnswer(yield { ask: "lots", rows: lots }), lots, temperatures };
+  return readLotsAnswer(yield { ask: "lots", rows });
 }
 
-/** Temperatures alone, for cards of the same shift. */
-export function* enteredTemperatures(): Steps<Entered["temperatures"]> {
-  return temperaturesIn((yield* look({ words: [WEIGH_UP_MARK], unnamed: true })).sheets);
+/** Temperatures that were entered on the weigh-up of a shift, whatever its tab is called by now. */
+export function* enteredTemperatures(shift: string): Steps<readonly (number | null)[] | undefined> {
+  const { sheets } = yield* look({ words: [shift], unnamed: true });
+  return temperaturesIn(weighUps(sheets)).get(shift);
 }
 
-const temperaturesIn = (sheets: readonly SeenSheet[]): Entered["temperatures"] =>
-  new Map(sheets.map(({ values }) => [String(values[1]?.[0] ?? ""), temperaturesOn(values)]));
-
-/** The panel's own button. */
+/** The panel's own button: lots of all weigh-ups, whose names are a call of the service each. */
 export function* keepLots(): Steps<LotsAnswer> {
-  const { kept } = yield* keepEntered();
-  return kept ?? refuse("No lot is entered on a weigh-up yet. Enter lots there, beside the ingredients.");
+  const lots = (yield* look({ words: [WEIGH_UP_MARK], unnamed: true })).sheets.flatMap(lotsOn);
+  return lots.length === 0
+    ? refuse("No lot is entered on a weigh-up yet. Enter lots there, beside the ingredients.")
+    : yield* keepRows(lots);
 }
+
+const weighUps = (sheets: readonly SeenSheet[]): SeenSheet[] =>
+  sheets.filter(({ values }) => values.some((row) => row.includes(WEIGH_UP_MARK)));
+
+const temperaturesIn = (sheets: readonly SeenSheet[]): Before["temperatures"] =>
+  new Map(sheets.map(({ values }) => [String(values[1]?.[0] ?? ""), temperaturesOn(values)]));
 
 /** Room, flour and tap water. */
 function temperaturesOn(values: SeenSheet["values"]): (number | null)[] {

@@ -100,7 +100,7 @@ function mustAgree({ tab, doughs, days }: ProductionNow, { doughs: plan }: Produ
 }
 
 /** Times such as 2026-01-01T22:00. */
-function readShift({ from, to }: Raw): Night["shift"] {
+export function readShift({ from, to }: Raw): Night["shift"] {
   if (from === undefined && to === undefined) return null;
   const [start, end] = [readClock(from), readClock(to)];
   if (start === null || end === null)

@@ -14,16 +14,23 @@ import type { FormulaSheets } from "../all-sheets.ts";
 import { type Overview, sizesOf } from "../overview.ts";
 import { make, type Steps, withNotes } from "../steps.ts";
 import { dayTemperatures, hasWater, mustCountAlike, temperatureIn } from "./day-water.ts";
-import { type Entered, keepEntered } from "./lots.ts";
-import { figuresOf, type Night, overNight, ownTasks, sheetOf } from "./night.ts";
+import { type Before, keepBefore } from "./lots.ts";
+import { figuresOf, type Night, overNight, ownTasks, readShift, sheetOf } from "./night.ts";
 
 export function* buildWeighUp(question: Readonly<Record<string, unknown>>): Steps<NewSheet> {
-  // What was entered on those before is kept first, and stands on the new one where it belongs there.
-  const entered = yield* keepEntered();
-  const answer = yield* overNight(question, (night) => weighUp(night, entered));
-  return entered.kept === null || entered.kept.added === 0
+  const title = titleOf(readShift(question));
+  // What was entered on the one before is kept first, and stands on the new one where it belongs there.
+  const before = yield* keepBefore(title);
+  const answer = yield* overNight(question, (night) => weighUp(night, title, before));
+  const kept = before?.kept ?? null;
+  return kept === null || kept.added === 0
     ? answer
-    : withNotes(answer, `${entered.kept.added} rows of lots were kept in “${entered.kept.sheet}”.`);
+    : withNotes(answer, `${kept.added} rows of lots were kept in “${kept.sheet}”.`);
+}
+
+function titleOf(shift: Night["shift"]): string {
+  const from = shift === null ? "" : ` ${dayWords(dayOf(shift.from))} ${clockText(shift.from).replace(":", ".")}`;
+  return `Weigh-up${from}`;
 }
 
 /** A dough of a day, and what of it the shift mixes. */
@@ -54,37 +61,43 @@ export function mixingsOf(night: Night): Mixing[] {
   return mixings.sort((a, b) => (a.at ?? 0) - (b.at ?? 0));
 }
 
-function* weighUp(night: Night, entered: Entered): Steps<NewSheet> {
-  const { now, all, shift } = night;
+function* weighUp(night: Night, title: string, before: Before | null): Steps<NewSheet> {
+  const { now, all } = night;
   const mixings = mixingsOf(night);
   if (mixings.length === 0) refuse("Nothing is mixed in this shift. Choose other hours, or enter orders.");
   const links: Record<string, string> = { more: moreLink(night, mixings) };
-  let before = 0;
+  let rowsBefore = 0;
   const blocks = mixings.map((mixing, index): WeighShape => {
     const sheet = sheetOf(all, mixing.of.formula.name);
     const shape = blockOf(sheet, mixing, index);
-    addLinks(links, sheet, mixing, night, index, before);
-    before += shape.rows;
+    addLinks(links, sheet, mixing, night, index, rowsBefore);
+    rowsBefore += shape.rows;
     return shape;
   });
-  const from = shift === null ? "" : ` ${dayWords(dayOf(shift.from))} ${clockText(shift.from).replace(":", ".")}`;
-  const title = `Weigh-up${from}`;
   const sheets = mixings.map(({ of }) => sheetOf(all, of.formula.name));
   mustCountAlike(sheets);
   const temperature = temperatureIn(sheets);
   const scales = mixings.flatMap(({ of }) => of.formula.scales);
+  const entered = before?.temperatures.get(shiftSays(night));
   const values: Record<string, Value> = {
     title: "Weigh-up",
     result: shiftSays(night),
     step_coarse: Math.max(...scales),
     step_fine: Math.min(...scales),
-    ...dayTemperatures(sheets, entered.temperatures.get(shiftSays(night))),
-    ...lotsAgain(mixings, all, entered.lots),
+    ...dayTemperatures(sheets, entered),
+    ...lotsAgain(mixings, all, before?.lots ?? []),
   };
   const options = { weight: now.unit, temperature, length: "cm", parts: [] } as const;
   const model = weighUpSheet({ blocks, facts: factsOf(night) });
-  const renews = { cell: "A1", begins: "Weigh-up" } as const;
-  const answer = yield* make(plan(model, options, values, links), title, [...all.tabs, now.tab], { renews });
+  const drawn = plan(model, options, values, links);
+  const renews = { cell: "A1", begins: "Weigh-up", ...(before === null ? {} : { known: before.id }) } as const;
+  const answer = yield* make(
+    // Where one was filled in before, the cursor need not lead to what comes first: that is a call.
+    before === null ? drawn : { ...drawn, start: "" },
+    title,
+    [...all.tabs, now.tab],
+    { renews },
+  );
   const untimed = mixings.filter(({ at }) => at === null).map(({ of }) => `“${of.formula.name}”`);
   return withNotes(
     answer,

@@ -15,6 +15,7 @@ import { adaptNothingToNewSheets, gatherColoursWhenAsked, placeWhatIsSeen } from
 import { addMissing } from "./patches/missing.ts";
 import { nameWithoutCalculating } from "./patches/names.ts";
 import { calculateLater, clearOnlyCells, openUncalculated, pacer } from "./patches/paced-edits.ts";
+import { renameWithoutCalculating } from "./patches/renaming.ts";
 import { roundAsRead } from "./patches/rounding.ts";
 import { computeOnce } from "./patches/spreads.ts";
 import { calculateWhatIsRead } from "./patches/unread-sheets.ts";
@@ -88,6 +89,7 @@ export function prepare(library: Library): void {
   calculateLater(library);
   deleteWithoutCalculating(library);
   nameWithoutCalculating(library);
+  renameWithoutCalculating(library);
   clearOnlyCells(library);
   writeWhatChanged(library);
   gatherColoursWhenAsked(library);
