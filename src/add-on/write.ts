@@ -104,7 +104,7 @@ function fill(sheet: Sheet, plan: Writable): void {
   for (const { from, count, width } of runs(plan.widths)) {
     if (width !== usual) sheet.setColumnWidths(from + 1, count, width);
   }
-for (const { row, rows, height, grows } of heightRuns(plan)) {
+  for (const { row, rows, height, grows } of heightRuns(plan)) {
     if (grows) sheet.setRowHeights(row + 1, rows, height);
     else sheet.setRowHeightsForced(row + 1, rows, height);
   }
