@@ -145,7 +145,7 @@ const figures: readonly Single[] = [
   single(
     "Prices that are missing",
     "unpriced",
-    '=IF((@unpriced_rows>0)*(@priced_rows>0)=1;@unpriced_rows&" without a price";"")',
+    '=IF((@unpriced_rows>0)*(@priced_rows>0)=1;"Without a price: "&@unpriced_rows;"")',
   ),
   ...LARDER_SINGLES,
   single("Price each, in column", "larder_each", '=MATCH("Price each";INDEX(gramwright_prices;1;0);0)'),

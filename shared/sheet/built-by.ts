@@ -7,18 +7,18 @@ const SAYS = /^Gramwright (\d+)\.(\d+)\.(\d+)$/;
 
 export const isBuiltBy = (cell: unknown): boolean => typeof cell === "string" && SAYS.test(cell.trim());
 
-/** A screen beside the sidebar shows so much, and with it where the words begin. */
+/** A screen beside the sidebar shows so much. */
 const SCREEN = 920;
 /** Room for the words. */
 const MIN_WIDTH = 95;
 
-/** The column for it: the last that begins on the screen and has room up to what stands behind it; null where there is none. */
+/** The column for it: the last that shows them whole on the screen and has room up to what stands behind it; null where there is none. */
 export function builtByColumn(first: readonly unknown[], widths: readonly number[]): number | null {
   const starts = widths.map((_, at) => widths.slice(0, at).reduce((sum, width) => sum + width, 0));
   let room = 0;
   for (let column = first.length - 1; column > 0; column--) {
     room = first[column] === "" ? room + (widths[column] ?? 0) : 0;
-    if (room >= MIN_WIDTH && (starts[column] ?? 0) <= SCREEN) return column;
+    if (room >= MIN_WIDTH && (starts[column] ?? 0) + MIN_WIDTH <= SCREEN) return column;
   }
   return null;
 }

@@ -16,7 +16,7 @@ export const costSingles = (spec: FormulaSheetSpec): readonly Single[] => [
   single(
     "Prices that are missing",
     "unpriced_says",
-    '=IF((@unpriced_rows>0)*(@priced_rows>0)=1;@unpriced_rows&" without a price";"")',
+    '=IF((@unpriced_rows>0)*(@priced_rows>0)=1;"Without a price: "&@unpriced_rows;"")',
   ),
   ...only("cost", [single("The same, for other sheets", "unpriced", "=@unpriced_says")]),
   // What another price in the sheet of ingredients does cannot be told of prices that stand here alone.

@@ -14,6 +14,7 @@ import { ingredientsTable } from "./ingredients.ts";
 import { levainBlock } from "./levain.ts";
 import { withChecks } from "./line-checks.ts";
 import { methodHelpers, methodSingles, methodTable, NO_METHOD, ovenBlock, readyBlock, TRAY_SINGLES } from "./method.ts";
+import { NOTE_SINGLES, notesBlock } from "./notes.ts";
 import { titleBlock, underBlock } from "./order.ts";
 import { staleSingles } from "./outdated-figures.ts";
 import { asIngredientSingles, ownTable } from "./own-formulas.ts";
@@ -34,7 +35,7 @@ import {
 } from "./singles.ts";
 import { sizesHelpers, sizesTable } from "./sizes.ts";
 import type { FormulaSheetSpec } from "./spec.ts";
-import { notesBlock, TEMPERATURE_SINGLES, temperatureBlock } from "./temperature.ts";
+import { TEMPERATURE_SINGLES, temperatureBlock } from "./temperature.ts";
 import { NO_TIN, TIN_SINGLES, tinBlock } from "./tin.ts";
 
 /** What a label is made from: the rows that count, and what is sold of them. */
@@ -102,13 +103,12 @@ const withBlocks = (...blocks: readonly Block[]): readonly Band[] =>
   blocks.length === 0 ? [] : [blocks.map(withChecks)];
 
 function bandsOf(spec: FormulaSheetSpec): readonly Band[] {
-  const hasNotes = spec.isBread || spec.tin !== undefined;
   const temperature = spec.isBread ? [temperatureBlock(spec.stage !== undefined)] : [];
   const labelled = labelledOf(spec);
   const last: readonly Band[] = [[labelBlock(labelled)], [nutritionHeading], [nutritionTable(labelled)]];
   const blocks: readonly Band[] = [
     ...withBlocks(...temperature, ...besideBlock(spec)),
-    ...(hasNotes ? withBlocks(notesBlock) : []),
+    ...withBlocks(notesBlock),
     ...withBlocks(readyBlock, ovenBlock(spec.bakedOn)),
     [methodTable, marksOf(methodTable), ...methodHelpers],
     [...[setupBlock, costsBlock].map(withChecks), ownTable],
@@ -168,6 +168,7 @@ function singlesOf(bands: readonly Band[], spec: FormulaSheetSpec): readonly Sin
       { formula: "=@result_hydration" },
     ]),
     single("What the notes say", "advice_says", ADVICE),
+    ...NOTE_SINGLES,
     single(markOf(spec.title), "mark", `="${spec.style}"`),
     ...staleSingles(spec),
     ...checkSingles(spec),

@@ -3,6 +3,7 @@ import type { ColumnModel, Table } from "../../shared/sheet/model.ts";
 import { gradeFormula, helper, numbers, onSteps, showWhere, typedOver } from "./column-kinds.ts";
 import { HELPERS, MESSAGES } from "./columns.ts";
 import { type NotedRow, notedColumns } from "./note-rows.ts";
+import { longNotes } from "./notes.ts";
 import { partText } from "./own-formulas.ts";
 import { priceHelpers } from "./prices.ts";
 import { stageHelpers } from "./stages.ts";
@@ -176,6 +177,7 @@ export function ingredientsHelpers(spec: IngredientsSpec): readonly Table[] {
         ...priceHelpers(spec.isPriced),
         ...messageHelpers([["weight", ...staged], rest], spec.most),
         helper("advice", "Notes", adviceFormula(spec)),
+        longNotes(spec.stage !== undefined),
       ],
     },
   ];

@@ -14,9 +14,9 @@ export const titleBlock = (spec: FormulaSheetSpec): Block => ({
       height: 30,
       cells: [
         { at: 0, role: "title", name: "title", text: spec.title },
-        { at: 7, role: "label", text: "Version", align: "right" },
-        { at: 8, role: "input", name: "version", unit: "text", value: "1" },
-        { at: 9, role: "input", name: "date", unit: "date" },
+        { at: 6, role: "label", text: "Version", align: "right" },
+        { at: 7, role: "input", name: "version", unit: "text", value: "1" },
+        { at: 8, role: "input", name: "date", unit: "date" },
         errorsCell,
       ],
     },

@@ -14,7 +14,7 @@ const DIAMETERS: Bounds = [
 
 export const ROUND_COLUMNS: readonly ColumnModel[] = [
   typedColumn("size_diameter", "Across ({length})", "length", { bounds: DIAMETERS }),
-  shownColumn("area_shown", "Area ({length}²)", "figure", showWhere("ROUND(@size_area;0)", "@size_counts=1")),
+  shownColumn("area_shown", "Area ({length}²)", "capacity", showWhere("ROUND(@size_area;0)", "@size_counts=1")),
 ];
 
 export const ROUND_HELPERS: readonly ColumnModel[] = [

@@ -31,6 +31,10 @@ function result(text: string, name: string, unit: Unit, formula: string, role: C
   return { cells: [label(text), { at: AT, role, name, unit, formula }] };
 }
 
+function withIce(name: string): string {
+  return `=IF(N(@ice)<=0;"";ROUND(@${name};IF(@${name}>=100;0;1)))`;
+}
+
 /** Water by the factor method, and the ice in it. */
 export const temperatureBlock = (isStaged: boolean): Block => ({
   block: "water",
@@ -72,36 +76,11 @@ export const temperatureBlock = (isStaged: boolean): Block => ({
       "graded",
       '=IF(@weighable*@water_final=0;"";ROUND(@water_final;IF(@water_final>=100;0;1)))',
     ),
-    result("of it ice ({weight})", "ice_shown", "graded", '=IF(LEN(@ice)=0;"";ROUND(@ice;IF(@ice>=100;0;1)))'),
-    result(
-      "of it tap water ({weight})",
-      "tap_water_shown",
-      "graded",
-      '=IF(LEN(@tap_water)=0;"";ROUND(@tap_water;IF(@tap_water>=100;0;1)))',
-    ),
+    // Without ice all of it is one water.
+    result("of which ice ({weight})", "ice_shown", "graded", withIce("ice")),
+    result("of which tap water ({weight})", "tap_water_shown", "graded", withIce("tap_water")),
   ],
 });
-
-/** What tin and water mean, in sentences that take the width of the page. */
-export const notesBlock: Block = {
-  block: "notes",
-  left: 0,
-  lines: [
-    {
-      when: "water",
-      cells: [{ at: 0, role: "remark", name: "water_note", unit: "text", formula: adviceOf("water_advice") }],
-    },
-    {
-      when: "tin",
-      cells: [{ at: 0, role: "remark", name: "tin_note", unit: "text", formula: adviceOf("tin_advice") }],
-    },
-  ],
-};
-
-/** What a call says, that it is refused, or that the add-on is missing; nothing where nothing was asked. */
-function adviceOf(call: string): string {
-  return `=IF(ISERROR(@${call});IF(ERROR.TYPE(@${call})=5;"needs Gramwright";@${call});@${call}&"")`;
-}
 
 const FRICTION_NOTE =
   '=IF(ISERROR(@friction_guide);IF(ERROR.TYPE(@friction_guide)=5;"guide needs Gramwright";@friction_guide);IF(COUNT(@friction_guide)=0;"";"guide "&ROUND(@friction_guide;1)))';

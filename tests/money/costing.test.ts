@@ -85,13 +85,13 @@ describe("sixteen dozen dinner rolls (docstoc 52086225)", () => {
       const { larder, sheet } = await rolls();
       larder.type("price", "", 6);
       expect(sheet.value("cost_shown", 8)).toBe("");
-      expect(sheet.value("unpriced")).toBe("1 without a price");
+      expect(sheet.value("unpriced")).toBe("Without a price: 1");
       expect(sheet.value("cost_ingredients")).toBeCloseTo(13.3244 - 6.435, 3);
       expect(larder.value("price_remark", 6)).toBe("no price");
       larder.type("price", "4.29", 6);
       larder.type("pack", "a box", 6);
       expect(sheet.value("cost_ingredients")).toBeCloseTo(13.3244 - 6.435, 3);
-      expect(sheet.value("unpriced")).toBe("1 without a price");
+      expect(sheet.value("unpriced")).toBe("Without a price: 1");
     },
     SLOW,
   );

@@ -115,8 +115,8 @@ describe("a bun with a filling of almond paste", () => {
     larder?.type("price", "12", 2);
     paste?.type("title", "Marzipan");
     // The filling's paste is a word that nothing is called any more, and has no price.
-    expect(filling?.value("unpriced")).toBe("1 without a price");
-    expect(bun?.value("unpriced")).toBe("1 without a price");
+    expect(filling?.value("unpriced")).toBe("Without a price: 1");
+    expect(bun?.value("unpriced")).toBe("Without a price: 1");
     paste?.type("title", "Almond paste");
     expect(bun?.value("cost_ingredients")).toBeCloseTo(0.6 + (0.4 * 6.6) / 0.855, 9);
   });

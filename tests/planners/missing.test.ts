@@ -69,7 +69,7 @@ test(
     });
     const rows = { ingredient: ["Plain flour", "Butter", "Sugar"], kind: ["flour", "fat", "sugar"] };
     const biscuit = await costed(book, { title: "Biscuit", by: "dough", ...rows, weighed: [1000, 500, 300] }, cookie);
-    expect(biscuit.value("unpriced")).toBe("2 without a price");
+    expect(biscuit.value("unpriced")).toBe("Without a price: 2");
     expect(book.answer({ ask: "missing" })).toEqual({
       sheet: "Ingredients",
       added: ["Sugar"],
@@ -77,7 +77,7 @@ test(
     });
     expect(sheetOf.value("also_called", 2)).toBe("Sheet butter; Butter");
     expect([sheetOf.value("ingredient", 3), sheetOf.value("kind", 3)]).toEqual(["Sugar", "sugar"]);
-    expect(biscuit.value("unpriced")).toBe("1 without a price");
+    expect(biscuit.value("unpriced")).toBe("Without a price: 1");
     expect(biscuit.value("row_cost", 2)).toBeCloseTo(4, 9);
     expect(book.answer({ ask: "missing" })).toEqual({ sheet: "", added: [], also: [] });
   },

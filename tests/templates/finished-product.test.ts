@@ -195,7 +195,7 @@ describe("240 almond buns: dough with levain, almond filling of a paste, glaze a
     expect(bun?.value("check")).toMatch(/clear what is typed over a formula in row \d+/);
     bun?.type("part_cost", "", 1);
     bun?.type("ingredient", "Moon glaze", 3);
-    expect(bun?.value("unpriced")).toBe("1 without a price");
+    expect(bun?.value("unpriced")).toBe("Without a price: 1");
     bun?.type("ingredient", "Glaze", 3);
     expect(bun?.value("check")).toBe("");
   });

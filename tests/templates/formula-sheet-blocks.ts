@@ -56,6 +56,8 @@ export function water(
   const [melts, takes] = page.isFahrenheit ? [32, MELTING * 1.8] : [0, MELTING];
   const share = wanted >= tap ? 0 : (tap - wanted) / (tap - melts + takes);
   const ice = share * poured;
+  // Without ice it is one water.
+  if (ice === 0) return;
   put("ice_shown", ice, ice >= 99.5 ? 0 : 1);
   put("tap_water_shown", poured - ice, poured - ice >= 99.5 ? 0 : 1);
 }
