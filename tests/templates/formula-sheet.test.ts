@@ -260,6 +260,26 @@ describe("a slip", () => {
   });
 });
 
+test("a note that its column cuts stands whole across the page, with the name that it does not begin with", () => {
+  const sheet = built(panLoaf, panLoaf.sample);
+  const cut = () => ["note_first", "note_second", "note_third"].map((name) => sheet.shown(name));
+  expect(cut()).toEqual(["", "", ""]);
+  sheet.type("percent", "5%", 3);
+  const salt = expect.stringMatching(/^Sea salt: Salt is 5 % of all flour, above the usual range .+\)/);
+  expect(cut()).toEqual([salt, "", ""]);
+  sheet.type("percent", "90%", 2);
+  expect(cut()).toEqual([
+    expect.stringMatching(/^Strong white flour: Effective hydration is 9.+ % of all flour, above the usual range .+\)/),
+    expect.stringMatching(/^Water is 90 % of all flour, above the usual range .+\)/),
+    salt,
+  ]);
+  sheet.type("percent", "30%", 6);
+  expect(cut()[2]).toMatch(/^Sea salt: .* · Under Note: 1 more\.$/);
+  expect(sheet.shown("check")).toBe("");
+  sheet.type("note_first", "mine");
+  expect(sheet.shown("check")).not.toBe("");
+});
+
 test.each([panLoaf, hearthLoaf])("$title: in pounds, ounces, °F and inches the same dough is made", (model) => {
   const OUNCE = 28.349523125;
   const ounces = (name: string) => (model.sample[name] as number[]).map((grams) => grams / OUNCE);

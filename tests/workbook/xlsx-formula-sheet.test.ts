@@ -94,7 +94,7 @@ function dayOrTime(text: string): number | string {
 }
 
 /** Remarks that show what a call answered. */
-const ADVICE = ["water_note", "tin_note", "friction_note", "capacity_note", "note_first", "note_second"];
+const ADVICE = ["water_note", "tin_note", "friction_note", "capacity_note", "note_first", "note_second", "note_third"];
 const isAdvice = ({ sheet }: Tried, at: string): boolean =>
   ADVICE.some((name) => sheet.names().includes(name) && sheet.at(name) === at);
 
