@@ -86,7 +86,7 @@ const countryOf = ({ law }: Values): CupSystem => (law === "EU" || law === "UK" 
 
 /** Check puts parts into formula sheets alone. */
 const withoutLabel = (model: SheetModel): string =>
-  `No label was built, because no labelling rules are chosen. Enter EU, UK or US in Bakery settings, ${model === finishedProduct ? "then build this sheet again" : "or add the label under Check"}.`;
+  `It has no label yet. Choose EU, UK or US in Bakery settings, then ${model === finishedProduct ? "build this sheet again" : "add the label under Check"}.`;
 
 /** Whether a sheet that can have a label is ordered without the law that it goes by. */
 const isLawOpen = (model: SheetModel, values: Values): boolean =>

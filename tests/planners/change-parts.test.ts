@@ -182,7 +182,7 @@ describe("a sheet that people worked on", () => {
     expect([out.value("dough_exact"), out.value("step_start", 1)]).toEqual([dough, starts]);
     expect(out.value("step_minutes", 2)).toBe(Number(out.value("step_minutes", 1)) + 5);
     expect(out.value("step", 2)).toBe("=Fold");
-    const all = book.values(name, `A1:N${lastRow(book.sheet(name)) + 8}`).flat();
+    const all = book.values(name, book.usedRange(name)).flat();
     expect(all).toContain("ask Ada");
     expect(all).toContain("below all");
     // What a block had that was taken out is gone, and so is what read it.

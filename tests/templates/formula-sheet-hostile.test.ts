@@ -1,6 +1,5 @@
 // A wrong number never stands beside a blank check line, whatever is typed into a formula sheet or over it.
 import { describe, expect, test } from "vitest";
-import { TEMPLATES } from "../../templates/index.ts";
 import { IS_LONG, seedOf, tries } from "../kit/scale.ts";
 import { type Tried, verdict } from "./formula-sheet-page.ts";
 import {
@@ -14,14 +13,20 @@ import {
   put,
   randomFrom,
 } from "./formula-sheet-slips.ts";
-import { KINDS, type Kind, kindsOf, opened, outcome, TRIED_KINDS, trialOf, trySlips } from "./formula-sheet-trials.ts";
+import {
+  KINDS,
+  type Kind,
+  ONE_OF_EACH,
+  opened,
+  outcome,
+  TRIED_KINDS,
+  trialOf,
+  trySlips,
+} from "./formula-sheet-trials.ts";
 
 /** So many slips on one copy, before its list of what could be undone grows too long. */
 const TOGETHER = 40;
 const SEED = seedOf(19);
-
-/** Of every template one, in stages where it has them, grams and ounces in turn. */
-const ONE_OF_EACH = TEMPLATES.flatMap(({ name }, at) => kindsOf(name)[at % 2] ?? []);
 
 describe.each(TRIED_KINDS)("$says", (kind) => {
   test("hostile contents and cells typed over", async () => {

@@ -181,7 +181,8 @@ export function sumOf(page: Page): Sum {
     put(`of_whole@${row}`, percent / sum);
     if (page.isStaged) {
       put(`pre_shown@${row}`, pre);
-      put(`final_shown@${row}`, mix - pre);
+      // To the billionth: what is left of a subtraction is no weight.
+      put(`final_shown@${row}`, mix - pre, 9);
     } else put(`per_mix@${row}`, mix);
     onScales += mix;
     preScales += pre;

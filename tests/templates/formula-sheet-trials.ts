@@ -2,7 +2,7 @@
 import type { SheetModel, Values } from "../../shared/sheet/model.ts";
 import { inputCell } from "../../shared/sheet/template-inputs.ts";
 import type { WorkbookData } from "../../src/workbook/engine/library.ts";
-import { type Book, openBook } from "../../src/workbook/scripted.ts";
+import { type Book, openBook, type Sheet } from "../../src/workbook/scripted.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { IS_LONG } from "../kit/scale.ts";
 import { METRIC, type Tried, type Units, US, verdict } from "./formula-sheet-page.ts";
@@ -37,6 +37,9 @@ export const TRIED_KINDS: readonly Kind[] = KINDS.filter((_, at) => IS_LONG || (
 
 /** Those of one template. */
 export const kindsOf = (name: string): readonly Kind[] => KINDS.filter(({ model }) => model.name === name);
+
+/** Of every template one, in stages where it has them, grams and ounces in turn. */
+export const ONE_OF_EACH: readonly Kind[] = TEMPLATES.flatMap(({ name }, at) => kindsOf(name)[at % 2] ?? []);
 
 const MONEY: Values = {
   price_typed: [0.8, null, 0.5, 3, 7, 1],
@@ -93,6 +96,12 @@ export type Trial = { readonly kind: Kind; readonly sheet: string; readonly data
 
 export async function trialOf(kind: Kind, values: Values = {}): Promise<Trial> {
   const book = await openBook();
+  const { sheet } = builtIn(book, kind, values);
+  return { kind, sheet, data: JSON.stringify(book.engine.data()) };
+}
+
+/** The sheet of a kind in a workbook that is there. */
+export function builtIn(book: Book, kind: Kind, values: Values = {}): Sheet {
   const cells = kind.model.bands
     .flat()
     .flatMap((item) =>
@@ -112,8 +121,7 @@ export async function trialOf(kind: Kind, values: Values = {}): Promise<Trial> {
     (part) => part !== "cost" && part !== "label" && (part !== "preferment" || kind.isStaged),
   );
   const of = { ...(cells.includes("size_weight") ? SIZES : {}), ...kind.model.sample, ...inUnits, ...MONEY, ...values };
-  const { sheet } = book.build(kind.model.name, of, { ...kind.units, parts });
-  return { kind, sheet, data: JSON.stringify(book.engine.data()) };
+  return book.build(kind.model.name, of, { ...kind.units, parts });
 }
 
 /** A fresh copy, scaled one way. */

@@ -1,42 +1,114 @@
 // A workbook whose decimal sign is the comma. What else the stand-in refuses is in sheets.test.ts (grids, names, text,
 // decimal literals, modes: "without permission only the menu can be made"), workbook-engine.test.ts ("writing from a formula is
 // forbidden", "percent, decimals and formulas as the locale reads them") and templates.test.ts (at most 40 calls; each failing).
-import { describe, expect, test } from "vitest";
+import { beforeAll, describe, expect, test } from "vitest";
+import type { SheetModel } from "../../shared/sheet/model.ts";
+import { inputCell } from "../../shared/sheet/template-inputs.ts";
 import { openWorkbook } from "../../src/workbook/host.ts";
+import { openBook } from "../../src/workbook/scripted.ts";
 import { TEMPLATES } from "../../templates/index.ts";
-import { METRIC } from "../functions/support.ts";
-import { someOf } from "../kit/scale.ts";
-import { type Built, buildSheet, files, HANDOUT, workbook } from "./sheet-support.ts";
+import { METRIC_UNITS } from "../kit/units.ts";
+import { cellAt, type Tried, verdict } from "./formula-sheet-page.ts";
+import { typedCells } from "./formula-sheet-slips.ts";
+import { buildSheet, files, HANDOUT } from "./sheet-support.ts";
 
 // A workbook takes a second each, more so on a busy computer.
 
 const german = async () => openWorkbook({ ...(await files()), locale: "de_DE" });
 
-/** All cells of a built sheet as a script reads them. */
-const cellsOf = ({ book, sheet }: Built) => book.values(sheet, book.usedRange(sheet));
+/** Kept on one sheet of ingredients, with a price for each but water. */
+const NAMES = [
+  ...new Set(
+    TEMPLATES.flatMap(({ sample }) => [...(sample.ingredient as string[]), ...[sample.roll_in_name ?? []].flat()]),
+  ),
+].map(String);
+const priceOf = (name: string): number | null => (name === "Water" ? null : 0.55 + NAMES.indexOf(name) / 4);
 
-describe.each(someOf(TEMPLATES, 2, 1))("$title", (model) => {
-  const options = { ...METRIC, parts: model.parts };
+/** All eight on their samples, priced by a sheet of ingredients. */
+async function built(locale: "en_US" | "de_DE"): Promise<ReadonlyMap<SheetModel, Tried>> {
+  const book = await openBook({ locale });
+  book.build("larder", {
+    ingredient: NAMES,
+    kind: NAMES.map(() => "other"),
+    price: NAMES.map(priceOf),
+    pack: NAMES.map((name) => (priceOf(name) === null ? null : "1 kg")),
+  });
+  const prices = new Map(NAMES.flatMap((name) => [[name.toLowerCase(), priceOf(name) ?? undefined] as const]));
+  return new Map(
+    TEMPLATES.map((model) => {
+      const parts = model.parts.filter((part) => part !== "label");
+      const sheet = book.build(model.name, model.sample, { ...METRIC_UNITS, parts });
+      const ways = inputCell(model, "by")?.choices ?? [];
+      return [model, { book, sheet, units: METRIC_UNITS, ways, prices: prices as ReadonlyMap<string, number> }];
+    }),
+  );
+}
 
-  test("computes the same in both locales, cell for cell", async () => {
-    const [one, other] = [await workbook(), await german()];
-    const [english, comma] = [
-      await buildSheet(model.sample, { model, options, book: one }),
-      await buildSheet(model.sample, { model, options, book: other }),
-    ];
-    expect(cellsOf(comma)).toEqual(cellsOf(english));
-    expect(comma.book.formulas(comma.sheet, comma.book.usedRange(comma.sheet))).toEqual(
-      english.book.formulas(english.sheet, english.book.usedRange(english.sheet)),
-    );
+const inComma = (value: number): string => String(Number(value.toPrecision(7))).replace(".", ",");
+/** Counted, or counted in whole minutes. */
+const WHOLE = /^(?:size_pieces|tray_pieces|oven_takes|oven_reload|blocks|fold_|step_minutes|minutes|pre_hours)/;
+/** Shown as percentages. */
+const SHARES =
+  /^(?:percent|size_loss|held_share|handling_loss|pre_|seed_hydration|seed_share|effective_wanted|roll_in_share)/;
+
+/** Types every number of a sheet again, a little larger and with a comma; answers what then must stand there. */
+function typedAgain(tried: Tried, typed: string[]): Map<string, number> {
+  const wanted = new Map<string, number>();
+  for (const { name, at } of typedCells(tried)) {
+    const now = cellAt(tried, at);
+    if (typeof now !== "number") continue;
+    const isFlour =
+      name.startsWith("percent/") && cellAt(tried, tried.sheet.at("kind", Number(name.slice(8)))) === "flour";
+    const next = isFlour ? now : WHOLE.test(name) ? now + 1 : Number((now * 1.03 + 0.0001).toPrecision(5));
+    const isHours = name === "ready";
+    const text = isHours ? "06:30" : SHARES.test(name) ? `${inComma(100 * next)}%` : inComma(next);
+    typed.push(`${name} ${text}`);
+    wanted.set(at, isHours ? 6.5 / 24 : next);
+    tried.sheet.type(at, text);
+  }
+  return wanted;
+}
+
+describe("in both locales", () => {
+  let english: ReadonlyMap<SheetModel, Tried>;
+  let comma: ReadonlyMap<SheetModel, Tried>;
+  beforeAll(async () => {
+    english = await built("en_US");
+    comma = await built("de_DE");
+  });
+  const inGerman = (model: SheetModel) => comma.get(model) as Tried;
+  const cellsOf = ({ book, sheet }: Tried) => book.values(sheet.sheet, book.usedRange(sheet.sheet));
+  const formulasOf = ({ book, sheet }: Tried) => book.formulas(sheet.sheet, book.usedRange(sheet.sheet));
+
+  test.each(TEMPLATES)("$title computes the same, cell for cell, and its prices and costs are right", (model) => {
+    const [one, other] = [english.get(model) as Tried, inGerman(model)];
+    expect(cellsOf(other)).toEqual(cellsOf(one));
+    expect(formulasOf(other)).toEqual(formulasOf(one));
+    const { check, wrong, figures, blank } = verdict(one);
+    expect([check, ...wrong]).toEqual([""]);
+    expect(figures).toBeGreaterThan(70);
+    expect(blank.filter((name) => /^(?:price|cost|as_price)/.test(name))).toEqual([]);
   });
 
-  test("shows the comma, and the point for thousands", async () => {
-    const built = await buildSheet(model.sample, { model, options, book: await german() });
-    const shown = built.book.shownTexts(built.sheet, built.book.usedRange(built.sheet)).flat();
-    const values = cellsOf(built).flat();
+  test.each(TEMPLATES)("$title shows the comma, and the point for thousands", (model) => {
+    const tried = inGerman(model);
+    const { book, sheet } = tried;
+    const shown = book.shownTexts(sheet.sheet, book.usedRange(sheet.sheet)).flat();
+    const values = cellsOf(tried).flat();
     const numbers = shown.filter((_, at) => typeof values[at] === "number");
     expect(numbers.filter((text) => /^[\d.,]+( ?%)?$/.test(text)).length).toBeGreaterThan(20);
     for (const text of numbers) expect(text).not.toMatch(/\d,\d{3}\.|\.\d{1,2}(?!\d)/);
+  });
+
+  test.each(TEMPLATES)("$title takes every number with a comma, and all that it shows follows", (model) => {
+    const tried = inGerman(model);
+    const typed: string[] = [];
+    const wanted = typedAgain(tried, typed);
+    expect(typed.length).toBeGreaterThan(20);
+    for (const [at, value] of wanted) expect(cellAt(tried, at), `${at} of ${typed.join("; ")}`).toBeCloseTo(value, 9);
+    const { check, wrong, blank } = verdict(tried);
+    expect([check, ...wrong]).toEqual([""]);
+    expect(blank.filter((name) => /^(?:weight|per_mix|final|cost|result)/.test(name))).toEqual([]);
   });
 });
 
