@@ -1,6 +1,6 @@
 // Firefox by its own protocol (WebDriver BiDi, W3C): the system's browser, which the driver of the other tests does not know as it is.
 import { type ChildProcess, spawn } from "node:child_process";
-import { existsSync, mkdtempSync, rmSync } from "node:fs";
+import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -45,6 +45,11 @@ export type Firefox = { tab(): Promise<FirefoxTab>; readonly asked: string[]; cl
 
 export async function openFirefox(path: string): Promise<Firefox> {
   const profile = mkdtempSync(join(tmpdir(), "gramwright-firefox-"));
+  // As a person has it: driven from outside, Firefox would let all files of the disk share what they store.
+  writeFileSync(
+    join(profile, "user.js"),
+    'user_pref("remote.prefs.recommended", false);\nuser_pref("security.fileuri.strict_origin_policy", true);\n',
+  );
   const env = { ...process.env, HOME: profile, MOZ_HEADLESS: "1" };
   const child = spawn(path, ["--headless", "--no-remote", "--profile", profile, "--remote-debugging-port", "0"], {
     env,

@@ -3,7 +3,6 @@ import { rmSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { IS_LONG } from "../kit/scale.ts";
 import { type Firefox, type FirefoxTab, findFirefox, openFirefox } from "./firefox.ts";
 import { LOCAL, type Pages, seedPage, writePages } from "./one-file-pages.ts";
 
@@ -107,11 +106,12 @@ describe.skipIf(PATH === undefined)("opened from a disk in Firefox", () => {
     await older.close();
   });
 
-  // It builds the demo shop, which takes a while.
-  test.runIf(IS_LONG)("a page that was renamed begins anew, and says that the workbook may be elsewhere", async () => {
-    const moved = await opened(pages.write("renamed.html", pages.local));
+  test("a page that was renamed says so before anything else: the workbook may be elsewhere, and how to open its file", async () => {
+    const moved = await firefox.tab();
+    await moved.goTo(pages.write("renamed.html", pages.local));
+    await moved.until(`document.getElementById("reminder").checkVisibility()`);
     expect(await moved.evaluate<string>(`document.getElementById("reminder-says").textContent`)).toMatch(
-      /moved or renamed.*choose “Open file”/,
+      /^This browser keeps no workbook for this page yet\..*moved or renamed.*Choose “Open file”/,
     );
     await moved.close();
   });

@@ -42,6 +42,7 @@ export function fileHome(): Home {
       frame.srcdoc = withShim(carried("sidebar-html"));
     },
     xlsx: async (engine) => new Blob([new Uint8Array(await xlsxBytes(engine))]),
+    begun: () => void remind(store),
     added(engine, tell) {
       // The tab goes on with its own workbook, also where another tab opens another one.
       location.hash = store.id();

@@ -30,6 +30,8 @@ export type Home = {
   /** The sidebar's page in a frame, with the google object of the workbook around it. */
   showSidebar(frame: HTMLIFrameElement, file: string): void;
   xlsx(engine: Engine): Promise<Blob>;
+  /** What this home says as soon as it is known what is kept: the demo shop takes a while to build. */
+  begun?(): void;
   /** What this home adds to the page, once the workbook is open. */
   added?(engine: Engine, tell: Tell): void;
 };

@@ -29,6 +29,7 @@ declare global {
 async function open(home: Home): Promise<void> {
   byId("address").textContent = home.where;
   const [code, templates, stored] = await Promise.all([home.code(), home.templates(), home.store.load()]);
+  home.begun?.();
   const engine = openEngine(window.o_spreadsheet, {
     stubs: findCallable(code),
     ...(stored.data === undefined ? {} : { data: stored.data }),
