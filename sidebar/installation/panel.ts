@@ -22,6 +22,7 @@ import { ask, failureSentence } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
 import type { Panel } from "../kit/panel.ts";
 import { wholePage } from "../kit/whole-page.ts";
+import { byHand, withLine } from "./by-hand.ts";
 import { buildLine } from "./measures.ts";
 
 /** Every function's examples; the build puts them here. */
@@ -57,7 +58,14 @@ export const selfCheck: Panel = {
     const start = button("Run the check", () => void work(run));
     const typed = button("Read what I typed", () => void work(finish));
     const typing = element("div", { hidden: true }, element("p", {}, TYPING_TEXT), typed);
-    return element("section", {}, element("p", {}, PURPOSE), start, status, typing, report);
+    const looks = element(
+      "div",
+      { hidden: true },
+      byHand((begins, line) => {
+        report.value = withLine(report.value, begins, line);
+      }),
+    );
+    return element("section", {}, element("p", {}, PURPOSE), start, status, typing, looks, report);
 
     async function work(act: () => Promise<void>): Promise<void> {
       start.disabled = typed.disabled = true;
@@ -71,7 +79,7 @@ export const selfCheck: Panel = {
     }
 
     async function run(): Promise<void> {
-      report.hidden = typing.hidden = true;
+      report.hidden = typing.hidden = looks.hidden = true;
       // Before the sheet of the check, which is to stay in front.
       say(status, "Measuring a build and a typed weight …");
       const build = await buildLine(step);
@@ -99,7 +107,7 @@ export const selfCheck: Panel = {
           ? `All ${CHECK_EXAMPLES.length} examples agree.`
           : `${differing.length} cells differ; copy the report below.`,
       );
-      report.hidden = typing.hidden = false;
+      report.hidden = typing.hidden = looks.hidden = false;
     }
 
     async function finish(): Promise<void> {

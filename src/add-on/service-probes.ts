@@ -14,6 +14,36 @@ function line(asks: string, answer: () => unknown): string {
 const has = (owner: unknown, name: string): boolean =>
   typeof (owner as Readonly<Record<string, unknown>> | undefined)?.[name] === "function";
 
+/** Signs, a word and a length that a tab may be refused for. */
+const TABS = ["a/b", "a:b", "a?b", "a*b", "a[b]", "a'b", "History", "n".repeat(100), "n".repeat(101), "n".repeat(256)];
+
+/** Each is tried on the sheet of the check, which has its own name again afterwards. */
+function takenNames(sheet: Sheet): string[] {
+  const own = sheet.getName();
+  try {
+    return TABS.flatMap((name) => {
+      try {
+        sheet.setName(name);
+        return sheet.getName() === name ? [name.length > 9 ? `${name.length} letters` : name] : [];
+      } catch {
+        return [];
+      }
+    });
+  } finally {
+    sheet.setName(own);
+  }
+}
+
+const PAGES = [500_000, 2_000_000, 8_000_000];
+
+function pageLength(length: number): number | string {
+  try {
+    return HtmlService.createHtmlOutput("x".repeat(length)).getContent().length;
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error);
+  }
+}
+
 /** In the free rows below everything in the sheet of the check. */
 export function serviceLines(sheet: Sheet): string[] {
   const row = sheet.getLastRow() + 8;
@@ -59,6 +89,8 @@ export function serviceLines(sheet: Sheet): string[] {
       has(Object, "hasOwn"),
       has(world, ["structured", "Clone"].join("")),
     ]),
+    line("names that a tab takes", () => takenNames(sheet)),
+    line("characters of a page that is taken", () => PAGES.map(pageLength)),
     line("1234.5 as German writes it", () => new Intl.NumberFormat("de-DE").format(1234.5)),
   ];
 }

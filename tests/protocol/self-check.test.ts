@@ -177,9 +177,13 @@ describe("what only a sheet can say", () => {
     expect(values[next]?.[1]).toBe(0.5);
     // What the service itself does: each line an answer, and none a failure of the check.
     const service = step(book, { step: "service", sheet }).values.map(([line]) => String(line));
-    expect(service).toHaveLength(7);
+    expect(service).toHaveLength(9);
     expect(service).toContain('texts behind an apostrophe: ["007","=1+1","",""]');
     expect(service).toContain('a text that appendRow is given: ["1/2","7","1/2"]');
+    // What the stand-in takes is what the writer keeps to; the sheet of the check has its own name again.
+    expect(service).toContain('names that a tab takes: ["100 letters"]');
+    expect(service).toContain("characters of a page that is taken: [500000,2000000,8000000]");
+    expect(book.sheetNames()).toContain(sheet);
     // The stand-in refuses what not every locale reads, and says so; the live service answers.
     expect(service.filter((line) => line.includes(": failed")).map((line) => line.split(":")[0])).toEqual([
       'setFormulas with "" over a value',

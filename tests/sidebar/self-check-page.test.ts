@@ -51,6 +51,14 @@ describe.skipIf(skipWithoutChromium("the check in the page"))("Test this install
     await local.type(TYPED_CELL, "0.65");
     await bench.getByRole("button", { name: "Read what I typed" }).click();
     await bench.getByText("The sheet of the check is removed").waitFor();
+    // What only a person sees: the last answer stands in the report.
+    await bench.getByText("What only you can see").click();
+    const undo = bench.getByLabel(/press Ctrl\+Z once\. What happens\?/);
+    await undo.selectOption("nothing");
+    await undo.selectOption("part of it goes");
+    expect((await report.inputValue()).match(/^By hand, .*/gm)).toEqual([
+      "By hand, undo after a build: part of it goes",
+    ]);
     expect(await report.inputValue()).toMatch(/0\.65 typed into a percent cell: 0\.\d+/);
     expect(await tabs()).toEqual(before);
   });

@@ -48,6 +48,7 @@ function makeMenu(session: Session, caption: string): object {
 /** HtmlService: only files that the project pushes. */
 export function makeHtmlService(session: Session): object {
   return strict("HtmlService", {
+    createHtmlOutput: (html: string) => strict("HtmlOutput", { getContent: () => String(html) }),
     createHtmlOutputFromFile: (name: string) => {
       const file = name.replace(/\.html$/, "");
       if (!session.htmlFiles.has(file)) throw new Error(`No HTML file named ${name} was found.`);
