@@ -172,6 +172,19 @@ describe("what came and went since the last version, by whole declared names", (
       });
     }
   });
+  test("a group that is declared by its own name alone comes and goes; a species beside it is told apart", () => {
+    for (const law of ["EU", "UK"] as const)
+      for (const group of ["fish", "crustaceans", "molluscs"]) {
+        expect(allergenChange("milk", `milk, ${group}`, law)).toEqual({ came: group, gone: "" });
+        expect(allergenChange(`milk, ${group}`, "milk", law)).toEqual({ came: "", gone: group });
+        expect(allergenChange("fish, crustaceans, molluscs", "fish, crustaceans, molluscs", law)).toEqual({
+          came: "",
+          gone: "",
+        });
+        const hake = `${group} (hake)`;
+        expect(allergenChange(`milk, ${group}`, `milk, ${hake}`, law)).toEqual({ came: hake, gone: group });
+      }
+  });
   test("random lists: what came and what went are their differences", () => {
     const species = [
       "wheat",

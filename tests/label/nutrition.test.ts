@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { declaredFigure } from "../../shared/label/declared-figures.ts";
+import { type Declared, declaredFigure } from "../../shared/label/declared-figures.ts";
 import { down, expectCells, refusal, run } from "../functions/support.ts";
 
 type Row = [string, number | string, number | string, string];
@@ -87,6 +87,143 @@ test.each([
 ] as const)("%s: %s of %s is declared as %s", (law, of, value, shown) =>
   expect(declaredFigure(value, of, law)).toBe(shown),
 );
+
+/** Every step and boundary of a table: what lies at it, just below and just above it, and where halves go. */
+const STEPS: readonly [
+  law: "EU" | "US",
+  of: readonly Declared[],
+  figures: readonly (readonly [number, number | string])[],
+][] = [
+  // The Commission's guidance of December 2012, table 4 (from memory): 1 kJ and 1 kcal.
+  [
+    "EU",
+    ["kilojoules", "kilocalories"],
+    [
+      [0, 0],
+      [0.49, 0],
+      [0.5, 1],
+      [1484.49, 1484],
+      [1484.5, 1485],
+    ],
+  ],
+  // From 10 g to 1 g, below to 0.1 g, up to 0.5 g "<0.5".
+  [
+    "EU",
+    ["fat", "carbohydrate", "sugar", "fibre", "protein"],
+    [
+      [0, 0],
+      [0.001, "<0.5"],
+      [0.5, "<0.5"],
+      [0.501, 0.5],
+      [0.55, 0.6],
+      [9.94, 9.9],
+      [9.95, 10],
+      [10, 10],
+      [10.49, 10],
+      [10.5, 11],
+    ],
+  ],
+  // Saturates alike, up to 0.1 g "<0.1".
+  [
+    "EU",
+    ["saturates"],
+    [
+      [0, 0],
+      [0.001, "<0.1"],
+      [0.1, "<0.1"],
+      [0.101, 0.1],
+      [0.15, 0.2],
+      [9.94, 9.9],
+      [10, 10],
+      [10.5, 11],
+    ],
+  ],
+  // Salt from 1 g to 0.1 g, below to 0.01 g, up to 0.0125 g "<0.01".
+  [
+    "EU",
+    ["salt"],
+    [
+      [0, 0],
+      [0.0125, "<0.01"],
+      [0.0126, 0.01],
+      [0.015, 0.02],
+      [0.994, 0.99],
+      [0.995, 1],
+      [1, 1],
+      [1.049, 1],
+      [1.05, 1.1],
+    ],
+  ],
+  // 21 CFR 101.9(c)(1), from memory: below 5 as 0, to 5 up to 50, to 10 above.
+  [
+    "US",
+    ["kilocalories"],
+    [
+      [0, 0],
+      [4.99, 0],
+      [5, 5],
+      [7.49, 5],
+      [7.5, 10],
+      [47.5, 50],
+      [50, 50],
+      [54.9, 50],
+      [55, 60],
+      [105, 110],
+    ],
+  ],
+  // (c)(2), from memory: below 0.5 g as 0, to 0.5 g below 5 g, to 1 g above.
+  [
+    "US",
+    ["fat", "saturates"],
+    [
+      [0.49, 0],
+      [0.5, 0.5],
+      [0.74, 0.5],
+      [0.75, 1],
+      [4.74, 4.5],
+      [4.75, 5],
+      [5, 5],
+      [5.49, 5],
+      [5.5, 6],
+    ],
+  ],
+  // (c)(4), from memory: below 5 mg as 0, to 5 mg up to 140 mg, to 10 mg above.
+  [
+    "US",
+    ["sodium"],
+    [
+      [4.99, 0],
+      [5, 5],
+      [137.4, 135],
+      [137.5, 140],
+      [140, 140],
+      [144.9, 140],
+      [145, 150],
+    ],
+  ],
+  // (c)(6) and (7), from memory: below 0.5 g as 0, below 1 g "<1", to 1 g above.
+  [
+    "US",
+    ["carbohydrate", "fibre", "sugar", "protein"],
+    [
+      [0, 0],
+      [0.49, 0],
+      [0.5, "<1"],
+      [0.99, "<1"],
+      [1, 1],
+      [1.49, 1],
+      [1.5, 2],
+      [10.5, 11],
+    ],
+  ],
+];
+const LAWS = { EU: ["EU", "UK"], US: ["US"] } as const;
+
+test.each(STEPS)("%s: %j at every step and boundary", (table, nutrients, figures) => {
+  for (const law of LAWS[table])
+    for (const of of nutrients)
+      for (const [value, shown] of figures) expect(declaredFigure(value, of, law), `${value} of ${of}`).toBe(shown);
+});
 
 describe("BAKE_NUTRITION", () => {
   const larder = [

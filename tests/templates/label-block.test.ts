@@ -68,6 +68,11 @@ describe("label", () => {
       expect(sheet.value("declared")).toBeCloseTo(1000 / 1398.54, 4);
       sheet.type("law", "US");
       expect(sheet.value("allergens")).toBe("wheat");
+      // Rules that are taken out leave a label that says what to choose, and nothing that reads like one.
+      sheet.type("law", "");
+      expect(sheet.value("list_length")).toBe("choose the labelling rules above: EU, UK or US");
+      for (const name of ["list", "list_1", "allergens", "declared", "not_assessed", "nutrient", "per_100"])
+        expect(sheet.value(name), name).toBe("");
     },
     SLOW,
   );

@@ -144,5 +144,12 @@ test("over an ingredient sheet of an older version no formula sheet shows an err
   await larderOf(book, { ingredient: ["Flour"], price: [20], pack: ["25 kg"] });
   const costed = loaf();
   expect(costed.note ?? "").not.toMatch(/older version/);
+  // Without labelling rules a formula sheet has no label, and a finished product none either; what to do is said of each.
+  const NO_LABEL = "No label was built, because no labelling rules are chosen. Enter EU, UK or US in Bakery settings";
+  expect(costed.note).toBe(`${NO_LABEL}, or add the label under Check.`);
+  const bun = answer({ ask: "build", template: "finished-product", values: { title: "Bun" } });
+  expect(bun.note).toBe(`${NO_LABEL}, then build this sheet again.`);
+  for (const built of [costed, bun])
+    expect(book.shownTexts(built.sheet, book.usedRange(built.sheet)).flat()).not.toContain("Label, an estimate");
   expect(book.formulas(costed.sheet, book.usedRange(costed.sheet)).flat().join(" ")).toContain("gramwright_prices");
 });
