@@ -8,6 +8,7 @@ import { type PercentCell, percent, shareOf } from "../../shared/formula/percent
 import { isFlour, type Kind, type KindCell, kind, kindsOf } from "../../shared/larder/kinds.ts";
 import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
 import type { RowDraft } from "./draft.ts";
+import { asSheetReads, brokenHydration } from "./preferment-type.ts";
 import { readQuantity, type Units } from "./quantity.ts";
 import { tidy } from "./shares.ts";
 
@@ -76,7 +77,9 @@ function readRow(row: RowDraft, index: number, rules: RowRules, faults: FieldFau
   } else {
     kindRead = kind().read(row.kind);
     const unread = isFault(kindRead) ? kindRead.says : "unread" in kindRead ? kindRead.unread : "";
-    if (unread !== "") faults.push(fieldFault(at("kind"), `The type of ${place} ${unread}.`));
+    const broken = isFault(kindRead) || unread !== "" ? "" : brokenHydration(kindRead as Kind, row.kind);
+    for (const says of [unread, broken])
+      if (says !== "") faults.push(fieldFault(at("kind"), `The type of ${place} ${says}.`));
   }
   const weighed = readQuantity(row.weighed, "weight", rules.units);
   if (isFault(weighed)) faults.push(fieldFault(at("weighed"), `The weight of ${place} ${weighed.says}.`));
@@ -116,7 +119,7 @@ function asRatios(read: readonly Read[]): FormulaRows {
   typedShares({ percents: asCells(ratios), weights: weighed, kinds });
   return {
     ingredient: names,
-    kind: kinds.map((one, at) => (one.word === "preferment" ? (read[at]?.row.kind.trim() ?? "") : one.word)),
+    kind: kinds.map((one, at) => (one.word === "preferment" ? asSheetReads(one, read[at]?.row.kind ?? "") : one.word)),
     percent: ratios,
     weighed,
     kinds,

@@ -49,19 +49,20 @@ const typeHelpers: readonly ColumnModel[] = [
   ),
   helper(
     "type_whole",
-    "Type, letters only",
-    `=ARRAYFORMULA(${without("@type_spaced", ['" "', "CHAR(9)", '"("', '")"', '","', '"hydration"'])})`,
+    "Type without spaces and brackets",
+    `=ARRAYFORMULA(${without("@type_spaced", ['" "', "CHAR(9)", '"("', '")"', '"hydration"'])})`,
   ),
   numbers(
     "type_hydration",
     "Hydration in the type (%)",
     `=ARRAYFORMULA(${percentOfDigits(3, percentOfDigits(2, percentOfDigits(1, "0")))})`,
   ),
-  // No type ends in s: "yeasts" is yeast. A space that cannot be in it any more marks its end.
+  // No type ends in s: "yeasts" is yeast. A space that cannot be in it any more marks its end. A comma parts the word from its
+  // hydration; within a number it stays until here, so that "levain 12,5%" is no levain of 125 %.
   helper(
     "type_word",
     "Type alone",
-    '=ARRAYFORMULA(SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(@type_whole;@type_hydration&"%";"")&UNICHAR(160);"s"&UNICHAR(160);"");UNICHAR(160);""))',
+    '=ARRAYFORMULA(SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(@type_whole;@type_hydration&"%";"");",";"")&UNICHAR(160);"s"&UNICHAR(160);"");UNICHAR(160);""))',
   ),
   numbers("is_type", "Is a type", IS_TYPE),
   numbers("is_starter", "Is a preferment", IS_STARTER),

@@ -105,3 +105,30 @@ describe("two ways to say one thing", () => {
     expect(says(draft, levain)).toBe("");
   });
 });
+
+describe("a preferment's hydration", () => {
+  const levain = templateOf("hearth-loaf");
+  const withType = (kind: string) => {
+    const draft = sampleOf(levain);
+    draft.rows.push({ ingredient: "Starter", kind, percent: "10", weighed: "" });
+    const { faults, order } = assess(draft, levain);
+    const kinds = order.values.kind as readonly string[] | undefined;
+    return faults.map((one) => one.says).join(" ") || kinds?.[kinds.length - 1];
+  };
+
+  test.each([
+    ["levain 100%", "levain 100%"],
+    ["Levain at 80 % hydration", "levain 80%"],
+    ["100% starters", "starters 100%"],
+    ["biga [55%]", "biga 55%"],
+    ["0.5", "levain 100%"],
+  ])("%s reaches the sheet as it reads it: %s", (typed, kind) => {
+    expect(withType(typed)).toBe(kind);
+  });
+
+  test.each(["levain 62.5%", "levain 62,5 %"])("%s is no whole percentage, which sheets read", (typed) => {
+    expect(withType(typed)).toBe(
+      `The type of row 6 is "${typed}"; enter its hydration in whole percent, such as "levain 63%".`,
+    );
+  });
+});

@@ -83,6 +83,10 @@ test("a type in the plural, with spaces and capitals is the type; with a percent
     put(tried, tried.sheet.at("kind", row), text);
     expect(verdict(tried)).toMatchObject({ check: "", wrong: [] });
   }
+  for (const text of ["levain 12,5%", "levain 12.5%"]) {
+    put(tried, tried.sheet.at("kind", 3), text);
+    expect(verdict(tried).check).toContain(`“${text}” is no type`);
+  }
   put(tried, tried.sheet.at("kind", 3), "water 60%");
   expect(verdict(tried).check).toMatch(/“water 60%” is no type/);
 });

@@ -83,6 +83,8 @@ export const NAMES: readonly string[] = [
     "100% levain",
     "levain",
     "levain 62.5%",
+    "levain 12,5%",
+    "100%, levain",
     "levain -50%",
   ],
   ...[
