@@ -47,5 +47,5 @@ export function nameIn(
 /** The words with the hyphens that they have in the line: "all-purpose flour". */
 function asWritten(words: readonly string[], text: string): string {
   const plain = words.map((word) => word.replace(/[^\p{L}\p{N}]/gu, "\\$&"));
-  return plain.length === 0 ? "" : (new RegExp(plain.join("[\\s\\-‐‑–]+")).exec(text)?.[0] ?? words.join(" "));
+  return plain.length === 0 ? "" : (new RegExp(plain.join("[\\s.\\-‐‑–]+")).exec(text)?.[0] ?? words.join(" "));
 }

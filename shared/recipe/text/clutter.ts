@@ -25,9 +25,14 @@ const RATED = /^\W*\d(?:[.,]\d+)?\W*(?:\/\s?5|out of 5)?\W*\(?\s*\d+\s*(?:review
 const BYLINE = /^by \p{Lu}[^.]*?(?:[|·•]|\bupdated\b|\bon \p{Lu}|\d{4}\b).*$|^(?:updated|published|posted)\b/iu;
 const UNIT_SWITCH = /^(?:(?:cups?|grams?|ounces?|metric|imperial|us|volume|weight|ml)\b\W*){2,}$/i;
 
+/** "Date: 12/03/24  Baker: night shift": who made it and when. */
+export const OF_THE_PAPER =
+  /^(?:date|baker|prepared by|made by|written by|shift|rev(?:ision)?|version|ref(?:erence)?|document|doc|page|approved|issue[d]?|department|line)\b(?:\s*(?:no|nr|by|on|number))?\.?\s*[:#]/i;
+
 /** Why a line is none of the recipe; undefined where it may be. `nutrition` is only sure in a row of such lines. */
 export function clutterIn(text: string): IgnoredReason | undefined {
   if (LOUD.test(text) || RATED.test(text) || BYLINE.test(text) || UNIT_SWITCH.test(text)) return "web page";
+  if (OF_THE_PAPER.test(text)) return "note";
   if (TRAIL.test(text) && text.length < 90 && !/\s\/\s/.test(text)) return "web page";
   if (/^(?:calories|cholesterol|sodium|trans fat|saturated fat|potassium|carbohydrates?|kcal)\b\s*:?\s*\d/i.test(text))
     return "nutrition";

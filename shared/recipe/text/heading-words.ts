@@ -41,11 +41,11 @@ export const ROLES: readonly (readonly [StageRole, RegExp])[] = [
   ["icing", /\b(?:icing|frosting|glaze|fondant|drizzle|glacage)\b/],
   [
     "filling",
-    /\b(?:filling|frangipane|pastry cream|creme patissiere|custard|ganache|jam|curd|compote|swirl|spread|smear|schmear|remonce|remoulade|puree|cream|cheese mixture|fruit mixture|nut mixture)\b/,
+    /\b(?:filling|frangipane|pastry cream|creme patissiere|custard|ganache|jam|curd|compote|swirl|spread|smear|schmear|remonce|remoulade|puree|cream|cheese mixture|fruit mixture|nut mixture|recheio|relleno|ripieno|garniture|fullung|vulling|fyld)\b/,
   ],
   [
     "topping",
-    /\b(?:topping|streusel|crumble|crumb|decoration|decorate|finish|finishing|garnish|crust|sprinkle|cross|crosse|crossing|meringue|whipped cream|sauce|sprinkling)\b|^cheese(?: mix)?$/,
+    /\b(?:topping|streusel|crumble|crumb|decoration|decorate|finish|finishing|garnish|crust|sprinkle|cross|crosse|crossing|meringue|whipped cream|sauce|sprinkling|cobertura|belag|copertura|nappage)\b|^cheese(?: mix)?$/,
   ],
   [
     "dusting",
@@ -55,10 +55,10 @@ export const ROLES: readonly (readonly [StageRole, RegExp])[] = [
   ["soaker", /\b(?:soaker|scald|tangzhong|yudane|water roux|porridge|mash|gelatini[sz]ed|altus|soaked grain|soak)\b/],
 ];
 const OLD_DOUGH =
-  "old dough|pate fermentee|fermented dough|pre ferment|vorteig|anstellgut|vorstufe|mother|chef|leaven|sauerteig|lievito|madre|desem|refresher|refreshment|rafraichi";
+  "old dough|pate fermentee|fermented dough|pre ferment|vorteig|anstellgut|vorstufe|mother|chef|leaven|sauerteig|lievito|madre|desem|refresher|refreshment|rafraichi|discard";
 export const PREFERMENT = new RegExp(`\\b(?:${PREFERMENT_WORDS.join("|")}|${OLD_DOUGH})\\b`);
 export const DOUGH =
-  /^(?:(?:the|final|main|first|1st|2nd|third|3rd|bread|bun|roll|pizza|sweet|rich|basic|base|second|last|actual|loaf|brioche|cake|cookie|biscuit|pastry|tart)\s+)*(?:dough|final|final mix|main mix|mix|batter|mixing|cake|sponge cake|base|final dough formula|main|bread|day 2|next day|dough mix|dough formula|formula|dough ingredient|detrempe|dough final|pate|pate finale|teig|hauptteig|brotteig|petrissage|petrissee|impasto|impasto finale|masa|masa final|deeg|dej|deg)$/;
+  /^(?:(?:the|final|main|first|1st|2nd|third|3rd|bread|bun|roll|pizza|sweet|rich|basic|base|second|last|actual|loaf|brioche|cake|cookie|biscuit|pastry|tart)\s+)*(?:dough|final|final mix|main mix|mix|batter|mixing|cake|sponge cake|base|final dough formula|main|bread|day 2|next day|dough mix|dough formula|formula|dough ingredient|detrempe|dough final|pate|pate finale|teig|hauptteig|brotteig|petrissage|petrissee|impasto|impasto finale|massa|masa|masa final|deeg|dej|deg)$/;
 /** A part of the ingredients that goes in at some time of the mixing. */
 export const GROUP =
   /^(?:(?:dry|wet|liquid|other|remaining|rest|additional|main)\s*(?:ingredient|stuff|mix|group)?s?|add ?in|mix ?in|inclusion|addition|add later|later addition|group [a-d\d]|creaming|hold back|bassinage|delayed|autolyse|minor|major|scale|flour|liquid|fat|sugar|leavening|spice|fruit)$/;

@@ -34,7 +34,7 @@ export function headingCore(text: string): string {
 export const prefermentWordIn = (core: string): string => {
   const word = PREFERMENT.exec(core)?.[0] ?? "";
   if (/^(?:vorteig|vorstufe|old dough|pate fermentee|fermented dough|pre ferment)$/.test(word)) return "preferment";
-  if (/^(?:anstellgut|mother|chef|leaven|lievito|madre|desem)$/.test(word)) return "levain";
+  if (/^(?:anstellgut|mother|chef|leaven|lievito|madre|desem|discard)$/.test(word)) return "levain";
   if (/^refreshe?r|^refreshment|^rafraichi/.test(word)) return "levain";
   return word === "sauerteig" ? "sourdough" : word;
 };
@@ -96,8 +96,10 @@ export function stageOf(text: string, line: number, isSetOff: boolean): Heading 
       .split(" ")
       .filter((word) => word !== "")
       .every((word) => QUALIFIERS.has(word) || /^\d+$/.test(word) || ROLES.some(([, words]) => words.test(word)));
+  // "For the crunchy topping"
+  const isFor = /^for (?:the |a )/.test(core);
   for (const [role, pattern] of ROLES) {
-    if (pattern.test(plain) && (isSetOff || isOnly(pattern))) return stage(role);
+    if (pattern.test(plain) && (isSetOff || isFor || isOnly(pattern))) return stage(role);
   }
   const named = prefermentWordIn(plain);
   // "Preferment (biga)"

@@ -1,7 +1,7 @@
 // What each line is, in the order in which that is asked.
 
 import { takeBody, takeCorrected, takePlain } from "./body-lines.ts";
-import { clutterIn, isNutrition, isStepNumber, isTotal } from "./clutter.ts";
+import { clutterIn, isNutrition, isStepNumber, isTotal, OF_THE_PAPER } from "./clutter.ts";
 import { columnOf } from "./columns.ts";
 import { lineKey, NO_CORRECTIONS } from "./corrections.ts";
 import {
@@ -184,6 +184,7 @@ function readTableLine(draft: Draft, table: TableLine, place: number, text: Whol
   const correction = text.reading.corrections.lines[lineKey(line.text)];
   if (table.isHeader) takeColumns(draft, table);
   else if (filled.length === 0) ignore(draft, line, "separator");
+  else if (OF_THE_PAPER.test(line.text)) ignore(draft, line, "note");
   else if (correction?.is === "not an ingredient") ignore(draft, line, "not an ingredient");
   else if (filled.length === 1) readSingle(draft, { ...line, text: filled[0] ?? "" }, place, text);
   else tableRows(draft, table, text.reading, text.tables);

@@ -78,6 +78,15 @@ function leaveOpenBeside({ rows, stages, questions }: Draft): void {
   });
 }
 
+/** "For the sponge" of a cake has eggs and no yeast: it is no preferment. */
+function bakeSponges({ rows, stages }: Draft): void {
+  stages.forEach((stage, at) => {
+    if (stage.preferment !== "sponge") return;
+    const types = rows.filter((row) => row.stage === at).map(({ type }) => type);
+    if (types.includes("egg") && !types.includes("yeast")) stages[at] = { ...stage, role: "dough", preferment: "" };
+  });
+}
+
 function describedAs(
   style: NumberStyle,
   lines: readonly SourceLine[],
@@ -125,6 +134,7 @@ function describedAs(
   }
   weighedBare(draft, reading);
   leaveOpenBeside(draft);
+  bakeSponges(draft);
   const taken = takenStages(draft);
   const { formula, asks } = assembled(draft, taken, reading);
   const { pieces, pieceWeight, tins, total } = draft.yield;

@@ -5,10 +5,11 @@ import { kindOf, prefermentIn } from "../kinds.ts";
 import { ingredientIn, nameIn, wordsOf } from "../name-in.ts";
 import type { Kitchen } from "./description.ts";
 import { prefermentWordIn } from "./headings.ts";
+import { foreignName } from "./other-tongues.ts";
 import { type Ask, open, type Reading } from "./row-context.ts";
 import { type RowText, withGrades } from "./row-text.ts";
 import { meantNames } from "./spelling.ts";
-import { foreignName, typeOf } from "./types.ts";
+import { typeOf } from "./types.ts";
 
 export type Named = {
   readonly name: string;
@@ -26,7 +27,7 @@ export function wetted(
   isWeighed: boolean,
   percents: RowText["percents"],
 ): Named {
-  const preferment = named.type === "" ? prefermentIn(named.name) : undefined;
+  const preferment = named.type === "" ? (prefermentIn(named.name) ?? olderDough(named.name)) : undefined;
   const [only] = percents;
   if (preferment === undefined || amountPercent !== null || !isWeighed) return named;
   if (only === undefined || percents.length > 1 || only.value < DRIEST || only.value > WETTEST) return named;

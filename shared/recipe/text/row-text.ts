@@ -27,6 +27,7 @@ const SHORTHAND: readonly (readonly [RegExp, string])[] = [
   [/\bAP\b(?!\s+flour)/g, "all-purpose flour"],
   [/\bAP\b(?=\s+flour)/g, "all-purpose"],
   [/\bBF\b/g, "bread flour"],
+  [/\bHG\b(?=\s+fl)/gi, "high-gluten"],
   [/\bHG\b/g, "high-gluten flour"],
   [/\bw(?:a)?tr\b\.?/gi, "water"],
   [/\bH2O\b/gi, "water"],
@@ -56,7 +57,7 @@ const TEMPERATURE =
   /(?:(@|\bat\b)\s*)?(?<![\d.,/])(-?\d{1,3}(?:[.,]\d)?)(?:\s*(?:[-–]|to)\s*\d{1,3}(?:[.,]\d)?)?\s?(?:([°º˚])\s?([CF]?)\b|(℃|℉)|degrees?\s*(c|f)?(?:elsius|ahrenheit)?\b|([CF])\b(?!\w|\s+\p{L}))/giu;
 const OPTIONAL = /[,(]?\s*\boptional(?:ly)?\b\s*\)?/i;
 const ALL =
-  /^(?:all|use all|the whole|whole|entire|the entire)\s+(?:of\s+)?(?:the\s+)?(?=\p{L})|\((?:all|all of it|whole amount)\)|,?\s*\ball of (?:it|the above)\b|,?\s+all$|\s+ganz(?:er|e|es)?$|^(?:tutt[oaie]|tout(?:e|es)?|tod[oa]s?|ganz(?:er|e|es)?)\s+(?:l[ae]s?\s+|il\s+|l['’]|der\s+|die\s+|das\s+|den\s+|el\s+)?(?=\p{L})/iu;
+  /^(?:all|use all|the whole|whole|entire|the entire)\s+(?:of\s+)?(?:the\s+)?(?=\p{L})|\((?:all|all of it|whole amount)\)|,?\s*\ball of (?:it|the above)\b|,?\s+(?:all|komplett|gesamt|complete|completo|tutto|entier|entière)$|\s+ganz(?:er|e|es)?$|^(?:tutt[oaie]|tout(?:e|es)?|tod[oa]s?|ganz(?:er|e|es)?)\s+(?:l[ae]s?\s+|il\s+|l['’]|der\s+|die\s+|das\s+|den\s+|el\s+)?(?=\p{L})/iu;
 const FROM_ABOVE =
   /[,(-]?\s*\b(?:from|see|as)\s+(?:the\s+)?(?:above|below|stage \d|step \d|yesterday|day (?:one|1))\b\)?|\(\s*(?:see )?(?:above|below)\s*\)/i;
 
@@ -66,7 +67,7 @@ const EXCEPT =
 /** Grades of flour are written in figures: "00 flour", "Type 55", "Weizenmehl 550". */
 const GRADES: readonly RegExp[] = [
   /(?<![\p{L}\d.,])(0{2,3}|0(?=\s+flour))(?=[ -]+(?:[\p{L}]+ ){0,2}(?:flour|farina))/giu,
-  /(?<=\b(?:type|typ|tipo|t[ye]pe?)\s)(0{1,3}|\d{2,4})\b/giu,
+  /(?<=\b(?:type|typ|tipo|t[ye]pe?)\s|\bT\.)(0{1,3}|\d{2,4})\b/giu,
   /(?<=(?:mehl|flour|farine|farina|harina)\s)(?:0{2,3}(?![\d.,])|0(?=\s*(?:$|,\s)))/giu,
   /(?<=(?:mehl|flour|farine|farina|harina)\s)(405|550|630|700|812|850|997|1050|1150|1370|1600|1740)(?=[\s,;:(–-]+\d[\d.,]*\s?(?:%|k?g|oz|lbs?|ml|l)(?![\p{L}]))(?!\s?(?:%|k?g|oz|lbs?|ml|l)(?![\p{L}]))/giu,
 ];
@@ -80,11 +81,14 @@ export const withGrades = (text: string): string =>
 /** The amount of a name in a table stands in another cell. */
 const GRADE_OF_CELL = /(?<=(?:mehl|flour|farine|farina|harina)\s)(0{2,3}|\d{3,4})$/iu;
 
+/** Behind an amount the figure at the end is no second one: "350 g Roggenmehl 1150". */
+const AMOUNT_BEFORE = /^\s*\d[\d.,]*\s?(?:k?g|gr|oz|lbs?|%)\s/i;
+
 export function rowText(text: string, isCell = false): RowText {
   let plain = /\.{2,}|_{2,}|…|\t/.test(text) ? text.replace(/\.{2,}|_{2,}|…+|\t/g, " ") : text;
   let keeps = "";
   if (/flour|mehl|farin|harina|typ|tipo/i.test(plain))
-    for (const grade of isCell ? [...GRADES, GRADE_OF_CELL] : GRADES)
+    for (const grade of isCell || AMOUNT_BEFORE.test(plain) ? [...GRADES, GRADE_OF_CELL] : GRADES)
       plain = plain.replace(grade, (one) => hidden(one));
   let temperature: Celsius | null = null;
   let isOptional = false;
@@ -106,7 +110,11 @@ export function rowText(text: string, isCell = false): RowText {
     plain = plain.replace(OPTIONAL, " ");
     isOptional = true;
   }
-  if (/\b(?:all|whole|entire|above|below|from|see|yesterday|ganz\w*|tutt\w|tout\w*|tod[oa]s?)\b/i.test(plain)) {
+  if (
+    /\b(?:all|whole|entire|above|below|from|see|yesterday|komplett|gesamt|complet\w|entier|entière|everything|ganz\w*|tutt\w|tout\w*|tod[oa]s?)\b/i.test(
+      plain,
+    )
+  ) {
     plain = plain.replace(EXCEPT, (_, weight: string) => {
       keeps = weight;
       return " ";

@@ -34,6 +34,11 @@ function stageNamed(row: Row, { stages, rows }: Draft): number | undefined {
   const here = stages[row.stage];
   const name = singularName(row.name === "" ? row.text : row.name).replace(/[^\p{L}\d ]/gu, " ");
   if (NOT_ITSELF.test(name)) return undefined;
+  // "everything from day 1"
+  if (/^everything\b/.test(name)) {
+    const made = stages.flatMap((_, at) => (at < row.stage && rows.some((one) => one.stage === at) ? [at] : []));
+    return made[made.length - 1];
+  }
   const word = prefermentWordIn(name);
   const candidates = stages.flatMap((stage, at) => {
     const isOther = at !== row.stage && rows.some((one) => one.stage === at && one !== row);

@@ -22,4 +22,5 @@ const STARTER = /\b(?:starter|levain|sourdough|mother|culture|chef|seed culture|
 /** A ripe starter, whatever is known of its water. */
 export const isStarter = (row: Row): boolean =>
   kindRead(row.type)?.word === "preferment" ||
-  (row.type === "" && (STARTER.test(row.name) || prefermentIn(row.name) !== undefined));
+  (row.type === "" &&
+    (STARTER.test(row.name) || prefermentIn(row.name) !== undefined || /^anstellgut$|^discard$/i.test(row.name)));

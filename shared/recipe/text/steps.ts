@@ -8,7 +8,7 @@ import { isOvernight, temperaturesIn, timesIn } from "./times.ts";
 const OPENING = String.raw`then |next,? |now |finally,? |meanwhile,? |gently |slowly |gradually |lightly |carefully |to (?=\w+ the )`;
 const VERB_WORDS = [
   "mix|add|stir|knead|bake|preheat|pre-heat|combine|fold|let|leave|shape|place|cover|whisk|beat|sift|pour|roll|divide|dissolve|turn|transfer|remove|bring|heat|allow|melt|grease|dust|brush|sprinkle|weigh|scale|proof|prove|refrigerate|retard|spoon|spread|punch|knock|tip|put|set|work|blend|autolyse|autolyze|ferment|bulk|rest|cool|chill|cut|score|slash|steam|load|boil|rub|pre-?shape",
-  "round|mould|mold|stretch|laminate|sheet|egg ?wash|glaze|soak|scald|toast|feed|refresh|build|degas|portion|deposit|drop|pipe|freeze|thaw|defrost|serve|store|slice|warm|ripen|scrape|make|prepare|take|use|line|form|flatten|pinch|invert|return|repeat|continue|check|insert|open|press|push|pull|wrap|sprinkle|fill|top|garnish|drain|rinse|swirl|strain|switch|test|reduce|increase|lower",
+  "braid|plait|round|mould|mold|stretch|laminate|sheet|egg ?wash|glaze|soak|scald|toast|feed|refresh|build|degas|portion|deposit|drop|pipe|freeze|thaw|defrost|serve|store|slice|warm|ripen|scrape|make|prepare|take|use|line|form|flatten|pinch|invert|return|repeat|continue|check|insert|open|press|push|pull|wrap|sprinkle|fill|top|garnish|drain|rinse|swirl|strain|switch|test|reduce|increase|lower",
   "raise|start|finish|hold|keep|when|once|after|in a|on a|while|until|if|do not|don't|as soon|at this|just before|the (?:dough|next|loaves|bread|rolls|oven|mixture|levain|poolish|starter)|dough (?:should|will|is)",
 ];
 const VERBS = new RegExp(`^(?:${OPENING})?(?:${VERB_WORDS.join("|")})\\b`, "i");
@@ -18,7 +18,7 @@ const WORK_WORDS = [
   String.raw`cool(?:ing)?|ddt|desired dough temp(?:erature)?|dough temp(?:erature)?|final dough temp(?:erature)?|folds?|s&f|stretch (?:and|&) folds?|steam|1st speed|2nd speed|first speed|second speed|slow speed|fast speed|speed \d|scaling|score|lamination|chill(?:ing)?|sheeting`,
 ];
 const NO_WORK = String.raw`(?!\s+(?:flour|water|powder|soda|yeast|salt|milk|butter|formula|ingredients?)\b)`;
-const WORK = new RegExp(String.raw`^(?:[\p{L}-]+ )?(?:${WORK_WORDS.join("|")})\b${NO_WORK}`, "iu");
+const WORK = new RegExp(String.raw`^(?:[\p{L}-]+ |\d(?:st|nd|rd|th) )?(?:${WORK_WORDS.join("|")})\b${NO_WORK}`, "iu");
 const DOUGH_TEMPERATURE = /\b(?:ddt|(?:desired|final|target)?\s*dough temp(?:erature)?)\b/i;
 /** A weight stands in it: "rest 500 g" is no step, but "divide into 500 g pieces" is. */
 const HAS_WEIGHT = /\d\s?(?:k?g|oz|lbs?|ml|cups?|tbsp|tsp)\b/i;
@@ -78,7 +78,7 @@ export const doughTemperatureIn = (text: string): Celsius | null =>
 /** Sentences of a line as steps; one without a time goes with the one before it. */
 export function stepsIn(text: string): StepRead[] {
   const sentences = text
-    .split(/(?<=[\p{L})°%]{2}[.!;])\s+(?=\p{Lu}|\d)/u)
+    .split(/(?<=(?:[\p{L})°%]{2}|\d['′°%])[.!;])\s+(?=\p{Lu}|\d)/u)
     .map((one) => one.trim())
     .filter((one) => one !== "");
   const steps: string[] = [];

@@ -102,10 +102,16 @@ function chosenWeight(
     const unit = column.unit === "" ? unitIn(text) : column.unit;
     return number === null ? null : number * (unit === "" ? 1 : gramsOf(unit));
   };
+  // Grams that pounds and ounces are rounded to; in one unit nothing is rounded.
+  const rounded = (one: At<Weight>) => (one.column.unit === first.column.unit ? 0 : 15);
   const isAlike = weights.every((one) =>
     body.every((row) => {
       const [here, there] = [gramsIn(first, row), gramsIn(one, row)];
-      return here === null || there === null || Math.abs(here - there) <= Math.max(ALIKE * Math.max(here, there), 15);
+      return (
+        here === null ||
+        there === null ||
+        Math.abs(here - there) <= Math.max(ALIKE * Math.max(here, there), rounded(one))
+      );
     }),
   );
   const isMetric = ({ column }: At<Weight>) => column.unit === "g" || column.unit === "kg";

@@ -86,7 +86,9 @@ export function tableRows(
   }
   const here = stageAt(draft);
   if (plan.isSplit) {
-    const texts = plan.weights.flatMap(({ at, column }) => (cell(at) === "" ? [] : [`${cell(at)} ${column.unit}`]));
+    const texts = plan.weights.flatMap(({ at, column }) =>
+      cell(at) === "" ? [] : [/\p{L}/u.test(cell(at)) ? cell(at) : `${cell(at)} ${column.unit}`],
+    );
     add(here, texts.join(" "), "", percent);
     return;
   }

@@ -1,7 +1,7 @@
 // Pasted tables: columns parted by tabs, bars, semicolons, commas or wide gaps, with headings or without.
 
 import { alignedCells, alignedHeads } from "./aligned.ts";
-import { type Column, headerOf } from "./columns.ts";
+import { type Column, headerOf, unitIn } from "./columns.ts";
 import type { SourceLine } from "./source-lines.ts";
 
 export type TableLine = {
@@ -196,7 +196,9 @@ function looksOf(rows: readonly (readonly string[])[]): (Column | undefined)[] |
     if (numbers.length < cells.length * 0.8) return undefined;
     const percents = cells.filter((cell) => cell.endsWith("%"));
     if (percents.length > cells.length / 2) return { is: "percent", of: "flour" };
-    return { is: "weight", unit: "", head: "" };
+    const units = new Set(numbers.map((cell) => unitIn(cell.replace(/(\d)(?=\p{L})/gu, "$1 "))));
+    const [unit = ""] = units;
+    return { is: "weight", unit: units.size === 1 ? unit : "", head: "" };
   });
   const texts = columns.findIndex(
     (column, at) =>

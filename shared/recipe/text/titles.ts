@@ -7,6 +7,7 @@ import { listedRows } from "./rows-in-line.ts";
 import type { SourceLine } from "./source-lines.ts";
 import { isStep } from "./steps.ts";
 import { opensOther } from "./under-heading.ts";
+import { NO_YIELD } from "./yield-words.ts";
 import { isYieldWord, yieldIn } from "./yields.ts";
 
 export const titleIn = (text: string): string =>
@@ -19,7 +20,7 @@ export const titleIn = (text: string): string =>
 
 /** How a letter opens, and what it asks for: no name of a recipe. */
 const LETTER =
-  /^(?:hi|hiya|hello|hey|dear|good (?:morning|afternoon|evening)|morning|hallo|bonjour|ciao|hola|guten tag)\b(?: (?:all|both|there|team|everyone|\p{Lu}\p{L}+))?\s*[,!:.]?$|\b(?:we|you|i) (?:need|want|would like|can|have)\b|\bplease\b/iu;
+  /^(?:hi|hiya|hello|hey|dear|good (?:morning|afternoon|evening)|morning|hallo|bonjour|ciao|hola|guten tag)(?: (?:all|both|there|team|everyone))?\s*[,!:.]?$|^(?:hi|hello|hey|dear)(?: \p{L}+){1,2}\s*[,!]$|\b(?:we|you|i) (?:need|want|would like|can|have)\b|\bplease\b/iu;
 
 function isTitle(line: SourceLine, reading: Reading, next: readonly SourceLine[]): boolean {
   const { text } = line;
@@ -37,6 +38,9 @@ function isTitle(line: SourceLine, reading: Reading, next: readonly SourceLine[]
 const BEHIND = /\s*[([|,;:]\s*|\s[–—-]\s*|\s(?=(?:makes|yields?|for)\s)/giu;
 
 /** A name with what it makes behind it: "Bagels – 24 pcs @ 110 g", "Soda bread (makes 1 loaf)", "Rolls | 60 x 65 g". */
+/** Fewer may number a version. */
+const FEW = 4;
+
 function headYield(text: string) {
   // "Hot cross buns x 36"
   const [, name = "", word = "", many = ""] = /^(.*?(\p{L}{3,}))\s+[x×]\s?(\d{1,4})$/u.exec(text) ?? [];
@@ -49,10 +53,11 @@ function headYield(text: string) {
       .slice(index + sign.length)
       .replace(/[)\]]$/, "")
       .trim();
-    // "Custard buns (20)"
-    const titleYield = yieldIn(
-      /^\d{1,3}$/.test(words) && sign.includes("(") ? `${words} ${title.split(" ").slice(-1)[0]}` : words,
-    );
+    // "Custard buns (20)", and "Kouign-amann (12)", whatever that is.
+    const isCount = /^\d{1,3}$/.test(words) && /^\s*\(\s*$/.test(sign);
+    const titleYield =
+      yieldIn(isCount ? `${words} ${title.split(" ").slice(-1)[0]}` : words) ??
+      (isCount && Number(words) >= FEW ? { ...NO_YIELD, pieces: Number(words) } : undefined);
     if (titleYield !== undefined) return { made: titleYield, title };
   }
   return undefined;

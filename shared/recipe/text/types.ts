@@ -3,44 +3,13 @@
 import { singularName } from "../../base/words.ts";
 import type { KindWord } from "../../larder/kind-words.ts";
 import { type KindRead, kindOf } from "../kinds.ts";
-
-/** What a few words of other languages are called in the tables, so that a cup of them can be weighed. */
-const FOREIGN: ReadonlyMap<string, string> = new Map(
-  Object.entries({
-    ...{ wasser: "water", eau: "water", acqua: "water", agua: "water", vand: "water", vatten: "water" },
-    ...{ salz: "salt", sel: "salt", sale: "salt", sal: "salt", zucker: "sugar", sucre: "sugar", zucchero: "sugar" },
-    ...{ milch: "milk", lait: "milk", latte: "milk", leche: "milk", beurre: "butter", burro: "butter", honig: "honey" },
-    ...{ miel: "honey", huile: "oil", ol: "oil", olio: "oil", hefe: "yeast", levure: "yeast", lievito: "yeast" },
-    ...{
-      mehl: "flour",
-      farine: "flour",
-      farina: "flour",
-      harina: "flour",
-      ei: "egg",
-      eier: "egg",
-      oeuf: "egg",
-      œuf: "egg",
-      uova: "egg",
-    },
-  }),
-);
-/** What the tables lack and what weighs the same by the spoon. From memory: golden syrup has 1.43 g/ml, and so has honey (SR28, 339 g a cup). */
-const WEIGHS_AS: ReadonlyMap<string, string> = new Map([
-  ["golden syrup", "honey"],
-  ["light treacle", "honey"],
-  ["glucose syrup", "corn syrup"],
-]);
-export const foreignName = (name: string): string | null => {
-  const plain = singularName(name);
-  const words = plain.split(" ");
-  return WEIGHS_AS.get(plain) ?? words.map((word) => FOREIGN.get(word)).find((word) => word !== undefined) ?? null;
-};
+import { foreignName } from "./other-tongues.ts";
 
 const MORE: readonly (readonly [KindWord, RegExp])[] = [
   ["salt", /\bsalt\b(?!ed)/],
   [
     "other",
-    /\b(?:improver|conditioner|lecithin|zest|rosemary|thyme|oregano|basil|sage|dill|parsley|chive|herb|spice|pepper|peppercorn|paprika|turmeric|saffron|meat|mince|beef|pork|chicken|lamb|turkey|sausage|salmon|tuna|prawn|aniseed|anise|clove|allspice|mace|essence|extract|flavou?r(?:ing)?|garlic|onion|olive|tomatoe?|ascorbic|vitamin c|enzyme|calcium propionate|propionate|preservative|emulsifier|lye|nut|mandel|mandeln|amande|haselnusse|walnusse|noix|walnut|pecan|hazelnut|pistachio|cashew|macadamia|peanut)\b/,
+    /\b(?:improver|conditioner|lecithin|zest|rosemary|thyme|oregano|basil|sage|dill|parsley|chive|herb|spice|pepper|peppercorn|paprika|turmeric|saffron|meat|mince|beef|pork|chicken|lamb|turkey|sausage|salmon|tuna|prawn|aniseed|anise|clove|allspice|mace|essence|extract|flavou?r(?:ing)?|garlic|onion|olive|tomatoe?|ascorbic|vitamin c|enzyme|calcium propionate|propionate|preservative|emulsifier|lye|nut|mandel|mandeln|amande|haselnusse|walnusse|noix|nozes?|nueces|walnut|pecan|hazelnut|pistachio|cashew|macadamia|peanut)\b/,
   ],
   [
     "other",
@@ -48,16 +17,16 @@ const MORE: readonly (readonly [KindWord, RegExp])[] = [
   ],
   [
     "fruit",
-    /\b(?:\w*berry|\w*berrie|date|prune|peel|mixed peel|citron|lemon|orange|lime|banana|pear|plum|peach|mango|pineapple|currant|sultana|carrot|courgette|zucchini|pumpkin|potato|beetroot|puree|mincemeat)\b/,
+    /\b(?:fruit|fruta|frutta|frutas|frucht|fruchte|\w*berry|\w*berrie|date|prune|peel|mixed peel|citron|lemon|orange|lime|banana|pear|plum|peach|mango|pineapple|currant|sultana|carrot|courgette|zucchini|pumpkin|potato|beetroot|puree|mincemeat)\b/,
   ],
   [
     "grain",
     /\b(?:seed|quinoa|millet|bulgur|wheat berry|kernel|chop|cracked|flake|grit|polenta|bran|germ|muesli|oat)\b/,
   ],
   ["sugar", /\b(?:dextrose|glucose|fructose|invert|jaggery|panela|demerara|turbinado|syrup|trimoline|candi|fondant)\b/],
-  ["fat", /\b(?:butter|oil|fat|margarine|suet|dripping)\b/],
+  ["fat", /\b(?:(?:baking|soft|vegetable|olive|sunflower) spread|butter|oil|fat|margarine|suet|dripping)\b/],
   ["dairy", /\b(?:milk|cream|yogh?urt|kefir|cheese|feta|ricotta|whey|skyr|creme fraiche)\b/],
-  ["water", /\b(?:water)\b/],
+  ["water", /\b(?:water)\b|\btea$/],
 ];
 
 /** Bakers leave out "flour": "whole rye 25 %". */

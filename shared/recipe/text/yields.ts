@@ -128,7 +128,7 @@ function piecesSaid(text: string): YieldRead | undefined {
     words.length > 1 &&
     /^(?:bread|base|stick|bar|ball|cake|sheet|square|tin|slice|each|ea|portion)$/.test(last) &&
     weights.all.length === 0 &&
-    !/^(?:loaf|pizza|small|large|dough)$/.test(words[0] ?? "")
+    !/^(?:loaf|pizza|small|large|dough|round|square|cake|deep|shallow)$/.test(words[0] ?? "")
   )
     return undefined;
   if (
@@ -162,7 +162,10 @@ function piecesSaid(text: string): YieldRead | undefined {
   const isTin = TIN.test(last) || (words.length > 1 && TIN.test(singularName(rest)));
   const isTotal =
     /\b(?:total|in all|altogether|of dough|dough in|batter)\b/i.test(body) && !/\beach\b|@|\bat\b|x/i.test(body);
-  const [weight = null] = weights.all;
+  // "4 x 2 lb tins, 920 g each": the size of a tin, and behind it what goes into it.
+  const each = isTin ? /[^,;(]*\beach\b|(?:@|\bat\b)[^,;(]*/i.exec(body)?.[0] : undefined;
+  const eachWeights = weightsIn(each ?? "").all;
+  const weight = eachWeights[eachWeights.length - 1] ?? weights.all[0] ?? null;
   return {
     pieces: to === undefined ? count : null,
     // "2 lb tins" is a size, "tins @ 900 g" what goes into each.
