@@ -27,7 +27,7 @@ const UNIT_SWITCH = /^(?:(?:cups?|grams?|ounces?|metric|imperial|us|volume|weigh
 
 /** "Date: 12/03/24  Baker: night shift": who made it and when. */
 export const OF_THE_PAPER =
-  /^(?:date|baker|prepared by|made by|written by|shift|rev(?:ision)?|version|ref(?:erence)?|document|doc|page|approved|issue[d]?|department|line)\b(?:\s*(?:no|nr|by|on|number))?\.?\s*[:#]/i;
+  /^(?:date|baker|prepared by|made by|shift|rev(?:ision)?|version|ref(?:erence)?|document|doc|page|approved|issue[d]?|department|line)\b(?:\s*(?:no|nr|by|on|number))?\.?\s*[:#]/i;
 
 /** Why a line is none of the recipe; undefined where it may be. `nutrition` is only sure in a row of such lines. */
 export function clutterIn(text: string): IgnoredReason | undefined {
