@@ -4,8 +4,8 @@ import { HELPERS } from "../formula-sheet/columns.ts";
 import { after, type Labelled, OWN_PARTS, rowsOf, SHOP_ROWS } from "./label-needs.ts";
 import { computedLine, headingLine, inputLine, label } from "./line.ts";
 
-const bySizes = (formula: string) =>
-  `IF(@by="pieces";IF(SUM(@size_dough)=0;1;SUMPRODUCT(@size_pieces;@size_weight)/(SUM(@size_dough)*(1-@handling_loss)));${formula})`;
+/** Of the size that the label is for. */
+const ofSize = (column: string) => `N(INDEX(${column};@piece_size+1;1))`;
 
 /** Letters that fit between the label and the sheet's edge. */
 const LINE_LETTERS = 96;
@@ -71,7 +71,7 @@ export function labelBlock(costed: Labelled): Block {
             name: "list_length",
             unit: "text",
             formula:
-              '=IF(LEN(@law)=0;"choose the labelling rules above: EU, UK or US";IF(ISERROR(@list);"still calculating, or see the red cell";IF(LEN(@list)=0;"";LEN(@list)&" characters")))',
+              '=IF(LEN(@law)=0;"choose the labelling rules above: EU, UK or US";IF(ISERROR(@list);"still calculating, or see the red cell";IF(LEN(@list)>0;LEN(@list)&" characters";IF(COUNT(@baked)=0;"no weights yet, or no size in this row";""))))',
           },
         ],
       },
@@ -127,16 +127,18 @@ const cellText = (cell: string) => `=IF(ISERROR(@change_now);"";IF(LEN(${cell})=
 const textLine = (text: string, name: string, formula: Formula): Line => computedLine(text, name, "text", formula);
 const typed = (text: string, name: string): Line => inputLine(text, name, "text", { onSheet: true, wide: 6 });
 
+/** What the whole batch weighs when all of it is baked as that size; a formula without sizes is not baked. */
 function bakedWeight({ whole, sold, finished }: Labelled): Formula {
   if (finished !== undefined) return `=IF(COUNT(${finished})*COUNT(${whole})=0;"";${finished})`;
-  const yieldShare = sold ? `(${bySizes("1-N(INDEX(@size_loss;2;1))")})` : "(1-@label_loss)";
-  return `=IF(COUNT(${whole})=0;"";${whole}*${yieldShare})`;
+  if (!sold) return `=IF(COUNT(${whole})=0;"";${whole}*(1-@label_loss))`;
+  const isOpen = `(COUNT(@piece_size)=0)+(${ofSize("@size_weight")}<=0)>0`;
+  return `=IF(COUNT(${whole})=0;"";IF(SUM(@size_weight)=0;${whole};IFERROR(IF(${isOpen};"";${whole}*(1-${ofSize("@size_loss")}));"")))`;
 }
 
 function pieceWeight({ sold, each, finished }: Labelled): Formula {
   if (finished !== undefined) return `=IF(COUNT(${finished})=0;"";${finished})`;
-  const weight = `INDEX(${sold ? "@size_weight" : each};@piece_size+1;1)`;
-  return `=IF(COUNT(@piece_size)=0;"";IF(N(${weight})<=0;"";${weight}${sold ? "" : "*(1-@label_loss)"}))`;
+  const weight = ofSize(sold ? "@size_weight" : each);
+  return `=IF(COUNT(@piece_size)=0;"";IFERROR(IF(${weight}<=0;"";${weight}${sold ? "" : "*(1-@label_loss)"});""))`;
 }
 
 /** Where label and nutrition are read. */

@@ -1,7 +1,43 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { costed, larderOf, SLOW } from "../money/costing-support.ts";
+import { costed, larderOf, modelNamed, SLOW } from "../money/costing-support.ts";
 import { workbook } from "./sheet-support.ts";
+
+test("a label is for one size: its weight and its own loss, in bread, in batter and in rounds", async () => {
+  const book = await workbook();
+  await larderOf(book);
+  const sizes = { size_name: ["loaf", "roll"], size_pieces: [10, 40], size_weight: [800, 60], size_loss: [0.1, 0.16] };
+  const rows = { ingredient: ["Strong white flour", "Water"], kind: ["flour", "water"], percent: [1, 0.5], law: "EU" };
+  for (const [template, by] of [
+    ["pan-loaf", "pieces"],
+    ["cake", "pieces"],
+  ] as const) {
+    const sheet = await costed(book, { title: template, by, ...sizes, ...rows }, modelNamed(template));
+    const whole = sheet.value("dough") as number;
+    // Scaled at 800 ÷ 0.9 and 60 ÷ 0.84; the roll loses more, so that more of it is flour.
+    for (const [row, weight, kept] of [
+      [1, 800, 0.9],
+      [2, 60, 0.84],
+    ] as const) {
+      sheet.type("piece_size", String(row));
+      expect(sheet.value("piece")).toBe(weight);
+      expect(sheet.value("baked")).toBeCloseTo(whole * kept, 6);
+      sheet.type("declare", "Strong white flour");
+      expect(sheet.value("declared")).toBeCloseTo(1 / 1.5 / kept, 9);
+    }
+    for (const other of ["3", "99", ""]) {
+      sheet.type("piece_size", other);
+      expect([sheet.value("piece"), sheet.value("baked"), sheet.value("list")]).toEqual(["", "", ""]);
+      expect(sheet.value("list_length")).toBe("no weights yet, or no size in this row");
+    }
+  }
+  const round = modelNamed("flat-round");
+  const pizza = await costed(book, { ...round.sample, law: "EU", label_loss: 0.08 }, round);
+  const scaled = pizza.value("size_scaled", 1) as number;
+  expect(scaled).toBeGreaterThan(50);
+  expect(pizza.value("piece")).toBeCloseTo(scaled * 0.92, 9);
+  expect(pizza.value("baked")).toBeCloseTo((pizza.value("dough") as number) * 0.92, 6);
+});
 
 describe("label", () => {
   const bread = async (law = "UK") => {
