@@ -19,13 +19,15 @@ const lost = (name: string, head: string, left: string, of: string) =>
   computed(name, head, "share", `=ARRAYFORMULA(IF(LEN(${left})*LEN(${of})=0;"";IF(${of}=0;"";1-${left}/${of})))`);
 const both = (name: string, head: string, of: string, other: string) =>
   computed(name, head, "plain", `=ARRAYFORMULA(IF(LEN(${of})*LEN(${other})=0;"";${of}))`);
+/** A column's sum over the rows of each product. A criterion of SUMIF would take "<5 seeds" or "Bun*" for a pattern. */
+const ofEach = (of: string): string => `MMULT(IF(@product=TRANSPOSE(@off_product);1;0);IF(ISNUMBER(${of});${of};0))`;
 /** The loss of one product over all its rows. */
 const learned = (name: string, head: string, left: string, of: string) =>
   computed(
     name,
     head,
     "share",
-    `=ARRAYFORMULA(IF(LEN(@product)=0;"";IF(SUMIF(@off_product;@product;${of})=0;"";1-SUMIF(@off_product;@product;${left})/SUMIF(@off_product;@product;${of}))))`,
+    `=ARRAYFORMULA(IF(LEN(@product)=0;"";IF(${ofEach(of)}=0;"";1-${ofEach(left)}/${ofEach(of)})))`,
   );
 
 /** What was mixed, divided, baked and sold, and each product's losses from it. */

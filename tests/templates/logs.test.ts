@@ -58,17 +58,41 @@ describe("the bake-off log", () => {
     expect(value("product_bake", 2)).toBe("");
   });
 
+  // By hand: 1 − 88 ÷ 100, 1 − 60 ÷ 80, 1 − 45 ÷ 50, 1 − 9 ÷ 10.
+  const PATTERNS = {
+    off_product: ["Bun", "Bun*", "<5 seeds", "B?n"],
+    off_raw: [100, 80, 50, 10],
+    off_baked: [88, 60, 45, 9],
+    product: ["Bun", "Bun*", "<5 seeds", "B?n"],
+  };
+  test("a product whose name reads like a pattern learns from its own rows", async () => {
+    const { value } = await sheetOf(bakeOffLog, PATTERNS);
+    expect([1, 2, 3, 4].map((row) => value("product_bake", row))).toEqual(
+      [0.12, 0.25, 0.1, 0.1].map((loss) => expect.closeTo(loss, 12)),
+    );
+  });
+
   test.skipIf(!hasOffice)("LibreOffice learns the same losses", async () => {
-    const { book, sheet, at, value } = await sheetOf(bakeOffLog, bakeOffLog.sample);
+    const { product = [], off_product = [], off_raw = [], off_baked = [] } = bakeOffLog.sample;
+    const { book, sheet, at, value } = await sheetOf(bakeOffLog, {
+      ...bakeOffLog.sample,
+      product: [...(product as string[]), ...PATTERNS.product],
+      off_product: [...(off_product as string[]), ...PATTERNS.off_product],
+      off_raw: [...(off_raw as number[]), ...PATTERNS.off_raw],
+      off_baked: [...(off_baked as number[]), ...PATTERNS.off_baked],
+    });
+    const many = (product as string[]).length;
     const office = asOfficeReads(await toXlsx(book.engine))[sheet] ?? [];
-    for (const name of ["product_handling", "product_bake", "product_scaled", "product_mix"]) {
-      const place = at(name, 1);
+    const same = (name: string, row: number) => {
+      const place = at(name, row);
       const theirs = office[Number(place.replace(/\D/g, "")) - 1]?.[place.charCodeAt(0) - 65] ?? "";
       expect(Number.parseFloat(theirs) / (theirs.endsWith("%") ? 100 : 1), name).toBeCloseTo(
-        value(name, 1) as number,
+        value(name, row) as number,
         6,
       );
-    }
+    };
+    for (const name of ["product_handling", "product_bake", "product_scaled", "product_mix"]) same(name, 1);
+    for (let row = many + 1; row <= many + 4; row++) same("product_bake", row);
   });
 });
 
