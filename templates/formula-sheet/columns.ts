@@ -2,7 +2,7 @@
 import type { PlaceModel } from "../../shared/sheet/model.ts";
 
 /** Widths of A to K in pixels; A to J and the beginning of K are in sight beside the sidebar on a small screen. */
-export const PAGE_WIDTHS: readonly number[] = [150, 90, 72, 74, 96, 80, 82, 84, 76, 88, 150];
+export const PAGE_WIDTHS: readonly number[] = [150, 90, 72, 80, 96, 80, 82, 84, 80, 88, 140];
 
 /** The first column beside the page; everything from there on is folded away. */
 export const FOLDED_FROM = PAGE_WIDTHS.length;

@@ -4,7 +4,7 @@ import { helper } from "./column-kinds.ts";
 import { type Single, single } from "./singles.ts";
 
 /** So many letters of a note are seen beside the table: two columns in stages, otherwise three. */
-const SEEN = { staged: 50, whole: 70 } as const;
+const SEEN = { staged: 42, whole: 58 } as const;
 
 /** A note that its column cuts, with the name that it does not begin with. */
 export const longNotes = (isStaged: boolean): ColumnModel =>
