@@ -27,7 +27,7 @@ const TELLING: readonly (readonly [kind: KindWord, words: RegExp])[] = [
   ["salt", /^(salt|salz|sel|sale)$/],
   ["yeast", /^(yeast|levure|\w*hefe)$/],
   ["sugar", /^(sugar|syrup|honey|treacle|molasse|sucre|honig|\w*zucker)$/],
-  ["fat", /^(butter|oil|lard|shortening|margarine|ghee|beurre|huile|\w*schmalz)$/],
+  ["fat", /^(butter|oil|lard|shortening|margarine|marg|ghee|beurre|huile|\w*schmalz)$/],
   ["egg", /^(egg|yolk|eier|ei|oeuf|œuf|huevo|uovo|uova)$/],
   ["dairy", /^(milk|cream|yogurt|yoghurt|quark|cheese|buttermilk|lait|\w*milch)$/],
   ["grain", /^(seed|oat|bran|flake|grain|groat)$/],

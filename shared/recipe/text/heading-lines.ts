@@ -3,7 +3,17 @@
 import { singularName } from "../../base/words.ts";
 import { prefermentIn } from "../kinds.ts";
 import type { Stage, StageRole } from "./description.ts";
-import { addRow, addStage, hasAmount, ignore, isCapitals, looksLikeRow, type Place, stageAt } from "./draft.ts";
+import {
+  addRow,
+  addStage,
+  type Draft,
+  hasAmount,
+  ignore,
+  isCapitals,
+  looksLikeRow,
+  type Place,
+  stageAt,
+} from "./draft.ts";
 import { headingCore, modeOf, prefermentWordIn, stageOf } from "./headings.ts";
 import { readRow } from "./row.ts";
 import type { Reading, RowRead } from "./row-context.ts";
@@ -77,17 +87,20 @@ export function takeHeading({ draft, line, reading, next, isFirst, isSetOff }: P
   draft.stage = addStage(draft, { ...stage, role });
   draft.mode = "ingredients";
   if (isUnsure && answer === undefined && !isFirstPart) {
-    draft.questions.push({
-      reason: "part of the dough",
-      line: at,
-      about: [stage.name],
-      choices: ["dough", "kept apart"],
-      isOpen: true,
-    });
+    askPart(draft, stage.name, at);
   }
   ignore(draft, line, "heading");
   return true;
 }
+
+function askPart(draft: Draft, name: string, line: number): void {
+  const choices = ["dough", "kept apart"];
+  draft.questions.push({ reason: "part of the dough", line, about: [name], choices, isOpen: true });
+}
+
+/** Several rows whose names all tell what they are. */
+const isListOfKnown = (rest: string, reading: Reading): boolean =>
+  listedRows(rest, reading)?.every(({ isKnown, type }) => isKnown || type !== "") ?? false;
 
 /** "FLOUR 1000": capitals alone make no heading of a row. */
 function isRowInCapitals(line: SourceLine, text: string, reading: Reading): boolean {
@@ -128,7 +141,8 @@ export function takeHeadingWithRows({ draft, line, reading, isFirst }: Place): b
     for (const read of listedRows(rest, reading) ?? []) addRow(draft, line.at, read, stageAt(draft));
     return true;
   }
-  if (match === undefined || !("stage" in match) || match.isUnsure) return false;
+  if (match === undefined || !("stage" in match)) return false;
+  if (match.isUnsure && (readRow(head, reading).isKnown || !isListOfKnown(rest, reading))) return false;
   const rows = listedRows(rest, reading) ?? splitRows(rest, reading) ?? [readRow(rest, reading)];
   const isNamed = (one: RowRead) => one.isAll || one.isKnown || one.type !== "" || prefermentIn(one.name) !== undefined;
   const isRows =
@@ -136,7 +150,10 @@ export function takeHeadingWithRows({ draft, line, reading, isFirst }: Place): b
     // Of several that a heading lists, one may be a thing that nobody knows.
     rows.filter(isNamed).length >= (rows.length > 2 ? rows.length - 1 : rows.length);
   if (!isRows) return false;
-  const stage = addStage(draft, { ...match.stage, name: head });
+  const answer = reading.corrections.answers[`part of the dough: ${head}`];
+  const role: StageRole = answer === "dough" ? "dough" : match.stage.role;
+  const stage = addStage(draft, { ...match.stage, name: head, role });
+  if (match.isUnsure && answer === undefined) askPart(draft, head, line.at);
   for (const read of rows) addRow(draft, line.at, read, stage);
   // What a line says whole is not gone on with below it.
   if (rows.length === 1 || match.stage.role === "dough") draft.stage = stage;

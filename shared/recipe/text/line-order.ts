@@ -149,8 +149,13 @@ function takeClutter({ draft, line, next, before }: Place): boolean {
   return isFigures && ignore(draft, line, "nutrition");
 }
 
+const FOR_SO_MANY = /^(?:per|for|pour|para|für|voor|til|till)\s+(?:about |circa |ca\.? )?\d{1,4}\s+\p{L}{3,}/iu;
+
 function takeMade({ draft, line }: Place): boolean {
   const lineYield = yieldIn(line.text);
+  // "Per 1 teglia 60x40": so many of a thing that nobody here knows.
+  if (lineYield === undefined && draft.rows.length === 0 && FOR_SO_MANY.test(line.text) && !hasAmount(line.text))
+    return ignore(draft, line, "yield");
   if (lineYield === undefined || (draft.mode === "method" && isStep(line.text, true, true))) return false;
   takeYield(draft, lineYield);
   return ignore(draft, line, "yield");

@@ -37,6 +37,9 @@ const SHORTHAND: readonly (readonly [RegExp, string])[] = [
   [/\bbt(?:te)?r\b\.?/gi, "butter"],
   [/\bml?k\b\.?/gi, "milk"],
   [/\bb(?:a)?k(?:in)?g\.? (?:pdr|pwdr|powd)\b\.?/gi, "baking powder"],
+  [/\bInst\.?(?=\s+(?:dry |dried )?yeast)/gi, "instant"],
+  [/\b(?:lge?|lrg)\.?(?=\s+(?:eggs?|yolks?|whites?)\b)/gi, "large"],
+  [/\bmed\.?(?=\s+(?:eggs?|yolks?|whites?)\b)/gi, "medium"],
   [/\bIDY\b/g, "instant yeast"],
   [/\bADY\b/g, "active dry yeast"],
   [/\bLM\b/g, "levain"],
@@ -45,7 +48,7 @@ const SHORTHAND: readonly (readonly [RegExp, string])[] = [
   [/(\d)\s*à\s*(?=\d)/g, "$1 x "],
 ];
 const SHORT =
-  /\b(?:fl|flr|wt|wtr|slt|st|yst|yast|sgr|sugr|btr|bttr|mlk|mk|wwf?|ap|bf|hg|idy|ady|lm|h2o|watr|bkg|bakg|wh)\b|#|à|c\/s/i;
+  /\b(?:fl|flr|wt|wtr|slt|st|yst|yast|sgr|sugr|btr|bttr|mlk|mk|wwf?|ap|bf|hg|idy|ady|lm|h2o|watr|bkg|bakg|wh|inst|lge?|lrg|med)\b|#|à|c\/s/i;
 
 /** Words behind a percentage that make it part of a name. */
 const NAMED =
@@ -68,7 +71,7 @@ const EXCEPT =
 const GRADES: readonly RegExp[] = [
   /(?<![\p{L}\d.,])(0{2,3}|0(?=\s+flour))(?=[ -]+(?:[\p{L}]+ ){0,2}(?:flour|farina))/giu,
   /(?<=\b(?:type|typ|tipo|t[ye]pe?)\s|\bT\.)(0{1,3}|\d{2,4})\b/giu,
-  /(?<=(?:mehl|flour|farine|farina|harina)\s)(?:0{2,3}(?![\d.,])|0(?=\s*(?:$|,\s)))/giu,
+  /(?<=(?:mehl|flour|farine|farina|harina)\s)(?:0{2,3}(?![\d.,])|0(?=\s*(?:$|[,:]\s)))/giu,
   /(?<=(?:mehl|flour|farine|farina|harina)\s)(405|550|630|700|812|850|997|1050|1150|1370|1600|1740)(?=[\s,;:(–-]+\d[\d.,]*\s?(?:%|k?g|oz|lbs?|ml|l)(?![\p{L}]))(?!\s?(?:%|k?g|oz|lbs?|ml|l)(?![\p{L}]))/giu,
 ];
 /** Hidden in a word that leaves an ingredient what it is, so that no figure of it is taken for an amount. */

@@ -144,6 +144,11 @@ function checkedAgainst(
   const of = (row: Row) => (isGrams ? row.grams : row.percent);
   if (overall.length === 0 || portions.some(({ row }) => overall.includes(row))) return portions;
   const sums = new Map<string, number>();
+  const starters = portions.filter(({ row }) => isStarter(row));
+  const seeds = {
+    flour: starters.reduce((all, { row, amount }) => all + flourOfRow(row) * (amount ?? 0), 0),
+    water: starters.reduce((all, { row, amount }) => all + waterOfRow(row) * (amount ?? 0), 0),
+  };
   for (const { row, amount } of portions) {
     if (isStarter(row)) continue;
     const key = identityOf(row, reading);
@@ -158,7 +163,9 @@ function checkedAgainst(
     const sum = sums.get(identityOf(row, reading));
     if (gramsOf === null || sum === undefined) continue;
     const step = Math.max(0.02 * gramsOf, isGrams ? 1 : 0.15);
-    if (Math.abs(sum - gramsOf) <= step) continue;
+    // What the starters hold of it is in the overall formula, too.
+    const held = row.type === "flour" ? seeds.flour : row.type === "water" ? seeds.water : 0;
+    if (Math.abs(sum - gramsOf) <= step || (sum < gramsOf && gramsOf - sum <= held)) continue;
     const unit = isGrams ? "g" : "%";
     asks.push({
       reason: "overall and stages differ",

@@ -23,7 +23,10 @@ export function takenStages(draft: Draft): ReadonlyMap<number, number> {
     drop(
       draft,
       ({ line, reason }) =>
-        line === row.line && /^(?:hydration|no amount|which type|misspelt|which name)$/.test(reason),
+        line === row.line &&
+        (/^(?:hydration|no amount|which type|misspelt|which name)$/.test(reason) ||
+          // "Soaker (A), all"
+          (reason === "unclear amount" && /\ball\b/i.test(row.text))),
     );
   });
   return taken;

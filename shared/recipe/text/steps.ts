@@ -34,7 +34,7 @@ export type StepRead = {
 export function isStep(text: string, hasAmount: boolean, isInMethod: boolean): boolean {
   const words = text.split(" ").length;
   const hasTime = timesIn(text).minutes.length > 0 || isOvernight(text);
-  const hasHeat = /\d\s?(?:°|º|℃|℉|degrees)|\b\d{2,3}\s?[CF]\b/.test(text);
+  const hasHeat = /\d\s?(?:°|º|℃|℉|deg(?:rees)?\b)|\b\d{2,3}\s?[CF]\b/.test(text);
   if (/^(?:divide|scale|portion)\b(?: (?:at|into|to|in))?\s*\d/i.test(text)) return true;
   if (WORK.test(text) && !(hasAmount && HAS_WEIGHT.test(text)) && (hasTime || hasHeat || isInMethod)) return true;
   if (hasTime && isHeatAndTime(text)) return true;

@@ -14,10 +14,16 @@ export function statedUnit(lines: readonly SourceLine[]): { unit: UnitOfColumn; 
     const match = UNIT_SAID.exec(text);
     const word = match?.[1] ?? match?.[2] ?? match?.[3];
     if (word !== undefined && !/\d\s*(?:g|kg|oz|lbs?)\b/i.test(text))
-      return { unit: unitIn(word), line: at, isTitle: match?.[3] !== undefined && text.length > 14 };
+      return { unit: unitIn(word), line: at, isTitle: match?.[3] !== undefined ? text.length > 14 : hasName(text) };
   }
   return { unit: "", line: -1, isTitle: false };
 }
+
+/** "Brioche – all weights in grams" */
+const hasName = (text: string): boolean => {
+  const [name = "", rest] = text.split(/\s+[-–—|]\s+/);
+  return rest !== undefined && /\p{L}{3}/u.test(name) && !UNIT_SAID.test(name);
+};
 
 const PERCENTS_SAID =
   /(?:%|\bpercent(?:ages?)?\b)[^.\d]{0,20}\b(?:of|on|to)\b[^.\d]{0,12}\bflour\b|\bon (?:the )?(?:total )?flour(?: weight)?\b|\bbakers?['’]?s? (?:%|percent(?:ages?)?)|^\W*(?:%|percent(?:ages?)?)\W*$/i;

@@ -82,7 +82,7 @@ export function durationIn(text: string): number | null {
 export const isOvernight = (text: string): boolean => OVERNIGHT.test(text);
 
 const DEGREES =
-  /(-?\d{1,3}(?:[.,]\d)?)(?:\s*°?\s*[CF]?\s*(?:[-–—]|to|bis)\s*(\d{1,3}(?:[.,]\d)?))?\s*(?:[°º˚]\s*([CF])?(?![\p{L}])|(℃)|(℉)|degrees?\s*(C|F)?(?:elsius|ahrenheit)?(?![\p{L}])|\s?([CF])(?![\p{L}\d]))/giu;
+  /(-?\d{1,3}(?:[.,]\d)?)(?:\s*°?\s*[CF]?\s*(?:[-–—]|to|bis)\s*(\d{1,3}(?:[.,]\d)?))?\s*(?:[°º˚]\s*([CF])?(?![\p{L}])|(℃)|(℉)|deg(?:rees?|\.)?\s*(C|F)?(?:elsius|ahrenheit)?(?![\p{L}])|\s?([CF])(?![\p{L}\d]))/giu;
 const GAS = /\bgas(?: mark)?\s*(\d{1,2})\b/i;
 /** British gas marks: 1 is 275 °F and each next one 25 °F more (common practice, no source). */
 const gasMark = (mark: number): Celsius => toCelsius(250 + 25 * mark, "F");

@@ -29,6 +29,14 @@ function isTitle(line: SourceLine, reading: Reading, next: readonly SourceLine[]
   if (line.isListed || (line.isNumbered && !looksLikeRow(following)) || /[.!?]$/.test(text)) return false;
   const read = readRow(text.replace(/\((?:total|based on|for|in all|makes|yields?)\b[^)]*\)/gi, " "), reading);
   // "65% hydration white" names no ingredient.
+  // "Multigrain tin 600 g" over a gap: what one of them weighs.
+  const isSized =
+    read.grams !== null &&
+    !read.isKnown &&
+    read.type === "" &&
+    next[0]?.text === "" &&
+    /\p{L}{3}.*\d\s?k?g$/iu.test(text);
+  if (isSized) return true;
   const isPercent = read.percent !== null && (read.isKnown || read.type !== "");
   if (read.grams !== null || isPercent || (read.bare !== null && read.isKnown && /\d/.test(text))) return false;
   if (read.isKnown && !looksLikeRow(following) && !(following !== undefined && opensOther(following))) return false;
@@ -85,6 +93,8 @@ export function takeTitle({ draft, line, reading, next, isFirst }: Place): boole
 /** A line that states the unit may be the name as well: "White dough (kg)". */
 export function takeStated(draft: Draft, line: SourceLine, mayBeTitle: boolean): void {
   const isTitleToo = mayBeTitle && draft.title === "" && draft.rows.length === 0;
-  if (isTitleToo) draft.title = titleIn(line.text);
+  // "Brioche – all weights in grams"
+  if (isTitleToo)
+    draft.title = titleIn(line.text.replace(/\s+[-–—|]\s+(?:all\b|weights?\b|quantit|amounts?\b).*$/i, ""));
   ignore(draft, line, isTitleToo ? "title" : "unit");
 }

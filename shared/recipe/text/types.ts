@@ -9,7 +9,7 @@ const MORE: readonly (readonly [KindWord, RegExp])[] = [
   ["salt", /\bsalt\b(?!ed)/],
   [
     "other",
-    /\b(?:improver|conditioner|lecithin|zest|rosemary|thyme|oregano|basil|sage|dill|parsley|chive|herb|spice|pepper|peppercorn|paprika|turmeric|saffron|meat|mince|beef|pork|chicken|lamb|turkey|sausage|salmon|tuna|prawn|aniseed|anise|clove|allspice|mace|essence|extract|flavou?r(?:ing)?|garlic|onion|olive|tomatoe?|ascorbic|vitamin c|enzyme|calcium propionate|propionate|preservative|emulsifier|lye|nut|mandel|mandeln|amande|haselnusse|walnusse|noix|nozes?|nueces|walnut|pecan|hazelnut|pistachio|cashew|macadamia|peanut)\b/,
+    /\b(?:improver|conditioner|lecithin|zest|rosemary|thyme|oregano|basil|sage|dill|coriander|cilantro|mint|cumin|parsley|chive|herb|spice|pepper|peppercorn|paprika|turmeric|saffron|meat|mince|beef|pork|chicken|lamb|turkey|sausage|salmon|tuna|prawn|aniseed|anise|clove|allspice|mace|essence|extract|flavou?r(?:ing)?|garlic|onion|olive|tomatoe?|ascorbic|vitamin c|enzyme|calcium propionate|propionate|preservative|emulsifier|lye|nut|mandel|mandeln|amande|haselnusse|walnusse|noix|nozes?|nueces|walnut|pecan|hazelnut|pistachio|cashew|macadamia|peanut)\b/,
   ],
   [
     "other",
@@ -31,7 +31,7 @@ const MORE: readonly (readonly [KindWord, RegExp])[] = [
 
 /** Bakers leave out "flour": "whole rye 25 %". */
 const FLOUR_ALONE =
-  /^(?:(?:whole|wholegrain|wholemeal|dark|light|medium|white|coarse|fine|stoneground|organic) )+(?:rye|wheat|spelt|einkorn|emmer|kamut|khorasan)$/;
+  /^(?:(?:whole|wholegrain|wholemeal|dark|light|medium|white|coarse|fine|stoneground|organic) )+(?:rye|wheat|spelt|einkorn|emmer|kamut|khorasan)$|^(?:\w+ )?(?:rye|wheat|spelt) meal$|^t ?\d{2,3}$/;
 
 /** As the tables' own rule says it, else by words that only a recipe's names need. */
 export function typeOf(name: string, text: string): KindRead {

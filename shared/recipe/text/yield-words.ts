@@ -38,7 +38,7 @@ const PIECES = [
 export const PIECE = new RegExp(`^(?:${PIECES})$`);
 export const TIN = /\b(?:tin|pan|mould|mold|pullman)\b/;
 export const PREFIX =
-  /^(?:(?:this )?(?:recipe )?(?:makes|yields?|gives)|servings?|(?:(?:total|batch|dough) )?yield|quantity made|produces|recipe for|enough for|formula for|batch for|for|pieces|number of (?:pieces|loaves|rolls|buns|units)|number(?=\s*[:=])|no\.? of (?:pieces|loaves|rolls|units)|units|pcs|batch(?: size| weight)?|makes approx|ergibt|pour|per)\b\s*[:=-]?\s*/i;
+  /^(?:(?:this )?(?:recipe )?(?:makes|yields?|gives)|servings?|(?:(?:total|batch|dough) )?yield|quantity made|qty|produces|recipe for|enough for|formula for|batch for|for|pieces|number of (?:pieces|loaves|rolls|buns|units)|number(?=\s*[:=])|no\.? of (?:pieces|loaves|rolls|units)|units|pcs|batch(?: size| weight)?|makes approx|ergibt|pour|per)\b\s*[:=-]?\s*/i;
 export const EACH =
   /^(?:piece weight|weight (?:per|of each) (?:piece|loaf|roll|unit)|unit weight|scaling weight|scal(?:e|ed|ing)(?: at| to| weight)?|dough (?:piece|weight per piece|per piece|per loaf)|dough piece weight|(?:ball|loaf|roll|bun|piece|unit) (?:weight|size)|each piece|divide at|portion(?: weight)?|weight each|individual weight|piece size)\b\s*[:=-]?\s*(?=\D{0,12}\d)/i;
 export const WEIGHT =

@@ -12,13 +12,15 @@
 // yields wrong with no question (household 1 of 7 right, percentages 0 of 5, tables 3 of 6, stages 2 of 8, parts 1 of 5, web pages,
 // letters and specifications 0 of 4). Eight of the 28 were only written down wrong: an egg of size M, tins that are pieces too, and so on.
 // A sixth lot of 18, of other hands and tongues, was tried once the fifth was right. As they came: 3 of the 18 wholly right, 32 of 124 rows
-// and yields wrong with no question.
+// and yields wrong with no question. A seventh of 14 followed: 2 of the 14 wholly right, 20 of 113 rows and yields wrong with no question.
+// One of these, two lists side by side, is asked about and still not read; it is not here.
 import { FIFTH_HOUSEHOLD, FIFTH_PERCENT, FIFTH_TABLES } from "./corpus-fifth.ts";
 import { FIFTH_PARTS, FIFTH_STAGES, FIFTH_WEB } from "./corpus-fifth-stages.ts";
 import { FOURTH } from "./corpus-fourth.ts";
 import { HOUSEHOLD } from "./corpus-household.ts";
 import { PARTS } from "./corpus-parts.ts";
 import { PERCENT } from "./corpus-percent.ts";
+import { SEVENTH } from "./corpus-seventh.ts";
 import { SIXTH } from "./corpus-sixth.ts";
 import { STAGES } from "./corpus-stages.ts";
 import type { Case } from "./corpus-support.ts";
@@ -57,4 +59,5 @@ export const SHAPES: Readonly<Record<string, readonly Case[]>> = {
   "parts beside the dough, fifth lot": FIFTH_PARTS,
   "web pages, methods, yields, fifth lot": FIFTH_WEB,
   "all shapes, sixth lot": SIXTH,
+  "all shapes, seventh lot": SEVENTH,
 };
