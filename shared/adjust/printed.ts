@@ -14,15 +14,17 @@ export type LabelFacts = {
   readonly law: LabelLaw | null;
   /** What the oven takes, where no size says so. */
   readonly loss: number | null;
+  /** The size that the sheet's own label is for; null where it has none. */
+  readonly size: string | null;
   /** What goes into ingredients that have a sheet of their own, as their sheets say it; null where that was too long to read. */
   readonly ownFormulas: readonly string[] | null;
 };
-export const NO_FACTS: LabelFacts = { law: null, loss: null, ownFormulas: [] };
+export const NO_FACTS: LabelFacts = { law: null, loss: null, size: null, ownFormulas: [] };
 
 /** A list, or why there is none. */
 export type Printed = { readonly list: string } | { readonly missing: string };
 
-export function printedList(formula: Formula, { law, loss, ownFormulas }: LabelFacts, larder: Larder): Printed {
+export function printedList(formula: Formula, { law, loss, size, ownFormulas }: LabelFacts, larder: Larder): Printed {
   if (law === null)
     return {
       missing: "No labelling rules are chosen. Choose EU, UK or US in Bakery settings to see the ingredient list.",
@@ -33,7 +35,7 @@ export function printedList(formula: Formula, { law, loss, ownFormulas }: LabelF
   const used = allRows(formula)
     .map(({ name, amount }, at) => ({ name, amount, weight: weights[at] ?? null }))
     .filter(({ amount }) => amount > 0);
-  const yields = keptOf(formula, loss);
+  const yields = keptOf(formula, loss, size);
   try {
     const list = labelList(
       used.map(({ name }) => name || null),
@@ -49,9 +51,11 @@ export function printedList(formula: Formula, { law, loss, ownFormulas }: LabelF
   }
 }
 
-/** What the oven leaves: of the sizes as they are ordered, of the first size, or as it is typed for the label. */
-function keptOf({ sizes, by }: Formula, loss: number | null): number | null {
+/** What the oven leaves: of the label's size, of the sizes as they are ordered, of the first one, or as it is typed for the label. */
+function keptOf({ sizes, by }: Formula, loss: number | null, size: string | null): number | null {
   const sold = sizes.filter(({ baked }) => baked !== null);
+  const labelled = sold.find(({ name }) => name === size);
+  if (labelled !== undefined) return 1 - labelled.loss;
   const sum = (of: (share: number) => number) =>
     sold.reduce((all, one) => all + (one.pieces ?? 0) * (one.baked ?? 0) * of(1 - one.loss), 0);
   const scaled = sum((share) => 1 / share);

@@ -68,10 +68,12 @@ const LAWS = ["EU", "UK", "US"] as const;
 export function labelFacts(sheet: FormulaSheet, settings: readonly (readonly CellValue[])[] | undefined): LabelFacts {
   const setting = settings?.find(([name]) => String(name).trim().toLowerCase() === "labelling rules")?.[1];
   const [typed, set] = [sheet.text("law"), String(setting ?? "")].map((text) => text.trim().toUpperCase());
+  const labelled = sheet.number("piece_size");
   const parts = Array.from({ length: sheet.zone("own_parts")?.rows ?? 0 }, (_, at) => sheet.text("own_parts", at));
   return {
     law: LAWS.find((law) => law === (typed || set)) ?? null,
     loss: sheet.number("label_loss"),
+    size: labelled === null ? null : sheet.text("size_name", labelled),
     ownFormulas: parts.some(({ length }) => length >= MAX_TEXT_LENGTH - 1) ? null : parts.filter((text) => text !== ""),
   };
 }

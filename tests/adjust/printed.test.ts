@@ -29,6 +29,15 @@ describe("the list of a label", () => {
     });
   });
 
+  test("it goes by the label's own size, and by what that loses", () => {
+    const size = (name: string, loss: number) => ({ name, pieces: 10, baked: 400, loss, price: null });
+    const sizes = [size("loaf", 0.12), size("roll", 0.3)];
+    const of = (name: string | null) => printedList(loaf(60, { sizes }), { ...facts, size: name }, larder);
+    expect(of("loaf")).toEqual({ list: "WHEAT flour, water, butter (MILK), salt" });
+    // 0.7 × 174 − 114 is 7.8, less than 12 of butter.
+    expect(of("roll")).toEqual({ list: "WHEAT flour, butter (MILK), water, salt" });
+  });
+
   test("there is none, and why is said: no law, no baked weight, allergens that nobody entered", () => {
     expect(printedList(loaf(60), NO_FACTS, larder)).toEqual({
       missing: "No labelling rules are chosen. Choose EU, UK or US in Bakery settings to see the ingredient list.",
