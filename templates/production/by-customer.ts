@@ -1,5 +1,6 @@
 // What each customer gets, as a delivery note: products, sizes, batch codes, prices.
 import type { Block, CellModel, Line, SheetModel } from "../../shared/sheet/model.ts";
+import { EXCLUDED, INCLUDED } from "./price-for.ts";
 import { linkName, quoted, textFormula } from "./shape.ts";
 
 export type CustomerShape = {
@@ -19,17 +20,18 @@ const headsOf = ({ hasPrices, hasNotes }: CustomerColumns): string[] => [
   "Size",
   "Pieces",
   "Batch",
-  ...(hasPrices ? ["Price", "Amount"] : []),
+  ...(hasPrices ? ["Price", "Tax", "Amount"] : []),
   ...(hasNotes ? ["Note"] : []),
 ];
 /** As wide as upright paper, all columns together. */
 const WIDTHS: Readonly<Record<string, number>> = {
-  Product: 165,
+  Product: 155,
   Size: 65,
   Pieces: 55,
   Price: 55,
+  Tax: 45,
   Amount: 70,
-  Note: 165,
+  Note: 150,
 };
 const BATCH = 100;
 const LETTER = 7;
@@ -89,7 +91,7 @@ export function byCustomerSheet(customers: readonly CustomerShape[], columns: Cu
 function noteBlock({ heading, rows }: CustomerShape, index: number, before: number, columns: CustomerColumns): Block {
   const { hasPrices, hasNotes } = columns;
   const heads = headsOf(columns);
-  const noteAt = hasPrices ? 6 : 4;
+  const noteAt = hasPrices ? 7 : 4;
   return {
     block: `customer_${index}`,
     left: 0,
@@ -140,12 +142,23 @@ const priceCells = (at: number): CellModel[] => [
   },
   {
     at: 5,
+    role: "ruled",
+    name: `tax_${at}`,
+    unit: "text",
+    formula: `=IF(COUNT(@price_${at})=0;"";[${linkName("tax", at)}])`,
+  },
+  {
+    at: 6,
     role: "figure",
     name: `amount_${at}`,
     unit: "money",
     formula: `=IF(COUNT(@price_${at})=0;"";@pieces_${at}*@price_${at})`,
   },
 ];
+
+/** Amounts with tax and without it are added up only where that is said. */
+const taxWords = (cells: string): string =>
+  `=IF(COUNTIF(${cells};"${INCLUDED}")*COUNTIF(${cells};"${EXCLUDED}")>0;"both";IF(COUNTIF(${cells};"${INCLUDED}")>0;"${INCLUDED}";IF(COUNTIF(${cells};"${EXCLUDED}")>0;"${EXCLUDED}";"")))`;
 
 function totalLine(index: number, first: number, last: number, columns: CustomerColumns): Line {
   return {
@@ -160,6 +173,7 @@ function totalLine(index: number, first: number, last: number, columns: Customer
           align: "right",
           formula: `=SUM(@pieces_${first}:@pieces_${last})`,
         };
+      if (head === "Tax") return { at, role: "total", unit: "text", formula: taxWords(`@tax_${first}:@tax_${last}`) };
       if (head === "Amount")
         return {
           at,

@@ -18,8 +18,19 @@ export type Sale = {
  * What a customer pays for a product's size, as a formula without its =: the customer's own price, or that of the list that the
  * customer pays by, or the shop's. Blank where either stands twice, so that nobody is charged by chance.
  */
-export function priceFor({ customer, product, size, isOnlySize }: Sale, shopPrice: string): string {
-  if (customer.trim() === "") return shopPrice;
+export const priceFor = (sale: Sale, shopPrice: string): string =>
+  chosen(sale, shopPrice, (rows) => `SUM(${rows}*IFERROR(1*${PRICES_THERE};0))`);
+
+const TAX_THERE = column(PRICE_LISTS_NAME, 5);
+export const INCLUDED = "incl.";
+export const EXCLUDED = "excl.";
+/** Whether tax is in that price: it is only where somebody said how much. */
+export const taxFor = (sale: Sale, shopTax: string): string =>
+  chosen(sale, shopTax, (rows) => `IF(SUM(${rows}*ISNUMBER(${TAX_THERE}))=1;"${INCLUDED}";"${EXCLUDED}")`);
+
+function chosen(sale: Sale, ofShop: string, ofRow: (rows: string) => string): string {
+  const { customer, product, size, isOnlySize } = sale;
+  if (customer.trim() === "") return ofShop;
   const typedText = (text: string) => plain(quoted(text).slice(1));
   const isHere = (at: number, text: string) => `(${plain(column(PRICE_LISTS_NAME, at))}=${text})`;
   const sizeThere = plain(column(PRICE_LISTS_NAME, 3));
@@ -30,8 +41,8 @@ export function priceFor({ customer, product, size, isOnlySize }: Sale, shopPric
     [isHere(1, whom), isHere(2, typedText(product)), isSize, `ISNUMBER(${PRICES_THERE})`].join("*");
   const isPayer = `(${plain(column(CUSTOMERS_NAME, 1))}=${typedText(customer)})`;
   const list = `TEXTJOIN("";TRUE();IF(${isPayer};${plain(column(CUSTOMERS_NAME, 2))};""))`;
-  const priceOf = (whom: string, otherwise: string) =>
-    `IF(SUM(${rows(whom)}*1)>1;"";IF(SUM(${rows(whom)}*1)=1;SUM(${rows(whom)}*IFERROR(1*${PRICES_THERE};0));${otherwise}))`;
-  const byList = `IF(SUM(${isPayer}*1)>1;"";IF(LEN(${list})=0;${shopPrice};${priceOf(list, shopPrice)}))`;
-  return `ARRAYFORMULA(${priceOf(typedText(customer), byList)})`;
+  const of = (whom: string, otherwise: string) =>
+    `IF(SUM(${rows(whom)}*1)>1;"";IF(SUM(${rows(whom)}*1)=1;${ofRow(rows(whom))};${otherwise}))`;
+  const byList = `IF(SUM(${isPayer}*1)>1;"";IF(LEN(${list})=0;${ofShop};${of(list, ofShop)}))`;
+  return `ARRAYFORMULA(${of(typedText(customer), byList)})`;
 }

@@ -38,26 +38,27 @@ test("orders to mixes, needs and weights, by customers across one day", async ()
       list_product: ["Hand-out", "Hand-out", "Another"],
       list_size_name: [null, "Loaf", "loaf"],
       list_price: [3.1, 2.9, 1],
+      list_tax: [null, 0.2, null],
     },
   });
   const { sheet: notesSheet } = book.answer({ ask: "customers", sheet }) as { sheet: string };
   const notes = pageOf(book, notesSheet);
   expect(notes.shown[1]?.[0]).toBe("100 pieces for 3 deliveries");
   // 24 at the price list that the café pays by, 16 at the inn's own price; the shop has none.
-  const amounts = notes.values.flatMap((row) => (row[0] === "Hand-out" ? [row.slice(4, 6)] : []));
+  const amounts = notes.values.flatMap((row) => (row[0] === "Hand-out" ? [row.slice(4, 7)] : []));
   expect(amounts).toEqual([
-    [3.1, expect.closeTo(74.4, 9)],
-    [2.9, expect.closeTo(46.4, 9)],
-    ["", ""],
+    [3.1, "excl.", expect.closeTo(74.4, 9)],
+    [2.9, "incl.", expect.closeTo(46.4, 9)],
+    ["", "", ""],
   ]);
   // It has one size, which need not be said. Who pays by two lists is charged by neither.
   const lists = pageOf(book, "Price lists").shown.findIndex(([first]) => first === "Customer");
   book.paste("Price lists", `A${lists + 4}`, "Café {weight}\tWholesale");
   const [cafe] = pageOf(book, notesSheet).values.filter(([first]) => first === "Hand-out");
-  expect(cafe?.slice(4, 6)).toEqual(["", ""]);
+  expect(cafe?.slice(4, 7)).toEqual(["", "", ""]);
   // A note is for the one who ordered.
   expect(page.shown.find((row) => row[0] === "Hand-out")?.[5]).toBe("Café {weight}: sliced");
-  expect(notes.shown.flatMap((row) => (row[0] === "Hand-out" ? [[row[2], row[3], row[6]]] : []))).toEqual([
+  expect(notes.shown.flatMap((row) => (row[0] === "Hand-out" ? [[row[2], row[3], row[7]]] : []))).toEqual([
     ["24", "HO-260131", "sliced"],
     ["16", "HO-260131", ""],
     ["60", "HO-260131", ""],

@@ -140,9 +140,9 @@ test("money has the decimals of the bakery's currency: three packs at 12 cost 36
   const notes = (sheet: string) =>
     pageOf(book, sheet)
       .shown.find(([name]) => name === "Custard bun")
-      ?.slice(4, 6);
+      ?.slice(4, 7);
   expect(cost(sheets.purchases ?? "")).toBe("36.00");
-  expect(notes(sheets.customers ?? "")).toEqual(["1.60", "64.00"]);
+  expect(notes(sheets.customers ?? "")).toEqual(["1.60", "excl.", "64.00"]);
   book.answer({
     ask: "build",
     template: "settings",
@@ -152,7 +152,7 @@ test("money has the decimals of the bakery's currency: three packs at 12 cost 36
     (ask) => (book.answer({ ask, sheet: production }) as { sheet: string }).sheet,
   );
   expect(cost(toOrder)).toBe("36");
-  expect(notes(delivery)).toEqual(["2", "64"]);
+  expect(notes(delivery)).toEqual(["2", "excl.", "64"]);
   // A finished product that is built now says its cost so, and its result line too.
   const { sheet } = book.answer({ ...filled, values: { ...filled.values, title: "Yen bun" } }) as { sheet: string };
   const [, [result = ""] = []] = pageOf(book, sheet).shown;

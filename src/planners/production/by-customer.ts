@@ -6,7 +6,7 @@ import type { NewSheet } from "../../../shared/protocol/new-sheet.ts";
 import { CUSTOMERS_NAME, PRICE_LISTS_NAME, SETTINGS_NAME, type Value } from "../../../shared/sheet/model.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
 import { byCustomerSheet } from "../../../templates/production/by-customer.ts";
-import { priceFor } from "../../../templates/production/price-for.ts";
+import { EXCLUDED, INCLUDED, priceFor, taxFor } from "../../../templates/production/price-for.ts";
 import { linkName } from "../../../templates/production/shape.ts";
 import { type FormulaSheets, overAllSheets } from "../all-sheets.ts";
 import { sizesOf } from "../overview.ts";
@@ -39,7 +39,9 @@ function* notes(all: FormulaSheets, now: ProductionNow): Steps<NewSheet> {
     heading: `${customer === "" ? "Shop" : customer} · ${dayWords(day)}`,
     rows: orders.map((order) => {
       links[linkName("pieces", row)] = order.at;
-      links[linkName("price", row)] = priceLink(all, order);
+      const { price, tax } = priceLinks(all, order);
+      links[linkName("price", row)] = price;
+      links[linkName("tax", row)] = tax;
       row += 1;
       return { product: order.product, size: order.size, code: codeOf(order.product, day), note: noteOf(order, now) };
     }),
@@ -92,13 +94,18 @@ function priceOf(all: FormulaSheets, { product, size }: OrderNow): number | null
   return sheet.figures("size_price")[sizeNow?.row ?? -1] ?? null;
 }
 
-function priceLink(all: FormulaSheets, { customer, product, size }: OrderNow): string {
+/** Its price, and whether tax is in it. */
+function priceLinks(all: FormulaSheets, { customer, product, size }: OrderNow): { price: string; tax: string } {
   const sheet = sheetOf(all, product);
   const sizes = sizesOf(sheet);
   const sizeNow = sizes.find((one) => one.size === size);
   const cell = sizeNow?.row === null || sizeNow === undefined ? undefined : sheet.row("size_price", sizeNow.row);
-  const shopPrice = cell === undefined ? '""' : `IF(COUNT(${cell})=0;"";${cell})`;
-  return hasLists(all) ? priceFor({ customer, product, size, isOnlySize: sizes.length === 1 }, shopPrice) : shopPrice;
+  const price = cell === undefined ? '""' : `IF(COUNT(${cell})=0;"";${cell})`;
+  const taxCell = sheet.reference("tax");
+  const tax = taxCell === undefined ? `"${EXCLUDED}"` : `IF(COUNT(${taxCell})=0;"${EXCLUDED}";"${INCLUDED}")`;
+  if (!hasLists(all)) return { price, tax };
+  const sale = { customer, product, size, isOnlySize: sizes.length === 1 };
+  return { price: priceFor(sale, price), tax: taxFor(sale, tax) };
 }
 
 const hasLists = ({ names }: FormulaSheets): boolean => names.has(PRICE_LISTS_NAME) && names.has(CUSTOMERS_NAME);
