@@ -33,6 +33,7 @@ export function onOpen(): void {
 export function openSidebar(): void {
   requireBoth();
   SpreadsheetApp.getUi().showSidebar(page().setTitle("Gramwright"));
+  tellOfOtherText();
 }
 
 /** The same page; what is put at its end makes it show the check in place of the sidebar. */
@@ -41,6 +42,7 @@ export function checkAddOn(): void {
   SpreadsheetApp.getUi().showSidebar(
     page().setTitle("Gramwright: test this installation").append('<i id="check-now" hidden></i>'),
   );
+  tellOfOtherText();
 }
 
 /** Permissions are ticked one by one: where one was left out, Google asks for it here, and not in the middle of something. */
@@ -50,3 +52,12 @@ function requireBoth(): void {
 }
 
 const page = () => HtmlService.createHtmlOutputFromFile("sidebar");
+
+/** A page of ours that lost something says so itself. One with another text in its file, or none, cannot. */
+function tellOfOtherText(): void {
+  // Parted, as Code.js itself may be the other text.
+  if (page().getContent().indexOf(["not", "whole"].join("-")) >= 0) return;
+  SpreadsheetApp.getUi().alert(
+    "The file sidebar.html holds another text, or none. Open the script editor, empty sidebar.html, paste all of the second text, save, then reload.",
+  );
+}

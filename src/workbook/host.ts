@@ -39,7 +39,7 @@ export function openWorkbook(how: {
     ...(how.locale === undefined ? {} : { locale: how.locale }),
     ...(how.data === undefined ? {} : { data: how.data }),
   });
-  const session = new Session(engine, new Set(how.sidebarHtml === undefined ? [] : ["sidebar"]));
+  const session = new Session(engine, new Map(how.sidebarHtml === undefined ? [] : [["sidebar", how.sidebarHtml]]));
   const script = makeScript(session, openNodeRealm(how.codeJs, servicesFor(session)));
   engine.attach(script);
   return makeHost(engine, session, script);

@@ -1,5 +1,6 @@
 // What may happen to the three files on their way into the script editor. Each damage is refused by the editor, told by the cells and the
 // sidebar, or does no harm; in no case does a cell show a number that the whole file would not show.
+import { readFileSync } from "node:fs";
 import { createContext, runInContext } from "node:vm";
 import { beforeAll, describe, expect, test } from "vitest";
 import { isAsWritten, sumOf } from "../../shared/protocol/pasted-sum.ts";
@@ -149,6 +150,7 @@ describe("sidebar.html", () => {
   /** What its own script finds, by its own functions. */
   function pageOutcome(html: string): Outcome {
     const script = scriptIn(html);
+    // By its words, or by the menu where they are not there: tests/workbook/script-permissions.test.ts.
     if (script === "") return "told";
     try {
       new Function(script);
@@ -186,8 +188,7 @@ describe("sidebar.html", () => {
   test("whole, it is told to be whole", () => expect(pageOutcome(page)).toBe("harmless"));
 });
 
-test("appsscript.json: what is lost of it is no JSON any more, which the editor refuses", async () => {
-  const { readFileSync } = await import("node:fs");
+test("appsscript.json: what is lost of it is no JSON any more, which the editor refuses", () => {
   const manifest = readFileSync("src/add-on/appsscript.json", "utf8");
   for (let end = 1; end < manifest.trimEnd().length; end++) expect(() => JSON.parse(manifest.slice(0, end))).toThrow();
   expect(JSON.parse(manifest.replace(/\n/g, "\r\n"))).toEqual(JSON.parse(manifest));

@@ -62,6 +62,20 @@ describe.skipIf(skipWithoutChromium("a sidebar that was cut"))("a sidebar that w
     expect(await page.locator(".version").textContent()).toBe(`Gramwright ${VERSION}`);
   });
 
+  // What the editor begins a new page with, from memory.
+  const BEGUN =
+    '<!DOCTYPE html>\n<html>\n  <head>\n    <base target="_top">\n  </head>\n  <body>\n    \n  </body>\n</html>\n';
+  test.each([
+    ["pasted under what the editor begins with", BEGUN + html],
+    ["pasted above it", html + BEGUN],
+    ["behind a byte order mark", `\ufeff${html}`],
+    ["read as another encoding", Buffer.from(html, "utf8").toString("latin1")],
+    ["pasted twice", html + html],
+  ])("%s, it works", async (_, text) => {
+    expect(await noticeOf(text)).toEqual({ notice: "", tabs: 1 });
+    expect(await page.locator(".version").textContent()).toBe(`Gramwright ${VERSION}`);
+  });
+
   test("a piece lost from its middle is told, too", async () => {
     const middle = Math.round((bodyAt + endAt) / 2);
     const { notice, tabs } = await noticeOf(html.slice(0, middle) + html.slice(middle + 400));

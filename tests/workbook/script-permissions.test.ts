@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { openWorkbook } from "../../src/workbook/host.ts";
 import { files } from "../templates/sheet-support.ts";
@@ -63,10 +64,25 @@ describe("what a script may touch", () => {
   );
 
   test("where the service does not know how to ask, the sidebar opens all the same", async () => {
-    const { codeJs } = await files();
-    const book = openWorkbook({ codeJs: `var ScriptApp = undefined;\n${codeJs}`, sidebarHtml: "" });
+    const { codeJs, sidebarHtml } = await files();
+    const book = openWorkbook({ codeJs: `var ScriptApp = undefined;\n${codeJs}`, sidebarHtml });
     book.runMenu("Open Gramwright");
     expect(book.shown.sidebar?.title).toBe("Gramwright");
+  });
+
+  test.each([
+    ["nothing", () => ""],
+    ["Code.js", ({ codeJs }: { codeJs: string }) => codeJs],
+    ["the manifest", () => readFileSync("src/add-on/appsscript.json", "utf8")],
+    ["what the editor begins with", () => "<!DOCTYPE html><html><head><base target='_top'></head><body></body></html>"],
+  ])("%s in the place of the page, which cannot say so itself, is told by the menu", async (_, text) => {
+    const built = await files();
+    const book = openWorkbook({ codeJs: built.codeJs, sidebarHtml: text(built) });
+    for (const caption of ["Open Gramwright", "Test this installation"]) {
+      book.shown.messages.length = 0;
+      book.runMenu(caption);
+      expect(book.shown.messages.join()).toMatch(/The file sidebar\.html holds another text, or none\..*second text/);
+    }
   });
 
   test("a file that is not pushed cannot be shown", () => {

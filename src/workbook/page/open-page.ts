@@ -34,7 +34,8 @@ async function open(home: Home): Promise<void> {
     stubs: findCallable(code),
     ...(stored.data === undefined ? {} : { data: stored.data }),
   });
-  const session = new Session(engine, new Set(["sidebar"]));
+  // The frame is given the page itself: here it is only known to be there.
+  const session = new Session(engine, new Map([["sidebar", '<p id="not-whole"></p>']]));
   const script = makeScript(session, openPageRealm(code, servicesFor(session), home.nonce));
   engine.attach(script);
   window.gramwrightGoogle = (client) => {

@@ -46,9 +46,10 @@ export class Session {
   private ids = new Map<string, number>();
 
   readonly engine: Engine;
-  readonly htmlFiles: ReadonlySet<string>;
+  /** The pages that the project pushes, by name. */
+  readonly htmlFiles: ReadonlyMap<string, string>;
 
-  constructor(engine: Engine, htmlFiles: ReadonlySet<string>) {
+  constructor(engine: Engine, htmlFiles: ReadonlyMap<string, string>) {
     this.engine = engine;
     this.htmlFiles = htmlFiles;
   }

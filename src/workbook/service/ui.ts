@@ -51,7 +51,8 @@ export function makeHtmlService(session: Session): object {
     createHtmlOutput: (html: string) => strict("HtmlOutput", { getContent: () => String(html) }),
     createHtmlOutputFromFile: (name: string) => {
       const file = name.replace(/\.html$/, "");
-      if (!session.htmlFiles.has(file)) throw new Error(`No HTML file named ${name} was found.`);
+      const content = session.htmlFiles.get(file);
+      if (content === undefined) throw new Error(`No HTML file named ${name} was found.`);
       const page = { file, title: "", added: "" };
       const output: object = strict("HtmlOutput", {
         setTitle: (title: string) => {
@@ -62,6 +63,7 @@ export function makeHtmlService(session: Session): object {
           page.added += String(html);
           return output;
         },
+        getContent: () => content + page.added,
         // Google gives every sidebar 300 pixels, whatever is asked for.
         setWidth: () => output,
       });
