@@ -142,12 +142,15 @@ describe("sidebar.html", () => {
 });
 
 describe("the pushed files", () => {
-  test.each(["Code.js", "sidebar.html"])("%s is ASCII without control characters, in lines of about 500, where no list of words is longer", (name) => {
-    const text = name === "Code.js" ? code : sidebar;
-    const strange = [...text].find((sign) => sign !== "\n" && (sign < " " || sign > "~"));
-    expect(strange).toBeUndefined();
-    expect(Math.max(...text.split("\n").map(({ length }) => length))).toBeLessThan(1000);
-  });
+  test.each(["Code.js", "sidebar.html"])(
+    "%s is ASCII without control characters, in lines of about 500, where no list of words is longer",
+    (name) => {
+      const text = name === "Code.js" ? code : sidebar;
+      const strange = [...text].find((sign) => sign !== "\n" && (sign < " " || sign > "~"));
+      expect(strange).toBeUndefined();
+      expect(Math.max(...text.split("\n").map(({ length }) => length))).toBeLessThan(1000);
+    },
+  );
 
   test("Code.js says in its first lines what it is and how it is made", () => {
     expect(code.slice(0, 300)).toMatch(/^\/\*\*\n \* Gramwright: [\s\S]*run "npm run build"[\s\S]*@OnlyCurrentDoc/);
