@@ -24,7 +24,7 @@ export const APPEARANCES: Readonly<Record<Role | "line" | "linked" | "head" | "e
   label: { ...plain, ink: SOFT_INK },
   input: { ...plain, ground: "#fbf5e6", border: "box" },
   /** A side line would keep a long text from running on. */
-  line: { ...plain, ground: "#fbf5e6", border: "under" },
+  line: { ...plain, ground: "#fbf5e6", border: "rule" },
   computed: plain,
   linked: plain,
   spilled: plain,

@@ -21,7 +21,7 @@ const head = (at: number, text: string): CellModel => ({
 const LEVAIN_HEADS = [
   "Hydration",
   "of mother",
-  "Seed, of flour",
+  "Seed/flour",
   "Ripe from (h)",
   "Ripe to (h)",
   "Mother ({weight})",
@@ -130,7 +130,7 @@ export function machinesBlock(shape: ProductionShape): Block {
           {
             at: 0,
             role: "remark",
-            text: "A mixer takes {weight} of dough, an oven trays, tins or pieces. Blank: anything.",
+            text: "A mixer takes {weight} of dough, an oven trays, tins or pieces. Blank: anything. For another machine, insert a row between two.",
           },
         ],
       },

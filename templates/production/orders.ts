@@ -13,8 +13,8 @@ import {
 } from "./shape.ts";
 
 const WEEKDAYS = "MonTueWedThuFriSatSun";
-/** Spare rows for orders that come in later. */
-const SPARE = 2;
+/** No blank rows that would be printed: for another order a row is inserted. */
+const SPARE = 0;
 
 /** The days over their columns; the first is typed, the others follow it. */
 export function daysBlock(shape: ProductionShape): Block {
@@ -56,6 +56,16 @@ export function daysBlock(shape: ProductionShape): Block {
         ),
       ],
     },
+    {
+      cells: [
+        {
+          at: 0,
+          role: "remark",
+          unit: "text",
+          formula: textFormula("For another order, insert a row above the last one of these."),
+        },
+      ],
+    },
   ];
   return { block: "days", left: 0, lines };
 }
@@ -66,7 +76,7 @@ const firstOf = (columns: ProductionShape["columns"], day: number): number =>
   columns.findIndex((column) => column.day === day);
 const dayCell = (at: number, name: string | undefined, formula: string): CellModel => ({
   at,
-  role: "strong",
+  role: "label",
   ...(name === undefined ? {} : { name }),
   unit: "date",
   align: "right",

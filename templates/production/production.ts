@@ -10,25 +10,29 @@ import { afterDays, daysOf, helpersFrom, type ProductionShape } from "./shape.ts
 /** What stands on a production sheet, and on no other. */
 export const PRODUCTION_MARK = "Production plan";
 
-/** A date and a weight of mixes have room in it. */
-const USUAL = 74;
+/** A date and a weight of mixes have room in it; with many columns they stand closer, so that the page goes on paper in its own size. */
+const USUAL = { few: 74, many: 66 };
+const MANY = 6;
+/** Names of products, and regular orders: with seven days, size and customer as wide as A4 or, in ounces, Letter on its side. */
+const NAMES = { metric: 129, ounces: 101 };
 
 export function productionSheet(shape: ProductionShape): SheetModel {
   const left = helpersFrom(shape);
-  const page = Array<number>(left).fill(USUAL);
-  page[0] = 140;
+  const usual = USUAL[shape.columns.length < MANY ? "few" : "many"];
+  const page = Array<number>(left).fill(usual);
+  const names = shape.isInOunces ? NAMES.ounces : NAMES.metric;
+  page[0] = names;
   // Regular orders stand in one cell, a figure for each column.
-  if (shape.hasRegular) page[afterDays(shape)] = Math.max(USUAL, Math.min(140, 26 * shape.columns.length));
+  if (shape.hasRegular) page[afterDays(shape)] = Math.max(usual, Math.min(names, 26 * shape.columns.length));
   const beside = (block: string, lines: Block["lines"]): Block => ({ block, left: left + 1, lines });
   return {
     name: "production",
     title: "Production",
     says: "Orders of a day or several, what is made for them, doughs and mixes.",
-    widths: [...page, ...Array<number>(95).fill(USUAL)],
+    widths: [...page, ...Array<number>(95).fill(usual)],
     parts: ["regular"],
     frozen: 3,
     foldedFrom: left,
-    fillsFirst: ["o_1"],
     bands: [
       [
         {

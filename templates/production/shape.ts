@@ -19,6 +19,7 @@ export type DoughShape = {
 };
 
 export type ProductionShape = {
+  readonly isInOunces: boolean;
   readonly days: number;
   readonly columns: readonly OrderColumn[];
   /** Whether the rows have customers. */

@@ -48,7 +48,7 @@ export function timetableSheet(shape: TimetableShape): SheetModel {
     name: "timetable",
     title: "Timetable",
     says: "The steps of every mix and oven load by the clock.",
-    widths: [60, 60, 185, 185, 120, 100, 60, 200, ...Array<number>(1 + shape.compared).fill(100)],
+    widths: [55, 55, 175, 175, 115, 95, 60, 185, ...Array<number>(1 + shape.compared).fill(100)],
     parts: [],
     frozen: 3,
     foldedFrom: PAGE,

@@ -22,7 +22,7 @@ export function toOrderSheet(shape: ToOrderShape): SheetModel {
     title: "To order",
     says: "What the planned days need beyond what is in stock, in packs, by supplier.",
     // As wide as paper on its side, Letter, too.
-    widths: [150, 120, ...Array<number>(COLUMNS + 21).fill(70)],
+    widths: [140, 105, ...Array<number>(COLUMNS + 21).fill(68)],
     parts: ["larder"],
     frozen: 3,
     foldedFrom: COLUMNS,

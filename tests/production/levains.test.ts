@@ -1,8 +1,10 @@
 // Levains of several formulas in one production: built and bought, kept in different amounts, taken in another step than Mix.
 import { beforeAll, expect, test } from "vitest";
+import type { CellValue } from "../../shared/protocol/look.ts";
+import { productionNow } from "../../src/planners/production/read.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { openBook } from "../../src/workbook/scripted.ts";
-import { pageOf } from "./week-book.ts";
+import { address, pageOf } from "./week-book.ts";
 
 const UNITS = { weight: "g", temperature: "C", length: "cm" } as const;
 const loaf = (title: string, template: string, more: Record<string, unknown>) => ({
@@ -150,4 +152,23 @@ test("the weigh-up of a dough with both: the levain comes ready, the sour is wei
   expect(weighed("Levain, ready")).toBe(2000);
   // 9000 of white flour less 1000 of the levain's.
   expect(weighed("Strong white flour")).toBe(8000);
+});
+
+test("a machine whose row was inserted is read once it has a name and a kind; a blank row hides none below it", () => {
+  const sheet = sheets.day ?? "";
+  const page = pageOf(book, sheet);
+  const oven = page.shown.findIndex((row) => row[0] === "Oven");
+  book.insertRows(sheet, oven + 1);
+  const takes = () =>
+    productionNow({ id: 1, name: sheet, values: pageOf(book, sheet).values as CellValue[][] }).machines;
+  const names = () => takes().map(({ name, kind }) => `${name}: ${kind}`);
+  expect(names()).toEqual(["Mixer: mixer", "Oven: oven"]);
+  book.type(sheet, address(oven, 2), "2");
+  expect(names).toThrow(/^Row \d+ of the production has a machine without a kind\. Choose mixer or oven/);
+  book.type(sheet, address(oven, 1), "oven");
+  expect(names).toThrow(/^Row \d+ of the production has an oven without a name\. Enter a name/);
+  book.type(sheet, address(oven, 0), "Deck");
+  expect(names()).toEqual(["Mixer: mixer", "Deck: oven", "Oven: oven"]);
+  expect(takes()[1]?.number).toBe(2);
+  book.deleteRows(sheet, oven + 1);
 });

@@ -1,6 +1,8 @@
 // A production in ounces: words in pounds, the same sums, and no error in any cell.
+import exceljs from "exceljs";
 import { expect, test } from "vitest";
 import { openBook } from "../../src/workbook/scripted.ts";
+import { toXlsx } from "../../src/workbook/xlsx/xlsx.ts";
 import { US_UNITS } from "../kit/units.ts";
 import { HANDOUT } from "../templates/sheet-support.ts";
 import { pageOf } from "./week-book.ts";
@@ -66,4 +68,19 @@ test("orders to mixes, needs and weights, by customers across one day", async ()
   expect(weigh.shown.flat()).toContain("Today's temperatures (°F)");
   for (const { shown } of [page, needs, weigh, notes])
     for (const text of shown.flat()) expect(text).not.toMatch(/^#|NaN|undefined/);
+  // Each goes on Letter, the delivery notes too, which say no unit; what a sheet works with below its page takes no paper.
+  const file = new exceljs.Workbook();
+  await file.xlsx.load((await toXlsx(book.engine)) as unknown as Parameters<typeof file.xlsx.load>[0]);
+  for (const { name, pageSetup } of file.worksheets) expect(pageSetup.paperSize, name).toBe(1);
+  const paper = (title: string) =>
+    file.worksheets.find(({ name }) => name.startsWith(title))?.pageSetup.printArea ?? "";
+  for (const [title, { shown }] of [
+    ["Production", page],
+    ["To order", needs],
+    ["Weigh-up", weigh],
+  ] as const) {
+    const wide = title === "To order" ? 12 : title === "Weigh-up" ? 6 : 8;
+    const last = shown.findLastIndex((row) => row.slice(0, wide).some((text) => text !== ""));
+    expect(paper(title), title).toMatch(new RegExp(`^A1:[A-Z]${last + 1}$`));
+  }
 });

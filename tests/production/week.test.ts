@@ -2,7 +2,7 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { asFormulaSheet, type FormulaSheet } from "../../src/planners/formula-sheet.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
-import { address, DAYS, MONDAY, openWeek, orderedOn, pageOf, REGULAR, WEEK } from "./week-book.ts";
+import { address, DAYS, MONDAY, openWeek, orderedOn, pageOf, REGULAR, SHOP, WEEK } from "./week-book.ts";
 
 let book: WorkbookHost;
 let production: string;
@@ -359,13 +359,25 @@ describe("a week of the demo shop", () => {
     expect(weighed()).not.toBe(before);
     expect(pageOf(book, sheetOf("times")).shown[2]?.[0]).toMatch(/^Orders, methods or machines have changed/);
     expect(() => book.type(production, cell, "many")).toThrow(/violates/);
-    const spare = page.shown.findIndex((cells, at) => at > row && cells.slice(0, 3).every((one) => one === ""));
-    book.type(production, address(spare, 0), "Quay pan loaves");
-    expect(pageOf(book, production).shown[2]?.[0]).toBe(
-      `row ${spare + 1}: “Quay pan loaves” has no row under To make.`,
-    );
-    book.type(production, address(spare, 0), "");
     book.type(production, cell, "");
+    // For another order a row is inserted above the last of them: it counts like the others, under the name of a formula sheet.
+    const last = page.shown.findIndex((cells, at) => at > row && cells[0] === "" && cells[1] === "") - 1;
+    book.insertRows(production, last + 1);
+    const added = (name: string) => {
+      book.type(production, address(last, 0), name);
+      book.type(production, address(last, 1), "large");
+      book.type(production, address(last, 3 + SATURDAY), "7");
+      return pageOf(book, production).shown;
+    };
+    expect(added("Quay pan loaves")[2]?.[0]).toBe(
+      `row ${last + 1}: “Quay pan loaves, large” has no row under To make.`,
+    );
+    const loaves = (REGULAR[0].week[SATURDAY] ?? 0) + (SHOP[0].week[SATURDAY] ?? 0);
+    const made = added("Quay pan loaf");
+    expect(made[2]?.[0]).toBe("");
+    const toMake = made.findIndex((cells) => cells[0] === "To make (pieces)");
+    expect(made.slice(toMake).find((cells) => cells[0] === "Quay pan loaf")?.[3 + SATURDAY]).toBe(String(loaves + 7));
+    book.deleteRows(production, last + 1);
     expect(pageOf(book, production).shown[2]?.[0]).toBe("");
     expect(weighed()).toBe(before);
   });

@@ -21,9 +21,8 @@ import { type AskedProduction, matched, readAsked, regularOf } from "./productio
 
 /** Formula sheets up to which all their items have a row, whether they are ordered or not. */
 const FEW = 12;
-/** Fewer rows would look like a list of what is ordered. */
-const LEAST_ROWS = 3;
-const MACHINES = 4;
+/** A mixer and an oven to begin with. */
+const MACHINES = 2;
 
 export function* buildProduction(question: Readonly<Record<string, unknown>>): Steps<NewSheet> {
   const order = readAsked(question);
@@ -61,10 +60,11 @@ function* over(all: FormulaSheets, order: AskedProduction): Steps<NewSheet> {
   const columns = columnsOf(order, customers);
   const grid = gridRows(rows, order, lines, regular, columns);
   const shape: ProductionShape = {
+    isInOunces: unit === "oz",
     days: order.days.length,
     columns,
     hasCustomers: !order.isAcross && customers.length > 0,
-    orderRows: Math.max(LEAST_ROWS, grid.length),
+    orderRows: grid.length,
     items: rows.map(({ product, size }) => ({ product, size })),
     doughs: doughs.map((sheet) => doughShape(sheet, rows, doughs, parts)),
     levains: names.map((name) => ({

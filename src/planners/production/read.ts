@@ -223,16 +223,27 @@ function countedColumns(values: readonly (readonly CellValue[])[], name: string)
   );
 }
 
+/** Rows of the table down to its end; one that was inserted and is blank yet is passed over. */
 function machineRows(values: readonly (readonly CellValue[])[]): number[] {
   const head = values.findIndex((row) => row[0] === "Name" && row[1] === "Kind");
   const rows: number[] = [];
-  for (let row = head + 1; head >= 0 && row < head + 20; row++) {
-    const [name, kind] = values[row] ?? [];
-    if (name === undefined || name === "" || (kind !== "mixer" && kind !== "oven")) break;
-    rows.push(row);
+  for (let row = head + 1; head >= 0 && row < head + MOST_MACHINES; row++) {
+    const [name = "", kind = "", ...figures] = values[row] ?? [];
+    if (kind === "mixer" || kind === "oven") {
+      if (name !== "") rows.push(row);
+      else
+        refuse(
+          `Row ${row + 1} of the production has ${kind === "oven" ? "an oven" : "a mixer"} without a name. Enter a name for it under “Mixers and ovens”.`,
+        );
+    } else if (figures.some((one) => typeof one === "number")) {
+      refuse(
+        `Row ${row + 1} of the production has a machine without a kind. Choose mixer or oven under “Mixers and ovens”.`,
+      );
+    } else if (name !== "") break;
   }
   return rows;
 }
+const MOST_MACHINES = 40;
 
 function machinesNow(values: readonly (readonly CellValue[])[]): Machine[] {
   return machineRows(values).map((row): Machine => {

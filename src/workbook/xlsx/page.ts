@@ -2,6 +2,8 @@ import type { Worksheet } from "exceljs";
 import { WORKED_OUT } from "../../../shared/sheet/model.ts";
 
 const A4 = 9;
+/** Sheets on their side are as wide as the paper allows: inches that every printer can leave. */
+const NARROW = 0.25;
 const MARGINS = { left: 0.4, right: 0.4, top: 0.5, bottom: 0.5, header: 0.2, footer: 0.2 };
 /** A4 inside these margins, in pixels of 96 to the inch. */
 const SHORT = (8.27 - 0.8) * 96;
@@ -10,7 +12,7 @@ const LONG = (11.69 - 1) * 96;
 const MIN_SCALE = 0.6;
 
 /** The paper of the United States, for sheets in ounces. */
-const LETTER = 1 as NonNullable<Worksheet["pageSetup"]["paperSize"]>;
+export const LETTER = 1 as NonNullable<Worksheet["pageSetup"]["paperSize"]>;
 /** A sheet with columns folded away lies on its side, as wide as the page, in a type that is read at arm's length. */
 export const foldedPage = (isInOunces: boolean): Partial<Worksheet["pageSetup"]> => ({
   paperSize: isInOunces ? LETTER : A4,
@@ -19,21 +21,27 @@ export const foldedPage = (isInOunces: boolean): Partial<Worksheet["pageSetup"]>
   fitToWidth: 1,
   fitToHeight: 0,
   horizontalCentered: true,
-  margins: MARGINS,
+  margins: { ...MARGINS, left: NARROW, right: NARROW },
 });
 
 /** The block that begins a page where a program looks at page breaks in a sheet that fits its pages, and what tells a sheet in ounces. */
 const NEXT_PAGE = "Method";
-const OUNCES = /\(oz\)$/;
+/** A block of every sheet that makes a product: those are long, and run on over their pages. */
+const LABEL = "Label, an estimate";
+const UNIT = /\((oz|g)\)$/;
 
-/** The row, counted from 0, that the second page of a folded sheet begins with, if any; and whether the sheet is in ounces. */
+/** The row, counted from 0, that the second page of a folded sheet begins with, if any; and what the sheet says it weighs in. */
 export function pagesOf(rows: number, textAt: (column: number, row: number) => string, columns: number) {
   const lines = Array.from({ length: rows }, (_, row) => row);
   const begins = lines.find((row) => textAt(0, row) === NEXT_PAGE);
-  const isInOunces = lines.some((row) =>
-    Array.from({ length: columns }, (_, column) => column).some((column) => OUNCES.test(textAt(column, row))),
+  const units = lines.flatMap((row) =>
+    Array.from({ length: columns }, (_, column) => UNIT.exec(textAt(column, row))?.[1] ?? "").filter(
+      (one) => one !== "",
+    ),
   );
-  return { begins, isInOunces };
+  const weighs = units.includes("oz") ? "oz" : (units[0] ?? null);
+  const hasLabel = lines.some((row) => textAt(0, row) === LABEL);
+  return { begins, weighs, hasLabel };
 }
 
 /** Whether a sheet of so many pixels has room on upright paper in its own size. */
@@ -69,3 +77,39 @@ export function printArea(
   }
   return { columns: most, rows };
 }
+
+/** The row after the last that shows something on the page: what a sheet works with beside it may go further down. */
+export function lastShown(columns: number, rows: number, isShown: (column: number, row: number) => boolean): number {
+  let last = rows;
+  while (last > 1 && !Array.from({ length: columns }, (_, at) => at).some((at) => isShown(at, last - 1))) last -= 1;
+  return last;
+}
+
+/** Rows, counted from 0, that begin a page so that no block is parted that has room on one: `begins` are the first rows of blocks. */
+export function pageStarts(
+  begins: readonly number[],
+  heights: readonly number[],
+  { orientation }: Partial<Worksheet["pageSetup"]>,
+  width: number,
+): number[] {
+  const [across, down] =
+    orientation === "landscape" ? [LONG + 2 * (0.5 - NARROW) * 96, SHORT - 0.2 * 96] : [SHORT, LONG];
+  // Some programs enlarge a narrow sheet to the width of the paper, and make columns wider where they lack a font.
+  const room = SURE * down * Math.max(LEAST_SCALE, (WIDER * width) / across);
+  const starts: number[] = [];
+  let used = heights.slice(0, begins[0]).reduce((sum, one) => sum + one, 0);
+  begins.forEach((row, at) => {
+    const height = heights.slice(row, begins[at + 1]).reduce((sum, one) => sum + one, 0);
+    // The first block stands under the title.
+    if (at > 0 && used + height > room && height <= room) {
+      starts.push(row);
+      used = 0;
+    }
+    used = (used + height) % room;
+  });
+  return starts;
+}
+const LEAST_SCALE = 0.8;
+const WIDER = 1.08;
+/** Programs differ by a little in how high a row is, and Letter on its side is a little wider than high A4 is. */
+const SURE = 0.93;

@@ -1,11 +1,12 @@
 import type { Worksheet } from "exceljs";
+import { ACCENT, APPEARANCES } from "../../../shared/sheet/theme.ts";
 import type { Engine } from "../engine/engine.ts";
 import type { Position, Zone } from "../engine/library.ts";
 import { a1Of } from "../engine/places.ts";
 import { WORKBOOK_NAME } from "../service/sheets.ts";
 import { argb, columnWidth, rowHeight } from "./appearance.ts";
 import { writeCells } from "./cells.ts";
-import { foldedPage, isUpright, pageOf, pagesOf, printArea } from "./page.ts";
+import { foldedPage, isUpright, LETTER, lastShown, pageOf, pageStarts, pagesOf, printArea } from "./page.ts";
 import { writeConditionals, writeValidations } from "./rules.ts";
 
 type NamedRange = { readonly name: string; readonly range: { readonly sheetId: string; readonly zone: Zone } };
@@ -24,14 +25,18 @@ export async function xlsxBytes(engine: Engine): Promise<Uint8Array> {
   // The empty sheet that every new workbook starts with is not worth a page.
   const sheetIds = all.some(isFilled) ? all.filter(isFilled) : all;
   for (const sheetId of sheetIds) book.addWorksheet(engine.get<string>("getSheetName", sheetId));
+  const units = new Map<Worksheet, string | null>();
   for (const sheetId of sheetIds) {
     const sheet = book.getWorksheet(engine.get<string>("getSheetName", sheetId));
     if (!sheet) continue;
-    writeShape(engine, sheet, sheetId);
+    units.set(sheet, writeShape(engine, sheet, sheetId));
     writeCells(engine, sheet, sheetId);
     writeValidations(engine, book, sheet, sheetId);
     writeConditionals(engine, sheet, sheetId);
   }
+  // A sheet that does not say what it weighs in, such as a timetable, goes on the paper of most that do.
+  const many = (unit: string) => [...units.values()].filter((one) => one === unit).length;
+  for (const [sheet, unit] of units) if (unit === null && many("oz") > many("g")) sheet.pageSetup.paperSize = LETTER;
   for (const { name, range } of engine.get<readonly NamedRange[]>("getNamedRanges")) {
     const sheet = engine.get<string>("getSheetName", range.sheetId).replace(/'/g, "''");
     book.definedNames.add(`'${sheet}'!${a1Of(engine.library, range.zone).replace(/([A-Z]+)(\d+)/g, "$$$1$$$2")}`, name);
@@ -42,7 +47,8 @@ export async function xlsxBytes(engine: Engine): Promise<Uint8Array> {
 /** The same for Node. */
 export const toXlsx = async (engine: Engine): Promise<Buffer> => Buffer.from(await xlsxBytes(engine));
 
-function writeShape(engine: Engine, sheet: Worksheet, sheetId: string): void {
+/** Widths, heights and paper of a sheet; answers what it says it weighs in. */
+function writeShape(engine: Engine, sheet: Worksheet, sheetId: string): string | null {
   const { xSplit, ySplit } = engine.get<{ xSplit: number; ySplit: number }>("getPaneDivisions", sheetId);
   const showGridLines = engine.get<boolean>("getGridLinesVisibility", sheetId);
   const frozen = xSplit > 0 || ySplit > 0;
@@ -63,22 +69,43 @@ function writeShape(engine: Engine, sheet: Worksheet, sheetId: string): void {
     const { value } = engine.evaluated({ sheetId, col, row });
     return typeof value === "string" ? value : "";
   };
-  const { columns, rows } = printArea(page, bottom + 1, textAt);
-  const sum = (count: number, size: (at: number) => number) =>
-    Array.from({ length: count }, (_, at) => size(at)).reduce((all, one) => all + one, 0);
-  const width = sum(columns, (col) => engine.get<number>("getColSize", sheetId, col));
-  const height = sum(rows, (row) => engine.get<number>("getRowSize", sheetId, row));
+  const area = printArea(page, bottom + 1, textAt);
   const isFolded = page <= right;
-  const { begins, isInOunces } = pagesOf(rows, textAt, columns);
+  const { columns } = area;
+  const isShown = (col: number, row: number) =>
+    !["", null].includes(engine.evaluated({ sheetId, col, row }).value as "");
+  const rows = isFolded ? lastShown(columns, area.rows, isShown) : area.rows;
+  const sum = (sizes: readonly number[]) => sizes.reduce((all, one) => all + one, 0);
+  const width = sum(Array.from({ length: columns }, (_, col) => engine.get<number>("getColSize", sheetId, col)));
+  const isHidden = (row: number) => engine.get<boolean>("isRowHidden", sheetId, row);
+  const heights = Array.from({ length: rows }, (_, row) =>
+    isHidden(row) ? 0 : engine.get<number>("getRowSize", sheetId, row),
+  );
+  const { begins, weighs, hasLabel } = pagesOf(rows, textAt, columns);
+  const isInOunces = weighs === "oz";
   // A card is upright, also one that works with columns beside it.
-  const set = isFolded && !isUpright(width) ? foldedPage(isInOunces) : pageOf(width, height, isInOunces);
+  const set = isFolded && !isUpright(width) ? foldedPage(isInOunces) : pageOf(width, sum(heights), isInOunces);
   sheet.pageSetup = { ...sheet.pageSetup, ...set };
   if (isFolded && begins !== undefined && begins > 0) sheet.getRow(begins).addPageBreak();
-  if (columns <= right || rows <= bottom) {
-    const area = a1Of(engine.library, { left: 0, top: 0, right: columns - 1, bottom: rows - 1 });
-    // exceljs puts a $ before the columns itself.
-    sheet.pageSetup.printArea = area.replace(/([A-Z]+)(\d+)/g, "$1$$$2");
+  else if (set.fitToHeight === 0 && !hasLabel) {
+    const headings = heights.flatMap((_, row) => (isHeading(engine, { sheetId, col: 0, row }) ? [row] : []));
+    for (const row of pageStarts(headings, heights, set, width)) sheet.getRow(row).addPageBreak();
   }
+  if (columns <= right || rows <= bottom) {
+    const zone = a1Of(engine.library, { left: 0, top: 0, right: columns - 1, bottom: rows - 1 });
+    // exceljs puts a $ before the columns itself.
+    sheet.pageSetup.printArea = zone.replace(/([A-Z]+)(\d+)/g, "$1$$$2");
+  }
+  return weighs;
+}
+
+/** What stands over a block: accented and bold, smaller than a title. */
+function isHeading(engine: Engine, position: Position): boolean {
+  const { bold, fontSize, textColor } = engine.get<{ bold?: boolean; fontSize?: number; textColor?: string }>(
+    "getCellStyle",
+    position,
+  );
+  return bold === true && fontSize === APPEARANCES.heading.size && textColor?.toLowerCase() === ACCENT;
 }
 
 type Fold = { readonly start: number; readonly end: number; readonly isFolded: boolean };
