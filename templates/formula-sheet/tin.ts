@@ -34,7 +34,7 @@ export const tinBlock = (kind: string, mix: "dough" | "batter", left: number): B
     headingLine("Tin", 6),
     {
       cells: [
-        label("Shape"),
+        label("Shape, sizes in {length}"),
         { at: AT, role: "input", name: "tin_shape", unit: "text", value: "box", choices: Object.keys(TIN_SHAPES) },
       ],
     },
