@@ -60,7 +60,9 @@ function readMe(): string {
 
 The page holds two libraries under the GNU Lesser General Public License, each in a script element of its own, unchanged:
 ${versions.join("\n")}
-Their texts, as their authors publish them for use, are in the folder libraries. The licences are in the files LICENSE there, and in the
+Their texts, readable as their authors publish them for use, are in the folder libraries. They are made of TypeScript files, which the authors keep in
+the repository that each package.json names and do not publish with these texts. If you hand the page on outside your own shop, put those files, at
+the versions above, beside this archive. The licences are in the files LICENSE there, and in the
 page behind its button Licences. A file whose name ends in .js has .txt added, because mail programs stop such files: take it off again.
 
 Gramwright changes what the engine does while it runs, and none of its files. These changes, of ${PATCHED_SINCE}, are under Gramwright's own

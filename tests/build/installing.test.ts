@@ -97,6 +97,9 @@ describe("npm run pack", () => {
     };
     expect(readMe).toContain(`@odoo/o-spreadsheet ${devDependencies["@odoo/o-spreadsheet"]}, LGPL-3.0-or-later`);
     expect(readMe).toContain("npm run pack");
+    // The libraries' own packages hold none of their TypeScript files: that is said, and what to do about it.
+    expect(Object.keys(sourceArchive()).filter((name) => /^libraries\/.*\.ts$/.test(name))).toEqual([]);
+    expect(readMe).toMatch(/TypeScript files, which the authors keep in\s+the repository/);
     for (const name of readdirSync("src/workbook/engine/patches")) expect(readMe).toContain(`patches/${name}`);
   });
 
