@@ -13,11 +13,18 @@ import { LIST_COLUMNS, LIST_ROWS, lettersOf, listColumn, sizedColumn, sizeIn } f
 
 /** A column of the ingredient sheet, wherever it stands there. */
 const larder = (head: string) => `INDEX(gramwright_larder;0;MATCH("${head}";INDEX(gramwright_larder;1;0);0))`;
-const ofTried = (head: string) =>
-  `=IF(LEN(@tried)=0;"";IFERROR(INDEX(${larder(head)};MATCH(@tried;${larder("ingredient")};0);1);""))`;
 /** A column of the formula list, by its place. */
 const placeOf = (name: string): number => LIST_COLUMNS.findIndex((column) => column.name === name) + 1;
 const list = (of: string) => `INDEX(gramwright_formulas;0;${placeOf(listColumn(of))})`;
+const plain = (text: string) => `IFERROR(TRIM(LOWER(SUBSTITUTE(${text};UNICHAR(160);" ")));"")`;
+/** Compared whole: a sign such as * is no pattern. */
+const isTried = (head: string) => `(${plain(larder(head))}=${plain("@tried")})`;
+const INGREDIENTS = larder("ingredient");
+const TRIED_ROW = `=IF(LEN(@tried)=0;0;IFERROR(ARRAYFORMULA(IF(SUM(${isTried("ingredient")}*1)=1;SUM(${isTried("ingredient")}*(ROW(${INGREDIENTS})-MIN(ROW(${INGREDIENTS}))+1));0));0))`;
+const ofTried = (head: string) => `=IF(@tried_row=0;"";IFERROR(INDEX(${larder(head)};@tried_row;1);""))`;
+/** Parts of finished products that are counted, such as bags, have no share of the ingredients. */
+const COUNTED_PARTS = `"|"&SUBSTITUTE(SUBSTITUTE(${plain(`TEXTJOIN("|";TRUE();${list("count_name")})`)};" |";"|");"| ";"|")&"|"`;
+const TRIED_COUNTED = `=IF(LEN(@tried)=0;0;IFERROR(SUMPRODUCT((${isTried("ingredient")}+${isTried("supplier")}>0)*ISNUMBER(FIND("|"&${plain(INGREDIENTS)}&"|";${COUNTED_PARTS})));0))`;
 const texts = (of: string) => `INDEX(gramwright_formulas;0;${placeOf(sizedColumn(of))})`;
 const sized = (of: string, size: number) => sizeIn(of, texts(of), String(size));
 
@@ -72,7 +79,7 @@ const trialBlock = (sizes: number): Block => ({
           role: "check",
           name: "check",
           unit: "text",
-          formula: `=IF(COUNT(@keys_table)>ROWS(@key)-2;"More products than rows: build this sheet again to see "&COUNT(@keys_table)-ROWS(@key)+2&" more. ";"")&IF(IFERROR(MAX(ARRAYFORMULA(LEN(${texts("size_scaled")})));0)>${lettersOf("size_scaled") * (sizes + 1)};"More sizes than there is room for: build this sheet again. ";"")&IF(ISERROR(INDEX(@changes;1;1));"Still calculating, or enter an ingredient or a supplier that stands in Ingredients. ";"")`,
+          formula: `=IF(COUNT(@keys_table)>ROWS(@key)-2;"More products than rows: build this sheet again to see "&COUNT(@keys_table)-ROWS(@key)+2&" more. ";"")&IF(IFERROR(MAX(ARRAYFORMULA(LEN(${texts("size_scaled")})));0)>${lettersOf("size_scaled") * (sizes + 1)};"More sizes than there is room for: build this sheet again. ";"")&@tried_says&IF(ISERROR(INDEX(@changes;1;1));"Still calculating, or enter an ingredient or a supplier that stands in Ingredients. ";"")`,
         },
       ],
     },
@@ -152,7 +159,6 @@ function marginOf(cost: string): string {
   return `=ARRAYFORMULA(IFERROR(IF(LEN(${cost})*LEN(@price)=0;"";IF(@price=0;"";1-${cost}*(1+IF(LEN(@tax)=0;0;@tax))/@price));""))`;
 }
 
-const plain = (text: string) => `IFERROR(TRIM(LOWER(SUBSTITUTE(${text};UNICHAR(160);" ")));"")`;
 const ofLog = (column: number) => `INDEX(gramwright_bakelog;0;${column})`;
 /** Rows of the log that count what was baked and what was sold. */
 const COUNTED = `(${plain(ofLog(1))}=${plain("INDEX(@product;[place]+1;1)")})*ISNUMBER(${ofLog(6)})*ISNUMBER(${ofLog(7)})`;
@@ -221,24 +227,37 @@ const aside = (table: string, left: number, columns: readonly ColumnModel[]): Ta
   columns,
 });
 
+const TRIED_FAULTS = [
+  ["LEN(@tried)=0", "Enter an ingredient or a supplier."],
+  ["COUNT(@tried_price)*COUNT(@tried_change)=1", "Enter a new price or a change, not both."],
+  [
+    "(LEN(@tried)>0)*COUNT(@tried_price)*(N(@tried_now)<=0)=1",
+    "A new price needs an ingredient with a price now: enter its name as it stands in Ingredients.",
+  ],
+  ["@tried_counted>0", "Parts that are counted, such as packaging, stay at today's price in “Cost then”."],
+] as const;
+
 const figures: Block = {
   block: "figures",
   left: LEFT,
   when: "products",
   lines: [
     { cells: [] },
-    computedLine(
-      "Tried",
-      "is_tried_price",
-      "plain",
-      "=IF((LEN(@tried)>0)*(COUNT(@tried_price)+COUNT(@tried_change)>0)=1;1;0)",
-    ),
-    computedLine("Anything tried", "is_tried", "plain", "=IF(@is_tried_price+COUNT(@labour_change)>0;1;0)"),
+    computedLine("Row of what is tried", "tried_row", "plain", TRIED_ROW),
     computedLine(
       "Times",
       "tried_times",
       "plain",
-      "=IF(COUNT(@tried_price)*COUNT(@tried_now)=1;@tried_price/MAX(@tried_now;1/10^9);1+N(@tried_change))",
+      '=IF(COUNT(@tried_price)=1;IF(N(@tried_now)>0;@tried_price/@tried_now;"");IF(COUNT(@tried_change)=1;1+@tried_change;""))',
+    ),
+    computedLine("Tried", "is_tried_price", "plain", "=IF((LEN(@tried)>0)*(COUNT(@tried_times)=1)=1;1;0)"),
+    computedLine("Anything tried", "is_tried", "plain", "=IF(@is_tried_price+COUNT(@labour_change)>0;1;0)"),
+    computedLine("Counted parts among it", "tried_counted", "plain", TRIED_COUNTED),
+    computedLine(
+      "What is wrong with it",
+      "tried_says",
+      "text",
+      `=IF(COUNT(@tried_price)+COUNT(@tried_change)=0;"";${TRIED_FAULTS.map(([when, says]) => `IF(${when};"${says} ";"")`).join("&")})`,
     ),
   ],
 };

@@ -37,10 +37,10 @@ describe("a shop of a loaf, a filling and a bun that holds both", () => {
   beforeAll(async () => {
     book = await workbook();
     larder = await larderOf(book, {
-      ingredient: ["Flour", "Almonds", "Sugar"],
-      supplier: ["Lantern Mill", "Saltmarsh", "Saltmarsh"],
-      price: [1, 12, 2],
-      pack: ["1 kg", "1 kg", "1 kg"],
+      ingredient: ["Flour", "Almonds", "Sugar", "Box"],
+      supplier: ["Lantern Mill", "Saltmarsh", "Saltmarsh", "Pier packing"],
+      price: [1, 12, 2, 3],
+      pack: ["1 kg", "1 kg", "1 kg", "100 pieces"],
     });
     // 500 g a piece: 0.50; sold at 2.00, 75 % wanted and reached.
     loaf = await formula("Loaf", [["Flour", "flour", 1000]], {
@@ -68,10 +68,10 @@ describe("a shop of a loaf, a filling and a bun that holds both", () => {
         labour_mix: 60,
         labour_rate: 20,
         tax: 0.1,
-        ingredient: ["Flour", "Filling"],
-        kind: ["dough", "filling"],
-        part_each: [60, 40],
-        part_unit: ["g", "g"],
+        ingredient: ["Flour", "Filling", "Box"],
+        kind: ["dough", "filling", "packaging"],
+        part_each: [60, 40, 1],
+        part_unit: ["g", "g", "each"],
       },
       { book, model: finishedProduct, options: { ...METRIC, parts: [] } },
     );
@@ -80,8 +80,8 @@ describe("a shop of a loaf, a filling and a bun that holds both", () => {
   }, SLOW);
 
   // By hand: the filling is 7.00 in 0.855 kg, so 8.187135 a kilogram. A bun: 0.06 + 0.04 × 8.187135 = 0.387485, and 20 of wages
-  // over 100 pieces: 0.587485. 1.10 with 10 % tax is 1.00.
-  const BUN = 0.06 + (0.04 * 7) / 0.855 + 0.2;
+  // over 100 pieces, and a box of 0.03: 0.617485. 1.10 with 10 % tax is 1.00.
+  const BUN = 0.06 + (0.04 * 7) / 0.855 + 0.23;
 
   test("each has its row, the one below the wanted margin first; formulas without pieces have none", () => {
     expect(book.sheetNames()).toContain("Formula list");
@@ -111,7 +111,7 @@ describe("a shop of a loaf, a filling and a bun that holds both", () => {
     prices?.type("tried_price", "18");
     expect(prices?.value("tried_now")).toBe(12);
     // 0.04 × (0.5 × 18 + 0.5 × 2) ÷ 0.855.
-    const then = 0.06 + (0.04 * 10) / 0.855 + 0.2;
+    const then = 0.06 + (0.04 * 10) / 0.855 + 0.23;
     expect(row("Bun")("new_cost")).toBeCloseTo(then, 9);
     expect(row("Bun")("new_margin")).toBeCloseTo(1 - then, 9);
     expect(row("Loaf", "large")("new_cost")).toBeCloseTo(0.5, 9);
@@ -124,14 +124,38 @@ describe("a shop of a loaf, a filling and a bun that holds both", () => {
   test("a supplier a tenth dearer, and wages a fifth", () => {
     prices?.type("tried", "Saltmarsh");
     prices?.type("tried_change", "10%");
-    expect(row("Bun")("new_cost")).toBeCloseTo(0.06 + (0.04 * 7.7) / 0.855 + 0.2, 9);
+    expect(row("Bun")("new_cost")).toBeCloseTo(0.06 + (0.04 * 7.7) / 0.855 + 0.23, 9);
     prices?.type("labour_change", "20%");
-    expect(row("Bun")("new_cost")).toBeCloseTo(0.06 + (0.04 * 7.7) / 0.855 + 0.24, 9);
+    expect(row("Bun")("new_cost")).toBeCloseTo(0.06 + (0.04 * 7.7) / 0.855 + 0.27, 9);
     prices?.type("tried", "");
     expect(row("Bun")("new_cost")).toBeCloseTo(BUN + 0.04, 9);
     prices?.type("labour_change", "");
     prices?.type("tried_change", "");
     expect(row("Bun")("new_cost")).toBe("");
+  });
+
+  test("a price that cannot be tried is said to be none, and nothing is worked out with it", () => {
+    const tried = (what: string, price: string, change: string) => {
+      for (const [name, entry] of [
+        ["tried", what],
+        ["tried_price", price],
+        ["tried_change", change],
+      ] as const)
+        prices?.type(name, entry);
+      return [prices?.value("check"), row("Bun")("new_cost")];
+    };
+    const NO_PRICE = "A new price needs an ingredient with a price now: enter its name as it stands in Ingredients. ";
+    // A supplier has no pack, "Almond" is not the name there, and a sign is no pattern.
+    for (const name of ["Saltmarsh", "Almond", "Alm*"])
+      expect(tried(name, "18", ""), name).toEqual([expect.stringContaining(NO_PRICE), ""]);
+    expect(tried("", "18", "")).toEqual(["Enter an ingredient or a supplier. ", ""]);
+    expect(tried(" almonds", "18", "10%")[0]).toBe("Enter a new price or a change, not both. ");
+    expect(tried(" almonds", "18", "")).toEqual(["", expect.closeTo(0.06 + (0.04 * 10) / 0.855 + 0.23, 9)]);
+    // A box is counted: what it costs more is in no cost then, and that is said, also of whoever sells it.
+    const BOX = "Parts that are counted, such as packaging, stay at today's price in “Cost then”. ";
+    for (const name of ["Box", "Pier packing"])
+      expect(tried(name, "", "50%"), name).toEqual([BOX, expect.closeTo(BUN, 9)]);
+    expect(tried("", "", "")).toEqual(["", ""]);
   });
 
   test("what falls below the wanted margin only then moves up", () => {
@@ -209,6 +233,7 @@ describe("a shop of a loaf, a filling and a bun that holds both", () => {
       "Still calculating, or enter an ingredient or a supplier that stands in Ingredients. ",
     );
     expect(row("Bun")("full_cost")).toBeCloseTo(BUN, 9);
+    prices?.type("tried_change", "");
     prices?.type("tried", "");
     expect(prices?.value("check")).toBe("");
   });
