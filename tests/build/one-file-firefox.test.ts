@@ -67,7 +67,7 @@ describe.skipIf(PATH === undefined)("opened from a disk in Firefox", () => {
     await seed.until(`document.title === "seeded"`);
     await seed.close();
     const url = pages.write(LOCAL, pages.local);
-    const first = await opened(url);
+    const [first, second] = [await opened(url), await opened(url)];
     await first.until(`[...${BENCH}.querySelectorAll("button")].some((one) => one.textContent === "Build the sheet")`);
     await first.evaluate(
       `[...${BENCH}.querySelectorAll("details:not([open]) > summary")].map((one) => one.click()).length`,
@@ -83,6 +83,9 @@ describe.skipIf(PATH === undefined)("opened from a disk in Firefox", () => {
     })()`);
     await first.until(`${BENCH}.body.textContent.includes("Built “Pan loaf”")`);
     await first.until(`${KEPT}.then((text) => text.includes("Pan loaf"))`);
+    // The other tab hears of it, and keeps nothing over it.
+    await second.until(`document.getElementById("notice").textContent.includes("This tab is behind")`);
+    await second.close();
     await first.close();
     const again = await opened(url);
     const tabs = await again.evaluate<string[]>(

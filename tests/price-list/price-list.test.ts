@@ -8,7 +8,7 @@ import { leftUnread, linesIn, type SheetRow } from "../../shared/price-list/line
 import { packText, priceIn } from "../../shared/price-list/price-cell.ts";
 import { type Table, tableOf } from "../../shared/price-list/table.ts";
 import { workbookTable } from "../../shared/price-list/workbook-cells.ts";
-import { decodeText } from "../../sidebar/plan/price-file.ts";
+import { decodeText, fileTable } from "../../sidebar/plan/price-file.ts";
 import { refusalOf } from "../adjust/support.ts";
 
 const SHEET: readonly SheetRow[] = [
@@ -67,6 +67,16 @@ describe("a table out of a text", () => {
     expect(decodeText(new Uint8Array([0x43, 0x72, 0xe8, 0x6d, 0x65]))).toBe("Crème");
     expect(decodeText(new TextEncoder().encode("Crème"))).toBe("Crème");
     expect(decodeText(new Uint8Array([0xff, 0xfe, 0x43, 0, 0xe8, 0]))).toBe("Cè");
+    expect(decodeText(new Uint8Array([0xfe, 0xff, 0, 0x43, 0, 0xe8]))).toBe("Cè");
+  });
+
+  // How an older .xls, a .pdf and a picture (.png) begin.
+  test.each([
+    ["an older .xls", [0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1, 0, 0]],
+    ["a .pdf", [..."%PDF-1.7\n"].map((sign) => sign.charCodeAt(0))],
+    ["a picture", [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13]],
+  ])("%s is refused, with what to save it as", (_says, bytes) => {
+    expect(refusalOf(() => fileTable(new Uint8Array(bytes)))).toMatch(/^This file is neither.*as \.xlsx or \.csv/);
   });
 });
 

@@ -297,6 +297,18 @@ describe("while no call has an answer", () => {
     const all = [...PLANNED, ...Object.keys(ANSWER_READERS)];
     expect(all.filter((one) => !tried.has(one) && !(one in ELSEWHERE))).toEqual([]);
   });
+
+  test("and nothing that was written meanwhile keeps a text that stood for an answer", () => {
+    book.answerCalls();
+    const kept = book
+      .sheetNames()
+      .flatMap((sheet) =>
+        book
+          .values(sheet, book.usedRange(sheet))
+          .flatMap((row) => row.filter((cell) => isWaitingText(cell)).map((cell) => `${sheet}: ${cell}`)),
+      );
+    expect(kept).toEqual([]);
+  });
 });
 
 /** Questions that wait for no cell of a sheet, or that others above ask on the way. */
