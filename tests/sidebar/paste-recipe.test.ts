@@ -200,6 +200,34 @@ describe.skipIf(skip)("the panel Paste recipe", () => {
     await bench.checked("stocked");
   });
 
+  test("what is kept apart is offered as a finished product, and a tin asks how deep it is", async () => {
+    await start(
+      "Almond cake\n20 cm round tin\n500 g bread flour\n325 g water\n10 g salt\n5 g yeast\nFilling:\n100 g honey",
+    );
+    const named = (label: RegExp) => bench.page.getByLabel(label).filter({ visible: true });
+    await named(/^Depth of the tin/).waitFor();
+    // The page's clock stands still unless it is told.
+    const soon = async <T>(see: () => T | Promise<T>): Promise<T> => {
+      await bench.wait(100);
+      return see();
+    };
+    const isStocked = () => bench.page.getByText("Not on your Ingredients sheet yet").isVisible();
+    await expect.poll(() => soon(isStocked)).toBe(true);
+    const product = button("Build the finished product");
+    await product.click();
+    await expect
+      .poll(() => bench.page.locator(".panel:visible").textContent())
+      .toContain("Enter how many pieces are made.");
+    await field("Pieces").fill("10");
+    await named(/^Scaling weight/).fill("80");
+    await shot("product");
+    await bench.checked("product");
+    await product.click();
+    await expect.poll(() => soon(() => book.sheetNames())).toContain("Almond cake, finished");
+    // 100 g of honey for 840 g of dough
+    expect(book.sheet("Almond cake, finished").value("part_each", 2)).toBeCloseTo((80 * 100) / 840, 6);
+  });
+
   test("pasted markup and formulas stay text", async () => {
     await start('<img src=x onerror="alert(1)"> 5 g\n500 g =IMPORTXML("x")\n500 g flour');
     expect(await words(line(0).locator(".own-text"))).toBe('<img src=x onerror="alert(1)"> 5 g');

@@ -86,6 +86,7 @@ export type IgnoredReason =
   | "web page"
   | "nutrition"
   | "equipment"
+  | "tin"
   | "note"
   | "total"
   | "column headings"

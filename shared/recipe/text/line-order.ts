@@ -23,6 +23,7 @@ import { isSeparator, type SourceLine } from "./source-lines.ts";
 import { isStep } from "./steps.ts";
 import type { TableLine } from "./table.ts";
 import { headStage, tableRows } from "./table-rows.ts";
+import { tinIn } from "./tins.ts";
 import { takeHead, takeTitle, titleIn } from "./titles.ts";
 import { NO_YIELD } from "./yield-words.ts";
 import { yieldIn } from "./yields.ts";
@@ -140,6 +141,8 @@ function takeTotal(place: Place): boolean {
 function takeClutter({ draft, line, next, before }: Place): boolean {
   const clutter = clutterIn(line.text);
   if (clutter !== undefined) return ignore(draft, line, clutter);
+  // "20 cm round tin"
+  if (isTinAlone(draft, line.text)) return ignore(draft, line, "tin");
   const isFigures =
     isNutrition(line.text) &&
     draft.mode === "method" &&
@@ -150,6 +153,15 @@ function takeClutter({ draft, line, next, before }: Place): boolean {
 }
 
 const FOR_SO_MANY = /^(?:per|for|pour|para|für|voor|til|till)\s+(?:about |circa |ca\.? )?\d{1,4}\s+\p{L}{3,}/iu;
+
+const isTinAlone = (draft: Draft, text: string): boolean =>
+  draft.mode !== "method" &&
+  !isFirstOf(draft) &&
+  tinIn(text) !== undefined &&
+  text.split(" ").length <= 12 &&
+  yieldIn(text) === undefined &&
+  !isStep(text, false, false) &&
+  !/\d\s?(?:g|kg|oz|lbs?)(?!\p{L})/iu.test(text);
 
 function takeMade({ draft, line }: Place): boolean {
   const lineYield = yieldIn(line.text);

@@ -43,6 +43,7 @@ export const IGNORED_SAYS: Readonly<Record<IgnoredReason, string>> = {
   "web page": "Left out: from the web page",
   nutrition: "Left out: nutrition",
   equipment: "Left out: equipment",
+  tin: "The tin",
   note: "Left out: note",
   total: "Total, checked against the rows",
   "column headings": "Headings of the columns",

@@ -43,6 +43,16 @@ test.each([
   "400 g tin chopped tomatoes",
 ])("no baking tin with sizes: %s", (text) => expect(tinIn(text)).toBeUndefined());
 
+test("a line that is nothing but a tin is no ingredient", () => {
+  const { rows, ignored, questions } = describeRecipe(
+    "Plum cake\n20 cm round tin\n500 g flour\n300 g sugar",
+    builtInKitchen,
+  );
+  expect(rows.map(({ name }) => name)).toEqual(["flour", "sugar"]);
+  expect(ignored.map(({ reason }) => reason)).toEqual(["title", "tin"]);
+  expect(questions).toEqual([]);
+});
+
 test("a text has one tin, however often it names it, and none where there are two", () => {
   const tinOf = (text: string) => describeRecipe(text, builtInKitchen).tin;
   const loaf = "Loaf\nMakes 2 loaves\nFlour 1000 g\nWater 620 g\n";
