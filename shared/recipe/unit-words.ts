@@ -51,6 +51,8 @@ const UNITS: readonly Known[] = [
   volume("tbsp", "el;esslöffel;essloffel;c a soupe;c a s;cas;cuillere a soupe", "EU"),
   volume("dessertspoon", "dsp;dstspn;dessertspoon;dessertspoonful;dessert spoon"),
   volume("tsp", "tsp;tsps;teasp;teaspoon;teaspoonful;tea spoon"),
+  volume("tsp", "ts;tsk;theelepel", "EU"),
+  volume("tbsp", "ss;spsk;msk;eetlepel", "EU"),
   volume("tsp", "tl;teelöffel;teeloffel;c a cafe;c a c;cac;cuillere a cafe", "EU"),
   volume("dash", "dash;dashes"),
   volume("pinch", "pinch;pinches;prise;pincee"),

@@ -78,6 +78,23 @@ export function columnOf(cell: string): Column | undefined {
 
 const OVERALL: Stage = { role: "overall", name: "Total", line: null, preferment: "", hours: null, temperature: null };
 
+/** Headings in two rows: the stages above, and under each what its column holds. */
+export function doubleHeader(upper: readonly string[], lower: readonly string[]): (Column | undefined)[] | undefined {
+  if (headerOf(lower) === undefined || !upper.some((cell) => cell !== "")) return undefined;
+  let last = "";
+  // A heading over several columns stands in the first of them.
+  const wide = lower.map((_, at) => {
+    last = upper[at] || last;
+    return last;
+  });
+  for (const heads of [upper, wide]) {
+    const columns = headerOf(lower.map((cell, at) => (cell === "" ? "" : `${heads[at] ?? ""} ${cell}`.trim())));
+    const staged = columns?.filter((column) => column?.is === "weight" && column.stage !== undefined) ?? [];
+    if (columns !== undefined && staged.length >= 2) return columns;
+  }
+  return undefined;
+}
+
 /** "Component, material": the wider of two names says the part. */
 function oneName(cells: readonly string[], columns: readonly (Column | undefined)[]): (Column | undefined)[] {
   const names = columns.flatMap((column, at) => (column?.is === "name" ? [at] : []));

@@ -2,7 +2,7 @@
 
 import { singularName } from "../../base/words.ts";
 import { prefermentIn } from "../kinds.ts";
-import type { Stage, StageRole } from "./description.ts";
+import { IN_DOUGH, type Stage, type StageRole } from "./description.ts";
 import {
   addRow,
   addStage,
@@ -148,7 +148,8 @@ export function takeHeadingWithRows({ draft, line, reading, isFirst }: Place): b
   const isRows =
     rows.every((one) => one.name !== "" && (one.isAll || (one.grams ?? one.percent ?? one.bare) !== null)) &&
     // Of several that a heading lists, one may be a thing that nobody knows.
-    rows.filter(isNamed).length >= (rows.length > 2 ? rows.length - 1 : rows.length);
+    (rows.filter(isNamed).length >= (rows.length > 2 ? rows.length - 1 : rows.length) ||
+      (rows.length > 1 && !match.isUnsure && !IN_DOUGH.has(match.stage.role)));
   if (!isRows) return false;
   const answer = reading.corrections.answers[`part of the dough: ${head}`];
   const role: StageRole = answer === "dough" ? "dough" : match.stage.role;

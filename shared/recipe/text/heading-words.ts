@@ -45,7 +45,7 @@ export const ROLES: readonly (readonly [StageRole, RegExp])[] = [
   ],
   [
     "topping",
-    /\b(?:topping|streusel|crumble|crumb|decoration|decorate|finish|finishing|garnish|crust|sprinkle|cross|crosse|crossing|meringue|whipped cream|sauce|sprinkling|cobertura|belag|copertura|nappage)\b|^cheese(?: mix)?$/,
+    /\b(?:topping|streusel|crumble|crumb|decoration|decorate|finish|finishing|garnish|crust|sprinkle|cross|crosse|crossing|meringue|whipped cream|sauce|sprinkling|coating|coat|cobertura|belag|copertura|nappage)\b|^cheese(?: mix)?$/,
   ],
   [
     "dusting",

@@ -24,7 +24,7 @@ import { isStep } from "./steps.ts";
 import type { TableLine } from "./table.ts";
 import { headStage, tableRows } from "./table-rows.ts";
 import { tinIn } from "./tins.ts";
-import { takeHead, takeTitle, titleIn } from "./titles.ts";
+import { headYield, takeHead, takeTitle, titleIn } from "./titles.ts";
 import { NO_YIELD } from "./yield-words.ts";
 import { yieldIn } from "./yields.ts";
 
@@ -86,7 +86,9 @@ function takeLabelled(place: Place): boolean {
   const [, label = "", rest = ""] = LABEL.exec(line.text) ?? [];
   if (rest === "") return false;
   if (/^(?:title|recipe|recipe name|product|formula name|name)$/i.test(label)) {
-    if (draft.title === "") draft.title = titleIn(rest);
+    const head = headYield(rest);
+    if (head !== undefined) takeYield(draft, head.made);
+    if (draft.title === "") draft.title = titleIn(head?.title ?? rest);
     return ignore(draft, line, "title");
   }
   const mode = modeOf(label);

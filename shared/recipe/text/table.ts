@@ -1,7 +1,7 @@
 // Pasted tables: columns parted by tabs, bars, semicolons, commas or wide gaps, with headings or without.
 
 import { alignedCells, alignedHeads } from "./aligned.ts";
-import { type Column, headerOf, unitIn } from "./columns.ts";
+import { type Column, doubleHeader, headerOf, unitIn } from "./columns.ts";
 import type { SourceLine } from "./source-lines.ts";
 
 export type TableLine = {
@@ -71,7 +71,7 @@ export function tableLines(lines: readonly SourceLine[]): Map<number, TableLine>
     }
     let columns = run.columns;
     for (const row of run.rows) {
-      const header = row.line.at === run.header ? run.columns : laterHeader(row.cells, run.rows);
+      const header = run.headers.includes(row.line.at) ? run.columns : laterHeader(row.cells, run.rows);
       if (header !== undefined) columns = header;
       tableRows.set(row.line.at, { ...row, isHeader: header !== undefined, columns, table });
     }
@@ -90,7 +90,8 @@ function laterHeader(cells: readonly string[], rows: Run["rows"]) {
 type Run = {
   readonly rows: readonly { readonly line: SourceLine; readonly cells: readonly string[] }[];
   readonly columns: readonly (Column | undefined)[];
-  readonly header: number;
+  /** The lines of its headings. */
+  readonly headers: readonly number[];
   readonly end: number;
 };
 
@@ -101,24 +102,31 @@ function runAt(lines: readonly SourceLine[], at: number): Run | undefined {
   for (const { name, may, split } of SPLITS) {
     if (!may.test(first.raw)) continue;
     const cells = split(first.raw).map(clean);
+    const second = lines[at + 1];
+    const double =
+      second !== undefined && may.test(second.raw) ? doubleHeader(cells, split(second.raw).map(clean)) : undefined;
+    if (double !== undefined && second !== undefined && name !== "gap") {
+      const { rows, end } = rowsFrom(lines, at, may, split, name);
+      return { rows, columns: named(double, rows.slice(2)), headers: [first.at, second.at], end };
+    }
     const header = headerOf(cells);
     if (header !== undefined) {
       const { rows, end } = rowsFrom(lines, at, may, split, name);
-      if (rows.length >= 2 && name === "gap") return { ...alignedRun(rows, header), header: first.at, end };
-      if (rows.length >= 2) return { rows, columns: named(header, rows), header: first.at, end };
+      if (rows.length >= 2 && name === "gap") return { ...alignedRun(rows, header), headers: [first.at], end };
+      if (rows.length >= 2) return { rows, columns: named(header, rows), headers: [first.at], end };
     }
     if (name === "gap" || cells.length < 2) continue;
     const { rows, end } = rowsFrom(lines, at, may, split, name);
     if (name === "comma" && rows.filter(isDecimal).length > rows.length / 2) continue;
     const columns = rows.length < 3 ? undefined : looksOf(rows.map((row) => row.cells));
-    if (columns !== undefined) return { rows, columns, header: -1, end };
+    if (columns !== undefined) return { rows, columns, headers: [], end };
   }
   if (/\S {2,}\S/.test(first.raw)) {
     const gap = SPLITS[SPLITS.length - 1];
     if (gap === undefined) return undefined;
     const { rows, end } = rowsFrom(lines, at, gap.may, gap.split, "gap");
     const columns = rows.length < 3 ? undefined : looksOf(rows.map((row) => row.cells));
-    if (columns !== undefined) return { rows, columns, header: -1, end };
+    if (columns !== undefined) return { rows, columns, headers: [], end };
   }
   return undefined;
 }

@@ -37,21 +37,28 @@ function isTitle(line: SourceLine, reading: Reading, next: readonly SourceLine[]
     next[0]?.text === "" &&
     /\p{L}{3}.*\d\s?k?g$/iu.test(text);
   if (isSized) return true;
+  // "Rye sourdough, hydration 75"
+  if (/\bhydration\b/i.test(text) && !hasAmount(text.replace(/%/g, "")) && looksLikeRow(following)) return true;
   const isPercent = read.percent !== null && (read.isKnown || read.type !== "");
   if (read.grams !== null || isPercent || (read.bare !== null && read.isKnown && /\d/.test(text))) return false;
   if (read.isKnown && !looksLikeRow(following) && !(following !== undefined && opensOther(following))) return false;
   return !isStep(text, false, false) || line.isMarked;
 }
 
-const BEHIND = /\s*[([|,;:]\s*|\s[–—-]\s*|\s(?=(?:makes|yields?|for)\s)/giu;
+const BEHIND = /\s*[([|,;:]\s*|\s[–—-]\s*|\s(?=(?:makes|yields?|for)[\s:])/giu;
 
 /** A name with what it makes behind it: "Bagels – 24 pcs @ 110 g", "Soda bread (makes 1 loaf)", "Rolls | 60 x 65 g". */
 /** Fewer may number a version. */
 const FEW = 4;
 
-function headYield(text: string) {
+export function headYield(text: string) {
   // "Hot cross buns x 36"
   const [, name = "", word = "", many = ""] = /^(.*?(\p{L}{3,}))\s+[x×]\s?(\d{1,4})$/u.exec(text) ?? [];
+  // "Flammkuchen 8 Stück"
+  const [, called = "", count = ""] =
+    /^(.*?\p{L}{3,})\s+(\d{1,4})\s*(?:stück|stk|st|pcs|pieces|pezzi|pièces|ea)\.?$/iu.exec(text) ?? [];
+  if (count !== "" && !hasAmount(called) && !/\b(?:for|makes|yields?|per|of)$/i.test(called))
+    return { made: { ...NO_YIELD, pieces: Number(count) }, title: called };
   const made = many === "" || hasAmount(name) ? undefined : yieldIn(`${many} ${word}`);
   if (made !== undefined) return { made, title: name };
   for (const { index = 0, 0: sign } of text.matchAll(BEHIND)) {

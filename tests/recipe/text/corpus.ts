@@ -13,7 +13,8 @@
 // letters and specifications 0 of 4). Eight of the 28 were only written down wrong: an egg of size M, tins that are pieces too, and so on.
 // A sixth lot of 18, of other hands and tongues, was tried once the fifth was right. As they came: 3 of the 18 wholly right, 32 of 124 rows
 // and yields wrong with no question. A seventh of 14 followed: 2 of the 14 wholly right, 20 of 113 rows and yields wrong with no question.
-// One of these, two lists side by side, is asked about and still not read; it is not here.
+// An eighth of 10: 1 of the 10, 21 of 80. One of the seventh, two lists side by side, is asked about and still not read; it is not here.
+import { EIGHTH } from "./corpus-eighth.ts";
 import { FIFTH_HOUSEHOLD, FIFTH_PERCENT, FIFTH_TABLES } from "./corpus-fifth.ts";
 import { FIFTH_PARTS, FIFTH_STAGES, FIFTH_WEB } from "./corpus-fifth-stages.ts";
 import { FOURTH } from "./corpus-fourth.ts";
@@ -60,4 +61,5 @@ export const SHAPES: Readonly<Record<string, readonly Case[]>> = {
   "web pages, methods, yields, fifth lot": FIFTH_WEB,
   "all shapes, sixth lot": SIXTH,
   "all shapes, seventh lot": SEVENTH,
+  "all shapes, eighth lot": EIGHTH,
 };
