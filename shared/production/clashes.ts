@@ -18,8 +18,8 @@ export type Clash = {
   readonly to: Moment;
   readonly tasks: readonly Task[];
 };
-/** Everything of one dough so many minutes earlier; below 0 later. */
-export type Change = { readonly id: string; readonly dough: string; readonly earlier: number };
+/** Every batch of one dough so many minutes earlier than it is planned; below 0 later. */
+export type Change = { readonly dough: string; readonly earlier: number };
 
 /** Stretches of time in which a machine is taken more often than it is there, in the order of the clock. */
 export function clashesOf(tasks: readonly Task[], machines: readonly Machine[]): Clash[] {
@@ -52,29 +52,34 @@ const MAX_LATER = 180;
 
 /**
  * The smallest change of one dough's start that ends the clash and begins no other; earlier before later, because later is
- * not ready in time. Null where no change of one dough does.
+ * not ready in time. The dough starts so on each of its days. `clashesAfter` plans all again, where others move along with it.
+ * Null where no change of one dough does.
  */
 export function changeFor(
   clash: Clash,
   plans: readonly PlannedDough[],
   machines: readonly Machine[],
   changes: readonly ClockChange[] = [],
+  clashesAfter: (change: Change) => readonly Clash[] = () => [],
 ): Change | null {
-  const involved = [...new Set(clash.tasks.map(({ id }) => id))];
-  const byPlan = new Map(plans.map((plan) => [plan.id, tasksOf(plan, changes)]));
-  const known = clashesOf([...byPlan.values()].flat(), machines);
+  const involved = [...new Set(clash.tasks.map(({ dough }) => dough))];
+  const tasks = plans.map((plan) => ({ plan, tasks: tasksOf(plan, changes) }));
+  const known = clashesOf(
+    tasks.flatMap((one) => one.tasks),
+    machines,
+  );
   for (const [most, way] of [
     [MAX_EARLIER, 1],
     [MAX_LATER, -1],
   ] as const) {
     for (let minutes = STEP; minutes <= most; minutes += STEP) {
-      for (const id of involved) {
-        const plan = plans.find((one) => one.id === id);
-        if (plan === undefined) continue;
-        const moved = tasksOf({ ...plan, earlier: plan.earlier + way * minutes }, changes);
-        const others = [...byPlan].flatMap(([one, tasks]) => (one === id ? [] : tasks));
-        const now = clashesOf([...others, ...moved], machines);
-        if (isResolved(clash, known, now)) return { id, dough: plan.dough, earlier: way * minutes };
+      for (const dough of involved) {
+        const change = { dough, earlier: way * minutes };
+        const moved = tasks.flatMap(({ plan, tasks: planned }) =>
+          plan.dough === dough ? tasksOf({ ...plan, earlier: plan.earlier + change.earlier }, changes) : planned,
+        );
+        if (isResolved(clash, known, clashesOf(moved, machines)) && isResolved(clash, known, clashesAfter(change)))
+          return change;
       }
     }
   }

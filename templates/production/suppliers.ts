@@ -24,8 +24,8 @@ export function suppliersBlock({ suppliers, ingredients }: ToOrderShape): Block 
       ...suppliers.map((_, index): Line => {
         const at = index + 1;
         const delivered = `@on_${at}_1:@on_${at}_7`;
-        // The last day of delivery up to the first day that is ordered for, as days before it.
-        const early = `MIN(ARRAYFORMULA(IF(LEN(${delivered})>0;MOD(MOD(@first_day-2;7)-COLUMN(${delivered})+COLUMN(@on_${at}_1);7);99)))`;
+        // The last day of delivery before the first day that is ordered for: what is ready on a day is mixed before it.
+        const early = `MIN(ARRAYFORMULA(IF(LEN(${delivered})>0;1+MOD(MOD(@first_day-3;7)-COLUMN(${delivered})+COLUMN(@on_${at}_1);7);99)))`;
         return {
           cells: [
             { at: 0, role: "ruled", name: `supplier_name_${at}`, unit: "text" },
@@ -52,7 +52,7 @@ export function suppliersBlock({ suppliers, ingredients }: ToOrderShape): Block 
       }),
       {
         cells: [
-          { at: 0, role: "remark", text: "Order by: the day for the last delivery that comes in time." },
+          { at: 0, role: "remark", text: "Order by: the day for the last delivery before the first of these days." },
           {
             at: 13,
             role: "helper",

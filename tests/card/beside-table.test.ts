@@ -66,6 +66,45 @@ describe("a levain loaf of two mixes", () => {
     expect(made.figure("Keep back of it as seed (g)")).toBe(1000);
   });
 
+  test("a weigh-up has the same of each mix, and ice for the temperatures of its own day", async () => {
+    const { book } = await open();
+    const { sheet: production } = book.answer({
+      ask: "day",
+      day: "2026-12-05",
+      orders: [{ sheet: "Pier seeded", pieces: 100 }],
+    }) as { sheet: string };
+    const { sheet } = book.answer({ ask: "weighUp", sheet: production }) as { sheet: string };
+    const line = (words: string) =>
+      book
+        .values(sheet, book.usedRange(sheet))
+        .find((row) => row[1] === words)
+        ?.slice(2, 4);
+    const [water, ice] = ["Water at (°C), hold back (g)", "Of the water: ice, tap water (g)"];
+    expect(book.shownTexts(sheet, book.usedRange(sheet)).flat()).toContain("☐☐ 2 mixes of 50 kg");
+    expect(line("Flour")?.[0]).toBe(20_000);
+    expect(line("Levain, ready")?.[0]).toBe(10_000);
+    // As on the card: 481.5 of ice, a twentieth of 12 000 held back.
+    expect(line(water)).toEqual([16, 600]);
+    expect(line(ice)).toEqual([480, 11_520]);
+    const rows = book.shownTexts(sheet, book.usedRange(sheet));
+    const at = rows.findIndex((row) => row[1] === "Room, flour, tap water") + 1;
+    const enter = (...degrees: number[]) =>
+      degrees.forEach((one, place) => {
+        book.type(sheet, `${"CDE"[place]}${at}`, String(one));
+      });
+    // 4 × 24 − 29 − 25 − 24 − 8 = 10 out of a tap of 12: 12 000 × 2 ÷ (12 + 79.68) = 261.8 of ice.
+    enter(29, 25, 12);
+    expect(line(water)).toEqual([10, 600]);
+    expect(line(ice)).toEqual([260, 11_740]);
+    // 12 out of a tap of 12.
+    enter(27, 25, 12);
+    expect(line(ice)).toEqual(["no ice", ""]);
+    // 96 − 40 − 35 − 24 − 8 = −11: 12 000 × 23 ÷ 91.68 = 3010.5 of ice, and no water that is colder than the tap's.
+    enter(40, 35, 12);
+    expect(line(water)?.[0]).toBe(-11);
+    expect(line(ice)).toEqual([3010, 8990]);
+  });
+
   test("typed for 150 pieces the living card has three mixes; what is kept back stays", async () => {
     const { book, sheet } = await open();
     const made = card(book, { sheet, kind: "living" });

@@ -6,7 +6,7 @@ import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { openBook } from "../../src/workbook/scripted.ts";
 import { bunAsked } from "../../templates/demo/bun.ts";
 import { custardAsked } from "../../templates/demo/filled-bun.ts";
-import { pageOf } from "./week-book.ts";
+import { address, pageOf } from "./week-book.ts";
 
 const UNITS = { weight: "g", temperature: "C", length: "cm" } as const;
 const glaze = {
@@ -103,6 +103,51 @@ test("needs divide by what boils off, what is left over and what is wasted; what
   expect(values.find(([name]) => name === "Paper case")?.slice(9, 12)).toEqual([100, 3, 36]);
   const bought = values.filter(([name]) => name === "Sugar").length;
   expect(bought).toBe(1);
+});
+
+test("each supplier has its costs, and the day until which to order for its last delivery before the day", () => {
+  const sheet = sheets.purchases ?? "";
+  const page = () => pageOf(book, sheet);
+  const head = page().shown.findIndex((row) => row[0] === "Delivers on (enter x)");
+  const rowOf = (name: string) => page().shown.findIndex((row, at) => at > head && row[0] === name);
+  const orderBy = (name: string) => page().shown[rowOf(name)]?.[11];
+  // Ready on Saturday 5 December; nobody is known to deliver yet.
+  expect(orderBy("Tern mill")).toBe("");
+  const deliver = (name: string, ...days: number[]) => {
+    for (const day of days) book.type(sheet, address(rowOf(name), 2 + day), "x");
+  };
+  // On Tuesdays and Fridays, two days after the order, which is wanted by two o'clock: Friday the 4th, so Wednesday the 2nd.
+  deliver("Tern mill", 1, 4);
+  book.type(sheet, address(rowOf("Tern mill"), 9), "2");
+  book.type(sheet, address(rowOf("Tern mill"), 10), "14:00");
+  expect(orderBy("Tern mill")).toBe("2026-12-02");
+  expect(page().shown[rowOf("Tern mill")]?.[10]).toBe("14:00");
+  // What comes on the Saturday itself is too late: the Saturday before.
+  deliver("Cove dairy", 5);
+  expect(orderBy("Cove dairy")).toBe("2026-11-28");
+  deliver("Cove dairy", 0);
+  expect(orderBy("Cove dairy")).toBe("2026-11-30");
+  expect(orderBy("Pier packing")).toBe("");
+  // Costs: whole packs of what each brings.
+  const { values } = page();
+  for (const [name, brings] of [
+    ["Cove dairy", ["Whole milk"]],
+    ["Tern mill", ["Sugar", "Icing sugar"]],
+    ["Pier packing", ["Paper case"]],
+  ] as const) {
+    const cost = brings.reduce((sum, one) => sum + Number(values.find(([cell]) => cell === one)?.[11]), 0);
+    expect(cost, name).toBeGreaterThan(0);
+    expect(values[rowOf(name)]?.[1], name).toBeCloseTo(cost, 9);
+  }
+  // Ordered for a later day, or the production moved to one: the Friday before Monday the 7th, the Tuesday before Friday the 11th.
+  book.type(sheet, "E5", "2026-12-07");
+  expect(orderBy("Tern mill")).toBe("2026-12-02");
+  expect(orderBy("Cove dairy")).toBe("2026-12-05");
+  book.type(sheet, "E5", "");
+  const day = pageOf(book, production).shown.findIndex((row) => row[0] === "Ready on");
+  book.type(production, address(day, 3), "2026-12-11");
+  expect(orderBy("Tern mill")).toBe("2026-12-06");
+  book.type(production, address(day, 3), DAY);
 });
 
 /** Milk that the bun's own dough takes. */

@@ -1,6 +1,6 @@
 // A week of an invented shop out of random numbers: formulas, customers, regular orders, machines and levains.
 import type { Machine } from "../../shared/production/clashes.ts";
-import type { Formula } from "../../shared/production/formula.ts";
+import type { Formula, Use } from "../../shared/production/formula.ts";
 import type { Levain } from "../../shared/production/levain.ts";
 import { itemKey, type Making, type OrderLine, type RegularOrder } from "../../shared/production/orders.ts";
 
@@ -35,7 +35,12 @@ export function randomWeek(seed: number): Week {
   const die = dice(seed);
   const days = Array.from({ length: die.whole(1, 7) }, (_, at) => 46000 + at);
   const levains = Array.from({ length: die.whole(0, 2) }, (_, at) => randomLevain(die, `Levain ${at + 1}`));
-  const formulas = NAMES.slice(0, die.whole(1, 6)).map((name) => randomFormula(die, name, levains));
+  const formulas: Formula[] = [];
+  for (const name of NAMES.slice(0, die.whole(1, 6)))
+    formulas.push({
+      ...randomFormula(die, name, levains),
+      uses: formulas.flatMap((taker) => randomUses(die, taker)),
+    });
   const items = formulas.flatMap(({ name, sizes }) => sizes.map(({ size }) => ({ product: name, size })));
   const regular = items.flatMap((item): RegularOrder[] =>
     CUSTOMERS.slice(1).flatMap((customer) =>
@@ -63,6 +68,12 @@ export function randomWeek(seed: number): Week {
   ];
   const earlier = new Map<string, number>();
   return { days, formulas, typed, regular, making, machines, levains, earlier };
+}
+
+/** What a product that stands before it takes of a dough: so much for a piece of each size, or a part of what is mixed of it. */
+function randomUses(die: Dice, { name, sizes }: Formula): Use[] {
+  if (die.chance(0.15)) return [{ dough: name, part: die.whole(2, 30) / 100 }];
+  return die.chance(0.2) ? sizes.map(({ size }): Use => ({ product: name, size, perPiece: die.whole(5, 90) })) : [];
 }
 
 function randomLevain(die: Dice, name: string): Levain {

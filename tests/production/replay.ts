@@ -7,8 +7,8 @@ type Told = (says: string) => void;
 export function replay(week: Week, production: Production, needs: ReadonlyMap<string, number>): string[] {
   const wrong: string[] = [];
   const told: Told = (says) => wrong.push(says);
-  const dough = replayAmounts(week, production, told);
-  replayClock(week, production, told);
+  const { dough, inOthers } = replayAmounts(week, production, told);
+  replayClock(week, production, inOthers, told);
   replayLevain(production, told);
   replayNeeds(week, production, needs, dough, told);
   return wrong;
@@ -17,9 +17,19 @@ export function replay(week: Week, production: Production, needs: ReadonlyMap<st
 const near = (one: number, other: number, slack = 1e-9) =>
   Math.abs(one - other) <= slack * Math.max(1, Math.abs(other));
 
-/** Pieces that a shop has to make, customer by customer and tray by tray. */
-function replayAmounts(week: Week, { doughs }: Production, told: Told): Map<string, number> {
+type Amounts = {
+  /** What is mixed, by the code of a batch. */
+  readonly dough: Map<string, number>;
+  /** Pieces of other products that take some of it. */
+  readonly inOthers: Map<string, number>;
+};
+
+/** Pieces that a shop has to make, customer by customer and tray by tray; what goes into other products is mixed with them. */
+function replayAmounts(week: Week, { doughs }: Production, told: Told): Amounts {
   const weights = new Map<string, number>();
+  const inOthers = new Map<string, number>();
+  const madeOf = new Map<string, number>();
+  const mixed = new Map<string, number>();
   for (const formula of week.formulas) {
     const byDay = new Map<number, number>(week.days.map((day) => [day, 0]));
     const made = formula.sizes.map(() => new Map<number, number>());
@@ -45,16 +55,29 @@ function replayAmounts(week: Week, { doughs }: Production, told: Told): Map<stri
         while (trays * (making?.multiple ?? 1) < pieces) trays++;
         const all = trays * (making?.multiple ?? 1);
         made[which]?.set(day, all);
+        madeOf.set(`${formula.name} ${size} ${day}`, all);
         byDay.set(day, (byDay.get(day) ?? 0) + (all * scaling) / (1 - formula.handlingLoss));
       }
     });
     for (const day of week.days) {
-      const wanted = byDay.get(day) ?? 0;
+      let wanted = byDay.get(day) ?? 0;
+      let others = 0;
+      // Takers stand before it in the week.
+      for (const use of formula.uses ?? []) {
+        if ("dough" in use) wanted += (mixed.get(`${use.dough} ${day}`) ?? 0) * use.part;
+        else {
+          const many = madeOf.get(`${use.product} ${use.size} ${day}`) ?? 0;
+          wanted += many * use.perPiece;
+          others += many;
+        }
+      }
+      mixed.set(`${formula.name} ${day}`, wanted);
       const planned = doughs.filter((one) => one.formula.name === formula.name && one.day === day);
       if (planned.length !== (wanted > 0 ? 1 : 0)) told(`${formula.name} ${day}: planned ${planned.length} times`);
       const [one] = planned;
       if (one === undefined) continue;
       weights.set(one.code, wanted);
+      inOthers.set(one.code, others);
       formula.sizes.forEach((_, which) => {
         if (one.pieces[which] !== made[which]?.get(day)) told(`${one.code}: ${one.pieces[which]} pieces`);
       });
@@ -66,7 +89,7 @@ function replayAmounts(week: Week, { doughs }: Production, told: Told): Map<stri
       replayScales(one, wanted / mixes, formula.scales, told);
     }
   }
-  return weights;
+  return { dough: weights, inOthers };
 }
 
 /** What is weighed is off by half a step at most, and by 2 % at most unless the finest scale cannot tell. */
@@ -90,9 +113,15 @@ function replayScales(
 }
 
 /** Every minute of the week: who stands at a machine, and what is told of it. */
-function replayClock({ machines, days }: Week, { doughs, clashes }: Production, told: Told): void {
-  const from = (Math.min(...days) - 4) * 1440;
-  const long = (days.length + 6) * 1440;
+function replayClock(
+  { machines, days }: Week,
+  { doughs, clashes }: Production,
+  inOthers: Amounts["inOthers"],
+  told: Told,
+): void {
+  // A dough in a dough in a dough begins days before.
+  const from = (Math.min(...days) - 12) * 1440;
+  const long = (days.length + 14) * 1440;
   for (const machine of machines) {
     const taken = new Uint8Array(long);
     for (const { tasks } of doughs)
@@ -110,7 +139,12 @@ function replayClock({ machines, days }: Week, { doughs, clashes }: Production, 
   }
   for (const { code, formula, batch, tasks, day, pieces } of doughs) {
     let trays = 0;
-    for (let left = pieces.reduce((sum, one) => sum + one, 0); left > 0; left -= formula.holds ?? 1) trays++;
+    for (
+      let left = pieces.reduce((sum, one) => sum + one, inOthers.get(code) ?? 0);
+      left > 0;
+      left -= formula.holds ?? 1
+    )
+      trays++;
     for (let mix = 1; mix <= batch.mixes; mix++) {
       const mine = tasks.filter((task) => task.mix === mix);
       const names = formula.steps.map(({ name }) => name);
@@ -132,7 +166,13 @@ function replayClock({ machines, days }: Week, { doughs, clashes }: Production, 
     const loads = tasks.filter(({ load }) => load > 0).map(({ load }) => load);
     if (loads.some((load, at) => load !== at + 1)) told(`${code}: loads ${loads.join()}`);
     const ends = Math.max(...tasks.map(({ end }) => end));
-    if (ends !== day * 1440 + Math.round((formula.ready ?? 0) * 1440)) told(`${code} is ready at ${ends}`);
+    // What goes into another dough is there when that is mixed.
+    let ready = day * 1440 + Math.round((formula.ready ?? 0) * 1440);
+    for (const use of formula.uses ?? [])
+      for (const taker of doughs)
+        if ("dough" in use && taker.formula.name === use.dough && taker.day === day)
+          for (const task of taker.tasks) if (task.step === "Mix") ready = Math.min(ready, task.start);
+    if (ends !== ready) told(`${code} is ready at ${ends}, not ${ready}`);
     const own = tasks.filter(({ machine }) => machine !== "");
     own.forEach((task, at) => {
       for (const other of own.slice(at + 1))

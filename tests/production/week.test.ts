@@ -207,7 +207,7 @@ describe("a week of the demo shop", () => {
     expect(
       shown
         .flat()
-        .some((text) => /^Oven, \w+ \d+ \w+ \d\d:\d\d to .*(Begin .* min (earlier|later)|No earlier start)/.test(text)),
+        .some((text) => /^Oven, \w+ \d+ \w+ \d\d:\d\d to .*(Begin .* min (earlier|later)|No other start)/.test(text)),
     ).toBe(true);
   });
 
@@ -380,5 +380,28 @@ describe("a week of the demo shop", () => {
     book.deleteRows(production, last + 1);
     expect(pageOf(book, production).shown[2]?.[0]).toBe("");
     expect(weighed()).toBe(before);
+  });
+
+  test("the start that a timetable offers ends its clash once it is entered, and the next offer counts on from there", () => {
+    const offers = () =>
+      pageOf(book, sheetOf("times")).shown.flatMap(([text = ""]) => {
+        const [, clash = "", dough = "", minutes, entered] =
+          /^(.*?\d\d:\d\d to \d\d:\d\d): .*\. Begin (.*) (\d+) min earlier: enter (\d+) beside/.exec(text) ?? [];
+        return minutes === undefined ? [] : [{ clash, dough, minutes: Number(minutes), entered: Number(entered) }];
+      });
+    const [offer] = offers();
+    if (offer === undefined) throw new Error("no offer");
+    expect(offer.entered).toBe(offer.minutes);
+    const { shown } = pageOf(book, production);
+    const head = shown.findIndex((row) => row.includes("Earlier (min)"));
+    const column = shown[head]?.indexOf("Earlier (min)") ?? -1;
+    const row = shown.findIndex((cells, at) => at > head && cells[0] === offer.dough);
+    book.type(production, address(row, column), String(offer.entered));
+    book.answer({ ask: "timetable", sheet: production });
+    const later = offers();
+    expect(later.map(({ clash }) => clash)).not.toContain(offer.clash);
+    for (const { dough, minutes, entered } of later)
+      expect(entered, dough).toBe(minutes + (dough === offer.dough ? offer.entered : 0));
+    book.type(production, address(row, column), "");
   });
 });

@@ -1,6 +1,7 @@
 // What a production sheet and its formula sheets say together: doughs by day, their steps by the clock, machines and levain.
 import { refuse } from "../../../shared/base/refusal.ts";
 import { batchCodes } from "../../../shared/production/batch-code.ts";
+import type { Change, Clash } from "../../../shared/production/clashes.ts";
 import { type Clock, type ClockChange, clockChanges, clockOf } from "../../../shared/production/clock.ts";
 import { type DoughDay, type Production, productionOf } from "../../../shared/production/plan.ts";
 import { inShift, type Task } from "../../../shared/production/timetable.ts";
@@ -17,6 +18,8 @@ export type Night = {
   readonly now: ProductionNow;
   readonly all: FormulaSheets;
   readonly plan: Production;
+  /** What would be taken twice if a dough began earlier by so many minutes than it does, on all days. */
+  readonly clashesAfter: (change: Change) => readonly Clash[];
   readonly parts: readonly OwnPart[];
   /** From one clock to just before the other; null where the whole production is meant. */
   readonly shift: { readonly from: Clock; readonly to: Clock } | null;
@@ -43,20 +46,28 @@ function nightOf(now: ProductionNow, all: FormulaSheets, shift: Night["shift"]):
   const [first, last] = [now.days[0] ?? 0, now.days[now.days.length - 1] ?? 0];
   const changes = clockChanges(first - 7, last + 2, offsetHere);
   const codeOf = batchCodes(formulas.map(({ name }) => name));
-  const plan = productionOf({
+  const earlierBy = (change: Change | null) =>
+    new Map(
+      now.doughs.flatMap(({ name, earlier }) =>
+        now.days.map((day): [string, number] => [
+          codeOf(name, day),
+          earlier + (change?.dough === name ? change.earlier : 0),
+        ]),
+      ),
+    );
+  const input = {
     days: now.days,
     orders: now.orders,
     formulas,
     making: now.making,
     machines: now.machines,
     levains: now.levains.map(({ levain }) => levain),
-    earlier: new Map(
-      now.doughs.flatMap(({ name, earlier }) => now.days.map((day): [string, number] => [codeOf(name, day), earlier])),
-    ),
     changes,
-  });
+  };
+  const plan = productionOf({ ...input, earlier: earlierBy(null) });
+  const clashesAfter = (change: Change) => productionOf({ ...input, earlier: earlierBy(change) }).clashes;
   mustAgree(now, plan);
-  return { now, all, plan, parts, shift, changes };
+  return { now, all, plan, clashesAfter, parts, shift, changes };
 }
 
 export function sheetOf(all: FormulaSheets, name: string): Overview {

@@ -3,7 +3,7 @@
 import { dayNumber } from "../../../shared/base/days.ts";
 import { refuse } from "../../../shared/base/refusal.ts";
 import { showNumber } from "../../../shared/base/show.ts";
-import { changeFor } from "../../../shared/production/clashes.ts";
+import { type Change, changeFor } from "../../../shared/production/clashes.ts";
 import {
   type Clock,
   changeSays,
@@ -28,7 +28,7 @@ import {
 import { make, type Steps } from "../steps.ts";
 import { temperatureIn } from "./day-water.ts";
 import { type Night, overNight, ownTasks, sheetOf } from "./night.ts";
-import type { Figure } from "./production-now.ts";
+import type { Figure, ProductionNow } from "./production-now.ts";
 import { shiftSays } from "./weigh-up.ts";
 
 export function* buildTimetable(question: Readonly<Record<string, unknown>>, at: Date): Steps<NewSheet> {
@@ -129,8 +129,9 @@ function rowOf(night: Night, task: Task, mixes: number): TimetableRow {
 }
 
 /** What is taken twice, and what would end it; nothing is moved here. */
-function clashWords({ plan: production, now, changes, shift }: Night): string[] {
-  const plans = production.doughs.map(({ plan: one }) => one);
+function clashWords({ plan: production, clashesAfter, now, changes, shift }: Night): string[] {
+  // A dough without times has a plan, and no task in it.
+  const plans = production.doughs.flatMap(({ plan: one, tasks }) => (tasks.length === 0 ? [] : [one]));
   return production.clashes
     .filter(({ from, to }) => {
       if (shift === null) return true;
@@ -139,15 +140,22 @@ function clashWords({ plan: production, now, changes, shift }: Night): string[] 
     .map((clash) => {
       const when = (at: Moment): Clock => clockAt(at, changes);
       const doughs = [...new Set(clash.tasks.map(({ dough }) => dough))].join(" and ");
-      const change = changeFor(clash, plans, now.machines, changes);
-      const way =
-        change === null
-          ? "No earlier start of one dough alone ends it: plan another machine or another day."
-          : change.earlier > 0
-            ? `Begin ${change.dough} ${change.earlier} min earlier: enter it beside its dough on “${now.tab.name}” and build this again.`
-            : `Begin ${change.dough} ${-change.earlier} min later, and it is ready so much later: enter ${change.earlier} beside its dough on “${now.tab.name}”.`;
+      const change = changeFor(clash, plans, now.machines, changes, clashesAfter);
+      const way = change === null ? NO_CHANGE : startSays(change, now);
       return `${clash.machine}, ${dayWords(dayOf(when(clash.from)))} ${clockText(when(clash.from))} to ${clockText(when(clash.to))}: ${doughs}. ${way}`;
     });
+}
+
+const NO_CHANGE = "No other start of one dough alone ends it: plan another machine or another day.";
+
+/** What to enter is counted from the dough's own time: what is entered there already is in it. */
+function startSays({ dough, earlier }: Change, { doughs, tab }: ProductionNow): string {
+  const entered = doughs.find(({ name }) => name === dough)?.earlier ?? 0;
+  const way =
+    earlier > 0
+      ? `Begin ${dough} ${earlier} min earlier`
+      : `Begin ${dough} ${-earlier} min later, and it is ready so much later`;
+  return `${way}: enter ${entered + earlier} beside its dough on “${tab.name}” and build this again.`;
 }
 
 function feedRows({ plan: production, changes, shift }: Night): string[][] {

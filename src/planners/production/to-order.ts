@@ -170,12 +170,12 @@ const waterOf = (doughs: readonly Overview[]): string =>
   doughs.flatMap(({ parts }) => parts).find(({ kind }) => /^water/i.test(kind))?.name || "Water";
 
 function linksOf(
-  { days, dayRow, levains }: ProductionNow,
+  { dayRow, levains }: ProductionNow,
   wanted: readonly Wanted[],
   stacks: readonly Stack[],
   water: string,
 ): Links {
-  const links: Record<string, string> = { days: dayRow, first_day: String(days[0] ?? 0) };
+  const links: Record<string, string> = { days: dayRow, first_day: `MIN(${dayRow})` };
   wanted.forEach(({ sheet, row, bought }, at) => {
     links[linkName("wanted", at)] = text(sheet.name);
     links[linkName("whole", at)] = row;
