@@ -1,7 +1,8 @@
 // What each line is, in the order in which that is asked.
 
+import { isNumberAlone, takeAside, takeClutter, takeMade, takeMode, takeTotal } from "./beside-lines.ts";
 import { takeBody, takeCorrected, takePlain } from "./body-lines.ts";
-import { clutterIn, isNutrition, isStepNumber, isTotal, OF_THE_PAPER } from "./clutter.ts";
+import { isTotal, OF_THE_PAPER } from "./clutter.ts";
 import { columnOf } from "./columns.ts";
 import { lineKey, NO_CORRECTIONS } from "./corrections.ts";
 import {
@@ -16,16 +17,13 @@ import {
   takeYield,
 } from "./draft.ts";
 import { takeHeading, takeHeadingWithRows } from "./heading-lines.ts";
-import { isFirstDay, modeOf } from "./headings.ts";
+import { modeOf } from "./headings.ts";
 import { readRow } from "./row.ts";
 import type { Reading } from "./row-context.ts";
 import { isSeparator, type SourceLine } from "./source-lines.ts";
-import { isStep } from "./steps.ts";
 import type { TableLine } from "./table.ts";
 import { headStage, tableRows } from "./table-rows.ts";
-import { tinIn } from "./tins.ts";
 import { headYield, takeHead, takeTitle, titleIn } from "./titles.ts";
-import { NO_YIELD } from "./yield-words.ts";
 import { yieldIn } from "./yields.ts";
 
 /** All of a text beside the line in hand. */
@@ -97,87 +95,6 @@ function takeLabelled(place: Place): boolean {
   const remainder = { ...line, text: rest };
   return TAKERS.some((take) => take({ ...place, line: remainder }));
 }
-
-function takeMode({ draft, line, isSetOff }: Place): boolean {
-  const mode = modeOf(line.text);
-  if (mode === undefined || !(isSetOff || line.text.split(" ").length <= 4)) return false;
-  draft.mode = mode;
-  return ignore(draft, line, "heading");
-}
-
-function takeAside({ draft, line }: Place): boolean {
-  const { mode } = draft;
-  const isAside = mode === "nutrition" || mode === "equipment" || mode === "note" || mode === "web page";
-  return isAside && ignore(draft, line, mode);
-}
-
-/** A number alone under a rule adds up what stands above it. */
-function isSumAlone({ draft, line, before }: Place): boolean {
-  return (
-    draft.rows.length > 1 &&
-    /^=?\s*[\d.,]+\s?(?:%|k?g|oz|lbs?)?$/i.test(line.text) &&
-    before !== undefined &&
-    isSeparator(before.text)
-  );
-}
-
-function takeTotal(place: Place): boolean {
-  const { draft, line, reading } = place;
-  const { text } = line;
-  if (!(isTotal(text) || isSumAlone(place)) || /\btime\b|\d\s*(?:min|h)/i.test(text)) return false;
-  const read = readRow(text.replace(/^\D*?(?=[\d.,]*\d)/, "flour "), reading);
-  // "Total dough: 25 kg" over or under percentages says how much is made.
-  if (read.grams !== null && draft.rows.every((row) => row.grams === null))
-    takeYield(draft, { ...NO_YIELD, total: read.grams });
-  draft.totals.push({
-    line: line.at,
-    grams: read.grams ?? (read.bare !== null && reading.unit !== "" ? read.bare : null),
-    bare: read.bare,
-    percent: read.percent,
-    stage: draft.stage,
-    rows: draft.rows.length,
-  });
-  return ignore(draft, line, "total");
-}
-
-function takeClutter({ draft, line, next, before }: Place): boolean {
-  const clutter = clutterIn(line.text);
-  if (clutter !== undefined) return ignore(draft, line, clutter);
-  // "20 cm round tin"
-  if (isTinAlone(draft, line.text)) return ignore(draft, line, "tin");
-  const isFigures =
-    isNutrition(line.text) &&
-    draft.mode === "method" &&
-    (isNutrition(next[0]?.text ?? line.text) ||
-      clutterIn(before?.text ?? "") === "nutrition" ||
-      isNutrition(before?.text ?? ""));
-  return isFigures && ignore(draft, line, "nutrition");
-}
-
-const FOR_SO_MANY = /^(?:per|for|pour|para|für|voor|til|till)\s+(?:about |circa |ca\.? )?\d{1,4}\s+\p{L}{3,}/iu;
-
-const isTinAlone = (draft: Draft, text: string): boolean =>
-  draft.mode !== "method" &&
-  !isFirstOf(draft) &&
-  tinIn(text) !== undefined &&
-  text.split(" ").length <= 12 &&
-  yieldIn(text) === undefined &&
-  !isStep(text, false, false) &&
-  !/\d\s?(?:g|kg|oz|lbs?)(?!\p{L})/iu.test(text);
-
-function takeMade({ draft, line }: Place): boolean {
-  const lineYield = yieldIn(line.text);
-  // "Per 1 teglia 60x40": so many of a thing that nobody here knows.
-  if (lineYield === undefined && draft.rows.length === 0 && FOR_SO_MANY.test(line.text) && !hasAmount(line.text))
-    return ignore(draft, line, "yield");
-  if (lineYield === undefined || (draft.mode === "method" && isStep(line.text, true, true))) return false;
-  takeYield(draft, lineYield);
-  return ignore(draft, line, "yield");
-}
-
-/** "Step 3" over a step, "Day 1" over the first stage. */
-const isNumberAlone = (draft: Draft, text: string): boolean =>
-  isFirstDay(text) ? draft.stage < 0 || draft.mode === "method" : draft.mode === "method" && isStepNumber(text);
 
 /** Each answers whether the line was its own. */
 const TAKERS: readonly ((place: Place) => boolean)[] = [

@@ -12,6 +12,7 @@ import { type NumberStyle, numberStyle } from "./numbers.ts";
 import { type Reading, rowsRead, weigherOf } from "./row-context.ts";
 import { linesOf, type SourceLine } from "./source-lines.ts";
 import { takenStages } from "./stage-use.ts";
+import { isStarter } from "./starter.ts";
 import { tableLines } from "./table.ts";
 import { hasPercents, saysPercents, statedUnit } from "./text-unit.ts";
 import { tinOf } from "./tins.ts";
@@ -82,8 +83,9 @@ function leaveOpenBeside({ rows, stages, questions }: Draft): void {
 function bakeSponges({ rows, stages }: Draft): void {
   stages.forEach((stage, at) => {
     if (stage.preferment !== "sponge") return;
-    const types = rows.filter((row) => row.stage === at).map(({ type }) => type);
-    if (types.includes("egg") && !types.includes("yeast")) stages[at] = { ...stage, role: "dough", preferment: "" };
+    const mine = rows.filter((row) => row.stage === at);
+    const isRaised = mine.some((row) => row.type === "yeast" || isStarter(row));
+    if (mine.some(({ type }) => type === "egg") && !isRaised) stages[at] = { ...stage, role: "dough", preferment: "" };
   });
 }
 

@@ -3,6 +3,7 @@
 import { alignedCells, alignedHeads } from "./aligned.ts";
 import { type Column, doubleHeader, headerOf, unitIn } from "./columns.ts";
 import type { SourceLine } from "./source-lines.ts";
+import { clean, rowsFrom, SPLITS } from "./table-cells.ts";
 
 export type TableLine = {
   readonly line: SourceLine;
@@ -14,50 +15,8 @@ export type TableLine = {
   readonly table: number;
 };
 
-type Split = (raw: string) => string[];
-const clean = (cell: string) =>
-  cell
-    .replace(/[\u200b-\u200f\u2060\ufeff\u00ad]/g, "")
-    .replace(/^["']|["']$/g, "")
-    .replace(/\*\*/g, "")
-    .trim();
-
-function quotedSplit(sign: string): Split {
-  return (raw) => {
-    if (!raw.includes('"')) return raw.split(sign);
-    const cells: string[] = [];
-    let cell = "";
-    let isQuoted = false;
-    for (const letter of raw) {
-      if (letter === '"') isQuoted = !isQuoted;
-      else if (letter === sign && !isQuoted) {
-        cells.push(cell);
-        cell = "";
-      } else cell += letter;
-    }
-    return [...cells, cell];
-  };
-}
-
-const SPLITS: readonly { readonly name: string; readonly may: RegExp; readonly split: Split }[] = [
-  { name: "tab", may: /\t/, split: quotedSplit("\t") },
-  {
-    name: "bar",
-    may: /\|/,
-    split: (raw) =>
-      raw
-        .trim()
-        .replace(/^\||\|$/g, "")
-        .split("|"),
-  },
-  { name: "semicolon", may: /;/, split: quotedSplit(";") },
-  { name: "comma", may: /,/, split: quotedSplit(",") },
-  { name: "gap", may: /\S {2,}\S/, split: (raw) => raw.trim().split(/ {2,}|\u00a0{2,}/) },
-];
-
 const NUMBER = /^[~≈]?\s*[\d.,\u00a0\u202f'’ ]*\d\s*(?:%|k?g|gr|grams?|kilos?|lbs?|oz|ml|l|#)?\.?$/i;
 const isNumber = (cell: string): boolean => NUMBER.test(cell);
-const isRule = (raw: string): boolean => /^[\s|:+=_-]*-[\s|:+=_-]*$/.test(raw);
 
 /** The lines that are rows of a table, by their place in the text. */
 export function tableLines(lines: readonly SourceLine[]): Map<number, TableLine> {
@@ -152,30 +111,6 @@ function alignedRun(rows: Run["rows"], header: readonly (Column | undefined)[]):
 const isDecimal = ({ cells: [one = "", other = ""] }: Run["rows"][number]): boolean =>
   (/\p{L}[^,]*\s\d+$/u.test(one) || /^\d+$/.test(one)) &&
   /^\d{1,3}\s*(?:%|k?g|gr|lbs?|oz|ml|l)(?![\p{L}])/iu.test(other);
-
-/** Rows end at a line that is not parted so; a blank line or a heading alone goes with the table as long as rows follow. */
-function rowsFrom(lines: readonly SourceLine[], at: number, may: RegExp, split: Split, name: string) {
-  const rows: { line: SourceLine; cells: string[] }[] = [];
-  let end = at;
-  for (let next = at; next < lines.length; next++) {
-    const line = lines[next];
-    if (line === undefined) break;
-    if (line.raw.trim() === "" || isRule(line.raw)) continue;
-    if (may.test(line.raw)) {
-      const cells = split(line.raw).map(clean);
-      // A sentence with commas is no row.
-      if ((name === "comma" || name === "semicolon") && cells.some((cell) => cell.split(" ").length > 8)) break;
-      rows.push({ line, cells });
-      end = next + 1;
-      continue;
-    }
-    const isHeading = line.text.split(" ").length <= 6 && may.test(lines[next + 1]?.raw ?? "");
-    if (!isHeading || rows.length === 0) break;
-    rows.push({ line, cells: [clean(line.raw)] });
-    end = next + 1;
-  }
-  return { rows, end };
-}
 
 /** Columns without a heading of their own, by what stands in them. */
 function named(header: readonly (Column | undefined)[], rows: readonly { readonly cells: readonly string[] }[]) {
