@@ -13,7 +13,6 @@ import { type Form, textField } from "../kit/fields.ts";
 import { readQuantity } from "../new-formula/quantity.ts";
 import { tidy } from "../new-formula/shares.ts";
 import { unitSign } from "../new-formula/unit-change.ts";
-import type { Assessed } from "./order.ts";
 import { describedNow, ownOf, type PasteState } from "./state.ts";
 
 /** The tin of a text whose pieces each lie in a tin of their own; "16 squares" out of one tin say nothing of its dough. */
@@ -40,7 +39,7 @@ export function tinValues(state: PasteState, tin: TinRead | null, at: number, fa
 }
 
 /** What was read of the tin, and a field for its depth where the text leaves it out. */
-export function tinSection(state: PasteState, form: Form, now: () => Assessed): HTMLElement {
+export function tinSection(state: PasteState, form: Form, now: () => { readonly model: SheetModel }): HTMLElement {
   const words = element("p", { class: "note" });
   const field = textField(
     form,
