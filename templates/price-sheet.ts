@@ -8,30 +8,14 @@ import {
   type Unit,
   WORKED_OUT,
 } from "../shared/sheet/model.ts";
-import { computedLine, headingLine, inputLine } from "./blocks/line.ts";
-import { LIST_COLUMNS, LIST_ROWS, lettersOf, listColumn, sizedColumn, sizeIn } from "./formula-list.ts";
+import { LIST_ROWS, listColumn, sizedColumn, sizeIn } from "./formula-list.ts";
+import { list, placeOf, plain, texts, trialBlock, trialFigures, WIDTH } from "./price-trial.ts";
 
-/** A column of the ingredient sheet, wherever it stands there. */
-const larder = (head: string) => `INDEX(gramwright_larder;0;MATCH("${head}";INDEX(gramwright_larder;1;0);0))`;
-/** A column of the formula list, by its place. */
-const placeOf = (name: string): number => LIST_COLUMNS.findIndex((column) => column.name === name) + 1;
-const list = (of: string) => `INDEX(gramwright_formulas;0;${placeOf(listColumn(of))})`;
-const plain = (text: string) => `IFERROR(TRIM(LOWER(SUBSTITUTE(${text};UNICHAR(160);" ")));"")`;
-/** Compared whole: a sign such as * is no pattern. */
-const isTried = (head: string) => `(${plain(larder(head))}=${plain("@tried")})`;
-const INGREDIENTS = larder("ingredient");
-const TRIED_ROW = `=IF(LEN(@tried)=0;0;IFERROR(ARRAYFORMULA(IF(SUM(${isTried("ingredient")}*1)=1;SUM(${isTried("ingredient")}*(ROW(${INGREDIENTS})-MIN(ROW(${INGREDIENTS}))+1));0));0))`;
-const ofTried = (head: string) => `=IF(@tried_row=0;"";IFERROR(INDEX(${larder(head)};@tried_row;1);""))`;
-/** Parts of finished products that are counted, such as bags, have no share of the ingredients. */
-const COUNTED_PARTS = `"|"&SUBSTITUTE(SUBSTITUTE(${plain(`TEXTJOIN("|";TRUE();${list("count_name")})`)};" |";"|");"| ";"|")&"|"`;
-const TRIED_COUNTED = `=IF(LEN(@tried)=0;0;IFERROR(SUMPRODUCT((${isTried("ingredient")}+${isTried("supplier")}>0)*ISNUMBER(FIND("|"&${plain(INGREDIENTS)}&"|";${COUNTED_PARTS})));0))`;
-const texts = (of: string) => `INDEX(gramwright_formulas;0;${placeOf(sizedColumn(of))})`;
 const sized = (of: string, size: number) => sizeIn(of, texts(of), String(size));
 
 /** As many products and sizes as are shown at least, and sizes of one formula; the planner makes room for all there are. */
 const ROWS = 40;
 const SIZES = 6;
-const WIDTH = 16;
 
 const remark = (text: string) => ({ cells: [{ at: 0, role: "remark" as const, text }] });
 const top: Block = {
@@ -58,33 +42,6 @@ const top: Block = {
     },
   ],
 };
-
-/** A formula may have more sizes now than there is room for. */
-const trialBlock = (sizes: number): Block => ({
-  block: "trial",
-  left: 0,
-  when: "products",
-  lines: [
-    headingLine("What if", WIDTH),
-    inputLine("Ingredient or supplier", "tried", "text", {}, 2),
-    computedLine("Its pack", "tried_pack", "text", ofTried("pack"), {}, 2),
-    computedLine("Price of a pack now", "tried_now", "money", ofTried("price"), {}, 2),
-    inputLine("New price of a pack", "tried_price", "money", {}, 2),
-    inputLine("or change of all its prices", "tried_change", "short rate", {}, 2),
-    inputLine("Change of wages", "labour_change", "short rate", {}, 2),
-    {
-      cells: [
-        {
-          at: 0,
-          role: "check",
-          name: "check",
-          unit: "text",
-          formula: `=IF(COUNT(@keys_table)>ROWS(@key)-2;"More products than rows: build this sheet again to see "&COUNT(@keys_table)-ROWS(@key)+2&" more. ";"")&IF(IFERROR(MAX(ARRAYFORMULA(LEN(${texts("size_scaled")})));0)>${lettersOf("size_scaled") * (sizes + 1)};"More sizes than there is room for: build this sheet again. ";"")&@tried_says&IF(ISERROR(INDEX(@changes;1;1));"Still calculating, or enter an ingredient or a supplier that stands in Ingredients. ";"")`,
-        },
-      ],
-    },
-  ],
-});
 
 /** The row of the list, a hundred times, and the size of a product. */
 const KEY = "INDEX(@key;[place]+1;1)";
@@ -227,41 +184,6 @@ const aside = (table: string, left: number, columns: readonly ColumnModel[]): Ta
   columns,
 });
 
-const TRIED_FAULTS = [
-  ["LEN(@tried)=0", "Enter an ingredient or a supplier."],
-  ["COUNT(@tried_price)*COUNT(@tried_change)=1", "Enter a new price or a change, not both."],
-  [
-    "(LEN(@tried)>0)*COUNT(@tried_price)*(N(@tried_now)<=0)=1",
-    "A new price needs an ingredient with a price now: enter its name as it stands in Ingredients.",
-  ],
-  ["@tried_counted>0", "Parts that are counted, such as packaging, stay at today's price in “Cost then”."],
-] as const;
-
-const figures: Block = {
-  block: "figures",
-  left: LEFT,
-  when: "products",
-  lines: [
-    { cells: [] },
-    computedLine("Row of what is tried", "tried_row", "plain", TRIED_ROW),
-    computedLine(
-      "Times",
-      "tried_times",
-      "plain",
-      '=IF(COUNT(@tried_price)=1;IF(N(@tried_now)>0;@tried_price/@tried_now;"");IF(COUNT(@tried_change)=1;1+@tried_change;""))',
-    ),
-    computedLine("Tried", "is_tried_price", "plain", "=IF((LEN(@tried)>0)*(COUNT(@tried_times)=1)=1;1;0)"),
-    computedLine("Anything tried", "is_tried", "plain", "=IF(@is_tried_price+COUNT(@labour_change)>0;1;0)"),
-    computedLine("Counted parts among it", "tried_counted", "plain", TRIED_COUNTED),
-    computedLine(
-      "What is wrong with it",
-      "tried_says",
-      "text",
-      `=IF(COUNT(@tried_price)+COUNT(@tried_change)=0;"";${TRIED_FAULTS.map(([when, says]) => `IF(${when};"${says} ";"")`).join("&")})`,
-    ),
-  ],
-};
-
 /** With room for so many products and sizes, and so many sizes of one formula. */
 export function priceSheetFor(many: number, sizes: number): SheetModel {
   const [rows, columns] = [Math.max(ROWS, many), upTo(Math.max(SIZES, sizes))];
@@ -291,7 +213,7 @@ export function priceSheetFor(many: number, sizes: number): SheetModel {
     parts: ["products", "logged"],
     bands: [
       [top],
-      [trialBlock(columns.length), figures],
+      [trialBlock(columns.length), trialFigures(LEFT)],
       [
         { table: "products", left: 0, when: "products", rows, columns: products },
         { table: "besides", left: WIDTH + 1, when: "products", rows, columns: besides },

@@ -9,7 +9,7 @@ import { toXlsx } from "../../src/workbook/xlsx/xlsx.ts";
 import { finishedProduct } from "../../templates/finished-product.ts";
 import { METRIC } from "../functions/support.ts";
 import { METRIC_UNITS } from "../kit/units.ts";
-import { costed, larderOf, modelNamed, SLOW } from "../money/costing-support.ts";
+import { costed, larderOf, modelNamed, pricesOf, SLOW } from "../money/costing-support.ts";
 import { asOfficeReads, asValue, hasOffice } from "../workbook/support.ts";
 import { type Built, buildSheet, workbook } from "./sheet-support.ts";
 
@@ -249,6 +249,9 @@ describe("240 almond buns: dough with levain, almond filling of a paste, glaze a
   test.skipIf(!hasOffice)(
     "LibreOffice calculates all of it alike, through three sheets, after a price was typed over there",
     async () => {
+      const prices = await pricesOf(book);
+      prices.type("tried", "Almonds");
+      prices.type("tried_price", "36");
       const file = new exceljs.Workbook();
       await file.xlsx.load((await toXlsx(book.engine)) as unknown as ArrayBuffer);
       const page = file.getWorksheet("Ingredients") as exceljs.Worksheet;
@@ -258,9 +261,9 @@ describe("240 almond buns: dough with levain, almond filling of a paste, glaze a
       larder?.type("price", "24", 3);
       const texts = Object.values(office).flat(2);
       expect(texts.filter((text) => /^(?:Err:|#)/.test(text) && !/^#NAME/.test(text))).toEqual([]);
-      const there = (at: string) => {
+      const there = (at: string, sheet = "Almond bun") => {
         const [, letters = "", row = ""] = /^([A-Z]+)(\d+)$/.exec(at) ?? [];
-        return asValue(office["Almond bun"]?.[Number(row) - 1]?.[columnNumber(letters)] ?? "");
+        return asValue(office[sheet]?.[Number(row) - 1]?.[columnNumber(letters)] ?? "");
       };
       for (const [name, row] of [
         ["cost_each"],
@@ -275,6 +278,18 @@ describe("240 almond buns: dough with levain, almond filling of a paste, glaze a
         expect(there(bun?.at(name, row) ?? ""), name).toBeCloseTo(own as number, 6);
       }
       expect(bun?.value("cost_each")).toBeCloseTo(0.04 + 0.4 + 0.016 + 0.06, 9);
+      // The table of all products too; its one call is none there.
+      const at = [1, 2, 3, 4, 5, 6].find((row) => prices.value("product", row) === "Almond bun");
+      for (const name of ["full_cost", "price", "margin", "wanted", "sold", "contribution"]) {
+        const own = prices.value(name, at);
+        expect(typeof own, name).toBe("number");
+        expect(there(prices.at(name, at), prices.sheet), name).toBeCloseTo(own as number, 6);
+      }
+      for (const name of ["tried_now", "tried_times"])
+        expect(there(prices.at(name), prices.sheet), name).toBeCloseTo(prices.value(name) as number, 6);
+      expect([prices.value("tried_now"), prices.value("tried_times"), prices.value("tried_counted")]).toEqual([
+        24, 1.5, 0,
+      ]);
       larder?.type("price", "12", 3);
     },
     SLOW,
