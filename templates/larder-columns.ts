@@ -48,6 +48,45 @@ export const perKilogram: readonly ColumnModel[] = [
   { name: "least_stock", head: "Minimum stock ({priced})", unit: "plain", role: "input" },
 ];
 
+const worked = (name: string, head: string, formula: string, more: Partial<ColumnModel> = {}): ColumnModel => ({
+  name,
+  head,
+  unit: "plain",
+  role: "helper",
+  formula,
+  ...more,
+});
+/** Below 0 for what is no row of digits. */
+const digits = (column: string): string =>
+  `=ARRAYFORMULA(IF(IFERROR(INT(VALUE(${column}))&"";"")=${column};IFERROR(VALUE(${column});-1);-1))`;
+
+/**
+ * The number in front of a pack's unit: digits, and at most two behind a point or comma. A spreadsheet would read "1/2" as a day
+ * and, by its locale, "12,5" as 125. Whatever is not so plain is 0 here, and the call reads it.
+ */
+const packNumber: readonly ColumnModel[] = [
+  worked(
+    "pack_front",
+    "Pack, before its unit",
+    '=ARRAYFORMULA(IFERROR(SUBSTITUTE(LEFT(TRIM(@pack);FIND(" ";TRIM(@pack))-1);",";".");""))',
+  ),
+  worked("pack_point", "Point in it", '=ARRAYFORMULA(IFERROR(FIND(".";@pack_front);LEN(@pack_front)+1))', {
+    numbers: true,
+  }),
+  worked("pack_before", "Before the point", "=ARRAYFORMULA(LEFT(@pack_front;@pack_point-1))"),
+  // A 1 in front keeps the zeros right behind the point.
+  worked("pack_behind", "Behind it, after a 1", '=ARRAYFORMULA("1"&MID(@pack_front;@pack_point+1;9))'),
+  worked("pack_tens", "Times of the whole", "=ARRAYFORMULA(10^(LEN(@pack_behind)-1))", { numbers: true }),
+  worked("pack_whole", "Whole of the pack", digits("@pack_before"), { numbers: true }),
+  worked("pack_part", "Part of the pack", digits("@pack_behind"), { numbers: true }),
+  worked(
+    "pack_number",
+    "Number of the pack",
+    "=ARRAYFORMULA(IF((@pack_whole>=0)*(@pack_part>=0)*(@pack_tens<=100)=1;@pack_whole+(@pack_part-@pack_tens)/@pack_tens;0))",
+    { numbers: true },
+  ),
+];
+
 /** 1 lb is 453.59237 g and 1 oz a sixteenth of it (international yard and pound agreement, 1959). */
 const PACK_UNITS = '"kg";1000;"g";1;"lb";45359237/10^5;"oz";45359237/16/10^5';
 const PIECE_UNITS = '"pieces";1;"piece";1;"each";1;"pcs";1;"dozen";12';
@@ -55,14 +94,7 @@ const packPrice = (weight: string) =>
   `=ARRAYFORMULA(IF((@pack_grams>0)*ISNUMBER(@price)*(@usable_part>0)=1;@price/IF(@pack_grams>0;@pack_grams;1)*${weight}/IF(@usable_part>0;@usable_part;1);""))`;
 
 export const workedOut: readonly ColumnModel[] = [
-  {
-    name: "pack_number",
-    head: "Number of the pack",
-    unit: "plain",
-    role: "helper",
-    formula: '=ARRAYFORMULA(IFERROR(VALUE(LEFT(TRIM(@pack);FIND(" ";TRIM(@pack))-1));0))',
-    numbers: true,
-  },
+  ...packNumber,
   {
     name: "pack_grams",
     head: "Grams of the pack",

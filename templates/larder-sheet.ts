@@ -87,7 +87,7 @@ export const larderSheet: SheetModel = {
     72,
     72,
     ...Array<number>(4).fill(140),
-    ...Array<number>(27).fill(72),
+    ...Array<number>(34).fill(72),
   ],
   parts: ["composition"],
   foldedFrom: ASIDE,
@@ -105,7 +105,7 @@ export const larderSheet: SheetModel = {
       { table: "composition", left: 16, when: "composition", rows: ROWS, spare: SPARE, columns: composition },
       { table: "names", left: ASIDE, rows: ROWS, spare: SPARE, columns: names },
       { table: "worked", left: ASIDE + 4, rows: ROWS, spare: SPARE, columns: workedOut },
-      { table: "kept", left: ASIDE + 12, rows: ROWS, spare: SPARE, columns: priceColumns },
+      { table: "kept", left: ASIDE + 4 + workedOut.length, rows: ROWS, spare: SPARE, columns: priceColumns },
     ],
   ],
   sample: {

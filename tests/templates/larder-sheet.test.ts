@@ -16,6 +16,33 @@ describe("larder sheet", () => {
     SLOW,
   );
 
+  test("a pack's number is read digit by digit, so that no locale takes 12,5 for 125 and 1/2 for a day", async () => {
+    const packs = [
+      "12,5 kg",
+      "12.5 kg",
+      "0.75 kg",
+      "1/2 kg",
+      "2,05 kg",
+      "25 kg",
+      "1.250 kg",
+      "1e2 kg",
+      "50% kg",
+      ".5 kg",
+    ];
+    const { value } = await larderOf(await workbook(), {
+      ingredient: packs.map((_, at) => `Sort ${at}`),
+      price: packs.map(() => 25),
+      pack: packs,
+    });
+    const number = (at: number) => value("pack_number", at + 1);
+    expect(packs.map((_, at) => number(at))).toEqual([12.5, 12.5, 0.75, 0, 2.05, 25, 0, 0, 0, 0]);
+    const price = (at: number) => value("price_each", at + 1);
+    expect([0, 1, 2, 5].map(price)).toEqual([2, 2, expect.closeTo(25 / 0.75, 9), 1]);
+    // What is not so plain is the call's to read: half a kilogram at 25, and kilograms with three decimals.
+    expect(price(3)).toBeCloseTo(50, 9);
+    expect(price(6)).toBeCloseTo(20, 9);
+  });
+
   test(
     "eggs are weighed and priced by the bakery's own country",
     async () => {
@@ -145,10 +172,10 @@ test("over an ingredient sheet of an older version no formula sheet shows an err
   const costed = loaf();
   expect(costed.note ?? "").not.toMatch(/older version/);
   // Without labelling rules a formula sheet has no label, and a finished product none either; what to do is said of each.
-  const NO_LABEL = "No label was built, because no labelling rules are chosen. Enter EU, UK or US in Bakery settings";
-  expect(costed.note).toBe(`${NO_LABEL}, or add the label under Check.`);
+  const NO_LABEL = "It has no label yet. Choose EU, UK or US in Bakery settings, then ";
+  expect(costed.note).toBe(`${NO_LABEL}add the label under Check.`);
   const bun = answer({ ask: "build", template: "finished-product", values: { title: "Bun" } });
-  expect(bun.note).toBe(`${NO_LABEL}, then build this sheet again.`);
+  expect(bun.note).toBe(`${NO_LABEL}build this sheet again.`);
   for (const built of [costed, bun])
     expect(book.shownTexts(built.sheet, book.usedRange(built.sheet)).flat()).not.toContain("Label, an estimate");
   expect(book.formulas(costed.sheet, book.usedRange(costed.sheet)).flat().join(" ")).toContain("gramwright_prices");
