@@ -1,7 +1,7 @@
 // Runs once before all tests: one Chromium for every browser test. Each file has a context of its own in it.
 import { chromium } from "playwright-core";
 import type { TestProject } from "vitest/node";
-import { findChromium } from "../../src/build/programs.ts";
+import { findTestChromium } from "../../src/build/programs.ts";
 
 declare module "vitest" {
   export interface ProvidedContext {
@@ -21,7 +21,7 @@ const QUIET = [
 ];
 
 export async function setup(project: TestProject): Promise<(() => Promise<void>) | undefined> {
-  const executablePath = findChromium();
+  const executablePath = findTestChromium();
   if (executablePath === undefined) {
     project.provide("chromium", undefined);
     return undefined;

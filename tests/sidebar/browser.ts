@@ -1,12 +1,12 @@
 // A real browser for the tests that need one; the system's own, never downloaded.
 import { type BrowserContext, chromium, type Browser as Shared } from "playwright-core";
 import { expect, inject } from "vitest";
-import { findChromium } from "../../src/build/programs.ts";
+import { findTestChromium } from "../../src/build/programs.ts";
 import { PATIENCE } from "../kit/scale.ts";
 
 /** Whether browser tests are to be left out; says so in one line, and under CI it is a failure. */
 export function skipWithoutChromium(what: string): boolean {
-  if (findChromium() !== undefined) return false;
+  if (findTestChromium() !== undefined) return false;
   if (process.env.CI === "true") throw new Error(`No Chromium was found, and under CI ${what} must be tested.`);
   console.warn(`Skipped: ${what}; no Chromium or Chrome was found (GRAMWRIGHT_CHROMIUM may name one).`);
   return true;

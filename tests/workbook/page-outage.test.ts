@@ -6,10 +6,15 @@ import { PATIENCE } from "../kit/scale.ts";
 import { skipWithoutChromium } from "../sidebar/browser.ts";
 import { cellText, type LocalPage, openPageAt } from "./local-page.ts";
 import { endServers, startServer, testFolder } from "./server-process.ts";
-import { testRoot } from "./test-sidebar.ts";
+import { keepRye, testRoot } from "./test-sidebar.ts";
 
 describe.skipIf(skipWithoutChromium("an outage under the page"))("under an open page", () => {
-  const { place, remove } = testFolder("outage");
+  const { place: placeFor, remove } = testFolder("outage");
+  const place = (name: string) => {
+    const file = placeFor(name);
+    keepRye(file);
+    return file;
+  };
   const root = testRoot();
   let local: LocalPage;
   afterEach(async () => {

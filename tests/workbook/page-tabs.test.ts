@@ -9,7 +9,7 @@ import { openFile } from "../../src/workbook/scripted.ts";
 import { PATIENCE } from "../kit/scale.ts";
 import { skipWithoutChromium } from "../sidebar/browser.ts";
 import { bytesOf, cellText, type Hands, type LocalPage, openLocalPage, openTab, pageReady } from "./local-page.ts";
-import { testRoot } from "./test-sidebar.ts";
+import { keepRye, testRoot } from "./test-sidebar.ts";
 
 describe.skipIf(skipWithoutChromium("two tabs"))("two tabs", () => {
   const folder = mkdtempSync(join(tmpdir(), "gramwright-tabs-"));
@@ -18,8 +18,8 @@ describe.skipIf(skipWithoutChromium("two tabs"))("two tabs", () => {
   let first: LocalPage;
   let second: Hands;
   beforeAll(async () => {
+    keepRye(path);
     first = await openLocalPage({ root, keeper: openKeeper(path, () => {}) });
-    await inFile("Rye");
   });
   beforeEach(async () => {
     await first.page.reload();

@@ -2,6 +2,8 @@
 import { mkdirSync, mkdtempSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
+import { openKeeper } from "../../src/workbook/file/keeper.ts";
+import { openWorkbook } from "../../src/workbook/host.ts";
 import { demoSheetsSeen } from "../templates/seen-sheets.ts";
 import { PROBES } from "./support.ts";
 
@@ -43,4 +45,17 @@ export function testRoot(): string {
   writeFileSync(join(root, "dist/Code.js"), CODE);
   writeFileSync(join(root, "dist/sidebar.html"), BENCH);
   return root;
+}
+
+/** A file as the page keeps it once this script has built its sheet: who opens it waits for no demo shop. */
+export function keepRye(file: string): void {
+  const book = openWorkbook({ codeJs: CODE });
+  const reply = JSON.parse(String(book.script.serve("answerSidebar", ['{"ask":"make"}']))) as {
+    answer: { sheet: string };
+  };
+  book.engine.run("DELETE_SHEET", { sheetId: "sheet-1", sheetName: "Sheet1" });
+  if (reply.answer.sheet !== "Rye") throw new Error("the sheet was not built");
+  const keeper = openKeeper(file, () => {});
+  const kept = keeper.save(book.engine.data(), keeper.load().revision);
+  if (!("revision" in kept)) throw new Error("the file was not kept");
 }
