@@ -6,7 +6,7 @@ import { namedRanges } from "../../src/add-on/named-ranges.ts";
 import { listedSheets, TAB_FORMULA } from "../../src/planners/list-row.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { LIST_COLUMNS, LISTED } from "../../templates/formula-list.ts";
-import { someOf } from "../kit/scale.ts";
+import { IS_LONG, someOf } from "../kit/scale.ts";
 import { METRIC_UNITS } from "../kit/units.ts";
 import { HANDOUT, workbook } from "../templates/sheet-support.ts";
 
@@ -57,10 +57,13 @@ describe("a list of formulas of different lengths", () => {
     book.type(LIST, cell, typed);
     expect(formulasOf()).toEqual(before);
     expect(reads()).toBeGreaterThan(1);
-    const prices = { ask: "build", template: "prices", options: { parts: ["products"] }, values: {} };
-    const { sheet, note } = book.answer(prices) as { sheet: string; note?: string };
-    expect(note).toBeUndefined();
-    book.deleteSheet(sheet);
+    // Of all columns in a long run, otherwise of two.
+    if (IS_LONG || /^[AC]/.test(cell)) {
+      const prices = { ask: "build", template: "prices", options: { parts: ["products"] }, values: {} };
+      const { sheet, note } = book.answer(prices) as { sheet: string; note?: string };
+      expect(note).toBeUndefined();
+      book.deleteSheet(sheet);
+    }
     book.type(LIST, cell, formula);
     expect(formulasOf()).toEqual(before);
     expect(reads()).toBe(1);

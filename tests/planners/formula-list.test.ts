@@ -5,7 +5,7 @@ import { columnLetters } from "../../shared/sheet/a1.ts";
 import { BUILT_BY, isBuiltBy } from "../../shared/sheet/built-by.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { TEMPLATES } from "../../templates/index.ts";
-import { someOf } from "../kit/scale.ts";
+import { IS_LONG, someOf } from "../kit/scale.ts";
 import { METRIC_UNITS } from "../kit/units.ts";
 import { HANDOUT, workbook } from "../templates/sheet-support.ts";
 
@@ -43,7 +43,7 @@ describe.each([
   ["in g", { weight: "g" }],
   ["in oz", { weight: "oz" }],
 ] as const)("every template as a formula sheet, %s", (_, options) => {
-  const models = options.weight === "g" ? TEMPLATES : someOf(TEMPLATES, 3);
+  const models = someOf(TEMPLATES, 2, options.weight === "g" ? 0 : 1);
   let book: WorkbookHost;
   beforeAll(async () => {
     book = await workbook();
@@ -61,7 +61,7 @@ describe.each([
     expect(rowsOf(book).map(([title]) => title)).toEqual(models.map(({ sample }) => sample.title));
   });
 
-  test("rows added one by one show the same results", () => {
+  test.runIf(IS_LONG || options.weight === "g")("rows added one by one show the same results", () => {
     book.deleteSheet(LIST);
     const each = overAll(book);
     book.answer({ ask: "list" });

@@ -3,16 +3,7 @@ import { describe, expect, test } from "vitest";
 import { IS_LONG, seedOf, tries } from "../kit/scale.ts";
 import { type Tried, verdict } from "./formula-sheet-page.ts";
 import { oneOf, put, randomFrom, rowSlip, type Slip } from "./formula-sheet-slips.ts";
-import {
-  KINDS,
-  type Kind,
-  opened,
-  outcome,
-  TRIED_KINDS,
-  type Trial,
-  trialOf,
-  trySlip,
-} from "./formula-sheet-trials.ts";
+import { KINDS, type Kind, opened, outcome, TRIED_KINDS, trialOf, trySlip } from "./formula-sheet-trials.ts";
 
 const SEED = seedOf(20);
 /** What the grid does not do at all. */
@@ -66,10 +57,10 @@ describe("each way of losing or misplacing a row", () => {
     ],
   ] satisfies readonly (readonly [string, Slip["act"]])[])("%s", async (says, act) => {
     // All of them in a long run, otherwise another one each time.
-    const another = KINDS[says.length % KINDS.length] as Kind;
+    const another = TRIED_KINDS[says.length % TRIED_KINDS.length] as Kind;
     for (const kind of IS_LONG ? KINDS : [another]) {
       const found = outcome();
-      trySlip(await opened(await (trials.get(kind) ?? keep(kind)), "dough"), { says, act }, found);
+      trySlip(await opened(await trialOf(kind), "dough"), { says, act }, found);
       expect(found.wrong).toEqual([]);
     }
   });
@@ -79,7 +70,7 @@ describe("a row dragged into a table that it is no part of", () => {
   const tables = ["size_name", "ingredient", "step"] as const;
   test.each([0, 2] as const)("kind %i", async (which) => {
     const kind = KINDS[which] as Kind;
-    const trial = await (trials.get(kind) ?? keep(kind));
+    const trial = await trialOf(kind);
     const random = randomFrom(SEED + 100 + which);
     const found = outcome();
     for (let at = 0; at < tries(4); at++) {
@@ -105,7 +96,7 @@ function ownRows(sheet: Tried["sheet"]): ReadonlySet<number> {
 test("blank rows dragged through the tables change nothing", async () => {
   const kind = KINDS[2] as Kind;
   for (const table of ["size_name", "ingredient", "step"]) {
-    const one = await opened(await (trials.get(kind) ?? keep(kind)));
+    const one = await opened(await trialOf(kind));
     const before = verdict(one);
     const spare = one.sheet.rowOf(table, one.sheet.rows(table) - 3);
     one.sheet.moveRows(spare, 1, one.sheet.rowOf(table, 1));
@@ -115,13 +106,6 @@ test("blank rows dragged through the tables change nothing", async () => {
   }
 });
 
-const trials = new Map<Kind, Promise<Trial>>();
-function keep(kind: Kind): Promise<Trial> {
-  const trial = trialOf(kind);
-  trials.set(kind, trial);
-  return trial;
-}
-
 function insertFilled(one: Tried, row: number): void {
   one.sheet.insertRows(row);
   put(one, `A${row}`, "Extra\tsugar\t0.05");
@@ -129,7 +113,7 @@ function insertFilled(one: Tried, row: number): void {
 
 test("a row in the middle and one above the total count at once", async () => {
   const kind = KINDS[0] as Kind;
-  const tried = await opened(await (trials.get(kind) ?? keep(kind)), "flour");
+  const tried = await opened(await trialOf(kind), "flour");
   insertFilled(tried, tried.sheet.rowOf("percent", 3));
   insertFilled(tried, tried.sheet.rowOf("total_label"));
   const { check, wrong, blank } = verdict(tried);

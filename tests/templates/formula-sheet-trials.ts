@@ -94,7 +94,17 @@ const asLongAs = (column: Values[string] | undefined, value: Values[string]): Va
 /** The sheet of a kind in a workbook of its own, and what brings it back. */
 export type Trial = { readonly kind: Kind; readonly sheet: string; readonly data: string };
 
-export async function trialOf(kind: Kind, values: Values = {}): Promise<Trial> {
+const trials = new Map<string, Promise<Trial>>();
+
+/** Built once for all that try it. */
+export function trialOf(kind: Kind, values: Values = {}): Promise<Trial> {
+  const key = `${kind.says} ${JSON.stringify(values)}`;
+  const trial = trials.get(key) ?? build(kind, values);
+  trials.set(key, trial);
+  return trial;
+}
+
+async function build(kind: Kind, values: Values): Promise<Trial> {
   const book = await openBook();
   const { sheet } = builtIn(book, kind, values);
   return { kind, sheet, data: JSON.stringify(book.engine.data()) };
