@@ -164,7 +164,9 @@ export function benchPages(host?: (json: string) => string): BenchPage {
       await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
       const [found, sideways] = await page.evaluate(async () => {
         type Found = { violations: { id: string; nodes: { html: string }[] }[] };
-        const { violations } = await (window as unknown as { axe: { run: (what: object) => Promise<Found> } }).axe.run({ resultTypes: ["violations"] });
+        const { violations } = await (window as unknown as { axe: { run: (what: object) => Promise<Found> } }).axe.run({
+          resultTypes: ["violations"],
+        });
         const { scrollWidth, clientWidth } = document.documentElement;
         return [
           violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`),

@@ -123,7 +123,9 @@ describe.skipIf(skipWithoutChromium("texts from paste to card"))("five texts, by
     if (!(await bench.evaluate(() => "axe" in window))) await bench.evaluate(axe);
     const found = await bench.evaluate(async () => {
       type Found = { violations: { id: string; nodes: { html: string }[] }[] };
-      const { violations } = await (window as unknown as { axe: { run: (what: object) => Promise<Found> } }).axe.run({ resultTypes: ["violations"] });
+      const { violations } = await (window as unknown as { axe: { run: (what: object) => Promise<Found> } }).axe.run({
+        resultTypes: ["violations"],
+      });
       return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
     });
     expect(found, state).toEqual([]);

@@ -1,19 +1,19 @@
 // The demo shop as `npm start` opens it: what its sheets show, against sums made here from what is typed in them.
 import { beforeAll, describe, expect, test } from "vitest";
 import { asFormulaSheet, type FormulaSheet } from "../../src/planners/formula-sheet.ts";
-import type { WorkbookHost } from "../../src/workbook/host.ts";
+import { type Book, openBook } from "../../src/workbook/scripted.ts";
 import { serialOf } from "../../templates/demo/days.ts";
 import { DEMO_FRONT, demoShop } from "../../templates/demo/shop.ts";
 import { LISTED_SHEETS } from "../../templates/index.ts";
 import { someOf } from "../kit/scale.ts";
-import { workbook } from "./sheet-support.ts";
+import { testRanges } from "./ranges-of-formulas.ts";
 
 const DEMO = demoShop(serialOf(2025, 11, 30));
 /** A formula sheet has hidden rows and folded columns; other sheets look for formula sheets. */
 const MAX_CALLS = { folded: 95, looking: 40 };
 const LEVAIN = "Quay levain";
 const PRODUCTION = "Production 1 Dec to 2 Dec";
-let book: WorkbookHost;
+let book: Book;
 let sheets: string[] = [];
 /** Links make no sheet. */
 const BUILT = DEMO.filter(({ ask }) => ask !== "link");
@@ -26,7 +26,7 @@ const build = (some = BUILT) =>
     return sheet;
   });
 beforeAll(async () => {
-  book = await workbook();
+  book = await openBook();
   sheets = build();
   book.answer({ ask: "link" });
 });
@@ -41,6 +41,13 @@ test(`no sheet takes more than ${MAX_CALLS.looking} calls that read or write, a 
   ).toEqual([]);
   expect(Math.min(...calls)).toBeGreaterThan(19);
 });
+
+test("every sheet has names for its cells", () => {
+  expect(book.sheet("Quay pan loaf").value("title")).toBe("Quay pan loaf");
+  for (const name of sheets) expect([name, book.sheet(name).names().length]).not.toEqual([name, 0]);
+});
+
+describe("ranges that formulas read", () => testRanges(() => book));
 
 test("a filled bun costs what its dough and its custard cost", () => {
   const bun = cells("Custard bun");

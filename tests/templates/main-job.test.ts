@@ -9,7 +9,8 @@ import { panLoaf } from "../../templates/pan-loaf.ts";
 import { METRIC_UNITS } from "../kit/units.ts";
 import { skipWithoutChromium } from "../sidebar/browser.ts";
 import { bytesOf, drawn, emptyKept, type LocalPage, openLocalPage } from "../workbook/local-page.ts";
-import { asOfficeReads, asValue, hasOffice } from "../workbook/support.ts";
+import { sameAsRead } from "../workbook/office-reads.ts";
+import { asOfficeReads, hasOffice } from "../workbook/support.ts";
 
 const WITHOUT = skipWithoutChromium("the main job in the page");
 
@@ -90,37 +91,6 @@ function numberIn(book: exceljs.Workbook, sheet: string, address: string): numbe
 const PIECES: Options = { ...METRIC_UNITS, parts: ["steps"] };
 const TINS: Options = { weight: "g", temperature: "C", length: "in", parts: ["tin", "steps"] };
 
-/** Sheets of the demo shop that say what they say in words. */
-const IN_WORDS = /^(?:Allergen table|Label text)$/;
-
-/** Every number, and every word of the sheets in words, is what LibreOffice calculates from the same file. */
-function sameAsRead(book: exceljs.Workbook, read: ReturnType<typeof asOfficeReads>): void {
-  for (const [sheet, cells] of Object.entries(read)) {
-    const there = book.getWorksheet(sheet);
-    let compared = 0;
-    cells.forEach((row, down) => {
-      row.forEach((text, across) => {
-        const value = there?.getCell(down + 1, across + 1).value as { result?: unknown } | number | null;
-        const plain = typeof value === "object" && value !== null ? value.result : value;
-        if (IN_WORDS.test(sheet) && typeof plain === "string" && plain !== "") {
-          expect(text, `${sheet} ${a1({ row: down, column: across })}`).toBe(plain);
-          compared += 1;
-        }
-        if (typeof plain !== "number") return;
-        const number = asValue(text);
-        if (typeof number !== "number") return;
-        expect(Math.abs(number - plain), `${sheet} ${a1({ row: down, column: across })}: ${text}`).toBeLessThanOrEqual(
-          Math.abs(plain) * 1e-6 + 0.006,
-        );
-        compared += 1;
-      });
-    });
-    // A staff card has a weight for each ingredient and little more, and orders and prices are few.
-    const least = sheet === "Formula list" ? 1 : /card$|orders$|^Price lists$/.test(sheet) ? 10 : 20;
-    expect(compared, sheet).toBeGreaterThan(least);
-  }
-}
-
 describe.skipIf(WITHOUT)("the demo shop, as npm start opens it", () => {
   beforeAll(() => open());
   afterAll(() => local?.close());
@@ -137,14 +107,6 @@ describe.skipIf(WITHOUT)("the demo shop, as npm start opens it", () => {
       .first()
       .waitFor();
     expect(await names()).toEqual(before);
-  });
-
-  test.skipIf(!hasOffice)("LibreOffice shows what is in the saved file", async () => {
-    const { book, bytes } = await saved();
-    const read = asOfficeReads(bytes);
-    expect(Object.keys(read)).toHaveLength(book.worksheets.length);
-    expect(book.worksheets.length).toBeGreaterThan(12);
-    sameAsRead(book, read);
   });
 });
 

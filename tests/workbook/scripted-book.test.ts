@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { unzipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
-import { openBook, openDemo, openFile } from "../../src/workbook/scripted.ts";
+import { openBook, openFile } from "../../src/workbook/scripted.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { someOf } from "../kit/scale.ts";
 import { FLOUR, LOAF, loaf, weights } from "./scripted-loaf.ts";
@@ -90,14 +90,6 @@ describe("a workbook", () => {
       expect([name, sheet.at(name)]).toEqual([name, kept.at(name)]);
     sheet.insertRows(1);
     expect(sheet.value("title")).toBe("Quay test loaf");
-  });
-
-  test("of the demo shop has its formula sheets, each with names", async () => {
-    const book = await openDemo(new Date(2026, 0, 30));
-    expect(book.sheet("Quay pan loaf").value("title")).toBe("Quay pan loaf");
-    expect(book.sheetNames()).toEqual(expect.arrayContaining(["Ferry bun", "Harbour levain loaf", "Costs and prices"]));
-    for (const name of book.sheetNames().filter((one) => one !== "Sheet1"))
-      expect([name, book.sheet(name).names().length]).not.toEqual([name, 0]);
   });
 
   test("counts in the units of its locale", async () => {

@@ -8,6 +8,8 @@ import { openWorkbook } from "../../src/workbook/host.ts";
 import { type LocalServer, serve } from "../../src/workbook/server.ts";
 import { run } from "../../src/workbook/start.ts";
 import { pageJs } from "./local-page.ts";
+import { sameAsRead } from "./office-reads.ts";
+import { asOfficeReads, hasOffice } from "./support.ts";
 import { BENCH, CODE, testRoot } from "./test-sidebar.ts";
 
 let root = "";
@@ -142,7 +144,7 @@ describe("npm start", () => {
     expect((await start("--save", "shelf.xlsx")).said).toMatch(/shelf\.xlsx is a folder; give a file name\.$/);
   });
 
-  test("--save writes the demo workbook whole, beside no leftovers, and prints the sheet", async () => {
+  test("--save writes the demo workbook whole, beside no leftovers, and prints the sheet; LibreOffice shows the same", async () => {
     writeFileSync(join(folder, "demo.xlsx"), "an older file");
     const { code, said } = await start("--save", "demo.xlsx");
     expect(said).toContain("saved to");
@@ -153,5 +155,10 @@ describe("npm start", () => {
     const [sheet] = file.worksheets;
     expect(sheet?.actualRowCount).toBeGreaterThan(10);
     expect(said).toContain(String(sheet?.getCell("A1").value));
+    if (!hasOffice) return;
+    const read = asOfficeReads(readFileSync(join(folder, "demo.xlsx")));
+    expect(Object.keys(read)).toHaveLength(file.worksheets.length);
+    expect(file.worksheets.length).toBeGreaterThan(12);
+    sameAsRead(file, read);
   });
 });
