@@ -129,7 +129,7 @@ describe.skipIf(skipWithoutChromium("the keyboard's way through the sidebar"))("
   };
 
   // All eight in a long run, otherwise those that ask for something of their own.
-  test.each(IS_LONG ? TEMPLATES.map(({ name }) => name) : ["pan-loaf", "levain-loaf", "laminated", "cookie"])(
+  test.each(IS_LONG ? TEMPLATES.map(({ name }) => name) : ["pan-loaf", "laminated"])(
     "Make, %s, unfolded, empty and in error",
     async (template) => {
       await bench.field("Template").selectOption(template);

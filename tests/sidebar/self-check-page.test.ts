@@ -2,6 +2,7 @@
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { TYPED_CELL } from "../../shared/protocol/self-check-probes.ts";
 import { checkExamples } from "../../src/build/page.ts";
+import { IS_LONG } from "../kit/scale.ts";
 import { emptyKept, type LocalPage, openLocalPage } from "../workbook/local-page.ts";
 import { skipWithoutChromium } from "./browser.ts";
 
@@ -63,7 +64,8 @@ describe.skipIf(skipWithoutChromium("the check in the page"))("Test this install
     expect(await tabs()).toEqual(before);
   });
 
-  test("a sheet that cannot be removed is named, for the person to delete", async () => {
+  // The whole check once more.
+  test.runIf(IS_LONG)("a sheet that cannot be removed is named, for the person to delete", async () => {
     const { page } = local;
     const bench = page.frameLocator("#sidebar-frame");
     await bench.getByRole("button", { name: "Run the check" }).click();
