@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { a1 } from "../../shared/sheet/a1.ts";
 import { layOut } from "../../shared/sheet/layout.ts";
 import type { Options } from "../../shared/sheet/model.ts";
+import { DEMO_FRONT } from "../../templates/demo/shop.ts";
 import { panLoaf } from "../../templates/pan-loaf.ts";
 import { METRIC_UNITS } from "../kit/units.ts";
 import { skipWithoutChromium } from "../sidebar/browser.ts";
@@ -85,6 +86,15 @@ function numberIn(book: exceljs.Workbook, sheet: string, address: string): numbe
 
 const PIECES: Options = { ...METRIC_UNITS, parts: ["steps"] };
 const TINS: Options = { weight: "g", temperature: "C", length: "in", parts: ["tin", "steps"] };
+
+test.skipIf(WITHOUT)("npm start opens the demo shop, built by the page, with the pan loaf in front", async () => {
+  const shop = await openLocalPage();
+  expect(await shop.page.textContent("#status")).toMatch(/^(?:Built|Enter a number)/);
+  const names = await shop.page.locator(".o-all-sheets .o-sheet-name").allTextContents();
+  expect(names).toEqual(expect.arrayContaining([DEMO_FRONT, "Ingredients", "Costs and prices", "Mix log"]));
+  await shop.page.frameLocator("#sidebar-frame").getByRole("button", { name: "Build the sheet" }).waitFor();
+  await shop.close();
+});
 
 describe.skipIf(WITHOUT)("the main job", () => {
   let file: Awaited<ReturnType<typeof saved>> | undefined;
