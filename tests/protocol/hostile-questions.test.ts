@@ -9,7 +9,7 @@ import { PROTOTYPE } from "../cells/hostile-support.ts";
 import { seedOf, tries } from "../kit/scale.ts";
 import { skipWithoutChromium } from "../sidebar/browser.ts";
 import { workbook } from "../templates/sheet-support.ts";
-import { emptyKept, type LocalPage, openLocalPage } from "../workbook/local-page.ts";
+import { type LocalPage, oneCellKept, openLocalPage } from "../workbook/local-page.ts";
 
 /** The add-on's own reply, and where the page plans such a question, the page's. */
 function replyTo(book: WorkbookHost, asked: unknown): { readonly ok: boolean; readonly message?: string } {
@@ -201,7 +201,7 @@ describe("markup in the sidebar", () => {
   describe.skipIf(skipWithoutChromium("markup in the page"))("in the page", () => {
     let local: LocalPage;
     beforeAll(async () => {
-      local = await openLocalPage({ keeper: await emptyKept() });
+      local = await openLocalPage({ keeper: await oneCellKept() });
     });
     afterAll(async () => {
       await local?.close();

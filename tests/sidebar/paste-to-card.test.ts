@@ -7,7 +7,7 @@ import type { WorkbookData } from "../../src/workbook/engine/library.ts";
 import type { Keeper } from "../../src/workbook/file/keeper.ts";
 import { openBook } from "../../src/workbook/scripted.ts";
 import { IS_LONG } from "../kit/scale.ts";
-import { emptyKept, type LocalPage, openLocalPage } from "../workbook/local-page.ts";
+import { type LocalPage, oneCellKept, openLocalPage } from "../workbook/local-page.ts";
 import { skipWithoutChromium } from "./browser.ts";
 
 const SHOTS = process.env.SHOTS;
@@ -80,7 +80,7 @@ describe.skipIf(skipWithoutChromium("texts from paste to card"))("five texts, by
   let bench: Frame;
   let kept: WorkbookData = {};
   beforeAll(async () => {
-    const keeper = await emptyKept();
+    const keeper = await oneCellKept();
     const save: Keeper["save"] = (data, revision) => {
       kept = data as WorkbookData;
       return keeper.save(data, revision);

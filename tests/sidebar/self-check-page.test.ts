@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { TYPED_CELL } from "../../shared/protocol/self-check-probes.ts";
 import { checkExamples } from "../../src/build/page.ts";
 import { IS_LONG } from "../kit/scale.ts";
-import { emptyKept, type LocalPage, openLocalPage } from "../workbook/local-page.ts";
+import { type LocalPage, oneCellKept, openLocalPage } from "../workbook/local-page.ts";
 import { skipWithoutChromium } from "./browser.ts";
 
 const PICTURES = process.env.PICTURES;
@@ -11,7 +11,7 @@ const PICTURES = process.env.PICTURES;
 describe.skipIf(skipWithoutChromium("the check in the page"))("Test this installation", () => {
   let local: LocalPage;
   beforeAll(async () => {
-    local = await openLocalPage({ keeper: await emptyKept() });
+    local = await openLocalPage({ keeper: await oneCellKept() });
   });
   afterAll(async () => {
     await local?.close();

@@ -9,7 +9,7 @@ import { DEMO_FRONT } from "../../templates/demo/shop.ts";
 import { panLoaf } from "../../templates/pan-loaf.ts";
 import { METRIC_UNITS } from "../kit/units.ts";
 import { skipWithoutChromium } from "../sidebar/browser.ts";
-import { bytesOf, drawn, emptyKept, type LocalPage, openLocalPage } from "../workbook/local-page.ts";
+import { bytesOf, drawn, type LocalPage, oneCellKept, openLocalPage } from "../workbook/local-page.ts";
 import { sameAsRead } from "../workbook/office-reads.ts";
 import { asOfficeReads, hasOffice } from "../workbook/support.ts";
 
@@ -99,7 +99,7 @@ test.skipIf(WITHOUT)("npm start opens the demo shop, built by the page, with the
 describe.skipIf(WITHOUT)("the main job", () => {
   let file: Awaited<ReturnType<typeof saved>> | undefined;
   beforeAll(async () => {
-    local = await openLocalPage({ keeper: await emptyKept() });
+    local = await openLocalPage({ keeper: await oneCellKept() });
     page = local.page;
     bench = page.frameLocator("#sidebar-frame");
   });

@@ -143,9 +143,11 @@ export async function cellText({ page, goTo }: Pick<LocalPage, "page" | "goTo">,
 export const drawn = (page: Page): Promise<void> =>
   page.evaluate(() => new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => done()))));
 
-/** An empty workbook, as if it had been kept before: the page opens it and builds no demo shop. */
-export async function emptyKept(): Promise<Keeper> {
-  const data = (await workbook()).engine.data();
+/** A workbook with one cell in it, as if it had been kept before: the page opens it and builds no demo shop. */
+export async function oneCellKept(): Promise<Keeper> {
+  const book = await workbook();
+  book.type("Sheet1", "A1", "Our bakery");
+  const data = book.engine.data();
   return { path: "", load: () => ({ data, revision: "1" }), revision: () => "1", save: () => ({ revision: "1" }) };
 }
 
