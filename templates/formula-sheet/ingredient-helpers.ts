@@ -49,7 +49,7 @@ const typeHelpers: readonly ColumnModel[] = [
   ),
   helper(
     "type_whole",
-    "Type without spaces and brackets",
+    "Type without brackets",
     `=ARRAYFORMULA(${without("@type_spaced", ['" "', "CHAR(9)", '"("', '")"', '"hydration"'])})`,
   ),
   numbers(
