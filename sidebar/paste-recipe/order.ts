@@ -1,7 +1,7 @@
 // From what was understood to what is sent: the order for a sheet, and everything that is in its way.
 
 import { fromCelsius } from "../../shared/base/units.ts";
-import { inputNames } from "../../shared/protocol/order.ts";
+import { inputNames, type Order } from "../../shared/protocol/order.ts";
 import type { Described, FormulaRow, Stage } from "../../shared/recipe/text/description.ts";
 import { questionSays } from "../../shared/recipe/text/wording.ts";
 import type { SheetModel, Value } from "../../shared/sheet/model.ts";
