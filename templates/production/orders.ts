@@ -39,7 +39,10 @@ export function daysBlock(shape: ProductionShape): Block {
         ...columns.map(({ day, customer }, at) =>
           customer === null
             ? head(before + at, `=IF(LEN(@day_${day})=0;"";MID("${WEEKDAYS}";3*MOD(@day_${day}-2;7)+1;3))`)
-            : { ...head(before + at, quoted(customer)), name: `customer_${at + 1}` },
+            : customer === ""
+              ? // A formula, also of no text, would cut the words before it.
+                ({ at: before + at, role: "label", name: `customer_${at + 1}`, unit: "text" } as const)
+              : { ...head(before + at, quoted(customer)), name: `customer_${at + 1}` },
         ),
       ],
     },

@@ -11,16 +11,17 @@ import { afterDays, daysOf, helpersFrom, type ProductionShape } from "./shape.ts
 export const PRODUCTION_MARK = "Production plan";
 
 /** A date and a weight of mixes have room in it; with many columns they stand closer, so that the page goes on paper in its own size. */
-const USUAL = { few: 74, many: 66 };
+const USUAL = { few: 72, many: 66 };
 const MANY = 6;
 /** Names of products, and regular orders: with seven days, size and customer as wide as A4 or, in ounces, Letter on its side. */
-const NAMES = { metric: 129, ounces: 101 };
+const NAMES = { few: 140, metric: 129, ounces: 101 };
 
 export function productionSheet(shape: ProductionShape): SheetModel {
   const left = helpersFrom(shape);
-  const usual = USUAL[shape.columns.length < MANY ? "few" : "many"];
+  const isWide = shape.columns.length >= MANY;
+  const usual = USUAL[isWide ? "many" : "few"];
   const page = Array<number>(left).fill(usual);
-  const names = shape.isInOunces ? NAMES.ounces : NAMES.metric;
+  const names = NAMES[!isWide ? "few" : shape.isInOunces ? "ounces" : "metric"];
   page[0] = names;
   // Regular orders stand in one cell, a figure for each column.
   if (shape.hasRegular) page[afterDays(shape)] = Math.max(usual, Math.min(names, 26 * shape.columns.length));

@@ -94,8 +94,7 @@ export function pageStarts(
 ): number[] {
   const [across, down] =
     orientation === "landscape" ? [LONG + 2 * (0.5 - NARROW) * 96, SHORT - 0.2 * 96] : [SHORT, LONG];
-  // Some programs enlarge a narrow sheet to the width of the paper, and make columns wider where they lack a font.
-  const room = SURE * down * Math.max(LEAST_SCALE, (WIDER * width) / across);
+  const room = SURE * down * Math.max(1, (WIDER * width) / across);
   const starts: number[] = [];
   let used = heights.slice(0, begins[0]).reduce((sum, one) => sum + one, 0);
   begins.forEach((row, at) => {
@@ -109,7 +108,7 @@ export function pageStarts(
   });
   return starts;
 }
-const LEAST_SCALE = 0.8;
+/** Columns come out wider where a program lacks the font that their widths are counted in. */
 const WIDER = 1.08;
 /** Programs differ by a little in how high a row is, and Letter on its side is a little wider than high A4 is. */
 const SURE = 0.93;

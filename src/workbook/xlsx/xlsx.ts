@@ -9,6 +9,9 @@ import { writeCells } from "./cells.ts";
 import { foldedPage, isUpright, LETTER, lastShown, pageOf, pageStarts, pagesOf, printArea } from "./page.ts";
 import { writeConditionals, writeValidations } from "./rules.ts";
 
+/** 15 points, in pixels: what a spreadsheet makes a row of 10 or 11 point type. */
+const USUAL_ROW = 20;
+
 type NamedRange = { readonly name: string; readonly range: { readonly sheetId: string; readonly zone: Zone } };
 
 /**
@@ -89,7 +92,11 @@ function writeShape(engine: Engine, sheet: Worksheet, sheetId: string): string |
   if (isFolded && begins !== undefined && begins > 0) sheet.getRow(begins).addPageBreak();
   else if (set.fitToHeight === 0 && !hasLabel) {
     const headings = heights.flatMap((_, row) => (isHeading(engine, { sheetId, col: 0, row }) ? [row] : []));
-    for (const row of pageStarts(headings, heights, set, width)) sheet.getRow(row).addPageBreak();
+    // A row whose height nobody set is as high as the program that prints makes it.
+    const onPaper = heights.map((height, row) =>
+      height === 0 ? 0 : (engine.get<number | undefined>("getUserRowSize", sheetId, row) ?? USUAL_ROW),
+    );
+    for (const row of pageStarts(headings, onPaper, set, width)) sheet.getRow(row).addPageBreak();
   }
   if (columns <= right || rows <= bottom) {
     const zone = a1Of(engine.library, { left: 0, top: 0, right: columns - 1, bottom: rows - 1 });
