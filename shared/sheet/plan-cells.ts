@@ -132,8 +132,8 @@ export function set<T>(grid: T[][], row: number, column: number, value: T): void
   cells[column] = value;
 }
 
-/** What a sheet works with beside its page never takes the look of what it reads: a figure made from a time stays a number. */
-export const HELPER_FORMAT = "0.######";
+/** What a sheet works with beside its page never takes the look of what it reads: a figure made from a time stays a number. A whole one has no bare point. */
+export const HELPER_FORMAT = "0.0#####";
 
 /** How a row of a column looks: those at its ends are not for typing. */
 function appearanceOf({ list, hidden }: Table, { role }: ColumnModel, isEnd: boolean, isFirst: boolean): Appearance {
