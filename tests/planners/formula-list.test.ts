@@ -207,12 +207,13 @@ describe("a list of six hand-outs", () => {
   test("rows that come in below its range, where somebody deleted the blank ones, are read all the same", async () => {
     const range = book.usedRange(LIST);
     const [, last = "0"] = /:[A-Z]+(\d+)$/.exec(range) ?? [];
-    book.deleteRows(LIST, Number(last) + 1, 290);
+    book.deleteRows(LIST, Number(last) + 1, 293);
     const named = () => {
       const { sheets } = book.answer({ ask: "formulas" }) as { sheets: { sheet: string }[] };
       return sheets.map(({ sheet }) => sheet);
     };
-    for (let at = 7; at <= 14; at++) {
+    // One finds room within it, two do not.
+    for (let at = 7; at <= 9; at++) {
       const values = { ...HANDOUT, title: `Loaf ${at}` };
       book.answer({
         ask: "build",
@@ -222,10 +223,10 @@ describe("a list of six hand-outs", () => {
       });
       expect(book.trail).toContain("appendRow");
     }
-    expect(named()).toContain("Loaf 14");
+    expect(named()).toContain("Loaf 9");
     // The row that was changed before is still there.
     expect(book.trail.filter((name) => name === "getValues").length).toBe(3);
-    for (let at = 7; at <= 14; at++) book.deleteSheet(`Loaf ${at}`);
+    for (let at = 7; at <= 9; at++) book.deleteSheet(`Loaf ${at}`);
   });
 
   test("a second list takes its place", () => {
