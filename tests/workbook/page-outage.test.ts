@@ -5,7 +5,7 @@ import { LOCAL_PAGE } from "../../src/build/local-page.ts";
 import { PATIENCE } from "../kit/scale.ts";
 import { skipWithoutChromium } from "../sidebar/browser.ts";
 import { cellText, type LocalPage, openPageAt } from "./local-page.ts";
-import { endServers, startServer, testFolder } from "./server-process.ts";
+import { endServers, freePort, startServer, testFolder } from "./server-process.ts";
 import { keepRye, testRoot } from "./test-sidebar.ts";
 
 describe.skipIf(skipWithoutChromium("an outage under the page"))("under an open page", () => {
@@ -41,7 +41,7 @@ describe.skipIf(skipWithoutChromium("an outage under the page"))("under an open 
 
   test("the server is killed: the page says so, asks before it closes, and sends all when the server is back", async () => {
     const file = place("killed");
-    const how = { root, page: LOCAL_PAGE };
+    const how = { root, page: LOCAL_PAGE, port: await freePort() };
     const server = await startServer(file, how);
     local = await openPageAt(server.says);
     const { page } = local;
@@ -60,7 +60,7 @@ describe.skipIf(skipWithoutChromium("an outage under the page"))("under an open 
     await vi.waitFor(() => expect(asked).toEqual(["beforeunload"]), { timeout: PATIENCE, interval: 20 });
     expect(readFileSync(file, "utf8")).not.toContain("while it was away");
 
-    const again = await startServer(file, { ...how, port: Number(new URL(server.says).port) });
+    const again = await startServer(file, how);
     expect(again.says).toBe(server.says);
     await status(/^Kept: what could not be sent is in the file now\.$/);
     await inFile(file, "while it was away");
@@ -96,7 +96,7 @@ describe.skipIf(skipWithoutChromium("an outage under the page"))("under an open 
 
   test("another program wrote while the server was away: the page says that it is behind, and calls nothing kept", async () => {
     const file = place("overtaken");
-    const how = { root, page: LOCAL_PAGE };
+    const how = { root, page: LOCAL_PAGE, port: await freePort() };
     const server = await startServer(file, how);
     local = await openPageAt(server.says);
     await local.type("C21", "before");
@@ -105,7 +105,7 @@ describe.skipIf(skipWithoutChromium("an outage under the page"))("under an open 
     await local.type("C22", "while it was away");
     await status(/^Not kept/);
     writeFileSync(file, readFileSync(file, "utf8").replace("before", "another program's"));
-    await startServer(file, { ...how, port: Number(new URL(server.says).port) });
+    await startServer(file, how);
     await local.page.getByRole("alert").getByText("What you typed here since then").waitFor();
     expect(await local.page.textContent("#status")).toMatch(/^Not kept/);
     expect(readFileSync(file, "utf8")).toContain("another program's");
@@ -114,14 +114,14 @@ describe.skipIf(skipWithoutChromium("an outage under the page"))("under an open 
 
   test("the lock is taken away: the page says what to do", async () => {
     const file = place("lock");
-    const server = await startServer(file, { root, page: LOCAL_PAGE });
+    const how = { root, page: LOCAL_PAGE, port: await freePort() };
+    const server = await startServer(file, how);
     local = await openPageAt(server.says);
-    await inFile(file, "Rye");
     rmSync(`${file}.lock`);
     await local.type("C21", "not kept yet");
     await status(/^Not kept: The workbook's lock was taken away.* Stop this one and start it again\.$/);
     await server.end("SIGTERM");
-    await startServer(file, { root, page: LOCAL_PAGE, port: Number(new URL(server.says).port) });
+    await startServer(file, how);
     await inFile(file, "not kept yet");
   });
 

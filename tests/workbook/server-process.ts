@@ -1,6 +1,7 @@
 // A server of the local workbook as a process of its own: started, asked, ended and killed for real.
 import { type ChildProcess, spawn, spawnSync } from "node:child_process";
 import { chmodSync, mkdirSync, mkdtempSync, renameSync, rmSync } from "node:fs";
+import { type AddressInfo, createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import * as esbuild from "esbuild";
@@ -122,6 +123,18 @@ export async function startServer(file: string, how: How = {}): Promise<Process>
     };
     child.stdout?.once("data", (text: Buffer) => told(text.toString()));
     child.once("close", () => told("nothing"));
+  });
+}
+
+/** A port that nobody has, far from those that servers of other tests look through: one that is started again gets it back. */
+export function freePort(): Promise<number> {
+  return new Promise((resolve, reject) => {
+    const probe = createServer();
+    probe.once("error", reject);
+    probe.listen(0, "127.0.0.1", () => {
+      const { port } = probe.address() as AddressInfo;
+      probe.close(() => resolve(port));
+    });
   });
 }
 
