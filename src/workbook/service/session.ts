@@ -72,9 +72,8 @@ export class Session {
     this.contents.clear();
     this.isEmptying = false;
     this.engine.runAll(
-      joinCommands(
-        commands,
-        (at) => this.get<{ style?: Readonly<Record<string, unknown>> } | undefined>("getCell", at)?.style,
+      joinCommands(commands, (at) =>
+        this.get<{ style?: Readonly<Record<string, unknown>>; format?: string } | undefined>("getCell", at),
       ),
     );
   }

@@ -14,11 +14,12 @@ const BESIDE_CELLS =
 
 /**
  * The same changes with one command a cell: a sheet that gets its formats, colours, text styles and values one after
- * the other would make every cell anew each time. Lists with other commands in them stay as they are.
+ * the other would make every cell anew each time. A cell that has no number format and is given none is left alone: of a
+ * new sheet's cells those are most. Lists with other commands in them stay as they are.
  */
 export function joinCommands(
   commands: readonly Command[],
-  styleOf: (position: Position) => Style | undefined,
+  appearanceOf: (position: Position) => Appearance | undefined,
 ): Command[] {
   const cells = new Map<string, Map<number, Written>>();
   const beside: Command[] = [];
@@ -31,7 +32,7 @@ export function joinCommands(
     known.set(key, cell);
     if (content !== undefined) cell.content = content;
     if (format !== undefined) cell.format = format;
-    if (style !== undefined) cell.style = { ...(cell.style ?? styleOf(position)), ...style };
+    if (style !== undefined) cell.style = { ...(cell.style ?? appearanceOf(position)?.style), ...style };
   };
   for (const command of commands) {
     if (command.type === "UPDATE_CELL") {
@@ -50,6 +51,8 @@ export function joinCommands(
     } else if (BESIDE_CELLS.test(command.type)) beside.push(command);
     else return [...commands];
   }
-  const written = [...cells.values()].flatMap((known) => [...known.values()]);
+  const isChange = ({ content, style, format, ...position }: Written): boolean =>
+    content !== undefined || style !== undefined || (format ?? "") !== (appearanceOf(position)?.format ?? "");
+  const written = [...cells.values()].flatMap((known) => [...known.values()].filter(isChange));
   return [...written.map((payload) => ({ type: "UPDATE_CELL", payload })), ...beside];
 }
