@@ -3,7 +3,7 @@
 import { type Grams, grams } from "../../base/units.ts";
 import { unitIn } from "./columns.ts";
 import type { Row } from "./description.ts";
-import type { Draft } from "./draft.ts";
+import { askOf, type Draft } from "./draft.ts";
 import { gramsOf } from "./row-amount.ts";
 import type { Reading } from "./row-context.ts";
 
@@ -39,7 +39,7 @@ export function weighedBare(draft: Draft, reading: Reading): void {
     return;
   }
   for (const [row, number] of bare) {
-    draft.questions.push({
+    askOf(draft, row, {
       reason: "unclear amount",
       line: row.line,
       about: ["a number without a unit", String(number)],

@@ -27,6 +27,8 @@ export type Draft = {
   readonly stages: Stage[];
   readonly rows: Row[];
   readonly bare: Map<Row, number>;
+  /** The row that a question is about, where it is about one. */
+  readonly askedOf: Map<Question, Row>;
   /** Bare numbers that were taken for pieces. */
   readonly counts: Map<Row, number>;
   readonly ignored: Ignored[];
@@ -94,6 +96,18 @@ export function sideStage(draft: Draft, role: StageRole): number {
   return at >= 0 ? at : addStage(draft, plainStage(role, "", null));
 }
 
+/** Asks about one row of a line that may hold several. */
+export function askOf(draft: Draft, row: Row, question: Question): void {
+  draft.questions.push(question);
+  draft.askedOf.set(question, row);
+}
+
+/** "Sour, all, wheat 500": what is asked of the wheat is not asked of the sour beside it. */
+export function isAbout({ askedOf }: Draft, question: Question, { line, text }: Row): boolean {
+  const of = askedOf.get(question);
+  return question.line === line && (of === undefined || of.text === text);
+}
+
 export function addRow(
   draft: Draft,
   line: number,
@@ -120,7 +134,7 @@ export function addRow(
   draft.rows.push(row);
   if (read.count !== null) draft.counts.set(row, read.count);
   if (read.bare !== null) draft.bare.set(row, read.bare);
-  for (const ask of read.asks) draft.questions.push({ ...ask, line });
+  for (const ask of read.asks) askOf(draft, row, { ...ask, line });
   if (draft.mode !== "ingredients") draft.mode = "ingredients";
   return row;
 }

@@ -117,6 +117,7 @@ function describedAs(
     stages: [],
     rows: [],
     bare: new Map(),
+    askedOf: new Map(),
     counts: new Map(),
     ignored: [],
     steps: [],

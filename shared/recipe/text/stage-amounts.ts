@@ -2,7 +2,7 @@
 
 import { showNumber } from "../../base/show.ts";
 import type { Question, Row } from "./description.ts";
-import type { Draft } from "./draft.ts";
+import { type Draft, isAbout } from "./draft.ts";
 import { identityOf, type Portion } from "./portions.ts";
 import type { Reading } from "./row-context.ts";
 import { included } from "./stage-included.ts";
@@ -125,8 +125,8 @@ function withSeeds(portions: readonly Portion[], draft: Draft): Portion[] {
     draft.rows[at] = row;
     for (let place = draft.questions.length - 1; place >= 0; place--) {
       const question = draft.questions[place];
-      if (question?.line === row.line && /^(?:hydration|which type)$/.test(question.reason))
-        draft.questions.splice(place, 1);
+      if (question === undefined || !isAbout(draft, question, row)) continue;
+      if (/^(?:hydration|which type)$/.test(question.reason)) draft.questions.splice(place, 1);
     }
     return { ...portion, row };
   });

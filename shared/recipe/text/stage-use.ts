@@ -2,7 +2,7 @@
 
 import { singularName } from "../../base/words.ts";
 import type { Row, Stage } from "./description.ts";
-import type { Draft } from "./draft.ts";
+import { type Draft, isAbout } from "./draft.ts";
 import { headingCore, prefermentWordIn } from "./headings.ts";
 import { isStarter } from "./starter.ts";
 
@@ -22,11 +22,11 @@ export function takenStages(draft: Draft): ReadonlyMap<number, number> {
     if (bare !== undefined) draft.bare.delete(row);
     drop(
       draft,
-      ({ line, reason }) =>
-        line === row.line &&
-        (/^(?:hydration|no amount|which type|misspelt|which name)$/.test(reason) ||
+      (question) =>
+        isAbout(draft, question, row) &&
+        (/^(?:hydration|no amount|which type|misspelt|which name)$/.test(question.reason) ||
           // "Soaker (A), all"
-          (reason === "unclear amount" && /\ball\b/i.test(row.text))),
+          (question.reason === "unclear amount" && /\ball\b/i.test(row.text))),
     );
   });
   return taken;

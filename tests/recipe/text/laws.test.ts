@@ -124,3 +124,22 @@ test("what was read before changes nothing", () => {
     for (const line of someOf(LINES, 5)) described(`Loaf\nIngredients\n500 g flour\n${line}\n${end}`);
   expect(texts.map(described)).toEqual(alone);
 });
+
+test("a line that takes a stage and lists other ingredients asks of those whose amount nobody knows", () => {
+  const text =
+    "Rye\nSour: 800 g rye, 640 g water, 40 g seed\nDough: sour all, rye 1200 g, wheat 500, water 1100, salt 45";
+  const { rows, questions } = describeRecipe(text, kitchen);
+  expect(rows.map(({ name, grams, takes }) => [name, grams, takes])).toEqual([
+    ["rye", 800, null],
+    ["water", 640, null],
+    ["seed", 40, null],
+    ["sour", null, 0],
+    ["rye", 1200, null],
+    ["wheat", null, null],
+    ["water", null, null],
+    ["salt", null, null],
+  ]);
+  expect(questions.map(({ reason, line, about }) => [reason, line, about[1]])).toEqual(
+    ["500", "1100", "45"].map((number) => ["unclear amount", 2, number]),
+  );
+});
