@@ -4,7 +4,7 @@ import { MESSAGES } from "./columns.ts";
 import { messageRow } from "./line-checks.ts";
 import { type Single, single } from "./singles.ts";
 import { countedIn, type FormulaSheetSpec } from "./spec.ts";
-import { outsideSays } from "./stray-cells.ts";
+import { outsideSingles } from "./stray-cells.ts";
 
 /** The message of this place, by the rows of the page; in one row that at the left comes first. */
 export function message(place: number): string {
@@ -33,38 +33,38 @@ export const checkSingles = (spec: FormulaSheetSpec): readonly Single[] => [
   single("Sizes that are wrong", "size_problems", '=IF(SUMPRODUCT((LEN(@size_says)>0)*1)>0;"yes";"")'),
   single("Column of percentages", "percent_letter", LETTER("percent")),
   single("Column of types", "type_letter", LETTER("kind")),
-  single(
-    "Rows of ingredients",
-    "rows_say",
-    outsideSays({
-      table: "formula",
-      what: "An ingredient",
-      typed: ["ingredient", "percent"],
-      counted: "counts",
-      // The label of the total and that of the next line.
-      isClear: spec.isBread
-        ? "COUNTA(@total_label:@held_share)-COUNTA(@held_share)=2"
-        : "COUNTA(@total_label:@egg_weight)-COUNTA(@egg_weight)=2",
-    }),
-  ),
-  single(
-    "Rows of sizes",
-    "sizes_say",
-    outsideSays({
-      table: "sizes",
-      what: "A size",
-      typed: ["size_name", spec.isRound ? "size_diameter" : "size_loss"],
-      counted: "size_counts",
-      // The headings of the next table.
-      isClear: `COUNTA(@size_name_top:@percent_top)-COUNTA(@size_name;@size_pieces;@${spec.isRound ? "size_diameter" : "size_weight"};@ingredient_top:@percent_top)=3`,
-    }),
-  ),
+  ...outsideSingles({
+    table: "formula",
+    says: "rows",
+    what: "An ingredient",
+    many: "ingredients",
+    typed: ["ingredient", "percent"],
+    counted: "counts",
+    figures: "cost_shown",
+    below: ["total_label", `says_${underName(spec)}`],
+    ends: `ROW(@${underName(spec)})`,
+  }),
+  ...outsideSingles({
+    table: "sizes",
+    says: "sizes",
+    what: "A size",
+    many: "sizes",
+    typed: ["size_name", spec.isRound ? "size_diameter" : "size_loss"],
+    counted: "size_counts",
+    figures: "wanted_shown",
+    // The headings of the next table stand above its hidden row.
+    below: ["size_name_top", "message_top"],
+    ends: "ROW(@message_top)-1",
+  }),
   single(
     "Flour",
     "flour_says",
     '=IF(@needs_no_flour=1;"";IF(@flour_added=0;"No flour row (a filling? Enter its boil-off). ";IF(ABS(@flour_base/@percent_base-1)>5/1000*(1+1/10^9);"Flours add up to "&ROUND(100*@flour_added/@percent_base;1)&" %, not 100 %. ";"")))',
   ),
 ];
+
+/** Of the line right under the total. */
+const underName = ({ isBread }: FormulaSheetSpec) => (isBread ? "held_share" : "egg_weight");
 
 /** 0 where none of the words to scale by stands there. */
 function waysOf(spec: FormulaSheetSpec): string {

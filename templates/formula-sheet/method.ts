@@ -5,7 +5,7 @@ import { cleanText, helper, numbers, outOf, shownColumn, typedColumn, typedOver 
 import { HELPERS, MESSAGES, RIGHT } from "./columns.ts";
 import { only, type Single, single } from "./singles.ts";
 import type { FormulaSheetSpec } from "./spec.ts";
-import { outsideSays } from "./stray-cells.ts";
+import { outsideSingles } from "./stray-cells.ts";
 import { SCALED_FIRST } from "./tin.ts";
 
 /** From a retarder to a deck oven. */
@@ -172,18 +172,18 @@ export const methodSingles = (on: FormulaSheetSpec["bakedOn"]): readonly Single[
   single("Minutes to reload", "reload", "=IF(COUNT(@oven_reload)=0;0;@oven_reload)"),
   single("Ready at, minutes", "ready_minutes", '=IF(COUNT(@ready)=0;"";ROUND(1440*@ready;0))'),
   single("Minutes of all loads", "oven_minutes", "=SUMPRODUCT(@bakes;@minutes_now)"),
-  single(
-    "Rows of the method",
-    "steps_say",
-    outsideSays({
-      table: "steps",
-      what: "A step",
-      typed: ["step", "step_minutes"],
-      counted: "minutes_count",
-      // The heading and the first label of the block below.
-      isClear: "COUNTA(@step_minutes_top:@limit_label)-COUNTA(@step;@step_minutes)=2",
-    }),
-  ),
+  ...outsideSingles({
+    table: "steps",
+    says: "steps",
+    what: "A step",
+    many: "the method",
+    typed: ["step", "step_minutes"],
+    counted: "minutes_count",
+    figures: "step_temp",
+    // The heading of the block below stands above its first line.
+    below: ["step_top", "mixes_note"],
+    ends: "ROW(@limit_label)-1",
+  }),
   single(
     "Step in the oven is there",
     "oven_says",

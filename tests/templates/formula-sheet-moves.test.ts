@@ -45,6 +45,11 @@ describe("each way of losing or misplacing a row", () => {
       "a step below the method",
       (one) => put(one, `A${one.sheet.rowOf("step", 0) + one.sheet.rows("step")}`, "Rest\t20"),
     ],
+    ["a margin below the sizes", (one) => put(one, below(one, "wanted_shown", one.sheet.rowOf("formula_table")), "7")],
+    ["a weight below the total", (one) => put(one, below(one, "weight", one.sheet.rowOf("total_label") + 2), "7")],
+    ["a cost below the total", (one) => put(one, below(one, "cost_shown", one.sheet.rowOf("total_label") + 2), "7")],
+    ["a time below the method", (one) => put(one, below(one, "start_shown", one.sheet.rowOf("limit_label") - 1), "7")],
+    ["a day below the method", (one) => put(one, below(one, "day_shown", one.sheet.rowOf("limit_label") - 1), "7")],
     ["typed into the hidden row", (one) => put(one, one.sheet.at("percent", 0), "0.5")],
     ["typed into a hidden formula", (one) => put(one, one.sheet.at("weight", 0), "5")],
     [
@@ -105,6 +110,10 @@ test("blank rows dragged through the tables change nothing", async () => {
     expect([figures, blank.length]).toEqual([before.figures, before.blank.length]);
   }
 });
+
+/** The cell of a column in the row above another one. */
+const below = ({ sheet }: Tried, column: string, row: number) =>
+  `${/^[A-Z]+/.exec(sheet.at(column, 0))?.[0]}${row - 1}`;
 
 function insertFilled(one: Tried, row: number): void {
   one.sheet.insertRows(row);

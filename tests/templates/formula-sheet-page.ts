@@ -122,7 +122,7 @@ export function pageOf(tried: Tried): Page | string {
     ways: tried.ways ?? LOAF_WAYS,
     isRound,
     isRolled: names.has("roll_in_share"),
-    isSeeded: names.has("seed_hydration"),
+    isSeeded: names.has("levain_shown"),
     ...(tried.prices ? { prices: tried.prices } : {}),
     inputs: Object.fromEntries(
       INPUTS.filter((name) => names.has(name)).map((name) => [name, cellAt(tried, sheet.at(name))]),
