@@ -115,14 +115,14 @@ export function withPreferment(formula: Formula, wanted: Wanted): Changed {
   const sort = wanted.sort ?? now?.sort ?? "levain";
   const isApart = formula.block !== null && (formula.setApart !== null || starterIn(formula) === undefined);
   const exact = wanted.hydration ?? now?.hydration ?? USUAL[sort][1];
-  // A type says its hydration in whole percent.
-  const hydration = isApart ? exact : Math.round(exact * 100) / 100;
+  // A type says its hydration to a tenth of a percent.
+  const hydration = isApart ? exact : Math.round(exact * 1000) / 1000;
   const yeast = sort === "levain" ? 0 : (wanted.yeast ?? now?.yeast ?? USUAL_YEAST);
   const to = { sort, share: wanted.share, hydration, yeast };
   const line =
     now === null
       ? `${capital(sort)} with ${shownShare(to.share, 1)} of the flour put in`
-      : `${capital(now.sort)} of ${shownShare(now.share, 1)} at ${shownShare(now.hydration, 0)} to ${sort} of ${shownShare(to.share, 1)} at ${shownShare(hydration, 0)}`;
+      : `${capital(now.sort)} of ${shownShare(now.share, 1)} at ${shownShare(now.hydration, 1)} to ${sort} of ${shownShare(to.share, 1)} at ${shownShare(hydration, 1)}`;
   const notes = [...unusual(sort, hydration), ...raised(formula, sort, now)];
   if (isApart) {
     if ((sort === "levain") !== (formula.block === "levain"))

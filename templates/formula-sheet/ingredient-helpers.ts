@@ -36,9 +36,9 @@ const SPACES = ["UNICHAR(160)", "UNICHAR(8239)", "UNICHAR(8201)", "UNICHAR(8203)
 const without = (text: string, signs: readonly string[]) =>
   signs.reduce((inner, sign) => `SUBSTITUTE(${inner};${sign};"")`, text);
 
-/** So many digits before the % sign of a type, or what else it is. */
+/** So many digits that end where the whole percents of a type end, or what else they are. */
 const percentOfDigits = (digits: number, otherwise: string): string =>
-  `IFERROR(VALUE(MID(@type_whole;FIND("%";@type_whole)-${digits};${digits}));${otherwise})`;
+  `IFERROR(VALUE(MID(@type_signs;@percent_ends-${digits};${digits}));${otherwise})`;
 
 /** Types as they are compared: without spaces and brackets; a preferment's word apart from its hydration. */
 const typeHelpers: readonly ColumnModel[] = [
@@ -52,17 +52,37 @@ const typeHelpers: readonly ColumnModel[] = [
     "Type without brackets",
     `=ARRAYFORMULA(${without("@type_spaced", ['" "', "CHAR(9)", '"("', '")"', '"hydration"'])})`,
   ),
+  // One digit after a point or a comma is a tenth in every country. It is read on its own, and so is what stands before the sign.
+  helper(
+    "type_signs",
+    "Type without points and commas",
+    '=ARRAYFORMULA(SUBSTITUTE(SUBSTITUTE(@type_whole;",";"_");".";"_"))',
+  ),
+  numbers(
+    "percent_ends",
+    "Where whole percents end",
+    '=ARRAYFORMULA(IFERROR(FIND("%";@type_whole)-2*ISNUMBER(FIND(MID(@type_whole;FIND("%";@type_whole)-2;1);".,"))*ISNUMBER(VALUE(MID(@type_whole;FIND("%";@type_whole)-3;1)));0))',
+  ),
+  helper(
+    "percent_tenth",
+    "Sign and tenth after it",
+    '=ARRAYFORMULA(IF(@percent_ends>0;IFERROR(MID(@type_whole;@percent_ends;FIND("%";@type_whole)-@percent_ends);"");""))',
+  ),
+  numbers(
+    "type_percent",
+    "Whole percents in the type",
+    `=ARRAYFORMULA(${percentOfDigits(3, percentOfDigits(2, percentOfDigits(1, "0")))})`,
+  ),
   numbers(
     "type_hydration",
     "Hydration in the type (%)",
-    `=ARRAYFORMULA(${percentOfDigits(3, percentOfDigits(2, percentOfDigits(1, "0")))})`,
+    "=ARRAYFORMULA(@type_percent+IFERROR(VALUE(RIGHT(@percent_tenth;1))/10;0))",
   ),
-  // No type ends in s: "yeasts" is yeast. A space that cannot be in it any more marks its end. A comma parts the word from its
-  // hydration; within a number it stays until here, so that "levain 12,5%" is no levain of 125 %.
+  // No type ends in s: "yeasts" is yeast. A space that cannot be in it any more marks its end. A comma parts the word from its hydration.
   helper(
     "type_word",
     "Type alone",
-    '=ARRAYFORMULA(SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(@type_whole;@type_hydration&"%";"");",";"")&UNICHAR(160);"s"&UNICHAR(160);"");UNICHAR(160);""))',
+    '=ARRAYFORMULA(SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(@type_whole;@type_percent&@percent_tenth&"%";"");",";"")&UNICHAR(160);"s"&UNICHAR(160);"");UNICHAR(160);""))',
   ),
   numbers("is_type", "Is a type", IS_TYPE),
   numbers("is_starter", "Is a preferment", IS_STARTER),

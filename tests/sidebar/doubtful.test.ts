@@ -122,13 +122,15 @@ describe("a preferment's hydration", () => {
     ["100% starters", "starters 100%"],
     ["biga [55%]", "biga 55%"],
     ["0.5", "levain 100%"],
+    ["levain 62,5 %", "levain 62.5%"],
+    ["66.7% levain", "levain 66.7%"],
   ])("%s reaches the sheet as it reads it: %s", (typed, kind) => {
     expect(withType(typed)).toBe(kind);
   });
 
-  test.each(["levain 62.5%", "levain 62,5 %"])("%s is no whole percentage, which sheets read", (typed) => {
+  test.each(["levain 62.54%", "levain 62,54 %"])("%s has more decimals than sheets read", (typed) => {
     expect(withType(typed)).toBe(
-      `The type of row 6 is "${typed}"; enter its hydration in whole percent, such as "levain 63%".`,
+      `The type of row 6 is "${typed}"; enter its hydration with one decimal, such as "levain 62.5%".`,
     );
   });
 });

@@ -14,8 +14,10 @@ const STARTERS = "starter levain sourdough poolish biga sponge sour preferment".
 
 /** Flour as a part of a row and what it is; undefined where the type is none. */
 export function typeOf(cell: Cell | undefined): { readonly word: string; readonly flour: number } | undefined {
-  // A comma within a number is a decimal sign for some: such a type is none.
-  const text = plain(cell).replace(/[()]|(?<!\d),|,(?!\d)|hydration/g, "");
+  // A comma within a number is a decimal sign for some.
+  const text = plain(cell)
+    .replace(/[()]|(?<!\d),|,(?!\d)|hydration/g, "")
+    .replace(/(\d),(\d%)/g, "$1.$2");
   const word = TYPES.find((one) => text === one || text === `${one}s`);
   if (word !== undefined) return { word, flour: word === "flour" ? 1 : 0 };
   const [, first, name, last] = /^(?:(\d+(?:\.\d+)?)%)?([a-z]+)(?:(\d+(?:\.\d+)?)%)?$/.exec(text) ?? [];
