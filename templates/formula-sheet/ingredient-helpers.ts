@@ -140,7 +140,7 @@ const messageHelpers = (
   helper(
     "type_says",
     "Type that is wrong",
-    '=ARRAYFORMULA(IF((@counts=0)+(@is_type>0)+(@flour_part>0)>0;"";@type_letter&ROW(@kind)&IF(@type_length=0;": choose a type. ";IFERROR(": “"&@kind&"” is no type. ";": an error. "))))',
+    '=ARRAYFORMULA(IF((@counts=0)+@is_type+(@flour_part>0)>0;"";@type_letter&ROW(@kind)&IF(@type_length=0;": choose a type. ";IFERROR(": “"&@kind&"” is no type. ";": an error. "))))',
   ),
   helper(
     "high_says",

@@ -27,6 +27,7 @@ import {
 /** So many slips on one copy, before its list of what could be undone grows too long. */
 const TOGETHER = 40;
 const SEED = seedOf(19);
+const all = outcome();
 
 describe.each(TRIED_KINDS)("$says", (kind) => {
   test("hostile contents and cells typed over", async () => {
@@ -47,9 +48,13 @@ describe.each(TRIED_KINDS)("$says", (kind) => {
     }
     if (IS_LONG) console.info(`${kind.says}: ${found.slips} slips, ${found.figures} figures, ${found.named} named`);
     expect(found.wrong).toEqual([]);
-    // Most of what is hostile must be named: a sheet that never says anything would pass as well.
-    expect(found.named).toBeGreaterThan(found.slips / 4);
+    all.slips += found.slips;
+    all.named += found.named;
   });
+});
+
+test("much of what is hostile is named: a sheet that never says anything would pass as well", () => {
+  expect(all.named).toBeGreaterThanOrEqual(all.slips / 3);
 });
 
 describe("every content that is tried, where a type or a percentage belongs", () => {
@@ -83,9 +88,13 @@ test("a type in the plural, with spaces and capitals is the type; with a percent
     put(tried, tried.sheet.at("kind", row), text);
     expect(verdict(tried)).toMatchObject({ check: "", wrong: [] });
   }
-  for (const text of ["levain 12,5%", "levain 12.5%"]) {
+  for (const text of ["levain 62,54%", "levain 62.54%", "levain 1.2.5%"]) {
     put(tried, tried.sheet.at("kind", 3), text);
     expect(verdict(tried).check).toContain(`“${text}” is no type`);
+  }
+  for (const text of ["levain 62,5%", "62.5 % levain"]) {
+    put(tried, tried.sheet.at("kind", 3), text);
+    expect(tried.sheet.value("flour_part", 3)).toBeCloseTo(1 / 1.625, 12);
   }
   put(tried, tried.sheet.at("kind", 3), "water 60%");
   expect(verdict(tried).check).toMatch(/“water 60%” is no type/);
