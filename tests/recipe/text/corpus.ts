@@ -21,6 +21,8 @@ import { FOURTH } from "./corpus-fourth.ts";
 import { HOUSEHOLD } from "./corpus-household.ts";
 import { PARTS } from "./corpus-parts.ts";
 import { PERCENT } from "./corpus-percent.ts";
+import { NINTH_HOUSEHOLD, NINTH_PERCENT, NINTH_TABLES } from "./corpus-ninth.ts";
+import { NINTH_PARTS, NINTH_STAGES, NINTH_WEB } from "./corpus-ninth-stages.ts";
 import { SEVENTH } from "./corpus-seventh.ts";
 import { SIXTH } from "./corpus-sixth.ts";
 import { STAGES } from "./corpus-stages.ts";
@@ -62,4 +64,10 @@ export const SHAPES: Readonly<Record<string, readonly Case[]>> = {
   "all shapes, sixth lot": SIXTH,
   "all shapes, seventh lot": SEVENTH,
   "all shapes, eighth lot": EIGHTH,
+  "household recipes, ninth lot": NINTH_HOUSEHOLD,
+  "percentage formulas, ninth lot": NINTH_PERCENT,
+  "pasted tables, ninth lot": NINTH_TABLES,
+  "staged formulas, ninth lot": NINTH_STAGES,
+  "parts beside the dough, ninth lot": NINTH_PARTS,
+  "web pages, methods, yields, ninth lot": NINTH_WEB,
 };
