@@ -75,7 +75,7 @@ const PACKS = [
 ];
 /** The same for other things that are counted. */
 const PIECES = [
-  "piece;pc;ea;stück;stuck",
+  "piece;pc;ea;stück;stuck;stk;uds;ud;szt",
   ..."square slice clove sprig leaf leaves sheet pat stalk pod bean head bunch loaf".split(" "),
 ];
 const VAGUE =

@@ -56,7 +56,7 @@ export function takeClutter({ draft, line, next, before }: Place): boolean {
   const clutter = clutterIn(line.text);
   if (clutter !== undefined) return ignore(draft, line, clutter);
   // "20 cm round tin"
-  if (isTinAlone(draft, line.text)) return ignore(draft, line, "tin");
+  if (!isStep(line.text, false, false) && isTinAlone(draft, line.text)) return ignore(draft, line, "tin");
   const isFigures =
     isNutrition(line.text) &&
     draft.mode === "method" &&

@@ -14,17 +14,20 @@ import {
   type Place,
   sideStage,
   stageAt,
+  stageLike,
   takeYield,
 } from "./draft.ts";
 import { readRow } from "./row.ts";
 import type { Reading, RowRead } from "./row-context.ts";
+import { rowAndBeside, stageTagged } from "./row-parts.ts";
 import { listedRows, roleBeside, splitRows } from "./rows-in-line.ts";
 import type { SourceLine } from "./source-lines.ts";
 import { namesStage } from "./stage-use.ts";
 import { doughTemperatureIn, isStep, stepsIn } from "./steps.ts";
 import { cachedByText } from "./text-cache.ts";
+import { yieldOfStep } from "./yield-of-step.ts";
 import type { YieldRead } from "./yield-words.ts";
-import { yieldIn, yieldOfStep } from "./yields.ts";
+import { yieldIn } from "./yields.ts";
 
 /** "Bake 12 minutes. Yield: 2 dozen." */
 function yieldBehind(text: string): YieldRead | undefined {
@@ -50,16 +53,33 @@ function addSteps(draft: Draft, line: SourceLine, text: string): boolean {
   return true;
 }
 
+/** "30 g oil, plus 50 g for the tin", "flour (sponge) 6 kg": a line whose parts go to several places. */
+function takeParted(draft: Draft, line: SourceLine, reading: Reading): boolean {
+  const { text } = line;
+  const parts = rowAndBeside(text, reading);
+  if (parts !== undefined) {
+    for (const { read, role } of parts)
+      addRow(draft, line.at, read, role === undefined ? stageAt(draft) : sideStage(draft, role));
+    return true;
+  }
+  const tagged = hasAmount(text) ? stageTagged(text, reading) : undefined;
+  if (tagged === undefined || (tagged.read.grams ?? tagged.read.percent) === null) return false;
+  addRow(draft, line.at, tagged.read, stageLike(draft, tagged.stage));
+  return true;
+}
+
 export function takeBody({ draft, line, reading }: Place): boolean {
   const { text } = line;
   const isInMethod = draft.mode === "method";
-  const words = text.split(" ").length;
+  // What stands in brackets makes no sentence of a row.
+  const words = text.replace(/\([^)]*\)|\.{2,}/g, " ").split(/\s+/).length;
   if (isStep(text, hasAmount(text), isInMethod)) return addSteps(draft, line, text);
   const rows = isInMethod ? undefined : listedRows(text, reading);
   if (rows !== undefined) {
     for (const read of rows) addRow(draft, line.at, read, stageAt(draft));
     return true;
   }
+  if (!isInMethod && takeParted(draft, line, reading)) return true;
   const read = readRow(text, reading);
   const isAmount = read.grams !== null || read.percent !== null || read.bare !== null;
   const isUnclear = read.asks.some(({ reason }) => reason === "unclear amount" || reason === "grams or pieces");
@@ -67,8 +87,12 @@ export function takeBody({ draft, line, reading }: Place): boolean {
   const isSentence = words > 9 && !(read.isKnown && isAmount);
   if (isInMethod && (!isAmount || !isNamed || words > 9 || /[.!]$/.test(text))) return addSteps(draft, line, text);
   const role = roleBeside(text);
-  if ((isAmount || isUnclear) && !isSentence && (isNamed || draft.mode !== "start" || words <= 5)) {
-    const several = isUnclear ? splitRows(text, reading) : undefined;
+  const several = isUnclear || isSentence ? splitRows(text, reading) : undefined;
+  if (
+    (isAmount || isUnclear) &&
+    (!isSentence || several !== undefined) &&
+    (isNamed || draft.mode !== "start" || words <= 5)
+  ) {
     const isSure = isNamed && read.name !== "" && read.asks.length === 0;
     if (isSure && role === undefined && several === undefined && draft.mode === "ingredients" && isPlain(line))
       reading.plain.add(text);

@@ -116,12 +116,18 @@ function percentsOf(draft: Draft): OpenQuestion[] {
 const MIN_PART = 0.92;
 const MAX_PART = 1.02;
 
-function yieldOf(draft: Draft, { dough }: Formula): OpenQuestion[] {
+function yieldOf(draft: Draft, { dough, parts }: Formula): OpenQuestion[] {
   const { pieces, pieceWeight, isSpan } = draft.yield;
   const asks: OpenQuestion[] = isSpan && pieces === null ? [question("yield differs", null, ["a span of pieces"])] : [];
   if (dough === null || pieces === null || pieceWeight === null) return asks;
   const part = (pieces * pieceWeight) / dough;
-  if (part >= MIN_PART && part <= MAX_PART) return asks;
+  // Pieces of a laminated dough weigh what was rolled in as well.
+  const rolledIn = parts.reduce(
+    (all, one) => all + (draft.stages[one.stage]?.role === "roll-in" ? (one.grams ?? 0) : 0),
+    0,
+  );
+  const laminated = (pieces * pieceWeight) / (dough + rolledIn);
+  if ([part, laminated].some((one) => one >= MIN_PART && one <= MAX_PART)) return asks;
   return [
     ...asks,
     question("yield differs", null, [

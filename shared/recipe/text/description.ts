@@ -137,7 +137,9 @@ export type QuestionReason =
   | "several doughs"
   | "yield differs"
   | "step time"
-  | "no flour";
+  | "no flour"
+  | "left out"
+  | "no ingredient";
 
 export type Question = {
   readonly reason: QuestionReason;

@@ -96,6 +96,12 @@ export function sideStage(draft: Draft, role: StageRole): number {
   return at >= 0 ? at : addStage(draft, plainStage(role, "", null));
 }
 
+/** The stage that rows name by themselves: the one of that kind, however many name it. */
+export function stageLike(draft: Draft, stage: Stage): number {
+  const at = draft.stages.findIndex((one) => one.role === stage.role && one.preferment === stage.preferment);
+  return at >= 0 ? at : addStage(draft, stage);
+}
+
 /** Asks about one row of a line that may hold several. */
 export function askOf(draft: Draft, row: Row, question: Question): void {
   draft.questions.push(question);

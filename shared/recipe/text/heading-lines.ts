@@ -2,6 +2,7 @@
 
 import { singularName } from "../../base/words.ts";
 import { prefermentIn } from "../kinds.ts";
+import { isTotal } from "./clutter.ts";
 import { IN_DOUGH, type Stage, type StageRole } from "./description.ts";
 import {
   addRow,
@@ -14,7 +15,7 @@ import {
   type Place,
   stageAt,
 } from "./draft.ts";
-import { headingCore, modeOf, prefermentWordIn, stageOf } from "./headings.ts";
+import { headingCore, isFirstDay, modeOf, prefermentWordIn, stageOf } from "./headings.ts";
 import { readRow } from "./row.ts";
 import type { Reading, RowRead } from "./row-context.ts";
 import { rowText } from "./row-text.ts";
@@ -23,6 +24,11 @@ import type { SourceLine } from "./source-lines.ts";
 import { isStep } from "./steps.ts";
 import { titleIn } from "./titles.ts";
 import { opensOther } from "./under-heading.ts";
+import { yieldIn } from "./yields.ts";
+
+/** "LIQUID LEVAIN 8:00pm", "Dough, 7 am": when a stage is made. */
+const CLOCK =
+  /(?:@|\bat\b)?\s*(?<![\d.,])\d{1,2}(?:[:.]\d{2}\s*(?:[ap]\.?m\b\.?|uhr\b|h\b)?|\s*(?:[ap]\.?m\b\.?|uhr\b))/gi;
 
 /** Opens a stage, where the line is a heading. */
 export function takeHeading({ draft, line, reading, next, isFirst, isSetOff }: Place): boolean {
@@ -34,10 +40,9 @@ export function takeHeading({ draft, line, reading, next, isFirst, isSetOff }: P
   const isColon = /:$/.test(text);
   if (hasAmount(open) && !isColon && !line.isMarked) return false;
   const numbered = open.replace(/\b(?:stage|step|part|phase|day|build|feed)\s*\d+|^\s*\d+[.)]/gi, " ");
-  const timed = numbered.replace(
-    /\d[\d.,/ ½¼¾–-]*\s*(?:h(?:ou)?rs?|h|min(?:ute)?s?|days?|°\s*[CF]?|[CF]|%)(?!\p{L})/giu,
-    " ",
-  );
+  const timed = numbered
+    .replace(CLOCK, " ")
+    .replace(/\d[\d.,/ ½¼¾–-]*\s*(?:h(?:ou)?rs?|h|min(?:ute)?s?|days?|°\s*[CF]?|[CF]|%)(?!\p{L})/giu, " ");
   if (/\d/.test(timed) && (!isSetOff || isRowInCapitals(line, timed, reading))) return false;
   if (rowText(text).isAll && !isColon) return false;
   if (isStep(text, false, false) && !isColon && !line.isMarked) return false;
@@ -100,7 +105,15 @@ function askPart(draft: Draft, name: string, line: number): void {
 
 /** Several rows whose names all tell what they are. */
 const isListOfKnown = (rest: string, reading: Reading): boolean =>
-  listedRows(rest, reading)?.every(({ isKnown, type }) => isKnown || type !== "") ?? false;
+  (listedRows(rest, reading) ?? splitRows(rest, reading) ?? namedRow(rest, reading))?.every(
+    ({ isKnown, type, isAll }) => isKnown || isAll || type !== "",
+  ) ?? false;
+
+/** "Lucidatura: 75 g burro": one row with a name of its own, so that the words before the colon are no ingredient. */
+function namedRow(rest: string, reading: Reading): RowRead[] | undefined {
+  const read = readRow(rest, reading);
+  return read.name !== "" && (read.grams ?? read.percent) !== null && read.type !== "" ? [read] : undefined;
+}
 
 /** "FLOUR 1000": capitals alone make no heading of a row. */
 function isRowInCapitals(line: SourceLine, text: string, reading: Reading): boolean {
@@ -130,25 +143,47 @@ function isTitleOver(head: string, rest: string, reading: Reading): boolean {
   return isName && listedRows(rest, reading) !== undefined;
 }
 
+/** "Pastry 1 1/4 c flour, 1/2 c butter": the word that surely heads a list of amounts needs no colon. */
+function headOfList(text: string, reading: Reading): readonly string[] {
+  const match = /^((?:\p{L}+ ){1,3}?)(?=[\d½¼¾⅓⅔])(.*)$/u.exec(text);
+  const [, head = "", rest = ""] = match ?? [];
+  if (head === "" || !/[,;/]/.test(rest) || readRow(head, reading).isKnown) return [];
+  const stage = stageOf(head, 0, false);
+  const isSure = stage !== undefined && "stage" in stage && !stage.isUnsure;
+  return isSure && listedRows(rest, reading) !== undefined ? (match ?? []) : [];
+}
+
 /** "Egg wash: 1 egg, 1 tbsp milk": a heading with its rows beside it. */
 export function takeHeadingWithRows({ draft, line, reading, isFirst }: Place): boolean {
-  const [, headText = "", rest = ""] = /^((?:[^:;,()]|\([^()]{1,40}\)){3,50}?)\s?:\s+(\S.*)$/.exec(line.text) ?? [];
+  const [, headText = "", rest = ""] =
+    /^((?:[^:;,()]|\([^()]{1,40}\)){3,50}?)\s?:\s+(\S.*)$/.exec(line.text) ?? headOfList(line.text, reading);
   const head = headText.trim();
   if (rest === "" || isStep(line.text, false, draft.mode === "method")) return false;
-  const match = stageOf(head, line.at, true);
+  if (yieldIn(line.text) !== undefined || isTotal(head)) return false;
+  const match = isFirstDay(head)
+    ? {
+        stage: { role: "dough" as const, name: head, line: line.at, preferment: "", hours: null, temperature: null },
+        isUnsure: false,
+      }
+    : stageOf(head, line.at, true);
   if (isFirst && isTitleOver(head, rest, reading)) {
     draft.title = titleIn(head);
     for (const read of listedRows(rest, reading) ?? []) addRow(draft, line.at, read, stageAt(draft));
     return true;
   }
   if (match === undefined || !("stage" in match)) return false;
-  if (match.isUnsure && (readRow(head, reading).isKnown || !isListOfKnown(rest, reading))) return false;
+  if (match.isUnsure && (readRow(head, reading).isKnown || !isListOfKnown(rest, reading) || isFirst)) return false;
   const rows = listedRows(rest, reading) ?? splitRows(rest, reading) ?? [readRow(rest, reading)];
   const isNamed = (one: RowRead) => one.isAll || one.isKnown || one.type !== "" || prefermentIn(one.name) !== undefined;
   const isRows =
-    rows.every((one) => one.name !== "" && (one.isAll || (one.grams ?? one.percent ?? one.bare) !== null)) &&
+    rows.every(
+      (one) =>
+        one.name !== "" &&
+        (one.isAll || (one.grams ?? one.percent ?? one.bare) !== null || (rows.length > 1 && one.asks.length > 0)),
+    ) &&
     // Of several that a heading lists, one may be a thing that nobody knows.
-    (rows.filter(isNamed).length >= (rows.length > 2 ? rows.length - 1 : rows.length) ||
+    ((rows.length === 1 && !match.isUnsure) ||
+      rows.filter(isNamed).length >= (rows.length > 2 ? rows.length - 1 : rows.length) ||
       (rows.length > 1 && !match.isUnsure && !IN_DOUGH.has(match.stage.role)));
   if (!isRows) return false;
   const answer = reading.corrections.answers[`part of the dough: ${head}`];

@@ -33,32 +33,38 @@ export const ROLES: readonly (readonly [StageRole, RegExp])[] = [
     "overall",
     /\b(?:overall|total (?:formula|dough|recipe)|whole formula|complete formula|full formula|total dough formula|formula total)\b/,
   ],
-  ["egg wash", /\b(?:egg ?wash|eggwash|wash)\b/],
+  [
+    "egg wash",
+    /\b(?:egg ?wash|eggwash|wash|dorure|doratura|zum bestreichen|bestreichen|till pensling|pensling|pensla|para pintar|para pincelar|smeren)\b/,
+  ],
   [
     "roll-in",
-    /\b(?:roll ?in|rolling in|lamination|laminating|beurrage|tourrage|tourage|butter block|fold in butter|locked in|lock in|laminate|roll in fat|folding butter|folding fat|layering)\b/,
+    /\b(?:roll ?in|rolling in|lamination|laminating|beurrage|tourrage|tourage|butter block|fold in butter|locked in|lock in|butter for folding|laminate|roll in fat|folding butter|folding fat|layering|folding|tourieren|ziehbutter|tourierbutter|sfogliatura)\b/,
   ],
   ["icing", /\b(?:icing|frosting|glaze|fondant|drizzle|glacage)\b/],
   [
     "filling",
-    /\b(?:filling|frangipane|pastry cream|creme patissiere|custard|ganache|jam|curd|compote|swirl|spread|smear|schmear|remonce|remoulade|puree|cream|cheese mixture|fruit mixture|nut mixture|recheio|relleno|ripieno|garniture|fullung|vulling|fyld)\b/,
+    /\b(?:filling|frangipane|pastry cream|creme patissiere|custard|ganache|jam|curd|compote|swirl|spread|smear|schmear|remonce|remoulade|puree|cream|cheese mixture|fruit mixture|nut mixture|recheio|relleno|ripieno|garniture|fourrage|fullung|vulling|fyld|fyllning|nadzienie|farcitura|farce)\b/,
   ],
   [
     "topping",
-    /\b(?:topping|streusel|crumble|crumb|decoration|decorate|finish|finishing|garnish|crust|sprinkle|cross|crosse|crossing|meringue|whipped cream|sauce|sprinkling|coating|coat|cobertura|belag|copertura|nappage)\b|^cheese(?: mix)?$/,
+    /\b(?:topping|streusel|crumble|crumb|decoration|decorate|finish|finishing|garnish|crust|sprinkle|cross|crosse|crossing|meringue|whipped cream|sauce|sprinkling|coating|coat|cobertura|belag|copertura|nappage|streusel|kruszonka|zum bestreuen|bestreuen|glasur|zuckerguss|condimento)\b|^cheese(?: mix)?$/,
   ],
   [
     "dusting",
-    /\b(?:dusting|bench flour|for the (?:bench|tin|pan|tray|counter|work surface)|greasing|to serve|for serving)\b/,
+    /\b(?:dusting|zum bestauben|bestauben|zum ausrollen|ausrollen|fur die form|pour le moule|per la teglia|bench flour|for the (?:bench|tin|pan|tray|counter|work surface)|greasing|to serve|for serving)\b/,
   ],
   ["part", /^(?:for )?(?:the )?(?:boiling|poaching|frying|deep frying|lye|lye bath|boiling bath|water bath|bath)$/],
-  ["soaker", /\b(?:soaker|scald|tangzhong|yudane|water roux|porridge|mash|gelatini[sz]ed|altus|soaked grain|soak)\b/],
+  [
+    "soaker",
+    /\b(?:soaker|scald|tangzhong|yudane|water roux|porridge|mash|gelatini[sz]ed|altus|soaked grain|soak|quellstuck|bruhstuck|kochstuck|trempage)\b/,
+  ],
 ];
 const OLD_DOUGH =
-  "old dough|pate fermentee|fermented dough|pre ferment|vorteig|anstellgut|vorstufe|mother|chef|leaven|sauerteig|lievito|madre|desem|refresher|refreshment|rafraichi|discard";
+  "old dough|pate fermentee|fermented dough|pre ferment|vorteig|anstellgut|vorstufe|mother|chef|leaven|sauerteig|lievito|madre|desem|refresher|refreshment|rafraichi|discard|zakwas?|surdeg|surdej|fordeg|fordej|voordeeg|esponja|masa madre|pasta madre|prefermento|zaczyn";
 export const PREFERMENT = new RegExp(`\\b(?:${PREFERMENT_WORDS.join("|")}|${OLD_DOUGH})\\b`);
 export const DOUGH =
-  /^(?:(?:the|final|main|first|1st|2nd|third|3rd|bread|bun|roll|pizza|sweet|rich|basic|base|second|last|actual|loaf|brioche|cake|cookie|biscuit|pastry|tart)\s+)*(?:dough|final|final mix|main mix|mix|batter|mixing|cake|sponge cake|base|final dough formula|main|bread|day 2|next day|dough mix|dough formula|formula|dough ingredient|detrempe|dough final|pate|pate finale|teig|hauptteig|brotteig|petrissage|petrissee|impasto|impasto finale|massa|masa|masa final|deeg|dej|deg)$/;
+  /^(?:(?:the|final|main|first|1st|2nd|third|3rd|bread|bun|roll|pizza|sweet|rich|basic|base|second|last|actual|loaf|brioche|cake|cookie|biscuit|pastry|tart)\s+)*(?:dough|final|final mix|main mix|mix|batter|mixing|cake|sponge cake|base|final dough formula|main|pastry|bread|day 2|next day|dough mix|dough formula|formula|dough ingredient|detrempe|dough final|pate|pate finale|pate a \w+|\w*teig|petrissage|petrissee|impasto|impasto finale|massa|masa|masa final|deeg|dej|deg|ciasto|ciasto wlasciwe|masa principal|next morning|day two|next day add|next morning add|add next day|then add|tag 2|jour 2|giorno 2|dia 2|dag 2|dzien 2)$/;
 /** A part of the ingredients that goes in at some time of the mixing. */
 export const GROUP =
   /^(?:(?:dry|wet|liquid|other|remaining|rest|additional|main)\s*(?:ingredient|stuff|mix|group)?s?|add ?in|mix ?in|inclusion|addition|add later|later addition|group [a-d\d]|creaming|hold back|bassinage|delayed|autolyse|minor|major|scale|flour|liquid|fat|sugar|leavening|spice|fruit)$/;

@@ -31,12 +31,24 @@ export function headingCore(text: string): string {
     .trim();
 }
 
+const TONGUES: Readonly<Record<string, string>> = {
+  ...{ sauerteig: "sourdough", zakwa: "sour", zakwas: "sour", surdeg: "sourdough", surdej: "sourdough" },
+  ...{
+    fordeg: "preferment",
+    fordej: "preferment",
+    voordeeg: "preferment",
+    prefermento: "preferment",
+    zaczyn: "preferment",
+  },
+  ...{ esponja: "sponge", "masa madre": "levain", "pasta madre": "levain" },
+};
+
 export const prefermentWordIn = (core: string): string => {
   const word = PREFERMENT.exec(core)?.[0] ?? "";
   if (/^(?:vorteig|vorstufe|old dough|pate fermentee|fermented dough|pre ferment)$/.test(word)) return "preferment";
   if (/^(?:anstellgut|mother|chef|leaven|lievito|madre|desem|discard)$/.test(word)) return "levain";
   if (/^refreshe?r|^refreshment|^rafraichi/.test(word)) return "levain";
-  return word === "sauerteig" ? "sourdough" : word;
+  return TONGUES[word] ?? word;
 };
 
 /** The mode a heading opens, whatever marks stand around it. */
@@ -57,10 +69,12 @@ export function modeOf(text: string): Mode | undefined {
 const MAX_WORDS = 7;
 
 /** "Day 2", "Stage II": what comes after something that was made before is the dough. */
-const LATER = /^(?:day|stage|step|part|phase)\s*(?:[2-9]|two|three|ii|iii|b|c)\s*:?$/i;
+export const LATER =
+  /^(?:day|tag|jour|giorno|d[ií]a|dag|dzie[nń]|stage|step|stufe|[eé]tape|part|phase)\s*(?:[2-9]|two|three|ii|iii|b|c)\s*:?$/i;
 const NO_STAGE: Stage = { role: "dough", name: "", line: null, preferment: "", hours: null, temperature: null };
 /** "Day 1" says nothing of what it heads. */
-export const isFirstDay = (text: string): boolean => /^(?:day|stage|step|part|phase)\s*(?:1|one|i|a)\s*:?$/i.test(text);
+export const isFirstDay = (text: string): boolean =>
+  /^(?:day|tag|jour|giorno|d[ií]a|dag|dzie[nń]|stage|step|stufe|[eé]tape|part|phase)\s*(?:1|one|i|a)\s*:?$/i.test(text);
 
 /**
  * The stage that a line without an amount of its own heads; undefined where its words are no stage's. `isSetOff` tells that

@@ -7,8 +7,11 @@ import { unitIn } from "./columns.ts";
 import { type Corrections, NO_CORRECTIONS } from "./corrections.ts";
 import { type Described, IN_DOUGH, type Kitchen, type Question } from "./description.ts";
 import type { Draft } from "./draft.ts";
+import { LATER } from "./headings.ts";
+import { leftOutOf } from "./left-out.ts";
 import { readLineAt } from "./line-order.ts";
 import { type NumberStyle, numberStyle } from "./numbers.ts";
+import { rearranged } from "./rearranged.ts";
 import { type Reading, rowsRead, weigherOf } from "./row-context.ts";
 import { linesOf, type SourceLine } from "./source-lines.ts";
 import { takenStages } from "./stage-use.ts";
@@ -89,12 +92,32 @@ function bakeSponges({ rows, stages }: Draft): void {
   });
 }
 
+/** Flour that ferments on the first day, and flour that follows on the next: what was mixed first is a preferment. */
+function ripenFirstDay({ rows, stages }: Draft): void {
+  const later = stages.findIndex(({ name, role }) => role === "dough" && LATER.test(name));
+  const first = stages.findIndex(
+    ({ role }, at) => at < later && role === "dough" && rows.some((row) => row.stage === at),
+  );
+  const stage = stages[first];
+  const isFloured = (at: number) => rows.some((row) => row.stage === at && row.type === "flour");
+  if (stage === undefined || !isFloured(later) || !isFloured(first)) return;
+  const isSour = rows.some((row) => row.stage === first && isStarter(row));
+  if (!isSour && !rows.some((row) => row.stage === first && row.type === "yeast")) return;
+  stages[first] = {
+    ...stage,
+    role: "preferment",
+    preferment: isSour ? "levain" : "sponge",
+    name: stage.name || "Day 1",
+  };
+}
+
 function describedAs(
   style: NumberStyle,
-  lines: readonly SourceLine[],
+  text: readonly SourceLine[],
   kitchen: Kitchen,
   corrections: Corrections,
 ): Described {
+  const lines = rearranged(text);
   const tables = tableLines(lines);
   const unit = statedUnit(lines);
   const answered = corrections.answers["which unit"];
@@ -128,20 +151,21 @@ function describedAs(
     stage: -1,
     doughTemperature: null,
   };
-  const text = { lines, tables, reading };
+  const whole = { lines, tables, reading };
   for (const [place, line] of lines.entries()) {
     if (line.text === "") continue;
     if (line.at === unit.line && !tables.get(line.at)?.isHeader && yieldIn(line.text) === undefined) {
       takeStated(draft, line, unit.isTitle);
-    } else readLineAt(draft, line, place, text);
+    } else readLineAt(draft, line, place, whole);
   }
   weighedBare(draft, reading);
   leaveOpenBeside(draft);
   bakeSponges(draft);
+  ripenFirstDay(draft);
   const taken = takenStages(draft);
   const { formula, asks } = assembled(draft, taken, reading);
   const { pieces, pieceWeight, tins, total } = draft.yield;
-  const checks = checksOf(draft, formula, reading);
+  const checks = [...checksOf(draft, formula, reading), ...leftOutOf(draft, lines, tables, reading)];
   return {
     title: draft.title,
     yield: { pieces, pieceWeight, tins, total },

@@ -112,10 +112,15 @@ export function cellNumber(cell: string, style: NumberStyle): number | null {
   return "says" in read ? null : read.value;
 }
 
+/** What a column of units says of things that are counted. */
+const COUNTED = /^(?:each|ea|nos?|units?|pcs?|pieces?|count|ct|whole|st|stk|stück|uds?|szt|pz|pezzi|pièces?)\.?$/i;
+
 export function amountBeside(beside: Beside, named: Named, reading: Reading): AmountRead {
   const cell = (beside.amount ?? "").trim();
   if (cell === "" || /^[-–—]+$/.test(cell)) return nothing(beside.percent == null ? [open("no amount", [])] : []);
-  const unit = String(beside.unit ?? "");
+  if (COUNTED.test(String(beside.unit ?? "")) && /^\d[\d.,]*$/.test(cell))
+    return weighedAmount(reading.weigh(`${cell} ${named.name}`, named.asked), "count", cell);
+  const unit = COUNTED.test(String(beside.unit ?? "")) ? "" : String(beside.unit ?? "");
   const isBare = !/\p{L}|#/u.test(cell);
   const number = isBare ? cellNumber(cell, reading.style) : null;
   if (isBare && number === null) return { ...nothing([open("thousands or decimals", [cell])]), amountOf: "weight" };

@@ -5,7 +5,7 @@ import { kindOf, prefermentIn } from "../kinds.ts";
 import { ingredientIn, nameIn, wordsOf } from "../name-in.ts";
 import type { Kitchen } from "./description.ts";
 import { prefermentWordIn } from "./headings.ts";
-import { foreignName } from "./other-tongues.ts";
+import { foreignName, weighsLike } from "./other-tongues.ts";
 import { type Ask, open, type Reading } from "./row-context.ts";
 import { type RowText, withGrades } from "./row-text.ts";
 import { meantNames } from "./spelling.ts";
@@ -44,7 +44,10 @@ export const nameKeyOf = (name: string): string => foldText(name);
 export function nameOf(body: string, { kitchen, corrections }: Reading): Named {
   const words = wordsOf(body);
   const ingredient = ingredientIn(words, kitchen);
-  const plainName = nameIn(words, body, ingredient, kitchen).replace(/^(?:of|de|x|packed)\s+/i, "");
+  const plainName = nameIn(words, body, ingredient, kitchen).replace(
+    /^(?:of|de|x|packed)\s+|\s+(?:packed|sifted)$/gi,
+    "",
+  );
   const readName = withGrades(withPercent(plainName, body, kitchen));
   const taught = corrections.names[nameKeyOf(readName)];
   const name = taught?.name ?? readName;
@@ -57,7 +60,8 @@ export function nameOf(body: string, { kitchen, corrections }: Reading): Named {
   const type = known === undefined ? typeOf(name, typeWords) : kindOf(known, typeWords);
   const isNew = known === undefined && taught?.name === undefined && prefermentIn(name) === undefined;
   const meant = isNew ? meantNames(kitchen.larder, name) : [];
-  const spelling = taught?.name ?? (name.includes("%") ? name : foreignName(name));
+  const spelling =
+    taught?.name ?? (name.includes("%") ? name : known === undefined ? weighsLike(name) : foreignName(name));
   const all = { name, readName, asked: spelling, type: type.word };
   if (meant.length > 0) return { ...all, isKnown: false, asks: [open("misspelt", [name], [...meant, name])] };
   if (type.word !== "") return { ...all, isKnown, asks: [] };

@@ -19,7 +19,14 @@ export type RowText = {
   readonly keeps: string;
 };
 
-const SHORTHAND: readonly (readonly [RegExp, string])[] = [
+/** "jäst" holds no "st": the edge of a word is one for letters with accents as well. */
+const EDGE = String.raw`(?:(?<=[\p{L}\p{N}])(?![\p{L}\p{N}])|(?<![\p{L}\p{N}])(?=[\p{L}\p{N}]))`;
+const withEdges = ([{ source, flags }, long]: readonly [RegExp, string]): readonly [RegExp, string] => [
+  new RegExp(source.replaceAll(String.raw`\b`, EDGE), `${flags}u`),
+  long,
+];
+
+const PLAIN_SHORTHAND: readonly (readonly [RegExp, string])[] = [
   [/\bfl(?:r)?\b(?!\.?\s*oz)\.?/gi, "flour"],
   [/\b[Ww](?:h(?:ole)?)?\.?\s?[Ww](?:h(?:ea)?t)?\b(?=\s+flour)/g, "whole wheat"],
   [/\bWW\b(?!\s+flour)/g, "whole wheat flour"],
@@ -47,6 +54,7 @@ const SHORTHAND: readonly (readonly [RegExp, string])[] = [
   [/\b(?:c)\/s\b/gi, "tbsp"],
   [/(\d)\s*à\s*(?=\d)/g, "$1 x "],
 ];
+const SHORTHAND = PLAIN_SHORTHAND.map(withEdges);
 const SHORT =
   /\b(?:fl|flr|wt|wtr|slt|st|yst|yast|sgr|sugr|btr|bttr|mlk|mk|wwf?|ap|bf|hg|idy|ady|lm|h2o|watr|bkg|bakg|wh|inst|lge?|lrg|med)\b|#|à|c\/s/i;
 
@@ -60,7 +68,7 @@ const TEMPERATURE =
   /(?:(@|\bat\b)\s*)?(?<![\d.,/])(-?\d{1,3}(?:[.,]\d)?)(?:\s*(?:[-–]|to)\s*\d{1,3}(?:[.,]\d)?)?\s?(?:([°º˚])\s?([CF]?)\b|(℃|℉)|degrees?\s*(c|f)?(?:elsius|ahrenheit)?\b|([CF])\b(?!\w|\s+\p{L}))/giu;
 const OPTIONAL = /[,(]?\s*\boptional(?:ly)?\b\s*\)?/i;
 const ALL =
-  /^(?:all|use all|the whole|whole|entire|the entire)\s+(?:of\s+)?(?:the\s+)?(?=\p{L})|\((?:all|all of it|whole amount)\)|,?\s*\ball of (?:it|the above)\b|,?\s+(?:all|komplett|gesamt|complete|completo|tutto|entier|entière)$|\s+ganz(?:er|e|es)?$|^(?:tutt[oaie]|tout(?:e|es)?|tod[oa]s?|ganz(?:er|e|es)?)\s+(?:l[ae]s?\s+|il\s+|l['’]|der\s+|die\s+|das\s+|den\s+|el\s+)?(?=\p{L})/iu;
+  /^(?:all|use all|the whole|whole|entire|the entire)\s+(?:of\s+)?(?:the\s+)?(?=\p{L})|\((?:all|all of it|whole amount)\)|,?\s*\ball of (?:it|the above)\b|,?\s+(?:all|komplett|gesamt|complete|completo|tutt[oaie]|tout(?:e|es)?|tod[oa]s?|entier|entière)$|\s+ganz(?:er|e|es)?$|^(?:tutt[oaie]|tout(?:e|es)?|tod[oa]s?|ganz(?:er|e|es)?)\s+(?:l[ae]s?\s+|il\s+|l['’]|der\s+|die\s+|das\s+|den\s+|el\s+)?(?=\p{L})/iu;
 const FROM_ABOVE =
   /[,(-]?\s*\b(?:from|see|as)\s+(?:the\s+)?(?:above|below|stage \d|step \d|yesterday|day (?:one|1))\b\)?|\(\s*(?:see )?(?:above|below)\s*\)/i;
 
@@ -70,8 +78,8 @@ const EXCEPT =
 /** Grades of flour are written in figures: "00 flour", "Type 55", "Weizenmehl 550". */
 const GRADES: readonly RegExp[] = [
   /(?<![\p{L}\d.,])(0{2,3}|0(?=\s+flour))(?=[ -]+(?:[\p{L}]+ ){0,2}(?:flour|farina))/giu,
-  /(?<=\b(?:type|typ|tipo|t[ye]pe?)\s|\bT\.)(0{1,3}|\d{2,4})\b/giu,
-  /(?<=(?:mehl|flour|farine|farina|harina)\s)(?:0{2,3}(?![\d.,])|0(?=\s*(?:$|[,:]\s)))/giu,
+  /(?<=\b(?:type|typ|tipo|t[ye]pe?)\s|\bT\.)(0{1,3}|\d{2,4}|(?<=tipo\s)[12](?=\s+\d|\s*[,:]\s|$))\b/giu,
+  /(?<=(?:mehl|flour|farine|farina|harina)\s)(?:0{2,3}(?![\d.,])|0(?=\s*(?:$|[,:]\s)|\s+\d))/giu,
   /(?<=(?:mehl|flour|farine|farina|harina)\s)(405|550|630|700|812|850|997|1050|1150|1370|1600|1740)(?=[\s,;:(–-]+\d[\d.,]*\s?(?:%|k?g|oz|lbs?|ml|l)(?![\p{L}]))(?!\s?(?:%|k?g|oz|lbs?|ml|l)(?![\p{L}]))/giu,
 ];
 /** Hidden in a word that leaves an ingredient what it is, so that no figure of it is taken for an amount. */

@@ -4,7 +4,7 @@ import { showNumber } from "../../base/show.ts";
 import { type Grams, grams } from "../../base/units.ts";
 import { withPlainNumbers } from "./numbers.ts";
 import { amountBeside, amountIn } from "./row-amount.ts";
-import { type Beside, MAX_CACHED, type Reading, type RowRead } from "./row-context.ts";
+import { type Ask, type Beside, MAX_CACHED, open, type Reading, type RowRead } from "./row-context.ts";
 import { nameOf, wetted } from "./row-name.ts";
 import { type RowText, rowText } from "./row-text.ts";
 
@@ -55,8 +55,23 @@ function readAfresh(text: string, reading: Reading, beside: Beside): RowRead {
         : [{ reason: "temperature" as const, says: `${showNumber(read.temperature, 1)} °C` }]),
       ...amount.remarks,
     ],
-    asks: [...named.asks, ...(isRowPercent && isNothing ? [] : amount.asks)],
+    asks: [
+      ...named.asks,
+      ...(isRowPercent && isNothing ? [] : amount.asks),
+      ...severalPercents(read, named.type, reading),
+    ],
   };
+}
+
+/** "100% rye" names a flour; "10% rye" beside another percentage is one as well. */
+const isOwn = ({ says, value }: RowText["percents"][number]): boolean =>
+  says === "amount" || (says === "perhaps a name" && value !== 100);
+
+/** "90% bread flour, 10% rye" is two rows; of one row nobody knows which percentage is its own. */
+function severalPercents({ percents }: RowText, type: string, { isPercents }: Reading): Ask[] {
+  const sure = [...new Set(percents.filter(isOwn).map(({ value }) => value))];
+  if (!isPercents || sure.length < 2 || !percents.some(({ says }) => says === "amount") || /%$/.test(type)) return [];
+  return [open("unclear amount", [`two percentages, ${sure[0]} % and ${sure[1]} %; enter the one that counts`])];
 }
 
 /** The percentage that is an amount, and the text without it. */

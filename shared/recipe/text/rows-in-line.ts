@@ -1,7 +1,9 @@
 // Rows within a line: several ingredients in one, and what is used beside the dough.
 
+import { singularName } from "../../base/words.ts";
 import { readRecipeLine } from "../line.ts";
 import type { StageRole } from "./description.ts";
+import { prefermentWordIn } from "./headings.ts";
 import { readRow } from "./row.ts";
 import type { Reading, RowRead } from "./row-context.ts";
 
@@ -9,17 +11,20 @@ const BESIDE: readonly (readonly [StageRole, RegExp])[] = [
   ["egg wash", /\begg ?wash\b|\bfor (?:brushing|glazing|the wash|wash)\b|\bto (?:brush|glaze)\b|\bbrushing\b/i],
   [
     "roll-in",
-    /\b(?:roll-?in|for (?:the )?(?:lamination|laminating|roll(?:ing)?[- ]in|folding in)|lamination|beurrage|tourage|laminating|butter block)\b/i,
+    /\b(?:roll-?in|for (?:the )?(?:lamination|laminating|roll(?:ing)?[- ]in|folding(?: in)?|layering|layers|turns|folds|block)|lamination|beurrage|tourage|laminating|butter block|lock(?:ing)?[- ]in|(?:folding|layering) (?:butter|fat|margarine|marg)|tourier(?:butter|fett|margarine)|ziehbutter)\b|\((?:folding|layering|turns|lock[- ]?in|laminate)\)/i,
   ],
-  ["filling", /\bfor (?:the )?filling\b|\((?:the )?filling\)/i],
+  [
+    "filling",
+    /\bfor (?:the )?(?:filling|injecting|inside|middles?|centres?|centers?)\b|\b(?:to (?:inject|fill|sandwich)|for sandwiching)\b|\((?:the )?filling\)/i,
+  ],
   ["icing", /\bfor (?:the )?(?:icing|glaze|frosting)\b|\((?:icing|glaze|frosting)\)/i],
   [
     "topping",
-    /\b(?:for (?:the )?(?:topping|sprinkling|decorat(?:ion|ing)|garnish|finishing|top|crust)|to (?:sprinkle|finish|top|decorate|garnish)|sprinkled? on top|on top)\b|\((?:topping|garnish)\)/i,
+    /\b(?:for (?:the )?(?:topping|sprinkling|decorat(?:ion|ing)|garnish|finishing|top|crust|tops|rolling(?! (?:out|pin))|coating|dipping)|to (?:coat|roll(?: them| the \w+)? in|sprinkle|finish|top|decorate|garnish)|sprinkled? on top|on top)\b|\((?:topping|garnish)\)/i,
   ],
   [
     "dusting",
-    /\b(?:(?:for )?(?:dusting|greasing|flouring|rolling out)|for (?:the |your )?(?:tins?|pans?|trays?|bowl|bench|counter|board|work ?surface|hands|surface|banneton)|to (?:dust|grease|serve)|for serving|dust with)\b/i,
+    /\b(?:(?:for )?(?:dusting|greasing|flouring|rolling out)|for (?:deep[- ]?)?(?:frying|boiling|poaching)|to (?:deep[- ]?)?fry|for (?:the |your )?(?:tins?|pans?|trays?|bowl|bench|counter|board|work ?surface|hands|surface|banneton)|to (?:dust|grease|serve)|for serving|dust with)\b/i,
   ],
 ];
 
@@ -34,7 +39,10 @@ export function roleBeside(text: string): StageRole | undefined {
   return BESIDE.find(([, words]) => words.test(text))?.[0];
 }
 
-const AMOUNT = /\d|½|¼|¾/;
+const AMOUNT = /\d|[½¼¾⅓⅔⅛]|\b(?:a|one|two|three) \p{L}/u;
+/** "2 oeufs, 1 pincée de sel", "1 tsp soda dissolved in 2 tbs boiling water": between two that each have an amount. */
+const JOINS =
+  /[;,+]\s+|\s\/\s|\s[·|•]\s|\s(?:and|&|plus|und|et|e|y|och|og)\s|\s(?:(?:dissolved|mixed|beaten|stirred|blended|whisked|slaked|soaked|steeped|rubbed|made) )(?:up )?(?:in(?:to)?|with)\s(?=[\d½¼¾])/u;
 const PARTS = /\s*[,;/·|•]\s+|\s+[·|•+]\s+|,(?=\p{L})|\s\/\s/u;
 const MIN_ITEMS = 3;
 
@@ -47,13 +55,29 @@ function runOf(text: string): string[] {
   return text.split(/^\d/.test(text) ? /(?<=[\p{L})])\s+(?=\d)/u : BEHIND_AMOUNT);
 }
 
+/** "Zakwas: 300 g rye flour, 300 g water": what nobody knows before a colon is no part of the first name. */
+function opensUnknown(text: string, reading: Reading): boolean {
+  const head = /^([^:,;]{1,30}?\p{L}[^:,;]{0,20}?)\s?:\s/u.exec(text)?.[1];
+  return head !== undefined && !readRow(head, reading).isKnown;
+}
+
+/** "2 tbsp cinnamon" has an amount that only a person can weigh. */
+const isAsked = ({ asks, isKnown, type }: RowRead): boolean =>
+  (isKnown || type !== "") && asks.some(({ reason }) => reason === "unclear amount");
+
+/** "… / yeast 2.2 = 100" */
+const SUM_BEHIND = /(?:\s*=\s*\d[\d.,]*\s*(?:%|k?g|oz|lbs?)?)?\s*\.?$/i;
+const AND_ALL = /\s(?:and|plus|&|und|et|e|y)\s(?=(?:all|the whole|tutt[oaie]|tout(?:e|es)?|tod[oa]s?|ganze?[rsn]?)\s)/i;
+
 /** "Flour 100, water 65, salt 2": several rows in one line; undefined where it is one. */
 export function listedRows(text: string, reading: Reading): RowRead[] | undefined {
   if (!/[,;/·|•+]/.test(text) && (text.match(AMOUNTS)?.length ?? 0) < MIN_ITEMS) return undefined;
-  const parts = runOf(text.replace(/\.$/, ""))
+  const parts = runOf(text.replace(SUM_BEHIND, "").replace(AND_ALL, ", "))
     .map((part) => part.trim())
     .filter((part) => part !== "");
-  const isWhole = (part: string) => /^(?:all|the whole|tutt[oaie]|toute?s?|tod[oa]s?|ganze?[rs]?)\b|\ball$/i.test(part);
+  if (opensUnknown(text, reading)) return undefined;
+  const isWhole = (part: string) =>
+    isStageWord(part) || /^(?:all|the whole|tutt[oaie]|toute?s?|tod[oa]s?|ganze?[rs]?)\b|\ball$/i.test(part);
   if (
     parts.length < MIN_ITEMS ||
     parts.every(isWhole) ||
@@ -64,20 +88,31 @@ export function listedRows(text: string, reading: Reading): RowRead[] | undefine
     )
   )
     return undefined;
-  const read = parts.map((part) => readRow(part, reading));
+  const read = parts.map((part) =>
+    isStageWord(part) ? { ...readRow(part, reading), isAll: true } : readRow(part, reading),
+  );
   const isRow = (one: RowRead) =>
-    (one.isAll || one.grams !== null || one.percent !== null || one.bare !== null) && one.name !== "";
+    (one.isAll || one.grams !== null || one.percent !== null || one.bare !== null || isAsked(one)) && one.name !== "";
   return read.every(isRow) &&
+    read.filter(isAsked).length * 3 <= read.length &&
     read.filter(({ isKnown, type, isAll }) => isKnown || isAll || type !== "").length >= read.length - 1
     ? read
     : undefined;
 }
 
+/** "Esponja, harina 700 g": a stage that is named in a list without an amount goes in whole. */
+const isStageWord = (part: string): boolean =>
+  !/\d/.test(part) && part.split(" ").length <= 2 && prefermentWordIn(singularName(part)) !== "";
+
 /** "100 g sugar and 50 g butter": each with an amount of its own. */
 export function splitRows(text: string, reading: Reading): RowRead[] | undefined {
-  const parts = text.split(/[;,+]\s+|\s(?:and|&|plus)\s/).map((part) => part.trim());
-  if (parts.length < 2 || !parts.every((part) => AMOUNT.test(part) && readRecipeLine(part).is === "read"))
-    return undefined;
+  if (opensUnknown(text, reading)) return undefined;
+  const parts = text
+    .replace(/[,(]\s*(?:to|for)\s[^,\d]+$/i, "")
+    .split(JOINS)
+    .map((part) => part.trim());
+  const isRead = (part: string) => readRecipeLine(part).is === "read" || (reading.isPercents && part.includes("%"));
+  if (parts.length < 2 || !parts.every((part) => AMOUNT.test(part) && isRead(part))) return undefined;
   const read = parts.map((part) => readRow(part, reading));
-  return read.every((one) => one.grams !== null && one.name !== "") ? read : undefined;
+  return read.every((one) => (one.grams ?? one.percent) !== null && one.name !== "") ? read : undefined;
 }

@@ -18,7 +18,8 @@ function kindRead(type: string): Kind | null {
 
 export const flourOfRow = ({ type }: Row): number => kindRead(type)?.flour ?? 0;
 export const waterOfRow = ({ type }: Row): number => kindRead(type)?.water ?? 0;
-const STARTER = /\b(?:starter|levain|sourdough|mother|culture|chef|seed culture|leaven|sour)\b/i;
+const STARTER =
+  /\b(?:starter|levain|sourdough|mother|culture|chef|seed culture|leaven|sour|surdej|surdeg|zakwas|sauerteig|masa madre|pasta madre|lievito madre|desem)\b/i;
 /** A ripe starter, whatever is known of its water. */
 export const isStarter = (row: Row): boolean =>
   kindRead(row.type)?.word === "preferment" ||

@@ -23,6 +23,14 @@ const DOUGH_TEMPERATURE = /\b(?:ddt|(?:desired|final|target)?\s*dough temp(?:era
 /** A weight stands in it: "rest 500 g" is no step, but "divide into 500 g pieces" is. */
 const HAS_WEIGHT = /\d\s?(?:k?g|oz|lbs?|ml|cups?|tbsp|tsp)\b/i;
 
+const DIVIDED =
+  /^(?:divide|scale|portion|détailler|façonner|diviser|peser|teilen|abwiegen|dividere|spezzare|dividir|s?pezzatura:?)(?!\p{L})(?: (?:at|into|to|in|en|à|zu))?\s*\d/iu;
+const TIN_SIZE = /\d\s?(?:lb|kg|g)\s+(?:loaf |bread )?(?:tins?|pans?)\b/gi;
+/** No dough and no water is so hot, in °C; degrees of neither unit may be of both. */
+const OVEN = 120;
+const isHot = (text: string): boolean =>
+  temperaturesIn(text).some((one) => one >= OVEN) || /(?<!\d)[2-4]\d\d\s?[°º˚]/.test(text);
+
 export type StepRead = {
   readonly text: string;
   readonly minutes: Minutes | null;
@@ -34,8 +42,10 @@ export type StepRead = {
 export function isStep(text: string, hasAmount: boolean, isInMethod: boolean): boolean {
   const words = text.split(" ").length;
   const hasTime = timesIn(text).minutes.length > 0 || isOvernight(text);
-  const hasHeat = /\d\s?(?:°|º|℃|℉|deg(?:rees)?\b)|\b\d{2,3}\s?[CF]\b/.test(text);
-  if (/^(?:divide|scale|portion)\b(?: (?:at|into|to|in))?\s*\d/i.test(text)) return true;
+  const hasHeat = /\d\s?(?:°|º|℃|℉|deg(?:rees)?\b)|(?<!\d)\d{2,3}\s?[CF]\b/.test(text);
+  if (DIVIDED.test(text)) return true;
+  // "Proves 50 mins then 220 C for 35 mins", "Ugn 250°, 7-8 min": a time and the heat of an oven, and nothing weighed.
+  if (hasTime && words <= 20 && !HAS_WEIGHT.test(text.replace(TIN_SIZE, " ")) && isHot(text)) return true;
   if (WORK.test(text) && !(hasAmount && HAS_WEIGHT.test(text)) && (hasTime || hasHeat || isInMethod)) return true;
   if (hasTime && isHeatAndTime(text)) return true;
   if (!VERBS.test(text)) return isInMethod && words > 4 && /[.!]$/.test(text);
@@ -97,7 +107,7 @@ function stepOf(text: string): StepRead {
   const degrees = temperaturesIn(text);
   const isSame = degrees.every((one) => Math.abs(one - (degrees[0] ?? 0)) < 4);
   const isChoice = /\bor\b/i.test(text) && times.length > 1;
-  const repeats = /\b(?:repeat|twice|\d\s?(?:x|times))\b/i.test(text) && times.length > 0;
+  const repeats = /\b(?:repeat|twice|\d\s?(?:x(?!\s*\d+\s?(?:k?g|oz|lb))|times))\b/i.test(text) && times.length > 0;
   const folds = times.length === 0 && within.length > 0;
   const isUnclear = isChoice || repeats || folds || (times.length === 0 && isOvernight(text));
   return {

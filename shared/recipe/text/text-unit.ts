@@ -26,7 +26,7 @@ const hasName = (text: string): boolean => {
 };
 
 const PERCENTS_SAID =
-  /(?:%|\bpercent(?:ages?)?\b)[^.\d]{0,20}\b(?:of|on|to)\b[^.\d]{0,12}\bflour\b|\bon (?:the )?(?:total )?flour(?: weight)?\b|\bbakers?['’]?s? (?:%|percent(?:ages?)?)|^\W*(?:%|percent(?:ages?)?)\W*$/i;
+  /(?:%|\bper ?cent(?:ages?)?\b)[^.\d]{0,20}\b(?:of|on|to)\b[^.\d]{0,12}\b(?:flour|total|whole|mix|dough|batch|all)\b|\bon (?:the )?(?:total )?flour(?: weight)?\b|\bbakers?['’]?s? (?:%|percent(?:ages?)?)|^\W*(?:%|percent(?:ages?)?)\W*$/i;
 
 /** Whether a text says of its bare numbers that they are shares of the flour. */
 export const saysPercents = (lines: readonly SourceLine[], tables: ReadonlyMap<number, TableLine>): boolean =>

@@ -11,9 +11,9 @@ const NUMBER = `(?:\\d+(?:[.,]\\d+)?\\s?[½¼¾⅓⅔]?|[½¼¾]|(?:${Object.key
   .sort((a, b) => b.length - a.length)
   .join("|")})(?![\\p{L}]))(?:\\s\\d/\\d|\\s?and a half)?(?:\\s?\\d?/\\d)?`;
 const UNIT = "(h(?:ou)?rs?\\.?|h|stunden?|std\\.?|heures?|min(?:ute)?s?\\.?|minuten|mn|['′]|sec(?:ond)?s?\\.?|days?)";
-/** "1 h 20", "1 to 2 hours", "35-40 min", "an hour and a half", "1 hr 30 min". */
+/** "1 h 20", "1h30", "1 to 2 hours", "35-40 min", "an hour and a half", "1 hr 30 min". */
 const TIME = new RegExp(
-  `(?<![\\p{L}\\d.,])(${NUMBER})\\s*(?:(?:[-–—]|to|or|bis)\\s*(${NUMBER})\\s*)?-?\\s?${UNIT}(?![\\p{L}])(?:\\s?and a half)?(?:\\s*(?:and|,)?\\s*(\\d{1,2})(?:\\s*(?:min(?:ute)?s?\\.?|m)(?![\\p{L}])|(?![\\d\\p{L}°%./,:–-])(?!\\s*(?:[\\p{L}°%]|[-–]))))?`,
+  `(?<![\\p{L}\\d.,])(${NUMBER})\\s*(?:(?:[-–—]|to|or|bis)\\s*(${NUMBER})\\s*)?-?\\s?${UNIT}(?![\\p{L}])(?:\\s?and a half)?(?:(?<=h)([0-5]\\d)(?!\\d)|\\s*(?:and|,)?\\s*(\\d{1,2})(?:\\s*(?:min(?:ute)?s?\\.?|m)(?![\\p{L}])|(?![\\d\\p{L}°%./,:–-])(?!\\s*(?:[\\p{L}°%]|[-–]))))?`,
   "giu",
 );
 const OVERNIGHT = /\bovernight\b/i;
@@ -55,7 +55,8 @@ export function timesIn(text: string): Times {
   const within: number[] = [];
   if (!MAY_HOLD_TIME.test(text)) return { minutes, within };
   for (const one of text.matchAll(TIME)) {
-    const [whole, from = "", to, unit = "", rest] = one;
+    const [whole, from = "", to, unit = "", glued, apart] = one;
+    const rest = glued ?? apart;
     const low = numberSaid(from);
     const high = to === undefined ? low : numberSaid(to);
     const half = /and a half$/i.test(whole) && !/and a half/i.test(from) ? 0.5 : 0;

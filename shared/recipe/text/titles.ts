@@ -63,7 +63,8 @@ export function headYield(text: string) {
   if (made !== undefined) return { made, title: name };
   for (const { index = 0, 0: sign } of text.matchAll(BEHIND)) {
     const title = text.slice(0, index);
-    if (!/\p{L}{3}/u.test(title) || /^\d/.test(title) || hasAmount(title) || isYieldWord(title)) continue;
+    const named = title.replace(/\d+\s?%\s*(?:hydration|hyd\b|wholemeal|rye|whole wheat)/i, "");
+    if (!/\p{L}{3}/u.test(named) || /^\d/.test(title) || hasAmount(named) || isYieldWord(title)) continue;
     const words = text
       .slice(index + sign.length)
       .replace(/[)\]]$/, "")

@@ -1,20 +1,18 @@
 // What a recipe says it makes: pieces, what each weighs, tins, dough or flour in all.
 
-import { type Grams, grams } from "../../base/units.ts";
 import { foldText, singularName } from "../../base/words.ts";
+import { weightsIn } from "./yield-weights.ts";
 import {
   COUNT,
   EACH,
   EACH_TAKES,
   FILLERS,
   GUESTS,
-  gramsOfMatch,
   NO_YIELD,
   PIECE,
   PREFIX,
   SIZE,
   TIN,
-  WEIGHT,
   WORD_LIST,
   WORDS,
   type YieldRead,
@@ -64,13 +62,20 @@ function timesEach(text: string): YieldRead | undefined {
     if (all.length === 1 && !/\p{L}|\d/u.test(rest))
       return { ...NO_YIELD, pieces: Number(times[1]), pieceWeight: all[0] ?? null };
   }
-  return undefined;
+  // "270 g balls x 30", "85 g each x 24"
+  const behind = /^\W*(\d[\d.,]*\s?(?:k?g|oz|lbs?))\s+(?:\p{L}+ ){0,2}\p{L}*\s*[x×]\s*(\d{1,4})\W*$/iu.exec(text);
+  const weights = behind === null ? [] : weightsIn(behind[1] ?? "").all;
+  if (behind === null || weights.length !== 1) return undefined;
+  return { ...NO_YIELD, pieces: Number(behind[2]), pieceWeight: weights[0] ?? null };
 }
 
 /** "Scaling weight: 480 g, 12 pieces" */
 function eachSaid(text: string): YieldRead | undefined {
   const each = EACH.exec(text);
   if (each !== null) {
+    // "Pezzatura: 4 pezzi da 500 g"
+    const counted = piecesSaid(text.slice(each[0].length));
+    if (counted !== undefined && counted.pieces !== null && counted.pieceWeight !== null) return counted;
     const weights = weightsIn(text.slice(each[0].length));
     if (weights.all.length > 0) {
       const more = /[,;|–-]\s*((?:makes|yields?|for|pieces)\b.*|\d+\s*\p{L}.*)$/iu.exec(text)?.[1];
@@ -84,11 +89,11 @@ function eachSaid(text: string): YieldRead | undefined {
 /** "Flour used: 10 kg" */
 function flourSaid(text: string): YieldRead | undefined {
   const flour =
-    /^(?:based on|basis|for|per|batch(?: size)?|using|flour (?:weight|basis|amount))\b\s*[:=-]?\s*(.{2,24}?)\s*(?:of )?(?:total )?flour\b\.?$|^(?:flour (?:weight|basis|used|in all|total)|total flour(?: weight)?)\s*[:=-]?\s*(.{2,20})$/i.exec(
+    /^(?:mehlmenge|gesamtmehl|mehl gesamt|farine totale|total farine|farina totale|harina total|vetemjöl totalt)[^\d:=]{0,12}[:=-]?\s*(\d.{1,20})$|^(?:based on|basis|for|per|batch(?: size)?|using|flour (?:weight|basis|amount))\b\s*[:=-]?\s*(.{2,24}?)\s*(?:of )?(?:total )?flour\b\.?$|^(?:flour (?:weight|basis|used|in all|total)|total flour(?: weight)?)\s*[:=-]?\s*(.{2,20})$/i.exec(
       text,
     );
   if (flour !== null) {
-    const weights = weightsIn(flour[1] ?? flour[2] ?? "");
+    const weights = weightsIn(flour[1] ?? flour[2] ?? flour[3] ?? "");
     if (weights.all.length === 1) return { ...NO_YIELD, flour: weights.all[0] ?? null };
   }
   return undefined;
@@ -175,35 +180,4 @@ function piecesSaid(text: string): YieldRead | undefined {
     flour: null,
     isSpan: to !== undefined,
   };
-}
-
-/** The weights of a text, the same one in two units once; and what is left of it. */
-function weightsIn(text: string): { all: Grams[]; rest: string } {
-  const all: number[] = [];
-  const rest = text.replace(WEIGHT, (...match) => {
-    const weight = gramsOfMatch(match.slice(0, 4));
-    if (weight > 0 && !all.some((one) => Math.abs(one - weight) < 0.06 * weight)) all.push(weight);
-    return " ";
-  });
-  return { all: all.map(grams), rest };
-}
-
-const DIVIDE =
-  /\b(?:divide|portion|scale|cut|shape|form|split|make|roll)\b[^.]*?\b(?:into|as|at|to)\b\s*([^.;]{2,60})|\b(?:divide|scale|portion)\s+(\d[^.;]{1,40})/i;
-
-/** "Divide into 12 pieces of 85 g": what a step says of the pieces. */
-export function yieldOfStep(text: string): YieldRead | undefined {
-  const match = DIVIDE.exec(text);
-  const words = match?.[1] ?? match?.[2] ?? "";
-  if (words === "") return undefined;
-  if (/^\s*\d+(?:[.,]\d+)?\s*(?:k?g|oz|lb)\b/i.test(words)) {
-    // "85 g, round, flatten"
-    const { all, rest } = weightsIn(words.split(/,\s/)[0] ?? "");
-    const counted = /^\s*(?:(?:each|pieces?|rolls?|loaves|buns?|balls?|portions?|apiece|dough)\b.*)?$/i.test(rest);
-    return counted && all.length === 1 ? { ...NO_YIELD, pieceWeight: all[0] ?? null } : undefined;
-  }
-  const read = yieldIn(
-    words.replace(/\s*(?:,|and|then)\s+(?:shape|place|round|let|rest|roll|pre|form|put|leave)\b.*$/i, "").trim(),
-  );
-  return read === undefined || read.isSpan ? undefined : read;
 }

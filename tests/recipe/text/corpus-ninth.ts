@@ -13,7 +13,7 @@ export const NINTH_HOUSEHOLD: readonly Case[] = [
   {
     text: "Refrigerator Rolls\n\n2 pkgs active dry yeast\n2 cups warm water (110°)\n1/2 c. sugar\n1 T. salt\n1 beaten egg\n1/4 c. soft shortening\n6 1/2 to 7 c. flour\n\nDissolve yeast in water. Stir in the rest.\nCover, chill 2 hours.\nBake at 400 for 12-15 min. Makes 4 doz",
     title: "Refrigerator Rolls",
-    rows: "active dry yeast; yeast; 14\nwarm water; water; 473.18\nsugar; sugar; 0.5 cup 19335\nsalt; salt; 1 tbsp 02047\negg; egg; 50\nsoft shortening; fat; 51.25\nflour; flour; 6.75 cup 20081",
+    rows: "active dry yeast; yeast; 14\nwarm water; water; 473.18\nsugar; sugar; 0.5 cup 19335\nsalt; salt; 1 tbsp 02047\nbeaten egg; egg; 50\nsoft shortening; fat; 51.25\nflour; flour; 6.75 cup 20081",
     yield: { pieces: 48 },
   },
   {
@@ -27,7 +27,7 @@ export const NINTH_HOUSEHOLD: readonly Case[] = [
     text: "Quarkstollen\n500 g Mehl Type 405\n15 g Backpulver\n200 g Zucker\n1 Prise Salz\n2 Eier\n250 g Magerquark, gut abgetropft\n175 g kalte Butter in Flöckchen\n150 g Rosinen\n100 g gehackte Mandeln\nZum Bestreichen: 75 g Butter\nZum Bestäuben: 50 g Puderzucker\nBackzeit: 60 Min. bei 170 °C",
     cups: "EU",
     title: "Quarkstollen",
-    rows: "Mehl Type 405; flour; 500\nBackpulver; other; 15\nZucker; sugar; 200\nSalz; salt; 0.375\nEier; egg; 120\nMagerquark; dairy; 250\nkalte Butter in Flöckchen; fat; 175\nRosinen; fruit; 150\ngehackte Mandeln; other; 100\nButter; fat; 75; egg wash\nPuderzucker; sugar; 50; dusting",
+    rows: "Mehl Type 405; flour; 500\nBackpulver; other; 15\nZucker; sugar; 200\nSalz; salt; 0.375\nEier; egg; 120\nMagerquark; dairy; 250\nkalte Butter; fat; 175\nRosinen; fruit; 150\ngehackte Mandeln; other; 100\nButter; fat; 75; egg wash\nPuderzucker; sugar; 50; dusting",
     steps: [[60, 170]],
   },
   {
@@ -36,7 +36,8 @@ export const NINTH_HOUSEHOLD: readonly Case[] = [
     title: "Kanelbullar",
     rows: "jäst; yeast; 50\nmjölk; dairy; 515.7\nsmör; fat; 150\nsocker; sugar; 126.8\nsalt; salt; 6.09\nvetemjöl; flour; 686.9\nsmör; fat; 100; filling\nsocker; sugar; 84.5; filling\nkanel; other; 15.8; filling",
     yield: { pieces: 40 },
-    steps: [[7.5, 250]],
+    // 250° may be of either unit.
+    steps: [[7.5, null]],
   },
   {
     text: "350g SR flour, plus extra for dusting\n¼ tsp salt\n1 tsp baking powder\n85g cold butter, cubed\n4 tbsp golden caster sugar\n175ml milk, warmed with a squeeze of lemon\n1 egg beaten with 1 tbsp milk, to glaze\n\nMakes 8\n220C / 200C fan / gas 7, 10-12 mins",
@@ -93,7 +94,7 @@ export const NINTH_PERCENT: readonly Case[] = [
     title: "Dinkel-Roggen 70:30",
     rows: "Dinkelmehl 630; flour; 70%\nRoggenmehl 1150; flour; 30%\nWasser; water; 74%\nSalz; salt; 2.1%\nHefe; yeast; 1.2%\nZucker; sugar; 0.5%",
     // 177.8 parts of 12 kg of flour
-    yield: { total: 21336 },
+    dough: 21336,
     hydration: 0.74,
   },
   {
@@ -132,7 +133,7 @@ export const NINTH_TABLES: readonly Case[] = [
   },
   {
     text: "DOUGH               FILLING\nFlour    1000 g     Ricotta     800 g\nMilk      520 g     Sugar       120 g\nYeast      15 g     Egg yolk     60 g\nButter     80 g     Lemon zest    8 g\nSalt       18 g",
-    rows: "Flour; flour; 1000\nMilk; dairy; 520\nYeast; yeast; 15\nButter; fat; 80\nSalt; salt; 18\nRicotta; dairy; 800; filling\nSugar; sugar; 120; filling\nEgg yolk; egg; 60; filling\nLemon zest; fruit; 8; filling",
+    rows: "Flour; flour; 1000\nMilk; dairy; 520\nYeast; yeast; 15\nButter; fat; 80\nSalt; salt; 18\nRicotta; dairy; 800; filling\nSugar; sugar; 120; filling\nEgg yolk; egg; 60; filling\nLemon zest; other; 8; filling",
     dough: 1633,
   },
   {

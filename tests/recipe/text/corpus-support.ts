@@ -123,12 +123,15 @@ export function differences(one: Case): { all: string[]; silent: string[] } {
     .filter((line) => line.trim() !== "");
   const isAsked = (line: number | undefined) =>
     got.questions.some((question) => question.line === line || (question.isOpen && question.line === null));
+  // A row that is missing stands in a line that the reader asks about.
+  const isLeftOut = got.questions.some(({ reason }) => reason === "left out" || reason === "no ingredient");
   for (let at = 0; at < Math.max(wanted.length, got.rows.length); at++) {
     const row = got.rows[at];
     const differs = rowDiffers(row, wanted[at], got, lines[at] ?? "");
     if (differs === undefined) continue;
     all.push(differs);
-    if (row === undefined || !isAsked(row.line)) silent.push(differs);
+    const isSilent = row === undefined ? !isLeftOut : !isAsked(row.line);
+    if (isSilent) silent.push(differs);
   }
   if (one.title !== undefined && got.title !== one.title) all.push(`title "${got.title}"`);
   const made = one.yield ?? {};

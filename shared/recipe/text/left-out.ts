@@ -1,0 +1,114 @@
+// Amounts that no row took: each is asked about, so that nothing a text weighs is left out in silence.
+
+import { gramsIn } from "../../base/units.ts";
+import { prefermentIn } from "../kinds.ts";
+import type { Ignored, Question, Row } from "./description.ts";
+import type { Draft } from "./draft.ts";
+import { readRow } from "./row.ts";
+import type { Reading } from "./row-context.ts";
+import type { SourceLine } from "./source-lines.ts";
+import { isStarter } from "./starter.ts";
+import type { TableLine } from "./table.ts";
+
+const UNIT = "kg|kilos?|g|gr|grams?|oz|ounces?|lbs?|pounds?|#";
+const MEASURE = "ml|cl|dl|l|lt|lit(?:re|er)s?|cups?|c\\.|tsp|tbsp|teaspoons?|tablespoons?";
+const AMOUNT = new RegExp(`(?<![\\p{L}\\d.,/])\\.?\\d[\\d.,]*\\s?(?:${UNIT}|${MEASURE})(?![\\p{L}])`, "giu");
+const WEIGHT = new RegExp(`(?<![\\p{L}\\d.,/–-])(\\d[\\d.,]*)\\s?(${UNIT})(?![\\p{L}/])`, "giu");
+const MAY_WEIGH = /\d\s?(?:k|g|o|l|p|#|m|c|d|t)/i;
+/** What a batch, a piece or a pack weighs is the amount of no ingredient. */
+const OF_THE_WHOLE =
+  /\b(?:dough|batter|loaf|loaves|rolls?|buns?|balls?|pieces?|pcs|each|portions?|tins?|bags?|sacks?|batch|mix(?:es)?|per|total|calories|serving)\b/i;
+
+type Tables = ReadonlyMap<number, TableLine>;
+/** Several columns of weights are asked about by themselves. */
+const hasColumns = (table: TableLine | undefined): boolean =>
+  table !== undefined && table.columns.filter((column) => column?.is === "weight").length > 1;
+
+const ask = (line: number | null, reason: Question["reason"], about: readonly string[], isOpen: boolean): Question => ({
+  reason,
+  line,
+  about,
+  choices: [],
+  isOpen,
+});
+
+export function leftOutOf(draft: Draft, lines: readonly SourceLine[], tables: Tables, reading: Reading): Question[] {
+  if (draft.rows.length === 0)
+    return lines.some(({ text }) => text !== "") ? [ask(null, "no ingredient", [], true)] : [];
+  const asked = new Set(draft.questions.map(({ line }) => line));
+  const byLine = new Map<number, Row[]>();
+  for (const row of draft.rows) byLine.set(row.line, [...(byLine.get(row.line) ?? []), row]);
+  const ignored = draft.ignored.filter((one) => holdsAmount(one) && !asked.has(one.line) && !byLine.has(one.line));
+  return [
+    ...ignored.map(({ line, text }) => ask(line, "left out", [text.slice(0, 80)], true)),
+    ...lines.flatMap(({ at, raw }) => {
+      const rows = byLine.get(at);
+      if (rows === undefined || asked.has(at) || hasColumns(tables.get(at)) || !MAY_WEIGH.test(raw)) return [];
+      const more = moreWeights(raw, rows);
+      return more === undefined ? [] : [ask(at, "left out", [more], true)];
+    }),
+    ...stepAmounts(draft, reading),
+  ];
+}
+
+/** A line that was taken for no ingredient, and yet weighs something. */
+function holdsAmount({ text, reason }: Ignored): boolean {
+  if (!MAY_WEIGH.test(text)) return false;
+  const many = text.match(AMOUNT)?.length ?? 0;
+  if (reason === "no ingredient") return many > 1 || (many === 1 && !OF_THE_WHOLE.test(text));
+  return (reason === "title" || reason === "heading") && many > 1 && !OF_THE_WHOLE.test(text);
+}
+
+const toGrams = (number: string, unit: string): number => {
+  const value = Number(number.replace(/[.,]$/, "").replace(",", "."));
+  const plain = unit.toLowerCase();
+  if (plain.startsWith("k")) return value * 1000;
+  if (plain.startsWith("g")) return value;
+  return value * gramsIn(plain.startsWith("o") ? "oz" : "lb");
+};
+
+const ALIKE = 0.07;
+const isLike = (one: number, other: number): boolean => Math.abs(one - other) <= ALIKE * Math.max(one, other);
+
+/** A weight of a line that is neither a row's nor a part of one; undefined where there is none. */
+function moreWeights(raw: string, rows: readonly Row[]): string | undefined {
+  if (rows.some(({ takes, keeps, remarks }) => takes !== null || keeps !== null || remarks.length > 0))
+    return undefined;
+  const open = raw.replace(/\([^)]*\)|\[[^\]]*\]/g, " ");
+  const weights = [...open.matchAll(WEIGHT)].map(([text, number = "", unit = ""]) => ({
+    text,
+    grams: toGrams(number, unit),
+  }));
+  if (weights.length <= rows.length) return undefined;
+  const taken = rows.map(({ grams }) => grams ?? 0);
+  const rest = weights.filter(({ grams }) => !taken.some((one) => isLike(one, grams)));
+  const all = (list: readonly number[]) => list.reduce((sum, one) => sum + one, 0);
+  // "6 lb 8 oz", "2 x 250 g", "500 g and 50 g more"
+  const isSum = isLike(all(weights.map(({ grams }) => grams)), all(taken)) || /\d\s?[x×@*]\s?\d/i.test(open);
+  return isSum || rest.length === 0 ? undefined : rest[0]?.text.trim();
+}
+
+const OF_STEP = new RegExp(
+  `(?<![\\p{L}\\d.,/])(\\d[\\d.,]*)\\s?(${UNIT})(?![\\p{L}/])\\s+(?:of\\s+)?(?:the\\s+)?((?:\\p{L}+[ -]){0,2}\\p{L}{3,})`,
+  "giu",
+);
+
+/** "Add 50 g of the water" is water of a row; "feed 40 g starter" may be all that is said of a starter. */
+function stepAmounts({ steps, rows }: Draft, reading: Reading): Question[] {
+  const first = Math.min(...rows.map((row) => row.line));
+  return steps.flatMap(({ line, text }) => {
+    if (!MAY_WEIGH.test(text)) return [];
+    for (const [said, number = "", unit = "", words = ""] of text.matchAll(OF_STEP)) {
+      const read = readRow(words, reading);
+      const [word = ""] = words.split(" ");
+      const one = read.isKnown ? read : readRow(word, reading);
+      // "Feed 40 g starter", where no row is a starter and none takes one; or a method before any row.
+      const isUnread = prefermentIn(words) !== undefined && !rows.some((row) => row.takes !== null || isStarter(row));
+      if (isUnread || (line < first && one.isKnown)) return [ask(line, "left out", [said.trim()], false)];
+      if (!one.isKnown || one.type === "" || OF_THE_WHOLE.test(words)) continue;
+      const most = Math.max(0, ...rows.filter(({ type }) => type === one.type).map(({ grams }) => grams ?? Infinity));
+      if (toGrams(number, unit) > most * (1 + ALIKE)) return [ask(line, "left out", [said.trim()], false)];
+    }
+    return [];
+  });
+}
