@@ -22,7 +22,7 @@ export type RowText = {
 /** "jäst" holds no "st": the edge of a word is one for letters with accents as well. */
 const EDGE = String.raw`(?:(?<=[\p{L}\p{N}])(?![\p{L}\p{N}])|(?<![\p{L}\p{N}])(?=[\p{L}\p{N}]))`;
 const withEdges = ([{ source, flags }, long]: readonly [RegExp, string]): readonly [RegExp, string] => [
-  new RegExp(source.replaceAll(String.raw`\b`, EDGE), `${flags}u`),
+  new RegExp(source.split(String.raw`\b`).join(EDGE), `${flags}u`),
   long,
 ];
 
