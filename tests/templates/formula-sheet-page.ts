@@ -148,8 +148,8 @@ export function shownFigures(tried: Tried): Map<string, Cell> {
     }
   }
   for (const name of SINGLES.filter((one) => names.has(one))) shown.set(name, cellAt(tried, sheet.at(name)));
-  for (const [name, value] of fromResult(String(contentOf(tried, "result")))) shown.set(name, value);
-  const total = /^Total, ([\d.]+) %$/.exec(String(contentOf(tried, "total_label")))?.[1];
+  for (const [name, value] of fromResult(wordsOf(tried, "result"))) shown.set(name, value);
+  const total = /^Total, ([\d.]+) %$/.exec(wordsOf(tried, "total_label"))?.[1];
   if (total !== undefined) shown.set("total %", Number(total));
   return shown;
 }
@@ -158,6 +158,10 @@ const contentOf = (tried: Tried, name: string): Cell => {
   const { sheet } = tried;
   return sheet.names().includes(name) ? cellAt(tried, sheet.at(name)) : "";
 };
+
+/** A sentence with decimals as they stand in it: some sheets have a comma there. */
+const wordsOf = (tried: Tried, name: string): string =>
+  String(contentOf(tried, name)).replace(/(\d),(\d)/g, "$1.$2");
 
 const WEIGHT = "([\\d.]+) (kg|g|lb|oz)";
 const WORDS: readonly (readonly [string, RegExp])[] = [
