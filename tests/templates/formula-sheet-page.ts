@@ -160,8 +160,7 @@ const contentOf = (tried: Tried, name: string): Cell => {
 };
 
 /** A sentence with decimals as they stand in it: some sheets have a comma there. */
-const wordsOf = (tried: Tried, name: string): string =>
-  String(contentOf(tried, name)).replace(/(\d),(\d)/g, "$1.$2");
+const wordsOf = (tried: Tried, name: string): string => String(contentOf(tried, name)).replace(/(\d),(\d)/g, "$1.$2");
 
 const WEIGHT = "([\\d.]+) (kg|g|lb|oz)";
 const WORDS: readonly (readonly [string, RegExp])[] = [
