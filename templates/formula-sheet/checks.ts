@@ -40,6 +40,10 @@ export const checkSingles = (spec: FormulaSheetSpec): readonly Single[] => [
     many: "ingredients",
     typed: ["ingredient", "percent"],
     counted: "counts",
+    // The label of the total and that of the next line.
+    isClear: spec.isBread
+      ? "COUNTA(@total_label:@held_share)-COUNTA(@held_share)=2"
+      : "COUNTA(@total_label:@egg_weight)-COUNTA(@egg_weight)=2",
     figures: "cost_shown",
     below: ["total_label", `says_${underName(spec)}`],
     ends: `ROW(@${underName(spec)})`,
@@ -51,6 +55,8 @@ export const checkSingles = (spec: FormulaSheetSpec): readonly Single[] => [
     many: "sizes",
     typed: ["size_name", spec.isRound ? "size_diameter" : "size_loss"],
     counted: "size_counts",
+    // The headings of the next table.
+    isClear: `COUNTA(@size_name_top:@percent_top)-COUNTA(@size_name;@size_pieces;@${spec.isRound ? "size_diameter" : "size_weight"};@ingredient_top:@percent_top)=3`,
     figures: "wanted_shown",
     // The headings of the next table stand above its hidden row.
     below: ["size_name_top", "message_top"],

@@ -49,7 +49,7 @@ const labelledOf = (spec: FormulaSheetSpec): Labelled => ({
 
 /** Beside the page, the helpers of the widest sheet. */
 const HELPER_WIDTH = 76;
-const HELPER_COLUMNS = 131;
+const HELPER_COLUMNS = 127;
 
 export function formulaSheet(spec: FormulaSheetSpec): SheetModel {
   const { name, title, says, group, sample, expects } = spec;

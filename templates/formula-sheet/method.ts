@@ -179,6 +179,8 @@ export const methodSingles = (on: FormulaSheetSpec["bakedOn"]): readonly Single[
     many: "the method",
     typed: ["step", "step_minutes"],
     counted: "minutes_count",
+    // The heading and the first label of the block below.
+    isClear: "COUNTA(@step_minutes_top:@limit_label)-COUNTA(@step;@step_minutes)=2",
     figures: "step_temp",
     // The heading of the block below stands above its first line.
     below: ["step_top", "mixes_note"],

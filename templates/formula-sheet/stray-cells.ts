@@ -15,20 +15,37 @@ export type Outside = {
   readonly figures: string;
   /** From a cell in its first column to one in the rows that follow, at least as far right as its figures. */
   readonly below: readonly [string, string];
+  /** Is true where what follows stands where it was built, and nothing is typed between. */
+  readonly isClear: string;
   /** The row of what follows, in which something may stand again. */
   readonly ends: string;
 };
 
 /** Sees a row between the headings and the hidden row, whatever stands below the table, and what is typed into the hidden row. */
-export function outsideSingles({ table, says, what, many, typed, counted, figures, below, ends }: Outside): Single[] {
+export function outsideSingles({
+  table,
+  says,
+  what,
+  many,
+  typed,
+  counted,
+  figures,
+  below,
+  ends,
+  isClear,
+}: Outside): Single[] {
   const rows = `@${below[0]}:@${below[1]}`;
   const isBelow = `(ROW(${rows})>MAX(ROW(@${counted})))*(ROW(${rows})<${ends})*(COLUMN(${rows})<=COLUMN(@${figures}_top))`;
   return [
-    single(`Cells filled below ${many}`, `${says}_stray`, `=ARRAYFORMULA(SUM(${isBelow}*(IFERROR(LEN(${rows});1)>0)))`),
+    single(
+      `Cells filled beside ${many}`,
+      `${says}_stray`,
+      `=ARRAYFORMULA(SUM(${isBelow}*(IFERROR(LEN(${rows});1)>0))+COUNTA(@${typed[0]}_top:@${typed[1]}_top))`,
+    ),
     single(
       `Rows of ${many}`,
       `${says}_say`,
-      `=IF((ROWS(@${table}_table)-ROWS(@${counted})=1)*(@${says}_stray=0)*(COUNTA(@${typed[0]}_top:@${typed[1]}_top)=0)=1;"";"${what} stands above or below its table: move or clear it. ")`,
+      `=IF((ROWS(@${table}_table)-ROWS(@${counted})=1)*(@${says}_stray=0)*(${isClear})=1;"";"${what} stands above or below its table: move or clear it. ")`,
     ),
   ];
 }

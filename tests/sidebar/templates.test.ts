@@ -16,11 +16,11 @@ import { listOf, sampleOf, templateOf } from "./samples.ts";
 const FLOUR: Readonly<Record<string, number>> = {
   "pan-loaf": 14062.642798,
   "hearth-loaf": 22103.4027,
-  "levain-loaf": 15988.425184,
+  "levain-loaf": 16646.772104,
   "flat-round": 7644.977346,
-  "soft-bun": 6795.567859,
+  "soft-bun": 6724.854354,
   laminated: 4736.668868,
-  cake: 4206.796569,
+  cake: 4057.088506,
   cookie: 4151.150588,
 };
 
