@@ -22,6 +22,8 @@ const LISTED = 3;
 
 export type Foot = {
   readonly node: HTMLElement;
+  readonly showFigures: () => void;
+  /** What is in the way, once the fields are there. */
   readonly update: () => void;
   /** What came of the last build says nothing of another formula. */
   readonly clear: () => void;
@@ -34,19 +36,23 @@ type Building = {
   readonly now: () => { readonly faults: readonly FieldFault[]; readonly order: Order };
   /** What the order comes to; `isListed` where the faults stand below it already. */
   readonly figures: (isListed: boolean) => Node[];
+  /** A sentence behind the figures; "" for none. */
+  readonly remark?: () => string;
 };
 
-export const buildFoot = ({ draft, form, now }: FormContext): Foot =>
+export const buildFoot = ({ draft, form, now, unusual }: FormContext): Foot =>
   footOf({
     form,
     now,
     title: () => draft.title.trim(),
     figures: (isListed) => figuresOf(now(), draft.units.weight, isListed),
+    remark: () => (isTold(now()) && unusual().length > 0 ? "Unusual: see below the ingredients." : ""),
   });
 
-export function footOf({ form, title: titleNow, now, figures: figuresNow }: Building): Foot {
+export function footOf({ form, title: titleNow, now, figures: figuresNow, remark: remarkNow }: Building): Foot {
   let wanted = false;
   const figures = element("p", { class: "figures" });
+  const remark = element("span", {});
   const list = element("ul", { class: "list" });
   const more = element("p", { class: "hint", hidden: true });
   const lead = element("p", { class: "lead", role: "status" });
@@ -60,7 +66,7 @@ export function footOf({ form, title: titleNow, now, figures: figuresNow }: Buil
     // That of a panel that is not shown has no height and no say.
     if (node.offsetHeight > 0) document.documentElement.style.scrollPaddingBottom = `${node.offsetHeight + 8}px`;
   }).observe(node);
-  return { node, update, clear };
+  return { node, showFigures, update, clear };
 
   function clear(): void {
     if (progress.isBusy()) return;
@@ -68,11 +74,17 @@ export function footOf({ form, title: titleNow, now, figures: figuresNow }: Buil
     next.hidden = true;
   }
 
+  function showFigures(): void {
+    if (now().faults.length === 0) wanted = false;
+    figures.replaceChildren(...figuresNow(wanted));
+  }
+
   function update(): void {
     const assessed = now();
-    if (assessed.faults.length === 0) wanted = false;
     showFaults(form, assessed.faults, wanted);
-    figures.replaceChildren(...figuresNow(wanted));
+    say(remark, remarkNow?.() ?? "");
+    if (remark.textContent === "") remark.remove();
+    else figures.append(remark);
     const { length } = wanted ? assessed.faults : [];
     const things = length === 1 ? "One thing" : `${length} things`;
     say(lead, length === 0 ? "" : `${things} before it can be built:`);
@@ -139,8 +151,12 @@ function failed(failure: Failure): string {
   return `${failureSentence(failure)} What you typed is still here.`;
 }
 
+/** Whether the figures stand there, and not a sentence on what is not clear yet. */
+const isTold = ({ batch, dough, faults }: Assessed): boolean =>
+  dough !== null && (batch !== null || faults.every(({ missing }) => missing));
+
 function figuresOf(
-  { batch, dough, what, mixes, tin, faults, isOpen, unusual }: Assessed,
+  { batch, dough, what, mixes, tin, faults, isOpen }: Assessed,
   unit: "g" | "oz",
   isListed: boolean,
 ): Node[] {
@@ -157,7 +173,6 @@ function figuresOf(
     ...(tin?.dough == null
       ? []
       : [figure("Fill", `${showNumber(toGrams(tin.dough, unit) / tin.capacity, 2)} g/cm³${fits(tin)}`)]),
-    ...(unusual.length === 0 ? [] : [element("span", {}, "Unusual: see below the ingredients.")]),
   ];
 }
 

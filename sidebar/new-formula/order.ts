@@ -1,10 +1,10 @@
-// From what was typed to what is sent: the order, everything that is in its way, and the figures shown meanwhile.
+// From what was typed to what is sent: the order, everything that is in its way, and the figures shown meanwhile. What else the
+// panel shows of an order, such as its times, each part works out from what was read here.
 
 import { isFault, Refusal } from "../../shared/base/refusal.ts";
 import { mixes } from "../../shared/base/scaling.ts";
 import { type Weight, weight } from "../../shared/base/units.ts";
 import type { TinView } from "../../shared/drawings/tin-view.ts";
-import type { TimedStep } from "../../shared/formula/steps.ts";
 import { inputNames, type Order } from "../../shared/protocol/order.ts";
 import type { SheetModel, Value } from "../../shared/sheet/model.ts";
 import { inputCell, makesBatter } from "../../shared/sheet/template-inputs.ts";
@@ -12,11 +12,9 @@ import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
 import { type Amount, readAmount } from "./amount.ts";
 import { type Draft, FIELDS, quantityOf } from "./draft.ts";
 import type { ReadField } from "./field.ts";
-import { type RowRules, readRows, type Weighed, weighRows } from "./formula.ts";
+import { type FormulaRows, type RowRules, readRows, type Weighed, weighRows } from "./formula.ts";
 import { readQuantity } from "./quantity.ts";
-import { unusual } from "./review.ts";
 import { readOwn, type TemplateInputs } from "./template-inputs.ts";
-import { readTimes } from "./times.ts";
 import { readTin } from "./tin.ts";
 import { readWater } from "./water.ts";
 
@@ -30,14 +28,17 @@ export type Assessed = {
   readonly mixes: { readonly mixes: number; readonly each: Weight } | { readonly note: string } | null;
   readonly tin: TinView | null;
   readonly water: string;
-  /** When each step begins; null where nothing says when it must be ready. */
-  readonly times: readonly TimedStep[] | null;
   /** What `made` is called: a dough that has something rolled in later is mixed without it. */
   readonly what: "Dough" | "Base dough" | "Batter";
   /** A row is left to the sheet, so that dough and flour are told there. */
   readonly isOpen: boolean;
-  /** What is unusual about water and salt, a sentence each. */
-  readonly unusual: readonly string[];
+  /** The formula's rows; null where there is anything to mend in them. */
+  readonly rows: FormulaRows | null;
+  readonly inputs: TemplateInputs;
+  readonly amount: Amount;
+  readonly handling: number;
+  /** Fat that is rolled in later, as a part of what is mixed. */
+  readonly rolled: number;
 };
 
 export function assess(draft: Draft, model: SheetModel): Assessed {
@@ -73,7 +74,6 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
   const weights = rows === null || !isTold ? null : weighRows(rows, whole, amount.of, faults);
   const mixed = readMixes(take, faults, weights?.dough ?? (amount.of === "dough" ? whole : null));
   const water = draft.water ? readWater(draft, take, values, faults) : "";
-  const times = readTimes({ model, inputs: ownInputs, amount, tin, dough: weights?.dough ?? null, handling, rolled });
   const known = inputNames(model);
   return {
     order: {
@@ -90,10 +90,13 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
     mixes: mixed,
     tin,
     water,
-    times,
     what: ownInputs.number("roll_in_share") !== null ? "Base dough" : makesBatter(model) ? "Batter" : "Dough",
     isOpen: rows?.isOpen ?? false,
-    unusual: rows === null ? [] : unusual(rows, model),
+    rows,
+    inputs: ownInputs,
+    amount,
+    handling,
+    rolled,
   };
 }
 

@@ -11,6 +11,7 @@ import type { Draft } from "./draft.ts";
 import { copyOf, isAnythingKept, keep, nothingKept, withKept } from "./form-memory.ts";
 import { type Assessed, assess } from "./order.ts";
 import { formulaBar, formulaRemarks, stepsLine } from "./pictures.ts";
+import { unusual } from "./review.ts";
 import { ingredientTable } from "./rows.ts";
 import { type FormContext, mixerSection, section, unitChoices, waterSection } from "./sections.ts";
 import { beginWith, readShop } from "./shop.ts";
@@ -83,10 +84,19 @@ type Ways = { readonly show: (model: SheetModel) => void; readonly anew: (() => 
 
 function sheetForm(model: SheetModel, draft: Draft, known: KnownShop, ways: Ways): Node[] {
   let current: Assessed = assess(draft, model);
+  let remarks: readonly string[] | null = null;
+  // The figures first: everything else that a change brings along is shown after them.
   const form = newForm(() => {
     current = assess(draft, model);
+    remarks = null;
+    foot.showFigures();
   });
-  const context: FormContext = { draft, form, model, now: () => current };
+  const remarksNow = () => {
+    remarks ??= unusual(current.rows, model);
+    return remarks;
+  };
+  const context: FormContext = { draft, form, model, now: () => current, unusual: remarksNow };
+  const foot = buildFoot(context);
   const groups = inputGroups(model);
   // How thick it is says how much it is; what has no heading stands under the table on the sheet, too.
   const isAmount = ({ inputs }: InputGroup) => inputs.some(({ unit }) => unit === "per area");
@@ -111,7 +121,6 @@ function sheetForm(model: SheetModel, draft: Draft, known: KnownShop, ways: Ways
     shopSection(context, known),
     element("section", { class: "cautions" }, ...cautions(model).map((text) => element("p", {}, text))),
   ];
-  const foot = buildFoot(context);
   form.onChange(foot.update);
   form.changed();
   return [...nodes, foot.node];

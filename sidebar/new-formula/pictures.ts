@@ -6,6 +6,7 @@ import { formulaPicture } from "../pictures/formula.ts";
 import { picturePlace } from "../pictures/place.ts";
 import { LINE_WIDTH, timeLine } from "../pictures/time-line.ts";
 import type { FormContext } from "./sections.ts";
+import { timesOf } from "./times.ts";
 
 /** What the dough is made of, once it is known how much it is. */
 export function formulaBar({ draft, form, now }: FormContext): HTMLElement {
@@ -18,11 +19,11 @@ export function formulaBar({ draft, form, now }: FormContext): HTMLElement {
 }
 
 /** What is unusual in the formula, below it. */
-export function formulaRemarks({ form, now }: FormContext): HTMLElement {
+export function formulaRemarks({ form, unusual: unusualNow }: FormContext): HTMLElement {
   const place = element("div", {});
   let shown = "";
   form.onChange(() => {
-    const { unusual } = now();
+    const unusual = unusualNow();
     if (unusual.join("\n") === shown) return;
     shown = unusual.join("\n");
     place.replaceChildren(...unusual.map((says) => element("p", { class: "note" }, says)));
@@ -31,9 +32,9 @@ export function formulaRemarks({ form, now }: FormContext): HTMLElement {
 }
 
 /** When each step begins, counted back from when it must be ready. */
-export function stepsLine({ form, now }: FormContext): HTMLElement {
+export function stepsLine({ form, model, now }: FormContext): HTMLElement {
   return redrawn("The steps by time", form, () => {
-    const { times } = now();
+    const times = timesOf(now(), model);
     const line = times === null ? null : stepBars(times, LINE_WIDTH);
     const hint = () => element("p", { class: "hint" }, "With a time to be ready the steps are drawn here.");
     return { of: [times], draw: () => (line !== null ? timeLine(line) : times === null ? hint() : null) };

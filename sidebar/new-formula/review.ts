@@ -25,9 +25,9 @@ function ofTemplate(model: SheetModel): readonly string[] {
   return designed;
 }
 
-/** Remarks for the style that the template is most often for, but those on its own formula. */
-export const unusual = (formula: FormulaRows, model: SheetModel): string[] =>
-  remarks(formula, model.name).filter((says) => !ofTemplate(model).includes(says));
+/** Remarks for the style that the template is most often for, but those on its own formula; none while its rows cannot be read. */
+export const unusual = (formula: FormulaRows | null, model: SheetModel): string[] =>
+  formula === null ? [] : remarks(formula, model.name).filter((says) => !ofTemplate(model).includes(says));
 
 /** None while a row's share cannot be told. */
 function remarks(formula: FormulaRows, template: string): string[] {

@@ -17,6 +17,8 @@ export type FormContext = {
   readonly form: Form;
   readonly model: SheetModel;
   readonly now: () => Assessed;
+  /** What is unusual about its water and salt, a sentence each. */
+  readonly unusual: () => readonly string[];
 };
 
 export const section = (title: string, ...children: (Node | string)[]) =>

@@ -2,27 +2,15 @@
 
 import { minutes } from "../../shared/base/units.ts";
 import { MINUTES_A_DAY } from "../../shared/cells/clock.ts";
-import type { TinView } from "../../shared/drawings/tin-view.ts";
 import { countedBack, piecesFrom, ripeningBefore, type TimedStep, traysFor } from "../../shared/formula/steps.ts";
 import type { SheetModel } from "../../shared/sheet/model.ts";
 import { inputCell } from "../../shared/sheet/template-inputs.ts";
-import type { Amount } from "./amount.ts";
+import type { Assessed } from "./order.ts";
 import type { TemplateInputs } from "./template-inputs.ts";
 
-type TimesForm = {
-  readonly model: SheetModel;
-  readonly inputs: TemplateInputs;
-  readonly amount: Amount;
-  readonly tin: TinView | null;
-  readonly dough: number | null;
-  readonly handling: number;
-  /** Fat that is rolled in, as a part of the dough. */
-  readonly rolled: number;
-};
-
 /** The steps with their starts, what ripens for one of them before it; empty without steps, null without a time to be ready. */
-export function readTimes(form: TimesForm): readonly TimedStep[] | null {
-  const { inputs } = form;
+export function timesOf(order: Assessed, model: SheetModel): readonly TimedStep[] | null {
+  const { inputs } = order;
   const [names, long] = [inputs.column("step"), inputs.column("step_minutes")];
   const steps = names.map((name, at) => ({ name: String(name ?? ""), minutes: minutes(Number(long[at] ?? 0)) }));
   if (!steps.some((step) => step.minutes > 0)) return [];
@@ -30,7 +18,7 @@ export function readTimes(form: TimesForm): readonly TimedStep[] | null {
   if (ready === null) return null;
   const timed = countedBack(steps, minutes(ready * MINUTES_A_DAY), {
     step: inputs.text("oven_step"),
-    count: inOven(form),
+    count: inOven(order, model),
     takes: inputs.number("oven_takes"),
     reload: minutes(inputs.number("oven_reload") ?? 0),
   });
@@ -46,10 +34,10 @@ function preferment(inputs: TemplateInputs): string {
 }
 
 /** Trays with pieces on them, or tins. */
-function inOven({ model, inputs, amount, tin, dough, handling, rolled }: TimesForm): number | null {
+function inOven({ inputs, amount, tin, batch, handling, rolled }: Assessed, model: SheetModel): number | null {
   const each = amount.scaled ?? tin?.dough ?? null;
   const counted = amount.pieces ?? amount.tins;
-  const whole = dough === null ? null : dough * (1 + rolled) * (1 - handling);
+  const whole = batch === null ? null : batch.dough * (1 + rolled) * (1 - handling);
   const pieces = counted ?? (whole === null || each === null ? null : piecesFrom(whole, each));
   return inputCell(model, "tray_pieces") === undefined ? pieces : traysFor(pieces, inputs.number("tray_pieces"));
 }

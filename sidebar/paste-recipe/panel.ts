@@ -67,6 +67,7 @@ function open(): HTMLElement {
     if (state.texts !== texts) foot.clear();
     texts = state.texts;
   });
+  form.onChange(foot.showFigures);
   form.onChange(foot.update);
   form.changed();
   void look();

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { assess } from "../../sidebar/new-formula/order.ts";
+import { unusual } from "../../sidebar/new-formula/review.ts";
 import { startFrom } from "../../sidebar/new-formula/start.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { workbook } from "../templates/sheet-support.ts";
@@ -14,7 +15,7 @@ function told(template: string, typed: Typed): readonly string[] {
   const draft = startFrom(model);
   const rows = typed.map(([ingredient, kind, percent]) => ({ ingredient, kind, percent, weighed: "" }));
   draft.rows.splice(0, draft.rows.length, ...rows);
-  return assess(draft, model).unusual;
+  return unusual(assess(draft, model).rows, model);
 }
 
 const LEAN: Typed = [
@@ -66,7 +67,7 @@ describe("what is unusual is said while it is typed", () => {
   });
 
   test.each(TEMPLATES)("the $title as it begins is nothing unusual", (model) => {
-    expect(assess(startFrom(model), model).unusual).toEqual([]);
+    expect(unusual(assess(startFrom(model), model).rows, model)).toEqual([]);
   });
 });
 

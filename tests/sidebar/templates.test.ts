@@ -4,6 +4,7 @@ import { dayOf, shownTime } from "../../shared/cells/clock.ts";
 import { changeUnits } from "../../sidebar/new-formula/draft.ts";
 import { assess } from "../../sidebar/new-formula/order.ts";
 import { startFrom } from "../../sidebar/new-formula/start.ts";
+import { timesOf } from "../../sidebar/new-formula/times.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { METRIC_UNITS } from "../kit/units.ts";
 import { buildSheet } from "../templates/sheet-support.ts";
@@ -38,7 +39,9 @@ describe.each(TEMPLATES.map((model) => [model.name, model] as const))("%s in the
   });
 
   test("what is told before is what its sheet must compute", () => {
-    const { batch: made, mixes, times, isOpen } = assess(sampleOf(model), model);
+    const assessed = assess(sampleOf(model), model);
+    const { batch: made, mixes, isOpen } = assessed;
+    const times = timesOf(assessed, model);
     const { expects } = model;
     if (isOpen) expect(name).toBe("soft-bun");
     else {
@@ -78,7 +81,9 @@ describe.each(TEMPLATES.map((model) => [model.name, model] as const))("%s in the
 describe("the built sheet computes what the sidebar said before", () => {
   test.each(TEMPLATES.map(({ name }) => name))("%s", async (name) => {
     const model = templateOf(name);
-    const { order, batch: made, times } = assess(sampleOf(model), model);
+    const assessed = assess(sampleOf(model), model);
+    const { order, batch: made } = assessed;
+    const times = timesOf(assessed, model);
     const built = await buildSheet(order.values, {
       model,
       options: { ...order.options, parts: noCost(order.options.parts) },
