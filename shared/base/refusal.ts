@@ -59,3 +59,17 @@ function clause({ argument, row, says }: Fault): string {
   if (argument === undefined) return row === undefined ? says : `row ${row}: ${says}`;
   return row === undefined ? `${argument} ${says}` : `${argument} row ${row} ${says}`;
 }
+
+/** Whether it could be done; for what is worth no failure, or is told in another way. */
+export function attempt(work: () => unknown): boolean {
+  try {
+    work();
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** What failed, to be put into a sentence; an error of Google's services need be no Error of the script's own. */
+export const becauseOf = (error: unknown): string =>
+  String((error as { message?: unknown } | null)?.message ?? error).replace(/[.\s]+$/, "");

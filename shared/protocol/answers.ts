@@ -9,8 +9,8 @@ import { readInsertAnswer } from "./insert.ts";
 import { readSnapshot } from "./look.ts";
 import { readLotsAnswer } from "./lots.ts";
 import { messageReader } from "./message.ts";
-import { readMakeAnswer } from "./new-sheet.ts";
 import type { Whole } from "./pasted-sum.ts";
+import { readMakeAnswer } from "./plan-message.ts";
 import { readPriceListAnswer } from "./price-list.ts";
 import { readStockAnswer } from "./stock.ts";
 

@@ -1,6 +1,6 @@
-// Messages between page and add-on: each has a schema, which reads it at the end where it arrives.
+// Messages between page and add-on, JSON strings each way: each has a schema, which reads it at the end where it arrives.
 import * as v from "valibot";
-import { refuseUnread } from "../base/refusal.ts";
+import { refuse, refuseUnread } from "../base/refusal.ts";
 
 type Plain = string | number | boolean | null | undefined;
 type ReadOnly<T> = T extends Plain ? T : { readonly [K in keyof T]: ReadOnly<T[K]> };
@@ -45,3 +45,33 @@ export const rowsOf = <T>(fits: (cell: unknown) => boolean) =>
   v.custom<readonly (readonly T[])[]>(
     (raw) => Array.isArray(raw) && raw.every((row) => Array.isArray(row) && row.every(fits)),
   );
+
+/** A question as it arrived: its name and the rest, or a refusal. */
+export function readQuestion(json: unknown): { readonly name: string; readonly rest: unknown } {
+  let question: unknown;
+  try {
+    question = JSON.parse(String(json));
+  } catch {
+    return refuseUnread("The question from the sidebar");
+  }
+  return { name: readNamed(question).ask, rest: question };
+}
+
+const readNamed = messageReader(
+  () => refuse("The question from the sidebar has no name. Close Gramwright and open it again."),
+  () => v.object({ ask: v.string() }),
+);
+
+/** A reply of the add-on. `reason` is that of a refusal; `because` is what failed, and the sentence of a planned question is made by who asked it. */
+export const readReply = messageReader("The answer of the add-on", () =>
+  v.variant("ok", [
+    v.object({ ok: v.literal(true), answer: v.unknown() }),
+    v.object({
+      ok: v.literal(false),
+      message: v.string(),
+      because: v.exactOptional(v.string()),
+      reason: v.exactOptional(v.string()),
+    }),
+  ]),
+);
+export type Reply = Read<typeof readReply>;

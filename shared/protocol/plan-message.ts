@@ -1,6 +1,10 @@
-// A planned sheet as it travels: grids of few different things are sent as those things and a number for each cell.
+// A planned sheet as it travels, with what it is called and what is answered: grids of few different things are sent as those
+// things and a number for each cell.
+import * as v from "valibot";
+import { refuse } from "../base/refusal.ts";
 import type { SheetPlan } from "../sheet/sheet-plan.ts";
 import type { Tab } from "../sheet/tab.ts";
+import { messageReader, type Read } from "./message.ts";
 
 /** What is written of a plan. */
 export type Writable = Omit<SheetPlan, "names" | "builtBy">;
@@ -72,3 +76,26 @@ function palette<T>(grid: readonly (readonly T[])[]): Palette<T> {
 
 /** The grid again. */
 export const gridOf = <T>({ kinds, cells }: Palette<T>): T[][] => cells.map((row) => row.map((at) => kinds[at] as T));
+
+/** What a sheet of this title is called, unless another one is called so; letters that sheets do not take become spaces. */
+export function sheetName(title: string): string {
+  const plain = title
+    .replace(/[\\/?*[\]:\p{Cc}]/gu, " ")
+    .replace(/\s+/g, " ")
+    .replace(/'/g, "’")
+    .slice(0, 80)
+    .trim();
+  return plain === "" || plain.toLowerCase() === "history" ? "Formula sheet" : plain;
+}
+
+/** The answer that a sheet is built: its name, and what a person should know of it. */
+export const readMakeAnswer = messageReader(
+  () => refuse("The sheet is there, but its name could not be read. Look at the tabs before you build it again."),
+  () =>
+    v.object({
+      sheet: v.string(),
+      /** What could not be done beside it. */
+      note: v.exactOptional(v.string()),
+    }),
+);
+export type NewSheet = Read<typeof readMakeAnswer>;

@@ -6,8 +6,7 @@ import { drawCell, drawColumn, HELPER_FORMAT, inputValue, set } from "./plan-cel
 import { rectangles } from "./rectangles.ts";
 import type { Draft, SheetPlan } from "./sheet-plan.ts";
 import { definedNames, longEnough } from "./table-lengths.ts";
-import { APPEARANCES, type Appearance, numberFormat } from "./theme.ts";
-import { inType, wrappedRanges } from "./type-size.ts";
+import { APPEARANCES, type Appearance, inType, numberFormat, wrappedRanges } from "./theme.ts";
 import type { Validation } from "./validation.ts";
 
 /** The sheet of a model for these choices and inputs. Pure: it reads nothing and writes nothing. */

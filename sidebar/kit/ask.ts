@@ -3,11 +3,11 @@
 import { Refusal } from "../../shared/base/refusal.ts";
 import { ANSWER_READERS } from "../../shared/protocol/answers.ts";
 import { readSnapshot } from "../../shared/protocol/look.ts";
+import { readReply } from "../../shared/protocol/message.ts";
 import type { PlannedQuestion } from "../../shared/protocol/planned-questions.ts";
-import { type Question, type Questions, readReply, type ServerQuestion } from "../../shared/protocol/questions.ts";
-import { waitingCells } from "../../shared/protocol/waiting.ts";
+import type { Question, Questions, ServerQuestion } from "../../shared/protocol/questions.ts";
 import { isPlanned, stepsFor, undone } from "../../src/planners/planners.ts";
-import { refusalError, type Step } from "../../src/planners/steps.ts";
+import { refusalError, type Step, waitingCells } from "../../src/planners/steps.ts";
 
 /** `refused` comes from the add-on and says what to mend; `silent` is a time-out; `failed` is everything in between. */
 export type Failure = {

@@ -3,7 +3,7 @@
 import { quote } from "../../shared/base/show.ts";
 import { nameKey } from "../../shared/larder/built-in-larder.ts";
 import { KIND_WORDS } from "../../shared/larder/kind-words.ts";
-import type { NewSheet } from "../../shared/protocol/new-sheet.ts";
+import type { NewSheet } from "../../shared/protocol/plan-message.ts";
 import type { StockAnswer, StockAsk } from "../../shared/protocol/stock.ts";
 import { ingredientIn } from "../../shared/recipe/name-in.ts";
 import type { Described } from "../../shared/recipe/text/description.ts";

@@ -4,7 +4,7 @@ import { refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import type { ConnectAnswer, ConnectAsk } from "../../shared/protocol/connect.ts";
 import type { Tab } from "../../shared/sheet/tab.ts";
-import { activeWorkbook } from "./active-workbook.ts";
+import { activeWorkbook } from "./workbook.ts";
 
 export function connect({ connections, head, tabs }: ConnectAsk): ConnectAnswer {
   const workbook = activeWorkbook();

@@ -1,6 +1,6 @@
 import { refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
-import { activeWorkbook } from "./active-workbook.ts";
+import { activeWorkbook } from "./workbook.ts";
 
 /** Shows a cell of a sheet. */
 type Target = { readonly sheet: string; readonly cell: string };

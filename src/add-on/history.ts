@@ -9,14 +9,13 @@ import {
   versionIn,
   versionsOf,
 } from "../../shared/adjust/versions.ts";
-import { refuse } from "../../shared/base/refusal.ts";
+import { attempt, becauseOf, refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import type { HistoryAnswer, HistoryAsk, ReviseAnswer, ReviseAsk } from "../../shared/protocol/history.ts";
 import { inShort } from "../../shared/protocol/remake.ts";
 import { HISTORY_NAME } from "../../shared/sheet/model.ts";
-import { activeWorkbook } from "./active-workbook.ts";
 import { look } from "./look.ts";
-import { attempt, becauseOf } from "./undo.ts";
+import { activeWorkbook } from "./workbook.ts";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 type Range = GoogleAppsScript.Spreadsheet.Range;

@@ -1,6 +1,6 @@
 // One formula into the cell with the cursor, and never over anything that stands there.
 
-import { isFault, Refusal, refuse } from "../../shared/base/refusal.ts";
+import { becauseOf, isFault, Refusal, refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import { type Entry, entryFormula, readEntry } from "../../shared/cells/typed-argument.ts";
 import type { InsertAnswer, InsertAsk } from "../../shared/protocol/insert.ts";
@@ -8,8 +8,7 @@ import { a1, type Zone } from "../../shared/sheet/a1.ts";
 import { call } from "../functions/call.ts";
 import type { SheetFunction } from "../functions/define.ts";
 import { FUNCTIONS } from "../functions/index.ts";
-import { activeWorkbook } from "./active-workbook.ts";
-import { becauseOf } from "./undo.ts";
+import { activeWorkbook } from "./workbook.ts";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 type Range = GoogleAppsScript.Spreadsheet.Range;

@@ -1,6 +1,6 @@
 // What stands in the workbook, for the sidebar to work with. Reads only, in as few calls of the service as there are.
 
-import { refuse } from "../../shared/base/refusal.ts";
+import { attempt, refuse } from "../../shared/base/refusal.ts";
 import {
   type CellValue,
   type LookAsk,
@@ -10,9 +10,7 @@ import {
 } from "../../shared/protocol/look.ts";
 import { LIST_NAME } from "../../shared/sheet/model.ts";
 import { tabsOf } from "../../shared/sheet/tab.ts";
-import { activeWorkbook } from "./active-workbook.ts";
-import { listIn, namedRanges } from "./named-ranges.ts";
-import { attempt } from "./undo.ts";
+import { activeWorkbook, listIn, namedRanges } from "./workbook.ts";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 

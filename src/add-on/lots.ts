@@ -2,7 +2,7 @@
 import { refuse } from "../../shared/base/refusal.ts";
 import { type LotsAnswer, type LotsAsk, lotCells, lotKey } from "../../shared/protocol/lots.ts";
 import { LOTS_NAME } from "../../shared/sheet/model.ts";
-import { activeWorkbook } from "./active-workbook.ts";
+import { activeWorkbook } from "./workbook.ts";
 
 export function keepLots(ask: LotsAsk): LotsAnswer {
   const rows = ask.rows.map(lotCells);

@@ -1,11 +1,10 @@
 // Writes a sheet that the sidebar planned, if the workbook still is what it was planned for.
 
-import { refuse } from "../../shared/base/refusal.ts";
+import { attempt, becauseOf, refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import { emptySheets } from "../../shared/protocol/left-over.ts";
 import type { MakeOrder } from "../../shared/protocol/make.ts";
-import type { NewSheet } from "../../shared/protocol/new-sheet.ts";
-import type { Renews } from "../../shared/protocol/plan-message.ts";
+import { type NewSheet, type Renews, sheetName } from "../../shared/protocol/plan-message.ts";
 import { neededBy } from "../../shared/sheet/make-formulas.ts";
 import {
   CUSTOMERS_NAME,
@@ -14,11 +13,8 @@ import {
   PRICE_LISTS_NAME,
   PRINTED_NAME,
 } from "../../shared/sheet/model.ts";
-import { sheetName } from "../../shared/sheet/sheet-name.ts";
 import { aboutTab, type Tab, tabsOf } from "../../shared/sheet/tab.ts";
-import { activeWorkbook } from "./active-workbook.ts";
-import { listIn, namedRanges } from "./named-ranges.ts";
-import { attempt, becauseOf } from "./undo.ts";
+import { activeWorkbook, listIn, namedRanges } from "./workbook.ts";
 import { writeSheet } from "./write.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
@@ -55,7 +51,7 @@ export function make({ title, tabs, plan, row, behind, renews }: MakeOrder): New
   const rowless = row.length === 0 || list === undefined ? "" : unlisted(list, row, tab);
   const { name, left } =
     old === null ? { name: tab.name, left: "" } : takePlace(workbook, old, sheet, tab.name, sheetName(title));
-  const note = [emptySheets(unsure), rowless, left].filter((one) => one !== "").join(" ");
+  const note = [unsure.length === 0 ? "" : emptySheets(unsure), rowless, left].filter((one) => one !== "").join(" ");
   // The sheet is built; which one is in front is not worth a failure.
   if (behind) attempt(() => workbook.setActiveSheet(before));
   return note === "" ? { sheet: name } : { sheet: name, note };

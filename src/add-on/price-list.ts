@@ -3,8 +3,8 @@ import { refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import type { PriceListAnswer, PriceListAsk } from "../../shared/protocol/price-list.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
-import { activeWorkbook } from "./active-workbook.ts";
 import { comparePrices } from "./prices.ts";
+import { activeWorkbook } from "./workbook.ts";
 
 const HEADS = { ingredient: "Ingredient", price: "Price", pack: "Pack", supplier: "Supplier" } as const;
 

@@ -2,7 +2,7 @@
 import { refuse } from "../../shared/base/refusal.ts";
 import { isWaitingText } from "../../shared/protocol/waiting.ts";
 import { PRINTED_NAME } from "../../shared/sheet/model.ts";
-import { activeWorkbook } from "./active-workbook.ts";
+import { activeWorkbook } from "./workbook.ts";
 
 const isUnread = (cell: unknown): boolean => isWaitingText(cell) || String(cell).startsWith("#");
 

@@ -1,20 +1,18 @@
 // Builds a formula sheet anew in the place of another: what was typed goes over, other sheets read the new one, the old one goes last.
 
-import { refuse } from "../../shared/base/refusal.ts";
+import { attempt, becauseOf, refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import { emptySheets } from "../../shared/protocol/left-over.ts";
-import type { NewSheet } from "../../shared/protocol/new-sheet.ts";
-import type { Writable } from "../../shared/protocol/plan-message.ts";
+import type { NewSheet, Writable } from "../../shared/protocol/plan-message.ts";
 import { inShort, type Remade, type RemakeOrder } from "../../shared/protocol/remake.ts";
 import type { Zone } from "../../shared/sheet/a1.ts";
 import { type Moves, withMoved, withoutDecimals } from "../../shared/sheet/moved-references.ts";
 import { aboutTab, tabOf } from "../../shared/sheet/tab.ts";
-import { activeWorkbook } from "./active-workbook.ts";
 import { asText, carryTyped, contents } from "./carry-over.ts";
 import { look } from "./look.ts";
-import { listIn, namedRanges } from "./named-ranges.ts";
 import { keepNoted } from "./typing.ts";
-import { attempt, becauseOf, undo } from "./undo.ts";
+import { undo } from "./undo.ts";
+import { activeWorkbook, listIn, namedRanges } from "./workbook.ts";
 import { writeSheet } from "./write.ts";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;

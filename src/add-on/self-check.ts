@@ -1,9 +1,9 @@
 import { refuse } from "../../shared/base/refusal.ts";
 import type { CheckAnswer, CheckStep } from "../../shared/protocol/check.ts";
 import { type CheckCells, CHECK_MARK as MARK } from "../../shared/protocol/self-check.ts";
-import { activeWorkbook } from "./active-workbook.ts";
 import { serviceLines } from "./service-probes.ts";
 import { undo } from "./undo.ts";
+import { activeWorkbook } from "./workbook.ts";
 import { newSheet } from "./write.ts";
 
 const NAME = "Gramwright check";

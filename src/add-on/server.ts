@@ -1,13 +1,12 @@
-import { Refusal, refuse } from "../../shared/base/refusal.ts";
+import { attempt, Refusal, refuse } from "../../shared/base/refusal.ts";
 import { oneOf, quote } from "../../shared/base/show.ts";
 import { VERSION } from "../../shared/base/version.ts";
 import { startIngredients } from "../../shared/larder/start-ingredients.ts";
 import { ASK_READERS } from "../../shared/protocol/asks.ts";
-import type { Read } from "../../shared/protocol/message.ts";
-import { readQuestion, type ServerQuestion, type ServerQuestions } from "../../shared/protocol/questions.ts";
+import { type Read, readQuestion } from "../../shared/protocol/message.ts";
+import type { ServerQuestion, ServerQuestions } from "../../shared/protocol/questions.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
 import { calculate } from "../functions/calculate.ts";
-import { activeWorkbook } from "./active-workbook.ts";
 import { mustBeWhole, wholeCode } from "./code-check.ts";
 import { connect } from "./connect.ts";
 import { goTo } from "./go-to.ts";
@@ -23,7 +22,7 @@ import { remake } from "./remake.ts";
 import { check } from "./self-check.ts";
 import { stock } from "./stock.ts";
 import { takeTyped } from "./typing.ts";
-import { attempt } from "./undo.ts";
+import { activeWorkbook } from "./workbook.ts";
 
 /** A question as it was read. */
 type Ask<Q extends ServerQuestion> = Read<(typeof ASK_READERS)[Q]>;

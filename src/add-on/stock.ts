@@ -5,7 +5,7 @@ import { foldText } from "../../shared/base/words.ts";
 import { nameKey } from "../../shared/larder/built-in-larder.ts";
 import type { StockAnswer, StockAsk } from "../../shared/protocol/stock.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
-import { activeWorkbook } from "./active-workbook.ts";
+import { activeWorkbook } from "./workbook.ts";
 
 export function stock({ ingredients, also = [] }: StockAsk): StockAnswer {
   const range = activeWorkbook().getRangeByName(LARDER_NAME);

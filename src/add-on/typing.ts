@@ -1,5 +1,5 @@
 // Takes what was typed over the weights of a formula sheet: after an edit, and where the sidebar asks for it.
-import { refuse } from "../../shared/base/refusal.ts";
+import { attempt, becauseOf, refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import type { Questions } from "../../shared/protocol/questions.ts";
 import { a1, type Zone } from "../../shared/sheet/a1.ts";
@@ -7,8 +7,7 @@ import type { Spot } from "../../shared/typing/cells.ts";
 import { isOwnNote } from "../../shared/typing/sentences.ts";
 import { FIRST_COLUMN, FIRST_ROW, MIN_COLUMNS } from "../../shared/typing/words.ts";
 import { type TypedOver, typedOver, type Writes, writesFor } from "../../shared/typing/writes.ts";
-import { activeWorkbook } from "./active-workbook.ts";
-import { attempt, becauseOf } from "./undo.ts";
+import { activeWorkbook } from "./workbook.ts";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 type Range = GoogleAppsScript.Spreadsheet.Range;

@@ -1,4 +1,5 @@
 // Takes a half-made sheet out of the workbook again, and tells what is left where that fails as well.
+import { attempt, becauseOf } from "../../shared/base/refusal.ts";
 import { emptySheets, halfMade, refuseWithLeftOver } from "../../shared/protocol/left-over.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
@@ -48,17 +49,3 @@ function nameNow(workbook: Workbook, sheet: Sheet, name: string): string | null 
     return name;
   }
 }
-
-/** Whether it could be done; for what is worth no failure, or is told in another way. */
-export function attempt(work: () => unknown): boolean {
-  try {
-    work();
-    return true;
-  } catch {
-    return false;
-  }
-}
-
-/** What failed, to be put into a sentence; an error of Google's services need be no Error of the script's own. */
-export const becauseOf = (error: unknown): string =>
-  String((error as { message?: unknown } | null)?.message ?? error).replace(/[.\s]+$/, "");

@@ -1,8 +1,8 @@
+import { becauseOf } from "../../shared/base/refusal.ts";
 import { emptySheets, refuseWithLeftOver } from "../../shared/protocol/left-over.ts";
-import type { Writable } from "../../shared/protocol/plan-message.ts";
-import { sheetName } from "../../shared/sheet/sheet-name.ts";
+import { sheetName, type Writable } from "../../shared/protocol/plan-message.ts";
 import type { Tab } from "../../shared/sheet/tab.ts";
-import { becauseOf, undo } from "./undo.ts";
+import { undo } from "./undo.ts";
 import {
   commonest,
   drawBorders,

@@ -2,9 +2,9 @@
 import { Refusal } from "../../shared/base/refusal.ts";
 import { isLeftOver } from "../../shared/protocol/left-over.ts";
 import type { LookAsk, SeenName, SeenSheet, Snapshot } from "../../shared/protocol/look.ts";
+import { sheetName } from "../../shared/protocol/plan-message.ts";
 import type { SheetModel } from "../../shared/sheet/model.ts";
 import { LIST_NAME } from "../../shared/sheet/model.ts";
-import { sheetName } from "../../shared/sheet/sheet-name.ts";
 import type { Tab } from "../../shared/sheet/tab.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { seenAsListed } from "./formula-sheet.ts";

@@ -3,8 +3,7 @@
 import { refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import type { SeenSheet } from "../../shared/protocol/look.ts";
-import { type NewSheet, readMakeAnswer } from "../../shared/protocol/new-sheet.ts";
-import { makeAsk } from "../../shared/protocol/plan-message.ts";
+import { makeAsk, type NewSheet, readMakeAnswer } from "../../shared/protocol/plan-message.ts";
 import { inShort } from "../../shared/protocol/remake.ts";
 import { LARDER_NAME, SETTINGS_NAME, type SheetModel, type Value, type Values } from "../../shared/sheet/model.ts";
 import { plan } from "../../shared/sheet/plan.ts";

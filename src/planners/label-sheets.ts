@@ -2,8 +2,8 @@
 
 import { refuse } from "../../shared/base/refusal.ts";
 import type { CellValue, SeenList } from "../../shared/protocol/look.ts";
-import type { NewSheet } from "../../shared/protocol/new-sheet.ts";
 import type { Order } from "../../shared/protocol/order.ts";
+import type { NewSheet } from "../../shared/protocol/plan-message.ts";
 import { isWaitingText } from "../../shared/protocol/waiting.ts";
 import { LABEL_TEXT_NAME, SETTINGS_NAME, type SheetModel, type Values } from "../../shared/sheet/model.ts";
 import { plan } from "../../shared/sheet/plan.ts";
@@ -23,8 +23,7 @@ import { look, make, type Steps, withNotes } from "./steps.ts";
 type Ordered = Order & { readonly model: SheetModel };
 
 /** Price lists go by the list of formulas as the sheets of labels do. */
-export const isLabelSheet = (model: SheetModel): boolean =>
-  model === allergenTable || model === labelText || model === priceLists;
+export const LABEL_SHEETS: readonly SheetModel[] = [allergenTable, labelText, priceLists];
 
 /** For as many products more as a bakery adds before it builds the sheet again. */
 const SPARE = 10;

@@ -12,7 +12,7 @@ import { adjustable } from "./adjust.ts";
 import { changePart } from "./change-parts.ts";
 import { reviewSheet } from "./check-sheet.ts";
 import { bringBack, compare, keepVersion, versionsNow } from "./history.ts";
-import { buildLabelSheet, isLabelSheet, readLabels } from "./label-sheets.ts";
+import { buildLabelSheet, LABEL_SHEETS, readLabels } from "./label-sheets.ts";
 import { linkSheets } from "./link.ts";
 import { listAll } from "./list-all.ts";
 import { isCurrent, sizesIn } from "./list-row.ts";
@@ -81,7 +81,7 @@ function* build(question: RawQuestion, now: Date): Steps<Questions["build"]["ans
   const dated = { ...order, values: { date: dayNumber(now), ...order.values } };
   const title = typeof order.values.title === "string" ? order.values.title : order.model.title;
   if (order.model.parts.includes("products")) return yield* buildPrices(dated, title);
-  if (isLabelSheet(order.model)) return yield* buildLabelSheet(dated, title);
+  if (LABEL_SHEETS.includes(order.model)) return yield* buildLabelSheet(dated, title);
   const prepared = yield* prepare(dated);
   const answer = yield* built(prepared, title);
   return prepared.listDue === true ? { ...answer, listDue: true } : answer;

@@ -4,7 +4,7 @@ import { Refusal } from "../../shared/base/refusal.ts";
 import { staffCard } from "../../shared/card/staff-card.ts";
 import { cardHeights } from "../../shared/card/type-size.ts";
 import { readCardAsk } from "../../shared/protocol/card.ts";
-import type { NewSheet } from "../../shared/protocol/new-sheet.ts";
+import type { NewSheet } from "../../shared/protocol/plan-message.ts";
 import type { FormulaSummary } from "../../shared/protocol/sheet-review.ts";
 import { isWaitingText } from "../../shared/protocol/waiting.ts";
 import { plan } from "../../shared/sheet/plan.ts";

@@ -5,8 +5,8 @@ import type { StartIngredient } from "../../shared/larder/start-ingredients.ts";
 import { type Calculated, type Call, readCalculated } from "../../shared/protocol/calculate.ts";
 import { readIngredientsAnswer } from "../../shared/protocol/ingredients.ts";
 import { type LookAsk, readSnapshot, type Snapshot } from "../../shared/protocol/look.ts";
-import { type NewSheet, readMakeAnswer } from "../../shared/protocol/new-sheet.ts";
-import { type Beside, makeAsk } from "../../shared/protocol/plan-message.ts";
+import { type Beside, makeAsk, type NewSheet, readMakeAnswer } from "../../shared/protocol/plan-message.ts";
+import { isWaitingText } from "../../shared/protocol/waiting.ts";
 import type { Layout } from "../../shared/sheet/layout.ts";
 import type { SheetPlan } from "../../shared/sheet/sheet-plan.ts";
 import type { Tab } from "../../shared/sheet/tab.ts";
@@ -35,6 +35,19 @@ export type Steps<T> = Generator<Step, T, unknown>;
 
 export function* look(ask: LookAsk): Steps<Snapshot> {
   return readSnapshot(yield { ...ask, ask: "look" });
+}
+
+/** The cells that may still be calculating, each by its place and its text. */
+export function waitingCells({ sheets, names }: Pick<Snapshot, "sheets" | "names">): string[] {
+  const grids = [
+    ...sheets.map(({ id, values }) => [String(id), values] as const),
+    ...names.map(({ name, values }) => [name, values] as const),
+  ];
+  return grids.flatMap(([of, values]) =>
+    values.flatMap((row, down) =>
+      row.flatMap((cell, across) => (isWaitingText(cell) ? [`${of} ${down} ${across} ${cell}`] : [])),
+    ),
+  );
 }
 
 /** With what else a person should know. */

@@ -5,7 +5,7 @@ import exceljs from "exceljs";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { inputNames } from "../../shared/protocol/order.ts";
-import { sheetName } from "../../shared/sheet/sheet-name.ts";
+import { sheetName } from "../../shared/protocol/plan-message.ts";
 import { FUNCTIONS } from "../../src/functions/index.ts";
 import { toXlsx } from "../../src/workbook/xlsx/xlsx.ts";
 import { TEMPLATES } from "../../templates/index.ts";

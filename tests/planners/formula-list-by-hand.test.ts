@@ -2,7 +2,7 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { columnLetters } from "../../shared/sheet/a1.ts";
 import { aboutTab, tabOf } from "../../shared/sheet/tab.ts";
-import { namedRanges } from "../../src/add-on/named-ranges.ts";
+import { namedRanges } from "../../src/add-on/workbook.ts";
 import { listedSheets, TAB_FORMULA } from "../../src/planners/list-row.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { LIST_COLUMNS, LISTED } from "../../templates/formula-list.ts";

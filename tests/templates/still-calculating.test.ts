@@ -2,9 +2,10 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { ANSWER_READERS } from "../../shared/protocol/answers.ts";
 import type { CellValue } from "../../shared/protocol/look.ts";
-import { isWaitingText, waitingCells } from "../../shared/protocol/waiting.ts";
+import { isWaitingText } from "../../shared/protocol/waiting.ts";
 import { PLANNED } from "../../src/planners/planners.ts";
 import { lotsOn } from "../../src/planners/production/lots.ts";
+import { waitingCells } from "../../src/planners/steps.ts";
 import { type Book, openBook } from "../../src/workbook/scripted.ts";
 import { SHEETS } from "../../templates/index.ts";
 

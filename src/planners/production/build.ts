@@ -3,7 +3,7 @@ import { refuse } from "../../../shared/base/refusal.ts";
 import { dayWords } from "../../../shared/production/clock.ts";
 import { itemKey, type OrderLine, ordersFor, type RegularOrder } from "../../../shared/production/orders.ts";
 import { productionOf } from "../../../shared/production/plan.ts";
-import type { NewSheet } from "../../../shared/protocol/new-sheet.ts";
+import type { NewSheet } from "../../../shared/protocol/plan-message.ts";
 import { type Links, REGULAR_NAME, type Value } from "../../../shared/sheet/model.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
 import { productionSheet } from "../../../templates/production/production.ts";

@@ -2,7 +2,7 @@
 import { refuse } from "../../../shared/base/refusal.ts";
 import { batchCodes } from "../../../shared/production/batch-code.ts";
 import { dayWords } from "../../../shared/production/clock.ts";
-import type { NewSheet } from "../../../shared/protocol/new-sheet.ts";
+import type { NewSheet } from "../../../shared/protocol/plan-message.ts";
 import { CUSTOMERS_NAME, PRICE_LISTS_NAME, SETTINGS_NAME, type Value } from "../../../shared/sheet/model.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
 import { byCustomerSheet } from "../../../templates/production/by-customer.ts";

@@ -7,7 +7,7 @@ import { cardHeights } from "../../../shared/card/type-size.ts";
 import { clockAt, clockText, dayOf, dayWords, isoOf } from "../../../shared/production/clock.ts";
 import type { DoughDay } from "../../../shared/production/plan.ts";
 import type { Task } from "../../../shared/production/timetable.ts";
-import type { NewSheet } from "../../../shared/protocol/new-sheet.ts";
+import type { NewSheet } from "../../../shared/protocol/plan-message.ts";
 import type { NightPage } from "../../../shared/protocol/production.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
 import type { SheetPlan } from "../../../shared/sheet/sheet-plan.ts";

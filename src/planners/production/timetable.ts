@@ -15,7 +15,7 @@ import {
 } from "../../../shared/production/clock.ts";
 import { unripe } from "../../../shared/production/levain.ts";
 import type { Task } from "../../../shared/production/timetable.ts";
-import type { NewSheet } from "../../../shared/protocol/new-sheet.ts";
+import type { NewSheet } from "../../../shared/protocol/plan-message.ts";
 import type { Links, Value } from "../../../shared/sheet/model.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
 import { linkName } from "../../../templates/production/shape.ts";

@@ -1,6 +1,6 @@
 // The sheet of what to order for a production.
 
-import type { NewSheet } from "../../../shared/protocol/new-sheet.ts";
+import type { NewSheet } from "../../../shared/protocol/plan-message.ts";
 import { LARDER_NAME, type Links, SETTINGS_NAME } from "../../../shared/sheet/model.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
 import { linkName, plainText } from "../../../templates/production/shape.ts";

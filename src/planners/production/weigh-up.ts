@@ -4,7 +4,7 @@ import { type Clock, changeSays, clockAt, clockText, dayOf, dayWords } from "../
 import type { DoughDay } from "../../../shared/production/plan.ts";
 import { firstStart, type Task } from "../../../shared/production/timetable.ts";
 import type { LotRow } from "../../../shared/protocol/lots.ts";
-import type { NewSheet } from "../../../shared/protocol/new-sheet.ts";
+import type { NewSheet } from "../../../shared/protocol/plan-message.ts";
 import type { Links, Value } from "../../../shared/sheet/model.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
 import { linkName } from "../../../templates/production/shape.ts";

@@ -1,8 +1,11 @@
-// The names that a workbook gives to ranges.
+// The workbook, and the names that it gives to ranges.
 import { LIST_NAME } from "../../shared/sheet/model.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Range = GoogleAppsScript.Spreadsheet.Range;
+
+/** The workbook that the add-on was opened in, the only one it may touch. */
+export const activeWorkbook = (): Workbook => SpreadsheetApp.getActiveSpreadsheet();
 
 /** The list of formula sheets down to the end of its sheet: rows that are added last may stand below its name's range. */
 export function listIn(names: ReadonlyMap<string, Range> | undefined): Range | undefined {
