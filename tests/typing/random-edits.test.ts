@@ -51,7 +51,7 @@ const CASES: readonly Case[] = [
   { template: "cookie", ...sampleOf("cookie"), by: "dough", amount: 9000 },
 ];
 /** 2 000 in a long run. */
-const EDITS = Math.max(2, Math.round(tries(40) / CASES.length));
+const EDITS = Math.max(2, Math.ceil(tries(40) / CASES.length));
 
 const number = (value: unknown): number => (typeof value === "number" ? value : 0);
 /** Flours of the table, with and without the flour inside a levain. */

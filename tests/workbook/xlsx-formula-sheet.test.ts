@@ -141,6 +141,17 @@ test("hidden rows, folded columns and the top rows stay as they are, helpers sta
   const isHidden = (row: number) => page.getRow(row).hidden === true;
   expect(hidden.filter(isHidden)).toEqual(hidden);
   expect(isHidden((hidden[0] as number) + 1)).toBe(false);
+  // Rows to spare are folded, so that they do not print; the last row of a table is its end or its total.
+  const spare = ["size_name", "ingredient", "step"].flatMap((name) => {
+    const rows = Array.from({ length: tried.sheet.rows(name) - 2 }, (_, at) => at + 1);
+    const [filled, blank] = [true, false].map((is) =>
+      rows.filter((at) => (cellAt(tried, tried.sheet.at(name, at)) !== "") === is),
+    ) as [number[], number[]];
+    expect(filled.filter((at) => isHidden(tried.sheet.rowOf(name, at)))).toEqual([]);
+    return blank.map((at) => tried.sheet.rowOf(name, at));
+  });
+  expect(spare.length).toBeGreaterThan(4);
+  expect(spare.filter((row) => isHidden(row) && page.getRow(row).outlineLevel === 1)).toEqual(spare);
   expect(page.getColumn(COLUMNS + 1).hidden).toBe(true);
   expect(page.getColumn(COLUMNS + 1).outlineLevel).toBe(1);
   expect(page.getColumn(COLUMNS).hidden).toBe(false);

@@ -8,6 +8,7 @@ import { argb, columnWidth, rowHeight } from "./appearance.ts";
 import { writeCells } from "./cells.ts";
 import { foldedPage, isUpright, LETTER, lastShown, pageOf, pageStarts, pagesOf, printArea } from "./page.ts";
 import { writeConditionals, writeValidations } from "./rules.ts";
+import { foldSpareRows } from "./spare-rows.ts";
 
 /** 15 points, in pixels: what a spreadsheet makes a row of 10 or 11 point type. */
 const USUAL_ROW = 20;
@@ -80,11 +81,13 @@ function writeShape(engine: Engine, sheet: Worksheet, sheetId: string): string |
   const rows = isFolded ? lastShown(columns, area.rows, isShown) : area.rows;
   const sum = (sizes: readonly number[]) => sizes.reduce((all, one) => all + one, 0);
   const width = sum(Array.from({ length: columns }, (_, col) => engine.get<number>("getColSize", sheetId, col)));
-  const isHidden = (row: number) => engine.get<boolean>("isRowHidden", sheetId, row);
+  const { begins, weighs, hasLabel, isFormula } = pagesOf(rows, textAt, columns);
+  const spare =
+    isFolded && isFormula ? foldSpareRows(engine, sheet, sheetId, { columns, rows, isShown }) : new Set<number>();
+  const isHidden = (row: number) => spare.has(row) || engine.get<boolean>("isRowHidden", sheetId, row);
   const heights = Array.from({ length: rows }, (_, row) =>
     isHidden(row) ? 0 : engine.get<number>("getRowSize", sheetId, row),
   );
-  const { begins, weighs, hasLabel } = pagesOf(rows, textAt, columns);
   const isInOunces = weighs === "oz";
   // A card is upright, also one that works with columns beside it.
   const set = isFolded && !isUpright(width) ? foldedPage(isInOunces) : pageOf(width, sum(heights), isInOunces);
