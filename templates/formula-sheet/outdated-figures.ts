@@ -13,10 +13,11 @@ const FRICTION_SINGLES: readonly Single[] = [
   ...only("water", [
     storedSingle("Friction factor filled in", "friction_filled"),
     storedSingle("for", "friction_for"),
+    // What is kept has the point of the program that filled it in, what is joined the decimal sign of the sheet.
     single(
       "Friction factor is old",
       "friction_says",
-      '=IF((COUNT(@friction_filled)=0)+(@friction_own<>@friction_filled)>0;"";IF(@friction_for=@mixing&" "&@minutes;"";"Friction factor is for "&@friction_for&" min. "))',
+      '=IF((COUNT(@friction_filled)=0)+(@friction_own<>@friction_filled)>0;"";IF(@friction_for=SUBSTITUTE(@mixing&" "&@minutes;",";".");"";"Friction factor is for "&@friction_for&" min. "))',
     ),
   ]),
 ];

@@ -165,6 +165,15 @@ describe("typed with a comma", () => {
     expect(value("check")).toMatch(/“12\.5”: enter a number from 0\./);
   });
 
+  test("a friction factor filled in for 7,5 minutes is not old, until they are others", async () => {
+    const water = { dough_target: 26, flour_temp: 20, room_temp: 22, mixing: "spiral", minutes: 7.5 };
+    const { type, value } = await buildSheet({ ...HANDOUT, ...water }, { book: await german() });
+    expect(value("friction_own")).toBeGreaterThan(0);
+    expect(value("check")).toBe("");
+    type("minutes", "8,5");
+    expect(value("check")).toBe("Friction factor is for spiral 7.5 min.");
+  });
+
   test("a formula that a person types parts its arguments by ; and reads 1,5 as a number", async () => {
     const { book, sheet, at, value } = await buildSheet(HANDOUT, { book: await german() });
     book.type(sheet, at("size_weight", 1), "=ROUND(260*1,5;0)");
