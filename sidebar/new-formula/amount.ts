@@ -3,15 +3,11 @@ import { doughFor } from "../../shared/base/scaling.ts";
 import { showNumber } from "../../shared/base/show.ts";
 import { ratio, type Weight, weight } from "../../shared/base/units.ts";
 import { type AmountOf, sum } from "../../shared/formula/formula.ts";
-import type { SheetModel, Value } from "../../shared/sheet/model.ts";
-import type { TemplateInput } from "../../shared/sheet/template-inputs.ts";
-import { validationOf } from "../../shared/sheet/validation.ts";
+import type { Value } from "../../shared/sheet/model.ts";
 import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
-import type { Draft, TableRow } from "./draft.ts";
-import type { ReadField } from "./field.ts";
-import { quantityOfUnit, readQuantity } from "./quantity.ts";
-import { sizeColumns, sizeKey } from "./start.ts";
-import { isBlank, type TemplateInputs } from "./template-inputs.ts";
+import type { Draft, ReadField, TableRow } from "./draft.ts";
+import { readQuantity } from "./quantity.ts";
+import { type AskedInput, isBlank, type TemplateInputs } from "./template-inputs.ts";
 
 export type Amount = {
   readonly of: AmountOf;
@@ -30,7 +26,8 @@ type Values = Map<string, Value | readonly Value[]>;
 /** What the amount is read with. `needed` is false where weights in the rows tell how much it is. */
 export type AmountInput = {
   readonly draft: Draft;
-  readonly model: SheetModel;
+  /** The columns that the template has for sizes. */
+  readonly sizes: readonly AskedInput[];
   readonly take: ReadField;
   readonly inputs: TemplateInputs;
   readonly values: Values;
@@ -124,8 +121,8 @@ const WORDS: Readonly<Record<string, { readonly label: string; readonly missing:
 
 /** The rows of sizes, blank ones passed over; without `counted` only what one piece is matters. */
 function readSizes(input: AmountInput, counted: boolean): Size[] {
-  const { draft, model, values, faults, needed } = input;
-  const columns = sizeColumns(model).filter(({ name }) => counted || name !== "size_pieces");
+  const { draft, values, faults, needed } = input;
+  const columns = input.sizes.filter(({ name }) => counted || name !== "size_pieces");
   const used = draft.sizes.map((size, index) => ({ size, index })).filter(({ size }) => !isBlank(size));
   if (used.length === 0 && (needed || !counted)) {
     for (const { name } of columns) {
@@ -151,15 +148,13 @@ function readSizes(input: AmountInput, counted: boolean): Size[] {
   });
 }
 
-function readCell(column: TemplateInput, size: TableRow, index: number, { draft, faults }: AmountInput): Value {
-  const { name, unit } = column;
-  const text = (size[sizeKey(name)] ?? "").trim();
-  if (unit === "text") return text || null;
+function readCell(column: AskedInput, size: TableRow, index: number, { draft, faults }: AmountInput): Value {
+  const { name, key, quantity, limits } = column;
+  const text = (size[key] ?? "").trim();
+  if (quantity === null) return text || null;
   const { label, missing } = WORDS[name] ?? { label: column.label, missing: null };
-  const value = readQuantity(text, quantityOfUnit(unit), draft.units);
-  const limits = validationOf(column, undefined, { ...draft.units, parts: [] });
-  const isOutside =
-    typeof value === "number" && limits?.is === "between" && (value < limits.least || value > limits.most);
+  const value = readQuantity(text, quantity, draft.units);
+  const isOutside = typeof value === "number" && limits !== null && (value < limits.least || value > limits.most);
   if (isFault(value)) faults.push(fieldFault(`${name}/${index}`, `${label} of size ${index + 1} ${value.says}.`));
   else if (isOutside)
     faults.push(fieldFault(`${name}/${index}`, `${label} of size ${index + 1} is "${text}". ${limits.help}`));

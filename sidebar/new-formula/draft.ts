@@ -1,5 +1,5 @@
 // What stands in the panel New formula's fields, as typed.
-import type { Quantity, Units } from "./quantity.ts";
+import { type Quantity, sizeQuantity, type Units } from "./quantity.ts";
 import { inOtherUnits } from "./unit-change.ts";
 
 /** The fields that stand alone, with what they hold; a template has them under the same names. */
@@ -66,11 +66,8 @@ export const USUAL_STEPS: Readonly<Record<Units["weight"], Readonly<Partial<Reco
   oz: { step_coarse: "0.1", step_fine: "0.05" },
 };
 
-/** What a tin's size holds: grams for "water", a number of sides for a polygon, a length otherwise. */
-export function sizeQuantity(shape: string, place: number): Quantity {
-  if (shape === "water") return "grams";
-  return shape === "polygon" && place === 0 ? "count" : "length";
-}
+/** Reads one field that stands alone, what is no quantity of its own as `quantity`; what cannot be read is said, and counts as blank. */
+export type ReadField = (name: FieldName, missing?: string, quantity?: Quantity) => number | null;
 
 export function quantityOf(name: FieldName, draft: Draft): Quantity {
   const place = (TIN_SIZE_FIELDS as readonly string[]).indexOf(name);

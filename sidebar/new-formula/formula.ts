@@ -77,9 +77,8 @@ function readRow(row: RowDraft, index: number, rules: RowRules, faults: FieldFau
   } else {
     kindRead = kind().read(row.kind);
     const unread = isFault(kindRead) ? kindRead.says : "unread" in kindRead ? kindRead.unread : "";
-    const broken = isFault(kindRead) || unread !== "" ? "" : brokenHydration(kindRead as Kind, row.kind);
-    for (const says of [unread, broken])
-      if (says !== "") faults.push(fieldFault(at("kind"), `The type of ${place} ${says}.`));
+    const broken = wordOf(kindRead) === "preferment" ? brokenHydration(kindRead as Kind, row.kind) : "";
+    if ((unread || broken) !== "") faults.push(fieldFault(at("kind"), `The type of ${place} ${unread || broken}.`));
   }
   const weighed = readQuantity(row.weighed, "weight", rules.units);
   if (isFault(weighed)) faults.push(fieldFault(at("weighed"), `The weight of ${place} ${weighed.says}.`));
@@ -88,12 +87,14 @@ function readRow(row: RowDraft, index: number, rules: RowRules, faults: FieldFau
     share = percent().read(row.percent.replace(/percent$/i, "%"));
     if (isFault(share)) faults.push(fieldFault(at("percent"), `The percentage of ${place} ${share.says}.`));
   } else if (row.weighed.trim() === "") {
-    const missing = blankSays(place, !isFault(kindRead) && "word" in kindRead && kindRead.word === "water", rules);
+    const missing = blankSays(place, wordOf(kindRead) === "water", rules);
     if (missing !== "") faults.push(fieldFault(at("percent"), missing, true));
   }
   if (faults.length > before || isFault(share) || isFault(kindRead) || isFault(weighed)) return null;
   return { index, row, percent: share, weighed: weighed === null ? null : weight(weighed), kind: kindRead };
 }
+
+const wordOf = (read: KindCell | Fault): string => ("word" in read ? read.word : "");
 
 function blankSays(place: string, isWater: boolean, { weighed, blankWater }: RowRules): string {
   if (isWater && blankWater === "yes") return "";
@@ -133,6 +134,7 @@ const SAID: Readonly<Record<string, string>> = {
   kinds: "The type",
   weights: "The weight",
 };
+const WHOLE: Readonly<Record<string, string>> = { amount: "The amount to make", weights: "The weights" };
 const COLUMN: Readonly<Record<string, string>> = { kinds: "kind", weights: "weighed" };
 
 /** Faults count the rows that were read; the panel counts its own. */
@@ -146,8 +148,7 @@ function rowFaults(error: unknown, read: readonly Placed[]): FieldFault[] {
     const index = row === undefined ? undefined : read[row - 1]?.index;
     const column = COLUMN[argument] ?? "percent";
     if (index === undefined) {
-      const subject =
-        argument === "amount" ? "The amount to make" : argument === "weights" ? "The weights" : "The percentages";
+      const subject = WHOLE[argument] ?? "The percentages";
       return { ...fieldFault(`percent/${first}`, `${subject} ${says}.`), whole: true };
     }
     return fieldFault(`${column}/${index}`, `${SAID[argument] ?? "The entry"} of row ${index + 1} ${says}.`);
@@ -160,12 +161,11 @@ function rowFaults(error: unknown, read: readonly Placed[]): FieldFault[] {
  */
 function underSign(read: readonly Read[]): (PercentCell | null)[] {
   const typed = read.map(({ percent: cell }) => cell);
-  const wordOf = ({ kind: one }: Read) => ("word" in one ? one.word : "");
   const settled = read.some(
     (one) =>
       one.percent !== null &&
-      (wordOf(one) === "flour" ||
-        (!one.percent.marked && one.percent.value > 0 && one.percent.value < 1 && wordOf(one) !== "yeast")),
+      (wordOf(one.kind) === "flour" ||
+        (!one.percent.marked && one.percent.value > 0 && one.percent.value < 1 && wordOf(one.kind) !== "yeast")),
   );
   if (settled) return typed;
   return typed.map((cell) => (cell === null || cell.marked ? cell : { value: cell.value / 100, marked: true }));
@@ -189,10 +189,10 @@ export function weighRows(
   of: AmountOf,
   faults: FieldFault[],
 ): Weighed | null {
-  const { kinds, percent: ratios } = rows;
+  const { kinds } = rows;
   if (rows.isOpen || (amount === null && rows.weighed.every((one) => one === null))) return null;
   try {
-    const { weights } = fillIn({ percents: asCells(ratios), weights: rows.weighed, kinds }, amount, of);
+    const { weights } = fillIn({ percents: asCells(rows.percent), weights: rows.weighed, kinds }, amount, of);
     return { dough: sum(weights) as Weight, flour: allFlour(weights, kinds), weights, kinds };
   } catch (error) {
     const placed = kinds.map((one, row) => ({ kind: one, index: rows.places[row] ?? row }));

@@ -5,18 +5,16 @@ import { isFault, Refusal } from "../../shared/base/refusal.ts";
 import { mixes } from "../../shared/base/scaling.ts";
 import { type Weight, weight } from "../../shared/base/units.ts";
 import type { TinView } from "../../shared/drawings/tin-view.ts";
-import { inputNames, type Order } from "../../shared/protocol/order.ts";
+import type { Order } from "../../shared/protocol/order.ts";
 import type { SheetModel, Value } from "../../shared/sheet/model.ts";
-import { inputCell, makesBatter } from "../../shared/sheet/template-inputs.ts";
 import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
 import { type Amount, readAmount } from "./amount.ts";
-import { type Draft, FIELDS, quantityOf } from "./draft.ts";
-import type { ReadField } from "./field.ts";
+import { type Draft, FIELDS, type ReadField } from "./draft.ts";
 import { type FormulaRows, type RowRules, readRows, type Weighed, weighRows } from "./formula.ts";
 import { readQuantity } from "./quantity.ts";
-import { readOwn, type TemplateInputs } from "./template-inputs.ts";
+import { type Asked, askedOf, readOwn, type TemplateInputs } from "./template-inputs.ts";
 import { readTin } from "./tin.ts";
-import { readWater } from "./water.ts";
+import { askMinutes, WATER_FIELDS } from "./water.ts";
 
 export type Assessed = {
   readonly order: Order;
@@ -27,7 +25,6 @@ export type Assessed = {
   /** How many and how large, or what is wrong with them; null while they cannot be told. */
   readonly mixes: { readonly mixes: number; readonly each: Weight } | { readonly note: string } | null;
   readonly tin: TinView | null;
-  readonly water: string;
   /** What `made` is called: a dough that has something rolled in later is mixed without it. */
   readonly what: "Dough" | "Base dough" | "Batter";
   /** A row is left to the sheet, so that dough and flour are told there. */
@@ -41,13 +38,16 @@ export type Assessed = {
   readonly rolled: number;
 };
 
+type Values = Map<string, Value | readonly Value[]>;
+
 export function assess(draft: Draft, model: SheetModel): Assessed {
   const faults: FieldFault[] = [];
-  const values = new Map<string, Value | readonly Value[]>();
-  const take: ReadField = (name, missing) => {
+  const values: Values = new Map();
+  const asked = askedOf(model, draft.units);
+  const take: ReadField = (name, missing, quantity = FIELDS[name].quantity) => {
     // What the sheet has no cell for is not asked, and what another template's was is not counted.
-    if (name === "preferment_temp" && inputCell(model, name) === undefined) return null;
-    const read = readQuantity(draft.fields[name], quantityOf(name, draft), draft.units);
+    if (name === "preferment_temp" && !asked.hasPrefermentTemp) return null;
+    const read = readQuantity(draft.fields[name], quantity, draft.units);
     if (isFault(read)) faults.push(fieldFault(name, `${FIELDS[name].label} ${read.says}.`));
     else if (read === null && missing !== undefined) faults.push(fieldFault(name, missing, true));
     const value = isFault(read) ? null : read;
@@ -60,21 +60,30 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
   values.set("title", draft.title.trim());
   values.set("shop", draft.shop.trim() || null);
   if (draft.law !== "") values.set("law", draft.law);
-  const ownInputs = readOwn(draft, model, values, faults);
+  const ownInputs = readOwn(draft, asked, values, faults);
   const handling = handlingLoss(take, faults);
-  const rows = readRows(draft.rows, rulesOf(draft, model, ownInputs), faults);
+  const rows = readRows(draft.rows, rulesOf(draft, asked, ownInputs), faults);
   if (rows !== null) for (const name of ["ingredient", "kind", "percent"] as const) values.set(name, rows[name]);
   if (rows !== null && draft.weighed) values.set("weighed", rows.weighed);
   const needed = !draft.weighed || !draft.rows.some(({ weighed }) => weighed.trim() !== "");
   const rolled = rolledPart(ownInputs, rows?.percent ?? []);
-  const amount = readAmount({ draft, model, take, inputs: ownInputs, values, faults, handling, needed, rolled });
+  const amount = readAmount({
+    draft,
+    sizes: asked.sizes,
+    take,
+    inputs: ownInputs,
+    values,
+    faults,
+    handling,
+    needed,
+    rolled,
+  });
   const tin = readTin(draft, take, values, faults, amount.scaled);
   const whole = wholeAmount(amount, tin, handling);
   const isTold = whole !== null || (!needed && amount.tins === null);
   const weights = rows === null || !isTold ? null : weighRows(rows, whole, amount.of, faults);
   const mixed = readMixes(take, faults, weights?.dough ?? (amount.of === "dough" ? whole : null));
-  const water = draft.water ? readWater(draft, take, values, faults) : "";
-  const known = inputNames(model);
+  if (draft.water) takeWater(draft, take, values, faults);
   return {
     order: {
       template: model.name,
@@ -82,15 +91,14 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
         ...draft.units,
         parts: partsOf(draft, model, ownInputs),
       },
-      values: Object.fromEntries([...values].filter(([name]) => known.has(name))),
+      values: Object.fromEntries([...values].filter(([name]) => asked.names.has(name))),
     },
     faults,
     batch: weights,
     dough: weights?.dough ?? (amount.of === "dough" ? whole : null),
     mixes: mixed,
     tin,
-    water,
-    what: ownInputs.number("roll_in_share") !== null ? "Base dough" : makesBatter(model) ? "Batter" : "Dough",
+    what: ownInputs.number("roll_in_share") !== null ? "Base dough" : asked.makesBatter ? "Batter" : "Dough",
     isOpen: rows?.isOpen ?? false,
     rows,
     inputs: ownInputs,
@@ -109,9 +117,8 @@ function rolledPart(inputs: TemplateInputs, percents: readonly (number | null)[]
 }
 
 /** Which of the template's columns and inputs decide what a row may leave open. */
-function rulesOf(draft: Draft, model: SheetModel, inputs: TemplateInputs): RowRules {
-  const follows = inputCell(model, "effective_wanted") !== undefined;
-  const blankWater = !follows ? "no" : inputs.number("effective_wanted") === null ? "with hydration" : "yes";
+function rulesOf(draft: Draft, { hasHydration }: Asked, inputs: TemplateInputs): RowRules {
+  const blankWater = !hasHydration ? "no" : inputs.number("effective_wanted") === null ? "with hydration" : "yes";
   return { units: draft.units, weighed: draft.weighed, blankWater };
 }
 
@@ -123,6 +130,14 @@ function partsOf(draft: Draft, model: SheetModel, inputs: TemplateInputs): strin
     preferment: (inputs.number("pre_share") ?? 0) > 0,
   };
   return model.parts.filter((part) => isBuilt[part] ?? true);
+}
+
+/** The water's temperatures; all may stay blank until the day. */
+function takeWater({ choices }: Draft, take: ReadField, values: Values, faults: FieldFault[]): void {
+  for (const name of WATER_FIELDS) take(name);
+  values.set("mixing", choices.mixing || null);
+  values.set("yeast", choices.yeast);
+  if (choices.mixing !== "") askMinutes(choices.mixing, values.get("minutes"), faults);
 }
 
 /** The sheet's own limit. */

@@ -12,8 +12,8 @@ export function asSheetReads(preferment: Kind, typed: string): string {
   return `${name} ${showNumber(hydrationOf(preferment), 1)}%`;
 }
 
-/** What to enter where the hydration has more decimals; "" for all other types. */
+/** What to enter where a preferment's hydration has more decimals; "" where it has not. */
 export function brokenHydration(read: Kind, typed: string): string {
-  if (read.word !== "preferment" || Number.isInteger(Number((10 * hydrationOf(read)).toPrecision(9)))) return "";
+  if (Number.isInteger(Number((10 * hydrationOf(read)).toPrecision(9)))) return "";
   return `is ${quote(typed.trim())}; enter its hydration with one decimal, such as ${quote(asSheetReads(read, typed))}`;
 }

@@ -65,6 +65,12 @@ const OF_UNIT: Readonly<Partial<Record<Unit, Quantity>>> = {
 };
 export const quantityOfUnit = (unit: Unit): Quantity => OF_UNIT[unit] ?? "number";
 
+/** What a tin's size holds: grams for "water", a number of sides for a polygon, a length otherwise. */
+export function sizeQuantity(shape: string, place: number): Quantity {
+  if (shape === "water") return "grams";
+  return shape === "polygon" && place === 0 ? "count" : "length";
+}
+
 type Plain =
   | "weight"
   | "grams"

@@ -10,6 +10,7 @@ import { changeUnits, type Draft, FIELDS, type FieldName, quantityOf, type Typed
 import type { Assessed } from "./order.ts";
 import type { Units } from "./quantity.ts";
 import { unitSign } from "./unit-change.ts";
+import { waterSays } from "./water.ts";
 
 /** What every part of the panel works on. */
 export type FormContext = {
@@ -128,7 +129,7 @@ export function waterSection(context: FormContext): HTMLElement {
   form.onChange(() => {
     box.checked = draft.water;
     fields.hidden = !draft.water;
-    say(note, now().water);
+    say(note, draft.water ? waterSays(draft, now()) : "");
   });
   return foldedSection("Water temperature", element("label", { class: "tick" }, box, "Put it on the sheet"), fields);
 }

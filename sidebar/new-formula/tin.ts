@@ -5,8 +5,8 @@ import { type TinView, tinView } from "../../shared/drawings/tin-view.ts";
 import { TIN_SIZES, type TinShape, tinCapacity, tinSizes } from "../../shared/tins/tin.ts";
 import { TIN_DOUGH_KINDS, type TinDoughKind, tinDough, tinGuide } from "../../shared/tins/tin-guide.ts";
 import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
-import { type Draft, TIN_SIZE_FIELDS } from "./draft.ts";
-import type { ReadField } from "./field.ts";
+import { type Draft, type ReadField, TIN_SIZE_FIELDS } from "./draft.ts";
+import { sizeQuantity } from "./quantity.ts";
 
 type Values = Map<string, string | number | null | readonly (string | number | null)[]>;
 
@@ -71,7 +71,7 @@ function readSizes(shape: TinShape, draft: Draft, take: ReadField, faults: Field
       );
       return null;
     }
-    return take(field, place < needed.length ? missing(shape, name) : undefined);
+    return take(field, place < needed.length ? missing(shape, name) : undefined, sizeQuantity(shape, place));
   });
   const extras = extra.filter((_, place) => sizes[needed.length + place] !== null);
   if (extras.length > 0 && extras.length < extra.length) {

@@ -1,47 +1,64 @@
+// What the water's temperature will be, as far as the panel can tell it.
+
 import { Refusal } from "../../shared/base/refusal.ts";
 import { showNumber } from "../../shared/base/show.ts";
-import { type AnyDegrees, anyDegrees, fromCelsiusDegrees, minutes, toCelsius } from "../../shared/base/units.ts";
+import { anyDegrees, fromCelsiusDegrees, minutes, toCelsius } from "../../shared/base/units.ts";
+import type { Order } from "../../shared/protocol/order.ts";
+import type { Values } from "../../shared/sheet/model.ts";
 import { frictionGuide, type Mixing, waterTemperature } from "../../shared/water/temperature.ts";
 import { type WaterYeast, waterNote } from "../../shared/water/water-note.ts";
 import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
 import type { Draft } from "./draft.ts";
-import type { ReadField } from "./field.ts";
 
-type Values = Map<string, string | number | null | readonly (string | number | null)[]>;
+/** In the order in which they are read. */
+export const WATER_FIELDS = [
+  "dough_target",
+  "flour_temp",
+  "room_temp",
+  "preferment_temp",
+  "tap_temp",
+  "friction_own",
+  "minutes",
+] as const;
+type WaterField = (typeof WATER_FIELDS)[number];
+type Read = { readonly order: Order; readonly faults: readonly FieldFault[] };
+type Mixed = Values[string] | undefined;
 
-/** The water's temperatures; all may stay blank until the day. Returns what can be said about the water already. */
-export function readWater(draft: Draft, take: ReadField, values: Values, faults: FieldFault[]): string {
-  const before = faults.length;
-  const target = take("dough_target");
-  const temps = [take("flour_temp"), take("room_temp"), take("preferment_temp")];
-  const tap = take("tap_temp");
-  const ownFriction = take("friction_own");
-  const mixed = take("minutes");
-  values.set("mixing", draft.choices.mixing || null);
-  values.set("yeast", draft.choices.yeast);
-  const guide = guideFor(draft, mixed, faults);
-  const [flour, room, preferment] = temps;
+/** What can be said about the water already; "" while its temperature cannot be told. */
+export function waterSays({ choices, units }: Draft, { order: { values }, faults }: Read): string {
+  if (faults.some(({ at }) => WATER_FIELDS.some((name) => name === at))) return "";
+  const degrees = (name: WaterField) => {
+    const value = values[name];
+    return typeof value === "number" ? anyDegrees(value) : null;
+  };
+  const [flour, room, preferment] = [degrees("flour_temp"), degrees("room_temp"), degrees("preferment_temp")];
+  const [target, tap] = [degrees("dough_target"), degrees("tap_temp")];
+  const guide = usualFriction(choices.mixing, values.minutes);
   // Four temperatures instead of three: the factor grows with their number.
-  const friction = ownFriction ?? (guide === null ? null : guide * (preferment === null ? 1 : 4 / 3));
-  if (faults.length > before || target === null || flour === null || room === null || friction === null) return "";
-  const unit = draft.units.temperature;
-  const degrees = temps.map((temp): AnyDegrees | null => (temp == null ? null : anyDegrees(temp)));
-  const water = waterTemperature(anyDegrees(target), degrees, anyDegrees(friction));
+  const usual =
+    guide === null ? null : fromCelsiusDegrees(guide, units.temperature) * (preferment === null ? 1 : 4 / 3);
+  const friction = degrees("friction_own") ?? (usual === null ? null : anyDegrees(usual));
+  if (target === null || flour === null || room === null || friction === null) return "";
+  const unit = units.temperature;
+  const water = waterTemperature(target, [flour, room, preferment], friction);
   if (tap === null) return `Water at ${showNumber(water, 1)} °${unit}.`;
-  return waterNote(toCelsius(water, unit), toCelsius(tap, unit), draft.choices.yeast as WaterYeast, unit);
+  return waterNote(toCelsius(water, unit), toCelsius(tap, unit), choices.yeast as WaterYeast, unit);
 }
 
-/** The usual factor of the way of mixing on three temperatures, in the panel's degrees. */
-function guideFor(draft: Draft, mixed: number | null, faults: FieldFault[]): number | null {
-  const { mixing } = draft.choices;
-  if (mixing === "" || faults.some(({ at }) => at === "minutes")) return null;
+/** The usual factor of the way of mixing on three temperatures. */
+function usualFriction(mixing: string, mixed: Mixed) {
+  if (mixing === "") return null;
+  return frictionGuide(mixing as Mixing, typeof mixed === "number" ? minutes(mixed) : null)[1] ?? null;
+}
+
+/** Asks for the minutes, where friction grows with them. */
+export function askMinutes(mixing: string, mixed: Mixed, faults: FieldFault[]): void {
+  if (faults.some(({ at }) => at === "minutes")) return;
   try {
-    const usual = frictionGuide(mixing as Mixing, mixed === null ? null : minutes(mixed))[1];
-    return usual === undefined ? null : fromCelsiusDegrees(usual, draft.units.temperature);
+    usualFriction(mixing, mixed);
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
     const says = `Enter the minutes of mixing: friction in a ${mixing} mixer grows with them. Or choose the mixing later.`;
     faults.push(fieldFault("minutes", says, true));
-    return null;
   }
 }

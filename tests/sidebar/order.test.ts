@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { readOrder } from "../../shared/protocol/order.ts";
 import { plan } from "../../shared/sheet/plan.ts";
 import { assess } from "../../sidebar/new-formula/order.ts";
+import { waterSays } from "../../sidebar/new-formula/water.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { empty, GRAMS, model, sampleDraft } from "./drafts.ts";
 
@@ -20,7 +21,8 @@ describe("the order", () => {
   });
 
   test("its preview is what the sheet must compute", () => {
-    const { batch: made, mixes, tin, water } = assess(sampleDraft(), model);
+    const assessed = assess(sampleDraft(), model);
+    const { batch: made, mixes, tin } = assessed;
     const { expects } = model;
     expect(made?.dough).toBeCloseTo(Number(expects.dough), 5);
     // 24 187.745612 g over 1.72.
@@ -29,7 +31,7 @@ describe("the order", () => {
     expect(tin?.capacity).toBeCloseTo(Number(expects.tin_capacity), 9);
     expect(tin?.dough).toBeCloseTo(Number(expects.tin_dough), 5);
     // 3 × 26 − 21 − 23 − 8
-    expect(water).toBe("Warm the water to 26 °C.");
+    expect(waterSays(sampleDraft(), assessed)).toBe("Warm the water to 26 °C.");
   });
 
   test("the add-on takes it, and it reaches the cells", () => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { changeUnits, type Draft } from "../../sidebar/new-formula/draft.ts";
 import { assess } from "../../sidebar/new-formula/order.ts";
+import { waterSays } from "../../sidebar/new-formula/water.ts";
 import { buildSheet } from "../templates/sheet-support.ts";
 import { empty, model, OUNCES, sampleDraft } from "./drafts.ts";
 
@@ -60,7 +61,9 @@ describe("the sheet computes what the sidebar said before", () => {
   ])("water with %s", async (_, fields) => {
     const draft = sampleDraft();
     Object.assign(draft.fields, fields);
-    const { order, water } = assess(draft, model);
+    const assessed = assess(draft, model);
+    const { order } = assessed;
+    const water = waterSays(draft, assessed);
     const { value } = await buildSheet(order.values, { model, options: order.options });
     expect(water).not.toBe("");
     expect(value("water_note")).toBe(water);
