@@ -1,9 +1,10 @@
 // Reads what was typed into the fields of a change; every refusal names the field.
+
+import { readNumber } from "../base/number.ts";
 import { isFault, Refusal, refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
 import { oneOf, quote, shownShare } from "../base/show.ts";
 import { number, type Reader } from "../cells/cell.ts";
-import { readNumber } from "../cells/number.ts";
 import type { Field, Values } from "./change.ts";
 
 /** As many as a cell keeps. */

@@ -72,3 +72,16 @@ export const LENGTH_UNITS = {
   in: ["inch", "inches", '"'],
 } as const;
 export const TEMPERATURE_UNITS = { C: ["celsius", "°c", "centigrade"], F: ["fahrenheit", "°f"] } as const;
+
+/** "1.5 kg" is "1.5" and "kg"; a text without one of these units stays whole. */
+export function splitUnit<U extends string>(
+  text: string,
+  known: Readonly<Record<U, readonly string[]>>,
+): { bare: string; unit: U | undefined } {
+  const end = /^(.*?[\d½⅓⅔¼¾⅛⅜⅝⅞])\s*([°\p{L}"″]+)\.?$/u.exec(text.trim());
+  const word = (end?.[2] ?? "").toLowerCase().replace("″", '"');
+  const unit = (Object.keys(known) as U[]).find((one) =>
+    [one.toLowerCase(), ...known[one], ...known[one].map((name) => `${name}s`)].includes(word),
+  );
+  return unit === undefined ? { bare: text, unit } : { bare: end?.[1] ?? "", unit };
+}

@@ -1,5 +1,6 @@
 // Amounts that carry their unit in the cell: "20 oz", "1 lb 6 oz", "1,2 kg", "9 in", "10 cups", "1 h 30 min".
 
+import { readNumber } from "../base/number.ts";
 import {
   gramsIn,
   LENGTH_UNITS,
@@ -13,7 +14,6 @@ import {
 } from "../base/units.ts";
 import { volumeOf } from "../base/volumes.ts";
 import { foldText, singularName } from "../base/words.ts";
-import { readNumber } from "./number.ts";
 
 export type Dimension = "weight" | "length" | "area" | "volume" | "time" | "temperature";
 /** `size` in grams, centimetres, square or cubic centimetres, or minutes; 1 for a temperature. */

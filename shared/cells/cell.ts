@@ -1,9 +1,9 @@
+import { type NumberStyle, readNumber } from "../base/number.ts";
 import type { Fault } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
 import { oneOf, quote, showNumber, shownApart } from "../base/show.ts";
 import { nearest, singularName } from "../base/words.ts";
 import type { Hint, Measured } from "./hint.ts";
-import { type NumberStyle, readNumber } from "./number.ts";
 
 /** Reads one cell that is not blank. */
 export type Reader<T> = { readonly hint: Hint; readonly read: (raw: unknown) => T | Fault };

@@ -1,4 +1,6 @@
 // Arguments whose amounts carry their unit in the cell, brought to the one unit that their function works in.
+
+import { readNumber } from "../base/number.ts";
 import { type Fault, fault } from "../base/refusal.ts";
 import { quote, showNumber } from "../base/show.ts";
 import {
@@ -14,7 +16,6 @@ import {
 import { type Carried, type Dimension, isCounted, MAX_AMOUNT_LENGTH, readCarried } from "./carried-units.ts";
 import { describeCell } from "./cell.ts";
 import { type Hint, isBlank, type Measure } from "./hint.ts";
-import { readNumber } from "./number.ts";
 
 /** The measure an argument is of, and the unit its function works in where that is known. */
 export type Wanted = {

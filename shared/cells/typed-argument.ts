@@ -1,6 +1,7 @@
 // An argument as a person types it into a field, as the text of a formula that every locale reads alike.
+
+import { readNumber } from "../base/number.ts";
 import type { Fault } from "../base/refusal.ts";
-import { readNumber } from "./number.ts";
 
 export type Entry = {
   /** Text for the formula; "" where nothing was typed. */

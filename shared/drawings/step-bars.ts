@@ -1,7 +1,7 @@
 // Steps as bars on one line of time. Pure: it knows places and words, no page.
 
+import { dayOf, MINUTES_A_DAY, shownDuration, shownTime } from "../base/clock.ts";
 import { minutes } from "../base/units.ts";
-import { dayOf, MINUTES_A_DAY, shownDuration, shownTime } from "../cells/clock.ts";
 import type { TimedStep } from "../formula/steps.ts";
 
 export type StepBar = {

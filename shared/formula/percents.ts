@@ -1,9 +1,9 @@
+import { readNumber } from "../base/number.ts";
 import { type Fault, fault, isFault, Refusal, refuse, refuseAll } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
 import { showNumber } from "../base/show.ts";
 import { type Ratio, ratio } from "../base/units.ts";
 import { number, type Reader } from "../cells/cell.ts";
-import { readNumber } from "../cells/number.ts";
 import { isFlour, isPreferment, type Kind } from "../larder/kinds.ts";
 
 /** A percentage as it was typed; `marked` when it carries its own % sign, which settles it. */

@@ -1,9 +1,10 @@
 // What a compound ingredient is made of, as its larder row says: "cocoa mass 45%, sugar 54%, emulsifier (soya lecithin) 1%".
+
+import { readNumber } from "../base/number.ts";
 import { refuse } from "../base/refusal.ts";
 import { atMost } from "../base/scaling.ts";
 import { shownShare } from "../base/show.ts";
 import { type Ratio, ratio } from "../base/units.ts";
-import { readNumber } from "../cells/number.ts";
 import { splitList } from "./read-allergens.ts";
 
 export type Part = { readonly name: string; readonly share: Ratio | null };

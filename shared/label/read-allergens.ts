@@ -1,7 +1,8 @@
 // A cell of allergens as somebody typed it, or copied it from a specification.
+
+import { readNumber } from "../base/number.ts";
 import { oneOf, quote } from "../base/show.ts";
 import { singularName } from "../base/words.ts";
-import { readNumber } from "../cells/number.ts";
 import type { LabelLaw } from "../enrichment/protein.ts";
 import { type Allergen, allergenList, OPEN } from "./allergen-list.ts";
 

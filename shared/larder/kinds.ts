@@ -1,9 +1,9 @@
+import { readNumber } from "../base/number.ts";
 import { type Fault, fault, isFault, refuseAll } from "../base/refusal.ts";
 import { oneOf, quote, showNumber } from "../base/show.ts";
 import { type Ratio, ratio } from "../base/units.ts";
 import { foldText, nearest, singularName } from "../base/words.ts";
 import { type Reader, unreadable } from "../cells/cell.ts";
-import { readNumber } from "../cells/number.ts";
 import { builtInNamed } from "./built-in-larder.ts";
 import { KIND_WORDS, type KindWord, PREFERMENT_WORDS } from "./kind-words.ts";
 

@@ -1,8 +1,8 @@
+import { readNumber } from "../base/number.ts";
 import { quote } from "../base/show.ts";
 import { type Grams, grams } from "../base/units.ts";
 import { singularName } from "../base/words.ts";
 import { unreadable } from "../cells/cell.ts";
-import { readNumber } from "../cells/number.ts";
 
 /** Grams of one household measure; the two differ where the ingredient comes in kinds that fill a spoon differently. */
 export type Measure = { readonly least: Grams; readonly most: Grams };

@@ -1,7 +1,8 @@
 // A price as price lists write it: "€ 18.50", "18,50 EUR", "4.20 / kg".
+
+import { readNumber } from "../base/number.ts";
 import type { Fault } from "../base/refusal.ts";
 import { quote, showNumber } from "../base/show.ts";
-import { readNumber } from "../cells/number.ts";
 import type { Cell } from "./table.ts";
 
 export type Priced = { readonly price: number; readonly pack: string | null };

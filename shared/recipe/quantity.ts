@@ -1,4 +1,4 @@
-import { isGlued } from "../cells/number.ts";
+import { isGlued } from "../base/number.ts";
 import { type AmountFault, amountFault } from "./amount-faults.ts";
 import { isLargeWord, isNumberWord, readFractionWords, readLarge, readNumberWords } from "./number-words.ts";
 import { isAnd, isMark, isWord, type Token } from "./tokens.ts";

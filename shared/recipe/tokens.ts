@@ -1,5 +1,5 @@
+import { readNumber } from "../base/number.ts";
 import { foldText, SPACES } from "../base/words.ts";
-import { readNumber } from "../cells/number.ts";
 import { BY_SPELLING, isPackSpelling } from "./unit-words.ts";
 
 /** A recipe line in pieces. Numbers and signs such as ½ carry a value; words are kept as typed and folded. */

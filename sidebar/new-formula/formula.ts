@@ -1,5 +1,6 @@
 // The ingredient rows of the panel, read as the sheet will read them.
 
+import { tidy } from "../../shared/base/number.ts";
 import { type Fault, isFault, Refusal } from "../../shared/base/refusal.ts";
 import { type Weight, weight } from "../../shared/base/units.ts";
 import { fillIn, typedShares } from "../../shared/formula/fill-in.ts";
@@ -10,7 +11,6 @@ import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
 import type { RowDraft } from "./draft.ts";
 import { asSheetReads, brokenHydration } from "./preferment-type.ts";
 import { readQuantity, type Units } from "./quantity.ts";
-import { tidy } from "./shares.ts";
 
 /** A formula that can be built: names, kinds as the sheet counts them, percentages as ratios, weights in the sheet's unit. */
 export type FormulaRows = {
@@ -138,9 +138,7 @@ const WHOLE: Readonly<Record<string, string>> = { amount: "The amount to make", 
 const COLUMN: Readonly<Record<string, string>> = { kinds: "kind", weights: "weighed" };
 
 /** Faults count the rows that were read; the panel counts its own. */
-type Placed = { readonly index: number; readonly kind: KindCell };
-
-function rowFaults(error: unknown, read: readonly Placed[]): FieldFault[] {
+function rowFaults(error: unknown, read: readonly Pick<Read, "index" | "kind">[]): FieldFault[] {
   if (!(error instanceof Refusal)) throw error;
   const flour = read.find((one) => "word" in one.kind && isFlour(one.kind));
   const first = (flour ?? read[0])?.index ?? 0;

@@ -78,7 +78,7 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
     needed,
     rolled,
   });
-  const tin = readTin(draft, take, values, faults, amount.scaled);
+  const tin = model.parts.includes("tin") ? readTin(draft, take, values, faults, amount.scaled) : null;
   const whole = wholeAmount(amount, tin, handling);
   const isTold = whole !== null || (!needed && amount.tins === null);
   const weights = rows === null || !isTold ? null : weighRows(rows, whole, amount.of, faults);

@@ -1,7 +1,9 @@
 // What a person typed into a field, as a number in the unit the sheet will have.
 
+import { MINUTES_A_DAY, readDuration, readTime } from "../../shared/base/clock.ts";
+import { readNumber, tidy } from "../../shared/base/number.ts";
 import { type Fault, isFault } from "../../shared/base/refusal.ts";
-import { showNumber } from "../../shared/base/show.ts";
+import { quote, showNumber } from "../../shared/base/show.ts";
 import {
   fromCelsius,
   fromCelsiusDegrees,
@@ -9,6 +11,7 @@ import {
   fromGrams,
   LENGTH_UNITS,
   type LengthUnit,
+  splitUnit,
   TEMPERATURE_UNITS,
   type TemperatureUnit,
   toCelsius,
@@ -19,9 +22,8 @@ import {
   type WeightUnit,
 } from "../../shared/base/units.ts";
 import { number, type Reader } from "../../shared/cells/cell.ts";
-import { MINUTES_A_DAY, readDuration, readTime } from "../../shared/cells/clock.ts";
 import type { Unit } from "../../shared/sheet/model.ts";
-import { readProportion, readShare, tidy } from "./shares.ts";
+import { readPerArea } from "./per-area.ts";
 
 export type Units = {
   readonly weight: "g" | "oz";
@@ -71,17 +73,7 @@ export function sizeQuantity(shape: string, place: number): Quantity {
   return shape === "polygon" && place === 0 ? "count" : "length";
 }
 
-type Plain =
-  | "weight"
-  | "grams"
-  | "length"
-  | "temperature"
-  | "factor"
-  | "count"
-  | "minutes"
-  | "fill"
-  | "per area"
-  | "number";
+type Plain = "weight" | "grams" | "length" | "temperature" | "factor" | "count" | "minutes" | "fill" | "number";
 const READERS: Readonly<Record<Plain, Reader<number>>> = {
   weight: number("a weight such as 700", { above: 0, max: 1e9 }),
   grams: number("a weight in grams such as 1520", { above: 0, max: 1e9 }),
@@ -91,7 +83,6 @@ const READERS: Readonly<Record<Plain, Reader<number>>> = {
   count: number("a number such as 24", { above: 0, max: 1e6 }),
   minutes: number("minutes such as 8", { above: 0, max: 120 }),
   fill: number("a fill in g/cm³ such as 0.43", { min: 0.05, max: 2 }),
-  "per area": number("a weight per area such as 0.40", { above: 0, max: 1000 }, { threeDecimals: true }),
   number: number("a number such as 14", { min: 0, max: 1e6 }),
 };
 const THREE_DECIMALS = number("a weight such as 1.250 kg", { above: 0, max: 1e9 }, { threeDecimals: true });
@@ -112,21 +103,21 @@ export function readQuantity(text: string, quantity: Quantity, units: Units): nu
     case "percent":
       return number("a percentage such as 65", { min: 0, max: 1e6 }, { percent: true, threeDecimals: true }).read(text);
     case "weight": {
-      const { bare, unit } = parted(text, WEIGHT_UNITS);
+      const { bare, unit } = splitUnit(text, WEIGHT_UNITS);
       const reader = unit === "kg" || unit === "lb" ? THREE_DECIMALS : READERS.weight;
       return converted(reader.read(bare), unit, (value, from: WeightUnit) =>
         fromGrams(toGrams(value, from), units.weight),
       );
     }
     case "length": {
-      const { bare, unit } = parted(text, LENGTH_UNITS);
+      const { bare, unit } = splitUnit(text, LENGTH_UNITS);
       return converted(READERS.length.read(bare), unit, (value, from: LengthUnit) =>
         fromCentimetres(toCentimetres(value, from), units.length),
       );
     }
     case "temperature":
     case "factor": {
-      const { bare, unit } = parted(text.replace(/degrees?|(?:^|\s)°(?=\s*$)/i, ""), TEMPERATURE_UNITS);
+      const { bare, unit } = splitUnit(text.replace(/degrees?|(?:^|\s)°(?=\s*$)/i, ""), TEMPERATURE_UNITS);
       const read = READERS[quantity].read(bare.replace(/°$/, ""));
       return converted(read, unit, (value, from: TemperatureUnit) =>
         quantity === "temperature"
@@ -157,33 +148,6 @@ export function readQuantity(text: string, quantity: Quantity, units: Units): nu
   }
 }
 
-const PER_AREA = /^(.*?[\d½⅓⅔¼¾⅛⅜⅝⅞])\s*(g|oz)\s*\/\s*(cm|in)(?:²|2)\.?$/i;
-
-function readPerArea(text: string, units: Units): number | Fault {
-  const [, bare = text, of = "", over = ""] = PER_AREA.exec(text.trim()) ?? [];
-  const read = READERS["per area"].read(bare);
-  if (isFault(read) || of === "") return read;
-  const from = {
-    ...units,
-    weight: of.toLowerCase() === "g" ? "g" : "oz",
-    length: over.toLowerCase() === "cm" ? "cm" : "in",
-  };
-  return tidy(perAreaIn(read, from as Units, units));
-}
-
-/** "1.5 kg" is "1.5" and "kg"; a text without a unit stays whole. */
-function parted<U extends string>(
-  text: string,
-  known: Readonly<Record<U, readonly string[]>>,
-): { bare: string; unit: U | undefined } {
-  const end = /^(.*?[\d½⅓⅔¼¾⅛⅜⅝⅞])\s*([°\p{L}"″]+)\.?$/u.exec(text.trim());
-  const word = (end?.[2] ?? "").toLowerCase().replace("″", '"');
-  const unit = (Object.keys(known) as U[]).find((one) =>
-    [one.toLowerCase(), ...known[one], ...known[one].map((name) => `${name}s`)].includes(word),
-  );
-  return unit === undefined ? { bare: text, unit } : { bare: end?.[1] ?? "", unit };
-}
-
 function converted<U extends string>(
   read: number | Fault,
   unit: U | undefined,
@@ -192,8 +156,35 @@ function converted<U extends string>(
   return isFault(read) || unit === undefined ? read : tidy(convert(read, unit));
 }
 
-/** A length stands in it twice, under the line. */
-export function perAreaIn(value: number, from: Units, to: Units): number {
-  const one = fromCentimetres(toCentimetres(1, from.length), to.length);
-  return fromGrams(toGrams(value, from.weight), to.weight) / one ** 2;
+const MAX_SHARE = 0.5;
+
+/** Under a heading with a % sign a bare 11 is 11 %; a bare 0.11 could be either, and is asked about. */
+function readShare(text: string): number | Fault {
+  const read = readNumber(text, { percent: true, threeDecimals: true });
+  if ("says" in read) return { says: `is ${quote(text)}, which ${read.says}; enter a share such as 11 %` };
+  if (!read.marked && read.value > 0 && read.value < 1) {
+    return {
+      says: `is ${showNumber(read.value, 4)}, which could be ${showNumber(read.value, 4)} % or ${showNumber(read.value * 100, 2)} %; enter it with its % sign`,
+    };
+  }
+  const share = read.marked ? read.value : tidy(read.value / 100);
+  if (share >= 0 && share <= MAX_SHARE) return tidy(share);
+  return { says: `is ${showNumber(share * 100)} %; it lies between 0 % and ${MAX_SHARE * 100} %` };
+}
+
+/** Hydrations and the like: a bare number up to this could be a share of 1 or a percentage. */
+export const UNCLEAR_UP_TO = 5;
+const MAX_PROPORTION = 10;
+
+function readProportion(text: string): number | Fault {
+  const read = readNumber(text, { percent: true, threeDecimals: true });
+  if ("says" in read) return { says: `is ${quote(text)}, which ${read.says}; enter a percentage such as 65 %` };
+  if (!read.marked && read.value > 0 && read.value <= UNCLEAR_UP_TO) {
+    return {
+      says: `is ${showNumber(read.value, 4)}, which could be ${showNumber(read.value, 4)} % or ${showNumber(read.value * 100, 2)} %; enter it with its % sign`,
+    };
+  }
+  const share = read.marked ? read.value : read.value / 100;
+  if (share >= 0 && share <= MAX_PROPORTION) return tidy(share);
+  return { says: `is ${showNumber(share * 100)} %; it lies between 0 % and ${MAX_PROPORTION * 100} %` };
 }

@@ -1,7 +1,7 @@
 // When each step begins, as far as the panel can tell it.
 
+import { MINUTES_A_DAY } from "../../shared/base/clock.ts";
 import { minutes } from "../../shared/base/units.ts";
-import { MINUTES_A_DAY } from "../../shared/cells/clock.ts";
 import { countedBack, piecesFrom, ripeningBefore, type TimedStep, traysFor } from "../../shared/formula/steps.ts";
 import type { SheetModel } from "../../shared/sheet/model.ts";
 import { inputCell } from "../../shared/sheet/template-inputs.ts";

@@ -1,5 +1,6 @@
 // What was typed, in other units; and the sign that stands beside a field.
 
+import { MINUTES_A_DAY, shownTime } from "../../shared/base/clock.ts";
 import { isFault } from "../../shared/base/refusal.ts";
 import { showNumber } from "../../shared/base/show.ts";
 import {
@@ -13,9 +14,8 @@ import {
   toCentimetres,
   toGrams,
 } from "../../shared/base/units.ts";
-import { MINUTES_A_DAY, shownTime } from "../../shared/cells/clock.ts";
-import { perAreaIn, type Quantity, readQuantity, type Units } from "./quantity.ts";
-import { UNCLEAR_UP_TO } from "./shares.ts";
+import { perAreaIn } from "./per-area.ts";
+import { type Quantity, readQuantity, UNCLEAR_UP_TO, type Units } from "./quantity.ts";
 
 const DIGITS: Readonly<Record<"weight" | "length" | "temperature" | "factor", number>> = {
   weight: 2,

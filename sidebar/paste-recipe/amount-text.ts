@@ -1,7 +1,7 @@
 // An amount as a person enters it for one row: grams, another unit of weight, or a percentage.
 
+import { readNumber } from "../../shared/base/number.ts";
 import { toGrams, type WeightUnit } from "../../shared/base/units.ts";
-import { readNumber } from "../../shared/cells/number.ts";
 import type { LineCorrection } from "../../shared/recipe/text/corrections.ts";
 
 const AMOUNT = /^(.*?\d)\s*(%|kg|kilos?|g|gr|grams?|oz|ounces?|lbs?|pounds?)?\.?$/i;

@@ -1,12 +1,12 @@
 // How much the sheet is to make: what is typed wins over what the text says.
 
+import { tidy } from "../../shared/base/number.ts";
 import { isFault } from "../../shared/base/refusal.ts";
 import { fromGrams, grams, toGrams } from "../../shared/base/units.ts";
 import { inputNames } from "../../shared/protocol/order.ts";
 import type { SheetModel, Value } from "../../shared/sheet/model.ts";
 import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
 import { readQuantity } from "../new-formula/quantity.ts";
-import { tidy } from "../new-formula/shares.ts";
 import { rolledPart } from "./roll-in.ts";
 import { ownOf, type PasteState, partAt } from "./state.ts";
 

@@ -1,5 +1,6 @@
 // From what was understood to what is sent: the order for a sheet, and everything that is in its way.
 
+import { tidy } from "../../shared/base/number.ts";
 import { fromCelsius } from "../../shared/base/units.ts";
 import { inputNames, type Order } from "../../shared/protocol/order.ts";
 import type { Described, FormulaRow, Stage } from "../../shared/recipe/text/description.ts";
@@ -8,7 +9,6 @@ import type { SheetModel, Value } from "../../shared/sheet/model.ts";
 import { TEMPLATES } from "../../templates/index.ts";
 import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
 import { MAX_HANDLING } from "../new-formula/order.ts";
-import { tidy } from "../new-formula/shares.ts";
 import { shopValues } from "../new-formula/shop.ts";
 import { amountOf } from "./amount.ts";
 import { type MethodRow, methodRows } from "./method.ts";

@@ -1,11 +1,11 @@
 // A finished product out of a pasted text: a piece of its dough, and of each part that is kept apart what goes on or into one piece.
 
+import { tidy } from "../../shared/base/number.ts";
 import { fromGrams, grams } from "../../shared/base/units.ts";
 import { inputNames, type Order } from "../../shared/protocol/order.ts";
 import type { Described, Row, StageRole } from "../../shared/recipe/text/description.ts";
 import type { PART_TYPES } from "../../templates/product/parts.ts";
 import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
-import { tidy } from "../new-formula/shares.ts";
 import type { Assessed } from "./order.ts";
 import { ownOf, type PasteState, partAt } from "./state.ts";
 

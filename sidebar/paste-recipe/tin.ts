@@ -1,5 +1,6 @@
 // The tin that a text names, for a sheet that has a place for one; how deep it is, is asked for where the text does not say it.
 
+import { tidy } from "../../shared/base/number.ts";
 import { isFault } from "../../shared/base/refusal.ts";
 import { showNumber } from "../../shared/base/show.ts";
 import { type Centimetres, fromCentimetres, toCentimetres } from "../../shared/base/units.ts";
@@ -11,7 +12,6 @@ import { element, say } from "../kit/element.ts";
 import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
 import { type Form, textField } from "../kit/fields.ts";
 import { readQuantity } from "../new-formula/quantity.ts";
-import { tidy } from "../new-formula/shares.ts";
 import { unitSign } from "../new-formula/unit-change.ts";
 import { describedNow, ownOf, type PasteState } from "./state.ts";
 

@@ -1,8 +1,8 @@
 // What the pictures of a checked sheet show, as its cells have it.
 
+import { MINUTES_A_DAY, readTime } from "../../shared/base/clock.ts";
 import { isFault, Refusal } from "../../shared/base/refusal.ts";
 import { minutes, weight } from "../../shared/base/units.ts";
-import { MINUTES_A_DAY, readTime } from "../../shared/cells/clock.ts";
 import { kindParts } from "../../shared/drawings/kind-bar.ts";
 import { type TinView, tinView } from "../../shared/drawings/tin-view.ts";
 import { ripeningBefore, sameStep, type TimedStep } from "../../shared/formula/steps.ts";

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
+import { type NumberStyle, readNumber } from "../../shared/base/number.ts";
 import { isFault } from "../../shared/base/refusal.ts";
 import { number } from "../../shared/cells/cell.ts";
-import { type NumberStyle, readNumber } from "../../shared/cells/number.ts";
 
 // Numbers that were typed as text: read when they can mean one thing only.
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
+import { readDuration, readTime, shownDuration, shownTime } from "../../shared/base/clock.ts";
 import { minutes, weight } from "../../shared/base/units.ts";
-import { readDuration, readTime, shownDuration, shownTime } from "../../shared/cells/clock.ts";
 import { barHeight, kindBar, kindParts } from "../../shared/drawings/kind-bar.ts";
 import { stepBars } from "../../shared/drawings/step-bars.ts";
 import { countedBack, ripeningBefore } from "../../shared/formula/steps.ts";

@@ -8,7 +8,7 @@ import { type BareNode, barePage } from "./bare-page.ts";
 import { bundled, countFiles, type FilesRun, runBundle } from "./files-that-ran.ts";
 
 /** What was reached. Whoever needs one file more finds another that is not needed. */
-const MOST = { keystroke: { "pan-loaf": 22, "hearth-loaf": 19 }, build: 35 };
+const MOST = { keystroke: { "pan-loaf": 19, "hearth-loaf": 15 }, build: 35 };
 
 let page = "";
 let addOn = "";

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
+import { dayOf, shownTime } from "../../shared/base/clock.ts";
 import { minutes } from "../../shared/base/units.ts";
-import { dayOf, shownTime } from "../../shared/cells/clock.ts";
 import { changeUnits } from "../../sidebar/new-formula/draft.ts";
 import { assess } from "../../sidebar/new-formula/order.ts";
 import { startFrom } from "../../sidebar/new-formula/start.ts";

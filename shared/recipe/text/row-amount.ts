@@ -1,8 +1,8 @@
 // How much of it a row says: a weight, a measure, pieces, or a number whose unit nobody said.
 
+import { readNumber } from "../../base/number.ts";
 import { showNumber } from "../../base/show.ts";
 import { grams, gramsIn } from "../../base/units.ts";
-import { readNumber } from "../../cells/number.ts";
 import type { LineWeight } from "../grams.ts";
 import { readRecipeLine } from "../line.ts";
 import type { UnitOfColumn } from "./columns.ts";

@@ -26,7 +26,7 @@ const BOUNDARY = [
 ];
 
 export const TOPICS: Readonly<Record<string, Topic>> = {
-  cell: { first: true, files: shared("cells/cell", "cells/decoder", "cells/number"), tests: BOUNDARY },
+  cell: { first: true, files: shared("cells/cell", "cells/decoder", "base/number"), tests: BOUNDARY },
   call: {
     first: true,
     files: ["src/functions/call.ts", "src/functions/answer.ts", "src/functions/convert-units.ts"],

@@ -1,9 +1,9 @@
 // Times of day and durations, as people type and read them.
 
-import type { Fault } from "../base/refusal.ts";
-import { quote } from "../base/show.ts";
-import { type Minutes, minutes } from "../base/units.ts";
 import { readNumber } from "./number.ts";
+import type { Fault } from "./refusal.ts";
+import { quote } from "./show.ts";
+import { type Minutes, minutes } from "./units.ts";
 
 export const MINUTES_A_DAY = 1440;
 

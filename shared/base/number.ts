@@ -1,5 +1,5 @@
-import { showNumber } from "../base/show.ts";
-import { SPACES } from "../base/words.ts";
+import { showNumber } from "./show.ts";
+import { SPACES } from "./words.ts";
 
 export type NumberStyle = {
   /** A % sign is read as hundredths; without this it is refused. */
@@ -102,3 +102,6 @@ function readSize(text: string, threeDecimals: boolean): number | NumberFault {
     return either(decimal(above / below), `${over.slice(0, -1)} ${above % 10}/${under}`);
   return Number(whole ?? 0) + above / below;
 }
+
+/** 2.1 ÷ 100 is 0.021, whatever binary arithmetic adds. */
+export const tidy = (value: number): number => Number(value.toPrecision(12));
