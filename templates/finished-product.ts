@@ -13,6 +13,7 @@ import { withChecks } from "./formula-sheet/line-checks.ts";
 import { ownTable } from "./formula-sheet/own-formulas.ts";
 import { costsBlock } from "./formula-sheet/setup.ts";
 import { LARDER_SINGLES, type Single, single, singlesBlock } from "./formula-sheet/singles.ts";
+import { outsideSingles } from "./formula-sheet/stray-cells.ts";
 import { partsHelpers, partsTable } from "./product/parts.ts";
 
 const MARK = "Built as finished product";
@@ -60,7 +61,7 @@ const top: Block = {
           name: "check",
           unit: "text",
           formula:
-            '=IFERROR(TRIM(@first_says&@second_says&@third_says&@more_says&@tops_say&@formulas_say);"A formula of this sheet is damaged: undo the last change.")',
+            '=IFERROR(TRIM(@first_says&@second_says&@third_says&@more_says&@tops_say&@parts_say&@formulas_say);"A formula of this sheet is damaged: undo the last change.")',
         },
       ],
     },
@@ -198,6 +199,19 @@ const figures: readonly Single[] = [
     "tops_say",
     '=IF(SUMPRODUCT(MIN(ROW(@counts)))=ROW(@counts_top);"";"A hidden row was moved: undo. ")',
   ),
+  ...outsideSingles({
+    table: "formula",
+    says: "parts",
+    what: "A part",
+    many: "parts",
+    typed: ["ingredient", "part_waste"],
+    counted: "counts",
+    // The label of the total, the heading of the costs and their first label.
+    isClear: "COUNTA(@total_label:@margin_wanted)-COUNTA(@margin_wanted)=3",
+    figures: "part_share",
+    below: ["total_label", "says_margin_wanted"],
+    ends: "ROW(@margin_wanted)-1",
+  }),
 ];
 
 const { when: _, ...linkedSheets } = ownTable;

@@ -198,6 +198,18 @@ describe("240 almond buns: dough with levain, almond filling of a paste, glaze a
     expect(bun?.value("unpriced")).toBe("Without a price: 1");
     bun?.type("ingredient", "Glaze", 3);
     expect(bun?.value("check")).toBe("");
+    // What stands outside the table is in no sum.
+    const outside = /^A part stands above or below its table: move or clear it\.$/;
+    for (const column of ["A", "C", "I"]) {
+      const at = `${column}${Number(/\d+/.exec(bun?.at("total_label") ?? "")?.[0]) + 1}`;
+      book.type(bun?.sheet ?? "", at, "7");
+      expect(bun?.value("check"), at).toMatch(outside);
+      book.type(bun?.sheet ?? "", at, "");
+      expect(bun?.value("check"), at).toBe("");
+    }
+    book.paste(bun?.sheet ?? "", bun?.at("part_each", 0) ?? "", "30");
+    expect(bun?.value("check")).toMatch(outside);
+    book.type(bun?.sheet ?? "", bun?.at("part_each", 0) ?? "", "");
   });
 
   test("nothing on its page is an error, and only its label calls", () => {
