@@ -14,6 +14,10 @@ const UNIT = "kg|kilos?|g|gr|grams?|oz|ounces?|lbs?|pounds?|#";
 const MEASURE = "ml|cl|dl|l|lt|lit(?:re|er)s?|cups?|c\\.|tsp|tbsp|teaspoons?|tablespoons?";
 const AMOUNT = new RegExp(`(?<![\\p{L}\\d.,/])\\.?\\d[\\d.,]*\\s?(?:${UNIT}|${MEASURE})(?![\\p{L}])`, "giu");
 const WEIGHT = new RegExp(`(?<![\\p{L}\\d.,/–-])(\\d[\\d.,]*)\\s?(${UNIT})(?![\\p{L}/])`, "giu");
+/** Two weights in a line, before anybody looks what they are of. */
+const WEIGHS_TWICE = /\d\s?(?:k?g|g|oz|ou|l|p|#).*\d\s?(?:k?g|g|oz|ou|l|p|#)/i;
+/** A text with more such lines is a table that nobody read, and these are enough to say so. */
+const MOST = 300;
 const MAY_WEIGH = /\d\s?(?:k|g|o|l|p|#|m|c|d|t)/i;
 /** What a batch, a piece or a pack weighs is the amount of no ingredient. */
 const OF_THE_WHOLE =
@@ -36,15 +40,17 @@ export function leftOutOf(draft: Draft, lines: readonly SourceLine[], tables: Ta
   if (draft.rows.length === 0)
     return lines.some(({ text }) => text !== "") ? [ask(null, "no ingredient", [], true)] : [];
   const asked = new Set(draft.questions.map(({ line }) => line));
-  const byLine = new Map<number, Row[]>();
-  for (const row of draft.rows) byLine.set(row.line, [...(byLine.get(row.line) ?? []), row]);
-  const ignored = draft.ignored.filter((one) => holdsAmount(one) && !asked.has(one.line) && !byLine.has(one.line));
+  const unread = draft.ignored.filter((one) => holdsAmount(one) && !asked.has(one.line));
+  const double = lines.filter(({ raw, at }) => WEIGHS_TWICE.test(raw) && !asked.has(at) && !hasColumns(tables.get(at)));
+  const read = unread.length === 0 ? new Set<number>() : new Set(draft.rows.map(({ line }) => line));
+  const rowsOf = (line: number) => draft.rows.filter((row) => row.line === line);
   return [
-    ...ignored.map(({ line, text }) => ask(line, "left out", [text.slice(0, 80)], true)),
-    ...lines.flatMap(({ at, raw }) => {
-      const rows = byLine.get(at);
-      if (rows === undefined || asked.has(at) || hasColumns(tables.get(at)) || !MAY_WEIGH.test(raw)) return [];
-      const more = moreWeights(raw, rows);
+    ...unread
+      .filter(({ line }) => !read.has(line))
+      .map(({ line, text }) => ask(line, "left out", [text.slice(0, 80)], true)),
+    ...double.slice(0, MOST).flatMap(({ at, raw }) => {
+      const rows = rowsOf(at);
+      const more = rows.length === 0 ? undefined : moreWeights(raw, rows);
       return more === undefined ? [] : [ask(at, "left out", [more], true)];
     }),
     ...stepAmounts(draft, reading),
@@ -95,7 +101,9 @@ const OF_STEP = new RegExp(
 
 /** "Add 50 g of the water" is water of a row; "feed 40 g starter" may be all that is said of a starter. */
 function stepAmounts({ steps, rows }: Draft, reading: Reading): Question[] {
-  const first = Math.min(...rows.map((row) => row.line));
+  const first = rows.reduce((least, { line }) => Math.min(least, line), Infinity);
+  const largest = new Map<string, number>();
+  for (const { type, grams } of rows) largest.set(type, Math.max(largest.get(type) ?? 0, grams ?? Infinity));
   return steps.flatMap(({ line, text }) => {
     if (!MAY_WEIGH.test(text)) return [];
     for (const [said, number = "", unit = "", words = ""] of text.matchAll(OF_STEP)) {
@@ -106,7 +114,7 @@ function stepAmounts({ steps, rows }: Draft, reading: Reading): Question[] {
       const isUnread = prefermentIn(words) !== undefined && !rows.some((row) => row.takes !== null || isStarter(row));
       if (isUnread || (line < first && one.isKnown)) return [ask(line, "left out", [said.trim()], false)];
       if (!one.isKnown || one.type === "" || OF_THE_WHOLE.test(words)) continue;
-      const most = Math.max(0, ...rows.filter(({ type }) => type === one.type).map(({ grams }) => grams ?? Infinity));
+      const most = largest.get(one.type) ?? 0;
       if (toGrams(number, unit) > most * (1 + ALIKE)) return [ask(line, "left out", [said.trim()], false)];
     }
     return [];

@@ -39,8 +39,11 @@ function sentencesOf(text: string): Sentence[] {
   });
 }
 
+/** Letters of a sentence that says what is mixed with what. */
+const SHORTEST = 30;
+
 const isSentence = ({ text, isListed }: SourceLine): boolean =>
-  !isListed && text.split(" ").length >= 6 && VERB.test(text) && HAS_AMOUNT.test(text);
+  text.length >= SHORTEST && !isListed && text.split(" ").length >= 6 && VERB.test(text) && HAS_AMOUNT.test(text);
 
 const lineOf = (line: SourceLine, text: string, isMarked = false): SourceLine => ({
   ...line,

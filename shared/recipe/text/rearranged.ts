@@ -150,13 +150,15 @@ const THREE = new RegExp(
   `^(\\p{L}.*?)\\s+(${NUMBER}\\s?(?:k?g|lbs?|oz|l|lt|lit(?:re|er)s?|ml))\\s+(\\d+(?:[.,]\\d+)?)\\s?%?$`,
   "iu",
 );
+/** Cheap to ask, and true of few lines. */
+const ENDS_IN_NUMBER = /\d\s?%?$/;
 const isHundred = (sum: number): boolean => Math.abs(sum - 100) < 0.5;
 
 /** "Flour 25 kg 100", "Water 14.5 l 58": what a single blank parts from the weight is its percentage. */
 function withPercents(lines: readonly SourceLine[]): readonly SourceLine[] {
   const found = new Map<SourceLine, readonly string[]>();
   for (const line of lines) {
-    const match = line.raw.includes("\t") ? null : THREE.exec(line.text);
+    const match = ENDS_IN_NUMBER.test(line.text) && !line.raw.includes("\t") ? THREE.exec(line.text) : null;
     if (match !== null) found.set(line, match.slice(1));
   }
   if (found.size < 3) return lines;
@@ -172,5 +174,9 @@ function withPercents(lines: readonly SourceLine[]): readonly SourceLine[] {
   });
 }
 
-export const rearranged = (lines: readonly SourceLine[]): readonly SourceLine[] =>
-  withPercents(upright(apart(toldApart(lines))));
+const isParted = ({ raw }: SourceLine): boolean => raw.includes("  ") || raw.includes("\t") || raw.includes("|");
+
+export function rearranged(lines: readonly SourceLine[]): readonly SourceLine[] {
+  const told = toldApart(lines);
+  return withPercents(told.some(isParted) ? upright(apart(told)) : told);
+}
