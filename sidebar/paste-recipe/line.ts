@@ -45,11 +45,15 @@ export function lineNode(line: Shown, state: PasteState, form: Form): HTMLElemen
     got.append(toggle);
   }
   if (line.rows.length > 1 || isOpen) got.append(leaveOut(line, state, form, place));
-  else if (line.ignored?.reason === "not an ingredient") got.append(takeBack(line, state, form, place));
+  if (line.ignored?.reason === "not an ingredient") got.append(takeBack(line, state, form, place));
   else if (line.ignored?.reason === "no ingredient" || line.ignored?.reason === "note")
     got.append(countIt(line, state, form, place));
   node.append(
-    ...line.questions.map(({ question, at }) => questionNode(question, at, state, form, row, line.line.text)),
+    ...line.questions.map(({ question, at }) => {
+      // Of several rows in a line, the one that the question is about.
+      const about = line.rows.find(({ text }) => text === question.part) ?? row;
+      return questionNode(question, at, state, form, about, question.part ?? line.line.text);
+    }),
     fields,
   );
   return node;

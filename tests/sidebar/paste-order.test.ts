@@ -302,3 +302,22 @@ describe("what the ingredient sheet lacks", () => {
     expect(lackingIn(describedNow(state), state)).toEqual([{ name: "moon dust", kind: "" }]);
   });
 });
+
+test("what is said of one ingredient of a line leaves the others of that line as they are", () => {
+  const state = stateOf("Loaf\nflour 1000 g, water 650 g, zorp 15 g, salt 20");
+  const asked = () =>
+    describedNow(state).questions.map(({ reason, part }) => [reason, part] as [string, string | undefined]);
+  expect(asked()).toEqual([
+    ["which type", "zorp 15 g"],
+    ["unclear amount", "salt 20"],
+  ]);
+  correctLine(state, "salt 20", { grams: 20 });
+  teachName(state, "zorp", { type: "sugar" });
+  expect(asked()).toEqual([]);
+  expect(describedNow(state).rows.map(({ name, type, grams }) => [name, type, grams])).toEqual([
+    ["flour", "flour", 1000],
+    ["water", "water", 650],
+    ["zorp", "sugar", 15],
+    ["salt", "salt", 20],
+  ]);
+});

@@ -151,6 +151,8 @@ export type Question = {
   readonly choices: readonly string[];
   /** Whether a sheet may be built before it is answered. */
   readonly isOpen: boolean;
+  /** The text of the row it is about, where its line holds several. */
+  readonly part?: string;
 };
 
 export type Described = {

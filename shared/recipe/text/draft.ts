@@ -29,6 +29,8 @@ export type Draft = {
   readonly bare: Map<Row, number>;
   /** The row that a question is about, where it is about one. */
   readonly askedOf: Map<Question, Row>;
+  /** A row with what a person said of it, where it is one of several in its line. */
+  readonly correct: (read: RowRead) => RowRead;
   /** Bare numbers that were taken for pieces. */
   readonly counts: Map<Row, number>;
   readonly ignored: Ignored[];
@@ -117,10 +119,11 @@ export function isAbout({ askedOf }: Draft, question: Question, { line, text }: 
 export function addRow(
   draft: Draft,
   line: number,
-  read: RowRead,
+  plainRead: RowRead,
   stage: number,
   more: readonly Row["remarks"][number][] = [],
 ): Row {
+  const read = draft.correct(plainRead);
   const row: Row = {
     line,
     text: read.text,

@@ -51,7 +51,12 @@ export function leftOutOf(draft: Draft, lines: readonly SourceLine[], tables: Ta
     ...double.slice(0, MOST).flatMap(({ at, raw }) => {
       const rows = rowsOf(at);
       const more = rows.length === 0 ? undefined : moreWeights(raw, rows);
-      return more === undefined ? [] : [ask(at, "left out", [more], true)];
+      if (more === undefined) return [];
+      return [
+        rows.length === 1
+          ? ask(at, "unclear amount", [`it names ${more} as well`], true)
+          : ask(at, "left out", [more], true),
+      ];
     }),
     ...stepAmounts(draft, reading),
   ];
@@ -112,10 +117,10 @@ function stepAmounts({ steps, rows }: Draft, reading: Reading): Question[] {
       const one = read.isKnown ? read : readRow(word, reading);
       // "Feed 40 g starter", where no row is a starter and none takes one; or a method before any row.
       const isUnread = prefermentIn(words) !== undefined && !rows.some((row) => row.takes !== null || isStarter(row));
-      if (isUnread || (line < first && one.isKnown)) return [ask(line, "left out", [said.trim()], false)];
+      if (isUnread || (line < first && one.isKnown)) return [ask(line, "left out", [said.trim(), "step"], false)];
       if (!one.isKnown || one.type === "" || OF_THE_WHOLE.test(words)) continue;
       const most = largest.get(one.type) ?? 0;
-      if (toGrams(number, unit) > most * (1 + ALIKE)) return [ask(line, "left out", [said.trim()], false)];
+      if (toGrams(number, unit) > most * (1 + ALIKE)) return [ask(line, "left out", [said.trim(), "step"], false)];
     }
     return [];
   });

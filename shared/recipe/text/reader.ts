@@ -4,18 +4,17 @@ import { assembled } from "./assemble.ts";
 import { weighedBare } from "./bare-numbers.ts";
 import { checksOf } from "./checks.ts";
 import { unitIn } from "./columns.ts";
-import { type Corrections, NO_CORRECTIONS } from "./corrections.ts";
-import { type Described, IN_DOUGH, type Kitchen, type Question } from "./description.ts";
-import type { Draft } from "./draft.ts";
-import { LATER } from "./headings.ts";
+import { type Corrections, lineKey, NO_CORRECTIONS } from "./corrections.ts";
+import type { Described, Kitchen, Question } from "./description.ts";
+import { correctedRead, type Draft } from "./draft.ts";
 import { leftOutOf } from "./left-out.ts";
 import { readLineAt } from "./line-order.ts";
 import { type NumberStyle, numberStyle } from "./numbers.ts";
 import { rearranged } from "./rearranged.ts";
 import { type Reading, rowsRead, weigherOf } from "./row-context.ts";
+import { bakeSponges, leaveOpenBeside, ripenFirstDay } from "./second-look.ts";
 import { linesOf, type SourceLine } from "./source-lines.ts";
 import { takenStages } from "./stage-use.ts";
-import { isStarter } from "./starter.ts";
 import { tableLines } from "./table.ts";
 import { hasPercents, saysPercents, statedUnit } from "./text-unit.ts";
 import { tinOf } from "./tins.ts";
@@ -70,45 +69,26 @@ export function describeLines(lines: readonly SourceLine[], kitchen: Kitchen, co
   };
 }
 
-/** Nothing hangs on the type of what is kept apart: one that no table knows is no question there. */
-function leaveOpenBeside({ rows, stages, questions }: Draft): void {
-  rows.forEach((row, at) => {
-    const role = stages[row.stage]?.role ?? "dough";
-    if (row.type !== "" || role === "overall" || role === "part" || IN_DOUGH.has(role)) return;
-    const asked = questions.findIndex(({ reason, line }) => reason === "which type" && line === row.line);
-    if (asked < 0) return;
-    questions.splice(asked, 1);
-    rows[at] = { ...row, type: "other" };
-  });
-}
-
-/** "For the sponge" of a cake has eggs and no yeast: it is no preferment. */
-function bakeSponges({ rows, stages }: Draft): void {
-  stages.forEach((stage, at) => {
-    if (stage.preferment !== "sponge") return;
-    const mine = rows.filter((row) => row.stage === at);
-    const isRaised = mine.some((row) => row.type === "yeast" || isStarter(row));
-    if (mine.some(({ type }) => type === "egg") && !isRaised) stages[at] = { ...stage, role: "dough", preferment: "" };
-  });
-}
-
-/** Flour that ferments on the first day, and flour that follows on the next: what was mixed first is a preferment. */
-function ripenFirstDay({ rows, stages }: Draft): void {
-  const later = stages.findIndex(({ name, role }) => role === "dough" && LATER.test(name));
-  const first = stages.findIndex(
-    ({ role }, at) => at < later && role === "dough" && rows.some((row) => row.stage === at),
-  );
-  const stage = stages[first];
-  const isFloured = (at: number) => rows.some((row) => row.stage === at && row.type === "flour");
-  if (stage === undefined || !isFloured(later) || !isFloured(first)) return;
-  const isSour = rows.some((row) => row.stage === first && isStarter(row));
-  if (!isSour && !rows.some((row) => row.stage === first && row.type === "yeast")) return;
-  stages[first] = {
-    ...stage,
-    role: "preferment",
-    preferment: isSour ? "levain" : "sponge",
-    name: stage.name || "Day 1",
+/** What a person said of one of several rows of a line goes by the row's own text. */
+function correctorOf(reading: Reading): Draft["correct"] {
+  const { lines } = reading.corrections;
+  if (lines === NO_CORRECTIONS.lines) return (read) => read;
+  return (read) => {
+    const correction = lines[lineKey(read.text)];
+    return correction === undefined || correction.is !== undefined ? read : correctedRead(read, correction, reading);
   };
+}
+
+/** Questions about one of several rows of a line say which. */
+function withParts({ rows, questions, askedOf }: Draft): Question[] {
+  if (askedOf.size === 0) return questions;
+  const seen = new Set<number>();
+  const several = new Set<number>();
+  for (const { line } of rows) (seen.has(line) ? several : seen).add(line);
+  return questions.map((question) => {
+    const row = askedOf.get(question);
+    return row === undefined || !several.has(row.line) ? question : { ...question, part: row.text };
+  });
 }
 
 function describedAs(
@@ -142,6 +122,7 @@ function describedAs(
     bare: new Map(),
     askedOf: new Map(),
     counts: new Map(),
+    correct: correctorOf(reading),
     ignored: [],
     steps: [],
     questions: [],
@@ -175,7 +156,7 @@ function describedAs(
     steps: draft.steps,
     doughTemperature: draft.doughTemperature,
     tin: tinOf(lines),
-    questions: [...draft.questions, ...asks, ...checks].sort((one, other) => (one.line ?? -1) - (other.line ?? -1)),
+    questions: [...withParts(draft), ...asks, ...checks].sort((one, other) => (one.line ?? -1) - (other.line ?? -1)),
     formula,
   };
 }

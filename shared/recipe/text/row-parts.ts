@@ -33,15 +33,15 @@ export function rowAndBeside(text: string, reading: Reading): PartRow[] | undefi
   const beside = readRow(isBare ? `${main.name}, ${amount}` : `${amount} ${main.name}`, reading);
   const sizeOf = (one: RowRead) => one.grams ?? one.percent ?? one.bare;
   if (main.name === "" || sizeOf(main) === null || sizeOf(beside) === null) return undefined;
-  const side = { ...beside, text: `${text} `, type: main.type, name: main.name, readName: main.readName };
+  const side = { ...beside, text: text.slice(first.length), type: main.type, name: main.name, readName: main.readName };
   if (more !== null)
     return [
-      { read: { ...main, text }, role: undefined },
+      { read: main, role: undefined },
       { read: side, role },
     ];
   if (main.grams === null || beside.grams === null || beside.grams > main.grams) return undefined;
   return [
-    { read: { ...main, text, grams: grams(main.grams - beside.grams) }, role: undefined },
+    { read: { ...main, grams: grams(main.grams - beside.grams) }, role: undefined },
     { read: side, role },
   ];
 }

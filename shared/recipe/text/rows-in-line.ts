@@ -62,8 +62,7 @@ function opensUnknown(text: string, reading: Reading): boolean {
 }
 
 /** "2 tbsp cinnamon" has an amount that only a person can weigh. */
-const isAsked = ({ asks, isKnown, type }: RowRead): boolean =>
-  (isKnown || type !== "") && asks.some(({ reason }) => reason === "unclear amount");
+const isAsked = ({ asks }: RowRead): boolean => asks.some(({ reason }) => reason === "unclear amount");
 
 /** "… / yeast 2.2 = 100" */
 const SUM_BEHIND = /(?:\s*=\s*\d[\d.,]*\s*(?:%|k?g|oz|lbs?)?)?\s*\.?$/i;

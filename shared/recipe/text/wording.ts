@@ -32,7 +32,10 @@ export function questionSays({ reason, about }: Pick<Question, "reason" | "about
       two === "" ? "It says a span of pieces. Enter how many." : `${one} is ${two}, and the dough is ${three}.`,
     "step time": `How long does this take: ${quote(one)}? Enter the minutes on the sheet.`,
     "no flour": "No row is flour, and every percentage is of the flour. Choose flour as the type of one.",
-    "left out": `No ingredient was read for ${quote(one)}. Enter it on a line of its own, or choose “Not an ingredient”.`,
+    "left out":
+      two === "step"
+        ? `No ingredient has the ${quote(one)} of this step. If it is missing, enter it on a line of its own.`
+        : `No ingredient was read for ${quote(one)}. Enter it on a line of its own, or choose “Not an ingredient”.`,
     "no ingredient": "No ingredient was found in this text. Enter one on each line, such as 500 g flour.",
   };
   return sentences[reason];
