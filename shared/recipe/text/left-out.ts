@@ -41,15 +41,18 @@ export function leftOutOf(draft: Draft, lines: readonly SourceLine[], tables: Ta
     return lines.some(({ text }) => text !== "") ? [ask(null, "no ingredient", [], true)] : [];
   const asked = new Set(draft.questions.map(({ line }) => line));
   const unread = draft.ignored.filter((one) => holdsAmount(one) && !asked.has(one.line));
-  const double = lines.filter(({ raw, at }) => WEIGHS_TWICE.test(raw) && !asked.has(at) && !hasColumns(tables.get(at)));
+  const double = lines
+    .filter(({ raw, at }) => WEIGHS_TWICE.test(raw) && !asked.has(at) && !hasColumns(tables.get(at)))
+    .slice(0, MOST);
   const read = unread.length === 0 ? new Set<number>() : new Set(draft.rows.map(({ line }) => line));
-  const rowsOf = (line: number) => draft.rows.filter((row) => row.line === line);
+  const rowsOf = new Map(double.map(({ at }) => [at, [] as Row[]]));
+  if (double.length > 0) for (const row of draft.rows) rowsOf.get(row.line)?.push(row);
   return [
     ...unread
       .filter(({ line }) => !read.has(line))
       .map(({ line, text }) => ask(line, "left out", [text.slice(0, 80)], true)),
-    ...double.slice(0, MOST).flatMap(({ at, raw }) => {
-      const rows = rowsOf(at);
+    ...double.flatMap(({ at, raw }) => {
+      const rows = rowsOf.get(at) ?? [];
       const more = rows.length === 0 ? undefined : moreWeights(raw, rows);
       if (more === undefined) return [];
       return [
@@ -64,8 +67,9 @@ export function leftOutOf(draft: Draft, lines: readonly SourceLine[], tables: Ta
 
 /** A line that was taken for no ingredient, and yet weighs something. */
 function holdsAmount({ text, reason }: Ignored): boolean {
-  if (!MAY_WEIGH.test(text)) return false;
+  if (!MAY_WEIGH.test(text) && !/\d\s?%/.test(text)) return false;
   const many = text.match(AMOUNT)?.length ?? 0;
+  if (reason === "beside the dough") return many > 0 || /\d\s?%/.test(text);
   if (reason === "no ingredient") return many > 1 || (many === 1 && !OF_THE_WHOLE.test(text));
   return (reason === "title" || reason === "heading") && many > 1 && !OF_THE_WHOLE.test(text);
 }

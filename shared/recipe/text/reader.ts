@@ -6,7 +6,7 @@ import { checksOf } from "./checks.ts";
 import { unitIn } from "./columns.ts";
 import { type Corrections, lineKey, NO_CORRECTIONS } from "./corrections.ts";
 import type { Described, Kitchen, Question } from "./description.ts";
-import { correctedRead, type Draft } from "./draft.ts";
+import { correctedRead, type Draft, ignore } from "./draft.ts";
 import { leftOutOf } from "./left-out.ts";
 import { readLineAt } from "./line-order.ts";
 import { type NumberStyle, numberStyle } from "./numbers.ts";
@@ -67,6 +67,13 @@ export function describeLines(lines: readonly SourceLine[], kitchen: Kitchen, co
     ...open,
     questions: [question, ...open.questions.filter(({ reason }) => reason !== "thousands or decimals")],
   };
+}
+
+/** Lines whose words went to the rows below them. */
+function emptied(text: readonly SourceLine[], lines: readonly SourceLine[]): readonly SourceLine[] {
+  if (lines === text) return [];
+  const kept = new Set(lines.filter((line) => line.text !== "").map(({ at }) => at));
+  return text.filter((line) => line.text !== "" && !kept.has(line.at));
 }
 
 /** What a person said of one of several rows of a line goes by the row's own text. */
@@ -139,6 +146,7 @@ function describedAs(
       takeStated(draft, line, unit.isTitle);
     } else readLineAt(draft, line, place, whole);
   }
+  for (const line of emptied(text, lines)) ignore(draft, line, "column headings");
   weighedBare(draft, reading);
   leaveOpenBeside(draft);
   bakeSponges(draft);

@@ -47,7 +47,7 @@ export function rowAndBeside(text: string, reading: Reading): PartRow[] | undefi
 }
 
 const TAG =
-  /\s*[([]\s*(?:for |in |to )?(?:the )?(\p{L}[\p{L} -]{2,24})[)\]]|,?\s+for (?:the )?(\p{L}[\p{L} -]{2,24})$/iu;
+  /\s*[([]\s*(?:for |in |to )?(?:the )?(\p{L}[\p{L} -]{2,24})[)\]]|,?\s+for (?:the )?(\p{L}[\p{L} -]{2,24}?)(?=$|[\s:,.=–-]+\d)/iu;
 const DOUGH_TAG = /^(?:(?:final|main) )?(?:dough|mix)$|^final$/;
 
 /** The stage that a row names beside its ingredient: "flour (sponge)", "water for the poolish"; and the row without it. */

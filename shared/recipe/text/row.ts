@@ -25,7 +25,9 @@ export function readRow(text: string, reading: Reading, beside: Beside = {}): Ro
 function readAfresh(text: string, reading: Reading, beside: Beside): RowRead {
   const plainNumbers = withPlainNumbers(text, reading.style);
   const read = rowText(plainNumbers, beside.amount !== undefined);
-  const { percent, body } = percentOf(read, reading);
+  const { percent: own, body } = percentOf(read, reading);
+  const other = OF_OTHER.exec(text)?.[0];
+  const percent = other === undefined ? own : null;
   const unwet = nameOf(body, reading);
   const amount =
     beside.amount === undefined
@@ -57,11 +59,17 @@ function readAfresh(text: string, reading: Reading, beside: Beside): RowRead {
     ],
     asks: [
       ...named.asks,
-      ...(isRowPercent && isNothing ? [] : amount.asks),
+      ...(isNothing && (isRowPercent || other !== undefined) ? [] : amount.asks),
       ...severalPercents(read, named.type, reading),
+      ...(other === undefined || amount.grams !== null ? [] : [ofOther(other)]),
     ],
   };
 }
+
+/** "Butter 25% of dough": no share of the flour, which every other percentage is. */
+const OF_OTHER =
+  /(?<![\d.,])\d[\d.,]*\s?%\s*(?:of|on|vom|der|de la|della|du)\s+(?:the\s+|total\s+|final\s+)*(?:dough|batter|teig\w*|p[âa]te|impasto|masa|butter|water|filling|whole|mix)(?:\s+weight)?(?!\p{L})/iu;
+const ofOther = (share: string): Ask => open("unclear amount", [`${share} is no share of the flour`]);
 
 /** "100% rye" names a flour; "10% rye" beside another percentage is one as well. */
 const isOwn = ({ says, value }: RowText["percents"][number]): boolean =>
