@@ -35,7 +35,7 @@ function yieldBehind(text: string): YieldRead | undefined {
   return words === undefined ? undefined : yieldIn(words);
 }
 
-function addSteps(draft: Draft, line: SourceLine, text: string): boolean {
+export function addSteps(draft: Draft, line: SourceLine, text: string): boolean {
   draft.doughTemperature ??= doughTemperatureIn(text);
   const stepYield = yieldOfStep(text) ?? yieldBehind(text);
   if (stepYield !== undefined) takeYield(draft, stepYield);

@@ -90,6 +90,7 @@ export type IgnoredReason =
   | "note"
   | "total"
   | "column headings"
+  | "goes on"
   | "beside the dough"
   | "no ingredient"
   | "not an ingredient"

@@ -1,7 +1,7 @@
 // What each line is, in the order in which that is asked.
 
 import { isNumberAlone, takeAside, takeClutter, takeMade, takeMode, takeTotal } from "./beside-lines.ts";
-import { takeBody, takeCorrected, takePlain } from "./body-lines.ts";
+import { addSteps, takeBody, takeCorrected, takePlain } from "./body-lines.ts";
 import { isTotal, OF_THE_PAPER } from "./clutter.ts";
 import { columnOf } from "./columns.ts";
 import { lineKey, NO_CORRECTIONS } from "./corrections.ts";
@@ -16,6 +16,7 @@ import {
   type Place,
   takeYield,
 } from "./draft.ts";
+import { takeGoesOn } from "./goes-on.ts";
 import { takeHeading, takeHeadingWithRows } from "./heading-lines.ts";
 import { modeOf } from "./headings.ts";
 import { readRow } from "./row.ts";
@@ -96,9 +97,15 @@ function takeLabelled(place: Place): boolean {
   return TAKERS.some((take) => take({ ...place, line: remainder }));
 }
 
+/** A list with sentences behind it. */
+function takeListed(place: Place): boolean {
+  return takeGoesOn(place, (list) => TAKERS.some((take) => take !== takeListed && take(list)), addSteps);
+}
+
 /** Each answers whether the line was its own. */
 const TAKERS: readonly ((place: Place) => boolean)[] = [
   takeCorrected,
+  takeListed,
   ({ draft, line }) => isSeparator(line.text) && ignore(draft, line, "separator"),
   ({ draft, line }) => isNumberAlone(draft, line.text) && ignore(draft, line, "heading"),
   takeLabelled,

@@ -146,7 +146,12 @@ function describedAs(
       takeStated(draft, line, unit.isTitle);
     } else readLineAt(draft, line, place, whole);
   }
-  for (const line of emptied(text, lines)) ignore(draft, line, "column headings");
+  for (const line of emptied(text, lines))
+    ignore(
+      draft,
+      line,
+      line.raw.includes(", ") || !/\s{2}|[\t|]/.test(line.raw.trim()) ? "goes on" : "column headings",
+    );
   weighedBare(draft, reading);
   leaveOpenBeside(draft);
   bakeSponges(draft);

@@ -2,6 +2,7 @@
 
 import { upright } from "./across.ts";
 import { apart } from "./beside-lists.ts";
+import { unbroken } from "./goes-on.ts";
 import { NUMBER } from "./line-cells.ts";
 import { toldApart } from "./prose.ts";
 import type { SourceLine } from "./source-lines.ts";
@@ -38,6 +39,6 @@ function withPercents(lines: readonly SourceLine[]): readonly SourceLine[] {
 const isParted = ({ raw }: SourceLine): boolean => raw.includes("  ") || raw.includes("\t") || raw.includes("|");
 
 export function rearranged(lines: readonly SourceLine[]): readonly SourceLine[] {
-  const told = toldApart(lines);
+  const told = toldApart(unbroken(lines));
   return withPercents(told.some(isParted) ? upright(apart(told)) : told);
 }

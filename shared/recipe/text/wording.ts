@@ -52,6 +52,7 @@ export const IGNORED_SAYS: Readonly<Record<IgnoredReason, string>> = {
   note: "Left out: note",
   total: "Total, checked against the rows",
   "column headings": "Headings of the columns",
+  "goes on": "Read with the line above",
   "beside the dough": "Left out: used beside the dough",
   "no ingredient": "Left out: no ingredient and no amount found",
   "not an ingredient": "Left out by you",
