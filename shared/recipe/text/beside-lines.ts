@@ -6,7 +6,7 @@ import { isFirstDay, modeOf } from "./headings.ts";
 import { readRow } from "./row.ts";
 import { isSeparator } from "./source-lines.ts";
 import { isStep } from "./steps.ts";
-import { tinIn } from "./tins.ts";
+import { tinIn, tinsByWeight } from "./tins.ts";
 import { NO_YIELD } from "./yield-words.ts";
 import { yieldIn } from "./yields.ts";
 
@@ -57,6 +57,11 @@ export function takeClutter({ draft, line, next, before }: Place): boolean {
   if (clutter !== undefined) return ignore(draft, line, clutter);
   // "20 cm round tin"
   if (!isStep(line.text, false, false) && isTinAlone(draft, line.text)) return ignore(draft, line, "tin");
+  const tins = isFirstOf(draft) ? undefined : tinsByWeight(line.text);
+  if (tins?.isAll) {
+    takeYield(draft, { ...NO_YIELD, pieces: tins.many, tins: tins.many });
+    return ignore(draft, line, "tin");
+  }
   const isFigures =
     isNutrition(line.text) &&
     draft.mode === "method" &&

@@ -25,8 +25,9 @@ import type { SourceLine } from "./source-lines.ts";
 import { namesStage } from "./stage-use.ts";
 import { doughTemperatureIn, isStep, stepsIn } from "./steps.ts";
 import { cachedByText } from "./text-cache.ts";
+import { tinsByWeight } from "./tins.ts";
 import { yieldOfStep } from "./yield-of-step.ts";
-import type { YieldRead } from "./yield-words.ts";
+import { NO_YIELD, type YieldRead } from "./yield-words.ts";
 import { yieldIn } from "./yields.ts";
 
 /** "Bake 12 minutes. Yield: 2 dozen." */
@@ -39,6 +40,8 @@ export function addSteps(draft: Draft, line: SourceLine, text: string): boolean 
   draft.doughTemperature ??= doughTemperatureIn(text);
   const stepYield = yieldOfStep(text) ?? yieldBehind(text);
   if (stepYield !== undefined) takeYield(draft, stepYield);
+  const tins = draft.yield.pieces === null && !draft.yield.isSpan ? tinsByWeight(text) : undefined;
+  if (tins !== undefined) takeYield(draft, { ...NO_YIELD, pieces: tins.many, tins: tins.many });
   for (const { isUnclear, ...step } of stepsIn(text)) {
     draft.steps.push({ line: line.at, ...step });
     if (!isUnclear) continue;

@@ -12,7 +12,7 @@ import { readLineAt } from "./line-order.ts";
 import { type NumberStyle, numberStyle } from "./numbers.ts";
 import { rearranged } from "./rearranged.ts";
 import { type Reading, rowsRead, weigherOf } from "./row-context.ts";
-import { bakeSponges, leaveOpenBeside, ripenFirstDay } from "./second-look.ts";
+import { bakeSponges, leaveOpenBeside, plantSeeds, ripenFirstDay } from "./second-look.ts";
 import { linesOf, type SourceLine } from "./source-lines.ts";
 import { takenStages } from "./stage-use.ts";
 import { tableLines } from "./table.ts";
@@ -156,6 +156,7 @@ function describedAs(
   leaveOpenBeside(draft);
   bakeSponges(draft);
   ripenFirstDay(draft);
+  plantSeeds(draft);
   const taken = takenStages(draft);
   const { formula, asks } = assembled(draft, taken, reading);
   const { pieces, pieceWeight, tins, total } = draft.yield;

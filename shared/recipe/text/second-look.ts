@@ -45,3 +45,11 @@ export function ripenFirstDay({ rows, stages }: Draft): void {
     name: stage.name || "Day 1",
   };
 }
+
+/** "40 g seed" that a sour begins with is a ripe starter, and no linseed. */
+export function plantSeeds({ rows, stages }: Draft): void {
+  rows.forEach((row, at) => {
+    if (stages[row.stage]?.role === "preferment" && /^(?:ripe |mature )?seed$/i.test(row.name) && row.type !== "")
+      rows[at] = { ...row, type: "" };
+  });
+}

@@ -24,4 +24,6 @@ const STARTER =
 export const isStarter = (row: Row): boolean =>
   kindRead(row.type)?.word === "preferment" ||
   (row.type === "" &&
-    (STARTER.test(row.name) || prefermentIn(row.name) !== undefined || /^anstellgut$|^discard$/i.test(row.name)));
+    (STARTER.test(row.name) ||
+      prefermentIn(row.name) !== undefined ||
+      /^anstellgut$|^discard$|^(?:ripe |mature )?seed$/i.test(row.name)));

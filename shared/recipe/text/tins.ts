@@ -86,3 +86,18 @@ export function tinOf(lines: readonly { readonly text: string }[]): TinRead | nu
   }
   return tin;
 }
+
+/** "Two 2 lb loaf tins": tins that go by what they hold, which says nothing sure of their size; how many of them. */
+const BY_WEIGHT =
+  /(?:^|\b(?:in|into|for|fill|line|grease|use)\s+)(?:(?:(a|an|the|your|one|two|three|four|five|six|\d{1,2})\s*(?:[x×]\s*)?)?(?:(?:well[- ])?(?:greased|lined|buttered|oiled|floured|non-?stick|large|prepared|and)\s+)*)(?:\d(?:\.\d)?|½|\d{3,4})\s?-?(?:lb|kg|g|pound)\b\s*(?:[(/]\s?\d+\s?(?:k?g|lb)\)?\s*)?(?:\p{L}+ )?(?:tin|pan)s?(?!\p{L})/iu;
+const MANY: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4, five: 5, six: 6 };
+
+/** How many tins a text names by what they hold; undefined where it names none. */
+export function tinsByWeight(text: string): { many: number; isAll: boolean } | undefined {
+  if (text.length > 400 || !/\b(?:tins?|pans?)\b/i.test(text)) return undefined;
+  const match = BY_WEIGHT.exec(text);
+  if (match === null) return undefined;
+  const said = (match[1] ?? "").toLowerCase();
+  const many = MANY[said] ?? (/^\d+$/.test(said) ? Number(said) : 1);
+  return { many, isAll: match[0].length >= text.replace(/[\s.,;]+$/, "").length };
+}

@@ -7,6 +7,7 @@ export const NINTH_HOUSEHOLD: readonly Case[] = [
     cups: "UK",
     title: "Gran's bara brith",
     rows: "SR flour; flour; 453.59\nsoft brown sugar; sugar; 226.8\nmixed fruit; fruit; 453.59\ncold tea; water; 284.13\negg; egg; 60\nmixed spice; other; -",
+    yield: { pieces: 1, tins: 1 },
     steps: [[90, 162.8]],
     asks: ["unclear amount"],
   },
