@@ -31,6 +31,7 @@ import { SIXTH } from "./corpus-sixth.ts";
 import { STAGES } from "./corpus-stages.ts";
 import type { Case } from "./corpus-support.ts";
 import { TABLES } from "./corpus-tables.ts";
+import { TENTH } from "./corpus-tenth.ts";
 import { THIRD } from "./corpus-third.ts";
 import { WEB } from "./corpus-web.ts";
 import { SEALED_PERCENT, SEALED_TABLES } from "./sealed-formulas.ts";
@@ -73,4 +74,5 @@ export const SHAPES: Readonly<Record<string, readonly Case[]>> = {
   "staged formulas, ninth lot": NINTH_STAGES,
   "parts beside the dough, ninth lot": NINTH_PARTS,
   "web pages, methods, yields, ninth lot": NINTH_WEB,
+  "all shapes, tenth lot": TENTH,
 };
