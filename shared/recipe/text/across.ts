@@ -8,12 +8,15 @@ import { typeOf } from "./types.ts";
 export function upright(lines: readonly SourceLine[]): readonly SourceLine[] {
   for (const [place, head] of lines.entries()) {
     if (!MAY.test(head.raw) || /\d/.test(head.raw)) continue;
-    const names = cellsOf(head.raw);
+    const all = cellsOf(head.raw);
+    const [first] = all;
+    const isLabelled = first !== undefined && !isIngredient(first.text);
+    const names = isLabelled ? all.slice(1) : all;
     const next = lines[place + 1];
     if (names.length < 3 || next === undefined || !names.every(({ text }) => isIngredient(text))) continue;
     const under: string[][] = [];
     for (let at = place + 1; at < lines.length; at++) {
-      const numbers = numbersUnder(lines[at] as SourceLine, names.length);
+      const numbers = numbersUnder(lines[at] as SourceLine, names.length, isLabelled);
       if (numbers === undefined) break;
       under.push(numbers);
     }
@@ -26,19 +29,34 @@ export function upright(lines: readonly SourceLine[]): readonly SourceLine[] {
     )
       continue;
     const rows = names.map(({ text }, at) => lineOf(next, [text, ...under.map((row) => row[at] ?? "")].join(" ")));
-    return [...lines.slice(0, place), lineOf(head, ""), ...rows, ...upright(lines.slice(place + 1 + under.length))];
+    if (isLabelled && under.length > 1 && !under.some(isShare)) continue;
+    const title = isLabelled ? (labelOf(next, names.length) ?? first.text) : "";
+    return [...lines.slice(0, place), lineOf(head, title), ...rows, ...upright(lines.slice(place + 1 + under.length))];
   }
   return lines;
 }
 
 const isIngredient = (text: string): boolean => text.split(" ").length <= 4 && typeOf(text, text).word !== "";
 
-function numbersUnder({ raw }: SourceLine, many: number): string[] | undefined {
+/** The name before a row of numbers, where it is no unit. */
+function labelOf({ raw }: SourceLine, many: number): string | undefined {
+  const cells = cellsOf(raw);
+  const label = cells.length === many + 1 ? cells[0]?.text : undefined;
+  return label === undefined || UNIT_ALONE.test(label) ? undefined : label;
+}
+
+const UNIT_ALONE = /^\W*(k?g|lbs?|oz|%|grams?|kilos?)\W*$/i;
+
+function numbersUnder({ raw }: SourceLine, many: number, isLabelled: boolean): string[] | undefined {
   const cells = cellsOf(raw).map(({ text }) => text);
   const label = cells.length === many + 1 ? (cells[0] ?? "") : "";
-  const unit = /^\W*(k?g|lbs?|oz|%|grams?|kilos?)\W*$/i.exec(label)?.[1];
+  const unit = UNIT_ALONE.exec(label)?.[1];
   const numbers = label === "" ? cells : cells.slice(1);
-  if (numbers.length !== many || !numbers.every((one) => AMOUNT.test(one)) || (label !== "" && unit === undefined))
+  if (
+    numbers.length !== many ||
+    !numbers.every((one) => AMOUNT.test(one)) ||
+    (label !== "" && unit === undefined && !isLabelled)
+  )
     return undefined;
   return numbers.map((one) => (BARE.test(one) && unit !== undefined ? `${one} ${unit}` : one));
 }

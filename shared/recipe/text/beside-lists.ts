@@ -66,9 +66,12 @@ export function apart(lines: readonly SourceLine[]): readonly SourceLine[] {
         0,
       );
     const units = unitsOver(all, columns.length);
+    const staged = stagesIn(all);
     if (units !== undefined) all.push(lineOf(all.pop() ?? first.line, ""));
-    const heads = headsOver(units === undefined ? all : all.slice(0, -1), columns.length);
-    if (heads !== undefined) all.splice(units === undefined ? -1 : -2, 1);
+    const heads =
+      (units === undefined ? undefined : staged) ??
+      headsOver(units === undefined ? all : all.slice(0, -1), columns.length);
+    if (heads !== undefined && heads !== staged) all.splice(units === undefined ? -1 : -2, 1);
     columns.forEach((_, place) => {
       const head = heads?.cells[place];
       if (head !== undefined && heads !== undefined) all.push(lineOf(heads.line, head.text.replace(/:$/, ""), true));
@@ -93,6 +96,13 @@ function headsOver(above: readonly SourceLine[], many: number) {
   return cells.length === many && cells.every(({ text }) => isName(text) && !/\d/.test(text))
     ? { line, cells }
     : undefined;
+}
+
+/** "Masa | g | Relleno | g": headings of the lists themselves. */
+function stagesIn(above: readonly SourceLine[]) {
+  const line = above[above.length - 1];
+  const cells = cellsOf(line?.raw ?? "").filter((_, at) => at % 2 === 0);
+  return line === undefined || cells.some(({ text }) => columnOf(text)?.is === "name") ? undefined : { line, cells };
 }
 
 /** "Ingredient | kg | Ingredient | kg": the unit of each list. */

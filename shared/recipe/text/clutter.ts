@@ -29,10 +29,14 @@ const UNIT_SWITCH = /^(?:(?:cups?|grams?|ounces?|metric|imperial|us|volume|weigh
 export const OF_THE_PAPER =
   /^(?:date|baker|prepared by|made by|shift|rev(?:ision)?|version|ref(?:erence)?|document|doc|page|approved|issue[d]?|department|line)\b(?:\s*(?:no|nr|by|on|number))?\.?\s*[:#]/i;
 
+/** What a mill is asked to deliver. */
+const ORDERED = /\b\d+\s(?:sacks?|pallets?|cases?|crates?|drums?)\s(?:of\s)?\p{L}/iu;
+
 /** Why a line is none of the recipe; undefined where it may be. `nutrition` is only sure in a row of such lines. */
 export function clutterIn(text: string): IgnoredReason | undefined {
   if (LOUD.test(text) || RATED.test(text) || BYLINE.test(text) || UNIT_SWITCH.test(text)) return "web page";
   if (OF_THE_PAPER.test(text)) return "note";
+  if (ORDERED.test(text) && !/\d\s?(?:k?g|oz|lbs?)(?!\p{L})/iu.test(text)) return "no ingredient";
   if (TRAIL.test(text) && text.length < 90 && !/\s\/\s/.test(text)) return "web page";
   if (/^(?:calories|cholesterol|sodium|trans fat|saturated fat|potassium|carbohydrates?|kcal)\b\s*:?\s*\d/i.test(text))
     return "nutrition";

@@ -111,7 +111,7 @@ const NAME_FIRST = /^(?!batch|mix|dough|for|total|recipe|size|make)[\p{L} :–-]
 
 /** A row of headings: at least two cells are known ones, and none holds a bare amount. */
 export function headerOf(cells: readonly string[]): (Column | undefined)[] | undefined {
-  if (cells.some((cell) => /^\s*[\d.,]+\s*(?:%|k?g|lb|oz)?\s*$/i.test(cell))) return undefined;
+  if (cells.some((cell) => /^\s*[\d.,]+\s*(?:(?:%|k?g|lb|oz)?\s*$|%)/i.test(cell))) return undefined;
   // "Mix 8 minutes, dough 26 °C" is a step; "Poolish (12 h)" heads a column.
   if (cells.some((cell) => /\d\s?(?:min|h(?:ou)?rs?\b|h\b|[°º])/i.test(cell.replace(/[([].*?[)\]]/g, " "))))
     return undefined;

@@ -7,7 +7,7 @@ import { temperatureIn, timesIn } from "./times.ts";
 
 const WEIGHED = /\d\s?(?:k?g|gr|oz|lbs?|ml|cl|dl|l|%|cups?|tsp|tbsp)(?!\p{L})/giu;
 /** "… 40 g salt. Mix 8 min.": a list of amounts up to a full stop, and what stands behind it. */
-const BEHIND = /^(.*?\d.*?(?:\p{L}{3}|\)))[.;]\s+((?:\p{Lu}|\d).*)$/u;
+const BEHIND = /^(.*?\d.*?(?:\p{L}{3}|\)|\d\s?(?:k?g|oz|lbs?|ml|%)))[.;]\s+((?:\p{Lu}|\d).*)$/u;
 /** "Poolish: … 1 g yeast (12 h at 20 °C)" */
 const IN_BRACKETS = /^([^:]{3,40}:\s.*\d.*?)\s*\(([^()]*\d[^()]*)\)\.?$/;
 

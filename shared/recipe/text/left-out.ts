@@ -53,7 +53,7 @@ export function leftOutOf(draft: Draft, lines: readonly SourceLine[], tables: Ta
       .map(({ line, text }) => ask(line, "left out", [text.slice(0, 80)], true)),
     ...double.flatMap(({ at, raw }) => {
       const rows = rowsOf.get(at) ?? [];
-      const more = rows.length === 0 ? undefined : moreWeights(raw, rows);
+      const more = rows.length === 0 ? undefined : moreWeights(raw, rows, draft);
       if (more === undefined) return [];
       return [
         rows.length === 1
@@ -86,7 +86,7 @@ const ALIKE = 0.07;
 const isLike = (one: number, other: number): boolean => Math.abs(one - other) <= ALIKE * Math.max(one, other);
 
 /** A weight of a line that is neither a row's nor a part of one; undefined where there is none. */
-function moreWeights(raw: string, rows: readonly Row[]): string | undefined {
+function moreWeights(raw: string, rows: readonly Row[], { yield: made }: Draft): string | undefined {
   if (rows.some(({ takes, keeps, remarks }) => takes !== null || keeps !== null || remarks.length > 0))
     return undefined;
   const open = raw.replace(/\([^)]*\)|\[[^\]]*\]/g, " ");
@@ -95,11 +95,13 @@ function moreWeights(raw: string, rows: readonly Row[]): string | undefined {
     grams: toGrams(number, unit),
   }));
   if (weights.length <= rows.length) return undefined;
-  const taken = rows.map(({ grams }) => grams ?? 0);
+  const taken = [...rows.map(({ grams }) => grams ?? 0), made.pieceWeight ?? 0, made.total ?? 0, made.flour ?? 0];
   const rest = weights.filter(({ grams }) => !taken.some((one) => isLike(one, grams)));
   const all = (list: readonly number[]) => list.reduce((sum, one) => sum + one, 0);
   // "6 lb 8 oz", "2 x 250 g", "500 g and 50 g more"
-  const isSum = isLike(all(weights.map(({ grams }) => grams)), all(taken)) || /\d\s?[x×@*]\s?\d/i.test(open);
+  const isSum =
+    isLike(all(weights.map(({ grams }) => grams)), all(rows.map(({ grams }) => grams ?? 0))) ||
+    /\d\s?[x×@*]\s?\d/i.test(open);
   return isSum || rest.length === 0 ? undefined : rest[0]?.text.trim();
 }
 

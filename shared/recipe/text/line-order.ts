@@ -17,7 +17,8 @@ import {
   takeYield,
 } from "./draft.ts";
 import { takeGoesOn } from "./goes-on.ts";
-import { takeHeading, takeHeadingWithRows } from "./heading-lines.ts";
+import { takeHeading } from "./heading-lines.ts";
+import { takeHeadingWithRows } from "./heading-with-rows.ts";
 import { modeOf } from "./headings.ts";
 import { readRow } from "./row.ts";
 import type { Reading } from "./row-context.ts";

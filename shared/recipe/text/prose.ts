@@ -16,7 +16,7 @@ const ITEM = new RegExp(
 );
 /** What makes a sentence of a line with amounts. */
 const VERB =
-  /(?:^|[.,;:]\s|\b(?:then|and|first|next|next day|to|pm|am|noon|evening|morning|i|we)\s)(?:mix|add|stir|knead|combine|feed|refresh|dissolve|whisk|work|blend|make|take|use|build|rub|cream|beat|melt|start|pour|put|weigh)\b/i;
+  /\b(?:mix|add|stir|knead|combine|feed|refresh|dissolve|whisk|work|blend|make|take|use|build|rub|cream|beat|melt|start|pour|put|weigh)\b/i;
 const FEEDS = /\b(?:feed|refresh|build)\b/i;
 /** "Divide into 500 g pieces" weighs no ingredient. */
 const OF_THE_WHOLE =

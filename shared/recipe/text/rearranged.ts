@@ -2,11 +2,12 @@
 
 import { upright } from "./across.ts";
 import { apart } from "./beside-lists.ts";
+import { unitIn } from "./columns.ts";
 import { unbroken } from "./goes-on.ts";
 import { NUMBER } from "./line-cells.ts";
 import { toldApart } from "./prose.ts";
+import { gramsOf } from "./row-amount.ts";
 import type { SourceLine } from "./source-lines.ts";
-import { typeOf } from "./types.ts";
 
 const THREE = new RegExp(
   `^(\\p{L}.*?)\\s+(${NUMBER}\\s?(?:k?g|lbs?|oz|l|lt|lit(?:re|er)s?|ml))\\s+(\\d+(?:[.,]\\d+)?)\\s?%?$`,
@@ -14,7 +15,20 @@ const THREE = new RegExp(
 );
 /** Cheap to ask, and true of few lines. */
 const ENDS_IN_NUMBER = /\d\s?%?$/;
-const isHundred = (sum: number): boolean => Math.abs(sum - 100) < 0.5;
+
+/** The weights are the percentages of one flour. */
+function areInProportion(rows: readonly (readonly string[])[]): boolean {
+  const pairs = rows.map(([, weight = "", percent = ""]) => {
+    const unit = unitIn(weight.replace(/(\d)(?=\p{L})/gu, "$1 "));
+    const number = Number((/[\d.,]+/.exec(weight)?.[0] ?? "").replace(",", "."));
+    return { grams: number * (unit === "" ? 1000 : gramsOf(unit)), percent: Number(percent.replace(",", ".")) };
+  });
+  const rates = pairs.map(({ grams, percent }) => grams / percent).sort((one, other) => one - other);
+  const rate = rates[Math.floor(rates.length / 2)] ?? 0;
+  return (
+    rate > 0 && pairs.every(({ grams, percent }) => Math.abs(grams / rate - percent) <= Math.max(0.05 * percent, 0.1))
+  );
+}
 
 /** "Flour 25 kg 100", "Water 14.5 l 58": what a single blank parts from the weight is its percentage. */
 function withPercents(lines: readonly SourceLine[]): readonly SourceLine[] {
@@ -24,12 +38,7 @@ function withPercents(lines: readonly SourceLine[]): readonly SourceLine[] {
     if (match !== null) found.set(line, match.slice(1));
   }
   if (found.size < 3) return lines;
-  const flour = [...found.values()].reduce(
-    (sum, [name = "", , percent = ""]) =>
-      sum + (typeOf(name, name).word === "flour" ? Number(percent.replace(",", ".")) : 0),
-    0,
-  );
-  if (!isHundred(flour)) return lines;
+  if (!areInProportion([...found.values()])) return lines;
   return lines.map((line) => {
     const cells = found.get(line);
     return cells === undefined ? line : { ...line, raw: `${cells[0]}\t${cells[1]}\t${cells[2]}%` };

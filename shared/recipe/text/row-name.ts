@@ -48,7 +48,7 @@ export function nameOf(body: string, { kitchen, corrections }: Reading): Named {
     /^(?:of|de|x|packed)\s+|\s+(?:packed|sifted)$/gi,
     "",
   );
-  const readName = withGrades(withPercent(plainName, body, kitchen));
+  const readName = withGrades(withPercent(withoutArticle(plainName), body, kitchen));
   const taught = corrections.names[nameKeyOf(readName)];
   const name = taught?.name ?? readName;
   const known = taught?.name === undefined ? ingredient : ingredientIn(name.split(/\s+/), kitchen);
@@ -81,6 +81,12 @@ function olderDough(name: string): string | undefined {
 }
 
 const NO_DOUGH = /\b(?:flour|bread|cake|cream|milk|yeast)\b/;
+
+/** "La esponja", "le levain" */
+function withoutArticle(name: string): string {
+  const [, rest = ""] = /^(?:la|le|l['’]|il|lo|el|die|der|das|den|dem|het|de)\s*(?<=[\s'’])(.+)$/i.exec(name) ?? [];
+  return rest !== "" && prefermentWordIn(singularName(rest)) !== "" ? rest : name;
+}
 
 /** "2% milk" is a milk of its own. */
 function withPercent(name: string, body: string, kitchen: Kitchen): string {

@@ -23,11 +23,10 @@ export function readRow(text: string, reading: Reading, beside: Beside = {}): Ro
 }
 
 function readAfresh(text: string, reading: Reading, beside: Beside): RowRead {
-  const plainNumbers = withPlainNumbers(text, reading.style);
+  const other = text.includes("%") ? OF_OTHER.exec(text)?.[0] : undefined;
+  const plainNumbers = withPlainNumbers(other === undefined ? text : text.replace(other, " "), reading.style);
   const read = rowText(plainNumbers, beside.amount !== undefined);
-  const { percent: own, body } = percentOf(read, reading);
-  const other = OF_OTHER.exec(text)?.[0];
-  const percent = other === undefined ? own : null;
+  const { percent, body } = percentOf(read, reading);
   const unwet = nameOf(body, reading);
   const amount =
     beside.amount === undefined

@@ -9,6 +9,9 @@ import { flourOfRow, waterOfRow } from "./starter.ts";
 
 const ADDED = /\b(?:add|with|into|to|pour|combine|mix|dissolve|all)\b/i;
 
+/** "Next day add 700 g flour" adds to what stood over night. */
+const LATER_ADDED = /\b(?:next (?:day|morning)|in the morning|day (?:2|two))\b[^.]*\badd\b/i;
+
 /** A preferment that the dough does not name is on top of it where anything says so, and is asked about otherwise. */
 export function included(
   draft: Draft,
@@ -30,6 +33,7 @@ export function included(
     const isNamed = draft.steps.some(
       ({ text }) => ADDED.test(text) && new RegExp(`\\b${stage.preferment || "preferment"}\\b`, "i").test(text),
     );
+    const isAddedTo = draft.steps.some(({ text }) => LATER_ADDED.test(text));
     const isDry = flour > 0 && water / flour < 0.5;
     const hasLess = mine.some((row) => {
       const same = dough.filter((one) => identityOf(one, reading) === identityOf(row, reading));
@@ -42,7 +46,15 @@ export function included(
       factors.set(at, 0);
       return;
     }
-    if (answer !== undefined || isNamed || isDry || hasLess || isColumn || rows.every((row) => row.percent !== null))
+    if (
+      answer !== undefined ||
+      isNamed ||
+      isAddedTo ||
+      isDry ||
+      hasLess ||
+      isColumn ||
+      rows.every((row) => row.percent !== null)
+    )
       return;
     asks.push({
       reason: "on top or included",

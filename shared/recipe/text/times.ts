@@ -10,7 +10,8 @@ const SIGNS: Readonly<Record<string, number>> = { "½": 0.5, "¼": 0.25, "¾": 0
 const NUMBER = `(?:\\d+(?:[.,]\\d+)?\\s?[½¼¾⅓⅔]?|[½¼¾]|(?:${Object.keys(WORDS)
   .sort((a, b) => b.length - a.length)
   .join("|")})(?![\\p{L}]))(?:\\s\\d/\\d|\\s?and a half)?(?:\\s?\\d?/\\d)?`;
-const UNIT = "(h(?:ou)?rs?\\.?|h|stunden?|std\\.?|heures?|min(?:ute)?s?\\.?|minuten|mn|['′]|sec(?:ond)?s?\\.?|days?)";
+const UNIT =
+  "(h(?:ou)?rs?\\.?|h|stunden?|std\\.?|heures?|horas?|ore|ora|uur|uren|timmar|timmer|timer|tim\\.?|min(?:ute)?s?\\.?|minuten|minutos?|minuti|minuto|minuter|minutter|minut|mn|['′]|sec(?:ond)?s?\\.?|days?)";
 /** "1 h 20", "1h30", "1 to 2 hours", "35-40 min", "an hour and a half", "1 hr 30 min". */
 const TIME = new RegExp(
   `(?<![\\p{L}\\d.,])(${NUMBER})\\s*(?:(?:[-–—]|to|or|bis)\\s*(${NUMBER})\\s*)?-?\\s?${UNIT}(?![\\p{L}])(?:\\s?and a half)?(?:(?<=h)([0-5]\\d)(?!\\d)|\\s*(?:and|,)?\\s*(\\d{1,2})(?:\\s*(?:min(?:ute)?s?\\.?|m)(?![\\p{L}])|(?![\\d\\p{L}°%./,:–-])(?!\\s*(?:[\\p{L}°%]|[-–]))))?`,
@@ -42,7 +43,7 @@ function numberSaid(text: string): number {
 
 const minutesIn = (unit: string): number => {
   const plain = unit.toLowerCase();
-  if (/^(?:h|std|stund|heure)/.test(plain)) return 60;
+  if (/^(?:h|std|stund|heure|ore|ora|uur|uren|tim)/.test(plain)) return 60;
   if (/^d/.test(plain)) return 1440;
   return /^sec/.test(plain) ? 1 / 60 : 1;
 };
@@ -102,6 +103,12 @@ export function temperaturesIn(text: string): Celsius[] {
       temperatures.push({ value: (low + high) / 2, unit: letter });
     }
   }
+  // "160 fan": an oven's fan is set in °C.
+  const fan =
+    temperatures.length === 0
+      ? /(?<!\d)(1\d\d|2[0-4]\d)\s?(?:fan\b|umluft\b|chaleur tournante)/i.exec(text)?.[1]
+      : undefined;
+  if (fan !== undefined) return [celsius(Number(fan))];
   if (temperatures.length === 0) {
     const gas = GAS.exec(text)?.[1];
     return gas === undefined ? [] : [gasMark(Number(gas))];

@@ -59,7 +59,10 @@ export function headYield(text: string) {
     /^(.*?\p{L}{3,})\s+(\d{1,4})\s*(?:stück|stk|st|pcs|pieces|pezzi|pièces|ea)\.?$/iu.exec(text) ?? [];
   if (count !== "" && !hasAmount(called) && !/\b(?:for|makes|yields?|per|of)$/i.test(called))
     return { made: { ...NO_YIELD, pieces: Number(count) }, title: called };
-  const made = many === "" || hasAmount(name) ? undefined : yieldIn(`${many} ${word}`);
+  const made =
+    many === "" || hasAmount(name)
+      ? undefined
+      : (yieldIn(`${many} ${word}`) ?? (Number(many) >= FEW ? { ...NO_YIELD, pieces: Number(many) } : undefined));
   if (made !== undefined) return { made, title: name };
   for (const { index = 0, 0: sign } of text.matchAll(BEHIND)) {
     const title = text.slice(0, index);

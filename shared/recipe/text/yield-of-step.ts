@@ -14,7 +14,7 @@ export function yieldOfStep(text: string): YieldRead | undefined {
   if (words === "") return undefined;
   if (/^\s*\d+(?:[.,]\d+)?\s*(?:k?g|oz|lb)\b/i.test(words)) {
     // "85 g, round, flatten"
-    const { all, rest } = weightsIn(words.split(/,\s/)[0] ?? "");
+    const { all, rest } = weightsIn(words.split(/,\s|\s+(?:and|then)\s+/)[0] ?? "");
     const counted = /^\s*(?:(?:each|pieces?|rolls?|loaves|buns?|balls?|portions?|apiece|dough)\b.*)?$/i.test(rest);
     return counted && all.length === 1 ? { ...NO_YIELD, pieceWeight: all[0] ?? null } : undefined;
   }

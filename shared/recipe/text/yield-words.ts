@@ -32,7 +32,7 @@ export const COUNT = new RegExp(
   "iu",
 );
 const PIECES = [
-  "pezzo|pezzi|panino|panini|pagnotta|pagnotte|pain|brot|brote|brotchen|piece|pieza|pan|bollo|bolla|bollar|stk|st|szt|ud|teigling|stuck",
+  "pezzo|pezzi|unidad|unidade|paton|pâton|pie|pasty|pastie|tartlet|samosa|empanada|strudel|panino|panini|pagnotta|pagnotte|pain|brot|brote|brotchen|piece|pieza|pan|bollo|bolla|bollar|stk|st|szt|ud|teigling|stuck",
   "loaf|loave|roll|bun|piece|pc|pce|unit|baguette|bagel|boule|batard|bâtard|pizza|base|crust|flatbread|naan|pita|cooky|cookie|biscuit|muffin|cupcake|scone|croissant|danish|danishe|cake|tart|round|ball|doughball|breadstick|grissini|ciabatta|focaccia|slab|brownie|bar|doughnut|donut|pretzel|twist|knot|brioche|teacake|crumpet|pastry|pastrie|bread|batch|miche|bloomer|cob|bap",
   "batch loave|stuck|brotchen|square|tray|sheet|tin|pan|mould|mold|stollen|challah|braid|plait|stick|ficelle|epi|bâton|baton|turnover|swirl|snail|sponge|layer|wheel|couronne|wreath|ring|english muffin|slice|portion|item|finger|each|ea",
 ].join("|");

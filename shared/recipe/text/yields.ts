@@ -73,12 +73,22 @@ function timesEach(text: string): YieldRead | undefined {
 function eachSaid(text: string): YieldRead | undefined {
   const each = EACH.exec(text);
   if (each !== null) {
+    // "Pesage : 4 pâtons de 800 g"
+    const named = /^\s*(\d{1,4})\s+\p{L}+\s+(?:de|da|di|à|a|zu|je|zu je|of|at|@|von|x)\s*(\d.*)$/iu.exec(
+      text.slice(each[0].length),
+    );
+    const sized = weightsIn(named?.[2] ?? "").all;
+    if (named !== null && sized.length === 1)
+      return { ...NO_YIELD, pieces: Number(named[1]), pieceWeight: sized[0] ?? null };
     // "Pezzatura: 4 pezzi da 500 g"
     const counted = piecesSaid(text.slice(each[0].length));
     if (counted !== undefined && counted.pieces !== null && counted.pieceWeight !== null) return counted;
     const weights = weightsIn(text.slice(each[0].length));
     if (weights.all.length > 0) {
-      const more = /[,;|–-]\s*((?:makes|yields?|for|pieces)\b.*|\d+\s*\p{L}.*)$/iu.exec(text)?.[1];
+      const more =
+        /[,;|–-]\s*((?:makes|yields?|for|pieces|ergibt|ger|giver|donne|resa|rende|per|pour)\b.*|\d+\s*\p{L}.*)$/iu.exec(
+          text,
+        )?.[1];
       const pieces = more === undefined ? null : (yieldIn(more)?.pieces ?? null);
       return { ...NO_YIELD, pieces, pieceWeight: weights.all[0] ?? null };
     }

@@ -56,7 +56,7 @@ export const NINTH_STAGES: readonly Case[] = [
     text: "TOURTE DE SEIGLE\n1) LEVAIN DE SEIGLE\nSeigle T130 : 1 000 g\nEau 40°C : 1 000 g\nChef : 100 g\n2) PÂTE FINALE\nLe levain : 2 000 g\nSeigle T130 : 1 500 g\nFarine T65 : 500 g\nEau 60°C : 1 350 g\nSel : 54 g\nLevure : 10 g\n\nApprêt 45 min à 30°C\nCuisson 1h10",
     cups: "EU",
     title: "TOURTE DE SEIGLE",
-    rows: "Seigle T130; flour; 1000; preferment\nEau; water; 1000; preferment\nChef; levain 100%; 100; preferment\nLe levain; ; takes\nSeigle T130; flour; 1500\nFarine T65; flour; 500\nEau; water; 1350\nSel; salt; 54\nLevure; yeast; 10",
+    rows: "Seigle T130; flour; 1000; preferment\nEau; water; 1000; preferment\nChef; levain 100%; 100; preferment\nlevain; ; takes\nSeigle T130; flour; 1500\nFarine T65; flour; 500\nEau; water; 1350\nSel; salt; 54\nLevure; yeast; 10",
     steps: [
       [45, 30],
       [70, null],
