@@ -51,8 +51,11 @@ export function takeGoesOn(
 }
 const SHORTEST = 24;
 
-/** What a line ends with that goes on in the next. */
-const OPEN_END = /(?:,|\b(?:and|with|of|the|plus|or)|\d\s?(?:k?g|oz|lbs?|ml|cups?|tsp|tbsp)|,[^,.:;]*\s\p{Ll}{2,})$/iu;
+/** A comma, a small word, or an amount whose name is still to come. */
+const OPEN_END = /(?:,|\s(?:and|with|of|the|plus|or)|[,:]\s*\d[\d.,]*\s?(?:k?g|oz|lbs?|ml|cups?|tsp|tbsp))$/iu;
+/** "20 g malt / flour, 15 g caraway": a name, and the rest of it before the next comma. */
+const OPEN_NAME = /,\s*\d[^,.:;]*\s\p{Ll}{2,}$/u;
+const REST_OF_NAME = /^\p{Ll}[\p{L}'’-]*(?: \p{L}+){0,2}[,.]/u;
 const BROKEN = 30;
 
 /** The same lines; those that a letter broke within a list as one. */
@@ -61,14 +64,14 @@ export function unbroken(lines: readonly SourceLine[]): readonly SourceLine[] {
   const all: SourceLine[] = [];
   for (const line of lines) {
     const last = all[all.length - 1];
-    const isNext =
+    const goesOn =
       last !== undefined &&
-      last.text !== "" &&
       isBroken(last) &&
       !line.isListed &&
       !line.isMarked &&
-      /^\p{Ll}|^\d+\s?(?:k?g|oz|ml)\s\p{L}.*,/u.test(line.text);
-    if (isNext) all[all.length - 1] = { ...last, raw: `${last.text} ${line.text}`, text: `${last.text} ${line.text}` };
+      (OPEN_END.test(last.text) ? /^(?:\p{Ll}|\d)/u.test(line.text) : REST_OF_NAME.test(line.text));
+    if (goesOn && last !== undefined)
+      all[all.length - 1] = { ...last, raw: `${last.text} ${line.text}`, text: `${last.text} ${line.text}` };
     else all.push(line);
   }
   return all.length === lines.length ? lines : all;
@@ -79,5 +82,5 @@ const isBroken = ({ text, isListed }: SourceLine): boolean =>
   text.length >= BROKEN &&
   !isListed &&
   text.includes(", ") &&
-  OPEN_END.test(text) &&
+  (OPEN_END.test(text) || OPEN_NAME.test(text)) &&
   (text.match(WEIGHED)?.length ?? 0) >= 2;

@@ -70,7 +70,13 @@ export function tableRows(
   }
   const correction = reading.corrections.lines[lineKey(line.text)];
   const add = (stage: number, amount: string | undefined, unit: string, percentage: number | null): void => {
-    const read = readRow(name, reading, { ...(amount === undefined ? {} : { amount }), unit, percent: percentage });
+    // "30 % of the dough" is no number: the row says it whole.
+    const said = amount === "" && percentRead === null ? percentText : "";
+    const read = readRow(
+      said === "" ? name : `${name} ${said}`,
+      reading,
+      said !== "" ? {} : { ...(amount === undefined ? {} : { amount }), unit, percent: percentage },
+    );
     const role = roleBeside(name);
     const side = role === undefined ? stage : sideOf(draft, role);
     addRow(draft, line.at, correction === undefined ? read : correctedRead(read, correction, reading), side);

@@ -89,7 +89,7 @@ export function tinOf(lines: readonly { readonly text: string }[]): TinRead | nu
 
 /** "Two 2 lb loaf tins": tins that go by what they hold, which says nothing sure of their size; how many of them. */
 const BY_WEIGHT =
-  /(?:^|\b(?:in|into|for|fill|line|grease|use)\s+)(?:(?:(a|an|the|your|one|two|three|four|five|six|\d{1,2})\s*(?:[x×]\s*)?)?(?:(?:well[- ])?(?:greased|lined|buttered|oiled|floured|non-?stick|large|prepared|and)\s+)*)(?:\d(?:\.\d)?|½|\d{3,4})\s?-?(?:lb|kg|g|pound)\b\s*(?:[(/]\s?\d+\s?(?:k?g|lb)\)?\s*)?(?:\p{L}+ )?(?:tin|pan)s?(?!\p{L})/iu;
+  /(?:^|\b(?:in|into|for|between|among|fill|line|grease|use)\s+)(?:(?:(a|an|the|your|one|two|three|four|five|six|\d{1,2})\s*(?:[x×]\s*)?)?(?:(?:well[- ])?(?:greased|lined|buttered|oiled|floured|non-?stick|large|prepared|and)\s+)*)(?:\d(?:\.\d)?|½|\d{3,4})\s?-?(?:lb|kg|g|pound)\b\s*(?:[(/]\s?\d+\s?(?:k?g|lb)\)?\s*)?(?:\p{L}+ )?(?:tin|pan)s?(?!\p{L})/iu;
 const MANY: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4, five: 5, six: 6 };
 
 /** How many tins a text names by what they hold; undefined where it names none. */
