@@ -269,6 +269,11 @@ describe("240 almond buns: dough with levain, almond filling of a paste, glaze a
       await file.xlsx.load((await toXlsx(book.engine)) as unknown as ArrayBuffer);
       const page = file.getWorksheet("Ingredients") as exceljs.Worksheet;
       page.getCell(larder?.at("price", 3) ?? "").value = 24;
+      // Parts print without the rows to spare below them.
+      const rowOf = (name: string, row: number) => Number(/\d+/.exec(bun?.at(name, row) ?? "")?.[0]);
+      const [first, total] = [rowOf("ingredient", 1), rowOf("total_label", 0)];
+      const product = file.getWorksheet("Almond bun") as exceljs.Worksheet;
+      expect([first, total - 1, total].map((row) => product.getRow(row).hidden)).toEqual([false, true, false]);
       file.calcProperties.fullCalcOnLoad = true;
       const office = asOfficeReads(Buffer.from(await file.xlsx.writeBuffer()));
       larder?.type("price", "24", 3);

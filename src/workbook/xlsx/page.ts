@@ -28,8 +28,8 @@ export const foldedPage = (isInOunces: boolean): Partial<Worksheet["pageSetup"]>
 const NEXT_PAGE = "Method";
 /** A block of every sheet that makes a product: those are long, and run on over their pages. */
 const LABEL = "Label, an estimate";
-/** A block that every formula sheet has, and no other. */
-const SET_UP = "Set-up";
+/** Blocks of formula sheets and of finished products, which no other sheet has. */
+const OF_PRODUCTS = ["Set-up", "One piece"];
 const UNIT = /\((oz|g)\)$/;
 
 /** The row, counted from 0, that the second page of a folded sheet begins with, if any; and what the sheet says it weighs in. */
@@ -43,8 +43,8 @@ export function pagesOf(rows: number, textAt: (column: number, row: number) => s
   );
   const weighs = units.includes("oz") ? "oz" : (units[0] ?? null);
   const hasLabel = lines.some((row) => textAt(0, row) === LABEL);
-  const isFormula = lines.some((row) => textAt(0, row) === SET_UP);
-  return { begins, weighs, hasLabel, isFormula };
+  const isProduct = lines.some((row) => OF_PRODUCTS.includes(textAt(0, row)));
+  return { begins, weighs, hasLabel, isProduct };
 }
 
 /** Whether a sheet of so many pixels has room on upright paper in its own size. */

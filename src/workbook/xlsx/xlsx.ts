@@ -81,9 +81,9 @@ function writeShape(engine: Engine, sheet: Worksheet, sheetId: string): string |
   const rows = isFolded ? lastShown(columns, area.rows, isShown) : area.rows;
   const sum = (sizes: readonly number[]) => sizes.reduce((all, one) => all + one, 0);
   const width = sum(Array.from({ length: columns }, (_, col) => engine.get<number>("getColSize", sheetId, col)));
-  const { begins, weighs, hasLabel, isFormula } = pagesOf(rows, textAt, columns);
+  const { begins, weighs, hasLabel, isProduct } = pagesOf(rows, textAt, columns);
   const spare =
-    isFolded && isFormula ? foldSpareRows(engine, sheet, sheetId, { columns, rows, isShown }) : new Set<number>();
+    isFolded && isProduct ? foldSpareRows(engine, sheet, sheetId, { columns, rows, isShown }) : new Set<number>();
   const isHidden = (row: number) => spare.has(row) || engine.get<boolean>("isRowHidden", sheetId, row);
   const heights = Array.from({ length: rows }, (_, row) =>
     isHidden(row) ? 0 : engine.get<number>("getRowSize", sheetId, row),
