@@ -114,7 +114,7 @@ function summary(state: PasteState): string {
   const { rows, steps, ignored, questions } = describedNow(state);
   const named = (many: number, one: string, more: string) => `${many} ${many === 1 ? one : more}`;
   const left = ignored.filter(
-    ({ reason }) => !/^(?:heading|title|separator|column headings|yield|unit|total|tin)$/.test(reason),
+    ({ reason }) => !/^(?:heading|title|separator|column headings|goes on|yield|unit|total|tin)$/.test(reason),
   ).length;
   const open = questions.filter(({ isOpen }) => isOpen).length;
   const parts = [

@@ -65,12 +65,16 @@ export function leftOutOf(draft: Draft, lines: readonly SourceLine[], tables: Ta
   ];
 }
 
+/** "1 c brown sugar" */
+const CUP = /(?<![\d.,])(?:\d|[½¼¾])\s?[cT]\.?\s\p{Ll}{3}/u;
+
 /** A line that was taken for no ingredient, and yet weighs something. */
 function holdsAmount({ text, reason }: Ignored): boolean {
   if (!MAY_WEIGH.test(text) && !/\d\s?%/.test(text)) return false;
   const many = text.match(AMOUNT)?.length ?? 0;
   if (reason === "beside the dough") return many > 0 || /\d\s?%/.test(text);
   if (reason === "no ingredient") return many > 1 || (many === 1 && !OF_THE_WHOLE.test(text));
+  if (reason === "heading" && CUP.test(text)) return true;
   return (reason === "title" || reason === "heading") && many > 1 && !OF_THE_WHOLE.test(text);
 }
 

@@ -24,7 +24,7 @@ const BESIDE: readonly (readonly [StageRole, RegExp])[] = [
   ],
   [
     "dusting",
-    /\b(?:(?:for )?(?:dusting|greasing|flouring|rolling out)|for (?:deep[- ]?)?(?:frying|boiling|poaching)|to (?:deep[- ]?)?fry|for (?:the |your )?(?:tins?|pans?|trays?|bowl|bench|counter|board|work ?surface|hands|surface|banneton)|to (?:dust|grease|serve)|for serving|dust with)\b/i,
+    /\b(?:(?:for )?(?:dusting|greasing|flouring|rolling out)|for (?:deep[- ]?)?(?:frying|boiling|poaching)|to (?:deep[- ]?)?fry|for (?:the |your )?(?:tins?|pans?|trays?|mou?lds?|ramekins?|dish(?:es)?|sheets?|bowl|bench|counter|board|work ?surface|hands|surface|banneton)|per lo spolvero|zum best[aä]uben|pour fleurer|pour le plan|para espolvorear|to (?:dust|grease|serve)|for serving|dust with)\b/i,
   ],
 ];
 
@@ -42,7 +42,7 @@ export function roleBeside(text: string): StageRole | undefined {
 const AMOUNT = /\d|[½¼¾⅓⅔⅛]|\b(?:a|one|two|three) \p{L}/u;
 /** "2 oeufs, 1 pincée de sel", "1 tsp soda dissolved in 2 tbs boiling water": between two that each have an amount. */
 const JOINS =
-  /[;,+]\s+|\s\/\s|\s[·|•]\s|\s(?:and|&|plus|und|et|e|y|och|og)\s|\s(?:(?:dissolved|mixed|beaten|stirred|blended|whisked|slaked|soaked|steeped|rubbed|made) )(?:up )?(?:in(?:to)?|with)\s(?=[\d½¼¾])/u;
+  /[;,+]\s+|\s\/\s|\s[·|•]\s|\s(?:and|&|plus|und|et|e|y|och|og)\s|\s(?:(?:dissolved|mixed|beaten|stirred|blended|whisked|sifted|slaked|soaked|steeped|rubbed|made) )(?:up )?(?:in(?:to)?|with)\s(?=[\d½¼¾])/u;
 const PARTS = /\s*[,;/·|•]\s+|\s+[·|•+]\s+|,(?=\p{L})|\s\/\s/u;
 const MIN_ITEMS = 3;
 
@@ -68,12 +68,40 @@ const isAsked = ({ asks }: RowRead): boolean => asks.some(({ reason }) => reason
 const SUM_BEHIND = /(?:\s*=\s*\d[\d.,]*\s*(?:%|k?g|oz|lbs?)?)?\s*\.?$/i;
 const AND_ALL = /\s(?:and|plus|&|und|et|e|y)\s(?=(?:all|the whole|tutt[oaie]|tout(?:e|es)?|tod[oa]s?|ganze?[rsn]?)\s)/i;
 
+/** "Yeast dissolved in 2 tbsp water" */
+const DISSOLVED =
+  /\s(?:dissolved|mixed|beaten|stirred|blended|whisked|sifted|slaked|soaked|steeped)(?: up| together)? (?:in(?:to)?|with)\s(?=[\d½¼¾])/gi;
+
+/** "1 c pecans, chopped": what has no amount and names nothing belongs to what stands before it. */
+function withNotes(parts: readonly string[], reading: Reading): string[] {
+  const all: string[] = [];
+  for (const part of parts.map((one) => one.trim()).filter((one) => one !== "")) {
+    const last = all[all.length - 1];
+    const isNote =
+      last !== undefined && AMOUNT.test(last) && !AMOUNT.test(part) && !isStageWord(part) && isManner(part, reading);
+    if (isNote) all[all.length - 1] = `${last}, ${part}`;
+    else all.push(part);
+  }
+  return all;
+}
+
+const MANNER =
+  /^(?:(?:\p{L}+ly|very|freshly) )?\p{L}+(?:ed|en)(?: (?:and|&) \p{L}+)?$|^(?:(?:very )?(?:cold|warm|soft|hot|ripe|fresh)|divided|optional|(?:at )?room temp\p{L}*)(?: \p{L}+)?$/iu;
+const isManner = (part: string, reading: Reading): boolean => MANNER.test(part) && !readRow(part, reading).isAll;
+
+/** An ingredient in a list without an amount of its own. */
+const isLoose = (part: string, reading: Reading): boolean =>
+  !AMOUNT.test(part) && !isStageWord(part) && !readRow(part, reading).isAll && readRow(part, reading).type !== "";
+
 /** "Flour 100, water 65, salt 2": several rows in one line; undefined where it is one. */
 export function listedRows(text: string, reading: Reading): RowRead[] | undefined {
   if (!/[,;/·|•+]/.test(text) && (text.match(AMOUNTS)?.length ?? 0) < MIN_ITEMS) return undefined;
-  const parts = runOf(text.replace(SUM_BEHIND, "").replace(AND_ALL, ", "))
-    .map((part) => part.trim())
-    .filter((part) => part !== "");
+  const cut = text.replace(SUM_BEHIND, "").replace(AND_ALL, ", ").replace(DISSOLVED, ", ");
+  const all = withNotes(runOf(cut), reading);
+  const loose = all.filter((part) => isLoose(part, reading));
+  // "Semola for dusting" at the end of a list has no amount, and is used beside the dough.
+  const parts = all.filter((part) => !(loose.includes(part) && roleBeside(part) !== undefined));
+  if (loose.length > 1 || (loose.length === 1 && parts.length < MIN_ITEMS)) return undefined;
   if (opensUnknown(text, reading)) return undefined;
   const isWhole = (part: string) =>
     isStageWord(part) || /^(?:all|the whole|tutt[oaie]|toute?s?|tod[oa]s?|ganze?[rs]?)\b|\ball$/i.test(part);
@@ -83,6 +111,7 @@ export function listedRows(text: string, reading: Reading): RowRead[] | undefine
     !parts.every(
       (part) =>
         isWhole(part) ||
+        loose.includes(part) ||
         (AMOUNT.test(part) && /\p{L}{2}/u.test(part.replace(/\b(?:k?g|oz|lbs?|ml|cups?|tsp|tbsp)\b/gi, ""))),
     )
   )
@@ -91,7 +120,13 @@ export function listedRows(text: string, reading: Reading): RowRead[] | undefine
     isStageWord(part) ? { ...readRow(part, reading), isAll: true } : readRow(part, reading),
   );
   const isRow = (one: RowRead) =>
-    (one.isAll || one.grams !== null || one.percent !== null || one.bare !== null || isAsked(one)) && one.name !== "";
+    (one.isAll ||
+      one.grams !== null ||
+      one.percent !== null ||
+      one.bare !== null ||
+      isAsked(one) ||
+      loose.includes(one.text)) &&
+    one.name !== "";
   return read.every(isRow) &&
     read.filter(isAsked).length * 3 <= read.length &&
     read.filter(({ isKnown, type, isAll }) => isKnown || isAll || type !== "").length >= read.length - 1
@@ -106,10 +141,7 @@ const isStageWord = (part: string): boolean =>
 /** "100 g sugar and 50 g butter": each with an amount of its own. */
 export function splitRows(text: string, reading: Reading): RowRead[] | undefined {
   if (opensUnknown(text, reading)) return undefined;
-  const parts = text
-    .replace(/[,(]\s*(?:to|for)\s[^,\d]+$/i, "")
-    .split(JOINS)
-    .map((part) => part.trim());
+  const parts = withNotes(text.replace(/[,(]\s*(?:to|for)\s[^,\d]+$/i, "").split(JOINS), reading);
   const isRead = (part: string) => readRecipeLine(part).is === "read" || (reading.isPercents && part.includes("%"));
   if (parts.length < 2 || !parts.every((part) => AMOUNT.test(part) && isRead(part))) return undefined;
   const read = parts.map((part) => readRow(part, reading));

@@ -88,7 +88,7 @@ export const doughTemperatureIn = (text: string): Celsius | null =>
 /** Sentences of a line as steps; one without a time goes with the one before it. */
 export function stepsIn(text: string): StepRead[] {
   const sentences = text
-    .split(/(?<=(?:[\p{L})°%]{2}|\d['′°%]|\d\s?[CF])[.!;])\s+(?=\p{Lu}|\d)/u)
+    .split(/(?<=(?:[\p{L})°%]{2}|\d['′°%]|\d\s?[CFh])[.!;])\s+(?=\p{Lu}|\d)/u)
     .map((one) => one.trim())
     .filter((one) => one !== "");
   const steps: string[] = [];

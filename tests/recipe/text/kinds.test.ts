@@ -163,3 +163,34 @@ test("pieces of a laminated dough weigh what was rolled in as well", () => {
   const text = "Croissants\nMakes 30 at 75 g\nFlour 1000 g\nMilk 700 g\nSalt 20 g\nYeast 40 g\nRoll-in butter 500 g";
   expect(asksOf(text)).toEqual([]);
 });
+
+describe("a list in one line", () => {
+  const amounts = (text: string) => read(text).rows.map(({ name, grams }) => [name, grams]);
+  test("how a thing is cut or kept is no ingredient", () => {
+    const list = "200 g flour, 100 g butter, softened, 50 g walnuts, roughly chopped, 100 g milk, cold";
+    expect(amounts(`Cake\n${list}`)).toEqual([
+      ["flour", 200],
+      ["butter", 100],
+      ["walnuts", 50],
+      ["milk", 100],
+    ]);
+  });
+  test("an ingredient without an amount is asked about, and none of the others is lost", () => {
+    const text = "Loaf\nFlour 1 kg, water 650 g, salt, yeast 10 g";
+    expect(amounts(text)).toEqual([
+      ["Flour", 1000],
+      ["water", 650],
+      ["salt", null],
+      ["yeast", 10],
+    ]);
+    expect(asksOf(text)).toEqual(["no amount"]);
+  });
+  test("what is dissolved in another has an amount of its own", () => {
+    expect(amounts("Loaf\n500 g flour, 10 g yeast dissolved in 300 g water, 10 g salt")).toEqual([
+      ["flour", 500],
+      ["yeast", 10],
+      ["water", 300],
+      ["salt", 10],
+    ]);
+  });
+});
