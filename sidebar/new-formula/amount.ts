@@ -1,11 +1,11 @@
 import { isFault } from "../../shared/base/refusal.ts";
 import { doughFor } from "../../shared/base/scaling.ts";
-import { showNumber } from "../../shared/base/show.ts";
 import { ratio, type Weight, weight } from "../../shared/base/units.ts";
 import { type AmountOf, sum } from "../../shared/formula/formula.ts";
 import type { Value } from "../../shared/sheet/model.ts";
 import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
 import type { Draft, ReadField, TableRow } from "./draft.ts";
+import { askPerArea, roundWeight } from "./per-area.ts";
 import { readQuantity } from "./quantity.ts";
 import { type AskedInput, isBlank, type TemplateInputs } from "./template-inputs.ts";
 
@@ -138,7 +138,8 @@ function readSizes(input: AmountInput, counted: boolean): Size[] {
       read.map((row) => row[at] ?? null),
     );
   });
-  if (used.length > 0 && columns.some(({ name }) => name === "size_diameter")) askPerArea(input);
+  if (used.length > 0 && columns.some(({ name }) => name === "size_diameter"))
+    askPerArea(input.inputs, draft.units, faults);
   return read.map((row) => {
     const of = (name: string) => {
       const value = row[columns.findIndex((column) => column.name === name)];
@@ -167,28 +168,5 @@ function readCell(column: AskedInput, size: TableRow, index: number, { draft, fa
 function scaledAt(of: (name: string) => number | null, { inputs }: AmountInput): Weight | null {
   const sold = of("size_weight");
   if (sold !== null) return weight(sold / (1 - (of("size_loss") ?? 0)));
-  const diameter = of("size_diameter");
-  const per = perArea(inputs);
-  return diameter === null || per === null ? null : weight(area(diameter) * per);
+  return roundWeight(of("size_diameter"), inputs);
 }
-
-function askPerArea({ inputs, draft, faults }: AmountInput): void {
-  const [typed, of, across] = ["per_area", "known_weight", "known_diameter"].map(inputs.number);
-  if (typed != null && of != null && across != null && Math.abs(of / area(across) / typed - 1) > 0.01) {
-    const unit = `${draft.units.weight}/${draft.units.length}²`;
-    const says = `That round has ${showNumber(of / area(across), 3)} ${unit}, and the weight per area says ${showNumber(typed, 3)}; clear one of the two.`;
-    faults.push(fieldFault("known_weight", says));
-  }
-  if (perArea(inputs) !== null || faults.some(({ at }) => /^(?:per_area|known_)/.test(at))) return;
-  const says = "Enter the weight per area, or weight and diameter of a round that is known to be right.";
-  faults.push(fieldFault("per_area", says, true));
-}
-
-/** In the sheet's own unit of weight over its unit of length squared. */
-function perArea(inputs: TemplateInputs): number | null {
-  const [typed, of, across] = ["per_area", "known_weight", "known_diameter"].map(inputs.number);
-  if (typed != null) return typed;
-  return of == null || across == null ? null : of / area(across);
-}
-
-const area = (diameter: number): number => (Math.PI / 4) * diameter ** 2;
