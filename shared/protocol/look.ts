@@ -6,6 +6,8 @@ import { id, integer, list, matching, messageReader, type Read, rowsOf, type Sen
 /** What a cell holds as far as planning needs it; null for a date, which only its display tells. */
 export type CellValue = string | number | boolean | null;
 
+/** No sheet that is read again is longer; what stands below does not travel. */
+export const MAX_SEEN_ROWS = 1500;
 /** A longer text of a cell is cut. */
 export const MAX_TEXT_LENGTH = 2000;
 

@@ -3,6 +3,7 @@
 import * as v from "valibot";
 import { badFormula } from "../sheet/make-formulas.ts";
 import type { FormulaRectangle } from "../sheet/rectangles.ts";
+import { lotRows } from "./lots.ts";
 import { id, integer, list, matching, messageReader, type Read, rowsOf, text } from "./message.ts";
 import { gridOf, MAX_TITLE_LENGTH, type Writable } from "./plan-message.ts";
 
@@ -109,11 +110,13 @@ const plan = () =>
             words(),
             v.check((begins) => begins.trim() !== ""),
           ),
+          ends: v.exactOptional(words()),
           known: v.exactOptional(id()),
         }),
       ),
       null,
     ),
+    lots: v.optional(lotRows(0), []),
     rows: integer(1, MAX_ROWS),
     columns: integer(1, MAX_COLUMNS),
     page: integer(1, MAX_COLUMNS),
@@ -186,12 +189,13 @@ export const readMakeAsk = messageReader("The plan of the sheet", () =>
   v.pipe(
     plan(),
     v.check(fitsTogether),
-    v.transform(({ title, tabs, row, behind, renews, ...written }) => ({
+    v.transform(({ title, tabs, row, behind, renews, lots, ...written }) => ({
       title,
       tabs,
       row,
       behind,
       renews,
+      lots,
       plan: written as Writable,
     })),
   ),

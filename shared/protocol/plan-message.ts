@@ -4,6 +4,7 @@ import * as v from "valibot";
 import { refuse } from "../base/refusal.ts";
 import type { SheetPlan } from "../sheet/sheet-plan.ts";
 import type { Tab } from "../sheet/tab.ts";
+import type { LotRow } from "./lots.ts";
 import { messageReader, type Read } from "./message.ts";
 
 /** What is written of a plan. */
@@ -17,6 +18,8 @@ type Palettes = { readonly [K in (typeof PALETTES)[number]]: Palette<SheetPlan[K
 export type Renews = {
   readonly cell: "A1" | "A2";
   readonly begins: string;
+  /** And at its end, where words there tell it from others of its kind. */
+  readonly ends?: string;
   /** The number of one that was read already: to look again is a call. */
   readonly known?: number;
 };
@@ -27,6 +30,8 @@ export type Beside = {
   readonly renews?: Renews | null;
   /** Its row in the list of formula sheets, if there is one. */
   readonly row?: readonly string[];
+  /** Lots that were entered on the sheet whose place this one takes: they are in the lot log before it goes. */
+  readonly lots?: readonly LotRow[];
   /** The sheet that was in front stays there. */
   readonly behind?: boolean;
 };

@@ -4,7 +4,7 @@ import type { Question, Questions } from "../../shared/protocol/questions.ts";
 import { ask, type Failure, failureSentence, ONE_ACCOUNT } from "./ask.ts";
 import { pressButton, progressOf } from "./work-in-progress.ts";
 
-const PATIENCE_MS = 90_000;
+export const PATIENCE_MS = 90_000;
 
 export type Act<Q extends Question> = {
   readonly question: Q;
@@ -17,9 +17,14 @@ export type Act<Q extends Question> = {
   readonly done: (answer: Questions[Q]["answer"]) => string;
   /** Said when nothing came in time: where to look before asking again. */
   readonly silent: string;
+  /** Where it is refused for this, something is done first, and then it is asked once more. */
+  readonly first?: { readonly isDue: (reason: string | undefined) => boolean; readonly run: () => Promise<Said> };
   /** What was shown before is no longer what the add-on says. */
   readonly failed?: () => void;
 };
+
+/** What came of something, in words. */
+type Said = { readonly says: string } | Failure;
 
 export type Acting = { readonly nodes: readonly HTMLElement[]; readonly run: () => Promise<void> };
 
@@ -33,13 +38,25 @@ export function actionButton<Q extends Question>(act: Act<Q>, look = "build"): A
     progress.clear();
     const request = act.request();
     if (request === null) return;
-    const outcome = await progress.during(act.busy(), () =>
-      ask(act.question, request, PATIENCE_MS, (late) => {
-        if ("answer" in late) progress.report(`${act.done(late.answer)} It took longer than Gramwright waited.`, false);
-      }),
-    );
-    if (!("answer" in outcome)) act.failed?.();
-    progress.report("answer" in outcome ? act.done(outcome.answer) : failed(outcome), !("answer" in outcome));
+    const outcome = await progress.during(act.busy(), () => said(request));
+    if (!("says" in outcome)) act.failed?.();
+    progress.report("says" in outcome ? outcome.says : failed(outcome), !("says" in outcome));
+  }
+
+  async function said(request: Questions[Q]["ask"]): Promise<Said> {
+    const outcome = await once(request);
+    if ("says" in outcome || act.first?.isDue(outcome.reason) !== true) return outcome;
+    const before = await act.first.run();
+    if (!("says" in before)) return before;
+    const after = await once(request);
+    return "says" in after ? { says: `${before.says} ${after.says}` } : after;
+  }
+
+  async function once(request: Questions[Q]["ask"]): Promise<Said> {
+    const outcome = await ask(act.question, request, PATIENCE_MS, (late) => {
+      if ("answer" in late) progress.report(`${act.done(late.answer)} It took longer than Gramwright waited.`, false);
+    });
+    return "answer" in outcome ? { says: act.done(outcome.answer) } : outcome;
   }
 
   function failed(failure: Failure): string {

@@ -1,8 +1,10 @@
 // What a shift gets from a production: weigh-up, timetable, delivery notes, what to order.
 
+import { isUnkept } from "../../shared/protocol/lots.ts";
 import type { ShiftAsk } from "../../shared/protocol/production.ts";
 import type { Questions } from "../../shared/protocol/questions.ts";
-import { actionButton } from "../kit/action-button.ts";
+import { actionButton, PATIENCE_MS } from "../kit/action-button.ts";
+import { ask } from "../kit/ask.ts";
 import { element } from "../kit/element.ts";
 import { type FieldFault, fieldFault } from "../kit/field-fault.ts";
 import { choiceField, type Form, goTo, messageLine, newForm, newId, showFaults } from "../kit/fields.ts";
@@ -36,13 +38,7 @@ export function nightForm(productions: Productions): Node[] {
     goTo(form, bad.at);
     return null;
   };
-  const built = ({ sheet, note }: { readonly sheet: string; readonly note?: string }) =>
-    `Built “${sheet}”.${note === undefined ? "" : ` ${note}`}`;
-  const ofShift = (question: "weighUp" | "timetable" | "cards", label: string, look?: string) =>
-    actionButton(
-      { question, label, request: shiftNow, busy: () => "Building the sheet …", done: built, silent: SILENT },
-      look,
-    );
+  const ofShift = (question: ShiftSheet, label: string, look?: string) => shiftButton(question, label, shiftNow, look);
   const ofAll = (question: "customers" | "purchases", label: string) =>
     actionButton(
       {
@@ -100,6 +96,35 @@ export function nightForm(productions: Productions): Node[] {
   return nodes;
 }
 
+type ShiftSheet = "weighUp" | "timetable" | "cards";
+const built = ({ sheet, note }: { readonly sheet: string; readonly note?: string }) =>
+  `Built “${sheet}”.${note === undefined ? "" : ` ${note}`}`;
+
+const shiftButton = (question: ShiftSheet, label: string, request: () => ShiftAsk | null, look?: string) =>
+  actionButton(
+    {
+      question,
+      label,
+      request,
+      busy: () => "Building the sheet …",
+      done: built,
+      silent: SILENT,
+      // A lot log is a sheet of its own: it is built before a weigh-up whose lots it keeps makes way.
+      first: { isDue: isUnkept, run: keepLots },
+    },
+    look,
+  );
+
+const lotsKept = ({ sheet, added }: Questions["keepLots"]["answer"]): string =>
+  added === 0
+    ? `“${sheet}” has them all already.`
+    : `Kept ${added === 1 ? "one row" : `${added} rows`} in “${sheet}”: lots entered on weigh-ups.`;
+
+async function keepLots() {
+  const outcome = await ask("keepLots", {}, PATIENCE_MS);
+  return "answer" in outcome ? { says: lotsKept(outcome.answer) } : outcome;
+}
+
 const lotsButton = () =>
   actionButton(
     {
@@ -107,10 +132,7 @@ const lotsButton = () =>
       label: "Keep the lots",
       request: () => ({}),
       busy: () => "Reading the weigh-ups …",
-      done: ({ sheet, added }) =>
-        added === 0
-          ? `“${sheet}” has them all already.`
-          : `Kept ${added} rows in “${sheet}”: lots entered on weigh-ups.`,
+      done: lotsKept,
       silent: "Look at the lot log before you try again.",
     },
     "quiet-button",

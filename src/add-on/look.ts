@@ -4,6 +4,7 @@ import { attempt, refuse } from "../../shared/base/refusal.ts";
 import {
   type CellValue,
   type LookAsk,
+  MAX_SEEN_ROWS,
   MAX_TEXT_LENGTH,
   type SeenSheet,
   type Snapshot,
@@ -14,8 +15,7 @@ import { activeWorkbook, listIn, namedRanges } from "./workbook.ts";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
-/** No sheet of ours is larger; what stands beyond does not travel. */
-const MAX_ROWS = 1500;
+/** No sheet of ours is wider; what stands beyond does not travel. */
 const MAX_COLUMNS = 140;
 const MAX_SHEETS = 300;
 
@@ -102,12 +102,12 @@ function seenSheet(sheet: Sheet, unnamed?: boolean): SeenSheet {
 
 /** All of them: to ask which hold something is a call more. */
 const cellsOf = (sheet: Sheet) =>
-  sheet.getRange(1, 1, Math.min(sheet.getMaxRows(), MAX_ROWS), Math.min(sheet.getMaxColumns(), MAX_COLUMNS));
+  sheet.getRange(1, 1, Math.min(sheet.getMaxRows(), MAX_SEEN_ROWS), Math.min(sheet.getMaxColumns(), MAX_COLUMNS));
 
 /** No formula sheet's page is wider. */
 const MAX_PAGE_COLUMNS = 20;
 const pageOf = (sheet: Sheet) =>
-  sheet.getRange(1, 1, Math.min(sheet.getMaxRows(), MAX_ROWS), Math.min(sheet.getMaxColumns(), MAX_PAGE_COLUMNS));
+  sheet.getRange(1, 1, Math.min(sheet.getMaxRows(), MAX_SEEN_ROWS), Math.min(sheet.getMaxColumns(), MAX_PAGE_COLUMNS));
 
 /** Without the blanks at its end; what is no text, number or tick, such as a date, only as there. */
 function seenRow(row: readonly unknown[]): CellValue[] {

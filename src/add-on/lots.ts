@@ -1,13 +1,21 @@
 // Rows of lots below everything in the lot log: none is written over, and what is there already is kept once.
 import { refuse } from "../../shared/base/refusal.ts";
-import { type LotsAnswer, type LotsAsk, lotCells, lotKey } from "../../shared/protocol/lots.ts";
+import { type LotRow, type LotsAnswer, type LotsAsk, lotCells, lotKey } from "../../shared/protocol/lots.ts";
 import { LOTS_NAME } from "../../shared/sheet/model.ts";
 import { activeWorkbook } from "./workbook.ts";
 
-export function keepLots(ask: LotsAsk): LotsAnswer {
-  const rows = ask.rows.map(lotCells);
-  const range = activeWorkbook().getRangeByName(LOTS_NAME);
-  if (range === null) return refuse("The lot log was deleted meanwhile, and no lot was kept. Press the button again.");
+type Range = GoogleAppsScript.Spreadsheet.Range;
+
+export function keepLots({ rows }: LotsAsk): LotsAnswer {
+  const log = activeWorkbook().getRangeByName(LOTS_NAME);
+  const added = addLots(log, rows);
+  return { sheet: log?.getSheet().getName() ?? "", added };
+}
+
+/** How many of the rows were not in the log yet. */
+export function addLots(range: Range | null | undefined, lots: readonly LotRow[]): number {
+  if (!range) return refuse("The lot log was deleted meanwhile, and no lot was kept. Press the button again.");
+  const rows = lots.map(lotCells);
   const sheet = range.getSheet();
   const [top, left] = [range.getRow(), range.getColumn()];
   const there = sheet.getRange(top, left, sheet.getMaxRows() - top + 1, range.getNumColumns()).getValues();
@@ -17,7 +25,7 @@ export function keepLots(ask: LotsAsk): LotsAnswer {
     known.add(lotKey(row));
     return isNew;
   });
-  if (wanted.length === 0) return { sheet: sheet.getName(), added: 0 };
+  if (wanted.length === 0) return 0;
   let last = there.length;
   while (last > 0 && there[last - 1]?.every((cell) => cell === "")) last -= 1;
   const short = last + wanted.length - there.length;
@@ -26,5 +34,5 @@ export function keepLots(ask: LotsAsk): LotsAnswer {
   // A lot such as "=A1", "3/12" or "007" stays the text it is.
   place.setNumberFormats(wanted.map((row) => row.map((cell) => (typeof cell === "string" ? "@" : "#,##0.0"))));
   place.setValues(wanted);
-  return { sheet: sheet.getName(), added: wanted.length };
+  return wanted.length;
 }

@@ -10,12 +10,14 @@ import {
   CUSTOMERS_NAME,
   LABEL_TEXT_NAME,
   LIST_NAME,
+  LOTS_NAME,
   PRICE_LISTS_NAME,
   PRINTED_NAME,
 } from "../../shared/sheet/model.ts";
 import { aboutTab, type Tab, tabsOf } from "../../shared/sheet/tab.ts";
+import { addLots } from "./lots.ts";
 import { activeWorkbook, listIn, namedRanges } from "./workbook.ts";
-import { writeSheet } from "./write.ts";
+import { numbered, writeSheet } from "./write.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -30,12 +32,12 @@ const RENEWED: ReadonlySet<string> = new Set([
   CUSTOMERS_NAME,
 ]);
 
-export function make({ title, tabs, plan, row, behind, renews }: MakeOrder): NewSheet {
+export function make({ title, tabs, plan, row, behind, renews, lots }: MakeOrder): NewSheet {
   const workbook = activeWorkbook();
   const { sheets, names } = neededBy(plan.formulas.flatMap(({ cells }) => cells.flat()));
   const definedNames = plan.defines.map(({ name }) => name);
   // A sheet that reads nothing else, such as a card, needs none of them.
-  const isAlone = sheets.length + names.length + definedNames.length + row.length === 0;
+  const isAlone = sheets.length + names.length + definedNames.length + row.length + lots.length === 0;
   const known = isAlone ? new Map<string, Range>() : namedRanges(workbook);
   const list = listIn(known);
   const tabsOfList = list && sheets.length > 0 ? tabsOf(list.getFormulas()) : [];
@@ -45,27 +47,45 @@ export function make({ title, tabs, plan, row, behind, renews }: MakeOrder): New
   const taken = definedNames.find((name) => known.has(name) && !RENEWED.has(name));
   if (taken !== undefined) refuse(`Another sheet took the name ${taken} meanwhile${AGAIN}`);
   const before = workbook.getActiveSheet();
-  const like = renews === null ? undefined : workbook.getSheetByName(sheetName(title));
-  const old = renews === null || !like || !isOlder(like, renews) ? null : like;
-  const { sheet, tab, unsure } = writeSheet(workbook, plan, title, known, namesTaken(like, old));
+  const { old, wanted, taken: namesTaken } = renews === null ? NO_OLDER : olderSheet(workbook, title, renews);
+  const added = lots.length === 0 ? 0 : addLots(known.get(LOTS_NAME), lots);
+  const { sheet, tab, unsure } = writeSheet(workbook, plan, title, known, namesTaken);
   const rowless = row.length === 0 || list === undefined ? "" : unlisted(list, row, tab);
   const { name, left } =
-    old === null ? { name: tab.name, left: "" } : takePlace(workbook, old, sheet, tab.name, sheetName(title));
-  const note = [unsure.length === 0 ? "" : emptySheets(unsure), rowless, left].filter((one) => one !== "").join(" ");
+    old === null ? { name: tab.name, left: "" } : takePlace(workbook, old, sheet, tab.name, wanted);
+  const empty = unsure.length === 0 ? "" : emptySheets(unsure);
+  const note = [keptSays(added), empty, rowless, left].filter((one) => one !== "").join(" ");
   // The sheet is built; which one is in front is not worth a failure.
   if (behind) attempt(() => workbook.setActiveSheet(before));
   return note === "" ? { sheet: name } : { sheet: name, note };
 }
 
-/** Whether the title is taken, and the name after it: beside a sheet that is renewed it is supposed to be free, for to look is a call. */
-function namesTaken(like: Sheet | null | undefined, old: Sheet | null): boolean[] {
-  if (like === undefined) return [];
-  return old === null ? [like !== null] : [true, false];
+/** What a sheet takes the place of: that one, its name, and whether a sheet is called as the title and as the names after it. */
+type Older = { readonly old: Sheet | null; readonly wanted: string; readonly taken: readonly boolean[] };
+const NO_OLDER: Older = { old: null, wanted: "", taken: [] };
+
+/** Among the sheets of its title, the second and so on too: another production may have one of the same title. */
+function olderSheet(workbook: Workbook, title: string, renews: Renews): Older {
+  const taken: boolean[] = [];
+  for (;;) {
+    const wanted = numbered(sheetName(title), taken.length + 1);
+    const like = workbook.getSheetByName(wanted);
+    taken.push(like !== null);
+    if (like === null) return { old: null, wanted, taken };
+    // The name after it is supposed to be free, for to look is a call.
+    if (isOlder(like, renews)) return { old: like, wanted, taken: [...taken, false] };
+  }
 }
 
 /** Whether a new sheet of its title takes its place; one that somebody made of it by hand is left alone. */
-const isOlder = (sheet: Sheet, { cell, begins, known }: Renews): boolean =>
-  sheet.getSheetId() === known || String(sheet.getRange(cell).getValue()).startsWith(begins);
+function isOlder(sheet: Sheet, { cell, begins, ends = "", known }: Renews): boolean {
+  if (sheet.getSheetId() === known) return true;
+  const words = String(sheet.getRange(cell).getValue());
+  return words.startsWith(begins) && words.endsWith(ends);
+}
+
+const keptSays = (added: number): string =>
+  added === 0 ? "" : `${added === 1 ? "One row" : `${added} rows`} of lots went into the lot log.`;
 
 /** The new sheet is whole: from here on only the old one is in the way. */
 function takePlace(

@@ -52,13 +52,15 @@ export function writeSheet(
 /** A new sheet, and the names under which an empty one may be there besides: the service may add a sheet and fail to say so. */
 export type Added = { readonly sheet: Sheet; readonly name: string; readonly unsure: readonly string[] };
 
+export const numbered = (name: string, count: number): string => (count === 1 ? name : `${name} (${count})`);
+
 /** With a name no sheet has yet; `taken` is what is known of the title and the names after it. */
 export function newSheet(workbook: Workbook, title: string, taken: readonly boolean[] = []): Added {
   const wanted = sheetName(title);
   const unsure: string[] = [];
   try {
     for (let count = 1; count < 500; count++) {
-      const name = count === 1 ? wanted : `${wanted} (${count})`;
+      const name = numbered(wanted, count);
       if (taken[count - 1] ?? workbook.getSheetByName(name) !== null) continue;
       const sheet = insertSheet(workbook, name, unsure);
       if (sheet !== null) return { sheet, name, unsure };

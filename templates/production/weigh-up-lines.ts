@@ -4,11 +4,13 @@ import { linkName, quoted, textFormula } from "./shape.ts";
 import { PAGE, sumOf, upwards, type WeighShape } from "./weigh-up-helpers.ts";
 
 const TICK = "☐";
-const titleLine = (title: string): Line => ({
+/** The column in which lots are entered, and the day's temperatures. */
+export const ENTRIES = 4;
+export const titleLine = (title: Formula): Line => ({
   cells: Array.from({ length: PAGE }, (_, at) => ({
     at,
     role: "heading" as const,
-    ...(at === 0 ? { unit: "text" as const, formula: quoted(title) } : {}),
+    ...(at === 0 ? { unit: "text" as const, formula: title } : {}),
   })),
 });
 const weighed = (at: number, from: string): CellModel => ({
@@ -17,6 +19,8 @@ const weighed = (at: number, from: string): CellModel => ({
   unit: "step",
   formula: `=IF(@${from}=0;"";@${from})`,
 });
+
+const total = (at: number, sum: string): CellModel => ({ at, role: "figure", unit: "step", formula: `=${sum}` });
 
 export function doughBlock(shape: WeighShape, index: number, before: number): Block {
   const { title, says, rows, stage, preferment, hasWater, sizes } = shape;
@@ -41,7 +45,7 @@ export function doughBlock(shape: WeighShape, index: number, before: number): Bl
     block: `dough_${index}`,
     left: 0,
     lines: [
-      titleLine(title),
+      titleLine(quoted(title)),
       {
         cells: [
           { at: 0, role: "strong", unit: "text", formula: mixesSay(index) },
@@ -53,7 +57,7 @@ export function doughBlock(shape: WeighShape, index: number, before: number): Bl
           head(1, "Ingredient"),
           ...heads.map((text, at) => head(2 + at, text)),
           // As words: with formulas in their column, lots that were entered before part the formulas into many calls.
-          { at: 4, role: "label", text: "Lot number" },
+          { at: ENTRIES, role: "label", text: "Lot number" },
         ],
       },
       ...Array.from({ length: rows }, (_, row): Line => {
@@ -71,30 +75,21 @@ export function doughBlock(shape: WeighShape, index: number, before: number): Bl
             { at: 0, role: "ruled", unit: "text", formula: textFormula(TICK) },
             { at: 1, role: "ruled", unit: "text", formula: `=[${linkName("name", at)}]&""` },
             ...columns.map((name, which) => weighed(2 + which, `${name}_${at}`)),
-            { at: 4, role: "input", name: `lot_${at}`, unit: "text" },
+            { at: ENTRIES, role: "input", name: `lot_${at}`, unit: "text", wide: 1 },
           ],
         };
       }),
+      // Ruled like the lines above it: borders of another kind are a call of the service.
       {
         cells: [
           {
             at: 1,
-            role: "total",
+            role: "figure",
             unit: "text",
             formula: textFormula(stage === "preferment" ? "Preferment of a mix" : "A mix"),
           },
-          { at: 2, role: "total", unit: "step", align: "right", formula: `=${totalOf(shape, before)}` },
-          ...(isBoth
-            ? [
-                {
-                  at: 3,
-                  role: "total",
-                  unit: "step",
-                  align: "right",
-                  formula: `=${sumOf("final", before, rows)}`,
-                } as const,
-              ]
-            : []),
+          total(2, totalOf(shape, before)),
+          ...(isBoth ? [total(3, sumOf("final", before, rows))] : []),
         ],
       },
       ...(stage === "final" && preferment !== "" ? [fromPreferment(preferment, index)] : []),

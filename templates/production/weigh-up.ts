@@ -1,13 +1,14 @@
 // What a shift weighs: each dough's ingredients for a mix on the scales' steps, preferment and final mix apart, water and ice.
 
 import type { Block, Line, SheetModel } from "../../shared/sheet/model.ts";
-import { headingLine } from "../blocks/line.ts";
 import { CAUTIONS, cautionsOf } from "../blocks/name.ts";
+import { textFormula } from "./shape.ts";
 import { HELPERS, helperLines, PAGE, type WeighShape } from "./weigh-up-helpers.ts";
-import { doughBlock } from "./weigh-up-lines.ts";
+import { doughBlock, ENTRIES, titleLine } from "./weigh-up-lines.ts";
 
 export const WEIGH_UP_MARK = "Weigh-up of a shift";
-export const TEMPERATURES_SAY = "Room, flour, tap water";
+/** What stands beside the temperatures, one below the other. */
+export const TEMPERATURES = { room: "Room", flour: "Flour", tap: "Tap water" } as const;
 export type WeighUpShape = {
   readonly blocks: readonly WeighShape[];
   /** Lines on feeds, times and clocks. */
@@ -87,20 +88,22 @@ function checkLines(blocks: readonly WeighShape[]): Line[] {
   ];
 }
 
-/** Typed once for all doughs. */
+/** Typed once for all doughs, in the column of the lots: so all formulas of the page are written in one call. */
 const temperatures: Block = {
   block: "temperatures",
   left: 0,
   lines: [
-    headingLine("Today's temperatures ({temperature})", PAGE),
-    {
-      cells: [
-        { at: 1, role: "label", text: TEMPERATURES_SAY },
-        { at: 2, role: "input", name: "room", unit: "temperature" },
-        { at: 3, role: "input", name: "flour", unit: "temperature" },
-        { at: 4, role: "input", name: "tap", unit: "temperature", align: "right" },
-        { at: 5, role: "remark", text: "for water and ice" },
-      ],
-    },
+    titleLine(textFormula("Today's temperatures (°{temperature})")),
+    ...Object.entries(TEMPERATURES).map(
+      ([name, says], row): Line => ({
+        cells: [
+          ...(row === 0
+            ? [{ at: 1, role: "label", unit: "text", formula: textFormula("Water and ice follow them.") } as const]
+            : []),
+          { at: ENTRIES - 1, role: "label", unit: "text", align: "right", formula: textFormula(says) },
+          { at: ENTRIES, role: "input", name, unit: "temperature", wide: 1 },
+        ],
+      }),
+    ),
   ],
 };

@@ -87,10 +87,10 @@ describe("a levain loaf of two mixes", () => {
     expect(line(water)).toEqual([16, 600]);
     expect(line(ice)).toEqual([480, 11_520]);
     const rows = book.shownTexts(sheet, book.usedRange(sheet));
-    const at = rows.findIndex((row) => row[1] === "Room, flour, tap water") + 1;
+    const at = rows.findIndex((row) => row[3] === "Room") + 1;
     const enter = (...degrees: number[]) =>
       degrees.forEach((one, place) => {
-        book.type(sheet, `${"CDE"[place]}${at}`, String(one));
+        book.type(sheet, `E${at + place}`, String(one));
       });
     // 4 × 24 − 29 − 25 − 24 − 8 = 10 out of a tap of 12: 12 000 × 2 ÷ (12 + 79.68) = 261.8 of ice.
     enter(29, 25, 12);

@@ -17,6 +17,7 @@ import { noteOf } from "./note.ts";
 import { doughsFor } from "./parts.ts";
 import type { OrderNow, ProductionNow } from "./production-now.ts";
 import { readProduction } from "./read.ts";
+import { nameOf } from "./tab-names.ts";
 
 export function* buildByCustomer({ sheet }: Readonly<Record<string, unknown>>): Steps<NewSheet> {
   const production = yield* readProduction(typeof sheet === "string" ? sheet : "");
@@ -49,7 +50,7 @@ function* notes(all: FormulaSheets, now: ProductionNow): Steps<NewSheet> {
   const values: Record<string, Value> = { title: "By customer" };
   const money = moneyIn(all.names.get(SETTINGS_NAME)?.values ?? []);
   const options = { weight: now.unit, temperature: "C", length: "cm", parts: [], ...money } as const;
-  const title = `By customer ${now.title.replace(/^Production /, "")}`;
+  const title = nameOf("By customer", now);
   return yield* make(plan(byCustomerSheet(customers, columns), options, values, links), title, [...all.tabs, now.tab], {
     renews: { cell: "A1", begins: "By customer" },
   });

@@ -19,10 +19,11 @@ import { type DayTemperatures, dayTemperatures, temperatureIn, waterFor } from "
 import { enteredTemperatures } from "./lots.ts";
 import { figuresOf, type Night, overNight, sheetOf } from "./night.ts";
 import { noteOf } from "./note.ts";
-import { type Mixing, mixingsOf, shiftSays } from "./weigh-up.ts";
+import { shiftSays } from "./tab-names.ts";
+import { type Mixing, mixingsOf } from "./weigh-up.ts";
 
 type Raw = Readonly<Record<string, unknown>>;
-type Planned = { readonly title: string; readonly code: string; readonly plan: SheetPlan };
+type Planned = { readonly title: string; readonly code: string; readonly name: string; readonly plan: SheetPlan };
 
 /** Each dough's card as a sheet of its own, one after the other; one that is there is renewed under its name. */
 export function* buildCards(question: Raw): Steps<NewSheet> {
@@ -30,8 +31,8 @@ export function* buildCards(question: Raw): Steps<NewSheet> {
     const cards = yield* plannedCards(night);
     const sheets: string[] = [];
     const notes: (string | undefined)[] = [];
-    for (const { plan: drawn, title, code } of cards) {
-      const renews = { cell: "A2", begins: `${code} ·` } as const;
+    for (const { plan: drawn, title, code, name } of cards) {
+      const renews = { cell: "A2", begins: `${code} ·`, ends: fromSays(night, name) } as const;
       const { sheet, note } = yield* make(drawn, title, [], { renews });
       sheets.push(sheet);
       notes.push(note);
@@ -70,15 +71,19 @@ function* plannedCards(night: Night): Steps<Planned[]> {
     cards.push({
       title: `${of.code} ${sheet.title}`,
       code: of.code,
+      name: of.formula.name,
       plan: { ...drawn, heights: cardHeights(drawn, model) },
     });
   }
   return cards;
 }
 
+/** Where a card comes from: one of another production is another card. */
+const fromSays = ({ now }: Night, formula: string): string => `from “${now.tab.name}” and “${formula}”`;
+
 /** The card says which batch it is and when its steps begin that night; the levain comes out of the production's feeds. */
 function ofShift(data: CardData, night: Night, { of, at }: Mixing, times: number): CardData {
-  const { changes, now, plan: production } = night;
+  const { changes, plan: production } = night;
   const isChained = of.formula.levains.some(({ from }) => production.chains.some(({ levain }) => levain.name === from));
   const feeds = production.chains.flatMap(({ levain, chain }) =>
     chain.feeds.flatMap((feed) =>
@@ -92,7 +97,7 @@ function ofShift(data: CardData, night: Night, { of, at }: Mixing, times: number
   const mixed = at === null ? "" : `mix at ${clockText(at)} on ${dayWords(dayOf(at))} · `;
   return {
     ...data,
-    from: `${of.code} · ${mixed}ready ${dayWords(of.day)} · from “${now.tab.name}” and “${of.formula.name}”`,
+    from: `${of.code} · ${mixed}ready ${dayWords(of.day)} · ${fromSays(night, of.formula.name)}`,
     mixerLimit: limitOf(night, data.mixerLimit),
     // As the formula sheet would have them: the card makes so many times as much.
     pieces: piecesIn(of) === 0 ? null : piecesIn(of) / times,

@@ -6,24 +6,27 @@ import { isWaitingText } from "../../../shared/protocol/waiting.ts";
 import { LOTS_NAME } from "../../../shared/sheet/model.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
 import { lotLog } from "../../../templates/production/lot-log.ts";
-import { TEMPERATURES_SAY, WEIGH_UP_MARK } from "../../../templates/production/weigh-up.ts";
+import { TEMPERATURES, WEIGH_UP_MARK } from "../../../templates/production/weigh-up.ts";
+import { ENTRIES } from "../../../templates/production/weigh-up-lines.ts";
 import { look, make, type Steps } from "../steps.ts";
 
-/** A weigh-up that was there before: its lots, what of them was kept, and its temperatures by what it says of its shift. */
+/** A weigh-up that was there before: its lots, and its temperatures by what it says of its shift. */
 export type Before = {
   readonly id: number;
   readonly lots: readonly LotRow[];
-  readonly kept: LotsAnswer | null;
   readonly temperatures: ReadonlyMap<string, readonly (number | null)[]>;
 };
 
-/** What was entered on the sheet that a new weigh-up of this name takes the place of, kept in the log; null where there is none. */
-export function* keepBefore(name: string): Steps<Before | null> {
+/** What was entered on the sheet that a new weigh-up of this name takes the place of; null where there is none of its production. */
+export function* weighUpBefore(
+  name: string,
+  { begins, ends }: { readonly begins: string; readonly ends: string },
+): Steps<Before | null> {
   const [before] = weighUps((yield* look({ sheet: name, unnamed: true })).sheets);
   if (before === undefined) return null;
-  const lots = lotsOn(before);
-  const kept = lots.length === 0 ? null : yield* keepRows(lots);
-  return { id: before.id, lots, temperatures: temperaturesIn([before]), kept };
+  const says = shiftOf(before);
+  if (!says.startsWith(begins) || !says.endsWith(ends)) return null;
+  return { id: before.id, lots: lotsOn(before), temperatures: temperaturesIn([before]) };
 }
 
 function* keepRows(rows: readonly LotRow[]): Steps<LotsAnswer> {
@@ -52,13 +55,18 @@ export function* keepLots(): Steps<LotsAnswer> {
 const weighUps = (sheets: readonly SeenSheet[]): SeenSheet[] =>
   sheets.filter(({ values }) => values.some((row) => row.includes(WEIGH_UP_MARK)));
 
-const temperaturesIn = (sheets: readonly SeenSheet[]): Before["temperatures"] =>
-  new Map(sheets.map(({ values }) => [String(values[1]?.[0] ?? ""), temperaturesOn(values)]));
+const shiftOf = ({ values }: SeenSheet): string => String(values[1]?.[0] ?? "");
 
-/** Room, flour and tap water. */
+const temperaturesIn = (sheets: readonly SeenSheet[]): Before["temperatures"] =>
+  new Map(sheets.map((sheet) => [shiftOf(sheet), temperaturesOn(sheet.values)]));
+
+/** Room, flour and tap water, each to the left of its figure. */
 function temperaturesOn(values: SeenSheet["values"]): (number | null)[] {
-  const row = values.find((line) => line[1] === TEMPERATURES_SAY) ?? [];
-  return [2, 3, 4].map((at) => (typeof row[at] === "number" ? (row[at] as number) : null));
+  return Object.values(TEMPERATURES).map((says) => {
+    const row = values.find((line) => line[ENTRIES - 1] === says) ?? [];
+    const typed = row[ENTRIES];
+    return typeof typed === "number" ? typed : null;
+  });
 }
 
 /** The lots of one weigh-up, out of its blocks. */
@@ -72,7 +80,7 @@ export function lotsOn({ values }: Pick<SeenSheet, "values">): LotRow[] {
     const mixes = Number(/(\d+) mix/.exec(text(head + 1, 0))?.[1] ?? 1);
     const isPreferment = / for /.test(title) && /Preferment of a mix/.test(blockText(values, head));
     for (let row = head + 3; !/^(?:A mix|Preferment of a mix|)$/.test(text(row, 1)); row++) {
-      const lots = text(row, 4)
+      const lots = text(row, ENTRIES)
         .split(/[;,]/)
         .map((one) => one.trim().replace(/^'+/, ""))
         .filter((one) => one !== "");

@@ -28,11 +28,15 @@ export type Night = {
 
 type Raw = Readonly<Record<string, unknown>>;
 
-/** Reads all of it, and makes something of it. */
-export function* overNight<T>(question: Raw, build: (night: Night) => Steps<T>): Steps<T> {
+/** Reads all of it, and whether there are ranges of these names, and makes something of it. */
+export function* overNight<T>(
+  question: Raw,
+  build: (night: Night) => Steps<T>,
+  names: readonly string[] = [],
+): Steps<T> {
   const now = yield* readProduction(typeof question.sheet === "string" ? question.sheet : "");
   const shift = readShift(question);
-  return yield* overAllSheets({}, (all) => build(nightOf(now, all, shift)));
+  return yield* overAllSheets({ names }, (all) => build(nightOf(now, all, shift)));
 }
 
 function nightOf(now: ProductionNow, all: FormulaSheets, shift: Night["shift"]): Night {

@@ -29,7 +29,7 @@ import { make, type Steps } from "../steps.ts";
 import { temperatureIn } from "./day-water.ts";
 import { type Night, overNight, ownTasks, sheetOf } from "./night.ts";
 import type { Figure, ProductionNow } from "./production-now.ts";
-import { shiftSays } from "./weigh-up.ts";
+import { nameOfShift, shiftSays, shiftWords } from "./tab-names.ts";
 
 export function* buildTimetable(question: Readonly<Record<string, unknown>>, at: Date): Steps<NewSheet> {
   return yield* overNight(question, (night) => timetable(night, at));
@@ -60,9 +60,9 @@ function* timetable(night: Night, at: Date): Steps<NewSheet> {
   });
   const temperature = temperatureIn(now.doughs.map(({ name }) => sheetOf(all, name)));
   const options = { weight: now.unit, temperature, length: "cm", parts: [] } as const;
-  const title = `Timetable ${now.title.replace(/^Production /, "")}`;
+  const title = nameOfShift("Timetable", night);
   return yield* make(plan(timetableSheet(shape), options, values, links as Links), title, [...all.tabs, now.tab], {
-    renews: { cell: "A1", begins: "Timetable" },
+    renews: { cell: "A2", ...shiftWords(night) },
   });
 }
 

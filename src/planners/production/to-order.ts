@@ -15,6 +15,7 @@ import { doughsFor, isFinished, type OwnPart } from "./parts.ts";
 import type { ProductionNow } from "./production-now.ts";
 import { readProduction } from "./read.ts";
 import { BUILT, cell, plainName, rank, type Stack, stackOf, supplierBy, type Wanted } from "./suppliers.ts";
+import { nameOf } from "./tab-names.ts";
 
 const SPARE_ROWS = 20;
 
@@ -62,7 +63,7 @@ function* over(all: FormulaSheets, production: ProductionNow): Steps<NewSheet> {
     parts: known.has(LARDER_NAME) ? ["larder"] : [],
     ...moneyIn(known.get(SETTINGS_NAME)?.values ?? []),
   } as const;
-  const title = `To order ${production.title.replace(/^Production /, "")}`;
+  const title = nameOf("To order", production);
   return yield* make(
     plan(
       toOrderSheet(shape),

@@ -3,9 +3,10 @@ import { refuse } from "../../../shared/base/refusal.ts";
 import { type Clock, changeSays, clockAt, clockText, dayOf, dayWords } from "../../../shared/production/clock.ts";
 import type { DoughDay } from "../../../shared/production/plan.ts";
 import { firstStart, type Task } from "../../../shared/production/timetable.ts";
-import type { LotRow } from "../../../shared/protocol/lots.ts";
+import { MAX_SEEN_ROWS } from "../../../shared/protocol/look.ts";
+import { type LotRow, mustFitLog, refuseUnkept } from "../../../shared/protocol/lots.ts";
 import type { NewSheet } from "../../../shared/protocol/plan-message.ts";
-import type { Links, Value } from "../../../shared/sheet/model.ts";
+import { type Links, LOTS_NAME, type Value } from "../../../shared/sheet/model.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
 import { linkName } from "../../../templates/production/shape.ts";
 import { weighUpSheet } from "../../../templates/production/weigh-up.ts";
@@ -14,23 +15,12 @@ import type { FormulaSheets } from "../all-sheets.ts";
 import { type Overview, sizesOf } from "../overview.ts";
 import { make, type Steps, withNotes } from "../steps.ts";
 import { dayTemperatures, hasWater, mustCountAlike, temperatureIn } from "./day-water.ts";
-import { type Before, keepBefore } from "./lots.ts";
-import { figuresOf, type Night, overNight, ownTasks, readShift, sheetOf } from "./night.ts";
+import { weighUpBefore } from "./lots.ts";
+import { figuresOf, type Night, overNight, ownTasks, sheetOf } from "./night.ts";
+import { nameOfShift, shiftSays, shiftWords } from "./tab-names.ts";
 
 export function* buildWeighUp(question: Readonly<Record<string, unknown>>): Steps<NewSheet> {
-  const title = titleOf(readShift(question));
-  // What was entered on the one before is kept first, and stands on the new one where it belongs there.
-  const before = yield* keepBefore(title);
-  const answer = yield* overNight(question, (night) => weighUp(night, title, before));
-  const kept = before?.kept ?? null;
-  return kept === null || kept.added === 0
-    ? answer
-    : withNotes(answer, `${kept.added} rows of lots were kept in “${kept.sheet}”.`);
-}
-
-function titleOf(shift: Night["shift"]): string {
-  const from = shift === null ? "" : ` ${dayWords(dayOf(shift.from))} ${clockText(shift.from).replace(":", ".")}`;
-  return `Weigh-up${from}`;
+  return yield* overNight(question, weighUp, [LOTS_NAME]);
 }
 
 /** A dough of a day, and what of it the shift mixes. */
@@ -61,10 +51,17 @@ export function mixingsOf(night: Night): Mixing[] {
   return mixings.sort((a, b) => (a.at ?? 0) - (b.at ?? 0));
 }
 
-function* weighUp(night: Night, title: string, before: Before | null): Steps<NewSheet> {
+function* weighUp(night: Night): Steps<NewSheet> {
   const { now, all } = night;
   const mixings = mixingsOf(night);
   if (mixings.length === 0) refuse("Nothing is mixed in this shift. Choose other hours, or enter orders.");
+  const title = nameOfShift("Weigh-up", night);
+  const renews = { cell: "A2", ...shiftWords(night) } as const;
+  // What was entered on the one before is kept with the new one's making, and stands on it where it belongs there.
+  const before = yield* weighUpBefore(title, renews);
+  const lots = before?.lots ?? [];
+  mustFitLog(lots.length);
+  if (lots.length > 0 && !all.names.has(LOTS_NAME)) refuseUnkept(title);
   const links: Record<string, string> = { more: moreLink(night, mixings) };
   let rowsBefore = 0;
   const blocks = mixings.map((mixing, index): WeighShape => {
@@ -85,18 +82,20 @@ function* weighUp(night: Night, title: string, before: Before | null): Steps<New
     step_coarse: Math.max(...scales),
     step_fine: Math.min(...scales),
     ...dayTemperatures(sheets, entered),
-    ...lotsAgain(mixings, all, before?.lots ?? []),
+    ...lotsAgain(mixings, all, lots),
   };
   const options = { weight: now.unit, temperature, length: "cm", parts: [] } as const;
   const model = weighUpSheet({ blocks, facts: factsOf(night) });
   const drawn = plan(model, options, values, links);
-  const renews = { cell: "A1", begins: "Weigh-up", ...(before === null ? {} : { known: before.id }) } as const;
+  // Lots that are entered below would not be read when it is built again.
+  if (drawn.rows > MAX_SEEN_ROWS)
+    refuse(`${mixings.length} doughs are mixed in this shift, too many for one weigh-up. Choose shorter hours.`);
   const answer = yield* make(
     // Where one was filled in before, the cursor need not lead to what comes first: that is a call.
     before === null ? drawn : { ...drawn, start: "" },
     title,
     [...all.tabs, now.tab],
-    { renews },
+    { renews: before === null ? renews : { ...renews, known: before.id }, lots },
   );
   const untimed = mixings.filter(({ at }) => at === null).map(({ of }) => `“${of.formula.name}”`);
   return withNotes(
@@ -105,12 +104,6 @@ function* weighUp(night: Night, title: string, before: Before | null): Steps<New
       ? undefined
       : `No times are known for ${untimed.join(", ")}: enter a method and “Ready at” on the formula sheet.`,
   );
-}
-
-export function shiftSays({ now, shift }: Night): string {
-  if (shift === null) return `For ${now.title}`;
-  const when = (at: Clock) => `${dayWords(dayOf(at))} ${clockText(at)}`;
-  return `Shift from ${when(shift.from)} to ${when(shift.to)}, out of “${now.tab.name}”`;
 }
 
 const MAX_SIZES = 10;
