@@ -87,6 +87,41 @@ describe("a shop of many formula sheets", () => {
     for (const many of MANY) expect(await callsFor(many), `of ${many}`).toEqual(few);
   });
 
+  // The week of the demo shop has the same limit in every run.
+  test.runIf(IS_LONG)(
+    `a production and what is built of it take at most ${MAX_CALLS} calls for ${[FEW, ...MANY].join(", ")} formula sheets`,
+    async () => {
+      for (const many of [FEW, ...MANY]) {
+        const shop = await withCopies(book, "Loaf 1", many);
+        shop.answer({ ask: "list" });
+        const loaves = Array.from({ length: Math.min(many, 60) }, (_, at) => `Loaf ${at + 1}`);
+        const ask = (question: object, sheets = 1): string => {
+          const { sheet = "" } = shop.answer(question) as { sheet?: string };
+          expect(shop.trail.length / sheets, `${JSON.stringify(question).slice(0, 60)}, ${many}`).toBeLessThanOrEqual(
+            MAX_CALLS,
+          );
+          return sheet;
+        };
+        const production = ask(dayOf(...loaves));
+        const weighUp = ask({ ask: "weighUp", sheet: production });
+        const rows = shop.shownTexts(weighUp, shop.usedRange(weighUp));
+        const places = rows.flatMap(([, name], at) => (name === "Flour" || name === "Salt" ? [`E${at + 1}`] : []));
+        expect(places.length).toBe(2 * loaves.length);
+        // The first lot has a log built for it, others find it.
+        for (const [lots, place] of [places[0] ?? "", places[places.length - 1] ?? ""].entries()) {
+          shop.type(weighUp, place, `W-${lots}`);
+          if (lots === 0) ask({ ask: "keepLots" });
+          expect(ask({ ask: "weighUp", sheet: production })).toBe(weighUp);
+          expect(shop.shownTexts(weighUp, `${place}:${place}`)).toEqual([[`W-${lots}`]]);
+        }
+        for (const question of ["purchases", "customers"]) ask({ ask: question, sheet: production });
+        const few = ask(dayOf("Loaf 1", "Loaf 2"));
+        ask({ ask: "cards", sheet: few }, 2);
+        ask({ ask: "night", sheet: few });
+      }
+    },
+  );
+
   test("a formula sheet takes no more for its row in the list", () => {
     book.answer({ ask: "build", template: "mix-log", options: OPTIONS, values: {} });
     for (const { name, parts, sample, foldedFrom } of someOf(TEMPLATES, 3)) {
