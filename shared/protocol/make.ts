@@ -116,7 +116,8 @@ const plan = () =>
       ),
       null,
     ),
-    lots: v.optional(lotRows(0), []),
+    // Most sheets have none.
+    lots: v.optional(v.lazy(() => lotRows(0))),
     rows: integer(1, MAX_ROWS),
     columns: integer(1, MAX_COLUMNS),
     page: integer(1, MAX_COLUMNS),
@@ -189,7 +190,7 @@ export const readMakeAsk = messageReader("The plan of the sheet", () =>
   v.pipe(
     plan(),
     v.check(fitsTogether),
-    v.transform(({ title, tabs, row, behind, renews, lots, ...written }) => ({
+    v.transform(({ title, tabs, row, behind, renews, lots = [], ...written }) => ({
       title,
       tabs,
       row,
