@@ -82,6 +82,9 @@ function palette<T>(grid: readonly (readonly T[])[]): Palette<T> {
 /** The grid again. */
 export const gridOf = <T>({ kinds, cells }: Palette<T>): T[][] => cells.map((row) => row.map((at) => kinds[at] as T));
 
+/** Sheets of one name are told apart by a number. */
+export const numbered = (name: string, count: number): string => (count === 1 ? name : `${name} (${count})`);
+
 /** What a sheet of this title is called, unless another one is called so; letters that sheets do not take become spaces. */
 export function sheetName(title: string): string {
   const plain = title

@@ -4,7 +4,7 @@ import { attempt, becauseOf, refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import { emptySheets } from "../../shared/protocol/left-over.ts";
 import type { MakeOrder } from "../../shared/protocol/make.ts";
-import { type NewSheet, type Renews, sheetName } from "../../shared/protocol/plan-message.ts";
+import { type NewSheet, numbered, type Renews, sheetName } from "../../shared/protocol/plan-message.ts";
 import { neededBy } from "../../shared/sheet/make-formulas.ts";
 import {
   CUSTOMERS_NAME,
@@ -17,7 +17,7 @@ import {
 import { aboutTab, type Tab, tabsOf } from "../../shared/sheet/tab.ts";
 import { addLots } from "./lots.ts";
 import { activeWorkbook, listIn, namedRanges } from "./workbook.ts";
-import { numbered, writeSheet } from "./write.ts";
+import { writeSheet } from "./write.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;

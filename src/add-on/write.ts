@@ -1,6 +1,6 @@
 import { becauseOf } from "../../shared/base/refusal.ts";
 import { emptySheets, refuseWithLeftOver } from "../../shared/protocol/left-over.ts";
-import { sheetName, type Writable } from "../../shared/protocol/plan-message.ts";
+import { numbered, sheetName, type Writable } from "../../shared/protocol/plan-message.ts";
 import type { Tab } from "../../shared/sheet/tab.ts";
 import { undo } from "./undo.ts";
 import {
@@ -51,8 +51,6 @@ export function writeSheet(
 
 /** A new sheet, and the names under which an empty one may be there besides: the service may add a sheet and fail to say so. */
 export type Added = { readonly sheet: Sheet; readonly name: string; readonly unsure: readonly string[] };
-
-export const numbered = (name: string, count: number): string => (count === 1 ? name : `${name} (${count})`);
 
 /** With a name no sheet has yet; `taken` is what is known of the title and the names after it. */
 export function newSheet(workbook: Workbook, title: string, taken: readonly boolean[] = []): Added {

@@ -25,21 +25,16 @@ test("weigh-ups, timetables, cards and delivery notes of two productions of one 
     ["weighUp", "timetable", "cards", "customers"].map((ask) => build({ ask, sheet, ...shift }));
   const names = productions.map(all);
   expect(names).toEqual([
+    ["Weigh-up Fri 4 Dec 20.00", "Timetable Fri 4 Dec 20.00", "HO-261205 Hand-out", "By customer Sat 5 Dec"],
     [
-      "Weigh-up Fri 4 Dec 20.00 for Sat 5 Dec",
-      "Timetable Fri 4 Dec 20.00 for Sat 5 Dec",
-      "HO-261205 Hand-out",
-      "By customer Sat 5 Dec",
-    ],
-    [
-      "Weigh-up Fri 4 Dec 20.00 for Sat 5 Dec (2)",
-      "Timetable Fri 4 Dec 20.00 for Sat 5 Dec (2)",
+      "Weigh-up Fri 4 Dec 20.00 (2)",
+      "Timetable Fri 4 Dec 20.00 (2)",
       "HO-261205 Hand-out (2)",
       "By customer Sat 5 Dec (2)",
     ],
     [
-      "Weigh-up Fri 4 Dec 20.00 for 5 Dec to 6 Dec",
-      "Timetable Fri 4 Dec 20.00 for 5 Dec to 6 Dec",
+      "Weigh-up Fri 4 Dec 20.00 (3)",
+      "Timetable Fri 4 Dec 20.00 (3)",
       "HO-261205 Hand-out (3)",
       "By customer 5 Dec to 6 Dec",
     ],
@@ -58,14 +53,20 @@ test("weigh-ups, timetables, cards and delivery notes of two productions of one 
   expect([1, 0].map((at) => all(productions[at] ?? ""))).toEqual([names[1], names[0]]);
   expect([...book.sheetNames()].sort()).toEqual(tabs);
   expect(names.map(made)).toEqual([100, 40, 10]);
-  // A production that somebody gave another name has sheets of that name; a shift that ends later is the same shift.
+  // What is entered on the third weigh-up stays on it, and nowhere else.
+  const room = (weighUp = "") => {
+    const { rowOf, shown } = pageOf(book, weighUp);
+    return { cell: `E${rowOf("Room") + 1}`, text: shown[rowOf("Room")]?.[4] };
+  };
+  const third = names[2]?.[0] ?? "";
+  book.type(third, room(third).cell, "31");
+  expect(build({ ask: "weighUp", sheet: productions[2], ...shift })).toBe(third);
+  expect(names.map(([weighUp]) => room(weighUp).text)).toEqual(["", "", "31.0"]);
+  // A shift that ends later is the same one, and takes its place; one that begins later does not.
+  const timetable = (other: object) => build({ ask: "timetable", sheet: productions[0], ...shift, ...other });
+  expect(timetable({ to: "2026-12-05T13:00" })).toBe("Timetable Fri 4 Dec 20.00");
+  expect(timetable({ from: "2026-12-04T21:00" })).toBe("Timetable Fri 4 Dec 21.00");
+  // A production that somebody gave another name has delivery notes of that name.
   book.renameSheet(productions[1] ?? "", "Wholesale");
-  expect(build({ ask: "timetable", sheet: "Wholesale", ...shift })).toBe("Timetable Fri 4 Dec 20.00, Wholesale");
-  expect(build({ ask: "timetable", sheet: "Wholesale", ...shift, to: "2026-12-05T13:00" })).toBe(
-    "Timetable Fri 4 Dec 20.00, Wholesale",
-  );
-  expect(build({ ask: "timetable", sheet: "Wholesale", ...shift, from: "2026-12-04T21:00" })).toBe(
-    "Timetable Fri 4 Dec 21.00, Wholesale",
-  );
   expect(build({ ask: "customers", sheet: "Wholesale" })).toBe("By customer, Wholesale");
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import type { SheetReview } from "../../shared/protocol/sheet-review.ts";
 import type { SheetModel, Values } from "../../shared/sheet/model.ts";
 import { toXlsx } from "../../src/workbook/xlsx/xlsx.ts";
 import { bakeOffLog } from "../../templates/bake-off-log.ts";
@@ -114,9 +115,27 @@ describe("the mix log", () => {
         .filter((name) => name.startsWith("tin_"))
         .map((name) => [name, null]),
     );
+    const bakes = {
+      off_product: ["Loaf C", "loaf c ", "Another", "Loaf C", "Loaf C"],
+      off_mixed: [10_000, null, 10_000, null, 5000],
+      off_divided: [9800, 5000, 5000, null, 4900],
+      off_raw: [100, 200, 100, 100, null],
+      off_baked: [88, 178, 50, 90, 45],
+    };
+    await buildSheet(bakes, { model: bakeOffLog, options: { ...METRIC_UNITS, parts: [] }, book });
     const celsius = await water("C", without);
     // −1.5 + 1.25 × 8 = 8.5
     expect(celsius.value("friction_own")).toBeCloseTo(8.5, 9);
+    // Check says it with its spread, and the losses of this product alone: 1 − 14 700 ÷ 15 000, and 1 − 356 ÷ 400 out of 12, 11 and 10 %.
+    const logged = () => {
+      const { facts } = book.answer({ ask: "review", style: "" }) as SheetReview;
+      return facts.flatMap(({ label, says }) => (label.endsWith(", logged") ? [`${label}: ${says}`] : []));
+    };
+    expect(logged()).toEqual([
+      "Friction, logged: 8.5 °C at 8 min, from 5 mixes that lie 0.5 °C off it typically.",
+      "Handling loss, logged: 2 % over 2 bakes, from 2 % to 2 %. That is too few to go by: log 3 bakes.",
+      "Bake loss, logged: 11 % over 3 bakes, from 10 % to 12 %.",
+    ]);
     const staged = await buildSheet(
       { ...hearthLoaf.sample, friction_own: null, minutes: 8, preferment_temp: 22 },
       { book, model: hearthLoaf, options: { ...METRIC_UNITS, parts: ["water", "preferment"] } },
@@ -125,12 +144,15 @@ describe("the mix log", () => {
     const own = await water("C", { ...without, friction_own: 12 });
     expect(own.value("friction_own")).toBe(12);
     const fahrenheit = await water("F", without);
+    // Another product, in degrees that the log is not in.
+    expect(logged()).toEqual([]);
     expect(fahrenheit.value("friction_own")).toBeCloseTo(8.5 * 1.8, 9);
     // With two rows left there is no line, and the guide of the mixing stands in: spiral, 8 min × 1 °C
     for (const row of [1, 2, 3]) log.type("log_dough", "", row);
     expect(log.value("fit_note")).toBe("Three complete rows make a line.");
     const guided = await water("C", without);
     expect(guided.value("friction_own")).toBeCloseTo(8, 9);
+    expect(logged().filter((says) => says.startsWith("Friction"))).toEqual([]);
     expect(guided.value("check")).toBe("");
     // Minutes that are typed anew leave a factor for others, and it is said so.
     guided.type("minutes", "12");

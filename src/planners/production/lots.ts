@@ -2,6 +2,7 @@
 import { refuse } from "../../../shared/base/refusal.ts";
 import type { SeenSheet } from "../../../shared/protocol/look.ts";
 import { type LotRow, type LotsAnswer, readLotsAnswer } from "../../../shared/protocol/lots.ts";
+import { numbered, sheetName } from "../../../shared/protocol/plan-message.ts";
 import { isWaitingText } from "../../../shared/protocol/waiting.ts";
 import { LOTS_NAME } from "../../../shared/sheet/model.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
@@ -12,21 +13,28 @@ import { look, make, type Steps } from "../steps.ts";
 
 /** A weigh-up that was there before: its lots, and its temperatures by what it says of its shift. */
 export type Before = {
+  readonly name: string;
   readonly id: number;
   readonly lots: readonly LotRow[];
   readonly temperatures: ReadonlyMap<string, readonly (number | null)[]>;
 };
 
-/** What was entered on the sheet that a new weigh-up of this name takes the place of; null where there is none of its production. */
+/**
+ * What was entered on the sheet that a new weigh-up of this name takes the place of; null where there is none of its production.
+ * Another production's may have the name, and this one's the name after it.
+ */
 export function* weighUpBefore(
   name: string,
   { begins, ends }: { readonly begins: string; readonly ends: string },
 ): Steps<Before | null> {
-  const [before] = weighUps((yield* look({ sheet: name, unnamed: true })).sheets);
-  if (before === undefined) return null;
-  const says = shiftOf(before);
-  if (!says.startsWith(begins) || !says.endsWith(ends)) return null;
-  return { id: before.id, lots: lotsOn(before), temperatures: temperaturesIn([before]) };
+  for (let count = 1; ; count++) {
+    const tried = numbered(sheetName(name), count);
+    const [before] = (yield* look({ sheet: tried, unnamed: true })).sheets;
+    if (before === undefined) return null;
+    const says = shiftOf(before);
+    if (weighUps([before]).length > 0 && says.startsWith(begins) && says.endsWith(ends))
+      return { name: tried, id: before.id, lots: lotsOn(before), temperatures: temperaturesIn([before]) };
+  }
 }
 
 function* keepRows(rows: readonly LotRow[]): Steps<LotsAnswer> {

@@ -1,4 +1,5 @@
-// What the tabs of a production are called: no two productions or shifts share a name, so that none takes another's place.
+// What the tabs of a production are called, and how a sheet says whose it is, so that none takes the place of another's.
+// A name has 31 characters at most where nobody called a sheet otherwise: an .xlsx file takes no more.
 import { clockText, dayOf, dayWords } from "../../../shared/production/clock.ts";
 import type { Night } from "./night.ts";
 import type { ProductionNow } from "./production-now.ts";
@@ -9,11 +10,11 @@ export function nameOf(kind: string, { tab }: Pick<ProductionNow, "tab">): strin
   return days === undefined ? `${kind}, ${tab.name}` : `${kind} ${days}`;
 }
 
-/** By the beginning of its shift and its production: "Weigh-up Fri 4 Dec 20.00 for Sat 5 Dec". */
+/** By the beginning of its shift, with the number of its production's tab: "Weigh-up Fri 4 Dec 20.00 (2)". */
 export function nameOfShift(kind: string, { now, shift }: Pick<Night, "now" | "shift">): string {
   if (shift === null) return nameOf(kind, now);
-  const begins = `${kind} ${dayWords(dayOf(shift.from))} ${clockText(shift.from).replace(":", ".")}`;
-  return nameOf(daysIn(now.tab.name) === undefined ? begins : `${begins} for`, now);
+  const [number = ""] = / \(\d+\)$/.exec(now.tab.name) ?? [];
+  return `${kind} ${momentWords(shift.from).replace(":", ".")}${number}`;
 }
 
 /** Behind the word that a production's name begins with, unless somebody called it otherwise. */

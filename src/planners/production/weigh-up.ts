@@ -55,10 +55,11 @@ function* weighUp(night: Night): Steps<NewSheet> {
   const { now, all } = night;
   const mixings = mixingsOf(night);
   if (mixings.length === 0) refuse("Nothing is mixed in this shift. Choose other hours, or enter orders.");
-  const title = nameOfShift("Weigh-up", night);
   const renews = { cell: "A2", ...shiftWords(night) } as const;
   // What was entered on the one before is kept with the new one's making, and stands on it where it belongs there.
-  const before = yield* weighUpBefore(title, renews);
+  const first = nameOfShift("Weigh-up", night);
+  const before = yield* weighUpBefore(first, renews);
+  const title = before?.name ?? first;
   const lots = before?.lots ?? [];
   mustFitLog(lots.length);
   if (lots.length > 0 && !all.names.has(LOTS_NAME)) refuseUnkept(title);
