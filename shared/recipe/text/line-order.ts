@@ -98,6 +98,17 @@ function takeLabelled(place: Place): boolean {
   return TAKERS.some((take) => take({ ...place, line: remainder }));
 }
 
+/** "Scones: makes 24. 1.5 kg flour, 300 g butter": the name with what it makes, and the list behind it. */
+function takeHeadAndList(place: Place): boolean {
+  const { draft, line, isFirst } = place;
+  const [, opening = "", list = ""] = (isFirst && /^([^.]{3,60}?)\.\s+(\d.*)$/.exec(line.text)) || [];
+  const head = opening === "" || hasAmount(opening) || !hasAmount(list) ? undefined : headYield(opening);
+  if (head === undefined) return false;
+  takeYield(draft, head.made);
+  draft.title = titleIn(head.title);
+  return TAKERS.some((take) => take({ ...place, isFirst: false, line: { ...line, text: list } }));
+}
+
 /** A list with sentences behind it. */
 function takeListed(place: Place): boolean {
   return takeGoesOn(place, (list) => TAKERS.some((take) => take !== takeListed && take(list)), addSteps);
@@ -106,6 +117,7 @@ function takeListed(place: Place): boolean {
 /** Each answers whether the line was its own. */
 const TAKERS: readonly ((place: Place) => boolean)[] = [
   takeCorrected,
+  takeHeadAndList,
   takeListed,
   ({ draft, line }) => isSeparator(line.text) && ignore(draft, line, "separator"),
   ({ draft, line }) => isNumberAlone(draft, line.text) && ignore(draft, line, "heading"),

@@ -87,7 +87,12 @@ function withNotes(parts: readonly string[], reading: Reading): string[] {
 
 const MANNER =
   /^(?:(?:\p{L}+ly|very|freshly) )?\p{L}+(?:ed|en)(?: (?:and|&) \p{L}+)?$|^(?:(?:very )?(?:cold|warm|soft|hot|ripe|fresh)|divided|optional|(?:at )?room temp\p{L}*)(?: \p{L}+)?$/iu;
-const isManner = (part: string, reading: Reading): boolean => MANNER.test(part) && !readRow(part, reading).isAll;
+/** "Linseed" is no way to treat another thing. */
+function isManner(part: string, reading: Reading): boolean {
+  if (!MANNER.test(part)) return false;
+  const read = readRow(part, reading);
+  return read.type === "" && !read.isAll;
+}
 
 /** An ingredient in a list without an amount of its own. */
 const isLoose = (part: string, reading: Reading): boolean =>

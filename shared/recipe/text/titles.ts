@@ -54,6 +54,16 @@ const FEW = 4;
 export function headYield(text: string) {
   // "Hot cross buns x 36"
   const [, name = "", word = "", many = ""] = /^(.*?(\p{L}{3,}))\s+[x×]\s?(\d{1,4})$/u.exec(text) ?? [];
+  // "Sweet dough from 10 lb flour"
+  const [, base = "", flour = ""] =
+    /^(\D*?\p{L}{3,})\s+(?:from|on|with|using|based on|per|for|mit|auf|pour|avec)\s+(\d[^,;]*?\p{L}+)$/iu.exec(text) ??
+    [];
+  const based = base === "" ? undefined : yieldIn(`for ${flour}`);
+  if (
+    based?.flour != null &&
+    !/^(?:makes|yields?|for|batch|recipe|water|poolish|biga|sponge|preferment|soaker|levain|starter)\b/i.test(base)
+  )
+    return { made: based, title: base };
   // "Flammkuchen 8 Stück"
   const [, called = "", count = ""] =
     /^(.*?\p{L}{3,})\s+(\d{1,4})\s*(?:stück|stk|st|pcs|pieces|pezzi|pièces|ea)\.?$/iu.exec(text) ?? [];
@@ -82,10 +92,17 @@ export function headYield(text: string) {
   return undefined;
 }
 
+/** A yield has a weight of a piece and one in all; what has more is a list. */
+const WEIGHTS = /\d\s?(?:k?g|oz|lbs?|ml|l)(?!\p{L})/giu;
+const MANY = 3;
+
 /** A name with its yield, which by itself would be no more than a yield. */
 export function takeHead({ draft, line, reading, isFirst }: Place): boolean {
   const head =
-    isFirst && !LETTER.test(line.text) && listedRows(line.text, reading) === undefined
+    isFirst &&
+    !LETTER.test(line.text) &&
+    (line.text.match(WEIGHTS)?.length ?? 0) < MANY &&
+    listedRows(line.text, reading) === undefined
       ? headYield(line.text)
       : undefined;
   if (head === undefined) return false;

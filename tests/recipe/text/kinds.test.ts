@@ -194,3 +194,26 @@ describe("a list in one line", () => {
     ]);
   });
 });
+
+describe("what a name says beside the name", () => {
+  test.each(["Sweet dough from 10 kg flour", "Sweet dough (per 10 kg flour)", "Sweet dough based on 10 kg of flour"])(
+    "%s is no second flour",
+    (title) => {
+      const { title: name, rows, formula } = read(`${title}\nflour 10 kg\nwater 6 kg\nsalt 200 g`);
+      expect(name).toMatch(/^Sweet dough/);
+      expect(rows).toHaveLength(3);
+      expect(formula.flour).toBe(10_000);
+    },
+  );
+  test("a name, what it makes and the list in one line", () => {
+    const {
+      title,
+      yield: made,
+      rows,
+      steps,
+    } = read("Scones: makes 24. 1.5 kg flour, 300 g butter, 900 g milk. 220 C, 14 min.");
+    expect([title, made.pieces, made.pieceWeight]).toEqual(["Scones", 24, null]);
+    expect(rows.map(({ grams }) => grams)).toEqual([1500, 300, 900]);
+    expect(steps.map(({ minutes, temperature }) => [minutes, temperature])).toEqual([[14, 220]]);
+  });
+});
