@@ -168,9 +168,14 @@ const figures: readonly Single[] = [
   single("Contribution of a batch", "size_contribution", "=@contribution"),
   single("Parts, for other sheets", "as_parts", AS_PARTS),
   single(
-    "Ingredients of a sold piece",
+    "Parts of a sold piece",
     "size_ingredients",
-    '=IF(COUNT(@cost_ingredients)=0;"";@cost_ingredients/@pieces_now/@sold_part)',
+    '=IF(COUNT(@cost_ingredients)=0;"";(@cost_ingredients/@pieces_now+@packaging*@packed_part)/@sold_part)',
+  ),
+  single(
+    "Counted parts and their cost",
+    "as_counted",
+    '=IF((COUNT(@size_ingredients)=0)+(SUM(@is_counted)=0)>0;"";ROUND(10^9*(@size_ingredients-SUMPRODUCT(@is_counted*@cost_each_part*(1-@is_packaging*(1-@packed_part)))/@sold_part);0)&CHAR(10)&TEXTJOIN(CHAR(10);TRUE();@count_cost))',
   ),
   single(
     "Cost of a sold piece",

@@ -62,6 +62,7 @@ export const LISTED: readonly Listed[] = [
   // Of finished products alone.
   ...aside("figures", "part_each"),
   ...aside("texts", "count_name"),
+  ...aside("cell", "as_counted"),
   ...aside("place", "gross"),
   ...aside("cell", BUILT_CELL),
 ];

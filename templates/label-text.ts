@@ -17,11 +17,19 @@ const two = (part: string) => `RIGHT("0"&${part};2)`;
 const iso = (day: string) =>
   `IF(ISNUMBER(${day});YEAR(${day})&"-"&${two(`MONTH(${day})`)}&"-"&${two(`DAY(${day})`)};"")`;
 const LIST = ofProduct("list");
+const TITLE = ofProduct("title");
+/** Letters that the planner gave a product are found by its name: in its own row, or where one row alone has it. */
+const NAMED = `${TITLE}&CHAR(9)`;
+const beginsWithIt = (cells: string) => `(LEFT(${cells};LEN(${TITLE})+1)=${NAMED})`;
+const lettersIn = (cells: string) => `MID(${cells};LEN(${TITLE})+2;20)`;
+const OWN_LETTERS = "INDEX(@letters;[place]+1;1)";
+const LETTERS = `IF(LEN(${TITLE})=0;"";IF(${beginsWithIt(OWN_LETTERS)};${lettersIn(OWN_LETTERS)};IF(SUMPRODUCT(${beginsWithIt("@letters")}*1)=1;ARRAYFORMULA(TEXTJOIN("";TRUE();IF(${beginsWithIt("@letters")};${lettersIn("@letters")};"")));"")))`;
 /** Where the list names all allergens, in the US, the line behind it is the declaration. */
 const MISSING = [
   [`LEN(${LIST})=0`, "no ingredient list: see its formula sheet"],
   [`ISNUMBER(SEARCH("not known";${LIST}))`, "flour: enter what was added, under Made of in Ingredients"],
   [`LEN(${ofProduct("date_kind")})*LEN(${DAYS})=0`, "shelf life?"],
+  ["LEN(INDEX(@letters_now;[place]+1;1))=0", "batch code: build this sheet again"],
 ] as const;
 const REMARK = `IF(LEN(${ofProduct("title")})=0;"";${MISSING.map(([when, says]) => `IF(${when};"${says}";`).join("")}""${")".repeat(MISSING.length)})`;
 
@@ -31,7 +39,7 @@ export const labelText: SheetModel = {
   name: "label-text",
   title: "Label text",
   says: "What a label printer needs of every product: name, list, allergens, net weight, date, batch code, storage, address.",
-  widths: [150, 150, 560, 300, 110, 90, 90, 90, 150, 170, 170, 76],
+  widths: [110, 130, 410, 220, 90, 84, 84, 110, 140, 150, 130, 76, 76, 76],
   parts: ["listed"],
   defines: { name: LABEL_TEXT_NAME, from: "labels_table", to: "labels_table" },
   bands: [
@@ -54,7 +62,7 @@ export const labelText: SheetModel = {
             ],
           },
           inputLine("Baked on", "date", "date"),
-          inputLine("Batch code begins with", "code_begins", "text", { value: "L" }),
+          inputLine("Mark before batch code", "code_begins", "text", { value: "L" }),
           when("listed", inputLine("Business address", "address", "text", { wide: 3 })),
           {
             cells: [
@@ -100,12 +108,14 @@ export const labelText: SheetModel = {
           productColumn(
             "batch_code",
             "Batch code",
-            `IF((LEN(${LIST})=0)+(ISNUMBER(@date)=FALSE())>0;"";@code_begins&RIGHT(YEAR(@date);2)&RIGHT("00"&(@date-DATE(YEAR(@date);1;1)+1);3))`,
+            `IF((LEN(${LIST})=0)+(ISNUMBER(@date)=FALSE())+(LEN(INDEX(@letters_now;[place]+1;1))=0)>0;"";TRIM(@code_begins&" "&INDEX(@letters_now;[place]+1;1)&"-"&SUBSTITUTE(MID(${iso("@date")};3;8);"-";"")))`,
           ),
           productColumn("storage_words", "Storage", shownOf("storage"), wide),
           productColumn("address_words", "Business address", `IF(LEN(${LIST})=0;"";@address&"")`, wide),
           productColumn("label_remark", "Remark", REMARK, { role: "linked", ...wide }),
           productColumn("day_text", `${WORKED_OUT}: day`, iso(`(${LAST_DAY})`)),
+          productColumn("letters_now", "Letters of its code", LETTERS),
+          { name: "letters", head: "Letters when it was built", unit: "text", role: "input" },
         ],
       },
     ],

@@ -146,7 +146,7 @@ const trials: readonly ColumnModel[] = [
     "changes",
     "Times of each",
     "plain",
-    `=IF(@is_tried_price=0;"";BAKE_COSTCHANGE(${list("as_parts")};gramwright_larder;@tried;@tried_times))`,
+    `=IF(@is_tried_price=0;"";BAKE_COSTCHANGE(${list("as_parts")};gramwright_larder;@tried;@tried_times;IF(LEN(@country)=0;"US";@country);${list("as_counted")}))`,
   ),
 ];
 

@@ -14,9 +14,6 @@ const isTried = (head: string) => `(${plain(larder(head))}=${plain("@tried")})`;
 const INGREDIENTS = larder("ingredient");
 const TRIED_ROW = `=IF(LEN(@tried)=0;0;IFERROR(ARRAYFORMULA(IF(SUM(${isTried("ingredient")}*1)=1;SUM(${isTried("ingredient")}*(ROW(${INGREDIENTS})-MIN(ROW(${INGREDIENTS}))+1));0));0))`;
 const ofTried = (head: string) => `=IF(@tried_row=0;"";IFERROR(INDEX(${larder(head)};@tried_row;1);""))`;
-/** Parts of finished products that are counted, such as bags, have no share of the ingredients. */
-const COUNTED_PARTS = `"|"&SUBSTITUTE(SUBSTITUTE(${plain(`TEXTJOIN("|";TRUE();${list("count_name")})`)};" |";"|");"| ";"|")&"|"`;
-const TRIED_COUNTED = `=IF(LEN(@tried)=0;0;IFERROR(SUMPRODUCT((${isTried("ingredient")}+${isTried("supplier")}>0)*ISNUMBER(FIND("|"&${plain(INGREDIENTS)}&"|";${COUNTED_PARTS})));0))`;
 export const texts = (of: string) => `INDEX(gramwright_formulas;0;${placeOf(sizedColumn(of))})`;
 
 /** Columns of the page. */
@@ -56,7 +53,6 @@ const TRIED_FAULTS = [
     "(LEN(@tried)>0)*COUNT(@tried_price)*(N(@tried_now)<=0)=1",
     "A new price needs an ingredient with a price now: enter its name as it stands in Ingredients.",
   ],
-  ["@tried_counted>0", "Parts that are counted, such as packaging, stay at today's price in “Cost then”."],
 ] as const;
 
 /** What follows from it, beside the page. */
@@ -66,6 +62,7 @@ export const trialFigures = (left: number): Block => ({
   when: "products",
   lines: [
     { cells: [] },
+    inputLine("Whose eggs packs count", "country", "text", { choices: ["US", "UK", "EU", "AU"] }),
     computedLine("Row of what is tried", "tried_row", "plain", TRIED_ROW),
     computedLine(
       "Times",
@@ -75,7 +72,6 @@ export const trialFigures = (left: number): Block => ({
     ),
     computedLine("Tried", "is_tried_price", "plain", "=IF((LEN(@tried)>0)*(COUNT(@tried_times)=1)=1;1;0)"),
     computedLine("Anything tried", "is_tried", "plain", "=IF(@is_tried_price+COUNT(@labour_change)>0;1;0)"),
-    computedLine("Counted parts among it", "tried_counted", "plain", TRIED_COUNTED),
     computedLine(
       "What is wrong with it",
       "tried_says",

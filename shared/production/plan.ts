@@ -1,6 +1,5 @@
 // The whole plan: orders of some days, the doughs for them, when each is made and on what, and the levain they take.
 import { amountsOf, type Taken, takersFirst } from "./amounts.ts";
-import { batchCodes } from "./batch-code.ts";
 import { type Clash, clashesOf, type Machine, machineFor } from "./clashes.ts";
 import { type Clock, type ClockChange, clock, clockAt, clockOf } from "./clock.ts";
 import { type Batch, batchFrom } from "./doughs.ts";
@@ -35,6 +34,8 @@ export type PlanInput = {
   readonly making: ReadonlyMap<string, Making>;
   readonly machines: readonly Machine[];
   readonly levains: readonly Levain[];
+  /** The batch code of a formula on a day. */
+  readonly codeOf: (formula: string, day: number) => string;
   /** Minutes that a dough of a day is begun earlier, by its code. */
   readonly earlier: ReadonlyMap<string, number>;
   readonly changes: readonly ClockChange[];
@@ -54,8 +55,7 @@ export function productionOf(input: PlanInput): Production {
   };
 }
 
-function doughDays({ days, orders, formulas, making, machines, earlier, changes }: PlanInput): DoughDay[] {
-  const codeOf = batchCodes(formulas.map(({ name }) => name));
+function doughDays({ days, orders, formulas, making, machines, codeOf, earlier, changes }: PlanInput): DoughDay[] {
   const piecesOf = new Map<string, readonly number[]>();
   const piecesMadeOf = (item: Item) => {
     const key = itemKey(item);

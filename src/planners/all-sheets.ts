@@ -15,6 +15,8 @@ import { look, type Steps } from "./steps.ts";
 export type FormulaSheets = {
   readonly front: string;
   readonly sheets: readonly Overview[];
+  /** The same as the rows of the list stand, where a new sheet comes last; those without a row after them. */
+  readonly inListOrder: readonly Overview[];
   /** The names and ids of those. */
   readonly tabs: readonly Tab[];
   readonly names: ReadonlyMap<string, SeenName>;
@@ -79,9 +81,12 @@ function* lookOver(also: Also, how: Pick<LookAsk, "unnamed" | "list">): Steps<Lo
 
 function asFormulaSheets({ seen: { front, sheets, names }, sheetsInList: listed }: Looked): FormulaSheets {
   const results = sheets.flatMap((one) => listed.get(one.id) ?? read(one) ?? []);
+  const rows = new Map([...listed.keys()].map((id, at) => [id, at]));
+  const rowOf = ({ tab }: ListedSheet) => rows.get(tab.id) ?? rows.size;
   return {
     front,
     sheets: results.map(({ sheet }) => sheet),
+    inListOrder: [...results].sort((a, b) => rowOf(a) - rowOf(b)).map(({ sheet }) => sheet),
     tabs: results.map(({ tab }) => tab),
     names: new Map(names.map((one) => [one.name, one])),
   };

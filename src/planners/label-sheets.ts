@@ -1,6 +1,7 @@
 // The two sheets about the labels of all products, and the file that a label printer reads: they go by the list of formulas.
 
 import { refuse } from "../../shared/base/refusal.ts";
+import { batchLetters } from "../../shared/production/batch-code.ts";
 import type { CellValue, SeenList } from "../../shared/protocol/look.ts";
 import type { Order } from "../../shared/protocol/order.ts";
 import type { NewSheet } from "../../shared/protocol/plan-message.ts";
@@ -40,7 +41,9 @@ export function* buildLabelSheet({ model, options, values }: Ordered, title: str
   const column = (of: string) => products.map((row) => textAt(row, of));
   const known: Values = {
     shop: settingIn(settings, "Shop"),
-    ...(model === labelText ? { address: settingIn(settings, "Business address") } : {}),
+    ...(model === labelText
+      ? { address: settingIn(settings, "Business address"), letters: lettersOf(column("title")) }
+      : {}),
     ...(model === allergenTable
       ? { law: lawOf(settings, column("law")), printed: printedOf(products, first.names) }
       : {}),
@@ -75,6 +78,12 @@ function rowsOf(list: SeenList | undefined): readonly (readonly CellValue[])[] {
   const rows = (list?.values ?? []).slice(ROWS_ABOVE);
   while (rows.length > 0 && textAt(rows[rows.length - 1] ?? [], "title") === "") rows.pop();
   return rows;
+}
+
+/** Each title and the letters of its batch code, as delivery notes have them. */
+function lettersOf(titles: readonly string[]): (string | null)[] {
+  const letters = [...batchLetters(titles.filter((title) => title !== ""))];
+  return titles.map((title) => (title === "" ? null : `${title}\t${letters.shift()}`));
 }
 
 /** Of the bakery's settings, or else of its first product that has one. */

@@ -27,7 +27,7 @@ import { listProductions } from "./production/read.ts";
 import { buildTimetable } from "./production/timetable.ts";
 import { buildToOrder } from "./production/to-order.ts";
 import { buildWeighUp } from "./production/weigh-up.ts";
-import { moneyIn, readSettings } from "./settings.ts";
+import { lawIn, moneyIn, readSettings } from "./settings.ts";
 import { formulas, handOut } from "./staff-card.ts";
 import { look, make, type Steps, withNotes } from "./steps.ts";
 import { takeChanges } from "./take-changes.ts";
@@ -98,8 +98,12 @@ function* buildPrices(order: ReturnType<typeof readOrder>, title: string): Steps
   });
   const larder = seen.names.find(({ name }) => name === LARDER_NAME)?.values;
   const isLogged = seen.names.some(({ name }) => name === BAKELOG_NAME);
-  const money = moneyIn(seen.names.find(({ name }) => name === SETTINGS_NAME)?.values ?? []);
-  const inMoney = { ...order, options: { ...order.options, ...money } };
+  const settings = seen.names.find(({ name }) => name === SETTINGS_NAME)?.values ?? [];
+  const inMoney = {
+    ...order,
+    options: { ...order.options, ...moneyIn(settings) },
+    values: { ...(larder === undefined ? {} : { country: lawIn(settings) || null }), ...order.values },
+  };
   const planOf = (rows: typeof seen.list) => pricePlan(inMoney, larder, sizesIn(rows), isLogged);
   if (larder === undefined || isCurrent(seen.list)) return yield* make(planOf(seen.list), title);
   const list = yield* listAll();

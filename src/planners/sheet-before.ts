@@ -44,7 +44,7 @@ const typedValue = (cell: CellValue | undefined): Value =>
 /** Of these the workbook reads the one that was built last. */
 export const RENEWED: Readonly<Record<string, string>> = {
   [LABEL_TEXT_NAME]:
-    "The .csv comes from this sheet from now on. Enter its batch code again if you changed it, and delete the sheet before it.",
+    "The .csv comes from this sheet from now on. Enter its mark before batch codes again if you changed it, and delete the sheet before it.",
   [PRINTED_NAME]: "“Mark as printed” marks this table from now on. Delete the table before it.",
   [PRICE_LISTS_NAME]:
     "Customers and prices came along from the sheet before it, which nothing reads any more. Delete it.",

@@ -133,6 +133,15 @@ const money: readonly ColumnModel[] = [
   numbers("cost_share", "Share of the cost", "=ARRAYFORMULA(@cost_each_part/MAX(SUM(@cost_each_part);1/10^9))"),
 ];
 
+/** What a counted part costs in a sold piece; packaging goes into what is packed alone. */
+const counted: readonly ColumnModel[] = [
+  helper(
+    "count_cost",
+    "Counted part with its cost",
+    '=ARRAYFORMULA(IF(@cost_each_part*@is_counted>0;IFERROR(TRIM(SUBSTITUTE(@ingredient;CHAR(10);" "));"")&CHAR(9)&ROUND(10^9*@cost_each_part*IF(@is_packaging=1;@packed_part;1)/@sold_part;0);""))',
+  ),
+];
+
 const wrong: readonly ColumnModel[] = [
   numbers(
     "named",
@@ -187,6 +196,6 @@ export const partsHelpers: readonly Table[] = [
     rows: ROWS,
     spare: SPARE,
     hidden: true,
-    columns: [...weights, ...money, ...wrong],
+    columns: [...weights, ...money, ...counted, ...wrong],
   },
 ];

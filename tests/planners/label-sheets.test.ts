@@ -149,12 +149,16 @@ describe("sheets about the labels of all products", () => {
       "best before",
     ]);
     expect(row.slice(7, 12)).toEqual([
-      "L26334",
+      "L BL-261130",
       "Keep cool and dry.",
       'The Quay, "Low" Lane, Ternport',
       "",
       "2026-12-03",
     ]);
+    // The letters stay with the product where its row in the list moves, as when a row above is deleted.
+    book.insertRows("Formula list", rowInList("Butter loaf"), 1);
+    expect(rowOf(book, sheet, "Butter loaf")[7]).toBe("L BL-261130");
+    book.deleteRows("Formula list", rowInList("Butter loaf") - 1);
     // A list of two lines has the room of two, in programs too that do not make rows high themselves.
     const at = cellsOf(book, sheet).findIndex(([first]) => first === "Butter loaf");
     const high = (row: number) => book.session.get<number>("getRowSize", book.sheetId(sheet), row);
@@ -167,7 +171,7 @@ describe("sheets about the labels of all products", () => {
     expect(without).toBe(1);
     expect(csvOf(rows).split("\r\n").slice(0, 2)).toEqual([
       "Product,Name,Ingredients,Allergens,Net weight,Date,Day,Batch code,Storage,Business address",
-      `Butter loaf,Rich white loaf,"${list}","cereals containing gluten (wheat), milk",800 g,best before,2026-12-03,L26334,Keep cool and dry.,"The Quay, ""Low"" Lane, Ternport"`,
+      `Butter loaf,Rich white loaf,"${list}","cereals containing gluten (wheat), milk",800 g,best before,2026-12-03,L BL-261130,Keep cool and dry.,"The Quay, ""Low"" Lane, Ternport"`,
     ]);
   });
 });

@@ -193,9 +193,12 @@ describe("to order", () => {
 });
 
 test("batch codes lead back to one dough and one day", () => {
-  const code = batchCodes(["Harbour levain loaf", "Hazel long loaf", "Focaccia", "harbour levain loaf 2"]);
+  const titles = ["Harbour levain loaf", "Hazel long loaf", "Focaccia", "harbour levain loaf 2"];
+  const code = batchCodes([...titles.map((title) => ({ name: title, title })), { name: "Tab 9", title: "Focaccia" }]);
   expect(code("Harbour levain loaf", THURSDAY)).toBe("HLL-260101");
   expect(code("Hazel long loaf", THURSDAY)).toBe("HLL2-260101");
   expect(code("Focaccia", THURSDAY + 31)).toBe("FOC-260201");
   expect(code("harbour levain loaf 2", THURSDAY)).toBe("HLL22-260101");
+  // A tab that was renamed keeps the letters of its title, as labels have them.
+  expect(code("Tab 9", THURSDAY)).toBe("FOC2-260101");
 });

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { batchCodes } from "../../shared/production/batch-code.ts";
 import { type Change, changeFor, clashesOf } from "../../shared/production/clashes.ts";
 import type { Moment } from "../../shared/production/clock.ts";
 import { ordersFor } from "../../shared/production/orders.ts";
@@ -11,6 +12,7 @@ import { replay } from "./replay.ts";
 const askedOf = (week: Week): PlanInput => ({
   ...week,
   orders: ordersFor(week.days, week.typed, week.regular),
+  codeOf: batchCodes(week.formulas.map(({ name }) => ({ name, title: name }))),
   changes: [],
 });
 const needsOf = (production: Production) =>

@@ -151,10 +151,10 @@ describe("a shop of a loaf, a filling and a bun that holds both", () => {
     expect(tried("", "18", "")).toEqual(["Enter an ingredient or a supplier. ", ""]);
     expect(tried(" almonds", "18", "10%")[0]).toBe("Enter a new price or a change, not both. ");
     expect(tried(" almonds", "18", "")).toEqual(["", expect.closeTo(0.06 + (0.04 * 10) / 0.855 + 0.23, 9)]);
-    // A box is counted: what it costs more is in no cost then, and that is said, also of whoever sells it.
-    const BOX = "Parts that are counted, such as packaging, stay at today's price in “Cost then”. ";
+    // A box is counted, at 0.03: half of that more, also where whoever sells it is tried.
     for (const name of ["Box", "Pier packing"])
-      expect(tried(name, "", "50%"), name).toEqual([BOX, expect.closeTo(BUN, 9)]);
+      expect(tried(name, "", "50%"), name).toEqual(["", expect.closeTo(BUN + 0.015, 8)]);
+    expect(row("Loaf", "large")("new_cost")).toBeCloseTo(0.5, 9);
     expect(tried("", "", "")).toEqual(["", ""]);
   });
 

@@ -1,6 +1,6 @@
 import { CUP_SYSTEMS } from "../../../shared/base/volumes.ts";
 import { number, text, word } from "../../../shared/cells/cell.ts";
-import { cell, column, optional } from "../../../shared/cells/decoder.ts";
+import { cell, column, optional, optionalColumn } from "../../../shared/cells/decoder.ts";
 import { larder } from "../../../shared/larder/larder.ts";
 import { costChanges } from "../../../shared/money/cost-change.ts";
 import { define, down } from "../define.ts";
@@ -12,6 +12,7 @@ const PRICES = [
   ["Flour", "Mill", 1, "1 kg"],
   ["Almonds", "Store", 12, "1 kg"],
   ["Sugar", "Store", 2, "1 kg"],
+  ["Box", "Packer", 3, "100 pieces"],
 ] as const;
 
 export const COSTCHANGE = define({
@@ -37,6 +38,10 @@ export const COSTCHANGE = define({
       is: optional(word(CUP_SYSTEMS), "US"),
       says: '(optional) Whose eggs, cups and spoons packs count: "US" (default), "AU", "UK" or "EU".',
     },
+    counted: {
+      is: optionalColumn(text()),
+      says: "(optional) Where parts are counted, what they cost beside what is weighed, as the product's sheet says it.",
+    },
   },
   returns: { shape: "column", says: "One column: 1 where nothing changes; blank where nothing is made or priced." },
   examples: [
@@ -51,6 +56,11 @@ export const COSTCHANGE = define({
       gives: (0.6 + (0.4 * 14) / 0.855) / (0.6 + (0.4 * 7) / 0.855),
       source: "by hand: almonds and sugar come from that supplier",
     },
+    {
+      call: [down(BUN, BUN), PRICES, "Box", 1.5, "US", down("350000000\nBox\t30000000", "")],
+      gives: down((0.35 + 0.03 * 1.5) / 0.38, 1),
+      source: "by hand: 0.35 of what is weighed and a box of 0.03, then of 0.045; the second has no box",
+    },
   ],
   refusals: [
     {
@@ -58,5 +68,6 @@ export const COSTCHANGE = define({
       because: 'BAKE_COSTCHANGE: tried is "Saffron", which is no ingredient and no supplier in the larder.',
     },
   ],
-  compute: ({ parts, larder, tried, times, cups }) => costChanges(parts, larder, tried, times, { cups, unit: "g" }),
+  compute: ({ parts, larder, tried, times, cups, counted }) =>
+    costChanges({ cells: parts, counted: counted ?? [] }, larder, tried, times, { cups, unit: "g" }),
 });

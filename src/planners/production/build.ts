@@ -1,5 +1,7 @@
 // A production sheet from orders, the formula sheets and the regular orders of the workbook.
+
 import { refuse } from "../../../shared/base/refusal.ts";
+import { batchCodes } from "../../../shared/production/batch-code.ts";
 import { dayWords } from "../../../shared/production/clock.ts";
 import { itemKey, type OrderLine, ordersFor, type RegularOrder } from "../../../shared/production/orders.ts";
 import { productionOf } from "../../../shared/production/plan.ts";
@@ -21,6 +23,8 @@ import { type AskedProduction, matched, readAsked, regularOf } from "./productio
 
 /** Formula sheets up to which all their items have a row, whether they are ordered or not. */
 const FEW = 12;
+/** Of a production before anything in it is typed. */
+const UNPLANNED = { making: new Map(), machines: [], earlier: new Map(), changes: [] } as const;
 /** A mixer and an oven to begin with. */
 const MACHINES = 2;
 
@@ -76,14 +80,12 @@ function* over(all: FormulaSheets, order: AskedProduction): Steps<NewSheet> {
   };
   const settings = names.map((name) => levainSettings(name, doughs, levains, all.sheets));
   const chains = productionOf({
+    ...UNPLANNED,
     days: order.days,
     orders: wanted,
     formulas: plannedAll(doughs, all.sheets, parts),
-    making: new Map(),
-    machines: [],
+    codeOf: batchCodes(all.inListOrder),
     levains: settings.map(({ levain }) => levain),
-    earlier: new Map(),
-    changes: [],
   }).chains;
   const values: Record<string, Value | readonly Value[]> = {
     title: titleOf(order.days),

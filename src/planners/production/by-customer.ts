@@ -57,13 +57,12 @@ function* notes(all: FormulaSheets, now: ProductionNow): Steps<NewSheet> {
 }
 
 /** A product of parts has a code of its own, and says those of its parts: a lot of one leads to whoever got it. */
-function codesOf({ doughs, items }: ProductionNow, all: FormulaSheets): (product: string, day: number) => string {
+function codesOf({ items }: ProductionNow, all: FormulaSheets): (product: string, day: number) => string {
   const { parts } = doughsFor(
     items.map(({ product }) => sheetOf(all, product)),
     all.sheets,
   );
-  const products = items.map(({ product }) => product).filter((name) => !doughs.some((one) => one.name === name));
-  const codeOf = batchCodes([...doughs.map(({ name }) => name), ...products]);
+  const codeOf = batchCodes(all.inListOrder);
   const inside = (name: string): string[] =>
     parts.flatMap(({ taker, part }) => (taker.name === name ? [part.name, ...inside(part.name)] : []));
   return (product, day) => [product, ...new Set(inside(product))].map((name) => codeOf(name, day)).join(", ");

@@ -49,7 +49,7 @@ function nightOf(now: ProductionNow, all: FormulaSheets, shift: Night["shift"]):
   const formulas = plannedAll(sheets, all.sheets, parts);
   const [first, last] = [now.days[0] ?? 0, now.days[now.days.length - 1] ?? 0];
   const changes = clockChanges(first - 7, last + 2, offsetHere);
-  const codeOf = batchCodes(formulas.map(({ name }) => name));
+  const codeOf = batchCodes(all.inListOrder);
   const earlierBy = (change: Change | null) =>
     new Map(
       now.doughs.flatMap(({ name, earlier }) =>
@@ -65,6 +65,7 @@ function nightOf(now: ProductionNow, all: FormulaSheets, shift: Night["shift"]):
     formulas,
     making: now.making,
     machines: now.machines,
+    codeOf,
     levains: now.levains.map(({ levain }) => levain),
     changes,
   };

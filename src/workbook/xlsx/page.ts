@@ -8,6 +8,7 @@ const MARGINS = { left: 0.4, right: 0.4, top: 0.5, bottom: 0.5, header: 0.2, foo
 /** A4 inside these margins, in pixels of 96 to the inch. */
 const SHORT = (8.27 - 0.8) * 96;
 const LONG = (11.69 - 1) * 96;
+const SIDE = (11.69 - 2 * NARROW) * 96;
 /** Smaller than this, 10 point type is under 6 points on paper; several pages read better. */
 const MIN_SCALE = 0.6;
 
@@ -30,6 +31,8 @@ const NEXT_PAGE = "Method";
 const LABEL = "Label, an estimate";
 /** Blocks of formula sheets and of finished products, which no other sheet has. */
 const OF_PRODUCTS = ["Set-up", "One piece"];
+/** In the second column of a table that has two pages side by side, its first column and its headings on each. */
+const SIDE_BY_SIDE = "Name on the label";
 const UNIT = /\((oz|g)\)$/;
 
 /** The row, counted from 0, that the second page of a folded sheet begins with, if any; and what the sheet says it weighs in. */
@@ -44,25 +47,38 @@ export function pagesOf(rows: number, textAt: (column: number, row: number) => s
   const weighs = units.includes("oz") ? "oz" : (units[0] ?? null);
   const hasLabel = lines.some((row) => textAt(0, row) === LABEL);
   const isProduct = lines.some((row) => OF_PRODUCTS.includes(textAt(0, row)));
-  return { begins, weighs, hasLabel, isProduct };
+  const sideBySide = lines.find((row) => textAt(1, row) === SIDE_BY_SIDE);
+  return { begins, weighs, hasLabel, isProduct, sideBySide };
 }
 
 /** Whether a sheet of so many pixels has room on upright paper in its own size. */
 export const isUpright = (width: number): boolean => width <= SHORT;
 
-/** A sheet of so many pixels: one page where it can be read; else pages as wide as the sheet, and on their side where it is wider than a page. */
+/** A sheet of so many pixels: one page where it can be read; else pages as wide as the sheet. It lies on its side where its type is larger so. */
 export function pageOf(width: number, height: number, isInOunces: boolean): Partial<Worksheet["pageSetup"]> {
-  const isOnePage = Math.min(SHORT / width, LONG / height) >= MIN_SCALE;
+  const upright = Math.min(SHORT / width, LONG / height, 1);
+  const onSide = Math.min(SIDE / width, SHORT / height, 1);
+  const isOnePage = Math.max(upright, onSide) >= MIN_SCALE;
+  const isUp = isOnePage ? upright >= onSide : SHORT / width >= MIN_SCALE;
   return {
     paperSize: isInOunces ? LETTER : A4,
-    orientation: isOnePage || SHORT / width >= MIN_SCALE ? "portrait" : "landscape",
+    orientation: isUp ? "portrait" : "landscape",
     fitToPage: true,
     fitToWidth: 1,
     fitToHeight: isOnePage ? 1 : 0,
     horizontalCentered: true,
-    margins: MARGINS,
+    margins: isUp ? MARGINS : { ...MARGINS, left: NARROW, right: NARROW },
   };
 }
+
+/** A table too wide for a page at full size has two side by side; row `heads`, counted from 0, has its headings. */
+export const twoPages = (heads: number, isInOunces: boolean): Partial<Worksheet["pageSetup"]> => ({
+  ...foldedPage(isInOunces),
+  fitToWidth: 2,
+  horizontalCentered: false,
+  printTitlesColumn: "A:A",
+  printTitlesRow: `${heads + 1}:${heads + 1}`,
+});
 
 /** How many columns and rows are for paper: those before what the sheet only works with, beside or below. */
 export function printArea(

@@ -6,7 +6,7 @@ import { a1Of } from "../engine/places.ts";
 import { WORKBOOK_NAME } from "../service/sheets.ts";
 import { argb, columnWidth, rowHeight } from "./appearance.ts";
 import { writeCells } from "./cells.ts";
-import { foldedPage, isUpright, LETTER, lastShown, pageOf, pageStarts, pagesOf, printArea } from "./page.ts";
+import { foldedPage, isUpright, LETTER, lastShown, pageOf, pageStarts, pagesOf, printArea, twoPages } from "./page.ts";
 import { writeConditionals, writeValidations } from "./rules.ts";
 import { foldSpareRows } from "./spare-rows.ts";
 
@@ -78,10 +78,10 @@ function writeShape(engine: Engine, sheet: Worksheet, sheetId: string): string |
   const { columns } = area;
   const isShown = (col: number, row: number) =>
     !["", null].includes(engine.evaluated({ sheetId, col, row }).value as "");
-  const rows = isFolded ? lastShown(columns, area.rows, isShown) : area.rows;
+  const rows = isFolded || columns <= right ? lastShown(columns, area.rows, isShown) : area.rows;
   const sum = (sizes: readonly number[]) => sizes.reduce((all, one) => all + one, 0);
   const width = sum(Array.from({ length: columns }, (_, col) => engine.get<number>("getColSize", sheetId, col)));
-  const { begins, weighs, hasLabel, isProduct } = pagesOf(rows, textAt, columns);
+  const { begins, weighs, hasLabel, isProduct, sideBySide } = pagesOf(rows, textAt, columns);
   const spare =
     isFolded && isProduct ? foldSpareRows(engine, sheet, sheetId, { columns, rows, isShown }) : new Set<number>();
   const isHidden = (row: number) => spare.has(row) || engine.get<boolean>("isRowHidden", sheetId, row);
@@ -90,7 +90,12 @@ function writeShape(engine: Engine, sheet: Worksheet, sheetId: string): string |
   );
   const isInOunces = weighs === "oz";
   // A card is upright, also one that works with columns beside it.
-  const set = isFolded && !isUpright(width) ? foldedPage(isInOunces) : pageOf(width, sum(heights), isInOunces);
+  const set =
+    sideBySide !== undefined
+      ? twoPages(sideBySide, isInOunces)
+      : isFolded && !isUpright(width)
+        ? foldedPage(isInOunces)
+        : pageOf(width, sum(heights), isInOunces);
   sheet.pageSetup = { ...sheet.pageSetup, ...set };
   if (isFolded && begins !== undefined && begins > 0) sheet.getRow(begins).addPageBreak();
   else if (set.fitToHeight === 0 && !hasLabel) {
