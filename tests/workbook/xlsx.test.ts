@@ -194,13 +194,14 @@ describe("the file", () => {
     expect(pageSetup.printArea).toBe("A1:A89");
   });
 
-  test("columns to work with stay off the page as well", async () => {
+  test("columns to work with stay off the page as well, with the rows that only they fill", async () => {
     const book = openProbes();
     book.type("Sheet1", "A1", "To get");
     book.type("Sheet1", "C1", "Worked out here");
+    book.type("Sheet1", "B7", "sugar");
     book.type("Sheet1", "D9", "flour");
     const { pageSetup } = await firstSheetOf(book);
-    expect(pageSetup).toMatchObject({ fitToHeight: 1, printArea: "A1:B9" });
+    expect(pageSetup).toMatchObject({ fitToHeight: 1, printArea: "A1:B7" });
   });
 });
 
