@@ -28,7 +28,7 @@ const groups: readonly ColumnModel[] = GROUPS.map(({ eu, us }, at) => ({
 }));
 
 /** In the order of the EU's groups; what is named one by one has more room. Together they leave the type its size on A4 and Letter. */
-const WIDTHS: readonly number[] = [70, 54, 44, 60, 54, 42, 42, 72, 48, 54, 52, 54, 42, 58, 62];
+const WIDTHS: readonly number[] = [70, 50, 42, 60, 52, 40, 40, 84, 46, 54, 52, 54, 42, 58, 60];
 const ALLERGENS = ofProduct("allergens");
 const TAB = "CHAR(9)";
 const printedText = (product: string, allergens: string): string => `${product}&${TAB}&${allergens}`;
@@ -43,7 +43,7 @@ export const allergenTable: SheetModel = {
   name: "allergen-table",
   title: "Allergen table",
   says: "Every product and the allergens of your law on one page, with what changed since the last print.",
-  widths: [92, ...WIDTHS, 66, 90, 200, 200, 200, 200],
+  widths: [112, ...WIDTHS, 66, 90, 200, 200, 200, 200],
   parts: ["listed"],
   defines: { name: PRINTED_NAME, from: "now", to: "printed" },
   bands: [
@@ -56,8 +56,8 @@ export const allergenTable: SheetModel = {
           {
             cells: [
               { at: 0, role: "remark", name: "shop", text: "" },
-              { at: 4, role: "label", text: "Date" },
-              { at: 5, role: "input", name: "date", unit: "date" },
+              { at: 7, role: "label", text: "Date" },
+              { at: 8, role: "input", name: "date", unit: "date" },
             ],
           },
           leftOutLine,
@@ -102,7 +102,7 @@ export const allergenTable: SheetModel = {
         spare: 0,
         tallHead: true,
         columns: [
-          productColumn("product", "Product", shownOf("title")),
+          productColumn("product", "Product", shownOf("title"), { wraps: true }),
           ...groups,
           {
             name: "known",

@@ -4,6 +4,7 @@ import { inputLine, when } from "./blocks/line.ts";
 import { leftOutLine, ofProduct, productColumn, shownOf, unitOfProduct } from "./product-rows.ts";
 
 const ROWS = 12;
+const wide = { wraps: true } as const;
 
 /** 1 oz is 28.349523125 g (international yard and pound agreement, 1959). */
 const OUNCE = "28349523125/10^9";
@@ -25,15 +26,14 @@ const lettersIn = (cells: string) => `MID(${cells};LEN(${TITLE})+2;20)`;
 const OWN_LETTERS = "INDEX(@letters;[place]+1;1)";
 const LETTERS = `IF(LEN(${TITLE})=0;"";IF(${beginsWithIt(OWN_LETTERS)};${lettersIn(OWN_LETTERS)};IF(SUMPRODUCT(${beginsWithIt("@letters")}*1)=1;ARRAYFORMULA(TEXTJOIN("";TRUE();IF(${beginsWithIt("@letters")};${lettersIn("@letters")};"")));"")))`;
 /** Where the list names all allergens, in the US, the line behind it is the declaration. */
+export const NO_LIST = "no ingredient list: see its formula sheet";
 const MISSING = [
-  [`LEN(${LIST})=0`, "no ingredient list: see its formula sheet"],
+  [`LEN(${LIST})=0`, NO_LIST],
   [`ISNUMBER(SEARCH("not known";${LIST}))`, "flour: enter what was added, under Made of in Ingredients"],
   [`LEN(${ofProduct("date_kind")})*LEN(${DAYS})=0`, "shelf life?"],
   ["LEN(INDEX(@letters_now;[place]+1;1))=0", "batch code: build this sheet again"],
 ] as const;
 const REMARK = `IF(LEN(${ofProduct("title")})=0;"";${MISSING.map(([when, says]) => `IF(${when};"${says}";`).join("")}""${")".repeat(MISSING.length)})`;
-
-const wide = { wraps: true } as const;
 
 export const labelText: SheetModel = {
   name: "label-text",
@@ -62,7 +62,7 @@ export const labelText: SheetModel = {
             ],
           },
           inputLine("Baked on", "date", "date"),
-          inputLine("Mark before batch code", "code_begins", "text", { value: "L" }),
+          inputLine("Mark before code", "code_begins", "text", { value: "L" }),
           when("listed", inputLine("Business address", "address", "text", { wide: 3 })),
           {
             cells: [
@@ -93,7 +93,7 @@ export const labelText: SheetModel = {
         rows: ROWS,
         spare: 0,
         columns: [
-          productColumn("product", "Product", shownOf("title")),
+          productColumn("product", "Product", shownOf("title"), wide),
           productColumn(
             "label_name",
             "Name on the label",

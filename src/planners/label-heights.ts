@@ -2,7 +2,7 @@
 import { wrapText } from "../../shared/card/type-size.ts";
 import type { CellValue } from "../../shared/protocol/look.ts";
 import type { SheetPlan } from "../../shared/sheet/sheet-plan.ts";
-import { labelText } from "../../templates/label-text.ts";
+import { labelText, NO_LIST } from "../../templates/label-text.ts";
 import { textAt } from "./list-row.ts";
 
 /** Pixels of a letter and of a line in the size of a sheet's text. */
@@ -13,6 +13,7 @@ const MOST = 6;
 
 /** What the formula list says, by the column that shows it. */
 const SHOWN: readonly (readonly [column: string, of: string])[] = [
+  ["product", "title"],
   ["label_name", "label_title"],
   ["label_list", "list"],
   ["label_allergens", "allergens"],
@@ -22,13 +23,15 @@ const SHOWN: readonly (readonly [column: string, of: string])[] = [
 export function labelHeights({ names }: SheetPlan, products: readonly (readonly CellValue[])[]): SheetPlan["heights"] {
   const top = names.get("product")?.row;
   if (top === undefined) return [];
+  const linesOf = (column: string, text: string) => {
+    const width = labelText.widths[names.get(column)?.column ?? 0] ?? 0;
+    return wrapText(text, Math.floor(width / LETTER)).length;
+  };
   const lines = products.map((row) =>
     Math.max(
       1,
-      ...SHOWN.map(([column, of]) => {
-        const width = labelText.widths[names.get(column)?.column ?? 0] ?? 0;
-        return wrapText(textAt(row, of), Math.floor(width / LETTER)).length;
-      }),
+      ...SHOWN.map(([column, of]) => linesOf(column, textAt(row, of))),
+      textAt(row, "list") === "" ? linesOf("label_remark", NO_LIST) : 1,
     ),
   );
   const runs: { row: number; rows: number; lines: number }[] = [];

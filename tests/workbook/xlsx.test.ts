@@ -1,7 +1,11 @@
 import exceljs from "exceljs";
 import { describe, expect, test } from "vitest";
+import type { SheetModel } from "../../shared/sheet/model.ts";
 import { openWorkbook, type WorkbookHost } from "../../src/workbook/host.ts";
+import { pageOf, pagesOf, twoPages } from "../../src/workbook/xlsx/page.ts";
 import { toXlsx } from "../../src/workbook/xlsx/xlsx.ts";
+import { allergenTable } from "../../templates/allergen-table.ts";
+import { labelText } from "../../templates/label-text.ts";
 import { asOfficeReads, asValue, hasOffice, openProbes, PROBES } from "./support.ts";
 
 // Formulas of the portable kind; what they give is not written here: LibreOffice calculates them from the file on its own.
@@ -202,6 +206,33 @@ describe("the file", () => {
     book.type("Sheet1", "D9", "flour");
     const { pageSetup } = await firstSheetOf(book);
     expect(pageSetup).toMatchObject({ fitToHeight: 1, printArea: "A1:B7" });
+  });
+});
+
+test("label texts and the allergen table keep 10 point on Letter, and so on A4, which is wider on its side", () => {
+  // 11 inches less a quarter on either side, in pixels of 96 to the inch.
+  const ROOM = 10.5 * 96;
+  const sum = (widths: readonly number[]) => widths.reduce((all, one) => all + one, 0);
+  const columnsOf = ({ bands }: SheetModel): readonly string[] =>
+    bands.flat().flatMap((item) => ("table" in item ? [item.columns.map(({ name }) => name)] : []))[0] ?? [];
+  const onPage = allergenTable.widths.slice(0, columnsOf(allergenTable).length);
+  expect(onPage).toHaveLength(17);
+  expect(sum(onPage)).toBeLessThanOrEqual(ROOM);
+  const set = pageOf(sum(onPage), 600, false);
+  expect(set).toMatchObject({ orientation: "landscape", fitToWidth: 1, fitToHeight: 1, margins: { left: 0.25 } });
+  expect(pageOf(600, 900, false)).toMatchObject({ orientation: "portrait", fitToHeight: 1 });
+  // Two pages side by side, the products on both.
+  const [first = 0, ...others] = labelText.widths.slice(0, columnsOf(labelText).indexOf("day_text"));
+  const isSecond = columnsOf(labelText).indexOf("net_weight") - 1;
+  expect(first + sum(others.slice(0, isSecond))).toBeLessThanOrEqual(ROOM);
+  expect(first + sum(others.slice(isSecond))).toBeLessThanOrEqual(ROOM);
+  const heading = (column: number, row: number) => (column === 1 && row === 4 ? "Name on the label" : "");
+  expect(pagesOf(9, heading, 3).sideBySide).toBe(4);
+  expect(twoPages(4, true)).toMatchObject({
+    paperSize: 1,
+    fitToWidth: 2,
+    printTitlesColumn: "A:A",
+    printTitlesRow: "5:5",
   });
 });
 
