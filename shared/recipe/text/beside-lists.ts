@@ -1,8 +1,20 @@
 // Lists that stand beside each other, as lines below each other.
 
 import { columnOf, unitIn } from "./columns.ts";
-import { AMOUNT, AMOUNT_AND_NAME, BARE, cellsOf, isName, lineOf, MAY, NAME_AND_AMOUNT, UNIT } from "./line-cells.ts";
+import {
+  AMOUNT,
+  AMOUNT_AND_NAME,
+  BARE,
+  cellsOf,
+  isName,
+  lineOf,
+  MAY,
+  NAME_AND_AMOUNT,
+  NUMBER,
+  UNIT,
+} from "./line-cells.ts";
 import { isSeparator, type SourceLine } from "./source-lines.ts";
+import { typeOf } from "./types.ts";
 
 /** "3 eggs", with nothing else in its cell. */
 const COUNT_AND_NAME = /^\d{1,3}\s+\p{L}{3,}(?: \p{L}+){0,3}$/u;
@@ -26,6 +38,12 @@ function itemsOf(raw: string): Item[] | undefined {
     } else return undefined;
   }
   return items;
+}
+
+/** "Mill A 12.50" beside "Flour 10 kg" is a price, and no ingredient: half of a list's names tell what they are. */
+function areIngredients(items: readonly string[]): boolean {
+  const names = items.map((item) => item.replace(new RegExp(`${NUMBER}\\s?${UNIT}?(?!\\p{L})`, "giu"), " ").trim());
+  return names.filter((name) => typeOf(name, name).word !== "").length * 2 >= names.length;
 }
 
 /** Fewer lines with several ingredients are no lists beside each other. */
@@ -52,7 +70,8 @@ export function apart(lines: readonly SourceLine[]): readonly SourceLine[] {
       first === undefined ||
       first.items.length < 2 ||
       wide.length < FEWEST ||
-      run.some(({ items }) => items.length > first.items.length)
+      run.some(({ items }) => items.length > first.items.length) ||
+      !first.items.every((_, place) => areIngredients(wide.map(({ items }) => items[place]?.text ?? "")))
     ) {
       const line = lines[at];
       if (line !== undefined) all.push(line);

@@ -67,6 +67,8 @@ export function stageTagged(text: string, reading: Reading): { read: RowRead; st
       .trim(),
     reading,
   );
+  // "Cream (sour)" and "cherries (sour)" go into no sour.
+  if (core === "sour" && !/^(?:flour|water|yeast|salt)$/.test(read.type)) return undefined;
   const isIngredient = read.type !== "" && prefermentIn(read.name) === undefined && prefermentWordIn(read.name) === "";
   return isIngredient ? { read: { ...read, text }, stage: { ...heading.stage, line: null } } : undefined;
 }

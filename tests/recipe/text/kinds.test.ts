@@ -39,9 +39,12 @@ describe("a row names its stage", () => {
       ["dough", "Flour", 400],
     ]);
   });
-  test.each(["Flour (bread) 600 g", "Butter (melted) 600 g"])("%s names none", (line) => {
-    expect(rowsOf(`Loaf\nRye flour 400 g\n${line}`)[1]?.[0]).toBe("dough");
-  });
+  test.each(["Flour (bread) 600 g", "Butter (melted) 600 g", "Cream (sour) 600 g", "Cherries (sour) 600 g"])(
+    "%s names none",
+    (line) => {
+      expect(rowsOf(`Loaf\nRye flour 400 g\n${line}`)[1]?.[0]).toBe("dough");
+    },
+  );
 });
 
 describe("roll-in fat by the words that bakers have for it", () => {
@@ -103,6 +106,17 @@ describe("lists beside each other are read one after the other", () => {
   ])("%s", (text) => {
     expect(rowsOf(text)).toEqual([...DOUGH, ...FILLING]);
     expect(asksOf(text)).toEqual([]);
+  });
+  test.each([
+    "Item\tQty\tSupplier\tPrice\nFlour\t10 kg\tMill A\t12.50\nMilk\t2 kg\tLane\t3.00\nSalt\t0.2 kg\tMill A\t0.40",
+    "Flour  10 kg  shelf A  12\nMilk  2 kg  fridge  0\nSalt  200 g  shelf B  1",
+    "Ingredient | Weight | Temp | Deg\nFlour | 10 kg | room | 20\nMilk | 2 kg | cold | 8\nSalt | 0.2 kg | room | 20",
+  ])("a price or a place beside each ingredient is no list: %s", (text) => {
+    expect(read(text).rows.map(({ name, grams }) => [name, grams])).toEqual([
+      ["Flour", 10_000],
+      ["Milk", 2000],
+      ["Salt", 200],
+    ]);
   });
   test.each([
     "Flour\tWater\tSalt\n10\t6.5\t0.2\nall in kg",
