@@ -98,6 +98,6 @@ async function greet(): Promise<void> {
   }
   notice.append(
     element("p", {}, failureSentence(outcome)),
-    element("button", { type: "button", class: "quiet-button", click: () => void greet() }, "Ask again"),
+    element("button", { type: "button", class: "quiet-button", click: () => void greet() }, "Try again"),
   );
 }

@@ -35,7 +35,7 @@ export const cake: SheetModel = formulaSheet({
     ingredient: ["Plain flour", "Sugar", "Unsalted butter", "Whole egg", "Whole milk", "Baking powder", "Salt"],
     kind: ["flour", "sugar", "fat", "egg", "dairy", "other", "salt"],
     percent: [1, 1.2, 0.5, 0.6, 0.85, 0.045, 0.02],
-    step: ["Weigh and warm to room", "Mix", "Scale into tins", "Bake", "Cool in the tin", "Turn out and cool"],
+    step: ["Weigh and warm to room", "Mix", "Deposit into tins", "Bake", "Cool in the tin", "Turn out and cool"],
     step_minutes: [60, 15, 15, 28, 15, 75],
     ready: 10 / 24,
     oven_step: "Bake",

@@ -6,7 +6,7 @@ import { formulaSheet } from "./formula-sheet/formula-sheet.ts";
 export const flatRound: SheetModel = formulaSheet({
   name: "flat-round",
   title: "Pizza and flatbread",
-  says: "Flat rounds by diameter: one weight per area for every size.",
+  says: "Pizza and flatbread by diameter: every size gets the same thickness.",
   group: "Bread",
   style: "pizza",
   mix: "dough",

@@ -147,7 +147,7 @@ export const formulaList: SheetModel = {
               {
                 at: 0,
                 role: "remark",
-                text: "One row for each formula sheet, as it stands there now. Nothing to type here: change the formula sheet.",
+                text: "One row per formula sheet, always current. Change the formula sheet, not this list.",
               },
             ],
           },

@@ -6,7 +6,7 @@ import { formulaSheet } from "./formula-sheet/formula-sheet.ts";
 export const hearthLoaf: SheetModel = formulaSheet({
   name: "hearth-loaf",
   title: "Hearth loaf",
-  says: "A loaf on the oven's floor with a poolish or biga: what goes into preferment and final mix, and when.",
+  says: "A hearth loaf with poolish or biga: preferment, final mix, and when to start each.",
   group: "Bread",
   style: "hearth",
   mix: "dough",

@@ -153,7 +153,7 @@ function priced(weight: number, unit: string): string {
 export const declared: readonly ColumnModel[] = [
   { ...text("kind", "Type"), choices: KIND_WORDS },
   text("allergens", "Allergens"),
-  { name: "usual", head: "By its nature", unit: "text", role: "remark" },
+  { name: "usual", head: "Usual allergen", unit: "text", role: "remark" },
   text("label_name", "Label name"),
   text("made_of", "Made of"),
 ];

@@ -28,17 +28,15 @@ const top: Block = {
     { cells: [{ at: 0, role: "title", name: "title", text: "Ingredients" }] },
     { cells: [{ at: 0, role: "remark", name: "shop", text: "" }] },
     { cells: [{ at: 0, role: "label", name: "known_as", text: "" }] },
-    note(
-      "A row for each ingredient you buy. A blank share of water, fat and so on is taken from typical figures (USDA SR28).",
-    ),
+    note("One row per ingredient. Where water, fat and so on are blank, typical figures (USDA SR28) are used."),
     note(
       "Pack as you buy it: 25 kg, 12 x 750 ml, tray of 30, 5 lb. Usable yield is what is left after peeling and trimming.",
     ),
     note(
-      "Other names with ; between them. Measures where you count or spoon: piece 50; cup 125. Energy in kcal per gram.",
+      "Separate other names with ;. Measures give grams for a piece or a cup: piece 50; cup 125. Energy is in kcal per gram.",
     ),
-    note("Made of, where it is made of several things: sugar 54%, cocoa mass 45%."),
-    { ...note("Carbohydrate counts the fibre in: where a label leaves it out, add it."), when: "composition" },
+    note("Made of: for compound ingredients, such as sugar 54%, cocoa mass 45%."),
+    { ...note("Carbohydrate includes fibre. EU and UK labels leave fibre out: add it back."), when: "composition" },
     caution(
       "Allergens come from your supplier's specification for this very product: wheat, milk; none where you checked. Cross-contact is not computed.",
     ),

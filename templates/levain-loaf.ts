@@ -6,7 +6,7 @@ import { formulaSheet } from "./formula-sheet/formula-sheet.ts";
 export const levainLoaf: SheetModel = formulaSheet({
   name: "levain-loaf",
   title: "Levain loaf",
-  says: "A loaf raised by a levain: its feeding from a seed, what goes into levain and final mix, and when.",
+  says: "A levain (sourdough) loaf: the feed, the levain, the final mix, and when to start each.",
   group: "Bread",
   style: "hearth",
   mix: "dough",

@@ -29,7 +29,7 @@ export const mixLog: SheetModel = {
               {
                 at: 0,
                 role: "remark",
-                text: "A row for each mix, measured before and right after. One log for one mixer: factors differ from mixer to mixer.",
+                text: "One row per mix. Measure before mixing and right after, with the mixer stopped. Keep one log per mixer.",
               },
             ],
           },
@@ -41,10 +41,10 @@ export const mixLog: SheetModel = {
         block: "fit",
         left: 0,
         lines: [
-          headingLine("What the mixes teach", 9),
+          headingLine("Results", 9),
           {
             cells: [
-              label("Factor at 0 min", 2),
+              label("Friction at 0 min", 2),
               label("per minute", 3),
               label("typical miss", 4),
               label("mixes read", 5),
@@ -53,7 +53,7 @@ export const mixLog: SheetModel = {
           },
           {
             cells: [
-              label("Three factors ({temperature})"),
+              label("3-temperature method ({temperature})"),
               {
                 at: 2,
                 role: "computed",
@@ -75,7 +75,7 @@ export const mixLog: SheetModel = {
                 name: "fit_note",
                 unit: "text",
                 formula:
-                  '=IF(SUM(@log_counts)<3;"Three complete rows make a line.";IF(SUM(@log_counts)<5;"Below five mixes one bad reading can still tip it.";""))',
+                  '=IF(SUM(@log_counts)<3;"Three complete rows are needed.";IF(SUM(@log_counts)<5;"With fewer than five mixes, one bad reading can skew it.";""))',
               },
             ],
           },
@@ -91,7 +91,7 @@ export const mixLog: SheetModel = {
         columns: [
           { name: "log_date", head: "Date", unit: "date", role: "input" },
           { name: "log_product", head: "Product", unit: "text", role: "input" },
-          { name: "log_minutes", head: "Minutes of mixing", unit: "figure", role: "input" },
+          { name: "log_minutes", head: "Mixing time (min)", unit: "figure", role: "input" },
           { name: "log_flour", head: "Flour ({temperature})", unit: "temperature", role: "input" },
           { name: "log_room", head: "Room ({temperature})", unit: "temperature", role: "input" },
           { name: "log_preferment", head: "Preferment ({temperature})", unit: "temperature", role: "input" },

@@ -106,7 +106,7 @@ const products: readonly ColumnModel[] = [
     "unit_cost",
     '=ARRAYFORMULA(IFERROR(IF(LEN(@full_cost)*LEN(@ingredients)*LEN(@change)*LEN(@labour)*@is_tried=0;"";@full_cost+@ingredients*(@change-1)+@labour*N(@labour_change));""))',
   ),
-  computed("new_margin", "Margin then", "rate", marginOf("@new_cost")),
+  computed("new_margin", "New margin", "rate", marginOf("@new_cost")),
   { ...linked("remark", "Remark", "text", ofList("unpriced")), wraps: true },
   computed("cost_bar", "Cost", "text", bar("@full_cost")),
   computed("price_bar", "Price", "text", bar("@price")),

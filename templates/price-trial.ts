@@ -28,7 +28,7 @@ export const trialBlock = (sizes: number): Block => ({
     headingLine("What if", WIDTH),
     inputLine("Ingredient or supplier", "tried", "text", {}, 2),
     computedLine("Its pack", "tried_pack", "text", ofTried("pack"), {}, 2),
-    computedLine("Price of a pack now", "tried_now", "money", ofTried("price"), {}, 2),
+    computedLine("Pack price now", "tried_now", "money", ofTried("price"), {}, 2),
     inputLine("New price of a pack", "tried_price", "money", {}, 2),
     inputLine("or change of all its prices", "tried_change", "short rate", {}, 2),
     inputLine("Change of wages", "labour_change", "short rate", {}, 2),

@@ -30,7 +30,7 @@ export const settings: SheetModel = {
               {
                 at: 0,
                 role: "remark",
-                text: "Labelling rules are EU, UK or US. Prices have two decimals if blank. Sheets that are built already stay as they are.",
+                text: "Labelling rules are EU, UK or US. Prices have two decimals if blank. Existing sheets do not change.",
               },
             ],
           },

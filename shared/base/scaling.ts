@@ -42,7 +42,7 @@ const times = (count: number, step: number): number => Number((count * step).toP
 /** How many times the formula the stock allows, and the row that limits it (counted from 1). */
 export function stockLimit(weights: Weights, stock: readonly (number | null)[]): { factor: number; row: number } {
   if (stock.every((row) => row === null))
-    refuse("is blank throughout; type what is in stock of at least one ingredient", "stock");
+    refuse("is blank throughout; enter the stock of at least one ingredient", "stock");
   let limit: { factor: number; row: number } | undefined;
   weights.forEach((needed, index) => {
     const there = stock[index] ?? null;

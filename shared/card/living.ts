@@ -66,7 +66,7 @@ function workingLines(data: CardData, amount: CardAmount, values: Into): Line[] 
       : "IF(@times=0;0;IF(N(@limit)=0;1;ROUNDUP(ROUND(@base_dough*@times/@limit;9);0)))";
   const cells: [string, (at: number) => CellModel][] = [
     // Formulas first: beside those of the page they go out in one call.
-    ["Times the formula", worked("times", "IF(COUNT(@open)=0;0;MAX(0;@open/@base_open))")],
+    ["Batch factor", worked("times", "IF(COUNT(@open)=0;0;MAX(0;@open/@base_open))")],
     ["Mixes", worked("mixes", mixes)],
     ["Pieces", worked("pieces_now", "ROUNDDOWN(ROUND(N(@base_pieces)*@times;6);0)")],
     ["A step moves at most", worked("most", "2/100+1/10^9")],

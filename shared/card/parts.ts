@@ -31,7 +31,7 @@ export const labelCells = (says: string, tick: boolean): CellModel[] => [
 ];
 /** Words for the count of eggs. */
 export const eggsSay = ({ eggs, unit }: CardData): string =>
-  `Eggs in each mix, of ${tidy(eggs?.each ?? 0, 2)} ${unit} without shell`;
+  `Eggs per mix, ${tidy(eggs?.each ?? 0, 2)} ${unit} each, shelled`;
 
 /** A piece's or a dough's weight is told in the coarsest step that is so small a part of it, upwards. */
 export const FINE = 150;

@@ -25,7 +25,7 @@ function unreadableText(raw: string): Fault | undefined {
   if (!/^\s*(?:#|loading)/i.test(raw)) return undefined;
   const text = raw.trim();
   if (/^#[A-Z0-9/]+[!?A]$/.test(text)) return { says: `holds the error ${text}; correct that cell first` };
-  if (/^loading\s*(\.\.\.|…)$/i.test(text)) return { says: "is still calculating; it will be read when it is done" };
+  if (/^loading\s*(\.\.\.|…)$/i.test(text)) return { says: "is still calculating; wait a moment" };
   return undefined;
 }
 

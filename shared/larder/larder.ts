@@ -125,7 +125,7 @@ export function findByKey(larder: Larder, key: string, name = key): Ingredient |
   if (first === undefined) return ofBuiltIn(builtIn);
   if (canonical === undefined && group.length > 1) {
     refuse(
-      `${rowsNamed(group.map(({ row }) => row))} may each be meant by ${quote(name)}; enter it under "also called" in the one that is meant`,
+      `${rowsNamed(group.map(({ row }) => row))} could each be meant by ${quote(name)}; enter it under "also called" in the one that is meant`,
       "larder",
     );
   }

@@ -133,4 +133,4 @@ const columnOf = ({ name, head, unit, choices, bounds }: ColumnModel): TemplateI
 });
 
 /** "Diameter ({length})" is Diameter; the form puts the unit that was chosen beside it. */
-const withoutUnit = (text: string): string => text.replace(/\s*\([^()]*\{[a-z]+\}[^()]*\)/g, "").trim();
+const withoutUnit = (text: string): string => text.replace(/\s*\((?:min|[^()]*\{[a-z]+\}[^()]*)\)/g, "").trim();

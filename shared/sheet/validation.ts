@@ -54,7 +54,12 @@ function validation(unit: Unit, choices: readonly string[] | undefined): Validat
     case "percent":
       return { is: "between", least: 0, most: 1000, help: "A percentage of the flour, such as 65%." };
     case "share":
-      return { is: "between", least: 0, most: 0.5, help: "A share such as 12%; a bare 12 would be 1200 %." };
+      return {
+        is: "between",
+        least: 0,
+        most: 0.5,
+        help: "A percentage such as 12%. Enter the % sign: 12 alone means 1200 %.",
+      };
     case "temperature":
       return { is: "between", least: -40, most: 250, help: "A temperature as a number, such as 24." };
     case "factor":

@@ -130,9 +130,7 @@ const NEAR_USUAL = 0.005;
 function judged(fill: number, [low, usual, high]: Guide, kind: TinDoughKind, range: string): string {
   const batter = "batter" in GUIDE[kind];
   if (!atMost(fill, high)) {
-    const risk = batter
-      ? "it may run over the rim and sink"
-      : "expect a dense, under-proofed loaf, or dough over the rim";
+    const risk = batter ? "it may run over the rim and sink" : "expect dough over the rim, or a dense loaf";
     return `, above the usual range for ${kind} (${range}): ${risk}`;
   }
   if (!atMost(low, fill))

@@ -159,7 +159,7 @@ function polygonArea(sides: number, side: number): number {
 export function tinArea(shape: TinShape, sizes: readonly (Centimetres | null)[]): SquareCentimetres {
   if (shape === "water") {
     return refuse(
-      `is "water", which tells a capacity but no area; choose ${oneOf(Object.keys(TIN_SHAPES).filter((one) => one !== "water"))}`,
+      `is "water", which gives a capacity but no area; choose ${oneOf(Object.keys(TIN_SHAPES).filter((one) => one !== "water"))}`,
       "shape",
     );
   }

@@ -18,13 +18,11 @@ export function waterNote(water: Celsius, tap: Celsius, yeast: WaterYeast, unit:
   const scald = atMost(SCALDS, water) ? " Water this hot scalds: pour and carry it with care." : "";
   if (!atMost(water, YEAST_LIMITS[yeast])) {
     const who =
-      yeast === "none"
-        ? "hotter than a dough should meet"
-        : `too hot for ${yeast} yeast (${at(YEAST_LIMITS[yeast])} at most)`;
+      yeast === "none" ? "too hot for dough" : `too hot for ${yeast} yeast (${at(YEAST_LIMITS[yeast])} at most)`;
     const hot = shownApart(fromCelsius(water, unit), fromCelsius(YEAST_LIMITS[yeast] as Celsius, unit), 1);
     return `Water of ${hot} °${unit} is ${who}. Warm the flour or the room, or accept a cooler dough and a longer rise.${scald}`;
   }
-  if (atMost(Math.abs(water - tap), AS_IT_IS)) return `Use the tap's water as it is (${at(tap)}).${scald}`;
+  if (atMost(Math.abs(water - tap), AS_IT_IS)) return `Use tap water as it is (${at(tap)}).${scald}`;
   if (water > tap) return `Warm the water to ${at(water)}.${scald}`;
   const share = iceShare(tap, water, 0 as Celsius);
   if (!atMost(share, 1))
@@ -32,5 +30,5 @@ export function waterNote(water: Celsius, tap: Celsius, yeast: WaterYeast, unit:
   const ice = `Cool the tap's water to ${at(water)}: about ${showNumber(share * 100, 0)} % of it as ice`;
   return !atMost(share, MUCH_ICE)
     ? `${ice}. That is more than half: chill flour and water beforehand, use flake ice, and see that it melts before mixing ends.`
-    : `${ice}, weighed as part of the water. Ice is food: clean water, clean scoop.`;
+    : `${ice}, weighed as part of the water. Ice is food: drinking water, clean scoop.`;
 }

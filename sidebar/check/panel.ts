@@ -128,7 +128,7 @@ function drawn({ unit, length, parts, steps, tin }: SheetReview["pictures"]): No
   const pictures: readonly [string, string, Element | null][] = [
     ["Make-up by weight", "The formula as a bar", parts.length === 0 ? null : formulaPicture(parts, unit)],
     ["Tin", "The tin", tin === null ? null : tinPicture(tin, { weight: unit, length })],
-    ["Schedule", "The steps by time", line === null ? null : timeLine(line)],
+    ["Schedule", "Schedule", line === null ? null : timeLine(line)],
   ];
   return pictures.flatMap(([heading, label, picture]) => {
     if (picture === null) return [];

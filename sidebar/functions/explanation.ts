@@ -70,7 +70,10 @@ function inside(help: FunctionHelp): HTMLElement {
     );
     const says = "answer" in outcome ? insertSentence(outcome.answer) : failureSentence(outcome);
     const isSilent = "how" in outcome && outcome.how === "silent";
-    progress.report(isSilent ? `${says} Look whether the formula is there first.` : says, !("answer" in outcome));
+    progress.report(
+      isSilent ? `${says} Check first whether the formula is there already.` : says,
+      !("answer" in outcome),
+    );
   }
 }
 

@@ -39,9 +39,9 @@ function search(all: readonly FunctionHelp[]): Node[] {
     element(
       "section",
       {},
-      element("label", { class: "label", for: id }, "What do you want to know?"),
+      element("label", { class: "label", for: id }, "What do you want to work out?"),
       input,
-      element("p", { class: "hint", id: hint }, "Such as: how much yeast overnight, tin, ice."),
+      element("p", { class: "hint", id: hint }, "For example: overnight yeast, tin size, ice."),
       count,
     ),
     list,

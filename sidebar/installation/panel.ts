@@ -162,7 +162,7 @@ const WHOLE_SAYS: ReadonlyMap<string, string> = new Map([
 ]);
 
 const differenceLines = (differing: readonly string[]): string[] => [
-  differing.length === 0 ? "All of them agree." : `${differing.length} cells differ:`,
+  differing.length === 0 ? "All of them are correct." : `${differing.length} cells differ:`,
   ...differing.slice(0, MAX_LINES),
   ...(differing.length > MAX_LINES ? [`… and ${differing.length - MAX_LINES} more`] : []),
 ];

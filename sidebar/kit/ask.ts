@@ -148,6 +148,6 @@ export function failureSentence({ how, message }: Failure): string {
   if (how === "refused") return message;
   if (how === "nowhere") return "This page works beside a spreadsheet: open it from the spreadsheet's menu.";
   if (how === "silent") return `The add-on does not answer. ${ONE_ACCOUNT}`;
-  if (OTHER_ACCOUNT.test(message)) return `The add-on may not work in this file (${message}). ${ONE_ACCOUNT}`;
+  if (OTHER_ACCOUNT.test(message)) return `Gramwright has no permission in this file (${message}). ${ONE_ACCOUNT}`;
   return `The add-on could not answer (${message}). Try once more; if that does not help, close Gramwright and open it again.`;
 }

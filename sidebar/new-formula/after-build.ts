@@ -31,5 +31,5 @@ function listSentence(outcome: Outcome<"list">): string {
     return `There are six formulas or more now: the sheet “${sheet}” lists them, and Gramwright keeps it.${note === undefined ? "" : ` ${note}`}`;
   }
   if (isLeftOver(outcome.reason)) return `The list of all formulas could not be built. ${outcome.message}`;
-  return "The list of all formulas could not be built; it is tried again with the next formula.";
+  return "The formula list could not be built. It will be tried again with your next formula.";
 }

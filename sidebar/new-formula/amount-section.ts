@@ -17,12 +17,12 @@ export function amountSection(context: FormContext): HTMLElement {
     return [part];
   };
   const hint = element("p", { class: "hint" });
-  form.onChange(() => say(hint, draft.weighed ? "May stay blank: the rows' own weights are made then." : ""));
+  form.onChange(() => say(hint, draft.weighed ? "Leave it blank to make the weights typed in the rows." : ""));
   return section(
     "How much",
     radioField(
       form,
-      "Make by",
+      "Scale to",
       ways.map((value) => ({ value, text: value.slice(0, 1).toUpperCase() + value.slice(1) })),
       {
         get: () => draft.choices.by,
@@ -32,10 +32,10 @@ export function amountSection(context: FormContext): HTMLElement {
       },
     ),
     hint,
-    ...way(["trays"], numberField(context, "trays", "Of the first size, each tray full.")),
+    ...way(["trays"], numberField(context, "trays", "Full trays of the first size.")),
     ...way(["pieces", "trays"], sizeTable(context)),
-    ...way(["tins"], numberField(context, "tins", "Filled as the tin further down says.")),
-    ...way(["dough", "batter"], numberField(context, "dough_wanted", "As mixed, before anything is lost.", whole)),
+    ...way(["tins"], numberField(context, "tins", "Each tin is filled as set under Tin, below.")),
+    ...way(["dough", "batter"], numberField(context, "dough_wanted", "All of it in the bowl, before losses.", whole)),
     ...way(["flour"], numberField(context, "flour_wanted")),
     numberField(context, "handling_loss"),
   );

@@ -87,7 +87,7 @@ export function footOf({ form, title: titleNow, now, figures: figuresNow, remark
     else figures.append(remark);
     const { length } = wanted ? assessed.faults : [];
     const things = length === 1 ? "One thing" : `${length} things`;
-    say(lead, length === 0 ? "" : `${things} before it can be built:`);
+    say(lead, length === 0 ? "" : `${things} to enter or correct before the sheet can be built:`);
     showList(wanted ? assessed.faults : []);
   }
 
@@ -140,7 +140,7 @@ function nextSteps(): HTMLElement {
 }
 
 function built({ sheet, note }: Questions["build"]["answer"], title: string): string {
-  const other = sheet === title ? "" : " That was the nearest name free.";
+  const other = sheet === title ? "" : " The name was taken, so a number was added.";
   return `Built “${sheet}”.${other} No other sheet was changed.${note === undefined ? "" : ` ${note}`}`;
 }
 
@@ -162,7 +162,7 @@ function figuresOf(
 ): Node[] {
   const unread = faults.find(({ missing }) => !missing);
   if (unread !== undefined && batch === null && isListed) return [];
-  if (unread !== undefined && batch === null) return [element("span", {}, `Not clear yet: ${unread.says}`)];
+  if (unread !== undefined && batch === null) return [element("span", {}, `Check this: ${unread.says}`)];
   if (dough === null) return [element("span", {}, "Dough, flour and mixes show here as you type.")];
   const figure = (label: string, value: string) => element("span", {}, `${label} `, element("b", {}, value));
   return [

@@ -18,14 +18,14 @@ export const FIELDS = {
   tin_size_3: { label: "Size 3", quantity: "length" },
   tin_size_4: { label: "Size 4", quantity: "length" },
   tin_size_5: { label: "Size 5", quantity: "length" },
-  tin_fill: { label: "Your own fill", quantity: "fill" },
+  tin_fill: { label: "Fill (your own)", quantity: "fill" },
   dough_target: { label: "Dough temperature", quantity: "temperature" },
   flour_temp: { label: "Flour temperature", quantity: "temperature" },
   room_temp: { label: "Room temperature", quantity: "temperature" },
   preferment_temp: { label: "Preferment temperature, if any", quantity: "temperature" },
   tap_temp: { label: "Tap water temperature", quantity: "temperature" },
-  minutes: { label: "Minutes of mixing", quantity: "minutes" },
-  friction_own: { label: "Your own friction factor", quantity: "factor" },
+  minutes: { label: "Mixing time", quantity: "minutes" },
+  friction_own: { label: "Friction factor (your own)", quantity: "factor" },
 } as const satisfies Readonly<Record<string, { label: string; quantity: Quantity }>>;
 export type FieldName = keyof typeof FIELDS;
 export const FIELD_NAMES = Object.keys(FIELDS) as FieldName[];

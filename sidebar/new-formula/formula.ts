@@ -100,8 +100,8 @@ function blankSays(place: string, isWater: boolean, { weighed, blankWater }: Row
   if (isWater && blankWater === "yes") return "";
   const or = weighed ? " or weight" : "";
   const hydration =
-    isWater && blankWater === "with hydration" ? ", or the effective hydration wanted, from which it follows" : "";
-  return `Enter the percentage${or} of ${place}${hydration}${hydration === "" ? ", or take the row out" : ""}.`;
+    isWater && blankWater === "with hydration" ? ", or the effective hydration you want, and it is worked out" : "";
+  return `Enter the percentage${or} of ${place}${hydration}${hydration === "" ? ", or delete the row" : ""}.`;
 }
 
 function asRatios(read: readonly Read[]): FormulaRows {

@@ -55,7 +55,7 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
     return value;
   };
   if (draft.title.trim() === "") {
-    faults.push(fieldFault("title", "Give the formula a name; the new sheet is called after it.", true));
+    faults.push(fieldFault("title", "Enter a name for the formula. The new sheet takes it.", true));
   }
   values.set("title", draft.title.trim());
   values.set("shop", draft.shop.trim() || null);
@@ -146,7 +146,7 @@ export const MAX_HANDLING = 0.3;
 function handlingLoss(take: ReadField, faults: FieldFault[]): number {
   const loss = take("handling_loss") ?? 0;
   if (loss <= MAX_HANDLING) return loss;
-  faults.push(fieldFault("handling_loss", `${FIELDS.handling_loss.label} is more than 30 %; is the bake loss meant?`));
+  faults.push(fieldFault("handling_loss", `${FIELDS.handling_loss.label} is over 30 %. Did you mean bake loss?`));
   return 0;
 }
 
@@ -162,7 +162,7 @@ function readMixes(take: ReadField, faults: FieldFault[], dough: Weight | null):
   take("step_coarse", "Enter the step your scale shows, such as 5.");
   take("step_fine");
   if (limit !== null && least !== null && least > limit) {
-    faults.push(fieldFault("mixer_least", "The mixer's least is above its most; swap the two."));
+    faults.push(fieldFault("mixer_least", "The smallest mix is larger than the mixer capacity. Swap the two."));
     return null;
   }
   if (dough === null) return null;

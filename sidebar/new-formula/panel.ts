@@ -147,17 +147,13 @@ function nameSection(context: FormContext, model: SheetModel, { show, anew }: Wa
     says,
     ...(anew === null ? [] : keptNodes(anew)),
     textField(context.form, { at: () => "title", label: () => "Name of the formula" }, words(context.draft, "title")),
-    textField(
-      context.form,
-      { at: () => "shop", label: () => "Your shop, if it is to stand below" },
-      words(context.draft, "shop"),
-    ),
+    textField(context.form, { at: () => "shop", label: () => "Bakery name (optional)" }, words(context.draft, "shop")),
     unitChoices(context),
   );
 }
 
 function keptNodes(anew: () => void): Node[] {
-  const hint = "What you typed was kept, as far as this template has it.";
+  const hint = "Entries that this template also uses were kept.";
   const button = { type: "button", class: "quiet-button", click: anew };
   return [element("p", { class: "hint" }, hint), element("button", button, "Start this template again")];
 }

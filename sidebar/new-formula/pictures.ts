@@ -33,10 +33,10 @@ export function formulaRemarks({ form, unusual: unusualNow }: FormContext): HTML
 
 /** When each step begins, counted back from when it must be ready. */
 export function stepsLine({ form, model, now }: FormContext): HTMLElement {
-  return redrawn("The steps by time", form, () => {
+  return redrawn("Schedule", form, () => {
     const times = timesOf(now(), model);
     const line = times === null ? null : stepBars(times, LINE_WIDTH);
-    const hint = () => element("p", { class: "hint" }, "With a time to be ready the steps are drawn here.");
+    const hint = () => element("p", { class: "hint" }, "Enter a finish time to see the steps drawn.");
     return { of: [times], draw: () => (line !== null ? timeLine(line) : times === null ? hint() : null) };
   });
 }

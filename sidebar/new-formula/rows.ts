@@ -87,7 +87,7 @@ export function ingredientTable({ draft, form, model }: FormContext): HTMLElemen
     columns: [
       { name: "ingredient", at: "ingredient", head: "Name" },
       { name: "kind", at: "kind", head: "Type", list },
-      { name: "percent", at: "percent", head: "% flour", numeric: true, done: spread },
+      { name: "percent", at: "percent", head: "Baker's %", numeric: true, done: spread },
       {
         name: "weighed",
         at: "weighed",
@@ -116,5 +116,5 @@ function weightTick({ draft, form }: Pick<FormContext, "draft" | "form">): HTMLE
   form.onChange(() => {
     box.checked = draft.weighed;
   });
-  return element("label", { class: "tick" }, box, "A column for weights");
+  return element("label", { class: "tick" }, box, "Enter weights as well");
 }

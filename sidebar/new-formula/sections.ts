@@ -106,21 +106,21 @@ export function waterSection(context: FormContext): HTMLElement {
   const fields = element(
     "div",
     {},
-    element("p", { class: "hint" }, "All may stay blank: they can be typed on the sheet, on the day."),
+    element("p", { class: "hint" }, "You can leave these blank and fill them in on the sheet, on the day."),
     ...(["dough_target", "flour_temp", "room_temp", "preferment_temp", "tap_temp"] as const)
       .filter((name) => inputCell(context.model, name) !== undefined)
       .map((name) => numberField(context, name)),
     choiceField(
       form,
-      { at: () => "mixing", label: () => "Mixing", inline: true },
-      [{ value: "", text: "not yet" }, ...same(Object.keys(MIXINGS))],
+      { at: () => "mixing", label: () => "Mixer", inline: true },
+      [{ value: "", text: "not chosen" }, ...same(Object.keys(MIXINGS))],
       choice(draft, "mixing"),
     ),
     numberField(context, "minutes"),
-    numberField(context, "friction_own", "From your own mixes; without it a guide for the way of mixing is used."),
+    numberField(context, "friction_own", "From your mix log. If blank, a guide figure for the mixer is used."),
     choiceField(
       form,
-      { at: () => "yeast", label: () => "Yeast it touches", inline: true },
+      { at: () => "yeast", label: () => "Yeast in the water", inline: true },
       same(Object.keys(YEAST_LIMITS)),
       choice(draft, "yeast"),
     ),
@@ -131,14 +131,14 @@ export function waterSection(context: FormContext): HTMLElement {
     fields.hidden = !draft.water;
     say(note, draft.water ? waterSays(draft, now()) : "");
   });
-  return foldedSection("Water temperature", element("label", { class: "tick" }, box, "Put it on the sheet"), fields);
+  return foldedSection("Water temperature", element("label", { class: "tick" }, box, "Include in the sheet"), fields);
 }
 
 export function mixerSection(context: FormContext): HTMLElement {
   const fields = (["step_coarse", "step_fine", "mixer_limit", "mixer_least"] as const).map((name) =>
     numberField(context, name),
   );
-  return foldedSection("Scale and mixer", ...fields);
+  return foldedSection("Scales and mixer", ...fields);
 }
 
 export const choice = (draft: Draft, name: keyof Draft["choices"]) => ({

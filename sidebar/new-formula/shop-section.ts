@@ -30,10 +30,13 @@ function nodesFor({ draft }: FormContext, { shop, touched, begin, remember }: Kn
   if (shop === undefined) return [];
   const hint = (says: string) => element("p", { class: "hint" }, says);
   if (shop !== null) {
-    const says = `Begun with the ${WHAT} of the sheet of settings. Change them there, for every new formula.`;
+    const says = `Started from your bakery settings (${WHAT}). Change them there for every new formula.`;
     const anew = { type: "button", class: "quiet-button", click: begin };
     return [
-      section("The shop", touched ? hint(says) : element("button", anew, "Start again with the bakery settings")),
+      section(
+        "Bakery settings",
+        touched ? hint(says) : element("button", anew, "Start again with the bakery settings"),
+      ),
     ];
   }
   const keeping = actionButton(
@@ -45,15 +48,15 @@ function nodesFor({ draft }: FormContext, { shop, touched, begin, remember }: Kn
         options: { ...draft.units, parts: [] },
         values: { title: "Bakery settings", ...settingsOf(draft) },
       }),
-      busy: () => "Building the sheet of settings …",
+      busy: () => "Building the settings sheet …",
       done: ({ sheet, note = "" }) => {
         remember();
         return `Kept in “${sheet}”. ${note}`.trim();
       },
-      silent: "Look at the tabs before you try again.",
+      silent: "Look for the new tab before you try again.",
     },
     "quiet-button",
   );
-  const says = `Keeps the ${WHAT} above in a sheet of their own. Every new formula then begins with them.`;
-  return [section("The shop", hint(says), ...keeping.nodes)];
+  const says = `Saves the ${WHAT} above in a settings sheet. Every new formula then starts from them.`;
+  return [section("Bakery settings", hint(says), ...keeping.nodes)];
 }

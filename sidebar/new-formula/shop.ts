@@ -1,8 +1,8 @@
 // The shop's settings: names and words in a sheet of the workbook, fields in the panel.
 import type { Value, Values } from "../../shared/sheet/model.ts";
-import { changeUnits, type Draft, FIELDS, type FieldName } from "./draft.ts";
+import { changeUnits, type Draft, FIELDS, type FieldName, USUAL_STEPS } from "./draft.ts";
 import { readQuantity, type Units } from "./quantity.ts";
-import { unitSign } from "./unit-change.ts";
+import { inOtherUnits, unitSign } from "./unit-change.ts";
 
 export type Shop = {
   readonly name: string;
@@ -90,15 +90,26 @@ export function beginWith(draft: Draft, shop: Shop): void {
   Object.assign(draft.fields, shop.fields);
 }
 
-/** What a sheet gets of the settings without a form to show them in; what cannot be read stays blank. */
-export function shopValues({ name, law, fields, units }: Shop): [name: string, value: Value][] {
-  const numbers = OF_THE_SHOP.flatMap((field): [string, Value][] => {
-    const read = readQuantity(fields[field] ?? "", FIELDS[field].quantity, units);
+/** What a sheet gets of the settings without a form to show them in, in its own units; what cannot be read stays blank. */
+export function shopValues(shop: Shop | null, to: Units): [name: string, value: Value][] {
+  const numberOf = (field: FieldName, text: string, from: Units): [string, Value][] => {
+    const { quantity } = FIELDS[field];
+    const read = readQuantity(inOtherUnits(text, quantity, from, to) ?? text, quantity, to);
     return typeof read === "number" ? [[field, read]] : [];
+  };
+  const usual = USUAL_STEPS[to.weight];
+  const scales = (Object.keys(usual) as FieldName[]).flatMap((field) => numberOf(field, usual[field] ?? "", to));
+  if (shop === null) return scales;
+  const { name, law, fields, units } = shop;
+  const numbers = OF_THE_SHOP.flatMap((field) => {
+    // A scale that is like most stays so in other units, as in the form.
+    const isUsual = units.weight !== to.weight && fields[field] === USUAL_STEPS[units.weight][field];
+    return isUsual ? [] : numberOf(field, fields[field] ?? "", units);
   });
   const words: [string, Value][] = [
     ["shop", name],
     ["law", law],
   ];
-  return [...words.filter(([, text]) => text !== ""), ...numbers];
+  const known = new Set(numbers.map(([field]) => field));
+  return [...words.filter(([, text]) => text !== ""), ...numbers, ...scales.filter(([field]) => !known.has(field))];
 }

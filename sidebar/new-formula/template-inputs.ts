@@ -119,7 +119,7 @@ function readTable(
   const used = (draft.tables[table] ?? []).map((row, index) => ({ row, index })).filter(({ row }) => !isBlank(row));
   if (!grows && used.length > rows) {
     const [first] = columns;
-    faults.push(fieldFault(`${first?.name}/${rows}`, `The sheet has ${rows} rows for these; take some out.`));
+    faults.push(fieldFault(`${first?.name}/${rows}`, `The sheet has room for ${rows} rows. Delete some.`));
   }
   for (const input of columns) {
     values.set(
@@ -166,7 +166,7 @@ function notAmong({ among }: TemplateInput, text: string, draft: Draft): string 
   if (among === undefined) return "";
   const names = entriesOf(draft, among);
   if (names.length === 0 || names.some((name) => name.toLowerCase() === text.toLowerCase())) return "";
-  return `, and nothing is called so; enter ${oneOf(names)}.`;
+  return `, and nothing has that name; enter ${oneOf(names)}.`;
 }
 
 /** What stands in a column of the panel, each entry once. */

@@ -17,7 +17,7 @@ export function tinSection(context: FormContext): HTMLElement {
   const what = makesBatter(model) ? "batter" : "dough";
   const guide = element("p", { class: "hint" });
   const note = element("p", { class: "note" });
-  const which = element("p", { class: "hint" }, "For the first of the sizes.");
+  const which = element("p", { class: "hint" }, "Shown for size 1.");
   const message = messageLine();
   const how = element("p", { class: "hint" });
   const extras = element("p", { class: "hint" });
@@ -37,7 +37,7 @@ export function tinSection(context: FormContext): HTMLElement {
       },
     ),
     guide,
-    numberField(context, "tin_fill", `Instead of the usual one, where the tin decides how much ${what} it gets.`),
+    numberField(context, "tin_fill", `Replaces the guide figure when you scale to tins.`),
     which,
     picture,
     how,
@@ -58,7 +58,7 @@ export function tinSection(context: FormContext): HTMLElement {
     drawnFor = drawn;
     picture.replaceChildren(
       tin === null
-        ? element("p", { class: "hint" }, "With its inside sizes the tin is drawn here.")
+        ? element("p", { class: "hint" }, "Enter the inside sizes to see the tin drawn.")
         : tinPicture(tin, draft.units),
     );
   });
@@ -132,13 +132,13 @@ function extraSizes(shape: string): string {
   const extra = shape === "" ? [] : TIN_SIZES[shape as TinShape].extra;
   if (extra.length === 0) return "";
   return shape === "dome"
-    ? "The depth only where the dome is less than half a sphere."
-    : `The ${extra.join(" and ")} only where the walls slope.`;
+    ? "Enter a depth only if the dome is shallower than half a sphere."
+    : `Enter ${extra.join(" and ")} only if the sides slope.`;
 }
 
 const howDrawn = (shape: TinShape, what: string): string =>
   shape === "water"
-    ? "Not to scale: only what it holds is known."
-    : `To scale, before the rise, a gram of ${what} as a cubic centimetre.`;
+    ? "Not to scale: only the capacity is known."
+    : `To scale, before proof, counting 1 g of ${what} as 1 cm³.`;
 
 const capital = (text: string) => text.slice(0, 1).toUpperCase() + text.slice(1);

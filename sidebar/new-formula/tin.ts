@@ -23,7 +23,7 @@ export function readTin(
   const shape = draft.choices.tin_shape as TinShape | "";
   const byTins = draft.choices.by === "tins";
   if (shape === "") {
-    if (byTins) faults.push(fieldFault("tin_shape", "Making by tins needs a tin: choose its shape.", true));
+    if (byTins) faults.push(fieldFault("tin_shape", "Choose a tin shape to scale to tins.", true));
     return null;
   }
   values.set("tin_shape", shape);
@@ -66,7 +66,7 @@ function readSizes(shape: TinShape, draft: Draft, take: ReadField, faults: Field
       faults.push(
         fieldFault(
           field,
-          `"${text}" holds several sizes, and a ${shape} tin takes ${sizeNames(shape).join(", ")}; enter one a field.`,
+          `"${text}" looks like several sizes, and a ${shape} tin needs ${sizeNames(shape).join(", ")}; enter one a field.`,
         ),
       );
       return null;

@@ -75,9 +75,7 @@ export function assess(state: PasteState, at = state.shown): Assessed {
     ...methodValues(method, described, state),
     ["change_1", changeOf(described)],
   ]);
-  if (state.shop !== null)
-    for (const [name, value] of shopValues({ ...state.shop, units: state.units }))
-      if (!values.has(name)) values.set(name, value);
+  for (const [name, value] of shopValues(state.shop, state.units)) if (!values.has(name)) values.set(name, value);
   // Pieces need what is lost on the way besides; a dough that is told by its weight is mixed as it is told.
   const mixed = batch.dough === null || !batch.isByPieces ? batch.dough : batch.dough / (1 - handlingLoss(values));
   const dough = mixed === null ? formula.dough : mixed / (1 + rolledPart(described, model));

@@ -2,8 +2,10 @@
 
 import { type Fault, Refusal } from "../../shared/base/refusal.ts";
 import { inUnit } from "../../shared/base/show.ts";
+import { fromGrams, grams } from "../../shared/base/units.ts";
 import { larder } from "../../shared/larder/larder.ts";
 import { LARDER_NAME } from "../../shared/sheet/model.ts";
+import { makesBatter } from "../../shared/sheet/template-inputs.ts";
 import { ask } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
 import type { Form } from "../kit/fields.ts";
@@ -39,7 +41,7 @@ function open(): HTMLElement {
   const note = element("p", { class: "note", hidden: true });
   const lead = element("p", { class: "status", role: "status", "aria-live": "polite" });
   const now = () => ({ faults: current.faults, order: current.order });
-  const foot = footOf({ form, now, title: () => current.title, figures: () => figuresOf(current) });
+  const foot = footOf({ form, now, title: () => current.title, figures: () => figuresOf(current, state.units.weight) });
   const result = element(
     "div",
     { hidden: true },
@@ -125,13 +127,14 @@ function summary(state: PasteState): string {
   return `${parts.join(", ")}. ${open === 0 ? "No question is open." : `${named(open, "question is", "questions are")} open.`}`;
 }
 
-function figuresOf({ dough, flour, pieces }: Assessed): Node[] {
+function figuresOf({ dough, flour, pieces, model }: Assessed, unit: "g" | "oz"): Node[] {
   if (dough === null || flour === null)
     return [element("span", {}, "Dough and flour are shown once every amount is clear.")];
   const figure = (label: string, value: string) => element("span", {}, `${label} `, element("b", {}, value));
+  const shown = (amount: number) => inUnit(fromGrams(grams(amount), unit), unit);
   return [
-    figure("Flour", inUnit(flour, "g")),
-    figure("Dough", inUnit(dough, "g")),
+    figure("Flour", shown(flour)),
+    figure(makesBatter(model) ? "Batter" : "Dough", shown(dough)),
     ...(pieces === null ? [] : [figure("Pieces", String(pieces))]),
   ];
 }

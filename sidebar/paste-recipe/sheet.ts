@@ -3,9 +3,11 @@
 import { inUnit, showNumber } from "../../shared/base/show.ts";
 import { fromGrams, type Grams } from "../../shared/base/units.ts";
 import { inputNames } from "../../shared/protocol/order.ts";
+import { makesBatter } from "../../shared/sheet/template-inputs.ts";
 import { element, say } from "../kit/element.ts";
 import { type Form, messageLine, newId, radioField, textField } from "../kit/fields.ts";
-import { unitSign } from "../new-formula/unit-change.ts";
+import type { Units } from "../new-formula/quantity.ts";
+import { inOtherUnits, unitSign } from "../new-formula/unit-change.ts";
 import { takesPieces } from "./amount.ts";
 import type { Assessed } from "./order.ts";
 import { describedNow, ownOf, type PasteState } from "./state.ts";
@@ -23,7 +25,7 @@ export function sheetSection(state: PasteState, form: Form, now: () => Assessed)
       makeField("loss", "Bake loss", "share"),
     ),
   );
-  const whole = makeField("dough", "Dough to make", "weight");
+  const whole = makeField("dough", () => (makesBatter(now().model) ? "Batter to make" : "Dough to make"), "weight");
   form.onChange(() => {
     amounts.hidden = !takesPieces(now().model);
   });
@@ -61,7 +63,14 @@ export function sheetSection(state: PasteState, form: Form, now: () => Assessed)
       {
         get: () => state.units.weight,
         set: (value) => {
-          state.units = { ...state.units, weight: value === "oz" ? "oz" : "g" };
+          const to: Units = { ...state.units, weight: value === "oz" ? "oz" : "g" };
+          for (const choices of state.choices.values()) {
+            for (const name of ["weight", "dough"] as const) {
+              const text = choices[name];
+              if (text !== undefined) choices[name] = inOtherUnits(text, "weight", state.units, to) ?? text;
+            }
+          }
+          state.units = to;
         },
       },
     ),
@@ -69,7 +78,7 @@ export function sheetSection(state: PasteState, form: Form, now: () => Assessed)
 
   function makeField(
     name: "pieces" | "weight" | "dough" | "loss",
-    label: string,
+    label: string | (() => string),
     quantity: "count" | "weight" | "share",
   ): HTMLElement {
     const inUnits = (weight: Grams | null) =>
@@ -81,7 +90,12 @@ export function sheetSection(state: PasteState, form: Form, now: () => Assessed)
     };
     return textField(
       form,
-      { at: () => `make/${name}`, label: () => label, unit: () => unitSign(quantity, state.units), numeric: true },
+      {
+        at: () => `make/${name}`,
+        label: () => (typeof label === "string" ? label : label()),
+        unit: () => unitSign(quantity, state.units),
+        numeric: true,
+      },
       {
         get: () => ownOf(state)[name] ?? sentence(),
         set: (text) => {

@@ -89,6 +89,7 @@ export function ownOf(state: PasteState, at = state.shown): RecipeChoices {
 
 /** Reads the text as it stands now. */
 export function readAgain(state: PasteState, isTyped = false): void {
+  if (state.shop === null) state.units = { ...state.units, temperature: degreesIn(state.text) };
   state.kitchen = { ...state.kitchen, cups: state.cups };
   const shown = partKey(state, state.shown);
   state.parts = recipesIn(state.text, state.kitchen, state.corrections);
@@ -100,6 +101,10 @@ export function readAgain(state: PasteState, isTyped = false): void {
   const at = state.keys.findIndex(({ key }) => key === shown);
   state.shown = at >= 0 ? at : state.shown < state.parts.length ? state.shown : 0;
 }
+
+/** A text with °F alone goes on in °F; a bakery with settings has chosen. A C without its sign may be cups. */
+const degreesIn = (text: string): Units["temperature"] =>
+  /\d\s*(?:°|º|degrees?|deg\.?)?\s*F\b/.test(text) && !/\d\s*(?:°|º|degrees?|deg\.?)\s*C\b/.test(text) ? "F" : "C";
 
 /** Below this part of its lines kept, a text is another one. */
 const SAME = 0.3;

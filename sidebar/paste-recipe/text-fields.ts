@@ -70,7 +70,7 @@ export function fileField(state: PasteState, form: Form): HTMLElement {
 export function cupsField(state: PasteState, form: Form): HTMLElement {
   return choiceField(
     form,
-    { at: () => "cups", label: () => "Cups and spoons of", inline: true },
+    { at: () => "cups", label: () => "Cups and spoons", inline: true },
     CUPS.map((one) => ({ value: one, text: CUP_WORDS[one] })),
     {
       get: () => state.cups,

@@ -10,7 +10,7 @@ export function pickedLarder(): Node[] {
   const opening = actionButton(
     {
       question: "ingredients",
-      label: "Choose its ingredients",
+      label: "Start with chosen ingredients",
       request: () => ({}),
       busy: () => "Reading the ingredients …",
       done: ({ ingredients }) => {
@@ -61,10 +61,10 @@ function pick(ingredients: readonly StartIngredient[]): Node[] {
   const building = actionButton(
     {
       question: "build",
-      label: "Build it with these",
+      label: "Build with the ticked ingredients",
       request: () => {
         missing.hidden = ticked.size > 0;
-        say(missing, missing.hidden ? "" : "Tick at least one ingredient. Rows of your own are typed on the sheet.");
+        say(missing, missing.hidden ? "" : "Tick at least one ingredient. Add your own on the sheet.");
         if (!missing.hidden) {
           search.focus();
           return null;
@@ -112,6 +112,6 @@ function pick(ingredients: readonly StartIngredient[]): Node[] {
   function tell(): void {
     const shown = results.childElementCount;
     const picked = ticked.size === 1 ? "1 ticked" : `${ticked.size} ticked`;
-    say(count, `${shown === 0 ? "None fits; try a shorter word" : `${shown} shown`}, ${picked}.`);
+    say(count, `${shown === 0 ? "Nothing matches; try a shorter word" : `${shown} shown`}, ${picked}.`);
   }
 }

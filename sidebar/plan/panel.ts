@@ -14,7 +14,7 @@ import { refresh } from "./refresh.ts";
 /** Orders to a production, what its shifts need, and the two logs that teach a shop its own figures. */
 export const day: Panel = {
   name: "Plan",
-  heading: "Plan a day",
+  heading: "Plan a production",
   open: () => {
     const body = element("div", {});
     const night = element("div", {});
@@ -108,9 +108,13 @@ const LOGS: readonly Beside[] = [
   {
     template: "mix-log",
     label: "Build a mix log",
-    says: "Mixes and their temperatures: your mixer’s own friction factor.",
+    says: "Records mixing times and temperatures, and works out your mixer’s friction factor.",
   },
-  { template: "bake-off-log", label: "Build a bake log", says: "Scaled, baked, sold: each product’s own losses." },
+  {
+    template: "bake-off-log",
+    label: "Build a bake log",
+    says: "Records what was mixed, scaled, baked and sold, and works out each product’s losses.",
+  },
 ];
 
 const MONEY: readonly Beside[] = [
@@ -152,7 +156,7 @@ const regularOrders = (): readonly Node[] =>
     "quiet-button",
   ).nodes;
 
-const logs = (): HTMLElement => sheetsBeside("Logs", "They are built in grams and °C, and filled in by hand.", LOGS);
+const logs = (): HTMLElement => sheetsBeside("Logs", "Logs use grams and °C. You fill them in.", LOGS);
 const money = (): HTMLElement =>
   sheetsBeside(
     "Ingredients and prices",

@@ -23,7 +23,7 @@ const ASKED: Readonly<Record<Exclude<CardAsk["by"], "sheet">, { label: string; q
     pieces: { label: "Pieces wanted", quantity: "count", missing: "Enter how many pieces you want." },
     mixes: { label: "Mixes wanted", quantity: "count", missing: "Enter how many mixes you want." },
     dough: { label: "Dough to make", quantity: "weight", missing: "Enter how much dough you want." },
-    ingredient: { label: "There is", quantity: "weight", missing: "Enter how much of it there is." },
+    ingredient: { label: "Available", quantity: "weight", missing: "Enter how much of it there is." },
   };
 
 export function amountFields(

@@ -86,10 +86,10 @@ function cardForm(sheets: readonly FormulaSummary[], front: string): Node[] {
       "Kind of card",
       radioField(
         form,
-        "What may be changed on it",
+        "What staff may change",
         [
-          { value: "values", text: "nothing: values only" },
-          { value: "living", text: "the amount: a living card" },
+          { value: "values", text: "nothing (fixed card)" },
+          { value: "living", text: "the amount (recalculating card)" },
         ],
         {
           get: () => draft.kind,

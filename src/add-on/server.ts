@@ -101,7 +101,7 @@ const larderCells = (): unknown[][] | undefined => activeWorkbook().getRangeByNa
 function locked<T>(work: () => T): T {
   const lock = LockService.getDocumentLock();
   if (lock !== null && !lock.tryLock(WAIT_MS)) {
-    refuse("Another build is still running in this workbook; wait until it is done and build again.");
+    refuse("Another sheet is still being built in this workbook. Wait until it is done, then build again.");
   }
   try {
     return work();

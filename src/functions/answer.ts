@@ -45,6 +45,6 @@ function finishCell(answer: Answer): Value {
   if (answer === null) return "";
   if (typeof answer === "string") return answer.length > MAX_TEXT ? `${answer.slice(0, MAX_TEXT - 1)}…` : answer;
   if (!Number.isFinite(answer))
-    refuseAll([fault("the answer is too large for a cell; look for a figure with too many digits")]);
+    refuseAll([fault("the answer is too large for a cell; check for a figure with too many digits")]);
   return answer === 0 ? 0 : answer;
 }

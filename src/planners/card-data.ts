@@ -24,7 +24,7 @@ export function cardData(sheet: FormulaSheet, dated: string): CardData {
   const dough = sheet.number("dough") ?? rows.reduce((sum, row) => sum + (row.weight ?? 0), 0);
   const mixes = sheet.number("mixes") ?? 1;
   if (!(dough > 0) || !(mixes > 0)) {
-    refuse(`${quote(sheet.name)} makes nothing yet; type how much to make on the formula sheet first.`);
+    refuse(`${quote(sheet.name)} has no amount yet. Enter how much to make on the formula sheet first.`);
   }
   const version = sheet.text("version");
   const from = [

@@ -72,7 +72,7 @@ export function addedWeights(sheet: FormulaSheet, mixes: number): CardWeight[] {
       ? [{ says: `${called(sheet)} in each mix`, base: sheet.number("pre_weight") ?? 0, perMix: true, stage: 1 }]
       : []),
     ...(ice > 0 ? iceWeights(ice * mixes, (sheet.number("tap_water") ?? 0) * mixes, water, degrees, last) : []),
-    ...each("held", "Of the water, hold back", last),
+    ...each("held", "Water to hold back", last),
     ...feed(sheet),
     ...all("roll_in", `${sheet.text("roll_in_name") || "Fat"} to roll in, in all`),
     ...all("block_dough", "A block: dough"),
@@ -88,7 +88,7 @@ export const iceWeights = (
   degrees: string,
   stage: number,
 ): CardWeight[] => [
-  { says: "Of the water, ice", base: ice, perMix: true, stage, isIce: true },
+  { says: "Ice (part of the water)", base: ice, perMix: true, stage, isIce: true },
   {
     says: `And tap water${water === null ? "" : `, together ${showNumber(water, 1)} ${degrees}`}`,
     base: tap,
@@ -120,11 +120,11 @@ function feed(sheet: FormulaSheet): CardWeight[] {
         ];
   };
   return [
-    ...part("feed_seed", "Levain to build for all: seed"),
+    ...part("feed_seed", "Build levain: starter"),
     ...part("feed_flour", "Levain to build for all: flour"),
     ...part("feed_water", "Levain to build for all: water"),
     ...(seed > 0
-      ? [{ says: "Keep back of it as seed", base: 0, fixed: seed, perMix: false, stage: 0, isFeed: true as const }]
+      ? [{ says: "Keep back as starter", base: 0, fixed: seed, perMix: false, stage: 0, isFeed: true as const }]
       : []),
   ];
 }

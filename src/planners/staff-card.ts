@@ -34,7 +34,7 @@ const MAX_LOOKS = 5;
 
 /** What a cell shows while the file does not know the add-on's functions. */
 const NO_NAME = "#NAME?";
-const UNKNOWN = `${NO_NAME} is a function that this file does not know: open Gramwright from the file's own menu, then reload.`;
+const UNKNOWN = `${NO_NAME} is not available in this file: open Gramwright from the file's own menu, then reload.`;
 
 /** Why a sheet shows no dough. */
 function* faultOf(name: string): Steps<{ fault?: string }> {

@@ -25,11 +25,11 @@ export const nameBlockOf = (title: string): Block => ({
     ...[
       [
         "plain",
-        "In the sheet's own formulas: a copy works where the add-on is missing. Kinds, shapes and the like are chosen from their lists.",
+        "Built with standard functions: a copy works without Gramwright. Choose types and shapes from their lists.",
       ],
       [
         "plain&cost",
-        "Only these cells still need the add-on: prices per {priced}, Ingredient list, Allergens, and In all of it under Nutrition. Where it is missing, delete their formulas and type.",
+        "Only these cells still need the add-on: prices per {priced}, Ingredient list, Allergens, and In all of it under Nutrition. Without Gramwright, type over them.",
       ],
     ].map(([condition = "", text = ""]) => ({ when: condition, cells: [{ at: 0, role: "remark" as const, text }] })),
   ],
@@ -38,12 +38,12 @@ export const nameBlockOf = (title: string): Block => ({
 export const nameBlock: Block = nameBlockOf("Pan loaf");
 
 export const CAUTIONS = {
-  raw: "Raw flour, raw egg and raw dough are not for tasting. Keep hands and tools out of a running mixer. Hot water scalds; ice in dough is food.",
+  raw: "Do not taste raw flour, egg, dough or batter. Stop the mixer before you reach in or probe. Hot water scalds. Make ice from drinking water.",
   guides:
-    "Fill and friction figures are guides from published tins and mixers: measure your own. Sold weights and allergens follow your local rules and your suppliers' labels.",
+    "Fill and friction figures are guides: measure your own. For sold weights and allergens, local law and your supplier's specification outrank Gramwright.",
   /** FDA, Key temperatures for egg safety in food service operations: cold holding at 5 °C (41 °F) or below. */
   egg: "Keep egg, milk and cream, and doughs and batters with them, at 5 °C (41 °F) or below until used. Bake them through. Your food code comes first.",
-  oven: "Hot tins, trays and fat burn: dry cloths, and a clear way from the oven to the rack.",
+  oven: "Hot tins, trays and fat burn: use dry oven cloths and keep the way to the rack clear.",
 } as const;
 
 /** Cautions, where the work can hurt somebody. */

@@ -9,10 +9,10 @@ export const enrichedBlock: Block = {
   block: "liquid",
   left: RIGHT,
   lines: [
-    headingLine("Water from everything", 6),
+    headingLine("Effective hydration", 6),
     input("Effective hydration wanted", "effective_wanted", "percent", { bounds: [0.2, 3] }),
     figures("Effective hydration now", { name: "effective_shown", unit: "percent", formula: numberOf("effective") }),
-    figures("Plain water for it, of flour", {
+    figures("Water to add, % of flour", {
       name: "plain_water_shown",
       unit: "percent",
       formula: numberOf("plain_water"),

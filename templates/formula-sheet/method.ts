@@ -130,15 +130,15 @@ export const ovenBlock = (on: FormulaSheetSpec["bakedOn"]): Block => ({
   when: "steps",
   lines: [
     headingLine("Oven", 6),
-    input("Step in the oven", "oven_step", "text", { value: "Bake", among: "step" }),
+    input("Baking step", "oven_step", "text", { value: "Bake", among: "step" }),
     ...(on === "trays" ? [input("Pieces on a tray", "tray_pieces", "count", { bounds: [1, 10_000] })] : []),
     input(TAKES[on], "oven_takes", "count", { bounds: [1, 100_000] }),
-    input("Minutes to reload", "oven_reload", "minutes", { bounds: [0, 600] }),
+    input("Time to reload (min)", "oven_reload", "minutes", { bounds: [0, 600] }),
     ...(on === "trays"
-      ? [figures("Trays, pieces on the last", figureOf("trays", "count"), figureOf("tray_last", "count"))]
+      ? [figures("Trays; pieces on the last", figureOf("trays", "count"), figureOf("tray_last", "count"))]
       : []),
     figures(
-      "Oven loads, minutes for all",
+      "Oven loads; total minutes",
       { name: "loads_shown", unit: "count", formula: '=IF(LEN(@oven_loads)=0;"";@oven_loads)' },
       { name: "oven_minutes_shown", unit: "minutes", formula: '=IF(@oven_minutes=0;"";@oven_minutes)' },
     ),
@@ -166,10 +166,10 @@ export const TRAY_SINGLES: readonly Single[] = [
 
 export const methodSingles = (on: FormulaSheetSpec["bakedOn"]): readonly Single[] => [
   ...(on === "trays" ? TRAYS : []),
-  single("Step in the oven", "oven_name", `=${cleanText("@oven_step")}`),
+  single("Baking step", "oven_name", `=${cleanText("@oven_step")}`),
   single("Oven loads", "oven_loads", loadsOf(on === "trays" ? "@trays" : "@pieces")),
   single("Loads after the first", "loads_again", "=IF(COUNT(@oven_loads)=0;0;MAX(0;@oven_loads-1))"),
-  single("Minutes to reload", "reload", "=IF(COUNT(@oven_reload)=0;0;@oven_reload)"),
+  single("Time to reload (min)", "reload", "=IF(COUNT(@oven_reload)=0;0;@oven_reload)"),
   single("Ready at, minutes", "ready_minutes", '=IF(COUNT(@ready)=0;"";ROUND(1440*@ready;0))'),
   single("Minutes of all loads", "oven_minutes", "=SUMPRODUCT(@bakes;@minutes_now)"),
   ...outsideSingles({

@@ -87,7 +87,7 @@ const HELD_LINE: Line = {
     { at: 0, role: "label", text: "Hold back, of the water" },
     { at: 2, role: "input", name: "held_share", unit: "short rate", bounds: [0, 0.5], asks: "Held back" },
     ...heldCells(),
-    { at: 5, role: "remark", text: "Add it last, as the dough asks." },
+    { at: 5, role: "remark", text: "Add it last, as the dough needs it." },
   ],
 };
 

@@ -56,11 +56,7 @@ export const prefermentSingles = (stage: "preferment" | "levain"): readonly Sing
   ),
   single("Water in the preferment", "pre_water", '=IF(COUNT(@pre_flour)=0;"";@pre_water_mix*@mixes_some)'),
   single("Yeast in the preferment", "pre_yeast_weight", '=IF(COUNT(@pre_flour)=0;"";@pre_yeast_mix*@mixes_some)'),
-  single(
-    "as a part of all yeast",
-    "pre_yeast_part",
-    "=IF(@yeast_mix>0;MIN(1;@pre_yeast_mix/MAX(@yeast_mix;1/10^9));0)",
-  ),
+  single("Share of all yeast", "pre_yeast_part", "=IF(@yeast_mix>0;MIN(1;@pre_yeast_mix/MAX(@yeast_mix;1/10^9));0)"),
   single("Preferment in all", "pre_weight", '=IF(COUNT(@pre_flour)=0;"";@pre_mix*@mixes_some)'),
   single(
     "What does not fit",

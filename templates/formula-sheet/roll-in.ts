@@ -32,7 +32,7 @@ export const rollInBlock: Block = {
       ...input("Its price per {priced}", "roll_price_typed", "money", { bounds: [0, 1_000_000], onSheet: true }),
       when: "!cost",
     },
-    input("Blocks of dough", "blocks", "count", { bounds: [1, 1000] }),
+    input("Number of dough blocks", "blocks", "count", { bounds: [1, 1000] }),
     {
       cells: [
         label("Folds (3 single, 4 double)"),
@@ -49,8 +49,8 @@ export const rollInBlock: Block = {
     figures("Fat to roll in ({weight})", weightOf("roll_in")),
     figures("as a share of all flour", figureOf("roll_in_of_flour", "short rate")),
     figures("Base dough ({weight})", { ...weightOf("dough"), name: "base_dough_shown" }),
-    figures("One block: dough, fat ({weight})", weightOf("block_dough"), weightOf("block_fat")),
-    figures("Layers of fat", figureOf("layers", "count")),
+    figures("Per block: dough, fat ({weight})", weightOf("block_dough"), weightOf("block_fat")),
+    figures("Fat layers", figureOf("layers", "count")),
     figures("Cost of the fat", figureOf("roll_cost_known", "money")),
   ],
 };
@@ -97,7 +97,7 @@ export const ROLL_SINGLES: readonly Single[] = [
   single("Dough of a block", "block_dough", perBlock("@dough")),
   single("Fat of a block", "block_fat", perBlock("@roll_in")),
   single(
-    "Layers of fat",
+    "Fat layers",
     "layers",
     `=IF(COUNT(@fold_1:@fold_3)=0;"";${FOLDS.map((name) => `IF(N(@${name})>0;@${name};1)`).join("*")})`,
   ),

@@ -111,8 +111,8 @@ export const thicknessBlock: Block = {
       bounds: ROUND_WEIGHT,
       asks: "or a round: its weight",
     }),
-    input("and its diameter ({length})", "known_diameter", "length", { bounds: DIAMETERS }),
-    figures("Weight per area used", figureOf("per_area_used", "per area")),
+    input("Known base: diameter ({length})", "known_diameter", "length", { bounds: DIAMETERS }),
+    figures("Dough weight per area used", figureOf("per_area_used", "per area")),
   ],
 };
 

@@ -77,7 +77,7 @@ describe.skipIf(PATH === undefined)("opened from a disk in Firefox", () => {
         field.value = text; for (const type of ["input", "change"]) field.dispatchEvent(new Event(type, { bubbles: true })); };
       const choose = (label, text) => { const field = [...${BENCH}.querySelectorAll("select")].find((one) => one.labels?.[0]?.textContent.trim() === label || one.getAttribute("aria-label") === label);
         field.value = [...field.options].find((one) => one.textContent === text).value; field.dispatchEvent(new Event("change", { bubbles: true })); };
-      const box = [...${BENCH}.querySelectorAll("input[type=checkbox]")].find((one) => one.labels?.[0]?.textContent.trim() === "Put it on the sheet");
+      const box = [...${BENCH}.querySelectorAll("input[type=checkbox]")].find((one) => one.labels?.[0]?.textContent.trim() === "Include in the sheet");
       put("Pieces, size 1", "73"); put("Baked g, size 1", "390"); choose("Shape", "no tin"); if (box.checked) box.click();
       [...${BENCH}.querySelectorAll("button")].find((one) => one.textContent === "Build the sheet").click();
     })()`);

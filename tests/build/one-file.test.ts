@@ -114,7 +114,7 @@ describe.skipIf(skipWithoutChromium("the pages that are one file"))("opened from
     await bench.getByLabel("Pieces, size 1", { exact: true }).fill("73");
     await bench.getByLabel("Baked g, size 1", { exact: true }).fill("390");
     await bench.getByLabel("Shape", { exact: true }).selectOption({ label: "no tin" });
-    await bench.getByLabel("Put it on the sheet", { exact: true }).uncheck();
+    await bench.getByLabel("Include in the sheet", { exact: true }).uncheck();
   }
 
   /** 100 + 63 + 2 + 2 + 3 + 2 = 172 % of the flour are 73 × 390 g; and the file opens where `npm start -- --file` opens it. */

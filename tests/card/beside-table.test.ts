@@ -55,15 +55,15 @@ describe("a levain loaf of two mixes", () => {
     expect(columns("Seeds")).toEqual(["", 7500]);
     expect(made.figure("Levain in each mix (g)", 3)).toBe(10_000);
     // Water at 4 × 24 − 3 × 24 − 8 = 16 °C out of a tap of 20: 12 000 × 4 ÷ (20 + 333.55 ÷ 4.186) = 481.5 of ice.
-    expect(made.figure("Of the water, ice (g)", 3)).toBe(480);
+    expect(made.figure("Ice (part of the water) (g)", 3)).toBe(480);
     expect(made.figure("And tap water, together 16 °C (g)", 3)).toBe(11_520);
     // A twentieth of the 12 000 that are poured.
-    expect(made.figure("Of the water, hold back (g)", 3)).toBe(600);
+    expect(made.figure("Water to hold back (g)", 3)).toBe(600);
     // 20 000 for two mixes and 1000 kept: 10 500 of flour; seed of 0.2 ÷ 1.1 of that is 1909.1, half of it flour.
-    expect(made.figure("Levain to build for all: seed (g)")).toBe(1910);
+    expect(made.figure("Build levain: starter (g)")).toBe(1910);
     expect(made.figure("Levain to build for all: flour (g)")).toBe(9545);
     expect(made.figure("Levain to build for all: water (g)")).toBe(9545);
-    expect(made.figure("Keep back of it as seed (g)")).toBe(1000);
+    expect(made.figure("Keep back as starter (g)")).toBe(1000);
   });
 
   test("a weigh-up has the same of each mix, and ice for the temperatures of its own day", async () => {
@@ -112,12 +112,12 @@ describe("a levain loaf of two mixes", () => {
     expect(made.figure("Mixes")).toBe(3);
     expect(made.figure("Flour", 3)).toBe(20_000);
     expect(made.figure("Levain in each mix (g)", 3)).toBe(10_000);
-    expect(made.figure("Of the water, ice (g)", 3)).toBe(480);
+    expect(made.figure("Ice (part of the water) (g)", 3)).toBe(480);
     // 30 000 and 1000: 31 ÷ 21 of what two mixes took, 2818.2 and 14 090.9.
-    expect(made.figure("Levain to build for all: seed (g)")).toBe(2820);
+    expect(made.figure("Build levain: starter (g)")).toBe(2820);
     expect(made.figure("Levain to build for all: flour (g)")).toBe(14_090);
     expect(made.figure("Levain to build for all: water (g)")).toBe(14_090);
-    expect(made.figure("Keep back of it as seed (g)")).toBe(1000);
+    expect(made.figure("Keep back as starter (g)")).toBe(1000);
   });
 
   test("a living card shows pieces first, and nothing of what it reckons with is on its page", async () => {
@@ -126,9 +126,9 @@ describe("a levain loaf of two mixes", () => {
     expect(made.rows()[3]?.slice(0, 4)).toEqual(["Pieces wanted", "", 100, "← type here"]);
     const page = made.rows().map((row) => row.slice(0, 4));
     const texts = page.flat().map(String).join(" ");
-    expect(texts).not.toMatch(/on the formula sheet|Times the formula|Scales read|exact/);
+    expect(texts).not.toMatch(/on the formula sheet|Batch factor|Scales read|exact/);
     // Beside it they are, and the columns are folded away.
-    expect(made.rows().flat()).toContain("Times the formula");
+    expect(made.rows().flat()).toContain("Batch factor");
     expect(book.trail).toContain("collapseGroups");
   });
 });
@@ -162,7 +162,7 @@ test.each([
     const made = card(book, { sheet, kind });
     // 20 kg in two mixes, a tenth of each egg: 1000 g.
     expect(made.figure("Mixes")).toBe(2);
-    expect(made.figure(`Eggs in each mix, of ${each} g without shell`), kind).toBeCloseTo(1000 / each, 1);
+    expect(made.figure(`Eggs per mix, ${each} g each, shelled`), kind).toBeCloseTo(1000 / each, 1);
   }
 });
 

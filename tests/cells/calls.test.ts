@@ -51,7 +51,7 @@ describe("what comes out", () => {
 
   test.each([Number.NaN, Number.POSITIVE_INFINITY, -Number.POSITIVE_INFINITY])("%d is refused", (answer) => {
     expect(() => fixed(one, answer)).toThrow(
-      "BAKE_X: the answer is too large for a cell; look for a figure with too many digits.",
+      "BAKE_X: the answer is too large for a cell; check for a figure with too many digits.",
     );
   });
 

@@ -49,16 +49,16 @@ describe("what to do for a water temperature", () => {
   const note = (...args: unknown[]) => run("BAKE_WATERNOTE", ...args) as string;
   const instead = "Warm the flour or the room, or accept a cooler dough and a longer rise.";
   const scalds = " Water this hot scalds: pour and carry it with care.";
-  const food = "Ice is food: clean water, clean scoop.";
+  const food = "Ice is food: drinking water, clean scoop.";
 
   // Yeast's limits and the scald: common practice, no source; the ice by its heat of melting, MELT.
   test.each([
     [[38, 20, "fresh"], "Warm the water to 38 °C."],
     [[38.1, 20], `Water of 38.1 °C is too hot for fresh yeast (38 °C at most). ${instead}`],
     [[49, 20, "none"], `Warm the water to 49 °C.${scalds}`],
-    [[60, 20, "none"], `Water of 60 °C is hotter than a dough should meet. ${instead}${scalds}`],
-    [[20.5, 20], "Use the tap's water as it is (20 °C)."],
-    [[19.5, 20], "Use the tap's water as it is (20 °C)."],
+    [[60, 20, "none"], `Water of 60 °C is too hot for dough. ${instead}${scalds}`],
+    [[20.5, 20], "Use tap water as it is (20 °C)."],
+    [[19.5, 20], "Use tap water as it is (20 °C)."],
     [[10, 20], `Cool the tap's water to 10 °C: about 10 % of it as ice, weighed as part of the water. ${food}`],
     [
       [-MELT / 2, 0],

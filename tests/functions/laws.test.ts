@@ -114,7 +114,7 @@ describe("tins", () => {
       /sizes row 1 have no depth.*; sizes row 4 have a depth of 23 above the diameter of 7/,
     );
     expect(match(1900, down("box", "", "water"), [[23, 13, 7], [], [1500]], "area")).toContain(
-      'shapes row 3 is "water", which tells a capacity but no area',
+      'shapes row 3 is "water", which gives a capacity but no area',
     );
     expect(match(1900, down("box"), [[1, 2, 3, 4, 5, 6]])).toContain("sizes are 6 columns");
     expect(match(1900, down("box", "box"), [[23, 13, 7]])).toContain("sizes row 2 have no length");

@@ -113,7 +113,7 @@ describe("a shop's larder", () => {
       ],
       'larder has two columns headed "water"; keep one.',
     ],
-    [[["ingredient"], ["Loading..."]], "larder row 2 is still calculating; it will be read when it is done."],
+    [[["ingredient"], ["Loading..."]], "larder row 2 is still calculating; wait a moment."],
     [[["ingredient"], ["#REF!"]], "larder row 2 holds the error #REF!; correct that cell first."],
   ])("%j is refused", (rows, sentence) => {
     expect(said(() => given(rows))).toBe(sentence);
@@ -122,7 +122,7 @@ describe("a shop's larder", () => {
   test("two rows that may both be meant are refused, unless one has the built-in row's own name", () => {
     const two = given([["ingredient"], ["plain flour"], ["white flour"]]);
     expect(said(() => findIngredient(two, "AP flour"))).toBe(
-      'larder rows 2 and 3 may each be meant by "AP flour"; enter it under "also called" in the one that is meant.',
+      'larder rows 2 and 3 could each be meant by "AP flour"; enter it under "also called" in the one that is meant.',
     );
     const own = given([["ingredient"], ["plain flour"], ["All-purpose flour"]]);
     expect(findIngredient(own, "AP flour")?.row).toBe(3);

@@ -26,7 +26,7 @@ describe.skipIf(skip)("building from the sidebar", () => {
     await bench.page.keyboard.press("Enter");
     await bench.wait(20_000);
     expect(await bench.status()).toBe(
-      "Built “Quay pan loaf (2)”. That was the nearest name free. No other sheet was changed.",
+      "Built “Quay pan loaf (2)”. The name was taken, so a number was added. No other sheet was changed.",
     );
     expect(await bench.builds()).toHaveLength(1);
     await bench.wait(1000);
@@ -73,7 +73,7 @@ describe.skipIf(skip)("building from the sidebar", () => {
 
   test.each<[Way, RegExp]>([
     ["silent", /^The add-on does not answer\. Open the spreadsheet in a window signed in to one account only/],
-    ["other account", /^The add-on may not work in this file .*signed in to one account only/],
+    ["other account", /^Gramwright has no permission in this file .*signed in to one account only/],
     ["other version", /^The sidebar is version .*, and Code\.gs is version 9\.9\.9\. Paste both .*, then reload\.$/],
   ])("a first question that meets %s shows a notice", async (way, sentence) => {
     await bench.open(way);
@@ -82,7 +82,7 @@ describe.skipIf(skip)("building from the sidebar", () => {
     if (way === "other version") return;
     await bench.checked("notice");
     await bench.turn("answers");
-    await bench.page.getByRole("button", { name: "Ask again" }).click();
+    await bench.page.getByRole("button", { name: "Try again" }).click();
     await expect.poll(() => bench.page.getByRole("alert").textContent()).toBe("");
   });
 

@@ -249,8 +249,8 @@ describe.skipIf(skipWithoutChromium("planning a day from the sidebar in a browse
   test("a larder of what the shop picks, found by name and kind", async () => {
     await open();
     await says(/no formula sheet that makes pieces/);
-    await bench.page.getByRole("button", { name: "Choose its ingredients" }).click();
-    const build = bench.page.getByRole("button", { name: "Build it with these" });
+    await bench.page.getByRole("button", { name: "Start with chosen ingredients" }).click();
+    const build = bench.page.getByRole("button", { name: "Build with the ticked ingredients" });
     await build.waitFor();
     const search = bench.page.getByLabel("Find an ingredient");
     const counts = (sentence: RegExp) =>
@@ -259,14 +259,14 @@ describe.skipIf(skipWithoutChromium("planning a day from the sidebar in a browse
     const shown = () => results.locator(".pick:visible").allTextContents();
     expect((await shown()).length).toBeGreaterThan(100);
     await build.click();
-    expect(await bench.faults()).toEqual(["Tick at least one ingredient. Rows of your own are typed on the sheet."]);
+    expect(await bench.faults()).toEqual(["Tick at least one ingredient. Add your own on the sheet."]);
     expect(await bench.focused()).toBe("Find an ingredient");
     await bench.page.clock.runFor(1000);
     await search.fill("Rye");
     expect((await shown()).every((name) => /rye/i.test(name))).toBe(true);
     await bench.page.getByLabel("medium rye flour", { exact: true }).check();
     await search.fill("zzz");
-    await counts(/^None fits; try a shorter word, 1 ticked\.$/);
+    await counts(/^Nothing matches; try a shorter word, 1 ticked\.$/);
     // What is ticked stays in sight, and can be taken back there.
     const before = bench.page.getByRole("group", { name: "Ticked before" });
     expect(await before.locator("label").allTextContents()).toEqual(["medium rye flour"]);
@@ -287,7 +287,7 @@ describe.skipIf(skipWithoutChromium("planning a day from the sidebar in a browse
     await bench.page.keyboard.press("Space");
     await counts(/^\d+ shown, 2 ticked\.$/);
     // Asked for again, the list forgets no tick.
-    await bench.page.getByRole("button", { name: "Choose its ingredients" }).click();
+    await bench.page.getByRole("button", { name: "Start with chosen ingredients" }).click();
     await bench.wait(1000);
     await counts(/^\d+ shown, 2 ticked\.$/);
     await search.fill("flour");
@@ -303,7 +303,7 @@ describe.skipIf(skipWithoutChromium("planning a day from the sidebar in a browse
     await open();
     await says(/no formula sheet that makes pieces/);
     await bench.turn("fails");
-    await bench.page.getByRole("button", { name: "Choose its ingredients" }).click();
+    await bench.page.getByRole("button", { name: "Start with chosen ingredients" }).click();
     await bench.wait(100);
     await says(/could not answer \(Service unavailable\)/);
   });

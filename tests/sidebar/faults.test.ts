@@ -21,7 +21,7 @@ describe("what is in the way is said", () => {
   });
 
   test.each<[string, (draft: Draft) => void, string]>([
-    ["no name", (d) => (d.title = " "), "title: Give the formula a name; the new sheet is called after it."],
+    ["no name", (d) => (d.title = " "), "title: Enter a name for the formula. The new sheet takes it."],
     [
       "letters",
       (d) => (d.sizes[0] = { name: "", pieces: "24", weight: "abc", loss: "" }),
@@ -40,7 +40,7 @@ describe("what is in the way is said", () => {
     [
       "too much lost",
       (d) => (d.fields.handling_loss = "40"),
-      "handling_loss: Handling loss is more than 30 %; is the bake loss meant?",
+      "handling_loss: Handling loss is over 30 %. Did you mean bake loss?",
     ],
     [
       "flours that are no 100",
@@ -68,7 +68,7 @@ describe("what is in the way is said", () => {
         d.choices.by = "tins";
         d.fields.tins = "4";
       },
-      "tin_shape: Making by tins needs a tin: choose its shape.",
+      "tin_shape: Choose a tin shape to scale to tins.",
     ],
     [
       "a mixer upside down",
@@ -76,7 +76,7 @@ describe("what is in the way is said", () => {
         d.fields.mixer_limit = "4 kg";
         d.fields.mixer_least = "20 kg";
       },
-      "mixer_least: The mixer's least is above its most; swap the two.",
+      "mixer_least: The smallest mix is larger than the mixer capacity. Swap the two.",
     ],
     [
       "a spiral mixer without minutes",

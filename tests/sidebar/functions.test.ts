@@ -100,12 +100,12 @@ describe.skipIf(skip)("the Functions panel", () => {
   };
   const status = () => bench.page.locator("details[open] .status").textContent();
   const insert = () => bench.page.getByRole("button", { name: "Insert at the cursor" });
-  const search = (text: string) => bench.field("What do you want to know?").fill(text);
+  const search = (text: string) => bench.field("What do you want to work out?").fill(text);
   const names = () => bench.page.locator(".functions summary b").allTextContents();
   const start = async (way: Way = "answers") => {
     await bench.open(way);
     await bench.page.getByRole("button", { name: "Functions", exact: true }).click();
-    await expect.poll(() => bench.field("What do you want to know?").count()).toBe(1);
+    await expect.poll(() => bench.field("What do you want to work out?").count()).toBe(1);
   };
   const openDough = async () => {
     await search("BAKE_DOUGHFOR");
@@ -134,7 +134,7 @@ describe.skipIf(skip)("the Functions panel", () => {
 
   test("explains one, by the keyboard alone", async () => {
     await start();
-    await bench.field("What do you want to know?").focus();
+    await bench.field("What do you want to work out?").focus();
     await bench.page.keyboard.type("dough for pieces");
     await bench.page.keyboard.press("Tab");
     await bench.page.keyboard.press("Enter");
@@ -196,7 +196,7 @@ describe.skipIf(skip)("the Functions panel", () => {
   test.each<[Way, number, RegExp]>([
     ["fails", 100, /^The add-on could not answer \(Service unavailable\)\./],
     ["other account", 100, /signed in to one account only/],
-    ["silent", 31_000, /^The add-on does not answer\..*Look whether the formula is there first\.$/],
+    ["silent", 31_000, /^The add-on does not answer\..*Check first whether the formula is there first\.$/],
   ])("an insertion that %s is told with a way on", async (way, ms, sentence) => {
     await start();
     await openDough();

@@ -57,7 +57,7 @@ describe.skipIf(skip)("handing out a staff card", () => {
     await looked("error");
     await bench.page.clock.runFor(1000);
     await bench.field("Pieces wanted").fill("60");
-    await bench.page.getByLabel("the amount: a living card").check();
+    await bench.page.getByLabel("the amount (recalculating card)").check();
     await make().dblclick();
     await says(/^Made “Hand-out – card”, a sheet of its own\./);
     expect(await cards()).toMatchObject([{ title: "Hand-out – card" }]);
@@ -72,7 +72,7 @@ describe.skipIf(skip)("handing out a staff card", () => {
     await make().waitFor();
     await bench.field("Made for").selectOption("ingredient");
     await bench.field("Ingredient").selectOption("Salt");
-    await bench.field("There is g").fill("0,2 kg");
+    await bench.field("Available g").fill("0,2 kg");
     await make().click();
     await says(/^Made/);
     expect(await cards()).toHaveLength(1);
@@ -103,7 +103,7 @@ describe.skipIf(skip)("handing out a staff card", () => {
     await expect
       .poll(figures)
       .toMatch(
-        /^"Hand-out" shows an error in [A-Z]+\d+, so its weights are not known; point at the red cell: it says what to enter\. #NAME\? is a function that this file does not know: open Gramwright from the file's own menu, then reload\.$/,
+        /^"Hand-out" shows an error in [A-Z]+\d+, so its weights are not known; point at the red cell: it says what to enter\. #NAME\? is not available in this file: open Gramwright from the file's own menu, then reload\.$/,
       );
     await bench.page.getByRole("button", { name: "Plan", exact: true }).click();
     await bench.wait(100);

@@ -138,11 +138,11 @@ describe.skipIf(skipWithoutChromium("the keyboard's way through the sidebar"))("
         await folded.first().focus();
         await bench.page.keyboard.press("Enter");
       }
-      const weights = bench.page.getByLabel("A column for weights");
+      const weights = bench.page.getByLabel("Enter weights as well");
       if ((await weights.count()) > 0) await weights.check();
       await walk(template);
       await press("Build the sheet");
-      expect(await bench.page.locator(".lead:visible").textContent()).toMatch(/before it can be built/);
+      expect(await bench.page.locator(".lead:visible").textContent()).toMatch(/before the sheet can be built/);
       await bench.checked(`${template} in error`);
     },
   );
@@ -194,7 +194,7 @@ describe.skipIf(skipWithoutChromium("the keyboard's way through the sidebar"))("
     await buildSheet(HANDOUT, { book });
     await panel("Plan");
     await bench.field("Hand-out").waitFor();
-    await press("Choose its ingredients");
+    await press("Start with chosen ingredients");
     await bench.field("Find an ingredient").fill("rye");
     await bench.page.keyboard.press("Tab");
     await bench.page.keyboard.press("Space");
@@ -206,8 +206,8 @@ describe.skipIf(skipWithoutChromium("the keyboard's way through the sidebar"))("
 
   test("Functions, all and one opened", async () => {
     await panel("Functions");
-    await bench.field("What do you want to know?").waitFor();
-    await bench.field("What do you want to know?").fill("ice");
+    await bench.field("What do you want to work out?").waitFor();
+    await bench.field("What do you want to work out?").fill("ice");
     // The list follows what is typed.
     await expect.poll(() => bench.page.locator(".functions summary b").first().textContent()).toBe("BAKE_ICE");
     await bench.page.locator(".functions summary").first().focus();

@@ -79,13 +79,13 @@ describe.skipIf(skipWithoutChromium("what is unusual, in a browser"))("in the pa
     await bench.fill();
     const note = bench.page.getByText(/^Water is 200 % of all flour/);
     expect(await note.count()).toBe(0);
-    await bench.field("% flour, ingredient 2").fill("200");
+    await bench.field("Baker's %, ingredient 2").fill("200");
     expect(await note.isVisible()).toBe(true);
     expect(await bench.page.locator(".figures:visible").textContent()).toContain("Unusual: see below the ingredients.");
     await bench.checked("unusual");
     if (process.env.PICTURES !== undefined)
       await bench.page.screenshot({ path: `${process.env.PICTURES}/unusual.png`, fullPage: true });
-    await bench.field("% flour, ingredient 2").fill("63");
+    await bench.field("Baker's %, ingredient 2").fill("63");
     expect(await note.count()).toBe(0);
   });
 });

@@ -43,7 +43,7 @@ describe.skipIf(skipWithoutChromium("the check in the page"))("Test this install
     await bench.getByText(`All ${checkExamples().length} examples agree.`).waitFor();
     const report = bench.getByLabel("The report, to copy");
     expect(await report.inputValue()).toContain(`${checkExamples().length} examples in`);
-    expect(await report.inputValue()).toContain("All of them agree.");
+    expect(await report.inputValue()).toContain("All of them are correct.");
     expect(await report.inputValue()).toMatch(/^Gramwright \d+\.\d+\.\d+, /);
     for (const file of ["Code.gs", "sidebar.html"])
       expect(await report.inputValue()).toMatch(new RegExp(`^${file}: as it was packed \\(\\d+:[0-9a-f]+\\)$`, "m"));

@@ -37,7 +37,7 @@ describe.skipIf(skip)("the sidebar at 300 px", () => {
       await bench.page.keyboard.press("Tab");
     }
     await bench.field("Handling loss %").fill("2");
-    await bench.page.getByRole("heading", { name: "Scale and mixer" }).click();
+    await bench.page.getByRole("heading", { name: "Scales and mixer" }).click();
     await bench.field("Mixer capacity g").fill("20 kg");
     // (24 × 700 ÷ 0.89 + 12 × 350 ÷ 0.87) ÷ 0.98 = 24 187.7 g; ÷ 1.72 = 14 062.6 g; half of the dough a mix
     const figures = (await bench.page.locator(".figures span").allTextContents()).join(", ").replace(/\s/g, " ");
@@ -70,7 +70,9 @@ describe.skipIf(skip)("the sidebar at 300 px", () => {
     await bench.open();
     await bench.build().click();
     expect(await bench.focused()).toBe("Pieces, size 1");
-    expect(await bench.page.locator(".lead").textContent()).toBe("5 things before it can be built:");
+    expect(await bench.page.locator(".lead").textContent()).toBe(
+      "5 things to enter or correct before the sheet can be built:",
+    );
     expect(await bench.field("Pieces, size 1").getAttribute("aria-invalid")).toBe("true");
     expect(await bench.faults()).toEqual([
       "Enter how many pieces you want. Enter what one piece weighs when it is sold.",
@@ -100,21 +102,21 @@ describe.skipIf(skip)("the sidebar at 300 px", () => {
   test("flours that make no 100 are told below the table", async () => {
     await bench.open();
     await bench.fill();
-    await bench.field("% flour, ingredient 1").fill("90");
-    await bench.field("% flour, ingredient 2").focus();
+    await bench.field("Baker's %, ingredient 1").fill("90");
+    await bench.field("Baker's %, ingredient 2").focus();
     expect(await bench.faults()).toEqual([]);
     await bench.field("Name of the formula").focus();
     expect(await bench.page.locator(".fault:visible").textContent()).toBe(
       "The percentages have flour rows that add up to 90; all flours together make 100 (or 100%).",
     );
     await bench.build().click();
-    expect(await bench.focused()).toBe("% flour, ingredient 1");
+    expect(await bench.focused()).toBe("Baker's %, ingredient 1");
     await bench.checked("flours");
   });
 
   test("percentages are typed down the column, or all in one", async () => {
     await bench.open();
-    await bench.field("% flour, ingredient 1").selectText();
+    await bench.field("Baker's %, ingredient 1").selectText();
     await bench.page.keyboard.type("100/67/2/1");
     await bench.page.keyboard.press("Enter");
     const column = () =>
@@ -122,15 +124,15 @@ describe.skipIf(skip)("the sidebar at 300 px", () => {
         .locator(".ingredients .row:not(.heads) input.number:visible")
         .evaluateAll((all) => all.map((one) => (one as HTMLInputElement).value));
     expect(await column()).toEqual(["100", "67", "2", "1", "3", "2"]);
-    expect(await bench.focused()).toBe("% flour, ingredient 2");
+    expect(await bench.focused()).toBe("Baker's %, ingredient 2");
     await bench.page.keyboard.type("65\n");
     expect(await column()).toEqual(["100", "65", "2", "1", "3", "2"]);
     await bench.page.getByRole("button", { name: "Take out ingredient 5" }).click();
     expect(await column()).toEqual(["100", "65", "2", "1", "2"]);
     expect(await bench.focused()).toBe("Name, ingredient 5");
-    await bench.field("% flour, ingredient 5").focus();
+    await bench.field("Baker's %, ingredient 5").focus();
     await bench.page.keyboard.press("Enter");
-    expect(await bench.focused()).toBe("% flour, ingredient 6");
+    expect(await bench.focused()).toBe("Baker's %, ingredient 6");
   });
 
   test("cells copied from a sheet fill the table", async () => {

@@ -39,10 +39,10 @@ describe.skipIf(skipWithoutChromium("what a template has of its own, in a browse
     await bench.field("Pieces, size 1").fill("50");
     await bench.field("Baked g, size 1").fill("860");
     await bench.field("Loss %, size 1").fill("14");
-    expect(await bench.page.getByText("With a time to be ready the steps are drawn here.").isVisible()).toBe(true);
+    expect(await bench.page.getByText("Enter a finish time to see the steps drawn.").isVisible()).toBe(true);
     await bench.field("Ready at").fill("7 am");
     await bench.field("Pieces in an oven load").fill("30");
-    await bench.field("Minutes to reload min").fill("10");
+    await bench.field("Time to reload min").fill("10");
     // 50 loaves are two loads: 40 + 10 + 40 minutes; all steps 410 minutes before 07:00, the poolish 14 hours before that.
     const line = bench.page.getByRole("img", { name: /^Steps by time\./ });
     const says = await line.locator("title").first().textContent();
@@ -57,7 +57,7 @@ describe.skipIf(skipWithoutChromium("what a template has of its own, in a browse
     await bench.field("Ready at").fill("25:00");
     await bench.field("Name of the formula").focus();
     expect((await bench.faults()).join(" ")).toMatch(
-      /"Fold", and nothing is called so; enter "Mix", .* no time of day/,
+      /"Fold", and nothing has that name; enter "Mix", .* no time of day/,
     );
     await bench.checked("own inputs in error");
     await bench.field("Ripe for the step").fill("mix");
@@ -83,7 +83,7 @@ describe.skipIf(skipWithoutChromium("what a template has of its own, in a browse
     await bench.build().click();
     expect((await bench.faults()).join(" ")).toContain("Enter the weight per area, or weight and diameter of a round");
     await bench.field("or a round: its weight g").fill("270");
-    await bench.field("and its diameter cm").fill("30");
+    await bench.field("Known base: diameter cm").fill("30");
     // 20 pieces as that one: 5400 g
     await expect.poll(figures).toContain("Dough 5 400 g");
     await bench.wait(1000);
@@ -117,10 +117,10 @@ describe.skipIf(skipWithoutChromium("what a template has of its own, in a browse
 
   test("weights beside the percentages make the recipe's own amount", async () => {
     await start("cookie");
-    await bench.page.getByLabel("A column for weights").check();
-    await bench.field("% flour, ingredient 1").fill("");
+    await bench.page.getByLabel("Enter weights as well").check();
+    await bench.field("Baker's %, ingredient 1").fill("");
     await bench.field("or weight g, ingredient 1").fill("12,5 kg");
-    await bench.field("% flour, ingredient 2").focus();
+    await bench.field("Baker's %, ingredient 2").focus();
     // 12 500 × (1 + 0.6 + 0.45 + 0.3 + 0.28 + 0.7 + 0.01 + 0.012)
     await expect.poll(figures).toContain("Dough 41 900 g");
     await bench.checked("weights");

@@ -159,7 +159,7 @@ describe("the built sheet computes what the sidebar said before", () => {
     const open = typed.rows[2];
     if (open !== undefined) open.percent = "";
     expect(assess(typed, bun).faults.map(({ says }) => says)).toEqual([
-      "Enter the percentage of row 3, or the effective hydration wanted, from which it follows.",
+      "Enter the percentage of row 3, or the effective hydration you want, and it is worked out.",
     ]);
     const water = typed.rows[2];
     if (water !== undefined) water.percent = "30";
@@ -173,7 +173,7 @@ describe("what cannot be, of a template's own inputs, is said", () => {
   test.each<[string, string, string, string]>([
     ["hearth-loaf", "pre_share", "60", "Prefermented flour is 60 %; it lies between 0 % and 50 %."],
     ["hearth-loaf", "pre_hydration", "1", "Hydration is 1, which could be 1 % or 100 %; enter it with its % sign."],
-    ["hearth-loaf", "pre_step", "Mixx", 'Ripe for the step is "Mixx", and nothing is called so; enter "Mix",'],
+    ["hearth-loaf", "pre_step", "Mixx", 'Ripe for the step is "Mixx", and nothing has that name; enter "Mix",'],
     ["hearth-loaf", "ready", "25:00", 'Ready at is "25:00", which is no time of day; enter one such as 6:30.'],
     [
       "flat-round",

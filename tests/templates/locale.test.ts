@@ -192,7 +192,7 @@ test("a cell that is still calculating is said to be so, wherever it is read", a
     ["C1", "=BAKE_FLOURPCT(A1:A2;B1:B2)"],
   ] as const)
     book.type("Sheet1", at, text);
-  expect(book.cell("Sheet1", "C1").message).toMatch(/row 2 is still calculating; it will be read when it is done/);
+  expect(book.cell("Sheet1", "C1").message).toMatch(/row 2 is still calculating; wait a moment/);
   book.type("Sheet1", "A2", "67");
   expect(book.cell("Sheet1", "C2").value).toBe(0.67);
 });

@@ -149,7 +149,7 @@ describe("the mix log", () => {
     expect(fahrenheit.value("friction_own")).toBeCloseTo(8.5 * 1.8, 9);
     // With two rows left there is no line, and the guide of the mixing stands in: spiral, 8 min × 1 °C
     for (const row of [1, 2, 3]) log.type("log_dough", "", row);
-    expect(log.value("fit_note")).toBe("Three complete rows make a line.");
+    expect(log.value("fit_note")).toBe("Three complete rows are needed.");
     const guided = await water("C", without);
     expect(guided.value("friction_own")).toBeCloseTo(8, 9);
     expect(logged().filter((says) => says.startsWith("Friction"))).toEqual([]);

@@ -36,7 +36,7 @@ async function handOut(): Promise<void> {
   for (const [index, [name = "", kind = "", percent = ""]] of rows.entries()) {
     await put(`Name, ingredient ${index + 1}`, name);
     await put(`Type, ingredient ${index + 1}`, kind);
-    await put(`% flour, ingredient ${index + 1}`, percent);
+    await put(`Baker's %, ingredient ${index + 1}`, percent);
   }
 }
 
@@ -123,7 +123,7 @@ describe.skipIf(WITHOUT)("the main job", () => {
     await put("Pieces, size 1", "73");
     await put("Baked g, size 1", "390");
     await field("Shape").selectOption({ label: "no tin" });
-    await field("Put it on the sheet").uncheck();
+    await field("Include in the sheet").uncheck();
     await build("Hand-out");
     const { book } = await saved();
     const printed = [16747.058, 11220.528, 334.941, 167.47];

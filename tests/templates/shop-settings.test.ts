@@ -106,6 +106,27 @@ describe("the shop's settings", () => {
     const { order } = assessPasted(state);
     expect(order.values).toMatchObject({ shop: "Tern Quay Bakehouse", law: "UK", mixer_limit: 20_000, room_temp: 23 });
   });
+
+  test("are converted for a recipe in other units, and a scale that is like most stays so", () => {
+    const state = emptyState();
+    const built = (text: string) => {
+      takeText(state, text);
+      return assessPasted(state).order;
+    };
+    const text = "Rolls\n500 g flour\n300 g water\nBake at 350 °F for 20 minutes";
+    expect(built(text).options.temperature).toBe("F");
+    state.units = { ...state.units, weight: "oz" };
+    expect(built(`${text}\n`).values).toMatchObject({ step_coarse: 0.1, step_fine: 0.05 });
+    const rows: [string, string][] = [
+      ["Weights in", "grams"],
+      ["Scale reads to", "5"],
+      ["Fine scale reads to", "2"],
+      ["Mixer capacity", "10000"],
+    ];
+    state.shop = readShop(rows);
+    // 10 kg are 352.74 oz, 2 g are 0.07 oz (NIST SP 811: 1 oz = 28.349523125 g).
+    expect(built(text).values).toMatchObject({ step_coarse: 0.1, step_fine: 0.07, mixer_limit: 352.74 });
+  });
 });
 
 describe.skipIf(skipWithoutChromium("the shop's settings in a browser"))("the panel New formula", () => {
@@ -121,7 +142,7 @@ describe.skipIf(skipWithoutChromium("the shop's settings in a browser"))("the pa
   test("keeps them, and begins the next formula with them, also when it is opened anew", async () => {
     await bench.open();
     await settled();
-    await bench.page.locator("summary", { hasText: "Scale and mixer" }).click();
+    await bench.page.locator("summary", { hasText: "Scales and mixer" }).click();
     await bench.field("Temperature").selectOption("F");
     await bench.field("Mixer capacity g").fill("18 kg");
     await keepButton().click();
@@ -136,7 +157,7 @@ describe.skipIf(skipWithoutChromium("the shop's settings in a browser"))("the pa
     await settled();
     await expect.poll(() => bench.field("Mixer capacity g").inputValue()).toBe("18 kg");
     expect(await keepButton().count()).toBe(0);
-    expect(await bench.page.getByText(/^Begun with the units/).count()).toBe(1);
+    expect(await bench.page.getByText(/^Started from your bakery settings/).count()).toBe(1);
     await bench.checked("begun");
   });
 
@@ -161,6 +182,6 @@ describe.skipIf(skipWithoutChromium("the shop's settings in a browser"))("the pa
     await settled();
     expect(await bench.field("Name of the formula").inputValue()).toBe("Half typed");
     await bench.page.getByRole("button", { name: "Start again with the bakery settings" }).click();
-    await expect.poll(() => bench.field("Your shop, if it is to stand below").inputValue()).toBe("Tern Quay Bakehouse");
+    await expect.poll(() => bench.field("Bakery name (optional)").inputValue()).toBe("Tern Quay Bakehouse");
   });
 });

@@ -142,8 +142,8 @@ describe("a fill", () => {
   const lidded = "the usual range for lidded white (0.3 to 0.37)";
   // The exact fill is compared, and told with as many places as keep it from reading as the limit.
   test.each([
-    [376, `Fill 0.38 g/cm³, above ${lidded}: expect a dense, under-proofed loaf, or dough over the rim${usual}`],
-    [370.4, `Fill 0.3704 g/cm³, above ${lidded}: expect a dense, under-proofed loaf, or dough over the rim${usual}`],
+    [376, `Fill 0.38 g/cm³, above ${lidded}: expect dough over the rim, or a dense loaf${usual}`],
+    [370.4, `Fill 0.3704 g/cm³, above ${lidded}: expect dough over the rim, or a dense loaf${usual}`],
     [370, `Fill 0.37 g/cm³, within ${lidded}, on the full side${usual}`],
     [368, `Fill 0.37 g/cm³, within ${lidded}, on the full side${usual}`],
     [346, `Fill 0.35 g/cm³, within ${lidded}, on the full side${usual}`],

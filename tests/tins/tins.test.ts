@@ -137,7 +137,7 @@ describe("dough in tins", () => {
   });
 
   test.each([
-    [1500, "lidded white", /above the usual range .*dense, under-proofed/],
+    [1500, "lidded white", /above the usual range .*dense loaf/],
     [700, "lidded white", /below the usual range .*low loaf/],
     [1159, "lidded white", /the usual one/],
     [1060, "lidded white", /light side/],

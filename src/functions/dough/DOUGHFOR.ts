@@ -12,7 +12,7 @@ export const DOUGHFOR = define({
     pieces: { is: cell(count<number>()), says: "How many pieces." },
     weight: {
       is: cell(someWeight<Weight>()),
-      says: "What each weighs when sold, in any unit; without a bake loss, its scaling weight.",
+      says: "Baked weight of one piece (its scaling weight if there is no bake loss), in any unit.",
     },
     bake_loss: {
       is: optional(share(0.5), ratio(0)),

@@ -12,11 +12,11 @@ export const MIXES = define({
     dough: { is: cell(someWeight<Weight>()), says: "All the dough, in any unit." },
     mixer_limit: {
       is: cell(weightAboveZero<Weight>()),
-      says: "The most dough the mixer takes, in the same unit; see its maker's table for stiff doughs.",
+      says: "Mixer capacity in dough, in the same unit; for stiff doughs see the maker's table.",
     },
     mixer_least: {
       is: optional(someWeight<Weight>(), weight(0)),
-      says: "(optional) The least dough it mixes well, in the same unit.",
+      says: "(optional) The smallest mix that the mixer handles well, in the same unit.",
     },
   },
   returns: { shape: "row", cells: ["mixes", "dough in each"], says: "Two cells: mixes, and dough in each." },

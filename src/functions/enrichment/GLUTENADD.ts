@@ -9,11 +9,11 @@ export const GLUTENADD = define({
   name: "BAKE_GLUTENADD",
   family: "Enrichment and flour",
   summary:
-    "Vital wheat gluten that brings a flour to a protein, with the water it asks for. Gluten is wheat: an allergen.",
+    "Vital wheat gluten needed to raise a flour to a given protein, and the extra water. Gluten is wheat: an allergen.",
   args: {
     flour: { is: cell(someWeight<Weight>()), says: "The flour, in any unit; with replace, flour and gluten together." },
     protein_now: { is: cell(share(1)), says: "The flour's protein, such as 10.3%." },
-    protein_wanted: { is: cell(share(1)), says: "The protein wanted, on the same moisture." },
+    protein_wanted: { is: cell(share(1)), says: "The protein wanted, on the same moisture basis." },
     gluten_protein: {
       is: optional(share(1), GLUTEN_PROTEIN),
       says: "(optional) The gluten's protein; 75.16% when left out.",

@@ -7,7 +7,8 @@ import { define } from "../define.ts";
 export const LABELPROTEIN = define({
   name: "BAKE_LABELPROTEIN",
   family: "Enrichment and flour",
-  summary: "The protein a flour may have when its label shows a rounded figure. The mill's specification is sharper.",
+  summary:
+    "The protein a flour may have when its label shows a rounded figure. The mill's specification is more exact.",
   args: {
     protein: { is: cell(labelFigure()), says: "Grams of protein as the label prints them." },
     serving: {

@@ -10,8 +10,7 @@ import { define, down } from "../define.ts";
 export const PLAINWATER = define({
   name: "BAKE_PLAINWATER",
   family: "Enrichment and flour",
-  summary:
-    "All the plain water a dough needs for an effective hydration, after what eggs, milk, butter and starters bring.",
+  summary: "Water to add for the effective hydration you want, after the water in eggs, milk, butter and starters.",
   args: {
     ingredients: {
       is: column(text()),

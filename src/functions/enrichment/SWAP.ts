@@ -10,7 +10,7 @@ export const SWAP = define({
   name: "BAKE_SWAP",
   family: "Enrichment and flour",
   summary:
-    "One ingredient for another with the same solids, water, fat or sugar. Check the allergens of what comes in.",
+    "Replaces one ingredient with another, keeping solids, water, fat or sugar the same. Check the allergens of the new ingredient.",
   args: {
     weight: { is: cell(someWeight<Weight>()), says: "The weight of what is taken out, in any unit." },
     from: { is: cell(text()), says: "What is taken out, such as skim milk." },

@@ -10,7 +10,7 @@ import { define, down } from "../define.ts";
 export const FILLIN = define({
   name: "BAKE_FILLIN",
   family: "Formula",
-  summary: "Share of all flour and weight of every row, from rows that have either a percentage or a weight.",
+  summary: "Baker's percent and weight of every row, where you typed one or the other.",
   args: {
     percents: {
       is: optionalColumn(percent()),
@@ -26,11 +26,11 @@ export const FILLIN = define({
     },
     amount: {
       is: optional(weightAboveZero<Weight>(), null),
-      says: "(optional) How much dough (or flour) is wanted, in the unit of the weights; everything is brought to it.",
+      says: "(optional) How much dough (or flour) is wanted, in the unit of the weights; the formula is scaled to it.",
     },
     of: {
       is: optional(word({ dough: [], flour: [] }), "dough"),
-      says: '(optional) What the amount is of: "dough" (default) or "flour".',
+      says: '(optional) What the amount measures: "dough" (default) or "flour".',
     },
   },
   returns: {

@@ -8,7 +8,7 @@ import { define, down } from "../define.ts";
 export const FLOURPCT = define({
   name: "BAKE_FLOURPCT",
   family: "Formula",
-  summary: "Each weight as a share of all flour, the flour inside starters counted (baker's percent).",
+  summary: "Baker's percent of each weight: its share of all flour, including the flour in starters.",
   args: {
     weights: { is: column(someWeight<Weight>()), says: "The column of weights, such as C5:C12, all in one unit." },
     kinds: {

@@ -11,7 +11,8 @@ const comparedWithFrom = () => someWeight<Weight>("from");
 export const RESCALE = define({
   name: "BAKE_RESCALE",
   family: "Formula",
-  summary: "Every weight multiplied by target over from: a new batch, flour, tin, or the ingredient that is short.",
+  summary:
+    "Every weight multiplied by target ÷ from: for a new batch size, flour, tin, or an ingredient that is short.",
   args: {
     weights: { is: column(someWeight<Weight>()), says: "The column of weights, such as C5:C12, all in one unit." },
     target: {
@@ -20,7 +21,7 @@ export const RESCALE = define({
     },
     from: {
       is: optionalList(comparedWithFrom()),
-      says: "(optional) What it is now: one cell, or cells that are added up; without it the sum of the weights.",
+      says: "(optional) The present value: one cell, or several that are added up. If left out, the total of the weights.",
     },
   },
   returns: { shape: "column", says: "One weight per row." },

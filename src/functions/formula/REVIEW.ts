@@ -20,7 +20,7 @@ export const REVIEW = define({
   args: {
     ingredients: {
       is: column(leniently(text())),
-      says: "The ingredients' names; yeast by its sort (fresh, instant, active dry).",
+      says: "The ingredients' names. Say which yeast: fresh, instant or active dry.",
     },
     kinds: {
       is: column(kind()),

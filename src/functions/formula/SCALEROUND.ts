@@ -18,7 +18,7 @@ export const SCALEROUND = define({
     },
     shift: {
       is: optional(share(0.25), ratio(0.02)),
-      says: "(optional) How far a weight may move, as a share of itself; 2% when left out.",
+      says: "(optional) The largest rounding allowed, as a percentage of the weight; 2% if left out.",
     },
   },
   returns: {

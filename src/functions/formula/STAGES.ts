@@ -10,7 +10,7 @@ const POOLISH = ["flour", "water", "salt", "yeast"] as const;
 export const STAGES = define({
   name: "BAKE_STAGES",
   family: "Formula",
-  summary: "Splits a formula into a preferment and a final mix that together make it up, a seed starter counted.",
+  summary: "Splits a formula into a preferment and a final mix that together make it up, including any starter.",
   args: {
     weights: {
       is: column(someWeight<Weight>()),
@@ -22,7 +22,7 @@ export const STAGES = define({
     },
     share: {
       is: either(share(1)),
-      says: "The part of all flour that is prefermented, such as 30%, or a column with each row's part.",
+      says: "Prefermented flour, as a share of all flour, such as 30%, or a column with each row's part.",
     },
     hydration: { is: cell(hydration()), says: "Water over flour in the preferment, its seed included, such as 100%." },
     seed: {

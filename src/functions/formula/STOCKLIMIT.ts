@@ -7,7 +7,7 @@ import { define, down } from "../define.ts";
 export const STOCKLIMIT = define({
   name: "BAKE_STOCKLIMIT",
   family: "Formula",
-  summary: "How many times a formula the stock allows, and which row limits it.",
+  summary: "How many batches your stock allows, and which ingredient runs out first.",
   args: {
     weights: {
       is: column(someWeight<Weight>()),
@@ -29,7 +29,7 @@ export const STOCKLIMIT = define({
   refusals: [
     {
       call: [down(10, 6), down("", "")],
-      because: "BAKE_STOCKLIMIT: stock is blank throughout; type what is in stock of at least one ingredient.",
+      because: "BAKE_STOCKLIMIT: stock is blank throughout; enter the stock of at least one ingredient.",
     },
   ],
   compute: ({ weights, stock }) => {

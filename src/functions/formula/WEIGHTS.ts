@@ -23,7 +23,7 @@ export const WEIGHTS = define({
     amount: { is: cell(someWeight<Weight>()), says: "How much dough (or flour), in the unit you want the weights in." },
     of: {
       is: optional(word({ dough: [], flour: [] }), "dough"),
-      says: '(optional) What the amount is of: "dough" (default) or "flour".',
+      says: '(optional) What the amount measures: "dough" (default) or "flour".',
     },
   },
   returns: { shape: "column", says: "One weight per row, in the amount's unit." },

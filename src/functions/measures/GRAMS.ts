@@ -11,7 +11,7 @@ export const GRAMS = define({
   name: "BAKE_GRAMS",
   family: "Measures",
   summary:
-    "Grams of every line of a recipe text: cups, spoons, ounces, eggs, sticks and sachets; a range gives its middle.",
+    "Grams of every line of a recipe text: cups, spoons, ounces, eggs, sticks, sachets; a range counts as its middle.",
   args: {
     lines: { is: column(text()), says: 'The lines of the recipe, such as "2 1/4 cups flour" or "1 lb 4 oz butter".' },
     ingredients: {

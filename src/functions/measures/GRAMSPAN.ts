@@ -8,7 +8,7 @@ import { define, down } from "../define.ts";
 export const GRAMSPAN = define({
   name: "BAKE_GRAMSPAN",
   family: "Measures",
-  summary: "Least and most grams of every line of a recipe, with a note where a line is unclear.",
+  summary: "Lowest and highest grams for every line of a recipe, with a note where a line is unclear.",
   args: {
     lines: { is: column(text()), says: 'The lines of the recipe, such as "2 to 3 tbsp water".' },
     ingredients: {

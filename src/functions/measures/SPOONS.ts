@@ -10,7 +10,7 @@ import { define, down } from "../define.ts";
 export const SPOONS = define({
   name: "BAKE_SPOONS",
   family: "Measures",
-  summary: "A weight in cups and spoons, or pounds and ounces: the fewest within 2 %, else the nearest with its error.",
+  summary: "A weight in cups and spoons, or pounds and ounces: the simplest within 2 %, or the nearest with its error.",
   args: {
     grams: {
       is: column(number<Grams>("grams such as 350", { min: 0, max: 1e6 }, {}, { measure: "grams" })),

@@ -10,7 +10,7 @@ import { define, down } from "../define.ts";
 export const COSTS = define({
   name: "BAKE_COSTS",
   family: "Money",
-  summary: "What each row costs by the larder's price, pack and usable share; a row without a price says so.",
+  summary: "Ingredient cost of each row, from prices and packs on your ingredient sheet; rows without a price say so.",
   args: {
     ingredients: { is: column(text()), says: "The column of ingredients' names, such as A5:A12." },
     weights: {

@@ -19,7 +19,7 @@ export const SELLPRICE = define({
     tax: { is: optional(share(1), ratio(0)), says: "(optional) Tax that comes on top of the price, such as 20%." },
     step: {
       is: optional(number<number>("a step such as 0.05", { min: 1e-4, max: 1e6 }), null),
-      says: "(optional) The price goes up to the next whole step.",
+      says: "(optional) Rounds the price up to a multiple of this.",
     },
   },
   returns: { shape: "cell", says: "The selling price, in the cost's currency." },

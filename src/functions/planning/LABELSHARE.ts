@@ -10,7 +10,7 @@ import { define, down } from "../define.ts";
 export const LABELSHARE = define({
   name: "BAKE_LABELSHARE",
   family: "Planning and label",
-  summary: "The share of an ingredient to declare on a label, on the finished weight. Check local law.",
+  summary: "The percentage of an ingredient to declare (QUID), on the finished weight. Check local law.",
   args: {
     ingredient: { is: cell(text()), says: "The ingredient that the label names or shows." },
     ingredients: { is: column(text()), says: "The column of ingredients' names, such as A5:A12." },

@@ -5,7 +5,7 @@ export const RAWNEEDS = define({
   name: "BAKE_RAWNEEDS",
   family: "Planning and label",
   summary:
-    "Raw ingredients for a day's orders, through levains, soakers and doughs of any depth, less what is on hand.",
+    "Raw ingredients for a day's orders, counting levains, soakers and doughs inside doughs, less stock on hand.",
   args: {
     orders: { is: weightTable(["product"], false), says: "A table of two columns: product, dough weight." },
     formulas: {

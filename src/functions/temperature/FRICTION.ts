@@ -7,7 +7,7 @@ import { define, down } from "../define.ts";
 export const FRICTION = define({
   name: "BAKE_FRICTION",
   family: "Temperature",
-  summary: "The friction factor a real mix had, to use for the next one.",
+  summary: "Your friction factor, worked out from a mix that you measured.",
   args: {
     dough_reached: {
       is: cell(degrees<AnyDegrees>()),

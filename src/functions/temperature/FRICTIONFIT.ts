@@ -8,7 +8,7 @@ export const FRICTIONFIT = define({
   name: "BAKE_FRICTIONFIT",
   family: "Temperature",
   summary:
-    "Your mixer's friction from logged mixes, one bad reading forgiven; below five mixes it can still tip the line.",
+    "Your mixer's friction from logged mixes, little affected by one bad reading. With fewer than five mixes it still may be.",
   args: {
     minutes: {
       is: column(minutesOf<Minutes>()),

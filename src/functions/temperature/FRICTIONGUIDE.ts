@@ -8,7 +8,8 @@ import { define } from "../define.ts";
 export const FRICTIONGUIDE = define({
   name: "BAKE_FRICTIONGUIDE",
   family: "Temperature",
-  summary: "Low, usual and high friction factor of a way of mixing, for two other temperatures. Then measure your own.",
+  summary:
+    "Guide friction factors (low, usual, high) for a type of mixer, for two other temperatures. Then measure your own.",
   args: {
     mixing: { is: cell(word(MIXINGS)), says: "hand, folds, stand, planetary, spiral or processor." },
     minutes: {

@@ -12,7 +12,7 @@ export const HEATBALANCE = define({
   name: "BAKE_HEATBALANCE",
   family: "Temperature",
   summary:
-    "Temperature of the one blank row, from the weights and heat of all. Hot water scalds and kills yeast: see BAKE_WATERNOTE.",
+    "The temperature the one blank row must have, from the weights and heat of all. Hot water scalds and kills yeast: see BAKE_WATERNOTE.",
   args: {
     dough_target: {
       is: cell(degrees<number>()),
@@ -29,7 +29,7 @@ export const HEATBALANCE = define({
     },
     rise: {
       is: optional(number<number>("a rise in degrees such as 6", { min: -150, max: 150 }), null),
-      says: "(optional) Degrees that mixing and hydration add; 0 for none, flour's heat of hydration alone when left out.",
+      says: "(optional) Temperature rise from mixing and hydration; 0 for none, flour's heat of hydration alone when left out.",
     },
     unit: { is: optional(temperatureUnit(), "C"), says: '(optional) "C" (default) or "F".' },
   },

@@ -10,7 +10,7 @@ export const ICE = define({
   name: "BAKE_ICE",
   family: "Temperature",
   summary:
-    "Ice and tap water that together weigh the water and land on its temperature. Ice is food: clean water, clean scoop.",
+    "How much ice and how much tap water make the water you need, at its temperature. Ice is food: drinking water, clean scoop.",
   args: {
     water: { is: cell(someWeight<Weight>()), says: "All the water, the ice included, in any unit." },
     tap: { is: cell(degrees<number>()), says: "Temperature of the tap's water, in the unit below." },

@@ -9,7 +9,7 @@ import { define } from "../define.ts";
 export const WATERNOTE = define({
   name: "BAKE_WATERNOTE",
   family: "Temperature",
-  summary: "What to do for the water temperature: as it is, ice, or too hot for the yeast. Hot water scalds.",
+  summary: "What to do about the water: as it is, warmed, with ice, or too hot for the yeast. Hot water scalds.",
   args: {
     water_temp: {
       is: cell(workedOutDegrees<number>()),
@@ -24,7 +24,7 @@ export const WATERNOTE = define({
   },
   returns: { shape: "cell", says: "A sentence." },
   examples: [
-    { call: [20.3, 20], gives: "Use the tap's water as it is (20 °C).", source: "within half a degree" },
+    { call: [20.3, 20], gives: "Use tap water as it is (20 °C).", source: "within half a degree" },
     {
       call: [47, 15],
       gives:

@@ -9,7 +9,7 @@ export const WATERTEMP = define({
   name: "BAKE_WATERTEMP",
   family: "Temperature",
   summary:
-    "Water temperature for a dough temperature, by the factor method. Hot water scalds and kills yeast: see BAKE_WATERNOTE.",
+    "Water temperature for a desired dough temperature (DDT), by the friction factor. Hot water scalds and kills yeast: see BAKE_WATERNOTE.",
   args: {
     dough_target: {
       is: cell(degrees<AnyDegrees>()),

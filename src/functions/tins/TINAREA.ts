@@ -7,7 +7,7 @@ import { define, down } from "../define.ts";
 export const TINAREA = define({
   name: "BAKE_TINAREA",
   family: "Tins",
-  summary: "The area of a tin's rim in square centimetres, to scale flat dough or cakes of one depth.",
+  summary: "The area of a tin's rim in square centimetres, for scaling flatbread or cakes of equal depth.",
   args: {
     shape: { is: cell(word(TIN_SHAPES)), says: "box, round, ring, oval, dome, wreath or polygon." },
     sizes: {
@@ -34,7 +34,7 @@ export const TINAREA = define({
     {
       call: ["water", down(1520)],
       because:
-        'BAKE_TINAREA: shape is "water", which tells a capacity but no area; choose "box", "round", "ring", "oval", "dome", "wreath" or "polygon".',
+        'BAKE_TINAREA: shape is "water", which gives a capacity but no area; choose "box", "round", "ring", "oval", "dome", "wreath" or "polygon".',
     },
     { call: ["oval", down(30, 0)], because: "BAKE_TINAREA: sizes have 0 as width; it must be above 0." },
   ],

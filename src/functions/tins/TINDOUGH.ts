@@ -6,7 +6,7 @@ import { define } from "../define.ts";
 export const TINDOUGH = define({
   name: "BAKE_TINDOUGH",
   family: "Tins",
-  summary: "Dough for a tin at a fill in g/cm³, or at the usual fill of a kind of dough.",
+  summary: "Dough weight for a tin, from g of dough per cm³ or the usual figure for a kind of dough.",
   args: {
     capacity: { is: cell(capacityCell()), says: "What the tin holds, in cm³." },
     fill: {

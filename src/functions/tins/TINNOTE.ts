@@ -8,7 +8,7 @@ import { define } from "../define.ts";
 export const TINNOTE = define({
   name: "BAKE_TINNOTE",
   family: "Tins",
-  summary: "How a dough fits a tin: a sentence, and the dough that is low, usual and high.",
+  summary: "Whether a dough weight suits a tin, and the low, usual and high weights for it.",
   args: {
     dough: { is: cell(weightAboveZero<number>()), says: "The dough in one tin, in the unit below." },
     capacity: { is: cell(capacityCell()), says: "What the tin holds, in cm³." },

@@ -8,7 +8,7 @@ import { define } from "../define.ts";
 export const PREFERMENT = define({
   name: "BAKE_PREFERMENT",
   family: "Yeast and preferments",
-  summary: "Flour, water, seed and yeast of a preferment for a dough; basis says what its share is a share of.",
+  summary: "Flour, water, seed and yeast of a preferment for a dough; basis sets what the share is measured against.",
   args: {
     flour: {
       is: cell(someWeight<Weight>()),
