@@ -196,7 +196,7 @@ describe.skipIf(skip)("the Functions panel", () => {
   test.each<[Way, number, RegExp]>([
     ["fails", 100, /^The add-on could not answer \(Service unavailable\)\./],
     ["other account", 100, /signed in to one account only/],
-    ["silent", 31_000, /^The add-on does not answer\..*Check first whether the formula is there first\.$/],
+    ["silent", 31_000, /^The add-on does not answer\..*Check first whether the formula is there already\.$/],
   ])("an insertion that %s is told with a way on", async (way, ms, sentence) => {
     await start();
     await openDough();

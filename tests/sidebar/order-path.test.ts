@@ -71,7 +71,7 @@ async function orderedIn(template: string) {
 
 const KEYSTROKES = [
   ["Pieces, size 1", "74"],
-  ["% flour, ingredient 3", "5"],
+  ["Baker's %, ingredient 3", "5"],
   ["Handling loss %", "3"],
 ] as const;
 
