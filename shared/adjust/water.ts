@@ -52,7 +52,7 @@ export const hydration: Change = {
       parts: [],
       notes: isPlain
         ? []
-        : ["Water in eggs, milk, butter and preferments counts. Only the water that is poured changes."],
+        : ["Water in eggs, milk, butter, fresh yeast and preferments counts. Only the water that is poured changes."],
       cautions: [],
     };
   },
@@ -63,7 +63,7 @@ function mustLeaveRoom(wanted: number, rows: readonly Row[], larder: Larder): vo
   const brought = effectiveHydration(rows, larder) - amountOf(ofKind(rows, "water", "ice")) / allFlour(rows);
   if (atMost(brought, wanted)) return;
   refuse(
-    `Eggs, milk, butter and preferments bring ${shownShare(brought)} of water by themselves, more than ${shownShare(wanted)}. Enter a higher hydration, or use less of them.`,
+    `Eggs, milk, butter, fresh yeast and preferments bring ${shownShare(brought)} of water by themselves, more than ${shownShare(wanted)}. Enter a higher hydration, or use less of them.`,
   );
 }
 

@@ -118,7 +118,7 @@ const figures = ({ facts }: SheetReview): HTMLElement =>
     element(
       "p",
       { class: "hint" },
-      "Ranges come from published formulas. They show what is usual, not what is right for your bread.",
+      "Ranges come from published formulas. They show what is usual, not what is right for your product.",
     ),
   );
 

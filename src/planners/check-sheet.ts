@@ -117,7 +117,7 @@ const sentence = (says: string): string => {
 function hydrationFacts({ answer, fault }: Result, style: StyleName): SheetReview["facts"] {
   const label = "Effective hydration";
   if (typeof answer !== "number") return [{ label, says: fault || "Not known yet." }];
-  const says = `${shownShare(answer, 1)} of the flour, counting water in eggs, milk and butter as well as water poured in.`;
+  const says = `${shownShare(answer, 1)} of the flour, counting the water in eggs, milk, butter and fresh yeast as well as what is poured.`;
   return [
     { label, says },
     { label: "The dough's feel", says: meaning(answer, style) },

@@ -73,7 +73,7 @@ describe("hydration", () => {
     ]);
     // 60 × 0.7615 = 45.69 of water in the egg (USDA SR28 01123).
     expect(refusalOf(() => change(brioche, "hydration", { counted: EFFECTIVE, wanted: "40" }))).toBe(
-      "Eggs, milk, butter and preferments bring 45.69 % of water by themselves, more than 40 %. Enter a higher hydration, or use less of them.",
+      "Eggs, milk, butter, fresh yeast and preferments bring 45.69 % of water by themselves, more than 40 %. Enter a higher hydration, or use less of them.",
     );
     const levain = formulaOf([
       ["Flour", "flour", 100],
