@@ -33,12 +33,12 @@ const top: Block = {
       "Pack as you buy it: 25 kg, 12 x 750 ml, tray of 30, 5 lb. Usable yield is what is left after peeling and trimming.",
     ),
     note(
-      "Separate other names with ;. Measures give grams for a piece or a cup: piece 50; cup 125. Energy is in kcal per gram.",
+      "Put a semicolon between other names. Measures give grams for a piece or a cup: piece 50; cup 125. Energy is in kcal per gram.",
     ),
     note("Made of: for compound ingredients, such as sugar 54%, cocoa mass 45%."),
     { ...note("Carbohydrate includes fibre. EU and UK labels leave fibre out: add it back."), when: "composition" },
     caution(
-      "Allergens come from your supplier's specification for this very product: wheat, milk; none where you checked. Cross-contact is not computed.",
+      "Take allergens from your supplier's specification for this product: wheat, milk. Enter none only after checking. Cross-contact is not assessed.",
     ),
     {
       cells: [
