@@ -108,6 +108,13 @@ describe.skipIf(skipWithoutChromium("the keyboard's way through the sidebar"))("
     ).toEqual([]);
 
     await bench.checked(state);
+    await bench.page.emulateMedia({ forcedColors: "active" });
+    await bench.checked(`${state}, in forced colours`);
+    await bench.page.emulateMedia({ forcedColors: "none" });
+    // The sidebar's 300 px at a zoom of 200 % are 150 of the page's.
+    await bench.page.setViewportSize({ width: 150, height: 450 });
+    await bench.checked(`${state}, at 200 %`);
+    await bench.page.setViewportSize({ width: 300, height: 900 });
   };
   /** Chooses a panel by keyboard, too. */
   const panel = async (name: string) => {
