@@ -28,8 +28,8 @@ export type Edit = {
 
 /** A type that a change gives a row is one that the sheet's list has. */
 export function kindOf(type: string): Kind {
-  const read = kind().read(type);
-  return isFault(read) || "unread" in read ? refuse(`The type ${quote(type)} could not be read.`) : read;
+  const kindCell = kind().read(type);
+  return isFault(kindCell) || "unread" in kindCell ? refuse(`The type ${quote(type)} could not be read.`) : kindCell;
 }
 
 /** Binary arithmetic leaves a dust where everything is taken out. */

@@ -87,7 +87,7 @@ function rollInOf({ cells }: Content): RollIn {
 
 /** Rows of a table as a formula counts them: those with a percentage. Refuses what the sheet cannot count with either. */
 export function rowsOf(lines: readonly Line[]): Read {
-  const read = lines.map(([name, type, share], id) => {
+  const rowList = lines.map(([name, type, share], id) => {
     if (isBlank(share)) return null;
     const [ownKind, ownShare] = [kind().read(text(type)), percent().read(share)];
     const who = text(name) || `Row ${id + 1}`;
@@ -99,10 +99,10 @@ export function rowsOf(lines: readonly Line[]): Read {
       return refuse(`${who} has no type that can be read. Choose one on the sheet first.`);
     return { id, name: text(name), type: text(type), kind: ownKind as Kind, share: ownShare };
   });
-  const counted = read.filter((one) => one !== null);
+  const counted = rowList.filter((one) => one !== null);
   if (counted.length === 0) refuse("The formula has no percentages yet. Enter them on the sheet first.");
-  const kinds = read.map((one) => one?.kind ?? null);
-  const shares = read.map((one) => one?.share ?? null);
+  const kinds = rowList.map((one) => one?.kind ?? null);
+  const shares = rowList.map((one) => one?.share ?? null);
   const { frame, style, shares: over } = readPercents(shares, kinds);
   const first = counted.find(({ share }) => share.value > 0);
   const firstOver = first === undefined ? 1 : (over[first.id] ?? 1);

@@ -67,13 +67,13 @@ function keptOf({ sizes, by }: Formula, loss: number | null, size: string | null
 
 function formulasIn(products: readonly string[]): OwnFormulas {
   const faults: Fault[] = [];
-  const read = ownFormulas.decode(
+  const bakeryFormulas = ownFormulas.decode(
     products.map((text) => [text]),
     "formulas",
     faults,
   );
   if (faults.length > 0) throw new Refusal(faults);
-  return read ?? new Map();
+  return bakeryFormulas ?? new Map();
 }
 
 /** Goes on behind "not known". */

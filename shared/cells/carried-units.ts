@@ -78,9 +78,10 @@ export function readCarried(raw: unknown): Carried | undefined {
     if (whole === "" || unit === undefined || (sum !== undefined && (sum.of !== unit.of || unit.size >= last)))
       return undefined;
     const isSmall = unit.of === "weight" ? unit.size === 1 : unit.of === "volume" && unit.size === 1;
-    const read = readNumber(amount, { threeDecimals: !isSmall });
-    if ("says" in read || (sum !== undefined && read.value < 0)) return undefined;
-    const value = unit.temperature === undefined ? read.value * unit.size : toCelsius(read.value, unit.temperature);
+    const reading = readNumber(amount, { threeDecimals: !isSmall });
+    if ("says" in reading || (sum !== undefined && reading.value < 0)) return undefined;
+    const value =
+      unit.temperature === undefined ? reading.value * unit.size : toCelsius(reading.value, unit.temperature);
     sum = { of: unit.of, value: (sum?.value ?? 0) + value };
     last = unit.size;
     rest = rest.slice(whole.length);

@@ -56,14 +56,14 @@ export function number<T extends number>(
       let value: number;
       if (typeof raw === "number") value = raw;
       else if (typeof raw === "string") {
-        const read = readNumber(raw, style);
-        if ("says" in read) {
+        const reading = readNumber(raw, style);
+        if ("says" in reading) {
           const says =
             besideWord(raw, style, measured) ??
-            (read.reason === "two readings" ? read.says : `${read.says}; enter ${what}`);
+            (reading.reason === "two readings" ? reading.says : `${reading.says}; enter ${what}`);
           return { says: `is ${quote(raw)}, which ${says}` };
         }
-        value = read.value;
+        value = reading.value;
       } else return { says: `is ${describeCell(raw)}, not a number; enter ${what}` };
       // What was worked out in a cell is a hair over its limit at times: 0.1 + 0.2 is no more than 0.3.
       if (value < least && atMost(least, value)) return least as T;
@@ -81,10 +81,10 @@ const COUNTED =
 function besideWord(raw: string, style: NumberStyle, { measure }: Measured): string | undefined {
   if (raw.length > 60) return undefined;
   const [, amount = "", word = ""] = /^(.*[\d¼-¾⅐-⅞])\s*([a-z°][a-z°/³² ]*)\.?$/i.exec(raw.trim()) ?? [];
-  const read = readNumber(amount, style);
-  if (measure !== undefined && "says" in read && read.reason === "two readings") return read.says;
-  if (measure !== undefined || style.percent || "says" in read) return undefined;
-  if (/^(?:dozen|doz|dz)$/i.test(word)) return `is not a number; enter ${showNumber(12 * read.value, 4)}`;
+  const reading = readNumber(amount, style);
+  if (measure !== undefined && "says" in reading && reading.reason === "two readings") return reading.says;
+  if (measure !== undefined || style.percent || "says" in reading) return undefined;
+  if (/^(?:dozen|doz|dz)$/i.test(word)) return `is not a number; enter ${showNumber(12 * reading.value, 4)}`;
   return COUNTED.test(word) ? `is not a number; enter it without ${quote(word)}` : undefined;
 }
 

@@ -21,9 +21,9 @@ export type Decoder<T> = {
 const nothing = <T>() => undefined as T;
 
 function readInto<T>(reader: Reader<T>, raw: unknown, faults: Fault[], argument: string, row?: number): T {
-  const read = reader.read(raw);
-  if (!isFault(read)) return read;
-  faults.push(fault(read.says, argument, row));
+  const cellValue = reader.read(raw);
+  if (!isFault(cellValue)) return cellValue;
+  faults.push(fault(cellValue.says, argument, row));
   return nothing();
 }
 

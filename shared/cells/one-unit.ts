@@ -56,8 +56,8 @@ function inUnit({ value }: Carried, measure: Measure, unit: string | undefined):
 function isBareAmount(raw: unknown): boolean {
   if (typeof raw === "number") return raw !== 0;
   if (typeof raw !== "string" || raw.length > MAX_AMOUNT_LENGTH) return false;
-  const read = readNumber(raw, { threeDecimals: true });
-  return "value" in read && read.value !== 0;
+  const reading = readNumber(raw, { threeDecimals: true });
+  return "value" in reading && reading.value !== 0;
 }
 
 type Place = { readonly argument: Wanted; readonly row: number | undefined; readonly raw: unknown };

@@ -31,9 +31,9 @@ export function readEntry(typed: string): Entry | Fault {
 function readOne(text: string): { formula: string; is: { value: number | string | boolean } } | Fault {
   if (/^(true|false)$/i.test(text)) return { formula: `${text.toUpperCase()}()`, is: { value: /^t/i.test(text) } };
   if (NUMERIC.test(text)) {
-    const read = readNumber(text, { percent: true });
-    if ("says" in read) return { says: `is "${text}", which ${read.says}` };
-    return { formula: asFraction(read.value), is: { value: read.value } };
+    const reading = readNumber(text, { percent: true });
+    if ("says" in reading) return { says: `is "${text}", which ${reading.says}` };
+    return { formula: asFraction(reading.value), is: { value: reading.value } };
   }
   const bare = /^"(.*)"$/.exec(text)?.[1]?.replace(/""/g, '"') ?? text;
   return { formula: `"${bare.replace(/"/g, '""')}"`, is: { value: bare } };
@@ -42,10 +42,10 @@ function readOne(text: string): { formula: string; is: { value: number | string 
 /** Values below each other: "{1; 0.65; 0.02}". */
 function readList(inside: string): Entry | Fault {
   const parts = inside.match(/\s*"(?:[^"]|"")*"\s*|[^;]+/g) ?? [];
-  const read = parts.flatMap((part) => (part.trim() === "" ? [] : [readOne(part.trim())]));
-  const stuck = read.find((one) => "says" in one);
+  const items = parts.flatMap((part) => (part.trim() === "" ? [] : [readOne(part.trim())]));
+  const stuck = items.find((one) => "says" in one);
   if (stuck !== undefined && "says" in stuck) return stuck;
-  const good = read.flatMap((one) => ("says" in one ? [] : [one]));
+  const good = items.flatMap((one) => ("says" in one ? [] : [one]));
   if (good.length === 0) return { says: "is a list without anything in it" };
   return {
     formula: `{${good.map(({ formula }) => formula).join("; ")}}`,

@@ -18,19 +18,19 @@ export function readDeclared(text: string, law: LabelLaw): readonly Allergen[] |
       .trim()
       .replace(NOT_LISTED, "")
       .replace(/ \(US labels declare[^)]*\)/, "");
-    const read = item === "" ? [] : readAllergens(item, law);
-    if (typeof read === "string") return { says: read };
-    allergens.push(...read);
+    const itemAllergens = item === "" ? [] : readAllergens(item, law);
+    if (typeof itemAllergens === "string") return { says: itemAllergens };
+    allergens.push(...itemAllergens);
   }
   return allergens;
 }
 
 /** Declared names with their places in the law's list. */
 function declaredNames(text: string, law: LabelLaw): ReadonlyMap<string, number> | { readonly says: string } {
-  const read = readDeclared(text, law);
-  if ("says" in read) return read;
+  const declaration = readDeclared(text, law);
+  if ("says" in declaration) return declaration;
   return new Map(
-    read.map(({ species, group, place }) => [
+    declaration.map(({ species, group, place }) => [
       OPEN.includes(group) && species !== group ? `${group} (${species})` : species,
       place,
     ]),

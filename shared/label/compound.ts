@@ -18,8 +18,10 @@ const PARTS_UP_TO = 1.005;
 export function partsOf(madeOf: string, row: number | null): Part[] {
   const parts = splitList(madeOf).map((part): Part => {
     const [, last, after, before, first] = SHARE.exec(part) ?? [];
-    const read = readNumber(after ?? before ?? "", { percent: true });
-    return "says" in read ? { name: part, share: null } : { name: last ?? first ?? part, share: ratio(read.value) };
+    const reading = readNumber(after ?? before ?? "", { percent: true });
+    return "says" in reading
+      ? { name: part, share: null }
+      : { name: last ?? first ?? part, share: ratio(reading.value) };
   });
   const sum = parts.reduce((all, { share }) => all + (share ?? 0), 0);
   if (!atMost(sum, PARTS_UP_TO))

@@ -50,9 +50,9 @@ export function readAllergens(text: string, law: LabelLaw): readonly Allergen[] 
             ? [head, ...within]
             : [item];
     if (sulphites !== undefined) {
-      const read = readNumber(amount);
-      if ("says" in read) return `holds ${quote(item)}, whose amount ${read.says}`;
-      if (read.value < SULPHITES_UP_TO || (law !== "US" && read.value === SULPHITES_UP_TO)) continue;
+      const reading = readNumber(amount);
+      if ("says" in reading) return `holds ${quote(item)}, whose amount ${reading.says}`;
+      if (reading.value < SULPHITES_UP_TO || (law !== "US" && reading.value === SULPHITES_UP_TO)) continue;
     }
     for (const name of names.flatMap(grainsOf)) {
       const key = singularName(name);

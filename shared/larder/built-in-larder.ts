@@ -55,8 +55,8 @@ function decode(line: string): BuiltIn {
   const [sodium = "", energy = "", ash = "", extra = "", measures = "", also = "", allergens = "", factor = ""] =
     rest.slice(7);
   const milligrams = figure(sodium);
-  const read = measures === "" ? null : readMeasures(measures);
-  if (read !== null && "says" in read) throw new Error(`built-in ${name}: measures ${read.says}`);
+  const measureList = measures === "" ? null : readMeasures(measures);
+  if (measureList !== null && "says" in measureList) throw new Error(`built-in ${name}: measures ${measureList.says}`);
   return {
     name,
     kind: kind as KindWord,
@@ -73,7 +73,7 @@ function decode(line: string): BuiltIn {
     energy: ofHundred(energy),
     extraWater: figure(extra.replace("~", "")),
     extraWaterRough: extra.startsWith("~"),
-    measures: read,
+    measures: measureList,
     alsoCalled: items(also, ";"),
     allergensByNature: items(allergens, ";"),
     proteinFactor: factor === "" ? LABEL_PROTEIN_FACTOR : Number(factor),

@@ -50,8 +50,8 @@ export type KindCell = Kind | { readonly unread: string };
 export const kind = (): Reader<KindCell> => ({
   hint: { of: "kind" },
   read: (raw) => {
-    const read = readKind(raw);
-    return isFault(read) ? { unread: read.says } : read;
+    const kindOrFault = readKind(raw);
+    return isFault(kindOrFault) ? { unread: kindOrFault.says } : kindOrFault;
   },
 });
 
@@ -107,9 +107,9 @@ function fromShare(flour: number): Kind | Fault {
 }
 
 function fromHydration(name: string, amount: string, raw: string): Kind | Fault {
-  const read = amount.endsWith("%") ? readNumber(amount, { percent: true }) : undefined;
-  if (read !== undefined && !("says" in read) && read.value >= 0 && read.value <= MAX_HYDRATION)
-    return preferment(1 / (1 + read.value));
+  const reading = amount.endsWith("%") ? readNumber(amount, { percent: true }) : undefined;
+  if (reading !== undefined && !("says" in reading) && reading.value >= 0 && reading.value <= MAX_HYDRATION)
+    return preferment(1 / (1 + reading.value));
   const [, typed = amount] = /(\d[\d.,]* ?%)/.exec(amount) ?? [];
   const bare = readNumber(typed, { percent: true });
   if ("says" in bare) return { says: `${lacking(raw)}, such as "${name} 100%"` };
@@ -139,7 +139,7 @@ export function kindsOf(
   blank?: Kind,
 ) {
   const faults: Fault[] = [];
-  const read = amounts.map((amount, index): Kind | null => {
+  const ingredientKinds = amounts.map((amount, index): Kind | null => {
     if (amount === null) return null;
     const cell = kinds[index] ?? null;
     if (cell === null && blank !== undefined) return blank;
@@ -152,7 +152,7 @@ export function kindsOf(
     return "unread" in cell ? null : cell;
   });
   refuseAll(faults);
-  return read;
+  return ingredientKinds;
 }
 
 function misnamed(cell: Kind, name: string | null): string | undefined {

@@ -51,9 +51,9 @@ function readLarder(rows: readonly (readonly unknown[])[], argument: string, fau
 /** A table of cells as the argument reads it; refuses what it would refuse. */
 export function readTable(cells: readonly (readonly unknown[])[]): Larder {
   const faults: Fault[] = [];
-  const read = readLarder(cells, "ingredient sheet", faults);
+  const ownLarder = readLarder(cells, "ingredient sheet", faults);
   if (faults.length > 0) throw new Refusal(faults);
-  return read;
+  return ownLarder;
 }
 
 function namesIn(raw: unknown, argument: string, faults: Fault[], row: number): string[] {

@@ -12,8 +12,8 @@ export const packCell = (): Reader<number | string> => ({
   hint: { of: "any" },
   read: (raw) => {
     if (typeof raw === "number") return unreadable(raw) ?? raw;
-    const read = text().read(raw);
-    return isFault(read) ? read : (tooLong(read) ?? read);
+    const packText = text().read(raw);
+    return isFault(packText) ? packText : (tooLong(packText) ?? packText);
   },
 });
 
@@ -73,11 +73,11 @@ function barePack(pack: number | string, name: string | null, larder: Larder, un
   const ingredient = name === null ? undefined : findIngredient(larder, name);
   if (name !== null && ingredient === undefined)
     return { says: `belongs to an ingredient that ${unknownName(larder, name)}` };
-  const read = bareNumber.read(pack);
-  if (isFault(read)) return read;
+  const amount = bareNumber.read(pack);
+  if (isFault(amount)) return amount;
   const isCounted = PIECES.some((one) => ingredient?.measures?.has(one));
-  if (unit !== null && !isCounted) return grams(read * gramsIn(unit));
-  const size = showNumber(read, 4);
+  if (unit !== null && !isCounted) return grams(amount * gramsIn(unit));
+  const size = showNumber(amount, 4);
   return unit === null
     ? { says: `is ${size} of what? Enter "${size} kg", "${size} g", "${size} lb" or "${size} each"` }
     : { says: `is ${size}, ${unit} or pieces? Enter "${size} ${unit}" or "${size} each"` };

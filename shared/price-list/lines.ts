@@ -205,6 +205,6 @@ function weighed(pack: string, name: string, larder: Larder): number | { readonl
       throw error;
     }
   })();
-  const read = packWeight(pack, known, larder, { unit: null });
-  return isFault(read) ? read : read;
+  const packGrams = packWeight(pack, known, larder, { unit: null });
+  return isFault(packGrams) ? packGrams : packGrams;
 }

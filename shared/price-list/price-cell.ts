@@ -41,15 +41,15 @@ export function priceIn(cell: Cell): Priced | Fault {
     return cell > 0 ? { price: cell, pack: null } : { says: `is ${showNumber(cell)}; enter a price above 0` };
   const pack = packPer(cell);
   const bare = cell.replace(PER, " ").replace(MONEY, " ").replace(/\s+/g, " ").trim();
-  const read = readNumber(bare);
-  if ("says" in read)
+  const reading = readNumber(bare);
+  if ("says" in reading)
     return {
       says:
-        read.reason === "two readings"
-          ? `is ${quote(cell)}, which ${read.says}`
+        reading.reason === "two readings"
+          ? `is ${quote(cell)}, which ${reading.says}`
           : `is ${quote(cell)}, which is no price; enter a number`,
     };
-  return read.value > 0 ? { price: read.value, pack } : { says: `is ${quote(cell)}; enter a price above 0` };
+  return reading.value > 0 ? { price: reading.value, pack } : { says: `is ${quote(cell)}; enter a price above 0` };
 }
 
 /** "25KG" is 25 kg, as the sheet's own formula reads it; everything else stays as it is written. */

@@ -68,9 +68,9 @@ function weighLine(
   larder: Larder,
   unknown: (name: string) => string,
 ): LineWeight {
-  const read = readRecipeLine(line);
-  if (read.is !== "read") return read;
-  const parts = partsOf(read);
+  const recipeLine = readRecipeLine(line);
+  if (recipeLine.is !== "read") return recipeLine;
+  const parts = partsOf(recipeLine);
   const size = once(
     () =>
       sizeIn(joinPhrases(phrasesOf(parts.main))) ??
@@ -79,7 +79,8 @@ function weighLine(
   const ingredient = once(() => {
     const plain = named === null ? parts.main : named.slice(0, MAX_NAME_LENGTH).replace(SPACES, " ").split(" ");
     // A shop may have rows of its own for large eggs and for medium ones.
-    const eggSize = larder.rows.length === 0 ? undefined : (countedSize(read) ?? (named === null ? size() : undefined));
+    const eggSize =
+      larder.rows.length === 0 ? undefined : (countedSize(recipeLine) ?? (named === null ? size() : undefined));
     const words = eggSize === undefined || !isSized(larder, eggSize) ? plain : [...eggSize.split(" "), ...plain];
     const phrases = phrasesOf(words);
     const match = (named === null ? undefined : findIngredient(larder, named)) ?? ingredientOfPhrases(larder, phrases);
@@ -96,12 +97,12 @@ function weighLine(
     return { is: "unclear", says: `two ingredients in one line, ${one} and ${two}; give each a line of its own` };
   }
   if (second) remarks.push(noteOf(`${quote(phraseText(second.words))} is the other choice and is not read`));
-  if (read.more) remarks.push(USED_BESIDES);
+  if (recipeLine.more) remarks.push(USED_BESIDES);
   const search: Search = { ingredient, size, preparations: () => preparationsIn(parts.main), system };
   let least = 0;
   let most = 0;
   let unsure: string | undefined;
-  for (const { choices } of read.entries) {
+  for (const { choices } of recipeLine.entries) {
     const usable = second ? choices.filter((choice) => !isFrom(second.choice, choice, choices)) : choices;
     const weighed = chosen(usable, search, remarks);
     if ("says" in weighed) return { is: "unclear", says: weighed.says };

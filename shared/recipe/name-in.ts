@@ -13,8 +13,8 @@ type Larders = { readonly larder: Larder };
 
 /** The words that name the ingredient of a line, "," where a phrase ends. */
 export function wordsOf(text: string): readonly string[] {
-  const read = readRecipeLine(text);
-  return read.is === "read" ? partsOf(read).main : readPieces(tokensOf(text)).before;
+  const recipeLine = readRecipeLine(text);
+  return recipeLine.is === "read" ? partsOf(recipeLine).main : readPieces(tokensOf(text)).before;
 }
 
 export function ingredientIn(words: readonly string[], { larder }: Larders): Ingredient | undefined {

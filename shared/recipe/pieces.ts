@@ -49,25 +49,27 @@ function readAmountAt(state: Pieces, tokens: readonly Token[], at: number): numb
   const numberless = atHead || (fresh && state.entries.length === 0);
   if (token?.is === "word" && !numberless && !(isNumberWord(token) && (fresh || isMeasureAt(tokens, at))))
     return undefined;
-  const read = readAmount(tokens, at, numberless);
-  if (read === undefined) return undefined;
-  const bare = bareCount(read.amount);
-  const closes = read.next >= tokens.length || isMark(tokens[read.next], "([,.");
+  const amountReading = readAmount(tokens, at, numberless);
+  if (amountReading === undefined) return undefined;
+  const bare = bareCount(amountReading.amount);
+  const closes = amountReading.next >= tokens.length || isMark(tokens[amountReading.next], "([,.");
   // A bare number counts something only at the head, at the end after a name, or after "plus".
   const counts = atHead || state.link === "plus" || (state.entries.length === 0 && (closes || fresh));
-  if (read.amount.fault?.reason === "no fraction") state.fault = amountFault("no fraction");
+  if (amountReading.amount.fault?.reason === "no fraction") state.fault = amountFault("no fraction");
   // "sugar 10 00 g"; the number of "flour 550" and the name of "00" are no part of an amount.
   const isName = () => /^0\d/.test(textOf(token)) || /^(?:flours?|mehl|farine)$/i.test(before ?? "");
-  if (read.amount.fault?.reason === "side by side" && !isName()) state.fault = amountFault("side by side");
+  if (amountReading.amount.fault?.reason === "side by side" && !isName()) state.fault = amountFault("side by side");
   if (isTail(tokens, at, state)) state.fault = state.fault ?? amountFault("no unit");
   if (bare && !bare.hasSize && !counts) return undefined;
-  if (read.amount.low[0]?.unit.of === "vague" && state.entries.length > 0) {
+  if (amountReading.amount.low[0]?.unit.of === "vague" && state.entries.length > 0) {
     // "plus a little more"
     state.more = true;
-    return read.next;
+    return amountReading.next;
   }
-  push(state, loosened(read.amount, state.loose), false);
-  return !state.inBrackets && isEach(tokens[read.next]) ? applyEach(state, read.next) : read.next;
+  push(state, loosened(amountReading.amount, state.loose), false);
+  return !state.inBrackets && isEach(tokens[amountReading.next])
+    ? applyEach(state, amountReading.next)
+    : amountReading.next;
 }
 
 /** "1 kg 500", "1kg500", "2 lb 4": a number right behind an amount; behind grams three or four digits are a flour's type. */

@@ -20,8 +20,8 @@ export function leniently<T>(reader: Reader<T>): Reader<T | Unread> {
   return {
     hint: reader.hint,
     read: (raw) => {
-      const read = reader.read(raw);
-      return isFault(read) ? { unread: read.says } : (read as T);
+      const cellValue = reader.read(raw);
+      return isFault(cellValue) ? { unread: cellValue.says } : (cellValue as T);
     },
   };
 }

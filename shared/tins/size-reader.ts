@@ -33,9 +33,9 @@ export const sizesTable = (): Decoder<(Sized | null)[][]> =>
     return rows.map((row, index) => {
       const sizes = row.map((raw): Sized | null => {
         if (isBlank(raw)) return null;
-        const read = size.read(raw);
-        if (!isFault(read)) return read;
-        faults.push(fault(read.says, argument, index + 1));
+        const sizeCell = size.read(raw);
+        if (!isFault(sizeCell)) return sizeCell;
+        faults.push(fault(sizeCell.says, argument, index + 1));
         return null;
       });
       while (sizes.length > 0 && sizes[sizes.length - 1] === null) sizes.pop();

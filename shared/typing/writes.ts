@@ -64,8 +64,11 @@ export function writesFor(typed: TypedOver, hasFormula: (spot: Spot) => boolean)
   const note = (text: string, spot: Spot) => notes.set(text, [...(notes.get(text) ?? []), a1(spot)]);
   for (const one of others)
     note(table.stages.includes(one.column) ? says.saysStages(one.value) : says.saysFilled(one.value), one);
-  const read = weights.map((one) => ({ ...one, weight: hasFormula(one) ? null : weightIn(one.value, table.unit) }));
-  const usable = read.filter((one): one is (typeof read)[number] & { weight: number } => {
+  const candidates = weights.map((one) => ({
+    ...one,
+    weight: hasFormula(one) ? null : weightIn(one.value, table.unit),
+  }));
+  const usable = candidates.filter((one): one is (typeof candidates)[number] & { weight: number } => {
     if (one.weight === null)
       note(hasFormula(one) ? says.saysFormula(table.unit) : says.saysNoWeight(one.value, table.unit), one);
     else if (isNobodys(grid, table, one.row)) note(says.saysNoRow(one.value), one);
@@ -93,7 +96,7 @@ export function writesFor(typed: TypedOver, hasFormula: (spot: Spot) => boolean)
     taken: isTaken ? usable.map(a1) : [],
     notes: oneEach(notes),
     before: JSON.stringify([
-      read.map((one) => [a1(one), one.value]),
+      candidates.map((one) => [a1(one), one.value]),
       rows.map(({ cell }) => cell),
       order.by,
       order.amount,

@@ -21,22 +21,22 @@ export function frictionLine(
   minutes: readonly (Minutes | null)[],
   frictions: readonly (AnyDegrees | null)[],
 ): FrictionLine {
-  const read = minutes.flatMap((x, row) => {
+  const points = minutes.flatMap((x, row) => {
     const y = frictions[row] ?? null;
     return x === null || y === null ? [] : [{ x, y }];
   });
-  if (read.length < MIN_MIXES) {
+  if (points.length < MIN_MIXES) {
     refuse(
-      `at least ${MIN_MIXES} mixes with both minutes and friction are needed, and ${read.length === 1 ? "there is 1" : `there are ${read.length}`}`,
+      `at least ${MIN_MIXES} mixes with both minutes and friction are needed, and ${points.length === 1 ? "there is 1" : `there are ${points.length}`}`,
     );
   }
-  const perMinute = repeatedMedianSlope(read);
-  const atZero = median(read.map(({ x, y }) => y - perMinute * x));
-  const miss = median(read.map(({ x, y }) => Math.abs(y - perMinute * x - atZero)));
+  const perMinute = repeatedMedianSlope(points);
+  const atZero = median(points.map(({ x, y }) => y - perMinute * x));
+  const miss = median(points.map(({ x, y }) => Math.abs(y - perMinute * x - atZero)));
   return {
     atZero: anyDegrees(atZero),
     perMinute: anyDegrees(perMinute),
     miss: anyDegrees(miss),
-    mixes: read.length,
+    mixes: points.length,
   };
 }

@@ -74,14 +74,16 @@ const flourOf = ({ kind, weight }: Part): number => (kind.word === "flour" ? wei
 /** Heat that a row brings, counted from water at 0 °C. */
 function heatOf({ row, weight, temp, kind }: Part, flourTemp: number | null): number {
   if (kind.word === "ice") return weight * (ICE_HEAT * (temp ?? 0) - MELTING);
-  const read =
+  const value =
     temp ?? flourTemp ?? refuse("is blank, and no flour row has a temperature to take for it; enter it", "temps", row);
-  return weight * heatCapacity(kind) * read;
+  return weight * heatCapacity(kind) * value;
 }
 
 function meanOfFlour(parts: readonly Part[]): number | null {
-  const read = parts.filter(({ kind, temp }) => kind.word === "flour" && temp !== null);
-  return read.length === 0 ? null : total(read, ({ weight, temp }) => weight * (temp ?? 0)) / total(read, flourOf);
+  const flours = parts.filter(({ kind, temp }) => kind.word === "flour" && temp !== null);
+  return flours.length === 0
+    ? null
+    : total(flours, ({ weight, temp }) => weight * (temp ?? 0)) / total(flours, flourOf);
 }
 
 /** The blank water row, else the only blank row of some size, else the only blank one. A blank ice row is at 0 °C. */

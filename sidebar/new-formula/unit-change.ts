@@ -26,27 +26,32 @@ const DIGITS: Readonly<Record<"weight" | "length" | "temperature" | "factor", nu
 
 /** A typed text in other units; null where it does not depend on them or cannot be read. */
 export function inOtherUnits(text: string, quantity: Quantity, from: Units, to: Units): string | null {
-  const read = readQuantity(text, quantity, from);
-  if (read === null || isFault(read)) return null;
+  const quantityOrFault = readQuantity(text, quantity, from);
+  if (quantityOrFault === null || isFault(quantityOrFault)) return null;
   switch (quantity) {
     case "weight":
       return from.weight === to.weight
         ? null
-        : showNumber(fromGrams(toGrams(read, from.weight), to.weight), DIGITS.weight);
+        : showNumber(fromGrams(toGrams(quantityOrFault, from.weight), to.weight), DIGITS.weight);
     case "length":
       return from.length === to.length
         ? null
-        : showNumber(fromCentimetres(toCentimetres(read, from.length), to.length), DIGITS.length);
+        : showNumber(fromCentimetres(toCentimetres(quantityOrFault, from.length), to.length), DIGITS.length);
     case "temperature":
       return from.temperature === to.temperature
         ? null
-        : showNumber(fromCelsius(toCelsius(read, from.temperature), to.temperature), DIGITS.temperature);
+        : showNumber(fromCelsius(toCelsius(quantityOrFault, from.temperature), to.temperature), DIGITS.temperature);
     case "factor":
       return from.temperature === to.temperature
         ? null
-        : showNumber(fromCelsiusDegrees(toCelsiusDegrees(read, from.temperature), to.temperature), DIGITS.factor);
+        : showNumber(
+            fromCelsiusDegrees(toCelsiusDegrees(quantityOrFault, from.temperature), to.temperature),
+            DIGITS.factor,
+          );
     case "per area":
-      return from.weight === to.weight && from.length === to.length ? null : showNumber(perAreaIn(read, from, to), 4);
+      return from.weight === to.weight && from.length === to.length
+        ? null
+        : showNumber(perAreaIn(quantityOrFault, from, to), 4);
     default:
       return null;
   }

@@ -9,11 +9,11 @@ const AMOUNT = /^(.*?\d)\s*(%|kg|kilos?|g|gr|grams?|oz|ounces?|lbs?|pounds?)?\.?
 /** Undefined where it is no amount. */
 export function amountOfText(text: string): LineCorrection | undefined {
   const [, number = "", unit = "g"] = AMOUNT.exec(text.trim()) ?? [];
-  const read = readNumber(number, { threeDecimals: /^[kl%]/i.test(unit) });
-  if ("says" in read || !(read.value > 0)) return undefined;
-  if (unit === "%") return { percent: read.value };
+  const reading = readNumber(number, { threeDecimals: /^[kl%]/i.test(unit) });
+  if ("says" in reading || !(reading.value > 0)) return undefined;
+  if (unit === "%") return { percent: reading.value };
   const of: WeightUnit = /^k/i.test(unit) ? "kg" : /^o/i.test(unit) ? "oz" : /^[lp]/i.test(unit) ? "lb" : "g";
-  return { grams: toGrams(read.value, of) };
+  return { grams: toGrams(reading.value, of) };
 }
 
 export const AMOUNT_WANTED = "Enter an amount such as 500 g or 65 %.";

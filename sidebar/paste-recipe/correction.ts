@@ -40,9 +40,9 @@ export function correctionFields({ line }: Shown, row: Row, state: PasteState, f
       KIND_CHOICES,
     ),
     field("Amount", amount, (text) => {
-      const read = amountOfText(text);
-      if (read === undefined) return AMOUNT_WANTED;
-      correctLine(state, line.text, read);
+      const typedAmount = amountOfText(text);
+      if (typedAmount === undefined) return AMOUNT_WANTED;
+      correctLine(state, line.text, typedAmount);
       return "";
     }),
   );

@@ -26,9 +26,10 @@ export function tinFor({ tin, yield: { pieces, tins } }: Described, model: Sheet
 export function tinValues(state: PasteState, tin: TinRead | null, at: number, faults: FieldFault[]): [string, Value][] {
   if (tin === null) return [];
   const { length } = state.units;
-  const read = readQuantity(ownOf(state, at).depth ?? "", "length", state.units);
-  if (isFault(read) && tin.depth === null) faults.push(fieldFault("make/depth", `The depth ${read.says}.`));
-  const typed = isFault(read) || read === null ? null : toCentimetres(read, length);
+  const quantityOrFault = readQuantity(ownOf(state, at).depth ?? "", "length", state.units);
+  if (isFault(quantityOrFault) && tin.depth === null)
+    faults.push(fieldFault("make/depth", `The depth ${quantityOrFault.says}.`));
+  const typed = isFault(quantityOrFault) || quantityOrFault === null ? null : toCentimetres(quantityOrFault, length);
   const depth = tin.depth ?? typed;
   if (depth === null) return [];
   const sizes = [...tin.across, depth];

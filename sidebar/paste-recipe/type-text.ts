@@ -6,7 +6,7 @@ import { kind } from "../../shared/larder/kinds.ts";
 /** "" where it can be read. */
 export function typeFault(text: string): string {
   if (text === "") return "Choose a type.";
-  const read = kind().read(text);
-  const says = isFault(read) ? read.says : "unread" in read ? read.unread : "";
+  const kindCell = kind().read(text);
+  const says = isFault(kindCell) ? kindCell.says : "unread" in kindCell ? kindCell.unread : "";
   return says === "" ? "" : `The type ${says}.`;
 }

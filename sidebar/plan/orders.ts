@@ -219,9 +219,9 @@ function readOrders(items: readonly Item[], { groups, pasted, across }: Typed): 
   const days = [...new Set(groups.flatMap(({ date }) => (date === "" ? [] : [date])))].sort();
   if (across === "customers" && days.length > 1)
     faults.push(fieldFault("across", "Customers stand across for one day. Choose days, or remove the other days."));
-  const read = readPasted(pasted, items, days);
-  faults.push(...read.faults.map((says) => fieldFault("pasted", says)));
-  return { orders: [...orders, ...read.orders], days, faults };
+  const pastedOrders = readPasted(pasted, items, days);
+  faults.push(...pastedOrders.faults.map((says) => fieldFault("pasted", says)));
+  return { orders: [...orders, ...pastedOrders.orders], days, faults };
 }
 
 function dayAfter(date: string): string {

@@ -36,10 +36,10 @@ export const day: Panel = {
             ...sheets.flatMap((one) => leftOut(one) ?? []),
             ...sheets.flatMap(({ newer }) => newer ?? []),
           ];
-          const read = JSON.stringify([ready, others]);
-          if (read !== shownFor)
+          const contents = JSON.stringify([ready, others]);
+          if (contents !== shownFor)
             body.replaceChildren(...(ready.length === 0 ? [] : orderForm(ready, others, typed, built)));
-          shownFor = read;
+          shownFor = contents;
           const none =
             "There is no formula sheet that makes pieces in this workbook yet. Build one under New formula, then refresh.";
           return ready.length === 0 ? [none, ...others].join(" ") : "";

@@ -45,10 +45,10 @@ export function readPasted(
   days: readonly string[],
 ): { readonly orders: ProductionOrder[]; readonly faults: readonly string[] } {
   if (text.trim() === "") return { orders: [], faults: [] };
-  const read = pastedOrders(text, days);
+  const orderLines = pastedOrders(text, days);
   const products = [...new Set(items.map(({ sheet }) => sheet))];
   const known = knownOrders(
-    read.orders,
+    orderLines.orders,
     items.map(({ sheet, size }) => ({ product: sheet, size })),
     (name) => nearest(name, products),
   );
@@ -61,6 +61,6 @@ export function readPasted(
       pieces,
       note,
     })),
-    faults: [...read.faults, ...known.faults],
+    faults: [...orderLines.faults, ...known.faults],
   };
 }

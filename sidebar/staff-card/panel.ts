@@ -23,9 +23,9 @@ export const handOut: Panel = {
         busy: () => "Reading the workbook …",
         done: ({ front, sheets }) => {
           // The same workbook as before: what was typed stays.
-          const read = JSON.stringify([front, sheets]);
-          if (read !== shownFor) body.replaceChildren(...(sheets.length === 0 ? [] : cardForm(sheets, front)));
-          shownFor = read;
+          const contents = JSON.stringify([front, sheets]);
+          if (contents !== shownFor) body.replaceChildren(...(sheets.length === 0 ? [] : cardForm(sheets, front)));
+          shownFor = contents;
           return sheets.length === 0
             ? "There is no formula sheet in this workbook yet. Build one under New formula, then refresh."
             : "";

@@ -62,9 +62,9 @@ export function parseFormula(formula: string): Node | string {
 
 function treeOf(formula: string): Node | string {
   if (!formula.startsWith("=")) return "a formula begins with =";
-  const read = tokens(formula.slice(1));
-  if (typeof read === "string") return read;
-  const list = read;
+  const lexemes = tokens(formula.slice(1));
+  if (typeof lexemes === "string") return lexemes;
+  const list = lexemes;
   let at = 0;
   const peek = () => list[at]?.value;
   const take = (wanted: string): void => {

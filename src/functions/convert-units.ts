@@ -19,7 +19,7 @@ export function convertUnits(sheetFunction: SheetFunction, raw: ArrayLike<unknow
   if (!measured.some(({ index }) => toGrid(raw[index]).some((row) => row.some(mayCarry)))) return raw;
   const at = entries.findIndex(([name, { is }]) => name === "unit" && is.hint.of === "word");
   const units = entries[at]?.[1].is;
-  const read = units?.decode(raw[at], "unit", []) as string | undefined;
+  const unitCell = units?.decode(raw[at], "unit", []) as string | undefined;
   const words: readonly string[] = units?.hint.of === "word" ? units.hint.words : [];
   const fits = { weight: "kg", size: "mm", degrees: "F" } as Readonly<Record<string, string>>;
   const cells = Array.from({ length: raw.length }, (_, index) => raw[index]);
@@ -33,7 +33,10 @@ export function convertUnits(sheetFunction: SheetFunction, raw: ArrayLike<unknow
     const group = measured.filter((one) => groupOf(one) === key);
     const grids = withoutUnits(
       group.map(({ index, ...argument }) => ({
-        argument: { ...argument, unit: words.includes(fits[argument.measure] ?? "") ? (read ?? words[0]) : undefined },
+        argument: {
+          ...argument,
+          unit: words.includes(fits[argument.measure] ?? "") ? (unitCell ?? words[0]) : undefined,
+        },
         grid: toGrid(raw[index]),
       })),
       faults,

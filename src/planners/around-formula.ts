@@ -57,9 +57,9 @@ export function moneyOf(sheet: FormulaSheet): Money {
 export function larderOf(table: readonly (readonly unknown[])[] | undefined): Larder {
   if (table === undefined) return NO_LARDER;
   const faults: Fault[] = [];
-  const read = larder(true).decode(table, "ingredient sheet", faults);
+  const ownLarder = larder(true).decode(table, "ingredient sheet", faults);
   if (faults.length > 0) throw new Refusal(faults);
-  return read;
+  return ownLarder;
 }
 
 const LAWS = ["EU", "UK", "US"] as const;

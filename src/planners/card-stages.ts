@@ -24,8 +24,8 @@ export function stagesOf(sheet: FormulaSheet, rows: Rows): CardData["stages"] {
   const kinds = kindsOf(
     weights,
     rows.map(({ kind }) => {
-      const read = reader.read(kind);
-      return isFault(read) ? null : read;
+      const cellValue = reader.read(kind);
+      return isFault(cellValue) ? null : cellValue;
     }),
   );
   const only = sheet.text("pre_from");

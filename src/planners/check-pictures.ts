@@ -13,8 +13,8 @@ import { TIN_DOUGH_KINDS, type TinDoughKind } from "../../shared/tins/tin-guide.
 import type { FormulaSheet } from "./formula-sheet.ts";
 
 export function sheetPictures(sheet: FormulaSheet): SheetPictures {
-  const read = sheet.rows.map((row) => ({ weight: row.weight, kind: kind().read(row.kind) }));
-  const known = read.flatMap((row) =>
+  const rowKinds = sheet.rows.map((row) => ({ weight: row.weight, kind: kind().read(row.kind) }));
+  const known = rowKinds.flatMap((row) =>
     isFault(row.kind) || "unread" in row.kind
       ? []
       : [{ kind: row.kind, weight: row.weight === null ? null : weight(row.weight) }],

@@ -25,8 +25,8 @@ export function flourFacts(sheet: FormulaSheet, rows: readonly FormulaRow[]): Sh
 }
 
 function flourOf({ name, kind: cell, weight }: FormulaRow): Flour[] {
-  const read = kind().read(cell);
-  if (weight === null || isFault(read) || read === null || "unread" in read) return [];
-  const isStarter = isPreferment(read as Kind);
-  return read.flour > 0 ? [{ name: name || cell, weight: weight * read.flour, isStarter }] : [];
+  const kindCell = kind().read(cell);
+  if (weight === null || isFault(kindCell) || kindCell === null || "unread" in kindCell) return [];
+  const isStarter = isPreferment(kindCell as Kind);
+  return kindCell.flour > 0 ? [{ name: name || cell, weight: weight * kindCell.flour, isStarter }] : [];
 }

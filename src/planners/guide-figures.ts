@@ -26,8 +26,8 @@ export function withPlainWater(values: Values): Values {
   const wanted = one(values, "effective_wanted");
   const percents = column(values, "percent");
   const kinds = column(values, "kind").map((cell) => {
-    const read = cell === null ? null : kind().read(cell);
-    return isFault(read) ? null : read;
+    const kindCell = cell === null ? null : kind().read(cell);
+    return isFault(kindCell) ? null : kindCell;
   });
   const open = kinds.findIndex(
     (one, row) => one !== null && "word" in one && one.word === "water" && (percents[row] ?? null) === null,

@@ -19,16 +19,16 @@ import type { Steps } from "./steps.ts";
 type Question = Readonly<Record<string, unknown>>;
 
 export function* versionsNow(question: Question): Steps<Versions> {
-  const read = yield* readAdjustable(String(question.sheet ?? ""));
-  const { versions } = yield* historyOf(read.id);
-  const now = contentText(read.content.content);
+  const adjustable = yield* readAdjustable(String(question.sheet ?? ""));
+  const { versions } = yield* historyOf(adjustable.id);
+  const now = contentText(adjustable.content.content);
   const sorted = [...versions].sort((one, other) => other.number - one.number);
   const { sheets } = yield* formulas();
   return {
-    sheet: read.sheet,
-    id: read.id,
-    seen: read.seen,
-    others: sheets.flatMap(({ sheet }) => (sheet === read.sheet ? [] : [sheet])),
+    sheet: adjustable.sheet,
+    id: adjustable.id,
+    seen: adjustable.seen,
+    others: sheets.flatMap(({ sheet }) => (sheet === adjustable.sheet ? [] : [sheet])),
     versions: sorted.map(({ number, when, line, content }) => ({ number, when, line, isNow: content === now })),
   };
 }
@@ -39,34 +39,34 @@ function* historyOf(id: number): Steps<HistoryAnswer> {
 
 /** Keeps the sheet as it stands; nothing is kept twice. */
 export function* keepVersion(question: Question, now: Date): Steps<TakeChangesAnswer> {
-  const read = yield* readAdjustable(String(question.sheet));
+  const adjustable = yield* readAdjustable(String(question.sheet));
   const line = String(question.line ?? "").trim();
-  return yield* keepAndWrite(read, null, line === "" ? "Kept as it stands" : line, now);
+  return yield* keepAndWrite(adjustable, null, line === "" ? "Kept as it stands" : line, now);
 }
 
 /** A version's formula takes the place of the sheet's, as a version of its own: nothing that was kept goes. */
 export function* bringBack(question: Question, now: Date): Steps<TakeChangesAnswer> {
-  const read = yield* readAdjustable(String(question.sheet));
-  mustBeSame(read, question);
+  const adjustable = yield* readAdjustable(String(question.sheet));
+  mustBeSame(adjustable, question);
   const number = Number(question.number);
-  const content = yield* contentOf(read, number);
-  if (content.template !== read.content.content.template)
+  const content = yield* contentOf(adjustable, number);
+  if (content.template !== adjustable.content.content.template)
     refuse(`Version ${number} is of another template. Build that formula as a sheet of its own.`);
-  const { units } = read.content.content;
+  const { units } = adjustable.content.content;
   if (JSON.stringify(content.units) !== JSON.stringify(units))
     refuse(
       `Version ${number} counts in ${content.units.weight}, and the sheet in ${units.weight}. Build it as a sheet of its own.`,
     );
   const wanted = {
     ...content,
-    tables: { ...content.tables, rows: inPlaces(read.content.content.tables.rows, content.tables.rows) },
+    tables: { ...content.tables, rows: inPlaces(adjustable.content.content.tables.rows, content.tables.rows) },
     // What that version had no value for is emptied.
     cells: {
-      ...Object.fromEntries(Object.keys(read.content.content.cells).map((name) => [name, null])),
+      ...Object.fromEntries(Object.keys(adjustable.content.content.cells).map((name) => [name, null])),
       ...content.cells,
     },
   };
-  return yield* keepAndWrite(read, changesTo(read.content, wanted), `Version ${number} brought back`, now);
+  return yield* keepAndWrite(adjustable, changesTo(adjustable.content, wanted), `Version ${number} brought back`, now);
 }
 
 function* contentOf(read: Read, number: number) {
@@ -79,15 +79,15 @@ function* contentOf(read: Read, number: number) {
 
 /** The sheet in front beside one of its versions, two of its versions, or another formula sheet. */
 export function* compare(question: Question): Steps<Comparison> {
-  const read = yield* readAdjustable(String(question.sheet));
-  const one = yield* sideOf(read, String(question.one));
-  const other = yield* sideOf(read, String(question.other));
+  const adjustable = yield* readAdjustable(String(question.sheet));
+  const one = yield* sideOf(adjustable, String(question.one));
+  const other = yield* sideOf(adjustable, String(question.other));
   return {
-    ...compareFormulas(one.formula, other.formula, one.money, read.larder, "name", other.money),
+    ...compareFormulas(one.formula, other.formula, one.money, adjustable.larder, "name", other.money),
     names: [one.name, other.name],
     // One law for both: what differs is the formula.
     labels: [one, other].map(({ formula, label }) =>
-      printedList(formula, { ...label, law: read.label.law }, read.larder),
+      printedList(formula, { ...label, law: adjustable.label.law }, adjustable.larder),
     ) as [Printed, Printed],
   };
 }

@@ -36,13 +36,13 @@ export function* linkSheets(): Steps<Linked> {
   ];
   const note = notes.length === 0 ? {} : { note: notes.join(" ") };
   if (connections.length === 0) return { sheets: [], ...note };
-  const read = new Set(connections.flatMap(({ places }) => places));
+  const targets = new Set(connections.flatMap(({ places }) => places));
   const answer = readConnectAnswer(
     yield {
       ask: "connect",
       head: OWN_HEAD,
       connections: connections.map(({ connection }) => connection),
-      tabs: tabs.filter((_, at) => read.has(at)),
+      tabs: tabs.filter((_, at) => targets.has(at)),
     },
   );
   return { sheets: answer.sheets, ...note };

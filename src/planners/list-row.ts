@@ -139,8 +139,8 @@ function listedSheet(formulas: readonly CellValue[], values: readonly CellValue[
     zone,
     ...references(tab.name, zone),
     number: (name) => {
-      const read = value(name);
-      return typeof read === "number" ? read : null;
+      const cellValue = value(name);
+      return typeof cellValue === "number" ? cellValue : null;
     },
     text: (name) => String(value(name)).trim(),
     column: (name) => lines(name).map((line) => line.trim()),

@@ -21,33 +21,33 @@ export function* takeChanges(question: Question, now: Date): Steps<TakeChangesAn
 
 /** The old sheet stays as it is; the new one begins with everything that is typed there, and its first version says where it came from. */
 function* takeAsSheet(question: Question, title: string, now: Date): Steps<TakeChangesAnswer> {
-  const read = yield* readAdjustable(String(question.sheet));
-  mustBeSame(read, question);
-  const { after, line } = applyWishes(read, wishesIn(question));
-  const wanted = contentOf(read.content.content, read.formula, after);
-  const { model, options } = read.content.sheet;
-  const [shown] = (yield* look({ sheet: read.sheet, shown: true })).sheets;
-  const typed = typedIn(shown === undefined ? read.content : contentIn(shown));
+  const adjustable = yield* readAdjustable(String(question.sheet));
+  mustBeSame(adjustable, question);
+  const { after, line } = applyWishes(adjustable, wishesIn(question));
+  const wanted = contentOf(adjustable.content.content, adjustable.formula, after);
+  const { model, options } = adjustable.content.sheet;
+  const [shown] = (yield* look({ sheet: adjustable.sheet, shown: true })).sheets;
+  const typed = typedIn(shown === undefined ? adjustable.content : contentIn(shown));
   const tables = TABLE_NAMES.flatMap((table) =>
     TABLES[table].flatMap((name, at): [string, Value[]][] =>
-      read.content.has(name) ? [[name, wanted.tables[table].map((line) => line[at] ?? null)]] : [],
+      adjustable.content.has(name) ? [[name, wanted.tables[table].map((line) => line[at] ?? null)]] : [],
     ),
   );
   const values: Values = {
     ...typed,
     ...Object.fromEntries(tables),
     ...wanted.cells,
-    ...scaledTo(read, after),
+    ...scaledTo(adjustable, after),
     title,
     version: "1",
     change_1: line.slice(0, MAX_LINE),
     date: null,
   };
-  const parts = partsOn(read.content.seen.values, model, options);
+  const parts = partsOn(adjustable.content.seen.values, model, options);
   const { sheetPlan, row } = yield* prepare({ template: model.name, model, options: { ...options, parts }, values });
   const { sheet } = yield* make(sheetPlan, title, [], row === undefined ? {} : { row });
   const fresh = yield* readAdjustable(sheet);
-  return yield* keepAndWrite(fresh, null, `From ${read.title}: ${line}`, now);
+  return yield* keepAndWrite(fresh, null, `From ${adjustable.title}: ${line}`, now);
 }
 
 const MAX_LINE = 400;

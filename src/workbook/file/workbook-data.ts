@@ -29,8 +29,9 @@ export const writeKept = (data: WorkbookData): string => keptText(JSON.stringify
 
 /** Throws where the text is no kept workbook. An older engine's data may look otherwise; the engine brings them up to date. */
 export function readKept(text: string): WorkbookData {
-  const read = JSON.parse(text) as { kind?: unknown; data?: { sheets?: unknown } } | null;
-  const sheets = read?.data?.sheets;
-  if (read?.kind !== KIND || !Array.isArray(sheets) || sheets.length === 0) throw new Error("it is no kept workbook");
-  return read.data as WorkbookData;
+  const contents = JSON.parse(text) as { kind?: unknown; data?: { sheets?: unknown } } | null;
+  const sheets = contents?.data?.sheets;
+  if (contents?.kind !== KIND || !Array.isArray(sheets) || sheets.length === 0)
+    throw new Error("it is no kept workbook");
+  return contents.data as WorkbookData;
 }

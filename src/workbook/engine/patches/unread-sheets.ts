@@ -91,9 +91,9 @@ function noteSheetsRead(shared: Graph): void {
     this.sheetsRead ??= new Map();
     for (const { sheetId } of ranges) {
       if (sheetId === formula.sheetId) continue;
-      const read = this.sheetsRead.get(formula.sheetId);
-      if (read === undefined) this.sheetsRead.set(formula.sheetId, new Set([sheetId]));
-      else read.add(sheetId);
+      const readers = this.sheetsRead.get(formula.sheetId);
+      if (readers === undefined) this.sheetsRead.set(formula.sheetId, new Set([sheetId]));
+      else readers.add(sheetId);
     }
     addDependencies.call(this, formula, ranges);
   };
