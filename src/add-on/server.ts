@@ -101,7 +101,7 @@ const larderCells = (): unknown[][] | undefined => activeWorkbook().getRangeByNa
 function locked<T>(work: () => T): T {
   const lock = LockService.getDocumentLock();
   if (lock !== null && !lock.tryLock(WAIT_MS)) {
-    refuse("Another sheet is still being built in this workbook. Wait until it is done, then build again.");
+    refuse("Gramwright is still at work in this workbook. Wait until it is done, then try again.");
   }
   try {
     return work();

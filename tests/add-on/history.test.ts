@@ -114,7 +114,7 @@ describe("two persons at once", () => {
     book.session.lockIsTaken = true;
     const { message } = take("1.4");
     book.session.lockIsTaken = false;
-    expect(message).toMatch(/wait until it is done/);
+    expect(message).toMatch(/Wait until it is done, then try again/);
     expect([salt(), kept().length]).toEqual([before, count]);
   });
 

@@ -9,7 +9,11 @@ const MORE: readonly (readonly [KindWord, RegExp])[] = [
   ["salt", /\bsalt\b(?!ed)/],
   [
     "other",
-    /\b(?:improver|backmittel|backpulver|natron|vanillin|zimt|kanel|cannella|cannelle|cynamon|canela|kardemumma|kardamom|cardamom|muskat|kummel|anis|mohn|bakpulver|levure chimique|lievito per dolci|impulsor|correcteur|ameliorant|migliorante|schoko\w*|schokolade|cioccolato|chocolat|kakao|cacao|conditioner|carne|ternera|pollo|jamon|hackfleisch|hack|kott|kjott|viande|cebolla|cipolla|oignon|lok|ajo|aglio|ail|caustic soda|sosa|rusk|cayenne|lecithin|zest|rosemary|thyme|oregano|basil|sage|dill|mustard|horseradish|coriander|cilantro|mint|cumin|parsley|chive|herb|spice|pepper|peppercorn|paprika|turmeric|saffron|meat|mince|beef|pork|chicken|lamb|turkey|sausage|salmon|tuna|prawn|aniseed|anise|clove|allspice|mace|essence|extract|flavou?r(?:ing)?|garlic|onion|olive|tomatoe?|ascorbic|vitamin c|enzyme|calcium propionate|propionate|preservative|emulsifier|lye|nut|mandel|mandeln|amande|haselnusse|walnusse|noix|nozes?|nueces|walnut|pecan|hazelnut|pistachio|cashew|macadamia|peanut|(?:desiccated|shredded|flaked|grated|dried) coconut|speck|zwiebeln?)\b/,
+    /\b(?:backmittel|backpulver|natron|vanillin|zimt|kanel|cannella|cannelle|cynamon|canela|kardemumma|kardamom|cardamom|muskat|kummel|anis|mohn|bakpulver|levure chimique|lievito per dolci|impulsor|correcteur|ameliorant|migliorante|schoko\w*|schokolade|cioccolato|chocolat|kakao|cacao|carne|ternera|pollo|jamon|hackfleisch|hack|kott|kjott|viande|cebolla|cipolla|oignon|lok|ajo|aglio|ail|sosa|mandel|mandeln|amande|haselnusse|walnusse|noix|nozes?|nueces|speck|zwiebeln?)\b/,
+  ],
+  [
+    "other",
+    /\b(?:improver|conditioner|caustic soda|rusk|cayenne|lecithin|zest|rosemary|thyme|oregano|basil|sage|dill|mustard|horseradish|coriander|cilantro|mint|cumin|parsley|chive|herb|spice|pepper|peppercorn|paprika|turmeric|saffron|meat|mince|beef|pork|chicken|lamb|turkey|sausage|salmon|tuna|prawn|aniseed|anise|clove|allspice|mace|essence|extract|flavou?r(?:ing)?|garlic|onion|olive|tomatoe?|ascorbic|vitamin c|enzyme|calcium propionate|propionate|preservative|emulsifier|lye|nut|walnut|pecan|hazelnut|pistachio|cashew|macadamia|peanut|(?:desiccated|shredded|flaked|grated|dried) coconut)\b/,
   ],
   [
     "other",
