@@ -35,7 +35,9 @@ test.each(EACH)(
     book.session.lockIsTaken = true;
     const waited = book.ask(asked);
     book.session.lockIsTaken = false;
-    expect(messageOf(waited)).toMatch(/^Gramwright is still at work in this workbook\. Wait until it is done, then try again\.$/);
+    expect(messageOf(waited)).toMatch(
+      /^Gramwright is still at work in this workbook\. Wait until it is done, then try again\.$/,
+    );
     expect(stateOf(book)).toEqual(before);
   },
 );
