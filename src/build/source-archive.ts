@@ -47,13 +47,27 @@ export function sourceArchive(): Record<string, Uint8Array> {
   return Object.fromEntries([["READ-ME.txt", Buffer.from(readMe())] as const, ...libraries, ...files]);
 }
 
+/** Where each library's readable text says which state of its repository it is made of. */
+const ORIGINS = {
+  "@odoo/o-spreadsheet": ["dist/o_spreadsheet.iife.js", /@date (\S{10})\S*\s+\*\s+@hash ([0-9a-f]+)/],
+  "@odoo/owl": ["dist/owl.iife.js", /__info__\.date = '(\S{10})\S*';\s+__info__\.hash = '([0-9a-f]+)'/],
+} as const;
+
+/** The commit that a library is made of, by which its TypeScript files are found exactly. */
+function originOf(name: (typeof LIBRARIES)[number]): string {
+  const [file, pattern] = ORIGINS[name];
+  const [, date, commit] = pattern.exec(readFileSync(`node_modules/${name}/${file}`, "utf8")) ?? [];
+  if (date === undefined || commit === undefined) throw new Error(`${name}: ${file} names no commit`);
+  return `built on ${date} from commit ${commit}`;
+}
+
 function readMe(): string {
   const versions = LIBRARIES.map((name) => {
     const { version, license } = JSON.parse(readFileSync(`node_modules/${name}/package.json`, "utf8")) as Record<
       string,
       string
     >;
-    return `  ${name} ${version}, ${license}`;
+    return `  ${name} ${version}, ${license}; ${originOf(name)}`;
   });
   const patches = filesUnder("src/workbook/engine/patches").map((path) => `  gramwright/${path}`);
   return `Source of gramwright-local.html
@@ -62,7 +76,7 @@ The page holds two libraries under the GNU Lesser General Public License, each i
 ${versions.join("\n")}
 Their texts, readable as their authors publish them for use, are in the folder libraries. They are made of TypeScript files, which the authors keep in
 the repository that each package.json names and do not publish with these texts. If you hand the page on outside your own shop, put those files, at
-the versions above, beside this archive. The licences are in the files LICENSE there, and in the
+the commits above, beside this archive. The licences are in the files LICENSE there, and in the
 page behind its button Licences. A file whose name ends in .js has .txt added, because mail programs stop such files: take it off again.
 
 Gramwright changes what the engine does while it runs, and none of its files. These changes, of ${PATCHED_SINCE}, are under Gramwright's own

@@ -96,6 +96,13 @@ describe("npm run pack", () => {
       devDependencies: Record<string, string>;
     };
     expect(readMe).toContain(`@odoo/o-spreadsheet ${devDependencies["@odoo/o-spreadsheet"]}, LGPL-3.0-or-later`);
+    // The very commits, by which the authors' TypeScript files are found.
+    const engine = readFileSync("node_modules/@odoo/o-spreadsheet/dist/o_spreadsheet.iife.js", "utf8");
+    const grid = readFileSync("node_modules/@odoo/owl/dist/owl.iife.js", "utf8");
+    const [named, ...more] = [...readMe.matchAll(/from commit ([0-9a-f]{7,})$/gm)].map(([, commit]) => commit);
+    expect(more).toHaveLength(1);
+    expect(engine.slice(0, 1000)).toContain(`@hash ${named}`);
+    expect(grid).toContain(`hash = '${more[0]}'`);
     expect(readMe).toContain("npm run pack");
     // The libraries' own packages hold none of their TypeScript files: that is said, and what to do about it.
     expect(Object.keys(sourceArchive()).filter((name) => /^libraries\/.*\.ts$/.test(name))).toEqual([]);
