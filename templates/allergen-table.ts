@@ -1,5 +1,6 @@
 // Products and the allergens of the law side by side, on one page: for the counter and for whoever packs.
-import { type ColumnModel, PRINTED_NAME, type SheetModel, WORKED_OUT } from "../shared/sheet/model.ts";
+import { type ColumnModel, type SheetModel, WORKED_OUT } from "../shared/sheet/model.ts";
+import { PRINTED_NAME } from "../shared/sheet/workbook-names.ts";
 import { headingLine, inputLine } from "./blocks/line.ts";
 import { leftOutLine, ofProduct, productColumn, shownOf } from "./product-rows.ts";
 

@@ -1,4 +1,5 @@
-import { BAKELOG_NAME, type ColumnModel, type SheetModel } from "../shared/sheet/model.ts";
+import type { ColumnModel, SheetModel } from "../shared/sheet/model.ts";
+import { BAKELOG_NAME } from "../shared/sheet/workbook-names.ts";
 import { CAUTIONS, cautionsOf } from "./blocks/name.ts";
 
 const input = (name: string, head: string, unit: ColumnModel["unit"]): ColumnModel => ({

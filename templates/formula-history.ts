@@ -1,5 +1,6 @@
 import { BEFORE_CONTENT, CONTENT_CELLS } from "../shared/adjust/versions.ts";
-import { type ColumnModel, HISTORY_NAME, type SheetModel, WORKED_OUT } from "../shared/sheet/model.ts";
+import { type ColumnModel, type SheetModel, WORKED_OUT } from "../shared/sheet/model.ts";
+import { HISTORY_NAME } from "../shared/sheet/workbook-names.ts";
 
 /** Nobody types here, and cells take what is added as it is; without a formula the column stays blank until a version is added. */
 const column = (name: string, head: string): ColumnModel => ({

@@ -1,5 +1,6 @@
 import { BUILT_CELL } from "../shared/sheet/built-by.ts";
-import { type ColumnModel, LIST_NAME, type SheetModel, type Unit, WORKED_OUT } from "../shared/sheet/model.ts";
+import { type ColumnModel, type SheetModel, type Unit, WORKED_OUT } from "../shared/sheet/model.ts";
+import { LIST_NAME } from "../shared/sheet/workbook-names.ts";
 
 /** How a row of the list tells a cell or a column of its formula sheet: what stands there, or only where it is. */
 export type ListColumn = "cell" | "texts" | "numbers" | "figures" | "place";

@@ -1,5 +1,6 @@
 // What a label printer needs of each product, as cells to copy and as a file.
-import { LABEL_TEXT_NAME, type SheetModel, WORKED_OUT } from "../shared/sheet/model.ts";
+import { type SheetModel, WORKED_OUT } from "../shared/sheet/model.ts";
+import { LABEL_TEXT_NAME } from "../shared/sheet/workbook-names.ts";
 import { inputLine, when } from "./blocks/line.ts";
 import { leftOutLine, ofProduct, productColumn, shownOf, unitOfProduct } from "./product-rows.ts";
 

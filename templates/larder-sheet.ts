@@ -1,11 +1,5 @@
-import {
-  type Block,
-  LABELS_NAME,
-  LARDER_NAME,
-  type Line,
-  PRICES_NAME,
-  type SheetModel,
-} from "../shared/sheet/model.ts";
+import type { Block, Line, SheetModel } from "../shared/sheet/model.ts";
+import { LABELS_NAME, LARDER_NAME, PRICES_NAME } from "../shared/sheet/workbook-names.ts";
 import {
   blanks,
   bought,

@@ -1,4 +1,5 @@
-import { MIXLOG_NAME, type SheetModel } from "../shared/sheet/model.ts";
+import type { SheetModel } from "../shared/sheet/model.ts";
+import { MIXLOG_NAME } from "../shared/sheet/workbook-names.ts";
 import { headingLine, label } from "./blocks/line.ts";
 import { CAUTIONS, cautionsOf } from "./blocks/name.ts";
 

@@ -1,12 +1,6 @@
 // Prices beside the shop's own: a row for each price of a price list, or of one customer, with the tax that is in it.
-import {
-  type ColumnModel,
-  CUSTOMERS_NAME,
-  PRICE_LISTS_NAME,
-  type SheetModel,
-  type Unit,
-  WORKED_OUT,
-} from "../shared/sheet/model.ts";
+import { type ColumnModel, type SheetModel, type Unit, WORKED_OUT } from "../shared/sheet/model.ts";
+import { CUSTOMERS_NAME, PRICE_LISTS_NAME } from "../shared/sheet/workbook-names.ts";
 import { LIST_COLUMNS, listColumn, sizedColumn, sizeIn } from "./formula-list.ts";
 import { helper, numbers } from "./formula-sheet/column-kinds.ts";
 import { plainText } from "./production/shape.ts";

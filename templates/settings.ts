@@ -1,4 +1,5 @@
-import { SETTINGS_NAME, type SheetModel } from "../shared/sheet/model.ts";
+import type { SheetModel } from "../shared/sheet/model.ts";
+import { SETTINGS_NAME } from "../shared/sheet/workbook-names.ts";
 import { CAUTIONS, cautionsOf } from "./blocks/name.ts";
 
 /** How one shop weighs, mixes and bakes: what every new formula begins with, to be read and changed in its cells. */

@@ -1,7 +1,7 @@
 // The question that has sheet functions calculate.
 import * as v from "valibot";
 import { refuse } from "../base/refusal.ts";
-import { LARDER_NAME } from "../sheet/model.ts";
+import { LARDER_NAME } from "../sheet/workbook-names.ts";
 import { list, messageReader, type Read, type Sent } from "./message.ts";
 
 type Cell = string | number | boolean | null;

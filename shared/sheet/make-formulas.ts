@@ -1,4 +1,6 @@
 // What the formulas of a planned sheet may call, and what they refer to outside of it.
+
+import { ARITHMETIC_CALLS, OTHER_CALLS, RANGE_CALLS } from "./sheet-calls.ts";
 import {
   BAKELOG_NAME,
   CUSTOMERS_NAME,
@@ -8,8 +10,7 @@ import {
   PRICE_LISTS_NAME,
   PRICES_NAME,
   REGULAR_NAME,
-} from "./model.ts";
-import { ARITHMETIC_CALLS, OTHER_CALLS, RANGE_CALLS } from "./sheet-calls.ts";
+} from "./workbook-names.ts";
 
 const CALLS: ReadonlySet<string> = new Set([...RANGE_CALLS, ...ARITHMETIC_CALLS, ...OTHER_CALLS]);
 /** A text, or the name of another sheet. */

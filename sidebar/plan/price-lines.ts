@@ -1,21 +1,13 @@
 // The lines of a price list as a person sees them: what is asked, what is taken, what is left.
-import { showNumber } from "../../shared/base/show.ts";
 import { ROLES, type Role } from "../../shared/price-list/columns.ts";
-import {
-  AS_NEW,
-  type Choice,
-  type Decision,
-  LEFT_OUT,
-  type Open,
-  priceText,
-  type Taken,
-} from "../../shared/price-list/decide.ts";
+import { AS_NEW, type Choice, type Decision, LEFT_OUT, type Open } from "../../shared/price-list/decide.ts";
 import type { Line } from "../../shared/price-list/lines.ts";
 import { element } from "../kit/element.ts";
 import { newId } from "../kit/fields.ts";
 import { pressButton } from "../kit/work-in-progress.ts";
 import { section } from "../new-formula/sections.ts";
 import { type Reading, unread } from "./price-reading.ts";
+import { rememberTick, takenTable } from "./taken-prices.ts";
 
 const ROLE_LABELS: Readonly<Record<Role, string>> = {
   ingredient: "Column with the ingredient",
@@ -26,8 +18,8 @@ const ROLE_LABELS: Readonly<Record<Role, string>> = {
 const NONE = "none";
 
 /** Open where a column cannot be told. */
-export function columnFields(read: Reading, changed: () => void): HTMLElement {
-  const { names, unclear } = read.columns;
+export function columnFields(reading: Reading, changed: () => void): HTMLElement {
+  const { names, unclear } = reading.columns;
   const node = element(
     "details",
     unclear.length > 0 ? { open: true } : {},
@@ -40,9 +32,9 @@ export function columnFields(read: Reading, changed: () => void): HTMLElement {
         { value: NONE, text: role === "ingredient" || role === "price" ? "choose" : "none" },
         ...names.map((text, at) => ({ value: String(at), text })),
       ];
-      return choice(ROLE_LABELS[role], options, String(read.places[role] ?? NONE), (value) => {
-        read.places = { ...read.places, [role]: value === NONE ? null : Number(value) };
-        read.choices.clear();
+      return choice(ROLE_LABELS[role], options, String(reading.places[role] ?? NONE), (value) => {
+        reading.places = { ...reading.places, [role]: value === NONE ? null : Number(value) };
+        reading.choices.clear();
         changed();
       });
     }),
@@ -67,12 +59,12 @@ function choice(label: string, options: readonly Option[], value: string, set: (
 const MAX_SHOWN = 60;
 
 export function lineNodes(
-  read: Reading,
+  reading: Reading,
   { taken, open, same, others, unnamed }: Decision,
   changed: () => void,
 ): HTMLElement[] {
   const choose = (line: Line, more: Choice): void => {
-    read.choices.set(line.row, { ...read.choices.get(line.row), ...more });
+    reading.choices.set(line.row, { ...reading.choices.get(line.row), ...more });
   };
   // A list that is gone through by keys changes with each key: only the button says that an answer is one.
   const use = (label: string): HTMLElement => pressButton(label, "quiet-button", changed);
@@ -83,7 +75,7 @@ export function lineNodes(
       : [
           section(
             counted(open.length, "line to answer", "lines to answer"),
-            ...open.slice(0, MAX_SHOWN).map((one) => openNode(one, read, choose)),
+            ...open.slice(0, MAX_SHOWN).map((one) => openNode(one, reading, choose)),
             ...(open.length > MAX_SHOWN ? [element("p", { class: "hint" }, "More follow as you answer these.")] : []),
             use("Use these answers"),
           ),
@@ -94,7 +86,7 @@ export function lineNodes(
           section(
             counted(taken.length, "price to take", "prices to take"),
             takenTable(taken),
-            remember(read, taken, changed),
+            rememberTick(reading, taken, changed),
           ),
         ]),
     element(
@@ -107,12 +99,12 @@ export function lineNodes(
         .join(", ")
         .concat("."),
     ),
-    ...unread(read).map((says) => element("p", { class: "hint" }, says)),
-    ...(others.length === 0 ? [] : [othersNode(others, read, choose, use("Use these choices"))]),
+    ...unread(reading).map((says) => element("p", { class: "hint" }, says)),
+    ...(others.length === 0 ? [] : [othersNode(others, reading, choose, use("Use these choices"))]),
   ];
 }
 
-function openNode({ line, at, says }: Open, read: Reading, choose: (line: Line, more: Choice) => void): HTMLElement {
+function openNode({ line, at, says }: Open, reading: Reading, choose: (line: Line, more: Choice) => void): HTMLElement {
   const leave = { value: LEFT_OUT, text: "Leave it out" };
   const about = element("p", {}, says);
   const group = { class: "remark", role: "group", "aria-label": says };
@@ -123,8 +115,8 @@ function openNode({ line, at, says }: Open, read: Reading, choose: (line: Line, 
       about,
       choice(
         `Ingredient of row ${line.row}`,
-        ingredientOptions(line, read),
-        read.choices.get(line.row)?.of ?? line.of ?? "",
+        ingredientOptions(line, reading),
+        reading.choices.get(line.row)?.of ?? line.of ?? "",
         (of) => choose(line, { of }),
       ),
     );
@@ -148,7 +140,7 @@ function openNode({ line, at, says }: Open, read: Reading, choose: (line: Line, 
     class: "words",
     change: () => choose(line, at === "price" ? { price: input.value } : { pack: input.value }),
   });
-  input.value = read.choices.get(line.row)?.[at] ?? line[at];
+  input.value = reading.choices.get(line.row)?.[at] ?? line[at];
   const options = [{ value: "", text: "Keep it" }, leave];
   return element(
     "div",
@@ -172,54 +164,9 @@ function ingredientOptions({ near }: Line, { sheet }: Reading): Option[] {
   ];
 }
 
-function takenTable(taken: readonly Taken[]): HTMLElement {
-  const moved = (times: number | null) =>
-    times === null ? "" : `${times < 1 ? "" : "+"}${showNumber((times - 1) * 100, 1)} %`;
-  const heads = ["Ingredient", "Now", "New"];
-  return element(
-    "table",
-    { class: "beside-table" },
-    element("thead", {}, element("tr", {}, ...heads.map((head) => element("th", { scope: "col" }, head)))),
-    element(
-      "tbody",
-      {},
-      ...taken.map(({ line, now, offer: { price, pack, times } }) =>
-        element(
-          "tr",
-          {},
-          element("th", { scope: "row" }, now?.name ?? `${line.name} (new)`),
-          element("td", {}, priceText(now?.price ?? null, now?.pack ?? "")),
-          element(
-            "td",
-            {},
-            element("div", {}, priceText(price, pack || (now?.pack ?? ""))),
-            element("div", {}, moved(times)),
-          ),
-        ),
-      ),
-    ),
-  );
-}
-
-/** Names that were answered by hand are no question the next time. */
-function remember(read: Reading, taken: readonly Taken[], changed: () => void): HTMLElement {
-  const named = taken.filter(({ line, now }) => now !== null && line.of === null);
-  const box = element("input", {
-    type: "checkbox",
-    change: () => {
-      read.isRemembered = box.checked;
-      changed();
-    },
-  });
-  box.checked = read.isRemembered;
-  const node = element("label", { class: "tick" }, box, "Remember the names that I chose, under “Also called”");
-  node.hidden = named.length === 0;
-  return node;
-}
-
 function othersNode(
   others: readonly Line[],
-  read: Reading,
+  reading: Reading,
   choose: (line: Line, more: Choice) => void,
   use: HTMLElement,
 ): HTMLElement {
@@ -231,7 +178,7 @@ function othersNode(
     ...others
       .slice(0, MAX_SHOWN)
       .map((line) =>
-        choice(`Row ${line.row}: ${line.name}`, ingredientOptions(line, read), "", (of) => choose(line, { of })),
+        choice(`Row ${line.row}: ${line.name}`, ingredientOptions(line, reading), "", (of) => choose(line, { of })),
       ),
     ...(others.length > MAX_SHOWN
       ? [

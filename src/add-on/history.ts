@@ -13,7 +13,7 @@ import { attempt, becauseOf, refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import type { HistoryAnswer, HistoryAsk, ReviseAnswer, ReviseAsk } from "../../shared/protocol/history.ts";
 import { inShort } from "../../shared/protocol/remake.ts";
-import { HISTORY_NAME } from "../../shared/sheet/model.ts";
+import { HISTORY_NAME } from "../../shared/sheet/workbook-names.ts";
 import { look } from "./look.ts";
 import { activeWorkbook } from "./workbook.ts";
 

@@ -9,8 +9,8 @@ import {
   type SeenSheet,
   type Snapshot,
 } from "../../shared/protocol/look.ts";
-import { LIST_NAME } from "../../shared/sheet/model.ts";
 import { tabsOf } from "../../shared/sheet/tab.ts";
+import { LIST_NAME } from "../../shared/sheet/workbook-names.ts";
 import { activeWorkbook, listIn, namedRanges } from "./workbook.ts";
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;

@@ -1,7 +1,7 @@
 // Rows of lots below everything in the lot log: none is written over, and what is there already is kept once.
 import { refuse } from "../../shared/base/refusal.ts";
 import { type LotRow, type LotsAnswer, type LotsAsk, lotCells, lotKey } from "../../shared/protocol/lots.ts";
-import { LOTS_NAME } from "../../shared/sheet/model.ts";
+import { LOTS_NAME } from "../../shared/sheet/workbook-names.ts";
 import { activeWorkbook } from "./workbook.ts";
 
 type Range = GoogleAppsScript.Spreadsheet.Range;

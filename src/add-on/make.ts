@@ -6,6 +6,7 @@ import { emptySheets } from "../../shared/protocol/left-over.ts";
 import type { MakeOrder } from "../../shared/protocol/make.ts";
 import { type NewSheet, numbered, type Renews, sheetName } from "../../shared/protocol/plan-message.ts";
 import { neededBy } from "../../shared/sheet/make-formulas.ts";
+import { aboutTab, type Tab, tabsOf } from "../../shared/sheet/tab.ts";
 import {
   CUSTOMERS_NAME,
   LABEL_TEXT_NAME,
@@ -13,8 +14,7 @@ import {
   LOTS_NAME,
   PRICE_LISTS_NAME,
   PRINTED_NAME,
-} from "../../shared/sheet/model.ts";
-import { aboutTab, type Tab, tabsOf } from "../../shared/sheet/tab.ts";
+} from "../../shared/sheet/workbook-names.ts";
 import { addLots } from "./lots.ts";
 import { activeWorkbook, listIn, namedRanges } from "./workbook.ts";
 import { writeSheet } from "./write.ts";

@@ -2,7 +2,7 @@
 import { refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import type { PriceListAnswer, PriceListAsk } from "../../shared/protocol/price-list.ts";
-import { LARDER_NAME } from "../../shared/sheet/model.ts";
+import { LARDER_NAME } from "../../shared/sheet/workbook-names.ts";
 import { comparePrices } from "./prices.ts";
 import { activeWorkbook } from "./workbook.ts";
 

@@ -2,7 +2,7 @@
 
 import { refuse } from "../../shared/base/refusal.ts";
 import { PRICE_KEPT, type PriceChange, priceChanges } from "../../shared/money/price-changes.ts";
-import { LARDER_NAME } from "../../shared/sheet/model.ts";
+import { LARDER_NAME } from "../../shared/sheet/workbook-names.ts";
 import { activeWorkbook } from "./workbook.ts";
 
 type PriceDay = { readonly day: string; readonly unasked?: boolean | undefined };

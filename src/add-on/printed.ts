@@ -1,7 +1,7 @@
 // Keeps what an allergen table says now as what stands on its last print.
 import { refuse } from "../../shared/base/refusal.ts";
 import { isWaitingText } from "../../shared/protocol/waiting.ts";
-import { PRINTED_NAME } from "../../shared/sheet/model.ts";
+import { PRINTED_NAME } from "../../shared/sheet/workbook-names.ts";
 import { activeWorkbook } from "./workbook.ts";
 
 const isUnread = (cell: unknown): boolean => isWaitingText(cell) || String(cell).startsWith("#");

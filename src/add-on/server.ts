@@ -5,7 +5,7 @@ import { startIngredients } from "../../shared/larder/start-ingredients.ts";
 import { ASK_READERS } from "../../shared/protocol/asks.ts";
 import { type Read, readQuestion } from "../../shared/protocol/message.ts";
 import type { ServerQuestion, ServerQuestions } from "../../shared/protocol/questions.ts";
-import { LARDER_NAME } from "../../shared/sheet/model.ts";
+import { LARDER_NAME } from "../../shared/sheet/workbook-names.ts";
 import { calculate } from "../functions/calculate.ts";
 import { mustBeWhole, wholeCode } from "./code-check.ts";
 import { connect } from "./connect.ts";

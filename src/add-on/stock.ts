@@ -4,7 +4,7 @@ import { refuse } from "../../shared/base/refusal.ts";
 import { foldText } from "../../shared/base/words.ts";
 import { nameKey } from "../../shared/larder/built-in-larder.ts";
 import type { StockAnswer, StockAsk } from "../../shared/protocol/stock.ts";
-import { LARDER_NAME } from "../../shared/sheet/model.ts";
+import { LARDER_NAME } from "../../shared/sheet/workbook-names.ts";
 import { activeWorkbook } from "./workbook.ts";
 
 export function stock({ ingredients, also = [] }: StockAsk): StockAnswer {

@@ -1,5 +1,5 @@
 // The workbook, and the names that it gives to ranges.
-import { LIST_NAME } from "../../shared/sheet/model.ts";
+import { LIST_NAME } from "../../shared/sheet/workbook-names.ts";
 
 type Workbook = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Range = GoogleAppsScript.Spreadsheet.Range;

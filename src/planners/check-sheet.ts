@@ -7,7 +7,7 @@ import type { SheetReview } from "../../shared/protocol/sheet-review.ts";
 import { hydrationBand, STYLE_NAMES, type StyleName, styleNamed } from "../../shared/review/bands.ts";
 import { UNREADABLE } from "../../shared/review/remark.ts";
 import { a1 } from "../../shared/sheet/a1.ts";
-import { BAKELOG_NAME, LARDER_NAME, MIXLOG_NAME } from "../../shared/sheet/model.ts";
+import { BAKELOG_NAME, LARDER_NAME, MIXLOG_NAME } from "../../shared/sheet/workbook-names.ts";
 import { typedOver } from "../../shared/typing/writes.ts";
 import { sheetPictures } from "./check-pictures.ts";
 import { flourFacts } from "./flour-facts.ts";

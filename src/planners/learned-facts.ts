@@ -3,7 +3,7 @@
 import type { CellValue, SeenName } from "../../shared/protocol/look.ts";
 import type { SheetReview } from "../../shared/protocol/sheet-review.ts";
 import { frictionSays, type Loss, lossSays } from "../../shared/review/log-notes.ts";
-import { BAKELOG_NAME, MIXLOG_NAME } from "../../shared/sheet/model.ts";
+import { BAKELOG_NAME, MIXLOG_NAME } from "../../shared/sheet/workbook-names.ts";
 import type { FormulaSheet } from "./formula-sheet.ts";
 
 /** Columns of the bake log's range, counted from the product. */

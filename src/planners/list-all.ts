@@ -1,6 +1,7 @@
 // Builds the list of formula sheets.
-import { LIST_NAME, type Options } from "../../shared/sheet/model.ts";
+import type { Options } from "../../shared/sheet/model.ts";
 import { plan } from "../../shared/sheet/plan.ts";
+import { LIST_NAME } from "../../shared/sheet/workbook-names.ts";
 import { formulaList } from "../../templates/formula-list.ts";
 import { type FormulaSheets, overAllSheets } from "./all-sheets.ts";
 import { listLinks } from "./list-row.ts";

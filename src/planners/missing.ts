@@ -6,7 +6,7 @@ import { plainName } from "../../shared/formula/uses.ts";
 import { KIND_WORDS } from "../../shared/larder/kind-words.ts";
 import { findIngredient, type Larder, readTable } from "../../shared/larder/larder.ts";
 import { readStockAnswer, type StockAsk } from "../../shared/protocol/stock.ts";
-import { LARDER_NAME } from "../../shared/sheet/model.ts";
+import { LARDER_NAME } from "../../shared/sheet/workbook-names.ts";
 import { formulaSheets } from "./all-sheets.ts";
 import type { Overview } from "./overview.ts";
 import type { Steps } from "./steps.ts";

@@ -6,7 +6,7 @@ import { quote } from "../../shared/base/show.ts";
 import { readOrder } from "../../shared/protocol/order.ts";
 import type { PlannedQuestion } from "../../shared/protocol/planned-questions.ts";
 import type { Questions } from "../../shared/protocol/questions.ts";
-import { BAKELOG_NAME, LARDER_NAME, SETTINGS_NAME } from "../../shared/sheet/model.ts";
+import { BAKELOG_NAME, LARDER_NAME, SETTINGS_NAME } from "../../shared/sheet/workbook-names.ts";
 import { SHEETS } from "../../templates/index.ts";
 import { adjustable } from "./adjust.ts";
 import { changePart } from "./change-parts.ts";

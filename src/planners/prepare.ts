@@ -2,20 +2,18 @@ import { refuse } from "../../shared/base/refusal.ts";
 import type { CupSystem } from "../../shared/base/volumes.ts";
 import type { SeenName } from "../../shared/protocol/look.ts";
 import type { Order } from "../../shared/protocol/order.ts";
+import type { Links, SheetModel, Values } from "../../shared/sheet/model.ts";
+import { plan } from "../../shared/sheet/plan.ts";
+import { planZone, type SheetPlan } from "../../shared/sheet/sheet-plan.ts";
 import {
   BAKELOG_NAME,
   LABELS_NAME,
   LARDER_NAME,
-  type Links,
   MIXLOG_NAME,
   PRICES_NAME,
   REGULAR_NAME,
   SETTINGS_NAME,
-  type SheetModel,
-  type Values,
-} from "../../shared/sheet/model.ts";
-import { plan } from "../../shared/sheet/plan.ts";
-import { planZone, type SheetPlan } from "../../shared/sheet/sheet-plan.ts";
+} from "../../shared/sheet/workbook-names.ts";
 import { finishedProduct } from "../../templates/finished-product.ts";
 import { LISTED_SHEETS } from "../../templates/index.ts";
 import { priceSheet, priceSheetFor } from "../../templates/price-sheet.ts";

@@ -5,7 +5,7 @@ import type { SheetRow } from "../../shared/price-list/lines.ts";
 import type { TakePricesAnswer, TakePricesAsk } from "../../shared/protocol/planned-questions.ts";
 import { readPriceListAnswer } from "../../shared/protocol/price-list.ts";
 import { readStockAnswer } from "../../shared/protocol/stock.ts";
-import { LARDER_NAME } from "../../shared/sheet/model.ts";
+import { LARDER_NAME } from "../../shared/sheet/workbook-names.ts";
 import { look, type Steps } from "./steps.ts";
 
 export type PriceSheet = { readonly rows: readonly SheetRow[]; readonly larder: Larder };

@@ -1,6 +1,6 @@
 import type { CellValue } from "../../shared/protocol/look.ts";
 import type { Questions } from "../../shared/protocol/questions.ts";
-import { SETTINGS_NAME } from "../../shared/sheet/model.ts";
+import { SETTINGS_NAME } from "../../shared/sheet/workbook-names.ts";
 import { look, type Steps } from "./steps.ts";
 
 /** The shop's settings as they stand in the workbook; a cell with a number or a tick is read as it would be typed. */

@@ -1,13 +1,7 @@
 // Sheets that are built anew: what comes along from the one before, and what is said of it.
 import type { CellValue, SeenName } from "../../shared/protocol/look.ts";
-import {
-  LABEL_TEXT_NAME,
-  PRICE_LISTS_NAME,
-  PRINTED_NAME,
-  type SheetModel,
-  type Value,
-  type Values,
-} from "../../shared/sheet/model.ts";
+import type { SheetModel, Value, Values } from "../../shared/sheet/model.ts";
+import { LABEL_TEXT_NAME, PRICE_LISTS_NAME, PRINTED_NAME } from "../../shared/sheet/workbook-names.ts";
 import { textAt } from "./list-row.ts";
 
 /**

@@ -1,4 +1,4 @@
-import { LABELS_NAME } from "../../shared/sheet/model.ts";
+import { LABELS_NAME } from "../../shared/sheet/workbook-names.ts";
 
 /** What a label needs to know of a formula sheet. */
 export type Labelled = {

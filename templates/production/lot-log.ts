@@ -1,6 +1,7 @@
 // Which lots went into which batches: one step back to the supplier and, by the batch, one step forward to the customers.
 import { LOT_HEADS } from "../../shared/protocol/lots.ts";
-import { type ColumnModel, LOTS_NAME, type SheetModel } from "../../shared/sheet/model.ts";
+import type { ColumnModel, SheetModel } from "../../shared/sheet/model.ts";
+import { LOTS_NAME } from "../../shared/sheet/workbook-names.ts";
 
 /** As many rows as it begins with; it grows with what is kept. */
 const ROWS = 40;

@@ -1,5 +1,5 @@
 // What a customer pays, out of the price lists.
-import { CUSTOMERS_NAME, PRICE_LISTS_NAME } from "../../shared/sheet/model.ts";
+import { CUSTOMERS_NAME, PRICE_LISTS_NAME } from "../../shared/sheet/workbook-names.ts";
 import { plainText, quoted } from "./shape.ts";
 
 const plain = (text: string): string => `IFERROR(${plainText(text)};"")`;

@@ -1,7 +1,8 @@
 // What customers take every week, by weekday: production sheets bring it in for their days.
 
 import { WEEKDAYS } from "../../shared/production/clock.ts";
-import { REGULAR_NAME, type SheetModel } from "../../shared/sheet/model.ts";
+import type { SheetModel } from "../../shared/sheet/model.ts";
+import { REGULAR_NAME } from "../../shared/sheet/workbook-names.ts";
 import { helper } from "../formula-sheet/column-kinds.ts";
 import { plainText } from "./shape.ts";
 

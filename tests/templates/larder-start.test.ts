@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { LARDER_NAME } from "../../shared/sheet/model.ts";
+import { LARDER_NAME } from "../../shared/sheet/workbook-names.ts";
 import type { WorkbookHost } from "../../src/workbook/host.ts";
 import { workbook } from "./sheet-support.ts";
 

@@ -1,7 +1,6 @@
 // A production sheet as it stands: found by the words over its helper columns, wherever rows and columns were put in.
 import { refuse } from "../../../shared/base/refusal.ts";
 import { quote } from "../../../shared/base/show.ts";
-import type { Machine } from "../../../shared/production/clashes.ts";
 import { isoOf } from "../../../shared/production/clock.ts";
 import type { Levain } from "../../../shared/production/levain.ts";
 import { itemKey } from "../../../shared/production/orders.ts";
@@ -10,10 +9,11 @@ import type { Questions } from "../../../shared/protocol/questions.ts";
 import { a1, absolute, zoneA1 } from "../../../shared/sheet/a1.ts";
 import { newerSays } from "../../../shared/sheet/built-by.ts";
 import { quotedTab } from "../../../shared/sheet/tab.ts";
-import { NOTE_HEAD } from "../../../templates/production/orders.ts";
 import { PRODUCTION_MARK } from "../../../templates/production/production.ts";
 import { look, type Steps } from "../steps.ts";
-import type { Figure, LevainNow, OrderNow, ProductionNow } from "./production-now.ts";
+import { machineRows, machinesNow } from "./machines-now.ts";
+import { countedColumns, ordersNow } from "./orders-now.ts";
+import type { Figure, LevainNow, ProductionNow } from "./production-now.ts";
 
 /** The sheet of this name; refuses one that is gone, is no production, or is not calculated yet. */
 export function* readProduction(name: string): Steps<ProductionNow> {
@@ -173,87 +173,4 @@ function mustBeCalculated(name: string, values: readonly (readonly CellValue[])[
       if (typeof cell === "string" && /^#(?:N\/A|[A-Z]+[/\d]*[!?])$/.test(cell))
         refuse(`${quote(name)} shows an error (${cell}), so its amounts are not known. Undo the last change there.`);
     }
-}
-
-/** What counts of the orders, with the customer that the row or the column says. */
-function ordersNow(
-  values: readonly (readonly CellValue[])[],
-  dayNumbers: readonly number[],
-  reference: (row: number, column: number) => string,
-): OrderNow[] {
-  const head = values.findIndex((row) => row.includes("Product and size ordered"));
-  const ready = values.findIndex(([first]) => first === "Ready on");
-  const heads = values[head] ?? [];
-  const columns = heads.flatMap((text, at) => (/^Counts \d+$/.test(String(text)) ? [at] : []));
-  const text = (row: number, column: number) => (column < 0 ? "" : String(values[row]?.[column] ?? "").trim());
-  const [customer, note] = [heads.indexOf("Customer"), heads.indexOf(NOTE_HEAD)];
-  const pieces = heads.indexOf("Pieces");
-  const regular = heads.indexOf("Regular 1");
-  const isAcross = dayNumbers.length === 1 && columns.length > 1;
-  const orders: OrderNow[] = [];
-  const key = heads.indexOf("Product and size ordered");
-  for (let row = head + 1; String(values[row]?.[key] ?? "").includes("|"); row++)
-    columns.forEach((column, at) => {
-      const amount = values[row]?.[column];
-      if (typeof amount !== "number" || amount <= 0) return;
-      orders.push({
-        product: text(row, 0),
-        size: text(row, 1),
-        customer: isAcross ? text(ready - 1, pieces + at) : text(row, customer),
-        day: dayNumbers[isAcross ? 0 : at] ?? 0,
-        pieces: amount,
-        isRegular: typeof values[row]?.[pieces + at] !== "number" && (values[row]?.[regular + at] ?? 0) !== 0,
-        note: text(row, note),
-        at: reference(row, column),
-      });
-    });
-  return orders;
-}
-
-/** From their headings to the row above what is made. */
-function countedColumns(values: readonly (readonly CellValue[])[], name: string): string[] {
-  const row = values.findIndex((line) => line.includes("Product and size ordered"));
-  const end = values.findIndex(([first]) => first === "To make (pieces)");
-  return (values[row] ?? []).flatMap((text, column) =>
-    /^Counts \d+$/.test(String(text))
-      ? [
-          `${quotedTab(name)}${absolute(zoneA1({ row: row + 1, column, rows: Math.max(1, end - row - 1), columns: 1 }))}`,
-        ]
-      : [],
-  );
-}
-
-/** Rows of the table down to its end; one that was inserted and is blank yet is passed over. */
-function machineRows(values: readonly (readonly CellValue[])[]): number[] {
-  const head = values.findIndex((row) => row[0] === "Name" && row[1] === "Kind");
-  const rows: number[] = [];
-  for (let row = head + 1; head >= 0 && row < head + MOST_MACHINES; row++) {
-    const [name = "", kind = "", ...figures] = values[row] ?? [];
-    if (kind === "mixer" || kind === "oven") {
-      if (name !== "") rows.push(row);
-      else
-        refuse(
-          `Row ${row + 1} of the production has ${kind === "oven" ? "an oven" : "a mixer"} without a name. Enter a name for it under “Mixers and ovens”.`,
-        );
-    } else if (figures.some((one) => typeof one === "number")) {
-      refuse(
-        `Row ${row + 1} of the production has a machine without a kind. Choose mixer or oven under “Mixers and ovens”.`,
-      );
-    } else if (name !== "") break;
-  }
-  return rows;
-}
-const MOST_MACHINES = 40;
-
-function machinesNow(values: readonly (readonly CellValue[])[]): Machine[] {
-  return machineRows(values).map((row): Machine => {
-    const [name, kind, number, takes, at] = values[row] ?? [];
-    return {
-      name: String(name).trim(),
-      kind: kind === "oven" ? "oven" : "mixer",
-      number: typeof number === "number" ? number : 1,
-      capacity: typeof takes === "number" && takes > 0 ? takes : null,
-      temperature: typeof at === "number" ? at : null,
-    };
-  });
 }

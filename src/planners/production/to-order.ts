@@ -1,8 +1,9 @@
 // The sheet of what to order for a production.
 
 import type { NewSheet } from "../../../shared/protocol/plan-message.ts";
-import { LARDER_NAME, type Links, SETTINGS_NAME } from "../../../shared/sheet/model.ts";
+import type { Links } from "../../../shared/sheet/model.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
+import { LARDER_NAME, SETTINGS_NAME } from "../../../shared/sheet/workbook-names.ts";
 import { linkName, plainText } from "../../../templates/production/shape.ts";
 import { toOrderSheet } from "../../../templates/production/to-order.ts";
 import { type FormulaSheets, overAllSheets } from "../all-sheets.ts";
