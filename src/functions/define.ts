@@ -37,10 +37,17 @@ export type Returns =
 
 type Shapes = { cell: Answer; row: readonly Answer[]; column: readonly Answer[]; rows: readonly (readonly Answer[])[] };
 
+/**
+ * Where an expected value comes from: printed in the source; worked out by hand from a rule or table that is not ours; common
+ * practice; memory; or our own bounds and words. The last two are no check from outside (tests/functions/coverage.test.ts).
+ */
+export type Origin = "published" | "derived" | "practice" | "memory" | "own";
+
 export type Example = {
   readonly call: readonly Argument[];
   readonly gives: CellValue | readonly (readonly CellValue[])[];
-  /** Where the expected value comes from: a published source, or how it was derived. */
+  readonly origin: Origin;
+  /** The source by name, or how the value was derived. */
   readonly source: string;
   /** Largest difference allowed, where the source prints rounded figures; otherwise 1e-9 of the value. */
   readonly within?: number;

@@ -7,7 +7,7 @@ import type { SheetFunction } from "../../src/functions/define.ts";
 
 export const weight = number<number>("a weight such as 350", { min: 0 });
 export const says = "made up.";
-const example = { call: [], gives: "", source: "none: made up" } as const;
+const example = { call: [], gives: "", origin: "own", source: "none: made up" } as const;
 export const made = {
   family: "Formula",
   summary: "Made up.",

@@ -26,10 +26,17 @@ export const DOUGHFOR = define({
   returns: { shape: "cell", says: "The dough, in the weight's unit." },
   rowwise: true,
   examples: [
-    { call: [1, 400, 0.12], gives: 454.545, source: "derived: 400 ÷ 0.88, not 400 × 1.12", within: 5e-4 },
+    {
+      call: [1, 400, 0.12],
+      gives: 454.545,
+      origin: "derived",
+      source: "derived: 400 ÷ 0.88, not 400 × 1.12",
+      within: 5e-4,
+    },
     {
       call: [down(17, 24), 500, 0, 150 / 8500],
       gives: down(8652.7, 12215.6),
+      origin: "derived",
       source: "The Fresh Loaf node/23963: 17 loaves of 500 g ended 150 g short; 24 likewise",
       within: 0.05,
     },

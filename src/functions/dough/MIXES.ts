@@ -22,9 +22,25 @@ export const MIXES = define({
   returns: { shape: "row", cells: ["mixes", "dough in each"], says: "Two cells: mixes, and dough in each." },
   rowwise: true,
   examples: [
-    { call: [95, 40], gives: [[3, 31.6667]], source: "derived: three equal mixes, not 40 + 40 + 15", within: 5e-5 },
-    { call: [40.5, 22], gives: [[2, 20.25]], source: "derived from a mixer maker's chart: 22 lb at 60 % absorption" },
-    { call: [2.1, 0.7], gives: [[3, 0.7]], source: "derived: 2.1 is three times 0.7, whatever binary arithmetic says" },
+    {
+      call: [95, 40],
+      gives: [[3, 31.6667]],
+      origin: "derived",
+      source: "derived: three equal mixes, not 40 + 40 + 15",
+      within: 5e-5,
+    },
+    {
+      call: [40.5, 22],
+      gives: [[2, 20.25]],
+      origin: "derived",
+      source: "derived from a mixer maker's chart: 22 lb at 60 % absorption",
+    },
+    {
+      call: [2.1, 0.7],
+      gives: [[3, 0.7]],
+      origin: "derived",
+      source: "derived: 2.1 is three times 0.7, whatever binary arithmetic says",
+    },
   ],
   refusals: [
     {

@@ -26,6 +26,7 @@ export const PIECES = define({
     {
       call: [243, 28],
       gives: [[8, 19]],
+      origin: "published",
       source:
         "US Army card D009: 8 pieces of 28 oz from a dough of about 243 oz (12 of 25 oz, as a note there says, do not fit)",
     },
@@ -35,9 +36,15 @@ export const PIECES = define({
         [16, 330],
         [16, 496.6],
       ],
+      origin: "derived",
       source: "derived: 8500 × 0.98 = 8330 = 16 × 500 + 330; 8670 × 0.98 = 8496.6",
     },
-    { call: [2.1, 0.7], gives: [[3, 0]], source: "derived: 2.1 is three times 0.7, whatever binary arithmetic says" },
+    {
+      call: [2.1, 0.7],
+      gives: [[3, 0]],
+      origin: "derived",
+      source: "derived: 2.1 is three times 0.7, whatever binary arithmetic says",
+    },
   ],
   refusals: [
     {

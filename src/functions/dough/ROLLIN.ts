@@ -30,17 +30,20 @@ export const ROLLIN = define({
     {
       call: [1757, 0.577, "flour", 1000],
       gives: 577,
+      origin: "published",
       source: "eoibakery.com.au: Danish with 57.7 % of its flour rolled in, 32.8 % of the base dough",
     },
     {
       call: [1759, 0.328],
       gives: 577,
+      origin: "derived",
       source: "eoibakery.com.au: the same Danish by its base dough (57.7 ÷ 0.328 = 175.9 % of the flour)",
       within: 0.1,
     },
     {
       call: [down(1000, 750), 0.25, "finished dough"],
       gives: down(1000 / 3, 250),
+      origin: "derived",
       source: "derived: 250 is a quarter of 750 + 250",
     },
   ],

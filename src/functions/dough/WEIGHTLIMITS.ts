@@ -37,6 +37,7 @@ export const WEIGHTLIMITS = define({
     {
       call: [400],
       gives: [[400, 388, 376]],
+      origin: "published",
       source: "nibusinessinfo, guide for bakers: a 400 g loaf has the limits 388 and 376 g",
     },
     {
@@ -45,6 +46,7 @@ export const WEIGHTLIMITS = define({
         [400, 388, 376],
         [800, 785, 770],
       ],
+      origin: "memory",
       source: "derived from Directive 76/211/EEC (from memory): 15 g from 500 to 1000 g",
     },
   ],

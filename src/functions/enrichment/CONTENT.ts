@@ -54,16 +54,19 @@ export const CONTENT = define({
     {
       call: [down("egg"), down(50), "water"],
       gives: 38.075,
+      origin: "derived",
       source: "USDA SR28 01123: one large egg of 50 g at 76.15 g per 100 g",
     },
     {
       call: [down("flour", "whole egg", "unsalted butter"), down(1000, 500, 500), "fat"],
       gives: down(9.8, 47.55, 405.55),
+      origin: "derived",
       source: "USDA SR28 20081, 01123 and 01145: 0.98, 9.51 and 81.11 g per 100 g",
     },
     {
       call: [down("egg", "milk"), down("3 large", "1 cup"), "water", undefined, undefined, "UK"],
       gives: down(137.07, 227.2273),
+      origin: "derived",
       source:
         "USDA SR28 01123 and 01211: 180 g of egg (large UK eggs of 60 g, Regulation (EC) 589/2008) at 76.15 %, 250 ml of milk at 244 g per 236.5882 ml and 88.13 %",
       within: 5e-3,
@@ -71,11 +74,13 @@ export const CONTENT = define({
     {
       call: [down("levain", "salt"), down(200, 20), "protein", undefined, down("levain 100%", "salt")],
       gives: down(10.33, 0),
+      origin: "derived",
       source: "USDA SR28 20081: the levain's 100 g of flour hold 10.33 g",
     },
     {
       call: [down("flour", "whole egg", "unsalted butter"), down(1000, 500, 500), down("fat", "energy")],
       gives: [[462.9, 7940]],
+      origin: "derived",
       source: "USDA SR28 20081, 01123 and 01145: 9.8 + 47.55 + 405.55 g of fat; 364, 143 and 717 kcal per 100 g",
     },
   ],

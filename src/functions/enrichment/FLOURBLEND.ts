@@ -19,6 +19,7 @@ export const FLOURBLEND = define({
     {
       call: [0.1307, 0.082, 0.11, 1000],
       gives: [[574.95, 425.05]],
+      origin: "derived",
       source: "derived on USDA SR28 20640 and 20084: 2.80 ÷ 4.87 of the total",
       within: 5e-3,
     },

@@ -33,18 +33,21 @@ export const GLUTENADD = define({
     {
       call: [500, 0.127, 0.14, 0.75, "replace"],
       gives: [[10.4334, 489.5666, 9.39]],
+      origin: "derived",
       source: "a question on a baking forum: 500 × 1.3 ÷ 62.3; water 1.5 × gluten less 0.6 × the flour taken out",
       within: 5e-4,
     },
     {
       call: [500, 0.127, 0.14, 0.75],
       gives: [[10.6557, 500, 15.9836]],
+      origin: "derived",
       source: "a question on a baking forum: 500 × 1.3 ÷ 61; water 1.5 × gluten",
       within: 5e-5,
     },
     {
       call: [1000, 0.1033, 0.125],
       gives: [[34.631, 1000, 51.9466]],
+      origin: "derived",
       source: "derived on USDA SR28 20081 and 48052: 1000 × 2.17 ÷ 62.66",
       within: 1e-3,
     },

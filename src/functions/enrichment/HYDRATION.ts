@@ -28,11 +28,13 @@ export const HYDRATION = define({
     {
       call: [down("flour", "egg", "milk", "butter"), down(1000, 500, 100, 500), down("flour", "egg", "dairy", "fat")],
       gives: 0.55858,
+      origin: "derived",
       source: "USDA SR28 01123, 01211 and 01145: 380.75, 88.13 and 89.70 g of water on 1000 g of flour",
     },
     {
       call: [down("", "", ""), down(500, 360, 125), down("flour", "water", "levain 100%")],
       gives: 0.751,
+      origin: "published",
       source: "a question on r/Sourdough: 422.5 of water on 562.5 of flour",
       within: 1e-3,
     },

@@ -29,18 +29,21 @@ export const LABELPROTEIN = define({
     {
       call: [3, 30],
       gives: [[0.083333, 0.116667, 0.066667, 0.099167]],
+      origin: "derived",
       source: "21 CFR 101.9: the nearest gram, so 2.5 to 3.5 g in 30 g",
       within: 1e-6,
     },
     {
       call: [4, 30],
       gives: [[0.116667, 0.15, 0.093333, 0.1275]],
+      origin: "derived",
       source: "21 CFR 101.9: the nearest gram, so 3.5 to 4.5 g in 30 g",
       within: 1e-6,
     },
     {
       call: [12, "", "EU"],
       gives: [[0.115, 0.125, 0.092, 0.10625]],
+      origin: "memory",
       source: "European Commission guidance, December 2012: whole grams from 10 g per 100 g (from memory)",
     },
   ],

@@ -32,11 +32,13 @@ export const PLAINWATER = define({
     {
       call: [down("", "", "", "salt"), down(500, 360, 125, 10), down("flour", "water", "levain 100%", "salt"), 0.6],
       gives: 275,
+      origin: "derived",
       source: "a question on r/Sourdough: 0.60 × 562.5 less the starter's 62.5",
     },
     {
       call: [down("flour", "egg", "sour cream"), down(1000, 200, 150), down("flour", "egg", "dairy"), 0.65],
       gives: 388.5,
+      origin: "published",
       source: "a question on a cooking forum, eggs at 76 % water and sour cream at 73 %: SR28's figures are within 4 g",
       within: 4,
     },
@@ -52,6 +54,7 @@ export const PLAINWATER = define({
         ],
       ],
       gives: 188.5,
+      origin: "derived",
       source: "a pizza trade forum: 350 oz of flour at 56 %, 10 oz of egg of 75 % water",
     },
   ],

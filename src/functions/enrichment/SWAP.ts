@@ -27,12 +27,14 @@ export const SWAP = define({
     {
       call: [1000, "skim milk", "nonfat dry milk", "solids"],
       gives: [[90, 910]],
+      origin: "published",
       source: "Gisslen, Professional Baking: 1 kg of skim milk is 910 g of water and 90 g of nonfat dry milk, rounded",
       within: 5,
     },
     {
       call: [100, "sugar", "honey", "sugar"],
       gives: [[121.53, -20.76]],
+      origin: "derived",
       source: "USDA SR28 19335 and 19296: 99.80 g of sugars over 82.12 per 100 g, and the honey's 17.10 g of water",
       within: 5e-3,
     },

@@ -45,6 +45,7 @@ export const FILLIN = define({
         [1, 1000],
         [0.65, 650],
       ],
+      origin: "derived",
       source: "derived: 65 % of 1000 is 650",
     },
     {
@@ -55,6 +56,7 @@ export const FILLIN = define({
         [0.02, 334.9412],
         [0.01, 167.4706],
       ],
+      origin: "published",
       source: "Baker's percentage worksheet, a school hand-out: 73 pieces of 390 g",
       within: 1e-4,
     },

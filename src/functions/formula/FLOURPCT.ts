@@ -21,11 +21,13 @@ export const FLOURPCT = define({
     {
       call: [down(500, 250, 250, 700, 10, 20), down("flour", "flour", "flour", "water", "yeast", "salt")],
       gives: down(0.5, 0.25, 0.25, 0.7, 0.01, 0.02),
+      origin: "published",
       source: "Wild Yeast blog, baker's percentage tutorial part 1, exercise 3",
     },
     {
       call: [down(900, 100, 200, 750, 20), down("flour", "flour", "levain 100%", "water", "salt")],
       gives: down(0.8181818, 0.0909091, 0.1818182, 0.6818182, 0.0181818),
+      origin: "derived",
       source: "The Fresh Loaf node/42177: all flour is 1100, so that 20 of salt is 1.82 %",
       within: 1e-7,
     },

@@ -29,17 +29,20 @@ export const RESCALE = define({
     {
       call: [down(10, 6, 2), 4, 2],
       gives: down(20, 12, 4),
+      origin: "derived",
       source: "derived: 4 kg of butter in stock where the formula takes 2",
     },
     {
       call: [down(400, 300), 75, 48],
       gives: down(625, 468.75),
+      origin: "derived",
       source:
         "cocoandme.com, cake pan sizes: 10 × 3 inches from 8 × 2, (25 × 3) ÷ (16 × 2) = 2.344 times; here 75 from 48",
     },
     {
       call: [down("1 kg", "1 lb 6 oz"), 96, 48],
       gives: down(2000, 1247.3790175),
+      origin: "derived",
       source: "NIST SP 811: 22 oz of 28.349523125 g; twice as many pieces, in grams",
     },
   ],

@@ -53,6 +53,7 @@ export const REVIEW = define({
     {
       call: [down("flour", "water", "salt", "fresh yeast"), LEAN_KINDS, down(100, 70, 2, 0.75), "baguette"],
       gives: down("", "", "", ""),
+      origin: "published",
       source: "a professional slow baguette (Hamelman): 10, 7, 0.2 and 0.075 kg",
     },
     {
@@ -63,6 +64,7 @@ export const REVIEW = define({
         "Salt is 0.2 % of all flour, below the usual range for pan bread (1.5 to 2.4 %, usually 2 %), from published formulas",
         "Dry yeast is 3 % of all flour, above the usual range for pan bread (0.7 to 1.6 %, usually 1 %), from published formulas",
       ),
+      origin: "published",
       source: "Wild Yeast blog, baker's percentage tutorial part 2: 0.2 % of salt is low, 3 % high for a dry yeast",
     },
     {
@@ -81,12 +83,14 @@ export const REVIEW = define({
         'Percentage is "abc", which is not a number; enter a percentage such as 65%',
         "12.7 on a 5 g scale would read 15, 18 % too much: use a finer scale",
       ),
+      origin: "derived",
       source:
         "derived: 12.7 lies nearer to 15 than to 10, and 15 ÷ 12.7 = 1.181; salt cannot be judged while it cannot be read",
     },
     {
       call: [LEAN, LEAN_KINDS, down(1, 30, 0.02, 0.01), "pan bread"],
       gives: down("", "3000 %: 30 % meant? Enter 30%", "", ""),
+      origin: "derived",
       source: "derived: beside flour of 100 % a bare 30 is 3000 %",
     },
   ],

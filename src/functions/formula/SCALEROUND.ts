@@ -29,21 +29,25 @@ export const SCALEROUND = define({
     {
       call: [down(167.47, 167.47), 5],
       gives: down(165, 165),
+      origin: "derived",
       source: "derived: 165 is 1.47 % off and within 2 %",
     },
     {
       call: [down(167.47), down(5, 1), 0.01],
       gives: 167,
+      origin: "derived",
       source: "derived: 165 is 1.47 % off, 167 is 0.28 % off",
     },
     {
       call: [down(794.7), down(100, 10, 1)],
       gives: 800,
+      origin: "published",
       source: "Gisslen, Professional Baking: 794.7 g of flour for 3000 g of batter is weighed as 800 g",
     },
     {
       call: [down(12.7, 500), 5],
       gives: down(12.7, 500),
+      origin: "derived",
       source: "derived: a 5 g scale would read 15, 18 % too much, so 12.7 needs a finer scale",
     },
   ],

@@ -48,6 +48,7 @@ export const STAGES = define({
         [0, 0.2],
         [0.007, 0.103],
       ],
+      origin: "published",
       source: "King Arthur professional formulas, French bread with poolish",
     },
     {
@@ -56,6 +57,7 @@ export const STAGES = define({
         [180, 800],
         [180, 500],
       ],
+      origin: "derived",
       source: "derived: levain of 200 and 200, of which the seed brings 20 and 20",
     },
   ],

@@ -24,7 +24,12 @@ export const STOCKLIMIT = define({
     says: "Two cells: the factor, and the limiting row counted from the top.",
   },
   examples: [
-    { call: [down(10, 6, 2), down(25, "", 4)], gives: [[2, 3]], source: "derived: the lesser of 25 ÷ 10 and 4 ÷ 2" },
+    {
+      call: [down(10, 6, 2), down(25, "", 4)],
+      gives: [[2, 3]],
+      origin: "derived",
+      source: "derived: the lesser of 25 ÷ 10 and 4 ÷ 2",
+    },
   ],
   refusals: [
     {

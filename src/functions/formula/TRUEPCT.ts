@@ -16,6 +16,7 @@ export const TRUEPCT = define({
     {
       call: [down(100, 60, 1, 2, 1)],
       gives: down(0.60976, 0.36585, 0.0061, 0.0122, 0.0061),
+      origin: "derived",
       source: "Wikipedia, Baker percentage: the sample formula, 164 in all",
       within: 5e-6,
     },

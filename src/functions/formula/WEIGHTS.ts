@@ -31,17 +31,20 @@ export const WEIGHTS = define({
     {
       call: [down(100, 67, 2, 1), down("flour", "water", "salt", "yeast"), 28470],
       gives: down(16747.0588, 11220.5294, 334.9412, 167.4706),
+      origin: "published",
       source: "Baker's percentage worksheet, a school hand-out: 73 pieces of 390 g",
       within: 1e-4,
     },
     {
       call: [down(1, 0.65, 0.02, 0.002), down("flour", "water", "salt", "yeast"), 1000, "flour"],
       gives: down(1000, 650, 20, 2),
+      origin: "derived",
       source: "Microsoft KB 215203 (percent cells): 65% is stored as 0.65",
     },
     {
       call: [down(100, 65, 2, 0.3), down("flour", "water", "salt", ""), 1673],
       gives: down(1000, 650, 20, 3),
+      origin: "derived",
       source: "derived: 1673 of dough at 167.3 %; the weights do not depend on what the malt is",
     },
   ],

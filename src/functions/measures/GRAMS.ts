@@ -31,11 +31,13 @@ export const GRAMS = define({
         down("2 cups all-purpose flour", "1 tsp salt", "salt to taste", "2 (8 oz) packages cream cheese, softened"),
       ],
       gives: down(250, 6, "", 453.59237),
+      origin: "derived",
       source: "USDA SR28: flour 125 g a cup, salt 6 g a teaspoon; 16 oz (NIST SP 811)",
     },
     {
       call: [down("6 cups (27 oz) flour", "2 1/4 tsp (.56 oz) salt", "2 1/4 cups plus 2 tablespoons to 3 cups water")],
       gives: down(765.43712, 15.87573, 635.83),
+      origin: "derived",
       source: "The Fresh Loaf node/3236: a weight in brackets wins, a range gives its middle",
       within: 0.01,
     },

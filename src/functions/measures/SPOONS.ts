@@ -28,10 +28,11 @@ export const SPOONS = define({
   },
   returns: { shape: "column", says: 'Text such as "1 cup + 2 tbsp", one cell per weight.' },
   examples: [
-    { call: [250, "all-purpose flour"], gives: "2 cups", source: "USDA SR28: 125 g a cup" },
+    { call: [250, "all-purpose flour"], gives: "2 cups", origin: "derived", source: "USDA SR28: 125 g a cup" },
     {
       call: [down(225.2, 20.7, 1), down("sugar", "baking powder", "salt")],
       gives: down("1 cup + 2 tbsp", "1 tbsp + 1 1/2 tsp", "1/8 tsp (-25 %)"),
+      origin: "derived",
       source:
         "USDA SR28: sugar 200 g a cup and 4.2 g a teaspoon, baking powder 4.6 g, salt 6 g; 0.75 g is 25 % short of 1 g",
     },
@@ -46,9 +47,15 @@ export const SPOONS = define({
         ],
       ],
       gives: "1 tbsp + 1 1/2 tsp",
+      origin: "published",
       source: "Friberg, The Professional Pastry Chef: 4 tablespoons of table salt are 60 g, of kosher salt 40 g",
     },
-    { call: [566.99, undefined, "lb oz"], gives: "1 lb 4 oz", source: "20 oz of 28.3495 g (NIST SP 811)" },
+    {
+      call: [566.99, undefined, "lb oz"],
+      gives: "1 lb 4 oz",
+      origin: "derived",
+      source: "20 oz of 28.3495 g (NIST SP 811)",
+    },
   ],
   refusals: [
     {

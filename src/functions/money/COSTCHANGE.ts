@@ -48,17 +48,20 @@ export const COSTCHANGE = define({
     {
       call: [down("", BUN), PRICES, "Almonds", 1.5],
       gives: down("", (0.6 + (0.4 * 10) / 0.855) / (0.6 + (0.4 * 7) / 0.855)),
+      origin: "derived",
       source:
         "by hand: a filling of 500 g almonds and 500 g sugar is 855 g; a kilogram of bun 0.6 + 0.4 × 7 ÷ 0.855, then 0.6 + 0.4 × 10 ÷ 0.855",
     },
     {
       call: [down(BUN), PRICES, "store", 2],
       gives: (0.6 + (0.4 * 14) / 0.855) / (0.6 + (0.4 * 7) / 0.855),
+      origin: "derived",
       source: "by hand: almonds and sugar come from that supplier",
     },
     {
       call: [down(BUN, BUN), PRICES, "Box", 1.5, "US", down("350000000\nBox\t30000000", "")],
       gives: down((0.35 + 0.03 * 1.5) / 0.38, 1),
+      origin: "derived",
       source: "by hand: 0.35 of what is weighed and a box of 0.03, then of 0.045; the second has no box",
     },
   ],

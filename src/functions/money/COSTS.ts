@@ -49,6 +49,7 @@ export const COSTS = define({
         [6.435, ""],
         ["", "no price"],
       ],
+      origin: "published",
       source: "a class worksheet on sixteen dozen rolls, docstoc 52086225: 1 lb, 6 oz, and water without a price",
     },
     {
@@ -67,6 +68,7 @@ export const COSTS = define({
         [2.4, ""],
         ["", 'pack is 25 of what? Enter "25 kg", "25 g", "25 lb" or "25 each"'],
       ],
+      origin: "derived",
       source: "by hand: 600 of 30 × 60 g, large UK eggs shelled (grades of Regulation (EC) 589/2008)",
     },
   ],

@@ -25,14 +25,25 @@ export const SELLPRICE = define({
   returns: { shape: "cell", says: "The selling price, in the cost's currency." },
   rowwise: true,
   examples: [
-    { call: [0.99, 0.36, "food cost"], gives: 2.75, source: "a food cost lesson, toprecipes: $0.99 at 36 %" },
+    {
+      call: [0.99, 0.36, "food cost"],
+      gives: 2.75,
+      origin: "published",
+      source: "a food cost lesson, toprecipes: $0.99 at 36 %",
+    },
     {
       call: [4, 0.25, down("margin", "markup")],
       gives: down(5.3333, 5),
+      origin: "published",
       source: "a question on gauthmath (1813177295442949): $400 per 100; $5.00 is the markup, not the margin",
       within: 5e-5,
     },
-    { call: [4, 0.25, "margin", 0.2, 0.05], gives: 6.4, source: "derived: 4 ÷ 0.75 × 1.2 is 6.40 on the step already" },
+    {
+      call: [4, 0.25, "margin", 0.2, 0.05],
+      gives: 6.4,
+      origin: "derived",
+      source: "derived: 4 ÷ 0.75 × 1.2 is 6.40 on the step already",
+    },
   ],
   refusals: [
     {

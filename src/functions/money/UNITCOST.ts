@@ -40,21 +40,25 @@ export const UNITCOST = define({
     {
       call: [93, "50 lb", 0.75, undefined, undefined, "lb"],
       gives: 2.48,
+      origin: "published",
       source: "a food cost course, slideplayer 7840814: $1.86 a pound at a yield of 75 %",
     },
     {
       call: [down(60, 0.89), down("20 lb", "1 dozen"), down(0.5, ""), down("", "egg"), undefined, down("lb", "g")],
       gives: down(6, 0.89 / 600),
+      origin: "derived",
       source: "a yield test, slidegur: $3.00 a pound as bought; a dozen large eggs of 50 g (USDA SR28 01123)",
     },
     {
       call: [7.2, "30 eggs", undefined, "egg", undefined, "kg", "UK"],
       gives: 4,
+      origin: "derived",
       source: "by hand: thirty large UK eggs of 60 g shelled weigh 1.8 kg (grades of Regulation (EC) 589/2008)",
     },
     {
       call: [18, 25, undefined, undefined, undefined, "kg"],
       gives: 0.72,
+      origin: "derived",
       source: "by hand: a number alone is in the unit of the call, 18 ÷ 25 kg",
     },
   ],

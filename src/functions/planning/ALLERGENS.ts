@@ -43,6 +43,7 @@ export const ALLERGENS = define({
         "EU",
       ],
       gives: "cereals containing gluten (wheat, rye), milk, nuts (almonds)",
+      origin: "derived",
       source: "Regulation (EU) 1169/2011, annex II",
     },
     {
@@ -55,6 +56,7 @@ export const ALLERGENS = define({
         "EU",
       ],
       gives: "no declarable allergens in the ingredients as entered; cross-contact is not assessed",
+      origin: "derived",
       source: "Regulation (EU) 1169/2011, annex II, 12: more than 10 mg/kg",
     },
     {
@@ -68,6 +70,7 @@ export const ALLERGENS = define({
         "US",
       ],
       gives: "wheat; not on the US list since January 2025: coconut",
+      origin: "memory",
       source: "from memory: FDA guidance on food allergens, edition 5 (January 2025)",
     },
     {
@@ -83,6 +86,7 @@ export const ALLERGENS = define({
         "cereals containing gluten (wheat), crustaceans (shrimps), milk",
       ],
       gives: [["cereals containing gluten (wheat), crustaceans (shrimps), fish (cod)", "fish (cod)", "milk"]],
+      origin: "derived",
       source: "derived: whole names, so that fish beside shrimps is told",
     },
   ],

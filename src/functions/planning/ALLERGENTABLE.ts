@@ -37,6 +37,7 @@ export const ALLERGENTABLE = define({
         ["", "", "", "", "", "", "", "", "", ""],
         ["–", "–", "NEW: cod", "–", "CHANGED: almonds", "GONE: yes", "–", "–", "–", ""],
       ],
+      origin: "derived",
       source:
         "derived, in the order of the FDA's list of nine: milk, eggs, fish, crustacean shellfish, tree nuts, peanuts, wheat, soybeans, sesame",
     },

@@ -46,6 +46,7 @@ export const LABELLIST = define({
         1430,
       ],
       gives: "WHEAT flour, water, salt, yeast",
+      origin: "derived",
       source: "Regulation (EU) 1169/2011, annex VII A.1: 400 of 1430 g are water",
     },
     {
@@ -69,6 +70,7 @@ export const LABELLIST = define({
       ],
       gives:
         "enriched flour (wheat flour, niacin, iron, thiamin, riboflavin, folic acid), almond filling (almonds, sugar), butter. Contains: milk, almonds, wheat.",
+      origin: "derived",
       source:
         "21 CFR 101.4(a) and (b)(2): falling weight, compounds with their parts; the FDA's nine in its order, nuts by species",
     },

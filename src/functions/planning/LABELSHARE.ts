@@ -37,6 +37,7 @@ export const LABELSHARE = define({
     {
       call: ["sultanas", down("dough", "sultanas"), down(800, 200), 800],
       gives: [[0.25, "of the finished weight (800)"]],
+      origin: "published",
       source: "a council's leaflet on quantity declarations, paperzz 8931015",
     },
     {
@@ -51,6 +52,7 @@ export const LABELSHARE = define({
         ],
       ],
       gives: [[0.16, 'of the weight as mixed (1000); 60 % of "fruit mix" counted']],
+      origin: "derived",
       source: "derived: 60 g in the mix and 100 g beside it, in 1000 g",
     },
     {
@@ -67,6 +69,7 @@ export const LABELSHARE = define({
         ],
       ],
       gives: [[0.1176470588235294, 'of the finished weight (120); 47.06 % of "filling" counted']],
+      origin: "derived",
       source: "derived: 400 g of almonds in 1000 g cooked to 850 g, so that 30 g of filling carry 14.12 g",
     },
   ],

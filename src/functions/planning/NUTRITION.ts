@@ -59,6 +59,7 @@ export const NUTRITION = define({
         ["Protein (g)", 11, "", ""],
         ["Salt (g)", "<0.01", "", ""],
       ],
+      origin: "derived",
       source:
         "Regulation (EU) 1169/2011, annex XIV, on USDA SR28 20081: protein 10.33 × 6.25 ÷ 5.70 = 11.33, carbohydrate 76.31 − 2.7 − 1.00 = 72.61; 17 × 83.94 + 37 × 0.98 + 8 × 2.7",
     },
@@ -75,6 +76,7 @@ export const NUTRITION = define({
         ["Protein (g)", "<1", 0, ""],
         ["Not known here", "", "", "trans fat, cholesterol, added sugars, vitamin D, calcium, iron, potassium"],
       ],
+      origin: "memory",
       source:
         "21 CFR 101.9(c), from memory, on USDA SR28 01145: half an ounce of 14.17 g holds 11.50 g of fat, 7.16 g of it saturated",
     },

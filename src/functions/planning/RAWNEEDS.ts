@@ -42,6 +42,7 @@ export const RAWNEEDS = define({
         ["water", 680],
         ["salt", 20],
       ],
+      origin: "derived",
       source: "derived: of 300 of levain 200 are mixed, 100 of flour and 100 of water",
     },
   ],

@@ -18,10 +18,16 @@ export const DOUGHTEMP = define({
   },
   returns: { shape: "cell", says: "The dough temperature after mixing, in the unit of the others." },
   examples: [
-    { call: [65, down(65, 75), 35], gives: 80, source: "T. Lehmann, Pizza Today, June 2018 (°F), read backwards" },
+    {
+      call: [65, down(65, 75), 35],
+      gives: 80,
+      origin: "derived",
+      source: "T. Lehmann, Pizza Today, June 2018 (°F), read backwards",
+    },
     {
       call: [70, down(68, 70, 72), 24],
       gives: 76,
+      origin: "derived",
       source: "derived on the rule for four temperatures of a baking school's hand-out (°F)",
     },
   ],

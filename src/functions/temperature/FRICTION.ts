@@ -21,7 +21,12 @@ export const FRICTION = define({
   },
   returns: { shape: "cell", says: "A factor in the same unit, for as many temperatures." },
   examples: [
-    { call: [80, down(65, 75), 65], gives: 35, source: "from T. Lehmann, Pizza Today, June 2018 (°F), read backwards" },
+    {
+      call: [80, down(65, 75), 65],
+      gives: 35,
+      origin: "derived",
+      source: "from T. Lehmann, Pizza Today, June 2018 (°F), read backwards",
+    },
   ],
   refusals: [
     { call: [80, down(65, 75), ""], because: "BAKE_FRICTION: water is blank; enter a temperature such as 24." },

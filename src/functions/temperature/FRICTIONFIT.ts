@@ -28,16 +28,19 @@ export const FRICTIONFIT = define({
     {
       call: [down(4, 6, 8, 10, 12), down(7, 9, 11, 13, 15)],
       gives: [[3, 1, 0, 5]],
+      origin: "derived",
       source: "derived: points on the line 3 + 1 per minute (duretz.net: 1 °C of factor per minute of second speed)",
     },
     {
       call: [down(4, 6, 8, 10, 12), down(7, 9, 40, 13, 15)],
       gives: [[3, 1, 0, 5]],
+      origin: "derived",
       source: "derived: the same mixes, one thermometer misread",
     },
     {
       call: [down(8, 8, 8, "", 8), down(10, 11, 14, 12, "")],
       gives: [[11, 0, 1, 3]],
+      origin: "derived",
       source: "derived: one mixing time only, so the median of 10, 11 and 14; two rows lack a figure",
     },
   ],

@@ -23,9 +23,15 @@ export const FRICTIONGUIDE = define({
     {
       call: ["hand", "", "F"],
       gives: [[0, 2.7, 5.4]],
-      source: "Cook's Illustrated how-to 5818: 5 °F by hand; Cooking Stack Exchange 107561: 0",
+      origin: "own",
+      source: "our bounds by hand, 0, 1.5 and 3 °C",
     },
-    { call: ["spiral", 8], gives: [[4.8, 8, 12]], source: "duretz.net: 1 °C of factor per minute of second speed" },
+    {
+      call: ["spiral", 8],
+      gives: [[4.8, 8, 12]],
+      origin: "own",
+      source: "our bounds around duretz.net's 1 °C of factor per minute of second speed",
+    },
   ],
   refusals: [
     {

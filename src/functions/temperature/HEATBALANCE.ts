@@ -38,17 +38,20 @@ export const HEATBALANCE = define({
     {
       call: [26, down(1, 0.65), down(20, ""), down("flour", "water"), 0],
       gives: 29.887,
+      origin: "derived",
       source: "derived: (4.477 × 26 − 1.76 × 20) ÷ 2.717",
       within: 5e-4,
     },
     {
       call: [15, down(2, 1), down(15, ""), down("flour", "water")],
       gives: 15 - 30.2 / 4.18,
+      origin: "derived",
       source: "Çengel & Boles, Thermodynamics, problem 5-157, with its heat of hydration taken per kg of flour (15.1)",
     },
     {
       call: [78, down(1000, 650), down(72, ""), down("flour", "water"), 0, "F"],
       gives: 82,
+      origin: "published",
       source: "Cooking Stack Exchange 107561, by heat balance; 1.8 kJ/kg·K for flour there",
       within: 0.5,
     },

@@ -29,12 +29,14 @@ export const ICE = define({
     {
       call: [40, 20, 10],
       gives: [[4.0127, 35.9873]],
+      origin: "derived",
       source: "derived: 40 × 10 ÷ (20 + 333.55 ÷ 4.186); mixing back gives 10 °C",
       within: 5e-5,
     },
     {
       call: [16, 65, 58, "F"],
       gives: [[0.63, 15.37]],
+      origin: "memory",
       source: "from memory: Gisslen, Professional Baking: 16 lb, 65 to 58 °F, 10 oz",
       within: 6e-3,
     },

@@ -24,12 +24,19 @@ export const WATERNOTE = define({
   },
   returns: { shape: "cell", says: "A sentence." },
   examples: [
-    { call: [20.3, 20], gives: "Use tap water as it is (20 °C).", source: "within half a degree" },
+    {
+      call: [20.3, 20],
+      gives: "Use tap water as it is (20 °C).",
+      origin: "own",
+      source: "our words: within half a degree",
+    },
     {
       call: [47, 15],
       gives:
         "Water of 47 °C is too hot for fresh yeast (38 °C at most). Warm the flour or the room, or accept a cooler dough and a longer rise.",
-      source: "the factor method's 47 °C for flour at 5 °C; Exploratorium, yeast is fussy about temperature",
+      origin: "own",
+      source:
+        "our words and our bounds for water beside yeast; the factor method's 47 °C for flour at 5 °C; Exploratorium, yeast is fussy about temperature",
     },
   ],
   refusals: [

@@ -19,10 +19,11 @@ export const WATERTEMP = define({
   },
   returns: { shape: "cell", says: "Water temperature in the unit of the others; below freezing it means ice." },
   examples: [
-    { call: [80, down(65, 75), 35], gives: 65, source: "T. Lehmann, Pizza Today, June 2018 (°F)" },
+    { call: [80, down(65, 75), 35], gives: 65, origin: "published", source: "T. Lehmann, Pizza Today, June 2018 (°F)" },
     {
       call: [76, down(68, 70, 72), 24],
       gives: 70,
+      origin: "derived",
       source: "derived on the rule for four temperatures of a baking school's hand-out (°F)",
     },
   ],

@@ -21,12 +21,14 @@ export const TINAREA = define({
     {
       call: ["round", down(12), "in"],
       gives: 729.6588,
+      origin: "derived",
       source: "derived: π × 6² square inches of 6.4516 cm²; 12 inch rounds of Pizza Today, October 2019",
       within: 5e-5,
     },
     {
       call: ["box", down(18, 26), "in"],
       gives: 3019.3488,
+      origin: "derived",
       source: "derived: 468 square inches of 6.4516 cm², the US sheet pan",
     },
   ],

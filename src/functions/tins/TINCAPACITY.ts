@@ -24,22 +24,37 @@ export const TINCAPACITY = define({
     {
       call: ["box", down(13, 4, 4), "in"],
       gives: 3408.509,
+      origin: "derived",
       source: "208 cubic inches of 16.387064 cm³ (NIST SP 811)",
       within: 5e-4,
     },
     {
       call: ["box", down(24.5, 12, 7.5, 22.5, 10)],
       gives: 1941.25,
+      origin: "derived",
       source: "derived by Simpson's rule, which is exact for a tapered tin: 7.5 ÷ 6 × (294 + 225 + 4 × 258.5)",
     },
-    { call: ["water", "1.53 kg"], gives: 1532.7482, source: "derived: 1530 g ÷ 0.998207 g/cm³ at 20 °C", within: 5e-4 },
+    {
+      call: ["water", "1.53 kg"],
+      gives: 1532.7482,
+      origin: "derived",
+      source: "derived: 1530 g ÷ 0.998207 g/cm³ at 20 °C",
+      within: 5e-4,
+    },
     {
       call: ["round", down("9 in", "2 in")],
       gives: 2085,
+      origin: "derived",
       source: "derived: π × 4.5² × 2 in³ of 16.387064 cm³ (NIST SP 811)",
       within: 0.05,
     },
-    { call: ["water", down(1520)], gives: 1522.73, source: "derived: 1520 g ÷ 0.99821 g/cm³ at 20 °C", within: 5e-3 },
+    {
+      call: ["water", down(1520)],
+      gives: 1522.73,
+      origin: "derived",
+      source: "derived: 1520 g ÷ 0.99821 g/cm³ at 20 °C",
+      within: 5e-3,
+    },
   ],
   refusals: [
     {

@@ -23,16 +23,24 @@ export const TINDOUGH = define({
   rowwise: true,
   examples: [
     {
+      call: [3408.5, 0.34],
+      gives: 1158.89,
+      origin: "derived",
+      source: "derived: 3408.5 × 0.34",
+    },
+    {
       call: [3408.5, "lidded white"],
-      gives: 1155,
+      gives: 1154,
+      origin: "published",
       source: "a King Arthur pain de mie quoted at yumarama.com/3919: 40.7 oz (1154 g) in a lidded 13 × 4 × 4 inch tin",
       within: 5,
     },
     {
-      call: [3408.51, 0.58554, 1, "lb"],
+      call: [3408.51, "dense rye", 1, "lb"],
       gives: 4.4,
-      source: "The Fresh Loaf node/22023: 4.4 lb of dense rye in 13 × 4 × 4 inches",
-      within: 1e-3,
+      origin: "published",
+      source: "The Fresh Loaf node/22023: 4.4 lb of dense rye with whole berries in 13 × 4 × 4 inches",
+      within: 0.15,
     },
   ],
   refusals: [

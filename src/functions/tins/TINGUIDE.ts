@@ -18,8 +18,16 @@ export const TINGUIDE = define({
     {
       call: ["lidded white"],
       gives: [[0.3, 0.34, 0.37]],
+      origin: "own",
+      source: "our bounds for it",
+    },
+    {
+      call: ["lidded white"],
+      gives: [[0.305, 0.342, 0.366]],
+      origin: "published",
       source:
         "tutti-sandwiches.fr: 830 g in 27 × 10 × 9 cm (0.342); toolntricks.com: 5 to 6 g per cubic inch (0.305 to 0.366)",
+      within: 0.006,
     },
   ],
   refusals: [

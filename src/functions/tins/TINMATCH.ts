@@ -55,6 +55,7 @@ export const TINMATCH = define({
         [16 / 9, ""],
       ],
       within: 1e-5,
+      origin: "published",
       source: "Mumsnet 1769010: a 9 inch round is 0.5625 of a 12 inch one (729.66 cm²) at the same depth",
     },
     {
@@ -74,6 +75,7 @@ export const TINMATCH = define({
         ["", ""],
         [(Math.PI * 81 * 16.387064) / 3408.5, ""],
       ],
+      origin: "derived",
       source: "derived: 208 and 81 π cubic inches of 16.387064 cm³ (NIST SP 811)",
     },
     {
@@ -89,6 +91,7 @@ export const TINMATCH = define({
         [(Math.PI * 40.5 * 16.387064) / 2000, 1],
         [1500 / 0.998207 / 2000, ""],
       ],
+      origin: "derived",
       source: "derived: 40.5 π cubic inches of 16.387064 cm³ (NIST SP 811); 1500 g ÷ 0.998207 g/cm³ at 20 °C",
     },
   ],

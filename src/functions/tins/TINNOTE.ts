@@ -35,7 +35,8 @@ export const TINNOTE = define({
           1261.145,
         ],
       ],
-      source: "derived: 0.30, 0.34 and 0.37 g/cm³ of 3408.5 cm³",
+      origin: "own",
+      source: "our bounds: 0.30, 0.34 and 0.37 g/cm³ of 3408.5 cm³",
     },
   ],
   refusals: [

@@ -38,6 +38,7 @@ export const FEEDPLAN = define({
     {
       call: [113, 339, 1, 1],
       gives: [[113, 113, 113, 339]],
+      origin: "memory",
       source: "from memory: King Arthur, feeding a sourdough starter, 113 g of each",
     },
     {
@@ -46,6 +47,7 @@ export const FEEDPLAN = define({
         [10, 10, 10, 30],
         [30, 30, 30, 90],
       ],
+      origin: "derived",
       source: "derived: two feeds of 1 : 1 : 1 triple the starter twice, and 10 of the 90 are kept",
     },
     {
@@ -54,6 +56,7 @@ export const FEEDPLAN = define({
         [20, 30 - 20 / 1.5, 30 - 10 / 1.5, 60],
         [60, 60, 60, 180],
       ],
+      origin: "derived",
       source: "derived: 20 g at 50 % hold 13.33 g of flour and 6.67 g of water, and 60 g at 100 % take 30 g of each",
     },
   ],

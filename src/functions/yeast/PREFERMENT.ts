@@ -42,17 +42,20 @@ export const PREFERMENT = define({
     {
       call: [10, 0.33, 1, "", "", "", 0.007 / 3.3],
       gives: [[3.3, 3.3, 0, 0.007]],
+      origin: "published",
       source: "King Arthur professional formulas, French bread with poolish",
     },
     {
       call: [1000, 0.2, 1, "weight of added flour"],
       gives: [[90.909, 90.909, 0, 0]],
+      origin: "derived",
       source: "The Fresh Loaf node/64591: 181.8 of levain beside 909.1 of flour",
       within: 0.05,
     },
     {
       call: [1000, 0.2, 1, "", 40],
       gives: [[180, 180, 40, 0]],
+      origin: "derived",
       source: "derived: 200 and 200, of which the seed brings 20 and 20",
     },
   ],

@@ -26,11 +26,13 @@ export const STARTERFEED = define({
     {
       call: [167, 1, 0.5],
       gives: [[125.25, 0, 41.75]],
+      origin: "published",
       source: "The Fresh Loaf comment/99090: a firm starter where 167 g at 100 % is wanted",
     },
     {
       call: [550, 1, 1, 50],
       gives: [[50, 250, 250]],
+      origin: "derived",
       source: "derived: a build of 1 : 5 : 5",
     },
   ],

@@ -52,14 +52,17 @@ export const YEASTPLAN = define({
           2 ** 1.7,
         ],
       ],
+      origin: "own",
       source:
-        "derived from an oven maker's dough guide (fornobravo.com), half the rate 17 °F colder: 58 °F is a cold rest",
+        "our bounds, the middle by an oven maker's dough guide (fornobravo.com), half the rate 17 °F colder: 58 °F is a cold rest",
       within: 1e-9,
     },
     {
       call: [10, 2.5, 24, down(1.5, 1), down(27, 27)],
       gives: [[10 / 1.331, 10 / 1.08 ** 3, 10 / 1.07 ** 3]],
-      source: "bakemag.com 836: a tenth per °C, 1.331 times as fast 3 °C warmer; two rests at one temperature are one",
+      origin: "own",
+      source:
+        "low by bakemag.com 836, 1.331 times as fast 3 °C warmer, and our bounds; two rests at one temperature are one",
     },
   ],
   refusals: [

@@ -27,11 +27,13 @@ export const YEASTSWAP = define({
         [8, 12],
         [6.6, 13.4],
       ],
+      origin: "published",
       source: "ratios of a bread textbook on ckbk (brea32715); water derived: the weight stays 20",
     },
     {
       call: [30, "fresh", "instant"],
       gives: [[10, 20]],
+      origin: "published",
       source: "ehow.com 8606674 with its slip mended: yeast and water together weigh 30",
       within: 0.3,
     },

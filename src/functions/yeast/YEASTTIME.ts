@@ -41,12 +41,14 @@ export const YEASTTIME = define({
     {
       call: [2, 3, 1.5],
       gives: [[4, 2 * 2 ** 1.3, 2 * 2 ** 1.7]],
-      source: "derived: low is the inverse rule, 2 % × 3 h ÷ 1.5 h",
+      origin: "own",
+      source: "low by the inverse rule, 2 % × 3 h ÷ 1.5 h; our bounds beside it",
     },
     {
       call: [10, 2.5, 2.5, 24, 27],
       gives: [[10 / 1.331, 10 / 1.08 ** 3, 10 / 1.07 ** 3]],
-      source: "bakemag.com 836: a tenth per °C, 1.331 times as fast 3 °C warmer",
+      origin: "own",
+      source: "low by bakemag.com 836, 1.331 times as fast 3 °C warmer; our bounds beside it",
     },
   ],
   refusals: [
