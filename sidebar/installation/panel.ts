@@ -38,7 +38,7 @@ const notRemoved = (sheet: string): string =>
   `The sheet “${sheet}” could not be removed. If it is still there, delete it.`;
 
 const PURPOSE =
-  "Gramwright adds a sheet and lets Google calculate every function's examples there. It compares them with the right answers, then deletes the sheet. Nothing else is touched.";
+  "Gramwright adds a sheet and lets the spreadsheet calculate every function's examples there. It compares them with the right answers, then deletes the sheet. Nothing else is touched.";
 const TYPING_TEXT = `One thing only you can try. Type 0.65, with your own decimal sign, into cell ${TYPED_CELL} of the sheet of the check, and press Enter.`;
 
 /** Calculates every example in a sheet of its own, in this very file, and says what differs. */
