@@ -22,21 +22,21 @@ export const bought: readonly ColumnModel[] = [
   text("measures", "Measures"),
 ];
 
-/** A pack by weight is the sheet's own sum, so that a price typed anew waits for nothing; any other pack is the call's. */
+/** A pack by weight is the sheet's own sum, so that a price typed anew waits for nothing; any other pack is the call's, whose answer ends with the last ingredient. */
 export const perKilogram: readonly ColumnModel[] = [
   {
     name: "price_each",
     head: "Price per {priced}",
     unit: "money",
     role: "computed",
-    formula: '=ARRAYFORMULA(IF(ISNUMBER(@pack_price);@pack_price;IFERROR(@price_called;"")))',
+    formula: '=ARRAYFORMULA(IF(ISNUMBER(@pack_price);@pack_price;IFERROR(IF(LEN(@price_called)=0;"";@price_called);"")))',
   },
   {
     name: "price_remark",
     head: "",
     unit: "text",
     role: "remark",
-    formula: '=ARRAYFORMULA(IF(ISNUMBER(@pack_price)+(@piece_price>0)>0;"";IFERROR(@called_remark;"")))',
+    formula: '=ARRAYFORMULA(IF(ISNUMBER(@pack_price)+(@piece_price>0)>0;"";IFERROR(@called_remark&"";"")))',
   },
   {
     name: "price_piece",

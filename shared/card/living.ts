@@ -47,7 +47,7 @@ function amountBlock(data: CardData, amount: CardAmount): Block {
       ],
     },
     ...(data.pieces === null || amount.by === "pieces" ? [] : [shown(data, "Pieces", "pieces_now", "count")]),
-    shown(data, head(data, `${data.what} in all`), "all_exact_s", weight, 2, true),
+    shown(data, head(data, `${data.what} to make`), "all_exact_s", weight, 2, true),
     shown(data, "Mixes", "mixes", "count"),
     shown(data, head(data, `${data.what} in each mix`), "each_exact_s", weight, 2, true),
   ]);

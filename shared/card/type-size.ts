@@ -36,7 +36,7 @@ export function fitType(data: CardData, isLiving: boolean, type: number): Fitted
   const figures = data.stages.flatMap(() => [number, ...also]);
   // A step's start stands in the fourth column, with its day where it is another one.
   const starts = Math.max(0, ...data.timed.map(({ start, day }) => `${day}, ${start}`.length));
-  const start = Math.round(points * Math.max(starts * LETTER, isLiving || data.timed.length > 0 ? 6.2 : 0));
+  const start = Math.round(points * Math.max(starts * LETTER, isLiving ? 7.2 : data.timed.length > 0 ? 6.2 : 0));
   if ((figures[1] ?? 0) < start) figures[1] = start;
   const taken = figures.reduce((sum, width) => sum + width, tick);
   const name = Math.max(120, Math.min(PAGE_WIDTH - taken, Math.round(points * 30)));

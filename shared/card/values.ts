@@ -46,7 +46,7 @@ export function valuesCard(data: CardData, amount: CardAmount, values: Into): Dr
   const pieces = data.pieces === null ? null : wholePieces(data.pieces * times);
   const make = block("make", [
     ...figure("Pieces", "pieces", pieces),
-    ...figure(head(data, `${data.what} in all`), "all_dough", whole(dough)),
+    ...figure(head(data, `${data.what} to make`), "all_dough", whole(dough)),
     ...figure("Mixes", "mixes", mixes),
     ...figure(head(data, `${data.what} in each mix`), "each_dough", whole(dough / mixes)),
   ]);

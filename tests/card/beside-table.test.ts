@@ -174,5 +174,5 @@ test.each(KINDS)("fat to roll in is told for all mixes, 0.28 of the base dough: 
   const line = made.rows().find((row) => row.some((cell) => /to roll in, in all/.test(String(cell))));
   expect(Number(made.figure("Mixes"))).toBe(2);
   // Each of the two figures stands on a step of the scales, 5 g at most.
-  expect(Math.abs(Number(line?.[2]) - 0.28 * Number(made.figure("Dough in all (g)")))).toBeLessThanOrEqual(5);
+  expect(Math.abs(Number(line?.[2]) - 0.28 * Number(made.figure("Dough to make (g)")))).toBeLessThanOrEqual(5);
 });

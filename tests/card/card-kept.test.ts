@@ -66,7 +66,7 @@ describe("nothing is lost", () => {
     const shown = book.shownTexts(made, book.usedRange(made));
     const of = (name: string) => shown.find((row) => row.includes(name))?.[2];
     // 73 × 390 = 28 470 g of dough over 1.6901 is 16 845.2 g of flour and 1.7 g of yeast.
-    expect(of("Dough in all (g)")).toBe("28,470");
+    expect(of("Dough to make (g)")).toBe("28,470");
     expect(of("Flour")).toBe("16,845");
     expect(of("Yeast")).toBe("1.7");
     expect(of("Pieces")).toBe("73");

@@ -48,7 +48,7 @@ describe("an amount of its own", () => {
     const { book, sheet } = await buildSheet(HANDOUT);
     const made = card(book, { sheet, kind, by: "pieces", amount: 60 });
     for (const [name, weight] of Object.entries(WEIGHTS)) expect(made.figure(name), name).toBeCloseTo(weight, 6);
-    expect(made.figure("Dough in all (g)")).toBeCloseTo(23400, 6);
+    expect(made.figure("Dough to make (g)")).toBeCloseTo(23400, 6);
     expect(made.figure("Mixes")).toBe(1);
     expect(made.figure("Scaling weight, loaf (g)")).toBe(390);
   });
@@ -95,7 +95,7 @@ test("in ounces every weight stands in pounds and ounces, too", async () => {
     const made = card(book, { sheet, kind });
     expect(made.figure("Flour"), kind).toBeCloseTo(601.25, 6);
     expect(made.figure("Flour", 3), kind).toBe("37 lb 9.25 oz");
-    expect(made.figure("Dough in all (oz)"), kind).toBe(1022);
+    expect(made.figure("Dough to make (oz)"), kind).toBe(1022);
     if (!hasOffice) continue;
     const theirs = asOfficeReads(await toXlsx(book.engine))[made.sheet] ?? [];
     for (const [at, row] of made.rows().entries()) {

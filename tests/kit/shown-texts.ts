@@ -8,12 +8,19 @@ export type ShownText = { readonly at: string; readonly says: string; readonly i
 const FOLDERS = ["shared", "sidebar", "templates", "src/functions", "src/planners", "src/add-on", "src/workbook"];
 /** Tables of names and patterns that are read, never shown; what the stand-in tells a programmer. */
 const UNSHOWN =
-  /^shared\/(?:larder\/larder-rows|sheet\/sheet-calls|recipe\/(?!grams|kinds|spoons|weight)|larder\/kind-words)|^sidebar\/functions\/(?:trade-words|help)|^src\/workbook\/(?:engine|service|xlsx)\//;
+  /^shared\/(?:larder\/larder-rows|sheet\/sheet-calls|larder\/kind-words)|^sidebar\/functions\/(?:trade-words|help)|^src\/workbook\/(?:engine|service|xlsx)\//;
 /** Where a figure comes from is for readers of the code. */
 const UNSHOWN_KEYS = new Set(["source", "formula", "gives"]);
 
 type Node = { readonly type: string; readonly start: number; readonly [key: string]: unknown };
 const isNode = (value: unknown): value is Node => typeof value === "object" && value !== null && "type" in value;
+
+/** Words that the recipe reader knows, parted by blanks. */
+const isWordList = (node: Node): boolean => {
+  if (node.type !== "CallExpression") return false;
+  const { name, property } = node.callee as { name?: string; property?: { name?: string } };
+  return name === "words" || property?.name === "split";
+};
 
 function* textsOf(node: unknown, key = ""): Generator<{ readonly start: number; readonly text: string }> {
   if (Array.isArray(node)) for (const one of node) yield* textsOf(one, key);
@@ -23,6 +30,7 @@ function* textsOf(node: unknown, key = ""): Generator<{ readonly start: number; 
     if (!UNSHOWN_KEYS.has(name)) yield* textsOf(node.value, name);
     return;
   }
+  if (isWordList(node)) return;
   if (node.type === "Literal" && typeof node.value === "string") yield { start: node.start, text: node.value };
   if (node.type === "TemplateLiteral") {
     const parts = node.quasis as { value: { cooked: string } }[];
@@ -31,9 +39,9 @@ function* textsOf(node: unknown, key = ""): Generator<{ readonly start: number; 
   for (const [name, value] of Object.entries(node)) if (name !== "type") yield* textsOf(value, name);
 }
 
-/** Formulas, marks of pages and styles, and single words are no sentences. */
+/** Formulas, patterns, marks of pages and styles, and single words are no sentences. */
 const isProse = (text: string): boolean =>
-  /[a-z]{2,} [a-z]{2,}/i.test(text) && !/^=|[{}<>]{1}|=>|\bvar\(|@[a-z_]+|^[.#]|;"/.test(text);
+  /[a-z]{2,} [a-z]{2,}/i.test(text) && !/^=|[{}<>]{1}|=>|\bvar\(|@[a-z_]+|^[.#]|;"|\(\?[:=!]|\w\|\w/.test(text);
 
 /** All of them, sentence by sentence. */
 export function shownTexts(): ShownText[] {

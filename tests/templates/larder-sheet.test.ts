@@ -38,6 +38,8 @@ describe("larder sheet", () => {
     expect(packs.map((_, at) => number(at))).toEqual([12.5, 12.5, 0.75, 0, 2.05, 25, 0, 0, 0, 0]);
     const price = (at: number) => value("price_each", at + 1);
     expect([0, 1, 2, 5].map(price)).toEqual([2, 2, expect.closeTo(25 / 0.75, 9), 1]);
+    // A row without an ingredient stays blank: no price of 0, no note.
+    expect([value("price_each", packs.length + 3), value("price_remark", packs.length + 3)]).toEqual(["", ""]);
     // What is not so plain is the call's to read: half a kilogram at 25, and kilograms with three decimals.
     expect(price(3)).toBeCloseTo(50, 9);
     expect(price(6)).toBeCloseTo(20, 9);

@@ -68,7 +68,7 @@ function readAfresh(text: string, reading: Reading, beside: Beside): RowRead {
 /** "Butter 25% of dough": no share of the flour, which every other percentage is. */
 const OF_OTHER =
   /(?<![\d.,])\d[\d.,]*\s?%\s*(?:of|on|vom|der|de la|della|du)\s+(?:the\s+|total\s+|final\s+)*(?:dough|batter|teig\w*|p[âa]te|impasto|masa|butter|water|filling|whole|mix)(?:\s+weight)?(?!\p{L})/iu;
-const ofOther = (share: string): Ask => open("unclear amount", [`${share} is no share of the flour`]);
+const ofOther = (share: string): Ask => open("unclear amount", [`${share} is not measured against the flour`]);
 
 /** "100% rye" names a flour; "10% rye" beside another percentage is one as well. */
 const isOwn = ({ says, value }: RowText["percents"][number]): boolean =>
