@@ -29,7 +29,8 @@ export const perKilogram: readonly ColumnModel[] = [
     head: "Price per {priced}",
     unit: "money",
     role: "computed",
-    formula: '=ARRAYFORMULA(IF(ISNUMBER(@pack_price);@pack_price;IFERROR(IF(LEN(@price_called)=0;"";@price_called);"")))',
+    formula:
+      '=ARRAYFORMULA(IF(ISNUMBER(@pack_price);@pack_price;IFERROR(IF(LEN(@price_called)=0;"";@price_called);"")))',
   },
   {
     name: "price_remark",
