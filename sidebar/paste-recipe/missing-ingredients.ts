@@ -5,7 +5,6 @@ import { nameKey } from "../../shared/larder/built-in-larder.ts";
 import { KIND_WORDS } from "../../shared/larder/kind-words.ts";
 import type { NewSheet } from "../../shared/protocol/plan-message.ts";
 import type { StockAnswer, StockAsk } from "../../shared/protocol/stock.ts";
-import { ingredientIn } from "../../shared/recipe/name-in.ts";
 import type { Described } from "../../shared/recipe/text/description.ts";
 import { ask, failureSentence, type Outcome } from "../kit/ask.ts";
 import { element, say } from "../kit/element.ts";
@@ -16,16 +15,17 @@ import { describedNow, type PasteState } from "./state.ts";
 const PATIENCE_MS = 90_000;
 type Lacking = StockAsk["ingredients"][number];
 
-/** Ingredients of the dough and of what is kept apart that the sheet has under no name; all of them without a sheet. */
-export function lackingIn({ rows }: Described, { stocked, kitchen }: PasteState): Lacking[] {
+/**
+ * Ingredients of the dough and of what is kept apart that the sheet has under no name; all of them without a sheet. A formula
+ * sheet finds prices by the names entered there alone, so a name that only the built-in table knows is missing, too.
+ */
+export function lackingIn({ rows }: Described, { stocked }: PasteState): Lacking[] {
   const seen = new Set<string>();
   return rows.flatMap(({ name, type, takes }): Lacking[] => {
     const key = nameKey(name);
     if (takes !== null || key === "" || seen.has(key) || /^(?:water|ice)$/.test(type)) return [];
     seen.add(key);
-    const usual = ingredientIn(name.split(/\s+/), kitchen)?.name;
-    const isThere = stocked?.has(key) || (usual !== undefined && stocked?.has(nameKey(usual)));
-    return isThere ? [] : [{ name, kind: KIND_WORDS.find((word) => word === type) ?? "" }];
+    return stocked?.has(key) ? [] : [{ name, kind: KIND_WORDS.find((word) => word === type) ?? "" }];
   });
 }
 

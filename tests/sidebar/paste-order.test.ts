@@ -300,6 +300,13 @@ describe("what the ingredient sheet lacks", () => {
       ["Salt", "salt", ""],
     ]);
     expect(lackingIn(describedNow(state), state)).toEqual([{ name: "moon dust", kind: "" }]);
+    // The sheet's own formulas find no price of bread flour in a row that does not say that it is also called so.
+    state.stocked = namesOn([
+      ["Ingredient", "Also called"],
+      ["Strong white flour", ""],
+      ["Salt", ""],
+    ]);
+    expect(lackingIn(describedNow(state), state).map(({ name }) => name)).toEqual(["bread flour", "moon dust"]);
   });
 });
 
