@@ -37,7 +37,8 @@ export const perKilogram: readonly ColumnModel[] = [
     head: "",
     unit: "text",
     role: "remark",
-    formula: '=ARRAYFORMULA(IF(ISNUMBER(@pack_price)+(@piece_price>0)>0;"";IFERROR(IF(LEN(@called_remark)=0;"";@called_remark);"")))',
+    formula:
+      '=ARRAYFORMULA(IF(ISNUMBER(@pack_price)+(@piece_price>0)>0;"";IFERROR(IF(LEN(@called_remark)=0;"";@called_remark);"")))',
   },
   {
     name: "price_piece",
