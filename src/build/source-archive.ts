@@ -17,12 +17,31 @@ const OWN = [
   "templates",
   "tsconfig.json",
 ];
+const PATCH_FOLDER = "src/workbook/engine/patches";
 const LIBRARIES = ["@odoo/o-spreadsheet", "@odoo/owl"] as const;
 /** Minified twins and archives say nothing that the others do not. */
 const LEFT_OUT = /\.min\.|\.cjs$|\.esm\.js$|\.es\.js$|\.cjs\.js$|\.zip$|\.png$|dist\/types\//;
 
-/** Our changes to what the engine does: each a file that says why and when it can go. */
-const PATCHED_SINCE = "2026-11-30";
+/** Our changes to what the engine does, by the day each was made: each a file that says why and when it can go. */
+const PATCHES = {
+  "2026-11-30":
+    "all-cells circles concatenation deleting dependents errors exporting graded-formats listeners many-sheets " +
+    "merged-commands missing names paced-edits renaming rounding spreads unread-sheets",
+  "2026-12-01": "arguments missing-numbers",
+} as const;
+
+function patchLines(): string[] {
+  const dayOf = new Map<string, string>(
+    Object.entries(PATCHES).flatMap(([day, names]) => names.split(" ").map((name) => [`${name}.ts`, day] as const)),
+  );
+  return readdirSync(PATCH_FOLDER)
+    .sort()
+    .map((name) => {
+      const day = dayOf.get(name);
+      if (day === undefined) throw new Error(`${PATCH_FOLDER}/${name} has no day in PATCHES`);
+      return `  ${day}  gramwright/${PATCH_FOLDER}/${name}`;
+    });
+}
 
 function filesUnder(path: string): string[] {
   if (!statSync(path).isDirectory()) return [path];
@@ -69,7 +88,6 @@ function readMe(): string {
     >;
     return `  ${name} ${version}, ${license}; ${originOf(name)}`;
   });
-  const patches = filesUnder("src/workbook/engine/patches").map((path) => `  gramwright/${path}`);
   return `Source of gramwright-local.html
 
 The page holds two libraries under the GNU Lesser General Public License, each in a script element of its own, unchanged:
@@ -79,9 +97,9 @@ the repository that each package.json names and do not publish with these texts.
 the commits above, beside this archive. The licences are in the files LICENSE there, and in the
 page behind its button Licences. A file whose name ends in .js has .txt added, because mail programs stop such files: take it off again.
 
-Gramwright changes what the engine does while it runs, and none of its files. These changes, of ${PATCHED_SINCE}, are under Gramwright's own
-MIT licence, and each says why it is there and when it can go:
-${patches.join("\n")}
+Gramwright changes what the engine does while it runs, and none of its files. These changes are under Gramwright's own MIT
+licence. Each has here the day it was made, and says in its file why it is there and when it can go:
+${patchLines().join("\n")}
 
 To put another build of a library into the page: open gramwright-local.html in a plain text program, find the element
 <script id="o-spreadsheet"> or <script id="owl">, and put your build in the place of what stands between its tags. Nothing in the page

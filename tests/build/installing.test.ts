@@ -107,7 +107,10 @@ describe("npm run pack", () => {
     // The libraries' own packages hold none of their TypeScript files: that is said, and what to do about it.
     expect(Object.keys(sourceArchive()).filter((name) => /^libraries\/.*\.ts$/.test(name))).toEqual([]);
     expect(readMe).toMatch(/TypeScript files, which the authors keep in\s+the repository/);
-    for (const name of readdirSync("src/workbook/engine/patches")) expect(readMe).toContain(`patches/${name}`);
+    for (const name of readdirSync("src/workbook/engine/patches"))
+      expect(readMe).toMatch(
+        new RegExp(`^  20\\d\\d-\\d\\d-\\d\\d  gramwright/src/workbook/engine/patches/${name}$`, "m"),
+      );
   });
 
   test("puts the engine and its helper into the page each as a script of its own, unchanged, with the licences of all", async () => {
