@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { constants, createContext, runInContext } from "node:vm";
 import { call } from "../../functions/call.ts";
 import { FUNCTIONS } from "../../functions/index.ts";
-import { timeOf } from "./measure.ts";
+import { loopTime, once, timeOf } from "./measure.ts";
 
 /** Cells of 50 000 letters: words, digits, brackets and packs, which read differently. */
 const LONG = ["a", "1", "1 ", "(", "1 (", "2 x ", "a ", "½", "1/", "egg;", "100 g plus "].map((part) =>
@@ -11,11 +11,7 @@ const LONG = ["a", "1", "1 ", "(", "1 (", "2 x ", "a ", "½", "1/", "egg;", "100
 
 /** Every function that has an example, with one argument after another a cell of 50 000 letters. */
 export function longText(): void {
-  const loop = timeOf(() => {
-    let sum = 0;
-    for (let at = 0; at < 10_000_000; at++) sum += (at * 1.01) / 3;
-    return sum;
-  });
+  const loop = loopTime();
   let worst = { time: 0, what: "" };
   for (const sheetFunction of FUNCTIONS) {
     const args = sheetFunction.examples[0]?.call ?? [];
@@ -23,13 +19,13 @@ export function longText(): void {
       for (const text of LONG) {
         const hostile = [...args];
         hostile[at] = text;
-        const start = performance.now();
-        try {
-          call(sheetFunction, hostile);
-        } catch {
-          // A refusal counts as well as an answer.
-        }
-        const time = performance.now() - start;
+        const time = once(() => {
+          try {
+            call(sheetFunction, hostile);
+          } catch {
+            // A refusal counts as well as an answer.
+          }
+        });
         if (time > worst.time) worst = { time, what: `${sheetFunction.name}, ${name}, ${text.slice(0, 8)}…` };
       }
     });

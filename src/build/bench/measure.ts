@@ -25,6 +25,14 @@ export function timeOf(work: () => unknown, rounds = 15): number {
 
 const PATIENCE = 300;
 
+/** Milliseconds of ten million turns of a loop that multiplies and adds: what times are multiples of, where nothing else compares. */
+export const loopTime = (): number =>
+  timeOf(() => {
+    let sum = 0;
+    for (let at = 0; at < 10_000_000; at++) sum += (at * 1.01) / 3;
+    return sum;
+  });
+
 /** Milliseconds of processor time of one run, which other work on the computer sways least. */
 export function once(work: () => unknown): number {
   const from = process.cpuUsage();

@@ -31,14 +31,26 @@ function bareLoop(rows: number): number {
   return sum;
 }
 
-/** Pounds and ounces as grams, 10 000 lines whose unit alone decides. */
+const LINES = 10_000;
+const ROUNDS = 7;
+
+/** Pounds and ounces as grams: 10 000 different amounts, and others in each round, so that nothing can be remembered. */
 function against(): void {
-  const lines = Array.from({ length: 10_000 }, (_, at) => [1 + (at % 400) / 8, at % 2 === 0 ? "oz" : "lb"] as const);
-  const ours = timeOf(() => call(GRAMS, [lines.map(([amount, unit]) => [`${amount} ${unit} flour`])]), 7);
-  const js = timeOf(() => lines.map(([amount, unit]) => Qty(amount, unit).to("g").scalar), 7);
-  const math = timeOf(() => lines.map(([amount, unit]) => unitMath(amount, unit).to("g").getValue()), 7);
+  const rounds = Array.from({ length: 3 + ROUNDS }, (_, round) =>
+    Array.from({ length: LINES }, (_, at) => {
+      const [amount, unit] = [1 + (round * LINES + at) / 8, at % 2 === 0 ? "oz" : "lb"];
+      return { amount, unit, typed: [`${amount} ${unit} flour`] } as const;
+    }),
+  );
+  const time = (work: (lines: (typeof rounds)[number]) => unknown): number => {
+    let round = 0;
+    return timeOf(() => work(rounds[round++ % rounds.length] ?? []), ROUNDS);
+  };
+  const ours = time((lines) => call(GRAMS, [lines.map(({ typed }) => typed)]));
+  const js = time((lines) => lines.map(({ amount, unit }) => Qty(amount, unit).to("g").scalar));
+  const math = time((lines) => lines.map(({ amount, unit }) => unitMath(amount, unit).to("g").getValue()));
   console.log(
-    `BAKE_GRAMS, 10 000 lines of ounces and pounds: ${(ours / js).toFixed(2)} × js-quantities, ${(ours / math).toFixed(2)} × unitmath, both given number and unit apart`,
+    `BAKE_GRAMS, ${LINES} different lines of ounces and pounds: ${(ours / js).toFixed(2)} × js-quantities, ${(ours / math).toFixed(2)} × unitmath, both given number and unit apart`,
   );
 }
 
