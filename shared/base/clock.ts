@@ -30,20 +30,20 @@ export function readDuration(text: string): Minutes | Fault {
   const bare = text.trim();
   const clock = CLOCK.exec(bare);
   const hours = HOURS.exec(bare);
-  const read = clock
+  const reading = clock
     ? { value: Number(clock[1]) * 60 + Number(clock[2]) }
     : hours
       ? hoursAnd(hours[1] ?? "", hours[2])
       : readNumber(bare.replace(/\s*min(?:utes?|s)?\.?$/i, ""));
-  if ("says" in read) return { says: `is ${quote(bare)}, which ${read.says}; enter minutes such as 90` };
-  if (read.value < 0 || read.value > MAX_MINUTES)
+  if ("says" in reading) return { says: `is ${quote(bare)}, which ${reading.says}; enter minutes such as 90` };
+  if (reading.value < 0 || reading.value > MAX_MINUTES)
     return { says: `is ${quote(bare)}; it lies between 0 minutes and 14 days` };
-  return minutes(read.value);
+  return minutes(reading.value);
 }
 
 function hoursAnd(hours: string, past: string | undefined) {
-  const read = readNumber(hours);
-  return "says" in read ? read : { value: read.value * 60 + Number(past ?? 0) };
+  const reading = readNumber(hours);
+  return "says" in reading ? reading : { value: reading.value * 60 + Number(past ?? 0) };
 }
 
 /** 330 is 05:30; a day before or after wraps round. */

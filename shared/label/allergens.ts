@@ -16,16 +16,16 @@ export const isWaterKind = (kind: string | null | undefined): boolean => kind ==
 export function typedIn(ingredient: Ingredient, law: LabelLaw): readonly Allergen[] | null {
   const { allergens, row } = ingredient;
   if (allergens === null) return isPlainWater(ingredient) ? [] : null;
-  const read = readAllergens(allergens, law);
-  if (typeof read === "string") return refuse(`column "allergens" ${read}`, "larder", row ?? undefined);
-  for (const one of read) {
+  const list = readAllergens(allergens, law);
+  if (typeof list === "string") return refuse(`column "allergens" ${list}`, "larder", row ?? undefined);
+  for (const one of list) {
     const isUnnamed = law === "US" && OPEN.includes(one.group) && one.species === one.group && one.group !== "molluscs";
     if (isUnnamed) {
       const says = `column "allergens" holds "${one.group}"; US labels name the species, such as "${one.group === "fish" ? "fish (cod)" : "shrimps"}"`;
       refuse(says, "larder", row ?? undefined);
     }
   }
-  return read;
+  return list;
 }
 
 /** Allergens of an ingredient of this name, with those of everything that is in it, to any depth; the name of what nobody knows them of. */

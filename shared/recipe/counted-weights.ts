@@ -33,7 +33,7 @@ export function weighCounted(
   if (cells.every((cell) => typeof cell !== "string")) return cells as (Weight | null)[];
   const weigh = lineWeigher(cups, larder);
   const faults: Fault[] = [];
-  const read = cells.map((cell, row): Weight | null => {
+  const weights = cells.map((cell, row): Weight | null => {
     if (typeof cell !== "string") return cell;
     const name = names[row] ?? null;
     const line = weigh(cell, name);
@@ -43,7 +43,7 @@ export function weighCounted(
     return line.is === "weighed" ? weight(fromGrams(grams((line.least + line.most) / 2), unit)) : null;
   });
   refuseAll(faults);
-  return read;
+  return weights;
 }
 
 /** Words that are neither a measure nor the row's ingredient: "3 bananas" beside eggs. */

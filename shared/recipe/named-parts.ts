@@ -16,14 +16,14 @@ export function toldPhrases(phrases: readonly (readonly string[])[]): string {
 type Part = { readonly link: Choice["link"]; readonly words: readonly string[]; readonly choice: Choice };
 
 /** The words that name the ingredient, and those that stand at further amounts and may name another. */
-export function partsOf(read: Extract<RecipeLine, { is: "read" }>): {
+export function partsOf(line: Extract<RecipeLine, { is: "read" }>): {
   main: readonly string[];
   others: readonly Part[];
 } {
-  let main: readonly string[] = read.before;
+  let main: readonly string[] = line.before;
   const others: Part[] = [];
-  const [only] = read.entries;
-  const choices = only && read.entries.length === 1 ? only.choices : read.entries.flatMap((one) => one.choices);
+  const [only] = line.entries;
+  const choices = only && line.entries.length === 1 ? only.choices : line.entries.flatMap((one) => one.choices);
   for (const choice of choices) {
     const last = lastOf(others);
     if (main.length === 0) main = choice.words;

@@ -40,16 +40,16 @@ const WIDE = 0.06;
 
 /** The loss over all bakes, as the log has it, and those of single bakes that lie furthest apart. */
 export function lossSays(losses: readonly Loss[]): string | null {
-  const read = losses.filter(({ before, after }) => before > 0 && after >= 0);
-  if (read.length === 0) return null;
-  const sum = (of: (one: Loss) => number) => read.reduce((all, one) => all + of(one), 0);
+  const usable = losses.filter(({ before, after }) => before > 0 && after >= 0);
+  if (usable.length === 0) return null;
+  const sum = (of: (one: Loss) => number) => usable.reduce((all, one) => all + of(one), 0);
   const overall = 1 - sum(({ after }) => after) / sum(({ before }) => before);
-  const each = read.map(({ before, after }) => 1 - after / before);
+  const each = usable.map(({ before, after }) => 1 - after / before);
   const [least, most] = [Math.min(...each), Math.max(...each)];
   const bakes =
-    read.length === 1 ? "one bake" : `${read.length} bakes, from ${shownShare(least, 1)} to ${shownShare(most, 1)}`;
+    usable.length === 1 ? "one bake" : `${usable.length} bakes, from ${shownShare(least, 1)} to ${shownShare(most, 1)}`;
   const loss = `${shownShare(overall, 1)} over ${bakes}.`;
-  if (read.length < ENOUGH_BAKES) return `${loss} That is too few to go by: log ${ENOUGH_BAKES} bakes.`;
+  if (usable.length < ENOUGH_BAKES) return `${loss} That is too few to go by: log ${ENOUGH_BAKES} bakes.`;
   if (most - least > WIDE) return `${loss} They lie too far apart to go by: look for a slip in the log.`;
   return loss;
 }

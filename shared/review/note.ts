@@ -122,8 +122,8 @@ function kindsOfReadable(
 
 /** "3000 %: 30 % meant?" where a column of ratios holds a 30, "0.02 %: 2 % meant?" where a plain one holds a 0.02. */
 function meant(value: number, flour: number): string {
-  const [read, likely] = flour < 10 ? [value * 100, value] : [value, value * 100];
-  return `${showNumber(read, 4)} %: ${showNumber(likely, 4)} % meant? Enter ${showNumber(likely, 6)}%`;
+  const [asTyped, likely] = flour < 10 ? [value * 100, value] : [value, value * 100];
+  return `${showNumber(asTyped, 4)} %: ${showNumber(likely, 4)} % meant? Enter ${showNumber(likely, 6)}%`;
 }
 
 /** The kinds of row that a remark of too little rests on; any row may add to what is not named here. */

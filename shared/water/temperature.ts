@@ -8,22 +8,22 @@ import { sum } from "../formula/formula.ts";
  * The dough temperature is multiplied by one more than their number.
  */
 function others(temps: readonly (AnyDegrees | null)[]): { total: number; multiplier: number } {
-  const read = temps.filter((temp) => temp !== null);
-  if (read.length < 2 || read.length > 3) {
-    const count = read.length === 1 ? "hold one temperature alone" : `hold ${read.length} temperatures`;
+  const degrees = temps.filter((temp) => temp !== null);
+  if (degrees.length < 2 || degrees.length > 3) {
+    const count = degrees.length === 1 ? "hold one temperature alone" : `hold ${degrees.length} temperatures`;
     refuse(`${count}; give two (flour, room) or three (flour, room, preferment) together, such as {20; 22}`, "temps");
   }
-  return { total: sum(read), multiplier: read.length + 1 };
+  return { total: sum(degrees), multiplier: degrees.length + 1 };
 }
 
 /** No dough is wanted above 50 °C or below 35 °F, and what stands around it lies on its side of 35 °F and of 55 °C. */
 export function refuseTwoUnits(dough: AnyDegrees, temps: readonly (AnyDegrees | null)[]): void {
-  const read = temps.filter((temp) => temp !== null);
-  const isBesideF = dough < 35 && read.every((temp) => temp > 55);
-  const isBesideC = dough > 50 && read.every((temp) => temp < 35);
+  const degrees = temps.filter((temp) => temp !== null);
+  const isBesideF = dough < 35 && degrees.every((temp) => temp > 55);
+  const isBesideC = dough > 50 && degrees.every((temp) => temp < 35);
   if (isBesideF || isBesideC)
     refuse(
-      `are ${read.map((temp) => showNumber(temp)).join(" and ")} beside a dough of ${showNumber(dough)}; enter every temperature in °C, or every one in °F`,
+      `are ${degrees.map((temp) => showNumber(temp)).join(" and ")} beside a dough of ${showNumber(dough)}; enter every temperature in °C, or every one in °F`,
       "temps",
     );
 }

@@ -131,16 +131,16 @@ function readSizes(input: AmountInput, counted: boolean): Size[] {
       if (missing !== null) faults.push(fieldFault(`${name}/0`, says, true));
     }
   }
-  const read = used.map(({ size, index }) => columns.map((column) => readCell(column, size, index, input)));
+  const cells = used.map(({ size, index }) => columns.map((column) => readCell(column, size, index, input)));
   columns.forEach(({ name }, at) => {
     values.set(
       name,
-      read.map((row) => row[at] ?? null),
+      cells.map((row) => row[at] ?? null),
     );
   });
   if (used.length > 0 && columns.some(({ name }) => name === "size_diameter"))
     askPerArea(input.inputs, draft.units, faults);
-  return read.map((row) => {
+  return cells.map((row) => {
     const of = (name: string) => {
       const value = row[columns.findIndex((column) => column.name === name)];
       return typeof value === "number" ? value : null;

@@ -45,7 +45,7 @@ type Read = {
 export function readRows(rows: readonly RowDraft[], rules: RowRules, faults: FieldFault[]): FormulaRows | null {
   const before = faults.length;
   const used = rows.map((row) => (rules.weighed ? row : { ...row, weighed: "" }));
-  const read = used.flatMap((row, index) => {
+  const readings = used.flatMap((row, index) => {
     const one = isEmpty(row) ? null : readRow(row, index, rules, faults);
     return one === null ? [] : [one];
   });
@@ -56,9 +56,9 @@ export function readRows(rows: readonly RowDraft[], rules: RowRules, faults: Fie
   }
   if (faults.length > before) return null;
   try {
-    return asRatios(read);
+    return asRatios(readings);
   } catch (error) {
-    faults.push(...rowFaults(error, read));
+    faults.push(...rowFaults(error, readings));
     return null;
   }
 }
@@ -94,7 +94,7 @@ function readRow(row: RowDraft, index: number, rules: RowRules, faults: FieldFau
   return { index, row, percent: share, weighed: weighed === null ? null : weight(weighed), kind: kindRead };
 }
 
-const wordOf = (read: KindCell | Fault): string => ("word" in read ? read.word : "");
+const wordOf = (cell: KindCell | Fault): string => ("word" in cell ? cell.word : "");
 
 function blankSays(place: string, isWater: boolean, { weighed, blankWater }: RowRules): string {
   if (isWater && blankWater === "yes") return "";
@@ -104,14 +104,14 @@ function blankSays(place: string, isWater: boolean, { weighed, blankWater }: Row
   return `Enter the percentage${or} of ${place}${hydration}${hydration === "" ? ", or delete the row" : ""}.`;
 }
 
-function asRatios(read: readonly Read[]): FormulaRows {
-  const typed = underSign(read);
-  const weighed = read.map((one) => one.weighed);
-  const names = read.map(({ row }) => row.ingredient.trim());
+function asRatios(readings: readonly Read[]): FormulaRows {
+  const typed = underSign(readings);
+  const weighed = readings.map((one) => one.weighed);
+  const names = readings.map(({ row }) => row.ingredient.trim());
   // A row left open counts as one that has an amount: its kind is read as the sheet will read it.
   const kinds = kindsOf(
-    read,
-    read.map((one) => one.kind),
+    readings,
+    readings.map((one) => one.kind),
     "kinds",
     names,
   ).filter((one) => one !== null);
@@ -120,12 +120,14 @@ function asRatios(read: readonly Read[]): FormulaRows {
   typedShares({ percents: asCells(ratios), weights: weighed, kinds });
   return {
     ingredient: names,
-    kind: kinds.map((one, at) => (one.word === "preferment" ? asSheetReads(one, read[at]?.row.kind ?? "") : one.word)),
+    kind: kinds.map((one, at) =>
+      one.word === "preferment" ? asSheetReads(one, readings[at]?.row.kind ?? "") : one.word,
+    ),
     percent: ratios,
     weighed,
     kinds,
-    places: read.map(({ index }) => index),
-    isOpen: read.some((one) => one.percent === null && one.weighed === null),
+    places: readings.map(({ index }) => index),
+    isOpen: readings.some((one) => one.percent === null && one.weighed === null),
   };
 }
 
@@ -138,12 +140,12 @@ const WHOLE: Readonly<Record<string, string>> = { amount: "The amount to make", 
 const COLUMN: Readonly<Record<string, string>> = { kinds: "kind", weights: "weighed" };
 
 /** Faults count the rows that were read; the panel counts its own. */
-function rowFaults(error: unknown, read: readonly Pick<Read, "index" | "kind">[]): FieldFault[] {
+function rowFaults(error: unknown, readings: readonly Pick<Read, "index" | "kind">[]): FieldFault[] {
   if (!(error instanceof Refusal)) throw error;
-  const flour = read.find((one) => "word" in one.kind && isFlour(one.kind));
-  const first = (flour ?? read[0])?.index ?? 0;
+  const flour = readings.find((one) => "word" in one.kind && isFlour(one.kind));
+  const first = (flour ?? readings[0])?.index ?? 0;
   return error.faults.map(({ argument = "", row, says }): FieldFault => {
-    const index = row === undefined ? undefined : read[row - 1]?.index;
+    const index = row === undefined ? undefined : readings[row - 1]?.index;
     const column = COLUMN[argument] ?? "percent";
     if (index === undefined) {
       const subject = WHOLE[argument] ?? "The percentages";
@@ -157,9 +159,9 @@ function rowFaults(error: unknown, read: readonly Pick<Read, "index" | "kind">[]
  * Where no flour has a percentage that tells how the others are written, the heading's % sign does; a share below 1 of
  * anything but yeast stays as it was typed.
  */
-function underSign(read: readonly Read[]): (PercentCell | null)[] {
-  const typed = read.map(({ percent: cell }) => cell);
-  const settled = read.some(
+function underSign(readings: readonly Read[]): (PercentCell | null)[] {
+  const typed = readings.map(({ percent: cell }) => cell);
+  const settled = readings.some(
     (one) =>
       one.percent !== null &&
       (wordOf(one.kind) === "flour" ||

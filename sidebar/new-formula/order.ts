@@ -47,10 +47,10 @@ export function assess(draft: Draft, model: SheetModel): Assessed {
   const take: ReadField = (name, missing, quantity = FIELDS[name].quantity) => {
     // What the sheet has no cell for is not asked, and what another template's was is not counted.
     if (name === "preferment_temp" && !asked.hasPrefermentTemp) return null;
-    const read = readQuantity(draft.fields[name], quantity, draft.units);
-    if (isFault(read)) faults.push(fieldFault(name, `${FIELDS[name].label} ${read.says}.`));
-    else if (read === null && missing !== undefined) faults.push(fieldFault(name, missing, true));
-    const value = isFault(read) ? null : read;
+    const reading = readQuantity(draft.fields[name], quantity, draft.units);
+    if (isFault(reading)) faults.push(fieldFault(name, `${FIELDS[name].label} ${reading.says}.`));
+    else if (reading === null && missing !== undefined) faults.push(fieldFault(name, missing, true));
+    const value = isFault(reading) ? null : reading;
     values.set(name, value);
     return value;
   };

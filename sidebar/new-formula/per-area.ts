@@ -18,13 +18,13 @@ const PER_AREA = /^(.*?[\d½⅓⅔¼¾⅛⅜⅝⅞])\s*(g|oz)\s*\/\s*(cm|in)(?:�
 
 export function readPerArea(text: string, units: Over): number | Fault {
   const [, bare = text, of = "", over = ""] = PER_AREA.exec(text.trim()) ?? [];
-  const read = BARE.read(bare);
-  if (isFault(read) || of === "") return read;
+  const weight = BARE.read(bare);
+  if (isFault(weight) || of === "") return weight;
   const from: Over = {
     weight: of.toLowerCase() === "g" ? "g" : "oz",
     length: over.toLowerCase() === "cm" ? "cm" : "in",
   };
-  return tidy(perAreaIn(read, from, units));
+  return tidy(perAreaIn(weight, from, units));
 }
 
 /** A length stands in it twice, under the line. */

@@ -13,7 +13,7 @@ export function asSheetReads(preferment: Kind, typed: string): string {
 }
 
 /** What to enter where a preferment's hydration has more decimals; "" where it has not. */
-export function brokenHydration(read: Kind, typed: string): string {
-  if (Number.isInteger(Number((10 * hydrationOf(read)).toPrecision(9)))) return "";
-  return `is ${quote(typed.trim())}; enter its hydration with one decimal, such as ${quote(asSheetReads(read, typed))}`;
+export function brokenHydration(preferment: Kind, typed: string): string {
+  if (Number.isInteger(Number((10 * hydrationOf(preferment)).toPrecision(9)))) return "";
+  return `is ${quote(typed.trim())}; enter its hydration with one decimal, such as ${quote(asSheetReads(preferment, typed))}`;
 }

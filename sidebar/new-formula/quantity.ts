@@ -89,9 +89,9 @@ const THREE_DECIMALS = number("a weight such as 1.250 kg", { above: 0, max: 1e9 
 
 /** Nobody bakes a part of a piece; a sheet would show the next whole one and reckon with the part. */
 function wholeCount(text: string): number | Fault {
-  const read = READERS.count.read(text);
-  if (isFault(read) || Number.isInteger(read)) return read;
-  return { says: `is ${showNumber(read, 3)}; enter a whole number such as ${Math.max(1, Math.round(read))}` };
+  const count = READERS.count.read(text);
+  if (isFault(count) || Number.isInteger(count)) return count;
+  return { says: `is ${showNumber(count, 3)}; enter a whole number such as ${Math.max(1, Math.round(count))}` };
 }
 
 /** A number, null for a blank field, or what is wrong as a predicate: `is "abc", which …`. */
@@ -118,8 +118,8 @@ export function readQuantity(text: string, quantity: Quantity, units: Units): nu
     case "temperature":
     case "factor": {
       const { bare, unit } = splitUnit(text.replace(/degrees?|(?:^|\s)°(?=\s*$)/i, ""), TEMPERATURE_UNITS);
-      const read = READERS[quantity].read(bare.replace(/°$/, ""));
-      return converted(read, unit, (value, from: TemperatureUnit) =>
+      const degrees = READERS[quantity].read(bare.replace(/°$/, ""));
+      return converted(degrees, unit, (value, from: TemperatureUnit) =>
         quantity === "temperature"
           ? fromCelsius(toCelsius(value, from), units.temperature)
           : fromCelsiusDegrees(toCelsiusDegrees(value, from), units.temperature),
@@ -140,8 +140,8 @@ export function readQuantity(text: string, quantity: Quantity, units: Units): nu
     case "duration":
       return readDuration(text);
     case "time": {
-      const read = readTime(text);
-      return isFault(read) ? read : read / MINUTES_A_DAY;
+      const time = readTime(text);
+      return isFault(time) ? time : time / MINUTES_A_DAY;
     }
     case "number":
       return READERS.number.read(text.replace(/\s*h(ours?)?\.?$/i, ""));
@@ -149,25 +149,25 @@ export function readQuantity(text: string, quantity: Quantity, units: Units): nu
 }
 
 function converted<U extends string>(
-  read: number | Fault,
+  reading: number | Fault,
   unit: U | undefined,
   convert: (value: number, from: U) => number,
 ): number | Fault {
-  return isFault(read) || unit === undefined ? read : tidy(convert(read, unit));
+  return isFault(reading) || unit === undefined ? reading : tidy(convert(reading, unit));
 }
 
 const MAX_SHARE = 0.5;
 
 /** Under a heading with a % sign a bare 11 is 11 %; a bare 0.11 could be either, and is asked about. */
 function readShare(text: string): number | Fault {
-  const read = readNumber(text, { percent: true, threeDecimals: true });
-  if ("says" in read) return { says: `is ${quote(text)}, which ${read.says}; enter a share such as 11 %` };
-  if (!read.marked && read.value > 0 && read.value < 1) {
+  const reading = readNumber(text, { percent: true, threeDecimals: true });
+  if ("says" in reading) return { says: `is ${quote(text)}, which ${reading.says}; enter a share such as 11 %` };
+  if (!reading.marked && reading.value > 0 && reading.value < 1) {
     return {
-      says: `is ${showNumber(read.value, 4)}, which could be ${showNumber(read.value, 4)} % or ${showNumber(read.value * 100, 2)} %; enter it with its % sign`,
+      says: `is ${showNumber(reading.value, 4)}, which could be ${showNumber(reading.value, 4)} % or ${showNumber(reading.value * 100, 2)} %; enter it with its % sign`,
     };
   }
-  const share = read.marked ? read.value : tidy(read.value / 100);
+  const share = reading.marked ? reading.value : tidy(reading.value / 100);
   if (share >= 0 && share <= MAX_SHARE) return tidy(share);
   return { says: `is ${showNumber(share * 100)} %; it lies between 0 % and ${MAX_SHARE * 100} %` };
 }
@@ -177,14 +177,14 @@ export const UNCLEAR_UP_TO = 5;
 const MAX_PROPORTION = 10;
 
 function readProportion(text: string): number | Fault {
-  const read = readNumber(text, { percent: true, threeDecimals: true });
-  if ("says" in read) return { says: `is ${quote(text)}, which ${read.says}; enter a percentage such as 65 %` };
-  if (!read.marked && read.value > 0 && read.value <= UNCLEAR_UP_TO) {
+  const reading = readNumber(text, { percent: true, threeDecimals: true });
+  if ("says" in reading) return { says: `is ${quote(text)}, which ${reading.says}; enter a percentage such as 65 %` };
+  if (!reading.marked && reading.value > 0 && reading.value <= UNCLEAR_UP_TO) {
     return {
-      says: `is ${showNumber(read.value, 4)}, which could be ${showNumber(read.value, 4)} % or ${showNumber(read.value * 100, 2)} %; enter it with its % sign`,
+      says: `is ${showNumber(reading.value, 4)}, which could be ${showNumber(reading.value, 4)} % or ${showNumber(reading.value * 100, 2)} %; enter it with its % sign`,
     };
   }
-  const share = read.marked ? read.value : read.value / 100;
+  const share = reading.marked ? reading.value : reading.value / 100;
   if (share >= 0 && share <= MAX_PROPORTION) return tidy(share);
   return { says: `is ${showNumber(share * 100)} %; it lies between 0 % and ${MAX_PROPORTION * 100} %` };
 }

@@ -19,8 +19,8 @@ function ofTemplate(model: SheetModel): readonly string[] {
   const known = designRemarks.get(model.name);
   if (known !== undefined) return known;
   const { rows, units } = startFrom(model);
-  const read = readRows(rows, { units, weighed: false, blankWater: "yes" }, []);
-  const designed = read === null ? [] : remarks(read, model.name);
+  const formula = readRows(rows, { units, weighed: false, blankWater: "yes" }, []);
+  const designed = formula === null ? [] : remarks(formula, model.name);
   designRemarks.set(model.name, designed);
   return designed;
 }

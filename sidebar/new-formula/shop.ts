@@ -94,8 +94,8 @@ export function beginWith(draft: Draft, shop: Shop): void {
 export function shopValues(shop: Shop | null, to: Units): [name: string, value: Value][] {
   const numberOf = (field: FieldName, text: string, from: Units): [string, Value][] => {
     const { quantity } = FIELDS[field];
-    const read = readQuantity(inOtherUnits(text, quantity, from, to) ?? text, quantity, to);
-    return typeof read === "number" ? [[field, read]] : [];
+    const number = readQuantity(inOtherUnits(text, quantity, from, to) ?? text, quantity, to);
+    return typeof number === "number" ? [[field, number]] : [];
   };
   const usual = USUAL_STEPS[to.weight];
   const scales = (Object.keys(usual) as FieldName[]).flatMap((field) => numberOf(field, usual[field] ?? "", to));

@@ -149,16 +149,16 @@ function readInput(
     if (unknown !== "") faults.push(fieldFault(at, `${label} is ${quote(text.trim())}${unknown}`));
     return text.trim();
   }
-  const read = readQuantity(text, quantity, draft.units);
-  if (isFault(read)) {
-    faults.push(fieldFault(at, `${label} ${read.says}.`));
+  const value = readQuantity(text, quantity, draft.units);
+  if (isFault(value)) {
+    faults.push(fieldFault(at, `${label} ${value.says}.`));
     return null;
   }
-  if (read !== null && limits !== null && (read < limits.least || read > limits.most)) {
+  if (value !== null && limits !== null && (value < limits.least || value > limits.most)) {
     faults.push(fieldFault(at, `${label} is ${quote(text.trim())}. ${limits.help}`));
     return null;
   }
-  return read;
+  return value;
 }
 
 /** A name that stands nowhere else would be looked for in vain. */

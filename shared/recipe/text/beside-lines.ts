@@ -37,15 +37,15 @@ export function takeTotal(place: Place): boolean {
   const { draft, line, reading } = place;
   const { text } = line;
   if (!(isTotal(text) || isSumAlone(place)) || /\btime\b|\d\s*(?:min|h)/i.test(text)) return false;
-  const read = readRow(text.replace(/^\D*?(?=[\d.,]*\d)/, "flour "), reading);
+  const besideRow = readRow(text.replace(/^\D*?(?=[\d.,]*\d)/, "flour "), reading);
   // "Total dough: 25 kg" over or under percentages says how much is made.
-  if (read.grams !== null && draft.rows.every((row) => row.grams === null))
-    takeYield(draft, { ...NO_YIELD, total: read.grams });
+  if (besideRow.grams !== null && draft.rows.every((row) => row.grams === null))
+    takeYield(draft, { ...NO_YIELD, total: besideRow.grams });
   draft.totals.push({
     line: line.at,
-    grams: read.grams ?? (read.bare !== null && reading.unit !== "" ? read.bare : null),
-    bare: read.bare,
-    percent: read.percent,
+    grams: besideRow.grams ?? (besideRow.bare !== null && reading.unit !== "" ? besideRow.bare : null),
+    bare: besideRow.bare,
+    percent: besideRow.percent,
     stage: draft.stage,
     rows: draft.rows.length,
   });

@@ -5,7 +5,7 @@ import { prefermentIn } from "../kinds.ts";
 import { lineKey } from "./corrections.ts";
 import {
   addRow,
-  correctedRead,
+  correctedRow,
   type Draft,
   hasAmount,
   ignore,
@@ -61,13 +61,13 @@ function takeParted(draft: Draft, line: SourceLine, reading: Reading): boolean {
   const { text } = line;
   const parts = rowAndBeside(text, reading);
   if (parts !== undefined) {
-    for (const { read, role } of parts)
-      addRow(draft, line.at, read, role === undefined ? stageAt(draft) : sideStage(draft, role));
+    for (const { row, role } of parts)
+      addRow(draft, line.at, row, role === undefined ? stageAt(draft) : sideStage(draft, role));
     return true;
   }
   const tagged = hasAmount(text) ? stageTagged(text, reading) : undefined;
-  if (tagged === undefined || (tagged.read.grams ?? tagged.read.percent) === null) return false;
-  addRow(draft, line.at, tagged.read, stageLike(draft, tagged.stage));
+  if (tagged === undefined || (tagged.row.grams ?? tagged.row.percent) === null) return false;
+  addRow(draft, line.at, tagged.row, stageLike(draft, tagged.stage));
   return true;
 }
 
@@ -79,15 +79,15 @@ export function takeBody({ draft, line, reading }: Place): boolean {
   if (isStep(text, hasAmount(text), isInMethod)) return addSteps(draft, line, text);
   const rows = isInMethod ? undefined : listedRows(text, reading);
   if (rows !== undefined) {
-    for (const read of rows) addRow(draft, line.at, read, stageAt(draft));
+    for (const listRow of rows) addRow(draft, line.at, listRow, stageAt(draft));
     return true;
   }
   if (!isInMethod && takeParted(draft, line, reading)) return true;
-  const read = readRow(text, reading);
-  const isAmount = read.grams !== null || read.percent !== null || read.bare !== null;
-  const isUnclear = read.asks.some(({ reason }) => reason === "unclear amount" || reason === "grams or pieces");
-  const isNamed = read.isKnown || read.type !== "" || prefermentIn(read.name) !== undefined;
-  const isSentence = words > 9 && !(read.isKnown && isAmount);
+  const row = readRow(text, reading);
+  const isAmount = row.grams !== null || row.percent !== null || row.bare !== null;
+  const isUnclear = row.asks.some(({ reason }) => reason === "unclear amount" || reason === "grams or pieces");
+  const isNamed = row.isKnown || row.type !== "" || prefermentIn(row.name) !== undefined;
+  const isSentence = words > 9 && !(row.isKnown && isAmount);
   if (isInMethod && (!isAmount || !isNamed || words > 9 || /[.!]$/.test(text))) return addSteps(draft, line, text);
   const role = roleBeside(text);
   const several = isUnclear || isSentence ? splitRows(text, reading) : undefined;
@@ -96,10 +96,10 @@ export function takeBody({ draft, line, reading }: Place): boolean {
     (!isSentence || several !== undefined) &&
     (isNamed || draft.mode !== "start" || words <= 5)
   ) {
-    const isSure = isNamed && read.name !== "" && read.asks.length === 0;
+    const isSure = isNamed && row.name !== "" && row.asks.length === 0;
     if (isSure && role === undefined && several === undefined && draft.mode === "ingredients" && isPlain(line))
       reading.plain.add(text);
-    for (const one of several ?? [read])
+    for (const one of several ?? [row])
       addRow(draft, line.at, one, role === undefined ? stageAt(draft) : sideStage(draft, role));
     return true;
   }
@@ -108,17 +108,17 @@ export function takeBody({ draft, line, reading }: Place): boolean {
   const isLoose =
     /\b(?:to taste|as (?:needed|required|desired)|q\.?s\.?|if needed)\b/i.test(text) && draft.mode === "ingredients";
   if (
-    (isNamed || read.isAll || namesStage(text, draft)) &&
-    (words <= 7 || (read.keeps !== null && words <= 12)) &&
-    (read.isKnown || isOf || namesStage(text, draft) || read.isAll || isLoose) &&
+    (isNamed || row.isAll || namesStage(text, draft)) &&
+    (words <= 7 || (row.keeps !== null && words <= 12)) &&
+    (row.isKnown || isOf || namesStage(text, draft) || row.isAll || isLoose) &&
     !/[.!?]$/.test(text)
   ) {
-    addRow(draft, line.at, read, stageAt(draft));
+    addRow(draft, line.at, row, stageAt(draft));
     return true;
   }
-  const isMeant = read.asks.some(({ reason }) => reason === "misspelt") && words <= 5 && draft.mode === "ingredients";
+  const isMeant = row.asks.some(({ reason }) => reason === "misspelt") && words <= 5 && draft.mode === "ingredients";
   if (isMeant) {
-    addRow(draft, line.at, read, stageAt(draft));
+    addRow(draft, line.at, row, stageAt(draft));
     return true;
   }
   // "for Saturday we need the oat loaf, 24 x 650 g": a sentence that says how many.
@@ -141,9 +141,9 @@ const SIMPLE = /^(\d{1,6}(?:\.\d{1,2})?)\s?((?:k?g|oz|lbs?)\s+\p{L}[\p{L} -]*)$/
 export function takePlain(draft: Draft, line: SourceLine, reading: Reading): boolean {
   const { text } = line;
   if (draft.mode !== "ingredients" || line.isMarked || isFirstOf(draft)) return false;
-  const read = reading.plain.has(text) ? reading.known.get(text) : simpleRow(text, reading);
-  if (read === undefined) return false;
-  addRow(draft, line.at, read, stageAt(draft));
+  const row = reading.plain.has(text) ? reading.known.get(text) : simpleRow(text, reading);
+  if (row === undefined) return false;
+  addRow(draft, line.at, row, stageAt(draft));
   return true;
 }
 
@@ -164,8 +164,8 @@ export function takeCorrected({ draft, line, reading }: Place): boolean {
   const correction = reading.corrections.lines[lineKey(line.text)];
   if (correction === undefined) return false;
   if (correction.is === "not an ingredient") return ignore(draft, line, "not an ingredient");
-  const read = correctedRead(readRow(line.text, reading), correction, reading);
+  const row = correctedRow(readRow(line.text, reading), correction, reading);
   const role = roleBeside(line.text);
-  addRow(draft, line.at, read, role === undefined ? stageAt(draft) : sideStage(draft, role));
+  addRow(draft, line.at, row, role === undefined ? stageAt(draft) : sideStage(draft, role));
   return true;
 }

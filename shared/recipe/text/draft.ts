@@ -30,7 +30,7 @@ export type Draft = {
   /** The row that a question is about, where it is about one. */
   readonly askedOf: Map<Question, Row>;
   /** A row with what a person said of it, where it is one of several in its line. */
-  readonly correct: (read: RowRead) => RowRead;
+  readonly correct: (before: RowRead) => RowRead;
   /** Bare numbers that were taken for pieces. */
   readonly counts: Map<Row, number>;
   readonly ignored: Ignored[];
@@ -119,31 +119,31 @@ export function isAbout({ askedOf }: Draft, question: Question, { line, text }: 
 export function addRow(
   draft: Draft,
   line: number,
-  plainRead: RowRead,
+  plainRow: RowRead,
   stage: number,
   more: readonly Row["remarks"][number][] = [],
 ): Row {
-  const read = draft.correct(plainRead);
+  const contents = draft.correct(plainRow);
   const row: Row = {
     line,
-    text: read.text,
-    name: read.name,
-    readName: read.readName,
-    type: read.type,
-    amountOf: read.amountOf,
-    grams: read.grams,
-    percent: read.percent,
+    text: contents.text,
+    name: contents.name,
+    readName: contents.readName,
+    type: contents.type,
+    amountOf: contents.amountOf,
+    grams: contents.grams,
+    percent: contents.percent,
     stage,
-    optional: read.isOptional,
-    remarks: [...read.remarks, ...more],
+    optional: contents.isOptional,
+    remarks: [...contents.remarks, ...more],
     takes: null,
-    keeps: read.keeps,
-    isKnown: read.isKnown,
+    keeps: contents.keeps,
+    isKnown: contents.isKnown,
   };
   draft.rows.push(row);
-  if (read.count !== null) draft.counts.set(row, read.count);
-  if (read.bare !== null) draft.bare.set(row, read.bare);
-  for (const ask of read.asks) askOf(draft, row, { ...ask, line });
+  if (contents.count !== null) draft.counts.set(row, contents.count);
+  if (contents.bare !== null) draft.bare.set(row, contents.bare);
+  for (const ask of contents.asks) askOf(draft, row, { ...ask, line });
   if (draft.mode !== "ingredients") draft.mode = "ingredients";
   return row;
 }
@@ -152,15 +152,16 @@ export function takeYield(draft: Draft, yieldRead: YieldRead): void {
   draft.yield = bothYields(draft.yield, yieldRead);
 }
 
-export function correctedRead(
-  read: RowRead,
+export function correctedRow(
+  before: RowRead,
   correction: NonNullable<Corrections["lines"][string]>,
   reading: Reading,
 ): RowRead {
-  const again = correction.name === undefined ? read : { ...readRow(`${correction.name}`, reading), text: read.text };
+  const again =
+    correction.name === undefined ? before : { ...readRow(`${correction.name}`, reading), text: before.text };
   const { name, type, grams, percent } = correction;
   const hasSaid = grams !== undefined || percent !== undefined;
-  const asks = [...again.asks, ...read.asks].filter(
+  const asks = [...again.asks, ...before.asks].filter(
     ({ reason }, at, all) =>
       all.findIndex((one) => one.reason === reason) === at &&
       !(hasSaid && /amount|grams or|thousands/.test(reason)) &&
@@ -168,18 +169,18 @@ export function correctedRead(
       !(
         name !== undefined &&
         (/misspelt|which name/.test(reason) ||
-          (reason === "no amount" && !read.asks.some((one) => one.reason === reason)))
+          (reason === "no amount" && !before.asks.some((one) => one.reason === reason)))
       ),
   );
   return {
-    ...read,
-    name: name ?? read.name,
+    ...before,
+    name: name ?? before.name,
     type: type ?? again.type,
     isKnown: again.isKnown,
-    grams: grams === undefined ? read.grams : (grams as RowRead["grams"]),
-    percent: percent ?? read.percent,
-    bare: hasSaid ? null : read.bare,
-    amountOf: grams !== undefined ? "weight" : percent !== undefined ? "percentage" : read.amountOf,
+    grams: grams === undefined ? before.grams : (grams as RowRead["grams"]),
+    percent: percent ?? before.percent,
+    bare: hasSaid ? null : before.bare,
+    amountOf: grams !== undefined ? "weight" : percent !== undefined ? "percentage" : before.amountOf,
     asks: type === undefined ? asks : asks.filter(({ reason }) => reason !== "misspelt"),
   };
 }

@@ -93,8 +93,8 @@ export function takeHeading({ draft, line, reading, next, isFirst, isSetOff }: P
 /** "FLOUR 1000": capitals alone make no heading of a row. */
 function isRowInCapitals(line: SourceLine, text: string, reading: Reading): boolean {
   if (line.isMarked || /:$/.test(text.trim()) || !/\d\s*$/.test(text)) return false;
-  const read = readRow(line.text, reading);
-  return (read.bare ?? read.grams ?? read.percent) !== null && (read.isKnown || read.type !== "");
+  const row = readRow(line.text, reading);
+  return (row.bare ?? row.grams ?? row.percent) !== null && (row.isKnown || row.type !== "");
 }
 
 /** What comes first and has flour and something wet is the dough, whatever it is called: "BUNS", "For the crust". */

@@ -25,15 +25,15 @@ const isListOfKnown = (rest: string, reading: Reading): boolean =>
 
 /** "Lucidatura: 75 g burro": one row with a name of its own, so that the words before the colon are no ingredient. */
 function namedRow(rest: string, reading: Reading): RowRead[] | undefined {
-  const read = readRow(rest, reading);
-  return read.name !== "" && (read.grams ?? read.percent) !== null && read.type !== "" ? [read] : undefined;
+  const row = readRow(rest, reading);
+  return row.name !== "" && (row.grams ?? row.percent) !== null && row.type !== "" ? [row] : undefined;
 }
 
 /** "Pier bread: 500 g flour, 325 g water, 10 g salt": a name that is no stage's, and no ingredient. */
 function isTitleOver(head: string, rest: string, reading: Reading): boolean {
   const stage = stageOf(head, 0, false);
-  const read = readRow(head, reading);
-  const isName = stage === undefined && modeOf(head) === undefined && !read.isKnown && !/\d/.test(head);
+  const row = readRow(head, reading);
+  const isName = stage === undefined && modeOf(head) === undefined && !row.isKnown && !/\d/.test(head);
   return isName && listedRows(rest, reading) !== undefined;
 }
 
@@ -71,7 +71,7 @@ export function takeHeadingWithRows({ draft, line, reading, isFirst }: Place): b
     : stageOf(head, line.at, true);
   if (isFirst && isTitleOver(head, rest, reading)) {
     draft.title = titleIn(head);
-    for (const read of listedRows(rest, reading) ?? []) addRow(draft, line.at, read, stageAt(draft));
+    for (const row of listedRows(rest, reading) ?? []) addRow(draft, line.at, row, stageAt(draft));
     return true;
   }
   if (match === undefined || !("stage" in match)) return false;
@@ -93,7 +93,7 @@ export function takeHeadingWithRows({ draft, line, reading, isFirst }: Place): b
   const role: StageRole = answer === "dough" ? "dough" : match.stage.role;
   const stage = addStage(draft, { ...match.stage, name: head, role });
   if (match.isUnsure && answer === undefined) askPart(draft, head, line.at);
-  for (const read of rows) addRow(draft, line.at, read, stage);
+  for (const listRow of rows) addRow(draft, line.at, listRow, stage);
   // What a line says whole is not gone on with below it.
   if (rows.length === 1 || match.stage.role === "dough") draft.stage = stage;
   return true;

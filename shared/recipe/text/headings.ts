@@ -145,6 +145,6 @@ export function stageOf(text: string, line: number, isSetOff: boolean): Heading 
 }
 
 function temperatureOf(text: string): Celsius | null {
-  const read = temperatureIn(text);
-  return read === null ? null : celsius(read);
+  const temperature = temperatureIn(text);
+  return temperature === null ? null : celsius(temperature);
 }

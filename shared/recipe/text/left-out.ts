@@ -44,12 +44,12 @@ export function leftOutOf(draft: Draft, lines: readonly SourceLine[], tables: Ta
   const double = lines
     .filter(({ raw, at }) => WEIGHS_TWICE.test(raw) && !asked.has(at) && !hasColumns(tables.get(at)))
     .slice(0, MOST);
-  const read = unread.length === 0 ? new Set<number>() : new Set(draft.rows.map(({ line }) => line));
+  const rowLines = unread.length === 0 ? new Set<number>() : new Set(draft.rows.map(({ line }) => line));
   const rowsOf = new Map(double.map(({ at }) => [at, [] as Row[]]));
   if (double.length > 0) for (const row of draft.rows) rowsOf.get(row.line)?.push(row);
   return [
     ...unread
-      .filter(({ line }) => !read.has(line))
+      .filter(({ line }) => !rowLines.has(line))
       .map(({ line, text }) => ask(line, "left out", [text.slice(0, 80)], true)),
     ...double.flatMap(({ at, raw }) => {
       const rows = rowsOf.get(at) ?? [];
@@ -122,9 +122,9 @@ function stepAmounts({ steps, rows }: Draft, reading: Reading): Question[] {
   return steps.flatMap(({ line, text }) => {
     if (!MAY_WEIGH.test(text)) return [];
     for (const [said, number = "", unit = "", words = ""] of text.matchAll(OF_STEP)) {
-      const read = readRow(words, reading);
+      const whole = readRow(words, reading);
       const [word = ""] = words.split(" ");
-      const one = read.isKnown ? read : readRow(word, reading);
+      const one = whole.isKnown ? whole : readRow(word, reading);
       // "Feed 40 g starter", where no row is a starter and none takes one; or a method before any row.
       const isUnread = prefermentIn(words) !== undefined && !rows.some((row) => row.takes !== null || isStarter(row));
       if (isUnread || (line < first && one.isKnown)) return [ask(line, "left out", [said.trim(), "step"], false)];

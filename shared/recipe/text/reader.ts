@@ -6,7 +6,7 @@ import { checksOf } from "./checks.ts";
 import { unitIn } from "./columns.ts";
 import { type Corrections, lineKey, NO_CORRECTIONS } from "./corrections.ts";
 import type { Described, Kitchen, Question } from "./description.ts";
-import { correctedRead, type Draft, ignore } from "./draft.ts";
+import { correctedRow, type Draft, ignore } from "./draft.ts";
 import { leftOutOf } from "./left-out.ts";
 import { readLineAt } from "./line-order.ts";
 import { type NumberStyle, numberStyle } from "./numbers.ts";
@@ -48,8 +48,8 @@ export function describeLines(lines: readonly SourceLine[], kitchen: Kitchen, co
   if (style !== "unclear") return describedAs(style, lines, kitchen, corrections);
   const ways = (["thousands", "decimals"] as const).flatMap((answer) => {
     const way = numberStyle(whole, answer);
-    const read = way === "unclear" ? undefined : describedAs(way, lines, kitchen, corrections);
-    return read !== undefined && isPlausible(read) ? [read] : [];
+    const description = way === "unclear" ? undefined : describedAs(way, lines, kitchen, corrections);
+    return description !== undefined && isPlausible(description) ? [description] : [];
   });
   const [only] = ways;
   if (only !== undefined && ways.length === 1) return only;
@@ -79,10 +79,10 @@ function emptied(text: readonly SourceLine[], lines: readonly SourceLine[]): rea
 /** What a person said of one of several rows of a line goes by the row's own text. */
 function correctorOf(reading: Reading): Draft["correct"] {
   const { lines } = reading.corrections;
-  if (lines === NO_CORRECTIONS.lines) return (read) => read;
-  return (read) => {
-    const correction = lines[lineKey(read.text)];
-    return correction === undefined || correction.is !== undefined ? read : correctedRead(read, correction, reading);
+  if (lines === NO_CORRECTIONS.lines) return (plainRow) => plainRow;
+  return (before) => {
+    const correction = lines[lineKey(before.text)];
+    return correction === undefined || correction.is !== undefined ? before : correctedRow(before, correction, reading);
   };
 }
 

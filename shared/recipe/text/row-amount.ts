@@ -106,10 +106,10 @@ export function cellNumber(cell: string, style: NumberStyle): number | null {
     /(\d)[\s\u00a0\u202f'’](?=\d{3}(?!\d))/g,
     "$1",
   );
-  const read = readNumber(plain.replace(/\s*(?:k?g|gr|lbs?|oz|ml|l|%)\.?$/i, ""), {
+  const amount = readNumber(plain.replace(/\s*(?:k?g|gr|lbs?|oz|ml|l|%)\.?$/i, ""), {
     threeDecimals: style !== "unclear",
   });
-  return "says" in read ? null : read.value;
+  return "says" in amount ? null : amount.value;
 }
 
 /** What a column of units says of things that are counted. */

@@ -8,7 +8,7 @@ import { readRow } from "./row.ts";
 import type { Reading, RowRead } from "./row-context.ts";
 import { roleBeside } from "./rows-in-line.ts";
 
-export type PartRow = { readonly read: RowRead; readonly role: StageRole | undefined };
+export type PartRow = { readonly row: RowRead; readonly role: StageRole | undefined };
 
 const NUMBER = "(?:\\d[\\d.,]*(?:\\s\\d/\\d)?|[½¼¾⅓⅔])[½¼¾⅓⅔]?(?:/\\d)?";
 const SIDE = `(${NUMBER}(?:\\s?(?:k?g|oz|lbs?|ml|cl|dl|l|cups?|tsps?|tbsps?|tbs|tablespoons?|teaspoons?|el|tl|%))?)`;
@@ -36,13 +36,13 @@ export function rowAndBeside(text: string, reading: Reading): PartRow[] | undefi
   const side = { ...beside, text: text.slice(first.length), type: main.type, name: main.name, readName: main.readName };
   if (more !== null)
     return [
-      { read: main, role: undefined },
-      { read: side, role },
+      { row: main, role: undefined },
+      { row: side, role },
     ];
   if (main.grams === null || beside.grams === null || beside.grams > main.grams) return undefined;
   return [
-    { read: { ...main, grams: grams(main.grams - beside.grams) }, role: undefined },
-    { read: side, role },
+    { row: { ...main, grams: grams(main.grams - beside.grams) }, role: undefined },
+    { row: side, role },
   ];
 }
 
@@ -51,7 +51,7 @@ const TAG =
 const DOUGH_TAG = /^(?:(?:final|main) )?(?:dough|mix)$|^final$/;
 
 /** The stage that a row names beside its ingredient: "flour (sponge)", "water for the poolish"; and the row without it. */
-export function stageTagged(text: string, reading: Reading): { read: RowRead; stage: Stage } | undefined {
+export function stageTagged(text: string, reading: Reading): { row: RowRead; stage: Stage } | undefined {
   const match = TAG.exec(text);
   const tag = match?.[1] ?? match?.[2] ?? "";
   if (tag === "") return undefined;
@@ -60,7 +60,7 @@ export function stageTagged(text: string, reading: Reading): { read: RowRead; st
     return undefined;
   const core = headingCore(tag);
   if (heading.stage.role === "dough" && !DOUGH_TAG.test(core)) return undefined;
-  const read = readRow(
+  const row = readRow(
     text
       .replace(match?.[0] ?? "", " ")
       .replace(/\s+/g, " ")
@@ -68,7 +68,7 @@ export function stageTagged(text: string, reading: Reading): { read: RowRead; st
     reading,
   );
   // "Cream (sour)" and "cherries (sour)" go into no sour.
-  if (core === "sour" && !/^(?:flour|water|yeast|salt)$/.test(read.type)) return undefined;
-  const isIngredient = read.type !== "" && prefermentIn(read.name) === undefined && prefermentWordIn(read.name) === "";
-  return isIngredient ? { read: { ...read, text }, stage: { ...heading.stage, line: null } } : undefined;
+  if (core === "sour" && !/^(?:flour|water|yeast|salt)$/.test(row.type)) return undefined;
+  const isIngredient = row.type !== "" && prefermentIn(row.name) === undefined && prefermentWordIn(row.name) === "";
+  return isIngredient ? { row: { ...row, text }, stage: { ...heading.stage, line: null } } : undefined;
 }

@@ -140,8 +140,8 @@ export function rowText(text: string, isCell = false): RowText {
   const percents: PercentRead[] = [];
   let bare = plain;
   if (plain.includes("%")) {
-    const read = percentsIn(plain);
-    percents.push(...read);
+    const several = percentsIn(plain);
+    percents.push(...several);
     bare = tidied(plain.replace(PERCENT, " "));
     plain = plain.replace(PERCENT, (one, _value, at: number) =>
       saysOf(plain.slice(at + one.length), plain.slice(0, at)) === "amount" ? " " : one,

@@ -13,26 +13,26 @@ export function readRow(text: string, reading: Reading, beside: Beside = {}): Ro
     return readAfresh(text, reading, beside);
   const before = reading.known.get(text);
   if (before !== undefined) return before;
-  const read = readAfresh(text, reading, beside);
+  const row = readAfresh(text, reading, beside);
   if (reading.known.size >= MAX_CACHED) {
     reading.known.clear();
     reading.plain.clear();
   }
-  reading.known.set(text, read);
-  return read;
+  reading.known.set(text, row);
+  return row;
 }
 
 function readAfresh(text: string, reading: Reading, beside: Beside): RowRead {
   const other = text.includes("%") ? OF_OTHER.exec(text)?.[0] : undefined;
   const plainNumbers = withPlainNumbers(other === undefined ? text : text.replace(other, " "), reading.style);
-  const read = rowText(plainNumbers, beside.amount !== undefined);
-  const { percent, body } = percentOf(read, reading);
+  const parts = rowText(plainNumbers, beside.amount !== undefined);
+  const { percent, body } = percentOf(parts, reading);
   const unwet = nameOf(body, reading);
   const amount =
     beside.amount === undefined
-      ? amountIn(read.bare, unwet.asked, reading, beside)
+      ? amountIn(parts.bare, unwet.asked, reading, beside)
       : amountBeside(beside, unwet, reading);
-  const named = wetted(unwet, percent, amount.grams !== null || beside.percent != null, read.percents);
+  const named = wetted(unwet, percent, amount.grams !== null || beside.percent != null, parts.percents);
   const isRowPercent = percent !== null || beside.percent != null;
   const isNothing =
     amount.grams === null && amount.bare === null && amount.asks.every(({ reason }) => reason === "no amount");
@@ -46,20 +46,20 @@ function readAfresh(text: string, reading: Reading, beside: Beside): RowRead {
     percent: beside.percent ?? percent,
     bare: amount.bare,
     count: amount.count ?? null,
-    isOptional: read.isOptional,
-    isAll: read.isAll,
-    keeps: read.keeps === "" ? null : weightOf(read.keeps, reading),
+    isOptional: parts.isOptional,
+    isAll: parts.isAll,
+    keeps: parts.keeps === "" ? null : weightOf(parts.keeps, reading),
     isKnown: named.isKnown,
     remarks: [
-      ...(read.temperature === null
+      ...(parts.temperature === null
         ? []
-        : [{ reason: "temperature" as const, says: `${showNumber(read.temperature, 1)} °C` }]),
+        : [{ reason: "temperature" as const, says: `${showNumber(parts.temperature, 1)} °C` }]),
       ...amount.remarks,
     ],
     asks: [
       ...named.asks,
       ...(isNothing && (isRowPercent || other !== undefined) ? [] : amount.asks),
-      ...severalPercents(read, named.type, reading),
+      ...severalPercents(parts, named.type, reading),
       ...(other === undefined || amount.grams !== null ? [] : [ofOther(other)]),
     ],
   };
@@ -82,19 +82,19 @@ function severalPercents({ percents }: RowText, type: string, { isPercents }: Re
 }
 
 /** The percentage that is an amount, and the text without it. */
-function percentOf(read: RowText, { isPercents }: Reading): { percent: number | null; body: string } {
-  const sure = read.percents.filter(({ says }) => says === "amount");
-  if (sure.length > 0) return { percent: isPercents ? (sure[0]?.value ?? null) : null, body: read.plain };
-  const [only] = read.percents;
-  if (only === undefined || !isPercents) return { percent: null, body: read.plain };
+function percentOf(parts: RowText, { isPercents }: Reading): { percent: number | null; body: string } {
+  const sure = parts.percents.filter(({ says }) => says === "amount");
+  if (sure.length > 0) return { percent: isPercents ? (sure[0]?.value ?? null) : null, body: parts.plain };
+  const [only] = parts.percents;
+  if (only === undefined || !isPercents) return { percent: null, body: parts.plain };
   // "100% rye flour" among percentages; "30% milk" where nothing else is an amount.
-  const isAmount = only.says === "perhaps a name" || !/\d/.test(read.bare);
-  return isAmount && read.percents.length === 1
-    ? { percent: only.value, body: read.bare }
-    : { percent: null, body: read.plain };
+  const isAmount = only.says === "perhaps a name" || !/\d/.test(parts.bare);
+  return isAmount && parts.percents.length === 1
+    ? { percent: only.value, body: parts.bare }
+    : { percent: null, body: parts.plain };
 }
 
 function weightOf(amount: string, { weigh }: Reading): Grams | null {
-  const read = weigh(`${amount} flour`, null);
-  return read.is === "weighed" ? grams((read.least + read.most) / 2) : null;
+  const weight = weigh(`${amount} flour`, null);
+  return weight.is === "weighed" ? grams((weight.least + weight.most) / 2) : null;
 }

@@ -90,8 +90,8 @@ const MANNER =
 /** "Linseed" is no way to treat another thing. */
 function isManner(part: string, reading: Reading): boolean {
   if (!MANNER.test(part)) return false;
-  const read = readRow(part, reading);
-  return read.type === "" && !read.isAll;
+  const row = readRow(part, reading);
+  return row.type === "" && !row.isAll;
 }
 
 /** An ingredient in a list without an amount of its own. */
@@ -121,7 +121,7 @@ export function listedRows(text: string, reading: Reading): RowRead[] | undefine
     )
   )
     return undefined;
-  const read = parts.map((part) =>
+  const rows = parts.map((part) =>
     isStageWord(part) ? { ...readRow(part, reading), isAll: true } : readRow(part, reading),
   );
   const isRow = (one: RowRead) =>
@@ -132,10 +132,10 @@ export function listedRows(text: string, reading: Reading): RowRead[] | undefine
       isAsked(one) ||
       loose.includes(one.text)) &&
     one.name !== "";
-  return read.every(isRow) &&
-    read.filter(isAsked).length * 3 <= read.length &&
-    read.filter(({ isKnown, type, isAll }) => isKnown || isAll || type !== "").length >= read.length - 1
-    ? read
+  return rows.every(isRow) &&
+    rows.filter(isAsked).length * 3 <= rows.length &&
+    rows.filter(({ isKnown, type, isAll }) => isKnown || isAll || type !== "").length >= rows.length - 1
+    ? rows
     : undefined;
 }
 
@@ -149,6 +149,6 @@ export function splitRows(text: string, reading: Reading): RowRead[] | undefined
   const parts = withNotes(text.replace(/[,(]\s*(?:to|for)\s[^,\d]+$/i, "").split(JOINS), reading);
   const isRead = (part: string) => readRecipeLine(part).is === "read" || (reading.isPercents && part.includes("%"));
   if (parts.length < 2 || !parts.every((part) => AMOUNT.test(part) && isRead(part))) return undefined;
-  const read = parts.map((part) => readRow(part, reading));
-  return read.every((one) => (one.grams ?? one.percent) !== null && one.name !== "") ? read : undefined;
+  const rows = parts.map((part) => readRow(part, reading));
+  return rows.every((one) => (one.grams ?? one.percent) !== null && one.name !== "") ? rows : undefined;
 }

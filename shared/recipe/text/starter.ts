@@ -5,14 +5,14 @@ import { type Kind, kind } from "../../larder/kinds.ts";
 import { prefermentIn } from "../kinds.ts";
 import type { Row } from "./description.ts";
 
-const read = new Map<string, Kind | null>();
+const kinds = new Map<string, Kind | null>();
 
 function kindRead(type: string): Kind | null {
-  const before = read.get(type);
+  const before = kinds.get(type);
   if (before !== undefined) return before;
   const cell = type === "" ? null : kind().read(type);
   const known = cell === null || isFault(cell) || "unread" in cell ? null : cell;
-  if (read.size < 200) read.set(type, known);
+  if (kinds.size < 200) kinds.set(type, known);
   return known;
 }
 

@@ -4,7 +4,7 @@ import { isTotal } from "./clutter.ts";
 import { unitIn } from "./columns.ts";
 import { lineKey } from "./corrections.ts";
 import type { Stage } from "./description.ts";
-import { addRow, addStage, correctedRead, type Draft, ignore, stageAt, takeYield } from "./draft.ts";
+import { addRow, addStage, correctedRow, type Draft, ignore, stageAt, takeYield } from "./draft.ts";
 import { stageOf } from "./headings.ts";
 import { readRow } from "./row.ts";
 import { cellNumber, gramsOf } from "./row-amount.ts";
@@ -31,9 +31,9 @@ export function tableRows(
   const cell = (at: number): string => (at < 0 ? "" : (cells[at] ?? ""));
   const name = cell(plan.name);
   const number = (text: string, column: Weight): number | null => {
-    const read = cellNumber(text, reading.style);
+    const figure = cellNumber(text, reading.style);
     const unit = column.unit || unitIn(text.replace(/(\d)(?=\p{L})/gu, "$1 ")) || reading.unit;
-    return read === null ? null : read * (unit === "" ? 1 : gramsOf(unit));
+    return figure === null ? null : figure * (unit === "" ? 1 : gramsOf(unit));
   };
   const stageCell = cell(plan.stage);
   const percentText = plan.percent === undefined ? "" : cell(plan.percent.at);
@@ -72,14 +72,14 @@ export function tableRows(
   const add = (stage: number, amount: string | undefined, unit: string, percentage: number | null): void => {
     // "30 % of the dough" is no number: the row says it whole.
     const said = amount === "" && percentRead === null ? percentText : "";
-    const read = readRow(
+    const row = readRow(
       said === "" ? name : `${name} ${said}`,
       reading,
       said !== "" ? {} : { ...(amount === undefined ? {} : { amount }), unit, percent: percentage },
     );
     const role = roleBeside(name);
     const side = role === undefined ? stage : sideOf(draft, role);
-    addRow(draft, line.at, correction === undefined ? read : correctedRead(read, correction, reading), side);
+    addRow(draft, line.at, correction === undefined ? row : correctedRow(row, correction, reading), side);
   };
   if (staged.length >= 2) {
     for (const { at, column } of staged) {

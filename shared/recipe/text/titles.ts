@@ -27,21 +27,17 @@ function isTitle(line: SourceLine, reading: Reading, next: readonly SourceLine[]
   if (LETTER.test(text) || text.split(" ").length > 12 || text.length > 90 || !/\p{L}{2}/u.test(text)) return false;
   const following = next.find(({ text: one }) => one !== "");
   if (line.isListed || (line.isNumbered && !looksLikeRow(following)) || /[.!?]$/.test(text)) return false;
-  const read = readRow(text.replace(/\((?:total|based on|for|in all|makes|yields?)\b[^)]*\)/gi, " "), reading);
+  const row = readRow(text.replace(/\((?:total|based on|for|in all|makes|yields?)\b[^)]*\)/gi, " "), reading);
   // "65% hydration white" names no ingredient.
   // "Multigrain tin 600 g" over a gap: what one of them weighs.
   const isSized =
-    read.grams !== null &&
-    !read.isKnown &&
-    read.type === "" &&
-    next[0]?.text === "" &&
-    /\p{L}{3}.*\d\s?k?g$/iu.test(text);
+    row.grams !== null && !row.isKnown && row.type === "" && next[0]?.text === "" && /\p{L}{3}.*\d\s?k?g$/iu.test(text);
   if (isSized) return true;
   // "Rye sourdough, hydration 75"
   if (/\bhydration\b/i.test(text) && !hasAmount(text.replace(/%/g, "")) && looksLikeRow(following)) return true;
-  const isPercent = read.percent !== null && (read.isKnown || read.type !== "");
-  if (read.grams !== null || isPercent || (read.bare !== null && read.isKnown && /\d/.test(text))) return false;
-  if (read.isKnown && !looksLikeRow(following) && !(following !== undefined && opensOther(following))) return false;
+  const isPercent = row.percent !== null && (row.isKnown || row.type !== "");
+  if (row.grams !== null || isPercent || (row.bare !== null && row.isKnown && /\d/.test(text))) return false;
+  if (row.isKnown && !looksLikeRow(following) && !(following !== undefined && opensOther(following))) return false;
   return !isStep(text, false, false) || line.isMarked;
 }
 

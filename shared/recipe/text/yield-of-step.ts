@@ -18,8 +18,8 @@ export function yieldOfStep(text: string): YieldRead | undefined {
     const counted = /^\s*(?:(?:each|pieces?|rolls?|loaves|buns?|balls?|portions?|apiece|dough)\b.*)?$/i.test(rest);
     return counted && all.length === 1 ? { ...NO_YIELD, pieceWeight: all[0] ?? null } : undefined;
   }
-  const read = yieldIn(
+  const stepYield = yieldIn(
     words.replace(/\s*(?:,|and|then)\s+(?:shape|place|round|let|rest|roll|pre|form|put|leave)\b.*$/i, "").trim(),
   );
-  return read === undefined || read.isSpan ? undefined : read;
+  return stepYield === undefined || stepYield.isSpan ? undefined : stepYield;
 }
