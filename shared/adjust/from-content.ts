@@ -1,4 +1,4 @@
-// A formula out of what is typed into its sheet, and what is typed once the formula has changed.
+// A formula out of what is typed into its sheet.
 import { isFault, refuse } from "../base/refusal.ts";
 import { quote } from "../base/show.ts";
 import { percent, readPercents, shareOf } from "../formula/percents.ts";
@@ -73,7 +73,7 @@ export function formulaOf(content: Content, around: Around): Formula {
 }
 
 /** A row of the table that has a baked weight or a diameter. */
-const isSize = ([, baked, , diameter]: Line): boolean => number(baked) !== null || number(diameter) !== null;
+export const isSize = ([, baked, , diameter]: Line): boolean => number(baked) !== null || number(diameter) !== null;
 
 function rollInOf({ cells }: Content): RollIn {
   const of = ROLLED_OF.find((one) => one === text(cells.roll_in_of));
@@ -120,100 +120,10 @@ function setApartOf({ cells }: Content, block: Formula["block"]): Formula["setAp
   return { sort, share, hydration, yeast: block === "levain" ? 0 : (number(cells.pre_yeast) ?? 0) };
 }
 
-const SIZE_CELLS = ["tin_size_1", "tin_size_2", "tin_size_3", "tin_size_4", "tin_size_5"] as const;
+export const SIZE_CELLS = ["tin_size_1", "tin_size_2", "tin_size_3", "tin_size_4", "tin_size_5"] as const;
 
 function tinOf({ cells }: Content, capacity: number | null): Formula["tin"] {
   const shape = text(cells.tin_shape);
   if (capacity === null || !(capacity > 0) || !Object.keys(TIN_SHAPES).includes(shape)) return null;
   return { shape: shape as TinShape, sizes: SIZE_CELLS.map((name) => number(cells[name])), capacity };
-}
-
-/** What is to be typed for the formula as it is now; what did not change stays as it was typed. */
-export function contentOf(content: Content, before: Formula, after: Formula): Content {
-  return {
-    ...content,
-    tables: {
-      rows: linesOf(content.tables.rows, before, after),
-      sizes: content.tables.sizes.map((line, at, all) =>
-        isSize(line) ? sizeLine(line, all.slice(0, at).filter(isSize).length, before, after) : line,
-      ),
-      steps:
-        before.steps === after.steps
-          ? content.tables.steps
-          : after.steps.map(({ name, minutes, temp, how }) => [name, minutes, temp, how || null]),
-    },
-    cells: {
-      ...content.cells,
-      ...apartCells(before, after),
-      ...rollInCells(before, after),
-      ...areaCells(before, after),
-      ...tinCells(before, after),
-    },
-  };
-}
-
-function linesOf(lines: readonly Line[], before: Formula, after: Formula): Line[] {
-  const { whole } = rowsOf(lines);
-  const was = new Map(before.rows.map((row) => [row.id, row]));
-  const now = new Map(after.rows.map((row) => [row.id, row]));
-  const line = (row: Row, old: Row | undefined): Line => {
-    const isSame = old !== undefined && Math.abs(old.amount - row.amount) <= 1e-12 * Math.max(1, old.amount);
-    const typed = isSame ? (lines[row.id]?.[2] ?? null) : row.amount * whole;
-    return [row.name || null, row.type, typed];
-  };
-  return [
-    // A row that went leaves a blank one, so that what stands beside the others stays beside them.
-    ...lines.map((cells, id): Line => {
-      const row = now.get(id);
-      if (row !== undefined) return line(row, was.get(id));
-      return was.has(id) ? [null, null, null] : cells;
-    }),
-    ...after.rows.filter(({ id }) => id >= lines.length).map((row) => line(row, undefined)),
-  ];
-}
-
-function sizeLine(line: Line, at: number, before: Formula, after: Formula): Line {
-  const [was, now] = [before.sizes[at], after.sizes[at]];
-  if (was === undefined || now === undefined) return line;
-  const [name = null, baked = null, loss = null, diameter = null] = line;
-  return [
-    name,
-    was.baked === now.baked ? baked : now.baked,
-    loss,
-    was.diameter === now.diameter ? diameter : (now.diameter ?? null),
-  ];
-}
-
-type Cells = Content["cells"];
-
-function apartCells(before: Formula, after: Formula): Cells {
-  const { setApart, block } = after;
-  if (setApart === before.setApart || block === null) return {};
-  if (setApart === null) return { pre_share: null };
-  const { sort, share, hydration, yeast } = setApart;
-  const extra = block === "levain" ? {} : { pre_kind: sort, pre_yeast: yeast };
-  return { ...extra, pre_share: share, pre_hydration: hydration };
-}
-
-function rollInCells(before: Formula, after: Formula): Cells {
-  const { rollIn } = after;
-  if (rollIn === null || rollIn === before.rollIn) return {};
-  return { roll_in_name: rollIn.name || null, roll_in_share: rollIn.share, roll_in_of: rollIn.of };
-}
-
-/** Typed as it is now: the round that it was taken from is another. */
-const areaCells = (before: Formula, after: Formula): Cells =>
-  after.perArea === before.perArea ? {} : { per_area: after.perArea, known_weight: null, known_diameter: null };
-
-/** What a sheet has a formula for; the capacity of other shapes is typed. */
-const BY_FORMULA: readonly TinShape[] = ["box", "round"];
-
-function tinCells(before: Formula, after: Formula): Cells {
-  const { tin } = after;
-  if (tin === null || tin === before.tin) return {};
-  return {
-    tin_shape: tin.shape,
-    ...Object.fromEntries(SIZE_CELLS.map((name, at) => [name, tin.sizes[at] ?? null])),
-    tin_own: BY_FORMULA.includes(tin.shape) ? null : Math.round(tin.capacity),
-  };
 }

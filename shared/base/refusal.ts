@@ -13,7 +13,8 @@ export type Fault = {
 };
 
 /** Whether what was read is no value but a fault: `is "abc"; enter a weight such as 350`. */
-export const isFault = (read: unknown): read is Fault => typeof read === "object" && read !== null && "says" in read;
+export const isFault = (value: unknown): value is Fault =>
+  typeof value === "object" && value !== null && "says" in value;
 
 /** The one error of the project: what a person reads when an answer is refused. */
 export class Refusal extends Error {

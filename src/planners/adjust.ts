@@ -3,7 +3,8 @@
 import { applyAll, type Wish } from "../../shared/adjust/changes.ts";
 import { contentText, tidy } from "../../shared/adjust/content.ts";
 import type { Formula } from "../../shared/adjust/formula.ts";
-import { contentOf, formulaOf } from "../../shared/adjust/from-content.ts";
+import { formulaOf } from "../../shared/adjust/from-content.ts";
+import { contentOf } from "../../shared/adjust/to-content.ts";
 import { zonedTime } from "../../shared/adjust/versions.ts";
 import { dayNumber } from "../../shared/base/days.ts";
 import { refuse } from "../../shared/base/refusal.ts";

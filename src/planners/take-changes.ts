@@ -1,6 +1,6 @@
 // Takes the changes of the panel Adjust: into the sheet as a new version, or into a new formula sheet beside it.
 import { TABLE_NAMES, TABLES } from "../../shared/adjust/content.ts";
-import { contentOf } from "../../shared/adjust/from-content.ts";
+import { contentOf } from "../../shared/adjust/to-content.ts";
 import { MINUTES_A_DAY, readTime } from "../../shared/base/clock.ts";
 import { isFault } from "../../shared/base/refusal.ts";
 import type { TakeChangesAnswer } from "../../shared/protocol/adjust.ts";

@@ -4,7 +4,8 @@ import { CAUTIONS, cautionsOf } from "../blocks/name.ts";
 import { doughHelpers } from "./dough-figures.ts";
 import { doughsBlock, madeBlock, madeHelpers } from "./doughs.ts";
 import { levainHelpers, levainsBlock, machinesBlock } from "./levains.ts";
-import { dayHelpers, daysBlock, ordersHelpers, ordersTable } from "./orders.ts";
+import { daysBlock, ordersTable } from "./orders.ts";
+import { dayHelpers, ordersHelpers } from "./orders-helpers.ts";
 import { afterDays, daysOf, helpersFrom, type ProductionShape } from "./shape.ts";
 
 /** What stands on a production sheet, and on no other. */

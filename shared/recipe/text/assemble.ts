@@ -1,7 +1,8 @@
 // The dough as one formula: stages put together, what stands twice counted once, preferments as shares of flour.
 
 import { type Grams, grams } from "../../base/units.ts";
-import type { Formula, FormulaPart, FormulaRow, Question, Row, Stage } from "./description.ts";
+import type { Formula, FormulaPart, FormulaRow } from "./described-formula.ts";
+import type { Question, Row, Stage } from "./description.ts";
 import { IN_DOUGH } from "./description.ts";
 import type { Draft } from "./draft.ts";
 import { merged, type Portion } from "./portions.ts";

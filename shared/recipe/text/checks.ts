@@ -1,7 +1,8 @@
 // Whether a text agrees with itself: totals against rows, percentages against weights, pieces against dough.
 
 import { showNumber } from "../../base/show.ts";
-import { type Formula, IN_DOUGH, type Question, type Row } from "./description.ts";
+import type { Formula } from "./described-formula.ts";
+import { IN_DOUGH, type Question, type Row } from "./description.ts";
 import type { Draft, Total } from "./draft.ts";
 import type { Reading } from "./row-context.ts";
 

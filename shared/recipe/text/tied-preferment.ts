@@ -1,7 +1,7 @@
 // What ripens or soaks before the dough is mixed: as a sheet's cells take it, and as its own list.
 
 import { grams } from "../../base/units.ts";
-import type { MixedBefore, TiedPreferment } from "./description.ts";
+import type { MixedBefore, TiedPreferment } from "./described-formula.ts";
 import type { Draft } from "./draft.ts";
 import { identityOf, type Portion } from "./portions.ts";
 import type { Reading } from "./row-context.ts";

@@ -3,24 +3,24 @@
 import { refuse } from "../../../shared/base/refusal.ts";
 import { batchCodes } from "../../../shared/production/batch-code.ts";
 import { dayWords } from "../../../shared/production/clock.ts";
-import { itemKey, type OrderLine, ordersFor, type RegularOrder } from "../../../shared/production/orders.ts";
+import { ordersFor } from "../../../shared/production/orders.ts";
 import { productionOf } from "../../../shared/production/plan.ts";
 import type { NewSheet } from "../../../shared/protocol/plan-message.ts";
-import type { Links, Value } from "../../../shared/sheet/model.ts";
+import type { Value } from "../../../shared/sheet/model.ts";
 import { plan } from "../../../shared/sheet/plan.ts";
 import { REGULAR_NAME } from "../../../shared/sheet/workbook-names.ts";
 import { productionSheet } from "../../../templates/production/production.ts";
-import type { OrderColumn, ProductionShape } from "../../../templates/production/shape.ts";
-import { letters, linkName } from "../../../templates/production/shape.ts";
+import type { ProductionShape } from "../../../templates/production/shape.ts";
 import { type FormulaSheets, overAllSheets } from "../all-sheets.ts";
-import { type Overview, type SizeRow, sizesOf } from "../overview.ts";
+import { type Overview, sizesOf } from "../overview.ts";
 import { make, type Steps, withNotes } from "../steps.ts";
 import { temperatureIn } from "./day-water.ts";
-import { eachLink, levainsOf, mixedLink, notOrdered, positiveLink, type TakenLevain } from "./formula.ts";
+import { levainsOf, notOrdered } from "./formula.ts";
 import { levainSettings, levainValues, machineValues } from "./levain-settings.ts";
-import { rowNote } from "./note.ts";
+import { columnsOf, gridRows, type Item } from "./order-grid.ts";
 import { doughsFor, type OwnPart, plannedAll, takerOf } from "./parts.ts";
 import { type AskedProduction, matched, readAsked, regularOf } from "./production-ask.ts";
+import { linksOf } from "./production-links.ts";
 
 /** Formula sheets up to which all their items have a row, whether they are ordered or not. */
 const FEW = 12;
@@ -33,8 +33,6 @@ export function* buildProduction(question: Readonly<Record<string, unknown>>): S
   const order = readAsked(question);
   return yield* overAllSheets({ cells: [REGULAR_NAME] }, (all) => over(all, order));
 }
-
-type Item = { readonly sheet: Overview; readonly product: string; readonly size: string; readonly row: SizeRow };
 
 function* over(all: FormulaSheets, order: AskedProduction): Steps<NewSheet> {
   const able = all.sheets.filter((sheet) => notOrdered(sheet) === null);
@@ -153,94 +151,6 @@ function doughShape(
       doughs.includes(taker) ? [{ dough: doughs.indexOf(taker), isRolledIn }] : [],
     ),
   };
-}
-
-function columnsOf({ days, isAcross }: AskedProduction, customers: readonly string[]): OrderColumn[] {
-  if (!isAcross) return days.map((_, at) => ({ day: at + 1, customer: null }));
-  return ["", ...customers].map((customer) => ({ day: 1, customer }));
-}
-
-type GridRow = {
-  readonly item: Item;
-  readonly customer: string;
-  readonly typed: readonly (number | null)[];
-  readonly note: string;
-};
-
-/** A row for each item, and for each customer who orders it. */
-function gridRows(
-  items: readonly Item[],
-  { days, isAcross }: AskedProduction,
-  lines: readonly OrderLine[],
-  regular: readonly RegularOrder[],
-  columns: readonly OrderColumn[],
-): GridRow[] {
-  const piecesOf = (item: Item, customer: string, day: number | undefined): number | null => {
-    const some = lines.filter(
-      (line) =>
-        itemKey(line) === itemKey(item) && line.day === day && line.customer === customer && line.pieces !== null,
-    );
-    return some.length === 0 ? null : some.reduce((sum, { pieces }) => sum + (pieces ?? 0), 0);
-  };
-  return items.flatMap((item): GridRow[] => {
-    const customerLines = [...lines, ...regular]
-      .filter((line) => itemKey(line) === itemKey(item))
-      .map(({ customer }) => customer);
-    const customers = isAcross ? [""] : ["", ...new Set(customerLines.filter((customer) => customer !== ""))];
-    return customers.map((customer) => ({
-      item,
-      customer,
-      typed: columns.map((column) => piecesOf(item, column.customer ?? customer, days[column.day - 1])),
-      note: notesOf(
-        lines.filter((line) => itemKey(line) === itemKey(item) && (isAcross || line.customer === customer)),
-        { days: days.length, isAcross },
-      ),
-    }));
-  });
-}
-
-/** Notes of one row's orders, with the day or the customer where the row has several. */
-function notesOf(lines: readonly OrderLine[], { days, isAcross }: { days: number; isAcross: boolean }): string {
-  const notes = new Map<string, string[]>();
-  for (const { note = "", day, customer } of lines) {
-    const whose = isAcross ? customer : days > 1 ? dayWords(day) : "";
-    if (note !== "") notes.set(note, [...(notes.get(note) ?? []), ...(whose === "" ? [] : [whose])]);
-  }
-  return rowNote(notes);
-}
-
-function linksOf(
-  rows: readonly Item[],
-  doughs: readonly Overview[],
-  names: readonly string[],
-  taken: readonly (readonly TakenLevain[])[],
-  parts: readonly OwnPart[],
-): Links {
-  const links: Record<string, string> = {};
-  rows.forEach(({ sheet, row }, at) => {
-    links[linkName("each", at)] = eachLink(sheet, row);
-  });
-  doughs.forEach((sheet, at) => {
-    const takers = parts.filter(({ part }) => part === sheet);
-    rows.forEach((row, item) => {
-      const some = takers.filter(({ taker }) => taker === row.sheet).map(({ link }) => link);
-      if (some.length > 0 && !doughs.includes(row.sheet))
-        links[linkName("part_of", at * rows.length + item)] = some.join("+");
-    });
-    takers
-      .filter(({ taker }) => doughs.includes(taker))
-      .forEach(({ link }, place) => {
-        links[linkName(`into_${letters(at)}`, place)] = link;
-      });
-    links[linkName("mixed", at)] = mixedLink(sheet);
-    links[linkName("limit", at)] = positiveLink(sheet, "mixer_limit");
-    links[linkName("least", at)] = positiveLink(sheet, "mixer_least");
-    names.forEach((name, which) => {
-      const parts = (taken[at] ?? []).filter(({ from }) => from === name).map(({ link }) => link);
-      if (parts.length > 0) links[linkName("levain_part", which * doughs.length + at)] = parts.join("+");
-    });
-  });
-  return links;
 }
 
 /** Named by its day, or by the first and the last: short enough for the tab of any spreadsheet. */
