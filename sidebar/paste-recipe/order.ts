@@ -3,8 +3,8 @@
 import { tidy } from "../../shared/base/number.ts";
 import { fromCelsius } from "../../shared/base/units.ts";
 import { inputNames, type Order } from "../../shared/protocol/order.ts";
-import type { Described, Stage } from "../../shared/recipe/text/description.ts";
 import type { FormulaRow } from "../../shared/recipe/text/described-formula.ts";
+import type { Described, Stage } from "../../shared/recipe/text/description.ts";
 import { questionSays } from "../../shared/recipe/text/wording.ts";
 import type { SheetModel, Value } from "../../shared/sheet/model.ts";
 import { TEMPLATES } from "../../templates/index.ts";

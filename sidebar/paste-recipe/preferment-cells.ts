@@ -3,8 +3,8 @@
 import { showNumber } from "../../shared/base/show.ts";
 import { fromGrams, type WeightUnit } from "../../shared/base/units.ts";
 import { inputNames } from "../../shared/protocol/order.ts";
-import type { Described } from "../../shared/recipe/text/description.ts";
 import type { MixedBefore, TiedPreferment } from "../../shared/recipe/text/described-formula.ts";
+import type { Described } from "../../shared/recipe/text/description.ts";
 import type { SheetModel, Value } from "../../shared/sheet/model.ts";
 import { inputCell } from "../../shared/sheet/template-inputs.ts";
 import type { MethodRow } from "./method.ts";
