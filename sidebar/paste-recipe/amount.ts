@@ -13,7 +13,7 @@ import { ownOf, type PasteState, partAt } from "./state.ts";
 export const takesPieces = (model: SheetModel): boolean =>
   ["size_pieces", "size_weight"].every((name) => inputNames(model).has(name));
 
-/** How much to make: pieces of a weight, or the dough in all; what is typed wins over what the text says. */
+/** How much to make: pieces of a weight, or the whole dough; what is typed wins over what the text says. */
 export function amountOf(state: PasteState, at: number, model: SheetModel, faults: FieldFault[]) {
   const described = partAt(state, at);
   const { yield: yieldRead } = described;
@@ -63,11 +63,13 @@ export function amountOf(state: PasteState, at: number, model: SheetModel, fault
     values.set("size_loss", [loss]);
     return { values, dough: pieces * each, pieces, each, isByPieces: true };
   }
-  if (base !== null) {
+  // A sheet without the weight of a piece, such as one by diameters, still makes the dough of all the pieces told.
+  const made = dough ?? (pieces !== null && typed !== null ? pieces * typed : whole);
+  if (made !== null) {
     values.set("by", wholeChoice(model));
-    values.set("dough_wanted", inUnit(base));
+    values.set("dough_wanted", inUnit(made));
   }
-  return { values, dough: base, pieces, each, isByPieces: false };
+  return { values, dough: made, pieces, each, isByPieces: false };
 }
 
 /** What the sheet calls making by the whole of it. */

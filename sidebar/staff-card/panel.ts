@@ -101,7 +101,7 @@ function cardForm(sheets: readonly FormulaSummary[], front: string): Node[] {
       element(
         "p",
         { class: "hint" },
-        "A living card has one cell to type in, and calculates without the add-on. Neither follows the formula sheet: hand out a new one when the formula changes.",
+        "A recalculating card has one cell to type in, and calculates without the add-on. Neither follows the formula sheet: hand out a new one when the formula changes.",
       ),
     ),
     section("Amount", ...amountFields(form, draft, chosen, units)),

@@ -57,3 +57,44 @@ test("a label on a sheet has at most 30 characters", () => {
   ).filter(([, text]) => text.length > 30);
   expect(long.map(([name, text]) => `${name}: ${text}`)).toEqual([]);
 });
+
+/** Said in two files still: each is to move into one that both may import. The list only ever gets shorter. */
+const SAID_TWICE = new Set([
+  "Build an ingredient sheet, then formula sheets, then this sheet again.",
+  "Build one under New formula, then refresh.",
+  "Choose other hours, or enter orders.",
+  "Close Gramwright and open it again.",
+  "Code.gs is not as it was packed.",
+  "Enter 0 % where the law says so.",
+  "Hide the sheet if it is in the way.",
+  "Look at the sheet before you press it again.",
+  "Look at “Price before” in Ingredients before you try again.",
+  "Nothing is mixed in this shift.",
+  "Open the script editor, empty Code.gs, paste all of the first text again, save, then reload.",
+  "Reload the spreadsheet and open Gramwright again.",
+  "Save the price list as .xlsx or .csv and choose it again.",
+  "The prices could not all be written.",
+  "The sheet may still be on its way: look at the tabs under the grid before you ask again.",
+  "The sheet may still be on its way: look at the tabs under the grid.",
+  "The shift ends before it begins.",
+  "There is no formula sheet yet.",
+  "There is no ingredient sheet in this workbook yet.",
+  "There is no sheet … any more; it was renamed or deleted.",
+  "This sheet has no roll-in fat.",
+  "Wait until the sheets are calculated, then refresh.",
+  "Wait until the sheets are calculated, then try again.",
+  "… It took longer than Gramwright waited.",
+  "… is a folder; give a file name.",
+]);
+
+test("a sentence is said in one file", () => {
+  const files = new Map<string, Set<string>>();
+  for (const { at, says } of TEXTS) {
+    // What an argument is stands with its function, and sentences of a few words are phrases.
+    if (at.startsWith("src/functions/") || wordsOf(says) < 6 || !/^[\p{Lu}…“(].*[.?!]$/u.test(says)) continue;
+    files.set(says, (files.get(says) ?? new Set()).add(at.replace(/:\d+$/, "")));
+  }
+  const repeated = [...files].filter(([, places]) => places.size > 1).map(([says]) => says);
+  expect(repeated.filter((says) => !SAID_TWICE.has(says))).toEqual([]);
+  expect([...SAID_TWICE].filter((says) => !repeated.includes(says))).toEqual([]);
+});

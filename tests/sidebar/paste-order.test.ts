@@ -41,6 +41,16 @@ describe("how much the sheet makes", () => {
     const { values } = order("Rolls\n24 pcs @ 0.055 kg\nFlour 100%\nWater 65%\nSalt 2%").order;
     expect(values).toMatchObject({ by: "pieces", size_pieces: [24], size_weight: [55], percent: [1, 0.65, 0.02] });
   });
+  test("balls of a weight for a sheet that goes by diameters: the dough of all of them, whatever the recipe makes", () => {
+    const { order: built, dough, pieces, flour } = order(
+      "Margherita, 60 balls at 250 g\nTipo 00 flour 10 kg\nWater 6.2 kg\nSalt 280 g\nFresh yeast 15 g\nOlive oil 200 g\n\nTemper 2 h\nBake 2 min at 430 C",
+    );
+    expect(built.template).toBe("flat-round");
+    // 60 × 250 g, of which 10 000 parts of 16 695 are flour
+    expect([dough, pieces, built.values.by, built.values.dough_wanted]).toEqual([15_000, 60, "dough", 15_000]);
+    expect(flour).toBeCloseTo((15_000 * 10_000) / 16_695, 6);
+    expect(built.values.step).toEqual(expect.arrayContaining([expect.stringMatching(/temper/i)]));
+  });
   test("without a yield the recipe is made as a whole", () => {
     const { values } = order("Loaf\n500 g flour\n325 g water\n10 g salt").order;
     expect(values).toMatchObject({ by: "dough", dough_wanted: 835, percent: [1, 0.65, 0.02] });

@@ -15,7 +15,7 @@ const VERBS = new RegExp(`^(?:${OPENING})?(?:${VERB_WORDS.join("|")})\\b`, "i");
 /** Stages of the work as a table or a short line names them: "Bulk 2 h", "DDT 25 °C", "Final proof: 60 min". */
 const WORK_WORDS = [
   "mix(?:ing)?(?: time)?|knead(?:ing)?|autolyse|autolysis|bulk(?: ferment(?:ation)?)?|ferment(?:ation)?|floor time|first rise|second rise|rise|rising|bench(?: rest| time)?|rest(?:ing)?|intermediate proof|divid(?:e|ing)|shap(?:e|ing)|make-?up|mould(?:ing)?|final proof|proof(?:ing)?|prov(?:e|ing)|retard(?:ing)?|bak(?:e|ing)(?: time| temp(?:erature)?)?|oven(?: temp(?:erature)?)?",
-  String.raw`cool(?:ing)?|ddt|desired dough temp(?:erature)?|dough temp(?:erature)?|final dough temp(?:erature)?|folds?|s&f|stretch (?:and|&) folds?|steam|1st speed|2nd speed|first speed|second speed|slow speed|fast speed|speed \d|scaling|score|lamination|chill(?:ing)?|sheeting|backen|kneten|ruhen|teigruhe|stückgare|stockgare|gare|cuisson|pétrissage|pointage|apprêt|cottura|lievitazione|puntata`,
+  String.raw`cool(?:ing)?|temper(?:ing)?|ddt|desired dough temp(?:erature)?|dough temp(?:erature)?|final dough temp(?:erature)?|folds?|s&f|stretch (?:and|&) folds?|steam|1st speed|2nd speed|first speed|second speed|slow speed|fast speed|speed \d|scaling|score|lamination|chill(?:ing)?|sheeting|backen|kneten|ruhen|teigruhe|stückgare|stockgare|gare|cuisson|pétrissage|pointage|apprêt|cottura|lievitazione|puntata`,
 ];
 const NO_WORK = String.raw`(?!\s+(?:flour|water|powder|soda|yeast|salt|milk|butter|formula|ingredients?)\b)`;
 const WORK = new RegExp(String.raw`^(?:[\p{L}-]+ |\d(?:st|nd|rd|th) )?(?:${WORK_WORDS.join("|")})\b${NO_WORK}`, "iu");
