@@ -1,6 +1,8 @@
 // Names that the whole workbook knows: where one sheet's tables stand, for all the others.
 /** Where the shop's ingredient table stands; formulas of any sheet say it as it is. */
 export const LARDER_NAME = "gramwright_larder";
+/** What is answered where a question needs the ingredient sheet. */
+export const NO_LARDER_SHEET = "There is no ingredient sheet in this workbook yet. Build it first, in Plan.";
 /** What labels and advice read of it: nothing there changes with a price. */
 export const LABELS_NAME = "gramwright_labels";
 /** What formula sheets read of it beside the names there: prices by weight and by the piece, in the same rows. */

@@ -5,7 +5,10 @@ import type { SheetModel } from "../../shared/sheet/model.ts";
 
 const NAMES: readonly (readonly [template: string, words: RegExp])[] = [
   ["laminated", /\b(?:croissants?|danish|puff|laminated|pain au chocolat|kouign)\b/i],
-  ["flat-round", /\b(?:pizzas?|flat ?breads?|naan|pitas?|focaccia|pinsa|margherita|neapolitan|napoletana|tortillas?|lavash)\b/i],
+  [
+    "flat-round",
+    /\b(?:pizzas?|flat ?breads?|naan|pitas?|focaccia|pinsa|margherita|neapolitan|napoletana|tortillas?|lavash)\b/i,
+  ],
   ["cookie", /\b(?:cookies?|biscuits?|shortbread|sablés?|snaps)\b/i],
   ["cake", /\b(?:cakes?|muffins?|brownies?|sponge|cupcakes?|batter|madeleines?|gingerbread|banana (?:loaf|bread))\b/i],
   [

@@ -1,12 +1,13 @@
 // What a bakery needs for the labels of all its products: two sheets, and a file for the label printer.
+
 import { csvOf, csvText } from "../../shared/base/csv.ts";
 import type { Questions } from "../../shared/protocol/questions.ts";
 import { actionButton } from "../kit/action-button.ts";
 import { element } from "../kit/element.ts";
 import { section } from "../new-formula/sections.ts";
+import { SHEET_ON_ITS_WAY } from "./silence.ts";
 
 const OPTIONS = { weight: "g", temperature: "C", length: "cm", parts: [] } as const;
-const SILENT = "The sheet may still be on its way: look at the tabs under the grid.";
 
 const building = (template: string, label: string): Node[] => [
   ...actionButton(
@@ -16,7 +17,7 @@ const building = (template: string, label: string): Node[] => [
       request: () => ({ template, options: OPTIONS, values: {} }),
       busy: () => "Building the sheet …",
       done: ({ sheet, note }) => `Built “${sheet}”. No other sheet was changed.${note === undefined ? "" : ` ${note}`}`,
-      silent: SILENT,
+      silent: SHEET_ON_ITS_WAY,
     },
     "quiet-button",
   ).nodes,

@@ -3,6 +3,7 @@ import type { StartIngredient } from "../../shared/larder/start-ingredients.ts";
 import { actionButton } from "../kit/action-button.ts";
 import { element, say } from "../kit/element.ts";
 import { newId } from "../kit/fields.ts";
+import { SHEET_ON_ITS_WAY } from "./silence.ts";
 
 /** A larder of the ingredients that are ticked, out of all that come with their figures. */
 export function pickedLarder(): Node[] {
@@ -75,7 +76,7 @@ function pick(ingredients: readonly StartIngredient[]): Node[] {
       },
       busy: () => "Building the sheet …",
       done: ({ sheet, note }) => `Built “${sheet}”, a sheet of its own.${note === undefined ? "" : ` ${note}`}`,
-      silent: "The sheet may still be on its way: look at the tabs under the grid.",
+      silent: SHEET_ON_ITS_WAY,
     },
     "quiet-button",
   );

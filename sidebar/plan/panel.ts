@@ -10,6 +10,7 @@ import { nightForm, type Productions } from "./night.ts";
 import { nothingTyped, orderForm } from "./orders.ts";
 import { priceList } from "./price-list.ts";
 import { refresh } from "./refresh.ts";
+import { SHEET_ON_ITS_WAY } from "./silence.ts";
 
 /** Orders to a production, what its shifts need, and the two logs that teach a shop its own figures. */
 export const day: Panel = {
@@ -151,7 +152,7 @@ const regularOrders = (): readonly Node[] =>
       busy: () => "Building the sheet …",
       done: ({ sheet, note }) =>
         `Built “${sheet}”. Enter there what customers take each weekday.${note === undefined ? "" : ` ${note}`}`,
-      silent: "The sheet may still be on its way: look at the tabs under the grid.",
+      silent: SHEET_ON_ITS_WAY,
     },
     "quiet-button",
   ).nodes;
@@ -179,7 +180,7 @@ const all = (): HTMLElement =>
         request: () => ({}),
         busy: () => "Building the sheet …",
         done: ({ sheet, note }) => `Built “${sheet}”.${note === undefined ? "" : ` ${note}`}`,
-        silent: "The sheet may still be on its way: look at the tabs under the grid.",
+        silent: SHEET_ON_ITS_WAY,
       },
       "quiet-button",
     ).nodes,
@@ -198,7 +199,7 @@ function sheetsBeside(heading: string, hint: string, sheets: readonly Beside[]):
           request: () => ({ template, options: { ...UNITS, parts }, values: {} }),
           busy: () => "Building the sheet …",
           done: ({ sheet, note }) => `Built “${sheet}”, a sheet of its own.${note === undefined ? "" : ` ${note}`}`,
-          silent: "The sheet may still be on its way: look at the tabs under the grid.",
+          silent: SHEET_ON_ITS_WAY,
         },
         "quiet-button",
       ).nodes,

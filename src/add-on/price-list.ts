@@ -2,7 +2,7 @@
 import { refuse } from "../../shared/base/refusal.ts";
 import { quote } from "../../shared/base/show.ts";
 import type { PriceListAnswer, PriceListAsk } from "../../shared/protocol/price-list.ts";
-import { LARDER_NAME } from "../../shared/sheet/workbook-names.ts";
+import { LARDER_NAME, NO_LARDER_SHEET } from "../../shared/sheet/workbook-names.ts";
 import { comparePrices } from "./prices.ts";
 import { activeWorkbook } from "./workbook.ts";
 
@@ -10,7 +10,7 @@ const HEADS = { ingredient: "Ingredient", price: "Price", pack: "Pack", supplier
 
 export function writePriceList({ day, rows }: PriceListAsk): PriceListAnswer {
   const range = activeWorkbook().getRangeByName(LARDER_NAME);
-  if (range === null) return refuse("There is no ingredient sheet in this workbook yet. Build it first, in Plan.");
+  if (range === null) return refuse(NO_LARDER_SHEET);
   const sheet = range.getSheet();
   const cells = range.getValues();
   const column = (head: string) => (cells[0] ?? []).findIndex((cell) => String(cell).trim() === head);

@@ -2,7 +2,7 @@
 
 import { refuse } from "../../shared/base/refusal.ts";
 import { PRICE_KEPT, type PriceChange, priceChanges } from "../../shared/money/price-changes.ts";
-import { LARDER_NAME } from "../../shared/sheet/workbook-names.ts";
+import { LARDER_NAME, NO_LARDER_SHEET } from "../../shared/sheet/workbook-names.ts";
 import { activeWorkbook } from "./workbook.ts";
 
 type PriceDay = { readonly day: string; readonly unasked?: boolean | undefined };
@@ -11,7 +11,7 @@ type PriceDay = { readonly day: string; readonly unasked?: boolean | undefined }
 export function comparePrices({ day, unasked }: PriceDay): { changes: readonly PriceChange[] } {
   const range = activeWorkbook().getRangeByName(LARDER_NAME);
   if (range === null && unasked) return { changes: [] };
-  if (range === null) return refuse("There is no ingredient sheet in this workbook yet. Build it first, in Plan.");
+  if (range === null) return refuse(NO_LARDER_SHEET);
   const sheet = range.getSheet();
   const all = sheet.getRange(range.getRow(), 1, range.getNumRows(), sheet.getMaxColumns());
   const values = all.getValues();

@@ -4,12 +4,12 @@ import { refuse } from "../../shared/base/refusal.ts";
 import { foldText } from "../../shared/base/words.ts";
 import { nameKey } from "../../shared/larder/built-in-larder.ts";
 import type { StockAnswer, StockAsk } from "../../shared/protocol/stock.ts";
-import { LARDER_NAME } from "../../shared/sheet/workbook-names.ts";
+import { LARDER_NAME, NO_LARDER_SHEET } from "../../shared/sheet/workbook-names.ts";
 import { activeWorkbook } from "./workbook.ts";
 
 export function stock({ ingredients, also = [] }: StockAsk): StockAnswer {
   const range = activeWorkbook().getRangeByName(LARDER_NAME);
-  if (range === null) return refuse("There is no ingredient sheet in this workbook yet. Build it first, in Plan.");
+  if (range === null) return refuse(NO_LARDER_SHEET);
   const sheet = range.getSheet();
   const cells = range.getValues();
   const heads = (cells[0] ?? []).map((cell) => foldText(String(cell)));

@@ -6,7 +6,7 @@ import { plainName } from "../../shared/formula/uses.ts";
 import { KIND_WORDS } from "../../shared/larder/kind-words.ts";
 import { findIngredient, type Larder, readTable } from "../../shared/larder/larder.ts";
 import { readStockAnswer, type StockAsk } from "../../shared/protocol/stock.ts";
-import { LARDER_NAME } from "../../shared/sheet/workbook-names.ts";
+import { LARDER_NAME, NO_LARDER_SHEET } from "../../shared/sheet/workbook-names.ts";
 import { formulaSheets } from "./all-sheets.ts";
 import type { Overview } from "./overview.ts";
 import type { Steps } from "./steps.ts";
@@ -22,7 +22,7 @@ export type Missing = {
 export function* addMissing(): Steps<Missing> {
   const { sheets, names } = yield* formulaSheets({ cells: [LARDER_NAME] });
   const table = names.get(LARDER_NAME)?.values;
-  if (table === undefined) return refuse("There is no ingredient sheet in this workbook yet. Build it first, in Plan.");
+  if (table === undefined) return refuse(NO_LARDER_SHEET);
   const { ask, notes } = missingFrom(sheets, readTable(table));
   const note = notes.length === 0 ? {} : { note: notes.join(" ") };
   if (ask.ingredients.length + (ask.also ?? []).length === 0) return { sheet: "", added: [], also: [], ...note };

@@ -5,7 +5,7 @@ import type { SheetRow } from "../../shared/price-list/lines.ts";
 import type { TakePricesAnswer, TakePricesAsk } from "../../shared/protocol/planned-questions.ts";
 import { readPriceListAnswer } from "../../shared/protocol/price-list.ts";
 import { readStockAnswer } from "../../shared/protocol/stock.ts";
-import { LARDER_NAME } from "../../shared/sheet/workbook-names.ts";
+import { LARDER_NAME, NO_LARDER_SHEET } from "../../shared/sheet/workbook-names.ts";
 import { look, type Steps } from "./steps.ts";
 
 export type PriceSheet = { readonly rows: readonly SheetRow[]; readonly larder: Larder };
@@ -13,7 +13,7 @@ export type PriceSheet = { readonly rows: readonly SheetRow[]; readonly larder: 
 /** The ingredient sheet as it stands. */
 export function* readPriceSheet(): Steps<PriceSheet> {
   const [table] = (yield* look({ cells: [LARDER_NAME] })).names;
-  if (table === undefined) return refuse("There is no ingredient sheet in this workbook yet. Build it first, in Plan.");
+  if (table === undefined) return refuse(NO_LARDER_SHEET);
   const larder = readTable(table.values);
   const text = (cell: unknown) => (cell === null || cell === undefined ? "" : String(cell).trim());
   const heads = (table.values[0] ?? []).map((cell) => text(cell).toLowerCase());
