@@ -42,7 +42,12 @@ describe("how much the sheet makes", () => {
     expect(values).toMatchObject({ by: "pieces", size_pieces: [24], size_weight: [55], percent: [1, 0.65, 0.02] });
   });
   test("balls of a weight for a sheet that goes by diameters: the dough of all of them, whatever the recipe makes", () => {
-    const { order: built, dough, pieces, flour } = order(
+    const {
+      order: built,
+      dough,
+      pieces,
+      flour,
+    } = order(
       "Margherita, 60 balls at 250 g\nTipo 00 flour 10 kg\nWater 6.2 kg\nSalt 280 g\nFresh yeast 15 g\nOlive oil 200 g\n\nTemper 2 h\nBake 2 min at 430 C",
     );
     expect(built.template).toBe("flat-round");
