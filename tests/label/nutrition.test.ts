@@ -267,6 +267,14 @@ describe("BAKE_NUTRITION", () => {
     expect(lines("dry mix", "US")[8]?.[3]).toContain("added sugars");
     expect(line("dry mix", "Sodium (mg)", "US")?.[1]).toBe(0);
   });
+  test("sodium of a US panel is the salt ÷ 2.5 (Regulation (EU) 1169/2011, annex I, 11; USDA SR28 02047: 38 758 mg)", () => {
+    expectCells(exact("salt", "US", "Sodium (mg)"), 38_758, 1e-6);
+    const cured = [
+      ["ingredient", "salt"],
+      ["cured ham", 0.025],
+    ];
+    expectCells(exact("cured ham", "US", "Sodium (mg)", cured), 1000);
+  });
   test("a compound without figures has those of its parts (USDA SR28 12061 and 19335: 40 % of 49.93 g of fat)", () => {
     expectCells(exact("paste", "EU", "Fat (g)", larder), 0.4 * 49.93);
     expectCells(exact("paste", "EU", "of which sugars (g)", larder), 0.4 * 4.35 + 0.6 * 99.8);
