@@ -114,9 +114,16 @@ export function numberFormat(unit: Unit, options: Options, steps: Steps): string
 
 const withDecimals = (many: number): string => (many === 0 ? "#,##0" : `#,##0.${"0".repeat(many)}`);
 
-/** Of a figure that does not change: with the decimals it has, six at most. */
+/** Finer than any step of a scale, 1/32 oz among them. */
+const FINEST_DECIMALS = 5;
+
+/** Of a figure that does not change: with the decimals it has, and three digits of one that stands on no step of a scale. */
 export function exactFormat(value: number): string {
-  const [, decimals = ""] = value
+  const isOnStep = Math.abs(value - Number(value.toFixed(FINEST_DECIMALS))) <= 1e-9 * Math.max(1, Math.abs(value));
+  const shown = isOnStep
+    ? value
+    : Number(value.toPrecision(Math.max(3, Math.trunc(Math.abs(value)).toString().length)));
+  const [, decimals = ""] = shown
     .toFixed(6)
     .replace(/\.?0+$/, "")
     .split(".");

@@ -40,13 +40,24 @@ const LETTER = 7;
 const batchWidth = (customers: readonly CustomerShape[]): number =>
   Math.max(BATCH, ...customers.flatMap(({ rows }) => rows.map(({ code }) => LETTER * code.length)));
 
+/** Sizes and notes are as wide as what stands in them, up to what goes on paper. */
+const MAX_WIDTHS = { Size: 130, Note: 300 } as const;
+
+function widthOf(head: string, customers: readonly CustomerShape[]): number {
+  const usual = WIDTHS[head];
+  if (usual === undefined) return batchWidth(customers);
+  if (head !== "Size" && head !== "Note") return usual;
+  const texts = customers.flatMap(({ rows }) => rows.map(({ size, note }) => (head === "Size" ? size : note)));
+  return Math.min(MAX_WIDTHS[head], Math.max(usual, ...texts.map(({ length }) => LETTER * length)));
+}
+
 export function byCustomerSheet(customers: readonly CustomerShape[], columns: CustomerColumns): SheetModel {
   const before = customers.map((_, at) => customers.slice(0, at).reduce((sum, { rows }) => sum + rows.length, 0));
   return {
     name: "by-customer",
     title: "By customer",
     says: "What each customer gets, with batch codes and prices.",
-    widths: headsOf(columns).map((head) => WIDTHS[head] ?? batchWidth(customers)),
+    widths: headsOf(columns).map((head) => widthOf(head, customers)),
     parts: [],
     frozen: 3,
     bands: [

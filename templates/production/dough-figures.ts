@@ -6,6 +6,11 @@ export const mixWords = (mixes: string, each: string): Formula => [
   { when: "oz", formula: `=IF(${mixes}=0;"";${mixes}&" × "&ROUND(${each}/16;2)&" lb")` },
   { formula: `=IF(${mixes}=0;"";${mixes}&" × "&ROUND(${each}/1000;2)&" kg")` },
 ];
+/** Where many days stand beside each other: to a tenth, and the heading says the unit. */
+export const shortMixWords = (mixes: string, each: string): Formula => [
+  { when: "oz", formula: `=IF(${mixes}=0;"";${mixes}&" × "&ROUND(${each}/16;1))` },
+  { formula: `=IF(${mixes}=0;"";${mixes}&" × "&ROUND(${each}/1000;1))` },
+];
 
 /** A formula that shows no weight, and mixes that are too small for the mixer. */
 export const doughSays = (at: number): string =>

@@ -1,8 +1,8 @@
 // What is made for the orders: whole trays of pieces, and the doughs for them in equal mixes.
 import type { Block, CellModel, Formula, Line } from "../../shared/sheet/model.ts";
 import { headingLine } from "../blocks/line.ts";
-import { doughSays, mixWords } from "./dough-figures.ts";
-import { afterDays, beforeDays, daysOf, linkName, type ProductionShape, pageColumns, quoted } from "./shape.ts";
+import { doughSays, mixWords, shortMixWords } from "./dough-figures.ts";
+import { afterDays, beforeDays, daysOf, isWide, linkName, type ProductionShape, pageColumns, quoted } from "./shape.ts";
 
 const headCell = (at: number, text: string, align?: "right"): CellModel => ({
   at,
@@ -132,13 +132,15 @@ function itemHelpers(shape: ProductionShape, index: number): CellModel[] {
 export function doughsBlock(shape: ProductionShape): Block {
   const days = daysOf(shape);
   const last = afterDays(shape);
+  const words = isWide(shape) ? shortMixWords : mixWords;
+  const says = `Equal mixes within the mixer's capacity${isWide(shape) ? (shape.isInOunces ? " (lb)" : " (kg)") : ""}`;
   return {
     block: "doughs",
     left: 0,
     lines: [
       headingLine("Doughs", pageColumns(shape)),
       {
-        cells: [headCell(0, "Equal mixes within the mixer's capacity"), headCell(last + 2, "Earlier (min)", "right")],
+        cells: [headCell(0, says), headCell(last + 2, "Earlier (min)", "right")],
       },
       ...shape.doughs.map((_, index): Line => {
         const at = index + 1;
@@ -151,7 +153,7 @@ export function doughsBlock(shape: ProductionShape): Block {
                 role: "strong",
                 unit: "text",
                 align: "right",
-                formula: mixWords(`@x_${at}_${day}`, `@p_${at}_${day}`),
+                formula: words(`@x_${at}_${day}`, `@p_${at}_${day}`),
               }),
             ),
             { at: last, role: "remark", unit: "text", formula: doughSays(at) },

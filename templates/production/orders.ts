@@ -2,6 +2,7 @@
 import type { Block, CellModel, ColumnModel, Line, Table } from "../../shared/sheet/model.ts";
 import { SPARE } from "./orders-helpers.ts";
 import { beforeDays, type ProductionShape, pageColumns, quoted, textFormula } from "./shape.ts";
+import { noteColumns } from "./widths.ts";
 
 const WEEKDAYS = "MonTueWedThuFriSatSun";
 /** The days over their columns; the first is typed, the others follow it. */
@@ -107,7 +108,7 @@ export function ordersTable(shape: ProductionShape): Table {
             } as const,
           ]
         : []),
-      { ...input("order_note", NOTE_HEAD), wide: hasRegular ? 2 : 3 },
+      { ...input("order_note", NOTE_HEAD), wide: noteColumns(shape) },
     ],
   };
 }

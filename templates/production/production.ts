@@ -6,26 +6,15 @@ import { doughsBlock, madeBlock, madeHelpers } from "./doughs.ts";
 import { levainHelpers, levainsBlock, machinesBlock } from "./levains.ts";
 import { daysBlock, ordersTable } from "./orders.ts";
 import { dayHelpers, ordersHelpers } from "./orders-helpers.ts";
-import { afterDays, daysOf, helpersFrom, type ProductionShape } from "./shape.ts";
+import { daysOf, helpersFrom, type ProductionShape } from "./shape.ts";
+import { pageWidths } from "./widths.ts";
 
 /** What stands on a production sheet, and on no other. */
 export const PRODUCTION_MARK = "Production plan";
 
-/** A date and a weight of mixes have room in it; with many columns they stand closer, so that the page goes on paper in its own size. */
-const USUAL = { few: 72, many: 66 };
-const MANY = 6;
-/** Names of products, and regular orders: with seven days, size and customer as wide as A4 or, in ounces, Letter on its side. */
-const NAMES = { few: 140, metric: 129, ounces: 101 };
-
 export function productionSheet(shape: ProductionShape): SheetModel {
   const left = helpersFrom(shape);
-  const isWide = shape.columns.length >= MANY;
-  const usual = USUAL[isWide ? "many" : "few"];
-  const page = Array<number>(left).fill(usual);
-  const names = NAMES[!isWide ? "few" : shape.isInOunces ? "ounces" : "metric"];
-  page[0] = names;
-  // Regular orders stand in one cell, a figure for each column.
-  if (shape.hasRegular) page[afterDays(shape)] = Math.max(usual, Math.min(names, 26 * shape.columns.length));
+  const { page, usual } = pageWidths(shape);
   const beside = (block: string, lines: Block["lines"]): Block => ({ block, left: left + 1, lines });
   return {
     name: "production",

@@ -25,6 +25,13 @@ export type ProductionShape = {
   /** Whether the rows have customers. */
   readonly hasCustomers: boolean;
   readonly orderRows: number;
+  /** Letters of the longest product, size, customer and note among the orders. */
+  readonly longest: {
+    readonly product: number;
+    readonly size: number;
+    readonly customer: number;
+    readonly note: number;
+  };
   readonly items: readonly ItemShape[];
   readonly doughs: readonly DoughShape[];
   readonly levains: readonly LevainShape[];
@@ -43,6 +50,9 @@ const LEAST_COLUMNS = { levains: 11, machines: 6 };
 
 export const dayColumns = ({ columns }: ProductionShape): number => columns.length;
 export const afterDays = (shape: ProductionShape): number => beforeDays(shape) + dayColumns(shape);
+/** With many columns they stand closer, so that the page goes on paper in its own size. */
+const MANY_COLUMNS = 6;
+export const isWide = ({ columns }: ProductionShape): boolean => columns.length >= MANY_COLUMNS;
 export const pageColumns = (shape: ProductionShape): number =>
   Math.max(afterDays(shape) + AFTER_DAYS, shape.levains.length > 0 ? LEAST_COLUMNS.levains : LEAST_COLUMNS.machines);
 /** Where the columns begin that the sheet only works with. */

@@ -1,4 +1,6 @@
 // The steps of a production by the clock: what begins when, for which mix or load, and on what.
+
+import { wrapText } from "../../shared/card/type-size.ts";
 import type { Block, Line, SheetModel } from "../../shared/sheet/model.ts";
 import { headingLine } from "../blocks/line.ts";
 import { CAUTIONS, cautionsOf } from "../blocks/name.ts";
@@ -85,13 +87,18 @@ export function timetableSheet(shape: TimetableShape): SheetModel {
   };
 }
 
+/** As many go on a line of the page. */
+const LINE_LETTERS = 140;
+
 function textBlock(block: string, heading: string, texts: readonly string[]): Block {
   return {
     block,
     left: 0,
     lines: [
       ...(heading === "" ? [] : [headingLine(heading, PAGE)]),
-      ...texts.map((text): Line => ({ cells: [{ at: 0, role: "label", text }] })),
+      ...texts
+        .flatMap((text) => wrapText(text, LINE_LETTERS))
+        .map((text): Line => ({ cells: [{ at: 0, role: "label", text }] })),
     ],
   };
 }

@@ -17,7 +17,7 @@ import { make, type Steps, withNotes } from "../steps.ts";
 import { temperatureIn } from "./day-water.ts";
 import { levainsOf, notOrdered } from "./formula.ts";
 import { levainSettings, levainValues, machineValues } from "./levain-settings.ts";
-import { columnsOf, gridRows, type Item } from "./order-grid.ts";
+import { columnsOf, gridRows, type Item, longestOf } from "./order-grid.ts";
 import { doughsFor, type OwnPart, plannedAll, takerOf } from "./parts.ts";
 import { type AskedProduction, matched, readAsked, regularOf } from "./production-ask.ts";
 import { linksOf } from "./production-links.ts";
@@ -68,6 +68,7 @@ function* over(all: FormulaSheets, order: AskedProduction): Steps<NewSheet> {
     columns,
     hasCustomers: !order.isAcross && customers.length > 0,
     orderRows: grid.length,
+    longest: longestOf(grid),
     items: rows.map(({ product, size }) => ({ product, size })),
     doughs: doughs.map((sheet) => doughShape(sheet, rows, doughs, parts)),
     levains: names.map((name) => ({

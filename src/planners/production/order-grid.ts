@@ -1,7 +1,7 @@
 // The orders of a new production as a grid: a row for each product and size, a column for each day or customer.
 import { dayWords } from "../../../shared/production/clock.ts";
 import { itemKey, type OrderLine, type RegularOrder } from "../../../shared/production/orders.ts";
-import type { OrderColumn } from "../../../templates/production/shape.ts";
+import type { OrderColumn, ProductionShape } from "../../../templates/production/shape.ts";
 import type { Overview, SizeRow } from "../overview.ts";
 import { rowNote } from "./note.ts";
 import type { AskedProduction } from "./production-ask.ts";
@@ -20,6 +20,17 @@ type GridRow = {
   readonly typed: readonly (number | null)[];
   readonly note: string;
 };
+
+/** Letters of what is longest in these rows: columns are that wide. */
+export function longestOf(grid: readonly GridRow[]): ProductionShape["longest"] {
+  const most = (lettersOf: (row: GridRow) => string) => Math.max(0, ...grid.map((row) => lettersOf(row).length));
+  return {
+    product: most(({ item }) => item.product),
+    size: most(({ item }) => item.size),
+    customer: most(({ customer }) => customer),
+    note: most(({ note }) => note),
+  };
+}
 
 /** A row for each item, and for each customer who orders it. */
 export function gridRows(
