@@ -2,7 +2,16 @@
 import type { Block, CellModel, Formula, Line } from "../../shared/sheet/model.ts";
 import { headingLine } from "../blocks/line.ts";
 import { doughSays, mixWords, shortMixWords } from "./dough-figures.ts";
-import { afterDays, beforeDays, daysOf, isWide, linkName, type ProductionShape, pageColumns, quoted } from "./shape.ts";
+import {
+  afterDays,
+  beforeDays,
+  daysOf,
+  hasManyDays,
+  linkName,
+  type ProductionShape,
+  pageColumns,
+  quoted,
+} from "./shape.ts";
 
 const headCell = (at: number, text: string, align?: "right"): CellModel => ({
   at,
@@ -132,8 +141,9 @@ function itemHelpers(shape: ProductionShape, index: number): CellModel[] {
 export function doughsBlock(shape: ProductionShape): Block {
   const days = daysOf(shape);
   const last = afterDays(shape);
-  const words = isWide(shape) ? shortMixWords : mixWords;
-  const says = `Equal mixes within the mixer's capacity${isWide(shape) ? (shape.isInOunces ? " (lb)" : " (kg)") : ""}`;
+  const isShort = hasManyDays(shape);
+  const words = isShort ? shortMixWords : mixWords;
+  const says = `Equal mixes within the mixer's capacity${isShort ? (shape.isInOunces ? " (lb)" : " (kg)") : ""}`;
   return {
     block: "doughs",
     left: 0,

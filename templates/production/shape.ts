@@ -52,6 +52,7 @@ export const dayColumns = ({ columns }: ProductionShape): number => columns.leng
 export const afterDays = (shape: ProductionShape): number => beforeDays(shape) + dayColumns(shape);
 /** With many columns they stand closer, so that the page goes on paper in its own size. */
 const MANY_COLUMNS = 6;
+export const hasManyDays = ({ days }: ProductionShape): boolean => days >= MANY_COLUMNS;
 export const isWide = ({ columns }: ProductionShape): boolean => columns.length >= MANY_COLUMNS;
 export const pageColumns = (shape: ProductionShape): number =>
   Math.max(afterDays(shape) + AFTER_DAYS, shape.levains.length > 0 ? LEAST_COLUMNS.levains : LEAST_COLUMNS.machines);

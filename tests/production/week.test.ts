@@ -365,7 +365,7 @@ describe("a week of the demo shop", () => {
     book.type(production, cell, "100");
     const whole = dough("Quay pan loaf", SATURDAY, extra);
     const mixes = Math.ceil(whole / 20_000);
-    const words = `${mixes} × ${Math.round(whole / mixes / 10) / 100} kg`;
+    const words = `${mixes} × ${Math.round(whole / mixes / 100) / 10}`;
     expect(
       pageOf(book, production).shown.find((cells) => cells[0] === "Quay pan loaf" && cells.includes(words)),
     ).toBeDefined();
