@@ -119,7 +119,7 @@ const FINEST_DECIMALS = 5;
 
 /** Of a figure that does not change: with the decimals it has, and three digits of one that stands on no step of a scale. */
 export function exactFormat(value: number): string {
-  const isOnStep = Math.abs(value - Number(value.toFixed(FINEST_DECIMALS))) <= 1e-9 * Math.max(1, Math.abs(value));
+  const isOnStep = Math.abs(value - Number(value.toFixed(FINEST_DECIMALS))) <= 1e-9;
   const shown = isOnStep
     ? value
     : Number(value.toPrecision(Math.max(3, Math.trunc(Math.abs(value)).toString().length)));
