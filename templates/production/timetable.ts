@@ -88,7 +88,7 @@ export function timetableSheet(shape: TimetableShape): SheetModel {
 }
 
 /** As many go on a line of the page. */
-const LINE_LETTERS = 140;
+const LINE_LETTERS = 165;
 
 function textBlock(block: string, heading: string, texts: readonly string[]): Block {
   return {
