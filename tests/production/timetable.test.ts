@@ -99,6 +99,10 @@ describe("timetable", () => {
     const [from, to] = [clockOf(MONDAY - 1, 22 / 24), clockOf(MONDAY, 1 / 24)] as [Clock, Clock];
     expect(inShift(tasksOf(loaf), from, to).map(({ step }) => step)).toEqual(["Autolyse", "Mix"]);
     expect(inShift(tasksOf(loaf), to, to)).toEqual([]);
+    // The mix begins at 00:55: in the shift that begins then, and not in the one that ends.
+    const change = clockOf(MONDAY, 55 / 1440);
+    expect(inShift(tasksOf(loaf), from, change).map(({ step }) => step)).toEqual(["Autolyse"]);
+    expect(inShift(tasksOf(loaf), change, to).map(({ step }) => step)).toEqual(["Mix"]);
     expect(at(firstStart(tasksOf(loaf), "mix"))).toBe("00:55");
   });
 });

@@ -64,6 +64,12 @@ export const COSTCHANGE = define({
       origin: "derived",
       source: "by hand: 0.35 of what is weighed and a box of 0.03, then of 0.045; the second has no box",
     },
+    {
+      call: [down(BUN), PRICES, "Almonds", 1.5, "US", down("350000000\nBox\t30000000")],
+      gives: ((0.35 * (0.6 + (0.4 * 10) / 0.855)) / (0.6 + (0.4 * 7) / 0.855) + 0.03) / 0.38,
+      origin: "derived",
+      source: "by hand: 0.35 of what is weighed rises with its almonds, the box of 0.03 does not",
+    },
   ],
   refusals: [
     {
