@@ -28,13 +28,16 @@ export function pageWidths(shape: ProductionShape): { readonly page: readonly nu
   const page = Array<number>(pageColumns(shape)).fill(usual);
   const names = isWide(shape) ? NAMES[shape.isInOunces ? "ounces" : "metric"] : NAMES.few;
   const beside = Math.max(roomFor(longest.size), hasCustomers ? roomFor(longest.customer) : 0);
-  page[0] = names;
-  // One width for product, size and customer is a call of the service less than two.
-  if (beside > few) page.fill(Math.min(MAX_NAME, Math.max(roomFor(longest.product), beside)), 0, beforeDays(shape));
-  // Regular orders stand in one cell, a figure for each column.
-  if (hasRegular) page[afterDays(shape)] = Math.max(usual, Math.min(names, 26 * columns.length));
   const room = (noteColumns(shape) - 1) * usual;
   const note = Math.min(MAX_NOTE, roomFor(longest.note)) - room;
-  if (note > usual) page[afterDays(shape) + (hasRegular ? 1 : 0)] = note;
+  const isNoteLong = note > usual;
+  page[0] = names;
+  // A width for product, size and customer alike is a call of the service less, which a long note takes.
+  if (beside > few && isNoteLong)
+    page.fill(Math.min(MAX_NAME, Math.max(roomFor(longest.product), beside)), 0, beforeDays(shape));
+  else if (beside > few) page.fill(Math.min(MAX_NAME, beside), 1, beforeDays(shape));
+  // Regular orders stand in one cell, a figure for each column.
+  if (hasRegular) page[afterDays(shape)] = Math.max(usual, Math.min(names, 26 * columns.length));
+  if (isNoteLong) page[afterDays(shape) + (hasRegular ? 1 : 0)] = note;
   return { page, usual };
 }
