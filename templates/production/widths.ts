@@ -11,7 +11,7 @@ const MAX_CUSTOMER_ACROSS = 90;
 const MAX_NOTE = 330;
 
 /** Pixels of a letter, and what a cell has beside its text. */
-const LETTER = 6.6;
+const LETTER = 6.2;
 const PADDING = 8;
 const roomFor = (letters: number): number => Math.ceil(LETTER * letters + PADDING);
 
@@ -32,8 +32,8 @@ export function pageWidths(shape: ProductionShape): { readonly page: readonly nu
   const note = Math.min(MAX_NOTE, roomFor(longest.note)) - room;
   const isNoteLong = note > usual;
   page[0] = names;
-  // A width for product, size and customer alike is a call of the service less, which a long note takes.
-  if (beside > few && isNoteLong)
+  // A width for product, size and customer alike is a call of the service less, which a long note or regular orders take.
+  if (beside > few && (isNoteLong || hasRegular))
     page.fill(Math.min(MAX_NAME, Math.max(roomFor(longest.product), beside)), 0, beforeDays(shape));
   else if (beside > few) page.fill(Math.min(MAX_NAME, beside), 1, beforeDays(shape));
   // Regular orders stand in one cell, a figure for each column.
